@@ -1,0 +1,259 @@
+"""Pure row text: marks, words, dates, days. No textual here."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from rich.cells import cell_len, set_cell_size
+
+from pantry_tui.core.words import MARK, State, Verdict
+from pantry_tui.services.rows import BatchView, DueRow, PutUp, PutUpReading, Shelf, Take
+
+_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+_TURNING = frozenset(map(chr, (*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0x200E, 0x200F)))
+UNSAFE = frozenset({Verdict.DISCARD, Verdict.DO_NOT_TASTE})
+ASK_FOR_HELP = (
+    "Never taste to find out. Ask your local food-safety authority; "
+    "if anyone feels ill, get medical help."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A field of a row and how many cells it may fill."""
+
+    field: str
+    label: str
+    width: int
+
+
+def clean(text: str) -> str:
+    """One line without control characters or marks that turn the writing direction."""
+    kept = (char if char.isprintable() else " " for char in text if char not in _TURNING)
+    return " ".join("".join(kept).split())
+
+
+def clip(text: str, width: int) -> str:
+    """At most `width` cells; what is cut off leaves an ellipsis."""
+    plain = clean(text)
+    if cell_len(plain) <= width:
+        return plain
+    return set_cell_size(plain, max(width - 1, 0)).rstrip() + "…"
+
+
+def day(value: date | None) -> str:
+    """`Tue 31 Mar 2027`, or a dash."""
+    if value is None:
+        return "-"
+    return f"{_DAYS[value.weekday()]} {value.day} {_MONTHS[value.month - 1]} {value.year}"
+
+
+def left(days: int | None) -> str:
+    """How long until the date, in as few words as tell it."""
+    if days is None:
+        return "-"
+    if days == 0:
+        return "today"
+    size = abs(days)
+    if size < 100:
+        text = f"{size} day{'s' if size > 1 else ''}"
+    else:
+        text = f"{round(size / 30.44)} months" if days > 0 else f"{round(size / 30.44)} mo"
+    return text if days > 0 else f"{text} ago"
+
+
+def verdict(value: Verdict) -> str:
+    """The mark and the word."""
+    return f"{MARK[value]} {value.value}"
+
+
+def leaf(place: str) -> str:
+    """The last part of a place's path."""
+    return place.rsplit("›", 1)[-1].strip()
+
+
+def act_by(row: DueRow) -> date | None:
+    """The date that `days_left` counts to: the earlier one ahead, else the last one past."""
+    dates = sorted(one for one in (row.best_by, row.discard_after) if one is not None)
+    if not dates:
+        return None
+    if row.days_left is None or row.days_left < 0:
+        return dates[-1] if row.verdict in UNSAFE else dates[0]
+    if len(dates) == 2 and row.verdict in (Verdict.PAST_BEST, Verdict.DISCARD):
+        return dates[1]
+    return dates[0]
+
+
+def due_columns(width: int) -> tuple[Column, ...]:
+    """The columns of a stock list, as many as `width` holds."""
+    free = width - 2
+    if width < 60:
+        fixed = [("mark", "", 2), ("code", "code", 5), ("count", "n", 4), ("left", "left", 12)]
+        rest = max(free - 23, 8)
+        columns = [Column(*one) for one in fixed]
+        return (columns[0], columns[1], Column("food", "food", rest), *columns[2:])
+    two_dates = width >= 118
+    fixed_width = 15 + 5 + 4 + 12 + (32 if two_dates else 16)
+    rest = max(free - fixed_width, 20)
+    food = max(rest * 6 // 10, 12)
+    dates = (
+        [Column("best", "best by", 16), Column("safe", "discard after", 16)]
+        if two_dates
+        else [Column("by", "act by", 16)]
+    )
+    return (
+        Column("verdict", "verdict", 15),
+        Column("code", "code", 5),
+        Column("food", "food", food),
+        Column("count", "n", 4),
+        Column("place", "place", rest - food),
+        Column("left", "left", 12),
+        *dates,
+    )
+
+
+def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The text of one row, clipped to its columns (one cell of air at the right)."""
+    state = "" if row.state is State.SEALED else f" ({row.state})"
+    fields = {
+        "mark": MARK[row.verdict],
+        "verdict": verdict(row.verdict),
+        "code": row.code,
+        "food": row.food + state,
+        "count": str(row.count),
+        "place": leaf(row.place),
+        "left": left(row.days_left),
+        "by": day(act_by(row)),
+        "best": day(row.best_by),
+        "safe": day(row.discard_after),
+    }
+    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
+def shelf_title(shelf: Shelf) -> str:
+    """`basement › shelf 2 · pantry 60 °F · 14 of 40`."""
+    room = f"{shelf.count} of {shelf.capacity}" if shelf.capacity else f"{shelf.count}"
+    return clean(f"{shelf.path} · {shelf.climate} {shelf.temperature_f:g} °F · {room}")
+
+
+def take_columns(width: int) -> tuple[Column, ...]:
+    """The columns of the week."""
+    free = width - 2
+    if width < 60:
+        return (
+            Column("day", "day", 7),
+            Column("code", "code", 5),
+            Column("food", "food", max(free - 16, 8)),
+            Column("count", "n", 4),
+        )
+    rest = max(free - 16 - 5 - 4 - 9 - 16, 20)
+    food = rest * 6 // 10
+    return (
+        Column("day", "day", 16),
+        Column("code", "code", 5),
+        Column("food", "food", food),
+        Column("count", "n", 4),
+        Column("place", "place", rest - food),
+        Column("servings", "servings", 9),
+        Column("thaw", "thaw by", 16),
+    )
+
+
+def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The text of one line of the week."""
+    fields = {
+        "day": day(take.day),
+        "code": take.code,
+        "food": take.food,
+        "count": str(take.count),
+        "place": leaf(take.place),
+        "servings": f"{take.servings:g}",
+        "thaw": day(take.thaw_by) if take.thaw_by else "",
+    }
+    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
+def caution(row: DueRow) -> str:
+    """What to say under the list about food that must not be eaten; empty for all else."""
+    if row.verdict not in UNSAFE:
+        return ""
+    reasons = " ".join(sentence(clip(reason, 200)) for reason in row.reasons)
+    return f"{verdict(row.verdict)}: {row.code}. {reasons} {ASK_FOR_HELP}"
+
+
+def sentence(text: str) -> str:
+    """With a full stop."""
+    return text if text.endswith((".", "!", "?")) or not text else f"{text}."
+
+
+def row_detail(row: DueRow) -> str:
+    """One row in full, for the pane beside a wide list."""
+    ids = ", ".join(row.container_ids[:12]) + (" …" if len(row.container_ids) > 12 else "")
+    lines = [
+        clip(row.food, 300),
+        verdict(row.verdict),
+        "",
+        f"{row.method.value}, {row.state.value}",
+        clip(row.place, 200),
+        f"{row.count} {clip(row.size, 40)}".strip() + f": {ids}",
+        "",
+        f"best by        {day(row.best_by)}",
+        f"discard after  {day(row.discard_after)}",
+        "",
+        *(clip(reason, 400) for reason in row.reasons),
+    ]
+    return "\n".join(lines)
+
+
+def batch_text(view: BatchView) -> str:
+    """Everything known of one batch but its rows, under plain headings."""
+    facts = [f"{view.method.value}; {view.group}, {view.acidity}; made {day(view.made)}"]
+    facts += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
+    facts += [clean(view.note)] if view.note else []
+    dates = [
+        f"{row.state.value}, {clip(row.place, 60)} ({', '.join(row.container_ids)}): best by "
+        f"{day(row.best_by)}; discard after {day(row.discard_after)}"
+        for row in view.rows
+    ]
+    why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
+    parts = (
+        ("What it is", facts),
+        ("Dates", dates),
+        ("Why", list(why)),
+        ("Take care", [clean(one) for one in view.cautions]),
+        ("Gone", [clean(one) for one in view.gone]),
+        ("History", [clean(one) for one in view.history]),
+        ("Sources", [clean(one) for one in view.sources]),
+    )
+    return "\n\n".join(
+        heading + "\n" + "\n".join(f"  {line}" for line in lines) for heading, lines in parts if lines
+    )
+
+
+def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -> str:
+    """What a put-up line was understood as, line by line."""
+    count = f"{reading.count} {clean(reading.size)} {clean(reading.container)}".strip()
+    lines = [
+        f"food           {clip(reading.food, 200) or '-'}",
+        f"method         {reading.method.value if reading.method else '-'}",
+        f"how many       {' '.join(count.split())}",
+        f"place          {clip(reading.place, 200) or '-'}",
+        f"made           {day(reading.made)}",
+    ]
+    lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
+    lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
+    if made is not None:
+        lines += [
+            f"best by        {day(made.best_by)}",
+            f"discard after  {day(made.discard_after)}",
+            f"verdict        {verdict(made.verdict)}",
+        ]
+        lines += [f"take care      {clean(one)}" for one in made.cautions]
+    if reading.unread:
+        lines.append("not understood: " + ", ".join(clip(word, 60) for word in reading.unread))
+    lines += [f"still needed:  {clip(one, 400)}" for one in reading.problems]
+    lines += [f"not possible:  {clip(refusal, 400)}"] if refusal else []
+    return "\n".join(lines)

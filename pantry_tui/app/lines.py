@@ -1,0 +1,64 @@
+"""From service rows to the lines of a table."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from rich.text import Text
+
+from pantry_tui.app.format import Column, clip, due_cells, take_cells
+from pantry_tui.app.theme import STYLE
+from pantry_tui.app.widgets.rowtable import Line
+from pantry_tui.services.rows import DueRow, Take
+
+
+def due_lines(rows: Iterable[DueRow], columns: Sequence[Column], under: str = "") -> list[Line]:
+    """One line a row; `under` keeps keys apart when a row may stand under several headings."""
+    lines: list[Line] = []
+    seen: dict[str, int] = {}
+    for row in rows:
+        key = f"{under}|{row.code}|{row.place}|{row.state}"
+        seen[key] = seen.get(key, 0) + 1
+        ref = row.container_ids[0] if row.container_ids else row.code
+        lines.append(Line(f"{key}|{seen[key]}", _cells(row, columns), ref, row))
+    return lines
+
+
+def _cells(row: DueRow, columns: Sequence[Column]) -> tuple[Text, ...]:
+    texts = due_cells(row, columns)
+    styled = [
+        STYLE[row.verdict] if column.field in ("mark", "verdict") else "" for column in columns
+    ]
+    return tuple(Text(text, style) for text, style in zip(texts, styled, strict=True))
+
+
+def take_lines(takes: Iterable[Take], columns: Sequence[Column]) -> list[Line]:
+    """One line a take; numbered, because a batch may come twice."""
+    return [
+        Line(
+            f"take|{number}|{take.code}|{take.day}",
+            tuple(Text(text) for text in take_cells(take, columns)),
+            take.code,
+        )
+        for number, take in enumerate(takes)
+    ]
+
+
+def heading(key: str, text: str, columns: Sequence[Column]) -> Line:
+    """A line that is no stock: its text runs on through the cells."""
+    cells, rest = [], clip(text, sum(column.width for column in columns) - 1)
+    for column in columns:
+        head, rest = _split(rest, column.width)
+        cells.append(Text(head, "bold #56b4e9"))
+    return Line(key, tuple(cells))
+
+
+def _split(text: str, width: int) -> tuple[str, str]:
+    from rich.cells import cell_len
+
+    used = 0
+    for number, char in enumerate(text):
+        if used + cell_len(char) > width:
+            return text[:number], text[number:]
+        used += cell_len(char)
+    return text, ""

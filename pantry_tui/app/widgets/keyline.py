@@ -1,0 +1,25 @@
+"""The keys of a screen in one line that wraps, where the ready-made footer hides the rest."""
+
+from __future__ import annotations
+
+from textual.content import Content
+from textual.widgets import Static
+
+from pantry_tui.app.commands import Command, footer
+
+
+class KeyLine(Static):
+    """Key and word, also to be clicked. The words are ours, so markup is safe here."""
+
+    DEFAULT_CSS = """
+    KeyLine { dock: bottom; height: auto; max-height: 3; background: $panel; padding: 0 1; }
+    """
+
+    def __init__(self, screen_id: str) -> None:
+        parts = [_part(command) for command in footer(screen_id)]
+        super().__init__(Content.from_markup("  ".join(parts)))
+
+
+def _part(command: Command) -> str:
+    action = command.action if "." in command.action else f"screen.{command.action}"
+    return f"[@click={action}][b]{command.first}[/b]\u00a0{command.word.replace(' ', chr(160))}[/]"

@@ -1,0 +1,131 @@
+"""A published keeping rule, and which rules speak for a food in a state and a climate."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import WARM_TO_COLD, Acidity, Climate, Group, Kind, Method, State, Trust
+
+
+class Status(StrEnum):
+    """Only `current` rows ever give a date; the others are shown, or kept to be refused."""
+
+    CURRENT = "current"
+    SUPERSEDED = "superseded"
+    OUTLIER = "outlier"
+    STRICTER = "stricter"
+    LENIENT = "lenient"
+    COMMON = "common-practice"
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One row of data/keeping.csv. `use` is the figure in use, None where no number is published.
+
+    `food` is `*`, `group:G`, `class:C` or a food's name.
+    """
+
+    id: str
+    method: Method
+    food: str
+    state: State
+    climates: frozenset[Climate]
+    kind: Kind
+    least: float | None
+    most: float | None
+    use: float | None
+    unit: str
+    temp_f_max: float | None
+    status: Status
+    wording: str
+    source: str
+    trust: Trust
+
+    @property
+    def days(self) -> float:
+        """About how many days, only to compare rules with one another."""
+        per = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30.4375, "years": 365.25}
+        return float("inf") if self.use is None else self.use * per[self.unit]
+
+
+#: Methods whose finished food stands at room temperature: a rule for a warmer place also covers
+#: a cooler one (never longer, house default "anything cooler than its reference"), down to the
+#: refrigerator. Elsewhere a place without a rule has no published figure.
+SHELF_STABLE = frozenset(
+    {
+        Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE, Method.DRIED,
+        Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION, Method.FLAVOURED_VINEGAR,
+        Method.RENDERED_FAT, Method.ALCOHOL_FERMENT, Method.VINEGAR_FERMENT,
+    }
+)  # fmt: skip
+
+
+#: Which groups a class can belong to: a food that is not in the tables might be any class of its
+#: group, so it takes all their rules and the strictest wins.
+CLASS_GROUPS: dict[str, tuple[Group, ...]] = {
+    "tomato": (Group.VEGETABLE, Group.FRUIT), "citrus": (Group.FRUIT,), "berry": (Group.FRUIT,),
+    "stone-fruit": (Group.FRUIT,), "bean": (Group.VEGETABLE,), "root": (Group.VEGETABLE,),
+    "leafy": (Group.VEGETABLE,), "brassica": (Group.VEGETABLE,), "allium": (Group.VEGETABLE,),
+    "garlic": (Group.VEGETABLE, Group.RELISH), "fresh-herb": (Group.HERB, Group.RELISH),
+    "ground-meat": (Group.MEAT,), "whole-cut": (Group.MEAT,), "poultry": (Group.MEAT,),
+    "cured-meat": (Group.MEAT,), "sausage": (Group.MEAT,), "jerky": (Group.MEAT,),
+    "fatty-fish": (Group.FISH,), "lean-fish": (Group.FISH,), "shellfish": (Group.FISH,),
+    "soup": (Group.MEAL,), "stock": (Group.MEAL, Group.DRINK), "pie": (Group.MEAL, Group.GRAIN),
+    "bread": (Group.GRAIN,), "baked": (Group.GRAIN,), "nut": (Group.FRUIT, Group.FAT),
+    "leather": (Group.FRUIT,), "juice": (Group.DRINK, Group.FRUIT),
+}  # fmt: skip
+
+
+def closeness(rule: Rule, food: FoodFacts) -> int:
+    """3 the food itself, 2 its class, 1 its group, 0 any food, -1 another food."""
+    if rule.food == "*":
+        return 0
+    if rule.food.startswith("group:"):
+        return 1 if rule.food[6:] == food.group.value else -1
+    if rule.food.startswith("class:"):
+        if not food.known:
+            return 1 if food.group in CLASS_GROUPS.get(rule.food[6:], ()) else -1
+        return 2 if rule.food[6:] in food.classes else -1
+    return 3 if rule.food == food.name else -1
+
+
+def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[Rule]:
+    here = [rule for rule in rules if climate in rule.climates]
+    if method not in SHELF_STABLE or climate is Climate.FREEZER:
+        return here
+    if any(rule.kind is not Kind.REFUSE for rule in here):
+        return here
+    if any(rule.kind is Kind.REFUSE for rule in here):
+        return here
+    for warmer in reversed(WARM_TO_COLD[: WARM_TO_COLD.index(climate)]):
+        found = [rule for rule in rules if warmer in rule.climates and rule.kind is not Kind.REFUSE]
+        if found:
+            return found
+    return here
+
+
+def speaking(
+    rules: Sequence[Rule], food: FoodFacts, method: Method, state: State, climate: Climate
+) -> list[Rule]:
+    """The current rules that speak for this food, closest first, then strictest.
+
+    A food that is not in the tables takes every class of its group, since nobody knows
+    which it is: the strictest then wins.
+    """
+    if method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
+        return []
+    fits = [
+        rule
+        for rule in rules
+        if rule.status is Status.CURRENT and rule.state is state and closeness(rule, food) >= 0
+    ]
+    found = _covering(fits, climate, method)
+    return sorted(found, key=lambda rule: (-closeness(rule, food), rule.days))
+
+
+def is_animal(group: Group) -> bool:
+    """Meat, fish, egg, dairy and meals: nothing of these is safe on a guess."""
+    return group in (Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL)

@@ -1,0 +1,82 @@
+"""What to eat this week: opened and nearest dates first, within the household's appetite.
+
+A first, honest version: no pace and no learning yet. Pure; a candidate is one container.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from pantry_tui.core.words import Group
+
+#: Servings a person eats of a group from the stores in a week, the ceiling. Common practice,
+#: no source; about one serving a day of vegetables and fruit, relishes rationed.
+CEILING = {
+    Group.VEGETABLE: 7.0, Group.FRUIT: 7.0, Group.MEAT: 4.0, Group.FISH: 2.0, Group.EGG: 4.0,
+    Group.DAIRY: 4.0, Group.GRAIN: 7.0, Group.HERB: 2.0, Group.RELISH: 3.0, Group.MEAL: 3.0,
+    Group.DRINK: 3.0, Group.FAT: 3.0,
+}  # fmt: skip
+
+#: And of one food, so that the week is not five jars of beans.
+FOOD_CEILING = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One container that may be eaten, in eating order. `last` is its nearer date."""
+
+    container: str
+    food: str
+    group: Group
+    servings: float
+    last: date | None
+    must: bool  # opened or thawed: its clock runs
+    frozen: bool
+    thaw_days: int
+
+
+@dataclass(frozen=True, slots=True)
+class Pick:
+    """A container for a day; `thaw_by` the day to move it to the fridge, never before `start`."""
+
+    candidate: Candidate
+    day: date
+    thaw_by: date | None
+
+
+def plan(candidates: Sequence[Candidate], people: int, start: date) -> list[Pick]:
+    """Seven days from `start`. Candidates come in eating order; ceilings are per person.
+
+    An opened or thawed container is taken even above the ceiling: it would be lost.
+    """
+    by_group: dict[Group, float] = {}
+    by_food: dict[str, float] = {}
+    chosen: list[Candidate] = []
+    for one in candidates:
+        room = CEILING[one.group] * people - by_group.get(one.group, 0.0)
+        taste = FOOD_CEILING * people - by_food.get(one.food, 0.0)
+        first = one.food not in by_food and room > 0
+        if not one.must and not (first or (one.servings <= room and one.servings <= taste)):
+            continue
+        chosen.append(one)
+        by_group[one.group] = by_group.get(one.group, 0.0) + one.servings
+        by_food[one.food] = by_food.get(one.food, 0.0) + one.servings
+    return _spread(chosen, start)
+
+
+def _spread(chosen: Sequence[Candidate], start: date) -> list[Pick]:
+    """The nearest dates on the first days; frozen food not before it can be thawed."""
+    load = [0.0] * 7
+    picks = []
+    for one in chosen:
+        latest = 6 if one.last is None else min(6, (one.last - start).days)
+        earliest = min(one.thaw_days, 6) if one.frozen else 0
+        days = range(earliest, max(earliest, latest) + 1)
+        day = min(days, key=lambda d: (load[d], d))
+        load[day] += one.servings
+        eaten = start + timedelta(days=day)
+        thaw = eaten - timedelta(days=one.thaw_days) if one.frozen and one.thaw_days else None
+        picks.append(Pick(one, eaten, thaw))
+    return sorted(picks, key=lambda pick: (pick.day, pick.candidate.food))

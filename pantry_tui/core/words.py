@@ -1,0 +1,136 @@
+"""The trade's words, once. Every enum's value is what a person types and a file holds."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+
+class Climate(StrEnum):
+    """What a place is like; from warmest to coldest in `WARM_TO_COLD`."""
+
+    ROOM = "room"
+    PANTRY = "pantry"
+    CELLAR = "cellar"
+    FRIDGE = "fridge"
+    FREEZER = "freezer"
+
+
+WARM_TO_COLD = (Climate.ROOM, Climate.PANTRY, Climate.CELLAR, Climate.FRIDGE, Climate.FREEZER)
+
+#: The temperature (°F) a place is taken to hold when nobody gave a target: the middle of what
+#: storage tables call room, pantry (50-70), cool cellar (32-40), refrigerator (<=40), freezer (0).
+ASSUMED_F = {
+    Climate.ROOM: 70.0,
+    Climate.PANTRY: 60.0,
+    Climate.CELLAR: 40.0,
+    Climate.FRIDGE: 38.0,
+    Climate.FREEZER: 0.0,
+}
+
+
+class Method(StrEnum):
+    """How a food is kept."""
+
+    BOILING_WATER = "boiling-water canned"
+    PRESSURE = "pressure canned"
+    JAM = "jam"
+    FREEZER_JAM = "freezer jam"
+    FRIDGE_PICKLE = "fridge pickle"
+    VINEGAR_PICKLE = "vinegar pickle"
+    LACTIC = "lactic ferment"
+    VINEGAR_FERMENT = "vinegar ferment"
+    ALCOHOL_FERMENT = "alcohol ferment"
+    PASTE = "fermented paste"
+    DRIED = "dried"
+    SALTED = "salted"
+    HOT_SMOKED = "hot smoked"
+    COLD_SMOKED = "cold smoked"
+    FROZEN = "frozen"
+    SUGAR = "sugar preserve"
+    INFUSION = "alcohol infusion"
+    IN_OIL = "in oil"
+    CELLAR = "cellar-stored"
+    FREEZE_DRIED = "freeze-dried"
+    LIME = "lime-kept"
+    FLAVOURED_VINEGAR = "flavoured vinegar"
+    RENDERED_FAT = "rendered fat"
+    FRESH = "fresh"
+    MEAL = "cooked meal"
+    BOUGHT = "bought in"
+
+
+class Group(StrEnum):
+    """Food groups."""
+
+    VEGETABLE = "vegetable"
+    FRUIT = "fruit"
+    MEAT = "meat"
+    FISH = "fish"
+    EGG = "egg"
+    DAIRY = "dairy"
+    GRAIN = "grain"
+    HERB = "herb"
+    RELISH = "relish"
+    MEAL = "meal"
+    DRINK = "drink"
+    FAT = "fat"
+
+
+class Acidity(StrEnum):
+    """pH 4.6 is the line: at or below is acid; acidified means made so by a tested recipe."""
+
+    ACID = "acid"
+    LOW_ACID = "low-acid"
+    ACIDIFIED = "acidified"
+
+
+class State(StrEnum):
+    """What a container is."""
+
+    SEALED = "sealed"
+    OPEN = "open"
+    THAWED = "thawed"
+    WORKING = "working"
+    GONE = "gone"
+
+
+class Verdict(StrEnum):
+    """What to do about it. Order in `SEVERITY`: first is worst."""
+
+    DO_NOT_TASTE = "do not taste"
+    DISCARD = "discard"
+    UNKNOWN = "unknown"
+    PAST_BEST = "past best"
+    EAT_SOON = "eat soon"
+    TEND = "tend"
+    SOUND = "sound"
+
+
+SEVERITY = tuple(Verdict)
+
+#: A mark of one column beside every verdict word, so that colour is never needed.
+MARK = {
+    Verdict.DO_NOT_TASTE: "X",
+    Verdict.DISCARD: "x",
+    Verdict.UNKNOWN: "?",
+    Verdict.PAST_BEST: "-",
+    Verdict.EAT_SOON: "!",
+    Verdict.TEND: "~",
+    Verdict.SOUND: "+",
+}
+
+
+class Kind(StrEnum):
+    """The two kinds of limit, never mixed, and a place where the food may not be."""
+
+    QUALITY = "quality"
+    SAFETY = "safety"
+    REFUSE = "refuse"
+
+
+class Trust(StrEnum):
+    """How a figure reached the tables."""
+
+    READ = "read"
+    REPRINT = "reprint"
+    MEMORY = "memory"

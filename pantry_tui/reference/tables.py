@@ -1,0 +1,201 @@
+"""Reads data/*.csv once into frozen tables; a bad cell is named by file, row and column."""
+
+from __future__ import annotations
+
+import csv
+from collections import defaultdict
+from dataclasses import dataclass
+from functools import cache, cached_property
+from pathlib import Path
+from typing import Any
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.rules import Rule, Status
+from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
+from pantry_tui.errors import DataError
+from pantry_tui.paths import data_dir
+from pantry_tui.reference.names import Food, FoodIndex
+
+UNITS = ("hours", "days", "weeks", "months", "years")
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """A publication; rows name it by `id`."""
+
+    id: str
+    title: str
+    publisher: str
+    year: str
+    url: str
+    note: str
+
+    def __str__(self) -> str:
+        return ", ".join(part for part in (self.publisher, self.title, self.year) if part)
+
+
+@dataclass(frozen=True)
+class Tables:
+    """All reference data. `rules` are grouped by method, in file order."""
+
+    foods: tuple[Food, ...]
+    sources: dict[str, Source]
+    rules: dict[Method, tuple[Rule, ...]]
+
+    @cached_property
+    def index(self) -> FoodIndex:
+        return FoodIndex(self.foods)
+
+    def facts(self, text: str) -> FoodFacts | None:
+        """The food meant by `text`, or None."""
+        food = self.index.find(text)
+        if food is None:
+            return None
+        return FoodFacts(food.name, food.group, food.acidity, food.classes)
+
+    def cite(self, rule: Rule) -> str:
+        """The source with its trust, as a screen shows it."""
+        shown = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
+        return f"{self.sources[rule.source]} ({shown[rule.trust]})"
+
+
+class _Row:
+    """A CSV row that can say where a bad cell stands."""
+
+    def __init__(self, path: Path, number: int, cells: dict[str, str]) -> None:
+        self.path, self.number, self.cells = path, number, cells
+
+    def bad(self, column: str, why: str) -> DataError:
+        return DataError(f"{self.path.name} row {self.number}, column {column}: {why}.")
+
+    def text(self, column: str, *, need: bool = False) -> str:
+        value = (self.cells.get(column) or "").strip()
+        if need and not value:
+            raise self.bad(column, "is empty and must not be")
+        return value
+
+    def word(self, column: str, kind: Any) -> Any:
+        value = self.text(column, need=True)
+        try:
+            return kind(value)
+        except ValueError:
+            raise self.bad(column, f"{value!r} is not one of {', '.join(kind)}") from None
+
+    def number_or_none(self, column: str) -> float | None:
+        value = self.text(column)
+        if not value:
+            return None
+        try:
+            number = float(value)
+        except ValueError:
+            raise self.bad(column, f"{value!r} is not a number") from None
+        if not number == number or abs(number) > 10_000:
+            raise self.bad(column, f"{value!r} is out of range")
+        return number
+
+    def words(self, column: str) -> tuple[str, ...]:
+        return tuple(part.strip() for part in self.text(column).split(";") if part.strip())
+
+
+def _rows(path: Path, columns: tuple[str, ...]) -> list[_Row]:
+    try:
+        with path.open(encoding="utf-8", newline="") as handle:
+            reader = csv.DictReader(handle)
+            missing = [c for c in columns if c not in (reader.fieldnames or ())]
+            if missing:
+                raise DataError(f"{path.name} row 1: column {missing[0]} is missing.")
+            rows = [_Row(path, n, cells) for n, cells in enumerate(reader, start=2)]
+    except OSError as error:
+        raise DataError(f"{path.name} cannot be read: reinstall the program.") from error
+    for row in rows:
+        if None in row.cells:
+            raise row.bad(columns[-1], "has cells to its right that no column names")
+    return rows
+
+
+def _sources(folder: Path) -> dict[str, Source]:
+    found: dict[str, Source] = {}
+    columns = ("source_id", "title", "publisher", "year", "url", "note")
+    for row in _rows(folder / "sources.csv", columns):
+        key = row.text("source_id", need=True)
+        if key in found:
+            raise row.bad("source_id", f"{key!r} stands twice")
+        found[key] = Source(key, *(row.text(column) for column in columns[1:]))
+    return found
+
+
+def _foods(folder: Path) -> tuple[Food, ...]:
+    found = []
+    columns = ("name", "aliases", "group", "acidity", "classes", "servings_per_pint")
+    for row in _rows(folder / "foods.csv", columns):
+        month = row.number_or_none("harvest_month")
+        if month is not None and month not in range(1, 13):
+            raise row.bad("harvest_month", f"{month:g} is not a month")
+        found.append(
+            Food(
+                row.text("name", need=True),
+                row.words("aliases"),
+                row.word("group", Group),
+                row.word("acidity", Acidity),
+                frozenset(row.words("classes")),
+                row.number_or_none("servings_per_pint"),
+                None if month is None else int(month),
+            )
+        )
+    return tuple(found)
+
+
+def _rule(row: _Row, sources: dict[str, Source]) -> Rule:
+    source = row.text("source_id", need=True)
+    if source not in sources:
+        raise row.bad("source_id", f"{source!r} is not in sources.csv")
+    kind: Kind = row.word("kind", Kind)
+    use = row.number_or_none("use")
+    unit = row.text("unit")
+    if use is not None and unit not in UNITS:
+        raise row.bad("unit", f"{unit!r} is not one of {', '.join(UNITS)}")
+    if use is not None and (use < 0 or kind is Kind.REFUSE):
+        raise row.bad("use", "must not be negative, nor stand on a refusal")
+    climates = row.words("climate")
+    for climate in climates:
+        if climate not in tuple(Climate):
+            raise row.bad("climate", f"{climate!r} is not a climate")
+    return Rule(
+        id=row.text("rule_id", need=True),
+        method=row.word("method", Method),
+        food=row.text("food", need=True),
+        state=row.word("state", State),
+        climates=frozenset(Climate(c) for c in climates),
+        kind=kind,
+        least=row.number_or_none("life_min"),
+        most=row.number_or_none("life_max"),
+        use=use,
+        unit=unit,
+        temp_f_max=row.number_or_none("temp_f_max"),
+        status=row.word("status", Status),
+        wording=row.text("wording", need=True),
+        source=source,
+        trust=row.word("trust", Trust),
+    )
+
+
+def read_tables(folder: Path) -> Tables:
+    """All tables under `folder`, checked. Raises DataError naming file, row and column."""
+    sources = _sources(folder)
+    rules: dict[Method, list[Rule]] = defaultdict(list)
+    seen: set[str] = set()
+    columns = ("rule_id", "method", "food", "state", "climate", "kind", "use", "unit", "status")
+    for row in _rows(folder / "keeping.csv", columns):
+        rule = _rule(row, sources)
+        if rule.id in seen:
+            raise row.bad("rule_id", f"{rule.id!r} stands twice")
+        seen.add(rule.id)
+        rules[rule.method].append(rule)
+    foods = _foods(folder)
+    return Tables(foods, sources, {method: tuple(found) for method, found in rules.items()})
+
+
+@cache
+def load_tables() -> Tables:
+    """The tables that ship with the program, read once a process."""
+    return read_tables(data_dir())

@@ -1,0 +1,115 @@
+"""The demo store: the Halloway household of Fern Hollow, two seasons of putting up.
+
+Everything is dated relative to today and done through the same services a person uses, day by
+day, so that it never goes stale and never shows what the program would not allow.
+"""
+
+from __future__ import annotations
+
+import csv
+import os
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, timedelta
+from pathlib import Path
+
+from pantry_tui.errors import DataError, PantryError
+from pantry_tui.paths import data_dir
+from pantry_tui.services import act, places, putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+
+
+@dataclass(frozen=True, slots=True)
+class _Step:
+    days_ago: int
+    row: int
+    verb: str
+    rest: str
+
+
+def build_demo(path: Path, today: date) -> None:
+    """A fresh demo store at `path`. Raises Refused when the file is there."""
+    create(path, altitude_ft=900, people=4)
+    try:
+        with open_pantry(path, today) as p, p.drafting():
+            _fill(p, today)
+    except BaseException:
+        os.unlink(path)
+        raise
+
+
+def _rows(name: str) -> list[dict[str, str]]:
+    with (data_dir() / "demo" / name).open(encoding="utf-8", newline="") as handle:
+        return list(csv.DictReader(handle))
+
+
+def _fill(p: Pantry, today: date) -> None:
+    batches = _rows("batches.csv")
+    steps = sorted(_steps(batches), key=lambda s: (-s.days_ago, s.row))
+    p.today = today - timedelta(days=max(step.days_ago for step in steps) + 30)
+    for row in _rows("places.csv"):
+        temp = float(row["temp_f"]) if row["temp_f"] else None
+        room = int(row["capacity"]) if row["capacity"] else None
+        places.add(p, row["name"], row["climate"], row["inside"] or None, temp, room)
+    codes: dict[int, str] = {}
+    for step in steps:
+        p.today = today - timedelta(days=step.days_ago)
+        try:
+            if step.verb == "put_up":
+                codes[step.row] = _put_up(p, batches[step.row])
+            else:
+                _do(p, codes[step.row], step)
+        except PantryError as error:
+            raise DataError(
+                f"demo/batches.csv row {step.row + 2}, {step.verb}: {error.message}"
+            ) from error
+    p.today = today
+
+
+def _steps(batches: list[dict[str, str]]) -> Iterator[_Step]:
+    for number, row in enumerate(batches):
+        yield _Step(int(row["days_ago"]), number, "put_up", "")
+        for part in filter(None, row["then"].split(";")):
+            what, _, when = part.partition("@")
+            ago, _, tail = when.partition(":")
+            verb, _, rest = what.strip().partition(" ")
+            yield _Step(int(ago), number, verb, f"{rest}|{tail}")
+
+
+def _put_up(p: Pantry, row: dict[str, str]) -> str:
+    process = [
+        (key, value)
+        for key, _, value in (pair.partition("=") for pair in row["process"].split(";"))
+        if key
+    ]
+    reading = putup.from_flags(
+        p,
+        food=row["food"],
+        method=row["method"],
+        count=int(row["count"]),
+        size=row["container"],
+        place=row["place"],
+        process=process,
+        note=row["note"],
+    )
+    return putup.put_up(p, reading).code
+
+
+def _do(p: Pantry, code: str, step: _Step) -> None:
+    rest, _, tail = step.rest.partition("|")
+    if step.verb == "use":
+        act.use(p, code, rest or None)
+    elif step.verb == "use_amount":
+        act.use(p, code, rest)
+    elif step.verb == "open":
+        act.open_(p, code)
+    elif step.verb == "thaw":
+        act.thaw(p, code)
+    elif step.verb == "finish":
+        act.finish(p, code)
+    elif step.verb == "move":
+        act.move(p, code, rest)
+    elif step.verb == "give":
+        act.give(p, code, int(rest or 1), tail)
+    elif step.verb == "discard":
+        act.discard(p, code, int(rest or 1), tail)

@@ -1,0 +1,205 @@
+"""An open household: the store, the tables, today, and the stock that the log leaves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import replace
+from datetime import UTC, date, datetime
+from pathlib import Path
+from types import TracebackType
+from typing import Any
+
+from pantry_tui.core.events import Did, Event, new_id
+from pantry_tui.core.ledger import fold, path_of, standing
+from pantry_tui.core.limits import Judgement, judge
+from pantry_tui.core.model import Batch, Container, Place, Stock
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.tables import Tables, load_tables
+from pantry_tui.store.store import Store, create_store
+
+
+def create(path: Path, *, altitude_ft: int = 0, people: int = 2, units: str = "us") -> None:
+    """A new store. Raises Refused when the file is there, BadInput for impossible numbers."""
+    if not -1500 <= altitude_ft <= 20_000:
+        raise BadInput("The altitude must lie between -1,500 and 20,000 ft.")
+    if not 1 <= people <= 100:
+        raise BadInput("The household must be 1 to 100 people.")
+    settings = {"altitude_ft": str(altitude_ft), "people": str(people), "units": units}
+    create_store(path, settings)
+
+
+def open_pantry(path: Path, today: date) -> Pantry:
+    """The store at `path`, seen on `today`. Raises StoreError."""
+    return Pantry(Store(path), load_tables(), today)
+
+
+class Pantry:
+    """What every service works on. `stock` is the fold of the log, refreshed after `book`."""
+
+    def __init__(self, store: Store, tables: Tables, today: date) -> None:
+        self.store, self.tables, self.today = store, tables, today
+        self.path = store.path
+        self._settings = store.settings()
+        self._events: list[Event] = []
+        self._judged: dict[tuple[object, ...], Judgement] = {}
+        self._seen = store.version()
+        self._draft: list[Event] | None = None
+        self.refresh()
+
+    def __enter__(self) -> Pantry:
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self.close()
+
+    def close(self) -> None:
+        self.store.close()
+
+    @property
+    def people(self) -> int:
+        return int(self._settings.get("people", "2"))
+
+    @property
+    def events(self) -> Sequence[Event]:
+        return self._events
+
+    @property
+    def stock(self) -> Stock:
+        return self._stock
+
+    def refresh(self) -> None:
+        """Read the log again and fold it."""
+        self._events = self.store.events()
+        self._fold()
+
+    def _fold(self) -> None:
+        stock = fold(self._events)
+        # Food facts come from the tables of today where the food is known, so that a corrected
+        # table row corrects old batches too.
+        batches = {id_: self._fresh(batch) for id_, batch in stock.batches.items()}
+        self._stock = Stock(stock.places, batches, stock.containers)
+        self._by_code = {batch.code: batch for batch in batches.values()}
+        self._of: dict[str, list[Container]] = {}
+        for container in stock.containers.values():
+            self._of.setdefault(container.batch, []).append(container)
+
+    def _fresh(self, batch: Batch) -> Batch:
+        facts = self.tables.facts(batch.food.name) if batch.food.known else None
+        return replace(batch, food=facts) if facts is not None else batch
+
+    def event(
+        self,
+        did: Did,
+        *,
+        batch: str = "",
+        containers: Sequence[str] = (),
+        day: date | None = None,
+        counter: int = 0,
+        **data: Any,
+    ) -> Event:
+        """A new event, not yet booked. `day` is today unless said."""
+        now = datetime.now(UTC)
+        return Event(
+            new_id(now, counter),
+            now.isoformat(timespec="seconds"),
+            day or self.today,
+            did,
+            batch,
+            tuple(containers),
+            data,
+        )
+
+    def book(self, *events: Event) -> None:
+        """Append events in one transaction and fold again; nothing is booked that cannot fold.
+
+        When another window has written since, its lines are read first and the whole is refused
+        if the containers meant are no longer as they were.
+        """
+        if self._draft is not None:
+            self._draft.extend(events)
+            self._events = [*self._events, *events]
+            self._fold()
+            return
+        with self.store.write():
+            if self.store.version() != self._seen:
+                self._seen = self.store.version()
+                self.refresh()
+                self._still(events)
+            fold([*self._events, *events])
+            self.store.append(events)
+        self._events = [*self._events, *events]
+        self._fold()
+
+    @contextmanager
+    def drafting(self) -> Iterator[None]:
+        """All that is booked inside becomes one transaction, or nothing."""
+        self._draft = []
+        try:
+            yield
+            with self.store.write():
+                self.store.append(self._draft)
+        finally:
+            self._draft = None
+            self.refresh()
+
+    def _still(self, events: Sequence[Event]) -> None:
+        for event in events:
+            for id_ in event.containers:
+                container = self.stock.containers.get(id_)
+                if event.did is not Did.PUT_UP and (container is None or not container.here):
+                    raise Refused("Another window has just changed that: look again and repeat.")
+
+    def last_standing(self) -> Event | None:
+        """The event that undo would take back."""
+        left = standing(self._events)
+        return left[-1] if left else None
+
+    def batch(self, code: str) -> Batch | None:
+        return self._by_code.get(code)
+
+    def batches(self) -> Sequence[Batch]:
+        return tuple(self._by_code.values())
+
+    def containers_of(self, batch: Batch) -> Sequence[Container]:
+        return self._of.get(batch.id, ())
+
+    def where(self, container: Container) -> str:
+        return path_of(self.stock.places, container.place)
+
+    def place_paths(self) -> dict[str, str]:
+        """Place id -> full path."""
+        return {id_: path_of(self.stock.places, id_) for id_ in self.stock.places}
+
+    def find_place(self, text: str) -> Place:
+        """The place a person names by its name or the end of its path. Raises BadInput."""
+        wanted = " ".join(text.replace("›", " ").replace(">", " ").lower().split())
+        paths = {
+            id_: " ".join(path.replace("›", " ").lower().split())
+            for id_, path in self.place_paths().items()
+        }
+        whole = [id_ for id_, path in paths.items() if path == wanted]
+        ends = whole or [id_ for id_, path in paths.items() if (" " + path).endswith(" " + wanted)]
+        if len(ends) == 1:
+            return self.stock.places[ends[0]]
+        if not wanted or not ends:
+            known = ", ".join(sorted(self.place_paths().values())[:8])
+            hint = f"known places: {known}" if known else "add it with `pantry-tui place add`"
+            raise BadInput(f"There is no place called {text!r}; {hint}.")
+        both = " or ".join(self.place_paths()[id_] for id_ in ends)
+        raise BadInput(f"{text!r} could be {both}: say more of the path.")
+
+    def judge(self, container: Container) -> Judgement:
+        """The verdict on one container today; equal histories are judged once."""
+        batch = self.stock.batches[container.batch]
+        key = (batch.id, container.stays, self.today, batch.food)
+        found = self._judged.get(key)
+        if found is None:
+            found = judge(batch, container, self.tables.rules, self.today)
+            self._judged[key] = found
+        return found

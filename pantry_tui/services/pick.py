@@ -1,0 +1,70 @@
+"""From what a person types (7C, 7C/3) to batches and containers, oldest fitting one first."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.rotation import order_key
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+
+
+def batch_named(p: Pantry, ref: str) -> Batch:
+    """The batch of a reference. Raises BadInput with near codes."""
+    code = normal_code(ref.partition("/")[0])
+    batch = p.batch(code)
+    if batch is not None:
+        return batch
+    near = sorted(b.code for b in p.batches() if code and b.code[:1] == code[:1])[:5]
+    hint = f"near it: {', '.join(near)}" if near else "`pantry-tui due` lists the codes"
+    raise BadInput(f"No batch has the lid code {ref.partition('/')[0]!r}; {hint}.")
+
+
+def ordered(p: Pantry, containers: Sequence[Container]) -> list[Container]:
+    """In the order they should be eaten."""
+    return sorted(
+        containers, key=lambda c: order_key(p.stock.batches[c.batch], c, p.judge(c))
+    )
+
+
+def containers_named(
+    p: Pantry,
+    ref: str,
+    count: int = 1,
+    fits: Callable[[Container], bool] = lambda _container: True,
+    doing: str = "take",
+) -> list[Container]:
+    """The `count` containers meant, the oldest fitting ones unless one is named.
+
+    Raises BadInput for an unknown code or number, Refused when too few are there.
+    """
+    batch = batch_named(p, ref)
+    _, slash, number = ref.partition("/")
+    everything = p.containers_of(batch)
+    if slash:
+        named = [c for c in everything if str(c.number) == number.strip()]
+        if not named:
+            raise BadInput(f"{batch.code} has no container {number.strip()!r}.")
+        if not named[0].here:
+            raise Refused(f"{batch.code}/{number} is already {named[0].fate}.")
+        if not fits(named[0]):
+            raise Refused(f"{batch.code}/{number} is {named[0].state}: it cannot {doing} now.")
+        return named
+    here = [c for c in everything if c.here]
+    fitting = ordered(p, [c for c in here if fits(c)])
+    if count < 1:
+        raise BadInput("The count must be 1 or more.")
+    if not here:
+        raise Refused(f"Nothing of {batch.code} {batch.food.name} is left.")
+    if not fitting:
+        raise Refused(f"No container of {batch.code} can {doing}: all are {here[0].state}.")
+    if len(fitting) < count:
+        raise Refused(f"Only {len(fitting)} of {batch.code} {batch.food.name} can {doing}.")
+    return fitting[:count]
+
+
+def name_of(p: Pantry, container: Container) -> str:
+    """ "7C/3"."""
+    return f"{p.stock.batches[container.batch].code}/{container.number}"

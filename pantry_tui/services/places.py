@@ -1,0 +1,62 @@
+"""Places: add and list."""
+
+from __future__ import annotations
+
+from pantry_tui.core.events import Did, new_id
+from pantry_tui.core.words import Climate
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Done, Shelf
+from pantry_tui.services.view import shelves
+
+
+def read_climate(text: str | None) -> Climate:
+    """A climate by its word. Raises BadInput naming them all."""
+    try:
+        return Climate((text or "").strip().lower())
+    except ValueError:
+        known = ", ".join(Climate)
+        raise BadInput(f"Every place needs a climate, one of {known}; got {text!r}.") from None
+
+
+def add(
+    p: Pantry,
+    name: str,
+    climate: str,
+    inside: str | None = None,
+    temp_f: float | None = None,
+    capacity: int | None = None,
+) -> Done:
+    """A new place, nested in `inside` if given. Temperature in °F."""
+    from datetime import UTC, datetime
+
+    shown = " ".join(name.split())
+    if not shown:
+        raise BadInput("A place needs a name.")
+    kind = read_climate(climate)
+    if temp_f is not None and not -60 <= temp_f <= 130:
+        raise BadInput(f"{temp_f:g} F is no temperature for a place: give -60 to 130 F.")
+    if capacity is not None and capacity < 1:
+        raise BadInput("A capacity must be 1 or more.")
+    parent = p.find_place(inside).id if inside else None
+    for place in p.stock.places.values():
+        if place.parent == parent and place.name.lower() == shown.lower():
+            raise Refused(f"There is already a place called {shown!r} there.")
+    id_ = "p" + new_id(datetime.now(UTC))
+    p.book(
+        p.event(
+            Did.PLACE_ADDED,
+            id=id_,
+            name=shown,
+            climate=kind.value,
+            parent=parent,
+            target_f=temp_f,
+            capacity=capacity,
+        )
+    )
+    return Done(f"Added the place {p.place_paths()[id_]} ({kind}).")
+
+
+def listing(p: Pantry) -> list[Shelf]:
+    """All places in path order."""
+    return shelves(p)

@@ -1,0 +1,233 @@
+"""Putting up: read a line, show what it was understood as, and book the batch."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from datetime import UTC, date, datetime
+
+from pantry_tui.core import dates
+from pantry_tui.core.events import Did, new_id
+from pantry_tui.core.lidcode import next_code
+from pantry_tui.core.limits import Judgement, judge
+from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay
+from pantry_tui.core.rotation import UNFIT
+from pantry_tui.core.words import Acidity, Climate, Group, Method, State
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.services.line import read_line
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import PutUp, PutUpReading
+from pantry_tui.services.view import cautions
+
+#: Methods that leave the kitchen still working: they need a hand before they keep.
+WORKING = frozenset(
+    {
+        Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE,
+        Method.INFUSION, Method.SALTED,
+    }
+)  # fmt: skip
+
+BOTULISM = (
+    "Low-acid food needs a pressure canner: spores live through boiling water. "
+    "Freeze it, or pressure-can it by a tested process."
+)
+
+
+def read(p: Pantry, line: str) -> PutUpReading:
+    """What a plain-English line says; problems and unread words are named, nothing is dropped."""
+
+    def food_named(text: str) -> str | None:
+        facts = p.tables.facts(text)
+        return facts.name if facts else None
+
+    reading = read_line(
+        line,
+        today=p.today,
+        places=p.place_paths(),
+        find_food=food_named,
+        find_method=find_method,
+    )
+    return _checked(p, reading)
+
+
+def from_flags(
+    p: Pantry,
+    *,
+    food: str = "",
+    method: str = "",
+    count: int = 1,
+    size: str = "",
+    container: str = "",
+    place: str = "",
+    made: str = "",
+    process: Mapping[str, str] | Sequence[tuple[str, str]] = (),
+    note: str = "",
+    group: str = "",
+    acidity: str = "",
+) -> PutUpReading:
+    """The same from flags. Raises BadInput for a method, place or date that cannot be read."""
+    known = find_method(method) if method else None
+    if method and known is None:
+        raise BadInput(f"{method!r} is no method; near it: {', '.join(near_methods(method))}.")
+    facts = p.tables.facts(food) if food else None
+    stands = p.place_paths()[p.find_place(place).id] if place else ""
+    pairs = tuple(process.items()) if isinstance(process, Mapping) else tuple(process)
+    unknown = made.strip().lower() in ("unknown", "?")
+    day = None if unknown else dates.read_date(made, p.today) if made else p.today
+    problems: list[str] = []
+    if not food:
+        problems.append("Say which food it is.")
+    if known is None:
+        problems.append("Say how it is kept: --method, for example \"pressure canned\".")
+    if not 1 <= count <= 999:
+        problems.append("The count must be 1 to 999.")
+    name = facts.name if facts else " ".join(food.lower().split())
+    return _checked(
+        p,
+        PutUpReading(
+            name, known, count, size, container, stands, day, pairs, note, group, acidity, (),
+            tuple(problems),
+        ),
+    )  # fmt: skip
+
+
+def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
+    """Adds what only the store and the tables can know."""
+    problems = list(reading.problems)
+    if reading.food and p.tables.facts(reading.food) is None:
+        problems = [one for one in problems if "food table" not in one]
+        if not (reading.group and reading.acidity):
+            near = ", ".join(p.tables.index.near(reading.food)) or "none"
+            problems.append(
+                f"{reading.food!r} is not in the food table (near it: {near}): "
+                "add group=vegetable acidity=low-acid, or another name."
+            )
+        else:
+            problems += _bad_words(reading)
+    if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
+        if p.stock.places:
+            problems.append("Say where it stands: add the name of a place.")
+        else:
+            problems.append("There is no place yet: add one first (pantry-tui place add).")
+    if reading.made is not None and reading.made > p.today:
+        if not any("future" in one for one in problems):
+            problems.append(f"{dates.say(reading.made)} is still to come: give the day it was made.")
+    return replace(reading, problems=tuple(problems))
+
+
+def _bad_words(reading: PutUpReading) -> list[str]:
+    found = []
+    if reading.group not in tuple(Group):
+        found.append(f"{reading.group!r} is no food group: one of {', '.join(Group)}.")
+    if reading.acidity not in tuple(Acidity):
+        found.append(f"{reading.acidity!r} is no acidity: one of {', '.join(Acidity)}.")
+    return found
+
+
+def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
+    known = p.tables.facts(reading.food)
+    if known is not None:
+        return known
+    return FoodFacts(
+        reading.food, Group(reading.group), Acidity(reading.acidity), frozenset(), known=False
+    )
+
+
+def _judged(
+    p: Pantry, reading: PutUpReading
+) -> tuple[Batch, State, Place, Judgement]:
+    """The batch as it would stand. Raises BadInput for open problems, Refused for danger."""
+    if reading.problems:
+        raise BadInput(reading.problems[0])
+    assert reading.method is not None
+    place = p.find_place(reading.place)
+    food = _facts(p, reading)
+    if reading.method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
+        raise Refused(f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM}")
+    if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
+        raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
+    state = State.WORKING if reading.method in WORKING else State.SEALED
+    if dict(reading.process).get("state") in tuple(State):
+        state = State(dict(reading.process)["state"])
+    amount = dict(reading.process).get("amount", "")
+    size = " ".join(part for part in (reading.size, reading.container) if part)
+    batch = Batch("", "", food, reading.method, reading.made, size, reading.process, reading.note)
+    since = reading.made or p.today
+    stay = Stay(since, place.id, place.climate, state, place.temperature_f)
+    trial = Container("", "", 1, state, place.id, (stay,), amount)
+    judged = judge(batch, trial, p.tables.rules, p.today)
+    old = judged.discard_after is not None and judged.discard_after >= since
+    if judged.verdict in UNFIT and reading.made is not None and not old:
+        why = judged.reasons[0] if judged.reasons else "no published way"
+        raise Refused(f"{food.name.capitalize()}, {reading.method}, may not stand in "
+                      f"{place.name}: {why}")  # fmt: skip
+    return batch, state, place, judged
+
+
+def preview(p: Pantry, reading: PutUpReading) -> PutUp:
+    """What putting it up would give, booking nothing. Raises as `put_up` does."""
+    batch, _, _, judged = _judged(p, reading)
+    return _answer("", (), batch, judged, reading)
+
+
+def _answer(
+    code: str, names: tuple[str, ...], batch: Batch, judged: Judgement, reading: PutUpReading
+) -> PutUp:
+    said = list(cautions(batch, [judged.verdict]))
+    if not batch.food.known:
+        said.append("Not in the food table: judged by the strictest rule of its group.")
+    return PutUp(
+        code,
+        names,
+        judged.best_by,
+        judged.discard_after,
+        judged.verdict,
+        tuple(said),
+        judged.reasons,
+        reading,
+    )
+
+
+def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
+    """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
+    batch, state, place, judged = _judged(p, reading)
+    code = next_code(_used_codes(p))
+    id_ = "b" + new_id(datetime.now(UTC))
+    ids = [f"{id_}.{n}" for n in range(1, reading.count + 1)]
+    p.book(
+        p.event(
+            Did.PUT_UP,
+            batch=id_,
+            containers=ids,
+            code=code,
+            food={
+                "name": batch.food.name,
+                "group": batch.food.group.value,
+                "acidity": batch.food.acidity.value,
+                "classes": sorted(batch.food.classes),
+                "known": batch.food.known,
+            },
+            method=batch.method.value,
+            made=_iso(batch.made),
+            size=batch.size,
+            process=[list(pair) for pair in batch.process],
+            note=batch.note,
+            place=place.id,
+            state=state.value,
+            amount=dict(reading.process).get("amount", ""),
+        )
+    )
+    names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
+    return _answer(code, names, p.stock.batches[id_], judged, reading)
+
+
+def _used_codes(p: Pantry) -> set[str]:
+    """Every code ever given, undone batches too: a lid may still carry it."""
+    return {event.data["code"] for event in p.events if event.did is Did.PUT_UP}
+
+
+def _iso(day: date | None) -> str | None:
+    return day.isoformat() if day else None
+
+

@@ -1,0 +1,242 @@
+"""Looking: what is due, what stands where, one batch whole, the log."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from datetime import date
+
+from pantry_tui.core import dates
+from pantry_tui.core.events import Did, Event
+from pantry_tui.core.ledger import standing
+from pantry_tui.core.limits import Judgement
+from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.words import SEVERITY, Acidity, Method, State, Verdict
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pick import batch_named, name_of
+from pantry_tui.services.rows import BatchView, DueRow, Shelf
+
+#: The pointer that stands wherever food is judged unfit.
+HELP = (
+    "Never taste to find out. Ask your local food-safety authority; if anyone feels ill, "
+    "get medical help at once."
+)
+
+
+def rows_of(p: Pantry, containers: Iterable[Container]) -> list[DueRow]:
+    """Containers of one batch, place, state and history grouped and judged; most urgent first."""
+    groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
+    for c in containers:
+        if c.here:
+            groups[c.batch, c.place, c.state, c.stays, c.amount].append(c)
+    return sorted((_row(p, group) for group in groups.values()), key=_urgency)
+
+
+def _row(p: Pantry, group: list[Container]) -> DueRow:
+    first = group[0]
+    batch = p.stock.batches[first.batch]
+    judged = p.judge(first)
+    return DueRow(
+        code=batch.code,
+        container_ids=tuple(name_of(p, c) for c in sorted(group, key=lambda c: c.number)),
+        food=batch.food.name,
+        method=batch.method,
+        place=p.where(first),
+        count=len(group),
+        state=first.state,
+        verdict=judged.verdict,
+        best_by=judged.best_by,
+        discard_after=judged.discard_after,
+        days_left=days_left(judged, p.today),
+        reasons=judged.reasons,
+        size=" ".join(part for part in (first.amount, batch.size) if part),
+    )
+
+
+def days_left(judged: Judgement, today: date) -> int | None:
+    """Days to the next date that still lies ahead; negative past the last one; None undated."""
+    dated = [day for day in (judged.best_by, judged.discard_after) if day is not None]
+    if not dated:
+        return None
+    if judged.discard_after is not None and judged.discard_after < today:
+        return (judged.discard_after - today).days
+    ahead = [day for day in dated if day >= today]
+    return (min(ahead) if ahead else max(dated)).toordinal() - today.toordinal()
+
+
+def _urgency(row: DueRow) -> tuple[bool, date, int, str, tuple[str, ...]]:
+    dated = min(row.best_by or date.max, row.discard_after or date.max)
+    unfit = row.verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD)
+    opened = row.state in (State.OPEN, State.THAWED)
+    rank = 0 if unfit else 1 if opened else 2
+    return (dated == date.max and rank == 2, dated, rank, row.code, row.container_ids)
+
+
+def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[DueRow]:
+    """Everything sorted by its nearer date; undated last. `within` days keeps what falls due
+    by then, and always what is past a date, unfit, open or unknown."""
+    rows = rows_of(p, _standing_in(p, place))
+    if within is None:
+        return rows
+    return [
+        row
+        for row in rows
+        if (row.days_left is not None and row.days_left <= within)
+        or row.verdict not in (Verdict.SOUND, Verdict.EAT_SOON, Verdict.TEND)
+    ]
+
+
+def _standing_in(p: Pantry, place: str | None) -> list[Container]:
+    everything = [c for c in p.stock.containers.values() if c.here]
+    if not place:
+        return everything
+    inside = _inside(p, p.find_place(place).id)
+    return [c for c in everything if c.place in inside]
+
+
+def _inside(p: Pantry, root: str) -> set[str]:
+    found = {root}
+    for _ in p.stock.places:
+        more = {id_ for id_, pl in p.stock.places.items() if pl.parent in found} - found
+        if not more:
+            break
+        found |= more
+    return found
+
+
+def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
+    """Every place in path order with what stands in it itself (not in places inside it)."""
+    wanted = set(p.stock.places) if not place else _inside(p, p.find_place(place).id)
+    standing_in: dict[str, list[Container]] = defaultdict(list)
+    for c in p.stock.containers.values():
+        if c.here:
+            standing_in[c.place].append(c)
+    paths = p.place_paths()
+    found = []
+    for id_ in sorted(wanted, key=lambda one: paths[one].lower()):
+        here = p.stock.places[id_]
+        rows = tuple(rows_of(p, standing_in[id_]))
+        count = sum(row.count for row in rows)
+        found.append(
+            Shelf(paths[id_], here.climate.value, here.temperature_f, here.capacity, count, rows)
+        )
+    return found
+
+
+def find(p: Pantry, text: str) -> list[DueRow]:
+    """Stock whose food, other names, method, place, code or note holds every word of `text`."""
+    words = text.lower().split()
+    code = normal_code(text)
+
+    def holds(batch: Batch, container: Container) -> bool:
+        if code and batch.code == code:
+            return True
+        known = p.tables.index.find(batch.food.name)
+        names = " ".join(known.aliases) if known else ""
+        hay = f"{batch.food.name} {names} {batch.method} {p.where(container)} {batch.note}".lower()
+        return all(word in hay for word in words)
+
+    batches = p.stock.batches
+    return rows_of(p, [c for c in p.stock.containers.values() if holds(batches[c.batch], c)])
+
+
+def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
+    """The short cautions for a batch, where the decision is taken."""
+    found = []
+    if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
+        found.append(HELP)
+    canned = batch.method in (Method.BOILING_WATER, Method.PRESSURE)
+    if canned:
+        found.append(
+            "Only for jars from a tested process with the seal still tight; a bulging, leaking "
+            "or spurting jar stays shut and goes."
+        )
+    if batch.method is Method.PRESSURE and batch.food.acidity is Acidity.LOW_ACID:
+        found.append("Where the process is in doubt, do not open it: ask before you eat.")
+    if batch.method is Method.IN_OIL:
+        found.append("In oil: refrigerator only and days only; botulism gives no smell.")
+    return tuple(found)
+
+
+def show(p: Pantry, code: str) -> BatchView:
+    """One batch with its containers, dates, why, sources and history. Raises BadInput."""
+    batch = batch_named(p, code)
+    everything = p.containers_of(batch)
+    rows = tuple(rows_of(p, everything))
+    cited: dict[str, None] = {}
+    for c in everything:
+        if c.here:
+            for rule in p.judge(c).rules:
+                cited[f"{p.tables.cite(rule)}: {rule.wording}"] = None
+    gone = tuple(
+        f"{name_of(p, c)} {c.fate} {dates.say(c.ended) if c.ended else ''}".strip()
+        for c in everything
+        if not c.here
+    )
+    return BatchView(
+        code=batch.code,
+        food=batch.food.name,
+        group=batch.food.group.value,
+        acidity=batch.food.acidity.value,
+        method=batch.method,
+        made=batch.made,
+        process=batch.process,
+        note=batch.note,
+        rows=rows,
+        gone=gone,
+        sources=tuple(cited),
+        cautions=cautions(batch, [row.verdict for row in rows]),
+        history=tuple(log(p, batch.code)),
+    )
+
+
+def worst(rows: Iterable[DueRow]) -> Verdict | None:
+    """The worst verdict among rows."""
+    return min((row.verdict for row in rows), key=SEVERITY.index, default=None)
+
+
+def log(p: Pantry, code: str | None = None) -> list[str]:
+    """The log in words, oldest first; undone lines say so."""
+    batch = batch_named(p, code) if code else None
+    counted = {event.id for event in standing(p.events)}
+    lines = []
+    for event in sorted(p.events, key=lambda e: e.id):
+        if event.did is Did.UNDO or (batch is not None and event.batch != batch.id):
+            continue
+        undone = "" if event.id in counted else " (undone)"
+        lines.append(f"{dates.say(event.day)}: {describe(p, event)}{undone}")
+    return lines
+
+
+def describe(p: Pantry, event: Event) -> str:
+    """One event in words: "opened 7C/2 runner beans"."""
+    data = event.data
+    if event.did in (Did.PLACE_ADDED, Did.PLACE_CHANGED):
+        return f"place {data['name']} ({data['climate']})"
+    words = {
+        Did.PUT_UP: "put up", Did.FINISH: "finished", Did.MOVE: "moved", Did.OPEN: "opened",
+        Did.THAW: "thawed", Did.USE: "used", Did.DISCARD: "discarded", Did.GIVE: "gave away",
+        Did.LOSE: "lost",
+    }  # fmt: skip
+    batch = p.stock.batches.get(event.batch)
+    if batch is None:
+        code, food, count = data.get("code", ""), data.get("food", {}).get("name", ""), ""
+    else:
+        code, food = batch.code, batch.food.name
+        count = f"{len(event.containers)} of " if len(event.containers) > 1 else ""
+        if len(event.containers) == 1 and event.did is not Did.PUT_UP:
+            container = p.stock.containers.get(event.containers[0])
+            code = name_of(p, container) if container else code
+    parts = [words.get(event.did, event.did.value), f"{count}{code} {food}"]
+    if data.get("amount") and event.did is not Did.PUT_UP:
+        parts.insert(1, f"{data['amount']} of")
+    if data.get("place") and data["place"] in p.stock.places:
+        parts.append(f"to {p.place_paths()[data['place']]}")
+    if data.get("to"):
+        parts.append(f"to {data['to']}")
+    if data.get("why"):
+        parts.append(f"({data['why']})")
+    return " ".join(parts)
+
+

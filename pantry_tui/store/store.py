@@ -1,0 +1,142 @@
+"""One household's store file: the event log and the settings, through sqlite-utils."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
+from datetime import date
+from pathlib import Path
+
+from sqlite_utils import Database
+
+from pantry_tui.core.events import Did, Event
+from pantry_tui.errors import Refused, StoreError
+from pantry_tui.store.schema import APPLICATION_ID, NAMES, migrations
+
+_HEADER = b"SQLite format 3\x00"
+
+
+def _database(path: Path) -> Database:
+    """A connection that obeys foreign keys and loads no plugin of the person's."""
+    db = Database(sqlite3.connect(path, timeout=5.0), execute_plugins=False)
+    db.conn.execute("PRAGMA foreign_keys = ON")
+    return db
+
+
+def create_store(path: Path, settings: dict[str, str]) -> None:
+    """A new, empty store at `path`. Never overwrites: raises Refused."""
+    if path.exists():
+        raise Refused(f"{path} is already there: name another file, or use that one.")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        db = _database(path)
+    except (OSError, sqlite3.Error) as error:
+        raise StoreError(f"{path} cannot be written: choose a folder that can.") from error
+    try:
+        db.conn.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+        migrations.apply(db)
+        db.table("settings").insert_all(
+            {"name": name, "value": value} for name, value in settings.items()
+        )
+    finally:
+        db.close()
+
+
+class Store:
+    """An open store. `write` is the only way in; use it as a context manager or `close` it."""
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self._check_header()
+        try:
+            self._db = _database(path)
+            self._check_schema()
+        except sqlite3.Error as error:
+            raise StoreError(
+                f"{path} is broken ({error}): restore a backup copy of it."
+            ) from error
+
+    def _check_header(self) -> None:
+        if not self.path.exists():
+            raise StoreError(f"There is no store at {self.path}: make one with `pantry-tui init`.")
+        try:
+            with self.path.open("rb") as handle:
+                header = handle.read(72)
+        except OSError as error:
+            raise StoreError(f"{self.path} cannot be read: name a store file.") from error
+        if not header.startswith(_HEADER):
+            raise StoreError(f"{self.path} is not a store file: name another with --store.")
+        if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
+            raise StoreError(f"{self.path} belongs to another program: name a store of your own.")
+
+    def _check_schema(self) -> None:
+        applied = {migration.name for migration in migrations.applied(self._db)}
+        if applied - set(NAMES):
+            self._db.close()
+            raise StoreError(f"{self.path} was written by a newer version: update the program.")
+        if set(NAMES) - applied:
+            migrations.apply(self._db)
+
+    def close(self) -> None:
+        self._db.close()
+
+    @contextmanager
+    def write(self) -> Iterator[None]:
+        """One immediate transaction: all of it or none. Raises StoreError when locked."""
+        try:
+            self._db.execute("BEGIN IMMEDIATE")
+        except sqlite3.OperationalError as error:
+            raise StoreError(
+                f"{self.path} cannot be written now ({error}): close the other window and try again."
+            ) from error
+        try:
+            yield
+        except BaseException:
+            self._db.rollback()
+            raise
+        self._db.commit()
+
+    def append(self, events: Iterable[Event]) -> None:
+        """Add events to the log; call inside `write`."""
+        self._db.table("events").insert_all([_row(event) for event in events])
+
+    def events(self) -> list[Event]:
+        """The whole log in the order it was recorded."""
+        sql = "select id, recorded, day, did, batch, containers, data from events order by id"
+        try:
+            return [_event(row) for row in self._db.query(sql)]
+        except (sqlite3.Error, ValueError, KeyError, TypeError) as error:
+            raise StoreError(f"{self.path} is broken: restore a backup copy of it.") from error
+
+    def settings(self) -> dict[str, str]:
+        return {row["name"]: row["value"] for row in self._db.query("select * from settings")}
+
+    def version(self) -> int:
+        """Changes when another process has written; cheap to ask."""
+        return int(self._db.conn.execute("PRAGMA data_version").fetchone()[0])
+
+
+def _row(event: Event) -> dict[str, str]:
+    return {
+        "id": event.id,
+        "recorded": event.recorded,
+        "day": event.day.isoformat(),
+        "did": event.did.value,
+        "batch": event.batch,
+        "containers": json.dumps(list(event.containers)),
+        "data": json.dumps(event.data, ensure_ascii=False, sort_keys=True),
+    }
+
+
+def _event(row: dict[str, str]) -> Event:
+    return Event(
+        row["id"],
+        row["recorded"],
+        date.fromisoformat(row["day"]),
+        Did(row["did"]),
+        row["batch"],
+        tuple(json.loads(row["containers"])),
+        json.loads(row["data"]),
+    )
