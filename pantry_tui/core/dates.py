@@ -1,0 +1,125 @@
+"""Days: adding a published life, reading what a person types, saying a day."""
+
+from __future__ import annotations
+
+import math
+import re
+from datetime import date, timedelta
+from fractions import Fraction
+
+from dateutil.relativedelta import relativedelta
+
+from pantry_tui.errors import BadInput
+
+_MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+_DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+
+
+def add(day: date, n: int | float | Fraction, unit: str) -> date:
+    """`day` + n hours, days, weeks, months or years; never longer than said.
+
+    Months run by calendar from `day` and clip to the month's end (31 Aug + 6 months = 28 Feb);
+    a part of a month is 30 days times the part, a part of a day is dropped.
+    """
+    if unit in ("hours", "days", "weeks"):
+        per = {"hours": Fraction(1, 24), "days": Fraction(1), "weeks": Fraction(7)}[unit]
+        return day + timedelta(days=math.floor(Fraction(n) * per))
+    months = Fraction(n) * (12 if unit == "years" else 1)
+    whole = math.floor(months)
+    part = math.floor((months - whole) * 30)
+    return day + relativedelta(months=whole) + timedelta(days=part)
+
+
+def say(day: date) -> str:
+    """ "Tue 31 Mar 2027", in English whatever the machine speaks."""
+    return (
+        f"{_DAYS[day.weekday()].capitalize()} {day.day} "
+        f"{_MONTHS[day.month - 1].capitalize()} {day.year}"
+    )
+
+
+def read_date(text: str, today: date, strict_first: bool = True) -> date:
+    """The day a person means. Raises BadInput in one sentence.
+
+    A month alone is its first day (`strict_first`, for a day made: the stricter reading) or its
+    last (for a printed best-by). Ambiguous numbers are refused with both readings named.
+    """
+    words = " ".join(text.lower().replace(",", " ").split())
+    found = _relative(words, today) or _iso(words) or _named(words, today, strict_first)
+    if found is None:
+        raise _unread(text)
+    if not 1900 <= found.year <= 2100:
+        raise BadInput(f"{found.year} is too far away: give a year from 1900 to 2100.")
+    return found
+
+
+def _relative(words: str, today: date) -> date | None:
+    if words in ("today", "yesterday"):
+        return today - timedelta(days=words == "yesterday")
+    ago = re.fullmatch(r"(\d{1,4}) (day|week|month|year)s? ago", words)
+    if ago:
+        number = int(ago[1])
+        if number > 1200:
+            raise BadInput(f"{words!r} is too long ago: give the date itself.")
+        return today - relativedelta(**{ago[2] + "s": number})  # type: ignore[arg-type]
+    ahead = re.fullmatch(r"\+(\d{1,3})([dwmy])", words)
+    if ahead:
+        return add(today, int(ahead[1]), {"d": "days", "w": "weeks", "m": "months",
+                                          "y": "years"}[ahead[2]])  # fmt: skip
+    weekday = words.removeprefix("last ")
+    if len(weekday) >= 3 and weekday[:3] in _DAYS and weekday.isalpha():
+        back = (today.weekday() - _DAYS.index(weekday[:3]) - 1) % 7 + 1
+        return today - timedelta(days=back)
+    return None
+
+
+def _iso(words: str) -> date | None:
+    if not re.fullmatch(r"[0-9]{4}-[0-9]{2}-[0-9]{2}", words):
+        return None
+    try:
+        return date.fromisoformat(words)
+    except ValueError:
+        raise BadInput(f"{words} is no day of the calendar: give another date.") from None
+
+
+def _named(words: str, today: date, strict_first: bool) -> date | None:
+    parts = words.split()
+    months = [i for i, part in enumerate(parts) if part.isalpha() and part[:3] in _MONTHS]
+    if len(months) != 1 or not 2 <= len(parts) <= 3:
+        return None
+    month = _MONTHS.index(parts[months[0]][:3]) + 1
+    numbers = [part for i, part in enumerate(parts) if i != months[0]]
+    plain = [re.sub(r"(st|nd|rd|th)$", "", part) for part in numbers]
+    if not all(re.fullmatch(r"[0-9]{1,4}", part) for part in plain):
+        return None
+    years = [int(part) for part in plain if len(part) == 4]
+    days = [int(part) for part in plain if len(part) <= 2]
+    if len(years) + len(days) != len(plain) or len(years) > 1 or len(days) > 1:
+        return None
+    try:
+        if not days:
+            first = date(years[0], month, 1)
+            return first if strict_first else first + relativedelta(day=31)
+        if years:
+            return date(years[0], month, days[0])
+        this = date(today.year, month, days[0])
+        return this if this <= today else date(today.year - 1, month, days[0])
+    except ValueError:
+        raise BadInput(f"{words!r} is no day of the calendar: give another date.") from None
+
+
+def _unread(text: str) -> BadInput:
+    numbers = re.fullmatch(r"\s*(\d{1,2})[/.-](\d{1,2})[/.-](\d{2,4})\s*", text)
+    if numbers:
+        one, two, year = (int(part) for part in numbers.groups())
+        year += 2000 if year < 100 else 0
+        readings = []
+        for day, month in ((one, two), (two, one)):
+            try:
+                readings.append(say(date(year, month, day)))
+            except ValueError:
+                continue
+        named = " or ".join(dict.fromkeys(readings))
+        if named:
+            return BadInput(f"{text!r} could be {named}: write it as {year}-MM-DD.")
+    return BadInput(f"{text[:60]!r} is no date: write 2026-11-25, 25 nov, yesterday or 3 days ago.")

@@ -1,0 +1,29 @@
+"""The demo store shows every kind of thing, on any day, and is all it says."""
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+from pantry_tui.core.words import State, Verdict
+from pantry_tui.services import view
+from pantry_tui.services.demo import build_demo
+from pantry_tui.services.pantry import open_pantry
+
+
+@pytest.mark.parametrize("today", [date(2026, 11, 25), date(2028, 2, 29), date(2031, 7, 4)])
+def test_the_demo_never_goes_stale(tmp_path: Path, today: date) -> None:
+    path = tmp_path / "demo.db"
+    build_demo(path, today)
+    with open_pantry(path, today) as p:
+        assert 55 <= len(p.stock.batches) <= 70
+        assert 330 <= len(p.stock.containers) <= 420
+        assert len(p.stock.places) == 8
+        rows = view.due(p)
+        verdicts = {row.verdict for row in rows}
+        assert {
+            Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST, Verdict.DISCARD, Verdict.TEND,
+        } <= verdicts  # fmt: skip
+        assert {State.OPEN, State.THAWED, State.WORKING} <= {row.state for row in rows}
+        opened = [row for row in rows if row.state is State.OPEN]
+        assert any(row.days_left is not None and row.days_left < 0 for row in opened)
+        assert all(event.day <= today for event in p.events)
