@@ -8,7 +8,9 @@ import pytest
 
 
 @pytest.fixture(autouse=True)
-def away_from_home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> Path:
+def away_from_home(
+    tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch
+) -> Path:
     """A home of its own for every test; no store and no day taken from the environment."""
     home = tmp_path_factory.mktemp("home")
     monkeypatch.setenv("HOME", str(home))

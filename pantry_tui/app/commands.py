@@ -73,9 +73,7 @@ COMMANDS = (
     Command("shelves", "S,f3", "app.go('shelves')", "shelves", "What stands where", False, ROOMS),
     Command("week", "W,f4", "app.go('week')", "week", "What to eat this week", False, ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
-    Command(
-        "palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"
-    ),
+    Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("help", "question_mark,f1", "app.keys", "help", "All keys of this screen", True, ROOMS),
     Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept"),
 )

@@ -229,7 +229,9 @@ def batch_text(view: BatchView) -> str:
         ("Sources", [clean(one) for one in view.sources]),
     )
     return "\n\n".join(
-        heading + "\n" + "\n".join(f"  {line}" for line in lines) for heading, lines in parts if lines
+        heading + "\n" + "\n".join(f"  {line}" for line in lines)
+        for heading, lines in parts
+        if lines
     )
 
 

@@ -45,9 +45,14 @@ class Event:
     data: dict[str, Any] = field(default_factory=dict)
 
 
-def new_id(now: datetime, counter: int = 0) -> str:
-    """An id unique across machines that sorts by time: ms, a counter, then random.
+def new_id(now: datetime, after: str = "") -> str:
+    """An id that is unique across machines and sorts after the id `after`.
 
-    Two logs written on two machines can so be merged one day by sorting.
+    13 digits of milliseconds, 5 of a counter within the millisecond, 8 random hex digits. A
+    clock that was set back does not put a new event before an old one; two logs written on two
+    machines can be merged one day by sorting.
     """
-    return f"{int(now.timestamp() * 1000):013d}{counter:04d}{secrets.token_hex(4)}"
+    moment, counter = int(now.timestamp() * 1000), 0
+    if after and int(after[:13]) >= moment:
+        moment, counter = int(after[:13]), int(after[13:18]) + 1
+    return f"{moment:013d}{counter:05d}{secrets.token_hex(4)}"

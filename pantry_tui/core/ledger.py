@@ -130,7 +130,7 @@ def fold(events: Iterable[Event]) -> Stock:
 
 
 def path_of(places: dict[str, Place], id_: str) -> str:
-    """"basement › north wall › shelf 2"."""
+    """ "basement › north wall › shelf 2"."""
     names: list[str] = []
     here: str | None = id_
     while here is not None and here in places and len(names) < 20:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
+from typing import Any
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
@@ -76,7 +77,8 @@ def use(p: Pantry, ref: str, amount: str | None = None, any_: bool = False) -> D
     ids = [c.id for c in taken]
     if not bulk:
         p.book(p.event(Did.USE, batch=batch.id, containers=ids))
-        return Done(f"Used {_say(p, taken)}; {_remaining(p, batch.id)}.", warnings, _names(p, taken))
+        said = f"Used {_say(p, taken)}; {_remaining(p, batch.id)}."
+        return Done(said, warnings, _names(p, taken))
     left = _less(taken[0], bulk)
     p.book(p.event(Did.USE, batch=batch.id, containers=ids, amount=bulk, left=left))
     rest = f"{left} left" if left else "it is empty now"
@@ -246,7 +248,7 @@ def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Ju
     return judge(p.stock.batches[container.batch], moved, p.tables.rules, p.today)
 
 
-def _leave(p: Pantry, did: Did, verb: str, ref: str, count: int | None, **data: str) -> Done:
+def _leave(p: Pantry, did: Did, verb: str, ref: str, count: int | None, **data: Any) -> Done:
     taken = containers_named(p, ref, count or 1)
     batch = p.stock.batches[taken[0].batch]
     p.book(p.event(did, batch=batch.id, containers=[c.id for c in taken], **data))
@@ -267,7 +269,7 @@ def lose(p: Pantry, ref: str, count: int | None = None) -> Done:
 def discard(p: Pantry, ref: str, count: int | None = None, why: str = "") -> Done:
     """Thrown away; the reason is required, since next year's plan learns from it."""
     if not why.strip():
-        raise BadInput("Say why it goes: --why \"seal failed\", for example.")
+        raise BadInput('Say why it goes: --why "seal failed", for example.')
     if "/" in ref:
         return _leave(p, Did.DISCARD, "Discarded", ref, count, why=why.strip())
     # The unfit ones of a batch go first: that is what a person is throwing away.

@@ -91,9 +91,7 @@ def keeps(
     judged = judge(Batch("", "", what, how, since), container, tables.rules, since)
     if made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
-        answer["discard_after"] = (
-            judged.discard_after.isoformat() if judged.discard_after else None
-        )
+        answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
     answer["reasons"] = _reasons(judged.verdict, judged.reasons, spoken, made)
     answer["reasons"] += _views(tables, rules, what, standing, place)
     return answer

@@ -99,21 +99,22 @@ class Pantry:
         *,
         batch: str = "",
         containers: Sequence[str] = (),
-        day: date | None = None,
-        counter: int = 0,
         **data: Any,
     ) -> Event:
-        """A new event, not yet booked. `day` is today unless said."""
-        now = datetime.now(UTC)
+        """A new event of today, not yet booked."""
         return Event(
-            new_id(now, counter),
-            now.isoformat(timespec="seconds"),
-            day or self.today,
+            self.next_id(),
+            datetime.now(UTC).isoformat(timespec="seconds"),
+            self.today,
             did,
             batch,
             tuple(containers),
             data,
         )
+
+    def next_id(self) -> str:
+        """An id that sorts after every event of the log."""
+        return new_id(datetime.now(UTC), self._events[-1].id if self._events else "")
 
     def book(self, *events: Event) -> None:
         """Append events in one transaction and fold again; nothing is booked that cannot fold.

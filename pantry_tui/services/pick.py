@@ -24,9 +24,7 @@ def batch_named(p: Pantry, ref: str) -> Batch:
 
 def ordered(p: Pantry, containers: Sequence[Container]) -> list[Container]:
     """In the order they should be eaten."""
-    return sorted(
-        containers, key=lambda c: order_key(p.stock.batches[c.batch], c, p.judge(c))
-    )
+    return sorted(containers, key=lambda c: order_key(p.stock.batches[c.batch], c, p.judge(c)))
 
 
 def containers_named(

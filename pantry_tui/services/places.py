@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pantry_tui.core.events import Did, new_id
+from pantry_tui.core.events import Did
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
@@ -28,8 +28,6 @@ def add(
     capacity: int | None = None,
 ) -> Done:
     """A new place, nested in `inside` if given. Temperature in °F."""
-    from datetime import UTC, datetime
-
     shown = " ".join(name.split())
     if not shown:
         raise BadInput("A place needs a name.")
@@ -42,7 +40,7 @@ def add(
     for place in p.stock.places.values():
         if place.parent == parent and place.name.lower() == shown.lower():
             raise Refused(f"There is already a place called {shown!r} there.")
-    id_ = "p" + new_id(datetime.now(UTC))
+    id_ = "p" + p.next_id()
     p.book(
         p.event(
             Did.PLACE_ADDED,

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import UTC, date, datetime
+from datetime import date
 
 from pantry_tui.core import dates
-from pantry_tui.core.events import Did, new_id
+from pantry_tui.core.events import Did
 from pantry_tui.core.lidcode import next_code
 from pantry_tui.core.limits import Judgement, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay
-from pantry_tui.core.rotation import UNFIT
-from pantry_tui.core.words import Acidity, Climate, Group, Method, State
+from pantry_tui.core.rules import speaking
+from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import find_method, near_methods
 from pantry_tui.services.line import read_line
@@ -79,7 +79,7 @@ def from_flags(
     if not food:
         problems.append("Say which food it is.")
     if known is None:
-        problems.append("Say how it is kept: --method, for example \"pressure canned\".")
+        problems.append('Say how it is kept: --method, for example "pressure canned".')
     if not 1 <= count <= 999:
         problems.append("The count must be 1 to 999.")
     name = facts.name if facts else " ".join(food.lower().split())
@@ -111,8 +111,8 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
         else:
             problems.append("There is no place yet: add one first (pantry-tui place add).")
     if reading.made is not None and reading.made > p.today:
-        if not any("future" in one for one in problems):
-            problems.append(f"{dates.say(reading.made)} is still to come: give the day it was made.")
+        said = dates.say(reading.made)
+        problems.append(f"{said} is still to come: give the day it was made.")
     return replace(reading, problems=tuple(problems))
 
 
@@ -134,9 +134,7 @@ def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
     )
 
 
-def _judged(
-    p: Pantry, reading: PutUpReading
-) -> tuple[Batch, State, Place, Judgement]:
+def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement]:
     """The batch as it would stand. Raises BadInput for open problems, Refused for danger."""
     if reading.problems:
         raise BadInput(reading.problems[0])
@@ -157,11 +155,14 @@ def _judged(
     stay = Stay(since, place.id, place.climate, state, place.temperature_f)
     trial = Container("", "", 1, state, place.id, (stay,), amount)
     judged = judge(batch, trial, p.tables.rules, p.today)
-    old = judged.discard_after is not None and judged.discard_after >= since
-    if judged.verdict in UNFIT and reading.made is not None and not old:
-        why = judged.reasons[0] if judged.reasons else "no published way"
-        raise Refused(f"{food.name.capitalize()}, {reading.method}, may not stand in "
-                      f"{place.name}: {why}")  # fmt: skip
+    table = p.tables.rules.get(reading.method, ())
+    spoken = speaking(table, food, reading.method, state, place.climate)
+    refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
+    if refused is not None:
+        raise Refused(
+            f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}: "
+            f"{refused.wording}"
+        )
     return batch, state, place, judged
 
 
@@ -193,7 +194,7 @@ def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
     """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
     batch, state, place, judged = _judged(p, reading)
     code = next_code(_used_codes(p))
-    id_ = "b" + new_id(datetime.now(UTC))
+    id_ = "b" + p.next_id()
     ids = [f"{id_}.{n}" for n in range(1, reading.count + 1)]
     p.book(
         p.event(
@@ -229,5 +230,3 @@ def _used_codes(p: Pantry) -> set[str]:
 
 def _iso(day: date | None) -> str | None:
     return day.isoformat() if day else None
-
-

@@ -9,8 +9,8 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.events import Did, Event
 from pantry_tui.core.ledger import standing
-from pantry_tui.core.limits import Judgement
 from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.limits import Judgement
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import SEVERITY, Acidity, Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -238,5 +238,3 @@ def describe(p: Pantry, event: Event) -> str:
     if data.get("why"):
         parts.append(f"({data['why']})")
     return " ".join(parts)
-
-

@@ -54,9 +54,7 @@ class Store:
             self._db = _database(path)
             self._check_schema()
         except sqlite3.Error as error:
-            raise StoreError(
-                f"{path} is broken ({error}): restore a backup copy of it."
-            ) from error
+            raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
 
     def _check_header(self) -> None:
         if not self.path.exists():
@@ -89,7 +87,7 @@ class Store:
             self._db.execute("BEGIN IMMEDIATE")
         except sqlite3.OperationalError as error:
             raise StoreError(
-                f"{self.path} cannot be written now ({error}): close the other window and try again."
+                f"{self.path} cannot be written now ({error}): close other windows, try again."
             ) from error
         try:
             yield

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
+
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, PantryError, Refused, StoreError
 from pantry_tui.services import act, places, putup, view, week

@@ -4,6 +4,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services import view
 from pantry_tui.services.demo import build_demo

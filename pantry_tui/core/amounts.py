@@ -1,0 +1,58 @@
+"""Amounts as people write them: a number and a unit, exact."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from pantry_tui.errors import BadInput
+
+#: Every spelling taken, and the unit it means. Ounces are weight; "fl oz" is volume.
+UNITS = {
+    "lb": "lb", "lbs": "lb", "pound": "lb", "pounds": "lb", "oz": "oz", "ounce": "oz",
+    "ounces": "oz", "g": "g", "gram": "g", "grams": "g", "kg": "kg", "kilo": "kg", "kilos": "kg",
+    "kilogram": "kg", "kilograms": "kg", "ml": "ml", "millilitre": "ml", "milliliter": "ml",
+    "l": "l", "litre": "l", "liter": "l", "litres": "l", "liters": "l", "cup": "cup",
+    "cups": "cup", "pint": "pint", "pints": "pint", "pt": "pint", "quart": "quart",
+    "quarts": "quart", "qt": "quart", "gallon": "gallon", "gallons": "gallon", "gal": "gallon",
+    "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp",
+}  # fmt: skip
+
+_VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
+_NUMBER = re.compile(r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)")
+
+
+def read_amount(text: str) -> tuple[Fraction, str]:
+    """("1½ lb") -> (3/2, "lb"); a bare number has the unit "". Raises BadInput.
+
+    A decimal comma is refused (1,5 could be 15 or one and a half), and so are zero, negative
+    and absurd amounts.
+    """
+    plain = text.strip().lower()
+    for sign, spelled in _VULGAR.items():
+        plain = plain.replace(sign, f" {spelled}")
+    plain = " ".join(plain.split())
+    if re.search(r"\d,\d", plain):
+        raise BadInput(f"{text!r} could be read two ways: write the number with a point.")
+    match = _NUMBER.match(plain)
+    if match is None:
+        raise BadInput(f"{text[:40]!r} is no amount: write 2, 1/2 lb or 1.5 kg.")
+    whole, above, below, decimal = match.groups()
+    if decimal is not None:
+        number = Fraction(decimal)
+    elif int(below) == 0:
+        raise BadInput(f"{text!r} divides by nothing: write another number.")
+    else:
+        number = Fraction(int(whole or 0)) + Fraction(int(above), int(below))
+    unit = plain[match.end() :].strip().rstrip(".")
+    if unit and unit not in UNITS:
+        raise BadInput(f"{unit[:40]!r} is no unit known here: use lb, oz, g, kg, ml, l, cup ...")
+    if not 0 < number <= 1_000_000:
+        raise BadInput(f"{text[:40]!r} is no possible amount: more than 0, at most 1,000,000.")
+    return number, UNITS[unit] if unit else ""
+
+
+def say_amount(number: Fraction, unit: str) -> str:
+    """At most two decimals, no trailing noughts: "24 lb", "1.5 kg"."""
+    shown = f"{float(number):.2f}".rstrip("0").rstrip(".")
+    return f"{shown} {unit}".strip()

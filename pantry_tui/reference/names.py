@@ -1,0 +1,196 @@
+"""Finding foods and methods by the names people use: any word order, singular or plural,
+American or British. Pure."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from difflib import SequenceMatcher
+
+from pantry_tui.core.words import Acidity, Group, Method
+
+
+@dataclass(frozen=True, slots=True)
+class Food:
+    """One row of data/foods.csv. `servings_per_pint` and `harvest_month` (1-12) are estimates."""
+
+    name: str
+    aliases: tuple[str, ...]
+    group: Group
+    acidity: Acidity
+    classes: frozenset[str]
+    servings_per_pint: float | None
+    harvest_month: int | None
+
+
+_STOP = frozenset({"in", "of", "the", "with", "and", "a", "an", "or", "some", "my", "our", "own"})
+
+#: Words that say how a food was cut or where it came from. They never change which food it is;
+#: "pickled", "smoked", "ground" or "jam" do, and so are not among them.
+_PREPARATION = frozenset(
+    {
+        "sliced", "slice", "chopped", "diced", "cubed", "halved", "quartered", "shredded", "grated",
+        "peeled", "raw", "fresh", "frozen", "home", "grown", "garden", "local", "organic", "ripe",
+        "large", "small", "big", "baby", "young", "cut", "piece", "stick", "ring", "cube",
+        "spear", "fillet", "farm", "blanched", "homemade",
+    }
+)  # fmt: skip
+
+_IRREGULAR = {
+    "leaves": "leaf", "loaves": "loaf", "halves": "half", "geese": "goose", "potatoes": "potato",
+    "tomatoes": "tomato", "radishes": "radish", "peaches": "peach", "squashes": "squash",
+    "molasses": "molasses", "couscous": "couscous", "asparagus": "asparagus", "swiss": "swiss",
+    "lentils": "lentil", "chillies": "chili", "chilies": "chili", "chiles": "chili",
+    "chilli": "chili", "chile": "chili", "brussels": "brussels", "sweetcorn": "corn sweet",
+    "yoghurt": "yogurt", "yoghurts": "yogurt", "citrus": "citrus", "hummus": "hummus",
+    "mice": "mouse", "cookies": "cookie", "pies": "pie", "brandies": "brandy",
+    "cookie": "cookie", "dhal": "dal", "octopus": "octopus",
+}  # fmt: skip
+
+
+def _single(word: str) -> str:
+    if word in _IRREGULAR:
+        return _IRREGULAR[word]
+    if len(word) > 4 and word.endswith("ies"):
+        return word[:-3] + "y"
+    if len(word) > 4 and word.endswith(("ches", "shes", "xes", "sses", "toes")):
+        return word[:-2]
+    if len(word) > 3 and word.endswith("s") and not word.endswith(("ss", "us", "is")):
+        return word[:-1]
+    return word
+
+
+def _words(text: str) -> list[str]:
+    plain = re.sub(r"[’']s\b", "s", text.lower())
+    found: list[str] = []
+    for word in re.findall(r"[^\W_]+", plain):
+        if word not in _STOP:
+            found += _single(word).split()
+    return found
+
+
+def normal(text: str) -> frozenset[str]:
+    """The set of single-form words that matter: "Tomatoes, crushed" == "crushed tomato"."""
+    return frozenset(_words(text))
+
+
+class FoodIndex:
+    """All foods by every name they have. The first food to claim a name keeps it."""
+
+    def __init__(self, foods: Iterable[Food]) -> None:
+        self._foods = tuple(foods)
+        self._by_key: dict[frozenset[str], Food] = {}
+        for food in self._foods:
+            self._by_key.setdefault(normal(food.name), food)
+        for food in self._foods:
+            for alias in food.aliases:
+                self._by_key.setdefault(normal(alias), food)
+
+    def find(self, text: str) -> Food | None:
+        """The food meant, or None. Words of preparation may stand beside it."""
+        key = normal(text)
+        if not key:
+            return None
+        found = self._by_key.get(key)
+        if found is not None:
+            return found
+        return self._by_key.get(key - _PREPARATION)
+
+    def near(self, text: str, n: int = 5) -> tuple[str, ...]:
+        """Up to `n` food names that look or read like `text`, nearest first."""
+        wanted = " ".join(sorted(_words(text)))
+        words = normal(text)
+        scored: dict[str, float] = {}
+        for key, food in self._by_key.items():
+            alike = SequenceMatcher(None, wanted, " ".join(sorted(key))).ratio()
+            shared = len(key & words) / max(len(key | words), 1)
+            pairs = [(w, k) for w in words for k in key]
+            close = max((SequenceMatcher(None, w, k).ratio() for w, k in pairs), default=0)
+            score = max(alike, shared + 0.3 if shared else 0, close * 0.95)
+            if score >= 0.65:
+                scored[food.name] = max(score, scored.get(food.name, 0))
+        return tuple(sorted(scored, key=lambda name: (-scored[name], name))[:n])
+
+
+#: How else each method is written; the words of `Method` are added below.
+_METHOD_NAMES: dict[Method, tuple[str, ...]] = {
+    Method.BOILING_WATER: (
+        "boiling water canned", "boiling water", "boiling water bath", "water bath",
+        "water bath canned", "waterbath", "waterbath canned", "bwc", "boiling water canning",
+        "water bath canning", "waterbath canning", "bottled in boiling water",
+    ),
+    Method.PRESSURE: ("pressure canned", "pressure", "pressure canning", "pressure cooker canned",
+                      "pressure can"),
+    Method.JAM: ("jam", "jams", "jelly", "jellies", "marmalade", "preserves", "cooked jam",
+                 "fruit butter", "jams jellies", "jam jelly"),
+    Method.FREEZER_JAM: ("freezer jam", "uncooked jam", "frozen jam"),
+    Method.FRIDGE_PICKLE: ("fridge pickle", "fridge pickled", "refrigerator pickle",
+                           "refrigerator pickled", "quick pickle", "quick pickled",
+                           "refrigerator pickles", "fridge pickles", "quick pickling"),
+    # "Pickled" alone could be a shelf jar or a fridge jar, whose lives differ: it is asked.
+    Method.VINEGAR_PICKLE: ("vinegar pickle", "vinegar pickled", "processed pickle",
+                            "canned pickle", "processed pickles", "canned pickles"),
+    Method.LACTIC: ("lactic ferment", "lactic fermented", "lacto fermented", "lacto ferment",
+                    "fermented", "ferment", "fermenting", "brine fermented", "lactic",
+                    "fermented vegetables", "lactofermented", "dry salted ferment"),
+    Method.VINEGAR_FERMENT: ("vinegar ferment", "vinegar making", "fermented vinegar"),
+    Method.ALCOHOL_FERMENT: ("alcohol ferment", "wine", "brewed", "brewing", "country wine",
+                             "alcoholic ferment", "alcohol fermented", "winemaking"),
+    Method.PASTE: ("fermented paste", "paste", "koji"),
+    Method.DRIED: ("dried", "drying", "dry", "dehydrated", "dehydrating", "air dried",
+                   "oven dried", "sun dried", "powdered", "dehydrator"),
+    Method.SALTED: ("salted", "salting", "cured", "curing", "salt cured", "dry cured", "in salt"),
+    Method.HOT_SMOKED: ("hot smoked", "hot smoking", "hot smoke"),
+    Method.COLD_SMOKED: ("cold smoked", "cold smoking", "cold smoke"),
+    Method.FROZEN: ("frozen", "freezing", "freeze", "freezer", "deep frozen", "deep freeze",
+                    "vacuum frozen"),
+    Method.SUGAR: ("sugar preserve", "sugar preserved", "candied", "crystallised", "crystallized",
+                   "in syrup", "syrup", "sugared"),
+    Method.INFUSION: ("alcohol infusion", "infusion", "infused", "in alcohol", "in spirits",
+                      "in brandy", "in gin", "in vodka", "liqueur", "tincture",
+                      "infused in alcohol", "alcohol infused"),
+    Method.IN_OIL: ("in oil", "oil", "oil packed", "packed in oil", "under oil", "food in oil",
+                    "preserved in oil"),
+    Method.CELLAR: ("cellar stored", "cellar", "cellared", "root cellar", "root cellared",
+                    "stored", "cold stored", "clamped", "root cellaring", "in the cellar"),
+    Method.FREEZE_DRIED: ("freeze dried", "freeze drying", "freezedried", "lyophilised"),
+    Method.LIME: ("lime kept", "lime", "waterglass", "water glass", "water glassed", "limed",
+                  "water glassing", "in lime water", "waterglassed"),
+    Method.FLAVOURED_VINEGAR: ("flavoured vinegar", "flavored vinegar", "infused vinegar",
+                               "herb vinegar", "fruit vinegar"),
+    Method.RENDERED_FAT: ("rendered fat", "rendered", "rendering", "confit fat"),
+    Method.FRESH: ("fresh", "raw", "as is", "unprocessed"),
+    Method.MEAL: ("cooked meal", "cooked", "leftovers", "leftover", "ready meal", "prepared meal"),
+    Method.BOUGHT: ("bought in", "bought", "shop bought", "store bought", "purchased", "shop"),
+}  # fmt: skip
+
+
+def _method_key(text: str) -> str:
+    return " ".join(re.findall(r"[a-z]+", text.lower()))
+
+
+_BY_METHOD_KEY = {
+    _method_key(name): method
+    for method, names in _METHOD_NAMES.items()
+    for name in (method.value, *names)
+}
+
+
+def find_method(text: str) -> Method | None:
+    """The method meant; None where it is unknown or could be two ("canned", "pickled")."""
+    return _BY_METHOD_KEY.get(_method_key(text))
+
+
+def near_methods(text: str) -> tuple[str, ...]:
+    """Up to five method words that could be meant."""
+    key = _method_key(text)
+    words = set(key.split())
+    scored: dict[str, float] = {}
+    for name, method in _BY_METHOD_KEY.items():
+        score = SequenceMatcher(None, key, name).ratio()
+        if words & set(name.split()):
+            score = max(score, 0.75)
+        if score >= 0.6:
+            scored[method.value] = max(score, scored.get(method.value, 0))
+    return tuple(sorted(scored, key=lambda name: (-scored[name], name))[:5])
