@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from textual.binding import Binding
+from textual.binding import Binding, BindingType
 
 LISTS = frozenset({"due", "shelves", "week", "batch"})
 ROOMS = LISTS | {"putup"}
@@ -34,7 +34,6 @@ class Command:
     tip: str
     footer: bool = False
     screens: frozenset[str] = ROOMS
-    priority: bool = False
 
     @property
     def keys(self) -> str:
@@ -64,9 +63,7 @@ COMMANDS = (
     Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
     Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
     Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS),
-    Command(
-        "jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS, priority=True
-    ),
+    Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS),
     Command("detail", "enter", "detail", "detail", "Show the whole batch", False, LISTS),
     Command("place", "a", "add_place", "add place", "Add a place", True, frozenset({"shelves"})),
     Command("due", "D,f2", "app.go('due')", "due", "What to eat first", False, ROOMS),
@@ -84,9 +81,9 @@ def of(screen: str) -> Iterator[Command]:
     return (command for command in COMMANDS if screen in command.screens)
 
 
-def bindings(screen: str) -> list[Binding]:
+def bindings(screen: str) -> list[BindingType]:
     """The bindings of `screen`. Ctrl+P and Ctrl+Q are the app's own."""
-    made = []
+    made: list[BindingType] = []
     for command in of(screen):
         keys = [key for key in command.key.split(",") if key not in ("ctrl+p", "ctrl+q")]
         made += [_bind(command, key) for key in keys]
@@ -100,7 +97,6 @@ def _bind(command: Command, key: str) -> Binding:
         command.word,
         show=command.footer,
         tooltip=command.tip,
-        priority=command.priority,
         id=command.id if command.key != DIGITS else f"{command.id}-{key}",
     )
 
@@ -112,7 +108,11 @@ def palette(screen: str) -> Iterator[Command]:
 
 def footer(screen: str) -> list[Command]:
     """At most seven."""
-    wanted = [command for command in of(screen) if command.footer]
+    wanted = [command for command in of(screen) if command.footer and command.id != screen]
+    if screen == "putup":
+        wanted = [
+            command for command in of(screen) if command.id in ("due", "undo", "back", "help")
+        ]
     if screen == "shelves":
         wanted = [command for command in wanted if command.id != "open"]
     return wanted[:7]

@@ -8,12 +8,11 @@ from datetime import date
 
 from rich.cells import cell_len, set_cell_size
 
+from pantry_tui.core.dates import say
+from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
 from pantry_tui.services.rows import BatchView, DueRow, PutUp, PutUpReading, Shelf, Take
 
-_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-_TURNING = frozenset(map(chr, (*range(0x202A, 0x202F), *range(0x2066, 0x206A), 0x200E, 0x200F)))
 UNSAFE = frozenset({Verdict.DISCARD, Verdict.DO_NOT_TASTE})
 ASK_FOR_HELP = (
     "Never taste to find out. Ask your local food-safety authority; "
@@ -30,12 +29,6 @@ class Column:
     width: int
 
 
-def clean(text: str) -> str:
-    """One line without control characters or marks that turn the writing direction."""
-    kept = (char if char.isprintable() else " " for char in text if char not in _TURNING)
-    return " ".join("".join(kept).split())
-
-
 def clip(text: str, width: int) -> str:
     """At most `width` cells; what is cut off leaves an ellipsis."""
     plain = clean(text)
@@ -46,9 +39,12 @@ def clip(text: str, width: int) -> str:
 
 def day(value: date | None) -> str:
     """`Tue 31 Mar 2027`, or a dash."""
-    if value is None:
-        return "-"
-    return f"{_DAYS[value.weekday()]} {value.day} {_MONTHS[value.month - 1]} {value.year}"
+    return "-" if value is None else say(value)
+
+
+def short_day(value: date | None) -> str:
+    """`31 Mar 2027`: where a list has no room for the day of the week."""
+    return day(value).split(" ", 1)[-1]
 
 
 def left(days: int | None) -> str:
@@ -58,10 +54,7 @@ def left(days: int | None) -> str:
     if days == 0:
         return "today"
     size = abs(days)
-    if size < 100:
-        text = f"{size} day{'s' if size > 1 else ''}"
-    else:
-        text = f"{round(size / 30.44)} months" if days > 0 else f"{round(size / 30.44)} mo"
+    text = f"{size} d" if size < 100 else f"{round(size / 30.44)} mo"
     return text if days > 0 else f"{text} ago"
 
 
@@ -78,31 +71,28 @@ def leaf(place: str) -> str:
 def act_by(row: DueRow) -> date | None:
     """The date that `days_left` counts to: the earlier one ahead, else the last one past."""
     dates = sorted(one for one in (row.best_by, row.discard_after) if one is not None)
-    if not dates:
-        return None
-    if row.days_left is None or row.days_left < 0:
-        return dates[-1] if row.verdict in UNSAFE else dates[0]
-    if len(dates) == 2 and row.verdict in (Verdict.PAST_BEST, Verdict.DISCARD):
-        return dates[1]
-    return dates[0]
+    if not dates or row.verdict in UNSAFE:
+        return row.discard_after
+    past_best = len(dates) == 2 and row.verdict is Verdict.PAST_BEST
+    return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
 
 
 def due_columns(width: int) -> tuple[Column, ...]:
     """The columns of a stock list, as many as `width` holds."""
     free = width - 2
     if width < 60:
-        fixed = [("mark", "", 2), ("code", "code", 5), ("count", "n", 4), ("left", "left", 12)]
-        rest = max(free - 23, 8)
+        fixed = [("mark", "", 2), ("code", "code", 5), ("count", "n", 4), ("left", "left", 10)]
+        rest = max(free - 21, 8)
         columns = [Column(*one) for one in fixed]
         return (columns[0], columns[1], Column("food", "food", rest), *columns[2:])
     two_dates = width >= 118
-    fixed_width = 15 + 5 + 4 + 12 + (32 if two_dates else 16)
+    fixed_width = 15 + 5 + 4 + 10 + (28 if two_dates else 12)
     rest = max(free - fixed_width, 20)
-    food = max(rest * 6 // 10, 12)
+    food = max(rest * 55 // 100, 12)
     dates = (
-        [Column("best", "best by", 16), Column("safe", "discard after", 16)]
+        [Column("best", "best by", 14), Column("safe", "discard after", 14)]
         if two_dates
-        else [Column("by", "act by", 16)]
+        else [Column("by", "act by", 12)]
     )
     return (
         Column("verdict", "verdict", 15),
@@ -110,27 +100,39 @@ def due_columns(width: int) -> tuple[Column, ...]:
         Column("food", "food", food),
         Column("count", "n", 4),
         Column("place", "place", rest - food),
-        Column("left", "left", 12),
+        Column("left", "left", 10),
         *dates,
     )
 
 
 def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
     """The text of one row, clipped to its columns (one cell of air at the right)."""
-    state = "" if row.state is State.SEALED else f" ({row.state})"
+    wide = next((column.width for column in columns if column.field == "food"), 40) - 1
     fields = {
         "mark": MARK[row.verdict],
         "verdict": verdict(row.verdict),
         "code": row.code,
-        "food": row.food + state,
+        "food": _food(row, wide),
         "count": str(row.count),
         "place": leaf(row.place),
         "left": left(row.days_left),
-        "by": day(act_by(row)),
-        "best": day(row.best_by),
-        "safe": day(row.discard_after),
+        "by": short_day(act_by(row)),
+        "best": short_day(row.best_by),
+        "safe": short_day(row.discard_after),
+        # Where a row stands among the days of the week, its verdict takes the place of the day.
+        "day": verdict(row.verdict),
+        "servings": "",
+        "thaw": short_day(act_by(row)),
     }
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
+def _food(row: DueRow, width: int) -> str:
+    """The food, and its state in brackets where it is not sealed; the name gives way first."""
+    if row.state is State.SEALED:
+        return row.food
+    state = f" ({row.state})"
+    return clip(row.food, max(width - len(state), 4)) + state
 
 
 def shelf_title(shelf: Shelf) -> str:
@@ -149,8 +151,8 @@ def take_columns(width: int) -> tuple[Column, ...]:
             Column("food", "food", max(free - 16, 8)),
             Column("count", "n", 4),
         )
-    rest = max(free - 16 - 5 - 4 - 9 - 16, 20)
-    food = rest * 6 // 10
+    rest = max(free - 16 - 5 - 4 - 9 - 12, 20)
+    food = rest * 55 // 100
     return (
         Column("day", "day", 16),
         Column("code", "code", 5),
@@ -158,7 +160,7 @@ def take_columns(width: int) -> tuple[Column, ...]:
         Column("count", "n", 4),
         Column("place", "place", rest - food),
         Column("servings", "servings", 9),
-        Column("thaw", "thaw by", 16),
+        Column("thaw", "thaw from", 12),
     )
 
 
@@ -171,7 +173,7 @@ def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
         "count": str(take.count),
         "place": leaf(take.place),
         "servings": f"{take.servings:g}",
-        "thaw": day(take.thaw_by) if take.thaw_by else "",
+        "thaw": short_day(take.thaw_by) if take.thaw_by else "",
     }
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
@@ -180,8 +182,8 @@ def caution(row: DueRow) -> str:
     """What to say under the list about food that must not be eaten; empty for all else."""
     if row.verdict not in UNSAFE:
         return ""
-    reasons = " ".join(sentence(clip(reason, 200)) for reason in row.reasons)
-    return f"{verdict(row.verdict)}: {row.code}. {reasons} {ASK_FOR_HELP}"
+    why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
+    return f"{verdict(row.verdict)}: {row.code}. {why} {ASK_FOR_HELP}"
 
 
 def sentence(text: str) -> str:

@@ -6,7 +6,8 @@ from collections.abc import Callable
 
 from textual.app import App
 
-from pantry_tui.app.format import clip
+from pantry_tui.app.format import clip, day
+from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
@@ -19,14 +20,30 @@ class Host(App[None]):
         super().__init__()
         self.pantry = pantry
 
+    @property
+    def day_text(self) -> str:
+        """Today in words."""
+        return day(self.pantry.today)
+
+    def action_go(self, room: str) -> None:
+        """Show a room of the app."""
+        raise NotImplementedError
+
+    def show_batch(self, ref: str) -> None:
+        """Show the batch of a lid code or container."""
+        raise NotImplementedError
+
     def tell(self, message: str, *, refused: bool = False) -> None:
-        """The only way to a toast: no markup, so any name may be in it."""
-        self.notify(
-            clip(message, 400),
-            severity="error" if refused else "information",
-            timeout=8 if refused else 5,
-            markup=False,
-        )
+        """Say it on the screen's own line, which hides no stock; a toast where it has none.
+
+        The only way to either: no markup, so any name may be in it.
+        """
+        text = clip(f"Not done: {message}" if refused else message, 400)
+        lines = self.screen.query(SaidLine)
+        if lines:
+            lines.first().say(text, refused)
+        else:
+            self.notify(text, severity="error" if refused else "information", markup=False)
 
     def attempt(self, do: Callable[[], Done]) -> bool:
         """Do it and say what was done, or say in one sentence why not."""

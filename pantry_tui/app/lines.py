@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from rich.text import Text
 
-from pantry_tui.app.format import Column, clip, due_cells, take_cells
+from pantry_tui.app.format import Column, clip, due_cells, sentence, take_cells
 from pantry_tui.app.theme import STYLE
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.services.rows import DueRow, Take
@@ -26,9 +26,8 @@ def due_lines(rows: Iterable[DueRow], columns: Sequence[Column], under: str = ""
 
 def _cells(row: DueRow, columns: Sequence[Column]) -> tuple[Text, ...]:
     texts = due_cells(row, columns)
-    styled = [
-        STYLE[row.verdict] if column.field in ("mark", "verdict") else "" for column in columns
-    ]
+    coloured = ("mark", "verdict", "day")
+    styled = [STYLE[row.verdict] if column.field in coloured else "" for column in columns]
     return tuple(Text(text, style) for text, style in zip(texts, styled, strict=True))
 
 
@@ -39,6 +38,7 @@ def take_lines(takes: Iterable[Take], columns: Sequence[Column]) -> list[Line]:
             f"take|{number}|{take.code}|{take.day}",
             tuple(Text(text) for text in take_cells(take, columns)),
             take.code,
+            word=" ".join(sentence(one) for one in take.reasons),
         )
         for number, take in enumerate(takes)
     ]

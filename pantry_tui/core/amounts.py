@@ -56,3 +56,24 @@ def say_amount(number: Fraction, unit: str) -> str:
     """At most two decimals, no trailing noughts: "24 lb", "1.5 kg"."""
     shown = f"{float(number):.2f}".rstrip("0").rstrip(".")
     return f"{shown} {unit}".strip()
+
+
+def read_temperature(text: str, bare: str = "F") -> float:
+    """("55F", "13 C", "-18c") -> °F. A bare number is in `bare`. Raises BadInput."""
+    match = re.fullmatch(r"\s*(-?\d{1,3}(?:\.\d{1,3})?)\s*°?\s*([fFcC]?)\s*", text)
+    if match is None:
+        raise BadInput(f"{text[:40]!r} is no temperature: write 55F or 13C.")
+    number = float(match[1])
+    fahrenheit = number if (match[2] or bare).upper() == "F" else number * 9 / 5 + 32
+    if not -100 <= fahrenheit <= 250:
+        raise BadInput(f"{text.strip()} is no temperature of a place: give -100F to 250F.")
+    return fahrenheit
+
+
+def read_altitude(text: str) -> int:
+    """("1800ft", "550 m", "1800") -> feet; a bare number is feet. Raises BadInput."""
+    match = re.fullmatch(r"\s*(-?\d{1,5})\s*(ft|feet|m|metres|meters)?\s*", text.lower())
+    if match is None:
+        raise BadInput(f"{text[:40]!r} is no altitude: write 1800ft or 550m.")
+    number = int(match[1])
+    return number if (match[2] or "ft").startswith("f") else round(number * 3.28084)

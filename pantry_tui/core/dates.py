@@ -38,6 +38,11 @@ def say(day: date) -> str:
     )
 
 
+def span(n: float, unit: str) -> str:
+    """ "1 day", "3 months"."""
+    return f"{n:g} {unit.removesuffix('s') if n == 1 else unit}"
+
+
 def read_date(text: str, today: date, strict_first: bool = True) -> date:
     """The day a person means. Raises BadInput in one sentence.
 
@@ -123,3 +128,11 @@ def _unread(text: str) -> BadInput:
         if named:
             return BadInput(f"{text!r} could be {named}: write it as {year}-MM-DD.")
     return BadInput(f"{text[:60]!r} is no date: write 2026-11-25, 25 nov, yesterday or 3 days ago.")
+
+
+def read_span(text: str) -> int:
+    """("30d", "2w", "1m", "30") -> days; a month counts as 30. Raises BadInput."""
+    match = re.fullmatch(r"\s*(\d{1,4})\s*([dwm]?)[a-z]*\s*", text.lower())
+    if match is None:
+        raise BadInput(f"{text[:40]!r} is no span of time: write 30d, 2w or 1m.")
+    return int(match[1]) * {"": 1, "d": 1, "w": 7, "m": 30}[match[2]]

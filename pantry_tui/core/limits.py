@@ -247,7 +247,8 @@ def _because(word: str, limit: _Limit) -> str:
     if rule.kind is Kind.REFUSE or rule.use is None:
         return rule.wording
     return (
-        f"{word} {dates.say(limit.day)}: {rule.use:g} {rule.unit} from {dates.say(limit.start)}. "
+        f"{word} {dates.say(limit.day)}: {dates.span(rule.use, rule.unit)} from "
+        f"{dates.say(limit.start)}. "
         f"{rule.wording}"
     )
 

@@ -18,7 +18,7 @@ from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import view
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.pick import containers_named, name_of
+from pantry_tui.services.pick import containers_named, name_of, ordered
 from pantry_tui.services.rows import Done
 
 
@@ -26,24 +26,24 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
     """Says where a container of the same food stands that should have gone first."""
     batch = p.stock.batches[taken.batch]
     mine = order_key(batch, taken, p.judge(taken))
-    said: list[str] = []
-    for other in p.stock.containers.values():
+    said: dict[str, str] = {}
+    for other in ordered(p, [c for c in p.stock.containers.values() if c.here]):
         theirs = p.stock.batches[other.batch]
-        if not other.here or other.batch == taken.batch or theirs.food.name != batch.food.name:
+        if theirs.id in (batch.id, *said) or theirs.food.name != batch.food.name:
             continue
         judged = p.judge(other)
         if judged.verdict in UNFIT or other.state is State.WORKING:
             continue
-        key = order_key(theirs, other, judged)
         older = theirs.made is not None and batch.made is not None and theirs.made < batch.made
         what = f"{name_of(p, other)} {theirs.food.name} in {p.where(other)}"
-        if key < mine:
-            why = "is open" if other.state is State.OPEN else "falls due first"
-            why = "is older" if older and why != "is open" else why
-            said.append(f"{what} {why}: take that one first next time.")
+        if order_key(theirs, other, judged) < mine:
+            opened = other.state in (State.OPEN, State.THAWED)
+            why = f"is {other.state}" if opened else "is older" if older else "falls due first"
+            said[theirs.id] = f"{what} {why}: take that one first next time."
         elif older:
-            said.append(f"{what} is older, but this one falls due first, so it rightly goes first.")
-    return tuple(dict.fromkeys(said))[:2]
+            why = f"is {taken.state}" if taken.state is State.OPEN else "falls due first"
+            said[theirs.id] = f"{what} is older, but this one {why}, so it rightly goes first."
+    return tuple(said.values())[:2]
 
 
 def _count(amount: str | None) -> tuple[int, str]:
@@ -68,8 +68,7 @@ def use(p: Pantry, ref: str, amount: str | None = None, any_: bool = False) -> D
     `any_` silences the word about an older jar; it never lets unfit food through.
     """
     count, bulk = _count(amount)
-    if "/" not in ref:
-        _refuse_all_unfit(p, ref)
+    _refuse_unfit(p, ref)
     taken = containers_named(p, ref, count, lambda c: _edible(p, c), "be eaten")
     batch = p.stock.batches[taken[0].batch]
     warnings = () if any_ else _left_behind(p, taken[0])
@@ -85,7 +84,7 @@ def use(p: Pantry, ref: str, amount: str | None = None, any_: bool = False) -> D
     return Done(f"Used {bulk} of {_say(p, taken)}; {rest}.", warnings, _names(p, taken))
 
 
-def _refuse_all_unfit(p: Pantry, ref: str) -> None:
+def _refuse_unfit(p: Pantry, ref: str) -> None:
     here = [c for c in containers_named(p, ref)]
     unfit = p.judge(here[0])
     if unfit.verdict in UNFIT:
@@ -257,7 +256,7 @@ def _leave(p: Pantry, did: Did, verb: str, ref: str, count: int | None, **data: 
 
 def give(p: Pantry, ref: str, count: int | None = None, to: str = "") -> Done:
     """Give away; refuses what is unfit, since it would hurt somebody else."""
-    _refuse_all_unfit(p, ref)
+    _refuse_unfit(p, ref)
     return _leave(p, Did.GIVE, "Gave away", ref, count, to=to)
 
 

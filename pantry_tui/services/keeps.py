@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
+from pantry_tui.core.dates import span
 from pantry_tui.core.limits import judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
 from pantry_tui.core.rules import Rule, Status, closeness, speaking
@@ -147,7 +148,7 @@ def _reasons(
 def _figure(rule: Rule) -> str:
     if rule.use is None:
         return rule.wording
-    return f"{rule.kind.value}: {rule.use:g} {rule.unit}. {rule.wording}"
+    return f"{rule.kind.value}: {span(rule.use, rule.unit)}. {rule.wording}"
 
 
 def _views(

@@ -66,6 +66,11 @@ class Pantry:
         return int(self._settings.get("people", "2"))
 
     @property
+    def bare_degree(self) -> str:
+        """How a temperature without a letter is meant here: "F" or "C"."""
+        return "C" if self._settings.get("units") == "metric" else "F"
+
+    @property
     def events(self) -> Sequence[Event]:
         return self._events
 
@@ -77,6 +82,12 @@ class Pantry:
         """Read the log again and fold it."""
         self._events = self.store.events()
         self._fold()
+
+    def catch_up(self) -> None:
+        """Read the log again if another window has written since."""
+        if self.store.version() != self._seen:
+            self._seen = self.store.version()
+            self.refresh()
 
     def _fold(self) -> None:
         stock = fold(self._events)
@@ -128,9 +139,9 @@ class Pantry:
             self._fold()
             return
         with self.store.write():
-            if self.store.version() != self._seen:
-                self._seen = self.store.version()
-                self.refresh()
+            before = self._seen
+            self.catch_up()
+            if self._seen != before:
                 self._still(events)
             fold([*self._events, *events])
             self.store.append(events)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.events import Did
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
@@ -53,6 +54,27 @@ def add(
         )
     )
     return Done(f"Added the place {p.place_paths()[id_]} ({kind}).")
+
+
+def add_line(p: Pantry, line: str) -> Done:
+    """A new place from "shelf 3, pantry, in basement, 55F, room for 40"; name and climate first.
+
+    Raises BadInput naming the part that is not understood.
+    """
+    name, *rest = [part.strip() for part in line.split(",")]
+    inside: str | None = None
+    temp: float | None = None
+    capacity: int | None = None
+    for part in rest[1:]:
+        if part.lower().startswith("in "):
+            inside = part[3:]
+        elif part.lower().startswith("room for ") and part[9:].isdecimal():
+            capacity = int(part[9:15])
+        elif part[:1].isdigit() or part[:1] == "-":
+            temp = read_temperature(part, p.bare_degree)
+        else:
+            raise BadInput(f"{part[:40]!r} is not understood: write in PLACE, 55F or room for 40.")
+    return add(p, name, rest[0] if rest else "", inside, temp, capacity)
 
 
 def listing(p: Pantry) -> list[Shelf]:

@@ -136,6 +136,9 @@ def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
 
 def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement]:
     """The batch as it would stand. Raises BadInput for open problems, Refused for danger."""
+    if reading.unread:
+        words = ", ".join(repr(word[:40]) for word in reading.unread[:5])
+        raise BadInput(f"Not understood: {words}; leave it out, or write it as note=...")
     if reading.problems:
         raise BadInput(reading.problems[0])
     assert reading.method is not None

@@ -12,6 +12,7 @@ from pantry_tui.core.ledger import standing
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.limits import Judgement
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.words import SEVERITY, Acidity, Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import batch_named, name_of
@@ -30,7 +31,7 @@ def rows_of(p: Pantry, containers: Iterable[Container]) -> list[DueRow]:
     for c in containers:
         if c.here:
             groups[c.batch, c.place, c.state, c.stays, c.amount].append(c)
-    return sorted((_row(p, group) for group in groups.values()), key=_urgency)
+    return sorted((_row(p, group) for group in groups.values()), key=_by_date)
 
 
 def _row(p: Pantry, group: list[Container]) -> DueRow:
@@ -65,12 +66,21 @@ def days_left(judged: Judgement, today: date) -> int | None:
     return (min(ahead) if ahead else max(dated)).toordinal() - today.toordinal()
 
 
-def _urgency(row: DueRow) -> tuple[bool, date, int, str, tuple[str, ...]]:
+def _rank(row: DueRow) -> int:
+    if row.verdict in UNFIT:
+        return 0
+    return 1 if row.state in (State.OPEN, State.THAWED) else 2
+
+
+def _by_date(row: DueRow) -> tuple[bool, date, int, str, tuple[str, ...]]:
     dated = min(row.best_by or date.max, row.discard_after or date.max)
-    unfit = row.verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD)
-    opened = row.state in (State.OPEN, State.THAWED)
-    rank = 0 if unfit else 1 if opened else 2
+    rank = _rank(row)
     return (dated == date.max and rank == 2, dated, rank, row.code, row.container_ids)
+
+
+def eating_order(row: DueRow) -> tuple[object, ...]:
+    """What must go first, then what is open or thawed, then the nearest date."""
+    return (_rank(row), _by_date(row))
 
 
 def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[DueRow]:

@@ -39,14 +39,14 @@ def servings(p: Pantry, container: Container) -> float:
 def _candidate(p: Pantry, container: Container) -> Candidate:
     batch = p.stock.batches[container.batch]
     judged = p.judge(container)
-    dated = first_date(judged)
+    ahead = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
     return Candidate(
         container=container.id,
         food=batch.food.name,
         group=batch.food.group,
         servings=servings(p, container),
-        last=None if dated == date.max else dated,
+        last=min(ahead, default=None),
         must=container.state in (State.OPEN, State.THAWED) and not frozen,
         frozen=frozen,
         thaw_days=0 if batch.food.group in _NO_THAW else 1,

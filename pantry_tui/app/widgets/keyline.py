@@ -16,10 +16,12 @@ class KeyLine(Static):
     """
 
     def __init__(self, screen_id: str) -> None:
-        parts = [_part(command) for command in footer(screen_id)]
+        typing = screen_id == "putup"  # letters go into the line there: show the other keys
+        parts = [_part(command, typing) for command in footer(screen_id)]
         super().__init__(Content.from_markup("  ".join(parts)))
 
 
-def _part(command: Command) -> str:
+def _part(command: Command, typing: bool) -> str:
     action = command.action if "." in command.action else f"screen.{command.action}"
-    return f"[@click={action}][b]{command.first}[/b]\u00a0{command.word.replace(' ', chr(160))}[/]"
+    key = command.keys.split()[-1] if typing else command.first
+    return f"[@click={action}][b]{key}[/b]\u00a0{command.word.replace(' ', chr(160))}[/]"

@@ -22,6 +22,7 @@ class Line:
     cells: tuple[Text, ...]
     ref: str = ""
     row: DueRow | None = None
+    word: str = ""  # what to say of a line that is no row of stock
 
 
 class RowTable(DataTable[Text]):
@@ -37,8 +38,8 @@ class RowTable(DataTable[Text]):
         """The line under the cursor."""
         return self.lines[self.cursor_row] if 0 <= self.cursor_row < len(self.lines) else None
 
-    def fill(self, columns: tuple[Column, ...], lines: Sequence[Line]) -> None:
-        """Show `lines`; the cursor stays on its key, else where it was."""
+    def fill(self, columns: tuple[Column, ...], lines: Sequence[Line], start: int = 0) -> None:
+        """Show `lines`; the cursor stays on its key, else where it was, at first on `start`."""
         fresh = tuple(lines[:LIMIT])
         same = columns == self._shown_columns and [one.key for one in fresh] == [
             one.key for one in self.lines
@@ -47,7 +48,7 @@ class RowTable(DataTable[Text]):
             if same:
                 self._renew(fresh)
             else:
-                self._refill(columns, fresh)
+                self._refill(columns, fresh, start)
 
     def _renew(self, lines: tuple[Line, ...]) -> None:
         for number, (old, new) in enumerate(zip(self.lines, lines, strict=True)):
@@ -56,9 +57,10 @@ class RowTable(DataTable[Text]):
                     self.update_cell_at((number, column), after)  # type: ignore[arg-type]
         self.lines = lines
 
-    def _refill(self, columns: tuple[Column, ...], lines: tuple[Line, ...]) -> None:
+    def _refill(self, columns: tuple[Column, ...], lines: tuple[Line, ...], start: int) -> None:
         current = self.current
-        wanted = self._place_of(current.key if current else "", self.cursor_row, lines)
+        index = self.cursor_row if self.lines else start
+        wanted = self._place_of(current.key if current else "", index, lines)
         self.clear(columns=True)
         for column in columns:
             self.add_column(Text(column.label), width=column.width, key=column.field)

@@ -1,0 +1,39 @@
+"""The first screen: everything in store, what must be eaten or thrown away first on top."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pantry_tui.app.commands import bindings
+from pantry_tui.app.format import UNSAFE, Column
+from pantry_tui.app.lines import due_lines
+from pantry_tui.app.screens.stock import StockScreen
+from pantry_tui.app.widgets.rowtable import LIMIT, Line
+from pantry_tui.services import view
+
+
+class DueScreen(StockScreen):
+    """What must go, then what is open or thawed, then by date."""
+
+    here = "due"
+    BINDINGS = bindings("due")
+    empty = (
+        "Nothing is in store yet. Press S and then a to add a place, then p to put up "
+        "the first batch, for example: 7 pint jars runner beans, pressure canned, shelf 2."
+    )
+
+    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
+        pantry = self.host.pantry
+        rows = view.find(pantry, self.sought) if self.sought else view.due(pantry)
+        rows = sorted(rows, key=view.eating_order)
+        self._count, self._shown = sum(row.count for row in rows), len(rows)
+        return due_lines(rows, columns)
+
+    def start(self, lines: Sequence[Line]) -> int:
+        """At first the cursor stands on what may be eaten, not on what must go."""
+        fits = (i for i, one in enumerate(lines) if one.row and one.row.verdict not in UNSAFE)
+        return next(fits, 0)
+
+    def headline(self) -> str:
+        more = f", the first {LIMIT} lines" if self._shown > LIMIT else ""
+        return f"{self.host.day_text}, {self._count} in store{more}"

@@ -1,0 +1,109 @@
+"""Putting up: one line as you would say it, and below it what it is understood as."""
+
+from __future__ import annotations
+
+from typing import cast
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import VerticalScroll
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import Input, Static
+
+from pantry_tui.app.commands import bindings
+from pantry_tui.app.format import day, reading_text
+from pantry_tui.app.host import Host
+from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.app.widgets.roomline import RoomLine
+from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.errors import PantryError
+from pantry_tui.services import act, putup
+from pantry_tui.services.rows import Done, PutUp
+
+EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
+HOW = (
+    f"Type a line, for example:\n\n  {EXAMPLE}\n\n"
+    "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
+    "More may follow: note=..., amount=30 lb, minutes=25, psi=11. Enter books it, Esc goes back."
+)
+
+
+class PutUpScreen(Screen[None]):
+    """The line stays as it is until it is booked, whatever else one looks at meanwhile."""
+
+    CSS_PATH = "putup.tcss"
+    AUTO_FOCUS = "#line"
+    here = "putup"
+    BINDINGS = bindings("putup")
+
+    def compose(self) -> ComposeResult:
+        yield RoomLine(self.here)
+        yield Static("Put up", id="heading")
+        yield Input(id="line", placeholder=EXAMPLE)
+        with VerticalScroll(id="below", can_focus=False):
+            yield Static(Content(HOW), id="reading")
+        yield KeyLine(self.here)
+        yield SaidLine()
+
+    @property
+    def host(self) -> Host:
+        return cast(Host, self.app)
+
+    @property
+    def line(self) -> Input:
+        return self.query_one("#line", Input)
+
+    def on_screen_resume(self) -> None:
+        self.host.pantry.catch_up()
+        self.query_one(RoomLine).show(self.host.day_text)
+
+    @on(Input.Changed, "#line")
+    def read(self, event: Input.Changed) -> None:
+        """The live reading."""
+        if event.value.strip():
+            self._say(self._reading(event.value))
+
+    def _reading(self, line: str) -> str:
+        reading = putup.read(self.host.pantry, line)
+        if reading.problems or reading.unread:
+            return reading_text(reading, None)
+        try:
+            return reading_text(reading, putup.preview(self.host.pantry, reading))
+        except PantryError as error:
+            return reading_text(reading, None, error.message)
+
+    def _say(self, text: str) -> None:
+        self.query_one("#reading", Static).update(Content(text))
+
+    @on(Input.Submitted, "#line")
+    def book(self, event: Input.Submitted) -> None:
+        """Book it; a line that cannot be booked stays to be mended."""
+        if event.value.strip() and self.host.attempt(lambda: self._put_up(event.value)):
+            self.line.value = ""
+
+    def _put_up(self, line: str) -> Done:
+        made = putup.put_up(self.host.pantry, putup.read(self.host.pantry, line))
+        self._say(_booked(made))
+        return Done(f"Put up {made.code}, {len(made.containers)} in all.")
+
+    def action_undo(self) -> None:
+        self.host.attempt(lambda: act.undo(self.host.pantry))
+
+    def action_back(self) -> None:
+        self.host.action_go("due")
+
+
+def _booked(made: PutUp) -> str:
+    return "\n".join(
+        [
+            f"Write {made.code} on every lid.",
+            "",
+            f"{made.reading.count} {made.reading.food}, {made.reading.method}",
+            f"best by        {day(made.best_by)}",
+            f"discard after  {day(made.discard_after)}",
+            *made.cautions,
+            "",
+            "The next one? Type its line; Ctrl+Z takes this one back.",
+        ]
+    )

@@ -1,0 +1,47 @@
+"""What stands where: every place with its stock, in path order."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pantry_tui.app.commands import bindings
+from pantry_tui.app.format import Column, shelf_title
+from pantry_tui.app.lines import due_lines, heading
+from pantry_tui.app.screens.ask import TypeLine
+from pantry_tui.app.screens.stock import StockScreen
+from pantry_tui.app.widgets.rowtable import Line
+from pantry_tui.services import places, view
+
+
+class ShelvesScreen(StockScreen):
+    """Places as headings, their rows below."""
+
+    here = "shelves"
+    BINDINGS = bindings("shelves")
+    empty = "There is no place yet: press a and name the first one."
+
+    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
+        pantry = self.host.pantry
+        fits = {one for row in view.find(pantry, self.sought) for one in row.container_ids}
+        lines: list[Line] = []
+        for shelf in view.shelves(pantry):
+            rows = [row for row in shelf.rows if not self.sought or fits & set(row.container_ids)]
+            if rows or not self.sought:
+                lines.append(heading(f"place|{shelf.path}", shelf_title(shelf), columns))
+                lines += due_lines(rows, columns, shelf.path)
+        return lines
+
+    def action_add_place(self) -> None:
+        self.app.push_screen(
+            TypeLine("A new place: name, climate, then if you like: in a place, 55F, room for 40",
+                     "shelf 3, pantry, in basement, 55F"),
+            self._add,
+        )  # fmt: skip
+
+    def _add(self, line: str | None) -> None:
+        if line is None:
+            return
+        if not self.host.attempt(lambda: places.add_line(self.host.pantry, line)):
+            # Nothing typed is lost: the line comes back to be mended.
+            self.app.push_screen(TypeLine("Name, climate, in a place, 55F", "", line), self._add)
+        self.reload()

@@ -1,0 +1,269 @@
+"""What every list of stock has: rows, a word on the row under the cursor, the acts on it.
+
+A screen of stock says which lines it shows (`build`); everything else is here. Each act is one
+call of a service; afterwards the list is read again and the cursor stays on its line.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import PurePath
+from typing import ClassVar, cast
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import Horizontal, VerticalScroll
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import DataTable, Input, Static
+
+from pantry_tui.app.format import Column, caution, clip, due_columns, row_detail, sentence
+from pantry_tui.app.host import Host
+from pantry_tui.app.screens.ask import Choose, TypeLine
+from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.app.widgets.roomline import RoomLine
+from pantry_tui.app.widgets.rowtable import Line, RowTable
+from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.core.lidcode import normal_code
+from pantry_tui.services import act
+from pantry_tui.services.rows import Done
+
+#: One key each; the last asks for words of one's own.
+REASONS = (
+    "past its date",
+    "seal failed",
+    "bulging, leaking or spurting",
+    "mould",
+    "smells or looks wrong",
+    "soft, slimy or rotten",
+    "thawed by mistake",
+    "frost or dried out",
+    "nobody would eat it",
+    "another reason ...",
+)
+
+WIDE = 118
+PANE = 44
+
+
+class StockScreen(Screen[None]):
+    """A list of stock. Subclasses set `here` (the command table's screen id) and `build`."""
+
+    CSS_PATH: ClassVar[str | PurePath | list[str | PurePath] | None] = "stock.tcss"
+    AUTO_FOCUS = "#list"
+    here = "due"
+    empty = "Nothing is in store yet."
+
+    def compose(self) -> ComposeResult:
+        yield RoomLine(self.here)
+        with Horizontal(id="middle"):
+            yield RowTable()
+            with VerticalScroll(id="pane", can_focus=False):
+                yield Static(id="detail")
+        yield Static(id="word")
+        yield Input(id="bar", placeholder="words to find")
+        yield KeyLine(self.here)
+        yield SaidLine()
+
+    @property
+    def host(self) -> Host:
+        return cast(Host, self.app)
+
+    @property
+    def table(self) -> RowTable:
+        return self.query_one("#list", RowTable)
+
+    @property
+    def bar(self) -> Input:
+        return self.query_one("#bar", Input)
+
+    @property
+    def sought(self) -> str:
+        """The words that narrow the list."""
+        return "" if self.bar.has_class("jump") else self.bar.value
+
+    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
+        """The lines to show now."""
+        raise NotImplementedError
+
+    def start(self, lines: Sequence[Line]) -> int:
+        """Where the cursor stands at first."""
+        return 0
+
+    def columns(self, width: int) -> tuple[Column, ...]:
+        return due_columns(width)
+
+    def headline(self) -> str:
+        """What stands after the rooms on the top line."""
+        return self.host.day_text
+
+    # -- showing ---------------------------------------------------------------------------------
+
+    def on_screen_resume(self) -> None:
+        self.host.pantry.catch_up()
+        self.reload()
+
+    def on_resize(self) -> None:
+        self.reload()
+
+    def reload(self) -> None:
+        """Read the list again; the cursor stays on its line."""
+        wide = self.size.width >= WIDE
+        self.query_one("#pane").display = wide
+        columns = self.columns(self.size.width - (PANE if wide else 0))
+        lines = self.build(columns)
+        self.table.fill(columns, lines, self.start(lines))
+        self.query_one(RoomLine).show(self.headline())
+        self.say_word()
+
+    @on(DataTable.RowHighlighted)
+    def say_word(self) -> None:
+        """A sentence on the line under the cursor: why, and the caution where food can hurt."""
+        line = self.table.current
+        row = line.row if line else None
+        word = line.word if line else ""
+        if row is not None:
+            why = sentence(clip(row.reasons[0], 300)) if row.reasons else ""
+            word = caution(row) or why
+        elif not self.table.lines:
+            word = "Nothing matches these words; Esc shows all." if self.sought else self.empty
+        self.query_one("#word", Static).update(Content(word))
+        self.show_detail(row_detail(row) if row else "")
+
+    def show_detail(self, text: str) -> None:
+        """The pane beside a wide list."""
+        self.query_one("#detail", Static).update(Content(text))
+
+    # -- acting ----------------------------------------------------------------------------------
+
+    def _on_line(self, do: Callable[[str], Done]) -> None:
+        line = self.table.current
+        if line is None or not line.ref:
+            self.host.tell("Put the cursor on a line of stock first.", refused=True)
+            return
+        self.host.attempt(lambda: do(line.ref))
+        self.reload()
+        self.table.focus()
+
+    def action_use(self) -> None:
+        self._on_line(lambda ref: act.use(self.host.pantry, ref))
+
+    def action_open(self) -> None:
+        self._on_line(lambda ref: act.open_(self.host.pantry, ref))
+
+    def action_thaw(self) -> None:
+        self._on_line(lambda ref: act.thaw(self.host.pantry, ref))
+
+    def action_undo(self) -> None:
+        self.host.attempt(lambda: act.undo(self.host.pantry))
+        self.reload()
+
+    def action_move(self) -> None:
+        """Where to, by one key."""
+        paths = sorted(self.host.pantry.place_paths().values(), key=str.lower)
+        self._ask("Move one to which place?", paths, self._move)
+
+    def _move(self, to: str) -> None:
+        self._on_line(lambda ref: act.move(self.host.pantry, ref, to))
+
+    def action_discard(self) -> None:
+        """Why, by one key."""
+        self._ask("Discard one: why?", REASONS, self._discard)
+
+    def _discard(self, why: str) -> None:
+        if why == REASONS[-1]:
+            self._ask_line("Discard one: why?", "what is wrong with it", self._discard)
+            return
+        self._on_line(lambda ref: act.discard(self.host.pantry, ref, why=why))
+
+    def _ask(self, title: str, options: Sequence[str], then: Callable[[str], None]) -> None:
+        line = self.table.current
+        if line is None or not line.ref or not options:
+            self.host.tell("Put the cursor on a line of stock first.", refused=True)
+            return
+        name = f"{line.ref} {line.row.food if line.row else ''}"
+        self.app.push_screen(Choose(f"{title} ({clip(name, 40)})", options), _given(then))
+
+    def _ask_line(self, title: str, example: str, then: Callable[[str], None]) -> None:
+        self.app.push_screen(TypeLine(title, example), _given(then))
+
+    # -- finding ---------------------------------------------------------------------------------
+
+    def action_find(self) -> None:
+        self._show_bar("", jump=False)
+
+    def action_jump(self, digit: str) -> None:
+        """A digit starts a lid code; the cursor goes along as it is typed."""
+        self._show_bar(digit, jump=True)
+
+    def _show_bar(self, value: str, *, jump: bool) -> None:
+        self.bar.set_class(jump, "jump")
+        self.bar.placeholder = "lid code" if jump else "words to find"
+        self.bar.display = True
+        self.bar.value = value
+        self.bar.focus()
+        # Focusing selects the text, and the next digit would overwrite the first.
+        self.bar.select_on_focus = False
+        self.bar.cursor_position = len(value)
+
+    @on(Input.Changed, "#bar")
+    def follow(self, event: Input.Changed) -> None:
+        if self.bar.has_class("jump"):
+            self._go_to_code(event.value)
+        else:
+            self.reload()
+
+    def _go_to_code(self, typed: str) -> bool:
+        code, _, number = typed.partition("/")
+        wanted = normal_code(code)
+        for index, line in enumerate(self.table.lines):
+            row = line.row
+            mine = row.code if row else line.ref.partition("/")[0]
+            if not wanted or not mine.startswith(wanted):
+                continue
+            if number and row and f"{mine}/{number}" not in row.container_ids:
+                continue
+            self.table.move_cursor(row=index, animate=False)
+            return True
+        return False
+
+    @on(Input.Submitted, "#bar")
+    def settle(self, event: Input.Submitted) -> None:
+        if self.bar.has_class("jump"):
+            found = self._go_to_code(event.value)
+            self._hide_bar()
+            if not found:
+                self.host.show_batch(event.value)
+        self.table.focus()
+
+    def _hide_bar(self) -> None:
+        self.bar.remove_class("jump")
+        self.bar.value = ""
+        self.bar.display = False
+        self.table.focus()
+
+    def action_back(self) -> None:
+        """Clear the words to find, else go to the first screen."""
+        if self.bar.display:
+            self._hide_bar()
+            self.reload()
+        else:
+            self.host.action_go("due")
+
+    # -- looking closer --------------------------------------------------------------------------
+
+    @on(DataTable.RowSelected)
+    def action_detail(self) -> None:
+        line = self.table.current
+        if line is not None and line.ref:
+            self.host.show_batch(line.ref)
+
+
+def _given(then: Callable[[str], None]) -> Callable[[str | None], None]:
+    """Calls `then` unless the question was left without an answer."""
+
+    def answered(value: str | None) -> None:
+        if value is not None:
+            then(value)
+
+    return answered

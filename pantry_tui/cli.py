@@ -1,0 +1,186 @@
+"""The command line: read the words, call the verb, print, and never show a traceback.
+
+Neither the screen library nor the unit library is loaded here; a verb that needs one loads it.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Sequence
+from datetime import date
+from importlib.metadata import version
+from pathlib import Path
+from typing import Any, NoReturn
+
+from pantry_tui import cli_verbs as verbs
+from pantry_tui.core.text import clean
+from pantry_tui.errors import BadInput, PantryError
+
+
+class _Parser(argparse.ArgumentParser):
+    """One sentence on an error, where argparse prints the whole usage."""
+
+    def error(self, message: str) -> NoReturn:
+        raise BadInput(f"{message[:1].upper()}{message[1:]}; see `{self.prog} --help`.")
+
+
+def _shared(parser: argparse.ArgumentParser) -> None:
+    """Flags that may stand before or after the verb."""
+    none: Any = argparse.SUPPRESS
+    parser.add_argument("--store", default=none, metavar="PATH", help="the store file")
+    parser.add_argument("--today", default=none, metavar="YYYY-MM-DD", help="take this as today")
+    parser.add_argument("--json", action="store_true", default=none, help="answer in JSON")
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="pantry-tui",
+        description="What stands where, how long it keeps, what to eat first. "
+        "Without a verb: the app.",
+        allow_abbrev=False,
+    )
+    _shared(parser)
+    parser.add_argument("--version", action="version", version=version("pantry-tui"))
+    commands = parser.add_subparsers(dest="verb", metavar="verb", parser_class=_Parser)
+
+    def verb(name: str, do: verbs.Verb, about: str) -> argparse.ArgumentParser:
+        made = commands.add_parser(name, help=about, description=about, allow_abbrev=False)
+        _shared(made)
+        made.set_defaults(do=do)
+        return made
+
+    _stores(verb)
+    _looking(verb)
+    _marking(verb)
+    return parser
+
+
+def _stores(verb: Any) -> None:
+    it = verb("init", verbs.init, "Make a new store; never overwrites")
+    it.add_argument("--altitude", metavar="1800ft", default="0ft")
+    it.add_argument("--people", type=_whole, default=2)
+    it.add_argument("--units", choices=("us", "metric"), default="us")
+    it.add_argument("--demo", action="store_true", help="fill it with the demo household")
+
+    it = verb("demo", verbs.demo, "The app on a throw-away demo store")
+    it.add_argument("--init", metavar="PATH", help="write a demo store there instead")
+
+    it = verb("place", verbs.place, "Add a place, or list the places")
+    it.add_argument("what", choices=("add", "list"))
+    it.add_argument("name", nargs="*")
+    it.add_argument("--climate", help="room, pantry, cellar, fridge or freezer")
+    it.add_argument("--in", dest="inside", metavar="PLACE")
+    it.add_argument("--temp", metavar="55F")
+    it.add_argument("--capacity", type=_whole, metavar="N")
+
+    it = verb("putup", verbs.putup, "Put up a batch, from a line or from flags")
+    it.add_argument("line", nargs="*", help='"7 pint jars runner beans, pressure canned, shelf 2"')
+    for flag in ("food", "method", "size", "container", "place", "made", "note", "group",
+                 "acidity"):  # fmt: skip
+        it.add_argument(f"--{flag}", default="")
+    it.add_argument("--count", type=_whole)
+    it.add_argument("--process", action="append", default=[], metavar="KEY=VALUE")
+    it.add_argument("--dry-run", action="store_true", help="only say what was understood")
+
+
+def _looking(verb: Any) -> None:
+    it = verb("due", verbs.due, "Everything, the nearest date first")
+    it.add_argument("--within", metavar="30d")
+    it.add_argument("--place")
+    it = verb("shelves", verbs.shelves, "Stock by place")
+    it.add_argument("--place")
+    it = verb("find", verbs.find, "Search food, method, place, code and note")
+    it.add_argument("text", nargs="+")
+    it = verb("show", verbs.show, "One batch: containers, dates, why, sources, history")
+    it.add_argument("code")
+    it = verb("week", verbs.week, "What to eat this week")
+    it.add_argument("--from", dest="start", metavar="DATE")
+    it = verb("log", verbs.log, "What happened, oldest first")
+    it.add_argument("code", nargs="?")
+    it = verb("keeps", verbs.keeps, "Published keeping limits, with sources")
+    it.add_argument("method")
+    it.add_argument("food", nargs="+")
+    it.add_argument("--in", dest="climate", metavar="CLIMATE")
+    it.add_argument("--temp", metavar="60F")
+    it.add_argument("--state", help="sealed, open, thawed or working")
+    it.add_argument("--made", metavar="DATE", help="day 0 of that state")
+
+
+def _marking(verb: Any) -> None:
+    it = verb("use", verbs.use, "Eat the oldest, or an amount of a bulk one")
+    it.add_argument("code", help="7C, or 7C/3 for that very jar")
+    it.add_argument("amount", nargs="*", help="how many, or 2 lb")
+    it.add_argument("--any", action="store_true", help="say nothing of older jars")
+    for name, do, about in (
+        ("open", verbs.open_, "Open the oldest sealed one"),
+        ("thaw", verbs.thaw, "Thaw the oldest frozen one"),
+        ("finish", verbs.finish, "A working batch is done"),
+    ):
+        verb(name, do, about).add_argument("code")
+    it = verb("move", verbs.move, "Move to another place")
+    it.add_argument("code")
+    it.add_argument("place", nargs="+")
+    it.add_argument("--count", type=_whole)
+    it = verb("give", verbs.give, "Give away")
+    it.add_argument("code")
+    it.add_argument("count", nargs="?", type=_whole)
+    it.add_argument("--to", default="")
+    it = verb("lose", verbs.lose, "Gone, and nobody knows how")
+    it.add_argument("code")
+    it.add_argument("count", nargs="?", type=_whole)
+    it = verb("discard", verbs.discard, "Throw away, with the reason")
+    it.add_argument("code")
+    it.add_argument("count", nargs="?", type=_whole)
+    it.add_argument("--why", default="")
+    verb("undo", verbs.undo, "Take back the last thing done")
+
+
+def _whole(text: str) -> int:
+    if not text.isascii() or not text.isdigit() or len(text) > 6:
+        raise argparse.ArgumentTypeError(f"{text[:40]!r} is no whole number")
+    return int(text)
+
+
+def _today(args: argparse.Namespace) -> date:
+    text = getattr(args, "today", None) or os.environ.get("PANTRY_TODAY")
+    if not text:
+        return date.today()
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise BadInput(f"{text[:40]!r} is no date: write --today 2026-11-25.") from None
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one command. Returns the exit code: 0 done, 1 refused, 2 bad input."""
+    for stream in (sys.stdout, sys.stderr):
+        reconfigure = getattr(stream, "reconfigure", None)
+        if reconfigure is not None:
+            reconfigure(errors="replace")  # a terminal without UTF-8 still gets its words
+    try:
+        args = _parser().parse_args(argv)
+        store = getattr(args, "store", None)
+        call = verbs.Call(
+            args, _today(args), Path(store) if store else None, getattr(args, "json", False)
+        )
+        return getattr(args, "do", verbs.app)(call)
+    except PantryError as error:
+        print(clean(error.message), file=sys.stderr)
+        return error.code
+    except BrokenPipeError:
+        # The reader left (`| head`); nothing is wrong, and Python must not complain at exit.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except KeyboardInterrupt:
+        return 130
+    except Exception as error:  # the last net: a person gets a sentence, a developer the rest
+        if os.environ.get("PANTRY_DEBUG"):
+            raise
+        print(
+            f"Something is wrong inside the program ({type(error).__name__}): nothing was "
+            "booked; run again with PANTRY_DEBUG=1 and report what it prints.",
+            file=sys.stderr,
+        )
+        return 1

@@ -1,0 +1,84 @@
+"""Rows as plain JSON: ISO dates, words as their values, amounts with their units."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+from datetime import date
+from enum import Enum
+from typing import Any
+
+from pantry_tui.services.rows import BatchView, Done, DueRow, PutUp, PutUpReading, Shelf, WeekView
+
+
+def plain(value: Any) -> Any:
+    """Dates, enums, tuples and frozen rows down to what `json` writes."""
+    if isinstance(value, date):
+        return value.isoformat()
+    if isinstance(value, Enum):
+        return value.value
+    if isinstance(value, tuple | list):
+        return [plain(one) for one in value]
+    if hasattr(value, "__dataclass_fields__"):
+        return {field.name: plain(getattr(value, field.name)) for field in fields(value)}
+    return value
+
+
+def due(rows: list[DueRow]) -> list[dict[str, Any]]:
+    """The contract's `due`: one object a row."""
+    return [plain(row) for row in rows]
+
+
+def shelves(found: list[Shelf]) -> list[dict[str, Any]]:
+    """One object a place, its stock under `rows`."""
+    return [
+        {
+            "place": shelf.path,
+            "climate": shelf.climate,
+            "temperature": f"{shelf.temperature_f:g} F",
+            "capacity": shelf.capacity,
+            "count": shelf.count,
+            "rows": due(list(shelf.rows)),
+        }
+        for shelf in found
+    ]
+
+
+def batch(view: BatchView) -> dict[str, Any]:
+    """One batch whole; `process` as an object, equal containers under `containers`."""
+    answer: dict[str, Any] = plain(view)
+    answer["process"] = dict(view.process)
+    answer["containers"] = answer.pop("rows")
+    return answer
+
+
+def done(what: Done) -> dict[str, Any]:
+    """What an action answers."""
+    answer: dict[str, Any] = plain(what)
+    return answer
+
+
+def reading(read: PutUpReading) -> dict[str, Any]:
+    """What a put-up line was understood as."""
+    answer: dict[str, Any] = plain(read)
+    answer["process"] = dict(read.process)
+    return answer
+
+
+def putup(made: PutUp) -> dict[str, Any]:
+    """The contract's `putup`."""
+    answer: dict[str, Any] = plain(made)
+    answer["read_as"] = reading(made.reading)
+    del answer["reading"]
+    return answer
+
+
+def week(view: WeekView) -> dict[str, Any]:
+    """The contract's `week`."""
+    return {
+        "from": view.start.isoformat(),
+        "to": view.end.isoformat(),
+        "people": view.people,
+        "take": plain(view.take),
+        "waiting": due(list(view.waiting)),
+        "discard": due(list(view.discard)),
+    }
