@@ -1,0 +1,261 @@
+"""The app as a person drives it: key counts, focus, the live reading, hostile names, sizes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Input, Static
+
+from pantry_tui.app.commands import COMMANDS, bindings, footer, of, palette
+from pantry_tui.app.main import PantryApp
+from pantry_tui.app.screens.batch import BatchScreen
+from pantry_tui.app.widgets.rowtable import RowTable
+from pantry_tui.core.words import State, Verdict
+from pantry_tui.services import places, putup, view
+from pantry_tui.services.demo import build_demo
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture(scope="module")
+def demo_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+    path = tmp_path_factory.mktemp("demo") / "demo.db"
+    build_demo(path, TODAY)
+    return path.read_bytes()
+
+
+@pytest.fixture
+def demo(tmp_path: Path, demo_file: bytes) -> Iterator[Pantry]:
+    path = tmp_path / "demo.db"
+    path.write_bytes(demo_file)
+    with open_pantry(path, TODAY) as p:
+        yield p
+
+
+@pytest.fixture
+def empty(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "empty.db")
+    with open_pantry(tmp_path / "empty.db", TODAY) as p:
+        yield p
+
+
+def table(pilot: Pilot[None]) -> RowTable:
+    return pilot.app.screen.query_one(RowTable)
+
+
+def said(pilot: Pilot[None]) -> str:
+    return str(pilot.app.screen.query_one("SaidLine", Static).content)
+
+
+def screen_text(pilot: Pilot[None]) -> str:
+    """What stands on the screen, as text."""
+    return "\n".join(
+        "".join(segment.text for segment in strip)
+        for strip in pilot.app.screen._compositor.render_strips()
+    )
+
+
+def in_store(p: Pantry) -> int:
+    return sum(container.here for container in p.stock.containers.values())
+
+
+async def test_the_due_list_is_there_at_launch_and_its_top_item_is_used_by_one_key(
+    demo: Pantry,
+) -> None:
+    before = in_store(demo)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        line = table(pilot).current
+        assert line is not None and line.row is not None
+        assert line.row.verdict not in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+        assert pilot.app.focused is table(pilot)
+        await pilot.press("u")
+        assert in_store(demo) == before - 1
+        assert line.row.container_ids[0] in said(pilot)
+        assert pilot.app.focused is table(pilot)
+        await pilot.press("z")
+        assert in_store(demo) == before
+        assert "Took back: used" in said(pilot)
+
+
+async def test_what_must_go_stands_above_with_its_caution_and_cannot_be_used(
+    demo: Pantry,
+) -> None:
+    before = in_store(demo)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("home", "ctrl+home")
+        row = table(pilot).current.row  # type: ignore[union-attr]
+        assert row is not None and row.verdict is Verdict.DISCARD
+        assert "Never taste" in screen_text(pilot)
+        assert "food-safety authority" in screen_text(pilot)
+        await pilot.press("u")
+        assert "Not done" in said(pilot)
+        assert in_store(demo) == before
+        await pilot.press("d", "1")
+        assert in_store(demo) == before - 1
+        assert demo.events[-1].data["why"] == "past its date"
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_a_reason_of_ones_own_is_typed(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("d", "a", *"dropped", "enter")
+        assert demo.events[-1].data["why"] == "dropped"
+        await pilot.press("d", "escape")
+        assert demo.events[-1].data["why"] == "dropped"
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_a_digit_jumps_and_one_key_opens(demo: Pantry) -> None:
+    row = next(r for r in view.due(demo) if r.food == "runner beans" and r.place.endswith("wall"))
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press(row.code[0])
+        await pilot.press(*row.code[1:].lower(), "enter")
+        assert table(pilot).current.row.code == row.code  # type: ignore[union-attr]
+        await pilot.press("o")
+        assert "Opened" in said(pilot)
+        opened = [r for r in view.show(demo, row.code).rows if r.state is State.OPEN]
+        assert opened[0].discard_after == date(2026, 11, 28)
+
+
+async def test_thaw_and_move_take_one_key_and_a_choice(demo: Pantry) -> None:
+    row = next(r for r in view.due(demo) if r.food == "peas")
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*row.code.lower(), "enter")
+        await pilot.press("t")
+        assert "Thawed" in said(pilot), said(pilot)
+        jam = next(r for r in view.due(demo) if r.food == "strawberry jam" and r.place == "larder")
+        await pilot.press(*jam.code.lower(), "enter")
+        while table(pilot).current.row.place != "larder":  # type: ignore[union-attr]
+            await pilot.press("down")
+        await pilot.press("m", "1")
+        assert "Moved" in said(pilot), said(pilot)
+
+
+async def test_seven_jars_are_put_up_with_a_live_reading(demo: Pantry) -> None:
+    before = in_store(demo)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p")
+        box = pilot.app.screen.query_one("#line", Input)
+        assert pilot.app.focused is box
+        box.value = "7 pint jars runner beans, pressure canned, nowhere land"
+        await pilot.pause()
+        assert "not understood: nowhere, land" in screen_text(pilot)
+        await pilot.press("enter")
+        assert box.value, "a line that cannot be booked stays"
+        assert in_store(demo) == before
+        box.value = "7 pint jars runner beans, pressure canned, larder, yesterday"
+        await pilot.pause()
+        assert "Wed 24 Nov 2027" in screen_text(pilot)
+        await pilot.press("f2", "f5")
+        assert box.value.startswith("7 pint"), "looking elsewhere loses nothing"
+        await pilot.press("enter")
+        assert in_store(demo) == before + 7
+        assert box.value == ""
+        code = demo.stock.batches[demo.events[-1].batch].code
+        assert f"Write {code} on every lid" in screen_text(pilot)
+        await pilot.press("ctrl+z")
+        assert in_store(demo) == before
+
+
+async def test_a_danger_is_refused_while_it_is_typed(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p")
+        box = pilot.app.screen.query_one("#line", Input)
+        box.value = "7 pint jars runner beans, boiling-water canned, larder"
+        await pilot.pause()
+        assert "not possible" in screen_text(pilot)
+        assert "pressure canner" in screen_text(pilot)
+
+
+async def test_find_narrows_and_esc_shows_all_again(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        whole = len(table(pilot).lines)
+        await pilot.press("slash", *"beans")
+        await pilot.pause()
+        assert 0 < len(table(pilot).lines) < whole
+        assert all("beans" in line.row.food for line in table(pilot).lines if line.row)
+        await pilot.press("enter", "escape")
+        assert len(table(pilot).lines) == whole
+
+
+@pytest.mark.parametrize("size", [(120, 40), (80, 24), (40, 20), (20, 10)])
+async def test_every_room_opens_at_every_size(demo: Pantry, size: tuple[int, int]) -> None:
+    async with PantryApp(demo).run_test(size=size) as pilot:
+        for key in ("S", "W", "p", "f2", "enter", "escape", "question_mark", "escape"):
+            await pilot.press(key)
+        await pilot.resize_terminal(80, 24)
+        await pilot.pause()
+        assert "verdict" in screen_text(pilot)
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_the_batch_shows_dates_why_history_and_sources(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(100, 60)) as pilot:
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(pilot.app.screen, BatchScreen)
+        text = screen_text(pilot)
+        for word in ("Dates", "Why", "History", "Sources", "best by"):
+            assert word in text
+        await pilot.press("escape")
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_undoing_a_put_up_leaves_its_batch_screen(empty: Pantry) -> None:
+    places.add(empty, "larder", "pantry")
+    putup.put_up(empty, putup.read(empty, "2 pint jars peaches, boiling-water canned, larder"))
+    async with PantryApp(empty).run_test(size=(80, 24)) as pilot:
+        await pilot.press("enter")
+        await pilot.press("z")
+        await pilot.pause()
+        await pilot.pause()
+        assert not isinstance(pilot.app.screen, BatchScreen)
+
+
+async def test_an_empty_store_says_what_to_do_and_a_place_is_added(empty: Pantry) -> None:
+    async with PantryApp(empty).run_test(size=(80, 24)) as pilot:
+        assert "add a place" in screen_text(pilot)
+        for key in ("u", "o", "d", "z", "enter"):
+            await pilot.press(key)
+        assert "Not done" in said(pilot)
+        await pilot.press("S", "a")
+        pilot.app.screen.query_one(Input).value = "shelf 1, tropical"
+        await pilot.press("enter")
+        assert pilot.app.screen.query_one(Input).value == "shelf 1, tropical", "nothing is lost"
+        pilot.app.screen.query_one(Input).value = "shelf 1, pantry, 60F"
+        await pilot.press("enter")
+        assert list(empty.place_paths().values()) == ["shelf 1"]
+
+
+@pytest.mark.parametrize(
+    "name", ["beans [/x]", "box [A] [b]5 [kg]", "\x1b[31mred", "🫙 jar", "مرحبا", "x" * 500]
+)
+async def test_hostile_names_stand_literally_on_every_screen(empty: Pantry, name: str) -> None:
+    places.add(empty, f"larder {name}"[:300], "pantry")
+    reading = putup.from_flags(
+        empty, food=name, method="dried", place=next(iter(empty.place_paths().values())), count=2,
+        group="vegetable", acidity="low-acid", note=name,
+    )  # fmt: skip
+    putup.put_up(empty, reading)
+    async with PantryApp(empty).run_test(size=(100, 30), notifications=True) as pilot:
+        shown = " ".join(name.replace("\x1b", " ").split()).lower()[:8]
+        assert shown in screen_text(pilot)
+        for key in ("S", "W", "D", "enter", "escape", "u", "z", "d", "1", "m", "escape", "o"):
+            await pilot.press(key)
+            await pilot.pause()
+        assert "[" in screen_text(pilot) or "[" not in name
+
+
+def test_every_key_comes_from_the_one_table() -> None:
+    for screen in ("due", "shelves", "week", "batch", "putup"):
+        keys = [key for command in of(screen) for key in command.key.split(",")]
+        assert len(keys) == len(set(keys)), f"{screen}: a key means two things"
+        assert len(footer(screen)) <= 7
+        assert {one.id for one in palette(screen)} <= {one.id for one in COMMANDS}
+        assert all(command.tip for command in of(screen))
+        assert bindings(screen)
