@@ -41,9 +41,7 @@ def put_up(run: Run, line: str) -> str:
 
 
 def test_a_jar_from_put_up_to_eaten(run: Run) -> None:
-    made = answer(
-        run, "putup", "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
-    )
+    made = answer(run, "putup", "7 pint jars runner beans, pressure canned, shelf 2, yesterday")
     assert made["best_by"] == "2027-11-24"
     assert made["discard_after"] is None
     assert made["verdict"] == "sound"

@@ -123,7 +123,13 @@ def speaking(
         if rule.status is Status.CURRENT and rule.state is state and closeness(rule, food) >= 0
     ]
     found = _covering(fits, climate, method)
-    return sorted(found, key=lambda rule: (-closeness(rule, food), rule.days))
+    # A figure for the food itself stands against a refusal of its whole class or group: a whole
+    # dry-cured ham keeps at room temperature, other cured meat does not.
+    own = max((closeness(rule, food) for rule in found if rule.use is not None), default=-1)
+    return sorted(
+        (rule for rule in found if rule.kind is not Kind.REFUSE or closeness(rule, food) >= own),
+        key=lambda rule: (-closeness(rule, food), rule.days),
+    )
 
 
 def is_animal(group: Group) -> bool:

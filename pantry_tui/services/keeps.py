@@ -125,9 +125,8 @@ def _range(
     fits = [rule for rule in spoken if rule.kind is kind and rule.use is not None]
     if not fits:
         return None
-    if kind is Kind.QUALITY:
-        nearest = closeness(fits[0], what)
-        fits = [rule for rule in fits if closeness(rule, what) == nearest]
+    nearest = closeness(fits[0], what)
+    fits = [rule for rule in fits if closeness(rule, what) == nearest]
     rule = min(fits, key=lambda one: one.days)
     return [rule.least, rule.most, rule.unit]
 
