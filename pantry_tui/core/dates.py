@@ -61,13 +61,13 @@ def read_date(text: str, today: date, strict_first: bool = True) -> date:
 def _relative(words: str, today: date) -> date | None:
     if words in ("today", "yesterday"):
         return today - timedelta(days=words == "yesterday")
-    ago = re.fullmatch(r"(\d{1,4}) (day|week|month|year)s? ago", words)
+    ago = re.fullmatch(r"([0-9]{1,4}) (day|week|month|year)s? ago", words)
     if ago:
         number = int(ago[1])
         if number > 1200:
             raise BadInput(f"{words!r} is too long ago: give the date itself.")
         return today - relativedelta(**{ago[2] + "s": number})  # type: ignore[arg-type]
-    ahead = re.fullmatch(r"\+(\d{1,3})([dwmy])", words)
+    ahead = re.fullmatch(r"\+([0-9]{1,3})([dwmy])", words)
     if ahead:
         return add(today, int(ahead[1]), {"d": "days", "w": "weeks", "m": "months",
                                           "y": "years"}[ahead[2]])  # fmt: skip

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 from collections import defaultdict
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache, cached_property
 from pathlib import Path
@@ -179,9 +180,19 @@ def _rule(row: _Row, sources: dict[str, Source]) -> Rule:
     )
 
 
+def _keys(foods: Iterable[Food]) -> set[str]:
+    """What the food column of a rule may hold."""
+    found = {"*"} | {f"group:{group}" for group in Group}
+    for food in foods:
+        found |= {food.name} | {f"class:{one}" for one in food.classes}
+    return found
+
+
 def read_tables(folder: Path) -> Tables:
     """All tables under `folder`, checked. Raises DataError naming file, row and column."""
     sources = _sources(folder)
+    foods = _foods(folder)
+    known = _keys(foods)
     rules: dict[Method, list[Rule]] = defaultdict(list)
     seen: set[str] = set()
     columns = ("rule_id", "method", "food", "state", "climate", "kind", "use", "unit", "status")
@@ -189,9 +200,10 @@ def read_tables(folder: Path) -> Tables:
         rule = _rule(row, sources)
         if rule.id in seen:
             raise row.bad("rule_id", f"{rule.id!r} stands twice")
+        if rule.food not in known:
+            raise row.bad("food", f"{rule.food!r} is no food, class: or group: of foods.csv")
         seen.add(rule.id)
         rules[rule.method].append(rule)
-    foods = _foods(folder)
     return Tables(foods, sources, {method: tuple(found) for method, found in rules.items()})
 
 

@@ -118,22 +118,40 @@ def _take_count(line: _Line, problems: list[str]) -> tuple[int, str, str]:
     """A number, a size ("pint", "5 l") and a vessel ("jars"), wherever they stand together."""
     count, size, vessel = 1, "", ""
     counted = False
+    if line.words[:2] in (["a", "dozen"], ["half", "dozen"]):
+        line.claim(0, 2)
+        count, counted = (12 if line.words[0] == "a" else 6), True
     for i, word in enumerate(line.words):
         if not line.free[i]:
+            continue
+        if not counted and _counts(line, i):
+            count, counted = _NUMBERS.get(word) or int(word[:6]), True
+            line.claim(i, i + 1)
             continue
         stop, found = _size_at(line, i)
         if found:
             if (stop < len(line.words) and line.words[stop] in _VESSELS) or word in _SIZES:
                 size = found
                 line.claim(i, stop)
-        elif not counted and i == 0 and (word.isdecimal() or word in _NUMBERS):
-            count = _NUMBERS.get(word) or int(word[:6])
-            counted = True
-            line.claim(i, i + 1)
         elif word in _VESSELS and not vessel:
             vessel = word
             line.claim(i, i + 1)
     return count, size, vessel
+
+
+def _counts(line: _Line, i: int) -> bool:
+    """Whether the word is a number of containers: it opens the line, or one stands behind it."""
+    word = line.words[i]
+    if not (word.isascii() and word.isdecimal()) and word not in _NUMBERS:
+        return False
+    after = line.words[i + 1 : i + 4]
+    if i == 0:
+        return True
+    skip = 2 if after[:2] in (["half", "pint"], ["half", "gallon"]) else 1
+    return after[:1] != [] and (
+        after[0] in _VESSELS or (after[0] in _SIZES and after[skip : skip + 1] != []
+                                 and after[skip] in _VESSELS)
+    )  # fmt: skip
 
 
 def _size_at(line: _Line, i: int) -> tuple[int, str]:

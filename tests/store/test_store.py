@@ -1,0 +1,119 @@
+"""The store file: all or nothing, two windows, an append-only log."""
+
+from __future__ import annotations
+
+import multiprocessing
+import sqlite3
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.events import Did, Event
+from pantry_tui.errors import PantryError, Refused, StoreError
+from pantry_tui.services import act, places, putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.store.store import Store
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    """A store with three jars of peaches, code 2A."""
+    file = tmp_path / "store.db"
+    create(file)
+    with open_pantry(file, TODAY) as p:
+        places.add(p, "larder", "pantry")
+        putup.put_up(p, putup.read(p, "3 pint jars peaches, boiling-water canned, larder"))
+    return file
+
+
+def event(id_: str) -> Event:
+    return Event(id_, "2026-11-25T00:00:00+00:00", TODAY, Did.LOSE)
+
+
+def test_a_transaction_is_all_or_nothing(path: Path) -> None:
+    store = Store(path)
+    before = store.events()
+    with pytest.raises(RuntimeError), store.write():
+        store.append([event("9" * 26)])
+        raise RuntimeError("the light went out")
+    assert store.events() == before
+    with pytest.raises(sqlite3.IntegrityError), store.write():
+        store.append([event("9" * 26), event("9" * 26)])
+    assert store.events() == before
+    store.close()
+
+
+def _die_while_writing(path: str) -> None:
+    import os
+
+    store = Store(Path(path))
+    with store.write():
+        store.append([event("9" * 26)])
+        os._exit(1)
+
+
+def test_a_killed_program_leaves_the_store_whole(path: Path) -> None:
+    with open_pantry(path, TODAY) as p:
+        before = list(p.events)
+    process = multiprocessing.get_context("spawn").Process(
+        target=_die_while_writing, args=(str(path),)
+    )
+    process.start()
+    process.join(30)
+    with open_pantry(path, TODAY) as p:
+        assert list(p.events) == before
+        act.use(p, "2A")
+
+
+def test_two_windows_do_not_eat_the_same_jar(path: Path) -> None:
+    with open_pantry(path, TODAY) as one, open_pantry(path, TODAY) as two:
+        act.use(one, "2A/1")
+        with pytest.raises(Refused):
+            act.use(two, "2A/1")
+        act.use(two, "2A/2")
+        one.catch_up()
+        assert [c.here for c in one.containers_of(one.batches()[0])] == [False, False, True]
+
+
+def test_a_locked_store_says_so(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    other = sqlite3.connect(path, timeout=0)
+    with open_pantry(path, TODAY) as p:
+        p.store._db.conn.execute("PRAGMA busy_timeout = 0")
+        other.execute("BEGIN IMMEDIATE")
+        with pytest.raises(StoreError, match="try again"):
+            act.use(p, "2A")
+        other.rollback()
+        act.use(p, "2A")
+    other.close()
+
+
+def test_nothing_is_ever_deleted(path: Path) -> None:
+    with open_pantry(path, TODAY) as p:
+        ids = [e.id for e in p.events]
+        for do in (act.use, act.open_):
+            do(p, "2A")
+            act.undo(p)
+        assert [e.id for e in p.events][: len(ids)] == ids
+        assert len(p.events) == len(ids) + 4
+        assert sorted(e.id for e in p.events) == [e.id for e in p.events]
+
+
+def test_a_spoiled_line_of_the_log_is_said_in_one_sentence(path: Path) -> None:
+    with sqlite3.connect(path) as db:
+        db.execute("update events set data = '{' where did = 'put_up'")
+    db.close()
+    with pytest.raises(PantryError, match="backup"):
+        open_pantry(path, TODAY)
+
+
+def test_an_open_pantry_is_the_fold_of_its_file(path: Path) -> None:
+    with open_pantry(path, TODAY) as p:
+        act.open_(p, "2A")
+        act.give(p, "2A", 1, "Aunt Sunniva")
+        stock = p.stock
+    with open_pantry(path, TODAY) as again:
+        assert isinstance(again, Pantry)
+        assert again.stock == stock
