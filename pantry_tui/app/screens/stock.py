@@ -43,7 +43,7 @@ REASONS = (
 )
 
 WIDE = 118
-PANE = 44
+PANE = 38
 
 
 class StockScreen(Screen[None]):
