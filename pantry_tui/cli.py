@@ -115,10 +115,12 @@ def _marking(verb: Any) -> None:
     it.add_argument("--any", action="store_true", help="say nothing of older jars")
     for name, do, about in (
         ("open", verbs.open_, "Open the oldest sealed one"),
-        ("thaw", verbs.thaw, "Thaw the oldest frozen one"),
         ("finish", verbs.finish, "A working batch is done"),
     ):
         verb(name, do, about).add_argument("code")
+    it = verb("thaw", verbs.thaw, "Thaw the oldest frozen one")
+    it.add_argument("code")
+    it.add_argument("--how", choices=("fridge", "cold water", "microwave"), default="fridge")
     it = verb("move", verbs.move, "Move to another place")
     it.add_argument("code")
     it.add_argument("place", nargs="+")

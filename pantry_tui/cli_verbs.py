@@ -231,7 +231,7 @@ def open_(call: Call) -> int:
 
 
 def thaw(call: Call) -> int:
-    return call.done(lambda p: act.thaw(p, call.args.code))
+    return call.done(lambda p: act.thaw(p, call.args.code, call.args.how))
 
 
 def finish(call: Call) -> int:

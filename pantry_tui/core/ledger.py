@@ -8,8 +8,8 @@ from datetime import date
 from typing import Any
 
 from pantry_tui.core.events import Did, Event
-from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay, Stock
-from pantry_tui.core.words import Acidity, Climate, Group, Method, State
+from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Seen, Spell, Stay, Stock
+from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
 
 #: How a container left; the words stand in lists and in history.
 FATES = {Did.USE: "used", Did.DISCARD: "discarded", Did.GIVE: "given", Did.LOSE: "lost"}
@@ -48,8 +48,10 @@ class _Fold:
         self.containers: dict[str, Container] = {}
 
     def place(self, event: Event) -> None:
+        """A place is added, or changed from that day on."""
         data = event.data
-        self.places[data["id"]] = Place(
+        old = self.places.get(data["id"])
+        place = Place(
             data["id"],
             data["name"],
             Climate(data["climate"]),
@@ -57,6 +59,17 @@ class _Fold:
             data.get("target_f"),
             data.get("capacity"),
         )
+        since = event.day if old else date.min
+        spells = (*(old.spells if old else ()), Spell(since, place.climate, place.target))
+        self.places[place.id] = replace(place, spells=_in_order(spells))
+
+    def reading(self, event: Event) -> None:
+        """The place holds this temperature until it is read again."""
+        old = self.places[event.data["place"]]
+        spell = Spell(
+            event.day, old.climate, event.data["temp_f"], True, event.data.get("humidity")
+        )
+        self.places[old.id] = replace(old, spells=_in_order((*old.spells, spell)))
 
     def put_up(self, event: Event) -> None:
         data = event.data
@@ -71,6 +84,8 @@ class _Fold:
             tuple((str(k), str(v)) for k, v in data.get("process", ())),
             data.get("note", ""),
             _day(data.get("printed")),
+            tuple(data.get("doubt", ())),
+            data.get("possible", ""),
         )
         state = State(data["state"])
         stay = self._stay(made or event.day, data["place"], state)
@@ -81,7 +96,7 @@ class _Fold:
 
     def _stay(self, since: date, place: str, state: State) -> Stay:
         stands = self.places[place]
-        return Stay(since, place, stands.climate, state, stands.temperature_f)
+        return Stay(since, place, stands.climate, state, stands.target)
 
     def change(self, event: Event) -> None:
         """Move, open, thaw or finish: a new stay from that day on."""
@@ -89,9 +104,26 @@ class _Fold:
             old = self.containers[id_]
             state = NEXT_STATE.get(event.did, State(event.data.get("state", old.state)))
             place = event.data.get("place") or old.place
-            stay = self._stay(event.day, place, state)
+            stay = replace(
+                self._stay(event.day, place, state),
+                thawed=event.data.get("how", _last_thaw(old, state)),
+            )
             stays = tuple(sorted((*old.stays, stay), key=lambda s: s.since))
             self.containers[id_] = replace(old, state=state, place=place, stays=stays)
+
+    def sign(self, event: Event) -> None:
+        """Something seen on containers; it may put their whole batch under suspicion."""
+        data = event.data
+        for id_ in event.containers:
+            old = self.containers[id_]
+            if data["sign"] == "looked":
+                self.containers[id_] = replace(old, looked=event.day)
+            else:
+                seen = Seen(event.day, data["words"], Verdict(data["verdict"]))
+                self.containers[id_] = replace(old, signs=(*old.signs, seen))
+        if data.get("suspect"):
+            old_batch = self.batches[event.batch]
+            self.batches[event.batch] = replace(old_batch, suspect=data["suspect"])
 
     def leave(self, event: Event) -> None:
         """Use, discard, give or lose: whole, or an amount of a bulk container."""
@@ -106,6 +138,15 @@ class _Fold:
                 )
 
 
+def _in_order(spells: tuple[Spell, ...]) -> tuple[Spell, ...]:
+    return tuple(sorted(spells, key=lambda spell: spell.since))
+
+
+def _last_thaw(container: Container, state: State) -> str:
+    """How it was thawed goes with it, as long as it stays thawed."""
+    return container.stays[-1].thawed if state is State.THAWED else ""
+
+
 def fold(events: Iterable[Event]) -> Stock:
     """The stock that the whole log leaves behind."""
     building = _Fold()
@@ -117,6 +158,8 @@ def fold(events: Iterable[Event]) -> Stock:
         Did.OPEN: building.change,
         Did.THAW: building.change,
         Did.FINISH: building.change,
+        Did.READING: building.reading,
+        Did.SIGN: building.sign,
         Did.USE: building.leave,
         Did.DISCARD: building.leave,
         Did.GIVE: building.leave,

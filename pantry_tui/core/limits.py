@@ -1,13 +1,16 @@
 """Limits and verdicts: how long this container keeps, and what to do with it today.
 
-Two laws, tested over random histories:
+Laws, tested over random histories (tests/core/test_limits.py, and against a slow second
+evaluator in tests/core/test_second.py):
 
 * safety: `discard_after` is the earliest of all safety limits that ever started running on the
-  container; a later stay can add a limit and never takes one away, so no event moves it later.
+  container; a later stay, sign or reading can add a limit and never takes one away, so no event
+  moves it later. Cooler never lengthens it.
 * quality: life is spent stay by stay, as a fraction of the published life in each climate (the
   time-temperature-tolerance way of reckoning, worked out on frozen foods by the USDA Western
   Regional Research Laboratory, Van Arsdel and Guadagni 1959; from memory); `best_by` is when
-  the whole is spent.
+  the whole is spent. Warmer never lengthens it.
+* what no publication covers is unknown, whatever came before or after.
 
 The day made, opened or thawed is day 0; the last day is day 0 + N and is still good.
 """
@@ -15,19 +18,20 @@ The day made, opened or thawed is day 0; the last day is day 0 + N and is still 
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.life import closest, life, spoken
 from pantry_tui.core.model import Batch, Container, Stay
-from pantry_tui.core.rules import Rule, closeness, speaking
-from pantry_tui.core.words import Acidity, Climate, Kind, Method, State, Verdict
+from pantry_tui.core.rules import COOK_AT_ONCE, Rule, Rulebook
+from pantry_tui.core.trouble import Trouble, trouble
+from pantry_tui.core.words import SEVERITY, Acidity, Group, Kind, Method, State, Verdict
 
-RuleTable = Mapping[Method, Sequence[Rule]]
-
-#: A refrigerator above this keeps nothing by refrigerator figures (FSIS, 40 °F or below).
-FRIDGE_MAX_F = 40.0
+#: Within this many hours a jar of doubtful process may still be refrigerated, frozen or
+#: processed again (USDA AIB 539, as the extension services repeat it).
+RESCUE_DAYS = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,60 +48,13 @@ class Judgement:
 
 
 @dataclass(frozen=True, slots=True)
-class _Limit:
+class Limit:
+    """The last good day, the rule that says so, day 0, and what the place's warmth did to it."""
+
     day: date
     rule: Rule
     start: date
-
-
-def _spoken(batch: Batch, stay: Stay, rules: RuleTable) -> list[Rule]:
-    """The rules for one stay. An opened bag in the freezer keeps like a closed one."""
-    table = rules.get(batch.method, ())
-    found = speaking(table, batch.food, batch.method, stay.state, stay.climate)
-    if not found and stay.state is State.OPEN and stay.climate is Climate.FREEZER:
-        return speaking(table, batch.food, batch.method, State.SEALED, stay.climate)
-    if not found and stay.state is State.THAWED and stay.climate is Climate.FREEZER:
-        return speaking(table, batch.food, batch.method, State.SEALED, stay.climate)
-    return found
-
-
-def _too_warm(stay: Stay, spoken: Sequence[Rule]) -> bool:
-    """A refrigerator warmer than its figures ask for: 40 °F, or 38 where the rule says so.
-
-    Figures published at 36 or 37 °F are held to a place at 38 °F, the coldest that a household
-    refrigerator is taken to be.
-    """
-    if stay.climate is not Climate.FRIDGE:
-        return False
-    asked = [r.temp_f_max for r in spoken if r.kind is Kind.SAFETY and r.temp_f_max is not None]
-    return stay.temperature_f > min([FRIDGE_MAX_F, *(max(38.0, warm) for warm in asked)])
-
-
-def warmth(method: Method, stay: Stay, rule: Rule) -> float:
-    """By what part a place warmer than the rule's reference shortens quality; at most 1.
-
-    Frozen above 0 °F: a quarter per +10 °F. Dried above its reference: half per +10 °F. Both are
-    estimates for quality and never touch a safety date.
-    """
-    if stay.climate is Climate.FREEZER and stay.temperature_f > 0:
-        return float(0.25 ** (stay.temperature_f / 10))
-    reference = rule.temp_f_max
-    if method is Method.DRIED and reference is not None and stay.temperature_f > reference:
-        return float(0.5 ** ((stay.temperature_f - reference) / 10))
-    return 1.0
-
-
-def _closest(found: Sequence[Rule], batch: Batch, kind: Kind) -> Rule | None:
-    """The closest current rule of that kind; where equally close, the one with the shortest life.
-
-    data/keeping.csv marks as current only the figure in use, so a food's own row stands for it.
-    """
-    best = [rule for rule in found if rule.kind is kind]
-    if not best:
-        return None
-    nearest = closeness(best[0], batch.food)
-    level = [rule for rule in best if closeness(rule, batch.food) == nearest]
-    return min(level, key=lambda rule: rule.days)
+    note: str = ""
 
 
 def _end(start: date, rule: Rule) -> date:
@@ -105,152 +62,234 @@ def _end(start: date, rule: Rule) -> date:
     return dates.add(start, rule.use, rule.unit)
 
 
-def safety_limit(batch: Batch, stays: Sequence[Stay], rules: RuleTable) -> _Limit | None:
-    """The earliest safety limit that ever started; a refused place counts as no days at all."""
-    limits: list[_Limit] = []
+def safety_limits(batch: Batch, stays: Sequence[Stay], book: Rulebook) -> Iterator[Limit]:
+    """Every safety limit that ever started. A refused place counts as no days at all; a place
+    too warm for the figures ends them on the day it became so."""
     started: dict[State, date] = {}
     for stay in stays:
         start = started.setdefault(stay.state, stay.since)
-        spoken = _spoken(batch, stay, rules)
-        refused = _closest(spoken, batch, Kind.REFUSE)
-        if refused is not None and stay.climate is not Climate.FREEZER:
-            limits.append(_Limit(stay.since - timedelta(days=1), refused, stay.since))
-        limit = _closest(spoken, batch, Kind.SAFETY)
+        found = spoken(batch, stay, book)
+        refused = closest(found, batch, Kind.REFUSE)
+        if refused is not None:
+            yield Limit(stay.since - timedelta(days=1), refused, stay.since)
+        limit = closest(found, batch, Kind.SAFETY)
         if limit is not None and limit.use is not None:
-            limits.append(_Limit(_end(start, limit), limit, start))
-    return min(limits, key=lambda limit: limit.day, default=None)
+            yield Limit(_end(start, limit), limit, start)
+            wrong = trouble(batch, stay, found, book)
+            if wrong is not None and wrong.ends_safety:
+                yield Limit(stay.since, limit, stay.since, wrong.text)
+        if stay.state is State.THAWED and stay.thawed:
+            yield Limit(start, COOK_AT_ONCE, start)
+        for own in book.own_for(batch.food, batch.method, stay.state, stay.climate):
+            if own.kind is Kind.SAFETY and own.use is not None:
+                yield Limit(_end(start, own), own, start)
 
 
-def quality_limit(batch: Batch, stays: Sequence[Stay], rules: RuleTable) -> _Limit | None:
-    """When the whole quality life is spent; None where the present stay has no figure."""
-    ends: list[_Limit] = []
-    for state in dict.fromkeys(stay.state for stay in stays):
-        limit = _spent(batch, state, stays, rules)
-        if limit is not None:
-            ends.append(limit)
-    return min(ends, key=lambda limit: limit.day, default=None)
+def safety_limit(batch: Batch, stays: Sequence[Stay], book: Rulebook) -> Limit | None:
+    """The earliest of them."""
+    return min(safety_limits(batch, stays, book), key=lambda limit: limit.day, default=None)
 
 
-def _spent(batch: Batch, state: State, stays: Sequence[Stay], rules: RuleTable) -> _Limit | None:
-    """Quality of one state, life spent stay by stay. A stay that had no figure spends none,
-    but is said so by the caller; the first day of the state is day 0."""
+def quality_limit(batch: Batch, stays: Sequence[Stay], book: Rulebook) -> Limit | None:
+    """When the whole quality life of a state is spent; the earliest over all states."""
+    ends = (_spent(batch, state, stays, book) for state in dict.fromkeys(s.state for s in stays))
+    return min((one for one in ends if one is not None), key=lambda one: one.day, default=None)
+
+
+def spending(
+    batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook
+) -> Iterator[tuple[Stay, Limit, float]]:
+    """For each stay in `state` that has a figure: the stay, when life would end if it stayed
+    there, and the part of life spent before it began."""
     spent = 0.0
-    limit: _Limit | None = None
     for index, stay in enumerate(stays):
-        if stay.state is not state:
+        lived = life(batch, stay, book) if stay.state is state else None
+        if lived is None:
             continue
-        rule = _closest(_spoken(batch, stay, rules), batch, Kind.QUALITY)
-        if rule is None or rule.use is None:
-            continue
-        share = warmth(batch.method, stay, rule)
-        whole = (_end(stay.since, rule) - stay.since).days * share
-        if spent == 0 and share == 1:
-            day = _end(stay.since, rule)
+        end = _end(stay.since, lived.rule)
+        whole = (end - stay.since).days * lived.share
+        if spent == 0 and lived.share == 1:
+            day = end
         else:
             day = stay.since + timedelta(days=math.floor(max(0.0, 1 - spent) * whole))
-        limit = _Limit(day, rule, stay.since)
-        if index + 1 < len(stays) and whole > 0:
-            spent += (stays[index + 1].since - stay.since).days / whole
-    return limit
+        # A stay that begins after life is spent does not bring it back.
+        day = day if spent < 1 else min(day, stay.since)
+        yield stay, Limit(day, lived.rule, stay.since, lived.note), spent
+        if index + 1 < len(stays):
+            lasted = (stays[index + 1].since - stay.since).days
+            spent += lasted / whole if whole > 0 else 1.0
 
 
-def judge(batch: Batch, container: Container, rules: RuleTable, today: date) -> Judgement:
-    """The verdict on one container today. Dates are both kinds, never mixed."""
-    stays = container.stays
-    now = stays[-1]
-    spoken = _spoken(batch, now, rules)
+def _spent(batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook) -> Limit | None:
+    """The end of one state's life; once it was reached in an earlier stay, that day stands."""
+    last: Limit | None = None
+    for stay, limit, spent in spending(batch, state, stays, book):
+        if last is not None and spent >= 1 and last.day <= stay.since:
+            return last
+        last = limit
+    own = [
+        Limit(_end(stay.since, rule), rule, stay.since)
+        for stay in stays
+        if stay.state is state
+        for rule in book.own_for(batch.food, batch.method, stay.state, stay.climate)
+        if rule.kind is Kind.QUALITY and rule.use is not None
+    ]
+    return min([*own[:1], *([last] if last else [])], key=lambda one: one.day, default=None)
+
+
+def judge(batch: Batch, container: Container, book: Rulebook, today: date) -> Judgement:
+    """The verdict on one container today. Dates are both kinds, never mixed.
+
+    `container.stays` are taken as they are: cut them first where places grew warm
+    (core.history.stretches).
+    """
+    by_dates = _by_dates(batch, container.stays, book, today)
+    return _with_signs(batch, container, by_dates)
+
+
+def as_packed(batch: Batch, stays: Sequence[Stay]) -> Batch:
+    """A pack under vacuum keeps the air out, and so has rules of its own until it is opened."""
+    record = dict(batch.process)
+    if record.get("vacuum", "no") == "no" or any(stay.state is State.OPEN for stay in stays):
+        return batch
+    extra = {"vacuum-packed"} | ({"vacuum-fish"} if batch.food.group is Group.FISH else set())
+    return replace(batch, food=replace(batch.food, classes=batch.food.classes | extra))
+
+
+def _by_dates(batch: Batch, stays: Sequence[Stay], book: Rulebook, today: date) -> Judgement:
+    batch = as_packed(batch, stays)
     if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
         return Judgement(Verdict.DO_NOT_TASTE, None, None, (why,), ())
-    safety = safety_limit(batch, stays, rules)
-    quality = quality_limit(batch, stays, rules)
+    if batch.doubt:
+        rescued = _rescued(batch, stays)
+        if rescued is None:
+            return _doubtful(batch, today)
+        stays = rescued
     if batch.printed is not None and batch.method is Method.BOUGHT:
-        return _dated(now, batch.printed, None, ("The printed date.",), (), today)
+        return _dated(stays, batch.printed, None, ("The printed date.",), (), today)
+    safety = safety_limit(batch, stays, book)
     if batch.made is None:
-        return _undated(safety, spoken)
-    return _weigh(batch, stays, rules, today, safety, quality)
+        return _undated(safety, spoken(batch, stays[-1], book))
+    return _weigh(batch, stays, book, today, safety, quality_limit(batch, stays, book))
 
 
-def _undated(safety: _Limit | None, spoken: Sequence[Rule]) -> Judgement:
+def _doubtful(batch: Batch, today: date) -> Judgement:
+    """A process that no publication stands for gives no shelf date."""
+    why = (*batch.doubt, batch.possible) if batch.possible else batch.doubt
+    low_acid = batch.food.acidity is Acidity.LOW_ACID
+    if batch.made is not None and today <= batch.made + timedelta(days=RESCUE_DAYS):
+        return Judgement(Verdict.UNKNOWN, None, None, why, (), batch.made + timedelta(RESCUE_DAYS))
+    return Judgement(Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD, None, None, why, ())
+
+
+def _rescued(batch: Batch, stays: Sequence[Stay]) -> tuple[Stay, ...] | None:
+    """Its stays if it went into the cold within a day, from then on as an opened jar."""
+    if batch.made is None:
+        return None
+    by = batch.made + timedelta(days=RESCUE_DAYS)
+    if not stays[-1].climate.is_cold or not any(s.climate.is_cold and s.since <= by for s in stays):
+        return None
+    first = next(i for i, stay in enumerate(stays) if stay.climate.is_cold)
+    kept = stays[first:]
+    if not all(stay.climate.is_cold for stay in kept):
+        return None
+    return tuple(
+        replace(stay, since=batch.made if i == 0 else stay.since, state=State.OPEN)
+        for i, stay in enumerate(kept)
+    )
+
+
+def _undated(safety: Limit | None, found: Sequence[Rule]) -> Judgement:
     if safety is not None:
         why = "Nobody knows when it was made, and a safety limit runs on it: judged as past it."
         return Judgement(Verdict.DISCARD, None, None, (why, safety.rule.wording), (safety.rule,))
     why = "Nobody knows when it was made: no date can be given."
-    return Judgement(Verdict.UNKNOWN, None, None, (why,), tuple(spoken))
+    return Judgement(Verdict.UNKNOWN, None, None, (why,), tuple(found))
 
 
 def _weigh(
     batch: Batch,
     stays: Sequence[Stay],
-    rules: RuleTable,
+    book: Rulebook,
     today: date,
-    safety: _Limit | None,
-    quality: _Limit | None,
+    safety: Limit | None,
+    quality: Limit | None,
 ) -> Judgement:
-    now = stays[-1]
-    reasons: list[str] = []
-    used: list[Rule] = []
-    for word, limit in (("Discard after", safety), ("Best by", quality)):
-        if limit is not None:
-            used.append(limit.rule)
-            reasons.append(_because(word, limit))
+    limits = [("Discard after", safety), ("Best by", quality)]
+    used = [limit.rule for _, limit in limits if limit is not None]
+    reasons = [_because(word, limit) for word, limit in limits if limit is not None]
     best_by = quality.day if quality else None
     discard_after = safety.day if safety else None
     if safety and safety.rule.kind is Kind.REFUSE:
         return Judgement(Verdict.DISCARD, best_by, discard_after, tuple(reasons), tuple(used))
     over = discard_after is not None and today > discard_after
-    unsure, doubted = _doubt(batch, stays, rules, today)
-    if unsure:
-        used += [rule for rule in doubted if rule not in used]
-        reasons += [rule.wording for rule in doubted if rule.wording not in unsure]
-    if unsure and not over:
-        return Judgement(
-            Verdict.UNKNOWN, best_by, discard_after, (unsure, *reasons), tuple(used), discard_after
-        )
-    if now.state is State.WORKING and not over:
-        return Judgement(
-            Verdict.TEND,
-            best_by,
-            discard_after,
-            ("Still working: look at it, and mark it finished when it is.", *reasons),
-            tuple(used),
-            discard_after,
-        )
-    return _dated(now, best_by, discard_after, tuple(reasons), tuple(used), today)
+    doubted = _doubt(batch, stays, book, today)
+    if doubted is not None:
+        used += [rule for rule in doubted.rules if rule not in used]
+        reasons += [one.wording for one in doubted.rules if one.wording not in doubted.text]
+    verdict = None
+    if doubted is not None and not over:
+        verdict = Verdict.UNKNOWN
+        reasons.insert(0, doubted.text)
+    elif stays[-1].state is State.WORKING and not over:
+        verdict = Verdict.TEND
+        reasons.insert(0, "Still working: look at it, and mark it finished when it is.")
+    if verdict is None:
+        return _dated(stays, best_by, discard_after, tuple(reasons), tuple(used), today)
+    return Judgement(verdict, best_by, discard_after, tuple(reasons), tuple(used), discard_after)
 
 
-def _doubt(
-    batch: Batch, stays: Sequence[Stay], rules: RuleTable, today: date
-) -> tuple[str, Sequence[Rule]]:
-    """Why no published figure covers the container's history, or "".
+def _doubt(batch: Batch, stays: Sequence[Stay], book: Rulebook, today: date) -> Trouble | None:
+    """Why no published figure covers the container's history.
 
-    A stay of less than a day (moved on the day it came) is passed over, unless it is the last.
+    A stay of less than a day (moved on the day it came) is passed over, unless it is the last
+    or its warmth was read off.
     """
     for index, stay in enumerate(stays):
         last = index + 1 == len(stays)
         left = today if last else stays[index + 1].since
-        if stay.state is State.WORKING or (not last and left <= stay.since):
+        if stay.state is State.WORKING or (not last and left <= stay.since and not stay.measured):
             continue
-        spoken = _spoken(batch, stay, rules)
-        refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
-        if refused is not None:
-            return refused.wording, (refused,)
-        if _too_warm(stay, spoken):
-            return f"Stood at {stay.temperature_f:g} F: warmer than the published figures.", ()
-        if not any(rule.use is not None for rule in spoken):
-            return f"No published figure for this, {stay.state} in a {stay.climate}.", spoken
-    return "", ()
+        found = spoken(batch, stay, book)
+        wrong = trouble(batch, stay, found, book)
+        if wrong is not None:
+            return wrong
+        if not any(rule.use is not None for rule in found):
+            text = f"No published figure for this, {stay.state} in a {stay.climate}."
+            return Trouble(text, tuple(found))
+    return None
 
 
-def _because(word: str, limit: _Limit) -> str:
+def _because(word: str, limit: Limit) -> str:
     rule = limit.rule
     if rule.kind is Kind.REFUSE or rule.use is None:
         return rule.wording
+    if limit.note and rule.kind is Kind.SAFETY:
+        return f"{word} {dates.say(limit.day)}: {limit.note}"
+    estimate = f" (an estimate: {limit.note})" if limit.note else ""
     return (
         f"{word} {dates.say(limit.day)}: {dates.span(rule.use, rule.unit)} from "
-        f"{dates.say(limit.start)}. "
-        f"{rule.wording}"
+        f"{dates.say(limit.start)}{estimate}. {rule.wording}"
     )
+
+
+def _with_signs(batch: Batch, container: Container, judged: Judgement) -> Judgement:
+    """Signs only ever make a verdict worse; a suspect batch is looked at jar by jar."""
+    for seen in container.signs:
+        said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
+        judged = _no_better(judged, seen.verdict, said)
+    if batch.suspect and not container.signs and container.looked is None:
+        said = f"Look at every container of this batch: {batch.suspect}."
+        judged = _no_better(judged, Verdict.UNKNOWN, said)
+    return judged
+
+
+def _no_better(judged: Judgement, verdict: Verdict, reason: str) -> Judgement:
+    if verdict is Verdict.SOUND:
+        return replace(judged, reasons=(*judged.reasons, f"Harmless: {reason}"))
+    worse = min(judged.verdict, verdict, key=SEVERITY.index)
+    return replace(judged, verdict=worse, reasons=(reason, *judged.reasons))
 
 
 def soon_window(life_days: int) -> int:
@@ -260,7 +299,7 @@ def soon_window(life_days: int) -> int:
 
 
 def _dated(
-    now: Stay,
+    stays: Sequence[Stay],
     best_by: date | None,
     discard_after: date | None,
     reasons: tuple[str, ...],
@@ -269,8 +308,10 @@ def _dated(
 ) -> Judgement:
     """The verdict that dates alone give, and the last day on which it holds."""
 
+    began = next(stay.since for stay in stays if stay.state is stays[-1].state)
+
     def soon(day: date) -> date:
-        return day - timedelta(days=soon_window((day - now.since).days))
+        return day - timedelta(days=soon_window((day - began).days))
 
     verdict, until = Verdict.SOUND, None
     turns: list[date] = []

@@ -5,12 +5,35 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import date
 
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Group, Method, State
+from pantry_tui.core.words import (
+    ASSUMED_F,
+    Acidity,
+    Climate,
+    Group,
+    Method,
+    State,
+    Trust,
+    Verdict,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Spell:
+    """A stretch of a place's life: from `since` on it holds this, read off or only assumed."""
+
+    since: date
+    climate: Climate
+    temperature_f: float
+    measured: bool = False
+    humidity: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """Where things stand. `path` reads from the outside in ("basement › north wall")."""
+    """Where things stand. `path` reads from the outside in ("basement › north wall").
+
+    `spells` are in order of their days; the first one begins with time itself.
+    """
 
     id: str
     name: str
@@ -18,11 +41,17 @@ class Place:
     parent: str | None = None
     target_f: float | None = None
     capacity: int | None = None
+    spells: tuple[Spell, ...] = ()
+
+    @property
+    def target(self) -> float:
+        """Target °F, or what the climate is assumed to hold."""
+        return self.target_f if self.target_f is not None else ASSUMED_F[self.climate]
 
     @property
     def temperature_f(self) -> float:
-        """Target °F, or what the climate is assumed to hold."""
-        return self.target_f if self.target_f is not None else ASSUMED_F[self.climate]
+        """The last reading in °F, else the target."""
+        return self.spells[-1].temperature_f if self.spells else self.target
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,17 +78,35 @@ class Batch:
     process: tuple[tuple[str, str], ...] = ()
     note: str = ""
     printed: date | None = None
+    doubt: tuple[str, ...] = ()  # what is wrong with its process, from the put-up
+    possible: str = ""  # what may still be done about it
+    suspect: str = ""  # the sign on one container that makes all others be looked at
 
 
 @dataclass(frozen=True, slots=True)
 class Stay:
-    """One stretch of a container's life: since `since` in `climate` in `state`."""
+    """One stretch of a container's life: since `since` in `climate` in `state`.
+
+    `measured` says whether the temperature was read off; `thawed` how it was thawed, where that
+    was not in a refrigerator ("cold water", "microwave").
+    """
 
     since: date
     place: str
     climate: Climate
     state: State
     temperature_f: float
+    measured: bool = False
+    thawed: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """A sign on a container: when, what, and the verdict it gives."""
+
+    day: date
+    sign: str
+    verdict: Verdict
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,12 +121,29 @@ class Container:
     stays: tuple[Stay, ...]
     amount: str = ""
     fate: str = ""
-    sign: str = ""
     ended: date | None = None
+    signs: tuple[Seen, ...] = ()
+    looked: date | None = None  # looked at and found sound, after its batch came under suspicion
 
     @property
     def here(self) -> bool:
         return self.state is not State.GONE
+
+
+@dataclass(frozen=True, slots=True)
+class Crop:
+    """What a crop bears in store, °F; `q10` is how much faster it lives per +18 °F (2 to 3)."""
+
+    food: str
+    low_f: float
+    high_f: float
+    freezing_f: float | None
+    chilling_f: float | None
+    q10: float
+    gives_ethylene: str
+    hurt_by_ethylene: str
+    source: str
+    trust: Trust
 
 
 @dataclass(frozen=True, slots=True)

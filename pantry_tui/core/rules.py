@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from enum import StrEnum
 
-from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.words import WARM_TO_COLD, Acidity, Climate, Group, Kind, Method, State, Trust
 
 
@@ -51,6 +51,36 @@ class Rule:
         return float("inf") if self.use is None else self.use * per[self.unit]
 
 
+@dataclass(frozen=True, slots=True)
+class Rulebook:
+    """Everything published that judging needs, and what the household added to it.
+
+    `own` rules stand beside the published ones and never hide them: for safety the earlier date
+    wins; for quality their date is shown, and a food that no publication covers stays unknown.
+    """
+
+    rules: Mapping[Method, Sequence[Rule]]
+    crops: Mapping[str, Crop] = field(default_factory=dict)
+    own: tuple[Rule, ...] = ()
+
+    def of(self, method: Method) -> Sequence[Rule]:
+        """The published rules of a method."""
+        return self.rules.get(method, ())
+
+    def own_for(
+        self, food: FoodFacts, method: Method, state: State, climate: Climate
+    ) -> list[Rule]:
+        """The household's rules for this."""
+        return [
+            rule
+            for rule in self.own
+            if rule.method is method
+            and rule.state is state
+            and climate in rule.climates
+            and closeness(rule, food) >= 0
+        ]
+
+
 #: Methods whose finished food stands at room temperature: a rule for a warmer place also covers
 #: a cooler one (never longer, house default "anything cooler than its reference"), down to the
 #: refrigerator. Elsewhere a place without a rule has no published figure.
@@ -86,9 +116,11 @@ def closeness(rule: Rule, food: FoodFacts) -> int:
     if rule.food.startswith("group:"):
         return 1 if rule.food[6:] == food.group.value else -1
     if rule.food.startswith("class:"):
+        if rule.food[6:] in food.classes:
+            return 2
         if not food.known:
             return 1 if food.group in CLASS_GROUPS.get(rule.food[6:], ()) else -1
-        return 2 if rule.food[6:] in food.classes else -1
+        return -1
     return 3 if rule.food == food.name else -1
 
 
@@ -126,8 +158,14 @@ def speaking(
     # A figure for the food itself stands against a refusal of its whole class or group: a whole
     # dry-cured ham keeps at room temperature, other cured meat does not.
     own = max((closeness(rule, food) for rule in found if rule.use is not None), default=-1)
+    own = own if food.known else -1
+
+    def stands(rule: Rule) -> bool:
+        packed = rule.food.startswith("class:vacuum")
+        return rule.kind is not Kind.REFUSE or packed or closeness(rule, food) >= own
+
     return sorted(
-        (rule for rule in found if rule.kind is not Kind.REFUSE or closeness(rule, food) >= own),
+        (rule for rule in found if stands(rule)),
         key=lambda rule: (-closeness(rule, food), rule.days),
     )
 
@@ -135,3 +173,23 @@ def speaking(
 def is_animal(group: Group) -> bool:
     """Meat, fish, egg, dairy and meals: nothing of these is safe on a guess."""
     return group in (Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL)
+
+
+#: Thawed in cold water or a microwave oven, parts of it may have been warm: cook it at once.
+COOK_AT_ONCE = Rule(
+    id="thawed-fast-s",
+    method=Method.FROZEN,
+    food="*",
+    state=State.THAWED,
+    climates=frozenset(Climate),
+    kind=Kind.SAFETY,
+    least=0,
+    most=0,
+    use=0,
+    unit="days",
+    temp_f_max=None,
+    status=Status.CURRENT,
+    wording="Thawed in cold water or a microwave oven: cook at once, and freeze only then.",
+    source="okstate-thawing",
+    trust=Trust.READ,
+)

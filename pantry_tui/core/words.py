@@ -14,6 +14,11 @@ class Climate(StrEnum):
     FRIDGE = "fridge"
     FREEZER = "freezer"
 
+    @property
+    def is_cold(self) -> bool:
+        """Refrigerator or freezer."""
+        return self in (Climate.FRIDGE, Climate.FREEZER)
+
 
 WARM_TO_COLD = (Climate.ROOM, Climate.PANTRY, Climate.CELLAR, Climate.FRIDGE, Climate.FREEZER)
 
@@ -134,3 +139,4 @@ class Trust(StrEnum):
     READ = "read"
     REPRINT = "reprint"
     MEMORY = "memory"
+    HOUSEHOLD = "household"

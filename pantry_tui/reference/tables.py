@@ -10,8 +10,8 @@ from functools import cache, cached_property
 from pathlib import Path
 from typing import Any
 
-from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.rules import Rule, Status
+from pantry_tui.core.model import Crop, FoodFacts
+from pantry_tui.core.rules import Rule, Rulebook, Status
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
@@ -42,6 +42,12 @@ class Tables:
     foods: tuple[Food, ...]
     sources: dict[str, Source]
     rules: dict[Method, tuple[Rule, ...]]
+    crops: dict[str, Crop]
+
+    @cached_property
+    def book(self) -> Rulebook:
+        """What judging needs."""
+        return Rulebook(self.rules, self.crops)
 
     @cached_property
     def index(self) -> FoodIndex:
@@ -180,9 +186,39 @@ def _rule(row: _Row, sources: dict[str, Source]) -> Rule:
     )
 
 
+def _crops(folder: Path, sources: dict[str, Source], known: set[str]) -> dict[str, Crop]:
+    columns = ("food", "low_f", "high_f", "freezing_f", "chilling_f", "q10", "source_id", "trust")
+    found: dict[str, Crop] = {}
+    for row in _rows(folder / "cellar.csv", columns):
+        food, source = row.text("food", need=True), row.text("source_id", need=True)
+        if food not in known or food in found:
+            raise row.bad("food", f"{food!r} is no food of foods.csv, or stands twice")
+        if source not in sources:
+            raise row.bad("source_id", f"{source!r} is not in sources.csv")
+        low, high, q10 = (row.number_or_none(c) for c in ("low_f", "high_f", "q10"))
+        if low is None or high is None or low > high:
+            raise row.bad("high_f", "a range from low_f to high_f is needed")
+        if q10 is None or not 2 <= q10 <= 3:
+            raise row.bad("q10", "must lie between 2 and 3")
+        found[food] = Crop(
+            food,
+            low,
+            high,
+            row.number_or_none("freezing_f"),
+            row.number_or_none("chilling_f"),
+            q10,
+            row.text("gives_ethylene"),
+            row.text("hurt_by_ethylene"),
+            source,
+            row.word("trust", Trust),
+        )
+    return found
+
+
 def _keys(foods: Iterable[Food]) -> set[str]:
     """What the food column of a rule may hold."""
-    found = {"*"} | {f"group:{group}" for group in Group}
+    found = {"*", "class:vacuum-packed", "class:vacuum-fish"}
+    found |= {f"group:{group}" for group in Group}
     for food in foods:
         found |= {food.name} | {f"class:{one}" for one in food.classes}
     return found
@@ -204,7 +240,9 @@ def read_tables(folder: Path) -> Tables:
             raise row.bad("food", f"{rule.food!r} is no food, class: or group: of foods.csv")
         seen.add(rule.id)
         rules[rule.method].append(rule)
-    return Tables(foods, sources, {method: tuple(found) for method, found in rules.items()})
+    crops = _crops(folder, sources, known)
+    by_method = {method: tuple(found) for method, found in rules.items()}
+    return Tables(foods, sources, by_method, crops)
 
 
 @cache

@@ -10,7 +10,7 @@ from typing import Any
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.events import Did
-from pantry_tui.core.limits import Judgement, judge
+from pantry_tui.core.limits import Judgement
 from pantry_tui.core.model import Container, Place, Stay
 from pantry_tui.core.rotation import UNFIT, order_key
 from pantry_tui.core.rules import speaking
@@ -133,7 +133,7 @@ def _remaining(p: Pantry, batch_id: str) -> str:
 def _cold_place(p: Pantry, container: Container, state: State) -> str:
     """Where an opened or thawed container must stand: here if published for it, else a fridge."""
     batch = p.stock.batches[container.batch]
-    table = p.tables.rules.get(batch.method, ())
+    table = p.tables.book.of(batch.method)
 
     def covered(climate: Climate) -> bool:
         found = speaking(table, batch.food, batch.method, state, climate)
@@ -148,8 +148,10 @@ def _cold_place(p: Pantry, container: Container, state: State) -> str:
     return here.id
 
 
-def _change_state(p: Pantry, ref: str, did: Did, state: State, verb: str, fits: State) -> Done:
-    taken = containers_named(p, ref, 1, lambda c: c.state is fits, verb)
+def _change_state(
+    p: Pantry, ref: str, did: Did, state: State, verb: str, fits: set[State], **data: Any
+) -> Done:
+    taken = containers_named(p, ref, 1, lambda c: c.state in fits, verb)
     container = taken[0]
     batch = p.stock.batches[container.batch]
     judged = p.judge(container)
@@ -157,8 +159,9 @@ def _change_state(p: Pantry, ref: str, did: Did, state: State, verb: str, fits: 
         reason = judged.reasons[0] if judged.reasons else ""
         raise Refused(f"{name_of(p, container)}: {judged.verdict}; leave it shut. {reason}".strip())
     place = _cold_place(p, container, state)
+    _refuse_state(p, container, place, state)
     warnings = _left_behind(p, container) if did is Did.OPEN else ()
-    p.book(p.event(did, batch=batch.id, containers=[container.id], place=place))
+    p.book(p.event(did, batch=batch.id, containers=[container.id], place=place, **data))
     after = p.stock.containers[container.id]
     where = f"; it now stands in {p.where(after)}" if place != container.place else ""
     done = {Did.OPEN: "Opened", Did.THAW: "Thawed"}[did]
@@ -176,11 +179,24 @@ def _until(judged: Judgement) -> str:
 
 def open_(p: Pantry, ref: str) -> Done:
     """Open the oldest sealed container; it goes to the fridge where publications ask for that."""
-    return _change_state(p, ref, Did.OPEN, State.OPEN, "be opened", State.SEALED)
+    return _change_state(p, ref, Did.OPEN, State.OPEN, "be opened", {State.SEALED})
 
 
-def thaw(p: Pantry, ref: str) -> Done:
-    """Thaw the oldest container that stands in a freezer, in the fridge."""
+def _refuse_state(p: Pantry, container: Container, place: str, state: State) -> None:
+    """Refuses a change of state that publications do not allow (a closed vacuum pack of fish)."""
+    after = _as_if_moved(p, container, p.stock.places[place], state)
+    if after.verdict in UNFIT and any(rule.kind is Kind.REFUSE for rule in after.rules):
+        raise Refused(f"{_say(p, [container])}: {after.reasons[0]}")
+
+
+#: How food is thawed; anything but the refrigerator means cooking it at once.
+THAWED_IN = ("fridge", "cold water", "microwave")
+
+
+def thaw(p: Pantry, ref: str, how: str = "fridge") -> Done:
+    """Thaw the oldest container that stands in a freezer, in the fridge unless `how` says else."""
+    if how not in THAWED_IN:
+        raise BadInput(f"{how!r} is no way to thaw: one of {', '.join(THAWED_IN)}.")
     frozen = [
         c
         for c in containers_named(p, ref, 1)
@@ -188,7 +204,9 @@ def thaw(p: Pantry, ref: str) -> Done:
     ]
     if frozen:
         raise Refused(f"{name_of(p, frozen[0])} does not stand in a freezer: there is no thaw.")
-    return _change_state(p, ref, Did.THAW, State.THAWED, "be thawed", State.SEALED)
+    fits = {State.SEALED, State.OPEN}
+    said = "" if how == "fridge" else how
+    return _change_state(p, ref, Did.THAW, State.THAWED, "be thawed", fits, how=said)
 
 
 def finish(p: Pantry, ref: str) -> Done:
@@ -220,6 +238,16 @@ def move(p: Pantry, ref: str, place: str, count: int | None = None) -> Done:
     if len(states) > 1:
         raise Refused("They are in different states: move them one at a time, like 7C/3.")
     state = states.pop()
+    refrozen = to.climate is Climate.FREEZER and state is State.THAWED
+    if refrozen and any(c.stays[-1].thawed for c in taken):
+        raise Refused(
+            "What was thawed in cold water or a microwave oven is cooked before it is frozen again."
+        )
+    if refrozen:
+        warnings.append(
+            "Refreezing what thawed in the fridge is allowed and costs quality; its discard date "
+            "stays as it was, so cook it and put it up as a cooked meal to start anew."
+        )
     for container in taken:
         after = _as_if_moved(p, container, to, state)
         if after.verdict in UNFIT and p.judge(container).verdict not in UNFIT:
@@ -244,7 +272,7 @@ def _state_there(p: Pantry, container: Container, to: Place) -> State:
 def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Judgement:
     stay = Stay(p.today, to.id, to.climate, state, to.temperature_f)
     moved = replace(container, stays=(*container.stays, stay), state=state)
-    return judge(p.stock.batches[container.batch], moved, p.tables.rules, p.today)
+    return p.judge_as(moved)
 
 
 def _leave(p: Pantry, did: Did, verb: str, ref: str, count: int | None, **data: Any) -> Done:

@@ -33,7 +33,7 @@ def _food(tables: Tables, text: str) -> FoodFacts:
 
 def _climates(tables: Tables, method: Method, food: FoodFacts, state: State) -> list[Climate]:
     """The climates that have a rule of their own, warmest first."""
-    rules = tables.rules.get(method, ())
+    rules = tables.book.of(method)
     return [
         climate
         for climate in Climate
@@ -68,7 +68,7 @@ def keeps(
     place: Climate | None = _word(Climate, climate, "climate")
     if place is None:
         place = _best_climate(tables, how, what, standing)
-    rules = tables.rules.get(how, ())
+    rules = tables.book.of(how)
     spoken = speaking(rules, what, how, standing, place)
     answer: dict[str, Any] = {
         "method": how.value,
@@ -86,10 +86,10 @@ def keeps(
         "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
     }
     since = made or date(2000, 1, 1)
-    warmth = temp_f if temp_f is not None else ASSUMED_F[place]
+    warmth = temp_f if temp_f is not None else _reference(spoken, place)
     stay = Stay(since, "", place, standing, warmth)
     container = Container("", "", 1, standing, "", (stay,))
-    judged = judge(Batch("", "", what, how, since), container, tables.rules, since)
+    judged = judge(Batch("", "", what, how, since), container, tables.book, since)
     if made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
@@ -98,8 +98,15 @@ def keeps(
     return answer
 
 
+def _reference(spoken: list[Rule], place: Climate) -> float:
+    """The temperature at which the closest figure was published, for a place that is not known."""
+    figures = (rule.temp_f_max for rule in spoken if rule.kind is Kind.QUALITY and rule.use)
+    published = next((temp for temp in figures if temp is not None), None)
+    return ASSUMED_F[place] if published is None else published
+
+
 def _best_climate(tables: Tables, how: Method, what: FoodFacts, standing: State) -> Climate:
-    rules = tables.rules.get(how, ())
+    rules = tables.book.of(how)
     for climate in _climates(tables, how, what, standing):
         found = speaking(rules, what, how, standing, climate)
         if _allowed(how, what, found):

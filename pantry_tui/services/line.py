@@ -29,6 +29,7 @@ _VESSELS = {"jar", "jars", "bag", "bags", "pack", "packs", "packet", "packets", 
 _FILLERS = {"of", "in", "on", "into", "to", "at", "the", "made", "with", "put", "up", "and",
             "for", "from"}  # fmt: skip
 _FLAG = re.compile(r"([a-z][a-z-]*)=(\"[^\"]*\"|\S+)")
+_VACUUM = re.compile(r"\bvacuum[- ](?:packed|sealed)\b", re.IGNORECASE)
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
 
 
@@ -65,6 +66,9 @@ def read_line(
     """What `line` says; `places` maps ids to full paths. Never raises."""
     rest, note = _take_note(line)
     rest, flags = _take_flags(rest)
+    rest, vacuum = _VACUUM.subn(" ", rest)
+    if vacuum:
+        flags["vacuum"] = "yes"
     words = _split(rest)
     problems: list[str] = []
     count, size, vessel = _take_count(words, problems)

@@ -11,9 +11,11 @@ from types import TracebackType
 from typing import Any
 
 from pantry_tui.core.events import Did, Event, new_id
+from pantry_tui.core.history import stretches
 from pantry_tui.core.ledger import fold, path_of, standing
 from pantry_tui.core.limits import Judgement, judge
 from pantry_tui.core.model import Batch, Container, Place, Stock
+from pantry_tui.core.rules import Rulebook
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.tables import Tables, load_tables
 from pantry_tui.store.store import Store, create_store
@@ -71,6 +73,11 @@ class Pantry:
         return "C" if self._settings.get("units") == "metric" else "F"
 
     @property
+    def book_of_rules(self) -> Rulebook:
+        """Everything published, and what the household added."""
+        return self.tables.book
+
+    @property
     def events(self) -> Sequence[Event]:
         return self._events
 
@@ -91,6 +98,8 @@ class Pantry:
 
     def _fold(self) -> None:
         stock = fold(self._events)
+        if self._events and stock.places != getattr(self, "_stock", stock).places:
+            self._judged.clear()  # a place grew warmer or colder
         # Food facts come from the tables of today where the food is known, so that a corrected
         # table row corrects old batches too.
         batches = {id_: self._fresh(batch) for id_, batch in stock.batches.items()}
@@ -209,9 +218,17 @@ class Pantry:
     def judge(self, container: Container) -> Judgement:
         """The verdict on one container today; equal histories are judged once."""
         batch = self.stock.batches[container.batch]
-        key = (batch.id, container.stays, self.today, batch.food)
+        key = (
+            batch.id, batch.food, batch.suspect, container.stays, container.signs,
+            container.looked, self.today,
+        )  # fmt: skip
         found = self._judged.get(key)
         if found is None:
-            found = judge(batch, container, self.tables.rules, self.today)
-            self._judged[key] = found
+            found = self._judged[key] = self.judge_as(container)
         return found
+
+    def judge_as(self, container: Container) -> Judgement:
+        """The same for a container as it might be; nothing is kept."""
+        batch = self.stock.batches[container.batch]
+        lived = replace(container, stays=stretches(container.stays, self.stock.places))
+        return judge(batch, lived, self.book_of_rules, self.today)

@@ -9,7 +9,7 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.events import Did
 from pantry_tui.core.lidcode import next_code
-from pantry_tui.core.limits import Judgement, judge
+from pantry_tui.core.limits import Judgement, as_packed, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay
 from pantry_tui.core.rules import speaking
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
@@ -157,9 +157,10 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     since = reading.made or p.today
     stay = Stay(since, place.id, place.climate, state, place.temperature_f)
     trial = Container("", "", 1, state, place.id, (stay,), amount)
-    judged = judge(batch, trial, p.tables.rules, p.today)
-    table = p.tables.rules.get(reading.method, ())
-    spoken = speaking(table, food, reading.method, state, place.climate)
+    judged = judge(batch, trial, p.book_of_rules, p.today)
+    table = p.book_of_rules.of(reading.method)
+    packed = as_packed(batch, (stay,)).food
+    spoken = speaking(table, packed, reading.method, state, place.climate)
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
     if refused is not None:
         raise Refused(

@@ -42,7 +42,7 @@ def stay(day: int, climate: Climate, state: State, warmer: float = 0.0) -> Stay:
 
 def verdict(of: Batch, stays: list[Stay], today: date):  # type: ignore[no-untyped-def]
     box = Container("b.1", "b", 1, stays[-1].state, "", tuple(stays))
-    return judge(of, box, load_tables().rules, today)
+    return judge(of, box, load_tables().book, today)
 
 
 histories = st.lists(

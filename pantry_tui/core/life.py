@@ -1,0 +1,104 @@
+"""How a place's warmth changes a published quality life. Estimates, shorter only, never safety.
+
+The household defaults: frozen above 0 °F, to a quarter per +10 °F; dried food between two
+published temperatures by interpolation in log time, above the warmer one half per +10 °F; cellar
+crops above their range by Q10, the factor per +18 °F (respiration table, held within 2 to 3).
+Anything cooler keeps no longer than its published life.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from pantry_tui.core.model import Batch, Stay
+from pantry_tui.core.rules import Rule, Rulebook, Status, closeness, speaking
+from pantry_tui.core.words import Climate, Kind, Method, State
+
+_WARM_PLACES = frozenset({Climate.ROOM, Climate.PANTRY, Climate.CELLAR})
+#: A crop whose respiration nobody tabled: the faster end of the general rule, 2 to 3.
+_Q10 = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Life:
+    """A quality rule and the share of its published life that a place allows (at most 1)."""
+
+    rule: Rule
+    share: float = 1.0
+    note: str = ""
+
+
+def spoken(batch: Batch, stay: Stay, book: Rulebook) -> list[Rule]:
+    """The published rules for one stay. An opened or thawed pack in the freezer keeps like a
+    closed one."""
+    table = book.of(batch.method)
+    found = speaking(table, batch.food, batch.method, stay.state, stay.climate)
+    if not found and stay.climate is Climate.FREEZER and stay.state in (State.OPEN, State.THAWED):
+        return speaking(table, batch.food, batch.method, State.SEALED, stay.climate)
+    return found
+
+
+def closest(found: Sequence[Rule], batch: Batch, kind: Kind) -> Rule | None:
+    """The closest current rule of that kind; where equally close, the one with the shortest life.
+
+    data/keeping.csv marks as current only the figure in use, so a food's own row stands for it.
+    """
+    best = [rule for rule in found if rule.kind is kind]
+    if not best:
+        return None
+    nearest = closeness(best[0], batch.food)
+    level = [rule for rule in best if closeness(rule, batch.food) == nearest]
+    return min(level, key=lambda rule: rule.days)
+
+
+def life(batch: Batch, stay: Stay, book: Rulebook) -> Life | None:
+    """The quality rule for a stay and the share of its life there; None without a figure."""
+    rule = closest(spoken(batch, stay, book), batch, Kind.QUALITY)
+    if rule is None or rule.use is None:
+        return None
+    warm = stay.temperature_f
+    if stay.climate is Climate.FREEZER:
+        if warm <= 0:
+            return Life(rule)
+        return Life(rule, 0.25 ** (warm / 10), f"at {warm:g} F a quarter per 10 F above 0")
+    if batch.method is Method.DRIED and stay.climate in _WARM_PLACES:
+        return _dried(rule, warm, book.of(batch.method))
+    if batch.method is Method.CELLAR and rule.temp_f_max is not None and warm > rule.temp_f_max:
+        crop = book.crops.get(batch.food.name)
+        q10 = crop.q10 if crop else _Q10
+        share = q10 ** ((rule.temp_f_max - warm) / 18)
+        return Life(rule, share, f"at {warm:g} F, {rule.temp_f_max:g} published, Q10 of {q10:g}")
+    return Life(rule)
+
+
+def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
+    known = sorted(
+        (
+            other
+            for other in table
+            if other.food == rule.food
+            and other.state is rule.state
+            and other.kind is Kind.QUALITY
+            and other.status is Status.CURRENT
+            and other.use is not None
+            and other.temp_f_max is not None
+            and other.climates & _WARM_PLACES
+        ),
+        key=lambda other: other.temp_f_max or 0,
+    )
+    if not known:
+        return Life(rule)
+    cool, hot = known[0], known[-1]
+    assert cool.temp_f_max is not None and hot.temp_f_max is not None
+    if warm <= cool.temp_f_max:
+        return Life(cool)
+    if warm >= hot.temp_f_max:
+        share = 0.5 ** ((warm - hot.temp_f_max) / 10)
+        note = f"at {warm:g} F half per 10 F above {hot.temp_f_max:g}" if share < 1 else ""
+        return Life(hot, share, note)
+    part = (warm - cool.temp_f_max) / (hot.temp_f_max - cool.temp_f_max)
+    share = math.exp(math.log(hot.days / cool.days) * part)
+    note = f"at {warm:g} F between {cool.temp_f_max:g} and {hot.temp_f_max:g} F in log time"
+    return Life(cool, share, note)
