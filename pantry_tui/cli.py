@@ -54,6 +54,7 @@ def _parser() -> argparse.ArgumentParser:
     _stores(verb)
     _looking(verb)
     _marking(verb)
+    _reference(verb)
     return parser
 
 
@@ -137,6 +138,32 @@ def _marking(verb: Any) -> None:
     it.add_argument("count", nargs="?", type=_whole)
     it.add_argument("--why", default="")
     verb("undo", verbs.undo, "Take back the last thing done")
+
+
+def _reference(verb: Any) -> None:
+    it = verb("reading", verbs.reading, "A place's temperature, read off")
+    it.add_argument("place")
+    it.add_argument("temp", metavar="41F")
+    it.add_argument("--rh", type=_whole, metavar="PERCENT")
+    it.add_argument("--at", metavar="DATE")
+    it = verb("own", verbs.own, "Foods and rules of your own; stricter only, for safety")
+    kinds = it.add_subparsers(dest="what", required=True, parser_class=_Parser)
+    one = kinds.add_parser("food", help="a food the tables do not have")
+    _shared(one)
+    one.add_argument("name", nargs="+")
+    one.add_argument("--group", required=True)
+    one.add_argument("--acidity", required=True)
+    one.add_argument("--also", action="append", default=[], help="another name for it")
+    one = kinds.add_parser("rule", help="how long it keeps with you")
+    _shared(one)
+    one.add_argument("method")
+    one.add_argument("food", nargs="+")
+    one.add_argument("--in", dest="climate", required=True, metavar="CLIMATE")
+    one.add_argument("--state", default="sealed")
+    one.add_argument("--keeps", required=True, metavar="SPAN", help="10 days, 3 weeks, 6 months")
+    one.add_argument("--kind", default="quality", help="quality or safety")
+    one.add_argument("--why", default="")
+    _shared(kinds.add_parser("list", help="what you added"))
 
 
 def _whole(text: str) -> int:

@@ -101,6 +101,8 @@ def batch(view: BatchView) -> list[str]:
             f"{row.verdict}; best by {_day(row.best_by)}; discard after {_day(row.discard_after)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]
+    for first, steps in view.chain:
+        lines += [f"step for {first}: {clean(step)}" for step in steps]
     lines += [f"gone: {clean(one)}" for one in view.gone]
     lines += [f"care: {clean(one)}" for one in view.cautions]
     lines += [f"history: {clean(one)}" for one in view.history]

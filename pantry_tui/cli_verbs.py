@@ -221,6 +221,37 @@ def keeps(call: Call) -> int:
     return call.say(answer, out.keeps(answer))
 
 
+def reading(call: Call) -> int:
+    from pantry_tui.services import readings
+
+    args = call.args
+    at = read_date(args.at, call.today) if args.at else None
+    return call.done(
+        lambda p: readings.read(
+            p, args.place, read_temperature(args.temp, p.bare_degree), args.rh, at
+        )
+    )
+
+
+def own(call: Call) -> int:
+    from pantry_tui.services import own as own_
+
+    args = call.args
+    if args.what == "food":
+        name = " ".join(args.name)
+        return call.done(lambda p: own_.add_food(p, name, args.group, args.acidity, args.also))
+    if args.what == "rule":
+        return call.done(
+            lambda p: own_.add_rule(
+                p, args.method, " ".join(args.food), climate=args.climate, keeps=args.keeps,
+                kind=args.kind, state=args.state, why=args.why,
+            )
+        )  # fmt: skip
+    with call.pantry() as p:
+        lines = [clean(line) for line in own_.listing(p)]
+    return call.say(lines, lines or ["Nothing of your own yet: see `pantry-tui own --help`."])
+
+
 def use(call: Call) -> int:
     amount = " ".join(call.args.amount) or None
     return call.done(lambda p: act.use(p, call.args.code, amount, call.args.any))

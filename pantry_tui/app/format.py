@@ -225,6 +225,7 @@ def batch_text(view: BatchView) -> str:
         ("What it is", facts),
         ("Dates", dates),
         ("Why", list(why)),
+        *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),
         ("Take care", [clean(one) for one in view.cautions]),
         ("Gone", [clean(one) for one in view.gone]),
         ("History", [clean(one) for one in view.history]),

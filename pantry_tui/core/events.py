@@ -29,6 +29,8 @@ class Did(StrEnum):
     PLACE_ADDED = "place_added"
     PLACE_CHANGED = "place_changed"
     CORRECT = "correct"
+    FOOD_ADDED = "food_added"
+    RULE_ADDED = "rule_added"
     UNDO = "undo"
 
 

@@ -219,6 +219,8 @@ def _weigh(
     limits = [("Discard after", safety), ("Best by", quality)]
     used = [limit.rule for _, limit in limits if limit is not None]
     reasons = [_because(word, limit) for word, limit in limits if limit is not None]
+    if not stays[-1].measured:
+        reasons.append(f"{stays[-1].temperature_f:g} F is assumed for its place, not read.")
     best_by = quality.day if quality else None
     discard_after = safety.day if safety else None
     if safety and safety.rule.kind is Kind.REFUSE:

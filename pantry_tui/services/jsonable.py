@@ -48,6 +48,7 @@ def batch(view: BatchView) -> dict[str, Any]:
     answer: dict[str, Any] = plain(view)
     answer["process"] = dict(view.process)
     answer["containers"] = answer.pop("rows")
+    answer["chain"] = {first: list(steps) for first, steps in view.chain}
     return answer
 
 

@@ -87,7 +87,7 @@ def keeps(
     }
     since = made or date(2000, 1, 1)
     warmth = temp_f if temp_f is not None else _reference(spoken, place)
-    stay = Stay(since, "", place, standing, warmth)
+    stay = Stay(since, "", place, standing, warmth, measured=True)
     container = Container("", "", 1, standing, "", (stay,))
     judged = judge(Batch("", "", what, how, since), container, tables.book, since)
     if made is not None and answer["allowed"]:

@@ -14,9 +14,12 @@ from pantry_tui.core.events import Did, Event, new_id
 from pantry_tui.core.history import stretches
 from pantry_tui.core.ledger import fold, path_of, standing
 from pantry_tui.core.limits import Judgement, judge
-from pantry_tui.core.model import Batch, Container, Place, Stock
-from pantry_tui.core.rules import Rulebook
+from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stock
+from pantry_tui.core.own import food_of, rule_of
+from pantry_tui.core.rules import Rule, Rulebook
+from pantry_tui.core.words import Trust
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.names import normal
 from pantry_tui.reference.tables import Tables, load_tables
 from pantry_tui.store.store import Store, create_store
 
@@ -44,6 +47,7 @@ class Pantry:
         self.path = store.path
         self._settings = store.settings()
         self._events: list[Event] = []
+        self._book = tables.book
         self._judged: dict[tuple[object, ...], Judgement] = {}
         self._seen = store.version()
         self._draft: list[Event] | None = None
@@ -75,7 +79,20 @@ class Pantry:
     @property
     def book_of_rules(self) -> Rulebook:
         """Everything published, and what the household added."""
-        return self.tables.book
+        return self._book
+
+    @property
+    def own_foods(self) -> Sequence[FoodFacts]:
+        """Foods that only this household has."""
+        return tuple(dict.fromkeys(self._own_foods.values()))
+
+    def facts(self, text: str) -> FoodFacts | None:
+        """The food meant: published first, then the household's own."""
+        return self.tables.facts(text) or self._own_foods.get(normal(text))
+
+    def cite(self, rule: Rule) -> str:
+        """A rule's source with its trust, or that it is the household's own."""
+        return "your own rule" if rule.trust is Trust.HOUSEHOLD else self.tables.cite(rule)
 
     @property
     def events(self) -> Sequence[Event]:
@@ -100,6 +117,13 @@ class Pantry:
         stock = fold(self._events)
         if self._events and stock.places != getattr(self, "_stock", stock).places:
             self._judged.clear()  # a place grew warmer or colder
+        own = [e for e in standing(self._events) if e.did in (Did.FOOD_ADDED, Did.RULE_ADDED)]
+        added = [food_of(event) for event in own if event.did is Did.FOOD_ADDED]
+        self._own_foods = {normal(name): facts for facts, names in added for name in names}
+        rules = tuple(rule_of(event) for event in own if event.did is Did.RULE_ADDED)
+        if rules != self._book.own:
+            self._book = replace(self.tables.book, own=rules)
+            self._judged.clear()
         # Food facts come from the tables of today where the food is known, so that a corrected
         # table row corrects old batches too.
         batches = {id_: self._fresh(batch) for id_, batch in stock.batches.items()}

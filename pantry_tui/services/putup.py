@@ -38,7 +38,7 @@ def read(p: Pantry, line: str) -> PutUpReading:
     """What a plain-English line says; problems and unread words are named, nothing is dropped."""
 
     def food_named(text: str) -> str | None:
-        facts = p.tables.facts(text)
+        facts = p.facts(text)
         return facts.name if facts else None
 
     reading = read_line(
@@ -70,7 +70,7 @@ def from_flags(
     known = find_method(method) if method else None
     if method and known is None:
         raise BadInput(f"{method!r} is no method; near it: {', '.join(near_methods(method))}.")
-    facts = p.tables.facts(food) if food else None
+    facts = p.facts(food) if food else None
     stands = p.place_paths()[p.find_place(place).id] if place else ""
     pairs = tuple(process.items()) if isinstance(process, Mapping) else tuple(process)
     unknown = made.strip().lower() in ("unknown", "?")
@@ -95,7 +95,7 @@ def from_flags(
 def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     problems = list(reading.problems)
-    if reading.food and p.tables.facts(reading.food) is None:
+    if reading.food and p.facts(reading.food) is None:
         problems = [one for one in problems if "food table" not in one]
         if not (reading.group and reading.acidity):
             near = ", ".join(p.tables.index.near(reading.food)) or "none"
@@ -126,7 +126,7 @@ def _bad_words(reading: PutUpReading) -> list[str]:
 
 
 def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
-    known = p.tables.facts(reading.food)
+    known = p.facts(reading.food)
     if known is not None:
         return known
     return FoodFacts(

@@ -56,6 +56,7 @@ class BatchView:
     sources: tuple[str, ...]
     cautions: tuple[str, ...]
     history: tuple[str, ...]
+    chain: tuple[tuple[str, tuple[str, ...]], ...] = ()  # first container of a row -> its steps
 
 
 @dataclass(frozen=True, slots=True)

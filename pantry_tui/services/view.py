@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.events import Did, Event
+from pantry_tui.core.explain import chain
+from pantry_tui.core.history import stretches
 from pantry_tui.core.ledger import standing
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.limits import Judgement
@@ -178,7 +180,7 @@ def show(p: Pantry, code: str) -> BatchView:
     for c in everything:
         if c.here:
             for rule in p.judge(c).rules:
-                cited[f"{p.tables.cite(rule)}: {rule.wording}"] = None
+                cited[f"{p.cite(rule)}: {rule.wording}"] = None
     gone = tuple(
         f"{name_of(p, c)} {c.fate} {dates.say(c.ended) if c.ended else ''}".strip()
         for c in everything
@@ -198,7 +200,20 @@ def show(p: Pantry, code: str) -> BatchView:
         sources=tuple(cited),
         cautions=cautions(batch, [row.verdict for row in rows]),
         history=tuple(log(p, batch.code)),
+        chain=tuple(_chains(p, batch, rows)),
     )
+
+
+def _chains(
+    p: Pantry, batch: Batch, rows: Iterable[DueRow]
+) -> Iterator[tuple[str, tuple[str, ...]]]:
+    """Every step behind the dates of each row, with its source."""
+    by_name = {name_of(p, c): c for c in p.containers_of(batch)}
+    paths = p.place_paths()
+    for row in rows:
+        stays = stretches(by_name[row.container_ids[0]].stays, p.stock.places)
+        steps = chain(batch, stays, p.book_of_rules, lambda id_: paths.get(id_, "?"), p.cite)
+        yield row.container_ids[0], tuple(steps)
 
 
 def worst(rows: Iterable[DueRow]) -> Verdict | None:
@@ -222,12 +237,12 @@ def log(p: Pantry, code: str | None = None) -> list[str]:
 def describe(p: Pantry, event: Event) -> str:
     """One event in words: "opened 7C/2 runner beans"."""
     data = event.data
-    if event.did in (Did.PLACE_ADDED, Did.PLACE_CHANGED):
-        return f"place {data['name']} ({data['climate']})"
+    if not event.batch:
+        return _of_the_house(p, event)
     words = {
         Did.PUT_UP: "put up", Did.FINISH: "finished", Did.MOVE: "moved", Did.OPEN: "opened",
         Did.THAW: "thawed", Did.USE: "used", Did.DISCARD: "discarded", Did.GIVE: "gave away",
-        Did.LOSE: "lost",
+        Did.LOSE: "lost", Did.SIGN: "saw",
     }  # fmt: skip
     batch = p.stock.batches.get(event.batch)
     if batch is None:
@@ -247,4 +262,20 @@ def describe(p: Pantry, event: Event) -> str:
         parts.append(f"to {data['to']}")
     if data.get("why"):
         parts.append(f"({data['why']})")
-    return " ".join(parts)
+    if data.get("words"):
+        parts.append(f": {data['words']}")
+    return " ".join(parts).replace(" :", ":")
+
+
+def _of_the_house(p: Pantry, event: Event) -> str:
+    """A line of the log that is about no batch."""
+    data = event.data
+    if event.did is Did.READING:
+        return f"read {data['temp_f']:g} F in {p.place_paths().get(data['place'], '?')}"
+    if event.did is Did.FOOD_ADDED:
+        return f"added the food {data['name']}"
+    if event.did is Did.RULE_ADDED:
+        return f"added a rule for {data['food']}, {data['method']}"
+    if event.did is Did.OUTAGE:
+        return f"power cut in {data.get('place', '?')}"
+    return f"place {data['name']} ({data['climate']})"
