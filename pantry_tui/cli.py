@@ -14,7 +14,9 @@ from importlib.metadata import version
 from pathlib import Path
 from typing import Any, NoReturn
 
+from pantry_tui import cli_care as care
 from pantry_tui import cli_verbs as verbs
+from pantry_tui.cli_call import Call, Verb
 from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput, PantryError
 
@@ -45,7 +47,7 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("--version", action="version", version=version("pantry-tui"))
     commands = parser.add_subparsers(dest="verb", metavar="verb", parser_class=_Parser)
 
-    def verb(name: str, do: verbs.Verb, about: str) -> argparse.ArgumentParser:
+    def verb(name: str, do: Verb, about: str) -> argparse.ArgumentParser:
         made = commands.add_parser(name, help=about, description=about, allow_abbrev=False)
         _shared(made)
         made.set_defaults(do=do)
@@ -55,6 +57,12 @@ def _parser() -> argparse.ArgumentParser:
     _looking(verb)
     _marking(verb)
     _reference(verb)
+    _signs(verb)
+    _rounds(verb)
+    _paper(verb)
+    _process(verb)
+    _keys(verb)
+    _outlook(verb)
     return parser
 
 
@@ -140,13 +148,59 @@ def _marking(verb: Any) -> None:
     verb("undo", verbs.undo, "Take back the last thing done")
 
 
+def _rounds(verb: Any) -> None:
+    it = verb("round", care.round_, "A stock check: counts in, differences out")
+    it.add_argument("place", nargs="?", help="without one: which place to count next")
+    it.add_argument("--seen", nargs="+", action="extend", default=[], metavar="CODE=N")
+
+
+def _paper(verb: Any) -> None:
+    it = verb("sheet", care.sheet, "A sheet for the door: due, opened, or a place")
+    it.add_argument("what", nargs="+")
+    it.add_argument("--html", action="store_true")
+    it = verb("labels", care.labels, "Lid labels; without codes, for what was put up today")
+    it.add_argument("codes", nargs="*")
+    it.add_argument("--html", action="store_true")
+    it = verb("calendar", care.calendar, "All dates ahead as a calendar file (RFC 5545)")
+    it.add_argument("file")
+
+
+def _outlook(verb: Any) -> None:
+    it = verb("outlook", care.outlook, "Will it last, what is lost, how much to put up")
+    it.add_argument("--until", metavar="DATE", help="instead of each food's next harvest")
+
+
+def _keys(verb: Any) -> None:
+    verb("keys", care.keys, "Every key of the app, by command id")
+
+
+def _process(verb: Any) -> None:
+    it = verb("process", care.process, "The tested canning process, or a refusal")
+    it.add_argument("food", nargs="+")
+    it.add_argument("--jar", required=True, help="half-pint, pint, quart ...")
+    it.add_argument("--canner", required=True, help="boiling-water, dial or weighted")
+    it.add_argument("--pack", help="hot or raw")
+    it.add_argument("--altitude", metavar="4500ft", help="default: your store's, else 0")
+
+
 def _reference(verb: Any) -> None:
-    it = verb("reading", verbs.reading, "A place's temperature, read off")
+    it = verb("reading", care.reading, "A place's temperature, read off")
     it.add_argument("place")
     it.add_argument("temp", metavar="41F")
     it.add_argument("--rh", type=_whole, metavar="PERCENT")
     it.add_argument("--at", metavar="DATE")
-    it = verb("own", verbs.own, "Foods and rules of your own; stricter only, for safety")
+    it = verb("outage", care.outage, "A power cut: every item of a fridge or freezer")
+    it.add_argument("place")
+    it.add_argument("--from", dest="start", required=True, metavar="18:00")
+    it.add_argument("--to", dest="end", required=True, metavar="TIME")
+    load = it.add_mutually_exclusive_group()
+    load.add_argument("--full", action="store_true", help="the freezer was full")
+    load.add_argument("--half", action="store_true", help="half full, as when nobody knows")
+    it.add_argument("--max-temp", metavar="45F", help="the warmest it is known to have been")
+    it.add_argument("--ice", action="store_true", help="there are ice crystals left")
+    it.add_argument("--no-ice", action="store_true", help="there are none")
+    it.add_argument("--dry-run", action="store_true", help="judge and book nothing")
+    it = verb("own", care.own, "Foods and rules of your own; stricter only, for safety")
     kinds = it.add_subparsers(dest="what", required=True, parser_class=_Parser)
     one = kinds.add_parser("food", help="a food the tables do not have")
     _shared(one)
@@ -164,6 +218,16 @@ def _reference(verb: Any) -> None:
     one.add_argument("--kind", default="quality", help="quality or safety")
     one.add_argument("--why", default="")
     _shared(kinds.add_parser("list", help="what you added"))
+
+
+def _signs(verb: Any) -> None:
+    it = verb("sign", care.sign, "Something seen on a jar: the verdict and what to do")
+    it.add_argument("code")
+    it.add_argument("sign", nargs="+", help='what you see, or "looks sound"')
+    it = verb("signs", care.signs, "The signs known, by method")
+    it.add_argument("method", nargs="*")
+    it = verb("recall", care.recall, "Where all of a batch is or went, and to whom")
+    it.add_argument("code")
 
 
 def _whole(text: str) -> int:
@@ -191,7 +255,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     try:
         args = _parser().parse_args(argv)
         store = getattr(args, "store", None)
-        call = verbs.Call(
+        call = Call(
             args, _today(args), Path(store) if store else None, getattr(args, "json", False)
         )
         return getattr(args, "do", verbs.app)(call)

@@ -12,7 +12,21 @@ from typing import Any
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
-from pantry_tui.services.rows import BatchView, Done, DueRow, PutUp, PutUpReading, Shelf, WeekView
+from pantry_tui.services.rows import (
+    BatchView,
+    Done,
+    DueRow,
+    Kept,
+    OutageRow,
+    OutlookView,
+    PutUp,
+    PutUpReading,
+    RoundLine,
+    Shelf,
+    SignAnswer,
+    SignRow,
+    WeekView,
+)
 
 _UNFIT = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 
@@ -171,6 +185,98 @@ def _named(head: str, rows: Sequence[DueRow]) -> Iterator[str]:
     for row in rows:
         why = clean(row.reasons[0]) if row.reasons else ""
         yield f"  {row.code} {clean(_food(row))} in {clean(row.place)}: {row.verdict}. {why}"
+
+
+def sign(said: SignAnswer) -> list[str]:
+    """The verdict first, then what to do with it and where it must go."""
+    lines = [f"{said.code}, {said.sign}: {said.verdict}."]
+    lines += [f"do: {step}" for step in said.do]
+    lines += [f"disposal: {step}" for step in said.disposal]
+    lines += [f"why: {clean(one)}" for one in said.reasons]
+    return lines + [f"source: {one}" for one in said.sources]
+
+
+def signs(rows: Sequence[SignRow]) -> list[str]:
+    """One sign a line."""
+    return [
+        f"{'/'.join(row.methods)} ({row.seal}): {row.sign}: {row.verdict}. {row.means}"
+        for row in rows
+    ] or ["No sign is tabled for that method."]
+
+
+def outage(rows: Sequence[OutageRow]) -> list[str]:
+    """What to use first on top, what must go last, each with its reason."""
+    lines = [
+        f"{row.action}: {row.count} of {row.code} {clean(row.food)} in {clean(row.place)}. "
+        f"{clean(' '.join(row.reasons))}"
+        for row in rows
+    ]
+    return lines or ["Nothing stood there."]
+
+
+def round_lines(lines: Sequence[RoundLine]) -> list[str]:
+    """What should stand there, to be counted."""
+    rows = [
+        (one.code, one.food, one.state.value, one.place, str(one.expected),
+         "" if one.seen is None else str(one.seen))
+        for one in lines
+    ]  # fmt: skip
+    return _table(("code", "food", "state", "place", "expected", "seen"), rows)
+
+
+def next_places(rows: Sequence[dict[str, Any]]) -> list[str]:
+    """Which place to count next."""
+    lines = [
+        f"{clean(row['place'])}: " + ("never counted" if row["days"] is None
+                                      else f"counted {row['days']} days ago")
+        for row in rows
+    ]  # fmt: skip
+    return lines or ["Nothing stands anywhere yet."]
+
+
+def recall(rows: Sequence[Kept]) -> list[str]:
+    """One container a line."""
+    lines = []
+    for row in rows:
+        when = f" on {say(row.ended)}" if row.ended else ""
+        to = f" to {clean(row.to)}" if row.to else ""
+        where = f" in {clean(row.place)}" if row.place else ""
+        seen = f"; seen: {', '.join(row.signs)}" if row.signs else ""
+        lines.append(f"{row.container}: {row.state}{where}{to}{when}{seen}")
+    return lines
+
+
+def outlook(found: OutlookView) -> list[str]:
+    """Both alarms first, then every food; servings are estimates."""
+    rows = [
+        (
+            one.food, f"{one.servings:g}", f"{one.pace_need:g}", f"{one.pace_can:g}",
+            say(one.runs_out) if one.runs_out else "-", f"{one.lost:g}", str(one.put_up),
+        )
+        for one in found.foods
+    ]  # fmt: skip
+    heads = ("food", "servings", "needs a week", "can give", "runs out", "lost", "put up next")
+    lines = [clean(one) for one in found.alarms]
+    return [*lines, *_table(heads, rows), "Servings and paces are estimates."]
+
+
+def keys(rows: Sequence[dict[str, str]]) -> list[str]:
+    """One command a line."""
+    cells = [(row["id"], row["keys"], row["does"], row["screens"]) for row in rows]
+    return _table(("id", "keys", "does", "on"), cells)
+
+
+def process(answer: dict[str, Any], altitude_ft: int) -> list[str]:
+    """A tested process, or why there is none."""
+    lines = [f"{answer['answer']} (at {altitude_ft} ft)"]
+    for key, word in (("minutes", "minutes"), ("psi", "psi"), ("acidify", "acidify"),
+                      ("headspace_in", "headspace, inches")):  # fmt: skip
+        if answer[key] is not None:
+            lines.append(f"{word}: {answer[key]}")
+    for option in answer["options"]:
+        lines.append("option: " + ", ".join(f"{k} {v}" for k, v in option.items() if v))
+    lines += [f"why: {clean(str(one))}" for one in answer["reasons"]]
+    return lines + [f"source: {clean(str(one))}" for one in answer["sources"]]
 
 
 def keeps(answer: dict[str, Any]) -> list[str]:

@@ -3,60 +3,21 @@
 from __future__ import annotations
 
 import argparse
-import json
 import tempfile
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from datetime import date
 from pathlib import Path
-from typing import Any
 
 from pantry_tui import cli_print as out
+from pantry_tui.cli_call import Call
 from pantry_tui.core.amounts import read_altitude, read_temperature
 from pantry_tui.core.dates import read_date, read_span
 from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput, PantryError
-from pantry_tui.paths import default_store
 from pantry_tui.services import act, jsonable, view
 from pantry_tui.services import places as places_
 from pantry_tui.services import putup as putup_
 from pantry_tui.services import week as week_
-from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.rows import Done, PutUpReading
-
-
-@dataclass(frozen=True, slots=True)
-class Call:
-    """One command as typed: its words, the day, the store named (None: the default one)."""
-
-    args: argparse.Namespace
-    today: date
-    store: Path | None
-    as_json: bool
-
-    @property
-    def path(self) -> Path:
-        return self.store or default_store()
-
-    def pantry(self) -> Pantry:
-        return open_pantry(self.path, self.today)
-
-    def say(self, data: Any, lines: Sequence[str]) -> int:
-        """The answer, as JSON or as plain lines."""
-        if self.as_json:
-            print(json.dumps(data, ensure_ascii=False, indent=1))
-        else:
-            print("\n".join(lines))
-        return 0
-
-    def done(self, do: Callable[[Pantry], Done]) -> int:
-        """Do one thing to the store and say what was done."""
-        with self.pantry() as p:
-            what = do(p)
-        return self.say(jsonable.done(what), out.done(what))
-
-
-Verb = Callable[[Call], int]
+from pantry_tui.services.pantry import Pantry, create
+from pantry_tui.services.rows import PutUpReading
 
 
 def app(call: Call) -> int:
@@ -219,37 +180,6 @@ def keeps(call: Call) -> int:
         made=read_date(args.made, call.today) if args.made else None,
     )
     return call.say(answer, out.keeps(answer))
-
-
-def reading(call: Call) -> int:
-    from pantry_tui.services import readings
-
-    args = call.args
-    at = read_date(args.at, call.today) if args.at else None
-    return call.done(
-        lambda p: readings.read(
-            p, args.place, read_temperature(args.temp, p.bare_degree), args.rh, at
-        )
-    )
-
-
-def own(call: Call) -> int:
-    from pantry_tui.services import own as own_
-
-    args = call.args
-    if args.what == "food":
-        name = " ".join(args.name)
-        return call.done(lambda p: own_.add_food(p, name, args.group, args.acidity, args.also))
-    if args.what == "rule":
-        return call.done(
-            lambda p: own_.add_rule(
-                p, args.method, " ".join(args.food), climate=args.climate, keeps=args.keeps,
-                kind=args.kind, state=args.state, why=args.why,
-            )
-        )  # fmt: skip
-    with call.pantry() as p:
-        lines = [clean(line) for line in own_.listing(p)]
-    return call.say(lines, lines or ["Nothing of your own yet: see `pantry-tui own --help`."])
 
 
 def use(call: Call) -> int:

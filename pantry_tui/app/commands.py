@@ -1,14 +1,21 @@
-"""The one table of what a person can do: bindings, palette entries and help come from it."""
+"""The one table of what a person can do.
+
+Bindings, palette entries, help, the footer and `pantry-tui keys` come from it; no key exists
+outside it. No textual here, so that the command line can print it.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from textual.binding import Binding, BindingType
-
 LISTS = frozenset({"due", "shelves", "week", "batch"})
-ROOMS = LISTS | {"putup"}
+LOG = frozenset({"log"})
+DUE = frozenset({"due"})
+SHELVES = frozenset({"shelves"})
+ROUND = frozenset({"round"})
+MARKED = LISTS | ROUND
+ROOMS = LISTS | ROUND | LOG | {"putup"}
 DIGITS = ",".join("0123456789")
 
 _SHOWN = {
@@ -20,6 +27,9 @@ _SHOWN = {
     "ctrl+z": "Ctrl+Z",
     "ctrl+p": "Ctrl+P",
     "ctrl+q": "Ctrl+Q",
+    "space": "Space",
+    "backspace": "Backspace",
+    "plus": "+",
 }
 
 
@@ -58,17 +68,34 @@ COMMANDS = (
     Command("use", "u", "use", "use", "Use one, the oldest first", True, LISTS),
     Command("open", "o", "open", "open", "Open one: it is judged as open from today", True, LISTS),
     Command("thaw", "t", "thaw", "thaw", "Take one out of the freezer to thaw", False, LISTS),
-    Command("move", "m", "move", "move", "Move one to another place", False, LISTS),
+    Command("move", "m", "move", "move", "Move one to another place", False, MARKED),
     Command("discard", "d", "discard", "discard", "Discard one, with a reason", True, LISTS),
+    Command("sign", "s", "sign", "sign", "It looks wrong: verdict and disposal", True, MARKED),
+    Command("give", "g", "give", "give", "Give one away", False, LISTS),
+    Command("lose", "l", "lose", "lose", "Gone, and nobody knows how", False, LISTS),
+    Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
+    Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),
+    Command("months", "y", "months", "months", "The twelve months ahead", False, LISTS),
     Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
     Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
-    Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS),
+    Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS | LOG),
     Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS),
-    Command("detail", "enter", "detail", "detail", "Show the whole batch", False, LISTS),
-    Command("place", "a", "add_place", "add place", "Add a place", True, frozenset({"shelves"})),
+    Command("agree", "enter,space", "detail", "agrees", "The count agrees", True, ROUND),
+    Command("count", DIGITS, "digit('{key}')", "count", "The count, where it differs", True, ROUND),
+    Command("uncount", "backspace", "uncount", "uncount", "Take this count back", False, ROUND),
+    Command("unlisted", "plus", "unlisted", "unlisted", "Add what nobody recorded", True, ROUND),
+    Command("finish", "f", "finish", "finish", "Show the differences and book them", True, ROUND),
+    Command("detail", "enter", "detail", "detail", "Show the whole batch", False, LISTS | LOG),
+    Command("place", "a", "add_place", "add place", "Add a place", True, SHELVES),
+    Command("reading", "r", "reading", "reading", "Read off the place's warmth", False, SHELVES),
+    Command("outage", "x", "outage", "power cut", "The power was off here", False, SHELVES),
     Command("due", "D,f2", "app.go('due')", "due", "What to eat first", False, ROOMS),
     Command("shelves", "S,f3", "app.go('shelves')", "shelves", "What stands where", False, ROOMS),
     Command("week", "W,f4", "app.go('week')", "week", "What to eat this week", False, ROOMS),
+    Command(
+        "round", "c,f6", "app.go('round')", "count", "Count a place, shelf by shelf", False, ROOMS
+    ),
+    Command("log", "L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("help", "question_mark,f1", "app.keys", "help", "All keys of this screen", True, ROOMS),
@@ -81,38 +108,43 @@ def of(screen: str) -> Iterator[Command]:
     return (command for command in COMMANDS if screen in command.screens)
 
 
-def bindings(screen: str) -> list[BindingType]:
-    """The bindings of `screen`. Ctrl+P and Ctrl+Q are the app's own."""
-    made: list[BindingType] = []
-    for command in of(screen):
-        keys = [key for key in command.key.split(",") if key not in ("ctrl+p", "ctrl+q")]
-        made += [_bind(command, key) for key in keys]
-    return made
-
-
-def _bind(command: Command, key: str) -> Binding:
-    return Binding(
-        key,
-        command.action.replace("{key}", key),
-        command.word,
-        show=command.footer,
-        tooltip=command.tip,
-        id=command.id if command.key != DIGITS else f"{command.id}-{key}",
-    )
-
-
 def palette(screen: str) -> Iterator[Command]:
     """What the palette offers: everything but the palette, the digits and going back."""
     return (item for item in of(screen) if item.id not in ("palette", "jump", "back", "detail"))
 
 
 def footer(screen: str) -> list[Command]:
-    """At most seven."""
+    """At most eight, which 80 columns hold."""
     wanted = [command for command in of(screen) if command.footer and command.id != screen]
     if screen == "putup":
         wanted = [
             command for command in of(screen) if command.id in ("due", "undo", "back", "help")
         ]
     if screen == "shelves":
-        wanted = [command for command in wanted if command.id != "open"]
-    return wanted[:7]
+        wanted = [command for command in wanted if command.id not in ("open", "sign")]
+    return wanted[:8]
+
+
+#: What each screen is called where all keys are listed.
+SCREENS = {
+    "due": "Due list",
+    "shelves": "Shelves",
+    "week": "This week",
+    "batch": "One batch",
+    "round": "Round",
+    "putup": "Put up",
+    "log": "Log",
+}
+
+
+def page() -> list[dict[str, str]]:
+    """The documentation page: every command once, with the screens that have it."""
+    return [
+        {
+            "id": command.id,
+            "keys": command.keys,
+            "does": command.tip,
+            "screens": ", ".join(name for id_, name in SCREENS.items() if id_ in command.screens),
+        }
+        for command in COMMANDS
+    ]

@@ -11,7 +11,12 @@ from rich.cells import cell_len, set_cell_size
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
-from pantry_tui.services.rows import BatchView, DueRow, PutUp, PutUpReading, Shelf, Take
+from pantry_tui.services.rows import (
+    DueRow,
+    RoundLine,
+    Shelf,
+    Take,
+)
 
 UNSAFE = frozenset({Verdict.DISCARD, Verdict.DO_NOT_TASTE})
 ASK_FOR_HELP = (
@@ -137,7 +142,10 @@ def _food(row: DueRow, width: int) -> str:
 
 def shelf_title(shelf: Shelf) -> str:
     """`basement › shelf 2 · pantry 60 °F · 14 of 40`."""
-    room = f"{shelf.count} of {shelf.capacity}" if shelf.capacity else f"{shelf.count}"
+    room = f"{shelf.count}"
+    if shelf.capacity:
+        full = min(10, round(10 * shelf.count / shelf.capacity))
+        room = f"{shelf.count} of {shelf.capacity} [{'#' * full}{'.' * (10 - full)}]"
     return clean(f"{shelf.path} · {shelf.climate} {shelf.temperature_f:g} °F · {room}")
 
 
@@ -178,6 +186,40 @@ def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
 
+def round_columns(width: int) -> tuple[Column, ...]:
+    """The columns of a round."""
+    free = width - 2
+    if width < 60:
+        fixed = (Column("code", "code", 5), Column("expected", "exp", 4), Column("seen", "seen", 6))
+        return (fixed[0], Column("food", "food", max(free - 15, 8)), *fixed[1:])
+    rest = max(free - 5 - 9 - 9 - 15, 20)
+    food = rest * 55 // 100
+    return (
+        Column("code", "code", 5),
+        Column("food", "food", food),
+        Column("size", "size", 15),
+        Column("place", "place", rest - food),
+        Column("expected", "expected", 9),
+        Column("seen", "counted", 9),
+    )
+
+
+def round_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The text of one line of a round; a count that differs is marked."""
+    agreed = line.seen is None or line.seen == line.expected
+    counted = "" if line.seen is None else f"{line.seen}{'' if agreed else ' !'}"
+    state = "" if line.state is State.SEALED else f" ({line.state})"
+    fields = {
+        "code": line.code,
+        "food": line.food + state,
+        "size": line.size,
+        "place": leaf(line.place),
+        "expected": str(line.expected),
+        "seen": counted,
+    }
+    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
 def caution(row: DueRow) -> str:
     """What to say under the list about food that must not be eaten; empty for all else."""
     if row.verdict not in UNSAFE:
@@ -207,58 +249,4 @@ def row_detail(row: DueRow) -> str:
         "",
         *(clip(reason, 400) for reason in row.reasons),
     ]
-    return "\n".join(lines)
-
-
-def batch_text(view: BatchView) -> str:
-    """Everything known of one batch but its rows, under plain headings."""
-    facts = [f"{view.method.value}; {view.group}, {view.acidity}; made {day(view.made)}"]
-    facts += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
-    facts += [clean(view.note)] if view.note else []
-    dates = [
-        f"{row.state.value}, {clip(row.place, 60)} ({', '.join(row.container_ids)}): best by "
-        f"{day(row.best_by)}; discard after {day(row.discard_after)}"
-        for row in view.rows
-    ]
-    why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
-    parts = (
-        ("What it is", facts),
-        ("Dates", dates),
-        ("Why", list(why)),
-        *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),
-        ("Take care", [clean(one) for one in view.cautions]),
-        ("Gone", [clean(one) for one in view.gone]),
-        ("History", [clean(one) for one in view.history]),
-        ("Sources", [clean(one) for one in view.sources]),
-    )
-    return "\n\n".join(
-        heading + "\n" + "\n".join(f"  {line}" for line in lines)
-        for heading, lines in parts
-        if lines
-    )
-
-
-def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -> str:
-    """What a put-up line was understood as, line by line."""
-    count = f"{reading.count} {clean(reading.size)} {clean(reading.container)}".strip()
-    lines = [
-        f"food           {clip(reading.food, 200) or '-'}",
-        f"method         {reading.method.value if reading.method else '-'}",
-        f"how many       {' '.join(count.split())}",
-        f"place          {clip(reading.place, 200) or '-'}",
-        f"made           {day(reading.made)}",
-    ]
-    lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
-    lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
-    if made is not None:
-        lines += [
-            f"best by        {day(made.best_by)}",
-            f"discard after  {day(made.discard_after)}",
-            f"verdict        {verdict(made.verdict)}",
-        ]
-        lines += [f"take care      {clean(one)}" for one in made.cautions]
-    if reading.unread:
-        lines.append("not understood: " + ", ".join(clip(word, 60) for word in reading.unread))
-    lines += [f"still needed:  {clip(one, 400)}" for one in reading.problems]
-    lines += [f"not possible:  {clip(refusal, 400)}"] if refusal else []
     return "\n".join(lines)

@@ -45,6 +45,15 @@ class Host(App[None]):
         else:
             self.notify(text, severity="error" if refused else "information", markup=False)
 
+    def try_(self, do: Callable[[], object]) -> bool:
+        """Do it, or say in one sentence why not."""
+        try:
+            do()
+        except PantryError as error:
+            self.tell(error.message, refused=True)
+            return False
+        return True
+
     def attempt(self, do: Callable[[], Done]) -> bool:
         """Do it and say what was done, or say in one sentence why not."""
         try:

@@ -6,10 +6,10 @@ from collections.abc import Iterable, Sequence
 
 from rich.text import Text
 
-from pantry_tui.app.format import Column, clip, due_cells, sentence, take_cells
+from pantry_tui.app.format import Column, clip, due_cells, round_cells, sentence, take_cells
 from pantry_tui.app.theme import STYLE
 from pantry_tui.app.widgets.rowtable import Line
-from pantry_tui.services.rows import DueRow, Take
+from pantry_tui.services.rows import DueRow, RoundLine, Take
 
 
 def due_lines(rows: Iterable[DueRow], columns: Sequence[Column], under: str = "") -> list[Line]:
@@ -41,6 +41,19 @@ def take_lines(takes: Iterable[Take], columns: Sequence[Column]) -> list[Line]:
             word=" ".join(sentence(one) for one in take.reasons),
         )
         for number, take in enumerate(takes)
+    ]
+
+
+def round_lines(found: Iterable[RoundLine], columns: Sequence[Column]) -> list[Line]:
+    """One line a group of equal containers, with what is expected and what was counted."""
+    return [
+        Line(
+            one.key,
+            tuple(Text(text) for text in round_cells(one, columns)),
+            one.first,
+            number=one.expected,
+        )
+        for one in found
     ]
 
 

@@ -12,11 +12,13 @@ from textual.binding import Binding
 from textual.screen import Screen
 
 from pantry_tui.app import commands
+from pantry_tui.app.bindings import keymap
 from pantry_tui.app.host import Host
 from pantry_tui.app.theme import THEME
 from pantry_tui.errors import PantryError
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.pick import batch_named
+from pantry_tui.settings import read_settings
 
 
 class PantryApp(Host):
@@ -36,8 +38,17 @@ class PantryApp(Host):
         self.animation_level = "none"
         self.register_theme(THEME)
         self.theme = THEME.name
+        mine = read_settings()
+        keys, wrong = keymap(mine.keys)
+        self.set_keymap(keys)
+        for sentence in (*mine.wrong, *wrong):
+            self.call_after_refresh(self.tell, sentence, refused=True)
         self.push_screen(self._room("due"))
         self.set_interval(60, self._turn_day)
+        if not self.pantry.events:
+            from pantry_tui.app.screens.first import greet
+
+            self.call_after_refresh(greet, self)
 
     def _turn_day(self) -> None:
         """A night passes while the app stands open: tomorrow's verdicts must not be today's."""
@@ -83,9 +94,9 @@ class PantryApp(Host):
 
     def action_keys(self) -> None:
         """All keys of the present screen."""
-        from pantry_tui.app.screens.keys import Keys
+        from pantry_tui.app.screens.page import Page, keys_of
 
-        self.push_screen(Keys(self._here))
+        self.push_screen(Page(keys_of(self._here)))
 
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         """The palette offers the command table and nothing else."""
@@ -104,6 +115,14 @@ def _make(name: str) -> Screen[None]:
         from pantry_tui.app.screens.week import WeekScreen
 
         return WeekScreen()
+    if name == "log":
+        from pantry_tui.app.screens.log import LogScreen
+
+        return LogScreen()
+    if name == "round":
+        from pantry_tui.app.screens.round import RoundScreen
+
+        return RoundScreen()
     if name == "putup":
         from pantry_tui.app.screens.putup import PutUpScreen
 

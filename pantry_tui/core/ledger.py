@@ -61,7 +61,8 @@ class _Fold:
         )
         since = event.day if old else date.min
         spells = (*(old.spells if old else ()), Spell(since, place.climate, place.target))
-        self.places[place.id] = replace(place, spells=_in_order(spells))
+        checked = old.checked if old else None
+        self.places[place.id] = replace(place, spells=_in_order(spells), checked=checked)
 
     def reading(self, event: Event) -> None:
         """The place holds this temperature until it is read again."""
@@ -125,6 +126,38 @@ class _Fold:
             old_batch = self.batches[event.batch]
             self.batches[event.batch] = replace(old_batch, suspect=data["suspect"])
 
+    def count(self, event: Event) -> None:
+        """A round: what nobody saw leave, what came to light again, what was never recorded."""
+        data = event.data
+        place = self.places[data["place"]]
+        self.places[place.id] = replace(place, checked=event.day)
+        for id_, fate in data.get("gone", {}).items():
+            old = self.containers[id_]
+            self.containers[id_] = replace(old, state=State.GONE, fate=fate, ended=event.day)
+        for id_, where in data.get("back", {}).items():
+            old = self.containers[id_]
+            stay = self._stay(event.day, where, old.stays[-1].state)
+            self.containers[id_] = replace(
+                old, state=stay.state, fate="", ended=None, place=where, stays=(*old.stays, stay)
+            )
+        for fresh in data.get("new", ()):
+            self._found(event, fresh)
+
+    def _found(self, event: Event, fresh: dict[str, Any]) -> None:
+        batch = self.batches[fresh["batch"]]
+        known = sum(c.batch == batch.id for c in self.containers.values())
+        state = State(fresh["state"])
+        stay = self._stay(batch.made or event.day, fresh["place"], state)
+        for number, id_ in enumerate(fresh["containers"], start=known + 1):
+            self.containers[id_] = Container(id_, batch.id, number, state, stay.place, (stay,))
+
+    def outage(self, event: Event) -> None:
+        """A power cut leaves a mark on every item that it did not spare."""
+        for id_, (verdict, words) in event.data.get("marks", {}).items():
+            old = self.containers[id_]
+            seen = Seen(event.day, words, Verdict(verdict))
+            self.containers[id_] = replace(old, signs=(*old.signs, seen))
+
     def leave(self, event: Event) -> None:
         """Use, discard, give or lose: whole, or an amount of a bulk container."""
         left = event.data.get("left", "")
@@ -160,6 +193,8 @@ def fold(events: Iterable[Event]) -> Stock:
         Did.FINISH: building.change,
         Did.READING: building.reading,
         Did.SIGN: building.sign,
+        Did.OUTAGE: building.outage,
+        Did.COUNT: building.count,
         Did.USE: building.leave,
         Did.DISCARD: building.leave,
         Did.GIVE: building.leave,

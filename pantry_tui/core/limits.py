@@ -281,7 +281,7 @@ def _with_signs(batch: Batch, container: Container, judged: Judgement) -> Judgem
     for seen in container.signs:
         said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
         judged = _no_better(judged, seen.verdict, said)
-    if batch.suspect and not container.signs and container.looked is None:
+    if batch.suspect and container.looked is None and not container.signs:
         said = f"Look at every container of this batch: {batch.suspect}."
         judged = _no_better(judged, Verdict.UNKNOWN, said)
     return judged

@@ -42,6 +42,7 @@ class Place:
     target_f: float | None = None
     capacity: int | None = None
     spells: tuple[Spell, ...] = ()
+    checked: date | None = None  # when its stock was last counted
 
     @property
     def target(self) -> float:

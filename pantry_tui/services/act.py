@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any
@@ -10,6 +10,7 @@ from typing import Any
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.events import Did
+from pantry_tui.core.ledger import standing
 from pantry_tui.core.limits import Judgement
 from pantry_tui.core.model import Container, Place, Stay
 from pantry_tui.core.rotation import UNFIT, order_key
@@ -159,7 +160,8 @@ def _change_state(
         reason = judged.reasons[0] if judged.reasons else ""
         raise Refused(f"{name_of(p, container)}: {judged.verdict}; leave it shut. {reason}".strip())
     place = _cold_place(p, container, state)
-    _refuse_state(p, container, place, state)
+    if did is Did.THAW:
+        _refuse_state(p, container, place, state)
     warnings = _left_behind(p, container) if did is Did.OPEN else ()
     p.book(p.event(did, batch=batch.id, containers=[container.id], place=place, **data))
     after = p.stock.containers[container.id]
@@ -321,6 +323,17 @@ def undo(p: Pantry) -> Done:
         stay.place == last.data["id"] for c in p.stock.containers.values() for stay in c.stays
     ):
         raise Refused(f"{last.data['name']} is in use: move what stands there first.")
-    words = view.describe(p, last)
-    p.book(p.event(Did.UNDO, event=last.id))
+    group = last.data.get("group")
+    back = [e for e in standing(p.events) if e.data.get("group") == group] if group else [last]
+    words = view.describe(p, last) + (f" and {len(back) - 1} more" if len(back) > 1 else "")
+    p.book(*p.in_order([p.event(Did.UNDO, event=one.id) for one in back]))
     return Done(f"Took back: {words}.")
+
+
+def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:
+    """The same to several containers: all of it or none, and one undo takes it back."""
+    with p.together():
+        done = [do(ref) for ref in refs]
+    warnings = tuple(dict.fromkeys(word for one in done for word in one.warnings))
+    said = done[0].message if len(done) == 1 else f"{len(done)} times. {done[-1].message}"
+    return Done(said, warnings, tuple(name for one in done for name in one.containers))

@@ -26,12 +26,18 @@ from pantry_tui.store.store import Store, create_store
 
 def create(path: Path, *, altitude_ft: int = 0, people: int = 2, units: str = "us") -> None:
     """A new store. Raises Refused when the file is there, BadInput for impossible numbers."""
+    create_store(path, household(altitude_ft, people, units))
+
+
+def household(altitude_ft: int, people: int, units: str) -> dict[str, str]:
+    """The settings of a household. Raises BadInput for impossible numbers."""
     if not -1500 <= altitude_ft <= 20_000:
         raise BadInput("The altitude must lie between -1,500 and 20,000 ft.")
     if not 1 <= people <= 100:
         raise BadInput("The household must be 1 to 100 people.")
-    settings = {"altitude_ft": str(altitude_ft), "people": str(people), "units": units}
-    create_store(path, settings)
+    if units not in ("us", "metric"):
+        raise BadInput("Units are us or metric.")
+    return {"altitude_ft": str(altitude_ft), "people": str(people), "units": units}
 
 
 def open_pantry(path: Path, today: date) -> Pantry:
@@ -51,6 +57,7 @@ class Pantry:
         self._judged: dict[tuple[object, ...], Judgement] = {}
         self._seen = store.version()
         self._draft: list[Event] | None = None
+        self._group = ""
         self.refresh()
 
     def __enter__(self) -> Pantry:
@@ -70,6 +77,16 @@ class Pantry:
     @property
     def people(self) -> int:
         return int(self._settings.get("people", "2"))
+
+    @property
+    def altitude_ft(self) -> int:
+        """Where the household cooks, feet above the sea."""
+        return int(self._settings.get("altitude_ft", "0"))
+
+    def settle(self, altitude_ft: int, people: int, units: str) -> None:
+        """Change what kind of household it is. Raises BadInput."""
+        self.store.save_settings(household(altitude_ft, people, units))
+        self._settings = self.store.settings()
 
     @property
     def bare_degree(self) -> str:
@@ -156,6 +173,14 @@ class Pantry:
             data,
         )
 
+    def in_order(self, events: Sequence[Event]) -> list[Event]:
+        """Events made together, with ids that sort as they stand."""
+        found: list[Event] = []
+        for event in events:
+            after = found[-1].id if found else (self._events[-1].id if self._events else "")
+            found.append(replace(event, id=new_id(datetime.now(UTC), after)))
+        return found
+
     def next_id(self) -> str:
         """An id that sorts after every event of the log."""
         return new_id(datetime.now(UTC), self._events[-1].id if self._events else "")
@@ -167,6 +192,9 @@ class Pantry:
         if the containers meant are no longer as they were.
         """
         if self._draft is not None:
+            if self._group:
+                group = {"group": self._group}
+                events = tuple(replace(one, data={**one.data, **group}) for one in events)
             self._draft.extend(events)
             self._events = [*self._events, *events]
             self._fold()
@@ -192,6 +220,22 @@ class Pantry:
         finally:
             self._draft = None
             self.refresh()
+
+    @contextmanager
+    def together(self) -> Iterator[None]:
+        """All that is booked inside is one transaction, and one undo takes it back.
+
+        Raises Refused, booking nothing, when another window has written since it was looked at.
+        """
+        if self.store.version() != self._seen:
+            self.catch_up()
+            raise Refused("Another window has just changed the store: look again and repeat.")
+        self._group = self.next_id()
+        try:
+            with self.drafting():
+                yield
+        finally:
+            self._group = ""
 
     def _still(self, events: Sequence[Event]) -> None:
         for event in events:
@@ -223,11 +267,12 @@ class Pantry:
 
     def find_place(self, text: str) -> Place:
         """The place a person names by its name or the end of its path. Raises BadInput."""
-        wanted = " ".join(text.replace("›", " ").replace(">", " ").lower().split())
-        paths = {
-            id_: " ".join(path.replace("›", " ").lower().split())
-            for id_, path in self.place_paths().items()
-        }
+
+        def plain(path: str) -> str:
+            return " ".join(path.replace("›", " ").replace(">", " ").lower().split())
+
+        wanted = plain(text)
+        paths = {id_: plain(path) for id_, path in self.place_paths().items()}
         whole = [id_ for id_, path in paths.items() if path == wanted]
         ends = whole or [id_ for id_, path in paths.items() if (" " + path).endswith(" " + wanted)]
         if len(ends) == 1:

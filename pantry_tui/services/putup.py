@@ -7,14 +7,16 @@ from dataclasses import replace
 from datetime import date
 
 from pantry_tui.core import dates
-from pantry_tui.core.events import Did
+from pantry_tui.core.events import Did, Event
 from pantry_tui.core.lidcode import next_code
 from pantry_tui.core.limits import Judgement, as_packed, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay
+from pantry_tui.core.process import CANNED, doubt, recorded
 from pantry_tui.core.rules import speaking
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.line import read_line
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import PutUp, PutUpReading
@@ -153,7 +155,15 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         state = State(dict(reading.process)["state"])
     amount = dict(reading.process).get("amount", "")
     size = " ".join(part for part in (reading.size, reading.container) if part)
-    batch = Batch("", "", food, reading.method, reading.made, size, reading.process, reading.note)
+    doubted = doubt(
+        reading.method, food, size, dict(reading.process), p.altitude_ft, load_processes(),
+        load_not_recommended(),
+    )  # fmt: skip
+    batch = Batch(
+        "", "", food, reading.method, reading.made, size, reading.process, reading.note,
+        doubt=doubted.problems if doubted else (),
+        possible=doubted.still_possible if doubted else "",
+    )  # fmt: skip
     since = reading.made or p.today
     stay = Stay(since, place.id, place.climate, state, place.temperature_f)
     trial = Container("", "", 1, state, place.id, (stay,), amount)
@@ -180,6 +190,11 @@ def _answer(
     code: str, names: tuple[str, ...], batch: Batch, judged: Judgement, reading: PutUpReading
 ) -> PutUp:
     said = list(cautions(batch, [judged.verdict]))
+    if batch.method in CANNED and not batch.doubt and not recorded(dict(batch.process)):
+        said.append(
+            "No process is recorded, so time, pressure and altitude are not checked: add "
+            "minutes=, psi= and canner=."
+        )
     if not batch.food.known:
         said.append("Not in the food table: judged by the strictest rule of its group.")
     return PutUp(
@@ -196,35 +211,44 @@ def _answer(
 
 def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
     """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
-    batch, state, place, judged = _judged(p, reading)
-    code = next_code(_used_codes(p))
-    id_ = "b" + p.next_id()
-    ids = [f"{id_}.{n}" for n in range(1, reading.count + 1)]
-    p.book(
-        p.event(
-            Did.PUT_UP,
-            batch=id_,
-            containers=ids,
-            code=code,
-            food={
-                "name": batch.food.name,
-                "group": batch.food.group.value,
-                "acidity": batch.food.acidity.value,
-                "classes": sorted(batch.food.classes),
-                "known": batch.food.known,
-            },
-            method=batch.method.value,
-            made=_iso(batch.made),
-            size=batch.size,
-            process=[list(pair) for pair in batch.process],
-            note=batch.note,
-            place=place.id,
-            state=state.value,
-            amount=dict(reading.process).get("amount", ""),
-        )
-    )
+    judged = _judged(p, reading)[3]
+    event = event_of(p, reading)
+    p.book(event)
+    code = event.data["code"]
     names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
-    return _answer(code, names, p.stock.batches[id_], judged, reading)
+    return _answer(code, names, p.stock.batches[event.batch], judged, reading)
+
+
+def event_of(p: Pantry, reading: PutUpReading, nth: int = 0) -> Event:
+    """The put-up as an event, not yet booked; the `nth` of several that are booked together."""
+    batch, state, place, _ = _judged(p, reading)
+    used = _used_codes(p)
+    for _ in range(nth):
+        used.add(next_code(used))
+    id_ = f"b{p.next_id()}{nth or ''}"
+    return p.event(
+        Did.PUT_UP,
+        batch=id_,
+        containers=[f"{id_}.{n}" for n in range(1, reading.count + 1)],
+        code=next_code(used),
+        food={
+            "name": batch.food.name,
+            "group": batch.food.group.value,
+            "acidity": batch.food.acidity.value,
+            "classes": sorted(batch.food.classes),
+            "known": batch.food.known,
+        },
+        method=batch.method.value,
+        made=_iso(batch.made),
+        size=batch.size,
+        process=[list(pair) for pair in batch.process],
+        note=batch.note,
+        place=place.id,
+        state=state.value,
+        amount=dict(reading.process).get("amount", ""),
+        doubt=list(batch.doubt),
+        possible=batch.possible,
+    )
 
 
 def _used_codes(p: Pantry) -> set[str]:

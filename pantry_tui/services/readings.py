@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.events import Did, Event
 from pantry_tui.core.history import stretches
 from pantry_tui.core.limits import Judgement, judge
@@ -33,6 +34,18 @@ def read(
     path = p.place_paths()[where.id]
     said = f"Read {temp_f:g} F in {path}" + (f" on {dates.say(day)}." if at else ".")
     return Done(said, tuple(_notices(p, [p.stock.places[where.id]])))
+
+
+def read_line(p: Pantry, place: str, typed: str) -> Done:
+    """The same from "38F", "3C 90%" as a person types it."""
+    words = typed.replace("%", " ").split()
+    if not 1 <= len(words) <= 2:
+        raise BadInput("Write the temperature, and the humidity if you know it: 38F 90%.")
+    try:
+        humidity = float(words[1]) if len(words) == 2 else None
+    except ValueError:
+        raise BadInput(f"{words[1][:20]!r} is no humidity: write 90 or 90%.") from None
+    return read(p, place, read_temperature(words[0], p.bare_degree), humidity)
 
 
 def _on(event: Event, day: date) -> Event:

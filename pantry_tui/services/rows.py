@@ -25,6 +25,7 @@ class DueRow:
     days_left: int | None  # to the earlier of the two dates that still lies ahead, else past it
     reasons: tuple[str, ...]
     size: str = ""
+    amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +67,140 @@ class Done:
     message: str
     warnings: tuple[str, ...] = ()
     containers: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SignAnswer:
+    """What a sign means for one container: verdict, steps, disposal, sources, and why."""
+
+    code: str
+    sign: str
+    verdict: Verdict
+    do: tuple[str, ...]
+    disposal: tuple[str, ...]
+    sources: tuple[str, ...]
+    reasons: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SignRow:
+    """One sign of the table, as a list shows it."""
+
+    id: str
+    methods: tuple[str, ...]
+    seal: str
+    sign: str
+    means: str
+    verdict: str
+    do: tuple[str, ...]
+    disposal: str
+    source: str
+    trust: str
+
+
+@dataclass(frozen=True, slots=True)
+class OutageRow:
+    """Equal containers after a power cut: `action` is keep, refreeze, use now or discard."""
+
+    code: str
+    container_ids: tuple[str, ...]
+    food: str
+    place: str
+    count: int
+    verdict: Verdict
+    action: str
+    reasons: tuple[str, ...]
+    sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class RoundLine:
+    """Equal containers that a round expects; `seen` is the count so far, None when not yet."""
+
+    key: str
+    code: str
+    food: str
+    method: Method
+    place: str
+    state: State
+    size: str
+    expected: int
+    seen: int | None
+    first: str  # the container a single key acts on
+
+
+@dataclass(frozen=True, slots=True)
+class Difference:
+    """What a round found otherwise, and what it is booked as."""
+
+    code: str
+    food: str
+    place: str
+    expected: int
+    seen: int | None
+    booked_as: str
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A table to print: title, heads, rows, and what to take care of below."""
+
+    title: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """What stands on one lid."""
+
+    code: str
+    food: str
+    method: str
+    made: str
+    best_by: str
+    caution: str
+
+
+@dataclass(frozen=True, slots=True)
+class FoodAhead:
+    """A food (or group) to its next harvest; servings and servings a week. `put_up` is in
+    containers of the usual size, `supply` what is left at each week's end."""
+
+    food: str
+    group: str
+    servings: float
+    pace_need: float
+    pace_can: float
+    rate: float
+    harvest: date
+    runs_out: date | None
+    lost: float
+    left: float
+    put_up: int
+    supply: tuple[float, ...]
+    says: str
+
+
+@dataclass(frozen=True, slots=True)
+class OutlookView:
+    today: date
+    foods: tuple[FoodAhead, ...]
+    groups: tuple[FoodAhead, ...]
+    alarms: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """Where one container of a batch is or went. `to` is whom it was given to."""
+
+    container: str
+    state: str
+    place: str
+    to: str
+    ended: date | None
+    signs: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from datetime import date
+from typing import Any
+
+from dateutil.relativedelta import relativedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.events import Did, Event
@@ -32,7 +35,7 @@ def rows_of(p: Pantry, containers: Iterable[Container]) -> list[DueRow]:
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
     for c in containers:
         if c.here:
-            groups[c.batch, c.place, c.state, c.stays, c.amount].append(c)
+            groups[c.batch, c.place, c.state, c.stays, c.amount, c.signs, c.looked].append(c)
     return sorted((_row(p, group) for group in groups.values()), key=_by_date)
 
 
@@ -54,6 +57,7 @@ def _row(p: Pantry, group: list[Container]) -> DueRow:
         days_left=days_left(judged, p.today),
         reasons=judged.reasons,
         size=" ".join(part for part in (first.amount, batch.size) if part),
+        amount=first.amount,
     )
 
 
@@ -85,6 +89,30 @@ def eating_order(row: DueRow) -> tuple[object, ...]:
     return (_rank(row), _by_date(row))
 
 
+#: How a list of stock may be sorted; the first is the everyday one.
+ORDERS: dict[str, Callable[[DueRow], Any]] = {
+    "what to eat first": eating_order,
+    "date": _by_date,
+    "food": lambda row: (row.food, _by_date(row)),
+    "place": lambda row: (row.place.lower(), _by_date(row)),
+    "verdict": lambda row: (SEVERITY.index(row.verdict), _by_date(row)),
+    "method": lambda row: (row.method, _by_date(row)),
+}
+
+
+def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:
+    """How many containers pass a date in each of the months ahead: ("Jan 2027", 14)."""
+    first = p.today.replace(day=1)
+    names = [first + relativedelta(months=n) for n in range(ahead)]
+    found = {name: 0 for name in names}
+    for row in due(p):
+        days = [day for day in (row.best_by, row.discard_after) if day and day >= p.today]
+        month = min(days).replace(day=1) if days else None
+        if month in found:
+            found[month] += row.count
+    return [(dates.say(name).split(" ", 2)[2], count) for name, count in found.items()]
+
+
 def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[DueRow]:
     """Everything sorted by its nearer date; undated last. `within` days keeps what falls due
     by then, and always what is past a date, unfit, open or unknown."""
@@ -103,11 +131,12 @@ def _standing_in(p: Pantry, place: str | None) -> list[Container]:
     everything = [c for c in p.stock.containers.values() if c.here]
     if not place:
         return everything
-    inside = _inside(p, p.find_place(place).id)
-    return [c for c in everything if c.place in inside]
+    within = inside(p, p.find_place(place).id)
+    return [c for c in everything if c.place in within]
 
 
-def _inside(p: Pantry, root: str) -> set[str]:
+def inside(p: Pantry, root: str) -> set[str]:
+    """A place and all places in it."""
     found = {root}
     for _ in p.stock.places:
         more = {id_ for id_, pl in p.stock.places.items() if pl.parent in found} - found
@@ -119,7 +148,7 @@ def _inside(p: Pantry, root: str) -> set[str]:
 
 def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
     """Every place in path order with what stands in it itself (not in places inside it)."""
-    wanted = set(p.stock.places) if not place else _inside(p, p.find_place(place).id)
+    wanted = set(p.stock.places) if not place else inside(p, p.find_place(place).id)
     standing_in: dict[str, list[Container]] = defaultdict(list)
     for c in p.stock.containers.values():
         if c.here:
@@ -137,7 +166,8 @@ def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
 
 
 def find(p: Pantry, text: str) -> list[DueRow]:
-    """Stock whose food, other names, method, place, code or note holds every word of `text`."""
+    """Stock whose food, other names, group, method, place, state, verdict, code or note holds
+    every word of `text`."""
     words = text.lower().split()
     code = normal_code(text)
 
@@ -146,11 +176,17 @@ def find(p: Pantry, text: str) -> list[DueRow]:
             return True
         known = p.tables.index.find(batch.food.name)
         names = " ".join(known.aliases) if known else ""
-        hay = f"{batch.food.name} {names} {batch.method} {p.where(container)} {batch.note}".lower()
+        verdict = p.judge(container).verdict
+        hay = (
+            f"{batch.food.name} {names} {batch.food.group} {batch.method} {p.where(container)} "
+            f"{container.state} {verdict} {batch.note} {batch.code}"
+        ).lower()
         return all(word in hay for word in words)
 
     batches = p.stock.batches
-    return rows_of(p, [c for c in p.stock.containers.values() if holds(batches[c.batch], c)])
+    return rows_of(
+        p, [c for c in p.stock.containers.values() if c.here and holds(batches[c.batch], c)]
+    )
 
 
 def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
@@ -223,14 +259,21 @@ def worst(rows: Iterable[DueRow]) -> Verdict | None:
 
 def log(p: Pantry, code: str | None = None) -> list[str]:
     """The log in words, oldest first; undone lines say so."""
+    return [text for _, text in log_lines(p, code)]
+
+
+def log_lines(p: Pantry, code: str | None = None) -> list[tuple[str, str]]:
+    """The same, each line with the lid code of its batch ("" when it is about none)."""
     batch = batch_named(p, code) if code else None
     counted = {event.id for event in standing(p.events)}
-    lines = []
+    lines: list[tuple[str, str]] = []
     for event in sorted(p.events, key=lambda e: e.id):
         if event.did is Did.UNDO or (batch is not None and event.batch != batch.id):
             continue
         undone = "" if event.id in counted else " (undone)"
-        lines.append(f"{dates.say(event.day)}: {describe(p, event)}{undone}")
+        about = p.stock.batches.get(event.batch)
+        text = f"{dates.say(event.day)}: {describe(p, event)}{undone}"
+        lines.append((about.code if about else "", text))
     return lines
 
 
@@ -276,6 +319,10 @@ def _of_the_house(p: Pantry, event: Event) -> str:
         return f"added the food {data['name']}"
     if event.did is Did.RULE_ADDED:
         return f"added a rule for {data['food']}, {data['method']}"
+    place = p.place_paths().get(str(data.get("place", "")), "?")
     if event.did is Did.OUTAGE:
-        return f"power cut in {data.get('place', '?')}"
+        return f"power cut of {data['hours']:g} h in {place}"
+    if event.did is Did.COUNT:
+        found = len(data["back"]) + sum(len(one["containers"]) for one in data["new"])
+        return f"counted {place}: {len(data['gone'])} fewer, {found} more than recorded"
     return f"place {data['name']} ({data['climate']})"

@@ -31,4 +31,10 @@ def m001_log_and_settings(db: Database) -> None:
     db.table("settings").create({"name": str, "value": str}, pk="name", strict=True)
 
 
-NAMES = ("m001_log_and_settings",)
+@migrations()
+def m002_drafts(db: Database) -> None:
+    """Work that is not booked yet, kept so that a killed terminal loses nothing."""
+    db.table("drafts").create({"name": str, "data": str}, pk="name", strict=True)
+
+
+NAMES = ("m001_log_and_settings", "m002_drafts")

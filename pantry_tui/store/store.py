@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 from sqlite_utils import Database
 
@@ -108,8 +109,29 @@ class Store:
         except (sqlite3.Error, ValueError, KeyError, TypeError) as error:
             raise StoreError(f"{self.path} is broken: restore a backup copy of it.") from error
 
+    def draft(self, name: str) -> dict[str, Any] | None:
+        """Unbooked work kept under `name`."""
+        for row in self._db.query("select data from drafts where name = ?", [name]):
+            found: dict[str, Any] = json.loads(row["data"])
+            return found
+        return None
+
+    def keep_draft(self, name: str, data: dict[str, Any] | None) -> None:
+        """Keep unbooked work, or forget it (None)."""
+        with self.write():
+            self._db.execute("delete from drafts where name = ?", [name])
+            if data is not None:
+                self._db.table("drafts").insert({"name": name, "data": json.dumps(data)})
+
     def settings(self) -> dict[str, str]:
         return {row["name"]: row["value"] for row in self._db.query("select * from settings")}
+
+    def save_settings(self, settings: dict[str, str]) -> None:
+        """Change some settings."""
+        with self.write():
+            self._db.table("settings").upsert_all(
+                [{"name": name, "value": value} for name, value in settings.items()], pk="name"
+            )
 
     def version(self) -> int:
         """Changes when another process has written; cheap to ask."""

@@ -10,7 +10,8 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
-from pantry_tui.app.commands import COMMANDS, bindings, footer, of, palette
+from pantry_tui.app.bindings import bindings, keymap
+from pantry_tui.app.commands import COMMANDS, footer, of, page, palette
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.widgets.rowtable import RowTable
@@ -219,6 +220,13 @@ async def test_undoing_a_put_up_leaves_its_batch_screen(empty: Pantry) -> None:
 
 async def test_an_empty_store_says_what_to_do_and_a_place_is_added(empty: Pantry) -> None:
     async with PantryApp(empty).run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        assert "How high do you live" in screen_text(pilot)
+        pilot.app.screen.query_one(Input).value = "1800 ft"
+        await pilot.press("enter")
+        pilot.app.screen.query_one(Input).value = "4"
+        await pilot.press("enter", "2")
+        assert (empty.altitude_ft, empty.people, empty.bare_degree) == (1800, 4, "C")
         assert "add a place" in screen_text(pilot)
         for key in ("u", "o", "d", "z", "enter"):
             await pilot.press(key)
@@ -252,10 +260,29 @@ async def test_hostile_names_stand_literally_on_every_screen(empty: Pantry, name
 
 
 def test_every_key_comes_from_the_one_table() -> None:
-    for screen in ("due", "shelves", "week", "batch", "putup"):
+    for screen in ("due", "shelves", "week", "batch", "putup", "round", "log"):
         keys = [key for command in of(screen) for key in command.key.split(",")]
         assert len(keys) == len(set(keys)), f"{screen}: a key means two things"
-        assert len(footer(screen)) <= 7
+        assert len(footer(screen)) <= 8
         assert {one.id for one in palette(screen)} <= {one.id for one in COMMANDS}
         assert all(command.tip for command in of(screen))
         assert bindings(screen)
+
+
+def test_a_person_may_have_other_keys() -> None:
+    good, wrong = keymap({"use": "e", "undo": "q", "nonsense": "k"})
+    assert good == {"use": "e"}
+    assert len(wrong) == 2 and "quit" in wrong[0] and "nonsense" in wrong[1]
+    assert {one["id"] for one in page()} == {command.id for command in COMMANDS}
+
+
+async def test_own_keys_come_from_the_settings_file(demo: Pantry, away_from_home: Path) -> None:
+    folder = away_from_home / "config" / "pantry-tui"
+    folder.mkdir(parents=True)
+    (folder / "settings.toml").write_text('[keys]\nuse = "e"\nnonsense = "k"\n')
+    before = in_store(demo)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        assert "nonsense" in said(pilot)
+        await pilot.press("e")
+        assert in_store(demo) == before - 1

@@ -55,8 +55,9 @@ class TypeLine(ModalScreen[str | None]):
     CSS_PATH = "ask.tcss"
     BINDINGS = [Binding("escape", "dismiss(None)", "back")]
 
-    def __init__(self, title: str, example: str, value: str = "") -> None:
+    def __init__(self, title: str, example: str, value: str = "", *, empty: bool = False) -> None:
         super().__init__()
+        self._may_be_empty = empty
         self._title, self._example, self._value = title, example, value
 
     def compose(self) -> ComposeResult:
@@ -65,4 +66,5 @@ class TypeLine(ModalScreen[str | None]):
             yield Input(self._value, placeholder=self._example)
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
-        self.dismiss(event.value.strip() or None)
+        typed = event.value.strip()
+        self.dismiss(typed if typed or self._may_be_empty else None)

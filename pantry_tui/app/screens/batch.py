@@ -11,10 +11,11 @@ from textual.containers import VerticalScroll
 from textual.content import Content
 from textual.widgets import Input, Static
 
-from pantry_tui.app.commands import bindings
-from pantry_tui.app.format import Column, batch_text, clip
+from pantry_tui.app.bindings import bindings
+from pantry_tui.app.format import Column, clip
 from pantry_tui.app.lines import due_lines
 from pantry_tui.app.screens.stock import StockScreen
+from pantry_tui.app.texts import batch_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.rowtable import Line, RowTable

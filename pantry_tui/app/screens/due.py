@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from pantry_tui.app.commands import bindings
+from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import UNSAFE, Column
-from pantry_tui.app.lines import due_lines
+from pantry_tui.app.lines import due_lines, heading
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import LIMIT, Line
-from pantry_tui.services import view
+from pantry_tui.services import readings, view
 
 
 class DueScreen(StockScreen):
@@ -22,17 +22,28 @@ class DueScreen(StockScreen):
         "the first batch, for example: 7 pint jars runner beans, pressure canned, shelf 2."
     )
 
+    order = next(iter(view.ORDERS))
+
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         pantry = self.host.pantry
         rows = view.find(pantry, self.sought) if self.sought else view.due(pantry)
-        rows = sorted(rows, key=view.eating_order)
+        rows = sorted(rows, key=view.ORDERS[self.order])
         self._count, self._shown = sum(row.count for row in rows), len(rows)
-        return due_lines(rows, columns)
+        costs = [] if self.sought else readings.notices(pantry)
+        heads = [heading(f"notice|{one}", f"! {one}", columns) for one in costs]
+        return [*heads, *due_lines(rows, columns)]
 
     def start(self, lines: Sequence[Line]) -> int:
         """At first the cursor stands on what may be eaten, not on what must go."""
         fits = (i for i, one in enumerate(lines) if one.row and one.row.verdict not in UNSAFE)
         return next(fits, 0)
+
+    def action_sort(self) -> None:
+        """The next way to sort; the cursor stays on its line."""
+        names = list(view.ORDERS)
+        self.order = names[(names.index(self.order) + 1) % len(names)]
+        self.host.tell(f"Sorted by {self.order}.")
+        self.reload()
 
     def headline(self) -> str:
         more = f", the first {LIMIT} lines" if self._shown > LIMIT else ""

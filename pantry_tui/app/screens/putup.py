@@ -11,9 +11,10 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Input, Static
 
-from pantry_tui.app.commands import bindings
-from pantry_tui.app.format import day, reading_text
+from pantry_tui.app.bindings import bindings
+from pantry_tui.app.format import day
 from pantry_tui.app.host import Host
+from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine

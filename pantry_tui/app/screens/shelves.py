@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from pantry_tui.app.commands import bindings
+from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, shelf_title
 from pantry_tui.app.lines import due_lines, heading
 from pantry_tui.app.screens.ask import TypeLine
+from pantry_tui.app.screens.powercut import walk_through
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
-from pantry_tui.services import places, view
+from pantry_tui.services import places, readings, view
 
 
 class ShelvesScreen(StockScreen):
@@ -30,6 +31,28 @@ class ShelvesScreen(StockScreen):
                 lines.append(heading(f"place|{shelf.path}", shelf_title(shelf), columns))
                 lines += due_lines(rows, columns, shelf.path)
         return lines
+
+    def _place(self) -> str:
+        """The place of the line under the cursor."""
+        line = self.table.current
+        if line is None:
+            return ""
+        return line.row.place if line.row else line.key.partition("|")[2]
+
+    def action_reading(self) -> None:
+        place = self._place()
+        if place:
+            self._ask_line(f"How warm is {place}?", "38F or 3C, then % humidity if known",
+                           lambda typed: self._read(place, typed))  # fmt: skip
+
+    def _read(self, place: str, typed: str) -> None:
+        self.host.attempt(lambda: readings.read_line(self.host.pantry, place, typed))
+        self.reload()
+
+    def action_outage(self) -> None:
+        place = self._place()
+        if place:
+            walk_through(self.host, place, self.reload)
 
     def action_add_place(self) -> None:
         self.app.push_screen(

@@ -7,9 +7,11 @@ call of a service; afterwards the list is read again and the cursor stays on its
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from pathlib import PurePath
 from typing import ClassVar, cast
 
+from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
 from textual.containers import Horizontal, VerticalScroll
@@ -20,12 +22,14 @@ from textual.widgets import DataTable, Input, Static
 from pantry_tui.app.format import Column, caution, clip, due_columns, row_detail, sentence
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
+from pantry_tui.app.screens.page import Page
+from pantry_tui.app.texts import months_text, sign_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.lidcode import normal_code
-from pantry_tui.services import act
+from pantry_tui.services import act, signs, view
 from pantry_tui.services.rows import Done
 
 #: One key each; the last asks for words of one's own.
@@ -53,6 +57,10 @@ class StockScreen(Screen[None]):
     AUTO_FOCUS = "#list"
     here = "due"
     empty = "Nothing is in store yet."
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.marked: set[str] = set()
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
@@ -111,12 +119,15 @@ class StockScreen(Screen[None]):
         wide = self.size.width >= WIDE
         self.query_one("#pane").display = wide
         columns = self.columns(self.size.width - (PANE if wide else 0))
-        lines = self.build(columns)
+        lines = [_with_mark(one, self.marked, columns) for one in self.build(columns)]
         self.table.fill(columns, lines, self.start(lines))
         self.query_one(RoomLine).show(self.headline())
         self.say_word()
 
     @on(DataTable.RowHighlighted)
+    def highlighted(self) -> None:
+        self.say_word()
+
     def say_word(self) -> None:
         """A sentence on the line under the cursor: why, and the caution where food can hurt."""
         line = self.table.current
@@ -136,17 +147,54 @@ class StockScreen(Screen[None]):
 
     # -- acting ----------------------------------------------------------------------------------
 
+    @property
+    def chosen(self) -> list[Line]:
+        """The marked lines, else the one under the cursor."""
+        marked = [line for line in self.table.lines if line.key in self.marked and line.ref]
+        current = self.table.current
+        return marked or ([current] if current is not None and current.ref else [])
+
     def _on_line(self, do: Callable[[str], Done]) -> None:
-        line = self.table.current
-        if line is None or not line.ref:
+        refs = [line.ref for line in self.chosen]
+        if not refs:
             self.host.tell("Put the cursor on a line of stock first.", refused=True)
             return
-        self.host.attempt(lambda: do(line.ref))
+        if self.host.attempt(lambda: act.several(self.host.pantry, refs, do)):
+            self.marked.clear()
         self.reload()
         self.table.focus()
 
+    def action_mark(self) -> None:
+        """Mark the line, or take its mark away; the next act is for all that are marked."""
+        line = self.table.current
+        if line is not None and line.ref:
+            self.marked ^= {line.key}
+            self.reload()
+            self.table.action_cursor_down()
+
     def action_use(self) -> None:
-        self._on_line(lambda ref: act.use(self.host.pantry, ref))
+        line = self.chosen[0] if len(self.chosen) == 1 else None
+        if line is not None and line.row is not None and line.row.amount:
+            title = f"How much of the {line.row.amount}? Leave it empty to use it all up."
+            self._ask_line(f"{title} ({clip(line.row.food, 40)})", "2 lb", self._draw, empty=True)
+        else:
+            self._on_line(lambda ref: act.use(self.host.pantry, ref))
+
+    def _draw(self, amount: str) -> None:
+        self._on_line(lambda ref: act.use(self.host.pantry, ref, amount or None))
+
+    def action_give(self) -> None:
+        """To whom, in words; they are named when a batch is recalled."""
+        self._ask_line("Give one away: to whom?", "Aunt Sunniva", self._give)
+
+    def _give(self, to: str) -> None:
+        self._on_line(lambda ref: act.give(self.host.pantry, ref, to=to))
+
+    def action_lose(self) -> None:
+        self._on_line(lambda ref: act.lose(self.host.pantry, ref))
+
+    def action_months(self) -> None:
+        self.app.push_screen(Page(months_text(view.months(self.host.pantry))))
 
     def action_open(self) -> None:
         self._on_line(lambda ref: act.open_(self.host.pantry, ref))
@@ -176,6 +224,19 @@ class StockScreen(Screen[None]):
             return
         self._on_line(lambda ref: act.discard(self.host.pantry, ref, why=why))
 
+    def action_sign(self) -> None:
+        """What is seen, smelled or heard; the verdict and the disposal follow at once."""
+        line = self.table.current
+        words = signs.possible_words(self.host.pantry, line.ref) if line and line.ref else []
+        self._ask("What do you see?", words, self._sign)
+
+    def _sign(self, words: str) -> None:
+        line = self.table.current
+        assert line is not None
+        said = signs.mark(self.host.pantry, line.ref, words)
+        self.reload()
+        self.app.push_screen(Page(sign_text(said)))
+
     def _ask(self, title: str, options: Sequence[str], then: Callable[[str], None]) -> None:
         line = self.table.current
         if line is None or not line.ref or not options:
@@ -184,8 +245,10 @@ class StockScreen(Screen[None]):
         name = f"{line.ref} {line.row.food if line.row else ''}"
         self.app.push_screen(Choose(f"{title} ({clip(name, 40)})", options), _given(then))
 
-    def _ask_line(self, title: str, example: str, then: Callable[[str], None]) -> None:
-        self.app.push_screen(TypeLine(title, example), _given(then))
+    def _ask_line(
+        self, title: str, example: str, then: Callable[[str], None], *, empty: bool = False
+    ) -> None:
+        self.app.push_screen(TypeLine(title, example, empty=empty), _given(then))
 
     # -- finding ---------------------------------------------------------------------------------
 
@@ -253,10 +316,23 @@ class StockScreen(Screen[None]):
     # -- looking closer --------------------------------------------------------------------------
 
     @on(DataTable.RowSelected)
+    def selected(self) -> None:
+        self.action_detail()
+
     def action_detail(self) -> None:
         line = self.table.current
         if line is not None and line.ref:
             self.host.show_batch(line.ref)
+
+
+def _with_mark(line: Line, marked: set[str], columns: Sequence[Column]) -> Line:
+    """A marked line says so with a star, where colour may be missing."""
+    if line.key not in marked:
+        return line
+    at = next((i for i, one in enumerate(columns) if one.field in ("food", "what")), 0)
+    cells = list(line.cells)
+    cells[at] = Text(clip(f"* {cells[at].plain}", columns[at].width - 1), "bold")
+    return replace(line, cells=tuple(cells))
 
 
 def _given(then: Callable[[str], None]) -> Callable[[str | None], None]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from pantry_tui.app.commands import bindings
+from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, take_columns
 from pantry_tui.app.lines import due_lines, heading, take_lines
 from pantry_tui.app.screens.stock import StockScreen

@@ -22,6 +22,7 @@ class Line:
     cells: tuple[Text, ...]
     ref: str = ""
     row: DueRow | None = None
+    number: int = 0  # how many a round expects
     word: str = ""  # what to say of a line that is no row of stock
 
 

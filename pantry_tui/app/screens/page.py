@@ -1,4 +1,4 @@
-"""All keys of a screen, from the one command table."""
+"""A page of text to read and close: the keys of a screen, what a sign means."""
 
 from __future__ import annotations
 
@@ -19,20 +19,24 @@ LIMITS = (
 )
 
 
-class Keys(ModalScreen[None]):
-    """Esc, F1, ? or q closes it."""
+class Page(ModalScreen[None]):
+    """Esc, Enter, F1, ? or q closes it."""
 
-    CSS_PATH = "keys.tcss"
+    CSS_PATH = "page.tcss"
     BINDINGS = [
         Binding("escape,question_mark,f1,q,enter", "dismiss", "back"),
     ]
 
-    def __init__(self, screen_id: str) -> None:
+    def __init__(self, text: str) -> None:
         super().__init__()
-        self._screen_id = screen_id
+        self._text = text
 
     def compose(self) -> ComposeResult:
-        lines = [f"{command.keys:<12} {command.tip}" for command in of(self._screen_id)]
-        text = "\n".join(["Keys", "", *lines, "", VERDICTS, "", LIMITS, "", "Esc closes this."])
         with VerticalScroll(id="box"):
-            yield Static(Content(text))
+            yield Static(Content(f"{self._text}\n\nEsc closes this."))
+
+
+def keys_of(screen_id: str) -> str:
+    """All keys of a screen, from the one command table."""
+    lines = [f"{command.keys:<12} {command.tip}" for command in of(screen_id)]
+    return "\n".join(["Keys", "", *lines, "", VERDICTS, "", LIMITS])

@@ -1,0 +1,118 @@
+"""The walk-through after a power cut: a few questions, the verdict on every item, one booking."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from pantry_tui.app.host import Host
+from pantry_tui.app.screens.ask import Choose, TypeLine
+from pantry_tui.app.screens.page import Page
+from pantry_tui.app.texts import outage_text
+from pantry_tui.core.amounts import read_temperature
+from pantry_tui.core.outage import Cut
+from pantry_tui.core.words import Climate
+from pantry_tui.errors import BadInput, PantryError
+from pantry_tui.services import outage
+
+LOAD = ("full", "half full or less", "I do not know")
+ICE = ("ice crystals are left", "all is thawed", "I do not know")
+BOOK = ("book the verdicts", "book them, and what must go as discarded", "book nothing")
+
+
+class _Walk:
+    """The answers so far. Every question may be left with Esc; then nothing is booked."""
+
+    def __init__(self, host: Host, place: str, done: Callable[[], None]) -> None:
+        self.host, self.done = host, done
+        self.place = host.pantry.find_place(place)
+        self.hours = 0.0
+        self.full = False
+        self.ice: bool | None = None
+        self.warmest: float | None = None
+
+    def choose(self, title: str, options: Sequence[str], then: Callable[[str], None]) -> None:
+        self.host.push_screen(Choose(title, options), lambda got: then(got) if got else None)
+
+    def start(self) -> None:
+        self.host.push_screen(
+            TypeLine(f"The power was off in {self.place.name}: how many hours?", "6"), self._hours
+        )
+
+    def _hours(self, typed: str | None) -> None:
+        if typed is None:
+            return
+        try:
+            self.hours = read_hours(typed)
+        except PantryError as error:
+            self.host.tell(error.message, refused=True)
+            self.start()
+            return
+        if self.place.climate is Climate.FREEZER:
+            self.choose("How full was it?", LOAD, self._load)
+        else:
+            self._ask_warmest()
+
+    def _load(self, got: str) -> None:
+        self.full = got == LOAD[0]
+        self.choose("Look at the food now:", ICE, self._ice)
+
+    def _ice(self, got: str) -> None:
+        self.ice = {ICE[0]: True, ICE[1]: False}.get(got)
+        self._ask_warmest()
+
+    def _ask_warmest(self) -> None:
+        self.host.push_screen(
+            TypeLine("How warm did it get? Leave it as it is when nobody knows.", "45F", "unknown"),
+            self._warmest,
+        )
+
+    def _warmest(self, typed: str | None) -> None:
+        if typed is None:
+            return
+        try:
+            known = typed.strip().lower() not in ("unknown", "?", "")
+            self.warmest = read_temperature(typed, self.host.pantry.bare_degree) if known else None
+        except PantryError as error:
+            self.host.tell(error.message, refused=True)
+            self._ask_warmest()
+            return
+        self._show()
+
+    @property
+    def cut(self) -> Cut:
+        return outage.cut_of(
+            self.place, self.hours, full=self.full, max_temp_f=self.warmest, ice=self.ice
+        )
+
+    def _show(self) -> None:
+        rows = outage.judge_all(self.host.pantry, self.place, self.cut)
+        text = f"{self.place.name} after {self.hours:g} h\n\n{outage_text(rows)}"
+        self.host.push_screen(Page(text), lambda _: self.choose("And now?", BOOK, self._book))
+
+    def _book(self, got: str) -> None:
+        if got != BOOK[2]:
+            self.host.attempt(
+                lambda: outage.book(self.host.pantry, self.place, self.cut, discard=got == BOOK[1])
+            )
+            self.done()
+
+
+def read_hours(typed: str) -> float:
+    """("6", "6 h", "1.5") -> hours, 0 to 1000. Raises BadInput."""
+    words = typed.lower().removesuffix("hours").removesuffix("h").strip()
+    try:
+        hours = float(words)
+    except ValueError:
+        raise BadInput(f"{typed[:20]!r} is no number of hours: write 6.") from None
+    if not 0 <= hours <= 1000:
+        raise BadInput("Give the hours as a number from 0 to 1000.")
+    return hours
+
+
+def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
+    """Ask, show, book. `done` is called when something was booked."""
+    walk = _Walk(host, place, done)
+    if not walk.place.climate.is_cold:
+        host.tell(f"{walk.place.name} is neither refrigerator nor freezer.", refused=True)
+        return
+    walk.start()

@@ -1,0 +1,117 @@
+"""Whole texts for pages: a batch, a reading, a sign, a power cut, a round. No textual here."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pantry_tui.app.format import clip, day, verdict
+from pantry_tui.core.text import clean
+from pantry_tui.services.rows import (
+    BatchView,
+    Difference,
+    OutageRow,
+    PutUp,
+    PutUpReading,
+    SignAnswer,
+)
+
+
+def difference_text(found: Sequence[Difference], left: int) -> str:
+    """What a round found otherwise."""
+    head = f"{left} lines are not counted yet; they stay as they are." if left else "All counted."
+    lines = [
+        f"{one.code or 'new':<5} {clip(one.food, 30)}: expected {one.expected}, "
+        f"counted {one.seen}: {one.booked_as}"
+        for one in found
+    ]
+    return "\n".join([head, "", *(lines or ["Everything counted is as expected."])])
+
+
+def months_text(found: Sequence[tuple[str, int]]) -> str:
+    """How much passes its date in each month, a bar to each."""
+    most = max((count for _, count in found), default=0)
+    lines = [
+        f"{name}  {count:>4}  {'#' * round(40 * count / most) if most else ''}".rstrip()
+        for name, count in found
+    ]
+    return "\n".join(["Containers that pass a date in the twelve months ahead", "", *lines])
+
+
+def batch_text(view: BatchView) -> str:
+    """Everything known of one batch but its rows, under plain headings."""
+    facts = [f"{view.method.value}; {view.group}, {view.acidity}; made {day(view.made)}"]
+    facts += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
+    facts += [clean(view.note)] if view.note else []
+    dates = [
+        f"{row.state.value}, {clip(row.place, 60)} ({', '.join(row.container_ids)}): best by "
+        f"{day(row.best_by)}; discard after {day(row.discard_after)}"
+        for row in view.rows
+    ]
+    why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
+    parts = (
+        ("What it is", facts),
+        ("Dates", dates),
+        ("Why", list(why)),
+        *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),
+        ("Take care", [clean(one) for one in view.cautions]),
+        ("Gone", [clean(one) for one in view.gone]),
+        ("History", [clean(one) for one in view.history]),
+        ("Sources", [clean(one) for one in view.sources]),
+    )
+    return "\n\n".join(
+        heading + "\n" + "\n".join(f"  {line}" for line in lines)
+        for heading, lines in parts
+        if lines
+    )
+
+
+def sign_text(said: SignAnswer) -> str:
+    """What a sign means, what to do and where it must go."""
+    parts = (
+        ("What to do", said.do),
+        ("How to throw it away", said.disposal),
+        ("Why", said.reasons),
+        ("Source", said.sources),
+    )
+    head = f"{said.code}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
+    body = [
+        heading + "\n" + "\n".join(f"  {clean(line)}" for line in lines)
+        for heading, lines in parts
+        if lines
+    ]
+    return "\n\n".join([head, *body])
+
+
+def outage_text(rows: Sequence[OutageRow]) -> str:
+    """Every item after a power cut, what to use first on top."""
+    lines = []
+    for row in rows:
+        lines.append(f"{row.action:<9} {row.count} of {row.code} {clip(row.food, 40)}")
+        lines += [f"          {clip(one, 300)}" for one in row.reasons]
+    return "\n".join(lines) or "Nothing stands there."
+
+
+def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -> str:
+    """What a put-up line was understood as, line by line."""
+    count = f"{reading.count} {clean(reading.size)} {clean(reading.container)}".strip()
+    lines = [
+        f"food           {clip(reading.food, 200) or '-'}",
+        f"method         {reading.method.value if reading.method else '-'}",
+        f"how many       {' '.join(count.split())}",
+        f"place          {clip(reading.place, 200) or '-'}",
+        f"made           {day(reading.made)}",
+    ]
+    lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
+    lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
+    if made is not None:
+        lines += [
+            f"best by        {day(made.best_by)}",
+            f"discard after  {day(made.discard_after)}",
+            f"verdict        {verdict(made.verdict)}",
+        ]
+        lines += [f"take care      {clean(one)}" for one in made.cautions]
+    if reading.unread:
+        lines.append("not understood: " + ", ".join(clip(word, 60) for word in reading.unread))
+    lines += [f"still needed:  {clip(one, 400)}" for one in reading.problems]
+    lines += [f"not possible:  {clip(refusal, 400)}"] if refusal else []
+    return "\n".join(lines)

@@ -1,0 +1,78 @@
+"""The pace: how many servings of a food a week it needs, and how many it can give.
+
+*Needs*: over all its dates d, the largest of (servings that fall due by d) / (weeks until d). Eat
+slower, and something passes its date: "two jars a week, or five pass their best in May".
+*Can give*: all its servings over the weeks until that food's next harvest. Eat faster, and it is
+gone before there is more. Where it needs more than it can give, some will be lost whatever one
+does; where it gives more than it needs, one may take one's time.
+
+A date that is passed asks for its servings within the week that begins today.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date
+
+
+@dataclass(frozen=True, slots=True)
+class Portion:
+    """Servings that are best eaten by a day, or that nothing hurries (None)."""
+
+    servings: float
+    by: date | None
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """Servings a week. `tight` is the date that sets the need, None where nothing hurries."""
+
+    servings: float
+    needs: float
+    can: float
+    tight: date | None
+    due_by_tight: float
+
+
+def weeks_until(day: date, today: date) -> float:
+    """Weeks left to eat it, at least one; the day itself still counts."""
+    return max(1.0, ((day - today).days + 1) / 7)
+
+
+def pace(portions: Iterable[Portion], harvest: date, today: date) -> Pace:
+    """The pace of one food (or a group, or the household: the same of all its portions)."""
+    dated = sorted((one for one in portions if one.servings > 0), key=lambda o: o.by or date.max)
+    whole = sum(one.servings for one in dated)
+    needs, tight, at_tight = 0.0, None, 0.0
+    due = 0.0
+    for one in dated:
+        if one.by is None:
+            break
+        due += one.servings
+        rate = due / weeks_until(one.by, today)
+        if rate > needs:
+            needs, tight, at_tight = rate, one.by, due
+    can = whole / weeks_until(harvest, today)
+    return Pace(whole, needs, can, tight, at_tight)
+
+
+def lost_at(portions: Sequence[Portion], rate: float, today: date) -> float:
+    """Servings that pass their date when `rate` servings a week are eaten, earliest date first."""
+    eaten = lost = 0.0
+    for one in sorted(portions, key=lambda o: o.by or date.max):
+        if one.by is None:
+            break
+        room = max(0.0, rate * weeks_until(one.by, today) - eaten)
+        taken = min(one.servings, room)
+        eaten += taken
+        lost += one.servings - taken
+    return lost
+
+
+def next_harvest(month: int | None, today: date) -> date:
+    """The first day of that month that lies ahead; without one, a year from today."""
+    if month is None:
+        return date(today.year + 1, today.month, min(today.day, 28))
+    year = today.year if month > today.month else today.year + 1
+    return date(year, month, 1)

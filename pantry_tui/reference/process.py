@@ -1,0 +1,185 @@
+"""Reads the canning tables once: tested processes, and what is advised against."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from functools import cache
+from pathlib import Path
+
+from pantry_tui.core.process import (
+    CANNERS,
+    JARS,
+    PACKS,
+    NotRecommended,
+    ProcessRow,
+    name_key,
+)
+from pantry_tui.core.words import Trust
+from pantry_tui.paths import data_dir
+from pantry_tui.reference.tables import Tables, _Row, _rows, load_tables
+
+#: (gauge, low, high) -> the pressures published for that band.
+Bands = dict[tuple[str, int, int | None], set[int]]
+
+
+def _one_of(row: _Row, column: str, allowed: tuple[str, ...]) -> str:
+    value = row.text(column, need=True)
+    if value not in allowed:
+        raise row.bad(column, f"{value!r} is not one of {', '.join(allowed)}")
+    return value
+
+
+def _whole(row: _Row, column: str) -> int | None:
+    number = row.number_or_none(column)
+    if number is None:
+        return None
+    if number < 0 or number != int(number):
+        raise row.bad(column, f"{number:g} is not a whole number from 0 up")
+    return int(number)
+
+
+def _needed(row: _Row, column: str) -> int:
+    number = _whole(row, column)
+    if number is None:
+        raise row.bad(column, "is empty and must not be")
+    return number
+
+
+def _band(row: _Row) -> tuple[int, int | None]:
+    """Lowest and highest altitude in feet, both inclusive."""
+    low, high = _needed(row, "altitude_min_ft"), _whole(row, "altitude_max_ft")
+    if high is not None and high < low:
+        raise row.bad("altitude_max_ft", f"{high} lies below altitude_min_ft")
+    return low, high
+
+
+def _source(row: _Row, tables: Tables) -> str:
+    source = row.text("source_id", need=True)
+    if source not in tables.sources:
+        raise row.bad("source_id", f"{source!r} is not in sources.csv")
+    return source
+
+
+def _foods(row: _Row, known: frozenset[str]) -> tuple[str, ...]:
+    foods = row.words("foods")
+    for food in foods:
+        if food not in known:
+            raise row.bad("foods", f"{food!r} is no food of foods.csv")
+    return foods
+
+
+def _names(row: _Row, food: str, foods: tuple[str, ...]) -> frozenset[tuple[str, ...]]:
+    """The keys of every name under which the row is found."""
+    return frozenset(map(name_key, (food, *foods, *row.words("aliases"))))
+
+
+def _known(tables: Tables) -> frozenset[str]:
+    return frozenset(food.name for food in tables.foods)
+
+
+def _pressures(folder: Path, tables: Tables) -> Bands:
+    """data/pressure.csv, by which the pressures of the process rows are checked."""
+    found: Bands = defaultdict(set)
+    columns = ("gauge", "food_class", "altitude_min_ft", "altitude_max_ft", "psi", "source_id")
+    for row in _rows(folder / "pressure.csv", columns):
+        gauge = _one_of(row, "gauge", ("dial", "weighted"))
+        _source(row, tables)
+        row.word("trust", Trust)
+        found[(gauge, *_band(row))].add(_needed(row, "psi"))
+    return found
+
+
+def _psi(row: _Row, canner: str, band: tuple[int, int | None], bands: Bands) -> int | None:
+    psi = _whole(row, "psi")
+    if canner == "boiling-water":
+        if psi is not None:
+            raise row.bad("psi", "must be empty for boiling water")
+        return None
+    published = bands.get((canner, *band), set())
+    if psi not in published:
+        raise row.bad("psi", f"{psi} is no pressure of pressure.csv for this gauge and band")
+    return psi
+
+
+def _process(row: _Row, tables: Tables, known: frozenset[str], bands: Bands) -> ProcessRow:
+    food, foods = row.text("food", need=True), _foods(row, known)
+    canner, band = _one_of(row, "method", CANNERS), _band(row)
+    minutes = _needed(row, "minutes")
+    if minutes == 0:
+        raise row.bad("minutes", "0 is no process")
+    return ProcessRow(
+        food=food,
+        names=_names(row, food, foods),
+        pack=_one_of(row, "pack", PACKS),
+        jar=_one_of(row, "jar", tuple(JARS)),
+        canner=canner,
+        low_ft=band[0],
+        high_ft=band[1],
+        minutes=minutes,
+        psi=_psi(row, canner, band, bands),
+        acidify=row.text("acidify", need=True),
+        headspace_in=row.number_or_none("headspace_in"),
+        option=row.text("option"),
+        source=_source(row, tables),
+        trust=row.word("trust", Trust),
+        note=row.text("note"),
+    )
+
+
+def read_processes(folder: Path, tables: Tables) -> tuple[ProcessRow, ...]:
+    """data/process.csv, checked. Raises DataError naming file, row and column."""
+    bands, known = _pressures(folder, tables), _known(tables)
+    columns = (
+        *("food", "foods", "aliases", "pack", "jar", "method", "altitude_min_ft"),
+        *("altitude_max_ft", "minutes", "psi", "acidify", "headspace_in", "option"),
+        *("source_id", "trust", "note"),
+    )
+    taken: dict[tuple[str, ...], list[ProcessRow]] = defaultdict(list)
+    found = []
+    for row in _rows(folder / "process.csv", columns):
+        one = _process(row, tables, known, bands)
+        same = taken[(one.food, one.pack, one.jar, one.canner, one.option)]
+        if any(one.at(other.low_ft) or other.at(one.low_ft) for other in same):
+            raise row.bad("altitude_min_ft", "its band overlaps another row for the same process")
+        same.append(one)
+        found.append(one)
+    return tuple(found)
+
+
+def read_not_recommended(folder: Path, tables: Tables) -> tuple[NotRecommended, ...]:
+    """data/not_recommended.csv, checked. Raises DataError naming file, row and column."""
+    known, found = _known(tables), []
+    columns = (
+        *("food", "foods", "aliases", "plain_only", "reason", "alternative"),
+        *("source_id", "trust"),
+    )
+    seen: set[tuple[str, ...]] = set()
+    for row in _rows(folder / "not_recommended.csv", columns):
+        food, foods = row.text("food", need=True), _foods(row, known)
+        if name_key(food) in seen:
+            raise row.bad("food", f"{food!r} stands twice")
+        seen.add(name_key(food))
+        found.append(
+            NotRecommended(
+                food=food,
+                names=_names(row, food, foods),
+                plain_only=_one_of(row, "plain_only", ("yes", "no")) == "yes",
+                reason=row.text("reason", need=True),
+                alternative=row.text("alternative", need=True),
+                source=_source(row, tables),
+                trust=row.word("trust", Trust),
+            )
+        )
+    return tuple(found)
+
+
+@cache
+def load_processes() -> tuple[ProcessRow, ...]:
+    """The processes that ship with the program, read once."""
+    return read_processes(data_dir(), load_tables())
+
+
+@cache
+def load_not_recommended() -> tuple[NotRecommended, ...]:
+    """What is advised against, read once."""
+    return read_not_recommended(data_dir(), load_tables())

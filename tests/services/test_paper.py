@@ -1,0 +1,105 @@
+"""Sheets, labels and the calendar: complete, escaped, and read back by a general library."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from html.parser import HTMLParser
+from pathlib import Path
+
+import pytest
+from icalendar import Calendar
+
+from pantry_tui.errors import BadInput
+from pantry_tui.services import act, paper, places, putup, view
+from pantry_tui.services.demo import build_demo
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+
+TODAY = date(2026, 11, 25)
+HOSTILE = "beans; [/x], <b>\\ ünï " + "x" * 90
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder <i>", "pantry"), ("fridge", "fridge")):
+            places.add(pantry, name, climate)
+        putup.put_up(
+            pantry,
+            putup.from_flags(
+                pantry, food=HOSTILE, method="dried", place="larder <i>", count=2,
+                group="vegetable", acidity="low-acid",
+            ),
+        )  # fmt: skip
+        putup.put_up(
+            pantry,
+            putup.read(pantry, "3 pint jars peaches, boiling-water canned, larder <i>, 1 aug"),
+        )
+        yield pantry
+
+
+def test_the_calendar_reads_back_with_every_date_ahead(p: Pantry) -> None:
+    text = paper.calendar(p)
+    assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
+    found = Calendar.from_ical(text)
+    events = found.walk("VEVENT")
+    ahead = [row for row in view.due(p) if row.best_by and row.best_by >= TODAY]
+    assert len(events) == len(ahead)
+    starts = {str(event["SUMMARY"]): event.decoded("DTSTART") for event in events}
+    peaches = next(day for words, day in starts.items() if "peaches" in words)
+    assert peaches == date(2027, 8, 1)
+    assert any(HOSTILE.lower() in words for words in starts)
+    assert len({str(event["UID"]) for event in events}) == len(events)
+    assert all(not event.errors for event in events)
+
+
+class Seen(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.tags: list[str] = []
+        self.text = ""
+
+    def handle_starttag(self, tag: str, attrs: object) -> None:
+        self.tags.append(tag)
+
+    def handle_data(self, data: str) -> None:
+        self.text += data
+
+
+def test_no_name_breaks_a_printed_page(p: Pantry) -> None:
+    for text in (
+        paper.sheet_html(paper.sheet(p, "due")),
+        paper.label_html(paper.labels(p, ["2A", "3A"])),
+    ):
+        seen = Seen()
+        seen.feed(text)
+        assert HOSTILE.lower() in seen.text
+        assert "i" not in seen.tags, "a name became markup"
+
+
+def test_the_door_sheet_lists_what_is_open(p: Pantry) -> None:
+    assert "Nothing." in paper.sheet_text(paper.sheet(p, "opened"))
+    act.open_(p, "3A")
+    text = paper.sheet_text(paper.sheet(p, "opened"))
+    assert "peaches (open)" in text and "28 Nov 2026" in text
+    assert "peaches" in paper.sheet_text(paper.sheet(p, "fridge"))
+    with pytest.raises(BadInput):
+        paper.sheet(p, "nowhere")
+
+
+def test_a_label_has_all_that_a_lid_needs(p: Pantry) -> None:
+    found = paper.labels(p, ["3A"])
+    assert len(found) == 3
+    text = paper.label_text(found)
+    for word in ("3A", "peaches", "boiling-water canned", "made Sat 1 Aug 2026",
+                 "best by Sun 1 Aug 2027", "do not open"):  # fmt: skip
+        assert word in text
+    assert len(paper.labels(p)) == 2, "without codes: what was put up today"
+
+
+def test_the_whole_demo_goes_on_paper(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        assert Calendar.from_ical(paper.calendar(demo)).walk("VEVENT")
+        assert "local food-safety authority" in paper.sheet_text(paper.sheet(demo, "due"))
