@@ -36,7 +36,8 @@ def spoken(batch: Batch, stay: Stay, book: Rulebook) -> list[Rule]:
     table = book.of(batch.method)
     found = speaking(table, batch.food, batch.method, stay.state, stay.climate)
     if not found and stay.climate is Climate.FREEZER and stay.state in (State.OPEN, State.THAWED):
-        return speaking(table, batch.food, batch.method, State.SEALED, stay.climate)
+        closed = speaking(table, batch.food, batch.method, State.SEALED, stay.climate)
+        return [rule for rule in closed if rule.kind is not Kind.REFUSE]
     return found
 
 

@@ -131,7 +131,7 @@ def worse(a: Verdict, b: Verdict) -> Verdict:
 def _low_acid_jar(method: Method, food: FoodFacts) -> bool:
     """Tomatoes count as low-acid where a suspect jar is handled (USDA AIB 539)."""
     canned = method in (Method.BOILING_WATER, Method.PRESSURE)
-    return canned and (food.acidity is Acidity.LOW_ACID)
+    return canned and (food.acidity is Acidity.LOW_ACID or "tomato" in food.classes)
 
 
 def verdict_of(sign: Sign, method: Method, food: FoodFacts, closed: bool = True) -> Verdict:

@@ -7,7 +7,15 @@ from pantry_tui.core.events import Did
 from pantry_tui.core.ledger import standing
 from pantry_tui.core.limits import as_packed
 from pantry_tui.core.model import Container
-from pantry_tui.core.signs import DISPOSAL, Sign, find_sign, near_signs, signs_for, verdict_of
+from pantry_tui.core.signs import (
+    DISPOSAL,
+    DISPOSAL_SOURCES,
+    Sign,
+    find_sign,
+    near_signs,
+    signs_for,
+    verdict_of,
+)
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import find_method, near_methods
@@ -74,10 +82,17 @@ def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, suspect: str) ->
         )
     if verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD):
         said.append(HELP)
-    source = f"{p.tables.sources[sign.source]} ({sign.trust})"
+    sources = [f"{p.tables.sources[sign.source]} ({sign.trust})"]
+    sources += [str(p.tables.sources[id_]) for id_ in DISPOSAL_SOURCES.get(sign.disposal, ())]
     disposal = DISPOSAL.get(sign.disposal, ())
     return SignAnswer(
-        name, sign.words, verdict, tuple(steps), tuple(disposal), (source,), tuple(said)
+        name,
+        sign.words,
+        verdict,
+        tuple(steps),
+        tuple(disposal),
+        tuple(dict.fromkeys(sources)),
+        tuple(said),
     )
 
 

@@ -75,7 +75,8 @@ def rules_for(rules: list[Rule], food: FoodFacts, method: str, day: Day) -> list
                 found = warmer
                 break
     if not found and day.climate == "freezer" and day.state in ("open", "thawed"):
-        found = here("freezer", "sealed")
+        # An opened pack may be frozen where a closed jar may not: it can no longer burst.
+        found = [rule for rule in here("freezer", "sealed") if rule.kind.value != "refuse"]
     return found
 
 
