@@ -23,7 +23,10 @@ SHOTS: dict[str, tuple[str, ...]] = {
     "week": ("W", "down"),
     "putup": ("p", *[{" ": "space", ",": "comma"}.get(char, char) for char in LINE]),
     "batch": ("enter",),
-    "discard": ("d",),
+    "sign": ("s", "1"),
+    "round": ("c", "1", "enter", "enter", "3", "down"),
+    "months": ("y",),
+    "log": ("L",),
 }
 
 

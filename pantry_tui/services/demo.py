@@ -15,7 +15,7 @@ from pathlib import Path
 
 from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
-from pantry_tui.services import act, places, putup
+from pantry_tui.services import act, places, putup, readings
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 
@@ -64,6 +64,10 @@ def _fill(p: Pantry, today: date) -> None:
                 f"demo/batches.csv row {step.row + 2}, {step.verb}: {error.message}"
             ) from error
     p.today = today
+    for row in _rows("readings.csv"):
+        humidity = float(row["humidity"]) if row["humidity"] else None
+        day = today - timedelta(days=int(row["days_ago"]))
+        readings.read(p, row["place"], float(row["temp_f"]), humidity, day)
 
 
 def _steps(batches: list[dict[str, str]]) -> Iterator[_Step]:
