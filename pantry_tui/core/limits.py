@@ -23,7 +23,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.life import closest, life, spoken
+from pantry_tui.core.life import Life, closest, life, spoken
 from pantry_tui.core.model import Batch, Container, Stay
 from pantry_tui.core.rules import COOK_AT_ONCE, Rule, Rulebook
 from pantry_tui.core.trouble import Trouble, trouble
@@ -102,10 +102,7 @@ def spending(
     """For each stay in `state` that has a figure: the stay, when life would end if it stayed
     there, and the part of life spent before it began."""
     spent = 0.0
-    for index, stay in enumerate(stays):
-        lived = life(batch, stay, book) if stay.state is state else None
-        if lived is None:
-            continue
+    for stay, lived, until in _runs(batch, state, stays, book):
         end = _end(stay.since, lived.rule)
         whole = (end - stay.since).days * lived.share
         if spent == 0 and lived.share == 1:
@@ -115,9 +112,29 @@ def spending(
         # A stay that begins after life is spent does not bring it back.
         day = day if spent < 1 else min(day, stay.since)
         yield stay, Limit(day, lived.rule, stay.since, lived.note), spent
-        if index + 1 < len(stays):
-            lasted = (stays[index + 1].since - stay.since).days
-            spent += lasted / whole if whole > 0 else 1.0
+        if until is not None:
+            spent += (until - stay.since).days / whole if whole > 0 else 1.0
+
+
+def _runs(
+    batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook
+) -> Iterator[tuple[Stay, Life, date | None]]:
+    """Stays in `state` with a figure, each with the day it ended. Neighbours under the same
+    figure and warmth are one, so that a reading that changes nothing changes no date."""
+    run: tuple[Stay, Life] | None = None
+    for stay in stays:
+        lived = life(batch, stay, book) if stay.state is state else None
+        if run is not None and lived is not None and _same(run[1], lived):
+            continue
+        if run is not None:
+            yield *run, stay.since
+        run = (stay, lived) if lived is not None else None
+    if run is not None:
+        yield *run, None
+
+
+def _same(one: Life, other: Life) -> bool:
+    return one.rule.id == other.rule.id and one.share == other.share
 
 
 def _spent(batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook) -> Limit | None:
