@@ -106,6 +106,8 @@ def _looking(verb: Any) -> None:
     it.add_argument("code")
     it = verb("week", verbs.week, "What to eat this week")
     it.add_argument("--from", dest="start", metavar="DATE")
+    it.add_argument("--accept", action="store_true", help="keep this plan")
+    it.add_argument("--eaten", metavar="DATE", help="book all of that day")
     it = verb("log", verbs.log, "What happened, oldest first")
     it.add_argument("code", nargs="?")
     it = verb("keeps", verbs.keeps, "Published keeping limits, with sources")

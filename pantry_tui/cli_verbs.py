@@ -154,7 +154,12 @@ def show(call: Call) -> int:
 
 def week(call: Call) -> int:
     start = read_date(call.args.start, call.today) if call.args.start else None
+    if call.args.eaten:
+        day = read_date(call.args.eaten, call.today)
+        return call.done(lambda p: week_.eaten(p, day))
     with call.pantry() as p:
+        if call.args.accept:
+            week_.accept(p, start)
         found = week_.week(p, start)
     return call.say(jsonable.week(found), out.week(found))
 

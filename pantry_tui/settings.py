@@ -1,7 +1,7 @@
 """A person's settings, for every store: settings.toml in the configuration folder.
 
 [keys]
-use = "e"        # command id = key; `pantry-tui keys` lists the ids
+use = "j"        # command id = key; `pantry-tui keys` lists the ids
 """
 
 from __future__ import annotations
@@ -38,5 +38,5 @@ def read_settings() -> Settings:
         return Settings(wrong=(f"{path} cannot be read ({error}): mend or remove it.",))
     keys = found.get("keys", {})
     if not isinstance(keys, dict) or not all(isinstance(key, str) for key in keys.values()):
-        return Settings(wrong=(f'{path}: write keys as use = "e" under [keys].',))
+        return Settings(wrong=(f'{path}: write keys as use = "j" under [keys].',))
     return Settings(dict(keys))

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 LISTS = frozenset({"due", "shelves", "week", "batch"})
 LOG = frozenset({"log"})
+WEEK = frozenset({"week"})
 DUE = frozenset({"due"})
 SHELVES = frozenset({"shelves"})
 ROUND = frozenset({"round"})
@@ -54,7 +55,7 @@ class Command:
 
     @property
     def first(self) -> str:
-        return shown(self.key.split(",")[0])
+        return self.keys if self.key == DIGITS else shown(self.key.split(",")[0])
 
 
 def shown(key: str) -> str:
@@ -76,6 +77,8 @@ COMMANDS = (
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),
     Command("months", "y", "months", "months", "The twelve months ahead", False, LISTS),
+    Command("accept", "A", "accept", "accept", "Accept this week, or plan it anew", True, WEEK),
+    Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", True, WEEK),
     Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
     Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
     Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS | LOG),
@@ -116,6 +119,8 @@ def palette(screen: str) -> Iterator[Command]:
 def footer(screen: str) -> list[Command]:
     """At most eight, which 80 columns hold."""
     wanted = [command for command in of(screen) if command.footer and command.id != screen]
+    if screen == "week":
+        wanted = [command for command in wanted if command.id not in ("open", "find")]
     if screen == "putup":
         wanted = [
             command for command in of(screen) if command.id in ("due", "undo", "back", "help")

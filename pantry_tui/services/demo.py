@@ -45,7 +45,10 @@ def _rows(name: str) -> list[dict[str, str]]:
 
 def _fill(p: Pantry, today: date) -> None:
     batches = _rows("batches.csv")
-    steps = sorted(_steps(batches), key=lambda s: (-s.days_ago, s.row))
+    read = [
+        _Step(int(row["days_ago"]), n, "read", "") for n, row in enumerate(_rows("readings.csv"))
+    ]
+    steps = sorted([*_steps(batches), *read], key=lambda s: (-s.days_ago, s.row))
     p.today = today - timedelta(days=max(step.days_ago for step in steps) + 30)
     for row in _rows("places.csv"):
         temp = float(row["temp_f"]) if row["temp_f"] else None
@@ -55,7 +58,9 @@ def _fill(p: Pantry, today: date) -> None:
     for step in steps:
         p.today = today - timedelta(days=step.days_ago)
         try:
-            if step.verb == "put_up":
+            if step.verb == "read":
+                _read(p, _rows("readings.csv")[step.row])
+            elif step.verb == "put_up":
                 codes[step.row] = _put_up(p, batches[step.row])
             else:
                 _do(p, codes[step.row], step)
@@ -64,10 +69,11 @@ def _fill(p: Pantry, today: date) -> None:
                 f"demo/batches.csv row {step.row + 2}, {step.verb}: {error.message}"
             ) from error
     p.today = today
-    for row in _rows("readings.csv"):
-        humidity = float(row["humidity"]) if row["humidity"] else None
-        day = today - timedelta(days=int(row["days_ago"]))
-        readings.read(p, row["place"], float(row["temp_f"]), humidity, day)
+
+
+def _read(p: Pantry, row: dict[str, str]) -> None:
+    humidity = float(row["humidity"]) if row["humidity"] else None
+    readings.read(p, row["place"], float(row["temp_f"]), humidity)
 
 
 def _steps(batches: list[dict[str, str]]) -> Iterator[_Step]:

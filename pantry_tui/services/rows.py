@@ -248,6 +248,7 @@ class Take:
     day: date
     thaw_by: date | None
     reasons: tuple[str, ...]
+    containers: tuple[str, ...] = ()  # "7C/1"
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,3 +259,4 @@ class WeekView:
     take: tuple[Take, ...]
     waiting: tuple[DueRow, ...]
     discard: tuple[DueRow, ...]
+    accepted: bool = False

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import groupby
 
+from pantry_tui.core import dates
 from pantry_tui.core.model import Container
 from pantry_tui.core.rotation import UNFIT, first_date
 from pantry_tui.core.week import Candidate, Pick, plan
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
+from pantry_tui.errors import Refused
+from pantry_tui.services import act
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.pick import ordered
-from pantry_tui.services.rows import Take, WeekView
+from pantry_tui.services.pick import name_of, ordered
+from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.view import rows_of
 
 #: Pints in a container by its size word; a container without a known size counts as a pint.
@@ -53,22 +57,87 @@ def _candidate(p: Pantry, container: Container) -> Candidate:
     )
 
 
+_DRAFT = "week"
+
+
 def week(p: Pantry, start: date | None = None) -> WeekView:
-    """Seven days from `start` (today). Never proposes what is unsafe, unknown or still working,
-    nor on a day after its date."""
-    first = start or p.today
+    """Seven days from `start` (today), or the week that was accepted while it lasts.
+
+    Never proposes what is unsafe, unknown or still working, nor on a day after its date.
+    """
+    kept = accepted(p) if start is None else None
+    return kept or proposed(p, start)
+
+
+def accept(p: Pantry, start: date | None = None) -> Done:
+    """Keep this week's plan. Nothing is booked until it is eaten."""
+    view = proposed(p, start)
+    plan = [
+        {"day": take.day.isoformat(), "containers": list(take.containers),
+         "thaw": take.thaw_by.isoformat() if take.thaw_by else None}
+        for take in view.take
+    ]  # fmt: skip
+    p.store.keep_draft(_DRAFT, {"from": view.start.isoformat(), "plan": plan})
+    return Done(f"Kept the week from {dates.say(view.start)}; mark each day when it is eaten.")
+
+
+def forget(p: Pantry) -> Done:
+    """Plan anew."""
+    p.store.keep_draft(_DRAFT, None)
+    return Done("The week is planned anew.")
+
+
+def accepted(p: Pantry) -> WeekView | None:
+    """The accepted week with what of it is still to be eaten and still fit; None without one."""
+    kept = p.store.draft(_DRAFT)
+    if kept is None:
+        return None
+    first = date.fromisoformat(kept["from"])
     last = first + timedelta(days=6)
+    if not first <= p.today <= last:
+        return None
+    by_name = {name_of(p, c): c for c in p.stock.containers.values() if c.here}
+    takes: list[Take] = []
+    for entry in kept["plan"]:
+        left = [by_name[name] for name in entry["containers"] if name in by_name]
+        fit = [c for c in left if p.judge(c).verdict not in UNFIT]
+        if fit:
+            thaw = date.fromisoformat(entry["thaw"]) if entry["thaw"] else None
+            takes.append(_take(p, fit, date.fromisoformat(entry["day"]), thaw))
+    return _view(p, first, takes, accepted=True)
+
+
+def eaten(p: Pantry, day: date) -> Done:
+    """Book all that the accepted week has for a day, in one transaction. Raises Refused."""
+    view = accepted(p)
+    if view is None:
+        raise Refused("No week is accepted yet: accept it first.")
+    names = [name for take in view.take if take.day == day for name in take.containers]
+    if not names:
+        raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
+    done = act.several(p, names, lambda ref: act.use(p, ref, any_=True))
+    return Done(f"Booked {dates.say(day)} as eaten: {', '.join(names)}.", (), done.containers)
+
+
+def proposed(p: Pantry, start: date | None = None) -> WeekView:
+    """A fresh plan of seven days."""
+    first = start or p.today
     here = [c for c in p.stock.containers.values() if c.here]
     fit = [c for c in here if _may(p, c, first)]
     picks = plan([_candidate(p, c) for c in ordered(p, fit)], p.people, first)
-    rows = rows_of(p, here)
+    return _view(p, first, _takes(p, picks))
+
+
+def _view(p: Pantry, first: date, takes: Sequence[Take], *, accepted: bool = False) -> WeekView:
+    rows = rows_of(p, [c for c in p.stock.containers.values() if c.here])
     return WeekView(
         start=first,
-        end=last,
+        end=first + timedelta(days=6),
         people=p.people,
-        take=tuple(_takes(p, picks)),
+        take=tuple(takes),
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
+        accepted=accepted,
     )
 
 
@@ -92,19 +161,23 @@ def _takes(p: Pantry, picks: list[Pick]) -> list[Take]:
         return pick.day, p.stock.batches[container.batch].code, p.where(container)
 
     found = []
-    for (day, code, place), group in groupby(sorted(picks, key=same), key=same):
+    for (day, _, _), group in groupby(sorted(picks, key=same), key=same):
         several = list(group)
-        judged = p.judge(p.stock.containers[several[0].candidate.container])
-        found.append(
-            Take(
-                code=code,
-                food=several[0].candidate.food,
-                place=place,
-                count=len(several),
-                servings=sum(pick.candidate.servings for pick in several),
-                day=day,
-                thaw_by=several[0].thaw_by,
-                reasons=judged.reasons[:2],
-            )
-        )
+        containers = [p.stock.containers[pick.candidate.container] for pick in several]
+        found.append(_take(p, containers, day, several[0].thaw_by))
     return found
+
+
+def _take(p: Pantry, containers: Sequence[Container], day: date, thaw_by: date | None) -> Take:
+    batch = p.stock.batches[containers[0].batch]
+    return Take(
+        code=batch.code,
+        food=batch.food.name,
+        place=p.where(containers[0]),
+        count=len(containers),
+        servings=sum(servings(p, container) for container in containers),
+        day=day,
+        thaw_by=thaw_by,
+        reasons=p.judge(containers[0]).reasons[:2],
+        containers=tuple(name_of(p, container) for container in containers),
+    )

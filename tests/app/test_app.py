@@ -272,8 +272,8 @@ def test_every_key_comes_from_the_one_table() -> None:
 
 
 def test_a_person_may_have_other_keys() -> None:
-    good, wrong = keymap({"use": "e", "undo": "q", "nonsense": "k"})
-    assert good == {"use": "e"}
+    good, wrong = keymap({"use": "j", "undo": "q", "nonsense": "k"})
+    assert good == {"use": "j"}
     assert len(wrong) == 2 and "quit" in wrong[0] and "nonsense" in wrong[1]
     assert {one["id"] for one in page()} == {command.id for command in COMMANDS}
 
@@ -281,10 +281,10 @@ def test_a_person_may_have_other_keys() -> None:
 async def test_own_keys_come_from_the_settings_file(demo: Pantry, away_from_home: Path) -> None:
     folder = away_from_home / "config" / "pantry-tui"
     folder.mkdir(parents=True)
-    (folder / "settings.toml").write_text('[keys]\nuse = "e"\nnonsense = "k"\n')
+    (folder / "settings.toml").write_text('[keys]\nuse = "j"\nnonsense = "k"\n')
     before = in_store(demo)
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await pilot.pause()
         assert "nonsense" in said(pilot)
-        await pilot.press("e")
+        await pilot.press("j")
         assert in_store(demo) == before - 1

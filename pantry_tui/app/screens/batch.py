@@ -72,8 +72,8 @@ class BatchScreen(StockScreen):
     def show_detail(self, text: str) -> None:
         """The text below says it all."""
 
-    def action_detail(self) -> None:
-        self.query_one("#whole").focus()
+    def look(self) -> None:
+        self.set_focus(self.query_one("#whole"))
 
     def action_back(self) -> None:
         if self.bar.display:

@@ -31,14 +31,17 @@ class RoundScreen(StockScreen):
     def __init__(self) -> None:
         super().__init__()
         self.place: Place | None = None
+        self._asking = False  # the question which place is on the screen
         self._typing = ""  # the line whose count is being typed, digit by digit
 
     def on_screen_resume(self) -> None:
         super().on_screen_resume()
-        if self.place is None:
+        if self.place is None and self.is_current:
             self._choose_place()
 
     def _choose_place(self) -> None:
+        if self._asking:
+            return
         paths = self.host.pantry.place_paths()
         known = rounds.next_places(self.host.pantry)
         options = {f"{paths[pl.id]}: {_since(days)}": pl for pl, days in known}
@@ -47,15 +50,17 @@ class RoundScreen(StockScreen):
             self.host.action_go("due")
             return
         title = "Count which place? The one to count next stands first."
+        self._asking = True
         self.app.push_screen(Choose(title, list(options)), lambda got: self._begin(options, got))
 
     def _begin(self, options: dict[str, Place], got: str | None) -> None:
+        self._asking = False
         if got is None:
             self.host.action_go("due")
             return
         self.place = options[got]
         self.reload()
-        self.table.focus()
+        self.set_focus(self.table)
 
     def start(self, lines: Sequence[Line]) -> int:
         """Go on after the line that was counted last."""
@@ -78,7 +83,7 @@ class RoundScreen(StockScreen):
     def headline(self) -> str:
         if self.place is None:
             return self.host.day_text
-        return f"Round of {self.host.pantry.place_paths()[self.place.id]}, {self._left} to go"
+        return f"{self._left} to go in {self.host.pantry.place_paths()[self.place.id]}"
 
     def say_word(self) -> None:
         word = "Enter: it agrees. Digits: the count. s sign, m elsewhere, + unlisted, f finish."
@@ -96,7 +101,7 @@ class RoundScreen(StockScreen):
             rounds.count(self.host.pantry, self.place, key, seen)
             self.reload()
 
-    def action_detail(self) -> None:
+    def look(self) -> None:
         """Enter: the count agrees, or what was typed stands; on to the next line."""
         line = self.table.current
         if line is None or self.place is None:

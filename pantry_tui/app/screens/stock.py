@@ -9,26 +9,24 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import PurePath
-from typing import ClassVar, cast
+from typing import ClassVar
 
 from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
 from textual.containers import Horizontal, VerticalScroll
 from textual.content import Content
-from textual.screen import Screen
 from textual.widgets import DataTable, Input, Static
 
 from pantry_tui.app.format import Column, caution, clip, due_columns, row_detail, sentence
-from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
+from pantry_tui.app.screens.finding import FindingScreen
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import months_text, sign_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.app.widgets.saidline import SaidLine
-from pantry_tui.core.lidcode import normal_code
 from pantry_tui.services import act, signs, view
 from pantry_tui.services.rows import Done
 
@@ -50,7 +48,7 @@ WIDE = 118
 PANE = 38
 
 
-class StockScreen(Screen[None]):
+class StockScreen(FindingScreen):
     """A list of stock. Subclasses set `here` (the command table's screen id) and `build`."""
 
     CSS_PATH: ClassVar[str | PurePath | list[str | PurePath] | None] = "stock.tcss"
@@ -72,23 +70,6 @@ class StockScreen(Screen[None]):
         yield Input(id="bar", placeholder="words to find")
         yield KeyLine(self.here)
         yield SaidLine()
-
-    @property
-    def host(self) -> Host:
-        return cast(Host, self.app)
-
-    @property
-    def table(self) -> RowTable:
-        return self.query_one("#list", RowTable)
-
-    @property
-    def bar(self) -> Input:
-        return self.query_one("#bar", Input)
-
-    @property
-    def sought(self) -> str:
-        """The words that narrow the list."""
-        return "" if self.bar.has_class("jump") else self.bar.value
 
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         """The lines to show now."""
@@ -120,7 +101,7 @@ class StockScreen(Screen[None]):
         self.query_one("#pane").display = wide
         columns = self.columns(self.size.width - (PANE if wide else 0))
         lines = [_with_mark(one, self.marked, columns) for one in self.build(columns)]
-        self.table.fill(columns, lines, self.start(lines))
+        self.table.fill(columns, lines, self.start(lines), top=self.searching)
         self.query_one(RoomLine).show(self.headline())
         self.say_word()
 
@@ -162,7 +143,7 @@ class StockScreen(Screen[None]):
         if self.host.attempt(lambda: act.several(self.host.pantry, refs, do)):
             self.marked.clear()
         self.reload()
-        self.table.focus()
+        self.set_focus(self.table)
 
     def action_mark(self) -> None:
         """Mark the line, or take its mark away; the next act is for all that are marked."""
@@ -250,69 +231,6 @@ class StockScreen(Screen[None]):
     ) -> None:
         self.app.push_screen(TypeLine(title, example, empty=empty), _given(then))
 
-    # -- finding ---------------------------------------------------------------------------------
-
-    def action_find(self) -> None:
-        self._show_bar("", jump=False)
-
-    def action_jump(self, digit: str) -> None:
-        """A digit starts a lid code; the cursor goes along as it is typed."""
-        self._show_bar(digit, jump=True)
-
-    def _show_bar(self, value: str, *, jump: bool) -> None:
-        self.bar.set_class(jump, "jump")
-        self.bar.placeholder = "lid code" if jump else "words to find"
-        self.bar.display = True
-        self.bar.value = value
-        self.bar.focus()
-        # Focusing selects the text, and the next digit would overwrite the first.
-        self.bar.select_on_focus = False
-        self.bar.cursor_position = len(value)
-
-    @on(Input.Changed, "#bar")
-    def follow(self, event: Input.Changed) -> None:
-        if self.bar.has_class("jump"):
-            self._go_to_code(event.value)
-        else:
-            self.reload()
-
-    def _go_to_code(self, typed: str) -> bool:
-        code, _, number = typed.partition("/")
-        wanted = normal_code(code)
-        for index, line in enumerate(self.table.lines):
-            row = line.row
-            mine = row.code if row else line.ref.partition("/")[0]
-            if not wanted or not mine.startswith(wanted):
-                continue
-            if number and row and f"{mine}/{number}" not in row.container_ids:
-                continue
-            self.table.move_cursor(row=index, animate=False)
-            return True
-        return False
-
-    @on(Input.Submitted, "#bar")
-    def settle(self, event: Input.Submitted) -> None:
-        if self.bar.has_class("jump"):
-            found = self._go_to_code(event.value)
-            self._hide_bar()
-            if not found:
-                self.host.show_batch(event.value)
-        self.table.focus()
-
-    def _hide_bar(self) -> None:
-        self.bar.remove_class("jump")
-        self.bar.value = ""
-        self.bar.display = False
-        self.table.focus()
-
-    def action_back(self) -> None:
-        """Clear the words to find, else go to the first screen."""
-        if self.bar.display:
-            self._hide_bar()
-            self.reload()
-        else:
-            self.host.action_go("due")
-
     # -- looking closer --------------------------------------------------------------------------
 
     @on(DataTable.RowSelected)
@@ -320,6 +238,14 @@ class StockScreen(Screen[None]):
         self.action_detail()
 
     def action_detail(self) -> None:
+        """Enter: what was typed in the field stands, or the line is looked at."""
+        if self.focused is self.bar:
+            self.settle()
+        else:
+            self.look()
+
+    def look(self) -> None:
+        """Show the whole batch of the line."""
         line = self.table.current
         if line is not None and line.ref:
             self.host.show_batch(line.ref)

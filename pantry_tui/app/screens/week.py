@@ -11,7 +11,7 @@ from pantry_tui.app.lines import due_lines, heading, take_lines
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.dates import say
-from pantry_tui.services.week import week
+from pantry_tui.services import week as weeks
 
 
 class WeekScreen(StockScreen):
@@ -25,8 +25,9 @@ class WeekScreen(StockScreen):
         return take_columns(width)
 
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
-        found = week(self.host.pantry)
-        self._span = f"{_short(found.start)} to {_short(found.end)}, for {found.people}"
+        found = weeks.week(self.host.pantry)
+        state = "accepted" if found.accepted else "proposed"
+        self._span = f"{_short(found.start)} to {_short(found.end)} for {found.people}, {state}"
         words = self.sought.lower().split()
         takes = [
             take
@@ -42,6 +43,27 @@ class WeekScreen(StockScreen):
                 lines.append(heading(f"head|{title}", title, columns))
                 lines += due_lines(rows, columns, title)
         return lines
+
+    def action_accept(self) -> None:
+        """Keep the plan; on an accepted one, plan anew. Nothing is booked by either."""
+        pantry = self.host.pantry
+        change = weeks.forget if weeks.accepted(pantry) else weeks.accept
+        self.host.attempt(lambda: change(pantry))
+        self.reload()
+
+    def action_eaten(self) -> None:
+        """Everything of the day under the cursor, in one booking."""
+        line = self.table.current
+        parts = line.key.split("|") if line else []
+        if len(parts) != 4 or parts[0] != "take":
+            self.host.tell("Put the cursor on a day of the menu first.", refused=True)
+            return
+        pantry, day = self.host.pantry, date.fromisoformat(parts[3])
+        if weeks.accepted(pantry) is None:
+            weeks.accept(pantry)
+        self.host.attempt(lambda: weeks.eaten(pantry, day))
+        self.reload()
+        self.set_focus(self.table)
 
     def headline(self) -> str:
         return self._span

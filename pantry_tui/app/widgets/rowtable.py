@@ -39,8 +39,10 @@ class RowTable(DataTable[Text]):
         """The line under the cursor."""
         return self.lines[self.cursor_row] if 0 <= self.cursor_row < len(self.lines) else None
 
-    def fill(self, columns: tuple[Column, ...], lines: Sequence[Line], start: int = 0) -> None:
-        """Show `lines`; the cursor stays on its key, else where it was, at first on `start`."""
+    def fill(self, columns: tuple[Column, ...], lines: Sequence[Line], start: int = 0, *,
+             top: bool = False) -> None:  # fmt: skip
+        """Show `lines`; the cursor stays on its key, else where it was (with `top` on the first),
+        in the beginning on `start`."""
         fresh = tuple(lines[:LIMIT])
         same = columns == self._shown_columns and [one.key for one in fresh] == [
             one.key for one in self.lines
@@ -49,7 +51,7 @@ class RowTable(DataTable[Text]):
             if same:
                 self._renew(fresh)
             else:
-                self._refill(columns, fresh, start)
+                self._refill(columns, fresh, start, top)
 
     def _renew(self, lines: tuple[Line, ...]) -> None:
         for number, (old, new) in enumerate(zip(self.lines, lines, strict=True)):
@@ -58,9 +60,11 @@ class RowTable(DataTable[Text]):
                     self.update_cell_at((number, column), after)  # type: ignore[arg-type]
         self.lines = lines
 
-    def _refill(self, columns: tuple[Column, ...], lines: tuple[Line, ...], start: int) -> None:
+    def _refill(
+        self, columns: tuple[Column, ...], lines: tuple[Line, ...], start: int, top: bool
+    ) -> None:
         current = self.current
-        index = self.cursor_row if self.lines else start
+        index = start if not self.lines else 0 if top else self.cursor_row
         wanted = self._place_of(current.key if current else "", index, lines)
         self.clear(columns=True)
         for column in columns:
@@ -70,7 +74,11 @@ class RowTable(DataTable[Text]):
         self._shown_columns, self.lines = columns, lines
         if lines:
             self.move_cursor(row=wanted, animate=False)
-            self.call_after_refresh(self.move_cursor, row=wanted, animate=False)
+            self.call_after_refresh(self._show_cursor)
+
+    def _show_cursor(self) -> None:
+        """Scroll to wherever the cursor is by now: a key may have moved it since."""
+        self.move_cursor(row=self.cursor_row, animate=False, scroll=True)
 
     @staticmethod
     def _place_of(key: str, index: int, lines: tuple[Line, ...]) -> int:

@@ -1,0 +1,112 @@
+"""Finding in a list: words that narrow it, a lid code that is typed."""
+
+from __future__ import annotations
+
+from typing import cast
+
+from textual import on
+from textual.screen import Screen
+from textual.widgets import Input
+
+from pantry_tui.app.host import Host
+from pantry_tui.app.widgets.rowtable import RowTable
+from pantry_tui.core.lidcode import normal_code
+
+
+class FindingScreen(Screen[None]):
+    """A screen with a table `#list` and a field `#bar` under it."""
+
+    #: The words have just changed: the cursor goes to the first line that fits them.
+    searching = False
+
+    @property
+    def host(self) -> Host:
+        return cast(Host, self.app)
+
+    @property
+    def table(self) -> RowTable:
+        return self.query_one("#list", RowTable)
+
+    @property
+    def bar(self) -> Input:
+        return self.query_one("#bar", Input)
+
+    @property
+    def sought(self) -> str:
+        """The words that narrow the list."""
+        return "" if self.bar.has_class("jump") else self.bar.value
+
+    def reload(self) -> None:
+        """Read the list again; the cursor stays on its line."""
+        raise NotImplementedError
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """In a field, a slash or a digit is typed like any other character."""
+        return not (action in ("find", "jump") and isinstance(self.focused, Input))
+
+    def action_find(self) -> None:
+        self._show_bar("", jump=False)
+
+    def action_jump(self, digit: str) -> None:
+        """A digit starts a lid code; the cursor goes along as it is typed."""
+        self._show_bar(digit, jump=True)
+
+    def _show_bar(self, value: str, *, jump: bool) -> None:
+        self.bar.set_class(jump, "jump")
+        self.bar.placeholder = "lid code" if jump else "words to find"
+        self.bar.display = True
+        self.bar.value = value
+        self.set_focus(self.bar)  # at once: the next key may follow fast
+        # Focusing selects the text, and the next digit would overwrite the first.
+        self.bar.select_on_focus = False
+        self.bar.cursor_position = len(value)
+
+    @on(Input.Changed, "#bar")
+    def follow(self, event: Input.Changed) -> None:
+        if self.bar.has_class("jump"):
+            self._go_to_code(event.value)
+        else:
+            self.searching = True
+            self.reload()
+            self.searching = False
+
+    def _go_to_code(self, typed: str) -> bool:
+        code, _, number = typed.partition("/")
+        wanted = normal_code(code)
+        for index, line in enumerate(self.table.lines):
+            row = line.row
+            mine = row.code if row else line.ref.partition("/")[0]
+            if not wanted or not mine.startswith(wanted):
+                continue
+            if number and row and f"{mine}/{number}" not in row.container_ids:
+                continue
+            self.table.move_cursor(row=index, animate=False)
+            return True
+        return False
+
+    @on(Input.Submitted, "#bar")
+    def settle(self) -> None:
+        """Enter in the field: stay at what was found, or open the batch that is not listed."""
+        if self.bar.has_class("jump"):
+            typed = self.bar.value
+            found = self._go_to_code(typed)
+            self._hide_bar()
+            if not found:
+                self.host.show_batch(typed)
+        elif self.bar.value.strip():
+            self.host.tell(f"Only what fits {self.bar.value!r} is shown; Esc shows all.")
+        self.set_focus(self.table)
+
+    def _hide_bar(self) -> None:
+        self.bar.remove_class("jump")
+        self.bar.value = ""
+        self.bar.display = False
+        self.set_focus(self.table)
+
+    def action_back(self) -> None:
+        """Clear the words to find, else go to the first screen."""
+        if self.bar.display:
+            self._hide_bar()
+            self.reload()
+        else:
+            self.host.action_go("due")
