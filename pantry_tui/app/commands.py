@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 LISTS = frozenset({"due", "shelves", "week", "batch"})
-LOG = frozenset({"log"})
+LOG = frozenset({"log", "outlook"})
 WEEK = frozenset({"week"})
 DUE = frozenset({"due"})
 SHELVES = frozenset({"shelves"})
@@ -98,6 +98,15 @@ COMMANDS = (
     Command(
         "round", "c,f6", "app.go('round')", "count", "Count a place, shelf by shelf", False, ROOMS
     ),
+    Command(
+        "outlook",
+        "O,f8",
+        "app.go('outlook')",
+        "outlook",
+        "Will it last, and how much to put up",
+        False,
+        ROOMS,
+    ),
     Command("log", "L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
@@ -139,6 +148,7 @@ SCREENS = {
     "round": "Round",
     "putup": "Put up",
     "log": "Log",
+    "outlook": "Outlook",
 }
 
 

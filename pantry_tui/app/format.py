@@ -13,6 +13,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
 from pantry_tui.services.rows import (
     DueRow,
+    FoodAhead,
     RoundLine,
     Shelf,
     Take,
@@ -175,7 +176,7 @@ def take_columns(width: int) -> tuple[Column, ...]:
 def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
     """The text of one line of the week."""
     fields = {
-        "day": day(take.day),
+        "day": day(take.day) if len(columns) > 4 else " ".join(day(take.day).split()[:2]),
         "code": take.code,
         "food": take.food,
         "count": str(take.count),
@@ -250,3 +251,47 @@ def row_detail(row: DueRow) -> str:
         *(clip(reason, 400) for reason in row.reasons),
     ]
     return "\n".join(lines)
+
+
+def outlook_columns(width: int) -> tuple[Column, ...]:
+    """The columns of the outlook; servings and servings a week are estimates."""
+    free = width - 2
+    if width < 60:
+        return (
+            Column("food", "food", max(free - 20, 8)),
+            Column("needs", "needs", 6),
+            Column("out", "gone by", 9),
+            Column("put", "put", 5),
+        )
+    return (
+        Column("food", "food", max(free - 59, 14)),
+        Column("servings", "servings", 9),
+        Column("needs", "needs/wk", 9),
+        Column("can", "gives/wk", 9),
+        Column("lost", "lost", 7),
+        Column("out", "gone by", 13),
+        Column("put", "put up next", 12),
+    )
+
+
+def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The text of one food."""
+    narrow = len(columns) == 4
+    gone = short_day(one.runs_out) if one.runs_out else "-"
+    fields = {
+        "food": one.food,
+        "servings": f"{one.servings:g}",
+        "needs": f"{one.pace_need:.1f}",
+        "can": f"{one.pace_can:.1f}",
+        "lost": f"{one.lost:g}" if one.lost else "-",
+        "out": " ".join(gone.split()[1:]) if narrow and one.runs_out else gone,
+        "put": str(one.put_up),
+    }
+    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
+def supply(weeks: Sequence[float], width: int = 52) -> str:
+    """What is left at each week's end, nine for as much as at first down to nought."""
+    most = max(weeks, default=0.0)
+    shown = weeks[:width]
+    return "".join(str(round(9 * left / most)) if most else "0" for left in shown)

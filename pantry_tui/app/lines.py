@@ -63,7 +63,7 @@ def heading(key: str, text: str, columns: Sequence[Column]) -> Line:
     for column in columns:
         head, rest = _split(rest, column.width)
         cells.append(Text(head, "bold #56b4e9"))
-    return Line(key, tuple(cells))
+    return Line(key, tuple(cells), word=text)
 
 
 def _split(text: str, width: int) -> tuple[str, str]:

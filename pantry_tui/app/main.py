@@ -115,6 +115,10 @@ def _make(name: str) -> Screen[None]:
         from pantry_tui.app.screens.week import WeekScreen
 
         return WeekScreen()
+    if name == "outlook":
+        from pantry_tui.app.screens.outlook import OutlookScreen
+
+        return OutlookScreen()
     if name == "log":
         from pantry_tui.app.screens.log import LogScreen
 

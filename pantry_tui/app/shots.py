@@ -27,6 +27,7 @@ SHOTS: dict[str, tuple[str, ...]] = {
     "round": ("c", "1", "enter", "enter", "3", "down"),
     "months": ("y",),
     "log": ("L",),
+    "outlook": ("O", *["down"] * 6),
 }
 
 

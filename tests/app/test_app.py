@@ -197,6 +197,45 @@ async def test_every_room_opens_at_every_size(demo: Pantry, size: tuple[int, int
         assert pilot.app.focused is table(pilot)
 
 
+async def test_the_week_is_accepted_by_one_key_and_a_day_eaten_by_one(demo: Pantry) -> None:
+    before = in_store(demo)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W", "A")
+        assert "Kept the week" in said(pilot)
+        assert in_store(demo) == before, "accepting books nothing"
+        day = table(pilot).lines[0].key.split("|")[3]
+        mine = [line for line in table(pilot).lines if line.key.endswith(day)]
+        await pilot.press("e")
+        assert in_store(demo) < before
+        assert not any(line.key.endswith(day) for line in table(pilot).lines)
+        await pilot.press("z")
+        assert in_store(demo) == before
+        assert [line.key for line in table(pilot).lines if line.key.endswith(day)] == [
+            line.key for line in mine
+        ]
+
+
+async def test_several_are_marked_and_one_undo_takes_all_back(demo: Pantry) -> None:
+    before = in_store(demo)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("slash", *"beans", "enter")
+        await pilot.press("space", "space", "space", "d", "9")
+        assert in_store(demo) == before - 3
+        await pilot.press("z")
+        assert in_store(demo) == before
+        assert "and 2 more" in said(pilot)
+
+
+async def test_bulk_asks_how_much(demo: Pantry) -> None:
+    row = next(r for r in view.due(demo) if r.amount and r.verdict is not Verdict.UNKNOWN)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*row.code.lower(), "enter", "u")
+        await pilot.press(*"2lb", "enter")
+        assert "Used 2lb" in said(pilot), said(pilot)
+        after = next(r for r in view.due(demo) if r.code == row.code)
+        assert after.amount != row.amount
+
+
 async def test_the_batch_shows_dates_why_history_and_sources(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(100, 60)) as pilot:
         await pilot.press("enter")
@@ -255,14 +294,16 @@ async def test_hostile_names_stand_literally_on_every_screen(empty: Pantry, name
     async with PantryApp(empty).run_test(size=(100, 30), notifications=True) as pilot:
         shown = " ".join(name.replace("\x1b", " ").split()).lower()[:8]
         assert shown in screen_text(pilot)
-        for key in ("S", "W", "D", "enter", "escape", "u", "z", "d", "1", "m", "escape", "o"):
+        for key in ("S", "W", "L", "D", "enter", "escape", "u", "z", "s", "escape", "y", "escape",
+                    "c", "1", "f", "escape", "escape", "escape", "D", "space", "u", "z", "d", "1",
+                    "m", "escape", "o"):  # fmt: skip
             await pilot.press(key)
             await pilot.pause()
         assert "[" in screen_text(pilot) or "[" not in name
 
 
 def test_every_key_comes_from_the_one_table() -> None:
-    for screen in ("due", "shelves", "week", "batch", "putup", "round", "log"):
+    for screen in ("due", "shelves", "week", "batch", "putup", "round", "log", "outlook"):
         keys = [key for command in of(screen) for key in command.key.split(",")]
         assert len(keys) == len(set(keys)), f"{screen}: a key means two things"
         assert len(footer(screen)) <= 8

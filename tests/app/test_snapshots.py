@@ -24,6 +24,7 @@ SCREENS: dict[str, tuple[str, ...]] = {
     "week": ("W",),
     "putup": ("p",),
     "log": ("L",),
+    "outlook": ("O",),
     "batch": ("enter",),
     "round": ("c", "1"),
     "months": ("y",),
