@@ -97,7 +97,9 @@ def _reading(p: Pantry, args: argparse.Namespace) -> PutUpReading:
             raise BadInput("Give either a line or flags, not both; the line takes key=value words.")
         return putup_.read(p, line)
     if not flags:
-        raise BadInput('Say what was put up: pantry-tui putup "7 pint jars peaches, canned, ...".')
+        raise BadInput(
+            'Say what was put up: pantry-tui putup "7 pint jars peaches, boiling-water canned, ...".'
+        )
     pairs = [pair.partition("=") for pair in args.process]
     for key, equals, value in pairs:
         if not (key.strip() and equals and value.strip()):

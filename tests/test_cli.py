@@ -70,6 +70,13 @@ def test_flags_and_line_are_read_alike(run: Run) -> None:
     assert answer(run, "due") == [], "a dry run books nothing"
 
 
+@pytest.mark.parametrize("word", ["pickled", "canned", "smoked"])
+def test_a_method_word_that_means_two_is_asked_about(run: Run, word: str) -> None:
+    code, _, err = run("putup", f"3 jars peaches, {word}, shelf 2")
+    assert code == 2
+    assert word in err and " or " in err and "say which" in err
+
+
 def test_what_is_not_understood_is_named_and_not_booked(run: Run) -> None:
     line = "3 pint jars peaches, boiling-water canned, shelf 2, frobnicated"
     code, out, err = run("putup", line, "--dry-run")

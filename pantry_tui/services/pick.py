@@ -32,7 +32,7 @@ def containers_named(
     ref: str,
     count: int = 1,
     fits: Callable[[Container], bool] = lambda _container: True,
-    doing: str = "take",
+    doing: str = "be taken",
 ) -> list[Container]:
     """The `count` containers meant, the oldest fitting ones unless one is named.
 

@@ -97,6 +97,13 @@ def from_flags(
 def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     problems = list(reading.problems)
+    if reading.method is None:
+        for word in reading.unread:
+            meant = near_methods(word)
+            if len(meant) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
+                problems.insert(0, f"{word!r} could mean {' or '.join(meant)}: say which.")
+                rest = tuple(one for one in reading.unread if one != word)
+                reading = replace(reading, unread=rest)
     if reading.food and p.facts(reading.food) is None:
         problems = [one for one in problems if "food table" not in one]
         if not (reading.group and reading.acidity):
