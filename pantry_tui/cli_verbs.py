@@ -98,7 +98,7 @@ def _reading(p: Pantry, args: argparse.Namespace) -> PutUpReading:
         return putup_.read(p, line)
     if not flags:
         raise BadInput(
-            'Say what was put up: pantry-tui putup "7 pint jars peaches, boiling-water canned, ...".'
+            'Say what was put up: pantry-tui putup "7 jars peaches, boiling-water canned, larder".'
         )
     pairs = [pair.partition("=") for pair in args.process]
     for key, equals, value in pairs:

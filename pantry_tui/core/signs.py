@@ -14,6 +14,7 @@ from enum import StrEnum
 
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.rules import CLASS_GROUPS
+from pantry_tui.core.text import singular
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Trust, Verdict
 
 
@@ -192,19 +193,9 @@ _SAME = {
 }  # fmt: skip
 
 
-def _single(word: str) -> str:
-    if len(word) > 4 and word.endswith("ies"):
-        return word[:-3] + "y"
-    if len(word) > 4 and word.endswith(("ches", "shes", "xes", "sses", "toes")):
-        return word[:-2]
-    if len(word) > 3 and word.endswith("s") and not word.endswith(("ss", "us", "is")):
-        return word[:-1]
-    return word
-
-
 def sign_words(text: str) -> frozenset[str]:
     """The set of single-form words that matter: "Lids, SWOLLEN" is "swollen lid"."""
-    singles = (_single(word) for word in re.findall(r"[^\W_]+", text.lower()))
+    singles = (singular(word) for word in re.findall(r"[^\W_]+", text.lower()))
     return frozenset(_SAME.get(word, word) for word in singles) - _EMPTY
 
 

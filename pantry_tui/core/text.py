@@ -10,3 +10,14 @@ def clean(text: str) -> str:
     """One line without control characters or marks that turn the writing direction."""
     kept = (char if char.isprintable() else " " for char in text if char not in _TURNING)
     return " ".join("".join(kept).split())
+
+
+def singular(word: str) -> str:
+    """ "berries" -> "berry", "peaches" -> "peach", "jars" -> "jar"; by ending alone."""
+    if len(word) > 4 and word.endswith("ies"):
+        return word[:-3] + "y"
+    if len(word) > 4 and word.endswith(("ches", "shes", "xes", "sses", "toes")):
+        return word[:-2]
+    if len(word) > 3 and word.endswith("s") and not word.endswith(("ss", "us", "is")):
+        return word[:-1]
+    return word

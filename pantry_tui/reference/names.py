@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 
+from pantry_tui.core.text import singular
 from pantry_tui.core.words import Acidity, Group, Method
 
 
@@ -49,24 +50,12 @@ _IRREGULAR = {
 }  # fmt: skip
 
 
-def _single(word: str) -> str:
-    if word in _IRREGULAR:
-        return _IRREGULAR[word]
-    if len(word) > 4 and word.endswith("ies"):
-        return word[:-3] + "y"
-    if len(word) > 4 and word.endswith(("ches", "shes", "xes", "sses", "toes")):
-        return word[:-2]
-    if len(word) > 3 and word.endswith("s") and not word.endswith(("ss", "us", "is")):
-        return word[:-1]
-    return word
-
-
 def _words(text: str) -> list[str]:
     plain = re.sub(r"[’']s\b", "s", text.lower())
     found: list[str] = []
     for word in re.findall(r"[^\W_]+", plain):
         if word not in _STOP:
-            found += _single(word).split()
+            found += _IRREGULAR.get(word, singular(word)).split()
     return found
 
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import csv
-import shutil
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -11,23 +10,10 @@ import pytest
 from pantry_tui.core.signs import DISPOSAL, SignVerdict
 from pantry_tui.core.words import Method, Trust
 from pantry_tui.errors import DataError
-from pantry_tui.paths import data_dir
 from pantry_tui.reference.signs import load_signs, read_signs
 from pantry_tui.reference.tables import load_tables
 
-
-@pytest.fixture
-def folder(tmp_path: Path) -> Path:
-    return Path(shutil.copytree(data_dir(), tmp_path / "data"))
-
-
-def spoil(path: Path, row: int, column: str, value: str) -> None:
-    """Writes `value` into one cell; rows count from 2, as a spreadsheet shows them."""
-    with path.open(encoding="utf-8", newline="") as handle:
-        rows = list(csv.reader(handle))
-    rows[row - 1][rows[0].index(column)] = value
-    with path.open("w", encoding="utf-8", newline="") as handle:
-        csv.writer(handle).writerows(rows)
+Spoil = Callable[[str, int, str, str], None]
 
 
 @pytest.mark.parametrize(
@@ -55,11 +41,11 @@ def spoil(path: Path, row: int, column: str, value: str) -> None:
         ("trust", "household"),
     ],
 )
-def test_a_bad_cell_is_named(folder: Path, column: str, value: str) -> None:
+def test_a_bad_cell_is_named(folder: Path, spoil: Spoil, column: str, value: str) -> None:
     """Row 4 is a leaking lid, which is not to be tasted."""
-    spoil(folder / "signs.csv", 4, column, value)
+    spoil("signs.csv", 4, column, value)
     if column == "sign_id" and value:  # the row after the first of two is the one named
-        spoil(folder / "signs.csv", 4, "sign", "something else")
+        spoil("signs.csv", 4, "sign", "something else")
     with pytest.raises(DataError) as caught:
         read_signs(folder, load_tables())
     assert f"signs.csv row 4, column {column}:" in caught.value.message

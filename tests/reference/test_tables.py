@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import csv
-import shutil
 from collections import Counter
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -12,23 +11,10 @@ import pytest
 from pantry_tui.core.rules import Status
 from pantry_tui.core.words import Kind, Method, Trust
 from pantry_tui.errors import DataError
-from pantry_tui.paths import data_dir
 from pantry_tui.reference.names import normal
 from pantry_tui.reference.tables import load_tables, read_tables
 
-
-@pytest.fixture
-def folder(tmp_path: Path) -> Path:
-    return Path(shutil.copytree(data_dir(), tmp_path / "data"))
-
-
-def spoil(path: Path, row: int, column: str, value: str) -> None:
-    """Writes `value` into one cell; rows count from 2, as a spreadsheet shows them."""
-    with path.open(encoding="utf-8", newline="") as handle:
-        rows = list(csv.reader(handle))
-    rows[row - 1][rows[0].index(column)] = value
-    with path.open("w", encoding="utf-8", newline="") as handle:
-        csv.writer(handle).writerows(rows)
+Spoil = Callable[[str, int, str, str], None]
 
 
 @pytest.mark.parametrize(
@@ -50,8 +36,10 @@ def spoil(path: Path, row: int, column: str, value: str) -> None:
         ("sources.csv", 3, "source_id", ""),
     ],
 )
-def test_a_bad_cell_is_named(folder: Path, file: str, row: int, column: str, value: str) -> None:
-    spoil(folder / file, row, column, value)
+def test_a_bad_cell_is_named(
+    folder: Path, spoil: Spoil, file: str, row: int, column: str, value: str
+) -> None:
+    spoil(file, row, column, value)
     with pytest.raises(DataError) as caught:
         read_tables(folder)
     assert file in caught.value.message
