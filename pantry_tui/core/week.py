@@ -1,14 +1,15 @@
-"""What to eat this week: opened and nearest dates first, within the household's appetite.
-
-A first, honest version: no pace and no learning yet. Pure; a candidate is one container.
+"""What to eat this week: opened first, then what must be begun, then the nearest dates, within
+the household's appetite. Pure; a candidate is one container.
 """
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from pantry_tui.core.schedule import Ceilings, Lot, pressing
 from pantry_tui.core.words import Group
 
 #: Servings a person eats of a group from the stores in a week, the ceiling. Common practice,
@@ -44,6 +45,31 @@ class Pick:
     candidate: Candidate
     day: date
     thaw_by: date | None
+
+
+def begun_first(candidates: Sequence[Candidate], people: int, start: date) -> list[Candidate]:
+    """The same candidates, those before the rest that must be begun now though others fall due
+    sooner: big piles under a ceiling (core/schedule.py). Opened ones stay in front."""
+    lots: dict[tuple[str, str, int], float] = defaultdict(float)
+    for one in candidates:
+        if one.last is not None:
+            week = max(0, (one.last - start).days // 7)
+            lots[one.food, one.group, week] += one.servings
+    ceilings = Ceilings(
+        {one.food: FOOD_CEILING * people for one in candidates},
+        {group: most * people for group, most in CEILING.items()},
+    )
+    wanted = pressing(
+        [Lot(food, group, servings, week) for (food, group, week), servings in lots.items()],
+        ceilings,
+    )
+    ranked: list[tuple[int, Candidate]] = []
+    for one in candidates:
+        begun = one.last is not None and wanted.get(one.food, 0.0) > 1e-9
+        if begun:
+            wanted[one.food] -= one.servings
+        ranked.append((0 if one.must else 1 if begun else 2, one))
+    return [one for _, one in sorted(ranked, key=lambda pair: pair[0])]
 
 
 def plan(candidates: Sequence[Candidate], people: int, start: date) -> list[Pick]:

@@ -9,7 +9,7 @@ from itertools import groupby
 from pantry_tui.core import dates
 from pantry_tui.core.model import Container
 from pantry_tui.core.rotation import UNFIT, first_date
-from pantry_tui.core.week import Candidate, Pick, plan
+from pantry_tui.core.week import Candidate, Pick, begun_first, plan
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services import act
@@ -124,7 +124,8 @@ def proposed(p: Pantry, start: date | None = None) -> WeekView:
     first = start or p.today
     here = [c for c in p.stock.containers.values() if c.here]
     fit = [c for c in here if _may(p, c, first)]
-    picks = plan([_candidate(p, c) for c in ordered(p, fit)], p.people, first)
+    candidates = [_candidate(p, c) for c in ordered(p, fit)]
+    picks = plan(begun_first(candidates, p.people, first), p.people, first)
     return _view(p, first, _takes(p, picks))
 
 

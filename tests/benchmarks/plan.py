@@ -1,0 +1,150 @@
+"""How many servings are lost: `python -m tests.benchmarks.plan`.
+
+(a) a household that only reacts to the dates of the last four weeks and otherwise eats what it
+likes, (b) strict earliest date first, (c) ours (core/schedule.py), (d) a linear-programming bound
+with perfect hindsight. Thirty households, three years each, seeds fixed; the seeds are not those
+of the tests, and nothing is tuned on them.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections import defaultdict
+from collections.abc import Iterable
+
+from pantry_tui.core.schedule import Ceilings, Lot, pressing
+from tests.benchmarks.household import (
+    WEEKS,
+    House,
+    Jar,
+    Outcome,
+    Policy,
+    Week,
+    household,
+    simulate,
+)
+
+SEEDS = range(1000, 1030)
+
+
+def reacting(house: House, week: int, stock: list[Jar], room: Week) -> list[Jar]:
+    """What falls due within four weeks, then what it likes, the jar that stands in front: the one
+    that was put there last."""
+    due = sorted((jar for jar in stock if jar.last - week <= 4), key=lambda jar: jar.last)
+    fancy = {food.name: house.random.random() ** (1 / food.liked) for food in house.foods}
+    rest = [jar for jar in stock if jar.last - week > 4]
+    rest.sort(key=lambda jar: (-fancy[jar.food.name], -jar.made))
+    return [*due, *rest]
+
+
+def earliest(house: House, week: int, stock: list[Jar], room: Week) -> list[Jar]:
+    """Strictly the earliest date first."""
+    return sorted(stock, key=lambda jar: (jar.last, jar.made))
+
+
+def ours(house: House, week: int, stock: list[Jar], room: Week) -> list[Jar]:
+    """What the schedule asks to be begun, in whole containers, then the earliest dates."""
+    ceilings = Ceilings(house.usual.food, house.usual.group)
+    wanted = pressing([*_standing(stock, week), *_expected(house, week)], ceilings)
+    first: list[Jar] = []
+    rest: list[Jar] = []
+    for jar in earliest(house, week, stock, room):
+        name = jar.food.name
+        begun = wanted.get(name, 0.0) > 1e-9
+        wanted[name] = wanted.get(name, 0.0) - jar.food.size
+        (first if begun else rest).append(jar)
+    return [*first, *rest]
+
+
+def _standing(stock: Iterable[Jar], week: int) -> list[Lot]:
+    grouped: dict[tuple[str, str, int], float] = defaultdict(float)
+    for jar in stock:
+        grouped[jar.food.name, jar.food.group, jar.last - week] += jar.food.size
+    return [Lot(name, group, servings, last) for (name, group, last), servings in grouped.items()]
+
+
+def _expected(house: House, week: int) -> list[Lot]:
+    """The next crop of each food, as much as it is meant to give."""
+    found = []
+    for food in house.foods:
+        until = (food.harvest - week) % 52
+        covers = min(52, food.life * 1.1)
+        if until:
+            found.append(Lot(food.name, food.group, food.share * covers, until + food.life, until))
+    return found
+
+
+def bound(house: House) -> float:
+    """Servings that must be lost even with perfect hindsight: a linear programme."""
+    import numpy as np
+    from scipy.optimize import linprog
+    from scipy.sparse import coo_matrix
+
+    lots: dict[tuple[str, int, int], float] = defaultdict(float)
+    groups = {food.name: food.group for food in house.foods}
+    for jar in house.jars:
+        if jar.made < WEEKS:
+            lots[jar.food.name, jar.made, jar.last] += jar.food.size
+    rows: list[int] = []
+    columns: list[int] = []
+    limits: list[float] = []
+    index: dict[tuple[str, str, int], int] = {}
+
+    def row(key: tuple[str, str, int], limit: float) -> int:
+        if key not in index:
+            index[key] = len(limits)
+            limits.append(limit)
+        return index[key]
+
+    worth: list[float] = []
+    due = 0.0
+    for number, ((name, made, last), servings) in enumerate(sorted(lots.items())):
+        counts = last < WEEKS
+        due += servings if counts else 0.0
+        for week in range(made, min(last + 1, WEEKS)):
+            column = len(worth)
+            worth.append(-1.0 if counts else 0.0)
+            for key, limit in (
+                (("lot", "", number), servings),
+                (("food", name, week), house.weeks[week].food[name]),
+                (("group", groups[name], week), house.weeks[week].group[groups[name]]),
+            ):
+                rows.append(row(key, limit))
+                columns.append(column)
+    matrix = coo_matrix((np.ones(len(rows)), (rows, columns)), shape=(len(limits), len(worth)))
+    found = linprog(worth, A_ub=matrix.tocsr(), b_ub=limits, method="highs")
+    return due + float(found.fun)
+
+
+def run(seeds: Iterable[int]) -> dict[str, Outcome]:
+    """All policies over all households, summed; (d) holds the bound in `lost`."""
+    total = {name: Outcome() for name in ("a", "b", "c", "d")}
+    for seed in seeds:
+        policies: dict[str, Policy] = {"a": reacting, "b": earliest, "c": ours}
+        for name, policy in policies.items():
+            one = simulate(household(seed), policy)
+            total[name].lost += one.lost
+            total[name].eaten += one.eaten
+            total[name].short += one.short
+            total[name].foods += one.foods
+        total["d"].lost += bound(household(seed))
+    return total
+
+
+def table(total: dict[str, Outcome], weeks: int) -> str:
+    """A line a policy, with the ratios of ours."""
+    lines = ["policy                         lost   of ours  short weeks  foods a week"]
+    words = {"a": "reacts to four weeks", "b": "earliest date first", "c": "ours",
+             "d": "hindsight bound"}  # fmt: skip
+    ours = total["c"].lost
+    for name, one in total.items():
+        rest = "" if name == "d" else f"{one.short:>11}  {one.foods / weeks:>12.2f}"
+        lines.append(
+            f"({name}) {words[name]:<22} {one.lost:>8.0f}   {ours / one.lost:>6.2f}  {rest}"
+        )
+    return "\n".join(lines)
+
+
+if __name__ == "__main__":
+    seeds = range(1000, 1000 + int(sys.argv[1])) if len(sys.argv) > 1 else SEEDS
+    print(table(run(seeds), WEEKS * len(seeds)))
