@@ -152,6 +152,7 @@ def _count_event(p: Pantry, place: Place) -> Event:
     gone: dict[str, str] = {}
     back: dict[str, str] = {}
     new: list[dict[str, object]] = []
+    known: dict[str, int] = {}
     for line in lines(p, place):
         if line.seen is None or line.seen == line.expected:
             continue
@@ -167,7 +168,13 @@ def _count_event(p: Pantry, place: Place) -> Event:
             ][:extra]  # fmt: skip
             back.update({id_: where for id_ in returned})
             if extra > len(returned):
-                new.append(_fresh(p, batch_id, where, state, extra - len(returned)))
+                numbers = known.setdefault(
+                    batch_id, len(p.containers_of(p.stock.batches[batch_id]))
+                )
+                count = extra - len(returned)
+                known[batch_id] = numbers + count
+                ids = [f"{batch_id}.{numbers + n}" for n in range(1, count + 1)]
+                new.append({"batch": batch_id, "place": where, "state": state, "containers": ids})
     return p.event(Did.COUNT, place=place.id, gone=gone, back=back, new=new)
 
 
@@ -177,12 +184,6 @@ def _standing(p: Pantry, where: str, batch_id: str, state: str) -> list[Containe
         c for c in p.containers_of(p.stock.batches[batch_id])
         if c.here and c.place == where and c.state.value == state
     ]  # fmt: skip
-
-
-def _fresh(p: Pantry, batch_id: str, where: str, state: str, count: int) -> dict[str, object]:
-    known = len(p.containers_of(p.stock.batches[batch_id]))
-    ids = [f"{batch_id}.{known + n}" for n in range(1, count + 1)]
-    return {"batch": batch_id, "place": where, "state": state, "containers": ids}
 
 
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:

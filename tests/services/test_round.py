@@ -73,6 +73,18 @@ def test_what_was_missing_comes_back_when_it_is_found(p: Pantry) -> None:
     assert names == {"2A/1", "2A/2", "2A/3", "2A/4", "2A/5"}, "two back, one never recorded"
 
 
+def test_one_batch_found_in_two_places_gets_numbers_of_its_own(p: Pantry) -> None:
+    act.move(p, "2A/4", "shelf 2")
+    cellar = p.find_place("cellar")
+    for line in rounds.lines(p, cellar):
+        if line.code == "2A":
+            rounds.count(p, cellar, line.key, line.expected + 2)
+    rounds.finish(p, cellar)
+    names = [name for row in view.show(p, "2A").rows for name in row.container_ids]
+    assert sorted(names) == [f"2A/{n}" for n in range(1, 9)]
+    assert counts(p)["2A"] == 8
+
+
 def test_a_round_survives_a_closed_program_and_goes_on(p: Pantry) -> None:
     shelf = p.find_place("shelf 1")
     first = rounds.lines(p, shelf)[0]
