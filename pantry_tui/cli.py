@@ -157,7 +157,7 @@ def _rounds(verb: Any) -> None:
 
 
 def _paper(verb: Any) -> None:
-    it = verb("sheet", care.sheet, "A sheet for the door: due, opened, or a place")
+    it = verb("sheet", care.sheet, "A sheet for the door: due, opened, week, outage, or a place")
     it.add_argument("what", nargs="+")
     it.add_argument("--html", action="store_true")
     it = verb("labels", care.labels, "Lid labels; without codes, for what was put up today")

@@ -2,9 +2,21 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
+
+# The same examples on every machine, and none fails for being slow: a failure is always the
+# program's. `PANTRY_EXPLORE=1 pytest tests/core` looks further afield.
+settings.register_profile(
+    "house",
+    deadline=None,
+    derandomize=not os.environ.get("PANTRY_EXPLORE"),
+    suppress_health_check=[HealthCheck.too_slow],
+)
+settings.load_profile("house")
 
 
 @pytest.fixture(autouse=True)

@@ -18,6 +18,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import view
+from pantry_tui.services import week as weeks
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import batch_named, name_of
 from pantry_tui.services.rows import DueRow, Label, Sheet
@@ -33,7 +34,7 @@ HEADS = ("code", "food", "n", "place", "best by", "discard after", "verdict")
 
 
 def sheet(p: Pantry, what: str) -> Sheet:
-    """`due`, `opened`, or the content of a place. Raises BadInput for an unknown one."""
+    """`due`, `opened`, `week`, `outage`, or the content of a place. Raises BadInput, Refused."""
     wanted = what.strip().lower()
     if wanted == "due":
         return _sheet(p, "Eat first", sorted(view.due(p), key=view.eating_order))
@@ -42,6 +43,8 @@ def sheet(p: Pantry, what: str) -> Sheet:
         return _sheet(p, "Open or thawed: finish these first", rows)
     if wanted == "outage":
         return _outage(p)
+    if wanted == "week":
+        return _fetch(p)
     place = p.find_place(what)
     rows = view.due(p, place=p.place_paths()[place.id])
     return _sheet(p, p.place_paths()[place.id], sorted(rows, key=lambda r: (r.food, r.code)))
@@ -52,6 +55,20 @@ def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
     unfit = any(row.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE) for row in rows)
     notes = (view.HELP,) if unfit else ()
     return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, notes)
+
+
+def _fetch(p: Pantry) -> Sheet:
+    """The week's fetch list: one trip, place by place, with what starts to thaw when."""
+    view_ = weeks.week(p)
+    rows = tuple(
+        (
+            clean(take.place), take.code, clean(take.food), str(take.count), dates.say(take.day),
+            dates.say(take.thaw_by) if take.thaw_by else "-",
+        )
+        for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))
+    )  # fmt: skip
+    title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
+    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, ())
 
 
 def _outage(p: Pantry) -> Sheet:

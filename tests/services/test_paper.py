@@ -10,8 +10,8 @@ from pathlib import Path
 import pytest
 from icalendar import Calendar
 
-from pantry_tui.errors import BadInput
-from pantry_tui.services import act, paper, places, putup, view
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services import act, outage, paper, places, putup, view
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
@@ -96,6 +96,25 @@ def test_a_label_has_all_that_a_lid_needs(p: Pantry) -> None:
                  "best by Sun 1 Aug 2027", "do not open"):  # fmt: skip
         assert word in text
     assert len(paper.labels(p)) == 2, "without codes: what was put up today"
+
+
+def test_the_fetch_list_goes_place_by_place(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        rows = paper.sheet(demo, "week").rows
+    assert rows and [row[0].lower() for row in rows] == sorted(row[0].lower() for row in rows)
+    assert any(row[0] == "chest freezer" and row[-1] != "-" for row in rows)
+
+
+def test_a_booked_power_cut_makes_a_sheet(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        with pytest.raises(Refused):
+            paper.sheet(demo, "outage")
+        where = demo.find_place("fridge")
+        outage.book(demo, where, outage.cut_of(where, 10))
+        text = paper.sheet_text(paper.sheet(demo, "outage"))
+    assert "power cut of 10 h: discard" in text and "food-safety authority" in text
 
 
 def test_the_whole_demo_goes_on_paper(tmp_path: Path) -> None:
