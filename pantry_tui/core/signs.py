@@ -189,7 +189,9 @@ _EMPTY = frozenset({"a", "an", "the", "and", "or", "of", "in", "on", "its", "it"
 _SAME = {
     "mold": "mould", "moldy": "mouldy", "color": "colour", "colored": "coloured",
     "gray": "grey", "odor": "smell", "odour": "smell", "leave": "leaf", "unlabeled": "unlabelled",
-    "shriveled": "shrivelled",
+    "shriveled": "shrivelled", "bulging": "swollen", "bulged": "swollen", "domed": "swollen",
+    "bloated": "swollen", "leak": "leaking", "leaky": "leaking", "float": "floating",
+    "spurting": "spurt", "foaming": "foam", "slime": "slimy",
 }  # fmt: skip
 
 
@@ -211,6 +213,20 @@ def find_sign(signs: Iterable[Sign], text: str) -> Sign | None:
     if not found and wanted:
         found = [sign for sign in known if sign_words(sign.words) == wanted]
     return min(found, key=lambda sign: _STRICTNESS.index(sign.verdict), default=None)
+
+
+def likely_sign(signs: Iterable[Sign], text: str) -> Sign | None:
+    """The sign that has all the words of `text` and more, where that leaves no doubt.
+
+    When several have them and they differ in verdict, none is taken: the person must say which.
+    """
+    wanted = sign_words(text)
+    if "kahm" in wanted:
+        wanted -= {"yeast", "film"}
+    found = [sign for sign in signs if wanted and wanted <= sign_words(sign.words)]
+    if len({sign.verdict for sign in found}) != 1:
+        return None
+    return found[0]
 
 
 def _closeness(words: frozenset[str], sign: Sign) -> float:

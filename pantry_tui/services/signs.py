@@ -12,6 +12,7 @@ from pantry_tui.core.signs import (
     DISPOSAL_SOURCES,
     Sign,
     find_sign,
+    likely_sign,
     near_signs,
     signs_for,
     verdict_of,
@@ -58,7 +59,7 @@ def mark(p: Pantry, ref: str, text: str) -> SignAnswer:
         judged = p.judge(p.stock.containers[container.id])
         return SignAnswer(name, "looks sound", judged.verdict, (), (), (), judged.reasons)
     known = possible(p, container)
-    sign = find_sign(known, text)
+    sign = find_sign(known, text) or likely_sign(known, text)
     if sign is None:
         near = "; ".join(one.words for one in near_signs(known, text)) or "none"
         raise BadInput(

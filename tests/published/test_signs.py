@@ -184,7 +184,7 @@ def test_the_routes_say_what_the_publications_say() -> None:
         ("leaking-lid", "leaking lid"),
         ("swollen", None),
         ("swollen lid maybe", None),
-        ("bulging lid", None),
+        ("lopsided lid", None),
         ("mould, not fuzzy", None),
         ("", None),
         ("the of", None),

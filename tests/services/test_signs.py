@@ -89,6 +89,30 @@ def test_a_sign_never_makes_a_verdict_better(p: Pantry) -> None:
     assert view.show(p, "3A").rows[0].verdict is Verdict.DISCARD
 
 
+@pytest.mark.parametrize(
+    ("code", "said", "sign"),
+    [
+        ("2A", "bulging lid", "swollen lid"),
+        ("2A", "the lid is domed", "swollen lid"),
+        ("2A", "leak lid", "leaking lid"),
+        ("2A", "sediment", "sediment under clear liquid"),
+        ("3A", "kahm yeast", "flat white film (kahm)"),
+        ("3A", "white film", "flat white film (kahm)"),
+        ("3A", "fuzzy mold", "fuzzy, raised or coloured mould"),
+    ],
+)
+def test_usual_words_are_understood(p: Pantry, code: str, said: str, sign: str) -> None:
+    assert signs.mark(p, code, said).sign == sign
+
+
+@pytest.mark.parametrize(("code", "said"), [("3A", "film"), ("2A", "lid"), ("2A", "smell fine")])
+def test_words_that_could_mean_mild_and_bad_are_asked_about(
+    p: Pantry, code: str, said: str
+) -> None:
+    with pytest.raises(BadInput):
+        signs.mark(p, code, said)
+
+
 def test_an_unknown_sign_names_near_ones_and_books_nothing(p: Pantry) -> None:
     before = len(p.events)
     with pytest.raises(BadInput, match="slimy"):
