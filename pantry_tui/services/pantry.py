@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import UTC, date, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Any
+from typing import Any, TypeVar
 
 from pantry_tui.core.events import Did, Event, new_id
 from pantry_tui.core.history import stretches
@@ -22,6 +22,8 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import normal
 from pantry_tui.reference.tables import Tables, load_tables
 from pantry_tui.store.store import Store, create_store
+
+T = TypeVar("T")
 
 
 def create(path: Path, *, altitude_ft: int = 0, people: int = 2, units: str = "us") -> None:
@@ -58,6 +60,8 @@ class Pantry:
         self._seen = store.version()
         self._draft: list[Event] | None = None
         self._group = ""
+        self._stock = Stock()
+        self._made: dict[tuple[str, date], Any] = {}
         self.refresh()
 
     def __enter__(self) -> Pantry:
@@ -130,9 +134,18 @@ class Pantry:
             self._seen = self.store.version()
             self.refresh()
 
-    def _fold(self) -> None:
-        stock = fold(self._events)
-        if self._events and stock.places != getattr(self, "_stock", stock).places:
+    def once(self, name: str, make: Callable[[], T]) -> T:
+        """What `make` gives, reckoned again only after an event or on a new day."""
+        key = (name, self.today)
+        if key not in self._made:
+            self._made[key] = make()
+        made: T = self._made[key]
+        return made
+
+    def _fold(self, stock: Stock | None = None) -> None:
+        stock = stock or fold(self._events)
+        self._made.clear()
+        if stock.places != self._stock.places:
             self._judged.clear()  # a place grew warmer or colder
         own = [e for e in standing(self._events) if e.did in (Did.FOOD_ADDED, Did.RULE_ADDED)]
         added = [food_of(event) for event in own if event.did is Did.FOOD_ADDED]
@@ -204,10 +217,11 @@ class Pantry:
             self.catch_up()
             if self._seen != before:
                 self._still(events)
-            fold([*self._events, *events])
+            together = [*self._events, *events]
+            stock = fold(together)
             self.store.append(events)
-        self._events = [*self._events, *events]
-        self._fold()
+        self._events = together
+        self._fold(stock)
 
     @contextmanager
     def drafting(self) -> Iterator[None]:

@@ -116,7 +116,11 @@ def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:
 def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[DueRow]:
     """Everything sorted by its nearer date; undated last. `within` days keeps what falls due
     by then, and always what is past a date, unfit, open or unknown."""
-    rows = rows_of(p, _standing_in(p, place))
+    rows = everything(p)
+    if place:
+        paths = p.place_paths()
+        within_ = {paths[id_] for id_ in inside(p, p.find_place(place).id)}
+        rows = [row for row in rows if row.place in within_]
     if within is None:
         return rows
     return [
@@ -127,12 +131,10 @@ def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[
     ]
 
 
-def _standing_in(p: Pantry, place: str | None) -> list[Container]:
-    everything = [c for c in p.stock.containers.values() if c.here]
-    if not place:
-        return everything
-    within = inside(p, p.find_place(place).id)
-    return [c for c in everything if c.place in within]
+def everything(p: Pantry) -> list[DueRow]:
+    """All that stands, by date; reckoned once for each state of the log and each day."""
+    here = (c for c in p.stock.containers.values() if c.here)
+    return list(p.once("rows", lambda: rows_of(p, here)))
 
 
 def inside(p: Pantry, root: str) -> set[str]:
@@ -149,15 +151,14 @@ def inside(p: Pantry, root: str) -> set[str]:
 def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
     """Every place in path order with what stands in it itself (not in places inside it)."""
     wanted = set(p.stock.places) if not place else inside(p, p.find_place(place).id)
-    standing_in: dict[str, list[Container]] = defaultdict(list)
-    for c in p.stock.containers.values():
-        if c.here:
-            standing_in[c.place].append(c)
+    standing_in: dict[str, list[DueRow]] = defaultdict(list)
+    for row in everything(p):
+        standing_in[row.place].append(row)
     paths = p.place_paths()
     found = []
     for id_ in sorted(wanted, key=lambda one: paths[one].lower()):
         here = p.stock.places[id_]
-        rows = tuple(rows_of(p, standing_in[id_]))
+        rows = tuple(standing_in[paths[id_]])
         count = sum(row.count for row in rows)
         found.append(
             Shelf(paths[id_], here.climate.value, here.temperature_f, here.capacity, count, rows)
@@ -170,23 +171,27 @@ def find(p: Pantry, text: str) -> list[DueRow]:
     every word of `text`."""
     words = text.lower().split()
     code = normal_code(text)
+    return [
+        row
+        for row in everything(p)
+        if (code and row.code == code) or _holds(_words_of(p, row), words)
+    ]
 
-    def holds(batch: Batch, container: Container) -> bool:
-        if code and batch.code == code:
-            return True
-        known = p.tables.index.find(batch.food.name)
-        names = " ".join(known.aliases) if known else ""
-        verdict = p.judge(container).verdict
-        hay = (
-            f"{batch.food.name} {names} {batch.food.group} {batch.method} {p.where(container)} "
-            f"{container.state} {verdict} {batch.note} {batch.code}"
-        ).lower()
-        return all(word in hay for word in words)
 
-    batches = p.stock.batches
-    return rows_of(
-        p, [c for c in p.stock.containers.values() if c.here and holds(batches[c.batch], c)]
-    )
+def _holds(hay: str, words: Iterable[str]) -> bool:
+    return all(word in hay for word in words)
+
+
+def _words_of(p: Pantry, row: DueRow) -> str:
+    """All by which a row may be found."""
+    batch = p.batch(row.code)
+    assert batch is not None
+    known = p.tables.index.find(batch.food.name)
+    names = " ".join(known.aliases) if known else ""
+    return (
+        f"{row.food} {names} {batch.food.group} {row.method} {row.place} {row.state} "
+        f"{row.verdict} {batch.note} {row.code}"
+    ).lower()
 
 
 def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:

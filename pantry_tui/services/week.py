@@ -16,7 +16,7 @@ from pantry_tui.services import act
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import name_of, ordered
 from pantry_tui.services.rows import Done, Take, WeekView
-from pantry_tui.services.view import rows_of
+from pantry_tui.services.view import everything
 
 #: Pints in a container by its size word; a container without a known size counts as a pint.
 _PINTS = {"half-pint": 0.5, "half pint": 0.5, "pint": 1.0, "quart": 2.0, "half-gallon": 4.0,
@@ -130,7 +130,7 @@ def proposed(p: Pantry, start: date | None = None) -> WeekView:
 
 
 def _view(p: Pantry, first: date, takes: Sequence[Take], *, accepted: bool = False) -> WeekView:
-    rows = rows_of(p, [c for c in p.stock.containers.values() if c.here])
+    rows = everything(p)
     return WeekView(
         start=first,
         end=first + timedelta(days=6),
