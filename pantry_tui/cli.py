@@ -77,7 +77,7 @@ def _stores(verb: Any) -> None:
     it.add_argument("--init", metavar="PATH", help="write a demo store there instead")
 
     it = verb("place", verbs.place, "Add a place, or list the places")
-    it.add_argument("what", choices=("add", "list"))
+    it.add_argument("what", choices=("add", "change", "list"))
     it.add_argument("name", nargs="*")
     it.add_argument("--climate", help="room, pantry, cellar, fridge or freezer")
     it.add_argument("--in", dest="inside", metavar="PLACE")
@@ -147,6 +147,12 @@ def _marking(verb: Any) -> None:
     it.add_argument("code")
     it.add_argument("count", nargs="?", type=_whole)
     it.add_argument("--why", default="")
+    it = verb("correct", care.correct, "Put the record of a batch right")
+    it.add_argument("code")
+    it.add_argument("--made", metavar="DATE", help="or unknown")
+    it.add_argument("--size")
+    it.add_argument("--note")
+    it.add_argument("--process", action="append", default=[], metavar="KEY=VALUE")
     verb("undo", verbs.undo, "Take back the last thing done")
 
 

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from pantry_tui import cli_print as out
+from pantry_tui.errors import BadInput
 from pantry_tui.paths import default_store
 from pantry_tui.services import jsonable
 from pantry_tui.services.pantry import Pantry, open_pantry
@@ -46,6 +47,15 @@ class Call:
         with self.pantry() as p:
             what = do(p)
         return self.say(jsonable.done(what), out.done(what))
+
+
+def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:
+    """("minutes=25", ...) -> pairs. Raises BadInput."""
+    pairs = [pair.partition("=") for pair in typed]
+    for key, equals, value in pairs:
+        if not (key.strip() and equals and value.strip()):
+            raise BadInput("Write --process as key=value, for example --process minutes=25.")
+    return [(key.strip(), value.strip()) for key, _, value in pairs]
 
 
 Verb = Callable[[Call], int]

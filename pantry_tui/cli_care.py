@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from pantry_tui import cli_print as out
-from pantry_tui.cli_call import Call
+from pantry_tui.cli_call import Call, key_values
 from pantry_tui.core.amounts import read_altitude, read_temperature
 from pantry_tui.core.dates import read_date
 from pantry_tui.core.text import clean
@@ -182,3 +182,15 @@ def outlook(call: Call) -> int:
     with call.pantry() as p:
         found = look(p, until)
     return call.say(jsonable.plain(found), out.outlook(found))
+
+
+def correct(call: Call) -> int:
+    from pantry_tui.services.correct import correct as put_right
+
+    args = call.args
+    pairs = key_values(args.process)
+    return call.done(
+        lambda p: put_right(
+            p, args.code, made=args.made, size=args.size, note=args.note, process=pairs
+        )
+    )

@@ -7,7 +7,7 @@ import tempfile
 from pathlib import Path
 
 from pantry_tui import cli_print as out
-from pantry_tui.cli_call import Call
+from pantry_tui.cli_call import Call, key_values
 from pantry_tui.core.amounts import read_altitude, read_temperature
 from pantry_tui.core.dates import read_date, read_span
 from pantry_tui.core.text import clean
@@ -72,6 +72,13 @@ def place(call: Call) -> int:
             [{k: v for k, v in one.items() if k != "rows"} for one in jsonable.shelves(found)],
             out.places(found),
         )
+    if args.what == "change":
+        return call.done(
+            lambda p: places_.change(
+                p, " ".join(args.name), climate=args.climate, capacity=args.capacity,
+                temp_f=read_temperature(args.temp, p.bare_degree) if args.temp else None,
+            )
+        )  # fmt: skip
     return call.done(
         lambda p: places_.add(
             p,
@@ -100,14 +107,10 @@ def _reading(p: Pantry, args: argparse.Namespace) -> PutUpReading:
         raise BadInput(
             'Say what was put up: pantry-tui putup "7 jars peaches, boiling-water canned, larder".'
         )
-    pairs = [pair.partition("=") for pair in args.process]
-    for key, equals, value in pairs:
-        if not (key.strip() and equals and value.strip()):
-            raise BadInput("Write --process as key=value, for example --process minutes=25.")
     return putup_.from_flags(
         p,
         count=1 if args.count is None else args.count,
-        process=[(key.strip(), value.strip()) for key, _, value in pairs],
+        process=key_values(args.process),
         **flags,
     )
 

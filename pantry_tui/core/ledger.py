@@ -112,6 +112,29 @@ class _Fold:
             stays = tuple(sorted((*old.stays, stay), key=lambda s: s.since))
             self.containers[id_] = replace(old, state=state, place=place, stays=stays)
 
+    def correct(self, event: Event) -> None:
+        """The record of what happened was wrong: made, size, process, note. The containers' first
+        stay begins on the day made, so it moves along."""
+        data = event.data
+        old = self.batches[event.batch]
+        made = _day(data["made"]) if "made" in data else old.made
+        self.batches[event.batch] = replace(
+            old,
+            made=made,
+            size=data.get("size", old.size),
+            note=data.get("note", old.note),
+            process=tuple((str(k), str(v)) for k, v in data.get("process", old.process)),
+            doubt=tuple(data.get("doubt", old.doubt)),
+            possible=data.get("possible", old.possible),
+        )
+        if "made" not in data:
+            return
+        for id_, container in self.containers.items():
+            if container.batch == event.batch:
+                first = replace(container.stays[0], since=made or event.day)
+                stays = (first, *container.stays[1:])
+                self.containers[id_] = replace(container, stays=stays)
+
     def sign(self, event: Event) -> None:
         """Something seen on containers; it may put their whole batch under suspicion."""
         data = event.data
@@ -195,6 +218,7 @@ def fold(events: Iterable[Event]) -> Stock:
         Did.SIGN: building.sign,
         Did.OUTAGE: building.outage,
         Did.COUNT: building.count,
+        Did.CORRECT: building.correct,
         Did.USE: building.leave,
         Did.DISCARD: building.leave,
         Did.GIVE: building.leave,

@@ -301,10 +301,7 @@ class Pantry:
     def judge(self, container: Container) -> Judgement:
         """The verdict on one container today; equal histories are judged once."""
         batch = self.stock.batches[container.batch]
-        key = (
-            batch.id, batch.food, batch.suspect, container.stays, container.signs,
-            container.looked, self.today,
-        )  # fmt: skip
+        key = (batch, container.stays, container.signs, container.looked, self.today)
         found = self._judged.get(key)
         if found is None:
             found = self._judged[key] = self.judge_as(container)

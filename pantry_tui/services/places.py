@@ -33,10 +33,7 @@ def add(
     if not shown:
         raise BadInput("A place needs a name.")
     kind = read_climate(climate)
-    if temp_f is not None and not -60 <= temp_f <= 130:
-        raise BadInput(f"{temp_f:g} F is no temperature for a place: give -60 to 130 F.")
-    if capacity is not None and capacity < 1:
-        raise BadInput("A capacity must be 1 or more.")
+    _check(temp_f, capacity)
     parent = p.find_place(inside).id if inside else None
     for place in p.stock.places.values():
         if place.parent == parent and place.name.lower() == shown.lower():
@@ -54,6 +51,39 @@ def add(
         )
     )
     return Done(f"Added the place {p.place_paths()[id_]} ({kind}).")
+
+
+def change(
+    p: Pantry,
+    place: str,
+    *,
+    name: str | None = None,
+    climate: str | None = None,
+    temp_f: float | None = None,
+    capacity: int | None = None,
+) -> Done:
+    """Change a place from today on; what stood there before keeps the warmth it had. °F."""
+    old = p.find_place(place)
+    shown = " ".join((name or old.name).split())
+    kind = read_climate(climate) if climate else old.climate
+    _check(temp_f, capacity)
+    same = kind is old.climate
+    target = temp_f if temp_f is not None else (old.target_f if same else None)
+    p.book(
+        p.event(
+            Did.PLACE_CHANGED, id=old.id, name=shown, climate=kind.value, parent=old.parent,
+            target_f=target, capacity=capacity if capacity is not None else old.capacity,
+        )
+    )  # fmt: skip
+    now = p.stock.places[old.id]
+    return Done(f"Changed {p.place_paths()[old.id]}: {kind}, {now.target:g} F.")
+
+
+def _check(temp_f: float | None, capacity: int | None) -> None:
+    if temp_f is not None and not -60 <= temp_f <= 130:
+        raise BadInput(f"{temp_f:g} F is no temperature for a place: give -60 to 130 F.")
+    if capacity is not None and capacity < 1:
+        raise BadInput("A capacity must be 1 or more.")
 
 
 def add_line(p: Pantry, line: str) -> Done:

@@ -290,7 +290,7 @@ def describe(p: Pantry, event: Event) -> str:
     words = {
         Did.PUT_UP: "put up", Did.FINISH: "finished", Did.MOVE: "moved", Did.OPEN: "opened",
         Did.THAW: "thawed", Did.USE: "used", Did.DISCARD: "discarded", Did.GIVE: "gave away",
-        Did.LOSE: "lost", Did.SIGN: "saw",
+        Did.LOSE: "lost", Did.SIGN: "saw", Did.CORRECT: "corrected",
     }  # fmt: skip
     batch = p.stock.batches.get(event.batch)
     if batch is None:
