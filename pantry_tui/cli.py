@@ -62,6 +62,7 @@ def _parser() -> argparse.ArgumentParser:
     _paper(verb)
     _process(verb)
     _keys(verb)
+    _books(verb)
     _outlook(verb)
     return parser
 
@@ -176,6 +177,13 @@ def _paper(verb: Any) -> None:
 def _outlook(verb: Any) -> None:
     it = verb("outlook", care.outlook, "Will it last, what is lost, how much to put up")
     it.add_argument("--until", metavar="DATE", help="instead of each food's next harvest")
+
+
+def _books(verb: Any) -> None:
+    it = verb("year", care.year, "The year of each food: opening, made, gone, closing, eaten")
+    it.add_argument("food", nargs="*")
+    it = verb("losses", care.losses, "What was discarded and why, and what would save most")
+    it.add_argument("--from", dest="start", metavar="DATE")
 
 
 def _keys(verb: Any) -> None:

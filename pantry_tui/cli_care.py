@@ -194,3 +194,20 @@ def correct(call: Call) -> int:
             p, args.code, made=args.made, size=args.size, note=args.note, process=pairs
         )
     )
+
+
+def year(call: Call) -> int:
+    from pantry_tui.services.year import years
+
+    with call.pantry() as p:
+        rows = years(p, " ".join(call.args.food) or None)
+    return call.say(jsonable.plain(rows), out.years(rows))
+
+
+def losses(call: Call) -> int:
+    from pantry_tui.services.year import losses as lost
+
+    since = read_date(call.args.start, call.today) if call.args.start else None
+    with call.pantry() as p:
+        found = lost(p, since)
+    return call.say(jsonable.plain(found), out.losses(found))

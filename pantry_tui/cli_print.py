@@ -16,7 +16,9 @@ from pantry_tui.services.rows import (
     BatchView,
     Done,
     DueRow,
+    FoodYear,
     Kept,
+    LossView,
     OutageRow,
     OutlookView,
     PutUp,
@@ -258,6 +260,34 @@ def outlook(found: OutlookView) -> list[str]:
     heads = ("food", "servings", "needs a week", "can give", "runs out", "lost", "put up next")
     lines = [clean(one) for one in found.alarms]
     return [*lines, *_table(heads, rows), "Servings and paces are estimates."]
+
+
+def years(rows: Sequence[FoodYear]) -> list[str]:
+    """opening + made - given - lost - unrecorded - closing = eaten, a line a year."""
+    heads = ("food", "from", "to", "opening", "made", "given", "lost", "unrecorded", "closing",
+             "eaten")  # fmt: skip
+    cells = [
+        (
+            one.food, say(one.start), say(one.end) if one.end else "today", str(one.opening),
+            str(one.made), str(one.given), str(one.lost), str(one.unrecorded), str(one.closing),
+            str(one.eaten),
+        )
+        for one in rows
+    ]  # fmt: skip
+    return _table(heads, cells) if cells else ["Nothing was put up yet."]
+
+
+def losses(found: LossView) -> list[str]:
+    """The two changes first, then every loss."""
+    if not found.rows:
+        return ["Nothing was discarded."]
+    cells = [
+        (one.food, one.method, one.why, str(one.containers), f"{one.servings:g}")
+        for one in found.rows
+    ]
+    head = f"{found.servings:g} servings lost, {found.share:.1%} of what was put up (estimates)."
+    table = _table(("food", "method", "why", "containers", "servings"), cells)
+    return [head, *map(clean, found.changes), *table]
 
 
 def keys(rows: Sequence[dict[str, str]]) -> list[str]:

@@ -18,6 +18,8 @@ def plain(value: Any) -> Any:
         return value.value
     if isinstance(value, tuple | list):
         return [plain(one) for one in value]
+    if isinstance(value, dict):
+        return {str(key): plain(one) for key, one in value.items()}
     if hasattr(value, "__dataclass_fields__"):
         return {field.name: plain(getattr(value, field.name)) for field in fields(value)}
     return value

@@ -192,6 +192,44 @@ class OutlookView:
 
 
 @dataclass(frozen=True, slots=True)
+class FoodYear:
+    """One year of a food in containers; `end` None while it runs."""
+
+    food: str
+    start: date
+    end: date | None
+    opening: int
+    made: int
+    given: int
+    lost: int
+    unrecorded: int
+    closing: int
+    eaten: int
+
+
+@dataclass(frozen=True, slots=True)
+class Loss:
+    """What was discarded of one food for one reason; servings are estimates, also by season."""
+
+    food: str
+    method: str
+    why: str
+    containers: int
+    servings: float
+    seasons: dict[str, float]
+
+
+@dataclass(frozen=True, slots=True)
+class LossView:
+    """`share` is of all servings put up in the time; `changes` are sentences."""
+
+    rows: tuple[Loss, ...]
+    servings: float
+    share: float
+    changes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Kept:
     """Where one container of a batch is or went. `to` is whom it was given to."""
 
