@@ -63,6 +63,7 @@ def _parser() -> argparse.ArgumentParser:
     _process(verb)
     _keys(verb)
     _books(verb)
+    _appetite(verb)
     _outlook(verb)
     return parser
 
@@ -184,6 +185,12 @@ def _books(verb: Any) -> None:
     it.add_argument("food", nargs="*")
     it = verb("losses", care.losses, "What was discarded and why, and what would save most")
     it.add_argument("--from", dest="start", metavar="DATE")
+
+
+def _appetite(verb: Any) -> None:
+    it = verb("appetite", care.appetite, "What you eat of the stores in a week, at most")
+    it.add_argument("what", nargs="*", help="a food or group, then servings a person a week")
+    it.add_argument("--people", type=_whole)
 
 
 def _keys(verb: Any) -> None:

@@ -5,8 +5,8 @@ the household's appetite. Pure; a candidate is one container.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date, timedelta
 
 from pantry_tui.core.schedule import Ceilings, Lot, pressing
@@ -25,6 +25,23 @@ FOOD_CEILING = 3.0
 
 
 @dataclass(frozen=True, slots=True)
+class Appetite:
+    """Ceilings in servings a person a week where the household changed them; 0 is never eaten."""
+
+    people: int
+    groups: Mapping[str, float] = field(default_factory=dict)
+    foods: Mapping[str, float] = field(default_factory=dict)
+
+    def of_group(self, group: Group) -> float:
+        """For the whole household."""
+        return self.groups.get(group.value, CEILING[group]) * self.people
+
+    def of_food(self, food: str) -> float:
+        """For the whole household."""
+        return self.foods.get(food, FOOD_CEILING) * self.people
+
+
+@dataclass(frozen=True, slots=True)
 class Candidate:
     """One container that may be eaten, in eating order. `last` is its nearer date."""
 
@@ -34,6 +51,7 @@ class Candidate:
     servings: float
     last: date | None
     must: bool  # opened or thawed: its clock runs
+    safe_until: date | None
     frozen: bool
     thaw_days: int
 
@@ -47,7 +65,9 @@ class Pick:
     thaw_by: date | None
 
 
-def begun_first(candidates: Sequence[Candidate], people: int, start: date) -> list[Candidate]:
+def begun_first(
+    candidates: Sequence[Candidate], appetite: Appetite, start: date
+) -> list[Candidate]:
     """The same candidates, those before the rest that must be begun now though others fall due
     sooner: big piles under a ceiling (core/schedule.py). Opened ones stay in front."""
     lots: dict[tuple[str, str, int], float] = defaultdict(float)
@@ -56,8 +76,8 @@ def begun_first(candidates: Sequence[Candidate], people: int, start: date) -> li
             week = max(0, (one.last - start).days // 7)
             lots[one.food, one.group, week] += one.servings
     ceilings = Ceilings(
-        {one.food: FOOD_CEILING * people for one in candidates},
-        {group: most * people for group, most in CEILING.items()},
+        {one.food: appetite.of_food(one.food) for one in candidates},
+        {group: appetite.of_group(group) for group in Group},
     )
     wanted = pressing(
         [Lot(food, group, servings, week) for (food, group, week), servings in lots.items()],
@@ -72,8 +92,9 @@ def begun_first(candidates: Sequence[Candidate], people: int, start: date) -> li
     return [one for _, one in sorted(ranked, key=lambda pair: pair[0])]
 
 
-def plan(candidates: Sequence[Candidate], people: int, start: date) -> list[Pick]:
-    """Seven days from `start`. Candidates come in eating order; ceilings are per person.
+def plan(candidates: Sequence[Candidate], appetite: Appetite, start: date) -> list[Pick]:
+    """Seven days from `start`. Candidates come in eating order; what the
+    household does not eat is left out.
 
     An opened or thawed container is taken even above the ceiling: it would be lost.
     """
@@ -81,8 +102,10 @@ def plan(candidates: Sequence[Candidate], people: int, start: date) -> list[Pick
     by_food: dict[str, float] = {}
     chosen: list[Candidate] = []
     for one in candidates:
-        room = CEILING[one.group] * people - by_group.get(one.group, 0.0)
-        taste = FOOD_CEILING * people - by_food.get(one.food, 0.0)
+        if appetite.of_food(one.food) <= 0 or appetite.of_group(one.group) <= 0:
+            continue
+        room = appetite.of_group(one.group) - by_group.get(one.group, 0.0)
+        taste = appetite.of_food(one.food) - by_food.get(one.food, 0.0)
         first = one.food not in by_food and room > 0
         if not one.must and not (first or (one.servings <= room and one.servings <= taste)):
             continue
@@ -99,6 +122,8 @@ def _spread(chosen: Sequence[Candidate], start: date) -> list[Pick]:
     for one in chosen:
         latest = 6 if one.last is None else min(6, (one.last - start).days)
         earliest = min(one.thaw_days, 6) if one.frozen else 0
+        if one.safe_until is not None and one.safe_until < start + timedelta(days=earliest):
+            continue  # it cannot be thawed and eaten before its discard date
         days = range(earliest, max(earliest, latest) + 1)
         day = min(days, key=lambda d: (load[d], d))
         load[day] += one.servings

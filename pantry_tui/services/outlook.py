@@ -12,8 +12,7 @@ from pantry_tui.core.ledger import standing
 from pantry_tui.core.outlook import Ahead, ahead, to_put_up
 from pantry_tui.core.pace import Portion, next_harvest
 from pantry_tui.core.rotation import UNFIT
-from pantry_tui.core.week import CEILING, FOOD_CEILING
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import Group, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import FoodAhead, OutlookView
 from pantry_tui.services.week import servings
@@ -73,7 +72,7 @@ def _food(
 ) -> FoodAhead:
     food = p.tables.index.find(name)
     harvest = until or next_harvest(food.harvest_month if food else None, p.today)
-    found = ahead(parts, harvest, p.today, eaten=eaten, ceiling=FOOD_CEILING * p.people)
+    found = ahead(parts, harvest, p.today, eaten=eaten, ceiling=p.appetite.of_food(name))
     size = sum(sizes) / len(sizes)
     facts = p.facts(name)
     return FoodAhead(
@@ -118,8 +117,7 @@ def _groups(p: Pantry, by_group: dict[str, list[Portion]], until: date | None) -
     end = until or next_harvest(None, p.today)
     found = []
     for group, parts in sorted(by_group.items()):
-        ceiling = next(limit for name, limit in CEILING.items() if name == group) * p.people
-        one = ahead(parts, end, p.today, ceiling=ceiling)
+        one = ahead(parts, end, p.today, ceiling=p.appetite.of_group(Group(group)))
         found.append(
             FoodAhead(
                 food=str(group), group=str(group), servings=round(one.pace.servings, 1),

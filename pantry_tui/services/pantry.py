@@ -17,7 +17,8 @@ from pantry_tui.core.limits import Judgement, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stock
 from pantry_tui.core.own import food_of, rule_of
 from pantry_tui.core.rules import Rule, Rulebook
-from pantry_tui.core.words import Trust
+from pantry_tui.core.week import Appetite
+from pantry_tui.core.words import Group, Trust
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import normal
 from pantry_tui.reference.tables import Tables, load_tables
@@ -87,10 +88,27 @@ class Pantry:
         """Where the household cooks, feet above the sea."""
         return int(self._settings.get("altitude_ft", "0"))
 
+    @property
+    def appetite(self) -> Appetite:
+        """What the household eats of its stores in a week, at most."""
+        asked = {
+            name.partition(":")[2]: float(value)
+            for name, value in self._settings.items()
+            if name.startswith("appetite:")
+        }
+        groups = {name: most for name, most in asked.items() if name in tuple(Group)}
+        foods = {name: most for name, most in asked.items() if name not in groups}
+        return Appetite(self.people, groups, foods)
+
+    def save(self, settings: dict[str, str]) -> None:
+        """Change some settings."""
+        self.store.save_settings(settings)
+        self._settings = self.store.settings()
+        self._made.clear()
+
     def settle(self, altitude_ft: int, people: int, units: str) -> None:
         """Change what kind of household it is. Raises BadInput."""
-        self.store.save_settings(household(altitude_ft, people, units))
-        self._settings = self.store.settings()
+        self.save(household(altitude_ft, people, units))
 
     @property
     def bare_degree(self) -> str:

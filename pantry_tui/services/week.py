@@ -52,6 +52,7 @@ def _candidate(p: Pantry, container: Container) -> Candidate:
         servings=servings(p, container),
         last=min(ahead, default=None),
         must=container.state in (State.OPEN, State.THAWED) and not frozen,
+        safe_until=judged.discard_after,
         frozen=frozen,
         thaw_days=0 if batch.food.group in _NO_THAW else 1,
     )
@@ -125,7 +126,7 @@ def proposed(p: Pantry, start: date | None = None) -> WeekView:
     here = [c for c in p.stock.containers.values() if c.here]
     fit = [c for c in here if _may(p, c, first)]
     candidates = [_candidate(p, c) for c in ordered(p, fit)]
-    picks = plan(begun_first(candidates, p.people, first), p.people, first)
+    picks = plan(begun_first(candidates, p.appetite, first), p.appetite, first)
     return _view(p, first, _takes(p, picks))
 
 

@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.rotation import UNFIT
-from pantry_tui.core.words import State, Verdict
-from pantry_tui.errors import Refused
-from pantry_tui.services import act, signs, view
+from pantry_tui.core.words import Group, State, Verdict
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services import act, appetite, signs, view
 from pantry_tui.services import week as weeks
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, open_pantry
@@ -71,6 +71,38 @@ def test_what_turns_unfit_leaves_the_accepted_week(p: Pantry) -> None:
     words = next(w for w in signs.possible_words(p, name) if "leak" in w)
     signs.mark(p, name, words)
     assert not any(name in t.containers for t in weeks.week(p).take)
+
+
+def test_what_nobody_likes_is_not_proposed_and_a_ceiling_holds(p: Pantry) -> None:
+
+    def eaten(group: Group) -> dict[str, float]:
+        found: dict[str, float] = {}
+        for take in weeks.week(p).take:
+            if p.batch(take.code).food.group is group:
+                found[take.food] = found.get(take.food, 0.0) + take.servings
+        return found
+
+    assert "runner beans" in eaten(Group.VEGETABLE) and eaten(Group.FISH)
+    appetite.set_ceiling(p, "runner bean", "0")
+    appetite.set_ceiling(p, "fish", "0")
+    assert "runner beans" not in eaten(Group.VEGETABLE) and not eaten(Group.FISH)
+    before = eaten(Group.FRUIT)
+    appetite.set_ceiling(p, "fruit", "1")
+    after = eaten(Group.FRUIT)
+    assert 0 < sum(after.values()) < sum(before.values())
+    appetite.set_people(p, 8)
+    assert weeks.week(p).people == 8
+    for bad in (("moss", "1"), ("fruit", "many"), ("fruit", "-1")):
+        with pytest.raises(BadInput):
+            appetite.set_ceiling(p, *bad)
+
+
+def test_what_cannot_be_thawed_in_time_is_not_proposed(p: Pantry) -> None:
+    code = next(row.code for row in view.due(p) if row.food == "ground beef"
+                and row.state is State.THAWED)  # fmt: skip
+    act.move(p, f"{code}/1", "chest freezer")  # refrozen: its date stays, and that is today
+    for take in weeks.week(p).take:
+        assert f"{code}/1" not in take.containers
 
 
 def test_an_old_week_makes_room_for_a_new_one(p: Pantry) -> None:
