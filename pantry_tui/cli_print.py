@@ -11,7 +11,7 @@ from typing import Any
 
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import MARK, State, Verdict
+from pantry_tui.core.words import MARK, Verdict
 from pantry_tui.services.rows import (
     BatchView,
     Done,
@@ -49,7 +49,7 @@ def _day(day: date | None) -> str:
 
 
 def _food(row: DueRow) -> str:
-    return row.food if row.state is State.SEALED else f"{row.food} ({row.state})"
+    return f"{row.food}{row.remark}"
 
 
 def _due_cells(row: DueRow) -> tuple[str, ...]:
@@ -111,9 +111,12 @@ def batch(view: BatchView) -> list[str]:
     ]
     lines += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
     lines += [f"note: {clean(view.note)}"] if view.note else []
+    lines += [f"tasted: {clean(one)}" for one in view.tasted]
     for row in view.rows:
+        aside = f" {clean(row.aside)}" if row.aside else ""
         lines.append(
-            f"{row.count} {row.state} in {clean(row.place)} ({', '.join(row.container_ids)}): "
+            f"{row.count} {row.state}{aside} in {clean(row.place)} "
+            f"({', '.join(row.container_ids)}): "
             f"{row.verdict}; best by {_day(row.best_by)}; discard after {_day(row.discard_after)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]

@@ -135,10 +135,10 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
 
 def _food(row: DueRow, width: int) -> str:
     """The food, and its state in brackets where it is not sealed; the name gives way first."""
-    if row.state is State.SEALED:
+    if not row.remark:
         return row.food
-    state = f" ({row.state})"
-    return clip(row.food, max(width - len(state), 4)) + state
+    remark = clip(row.remark, max(width - 10, 8))
+    return f"{clip(row.food, max(width - cell_len(remark) - 1, 4))} {remark}"
 
 
 def shelf_title(shelf: Shelf) -> str:
@@ -241,7 +241,7 @@ def row_detail(row: DueRow) -> str:
         clip(row.food, 300),
         verdict(row.verdict),
         "",
-        f"{row.method.value}, {row.state.value}",
+        ", ".join(filter(None, (row.method.value, row.state.value, clip(row.aside, 60)))),
         clip(row.place, 200),
         f"{row.count} {clip(row.size, 40)}".strip() + f": {ids}",
         "",

@@ -43,13 +43,15 @@ def batch_text(view: BatchView) -> str:
     facts += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
     facts += [clean(view.note)] if view.note else []
     dates = [
-        f"{row.state.value}, {clip(row.place, 60)} ({', '.join(row.container_ids)}): best by "
+        f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
+        f"({', '.join(row.container_ids)}): best by "
         f"{day(row.best_by)}; discard after {day(row.discard_after)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
     parts = (
         ("What it is", facts),
+        ("Tasted", [clean(one) for one in view.tasted]),
         ("Dates", dates),
         ("Why", list(why)),
         *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),

@@ -31,6 +31,8 @@ class Did(StrEnum):
     CORRECT = "correct"
     FOOD_ADDED = "food_added"
     RULE_ADDED = "rule_added"
+    RESERVED = "reserved"
+    SUBSTITUTES = "substitutes"
     UNDO = "undo"
 
 

@@ -8,8 +8,18 @@ from datetime import date
 from typing import Any
 
 from pantry_tui.core.events import Did, Event
-from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Seen, Spell, Stay, Stock
-from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
+from pantry_tui.core.model import (
+    Batch,
+    Container,
+    FoodFacts,
+    Place,
+    Seen,
+    Spell,
+    Stay,
+    Stock,
+    Tasted,
+)
+from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Taste, Verdict
 
 #: How a container left; the words stand in lists and in history.
 FATES = {Did.USE: "used", Did.DISCARD: "discarded", Did.GIVE: "given", Did.LOSE: "lost"}
@@ -110,7 +120,11 @@ class _Fold:
                 thawed=event.data.get("how", _last_thaw(old, state)),
             )
             stays = tuple(sorted((*old.stays, stay), key=lambda s: s.since))
-            self.containers[id_] = replace(old, state=state, place=place, stays=stays)
+            # What was begun is no gift any more.
+            kept = old.reserved if state in (State.SEALED, State.WORKING) else ""
+            self.containers[id_] = replace(
+                old, state=state, place=place, stays=stays, reserved=kept
+            )
 
     def correct(self, event: Event) -> None:
         """The record of what happened was wrong: made, size, process, note. The containers' first
@@ -148,6 +162,17 @@ class _Fold:
         if data.get("suspect"):
             old_batch = self.batches[event.batch]
             self.batches[event.batch] = replace(old_batch, suspect=data["suspect"])
+
+    def taste(self, event: Event) -> None:
+        """What was said at table of a batch."""
+        old = self.batches[event.batch]
+        said = Tasted(event.day, Taste(event.data["taste"]), event.data.get("note", ""))
+        self.batches[event.batch] = replace(old, tasted=(*old.tasted, said))
+
+    def reserve(self, event: Event) -> None:
+        """Kept apart for something or somebody, or (with no words) free again."""
+        for id_ in event.containers:
+            self.containers[id_] = replace(self.containers[id_], reserved=event.data["for"])
 
     def count(self, event: Event) -> None:
         """A round: what nobody saw leave, what came to light again, what was never recorded."""
@@ -219,6 +244,8 @@ def fold(events: Iterable[Event]) -> Stock:
         Did.OUTAGE: building.outage,
         Did.COUNT: building.count,
         Did.CORRECT: building.correct,
+        Did.TASTED: building.taste,
+        Did.RESERVED: building.reserve,
         Did.USE: building.leave,
         Did.DISCARD: building.leave,
         Did.GIVE: building.leave,

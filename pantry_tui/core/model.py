@@ -12,6 +12,7 @@ from pantry_tui.core.words import (
     Group,
     Method,
     State,
+    Taste,
     Trust,
     Verdict,
 )
@@ -67,6 +68,18 @@ class FoodFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class Tasted:
+    """What was said of a batch at table. `note` is what to change, or why."""
+
+    day: date
+    taste: Taste
+    note: str = ""
+
+    def __str__(self) -> str:
+        return f"{self.taste}: {self.note}" if self.note else self.taste.value
+
+
+@dataclass(frozen=True, slots=True)
 class Batch:
     """What was put up in one go. `made` None means nobody knows: judged strictly."""
 
@@ -82,6 +95,7 @@ class Batch:
     doubt: tuple[str, ...] = ()  # what is wrong with its process, from the put-up
     possible: str = ""  # what may still be done about it
     suspect: str = ""  # the sign on one container that makes all others be looked at
+    tasted: tuple[Tasted, ...] = ()  # in the order it was said; the last one stands
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,6 +139,7 @@ class Container:
     ended: date | None = None
     signs: tuple[Seen, ...] = ()
     looked: date | None = None  # looked at and found sound, after its batch came under suspicion
+    reserved: str = ""  # kept apart, for a gift or for whom; its verdict is the same as any other's
 
     @property
     def here(self) -> bool:

@@ -141,6 +141,14 @@ class Kind(StrEnum):
     REFUSE = "refuse"
 
 
+class Taste(StrEnum):
+    """What the household says of a batch once it was eaten from."""
+
+    AGAIN = "again"
+    NOT_AGAIN = "not again"
+    CHANGE = "change"
+
+
 class Trust(StrEnum):
     """How a figure reached the tables."""
 

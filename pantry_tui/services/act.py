@@ -20,6 +20,7 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import view
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import containers_named, name_of, ordered
+from pantry_tui.services.reserve import suits, was_kept
 from pantry_tui.services.rows import Done
 
 
@@ -33,7 +34,7 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
         if theirs.id in (batch.id, *said) or theirs.food.name != batch.food.name:
             continue
         judged = p.judge(other)
-        if judged.verdict in UNFIT or other.state is State.WORKING:
+        if judged.verdict in UNFIT or other.state is State.WORKING or other.reserved:
             continue
         older = theirs.made is not None and batch.made is not None and theirs.made < batch.made
         what = f"{name_of(p, other)} {theirs.food.name} in {p.where(other)}"
@@ -70,9 +71,9 @@ def use(p: Pantry, ref: str, amount: str | None = None, any_: bool = False) -> D
     """
     count, bulk = _count(amount)
     _refuse_unfit(p, ref)
-    taken = containers_named(p, ref, count, lambda c: _edible(p, c), "be eaten")
+    taken = containers_named(p, ref, count, lambda c: _edible(p, c), "be eaten", ours=True)
     batch = p.stock.batches[taken[0].batch]
-    warnings = () if any_ else _left_behind(p, taken[0])
+    warnings = was_kept(p, taken) + (() if any_ else _left_behind(p, taken[0]))
     warnings += tuple(_doubts(p.judge(c)) for c in taken[:1] if _doubts(p.judge(c)))
     ids = [c.id for c in taken]
     if not bulk:
@@ -152,7 +153,7 @@ def _cold_place(p: Pantry, container: Container, state: State) -> str:
 def _change_state(
     p: Pantry, ref: str, did: Did, state: State, verb: str, fits: set[State], **data: Any
 ) -> Done:
-    taken = containers_named(p, ref, 1, lambda c: c.state in fits, verb)
+    taken = containers_named(p, ref, 1, lambda c: c.state in fits, verb, ours=True)
     container = taken[0]
     batch = p.stock.batches[container.batch]
     judged = p.judge(container)
@@ -162,7 +163,8 @@ def _change_state(
     place = _cold_place(p, container, state)
     if did is Did.THAW:
         _refuse_state(p, container, place, state)
-    warnings = _left_behind(p, container) if did is Did.OPEN else ()
+    warnings = was_kept(p, taken)
+    warnings += _left_behind(p, container) if did is Did.OPEN else ()
     p.book(p.event(did, batch=batch.id, containers=[container.id], place=place, **data))
     after = p.stock.containers[container.id]
     where = f"; it now stands in {p.where(after)}" if place != container.place else ""
@@ -278,16 +280,23 @@ def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Ju
 
 
 def _leave(p: Pantry, did: Did, verb: str, ref: str, count: int | None, **data: Any) -> Done:
-    taken = containers_named(p, ref, count or 1)
+    return _left(p, did, verb, containers_named(p, ref, count or 1), **data)
+
+
+def _left(p: Pantry, did: Did, verb: str, taken: Sequence[Container], **data: Any) -> Done:
     batch = p.stock.batches[taken[0].batch]
     p.book(p.event(did, batch=batch.id, containers=[c.id for c in taken], **data))
     return Done(f"{verb} {_say(p, taken)}; {_remaining(p, batch.id)}.", (), _names(p, taken))
 
 
 def give(p: Pantry, ref: str, count: int | None = None, to: str = "") -> Done:
-    """Give away; refuses what is unfit, since it would hurt somebody else."""
+    """Give away, what is kept for a gift first; refuses what is unfit, since it would hurt
+    somebody else."""
     _refuse_unfit(p, ref)
-    return _leave(p, Did.GIVE, "Gave away", ref, count, to=to)
+    taken = containers_named(p, ref, 1 if count is None else count, lambda c: _edible(p, c),
+                             "be given", first=lambda c: suits(c, to))  # fmt: skip
+    elsewhere = was_kept(p, [c for c in taken if suits(c, to) == 3])
+    return replace(_left(p, Did.GIVE, "Gave away", taken, to=to), warnings=elsewhere)
 
 
 def lose(p: Pantry, ref: str, count: int | None = None) -> Done:

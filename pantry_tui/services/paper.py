@@ -92,12 +92,11 @@ def _outage(p: Pantry) -> Sheet:
 
 
 def _cells(row: DueRow) -> tuple[str, ...]:
-    state = "" if row.state is State.SEALED else f" ({row.state})"
     return tuple(
         clean(cell)
         for cell in (
             row.code,
-            row.food + state,
+            row.food + row.remark,
             str(row.count),
             row.place,
             dates.say(row.best_by) if row.best_by else "-",

@@ -33,8 +33,13 @@ def containers_named(
     count: int = 1,
     fits: Callable[[Container], bool] = lambda _container: True,
     doing: str = "be taken",
+    *,
+    ours: bool = False,
+    first: Callable[[Container], int] = lambda _container: 0,
 ) -> list[Container]:
-    """The `count` containers meant, the oldest fitting ones unless one is named.
+    """The `count` containers meant, the oldest fitting ones unless one is named. With `ours`, what
+    is kept apart for somebody is passed over, unless it is named; `first` ranks them before their
+    dates do.
 
     Raises BadInput for an unknown code or number, Refused when too few are there.
     """
@@ -52,15 +57,22 @@ def containers_named(
         return named
     here = [c for c in everything if c.here]
     fitting = ordered(p, [c for c in here if fits(c)])
+    kept = [c for c in fitting if ours and c.reserved]
+    fitting = [c for c in fitting if c not in kept]
     if count < 1:
         raise BadInput("The count must be 1 or more.")
     if not here:
         raise Refused(f"Nothing of {batch.code} {batch.food.name} is left.")
+    if kept and len(fitting) < count:
+        raise Refused(
+            f"The rest of {batch.code} {batch.food.name} is kept for {kept[0].reserved}: name the "
+            f"one you mean, like {name_of(p, kept[0])}, or free it with `reserve --free`."
+        )
     if not fitting:
         raise Refused(f"No container of {batch.code} can {doing}: all are {here[0].state}.")
     if len(fitting) < count:
         raise Refused(f"Only {len(fitting)} of {batch.code} {batch.food.name} can {doing}.")
-    return fitting[:count]
+    return sorted(fitting, key=first)[:count]
 
 
 def name_of(p: Pantry, container: Container) -> str:

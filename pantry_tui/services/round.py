@@ -180,10 +180,11 @@ def _count_event(p: Pantry, place: Place) -> Event:
 
 def _standing(p: Pantry, where: str, batch_id: str, state: str) -> list[Container]:
     """The oldest first: what was eaten unseen was most likely taken from the front."""
-    return [
+    found = [
         c for c in p.containers_of(p.stock.batches[batch_id])
         if c.here and c.place == where and c.state.value == state
     ]  # fmt: skip
+    return sorted(found, key=lambda c: bool(c.reserved))  # nobody eats a gift unseen
 
 
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:

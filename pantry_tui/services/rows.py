@@ -26,6 +26,19 @@ class DueRow:
     reasons: tuple[str, ...]
     size: str = ""
     amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
+    reserved: str = ""  # kept apart, for a gift or for whom
+
+    @property
+    def aside(self) -> str:
+        """ "for gift", "for Aunt Sunniva", or nothing."""
+        return f"for {self.reserved}" if self.reserved else ""
+
+    @property
+    def remark(self) -> str:
+        """What stands behind the food's name: " (open)", " (for gift)", or nothing."""
+        state = "" if self.state is State.SEALED else self.state.value
+        said = ", ".join(filter(None, (state, self.aside)))
+        return f" ({said})" if said else ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +71,7 @@ class BatchView:
     cautions: tuple[str, ...]
     history: tuple[str, ...]
     chain: tuple[tuple[str, tuple[str, ...]], ...] = ()  # first container of a row -> its steps
+    tasted: tuple[str, ...] = ()  # what was said of it, oldest first
 
 
 @dataclass(frozen=True, slots=True)

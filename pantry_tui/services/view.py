@@ -35,7 +35,8 @@ def rows_of(p: Pantry, containers: Iterable[Container]) -> list[DueRow]:
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
     for c in containers:
         if c.here:
-            groups[c.batch, c.place, c.state, c.stays, c.amount, c.signs, c.looked].append(c)
+            same = (c.batch, c.place, c.state, c.stays, c.amount, c.signs, c.looked, c.reserved)
+            groups[same].append(c)
     return sorted((_row(p, group) for group in groups.values()), key=_by_date)
 
 
@@ -58,6 +59,7 @@ def _row(p: Pantry, group: list[Container]) -> DueRow:
         reasons=judged.reasons,
         size=" ".join(part for part in (first.amount, batch.size) if part),
         amount=first.amount,
+        reserved=first.reserved,
     )
 
 
@@ -190,7 +192,8 @@ def _words_of(p: Pantry, row: DueRow) -> str:
     names = " ".join(known.aliases) if known else ""
     return (
         f"{row.food} {names} {batch.food.group} {row.method} {row.place} {row.state} "
-        f"{row.verdict} {batch.note} {row.code}"
+        f"{row.verdict} {batch.note} {row.code} {row.aside} "
+        f"{' '.join(str(one) for one in batch.tasted)}"
     ).lower()
 
 
@@ -242,6 +245,7 @@ def show(p: Pantry, code: str) -> BatchView:
         cautions=cautions(batch, [row.verdict for row in rows]),
         history=tuple(log(p, batch.code)),
         chain=tuple(_chains(p, batch, rows)),
+        tasted=tuple(f"{dates.say(one.day)}: {one}" for one in batch.tasted),
     )
 
 
@@ -291,6 +295,7 @@ def describe(p: Pantry, event: Event) -> str:
         Did.PUT_UP: "put up", Did.FINISH: "finished", Did.MOVE: "moved", Did.OPEN: "opened",
         Did.THAW: "thawed", Did.USE: "used", Did.DISCARD: "discarded", Did.GIVE: "gave away",
         Did.LOSE: "lost", Did.SIGN: "saw", Did.CORRECT: "corrected",
+        Did.RESERVED: "kept" if data.get("for") else "no longer kept",
     }  # fmt: skip
     batch = p.stock.batches.get(event.batch)
     if batch is None:
@@ -308,8 +313,12 @@ def describe(p: Pantry, event: Event) -> str:
         parts.append(f"to {p.place_paths()[data['place']]}")
     if data.get("to"):
         parts.append(f"to {data['to']}")
+    if data.get("for"):
+        parts.append(f"for {data['for']}")
     if data.get("why"):
         parts.append(f"({data['why']})")
+    if event.did is Did.TASTED:
+        parts.append(f": {': '.join(filter(None, (data['taste'], data.get('note'))))}")
     if data.get("words"):
         parts.append(f": {data['words']}")
     return " ".join(parts).replace(" :", ":")
@@ -324,6 +333,9 @@ def _of_the_house(p: Pantry, event: Event) -> str:
         return f"added the food {data['name']}"
     if event.did is Did.RULE_ADDED:
         return f"added a rule for {data['food']}, {data['method']}"
+    if event.did is Did.SUBSTITUTES:
+        others = " and ".join(data["with"])
+        return f"{others or 'nothing'} may stand in for {data['food']}"
     place = p.place_paths().get(str(data.get("place", "")), "?")
     if event.did is Did.OUTAGE:
         return f"power cut of {data['hours']:g} h in {place}"

@@ -34,8 +34,11 @@ class DueScreen(StockScreen):
         return [*heads, *due_lines(rows, columns)]
 
     def start(self, lines: Sequence[Line]) -> int:
-        """At first the cursor stands on what may be eaten, not on what must go."""
-        fits = (i for i, one in enumerate(lines) if one.row and one.row.verdict not in UNSAFE)
+        """At first the cursor stands on what may be eaten, not on what must go or is a gift."""
+        fits = (
+            i for i, one in enumerate(lines)
+            if one.row and one.row.verdict not in UNSAFE and not one.row.reserved
+        )  # fmt: skip
         return next(fits, 0)
 
     def action_sort(self) -> None:
