@@ -14,6 +14,7 @@ from importlib.metadata import version
 from pathlib import Path
 from typing import Any, NoReturn
 
+from pantry_tui import cli_books as books
 from pantry_tui import cli_care as care
 from pantry_tui import cli_verbs as verbs
 from pantry_tui.cli_call import Call, Verb
@@ -62,9 +63,8 @@ def _parser() -> argparse.ArgumentParser:
     _paper(verb)
     _process(verb)
     _keys(verb)
-    _books(verb)
     _appetite(verb)
-    _outlook(verb)
+    books.words(verb, _whole)
     return parser
 
 
@@ -173,18 +173,6 @@ def _paper(verb: Any) -> None:
     it.add_argument("--html", action="store_true")
     it = verb("calendar", care.calendar, "All dates ahead as a calendar file (RFC 5545)")
     it.add_argument("file")
-
-
-def _outlook(verb: Any) -> None:
-    it = verb("outlook", care.outlook, "Will it last, what is lost, how much to put up")
-    it.add_argument("--until", metavar="DATE", help="instead of each food's next harvest")
-
-
-def _books(verb: Any) -> None:
-    it = verb("year", care.year, "The year of each food: opening, made, gone, closing, eaten")
-    it.add_argument("food", nargs="*")
-    it = verb("losses", care.losses, "What was discarded and why, and what would save most")
-    it.add_argument("--from", dest="start", metavar="DATE")
 
 
 def _appetite(verb: Any) -> None:

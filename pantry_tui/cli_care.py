@@ -173,17 +173,6 @@ def keys(call: Call) -> int:
     return call.say(rows, out.keys(rows))
 
 
-def outlook(call: Call) -> int:
-    from pantry_tui.services.outlook import outlook as look
-
-    until = read_date(call.args.until, call.today) if call.args.until else None
-    if until is not None and until <= call.today:
-        raise BadInput("Look ahead: give a day after today.")
-    with call.pantry() as p:
-        found = look(p, until)
-    return call.say(jsonable.plain(found), out.outlook(found))
-
-
 def correct(call: Call) -> int:
     from pantry_tui.services.correct import correct as put_right
 
@@ -194,23 +183,6 @@ def correct(call: Call) -> int:
             p, args.code, made=args.made, size=args.size, note=args.note, process=pairs
         )
     )
-
-
-def year(call: Call) -> int:
-    from pantry_tui.services.year import years
-
-    with call.pantry() as p:
-        rows = years(p, " ".join(call.args.food) or None)
-    return call.say(jsonable.plain(rows), out.years(rows))
-
-
-def losses(call: Call) -> int:
-    from pantry_tui.services.year import losses as lost
-
-    since = read_date(call.args.start, call.today) if call.args.start else None
-    with call.pantry() as p:
-        found = lost(p, since)
-    return call.say(jsonable.plain(found), out.losses(found))
 
 
 def appetite(call: Call) -> int:

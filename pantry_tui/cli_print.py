@@ -16,11 +16,8 @@ from pantry_tui.services.rows import (
     BatchView,
     Done,
     DueRow,
-    FoodYear,
     Kept,
-    LossView,
     OutageRow,
-    OutlookView,
     PutUp,
     PutUpReading,
     RoundLine,
@@ -33,7 +30,7 @@ from pantry_tui.services.rows import (
 _UNFIT = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 
 
-def _table(heads: Sequence[str], rows: Iterable[Sequence[str]]) -> list[str]:
+def table(heads: Sequence[str], rows: Iterable[Sequence[str]]) -> list[str]:
     """Columns as wide as their widest cell; long cells are cut at 40 characters."""
     cells = [[clean(cell) for cell in row] for row in rows]
     cut = [[cell if len(cell) <= 40 else cell[:39] + "…" for cell in row] for row in cells]
@@ -68,7 +65,7 @@ def due(rows: Sequence[DueRow]) -> list[str]:
     """The stock list, and under it why what is unfit must go."""
     if not rows:
         return ["Nothing is in store here: put something up with `pantry-tui putup`."]
-    lines = _table(DUE_HEADS, map(_due_cells, rows))
+    lines = table(DUE_HEADS, map(_due_cells, rows))
     unfit = [row for row in rows if row.verdict in _UNFIT]
     for row in unfit:
         lines.append(f"{row.code} {clean(row.food)}: {row.verdict}. {clean(' '.join(row.reasons))}")
@@ -99,7 +96,7 @@ def places(found: Sequence[Shelf]) -> list[str]:
         (s.path, s.climate, f"{s.temperature_f:g} F", str(s.count), str(s.capacity or "-"))
         for s in found
     ]
-    return _table(("place", "climate", "temp", "holds", "room for"), rows)
+    return table(("place", "climate", "temp", "holds", "room for"), rows)
 
 
 def batch(view: BatchView) -> list[str]:
@@ -176,7 +173,7 @@ def week(view: WeekView) -> list[str]:
         for take in view.take
     ]  # fmt: skip
     if rows:
-        lines += _table(("day", "code", "food", "n", "place", "servings", "thaw from"), rows)
+        lines += table(("day", "code", "food", "n", "place", "servings", "thaw from"), rows)
     else:
         lines.append("Nothing to propose: put something up with `pantry-tui putup`.")
     lines += list(_named("Needs a hand or has no published figure", view.waiting))
@@ -226,7 +223,7 @@ def round_lines(lines: Sequence[RoundLine]) -> list[str]:
          "" if one.seen is None else str(one.seen))
         for one in lines
     ]  # fmt: skip
-    return _table(("code", "food", "state", "place", "expected", "seen"), rows)
+    return table(("code", "food", "state", "place", "expected", "seen"), rows)
 
 
 def next_places(rows: Sequence[dict[str, Any]]) -> list[str]:
@@ -251,52 +248,10 @@ def recall(rows: Sequence[Kept]) -> list[str]:
     return lines
 
 
-def outlook(found: OutlookView) -> list[str]:
-    """Both alarms first, then every food; servings are estimates."""
-    rows = [
-        (
-            one.food, f"{one.servings:g}", f"{one.pace_need:g}", f"{one.pace_can:g}",
-            say(one.runs_out) if one.runs_out else "-", f"{one.lost:g}", str(one.put_up),
-        )
-        for one in found.foods
-    ]  # fmt: skip
-    heads = ("food", "servings", "needs a week", "can give", "runs out", "lost", "put up next")
-    lines = [clean(one) for one in found.alarms]
-    return [*lines, *_table(heads, rows), "Servings and paces are estimates."]
-
-
-def years(rows: Sequence[FoodYear]) -> list[str]:
-    """opening + made - given - lost - unrecorded - closing = eaten, a line a year."""
-    heads = ("food", "from", "to", "opening", "made", "given", "lost", "unrecorded", "closing",
-             "eaten")  # fmt: skip
-    cells = [
-        (
-            one.food, say(one.start), say(one.end) if one.end else "today", str(one.opening),
-            str(one.made), str(one.given), str(one.lost), str(one.unrecorded), str(one.closing),
-            str(one.eaten),
-        )
-        for one in rows
-    ]  # fmt: skip
-    return _table(heads, cells) if cells else ["Nothing was put up yet."]
-
-
-def losses(found: LossView) -> list[str]:
-    """The two changes first, then every loss."""
-    if not found.rows:
-        return ["Nothing was discarded."]
-    cells = [
-        (one.food, one.method, one.why, str(one.containers), f"{one.servings:g}")
-        for one in found.rows
-    ]
-    head = f"{found.servings:g} servings lost, {found.share:.1%} of what was put up (estimates)."
-    table = _table(("food", "method", "why", "containers", "servings"), cells)
-    return [head, *map(clean, found.changes), *table]
-
-
 def keys(rows: Sequence[dict[str, str]]) -> list[str]:
     """One command a line."""
     cells = [(row["id"], row["keys"], row["does"], row["screens"]) for row in rows]
-    return _table(("id", "keys", "does", "on"), cells)
+    return table(("id", "keys", "does", "on"), cells)
 
 
 def process(answer: dict[str, Any], altitude_ft: int) -> list[str]:

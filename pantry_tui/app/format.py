@@ -11,13 +11,7 @@ from rich.cells import cell_len, set_cell_size
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
-from pantry_tui.services.rows import (
-    DueRow,
-    FoodAhead,
-    RoundLine,
-    Shelf,
-    Take,
-)
+from pantry_tui.services.rows import DueRow, RoundLine, Shelf, Take
 
 UNSAFE = frozenset({Verdict.DISCARD, Verdict.DO_NOT_TASTE})
 ASK_FOR_HELP = (
@@ -134,11 +128,14 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
 
 
 def _food(row: DueRow, width: int) -> str:
-    """The food, and its state in brackets where it is not sealed; the name gives way first."""
+    """The food, in brackets its state where it is not sealed and for whom it is kept; the name
+    gives way first, then the person, never the state."""
     if not row.remark:
         return row.food
-    remark = clip(row.remark, max(width - 10, 8))
-    return f"{clip(row.food, max(width - cell_len(remark) - 1, 4))} {remark}"
+    state = "" if row.state is State.SEALED else row.state.value
+    aside = clip(row.aside, max(width - 10 - len(state), 8)) if row.aside else ""
+    remark = f" ({', '.join(filter(None, (state, aside)))})"
+    return clip(row.food, max(width - cell_len(remark), 4)) + remark
 
 
 def shelf_title(shelf: Shelf) -> str:
@@ -251,47 +248,3 @@ def row_detail(row: DueRow) -> str:
         *(clip(reason, 400) for reason in row.reasons),
     ]
     return "\n".join(lines)
-
-
-def outlook_columns(width: int) -> tuple[Column, ...]:
-    """The columns of the outlook; servings and servings a week are estimates."""
-    free = width - 2
-    if width < 60:
-        return (
-            Column("food", "food", max(free - 20, 8)),
-            Column("needs", "needs", 6),
-            Column("out", "gone by", 9),
-            Column("put", "put", 5),
-        )
-    return (
-        Column("food", "food", max(free - 59, 14)),
-        Column("servings", "servings", 9),
-        Column("needs", "needs/wk", 9),
-        Column("can", "gives/wk", 9),
-        Column("lost", "lost", 7),
-        Column("out", "gone by", 13),
-        Column("put", "put up next", 12),
-    )
-
-
-def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
-    """The text of one food."""
-    narrow = len(columns) == 4
-    gone = short_day(one.runs_out) if one.runs_out else "-"
-    fields = {
-        "food": one.food,
-        "servings": f"{one.servings:g}",
-        "needs": f"{one.pace_need:.1f}",
-        "can": f"{one.pace_can:.1f}",
-        "lost": f"{one.lost:g}" if one.lost else "-",
-        "out": " ".join(gone.split()[1:]) if narrow and one.runs_out else gone,
-        "put": str(one.put_up),
-    }
-    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
-
-
-def supply(weeks: Sequence[float], width: int = 52) -> str:
-    """What is left at each week's end, nine for as much as at first down to nought."""
-    most = max(weeks, default=0.0)
-    shown = weeks[:width]
-    return "".join(str(round(9 * left / most)) if most else "0" for left in shown)

@@ -14,6 +14,7 @@ from pantry_tui.services.rows import (
     PutUpReading,
     SignAnswer,
 )
+from pantry_tui.services.rows_books import FoodYear, LossView
 
 
 def difference_text(found: Sequence[Difference], left: int) -> str:
@@ -65,6 +66,36 @@ def batch_text(view: BatchView) -> str:
         for heading, lines in parts
         if lines
     )
+
+
+def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
+    """The loss record and the year of every food."""
+    lines = ["What was lost, and why"]
+    if lost.rows:
+        lines.append(f"  {lost.servings:g} servings, {lost.share:.1%} of what was put up")
+    else:
+        lines.append("  Nothing was discarded.")
+    lines += [f"  ! {clean(one)}" for one in lost.changes]
+    lines += [
+        f"  {clip(row.food, 30)}, {row.method}: {row.containers} for {clip(row.why, 40)!r}, "
+        f"{row.servings:g} servings, {row.share:.1%} of it"
+        for row in lost.rows
+    ]
+    lines += [
+        f"  in {one.season}: {one.servings:g} servings, {one.share:.0%} of all lost"
+        for one in lost.seasons
+    ]
+    lines += ["", "The year of each food, in containers"]
+    for year in years:
+        end = day(year.end) if year.end else "today"
+        lines += [
+            f"  {clip(year.food, 40)}, {day(year.start)} to {end}",
+            f"    {year.opening} + {year.made} made - {year.given} given - {year.lost} lost - "
+            f"{year.unrecorded} unrecorded - {year.closing} left = {year.eaten} eaten",
+        ]
+        kept = [f"{year.reserved} of what is left kept apart"] if year.reserved else []
+        lines += [f"    {clean(one)}" for one in (*kept, *year.tasted)]
+    return "\n".join(lines)
 
 
 def sign_text(said: SignAnswer) -> str:

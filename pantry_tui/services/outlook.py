@@ -1,153 +1,279 @@
-"""Supply against time, per food and group, to the next harvest; both alarms; what to put up."""
+"""Supply against time, per food, per group and for the household, to the next harvest; both
+alarms; what to put up next, and which food stands in for a crop that failed."""
 
 from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 
-from pantry_tui.core import dates
-from pantry_tui.core.events import Did
-from pantry_tui.core.ledger import standing
-from pantry_tui.core.outlook import Ahead, ahead, to_put_up
+from pantry_tui.core import saying
+from pantry_tui.core.model import Container
+from pantry_tui.core.outlook import Ahead, ahead, shared, together
 from pantry_tui.core.pace import Portion, next_harvest
 from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.words import Group, Verdict
+from pantry_tui.services import putup_next
+from pantry_tui.services.eaten import eaten_a_week
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import FoodAhead, OutlookView
-from pantry_tui.services.week import servings
+from pantry_tui.services.portions import born, left_in, whole
+from pantry_tui.services.putup_next import Ask, Demand, Usual
+from pantry_tui.services.rows_books import FoodAhead, FoodYear, OutlookView
+from pantry_tui.services.substitute import substitutes
+from pantry_tui.services.taste import verdicts
+from pantry_tui.services.year import years
 
-#: Weeks of use that the log must hold before the appetite is read from it.
-LEARNED_AFTER = 8
+
+@dataclass(frozen=True, slots=True)
+class _Food:
+    """One food while the outlook is reckoned."""
+
+    name: str
+    group: Group
+    parts: list[Portion]
+    safety: frozenset[date]  # the dates after which it is discarded, not only past its best
+    standing: list[Container]
+    reserved: int
+    harvest: date
+    ahead: Ahead
+    way: Usual
+    unit: saying.Unit
+    wanted: Demand
 
 
-def outlook(p: Pantry, until: date | None = None) -> OutlookView:
-    """Every food that stands, the most pressing first. `until` replaces all harvests."""
-    portions: dict[str, list[Portion]] = defaultdict(list)
-    by_group: dict[str, list[Portion]] = defaultdict(list)
-    sizes: dict[str, list[float]] = defaultdict(list)
-    for container in p.stock.containers.values():
-        judged = p.judge(container) if container.here else None
-        if judged is None or judged.verdict in UNFIT or judged.verdict is Verdict.UNKNOWN:
-            continue
-        batch = p.stock.batches[container.batch]
-        # What is past its best already cannot be saved by haste: nothing hurries it any more.
-        dates_ahead = [
-            day for day in (judged.best_by, judged.discard_after) if day and day >= p.today
-        ]
-        portion = Portion(servings(p, container), min(dates_ahead, default=None))
-        portions[batch.food.name].append(portion)
-        by_group[batch.food.group].append(portion)
-        sizes[batch.food.name].append(portion.servings)
-    used = _eaten_a_week(p)
-    foods = [
-        _food(p, name, parts, sizes[name], used.get(name), until)
-        for name, parts in portions.items()
+def outlook(p: Pantry, until: date | None = None, ask: Ask | None = None) -> OutlookView:
+    """Every food that stands or was eaten lately, the most pressing first. `until` replaces all
+    harvests. What is kept apart as a gift is no supply, and is counted by itself."""
+    ask = ask or Ask()
+    foods = _foods(p, until)
+    plans = {one.name: _row(p, one, ask) for one in foods}
+    shifts = _shift(p, foods, plans)
+    rows = sorted(plans.values(), key=lambda one: (-one.lost, one.runs_out or date.max, one.food))
+    groups = [
+        _together(p, group.value, [one for one in foods if one.group is group], rows)
+        for group in sorted(Group, key=str)
+        if any(one.group is group for one in foods)
     ]
-    foods.sort(key=lambda one: (-one.lost, one.runs_out or date.max, one.food))
+    notes = [one.short_lived for one in rows if one.short_lived] if ask.years > 1 else []
     return OutlookView(
-        p.today, tuple(foods), tuple(_groups(p, by_group, until)), tuple(_alarms(foods))
-    )
+        p.today, tuple(rows), tuple(groups), _together(p, "whole household", foods, rows),
+        tuple(_alarms(rows)), tuple(shifts), tuple(notes),
+    )  # fmt: skip
 
 
-def _alarms(foods: Sequence[FoodAhead]) -> list[str]:
-    """The worst three that will be lost and the first three that will be gone, in a sentence
-    each; what is only a jar or two is no alarm."""
-    said = [one for one in foods if one.says]
-    lost = [one.says for one in said if one.lost >= 1][:3]
-    gone = sorted(
-        (one for one in said if one.runs_out and one.lost < 1 and one.servings >= 12),
-        key=lambda one: one.runs_out or date.max,
-    )
-    return lost + [one.says for one in gone[:3]]
+# -- one food --------------------------------------------------------------------------------------
+
+
+def _foods(p: Pantry, until: date | None) -> list[_Food]:
+    eaten = eaten_a_week(p)
+    books: dict[str, list[FoodYear]] = defaultdict(list)
+    for year in p.once("years", lambda: years(p)):
+        books[year.food].append(year)
+    found = []
+    for name, containers in putup_next.containers_by_food(p).items():
+        standing = [c for c in containers if c.here and _fit(p, c)]
+        if standing or name in eaten:
+            found.append(_food(p, name, containers, standing, eaten.get(name), books[name], until))
+    return found
+
+
+def _fit(p: Pantry, container: Container) -> bool:
+    verdict = p.judge(container).verdict
+    return verdict not in UNFIT and verdict is not Verdict.UNKNOWN
 
 
 def _food(
     p: Pantry,
     name: str,
-    parts: Sequence[Portion],
-    sizes: Sequence[float],
+    containers: Sequence[Container],
+    standing: Sequence[Container],
     eaten: float | None,
+    book: Sequence[FoodYear],
     until: date | None,
-) -> FoodAhead:
+) -> _Food:
+    ours = [c for c in standing if not c.reserved]
+    parts, safety = [], set()
+    for container in ours:
+        judged = p.judge(container)
+        # What is past its best already cannot be saved by haste: nothing hurries it any more.
+        dated = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
+        parts.append(Portion(left_in(p, container), min(dated, default=None)))
+        if dated and min(dated) == judged.discard_after:
+            safety.add(min(dated))
     food = p.tables.index.find(name)
     harvest = until or next_harvest(food.harvest_month if food else None, p.today)
-    found = ahead(parts, harvest, p.today, eaten=eaten, ceiling=p.appetite.of_food(name))
-    size = sum(sizes) / len(sizes)
-    facts = p.facts(name)
+    coming = ahead(parts, harvest, p.today, eaten=eaten, ceiling=p.appetite.of_food(name))
+    way = putup_next.usual(p, containers)
+    most = min(coming.pace.can, p.appetite.of_food(name))
+    wanted = putup_next.demand(p, eaten, most, book, way, containers)
+    unit = putup_next.unit_of(p, ours, way)
+    return _Food(
+        name, way.batch.food.group, parts, frozenset(safety), ours, len(standing) - len(ours),
+        harvest, coming, way, unit, wanted,
+    )  # fmt: skip
+
+
+def _row(p: Pantry, one: _Food, ask: Ask) -> FoodAhead:
+    found, known = one.ahead, one.wanted.source == "as eaten"
+    much = saying.hoarding(one.name, found, one.unit, one.harvest, p.today)
+    little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if known else ""
+    passing = "pass their date" if found.pace.tight in one.safety else "pass their best"
+    next_ = putup_next.plan(p, one.name, one.wanted, one.way, found.left, ask)
     return FoodAhead(
-        food=name,
-        group=facts.group.value if facts else "",
+        food=one.name,
+        group=one.group.value,
         servings=round(found.pace.servings, 1),
         pace_need=round(found.pace.needs, 2),
         pace_can=round(found.pace.can, 2),
         rate=round(found.rate, 2),
-        harvest=harvest,
+        harvest=one.harvest,
         runs_out=found.runs_out,
         lost=round(found.lost, 1),
         left=round(found.left, 1),
-        # Without a learned appetite, as much a week as this year's stock can give.
-        put_up=to_put_up(found.pace.can if eaten is None else eaten, 52, 1, size, found.left),
+        put_up=next_.count,
         supply=found.supply,
-        says=_says(name, found, size, known=eaten is not None),
+        says=much or little,
+        pace_says=saying.pace_in_words(
+            one.name, one.parts, found, one.unit, one.harvest, p.today, passing
+        ),
+        hoarding=much,
+        rationing=little,
+        container=one.way.batch.size or one.way.unit.one,
+        pounds=next_.pounds,
+        crop=next_.crop,
+        pounds_note=next_.note,
+        reckoning=next_.reckoning,
+        short_lived=next_.short_lived,
+        reserved=one.reserved,
+        tasted=verdicts(p, one.name),
+        eaten_known=known,
     )
 
 
-def _says(name: str, found: Ahead, size: float, *, known: bool) -> str:
-    """Both alarms in a sentence: what passes its date, or what runs out at the `known` appetite."""
-    if found.lost >= size / 2:
-        need = found.pace.needs / size
-        tight = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
-        return (
-            f"{name.capitalize()}: eat {need:.1f} a week{tight}, or about "
-            f"{max(1, round(found.lost / size))} pass their date."
+# -- groups and the household ----------------------------------------------------------------------
+
+
+def _together(
+    p: Pantry, name: str, foods: Sequence[_Food], rows: Sequence[FoodAhead]
+) -> FoodAhead:
+    """The same of several foods: a group by its own ceiling, the household by all of them."""
+    mine = {one.name for one in foods}
+    groups = {one.group for one in foods}
+    ceiling = sum(p.appetite.of_group(group) for group in groups)
+    parts = [part for one in foods for part in one.parts]
+    found = together([(one.ahead, one.harvest) for one in foods], parts, p.today, ceiling)
+    harvest = min((one.harvest for one in foods), default=next_harvest(None, p.today))
+    rows = [row for row in rows if row.food in mine]
+    weights = [row.pounds for row in rows if row.pounds is not None]
+    says = ""
+    if found.pace.needs > ceiling and found.lost >= saying.BULK_ALARM:
+        says = (
+            f"{name.capitalize()}: {found.pace.needs:.0f} servings a week fall due and you eat "
+            f"{ceiling:g} at most: about {found.lost:.0f} servings pass their date."
         )
-    if found.runs_out is not None and known:
-        return (
-            f"{name.capitalize()}: gone about {dates.say(found.runs_out)}; "
-            f"{found.pace.can / size:.1f} a week would last to the harvest."
-        )
-    if found.left >= 3 * size:
-        return f"{name.capitalize()}: about {round(found.left / size)} left over at the harvest."
-    return ""
+    return FoodAhead(
+        food=name, group=name if len(groups) == 1 else "", servings=round(found.pace.servings, 1),
+        pace_need=round(found.pace.needs, 2), pace_can=round(found.pace.can, 2),
+        rate=round(found.rate, 2), harvest=harvest, runs_out=found.runs_out,
+        lost=round(found.lost, 1), left=round(found.left, 1),
+        put_up=sum(row.put_up for row in rows), supply=found.supply, says=says,
+        pace_says=saying.pace_in_words(
+            name, parts, found, saying.SERVINGS, harvest, p.today,
+            until="the harvest of each",
+        ),
+        hoarding=says, pounds=round(sum(weights), 1) if weights else None,
+        reserved=sum(row.reserved for row in rows),
+    )  # fmt: skip
 
 
-def _groups(p: Pantry, by_group: dict[str, list[Portion]], until: date | None) -> list[FoodAhead]:
-    """The same for each food group; its year is a year from today."""
-    end = until or next_harvest(None, p.today)
-    found = []
-    for group, parts in sorted(by_group.items()):
-        one = ahead(parts, end, p.today, ceiling=p.appetite.of_group(Group(group)))
-        found.append(
-            FoodAhead(
-                food=str(group), group=str(group), servings=round(one.pace.servings, 1),
-                pace_need=round(one.pace.needs, 2), pace_can=round(one.pace.can, 2),
-                rate=round(one.rate, 2), harvest=end, runs_out=one.runs_out,
-                lost=round(one.lost, 1), left=round(one.left, 1), put_up=0, supply=one.supply,
-                says="",
-            )
-        )  # fmt: skip
-    return found
+# -- alarms and substitutes ------------------------------------------------------------------------
 
 
-def _eaten_a_week(p: Pantry) -> dict[str, float]:
-    """Servings a week of each food over the last year, once the log holds weeks enough of it."""
-    first: dict[str, date] = {}
-    total: dict[str, float] = defaultdict(float)
-    for event in standing(p.events):
-        if event.did is not Did.USE or (p.today - event.day).days > 365:
+def _alarms(rows: Sequence[FoodAhead]) -> list[str]:
+    """The worst three, in servings lost, left over or missed; where both alarms hold, the worst of
+    each kind is among them."""
+    much = sorted((r for r in rows if r.hoarding), key=lambda r: -(r.lost + r.left))
+    little = sorted((r for r in rows if r.rationing), key=lambda r: -_missed(r))
+    ranked = [(r.lost + r.left, r.hoarding) for r in much] + [
+        (_missed(r), r.rationing) for r in little
+    ]
+    ranked.sort(key=lambda one: -one[0])
+    worst = [said for _, said in ranked[:3]]
+    for kind in ([r.hoarding for r in much], [r.rationing for r in little]):
+        if kind and not set(kind) & set(worst):
+            worst[-1] = kind[0]
+    return worst
+
+
+def _missed(row: FoodAhead) -> float:
+    assert row.runs_out is not None
+    return row.rate * (row.harvest - row.runs_out).days / 7
+
+
+def _shift(p: Pantry, foods: Sequence[_Food], plans: dict[str, FoodAhead]) -> list[str]:
+    """Where a crop failed, its substitutes put up more; `plans` is changed. Returns sentences."""
+    by_name = {one.name: one for one in foods}
+    said = []
+    for name, others in substitutes(p).items():
+        one = by_name.get(name)
+        short = _failed(p, one) if one is not None else None
+        if one is None or short is None:
             continue
-        batch = p.stock.batches.get(event.batch)
-        if batch is None:
+        gave, target = short
+        lying_ahead = [other for other in others if other in plans and _still_ahead(p, other)]
+        paces = {other: plans[other].rate for other in lying_ahead}
+        head = f"{name.capitalize()} gave {gave} of {target} {one.way.unit.noun}"
+        if not paces:
+            said.append(f"{head}; no substitute of it has its harvest still ahead.")
             continue
-        name = batch.food.name
-        first[name] = min(first.get(name, event.day), event.day)
-        if not event.data.get("left"):
-            gone = (p.stock.containers[id_] for id_ in event.containers)
-            total[name] += sum(servings(p, container) for container in gone)
-    found = {}
-    for name, since in first.items():
-        weeks = (p.today - since).days / 7
-        if weeks >= LEARNED_AFTER:
-            found[name] = total[name] / weeks
-    return found
+        missing = (target - gave) * one.way.servings
+        more = []
+        for other, amount in shared(missing, paces).items():
+            more.append(_put_up_more(p, by_name[other], plans, amount))
+        noun = by_name[lying_ahead[0]].way.unit.noun
+        first = f"{more[0]} more {noun} of {lying_ahead[0]}"
+        rest = [
+            f"{count} of {other}" for other, count in zip(lying_ahead[1:], more[1:], strict=True)
+        ]
+        said.append(f"{head}: {', '.join([first, *rest])}.")
+    return said
+
+
+def _failed(p: Pantry, one: _Food) -> tuple[int, int] | None:
+    """(containers it gave this year, containers wanted), when its harvest is over and it gave less
+    than half; None else, and where nobody knows how much of it is eaten."""
+    month = _harvest_month(p, one.name)
+    if month is None or month >= p.today.month or not one.wanted.known:
+        return None
+    containers = putup_next.containers_by_food(p)[one.name]
+    fresh = [c for c in containers if born(p.stock.batches[c.batch], c).year == p.today.year]
+    gave = sum(whole(p, c) for c in fresh)
+    older = sum(left_in(p, c) for c in one.standing if c not in fresh)
+    wanted = putup_next.target(p, one.wanted, one.way, older)
+    if gave >= wanted * one.way.servings / 2:
+        return None
+    return round(gave / one.way.servings), wanted
+
+
+def _harvest_month(p: Pantry, name: str) -> int | None:
+    food = p.tables.index.find(name)
+    return food.harvest_month if food else None
+
+
+def _still_ahead(p: Pantry, name: str) -> bool:
+    """Its harvest of this year is to come, or begins this month."""
+    month = _harvest_month(p, name)
+    return month is not None and month >= p.today.month
+
+
+def _put_up_more(
+    p: Pantry, other: _Food, plans: dict[str, FoodAhead], servings: float
+) -> int:
+    extra = putup_next.containers(servings, other.way)
+    row = plans[other.name]
+    count = row.put_up + extra
+    pounds, _, _ = putup_next.fresh_pounds(p, other.way, count)
+    said = f"{row.reckoning} With {extra} more as a substitute: {count}."
+    plans[other.name] = replace(row, put_up=count, pounds=pounds, reckoning=said)
+    return extra

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from pantry_tui.core.events import Did
 from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
@@ -19,6 +21,12 @@ def read_taste(text: str) -> Taste:
         return Taste(said)
     except ValueError:
         raise BadInput(f"{clean(text)[:40]!r} is none of again, not-again, change.") from None
+
+
+def split(words: Sequence[str]) -> tuple[str, str]:
+    """("not", "again", "too", "sweet") -> the verdict's words and the note."""
+    taken = 2 if [word.lower() for word in words[:2]] == ["not", "again"] else 1
+    return " ".join(words[:taken]), " ".join(words[taken:])
 
 
 def taste(p: Pantry, ref: str, said: str, note: str = "") -> Done:

@@ -334,7 +334,7 @@ def _of_the_house(p: Pantry, event: Event) -> str:
     if event.did is Did.RULE_ADDED:
         return f"added a rule for {data['food']}, {data['method']}"
     if event.did is Did.SUBSTITUTES:
-        others = " and ".join(data["with"])
+        others = " and ".join(data["others"])
         return f"{others or 'nothing'} may stand in for {data['food']}"
     place = p.place_paths().get(str(data.get("place", "")), "?")
     if event.did is Did.OUTAGE:

@@ -13,8 +13,9 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services import act, places, putup
 from pantry_tui.services import round as rounds
 from pantry_tui.services.demo import build_demo
+from pantry_tui.services.losses import losses
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.year import losses, years
+from pantry_tui.services.year import years
 
 TODAY = date(2026, 11, 25)
 

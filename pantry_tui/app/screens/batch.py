@@ -60,6 +60,11 @@ class BatchScreen(StockScreen):
         self.table.styles.height = min(len(found.rows) + 1, max(3, self.size.height // 3))
         return due_lines([row for row in found.rows if self._fits(row.place)], columns)
 
+    @property
+    def tasted_ref(self) -> str:
+        """This batch, also when nothing of it is left."""
+        return self.code
+
     def _fits(self, text: str) -> bool:
         return all(word in text.lower() for word in self.sought.lower().split())
 

@@ -27,7 +27,8 @@ from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.app.widgets.saidline import SaidLine
-from pantry_tui.services import act, signs, view
+from pantry_tui.core.words import Taste
+from pantry_tui.services import act, reserve, signs, taste, view
 from pantry_tui.services.rows import Done
 
 #: One key each; the last asks for words of one's own.
@@ -170,6 +171,41 @@ class StockScreen(FindingScreen):
 
     def _give(self, to: str) -> None:
         self._on_line(lambda ref: act.give(self.host.pantry, ref, to=to))
+
+    def action_keep(self) -> None:
+        """For whom, in words; what is kept already is free again."""
+        kept = [line for line in self.chosen if line.row is not None and line.row.reserved]
+        if kept:
+            self._on_line(lambda ref: reserve.free(self.host.pantry, ref))
+        else:
+            self._ask_line("Keep one apart: for whom? Empty means a gift.", "Aunt Sunniva",
+                           self._keep, empty=True)  # fmt: skip
+
+    def _keep(self, whom: str) -> None:
+        self._on_line(lambda ref: reserve.reserve(self.host.pantry, ref, words=whom or "gift"))
+
+    @property
+    def tasted_ref(self) -> str:
+        """The batch that was tasted: that of the line."""
+        line = self.table.current
+        return line.ref if line else ""
+
+    def action_taste(self) -> None:
+        """How it was, by one key, then a note."""
+        ref = self.tasted_ref.partition("/")[0]
+        if not ref:
+            self.host.tell("Put the cursor on a line of stock first.", refused=True)
+            return
+
+        def note(said: str) -> None:
+            self._ask_line(f"{ref}, {said}: a note for next year, or none.", "less salt",
+                           lambda words: self._taste(ref, said, words), empty=True)  # fmt: skip
+
+        self.app.push_screen(Choose(f"How was {ref}?", list(Taste)), _given(note))
+
+    def _taste(self, ref: str, said: str, words: str) -> None:
+        self.host.attempt(lambda: taste.taste(self.host.pantry, ref, said, words))
+        self.reload()
 
     def action_lose(self) -> None:
         self._on_line(lambda ref: act.lose(self.host.pantry, ref))

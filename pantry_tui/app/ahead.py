@@ -1,0 +1,103 @@
+"""The outlook as text: columns, cells, and supply drawn against time. No textual here."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from pantry_tui.app.format import Column, clip, short_day
+from pantry_tui.core.saying import containers, month
+from pantry_tui.services.rows_books import FoodAhead
+
+#: Eighths of a cell, from nothing to full; they tell heights apart without any colour.
+_BLOCKS = " ▁▂▃▄▅▆▇█"
+
+
+def outlook_columns(width: int) -> tuple[Column, ...]:
+    """The columns of the outlook; servings and servings a week are estimates."""
+    free = width - 2
+    if width < 60:
+        return (
+            Column("food", "food", max(free - 20, 8)),
+            Column("needs", "needs", 6),
+            Column("out", "gone by", 9),
+            Column("put", "put", 5),
+        )
+    return (
+        Column("food", "food", max(free - 60, 14)),
+        Column("servings", "servings", 9),
+        Column("needs", "needs/wk", 9),
+        Column("can", "gives/wk", 9),
+        Column("lost", "lost", 7),
+        Column("out", "gone by", 12),
+        Column("put", "put up next", 14),
+    )
+
+
+def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The text of one food, group or household."""
+    narrow = len(columns) == 4
+    gone = short_day(one.runs_out) if one.runs_out else "-"
+    pounds = f", {one.pounds:.0f} lb" if one.pounds and one.put_up and not narrow else ""
+    number = str(one.put_up) if one.container else ""
+    fields = {
+        "food": one.food,
+        "servings": f"{one.servings:g}",
+        "needs": f"{one.pace_need:.1f}",
+        "can": f"{one.pace_can:.1f}",
+        "lost": f"{one.lost:g}" if one.lost else "-",
+        "out": " ".join(gone.split()[1:]) if narrow and one.runs_out else gone,
+        "put": f"{number}{pounds}" if number else "",
+    }
+    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
+def plot(one: FoodAhead, today: date, width: int, height: int) -> list[str]:
+    """What is left at each week's end, as columns of blocks over a line of time.
+
+    `width` cells and `height` lines for the blocks; two lines of words are added. The scale begins
+    at nought, so that a supply that hardly falls looks so.
+    """
+    weeks = (one.servings, *one.supply)
+    most = max(weeks)
+    name = clip(one.food, max(width - 20, 8))
+    if most <= 0:
+        return [f"{name}: none left"]
+    label = len(f"{most:.0f}") + 1
+    across = max(width - label, 10)
+    shown = [weeks[at * len(weeks) // across] for at in range(across)]
+    lines = [f"{name}: servings left, week by week"]
+    for line in range(height - 1, -1, -1):
+        scale = f"{most:.0f}" if line == height - 1 else "0" if line == 0 else ""
+        bar = "".join(_block(left / most * height - line) for left in shown)
+        lines.append(f"{scale:>{label - 1}} {bar}".rstrip())
+    return [*lines, _axis(one, today, label, across, len(one.supply))]
+
+
+def _block(full: float) -> str:
+    """One cell, from empty (0 or less) to full (1 or more)."""
+    return _BLOCKS[max(0, min(8, round(full * 8)))]
+
+
+def _axis(one: FoodAhead, today: date, label: int, across: int, weeks: int) -> str:
+    """ "now ........ harvest in July"; of a group, the end of the time looked at."""
+    far = month(today + timedelta(weeks=weeks), today)
+    end = f"harvest in {month(one.harvest, today)}" if one.container else far
+    dots = "." * max(across - len(end) - 5, 1)
+    return f"{'':>{label}}now {dots} {end}"
+
+
+def sentences(one: FoodAhead, *, whole: bool = False) -> list[str]:
+    """The pace, the alarms, what was said of it at table, what to put up; with `whole` also how
+    that is reckoned and what the pounds rest on."""
+    hurried = one.pace_need > one.pace_can  # then the pace says already what would be lost
+    said = [one.pace_says, "" if hurried else one.hoarding, one.rationing]
+    said += [f"{word[:1].upper()}{word[1:]}." for word in one.tasted]
+    said += [f"{one.reserved} kept apart, not counted here."] if one.reserved else []
+    if one.container:
+        crop = f", {one.pounds:.0f} lb of {one.crop}" if one.pounds and one.put_up else ""
+        said.append(f"Put up next: {containers(one.put_up, one.container)}{crop}.")
+    if whole:
+        said += [f"That is {one.reckoning}" if one.reckoning else "", one.short_lived]
+        said += [f"Pounds: {one.pounds_note}."] if one.pounds_note else []
+    return [clip(sentence, 600) for sentence in said if sentence]

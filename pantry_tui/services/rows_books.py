@@ -1,0 +1,110 @@
+"""What the outlook and the books of the year hand to screens and commands. Frozen."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+
+@dataclass(frozen=True, slots=True)
+class FoodAhead:
+    """A food (or group, or the household) to its next harvest; servings and servings a week.
+
+    `put_up` is in containers of the usual size (`container`), `pounds` of fresh `crop` for them
+    where a yield is published. `supply` is what is left at each week's end. `reserved` containers
+    are kept apart and not among the servings. Sentences are empty where there is nothing to say.
+    """
+
+    food: str
+    group: str
+    servings: float
+    pace_need: float
+    pace_can: float
+    rate: float
+    harvest: date
+    runs_out: date | None
+    lost: float
+    left: float
+    put_up: int
+    supply: tuple[float, ...]
+    says: str  # the alarm that presses more, else ""
+    pace_says: str = ""
+    hoarding: str = ""
+    rationing: str = ""
+    container: str = ""
+    pounds: float | None = None
+    crop: str = ""
+    pounds_note: str = ""  # the yield's own words, its source and trust
+    reckoning: str = ""  # how `put_up` comes about
+    short_lived: str = ""  # why it covers less than was asked for
+    reserved: int = 0
+    tasted: tuple[str, ...] = ()  # "not again: 7C"
+    eaten_known: bool = False  # the rate is what the household really eats
+
+
+@dataclass(frozen=True, slots=True)
+class OutlookView:
+    """`alarms` are the worst three, both kinds among them where both hold; `shifts` say which crop
+    failed and what stands in for it."""
+
+    today: date
+    foods: tuple[FoodAhead, ...]
+    groups: tuple[FoodAhead, ...]
+    household: FoodAhead
+    alarms: tuple[str, ...]
+    shifts: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class FoodYear:
+    """One year of a food in containers; `end` None while it runs. Of the closing stock of the
+    running year, `reserved` are kept apart; `tasted` is what was said of the year's batches."""
+
+    food: str
+    start: date
+    end: date | None
+    opening: int
+    made: int
+    given: int
+    lost: int
+    unrecorded: int
+    closing: int
+    eaten: int
+    reserved: int = 0
+    tasted: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Loss:
+    """What was discarded of one food for one reason; servings are estimates, also by season.
+    `share` is of all servings of that food and method put up in the time."""
+
+    food: str
+    method: str
+    why: str
+    containers: int
+    servings: float
+    seasons: dict[str, float]
+    share: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class SeasonLoss:
+    """What one season cost; `share` is of all that was lost."""
+
+    season: str  # "autumn 2026"; winter goes by the year in which it ends
+    containers: int
+    servings: float
+    share: float
+
+
+@dataclass(frozen=True, slots=True)
+class LossView:
+    """`share` is of all servings put up in the time; `changes` are sentences."""
+
+    rows: tuple[Loss, ...]
+    servings: float
+    share: float
+    changes: tuple[str, ...]
+    seasons: tuple[SeasonLoss, ...] = ()
