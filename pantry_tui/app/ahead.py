@@ -60,13 +60,13 @@ def plot(one: FoodAhead, today: date, width: int, height: int) -> list[str]:
     """
     weeks = (one.servings, *one.supply)
     most = max(weeks)
-    name = clip(one.food, max(width - 20, 8))
+    name = clip(one.food, max(width - 18, 8))
     if most <= 0:
         return [f"{name}: none left"]
     label = len(f"{most:.0f}") + 1
     across = max(width - label, 10)
     shown = [weeks[at * len(weeks) // across] for at in range(across)]
-    lines = [f"{name}: servings left, week by week"]
+    lines = [f"{name}: servings by week"]
     for line in range(height - 1, -1, -1):
         scale = f"{most:.0f}" if line == height - 1 else "0" if line == 0 else ""
         bar = "".join(_block(left / most * height - line) for left in shown)

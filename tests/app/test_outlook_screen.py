@@ -1,0 +1,133 @@
+"""The outlook on the screen: the plot, groups, books; taste and keeping apart by key."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Static
+
+from pantry_tui.app.ahead import plot
+from pantry_tui.app.main import PantryApp
+from pantry_tui.app.screens.page import Page
+from pantry_tui.app.widgets.rowtable import RowTable
+from pantry_tui.services import act, places, putup, view
+from pantry_tui.services.outlook import outlook
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.rows_books import FoodAhead
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        places.add(pantry, "larder", "pantry")
+        line = "9 pint jars peaches, boiling-water canned, larder, 2026-08-10"
+        putup.put_up(pantry, putup.read(pantry, line))
+        yield pantry
+
+
+def text_of(pilot: Pilot[None], id_: str) -> str:
+    return str(pilot.app.screen.query_one(id_, Static).content)
+
+
+def current(pilot: Pilot[None]) -> str:
+    line = pilot.app.screen.query_one(RowTable).current
+    assert line is not None
+    return line.key
+
+
+@pytest.mark.parametrize(("size", "where"), [((80, 24), "#plot"), ((120, 40), "#detail")])
+async def test_supply_is_drawn_against_time_with_words_on_both_axes(
+    p: Pantry, size: tuple[int, int], where: str
+) -> None:
+    async with PantryApp(p).run_test(size=size) as pilot:
+        await pilot.press("O")
+        await pilot.pause()
+        assert current(pilot) == "food|peaches"
+        drawn = text_of(pilot, where)
+        assert "peaches: servings by week" in drawn and "█" in drawn
+        assert "now ." in drawn and "harvest in July" in drawn and "36 " in drawn
+        pace = text_of(pilot, "#word")
+        assert "one jar every four weeks lasts to July" in pace
+        await pilot.press("ctrl+end")
+        assert current(pilot) == "group|whole household"
+        assert "whole household" in text_of(pilot, where)
+        await pilot.press("enter")
+        assert isinstance(pilot.app.screen, Page)
+
+
+async def test_the_books_open_by_one_key(p: Pantry) -> None:
+    act.discard(p, view.due(p)[0].code, 2, "seal failed")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("O", "b")
+        await pilot.pause()
+        text = "\n".join(str(one.content) for one in pilot.app.screen.query(Static))
+        assert "What was lost" in text and "seal failed" in text
+        assert "0 + 9 made - 0 given - 2 lost" in text
+
+
+async def test_a_batch_is_tasted_and_kept_apart_by_key(p: Pantry) -> None:
+    code = view.due(p)[0].code
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("T", "3", *"less sugar", "enter")
+        (batch,) = p.batches()
+        assert str(batch.tasted[-1]) == "change: less sugar"
+        await pilot.press("G", *"[red]Maren", "enter")
+        assert [row.reserved for row in view.due(p) if row.reserved] == ["[red]Maren"]
+        shown = [line.row for line in pilot.app.screen.query_one(RowTable).lines if line.row]
+        assert {row.reserved for row in shown} == {"", "[red]Maren"}
+        assert pilot.app.focused is pilot.app.screen.query_one(RowTable)
+        await pilot.press("z")
+        assert not any(row.reserved for row in view.due(p))
+        await pilot.press("G", "enter")
+        assert [row.aside for row in view.due(p) if row.reserved] == ["for gift"]
+    act.use(p, code, "8")
+    act.give(p, code)
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*code.lower(), "enter")
+        await pilot.pause()
+        await pilot.press("T", "1", "enter")
+        assert str(batch.tasted[-1]) != str(p.batches()[0].tasted[-1]) == "again"
+
+
+async def test_what_is_kept_is_free_again_by_the_same_key(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("G", "enter")
+        table = pilot.app.screen.query_one(RowTable)
+        at = next(i for i, line in enumerate(table.lines) if line.row and line.row.reserved)
+        table.move_cursor(row=at, animate=False)
+        await pilot.pause()
+        await pilot.press("G")
+        assert not any(row.reserved for row in view.due(p))
+
+
+def ahead(servings: float, *supply: float) -> FoodAhead:
+    return FoodAhead(
+        "plums", "fruit", servings, 0, 0, 0, date(2027, 8, 1), None, 0, 0, 0, supply, "",
+        container="pint jars",
+    )  # fmt: skip
+
+
+def test_the_plot_begins_at_nought_and_fits_its_width() -> None:
+    title, top, bottom, axis = plot(ahead(10, 10, 9, 9, 8), TODAY, 30, 2)
+    assert title.startswith("plums")
+    assert top.startswith("10 ██") and bottom.startswith(" 0 ██"), "a small fall is no cliff"
+    assert set(bottom[3:]) == {"█"}
+    assert axis.endswith("harvest in August")
+    for width in (30, 40, 78):
+        assert all(
+            len(line) <= width for line in plot(ahead(300, *range(300, 0, -9)), TODAY, width, 4)
+        )
+    assert plot(ahead(0, 0, 0), TODAY, 30, 4) == ["plums: none left"]
+
+
+def test_every_food_of_the_outlook_can_be_drawn(p: Pantry) -> None:
+    found = outlook(p)
+    for one in (*found.foods, *found.groups, found.household):
+        assert len(plot(one, TODAY, 60, 4)) == 6
