@@ -17,6 +17,8 @@ _HEADS = ("food", "servings", "needs a week", "can give", "runs out", "lost", "p
 def outlook(found: OutlookView) -> list[str]:
     """The worst three alarms first, then every food, group and the household; then sentences.
     Servings are estimates."""
+    if not found.foods:
+        return ["Nothing to look ahead to yet: put something up with `pantry-tui putup`."]
     lines = [clean(one) for one in (*found.alarms, *found.shifts, *found.notes)]
     lines += table(_HEADS, map(_cells, found.foods))
     lines += ["", "By group, and the whole household:"]

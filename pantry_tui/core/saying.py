@@ -115,7 +115,7 @@ def pace_in_words(
     head, until = name.capitalize(), until or month(harvest, today)
     pace = found.pace
     if pace.servings < 1e-9:
-        return f"{head}: none left; the next harvest is in {until}."
+        return f"{head}: none left; the next harvest is in {month(harvest, today)}."
     if pace.tight is not None and pace.needs > pace.can * 1.02:
         due = [one for one in parts if one.by is not None and one.by <= pace.tight]
         lost = lost_at(due, pace.can, today)

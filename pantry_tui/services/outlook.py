@@ -93,14 +93,16 @@ def _food(
     until: date | None,
 ) -> _Food:
     ours = [c for c in standing if not c.reserved]
-    parts, safety = [], set()
+    by_date: dict[date | None, float] = defaultdict(float)
+    safety = set()
     for container in ours:
         judged = p.judge(container)
         # What is past its best already cannot be saved by haste: nothing hurries it any more.
         dated = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
-        parts.append(Portion(left_in(p, container), min(dated, default=None)))
+        by_date[min(dated, default=None)] += left_in(p, container)
         if dated and min(dated) == judged.discard_after:
             safety.add(min(dated))
+    parts = [Portion(servings, day) for day, servings in by_date.items()]
     food = p.tables.index.find(name)
     harvest = until or next_harvest(food.harvest_month if food else None, p.today)
     coming = ahead(parts, harvest, p.today, eaten=eaten, ceiling=p.appetite.of_food(name))
@@ -154,9 +156,7 @@ def _row(p: Pantry, one: _Food, ask: Ask) -> FoodAhead:
 # -- groups and the household ----------------------------------------------------------------------
 
 
-def _together(
-    p: Pantry, name: str, foods: Sequence[_Food], rows: Sequence[FoodAhead]
-) -> FoodAhead:
+def _together(p: Pantry, name: str, foods: Sequence[_Food], rows: Sequence[FoodAhead]) -> FoodAhead:
     """The same of several foods: a group by its own ceiling, the household by all of them."""
     mine = {one.name for one in foods}
     groups = {one.group for one in foods}
@@ -267,9 +267,7 @@ def _still_ahead(p: Pantry, name: str) -> bool:
     return month is not None and month >= p.today.month
 
 
-def _put_up_more(
-    p: Pantry, other: _Food, plans: dict[str, FoodAhead], servings: float
-) -> int:
+def _put_up_more(p: Pantry, other: _Food, plans: dict[str, FoodAhead], servings: float) -> int:
     extra = putup_next.containers(servings, other.way)
     row = plans[other.name]
     count = row.put_up + extra

@@ -62,13 +62,19 @@ def born(batch: Batch, container: Container) -> date:
 
 def whole(p: Pantry, container: Container) -> float:
     """Servings in the container when it was put up: by its amount or weight, else by its size."""
-    batch = p.stock.batches[container.batch]
+    known: dict[tuple[str, str], float] = p.once("servings", dict)
+    key = (container.batch, _at_first(p).get(container.id, ""))
+    if key not in known:
+        known[key] = _whole(p, p.stock.batches[container.batch], key[1])
+    return known[key]
+
+
+def _whole(p: Pantry, batch: Batch, amount: str) -> float:
     food = p.tables.index.find(batch.food.name)
     a_pint = food.servings_per_pint if food and food.servings_per_pint else 4.0
     size = batch.size.lower()
-    amount = _at_first(p).get(container.id, "") or " ".join(size.split()[:2])
     try:
-        number, unit = read_amount(amount)
+        number, unit = read_amount(amount or " ".join(size.split()[:2]))
     except BadInput:
         number, unit = Fraction(0), ""
     if unit in POUNDS:
@@ -81,7 +87,7 @@ def whole(p: Pantry, container: Container) -> float:
 def left_in(p: Pantry, container: Container) -> float:
     """Servings in it now."""
     first = _at_first(p).get(container.id, "")
-    return whole(p, container) * _part(container.amount, first)
+    return whole(p, container) * (_part(container.amount, first) if first else 1.0)
 
 
 def _at_first(p: Pantry) -> dict[str, str]:
