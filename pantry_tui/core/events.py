@@ -31,6 +31,7 @@ class Did(StrEnum):
     CORRECT = "correct"
     FOOD_ADDED = "food_added"
     RULE_ADDED = "rule_added"
+    DISH = "dish"
     UNDO = "undo"
 
 

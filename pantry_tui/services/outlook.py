@@ -13,9 +13,10 @@ from pantry_tui.core.outlook import Ahead, ahead, to_put_up
 from pantry_tui.core.pace import Portion, next_harvest
 from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.words import Group, Verdict
+from pantry_tui.services.appetite import appetite
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import FoodAhead, OutlookView
-from pantry_tui.services.week import servings
+from pantry_tui.services.servings import servings
 
 #: Weeks of use that the log must hold before the appetite is read from it.
 LEARNED_AFTER = 8
@@ -72,7 +73,7 @@ def _food(
 ) -> FoodAhead:
     food = p.tables.index.find(name)
     harvest = until or next_harvest(food.harvest_month if food else None, p.today)
-    found = ahead(parts, harvest, p.today, eaten=eaten, ceiling=p.appetite.of_food(name))
+    found = ahead(parts, harvest, p.today, eaten=eaten, ceiling=appetite(p).of_food(name))
     size = sum(sizes) / len(sizes)
     facts = p.facts(name)
     return FoodAhead(
@@ -117,7 +118,7 @@ def _groups(p: Pantry, by_group: dict[str, list[Portion]], until: date | None) -
     end = until or next_harvest(None, p.today)
     found = []
     for group, parts in sorted(by_group.items()):
-        one = ahead(parts, end, p.today, ceiling=p.appetite.of_group(Group(group)))
+        one = ahead(parts, end, p.today, ceiling=appetite(p).of_group(Group(group)))
         found.append(
             FoodAhead(
                 food=str(group), group=str(group), servings=round(one.pace.servings, 1),

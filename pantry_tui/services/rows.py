@@ -287,6 +287,9 @@ class Take:
     thaw_by: date | None
     reasons: tuple[str, ...]
     containers: tuple[str, ...] = ()  # "7C/1"
+    days: tuple[date, ...] = ()
+    amount: str = ""  # of a bulk container, for one meal
+    dish: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -298,3 +301,6 @@ class WeekView:
     waiting: tuple[DueRow, ...]
     discard: tuple[DueRow, ...]
     accepted: bool = False
+    notes: tuple[str, ...] = ()
+    table: tuple[tuple[date, str], ...] = ()  # days on which it is otherwise than usual
+    left_out: tuple[str, ...] = ()

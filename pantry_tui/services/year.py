@@ -16,7 +16,7 @@ from pantry_tui.core.model import Batch, Container
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import FoodYear, Loss, LossView
-from pantry_tui.services.week import servings
+from pantry_tui.services.servings import servings
 
 #: Fates as the year counts them; "used" is what is left over, so it is checked, not counted.
 _GIVEN, _LOST, _UNRECORDED = ("given",), ("discarded", "lost"), ("unrecorded use", "missing")
