@@ -178,7 +178,7 @@ def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
     fields = {
         "day": " ".join(day(take.day).split()[: 3 if len(columns) > 4 else 2]),
         "code": take.code,
-        "food": f"{take.food} ({take.dish})" if take.dish else take.food,
+        "food": f"  {take.food}" if take.dish else take.food,
         "count": take.amount or str(take.count),
         "place": leaf(take.place),
         "servings": f"{take.servings:g}",

@@ -180,7 +180,7 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
                 spare=sum(pick.spare for pick in several),
             )
         )
-    return sorted(found, key=lambda entry: (entry.days, entry.dish == "", entry.dish))
+    return sorted(found, key=lambda entry: (entry.days[0], entry.dish == "", entry.dish))
 
 
 def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], notes: Sequence[str]) -> WeekView:

@@ -237,7 +237,7 @@ async def test_the_week_is_arranged_by_single_keys(demo: Pantry) -> None:
         assert name in days()
         await pilot.press("home", "h")
         assert "2026-11-25" not in days().values()
-        await pilot.press("home", "i", "1", *"pot = 4 runner beans", "enter")
+        await pilot.press("home", "i", "3", *"pot = 4 runner beans", "enter")
         assert "Kept pot" in said(pilot)
         await pilot.press("E", *"away friday", "enter")
         assert "2026-11-27" not in days().values()

@@ -15,7 +15,7 @@ from pantry_tui.core.dates import say
 from pantry_tui.services import appetite, dishes, wishes
 from pantry_tui.services import week as weeks
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import Done, WeekView
+from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.view import rows_named
 
 _NEW_DISH = "a new dish ..."
@@ -47,7 +47,10 @@ class WeekScreen(StockScreen):
         names = {take.containers[0] for take in takes}
         lines = take_lines(takes, columns, rows_named(self.host.pantry, names))
         self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
+        if not words:
+            lines = _under_dishes(lines, takes, columns)
         self._days |= {f"day|{day}": day for day, _ in found.table}
+        self._days |= {f"dish|{take.dish}|{take.day}": take.day for take in takes if take.dish}
         return lines if words else [*lines, *self._below(found, columns)]
 
     def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
@@ -149,6 +152,24 @@ class WeekScreen(StockScreen):
         self._ask_line(title, "away 24 dec to 27 dec", lambda line: self._try(
             lambda p: appetite.read_table(p, line)
         ))  # fmt: skip
+
+
+def _under_dishes(
+    lines: Sequence[Line], takes: Sequence[Take], columns: Sequence[Column]
+) -> list[Line]:
+    """A line with the name of a dish above what it takes."""
+    found: list[Line] = []
+    named = ("", date.min)
+    for line, take in zip(lines, takes, strict=True):
+        if take.dish and (take.dish, take.day) != named:
+            named = (take.dish, take.day)
+            found.append(heading(f"dish|{take.dish}|{take.day}", _said(take), columns))
+        found.append(line)
+    return found
+
+
+def _said(take: Take) -> str:
+    return f"{' '.join(say(take.day).split()[:3]):<11}{take.dish}, of:"
 
 
 def _short(value: date) -> str:
