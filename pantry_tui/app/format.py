@@ -157,8 +157,8 @@ def take_columns(width: int) -> tuple[Column, ...]:
         return (
             Column("day", "day", 7),
             Column("code", "code", 5),
-            Column("food", "food", max(free - 16, 8)),
-            Column("count", "n", 4),
+            Column("food", "food", max(free - 19, 8)),
+            Column("count", "n", 7),
         )
     rest = max(free - 11 - 5 - 8 - 9 - 12, 20)
     food = rest * 60 // 100
