@@ -7,6 +7,7 @@ extension services; jars, appetites and trimming differ from house to house.
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from pantry_tui.core.amounts import read_amount, say_amount
 from pantry_tui.core.model import Batch, Container
@@ -49,12 +50,14 @@ def in_amount(p: Pantry, batch: Batch, text: str) -> float:
     return per_pint * _pints(text)
 
 
+@lru_cache(maxsize=4096)
 def weight(text: str) -> float | None:
     """Pounds in an amount like "2 lb bag"; None where it is no weight."""
     number, unit = _amount(text)
     return number * _POUNDS[unit] if unit in _POUNDS else None
 
 
+@lru_cache(maxsize=4096)
 def _pints(text: str) -> float:
     size = text.lower()
     for word, pints in _WORDS.items():
