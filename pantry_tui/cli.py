@@ -17,6 +17,7 @@ from typing import Any, NoReturn
 from pantry_tui import cli_books as books
 from pantry_tui import cli_care as care
 from pantry_tui import cli_verbs as verbs
+from pantry_tui import cli_week
 from pantry_tui.cli_call import Call, Verb
 from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput, PantryError
@@ -63,7 +64,7 @@ def _parser() -> argparse.ArgumentParser:
     _paper(verb)
     _process(verb)
     _keys(verb)
-    _appetite(verb)
+    cli_week.add(verb, _whole)
     books.words(verb, _whole)
     return parser
 
@@ -106,10 +107,6 @@ def _looking(verb: Any) -> None:
     it.add_argument("text", nargs="+")
     it = verb("show", verbs.show, "One batch: containers, dates, why, sources, history")
     it.add_argument("code")
-    it = verb("week", verbs.week, "What to eat this week")
-    it.add_argument("--from", dest="start", metavar="DATE")
-    it.add_argument("--accept", action="store_true", help="keep this plan")
-    it.add_argument("--eaten", metavar="DATE", help="book all of that day")
     it = verb("log", verbs.log, "What happened, oldest first")
     it.add_argument("code", nargs="?")
     it = verb("keeps", verbs.keeps, "Published keeping limits, with sources")
@@ -173,12 +170,6 @@ def _paper(verb: Any) -> None:
     it.add_argument("--html", action="store_true")
     it = verb("calendar", care.calendar, "All dates ahead as a calendar file (RFC 5545)")
     it.add_argument("file")
-
-
-def _appetite(verb: Any) -> None:
-    it = verb("appetite", care.appetite, "What you eat of the stores in a week, at most")
-    it.add_argument("what", nargs="*", help="a food or group, then servings a person a week")
-    it.add_argument("--people", type=_whole)
 
 
 def _keys(verb: Any) -> None:

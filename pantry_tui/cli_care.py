@@ -183,19 +183,3 @@ def correct(call: Call) -> int:
             p, args.code, made=args.made, size=args.size, note=args.note, process=pairs
         )
     )
-
-
-def appetite(call: Call) -> int:
-    from pantry_tui.services import appetite as appetite_
-
-    args = call.args
-    if args.people is not None:
-        return call.done(lambda p: appetite_.set_people(p, args.people))
-    if len(args.what) >= 2:
-        *what, servings = args.what
-        return call.done(lambda p: appetite_.set_ceiling(p, " ".join(what), servings))
-    if args.what:
-        raise BadInput("Say how much: pantry-tui appetite beets 1, or 0 for what nobody eats.")
-    with call.pantry() as p:
-        lines = [clean(line) for line in appetite_.listing(p)]
-    return call.say(lines, lines)

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import Any
 
+from pantry_tui.core.appetite import at_table
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, Verdict
@@ -163,22 +164,33 @@ def putup(made: PutUp) -> list[str]:
 
 
 def week(view: WeekView) -> list[str]:
-    """Day by day, then what waits and what must go."""
-    lines = [f"{say(view.start)} to {say(view.end)}, for {view.people}"]
+    """Day by day, then what to know, what waits and what must go."""
+    state = "accepted" if view.accepted else "proposed"
+    lines = [f"{say(view.start)} to {say(view.end)}, for {view.people}, {state}"]
     rows = [
         (
-            say(take.day), take.code, take.food, str(take.count), take.place,
-            f"{take.servings:g}", say(take.thaw_by) if take.thaw_by else "",
+            say(take.day), take.code, take.food, take.amount or str(take.count), take.place,
+            f"{take.servings:g}", say(take.thaw_by) if take.thaw_by else "", take.dish,
         )
         for take in view.take
     ]  # fmt: skip
     if rows:
-        lines += table(("day", "code", "food", "n", "place", "servings", "thaw from"), rows)
+        heads = ("day", "code", "food", "n", "place", "servings", "thaw from", "dish")
+        lines += table(heads, rows)
     else:
         lines.append("Nothing to propose: put something up with `pantry-tui putup`.")
+    lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
+    if view.left_out:
+        lines.append(clean(f"Left out this week: {', '.join(view.left_out)}."))
     lines += list(_named("Needs a hand or has no published figure", view.waiting))
     lines += list(_named("Must go", view.discard))
     return lines
+
+
+def table_days(days: Sequence[tuple[date, int]]) -> list[str]:
+    """Days on which another number eats."""
+    lines = [f"{say(day)}: {at_table(n)}" for day, n in days]
+    return lines or ["As usual: `pantry-tui table away 2026-12-24 2026-12-27` says otherwise."]
 
 
 def _named(head: str, rows: Sequence[DueRow]) -> Iterator[str]:

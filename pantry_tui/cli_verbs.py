@@ -15,7 +15,6 @@ from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import act, jsonable, view
 from pantry_tui.services import places as places_
 from pantry_tui.services import putup as putup_
-from pantry_tui.services import week as week_
 from pantry_tui.services.pantry import Pantry, create
 from pantry_tui.services.rows import PutUpReading
 
@@ -155,18 +154,6 @@ def show(call: Call) -> int:
     with call.pantry() as p:
         found = view.show(p, call.args.code)
     return call.say(jsonable.batch(found), out.batch(found))
-
-
-def week(call: Call) -> int:
-    start = read_date(call.args.start, call.today) if call.args.start else None
-    if call.args.eaten:
-        day = read_date(call.args.eaten, call.today)
-        return call.done(lambda p: week_.eaten(p, day))
-    with call.pantry() as p:
-        if call.args.accept:
-            week_.accept(p, start)
-        found = week_.week(p, start)
-    return call.say(jsonable.week(found), out.week(found))
 
 
 def log(call: Call) -> int:

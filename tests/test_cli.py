@@ -230,3 +230,51 @@ def test_keeps_answers_without_a_store(capsys: pytest.CaptureFixture[str]) -> No
     assert main(["keeps", "in oil", "garlic", "--in", "room", "--json"]) == 0
     said = json.loads(capsys.readouterr().out)
     assert said["allowed"] is False and said["discard_after"] is None
+
+
+def test_a_week_is_arranged_from_the_command_line(run: Run) -> None:
+    code = put_up(run, "4 pint jars runner beans, pressure canned minutes=20 psi=11, shelf 2, "
+                       "11 months ago")  # fmt: skip
+    other = put_up(run, "4 pint jars peaches, boiling-water canned, shelf 2, 11 months ago")
+    assert answer(run, "week", "--pin", f"{code}/2=friday")["take"][0]["code"]
+    takes = answer(run, "week")["take"]
+    assert [t["day"] for t in takes if f"{code}/2" in t["containers"]] == ["2026-11-27"]
+    assert answer(run, "week", "--out", "friday")["notes"] == ["Fri 27 Nov 2026: you eat out."]
+    assert all(t["day"] != "2026-11-27" for t in answer(run, "week")["take"])
+    assert answer(run, "week", "--drop", other)["left_out"] == ["peaches"]
+    assert answer(run, "dish", "add", "bean pot = 4 runner beans")["message"]
+    assert answer(run, "dish", "list") == [{"name": "bean pot", "takes": [["runner beans", 4.0]]}]
+    takes = answer(run, "week", "--dish", "bean pot=sunday")["take"]
+    assert [t["day"] for t in takes if t["dish"] == "bean pot"] == ["2026-11-29"]
+    assert answer(run, "week", "--accept")["accepted"]
+    answer(run, "week", "--eaten", "2026-11-29")
+    assert not [t for t in answer(run, "week")["take"] if t["day"] == "2026-11-29"]
+    assert not answer(run, "week", "--anew")["accepted"]
+    assert "Thu 24 Dec 2026" in answer(run, "table", "guests", "6", "24", "dec")["message"]
+    assert answer(run, "table", "list") == [{"day": "2026-12-24", "people": 6}]
+    assert answer(run, "appetite", "--meals", "5")["message"]
+
+
+@pytest.mark.parametrize(
+    ("words", "exit_code"),
+    [
+        (("week", "--pin", "7C"), 2),
+        (("week", "--pin", "7C=friday"), 2),
+        (("week", "--out", "last tuesday"), 2),
+        (("week", "--drop", "moss"), 2),
+        (("week", "--dish", "soup=friday"), 1),
+        (("week", "--accept", "--anew"), 2),
+        (("week", "--eaten", "friday"), 1),
+        (("dish", "add", "soup"), 2),
+        (("dish", "drop", "soup"), 1),
+        (("table", "guests", "24 dec"), 2),
+        (("table", "away"), 2),
+        (("table", "away", "2026-12-27 to 2026-12-24"), 2),
+        (("appetite", "--meals", "40"), 2),
+        (("appetite", "fruit"), 2),
+    ],
+)
+def test_a_week_refuses_in_one_sentence(run: Run, words: tuple[str, ...], exit_code: int) -> None:
+    code, out, err = run(*words)
+    assert code == exit_code and out == ""
+    assert err.count("\n") == 1 and "Traceback" not in err

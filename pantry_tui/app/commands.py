@@ -33,6 +33,7 @@ _SHOWN = {
     "space": "Space",
     "backspace": "Backspace",
     "plus": "+",
+    "minus": "-",
 }
 
 
@@ -85,6 +86,14 @@ COMMANDS = (
     Command("months", "y", "months", "months", "The twelve months ahead", False, LISTS),
     Command("accept", "A", "accept", "accept", "Accept this week, or plan it anew", True, WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", True, WEEK),
+    Command("keep", "k", "keep", "keep", "Keep it on this day, or on any again", False, WEEK),
+    Command("later", "plus", "shift(1)", "later", "Eat it a day later", True, WEEK),
+    Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", False, WEEK),
+    Command("swap", "w", "swap", "swap", "Another food of its group instead", True, WEEK),
+    Command("notthis", "n", "leave_out", "not this", "None of it this week, or again", True, WEEK),
+    Command("eatout", "h", "out", "eat out", "Nobody cooks that day, or after all", True, WEEK),
+    Command("dish", "i", "dish", "dish", "A dish of yours on that day", False, WEEK),
+    Command("table", "E", "table", "at table", "Days away and guests", False, WEEK),
     Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
     Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
     Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS | LOG),
@@ -135,7 +144,8 @@ def footer(screen: str) -> list[Command]:
     """At most eight, which 80 columns hold."""
     wanted = [command for command in of(screen) if command.footer and command.id != screen]
     if screen == "week":
-        wanted = [command for command in wanted if command.id not in ("open", "find")]
+        left = ("open", "find", "discard", "sign", "putup", "eatout")
+        wanted = [command for command in wanted if command.id not in left]
     if screen == "putup":
         wanted = [
             command for command in of(screen) if command.id in ("due", "undo", "back", "help")

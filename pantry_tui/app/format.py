@@ -154,16 +154,16 @@ def take_columns(width: int) -> tuple[Column, ...]:
         return (
             Column("day", "day", 7),
             Column("code", "code", 5),
-            Column("food", "food", max(free - 16, 8)),
-            Column("count", "n", 4),
+            Column("food", "food", max(free - 19, 8)),
+            Column("count", "n", 7),
         )
-    rest = max(free - 16 - 5 - 4 - 9 - 12, 20)
-    food = rest * 55 // 100
+    rest = max(free - 11 - 5 - 8 - 9 - 12, 20)
+    food = rest * 60 // 100
     return (
-        Column("day", "day", 16),
+        Column("day", "day", 11),
         Column("code", "code", 5),
         Column("food", "food", food),
-        Column("count", "n", 4),
+        Column("count", "n", 8),
         Column("place", "place", rest - food),
         Column("servings", "servings", 9),
         Column("thaw", "thaw from", 12),
@@ -173,10 +173,10 @@ def take_columns(width: int) -> tuple[Column, ...]:
 def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
     """The text of one line of the week."""
     fields = {
-        "day": day(take.day) if len(columns) > 4 else " ".join(day(take.day).split()[:2]),
+        "day": " ".join(day(take.day).split()[: 3 if len(columns) > 4 else 2]),
         "code": take.code,
-        "food": take.food,
-        "count": str(take.count),
+        "food": f"  {take.food}" if take.dish else take.food,
+        "count": take.amount or str(take.count),
         "place": leaf(take.place),
         "servings": f"{take.servings:g}",
         "thaw": short_day(take.thaw_by) if take.thaw_by else "",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from rich.text import Text
 
@@ -31,16 +31,20 @@ def _cells(row: DueRow, columns: Sequence[Column]) -> tuple[Text, ...]:
     return tuple(Text(text, style) for text, style in zip(texts, styled, strict=True))
 
 
-def take_lines(takes: Iterable[Take], columns: Sequence[Column]) -> list[Line]:
-    """One line a take; numbered, because a batch may come twice."""
+def take_lines(
+    takes: Iterable[Take], columns: Sequence[Column], rows: Mapping[str, DueRow]
+) -> list[Line]:
+    """One line a take, with the row of its container; acts are on that very container. The
+    cursor follows it to another day, but for bulk, which comes on several."""
     return [
         Line(
-            f"take|{number}|{take.code}|{take.day}",
+            f"take|{take.containers[0]}|{take.day if take.amount else ''}",
             tuple(Text(text) for text in take_cells(take, columns)),
-            take.code,
+            take.containers[0],
+            rows.get(take.containers[0]),
             word=" ".join(sentence(one) for one in take.reasons),
         )
-        for number, take in enumerate(takes)
+        for take in takes
     ]
 
 

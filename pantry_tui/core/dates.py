@@ -58,6 +58,20 @@ def read_date(text: str, today: date, strict_first: bool = True) -> date:
     return found
 
 
+def read_coming(text: str, today: date) -> date:
+    """The same for a day that lies ahead, today included: "tomorrow", "friday", "24 dec"."""
+    words = " ".join(text.lower().replace(",", " ").split())
+    weekday = words.removeprefix("next ")
+    if words == "tomorrow":
+        return today + timedelta(days=1)
+    if len(weekday) >= 3 and weekday[:3] in _DAYS and weekday.isalpha():
+        return today + timedelta(days=(_DAYS.index(weekday[:3]) - today.weekday()) % 7)
+    found = read_date(text, today)
+    if found < today and not re.search(r"\d{4}", words) and re.search(r"\d", words):
+        return found + relativedelta(years=1) if " ago" not in words else found
+    return found
+
+
 def _relative(words: str, today: date) -> date | None:
     if words in ("today", "yesterday"):
         return today - timedelta(days=words == "yesterday")

@@ -33,6 +33,7 @@ class Did(StrEnum):
     RULE_ADDED = "rule_added"
     RESERVED = "reserved"
     SUBSTITUTES = "substitutes"
+    DISH = "dish"
     UNDO = "undo"
 
 

@@ -15,7 +15,7 @@ from pathlib import Path
 
 from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
-from pantry_tui.services import act, places, putup, readings
+from pantry_tui.services import act, dishes, places, putup, readings
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 
@@ -48,7 +48,11 @@ def _fill(p: Pantry, today: date) -> None:
     read = [
         _Step(int(row["days_ago"]), n, "read", "") for n, row in enumerate(_rows("readings.csv"))
     ]
-    steps = sorted([*_steps(batches), *read], key=lambda s: (-s.days_ago, s.row))
+    cook = [
+        _Step(int(row["days_ago"]), n, "dish", row["dish"])
+        for n, row in enumerate(_rows("dishes.csv"))
+    ]
+    steps = sorted([*_steps(batches), *read, *cook], key=lambda s: (-s.days_ago, s.row))
     p.today = today - timedelta(days=max(step.days_ago for step in steps) + 30)
     for row in _rows("places.csv"):
         temp = float(row["temp_f"]) if row["temp_f"] else None
@@ -60,6 +64,8 @@ def _fill(p: Pantry, today: date) -> None:
         try:
             if step.verb == "read":
                 _read(p, _rows("readings.csv")[step.row])
+            elif step.verb == "dish":
+                dishes.keep(p, step.rest)
             elif step.verb == "put_up":
                 codes[step.row] = _put_up(p, batches[step.row])
             else:

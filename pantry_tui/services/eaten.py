@@ -9,19 +9,19 @@ full week was.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, timedelta
-from math import ceil
 
+from pantry_tui.core.appetite import CEILING, FOOD_CEILING
 from pantry_tui.core.words import Group
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.portions import UNRECORDED, Leaving, born, leavings
+from pantry_tui.services.portions import UNRECORDED, born, leavings
 
-#: Weeks of use that the log must hold before the appetite is read from it.
+#: Weeks looked back on, and weeks of use that must be there before anything is learned.
+YEAR = 52
 LEARNED_AFTER = 8
 
-#: How far back one looks.
-_WINDOW = timedelta(days=364)
+_WINDOW = timedelta(weeks=YEAR)
 
 
 def eaten_a_week(p: Pantry) -> dict[str, float]:
@@ -34,13 +34,36 @@ def eaten_a_week(p: Pantry) -> dict[str, float]:
     return p.once("eaten a week", lambda: _eaten_a_week(p))
 
 
+def by_week(p: Pantry) -> Mapping[str, Sequence[float]]:
+    """Recorded servings of each food in each of the last 52 weeks, the oldest first; the last is
+    the seven days up to today."""
+    return p.once("eaten by week", lambda: _by_week(p))
+
+
 def best_weeks(p: Pantry) -> tuple[dict[str, float], dict[Group, float]]:
     """Servings of a full week, for the whole household, by food and by group: the mean of the
-    fullest quarter of the weeks since the first recorded use, within the last year.
+    fullest quarter of the weeks since it was first eaten, once that is eight weeks ago."""
+    foods = by_week(p)
+    groups: dict[Group, list[float]] = defaultdict(lambda: [0.0] * YEAR)
+    for name, weeks in foods.items():
+        facts = p.facts(name)
+        if facts is not None:
+            groups[facts.group] = [a + b for a, b in zip(groups[facts.group], weeks, strict=True)]
+    return (
+        {food: best for food, weeks in foods.items() if (best := _fullest(weeks)) is not None},
+        {group: best for group, weeks in groups.items() if (best := _fullest(weeks)) is not None},
+    )
 
-    Weeks without any are never among them. Only where there are eight weeks of use or more.
+
+def learned(p: Pantry) -> dict[str, float]:
+    """Ceilings that the log shows, servings a person a week, by group and by food (`best_weeks`).
+
+    Never below half of the usual ceiling: what was seldom proposed must not vanish.
     """
-    return p.once("best weeks", lambda: _best_weeks(p))
+    foods, groups = best_weeks(p)
+    found = {food: max(best / p.people, FOOD_CEILING / 2) for food, best in foods.items()}
+    found |= {g.value: max(best / p.people, CEILING[g] / 2) for g, best in groups.items()}
+    return found
 
 
 def _eaten_a_week(p: Pantry) -> dict[str, float]:
@@ -84,30 +107,20 @@ def _covered(spans: Iterable[tuple[date, date]]) -> int:
     return days
 
 
-def _best_weeks(p: Pantry) -> tuple[dict[str, float], dict[Group, float]]:
-    foods: dict[str, dict[int, float]] = defaultdict(lambda: defaultdict(float))
-    groups: dict[Group, dict[int, float]] = defaultdict(lambda: defaultdict(float))
+def _by_week(p: Pantry) -> dict[str, list[float]]:
+    found: dict[str, list[float]] = defaultdict(lambda: [0.0] * YEAR)
     for one in leavings(p):
-        if not _recorded_lately(p, one):
-            continue
-        food = p.stock.batches[p.stock.containers[one.container].batch].food
-        week = (p.today - one.end).days // 7
-        foods[food.name][week] += one.servings
-        groups[food.group][week] += one.servings
-    return (
-        {food: full for food, weeks in foods.items() if (full := _full(weeks)) is not None},
-        {group: full for group, weeks in groups.items() if (full := _full(weeks)) is not None},
-    )
+        back = (p.today - one.end).days // 7
+        if one.fate == "used" and 0 <= back < YEAR:
+            food = p.stock.batches[p.stock.containers[one.container].batch].food.name
+            found[food][YEAR - 1 - back] += one.servings
+    return dict(found)
 
 
-def _recorded_lately(p: Pantry, one: Leaving) -> bool:
-    return one.fate == "used" and p.today - _WINDOW < one.end <= p.today
-
-
-def _full(weeks: dict[int, float]) -> float | None:
-    """The mean of the fullest quarter of the weeks; they are numbered back from this one."""
-    if len(weeks) < LEARNED_AFTER:
+def _fullest(weeks: Sequence[float]) -> float | None:
+    first = next((i for i, servings in enumerate(weeks) if servings > 0), len(weeks))
+    since = sorted(weeks[first:], reverse=True)
+    if len(since) < LEARNED_AFTER:
         return None
-    quarter = ceil((max(weeks) + 1) / 4)
-    fullest: Sequence[float] = sorted(weeks.values(), reverse=True)[:quarter]
-    return sum(fullest) / len(fullest)
+    quarter = since[: max(1, len(since) // 4)]
+    return sum(quarter) / len(quarter)

@@ -81,7 +81,10 @@ def week(view: WeekView) -> dict[str, Any]:
         "from": view.start.isoformat(),
         "to": view.end.isoformat(),
         "people": view.people,
+        "accepted": view.accepted,
         "take": plain(view.take),
+        "notes": [*view.notes, *(text for _, text in view.table)],
+        "left_out": list(view.left_out),
         "waiting": due(list(view.waiting)),
         "discard": due(list(view.discard)),
     }

@@ -15,6 +15,7 @@ from pantry_tui.core.pace import Portion, next_harvest
 from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.words import Group, Verdict
 from pantry_tui.services import putup_next
+from pantry_tui.services.appetite import appetite
 from pantry_tui.services.eaten import eaten_a_week
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.portions import born, left_in, whole
@@ -105,9 +106,9 @@ def _food(
     parts = [Portion(servings, day) for day, servings in by_date.items()]
     food = p.tables.index.find(name)
     harvest = until or next_harvest(food.harvest_month if food else None, p.today)
-    coming = ahead(parts, harvest, p.today, eaten=eaten, ceiling=p.appetite.of_food(name))
+    coming = ahead(parts, harvest, p.today, eaten=eaten, ceiling=appetite(p).of_food(name))
     way = putup_next.usual(p, containers)
-    most = min(coming.pace.can, p.appetite.of_food(name))
+    most = min(coming.pace.can, appetite(p).of_food(name))
     wanted = putup_next.demand(p, eaten, most, book, way, containers)
     unit = putup_next.unit_of(p, ours, way)
     return _Food(
@@ -160,7 +161,7 @@ def _together(p: Pantry, name: str, foods: Sequence[_Food], rows: Sequence[FoodA
     """The same of several foods: a group by its own ceiling, the household by all of them."""
     mine = {one.name for one in foods}
     groups = {one.group for one in foods}
-    ceiling = sum(p.appetite.of_group(group) for group in groups)
+    ceiling = sum(appetite(p).of_group(group) for group in groups)
     parts = [part for one in foods for part in one.parts]
     found = together([(one.ahead, one.harvest) for one in foods], parts, p.today, ceiling)
     harvest = min((one.harvest for one in foods), default=next_harvest(None, p.today))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import UTC, date, datetime
@@ -10,6 +10,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any, TypeVar
 
+from pantry_tui.core.appetite import MEALS, Appetite
 from pantry_tui.core.events import Did, Event, new_id
 from pantry_tui.core.history import stretches
 from pantry_tui.core.ledger import fold, path_of, standing
@@ -17,7 +18,6 @@ from pantry_tui.core.limits import Judgement, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stock
 from pantry_tui.core.own import food_of, rule_of
 from pantry_tui.core.rules import Rule, Rulebook
-from pantry_tui.core.week import Appetite
 from pantry_tui.core.words import Group, Trust
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import normal
@@ -88,20 +88,28 @@ class Pantry:
         """Where the household cooks, feet above the sea."""
         return int(self._settings.get("altitude_ft", "0"))
 
-    @property
-    def appetite(self) -> Appetite:
-        """What the household eats of its stores in a week, at most."""
-        asked = {
-            name.partition(":")[2]: float(value)
+    def marked(self, kind: str) -> dict[str, str]:
+        """The settings of a kind ("appetite:fish" is of the kind "appetite"), by their names."""
+        return {
+            name.removeprefix(f"{kind}:"): value
             for name, value in self._settings.items()
-            if name.startswith("appetite:")
+            if name.startswith(f"{kind}:")
         }
-        groups = {name: most for name, most in asked.items() if name in tuple(Group)}
-        foods = {name: most for name, most in asked.items() if name not in groups}
-        return Appetite(self.people, groups, foods)
 
-    def save(self, settings: dict[str, str]) -> None:
-        """Change some settings."""
+    def appetite(self, learned: Mapping[str, float] | None = None) -> Appetite:
+        """What the household eats of its stores in a week, at most."""
+        asked = {name: float(value) for name, value in self.marked("appetite").items()}
+        return Appetite(
+            self.people,
+            {name: most for name, most in asked.items() if name in tuple(Group)},
+            {name: most for name, most in asked.items() if name not in tuple(Group)},
+            learned or {},
+            int(self._settings.get("meals", str(MEALS))),
+            {date.fromisoformat(day): int(n) for day, n in self.marked("table").items()},
+        )
+
+    def save(self, settings: Mapping[str, str | None]) -> None:
+        """Change some settings; None forgets one."""
         self.store.save_settings(settings)
         self._settings = self.store.settings()
         self._made.clear()
@@ -327,6 +335,9 @@ class Pantry:
 
     def judge_as(self, container: Container) -> Judgement:
         """The same for a container as it might be; nothing is kept."""
-        batch = self.stock.batches[container.batch]
         lived = replace(container, stays=stretches(container.stays, self.stock.places))
-        return judge(batch, lived, self.book_of_rules, self.today)
+        return self.judge_bare(self.stock.batches[container.batch], lived)
+
+    def judge_bare(self, batch: Batch, container: Container) -> Judgement:
+        """The same, its stays taken as they are: for a place that is only thought of."""
+        return judge(batch, container, self.book_of_rules, self.today)

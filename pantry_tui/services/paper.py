@@ -62,7 +62,8 @@ def _fetch(p: Pantry) -> Sheet:
     view_ = weeks.week(p)
     rows = tuple(
         (
-            clean(take.place), take.code, clean(take.food), str(take.count), dates.say(take.day),
+            clean(take.place), take.code, clean(take.food), take.amount or str(take.count),
+            dates.say(take.day),
             dates.say(take.thaw_by) if take.thaw_by else "-",
         )
         for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))

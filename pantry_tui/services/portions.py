@@ -1,7 +1,7 @@
-"""How many servings a container held, holds and gave away; bulk ones by the part that was drawn.
+"""How many servings a container held when it was put up, what left it and when.
 
-All are estimates: servings a pint from the food table, four servings to a pound. An amount drawn
-from a crate counts as that part of the crate; an opened jar counts once, on the day it is used up.
+All are estimates (services/servings.py). An amount drawn from a crate counts as that part of the
+crate; an opened jar counts once, on the day it is used up.
 """
 
 from __future__ import annotations
@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from fractions import Fraction
 
 from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.events import Did, Event
@@ -17,20 +16,7 @@ from pantry_tui.core.ledger import FATES, standing
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
-
-#: Pints in a container by its size word; a container without a known size counts as a pint.
-_PINTS = {"half-pint": 0.5, "half pint": 0.5, "pint": 1.0, "quart": 2.0, "half-gallon": 4.0,
-          "gallon": 8.0}  # fmt: skip
-
-#: And in a unit of volume; NIST Handbook 44, from memory.
-_VOLUME = {"cup": 0.5, "pint": 1.0, "quart": 2.0, "gallon": 8.0, "l": 2.11338, "ml": 0.00211338,
-           "fl oz": 1 / 16, "tbsp": 1 / 32, "tsp": 1 / 96}  # fmt: skip
-
-#: Pounds in a unit of weight.
-POUNDS = {"lb": 1.0, "oz": 1 / 16, "kg": 2.20462, "g": 0.00220462}
-
-#: Servings in a pound of crop or meat: common practice, no source.
-A_POUND = 4.0
+from pantry_tui.services.servings import container_size, in_amount
 
 #: The fates of what nobody saw leave, as a round books them.
 UNRECORDED, MISSING = "unrecorded use", "missing"
@@ -65,23 +51,9 @@ def whole(p: Pantry, container: Container) -> float:
     known: dict[tuple[str, str], float] = p.once("servings", dict)
     key = (container.batch, _at_first(p).get(container.id, ""))
     if key not in known:
-        known[key] = _whole(p, p.stock.batches[container.batch], key[1])
+        batch = p.stock.batches[container.batch]
+        known[key] = in_amount(p, batch, key[1]) if key[1] else container_size(p, batch)
     return known[key]
-
-
-def _whole(p: Pantry, batch: Batch, amount: str) -> float:
-    food = p.tables.index.find(batch.food.name)
-    a_pint = food.servings_per_pint if food and food.servings_per_pint else 4.0
-    size = batch.size.lower()
-    try:
-        number, unit = read_amount(amount or " ".join(size.split()[:2]))
-    except BadInput:
-        number, unit = Fraction(0), ""
-    if unit in POUNDS:
-        return float(number) * POUNDS[unit] * A_POUND
-    if unit in _VOLUME:
-        return float(number) * _VOLUME[unit] * a_pint
-    return a_pint * next((n for word, n in _PINTS.items() if size.startswith(word)), 1.0)
 
 
 def left_in(p: Pantry, container: Container) -> float:

@@ -13,7 +13,6 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from pantry_tui.core import saying
-from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.history import stretches
 from pantry_tui.core.limits import judge
 from pantry_tui.core.model import Batch, Container
@@ -21,12 +20,12 @@ from pantry_tui.core.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.saying import SERVINGS, Unit
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import State, Trust
-from pantry_tui.errors import BadInput
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.losses import TOO_MUCH
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.portions import POUNDS, born, leavings, whole
+from pantry_tui.services.portions import born, leavings, whole
 from pantry_tui.services.rows_books import FoodYear
+from pantry_tui.services.servings import weight
 
 #: Size words that tell a volume; of other containers no pounds are reckoned.
 _VOLUMES = ("half-pint", "half pint", "pint", "quart", "half-gallon", "gallon")
@@ -252,14 +251,11 @@ def _first_amount(way: Usual) -> str:
 
 def _of_crates(way: Usual, count: int) -> tuple[float | None, str, str]:
     """A crate takes its own weight of the crop."""
-    try:
-        number, unit = read_amount(_first_amount(way) or way.container.amount)
-    except BadInput:
-        return None, "", ""
-    if unit not in POUNDS:
+    pounds = weight(_first_amount(way) or way.container.amount)
+    if pounds is None:
         return None, "", ""
     note = "the crop itself, as it was put up last"
-    return round(count * float(number) * POUNDS[unit], 1), way.batch.food.name, note
+    return round(count * pounds, 1), way.batch.food.name, note
 
 
 def target(p: Pantry, wanted: Demand, way: Usual, older: float) -> int:

@@ -235,6 +235,9 @@ class Take:
     thaw_by: date | None
     reasons: tuple[str, ...]
     containers: tuple[str, ...] = ()  # "7C/1"
+    days: tuple[date, ...] = ()
+    amount: str = ""  # of a bulk container, for one meal
+    dish: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -246,3 +249,6 @@ class WeekView:
     waiting: tuple[DueRow, ...]
     discard: tuple[DueRow, ...]
     accepted: bool = False
+    notes: tuple[str, ...] = ()
+    table: tuple[tuple[date, str], ...] = ()  # days on which it is otherwise than usual
+    left_out: tuple[str, ...] = ()

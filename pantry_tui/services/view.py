@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from datetime import date
 from typing import Any
 
@@ -137,6 +137,11 @@ def everything(p: Pantry) -> list[DueRow]:
     """All that stands, by date; reckoned once for each state of the log and each day."""
     here = (c for c in p.stock.containers.values() if c.here)
     return list(p.once("rows", lambda: rows_of(p, here)))
+
+
+def rows_named(p: Pantry, names: Collection[str]) -> dict[str, DueRow]:
+    """The row in which each container stands: "7C/1" -> row."""
+    return {name: row for row in everything(p) for name in row.container_ids if name in names}
 
 
 def inside(p: Pantry, root: str) -> set[str]:
@@ -336,6 +341,8 @@ def _of_the_house(p: Pantry, event: Event) -> str:
     if event.did is Did.SUBSTITUTES:
         others = " and ".join(data["others"])
         return f"{others or 'nothing'} may stand in for {data['food']}"
+    if event.did is Did.DISH:
+        return f"{'kept' if data['takes'] else 'dropped'} the dish {data['name']}"
     place = p.place_paths().get(str(data.get("place", "")), "?")
     if event.did is Did.OUTAGE:
         return f"power cut of {data['hours']:g} h in {place}"

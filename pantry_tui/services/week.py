@@ -1,185 +1,261 @@
-"""The week's menu from the stores."""
+"""The week's menu from the stores: proposed, arranged, accepted, eaten day by day."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from datetime import date, timedelta
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from datetime import date
 from itertools import groupby
 
 from pantry_tui.core import dates
+from pantry_tui.core.appetite import at_table, days_from
+from pantry_tui.core.ledger import standing
+from pantry_tui.core.menu import Menu, Pick, Why
 from pantry_tui.core.model import Container
-from pantry_tui.core.rotation import UNFIT, first_date
-from pantry_tui.core.week import Candidate, Pick, begun_first, plan
-from pantry_tui.core.words import Climate, Group, Method, State, Verdict
+from pantry_tui.core.rotation import UNFIT
+from pantry_tui.core.week import plan
+from pantry_tui.core.words import Climate, State, Verdict
 from pantry_tui.errors import Refused
-from pantry_tui.services import act
+from pantry_tui.services import act, weekdraft
+from pantry_tui.services.appetite import appetite
+from pantry_tui.services.dishes import dishes
+from pantry_tui.services.needs import candidates, needs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.pick import name_of, ordered
+from pantry_tui.services.pick import name_of
 from pantry_tui.services.rows import Done, Take, WeekView
+from pantry_tui.services.servings import portion, servings
 from pantry_tui.services.view import everything
-
-#: Pints in a container by its size word; a container without a known size counts as a pint.
-_PINTS = {"half-pint": 0.5, "half pint": 0.5, "pint": 1.0, "quart": 2.0, "half-gallon": 4.0,
-          "gallon": 8.0}  # fmt: skip
-
-#: A full day in the refrigerator for a pack of about a pound (NCHFP, Thawing and Preparing Foods
-#: for Serving); vegetables are cooked from frozen.
-_NO_THAW = (Group.VEGETABLE, Group.HERB)
-
-#: Shown in the week when a container's day is set by appetite alone.
-_SHOWN_AHEAD = 120
+from pantry_tui.services.weekdraft import Entry, WeekDraft
 
 
-def servings(p: Pantry, container: Container) -> float:
-    """About how many servings stand in it: an estimate from the food table."""
-    batch = p.stock.batches[container.batch]
-    food = p.tables.index.find(batch.food.name)
-    per_pint = food.servings_per_pint if food and food.servings_per_pint else 4.0
-    size = batch.size.lower()
-    pints = next((n for word, n in _PINTS.items() if size.startswith(word)), 1.0)
-    return per_pint * pints
+def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> WeekView:
+    """Seven days from `start`, or the week that runs, as accepted or as proposed.
 
-
-def _candidate(p: Pantry, container: Container) -> Candidate:
-    batch = p.stock.batches[container.batch]
-    judged = p.judge(container)
-    ahead = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
-    frozen = p.stock.places[container.place].climate is Climate.FREEZER
-    return Candidate(
-        container=container.id,
-        food=batch.food.name,
-        group=batch.food.group,
-        servings=servings(p, container),
-        last=min(ahead, default=None),
-        must=container.state in (State.OPEN, State.THAWED) and not frozen,
-        safe_until=judged.discard_after,
-        frozen=frozen,
-        thaw_days=0 if batch.food.group in _NO_THAW else 1,
-    )
-
-
-_DRAFT = "week"
-
-
-def week(p: Pantry, start: date | None = None) -> WeekView:
-    """Seven days from `start` (today), or the week that was accepted while it lasts.
-
-    Never proposes what is unsafe, unknown or still working, nor on a day after its date.
+    Never proposes what is unsafe or still working, nor on a day after its date; what has no
+    published figure only when `unknown` asks for it.
     """
-    kept = accepted(p) if start is None else None
-    return kept or proposed(p, start)
+    draft = weekdraft.load(p) if start is None else WeekDraft(start)
+    if draft.plan is not None:
+        return _view(p, draft, [entry for entry in draft.plan if days_ahead(p, entry)], ())
+    menu = menu_of(p, draft, unknown=unknown)
+    return _view(p, draft, _entries(p, menu.picks), tuple(_missed(p, menu)))
+
+
+def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
+    """The picks for what is left of the week. An accepted week only moves what is in it and what
+    has been opened since."""
+    first = max(draft.start, p.today)
+    length = (draft.end - first).days + 1
+    asked = {id_ for id_, _ in draft.wishes.pins}
+    found = candidates(p, first, unknown=unknown, asked=asked)
+    eats = appetite(p)
+    need = needs(p, found, eats, first, length)
+    if draft.plan is not None:
+        found = [one for one in found if one.container in asked or one.must]
+    return plan(found, eats, first, need, draft.wishes, dishes(p), length)
 
 
 def accept(p: Pantry, start: date | None = None) -> Done:
     """Keep this week's plan. Nothing is booked until it is eaten."""
-    view = proposed(p, start)
-    plan = [
-        {"day": take.day.isoformat(), "containers": list(take.containers),
-         "thaw": take.thaw_by.isoformat() if take.thaw_by else None}
-        for take in view.take
-    ]  # fmt: skip
-    p.store.keep_draft(_DRAFT, {"from": view.start.isoformat(), "plan": plan})
-    return Done(f"Kept the week from {dates.say(view.start)}; mark each day when it is eaten.")
+    draft = weekdraft.load(p) if start is None else WeekDraft(start)
+    entries = _entries(p, menu_of(p, replace(draft, plan=None)).picks)
+    _keep(p, draft, entries)
+    return Done(f"Kept the week from {dates.say(draft.start)}; mark each day when it is eaten.")
+
+
+def accept_anew(p: Pantry, draft: WeekDraft) -> None:
+    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again."""
+    done = [entry for entry in draft.plan or () if not days_ahead(p, entry)]
+    _keep(p, draft, [*done, *_entries(p, menu_of(p, draft).picks)])
+
+
+def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> None:
+    """The plan itself says from now on what lies where; its dishes stay asked for."""
+    cooked = {entry.dish: entry.days[0] for entry in entries if entry.dish}
+    wishes = replace(draft.wishes, pins=(), dishes=cooked)
+    weekdraft.save(p, replace(draft, wishes=wishes, plan=tuple(entries)))
 
 
 def forget(p: Pantry) -> Done:
-    """Plan anew."""
-    p.store.keep_draft(_DRAFT, None)
+    """Plan anew, without what was wished for."""
+    weekdraft.forget(p)
     return Done("The week is planned anew.")
 
 
 def accepted(p: Pantry) -> WeekView | None:
     """The accepted week with what of it is still to be eaten and still fit; None without one."""
-    kept = p.store.draft(_DRAFT)
-    if kept is None:
-        return None
-    first = date.fromisoformat(kept["from"])
-    last = first + timedelta(days=6)
-    if not first <= p.today <= last:
-        return None
-    by_name = {name_of(p, c): c for c in p.stock.containers.values() if c.here}
-    takes: list[Take] = []
-    for entry in kept["plan"]:
-        left = [by_name[name] for name in entry["containers"] if name in by_name]
-        fit = [c for c in left if p.judge(c).verdict not in UNFIT]
-        if fit:
-            thaw = date.fromisoformat(entry["thaw"]) if entry["thaw"] else None
-            takes.append(_take(p, fit, date.fromisoformat(entry["day"]), thaw))
-    return _view(p, first, takes, accepted=True)
+    return week(p) if weekdraft.load(p).plan is not None else None
 
 
 def eaten(p: Pantry, day: date) -> Done:
-    """Book all that the accepted week has for a day, in one transaction. Raises Refused."""
-    view = accepted(p)
-    if view is None:
+    """Book all that the accepted week has for a day, in one transaction. Raises Refused.
+
+    What is finished that day is used; what goes on for days is opened, or set to thaw, and used
+    on its last day.
+    """
+    draft = weekdraft.load(p)
+    if draft.plan is None:
         raise Refused("No week is accepted yet: accept it first.")
-    names = [name for take in view.take if take.day == day for name in take.containers]
-    if not names:
+    todo = [e for e in draft.plan if day in days_ahead(p, e) and _left(p, e)]
+    steps = [(name, entry) for entry in todo for name in _names(p, _left(p, entry))]
+    said = {name: entry for name, entry in steps if _begins(p, name, entry, day) is not None}
+    if not said:
         raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
-    done = act.several(p, names, lambda ref: act.use(p, ref, any_=True))
-    return Done(f"Booked {dates.say(day)} as eaten: {', '.join(names)}.", (), done.containers)
+    done = act.several(p, list(said), lambda ref: _book(p, ref, said[ref], day))
+    group = _last_group(p)
+    over = [
+        replace(e, booked=(*e.booked, (day, group))) if e in todo else e for e in draft.plan
+    ]
+    weekdraft.save(p, replace(draft, plan=tuple(over)))
+    return Done(f"Booked {dates.say(day)} as eaten: {', '.join(said)}.", done.warnings,
+                done.containers)  # fmt: skip
 
 
-def proposed(p: Pantry, start: date | None = None) -> WeekView:
-    """A fresh plan of seven days."""
-    first = start or p.today
-    here = [c for c in p.stock.containers.values() if c.here]
-    fit = [c for c in here if _may(p, c, first)]
-    candidates = [_candidate(p, c) for c in ordered(p, fit)]
-    picks = plan(begun_first(candidates, p.appetite, first), p.appetite, first)
-    return _view(p, first, _takes(p, picks))
+def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:
+    """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once."""
+    if day == entry.days[-1]:
+        return "use"
+    container = next(p.stock.containers[i] for i in entry.containers
+                     if name_of(p, p.stock.containers[i]) == name)  # fmt: skip
+    if p.stock.places[container.place].climate is Climate.FREEZER:
+        return "thaw" if entry.thaw_by else None
+    return "open" if container.state is State.SEALED else None
 
 
-def _view(p: Pantry, first: date, takes: Sequence[Take], *, accepted: bool = False) -> WeekView:
+def _book(p: Pantry, ref: str, entry: Entry, day: date) -> Done:
+    step = _begins(p, ref, entry, day)
+    if step == "use":
+        return act.use(p, ref, entry.amount or None, any_=True)
+    return act.open_(p, ref) if step == "open" else act.thaw(p, ref)
+
+
+def _last_group(p: Pantry) -> str:
+    last = p.last_standing()
+    return str(last.data.get("group", last.id)) if last else ""
+
+
+def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
+    """Its days that are not eaten yet; a booking that was taken back does not count."""
+    if not entry.booked:
+        return entry.days
+    groups = {event.data.get("group", event.id) for event in standing(p.events)}
+    eaten = {day for day, group in entry.booked if group in groups}
+    return tuple(day for day in entry.days if day not in eaten)
+
+
+def _left(p: Pantry, entry: Entry) -> list[Container]:
+    """Its containers that are still here and fit to eat."""
+    found = (p.stock.containers.get(id_) for id_ in entry.containers)
+    return [c for c in found if c is not None and c.here and p.judge(c).verdict not in UNFIT]
+
+
+def _names(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
+    return tuple(name_of(p, container) for container in containers)
+
+
+def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
+    """Picks of one batch, day, place and reason together."""
+
+    def same(pick: Pick) -> tuple[object, ...]:
+        container = p.stock.containers[pick.candidate.container]
+        batch = p.stock.batches[container.batch].code
+        return pick.days, pick.dish, batch, p.where(container), pick.why, pick.spare
+
+    found = []
+    for _, group in groupby(sorted(picks, key=lambda pick: str(same(pick))), key=same):
+        several = list(group)
+        first = several[0]
+        container = p.stock.containers[first.candidate.container]
+        bulk = first.candidate.bulk
+        wanted = sum(pick.candidate.servings for pick in several)
+        found.append(
+            Entry(
+                days=first.days,
+                containers=tuple(dict.fromkeys(pick.candidate.container for pick in several)),
+                why=first.why,
+                thaw_by=first.thaw_by,
+                dish=first.dish,
+                amount=portion(p, container, wanted) if bulk else "",
+                servings=wanted,
+                spare=sum(pick.spare for pick in several),
+            )
+        )
+    return sorted(found, key=lambda entry: (entry.days[0], entry.dish == "", entry.dish))
+
+
+def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], notes: Sequence[str]) -> WeekView:
     rows = everything(p)
+    takes = [_take(p, entry, left) for entry in entries if (left := _left(p, entry))]
     return WeekView(
-        start=first,
-        end=first + timedelta(days=6),
+        start=draft.start,
+        end=draft.end,
         people=p.people,
         take=tuple(takes),
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
-        accepted=accepted,
+        accepted=draft.plan is not None,
+        notes=tuple(notes),
+        table=tuple(_table(p, draft)),
+        left_out=tuple(sorted(draft.wishes.left_out)),
     )
 
 
-def _may(p: Pantry, container: Container, first: date) -> bool:
-    judged = p.judge(container)
-    if judged.verdict in UNFIT or judged.verdict in (Verdict.UNKNOWN, Verdict.TEND):
-        return False
-    if judged.discard_after is not None and judged.discard_after < first:
-        return False
-    batch = p.stock.batches[container.batch]
-    if container.state in (State.OPEN, State.THAWED):
-        return True
-    dated = first_date(judged)
-    keeps_on = dated != date.max and (dated - first).days > _SHOWN_AHEAD
-    return not keeps_on or batch.method is not Method.BOUGHT
+def _missed(p: Pantry, menu: Menu) -> Iterable[str]:
+    """What falls due on days when nobody can eat it."""
+    for one in menu.missed:
+        name = name_of(p, p.stock.containers[one.container])
+        until = f" by {dates.say(one.safe_until)}" if one.safe_until else ""
+        yield f"{name} {one.food} cannot be eaten{until}: give it away or ask somebody in."
 
 
-def _takes(p: Pantry, picks: list[Pick]) -> list[Take]:
-    def same(pick: Pick) -> tuple[date, str, str]:
-        container = p.stock.containers[pick.candidate.container]
-        return pick.day, p.stock.batches[container.batch].code, p.where(container)
-
-    found = []
-    for (day, _, _), group in groupby(sorted(picks, key=same), key=same):
-        several = list(group)
-        containers = [p.stock.containers[pick.candidate.container] for pick in several]
-        found.append(_take(p, containers, day, several[0].thaw_by))
-    return found
+def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
+    """Days on which it is otherwise than usual."""
+    eats = appetite(p)
+    for day in days_from(draft.start):
+        if day in draft.wishes.out:
+            yield day, f"{dates.say(day)}: you eat out."
+        elif day in eats.table:
+            yield day, f"{dates.say(day)}: {at_table(eats.table[day])}."
 
 
-def _take(p: Pantry, containers: Sequence[Container], day: date, thaw_by: date | None) -> Take:
-    batch = p.stock.batches[containers[0].batch]
+def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
+    first = left[0]
+    batch = p.stock.batches[first.batch]
+    whole = sum(servings(p, container) for container in left)
+    part = entry.servings if entry.amount else whole
     return Take(
         code=batch.code,
         food=batch.food.name,
-        place=p.where(containers[0]),
-        count=len(containers),
-        servings=sum(servings(p, container) for container in containers),
-        day=day,
-        thaw_by=thaw_by,
-        reasons=p.judge(containers[0]).reasons[:2],
-        containers=tuple(name_of(p, container) for container in containers),
+        place=p.where(first),
+        count=len(left),
+        servings=part,
+        day=days_ahead(p, entry)[0],
+        thaw_by=entry.thaw_by,
+        reasons=(*_why(p, entry), *p.judge(first).reasons[:1]),
+        containers=_names(p, left),
+        days=entry.days,
+        amount=entry.amount,
+        dish=entry.dish,
     )
+
+
+def _why(p: Pantry, entry: Entry) -> Iterable[str]:
+    """Why it is in the week, and what its opening ties up."""
+    words = {
+        Why.KEPT: "You put it there.",
+        Why.MUST: "It is open or thawed: its clock runs.",
+        Why.DUE: "It falls due this week.",
+        Why.DISH: f"For {entry.dish}.",
+        Why.BEGIN: "There is so much of it that it must be begun before others.",
+        Why.PACE: "At its pace it comes this week.",
+    }
+    yield words[Why(entry.why)]
+    if entry.dish and entry.why != Why.DISH:
+        yield f"For {entry.dish}."
+    if len(entry.days) > 1:
+        yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
+    if entry.spare >= 1:
+        yield (
+            f"About {entry.spare:.0f} servings are more than you can eat before it must go: "
+            "share it on the first day."
+        )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from datetime import date
 from pathlib import Path
@@ -126,12 +126,15 @@ class Store:
     def settings(self) -> dict[str, str]:
         return {row["name"]: row["value"] for row in self._db.query("select * from settings")}
 
-    def save_settings(self, settings: dict[str, str]) -> None:
-        """Change some settings."""
+    def save_settings(self, settings: Mapping[str, str | None]) -> None:
+        """Change some settings; None forgets one."""
+        kept = [{"name": name, "value": value} for name, value in settings.items() if value]
         with self.write():
-            self._db.table("settings").upsert_all(
-                [{"name": name, "value": value} for name, value in settings.items()], pk="name"
-            )
+            for name, value in settings.items():
+                if not value:
+                    self._db.execute("delete from settings where name = ?", [name])
+            if kept:
+                self._db.table("settings").upsert_all(kept, pk="name")
 
     def version(self) -> int:
         """Changes when another process has written; cheap to ask."""

@@ -17,6 +17,7 @@ from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.widgets.rowtable import RowTable
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services import places, putup, view
+from pantry_tui.services import week as weeks
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
@@ -203,16 +204,50 @@ async def test_the_week_is_accepted_by_one_key_and_a_day_eaten_by_one(demo: Pant
         await pilot.press("W", "A")
         assert "Kept the week" in said(pilot)
         assert in_store(demo) == before, "accepting books nothing"
-        day = table(pilot).lines[0].key.split("|")[3]
-        mine = [line for line in table(pilot).lines if line.key.endswith(day)]
+        lines = [line.key for line in table(pilot).lines]
+        mine = [take.containers[0] for take in weeks.week(demo).take if take.day == TODAY]
         await pilot.press("e")
         assert in_store(demo) < before
-        assert not any(line.key.endswith(day) for line in table(pilot).lines)
+        assert all(take.day != TODAY for take in weeks.week(demo).take) and mine
         await pilot.press("z")
         assert in_store(demo) == before
-        assert [line.key for line in table(pilot).lines if line.key.endswith(day)] == [
-            line.key for line in mine
-        ]
+        assert [line.key for line in table(pilot).lines] == lines
+
+
+async def test_the_week_is_arranged_by_single_keys(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+
+        def days() -> dict[str, str]:
+            return {take.containers[0]: take.day.isoformat() for take in weeks.week(demo).take}
+
+        await pilot.press("W")
+        name = next(n for n, d in days().items() if d == "2026-11-26" and n.startswith("3A"))
+        while table(pilot).current.ref != name:
+            await pilot.press("down")
+        await pilot.press("plus")
+        assert days()[name] == "2026-11-27"
+        assert table(pilot).current.ref == name, "the cursor goes with it"
+        await pilot.press("minus", "k")
+        assert "any day again" in said(pilot)
+        await pilot.press("n")
+        assert not any(n.startswith("3A") for n in days())
+        left = next(i for i, line in enumerate(table(pilot).lines) if line.key.startswith("left|"))
+        table(pilot).move_cursor(row=left)
+        await pilot.press("n")
+        assert name in days()
+        await pilot.press("home", "h")
+        assert "2026-11-25" not in days().values()
+        await pilot.press("home", "i", "3", *"pot = 4 runner beans", "enter")
+        assert "Kept pot" in said(pilot)
+        await pilot.press("E", *"away friday", "enter")
+        assert "2026-11-27" not in days().values()
+        assert "nobody at home" in screen_text(pilot)
+
+
+async def test_from_bulk_the_week_asks_how_much(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W", "slash", *"potatoes", "enter", "u")
+        assert "How much" in screen_text(pilot)
 
 
 async def test_several_are_marked_and_one_undo_takes_all_back(demo: Pantry) -> None:

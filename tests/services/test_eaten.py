@@ -34,17 +34,17 @@ def test_a_drawn_amount_is_its_part_of_the_crate(p: Pantry) -> None:
     p.today = TODAY - timedelta(weeks=10)
     code = up(p, "1 crate carrots, cellar-stored, bins, amount=30lb")
     (crate,) = p.stock.containers.values()
-    assert portions.whole(p, crate) == 120, "four servings to a pound"
+    assert portions.whole(p, crate) == 90, "three servings to a pound of roots"
     for _ in range(10):
         act.use(p, code, "8 oz")
         p.today += timedelta(weeks=1)
     (crate,) = p.stock.containers.values()
     assert crate.amount == "25 lb"
-    assert portions.left_in(p, crate) == pytest.approx(100)
-    assert eaten_a_week(p)["carrots"] == pytest.approx(2, rel=0.01)
+    assert portions.left_in(p, crate) == pytest.approx(75)
+    assert eaten_a_week(p)["carrots"] == pytest.approx(1.5, rel=0.01)
     # The rest is thrown away: only what was still in it is lost.
     act.discard(p, code, why="soft, slimy or rotten")
-    assert portions.leavings(p)[-1].servings == pytest.approx(100)
+    assert portions.leavings(p)[-1].servings == pytest.approx(75)
 
 
 def test_an_opened_jar_counts_once_and_a_discarded_one_not_at_all(p: Pantry) -> None:
@@ -70,7 +70,7 @@ def test_weeks_without_any_do_not_make_a_household_eat_more_slowly(p: Pantry) ->
 
 
 def test_less_than_eight_weeks_teach_nothing(p: Pantry) -> None:
-    p.today = TODAY - timedelta(weeks=7)
+    p.today = TODAY - timedelta(weeks=6)
     code = up(p, "10 pint jars peaches, boiling-water canned, larder")
     act.use(p, code)
     p.today = TODAY

@@ -111,7 +111,7 @@ def test_what_ran_out_is_still_planned_for(p: Pantry) -> None:
 def test_a_crate_takes_its_own_weight(p: Pantry) -> None:
     up(p, "2 crates carrots, cellar-stored, bins, 2026-10-01 amount=30lb")
     carrots = of(outlook(p), "carrots")
-    assert carrots.servings == 240
+    assert carrots.servings == 180
     assert carrots.pounds == pytest.approx(carrots.put_up * 30)
 
 

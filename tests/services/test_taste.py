@@ -15,6 +15,8 @@ from pantry_tui.services import round as rounds
 from pantry_tui.services.outlook import outlook
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.taste import split, taste, verdicts
+from pantry_tui.services.week import week
+from pantry_tui.services.wishes import pin
 from pantry_tui.services.year import years
 
 TODAY = date(2026, 11, 25)
@@ -156,3 +158,15 @@ def test_a_round_takes_what_was_eaten_unseen_from_the_table_stock(p: Pantry, cod
     rounds.finish(p, p.find_place("larder"))
     gone = {c.number for c in p.stock.containers.values() if not c.here}
     assert len(gone) == 2 and 1 not in gone
+
+
+def test_the_week_leaves_a_gift_alone_unless_it_is_named(p: Pantry, code: str) -> None:
+    p.today = date(2027, 7, 25)  # a fortnight before its date: all of it would be proposed
+    reserve.reserve(p, code, 4)
+    assert [take.code for take in week(p).take] == []
+    with pytest.raises(Refused, match="kept for gift"):
+        pin(p, code, date(2027, 7, 27))
+    pin(p, f"{code}/2", date(2027, 7, 27))
+    assert [take.containers for take in week(p).take] == [(f"{code}/2",)]
+    reserve.free(p, code)
+    assert week(p).take

@@ -117,7 +117,7 @@ class StockScreen(FindingScreen):
         word = line.word if line else ""
         if row is not None:
             why = sentence(clip(row.reasons[0], 300)) if row.reasons else ""
-            word = caution(row) or why
+            word = caution(row) or word or why
         elif not self.table.lines:
             word = "Nothing matches these words; Esc shows all." if self.sought else self.empty
         self.query_one("#word", Static).update(Content(word))
@@ -201,7 +201,7 @@ class StockScreen(FindingScreen):
             self._ask_line(f"{ref}, {said}: a note for next year, or none.", "less salt",
                            lambda words: self._taste(ref, said, words), empty=True)  # fmt: skip
 
-        self.app.push_screen(Choose(f"How was {ref}?", list(Taste)), _given(note))
+        self.app.push_screen(Choose(f"How was {ref}?", list(Taste)), given(note))
 
     def _taste(self, ref: str, said: str, words: str) -> None:
         self.host.attempt(lambda: taste.taste(self.host.pantry, ref, said, words))
@@ -260,12 +260,12 @@ class StockScreen(FindingScreen):
             self.host.tell("Put the cursor on a line of stock first.", refused=True)
             return
         name = f"{line.ref} {line.row.food if line.row else ''}"
-        self.app.push_screen(Choose(f"{title} ({clip(name, 40)})", options), _given(then))
+        self.app.push_screen(Choose(f"{title} ({clip(name, 40)})", options), given(then))
 
     def _ask_line(
         self, title: str, example: str, then: Callable[[str], None], *, empty: bool = False
     ) -> None:
-        self.app.push_screen(TypeLine(title, example, empty=empty), _given(then))
+        self.app.push_screen(TypeLine(title, example, empty=empty), given(then))
 
     # -- looking closer --------------------------------------------------------------------------
 
@@ -297,7 +297,7 @@ def _with_mark(line: Line, marked: set[str], columns: Sequence[Column]) -> Line:
     return replace(line, cells=tuple(cells))
 
 
-def _given(then: Callable[[str], None]) -> Callable[[str | None], None]:
+def given(then: Callable[[str], None]) -> Callable[[str | None], None]:
     """Calls `then` unless the question was left without an answer."""
 
     def answered(value: str | None) -> None:

@@ -2,20 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, take_columns
 from pantry_tui.app.lines import due_lines, heading, take_lines
-from pantry_tui.app.screens.stock import StockScreen
+from pantry_tui.app.screens.ask import Choose
+from pantry_tui.app.screens.stock import StockScreen, given
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.dates import say
+from pantry_tui.services import appetite, dishes, wishes
 from pantry_tui.services import week as weeks
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Done, Take, WeekView
+from pantry_tui.services.view import rows_named
+
+_NEW_DISH = "a new dish ..."
 
 
 class WeekScreen(StockScreen):
-    """The menu from the store; below it what waits and what must go."""
+    """The menu from the store; below it what was said of the week, what waits, what must go."""
 
     here = "week"
     BINDINGS = bindings("week")
@@ -32,41 +39,137 @@ class WeekScreen(StockScreen):
         takes = [
             take
             for take in found.take
-            if all(word in f"{take.food} {take.place} {take.code}".lower() for word in words)
+            if all(
+                word in f"{take.food} {take.place} {take.code} {take.dish}".lower()
+                for word in words
+            )
         ]
-        lines = take_lines(takes, columns)
+        names = {take.containers[0] for take in takes}
+        lines = take_lines(takes, columns, rows_named(self.host.pantry, names))
+        self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
+        if not words:
+            lines = _under_dishes(lines, takes, columns)
+        self._days |= {f"day|{day}": day for day, _ in found.table}
+        self._days |= {f"dish|{take.dish}|{take.day}": take.day for take in takes if take.dish}
+        return lines if words else [*lines, *self._below(found, columns)]
+
+    def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
+        lines = [heading(f"note|{one}", f"! {one}", columns) for one in found.notes]
+        lines += [heading(f"day|{day}", f"  {text}", columns) for day, text in found.table]
+        lines += [
+            heading(f"left|{food}", f"  Not this week: {food} (n brings it back)", columns)
+            for food in found.left_out
+        ]
         for title, rows in (
             ("Must go: never taste, bin it", found.discard),
             ("Needs a look, or no published figure", found.waiting),
         ):
-            if rows and not words:
+            if rows:
                 lines.append(heading(f"head|{title}", title, columns))
                 lines += due_lines(rows, columns, title)
         return lines
 
-    def action_accept(self) -> None:
-        """Keep the plan; on an accepted one, plan anew. Nothing is booked by either."""
-        pantry = self.host.pantry
-        change = weeks.forget if weeks.accepted(pantry) else weeks.accept
-        self.host.attempt(lambda: change(pantry))
-        self.reload()
+    def headline(self) -> str:
+        return self._span
 
-    def action_eaten(self) -> None:
-        """Everything of the day under the cursor, in one booking."""
-        line = self.table.current
-        parts = line.key.split("|") if line else []
-        if len(parts) != 4 or parts[0] != "take":
-            self.host.tell("Put the cursor on a day of the menu first.", refused=True)
-            return
-        pantry, day = self.host.pantry, date.fromisoformat(parts[3])
-        if weeks.accepted(pantry) is None:
-            weeks.accept(pantry)
-        self.host.attempt(lambda: weeks.eaten(pantry, day))
+    # -- acting ----------------------------------------------------------------------------------
+
+    def _try(self, do: Callable[[Pantry], Done]) -> None:
+        self.host.attempt(lambda: do(self.host.pantry))
         self.reload()
         self.set_focus(self.table)
 
-    def headline(self) -> str:
-        return self._span
+    def _under(self, *kinds: str) -> str:
+        """What the line under the cursor is about, "" when it is of another kind."""
+        line = self.table.current
+        parts = line.key.split("|") if line else [""]
+        if parts[0] in kinds:
+            return parts[1]
+        self.host.tell("Put the cursor on a line of the menu first.", refused=True)
+        return ""
+
+    def _day(self) -> date | None:
+        """The day under the cursor; None, and said so, where there is none."""
+        line = self.table.current
+        day = self._days.get(line.key) if line else None
+        if day is None:
+            self.host.tell("Put the cursor on a day of the menu first.", refused=True)
+        return day
+
+    def action_accept(self) -> None:
+        """Keep the plan; on an accepted one, plan anew. Nothing is booked by either."""
+        self._try(weeks.forget if weeks.accepted(self.host.pantry) else weeks.accept)
+
+    def action_eaten(self) -> None:
+        """Everything of the day under the cursor, in one booking."""
+        day = self._day()
+        if day is not None:
+            if weeks.accepted(self.host.pantry) is None:
+                weeks.accept(self.host.pantry)
+            self._try(lambda p: weeks.eaten(p, day))
+
+    def action_keep(self) -> None:
+        day = self._day()
+        if day is not None and (ref := self._under("take")):
+            self._try(lambda p: wishes.keep(p, ref, day))
+
+    def action_shift(self, by: int) -> None:
+        if ref := self._under("take"):
+            self._try(lambda p: wishes.shift(p, ref, by))
+
+    def action_swap(self) -> None:
+        if ref := self._under("take"):
+            self._try(lambda p: wishes.swap(p, ref))
+
+    def action_leave_out(self) -> None:
+        if what := self._under("take", "left"):
+            self._try(lambda p: wishes.leave_out(p, what))
+
+    def action_out(self) -> None:
+        day = self._day()
+        if day is not None:
+            self._try(lambda p: wishes.out(p, day))
+
+    def action_dish(self) -> None:
+        """One of the household's dishes on the day under the cursor."""
+        day = self._day()
+        if day is not None:
+            names = [dish.name for dish in dishes.dishes(self.host.pantry)]
+            question = Choose(f"Which dish on {say(day)}?", [*names, _NEW_DISH])
+            self.app.push_screen(question, given(lambda name: self._dish(name, day)))
+
+    def _dish(self, name: str, day: date) -> None:
+        if name != _NEW_DISH:
+            self._try(lambda p: wishes.cook(p, name, day))
+            return
+        title = "A dish of yours: its name, and the servings of each food it takes."
+        self._ask_line(title, "bean soup = 4 runner beans, 4 chicken stock",
+                       lambda line: self._try(lambda p: dishes.keep(p, line)))  # fmt: skip
+
+    def action_table(self) -> None:
+        """Who sits at the table when."""
+        title = "Who eats when? Away, how many in all, or as usual; then the days."
+        self._ask_line(title, "away 24 dec to 27 dec", lambda line: self._try(
+            lambda p: appetite.read_table(p, line)
+        ))  # fmt: skip
+
+
+def _under_dishes(
+    lines: Sequence[Line], takes: Sequence[Take], columns: Sequence[Column]
+) -> list[Line]:
+    """A line with the name of a dish above what it takes."""
+    found: list[Line] = []
+    named = ("", date.min)
+    for line, take in zip(lines, takes, strict=True):
+        if take.dish and (take.dish, take.day) != named:
+            named = (take.dish, take.day)
+            found.append(heading(f"dish|{take.dish}|{take.day}", _said(take), columns))
+        found.append(line)
+    return found
+
+
+def _said(take: Take) -> str:
+    return f"{' '.join(say(take.day).split()[:3]):<11}{take.dish}, of:"
 
 
 def _short(value: date) -> str:

@@ -86,3 +86,11 @@ class RowTable(DataTable[Text]):
             if line.key == key:
                 return number
         return max(0, min(index, len(lines) - 1))
+
+    def action_scroll_home(self) -> None:
+        """The first line: the cursor is on whole lines, so there is no first column to go to."""
+        self.action_scroll_top()
+
+    def action_scroll_end(self) -> None:
+        """The last line."""
+        self.action_scroll_bottom()

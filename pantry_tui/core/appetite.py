@@ -1,0 +1,91 @@
+"""What a household eats of its stores in a week, at most, and how many sit at the table on a day.
+
+Defaults for fruit, vegetables, meat, soups and relishes follow the frequencies of two extension
+planning charts; what the household says itself goes first, then what its log shows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from datetime import date, timedelta
+
+from pantry_tui.core.words import Group
+
+#: Servings a person a week. One-year canned-food supply on the USDA Daily Food Guide basis (from a
+#: transcription): 28 of fruit and vegetables together, here halved between them; 4 of meat,
+#: poultry and seafood; 2 of soup. Annual Preserving Plan (reprint): 2 of jelly, 2 of preserves and
+#: 1 of pickles, together 5 of relish. The rest: common practice, no source.
+CEILING = {
+    Group.VEGETABLE: 14.0, Group.FRUIT: 14.0, Group.MEAT: 4.0, Group.MEAL: 2.0, Group.RELISH: 5.0,
+    Group.FISH: 2.0, Group.EGG: 4.0, Group.DAIRY: 4.0, Group.GRAIN: 7.0, Group.HERB: 2.0,
+    Group.DRINK: 3.0, Group.FAT: 3.0,
+}  # fmt: skip
+CHARTED = frozenset({Group.VEGETABLE, Group.FRUIT, Group.MEAT, Group.MEAL, Group.RELISH})
+
+#: And of one food, so that the week is not five jars of beans: the highest frequency of any one
+#: food in the Annual Preserving Plan (tomatoes, 4 servings a week) is above it; most have 2 or 3.
+FOOD_CEILING = 3.0
+
+#: Main meals a week that are cooked from the stores.
+MEALS = 7
+
+
+@dataclass(frozen=True, slots=True)
+class Appetite:
+    """Ceilings in servings a person a week: the household's own words (`groups`, `foods`; 0 is
+    never eaten), then what the log shows (`learned`, by group or food), then the charts.
+
+    `meals` are main meals a week from the stores. `table` holds the days on which another number
+    sits at the table: 0 on days away, more with guests.
+    """
+
+    people: int
+    groups: Mapping[str, float] = field(default_factory=dict)
+    foods: Mapping[str, float] = field(default_factory=dict)
+    learned: Mapping[str, float] = field(default_factory=dict)
+    meals: int = MEALS
+    table: Mapping[date, int] = field(default_factory=dict)
+
+    def group_ceiling(self, group: Group) -> float:
+        """Servings a person a week."""
+        own = self.groups.get(group.value, self.learned.get(group.value))
+        return CEILING[group] * self.meals / MEALS if own is None else own
+
+    def food_ceiling(self, food: str) -> float:
+        """Servings a person a week."""
+        own = self.foods.get(food, self.learned.get(food))
+        return FOOD_CEILING if own is None else own
+
+    def of_group(self, group: Group) -> float:
+        """Servings a usual week, for the whole household."""
+        return self.group_ceiling(group) * self.people
+
+    def of_food(self, food: str) -> float:
+        """Servings a usual week, for the whole household."""
+        return self.food_ceiling(food) * self.people
+
+    def eats(self, food: str, group: Group) -> bool:
+        return self.food_ceiling(food) > 0 and self.group_ceiling(group) > 0
+
+    def sit(self, day: date) -> int:
+        """How many eat on that day."""
+        return self.table.get(day, self.people)
+
+    def factor(self, start: date, length: int = 7) -> float:
+        """How much is eaten in the days from `start`, against a usual week."""
+        return sum(self.sit(day) for day in days_from(start, length)) / (7 * self.people)
+
+    def coming(self, start: date, weeks: int) -> list[float]:
+        """`factor` of that many weeks from `start` on."""
+        return [self.factor(start + timedelta(days=7 * week)) for week in range(weeks)]
+
+
+def days_from(start: date, length: int = 7) -> Iterable[date]:
+    """That many days, the first is `start`."""
+    return (start + timedelta(days=number) for number in range(length))
+
+
+def at_table(people: int) -> str:
+    """ "6 at the table", "nobody at home"."""
+    return f"{people} at the table" if people else "nobody at home"
