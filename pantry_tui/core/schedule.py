@@ -3,10 +3,10 @@
 Ask of every food: how many weeks can it still wait? Take its dates one by one. Until a date there
 are so many weeks (days away do not count, guests count more); what falls due by then takes so
 many weeks to eat, at the most the household eats of that food in a week. What is left over are
-*weeks to spare*, and the date with the fewest speaks for the food. Twenty jars of beans due in
-ten weeks, at three a week, have three weeks to spare; two of peas due in six have more than five:
-the beans come first though the peas are older. Strict earliest-date-first does not see that, and
-is left with a pile that nobody can eat in time.
+*weeks to spare*, and the date with the fewest speaks for the food. Thirty servings of beans due
+in twelve weeks, at three a week, have two weeks to spare; two of peas due in six have more than
+five: the beans come first though the peas are older. Strict earliest-date-first does not see
+that, and is left with a pile that nobody can eat in time.
 
 The food with the fewest weeks to spare gives a container, the earliest date first; its pile is
 smaller then, so another food may be next; and the more of it is on the table this week, the
@@ -27,7 +27,7 @@ from math import inf
 
 #: A pile counts for two thirds of the weeks that it takes: where there is too much of everything,
 #: nearer dates must not wait for a pile that cannot be saved. Found by trial on made-up households
-#: (tests/benchmarks), where anything from one half to all of it does nearly as well.
+#: (tests/benchmarks), where anything from one half to four fifths does nearly as well.
 WEIGHT = 2 / 3
 #: Weeks that a food waits when a week's fill of it is on the table already; for variety.
 AGAIN = 3.0
