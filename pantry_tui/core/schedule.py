@@ -13,8 +13,9 @@ smaller then, so another food may be next; and the more of it is on the table th
 longer it waits, so that the week is not beans only. So it goes on until the week is full; or, where
 a group would be gone before more of it comes, until the week has the share at which it lasts.
 
-A container is opened only if the week has room for half of it and the rest can be finished in
-time: not a big jar on the day before leaving, unless it would be past its date on the return.
+A container is opened only if it can be finished in time: one that keeps three days may be begun at
+the end of the week, so a third of it has to find room this week and the rest in the next. Not a
+big jar on the day before leaving, then, unless it would be past its date on the return.
 """
 
 from __future__ import annotations
@@ -46,14 +47,20 @@ _CRUMB = 1e-9
 class Lot:
     """Servings of one food that are good through week `last` (0 is this week) and are there from
     week `first` on: one container, or a pile of the same date where a function says so. `last`
-    None: nothing hurries them. `keeps`: an opened one may be finished in so many further weeks."""
+    None: nothing hurries them. `days`: how many days an opened one keeps."""
 
     food: str
     group: str
     servings: float
     last: int | None
     first: int = 0
-    keeps: int = 1
+    days: int = 3
+
+    @property
+    def share(self) -> float:
+        """The least part that must be eaten in the week in which it is opened: a jar that keeps
+        three days may be opened on the last of them, and two thirds are for the next week."""
+        return 1 / max(2, self.days)
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,14 +194,12 @@ def _here(lot: Lot, week: int) -> bool:
 
 
 def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
-    """Whether half of it has room this week, and the rest in time (or else all of it is lost)."""
+    """Whether its share has room this week, and the rest in time (or else all of it is lost)."""
     free = table.free(lot)
-    if free < lot.servings / 2 - _CRUMB or free <= _CRUMB:
+    if free < lot.servings * lot.share - _CRUMB or free <= _CRUMB:
         return False
     rest = lot.servings - free
-    if rest <= _CRUMB or lot.last == 0 or lot.keeps > 1:
-        return True
-    return lot.keeps == 1 and rest <= after.free(lot) + _CRUMB
+    return rest <= after.free(lot) + _CRUMB or lot.last == 0 or lot.days >= 14
 
 
 def schedule(

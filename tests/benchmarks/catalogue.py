@@ -55,7 +55,7 @@ CATALOGUE = [
 @dataclass(frozen=True, slots=True)
 class Kind:
     """A line of the catalogue with the program's own figures: whole weeks that it keeps sealed,
-    further weeks in which an opened one may be finished (at least one), its harvest's week of the
+    days that an opened one keeps (loose food: two), its harvest's week of the
     simulated year (None: put up when needed), servings a pint."""
 
     food: str
@@ -89,7 +89,7 @@ def _kind(food: str, method: Method, climate: Climate, share: float) -> Kind:
         month = max(row.harvest_month, LAID_IN) if method is Method.CELLAR else row.harvest_month
         harvest = (month - START.month) % 12 * 52 // 12
     return Kind(
-        food, row.group.value, share, max(1, (sealed + 1) // 7), max(1, (opened or 0) // 7),
+        food, row.group.value, share, max(1, (sealed + 1) // 7), opened or 2,
         harvest, row.servings_per_pint, loose or method is Method.FROZEN,
     )  # fmt: skip
 

@@ -37,11 +37,11 @@ all was fixed.
   in the household's calendar four weeks ahead; a policy may look at it.
 * It starts on the first of April with empty stores, before the first harvest.
 
-An opened container is eaten first. One that must be gone within a few days may be opened
-late in the week and finished early in the next; one that keeps longer, as jam or pickles, has the
-weeks that it keeps. What is left then is lost. A container is opened when the week has room for
-half of it at least; one that does not keep, only if the calendar leaves room next week for the
-rest, or if this is its last week anyway. These rules bind every policy alike.
+An opened container is eaten first. One that keeps D days once opened may be begun on the last day
+of a week and finished in the next: so the week must have room for a D-th of it (half at least of
+what keeps less than three days, cooked and the day after), and the next week, as the calendar has
+it, for the rest, unless it keeps longer or this is its last week anyway. What is left when its
+days are over is lost. These rules bind every policy alike.
 """
 
 from __future__ import annotations
@@ -242,7 +242,7 @@ def simulate(house: House, policy: Policy) -> Outcome:
                 continue
             stock.remove(jar)
             rest = food.size - _eat(food, food.size, room, eaten)
-            opened.append(Opened(food, rest, min(jar.last, week + food.opened)))
+            opened.append(Opened(food, rest, min(jar.last, week + max(1, food.opened // 7))))
         outcome.lost += sum(one.rest for one in opened if one.until <= week)
         opened = [one for one in opened if one.until > week and one.rest > 1e-9]
         outcome.lost += sum(jar.food.size for jar in stock if jar.last <= week)
@@ -255,12 +255,12 @@ def simulate(house: House, policy: Policy) -> Outcome:
 
 
 def _opens(jar: Jar, week: int, room: Room, after: Room) -> bool:
-    """Whether it may be opened: half of it has room now, and the rest in time."""
+    """Whether it may be opened: its share has room now, and the rest in time."""
     name, group, size = jar.food.name, jar.food.group, jar.food.size
     free = min(room.food[name], room.group[group])
-    if free < size / 2 - 1e-9:
+    if free < size / max(2, jar.food.opened) - 1e-9:
         return False
-    if size <= free or jar.food.opened > 1 or jar.last == week:
+    if size <= free or jar.food.opened >= 14 or jar.last == week:
         return True
     return size - free <= min(after.food[name], after.group[group]) + 1e-9
 

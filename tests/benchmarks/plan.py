@@ -47,7 +47,7 @@ def earliest(house: House, week: int, stock: list[Jar], opened: list[Opened]) ->
 def ours(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> list[Jar]:
     """What core/schedule.py opens."""
     lots = [
-        Lot(jar.food.name, jar.food.group, jar.food.size, jar.last - week, keeps=jar.food.opened)
+        Lot(jar.food.name, jar.food.group, jar.food.size, jar.last - week, days=jar.food.opened)
         for jar in stock
     ]
     open_now = [Lot(one.food.name, one.food.group, one.rest, one.until - week) for one in opened]

@@ -64,8 +64,17 @@ def test_a_big_jar_waits_when_its_rest_would_spoil_while_all_are_away() -> None:
     big = [Lot("beans", "vegetable", 4, 20)]
     assert choose(big, EACH_THREE, coming=[1, 1]) == [0]
     assert choose(big, EACH_THREE, coming=[1, 0]) == []
-    assert choose([replace(big[0], keeps=4)], EACH_THREE, coming=[1, 0]) == [0]
+    assert choose([replace(big[0], days=30)], EACH_THREE, coming=[1, 0]) == [0]
     assert choose([replace(big[0], last=0)], EACH_THREE, coming=[1, 0]) == [0]
+
+
+def test_a_third_of_what_keeps_three_days_must_find_room_this_week() -> None:
+    coming = [1, 1.5]
+    opened = [Lot("peas", "vegetable", 2, 0)]
+    big = Lot("beans", "vegetable", 6, 20)
+    assert choose([big], EACH_THREE, coming, opened) == [0]
+    assert choose([replace(big, days=2)], EACH_THREE, coming, opened) == []
+    assert choose([big], EACH_THREE, coming, [replace(opened[0], servings=2.5)]) == []
 
 
 def test_days_away_bring_a_date_nearer() -> None:
@@ -109,7 +118,7 @@ piles = st.lists(
         st.integers(1, 12),
         st.one_of(st.none(), st.integers(0, 12)),
         st.integers(0, 6),
-        st.integers(0, 4),
+        st.sampled_from([1, 2, 3, 7, 30]),
     ),
     max_size=10,
 )
@@ -211,7 +220,7 @@ def test_where_only_the_foods_have_ceilings_nothing_more_is_lost_than_must_be(
 
 
 @given(piles, tables, calendars, piles)
-def test_only_what_is_there_and_good_is_opened_and_only_while_half_of_it_fits(
+def test_only_what_is_there_and_good_is_opened_and_only_while_its_share_fits(
     lots: list[Lot], ceilings: Ceilings, coming: list[float], already: list[Lot]
 ) -> None:
     chosen = choose(lots, ceilings, coming, already)
@@ -229,15 +238,16 @@ def test_only_what_is_there_and_good_is_opened_and_only_while_half_of_it_fits(
         assert one.first == 0 and (one.last is None or one.last >= 0)
         food[one.food] += one.servings
         group += one.servings
-        assert food[one.food] - one.servings / 2 <= ceilings.of_food(one.food) * factor + 1e-6
-        assert group - one.servings / 2 <= ceilings.of_group("vegetable") * factor + 1e-6
+        beyond = one.servings * (1 - 1 / max(2, one.days))
+        assert food[one.food] - beyond <= ceilings.of_food(one.food) * factor + 1e-6
+        assert group - beyond <= ceilings.of_group("vegetable") * factor + 1e-6
 
 
 @given(piles, tables)
 def test_no_container_is_left_that_the_week_has_room_for(
     lots: list[Lot], ceilings: Ceilings
 ) -> None:
-    lots = [replace(lot, keeps=4) for lot in lots]
+    lots = [replace(lot, days=30) for lot in lots]
     chosen = choose(lots, ceilings)
     food: dict[str, float] = defaultdict(float)
     for i in chosen:
@@ -246,7 +256,7 @@ def test_no_container_is_left_that_the_week_has_room_for(
         if i not in chosen and lot.first == 0:
             free = min(ceilings.of_food(lot.food) - food[lot.food],
                        ceilings.of_group("vegetable") - sum(food.values()))  # fmt: skip
-            assert free <= 0 or free < lot.servings / 2
+            assert free <= 0 or free < lot.servings / 30
 
 
 @given(piles, tables, calendars, st.randoms(use_true_random=False))
@@ -254,7 +264,7 @@ def test_the_order_on_the_shelf_does_not_matter(
     lots: list[Lot], ceilings: Ceilings, coming: list[float], random: object
 ) -> None:
     def kinds(some: list[Lot]) -> list[tuple[str, float, int | None]]:
-        lots = [replace(lot, keeps=1) for lot in some]
+        lots = [replace(lot, days=3) for lot in some]
         return [(lots[i].food, lots[i].servings, lots[i].last)
                 for i in choose(lots, ceilings, coming)]  # fmt: skip
 
