@@ -78,8 +78,9 @@ COMMANDS = (
     Command("give", "g", "give", "give", "Give one away", False, LISTS),
     Command("lose", "l", "lose", "lose", "Gone, and nobody knows how", False, LISTS),
     Command("keep", "G", "keep", "keep", "Keep one apart for a gift, or free it", False, STOCK),
-    Command("taste", "T", "taste", "taste", "Say how it was: again, not again, change", False,
-            STOCK),
+    Command(
+        "taste", "T", "taste", "taste", "Say how it was: again, not again, change", False, STOCK
+    ),
     Command("books", "b", "books", "books", "What was lost, the year of each food", True, OUTLOOK),
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),

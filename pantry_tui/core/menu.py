@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 
+from pantry_tui.core.schedule import Credit
 from pantry_tui.core.words import Group
 
 
@@ -63,12 +64,11 @@ class Wishes:
 
 @dataclass(frozen=True, slots=True)
 class Needs:
-    """Servings of each food: what must be begun this week, and the credit at its pace; and the
-    credit of each group at its own, the sum of its foods' paces."""
+    """How far each food is behind its pace, and the servings that each group gives this week while
+    nothing presses (core/needs.py)."""
 
-    begin: Mapping[str, float] = field(default_factory=dict)
-    credit: Mapping[str, float] = field(default_factory=dict)
-    group: Mapping[Group, float] = field(default_factory=dict)
+    credits: Mapping[str, Credit] = field(default_factory=dict)
+    shares: Mapping[str, float] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +93,9 @@ class Pick:
 
 @dataclass(frozen=True, slots=True)
 class Menu:
-    """The week's picks by day, and what falls due on days when nobody can eat it."""
+    """The week's picks by day, and what falls due on days when nobody can eat it. `order` are the
+    containers by how much they press: who eats less than planned leaves the last for later."""
 
     picks: tuple[Pick, ...]
     missed: tuple[Candidate, ...]
+    order: tuple[str, ...] = ()

@@ -10,8 +10,10 @@ that, and is left with a pile that nobody can eat in time.
 
 The food with the fewest weeks to spare gives a container, the earliest date first; its pile is
 smaller then, so another food may be next; and the more of it is on the table this week, the
-longer it waits, so that the week is not beans only. So it goes on until the week is full; or, where
-a group would be gone before more of it comes, until the week has the share at which it lasts.
+longer it waits, so that the week is not beans only. Where nothing presses, a food comes sooner by
+the weeks that it is behind its pace, and later by those that it is ahead (core/needs.py): half a
+jar a week comes every other week. So it goes on until the week is full; where nothing presses, only
+until each group has its share, at which it lasts until more comes.
 
 A container is opened only if it can be finished in time: one that keeps three days may be begun at
 the end of the week, so a third of it has to find room this week and the rest in the next. Not a
@@ -21,10 +23,11 @@ big jar on the day before leaving, then, unless it would be past its date on the
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import accumulate
 from math import inf
+from typing import NamedTuple
 
 #: A pile counts for two thirds of the weeks that it takes: where there is too much of everything,
 #: nearer dates must not wait for a pile that cannot be saved. Found by trial on made-up households
@@ -32,12 +35,10 @@ from math import inf
 WEIGHT = 2 / 3
 #: Weeks that a food waits when a week's fill of it is on the table already; for variety.
 AGAIN = 3.0
-#: Foods with more weeks to spare than this can be kept back to make a group last ...
+#: Foods with more weeks to spare than this can wait, to make their group last.
 CALM = 4.0
-#: ... but a week always gets this part of a full one: going hungry now saves nothing.
-LEAST = 0.6
-#: A good year bears so many times what is expected; no stock is kept back that would be in its way.
-GOOD_YEAR = 1.5
+#: A food is never further behind its pace, or ahead of it, than so many weeks.
+MOST_OWED = 12.0
 #: Where nothing hurries a food, it counts as due in two years.
 FAR = 104
 _CRUMB = 1e-9
@@ -45,15 +46,13 @@ _CRUMB = 1e-9
 
 @dataclass(frozen=True, slots=True)
 class Lot:
-    """Servings of one food that are good through week `last` (0 is this week) and are there from
-    week `first` on: one container, or a pile of the same date where a function says so. `last`
-    None: nothing hurries them. `days`: how many days an opened one keeps."""
+    """One container: servings of one food that are good through week `last` (0 is this week); None:
+    nothing hurries them. `days`: how many days an opened one keeps."""
 
     food: str
     group: str
     servings: float
     last: int | None
-    first: int = 0
     days: int = 3
 
     @property
@@ -61,6 +60,21 @@ class Lot:
         """The least part that must be eaten in the week in which it is opened: a jar that keeps
         three days may be opened on the last of them, and two thirds are for the next week."""
         return 1 / max(2, self.days)
+
+
+@dataclass(frozen=True, slots=True)
+class Credit:
+    """Servings that a food has saved at its pace of `rate` servings a week; below 0, more of it was
+    eaten than that."""
+
+    saved: float
+    rate: float
+
+    def weeks(self, eaten: float = 0.0) -> float:
+        """Weeks behind its pace (below 0: ahead) when so many servings of it are eaten."""
+        if self.rate <= 0:
+            return 0.0
+        return max(-MOST_OWED, min(MOST_OWED, (self.saved - eaten) / self.rate))
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +108,10 @@ class _Table:
         of_group = self.ceilings.of_group(lot.group) * self.factor - self.group[lot.group]
         return max(0.0, min(of_food, of_group))
 
+    def usual(self, lot: Lot) -> float:
+        """Servings of it that a usual week has room for."""
+        return min(self.ceilings.of_food(lot.food), self.ceilings.of_group(lot.group))
+
     def eat(self, lot: Lot, servings: float) -> float:
         """Puts them on the table as far as there is room; how many that is."""
         taken = min(servings, self.free(lot))
@@ -102,24 +120,11 @@ class _Table:
         return taken
 
 
-def _clock(coming: Sequence[float]) -> list[float]:
-    """Weeks at this household's usual table until the end of week 0, 1, 2 ... FAR."""
-    return list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
+class Opening(NamedTuple):
+    """A container to open, as its place in the lots, and the weeks its food had to spare."""
 
-
-def _due(last: int | None) -> int:
-    return FAR if last is None else min(last, FAR)
-
-
-def _spare(pile: Iterable[tuple[int, float]], clock: Sequence[float], table: _Table, food: str
-) -> float:  # fmt: skip
-    """Weeks to spare of a food. The pile holds (last week, servings) by date."""
-    ceiling = table.ceilings.of_food(food)
-    due, least = 0.0, inf
-    for last, servings in pile:
-        due += servings
-        least = min(least, clock[last] - WEIGHT * due / ceiling)
-    return least + AGAIN * table.food[food] / ceiling
+    lot: int
+    spare: float
 
 
 def choose(
@@ -127,138 +132,80 @@ def choose(
     ceilings: Ceilings,
     coming: Sequence[float] = (),
     already: Sequence[Lot] = (),
-    expected: Sequence[Lot] = (),
-) -> list[int]:
-    """The containers to open this week, as places in `lots`, the most pressing first.
+    shares: Mapping[str, float] | None = None,
+    credits: Mapping[str, Credit] | None = None,
+) -> list[Opening]:
+    """The containers to open this week, the most pressing first; what is past its last week is
+    passed over.
 
-    Each lot is one container; those that are not there yet or past their last week are passed
-    over. `coming` is what the household knows of this week and the next ones as a multiple of its
-    usual table: 0 away, 1.5 guests; weeks beyond are usual ones. `already` is on the table in any
-    case and takes its room: what is open, thawed or pinned. `expected` are the next harvests
-    (`first` the week, `servings` as usual); without them nothing is kept back.
+    `coming` is what the household knows of this week and the next ones as a multiple of its usual
+    table: 0 away, 1.5 guests; weeks beyond are usual ones. `already` is on the table in any case
+    and takes its room: what is open, thawed or pinned. `shares` are the servings that a group gives
+    this week while nothing presses; a group without one gives what there is room for. `credits`
+    say how far each food is behind its pace.
     """
     table = _Table(ceilings, coming[0] if coming else 1.0)
     after = _Table(ceilings, coming[1] if len(coming) > 1 else 1.0)
-    clock = _clock(coming)
+    clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
     for lot in already:
         after.eat(lot, lot.servings - table.eat(lot, lot.servings))
     piles: dict[str, list[int]] = defaultdict(list)
-    for i in sorted(range(len(lots)), key=lambda i: (_due(lots[i].last), lots[i].servings)):
-        if _here(lots[i], 0) and ceilings.of_food(lots[i].food) > 0:
+    for i in sorted(range(len(lots)), key=lambda i: (_due(lots[i]), lots[i].servings)):
+        if _due(lots[i]) >= 0 and ceilings.of_food(lots[i].food) > 0:
             piles[lots[i].food].append(i)
-    lasting = _lasting([*(lots[i] for pile in piles.values() for i in pile), *already],
-                       expected, clock)  # fmt: skip
+    share, saved = shares or {}, credits or {}
 
-    def spare(food: str) -> float:
-        pile = ((_due(lots[i].last), lots[i].servings) for i in piles[food])
-        return _spare(pile, clock, table, food)
+    def turn(food: str) -> tuple[float, str]:
+        weeks = waits(food)
+        if weeks > CALM and food in saved:
+            weeks = max(CALM, weeks - saved[food].weeks(table.food[food]))
+        return weeks, food
 
-    def enough(group: str) -> bool:
-        share = max(lasting.get(group, inf), LEAST * ceilings.of_group(group))
-        return table.group[group] >= share * table.factor - _CRUMB
+    def waits(food: str) -> float:
+        return spare[food] + AGAIN * table.food[food] / ceilings.of_food(food)
 
-    chosen: list[int] = []
-    waits = {food: spare(food) for food in piles}
-    while waits:
-        food = min(waits, key=lambda name: (waits[name], name))
+    def enough(lot: Lot) -> bool:
+        return table.group[lot.group] + lot.servings / 2 > share.get(lot.group, inf) + _CRUMB
+
+    chosen: list[Opening] = []
+    spare = {food: _spare([lots[i] for i in pile], clock, ceilings) for food, pile in piles.items()}
+    while spare:
+        food = min(spare, key=turn)
         one = next((i for i in piles[food] if _opens(lots[i], table, after)), None)
-        if one is None or (waits[food] > CALM and enough(lots[one].group)):
-            del waits[food]
+        if one is None or (waits(food) > CALM and enough(lots[one])):
+            del spare[food]
             continue
-        chosen.append(one)
+        chosen.append(Opening(one, spare[food]))
         piles[food].remove(one)
         after.eat(lots[one], lots[one].servings - table.eat(lots[one], lots[one].servings))
-        waits[food] = spare(food)
+        spare[food] = _spare([lots[i] for i in piles[food]], clock, ceilings)
     return chosen
 
 
-def _lasting(
-    stock: Sequence[Lot], expected: Sequence[Lot], clock: Sequence[float]
-) -> dict[str, float]:
-    """Servings a week of each group at which it is never gone before more comes; groups that
-    expect nothing are left out."""
-    supply: dict[str, float] = defaultdict(float)
-    for lot in stock:
-        supply[lot.group] += lot.servings
-    found: dict[str, float] = {}
-    for lot in sorted(expected, key=lambda lot: lot.first):
-        if 0 < lot.first <= FAR:
-            share = supply[lot.group] / max(1.0, clock[lot.first - 1])
-            found[lot.group] = min(found.get(lot.group, inf), share)
-            supply[lot.group] += GOOD_YEAR * lot.servings
-    return found
+def _due(lot: Lot) -> int:
+    return FAR if lot.last is None else min(lot.last, FAR)
 
 
-def _here(lot: Lot, week: int) -> bool:
-    return lot.first <= week and (lot.last is None or lot.last >= week)
+def _spare(pile: Sequence[Lot], clock: Sequence[float], ceilings: Ceilings) -> float:
+    """Weeks to spare of a food, all of it, by date. An empty pile has no end of them."""
+    if not pile:
+        return inf
+    ceiling = ceilings.of_food(pile[0].food)
+    due, least = 0.0, inf
+    for lot in pile:
+        due += lot.servings
+        least = min(least, clock[_due(lot)] - WEIGHT * due / ceiling)
+    return least
 
 
 def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
-    """Whether its share has room this week, and the rest in time (or else all of it is lost)."""
+    """Whether its share has room this week, and the rest in time (or else all of it is lost).
+    What is bigger than two usual weeks could finish comes when nothing of its food is on the table:
+    it will not get better."""
     free = table.free(lot)
+    if lot.servings > 2 * table.usual(lot):
+        return free > _CRUMB and not table.food[lot.food]
     if free < lot.servings * lot.share - _CRUMB or free <= _CRUMB:
         return False
     rest = lot.servings - free
     return rest <= after.free(lot) + _CRUMB or lot.last == 0 or lot.days >= 14
-
-
-def schedule(
-    lots: Sequence[Lot], ceilings: Ceilings, horizon: int = 60, coming: Sequence[float] = ()
-) -> tuple[list[dict[str, float]], float]:
-    """Servings of each food by week when every week is chosen so, and the servings that pass
-    their date within the horizon. Lots are piles here, divided as one likes."""
-    left = [lot.servings for lot in lots]
-    by_date = sorted(range(len(lots)), key=lambda i: _due(lots[i].last))
-    weeks: list[dict[str, float]] = []
-    for week in range(horizon):
-        known = coming[week:]
-        table = _Table(ceilings, known[0] if known else 1.0)
-        clock = _clock(known)
-        piles: dict[str, list[int]] = defaultdict(list)
-        for i in by_date:
-            if _here(lots[i], week) and left[i] > _CRUMB and ceilings.of_food(lots[i].food) > 0:
-                piles[lots[i].food].append(i)
-        _pour(lots, left, piles, table, clock, week)
-        weeks.append({food: servings for food, servings in table.food.items() if servings > 0})
-    past = (n for lot, n in zip(lots, left, strict=True) if _due(lot.last) < min(horizon, FAR))
-    return weeks, sum(n for n in past if n > _CRUMB)
-
-
-def _pour(
-    lots: Sequence[Lot],
-    left: list[float],
-    piles: dict[str, list[int]],
-    table: _Table,
-    clock: Sequence[float],
-    week: int,
-) -> None:
-    """Fills one week serving by serving."""
-
-    def spare(food: str) -> float:
-        pile = ((_due(lots[i].last) - week, left[i]) for i in piles[food])
-        return _spare(pile, clock, table, food)
-
-    waits = {food: spare(food) for food in piles}
-    while waits:
-        food = min(waits, key=lambda name: (waits[name], name))
-        one = piles[food][0]
-        taken = table.eat(lots[one], min(1.0, left[one]))
-        left[one] -= taken
-        if left[one] <= _CRUMB:
-            piles[food].pop(0)
-        if taken <= _CRUMB or not piles[food]:
-            del waits[food]
-        else:
-            waits[food] = spare(food)
-
-
-def pressing(
-    lots: Sequence[Lot], ceilings: Ceilings, horizon: int = 1, coming: Sequence[float] = ()
-) -> dict[str, float]:
-    """Servings of each food that should be eaten in the first weeks, whatever stands before them
-    by date. Lots are piles here; for whole containers ask `choose`."""
-    found: dict[str, float] = defaultdict(float)
-    for week in schedule(lots, ceilings, horizon, coming)[0]:
-        for food, servings in week.items():
-            found[food] += servings
-    return dict(found)

@@ -40,6 +40,10 @@ class Table:
         return self.start + timedelta(days=self.length - 1)
 
     @property
+    def next_week(self) -> date:
+        return self.start + timedelta(days=self.length)
+
+    @property
     def days(self) -> list[date]:
         days = days_from(self.start, self.length)
         return [d for d in days if self.appetite.sit(d) > 0 and d not in self.out]
@@ -88,7 +92,9 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             groups[day, food.group] += share
             foods[day, food.food] += share
     picks.sort(key=lambda pick: (pick.day, pick.dish == "", pick.dish, pick.candidate.food))
-    return Menu(tuple(picks), tuple(missed))
+    planned = {pick.candidate.container for pick in picks}
+    order = dict.fromkeys(one.candidate.container for one in chosen)
+    return Menu(tuple(picks), tuple(missed), tuple(name for name in order if name in planned))
 
 
 def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:

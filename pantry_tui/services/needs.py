@@ -1,24 +1,25 @@
-"""From the stock to a week: what may be eaten, at which pace, and what must be begun now."""
+"""From the stock to a week: what may be eaten, and the pace of each food by its log."""
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Collection, Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 from math import ceil
 
 from pantry_tui.core.appetite import Appetite
 from pantry_tui.core.menu import Candidate, Needs
 from pantry_tui.core.model import Batch, Container, Stay
-from pantry_tui.core.pace import Portion, next_harvest, pace
+from pantry_tui.core.needs import PutUp, expected
+from pantry_tui.core.needs import needs as core_needs
+from pantry_tui.core.pace import next_harvest
 from pantry_tui.core.rotation import UNFIT, first_date
-from pantry_tui.core.schedule import Ceilings, Lot, pressing
-from pantry_tui.core.week import credit
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State, Verdict
 from pantry_tui.services.eaten import YEAR, by_week
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import ordered
+from pantry_tui.services.portions import born, whole
 from pantry_tui.services.servings import servings, weight
 
 #: A full day in the refrigerator for a pack of about a pound and for each 4 lb of a big one
@@ -104,80 +105,39 @@ def _open_days(p: Pantry, batch: Batch, container: Container) -> int | None:
 def needs(
     p: Pantry, found: Sequence[Candidate], appetite: Appetite, start: date, length: int = 7
 ) -> Needs:
-    """What must be begun in the days from `start`, and the credit of each food at its pace."""
-    factor = appetite.factor(start, length)
-    paces = {food: rate * factor for food, rate in rates(p, found, appetite, start).items()}
-    logs = _logs(p, found, start)
-    credits: dict[str, float] = {}
-    together: dict[Group, list[_Gathered]] = defaultdict(list)
-    for food, log in logs.items():
-        credits[food] = credit(paces[food], log.size, log.eaten[len(log.eaten) - log.weeks :])
-        together[log.group].append(log)
-    groups = {}
-    for group, several in together.items():
-        rate = sum(paces[log.food] for log in several)
-        eaten = [sum(week) for week in zip(*(log.eaten for log in several), strict=True)]
-        oldest = max(log.weeks for log in several)
-        size = max(log.size for log in several)
-        groups[group] = credit(rate, size, eaten[len(eaten) - oldest :])
-    return Needs(_begin(found, appetite, start), credits, groups)
-
-
-@dataclass(frozen=True, slots=True)
-class _Gathered:
-    """What was eaten of a food, servings a week, since the oldest of it stands: the last `weeks`
-    of `eaten`. `size` is its largest container."""
-
-    food: str
-    group: Group
-    size: float
-    weeks: int
-    eaten: tuple[float, ...]
-
-
-def _logs(p: Pantry, found: Sequence[Candidate], start: date) -> dict[str, _Gathered]:
-    sizes: dict[str, float] = {}
+    """What the days from `start` have to heed, as the log and the harvests have it."""
     since: dict[str, date] = {}
     for one in found:
-        size = min(one.servings, float(p.people)) if one.bulk else one.servings
-        sizes[one.food] = max(sizes.get(one.food, 0.0), size)
         stays = p.stock.containers[one.container].stays
         since[one.food] = min(since.get(one.food, p.today), stays[0].since)
     logs = by_week(p)
-    ahead = max(0, (start - p.today) // timedelta(days=7))
-    gathered = {}
-    for food, group in {one.food: one.group for one in found}.items():
-        weeks = min(_CREDIT_WEEKS, max(0, (p.today - since[food]).days // 7)) + ahead
-        log = [*logs.get(food, [0.0] * YEAR), *([0.0] * ahead)]
-        gathered[food] = _Gathered(food, group, sizes[food], weeks, tuple(log))
-    return gathered
+    ahead = [0.0] * max(0, (start - p.today) // timedelta(days=7))
+    eaten, harvests = {}, {}
+    for food, first in since.items():
+        weeks = min(_CREDIT_WEEKS, max(0, (p.today - first).days // 7))
+        log = logs.get(food, [0.0] * YEAR)
+        eaten[food] = [*log[len(log) - weeks :], *ahead]
+        facts = p.tables.index.find(food)
+        harvests[food] = next_harvest(facts.harvest_month if facts else None, start)
+    coming = expected(_put_up(p), found, start, harvests)
+    return core_needs(found, appetite, start, harvests, eaten, coming, length)
 
 
-def _begin(found: Sequence[Candidate], appetite: Appetite, start: date) -> Mapping[str, float]:
-    lots: dict[tuple[str, str, int], float] = defaultdict(float)
-    for one in found:
-        if one.last is not None:
-            week = max(0, (one.last - start).days // 7)
-            lots[one.food, one.group, week] += one.servings
-    ceilings = Ceilings(
-        {one.food: appetite.of_food(one.food) for one in found},
-        {group: appetite.of_group(group) for group in Group},
-    )
-    return pressing(
-        [Lot(food, group, size, week) for (food, group, week), size in lots.items()], ceilings
-    )
+def _put_up(p: Pantry) -> list[PutUp]:
+    """All that was ever put up, by batch; what was bought is no harvest."""
 
+    def find() -> list[PutUp]:
+        servings: dict[str, float] = defaultdict(float)
+        made: dict[str, date] = {}
+        for container in p.stock.containers.values():
+            batch = p.stock.batches[container.batch]
+            if batch.method is not Method.BOUGHT:
+                servings[batch.id] += whole(p, container)
+                made.setdefault(batch.id, born(batch, container))
+        foods = {id_: p.stock.batches[id_].food for id_ in servings}
+        return [
+            PutUp(foods[id_].name, foods[id_].group, amount, made[id_])
+            for id_, amount in servings.items()
+        ]
 
-def rates(
-    p: Pantry, found: Sequence[Candidate], appetite: Appetite, start: date
-) -> dict[str, float]:
-    """Servings a week of each food: as many as it needs or can give, within its ceiling."""
-    portions: dict[str, list[Portion]] = defaultdict(list)
-    for one in found:
-        portions[one.food].append(Portion(one.servings, one.last))
-    paces = {}
-    for name, parts in portions.items():
-        food = p.tables.index.find(name)
-        its = pace(parts, next_harvest(food.harvest_month if food else None, start), start)
-        paces[name] = min(max(its.needs, its.can), appetite.of_food(name))
-    return paces
+    return p.once("put up", find)

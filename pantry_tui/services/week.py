@@ -103,9 +103,7 @@ def eaten(p: Pantry, day: date) -> Done:
         raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
     done = act.several(p, list(said), lambda ref: _book(p, ref, said[ref], day))
     group = _last_group(p)
-    over = [
-        replace(e, booked=(*e.booked, (day, group))) if e in todo else e for e in draft.plan
-    ]
+    over = [replace(e, booked=(*e.booked, (day, group))) if e in todo else e for e in draft.plan]
     weekdraft.save(p, replace(draft, plan=tuple(over)))
     return Done(f"Booked {dates.say(day)} as eaten: {', '.join(said)}.", done.warnings,
                 done.containers)  # fmt: skip

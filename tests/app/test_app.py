@@ -221,7 +221,7 @@ async def test_the_week_is_arranged_by_single_keys(demo: Pantry) -> None:
             return {take.containers[0]: take.day.isoformat() for take in weeks.week(demo).take}
 
         await pilot.press("W")
-        name = next(n for n, d in days().items() if d == "2026-11-26" and n.startswith("3A"))
+        name = next(n for n, d in days().items() if d == "2026-11-26" and n.startswith("4E"))
         while table(pilot).current.ref != name:
             await pilot.press("down")
         await pilot.press("plus")
@@ -230,7 +230,7 @@ async def test_the_week_is_arranged_by_single_keys(demo: Pantry) -> None:
         await pilot.press("minus", "k")
         assert "any day again" in said(pilot)
         await pilot.press("n")
-        assert not any(n.startswith("3A") for n in days())
+        assert not any(n.startswith("4E") for n in days())
         left = next(i for i, line in enumerate(table(pilot).lines) if line.key.startswith("left|"))
         table(pilot).move_cursor(row=left)
         await pilot.press("n")

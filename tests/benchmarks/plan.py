@@ -2,7 +2,7 @@
 development households, seeds 0, 1, 2 ..., on which the planner's few numbers were chosen).
 
 (a) a household that eats what falls due within four weeks, and otherwise what it likes; (b) strict
-earliest date first; (c) ours (core/schedule.py, as the week's plan calls it); (d) a
+earliest date first; (c) ours (core/week.py, the whole of the week's plan); (d) a
 linear-programming bound with perfect hindsight, for which containers may be divided at will and
 every crop and guest is known years ahead. Thirty households, three years each, seeds fixed and
 used for nothing but this table. All play by the same rules (household.py).
@@ -13,9 +13,16 @@ from __future__ import annotations
 import sys
 from collections import defaultdict
 from collections.abc import Iterable
+from datetime import timedelta
 
-from pantry_tui.core.schedule import Ceilings, Lot, choose
+from pantry_tui.core.appetite import Appetite
+from pantry_tui.core.menu import Candidate
+from pantry_tui.core.needs import Harvest, needs
+from pantry_tui.core.week import plan
+from pantry_tui.core.words import Group
+from tests.benchmarks.catalogue import START
 from tests.benchmarks.household import (
+    CEILING,
     WEEKS,
     House,
     Jar,
@@ -26,7 +33,7 @@ from tests.benchmarks.household import (
     simulate,
 )
 
-SEEDS = range(1000, 1030)
+SEEDS = range(3000, 3030)
 
 
 def reacting(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> list[Jar]:
@@ -45,21 +52,57 @@ def earliest(house: House, week: int, stock: list[Jar], opened: list[Opened]) ->
 
 
 def ours(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> list[Jar]:
-    """What core/schedule.py opens."""
-    lots = [
-        Lot(jar.food.name, jar.food.group, jar.food.size, jar.last - week, days=jar.food.opened)
-        for jar in stock
-    ]
-    open_now = [Lot(one.food.name, one.food.group, one.rest, one.until - week) for one in opened]
-    ceilings = Ceilings(house.usual.food, house.usual.group)
-    chosen = choose(lots, ceilings, house.calendar(week), open_now, _expected(house, week))
-    return [stock[i] for i in chosen]
+    """The week as the program plans it (core/week.py), days away and guests as announced."""
+    start = START + timedelta(weeks=week)
+    jars = {str(n): jar for n, jar in enumerate(stock)}
+    candidates = [
+        Candidate(
+            name, jar.food.name, Group(jar.food.group), jar.food.size,
+            START + timedelta(weeks=jar.last, days=6), open_days=jar.food.opened,
+        )
+        for name, jar in sorted(jars.items(), key=lambda pair: (pair[1].last, pair[1].made))
+    ]  # fmt: skip
+    candidates += [
+        Candidate(
+            f"open {n}", one.food.name, Group(one.food.group), one.rest,
+            START + timedelta(weeks=one.until, days=6), must=True,
+        )
+        for n, one in enumerate(opened) if one.rest > 0
+    ]  # fmt: skip
+    table = {
+        start + timedelta(weeks=ahead, days=day): number
+        for ahead, factor in enumerate(house.calendar(week))
+        for day, number in enumerate(_seats(house.people, factor))
+    }
+    appetite = Appetite(
+        house.people, {group.value: most for group, most in CEILING.items()}, table=table
+    )
+    harvests = {
+        food.name: START + timedelta(weeks=min((w for w in food.weeks if w > week), default=WEEKS))
+        for food in house.foods
+    }
+    since = {food.name: week for food in house.foods}
+    for jar in stock:
+        since[jar.food.name] = min(since[jar.food.name], jar.made)
+    eaten = {
+        food.name: [log.get(food.name, 0.0) for log in house.log[max(0, since[food.name]):][-12:]]
+        for food in house.foods
+    }  # fmt: skip
+    wanted = needs(candidates, appetite, start, harvests, eaten, _expected(house, week))
+    menu = plan(candidates, appetite, start, wanted)
+    return [jars[name] for name in menu.order if name in jars]
 
 
-def _expected(house: House, week: int) -> list[Lot]:
+def _seats(people: int, factor: float) -> list[int]:
+    """How many sit at the table on each day of a week of which so much is eaten."""
+    meals = round(7 * people * factor)
+    return [meals * (day + 1) // 7 - meals * day // 7 for day in range(7)]
+
+
+def _expected(house: House, week: int) -> list[Harvest]:
     """What is usually put up in the next year, as much as was meant."""
     return [
-        Lot(food.name, food.group, food.meant, None, when - week)
+        Harvest(food.group, when - week, food.meant)
         for food in house.foods
         for when in food.weeks
         if week < when <= week + 52

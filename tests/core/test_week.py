@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from pantry_tui.core.appetite import Appetite
 from pantry_tui.core.menu import Candidate, Dish, Needs, Pick, Why, Wishes
-from pantry_tui.core.week import credit, plan
+from pantry_tui.core.schedule import Credit
+from pantry_tui.core.week import plan
 from pantry_tui.core.words import Group
 
 START = date(2026, 11, 25)
@@ -29,33 +30,6 @@ def day(number: int) -> date:
 
 def eaten(picks: Sequence[Pick]) -> list[str]:
     return [pick.candidate.container for pick in picks]
-
-
-# -- credit --------------------------------------------------------------------------------------
-
-
-def test_half_a_container_a_week_comes_every_other_week() -> None:
-    log: list[float] = []
-    for _ in range(8):
-        due = credit(2.0, 4.0, log)
-        log.append(4.0 if due >= 2.0 + 2.0 else 0.0)
-    assert log == [0, 4, 0, 4, 0, 4, 0, 4]
-
-
-def test_two_and_a_half_a_week_come_as_two_and_three() -> None:
-    log: list[float] = []
-    for _ in range(40):
-        log.append(float(int(credit(2.5, 1.0, log) + 0.5)))
-    assert sum(log) == 100 and set(log) == {2.0, 3.0}
-
-
-@given(
-    st.floats(0, 20), st.floats(0.5, 8), st.lists(st.floats(0, 30), max_size=20)
-)
-def test_credit_stays_between_one_owed_and_one_saved(
-    rate: float, size: float, log: list[float]
-) -> None:
-    assert rate - size - 1e-9 <= credit(rate, size, log) <= rate + size + 1e-9
 
 
 # -- what and when -------------------------------------------------------------------------------
@@ -90,7 +64,7 @@ def test_a_roast_starts_to_thaw_in_time() -> None:
 
 def test_from_bulk_as_many_meals_as_the_pace_asks() -> None:
     crate = jar("crate", servings=90, bulk=True)
-    picks = plan([crate], TWO, START, Needs(credit={"beans": 4.0}, group={})).picks
+    picks = plan([crate], TWO, START, Needs(shares={"vegetable": 4.0})).picks
     assert [pick.candidate.servings for pick in picks] == [2.0, 2.0]
     assert len({pick.day for pick in picks}) == 2
 
@@ -105,11 +79,24 @@ def test_a_dish_takes_the_day_that_suits_all_its_parts() -> None:
     assert beef.thaw_by == START
 
 
-def test_a_group_behind_its_pace_stops_there() -> None:
+def test_a_group_that_nothing_presses_gives_its_share_those_first_that_are_behind() -> None:
     foods = [jar(f"{n}", f"food {n}") for n in range(6)]
-    behind = {f"food {n}": 4.0 for n in range(6)}
-    found = plan(foods, Appetite(8), START, Needs(credit=behind, group={Group.VEGETABLE: 9.0}))
-    assert len(found.picks) == 2
+    behind = Needs({f"food {n}": Credit(n, 1.0) for n in range(6)}, {"vegetable": 9.0})
+    found = plan(foods, Appetite(8), START, behind)
+    assert sorted(eaten(found.picks)) == ["4", "5"]
+    assert all(pick.why is Why.PACE for pick in found.picks)
+
+
+def test_why_each_is_there() -> None:
+    stock = [
+        jar("1", "cod", group=Group.FISH, last=day(3)),
+        *[jar(f"{n}", "peas", last=day(50)) for n in range(2, 12)],
+        jar("12", "plums", group=Group.FRUIT, last=day(300)),
+    ]
+    found = plan(stock, TWO, START, Needs())
+    assert found.order[:2] == ("1", "2") and found.order[-1] == "12"
+    why = {pick.candidate.food: pick.why for pick in found.picks}
+    assert why == {"cod": Why.DUE, "peas": Why.BEGIN, "plums": Why.PACE}
 
 
 # -- laws ----------------------------------------------------------------------------------------
@@ -149,8 +136,9 @@ appetites = st.builds(
 )
 needs = st.builds(
     Needs,
-    st.dictionaries(st.sampled_from(sorted(FOODS)), st.floats(0, 40)),
-    st.dictionaries(st.sampled_from(sorted(FOODS)), st.floats(-5, 40)),
+    st.dictionaries(
+        st.sampled_from(sorted(FOODS)), st.builds(Credit, st.floats(-12, 12), st.floats(0, 9))
+    ),
     st.dictionaries(st.sampled_from(sorted(Group)), st.floats(-5, 40)),
 )
 wishes = st.builds(
@@ -215,7 +203,7 @@ def test_ceilings_hold_for_all_that_is_not_forced(
 
 def test_the_same_pantry_gives_the_same_week() -> None:
     stock = [jar(f"{n}", f"food {n % 5}", last=day(n)) for n in range(20)]
-    need = Needs(credit={f"food {n}": 4.0 for n in range(5)})
+    need = Needs({f"food {n}": Credit(4.0, 2.0) for n in range(5)})
     assert plan(stock, TWO, START, need) == plan(stock, TWO, START, need)
 
 

@@ -78,7 +78,7 @@ def test_accepting_books_nothing_and_eating_a_day_books_all_of_it(p: Pantry) -> 
 
 def test_what_turns_unfit_leaves_the_accepted_week(p: Pantry) -> None:
     weeks.accept(p)
-    take = next(t for t in weeks.week(p).take if t.food == "runner beans")
+    take = next(t for t in weeks.week(p).take if t.food == "applesauce")
     name = take.containers[0]
     words = next(w for w in signs.possible_words(p, name) if "leak" in w)
     signs.mark(p, name, words)
@@ -94,10 +94,10 @@ def test_what_nobody_likes_is_not_proposed_and_a_ceiling_holds(p: Pantry) -> Non
                 found[take.food] = found.get(take.food, 0.0) + take.servings
         return found
 
-    assert "runner beans" in eaten(Group.VEGETABLE) and eaten(Group.FISH)
-    appetite.set_ceiling(p, "runner bean", "0")
+    assert "tomatoes" in eaten(Group.VEGETABLE) and eaten(Group.FISH)
+    appetite.set_ceiling(p, "tomato", "0")
     appetite.set_ceiling(p, "fish", "0")
-    assert "runner beans" not in eaten(Group.VEGETABLE) and not eaten(Group.FISH)
+    assert "tomatoes" not in eaten(Group.VEGETABLE) and not eaten(Group.FISH)
     before = eaten(Group.FRUIT)
     appetite.set_ceiling(p, "fruit", "1")
     after = eaten(Group.FRUIT)
@@ -258,20 +258,20 @@ def test_from_bulk_a_meal_is_taken_and_only_that_is_booked(p: Pantry) -> None:
 
 def test_a_dish_brings_what_it_takes_together(p: Pantry) -> None:
     without_dishes(p)
-    dishes.keep(p, "Bean soup = 4 runner bean, 2 chicken stock")
-    parts = [t for t in weeks.week(p).take if t.dish == "bean soup"]
-    assert {t.food for t in parts} == {"runner beans", "chicken stock"}
+    dishes.keep(p, "Tomato soup = 4 tomato, 2 chicken stock")
+    parts = [t for t in weeks.week(p).take if t.dish == "tomato soup"]
+    assert {t.food for t in parts} == {"tomatoes", "chicken stock"}
     assert len({t.day for t in parts}) == 1
     day = parts[0].day + timedelta(days=1)
-    wishes.cook(p, "bean soup", day)
+    wishes.cook(p, "tomato soup", day)
     assert {t.day for t in weeks.week(p).take if t.dish} == {day}
     weeks.accept(p)
     wishes.out(p, TODAY)  # something else changes: the dish stays together
     parts = [t for t in weeks.week(p).take if t.dish]
-    assert {t.food for t in parts} == {"runner beans", "chicken stock"}
+    assert {t.food for t in parts} == {"tomatoes", "chicken stock"}
     assert {t.day for t in parts} == {day}
     act.undo(p)
-    assert "bean soup" not in {dish.name for dish in dishes.dishes(p)}
+    assert "tomato soup" not in {dish.name for dish in dishes.dishes(p)}
 
 
 def without_dishes(p: Pantry) -> None:
