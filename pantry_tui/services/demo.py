@@ -15,7 +15,9 @@ from pathlib import Path
 
 from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
-from pantry_tui.services import act, dishes, places, putup, readings
+from pantry_tui.services import (
+    act, dishes, places, putup, readings, reserve, substitute, taste,
+)  # fmt: skip
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 
@@ -129,3 +131,9 @@ def _do(p: Pantry, code: str, step: _Step) -> None:
         act.give(p, code, int(rest or 1), tail)
     elif step.verb == "discard":
         act.discard(p, code, int(rest or 1), tail)
+    elif step.verb == "taste":
+        taste.taste(p, code, rest, tail)
+    elif step.verb == "reserve":
+        reserve.reserve(p, code, int(rest or 1), tail)
+    elif step.verb == "substitute":
+        substitute.set_substitutes(p, p.batch(code).food.name, [rest])
