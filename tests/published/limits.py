@@ -25,7 +25,7 @@ TYPED = {
         pressure canned | vegetable soup | open | fridge | safety | 3 days
         sugar preserve | elderflower cordial | sealed | pantry | quality | 12 months
         sugar preserve | elderflower cordial | open | fridge | safety | 3 days
-        salted | sausages | sealed | pantry | quality | 6 weeks
+        salted | hard sausages | sealed | pantry | quality | 6 weeks
     """,
     "University of Missouri Extension MP557, Storing Food in the Cupboard, canned foods": """
         boiling-water canned | apple juice | sealed | pantry | quality | 9 months
