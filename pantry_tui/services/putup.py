@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.events import Did, Event
 from pantry_tui.core.lidcode import next_code
 from pantry_tui.core.limits import Judgement, as_packed, judge
@@ -114,6 +115,7 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
             )
         else:
             problems += _bad_words(reading)
+    problems += _bad_amount(dict(reading.process).get("amount"))
     if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
         if p.stock.places:
             problems.append("Say where it stands: add the name of a place.")
@@ -123,6 +125,17 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")
     return replace(reading, problems=tuple(problems))
+
+
+def _bad_amount(amount: str | None) -> list[str]:
+    """What is wrong with the amount of a bulk container, which is drawn from by its unit."""
+    if amount is None:
+        return []
+    try:
+        _, unit = read_amount(amount)
+    except BadInput as error:
+        return [error.message]
+    return [] if unit else [f"{amount} of what? Give the amount its unit, like amount={amount}lb."]
 
 
 def _bad_words(reading: PutUpReading) -> list[str]:
