@@ -95,9 +95,11 @@ def test_a_sign_never_makes_a_verdict_better(p: Pantry) -> None:
         ("2A", "bulging lid", "swollen lid"),
         ("2A", "the lid is domed", "swollen lid"),
         ("2A", "leak lid", "leaking lid"),
-        ("2A", "sediment", "sediment under clear liquid"),
+        ("2A", "clear liquid, sediment", "sediment under clear liquid"),
         ("3A", "kahm yeast", "flat white film (kahm)"),
-        ("3A", "white film", "flat white film (kahm)"),
+        ("3A", "kahm", "flat white film (kahm)"),
+        ("3A", "flat film, white", "flat white film (kahm)"),
+        ("3A", "blue garlic", "blue or green garlic"),
         ("3A", "fuzzy mold", "fuzzy, raised or coloured mould"),
     ],
 )
@@ -105,7 +107,14 @@ def test_usual_words_are_understood(p: Pantry, code: str, said: str, sign: str) 
     assert signs.mark(p, code, said).sign == sign
 
 
-@pytest.mark.parametrize(("code", "said"), [("3A", "film"), ("2A", "lid"), ("2A", "smell fine")])
+@pytest.mark.parametrize(
+    ("code", "said"),
+    [
+        ("3A", "film"), ("3A", "white"), ("3A", "white film"), ("3A", "blue"), ("3A", "bubbles"),
+        ("3A", "cloudy"), ("3A", "crust"), ("2A", "lid"), ("2A", "smell fine"), ("2A", "cloud"),
+        ("2A", "sediment"), ("2A", "fuzzy"), ("2A", "dark"), ("2A", "tight"),
+    ],
+)  # fmt: skip
 def test_words_that_could_mean_mild_and_bad_are_asked_about(
     p: Pantry, code: str, said: str
 ) -> None:
