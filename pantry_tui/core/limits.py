@@ -298,7 +298,9 @@ def _with_signs(batch: Batch, container: Container, judged: Judgement) -> Judgem
     for seen in container.signs:
         said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
         judged = _no_better(judged, seen.verdict, said)
-    if batch.suspect and container.looked is None and not container.signs:
+    doubted = SEVERITY.index(Verdict.UNKNOWN)
+    bad = any(SEVERITY.index(seen.verdict) <= doubted for seen in container.signs)
+    if batch.suspect and container.looked is None and not bad:
         said = f"Look at every container of this batch: {batch.suspect}."
         judged = _no_better(judged, Verdict.UNKNOWN, said)
     return judged

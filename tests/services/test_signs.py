@@ -66,6 +66,24 @@ def test_looking_sound_never_clears_a_jar_with_a_sign_of_its_own(p: Pantry) -> N
     assert verdicts(p, "2A")["2A/1"] is Verdict.DO_NOT_TASTE
 
 
+def test_a_harmless_sign_is_no_look_at_a_suspect_jar(p: Pantry) -> None:
+    """Neither one seen long before nor one seen after its sister went bad."""
+    signs.mark(p, "2A/2", "low liquid, tight seal")
+    signs.mark(p, "2A/1", "swollen lid")
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+    signs.mark(p, "2A/3", "low liquid, tight seal")
+    assert verdicts(p, "2A")["2A/3"] is Verdict.UNKNOWN
+
+
+def test_a_second_bad_jar_makes_all_be_looked_at_again(p: Pantry) -> None:
+    signs.mark(p, "2A/1", "swollen lid")
+    signs.mark(p, "2A/2", "looks sound")
+    signs.mark(p, "2A/3", "swollen lid")
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+    act.undo(p)
+    assert verdicts(p, "2A")["2A/2"] is Verdict.SOUND
+
+
 def test_recall_names_those_given_away(p: Pantry) -> None:
     rows = {row.container: row for row in signs.recall(p, "2A")}
     assert rows["2A/4"].to == "Aunt Sunniva" and rows["2A/4"].state == "given"
