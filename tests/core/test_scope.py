@@ -93,7 +93,7 @@ def test_what_is_never_published_for_a_kind_is_still_limited_once_opened(
         (Method.DRIED, Group.FRUIT, Climate.FREEZER),
         (Method.DRIED, Group.RELISH, Climate.PANTRY),
         (Method.FRESH, Group.DRINK, Climate.FRIDGE),
-        (Method.SALTED, Group.MEAT, Climate.FREEZER),
+        (Method.COLD_SMOKED, Group.MEAT, Climate.FREEZER),
     ],
 )
 def test_a_guessed_class_brings_no_date_by_itself(

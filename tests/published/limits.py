@@ -176,7 +176,8 @@ TYPED = {
     "University of Missouri Extension MP558, cured and smoked meat (37 F)": """
         salted | corned beef | open | fridge 37F | safety | 5 days
         salted | dried beef | open | fridge 37F | safety | 10 days
-        salted | sausages | open | fridge 37F | safety | 5 days
+        salted | hard sausages | open | fridge 37F | safety | 5 days
+        salted | sausages | open | fridge 37F | safety | 2 days
         salted | summer sausages | open | fridge 37F | safety | 5 days
         hot smoked | sausages | sealed | fridge 37F | safety | 2 days
     """,
