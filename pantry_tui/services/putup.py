@@ -14,9 +14,10 @@ from pantry_tui.core.limits import Judgement, as_packed, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay
 from pantry_tui.core.process import CANNED, doubt, recorded
 from pantry_tui.core.rules import speaking
+from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.line import read_line
 from pantry_tui.services.pantry import Pantry
@@ -70,9 +71,8 @@ def from_flags(
     acidity: str = "",
 ) -> PutUpReading:
     """The same from flags. Raises BadInput for a method, place or date that cannot be read."""
-    known = find_method(method) if method else None
-    if method and known is None:
-        raise BadInput(f"{method!r} is no method; near it: {', '.join(near_methods(method))}.")
+    food = clean(food)
+    known = method_named(method) if method else None
     facts = p.facts(food) if food else None
     stands = p.place_paths()[p.find_place(place).id] if place else ""
     pairs = tuple(process.items()) if isinstance(process, Mapping) else tuple(process)
