@@ -71,7 +71,7 @@ def from_flags(
     acidity: str = "",
 ) -> PutUpReading:
     """The same from flags. Raises BadInput for a method, place or date that cannot be read."""
-    food = clean(food)
+    food = food if clean(food) else ""
     known = method_named(method) if method else None
     facts = p.facts(food) if food else None
     stands = p.place_paths()[p.find_place(place).id] if place else ""

@@ -13,7 +13,7 @@ from typing import Any
 from sqlite_utils import Database
 
 from pantry_tui.core.events import Did, Event
-from pantry_tui.errors import Refused, StoreError
+from pantry_tui.errors import BadInput, Refused, StoreError
 from pantry_tui.store.schema import APPLICATION_ID, NAMES, migrations
 
 _HEADER = b"SQLite format 3\x00"
@@ -35,8 +35,8 @@ def _held(error: sqlite3.Error) -> bool:
 
 
 @contextmanager
-def _named(path: Path) -> Iterator[None]:
-    """What SQLite says of a file, as one sentence. Raises StoreError."""
+def reading(path: Path) -> Iterator[None]:
+    """What goes wrong while a file's content is read, as one sentence. Raises StoreError."""
     try:
         yield
     except sqlite3.Error as error:
@@ -45,7 +45,7 @@ def _named(path: Path) -> Iterator[None]:
                 f"{path} is in use by another program: let that finish or close it, then try again."
             ) from error
         raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
-    except (ValueError, KeyError, TypeError) as error:
+    except (ValueError, LookupError, TypeError, AttributeError, BadInput) as error:
         raise StoreError(f"{path} is broken: restore a backup copy of it.") from error
 
 
@@ -76,7 +76,7 @@ class Store:
     def __init__(self, path: Path) -> None:
         self.path = path
         self._check_header()
-        with _named(path):
+        with reading(path):
             self._db = _database(path)
             self._check_schema()
 
@@ -94,6 +94,9 @@ class Store:
             raise StoreError(f"{self.path} belongs to another program: name a store of your own.")
 
     def _check_schema(self) -> None:
+        if "_sqlite_migrations" not in self._db.table_names():
+            self._db.close()
+            raise StoreError(f"{self.path} is broken: restore a backup copy of it.")
         applied = {migration.name for migration in migrations.applied(self._db)}
         if applied - set(NAMES):
             self._db.close()
@@ -129,12 +132,12 @@ class Store:
     def events(self) -> list[Event]:
         """The whole log in the order it was recorded."""
         sql = "select id, recorded, day, did, batch, containers, data from events order by id"
-        with _named(self.path):
+        with reading(self.path):
             return [_event(row) for row in self._db.query(sql)]
 
     def draft(self, name: str) -> dict[str, Any] | None:
         """Unbooked work kept under `name`."""
-        with _named(self.path):
+        with reading(self.path):
             for row in self._db.query("select data from drafts where name = ?", [name]):
                 found: dict[str, Any] = json.loads(row["data"])
                 return found
@@ -148,7 +151,7 @@ class Store:
                 self._db.table("drafts").insert({"name": name, "data": json.dumps(data)})
 
     def settings(self) -> dict[str, str]:
-        with _named(self.path):
+        with reading(self.path):
             return {row["name"]: row["value"] for row in self._db.query("select * from settings")}
 
     def save_settings(self, settings: Mapping[str, str | None]) -> None:
@@ -163,7 +166,7 @@ class Store:
 
     def version(self) -> int:
         """Changes when another process has written; cheap to ask."""
-        with _named(self.path):
+        with reading(self.path):
             return int(self._db.conn.execute("PRAGMA data_version").fetchone()[0])
 
 
