@@ -255,7 +255,8 @@ def move(p: Pantry, ref: str, place: str, count: int | None = None) -> Done:
             warnings.append(after.reasons[0])
     p.book(p.event(Did.MOVE, batch=batch.id, containers=ids, place=to.id, state=state.value))
     path = p.place_paths()[to.id]
-    thawed = " It counts as thawed from today." if state is State.THAWED else ""
+    fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
+    thawed = " It counts as thawed from today." if fresh else ""
     return Done(f"Moved {_say(p, taken)} to {path}.{thawed}", tuple(dict.fromkeys(warnings)),
                 _names(p, taken))  # fmt: skip
 

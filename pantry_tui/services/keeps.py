@@ -52,8 +52,8 @@ def keeps(
 ) -> dict[str, Any]:
     """The published limits as the command contract's JSON. `made` is day 0 of the state.
 
-    Without a climate: the warmest one with a rule that allows it. Temperatures in °F.
-    Raises BadInput for an unknown method, food, climate or state.
+    Without a climate: a freezer for what is frozen, else the warmest with a rule that allows it.
+    Temperatures in °F. Raises BadInput for an unknown method, food, climate or state.
     """
     how, what = method_named(method), _food(tables, food)
     standing: State = _word(State, state, "state") or State.SEALED
@@ -98,6 +98,8 @@ def _reference(spoken: list[Rule], place: Climate) -> float:
 
 
 def _best_climate(tables: Tables, how: Method, what: FoodFacts, standing: State) -> Climate:
+    if how is Method.FROZEN and standing is State.SEALED:
+        return Climate.FREEZER
     rules = tables.book.of(how)
     for climate in _climates(tables, how, what, standing):
         found = speaking(rules, what, how, standing, climate)

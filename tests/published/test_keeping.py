@@ -166,3 +166,10 @@ def test_vacuum_packed_crops_have_ten_days_cold() -> None:
             assert judged.verdict is Verdict.DISCARD
         else:
             assert judged.discard_after == last
+
+
+@pytest.mark.parametrize("food", ["ground beef", "salmon", "stew", "peas", "hard cheese"])
+def test_frozen_food_stands_in_a_freezer_unless_a_place_is_named(food: str) -> None:
+    said = keeps(load_tables(), "frozen", food, made=DAY_0)
+    assert said["place"] == "freezer"
+    assert said["best_by"] is not None and said["discard_after"] is None
