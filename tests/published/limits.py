@@ -421,6 +421,11 @@ TYPED = {
 
 #: What publications do not let stand there: method | food | state | climate.
 REFUSED = {
+    "NCHFP, Curing and smoking review: meat cures and ages at 40 F at most": """
+        salted | pork | working | room
+        salted | hams | working | pantry
+        salted | beef | working | cellar
+    """,
     "NCHFP, Freezing: Garlic-in-Oil": """
         in oil | garlic | sealed | room
         in oil | garlic | sealed | pantry

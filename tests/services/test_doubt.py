@@ -53,6 +53,7 @@ BEANS = "1 pint jar snap beans, pressure canned, larder"
             "larger than any",
         ),
         ('1 pint jar peaches, boiling-water canned, larder, process="open kettle"', ""),
+        ("1 jar strawberry jam, jam, larder, seal=paraffin", "wax"),
         ("1 pint jar crushed tomatoes, boiling-water canned, larder, acid=no", "No acid"),
         ("1 pint jar dill pickles, vinegar pickle, larder, vinegar=4%", "5"),
     ],
