@@ -121,7 +121,7 @@ def _looking(verb: Any) -> None:
 def _marking(verb: Any) -> None:
     it = verb("use", verbs.use, "Eat the oldest, or an amount of a bulk one")
     it.add_argument("code", help="7C, or 7C/3 for that very jar")
-    it.add_argument("amount", nargs="*", help="how many, or 2 lb")
+    it.add_argument("amount", nargs="*", default=[], help="how many, or 2 lb")
     it.add_argument("--any", action="store_true", help="say nothing of older jars")
     for name, do, about in (
         ("open", verbs.open_, "Open the oldest sealed one"),

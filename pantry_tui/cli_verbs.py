@@ -58,7 +58,8 @@ def init(call: Call) -> int:
             people=args.people,
             units=args.units,
         )
-    said = f"Made the store {path}; next, add a place: pantry-tui place add NAME --climate pantry."
+    todo = "add a place: pantry-tui place add NAME --climate pantry"
+    said = f"Made the store {path}; next, {'see pantry-tui due' if args.demo else todo}."
     return call.say({"store": str(path), "message": said}, [said])
 
 

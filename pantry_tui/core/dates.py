@@ -13,6 +13,21 @@ from pantry_tui.errors import BadInput
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+_WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+_MONTH_NAMES = ("january", "february", "march", "april", "may", "june", "july", "august",
+                "september", "october", "november", "december")  # fmt: skip
+
+
+def _place_of(word: str, names: tuple[str, ...]) -> int | None:
+    """Which of `names` a word stands for: the whole name or its first three letters or more.
+    "Fri" and "frid" are Friday, "fridge" is not; "mar" is March, "marrow" is not."""
+    if len(word) < 3:
+        return None
+    return next((i for i, name in enumerate(names) if name.startswith(word)), None)
+
+
+def _weekday(words: str) -> int | None:
+    return 2 if words == "weds" else _place_of(words, _WEEKDAYS)
 
 
 def add(day: date, n: int | float | Fraction, unit: str) -> date:
@@ -64,8 +79,9 @@ def read_coming(text: str, today: date) -> date:
     weekday = words.removeprefix("next ")
     if words == "tomorrow":
         return today + timedelta(days=1)
-    if len(weekday) >= 3 and weekday[:3] in _DAYS and weekday.isalpha():
-        return today + timedelta(days=(_DAYS.index(weekday[:3]) - today.weekday()) % 7)
+    number = _weekday(weekday)
+    if number is not None:
+        return today + timedelta(days=(number - today.weekday()) % 7)
     found = read_date(text, today)
     if found < today and not re.search(r"\d{4}", words) and re.search(r"\d", words):
         return found + relativedelta(years=1) if " ago" not in words else found
@@ -85,10 +101,9 @@ def _relative(words: str, today: date) -> date | None:
     if ahead:
         return add(today, int(ahead[1]), {"d": "days", "w": "weeks", "m": "months",
                                           "y": "years"}[ahead[2]])  # fmt: skip
-    weekday = words.removeprefix("last ")
-    if len(weekday) >= 3 and weekday[:3] in _DAYS and weekday.isalpha():
-        back = (today.weekday() - _DAYS.index(weekday[:3]) - 1) % 7 + 1
-        return today - timedelta(days=back)
+    weekday = _weekday(words.removeprefix("last "))
+    if weekday is not None:
+        return today - timedelta(days=(today.weekday() - weekday - 1) % 7 + 1)
     return None
 
 
@@ -103,10 +118,10 @@ def _iso(words: str) -> date | None:
 
 def _named(words: str, today: date, strict_first: bool) -> date | None:
     parts = words.split()
-    months = [i for i, part in enumerate(parts) if part.isalpha() and part[:3] in _MONTHS]
+    months = [i for i, part in enumerate(parts) if _place_of(part, _MONTH_NAMES) is not None]
     if len(months) != 1 or not 2 <= len(parts) <= 3:
         return None
-    month = _MONTHS.index(parts[months[0]][:3]) + 1
+    month = (_place_of(parts[months[0]], _MONTH_NAMES) or 0) + 1
     numbers = [part for i, part in enumerate(parts) if i != months[0]]
     plain = [re.sub(r"(st|nd|rd|th)$", "", part) for part in numbers]
     if not all(re.fullmatch(r"[0-9]{1,4}", part) for part in plain):

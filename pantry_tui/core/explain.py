@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from pantry_tui.core import dates
-from pantry_tui.core.limits import Limit, as_packed, safety_limits, spending
+from pantry_tui.core.limits import Limit, as_packed, rescued, safety_limits, spending
 from pantry_tui.core.model import Batch, Stay
 from pantry_tui.core.rules import Rule, Rulebook
 from pantry_tui.core.words import Kind
@@ -24,6 +24,10 @@ def chain(
     """
     batch = as_packed(batch, stays)
     lines = [_stretch(stay, where) for stay in stays]
+    if batch.doubt:
+        # No publication stands for its process, so none gives it a date but by the cold.
+        lines += [f"Process: {why}" for why in batch.doubt]
+        stays = rescued(batch, stays) or ()
     lines += dict.fromkeys(_safety(limit, cite) for limit in safety_limits(batch, stays, book))
     for state in dict.fromkeys(stay.state for stay in stays):
         for stay, limit, spent in spending(batch, state, stays, book):

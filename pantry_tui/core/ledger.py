@@ -160,8 +160,14 @@ class _Fold:
                 seen = Seen(event.day, data["words"], Verdict(data["verdict"]))
                 self.containers[id_] = replace(old, signs=(*old.signs, seen))
         if data.get("suspect"):
-            old_batch = self.batches[event.batch]
-            self.batches[event.batch] = replace(old_batch, suspect=data["suspect"])
+            self._suspect(event.batch, data["suspect"])
+
+    def _suspect(self, batch: str, why: str) -> None:
+        """All of a batch is to be looked at, also what was looked at before."""
+        self.batches[batch] = replace(self.batches[batch], suspect=why)
+        for id_, container in self.containers.items():
+            if container.batch == batch and container.looked is not None:
+                self.containers[id_] = replace(container, looked=None)
 
     def taste(self, event: Event) -> None:
         """What was said at table of a batch."""

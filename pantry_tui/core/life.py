@@ -67,11 +67,35 @@ def life(batch: Batch, stay: Stay, book: Rulebook) -> Life | None:
     if batch.method is Method.DRIED and stay.climate in _WARM_PLACES:
         return _dried(rule, warm, book.of(batch.method))
     if batch.method is Method.CELLAR and rule.temp_f_max is not None and warm > rule.temp_f_max:
-        crop = book.crops.get(batch.food.name)
-        q10 = crop.q10 if crop else _Q10
-        share = q10 ** ((rule.temp_f_max - warm) / 18)
-        return Life(rule, share, f"at {warm:g} F, {rule.temp_f_max:g} published, Q10 of {q10:g}")
+        return _warm_crop(rule, warm, batch, book)
     return Life(rule)
+
+
+def _warm_crop(rule: Rule, warm: float, batch: Batch, book: Rulebook) -> Life:
+    """By Q10 from the published temperature; no longer than a figure that was published for the
+    same crop at a temperature that is reached (a sweet potato at 70 F, in whatever place)."""
+    crop = book.crops.get(batch.food.name)
+    q10 = crop.q10 if crop else _Q10
+    found = [
+        _at(one, warm, q10)
+        for one in book.of(batch.method)
+        if one.food == rule.food
+        and one.state is rule.state
+        and one.kind is Kind.QUALITY
+        and one.status is Status.CURRENT
+        and one.use is not None
+        and one.temp_f_max is not None
+        and one.temp_f_max <= warm
+    ]
+    return min(found, key=lambda one: one.rule.days * one.share)
+
+
+def _at(rule: Rule, warm: float, q10: float) -> Life:
+    assert rule.temp_f_max is not None
+    if warm == rule.temp_f_max:
+        return Life(rule)
+    share = q10 ** ((rule.temp_f_max - warm) / 18)
+    return Life(rule, share, f"at {warm:g} F, {rule.temp_f_max:g} published, Q10 of {q10:g}")
 
 
 def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:

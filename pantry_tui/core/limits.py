@@ -26,7 +26,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.life import Life, closest, life, spoken
 from pantry_tui.core.model import Batch, Container, Stay
 from pantry_tui.core.rules import COOK_AT_ONCE, Rule, Rulebook
-from pantry_tui.core.trouble import Trouble, trouble
+from pantry_tui.core.trouble import Trouble, aged, trouble
 from pantry_tui.core.words import SEVERITY, Acidity, Group, Kind, Method, State, Verdict
 
 #: Within this many hours a jar of doubtful process may still be refrigerated, frozen or
@@ -179,10 +179,10 @@ def _by_dates(batch: Batch, stays: Sequence[Stay], book: Rulebook, today: date) 
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
         return Judgement(Verdict.DO_NOT_TASTE, None, None, (why,), ())
     if batch.doubt:
-        rescued = _rescued(batch, stays)
-        if rescued is None:
+        saved = rescued(batch, stays)
+        if saved is None:
             return _doubtful(batch, today)
-        stays = rescued
+        stays = saved
     if batch.printed is not None and batch.method is Method.BOUGHT:
         return _dated(stays, batch.printed, None, ("The printed date.",), (), today)
     safety = safety_limit(batch, stays, book)
@@ -200,7 +200,7 @@ def _doubtful(batch: Batch, today: date) -> Judgement:
     return Judgement(Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD, None, None, why, ())
 
 
-def _rescued(batch: Batch, stays: Sequence[Stay]) -> tuple[Stay, ...] | None:
+def rescued(batch: Batch, stays: Sequence[Stay]) -> tuple[Stay, ...] | None:
     """Its stays if it went into the cold within a day, from then on as an opened jar."""
     if batch.made is None:
         return None
@@ -236,6 +236,7 @@ def _weigh(
     limits = [("Discard after", safety), ("Best by", quality)]
     used = [limit.rule for _, limit in limits if limit is not None]
     reasons = [_because(word, limit) for word, limit in limits if limit is not None]
+    reasons += aged(batch, stays[-1], today)
     if not stays[-1].measured:
         reasons.append(f"{stays[-1].temperature_f:g} F is assumed for its place, not read.")
     best_by = quality.day if quality else None
@@ -298,7 +299,9 @@ def _with_signs(batch: Batch, container: Container, judged: Judgement) -> Judgem
     for seen in container.signs:
         said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
         judged = _no_better(judged, seen.verdict, said)
-    if batch.suspect and container.looked is None and not container.signs:
+    doubted = SEVERITY.index(Verdict.UNKNOWN)
+    bad = any(SEVERITY.index(seen.verdict) <= doubted for seen in container.signs)
+    if batch.suspect and not (bad or container.looked):
         said = f"Look at every container of this batch: {batch.suspect}."
         judged = _no_better(judged, Verdict.UNKNOWN, said)
     return judged
@@ -326,7 +329,6 @@ def _dated(
     today: date,
 ) -> Judgement:
     """The verdict that dates alone give, and the last day on which it holds."""
-
     began = next(stay.since for stay in stays if stay.state is stays[-1].state)
 
     def soon(day: date) -> date:

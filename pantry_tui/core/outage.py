@@ -319,10 +319,10 @@ def _shut(cut: Cut) -> Condition:
 
 def _still_cold(cut: Cut) -> str:
     if cut.max_temp_f is not None and cut.max_temp_f > COLD_F:
-        return f"Above 40 F, but only within a cut of {cut.hours:g} h."
+        return f"Above 40 F, but only within a cut of {round(cut.hours, 1):g} h."
     if cut.max_temp_f is not None:
         return f"Never above {cut.max_temp_f:g} F, so it stayed cold."
-    return f"Off for {cut.hours:g} h: what is promised is {_promised(cut):g} h."
+    return f"Off for {round(cut.hours, 1):g} h: what is promised is {_promised(cut):g} h."
 
 
 def _triage(

@@ -229,7 +229,8 @@ def doubt(
     mine = [row for row in rows if name_key(food.name) in row.names]
     canners = _canners(method, said["canner"])
     usable = [row for row in mine if row.canner in canners]
-    problems = [one for one in map(unsafe_way, (said["process"], said["canner"])) if one]
+    ways = (said["process"], said["canner"], f"seal: {said.get('seal', '')}")
+    problems = [one for one in map(unsafe_way, ways) if one]
     in_water = method is Method.BOILING_WATER or canners == ("boiling-water",)
     never = _never(method, food, in_water, not_recommended)
     problems += never

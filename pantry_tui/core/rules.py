@@ -25,7 +25,8 @@ class Status(StrEnum):
 class Rule:
     """One row of data/keeping.csv. `use` is the figure in use, None where no number is published.
 
-    `food` is `*`, `group:G`, `class:C` or a food's name.
+    `food` is `*`, `group:G`, `acid:G` (what of that group is acid or acidified), `class:C` or a
+    food's name; or several of these, split by `;`, where a publication speaks of so many kinds.
     """
 
     id: str
@@ -110,18 +111,35 @@ CLASS_GROUPS: dict[str, tuple[Group, ...]] = {
 
 
 def closeness(rule: Rule, food: FoodFacts) -> int:
-    """3 the food itself, 2 its class, 1 its group, 0 any food, -1 another food."""
-    if rule.food == "*":
+    """3 the food itself, 2 its class, 1 its group, 0 any food or several kinds, -1 another food.
+
+    A figure for several kinds is as wide as one for any food, but speaks for no other kind.
+    """
+    if ";" in rule.food:
+        return 0 if any(_near(key, food) >= 0 for key in rule.food.split(";")) else -1
+    return _near(rule.food, food)
+
+
+def _near(key: str, food: FoodFacts) -> int:
+    """The same for one key of a rule."""
+    if key == "*":
         return 0
-    if rule.food.startswith("group:"):
-        return 1 if rule.food[6:] == food.group.value else -1
-    if rule.food.startswith("class:"):
-        if rule.food[6:] in food.classes:
+    kind, _, named = key.partition(":")
+    if kind == "acid":
+        sour = food.acidity is not Acidity.LOW_ACID
+        return 1 if sour and named == food.group.value else -1
+    if kind == "group":
+        return 1 if named == food.group.value else -1
+    if kind == "class":
+        if named in food.classes:
             return 2
-        if not food.known:
-            return 1 if food.group in CLASS_GROUPS.get(rule.food[6:], ()) else -1
-        return -1
-    return 3 if rule.food == food.name else -1
+        return 1 if _might_be(named, food) else -1
+    return 3 if key == food.name else -1
+
+
+def _might_be(class_: str, food: FoodFacts) -> bool:
+    """Whether a food that is not in the tables could be of this class."""
+    return not food.known and food.group in CLASS_GROUPS.get(class_, ())
 
 
 def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[Rule]:
@@ -139,13 +157,25 @@ def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[R
     return here
 
 
+def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:
+    """Quality figures of a class that a food might be only shorten a figure that surely is its:
+    three months for root crops say nothing of a vegetable that nobody knows."""
+
+    def guessed(rule: Rule) -> bool:
+        return rule.food.startswith("class:") and rule.food[6:] not in food.classes
+
+    if food.known or any(rule.use is not None and not guessed(rule) for rule in found):
+        return found
+    return [rule for rule in found if rule.kind is not Kind.QUALITY or not guessed(rule)]
+
+
 def speaking(
     rules: Sequence[Rule], food: FoodFacts, method: Method, state: State, climate: Climate
 ) -> list[Rule]:
     """The current rules that speak for this food, closest first, then strictest.
 
     A food that is not in the tables takes every class of its group, since nobody knows
-    which it is: the strictest then wins.
+    which it is: the strictest then wins. A guessed class never brings a date by itself.
     """
     if method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
         return []
@@ -154,7 +184,7 @@ def speaking(
         for rule in rules
         if rule.status is Status.CURRENT and rule.state is state and closeness(rule, food) >= 0
     ]
-    found = _covering(fits, climate, method)
+    found = _without_guesses(_covering(fits, climate, method), food)
     # A figure for the food itself stands against a refusal of its whole class or group: a whole
     # dry-cured ham keeps at room temperature, other cured meat does not.
     own = max((closeness(rule, food) for rule in found if rule.use is not None), default=-1)

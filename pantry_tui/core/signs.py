@@ -33,6 +33,7 @@ _STRICTNESS = tuple(SignVerdict)
 
 #: From these on, a food that is not in the tables is not taken for one of a named class.
 _LENIENT = (SignVerdict.USE_NOW, SignVerdict.HARMLESS)
+_THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 
 
 class Seal(StrEnum):
@@ -185,6 +186,8 @@ def signs_for(signs: Iterable[Sign], method: Method, food: FoodFacts, open_: boo
 #: Words that carry nothing. "No" and "not" are none of them.
 _EMPTY = frozenset({"a", "an", "the", "and", "or", "of", "in", "on", "its", "it", "is"})
 
+_DENYING = frozenset({"no", "not"})
+
 #: The other spelling of a word, and plurals that no rule makes.
 _SAME = {
     "mold": "mould", "moldy": "mouldy", "color": "colour", "colored": "coloured",
@@ -219,6 +222,8 @@ def likely_sign(signs: Iterable[Sign], text: str) -> Sign | None:
     """The sign that has all the words of `text` and more, where that leaves no doubt.
 
     When several have them and they differ in verdict, none is taken: the person must say which.
+    A sign that keeps the food is never taken for a word or two of it: "white" and "film" are said
+    of mould as well.
     """
     wanted = sign_words(text)
     if "kahm" in wanted:
@@ -226,7 +231,27 @@ def likely_sign(signs: Iterable[Sign], text: str) -> Sign | None:
     found = [sign for sign in signs if wanted and wanted <= sign_words(sign.words)]
     if len({sign.verdict for sign in found}) != 1:
         return None
-    return found[0]
+    sign = found[0]
+    return sign if sign.verdict in _THROWN or _named(sign, wanted) else None
+
+
+def _named(sign: Sign, wanted: frozenset[str]) -> bool:
+    """Whether these words of a sign surely mean it: its name before or within the brackets, or
+    two and more than half of its words, with the "no" or "not" that stands among them."""
+    before, _, within = sign.words.partition("(")
+    if wanted in (sign_words(before) if within else None, sign_words(within)):
+        return True
+    own = sign_words(sign.words)
+    denied = _denied(sign.words) & wanted
+    if denied and not wanted & _DENYING:
+        return False
+    return len(wanted) >= 2 and len(wanted) * 2 > len(own)
+
+
+def _denied(words: str) -> frozenset[str]:
+    """What a sign says is not there: "fuzzy" in "white specks, not fuzzy"."""
+    parts = re.split(r"\b(?:no|not)\b", words.lower())
+    return frozenset().union(*(sign_words(part) for part in parts[1:]))
 
 
 def _closeness(words: frozenset[str], sign: Sign) -> float:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 
+from pantry_tui.core import dates
 from pantry_tui.core.history import COLD_F
 from pantry_tui.core.model import Batch, Crop, Stay
 from pantry_tui.core.rules import Rule, Rulebook
-from pantry_tui.core.words import Climate, Kind, Method
+from pantry_tui.core.words import Climate, Kind, Method, State
 
 #: Jars with a vacuum seal stand at 50 to 70 °F; above 95 °F they lose quality in weeks to months
 #: and may spoil, frozen they may lose the seal (USDA AIB 539, storing canned food). No number.
@@ -93,3 +95,12 @@ def _cold_crop(stay: Stay, crop: Crop) -> Trouble | None:
             "and no figure is published."
         )
     return None
+
+
+def aged(batch: Batch, stay: Stay, today: date) -> tuple[str, ...]:
+    """The word of caution for a sealed home-canned jar of more than two years: the University of
+    Idaho Extension would throw it out (lids are rated 18 months); others set no end."""
+    old = batch.made is not None and today > dates.add(batch.made, 24, "months")
+    if not (old and batch.method in CANNED and stay.state is State.SEALED):
+        return ()
+    return ("Over two years old: one publisher would throw it out; look at seal and lid closely.",)

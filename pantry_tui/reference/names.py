@@ -10,6 +10,7 @@ from difflib import SequenceMatcher
 
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import Acidity, Group, Method
+from pantry_tui.errors import BadInput
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,3 +184,12 @@ def near_methods(text: str) -> tuple[str, ...]:
         if score >= 0.6:
             scored[method.value] = max(score, scored.get(method.value, 0))
     return tuple(sorted(scored, key=lambda name: (-scored[name], name))[:5])
+
+
+def method_named(text: str) -> Method:
+    """The method meant. Raises BadInput with near ones."""
+    method = find_method(text)
+    if method is None:
+        near = ", ".join(near_methods(text)) or ", ".join(Method)
+        raise BadInput(f"{text[:60]!r} is no method; near it: {near}.")
+    return method

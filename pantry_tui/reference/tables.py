@@ -229,6 +229,7 @@ def read_tables(folder: Path) -> Tables:
     sources = _sources(folder)
     foods = _foods(folder)
     known = _keys(foods)
+    ruled = known | {f"acid:{group}" for group in Group}
     rules: dict[Method, list[Rule]] = defaultdict(list)
     seen: set[str] = set()
     columns = ("rule_id", "method", "food", "state", "climate", "kind", "use", "unit", "status")
@@ -236,8 +237,9 @@ def read_tables(folder: Path) -> Tables:
         rule = _rule(row, sources)
         if rule.id in seen:
             raise row.bad("rule_id", f"{rule.id!r} stands twice")
-        if rule.food not in known:
-            raise row.bad("food", f"{rule.food!r} is no food, class: or group: of foods.csv")
+        for key in rule.food.split(";"):
+            if key not in ruled:
+                raise row.bad("food", f"{key!r} is no food, class:, group: or acid: of foods.csv")
         seen.add(rule.id)
         rules[rule.method].append(rule)
     crops = _crops(folder, sources, known)

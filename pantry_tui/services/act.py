@@ -18,10 +18,13 @@ from pantry_tui.core.rules import speaking
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import view
+from pantry_tui.services.fit import edible, fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import containers_named, name_of, ordered
 from pantry_tui.services.reserve import suits, was_kept
 from pantry_tui.services.rows import Done
+
+Fits = Callable[[Container], bool]
 
 
 def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
@@ -60,18 +63,14 @@ def _count(amount: str | None) -> tuple[int, str]:
     return int(number), ""
 
 
-def _edible(p: Pantry, container: Container) -> bool:
-    return p.judge(container).verdict not in UNFIT
-
-
 def use(p: Pantry, ref: str, amount: str | None = None, any_: bool = False) -> Done:
     """Eat the oldest fitting container (or `amount` of a bulk one). Refuses what is unfit.
 
     `any_` silences the word about an older jar; it never lets unfit food through.
     """
     count, bulk = _count(amount)
-    _refuse_unfit(p, ref)
-    taken = containers_named(p, ref, count, lambda c: _edible(p, c), "be eaten", ours=True)
+    refuse_if_none_fits(p, ref, ours=True)
+    taken = containers_named(p, ref, count, lambda c: fit(p, c), "be eaten", ours=True)
     batch = p.stock.batches[taken[0].batch]
     warnings = was_kept(p, taken) + (() if any_ else _left_behind(p, taken[0]))
     warnings += tuple(_doubts(p.judge(c)) for c in taken[:1] if _doubts(p.judge(c)))
@@ -84,14 +83,6 @@ def use(p: Pantry, ref: str, amount: str | None = None, any_: bool = False) -> D
     p.book(p.event(Did.USE, batch=batch.id, containers=ids, amount=bulk, left=left))
     rest = f"{left} left" if left else "it is empty now"
     return Done(f"Used {bulk} of {_say(p, taken)}; {rest}.", warnings, _names(p, taken))
-
-
-def _refuse_unfit(p: Pantry, ref: str) -> None:
-    here = [c for c in containers_named(p, ref)]
-    unfit = p.judge(here[0])
-    if unfit.verdict in UNFIT:
-        reason = unfit.reasons[0] if unfit.reasons else ""
-        raise Refused(f"{name_of(p, here[0])}: {unfit.verdict}. {reason} {view.HELP}".strip())
 
 
 def _doubts(judged: Judgement) -> str:
@@ -151,15 +142,12 @@ def _cold_place(p: Pantry, container: Container, state: State) -> str:
 
 
 def _change_state(
-    p: Pantry, ref: str, did: Did, state: State, verb: str, fits: set[State], **data: Any
+    p: Pantry, ref: str, did: Did, state: State, verb: str, fits: Fits, **data: Any
 ) -> Done:
-    taken = containers_named(p, ref, 1, lambda c: c.state in fits, verb, ours=True)
+    taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c))
     container = taken[0]
     batch = p.stock.batches[container.batch]
-    judged = p.judge(container)
-    if judged.verdict in UNFIT:
-        reason = judged.reasons[0] if judged.reasons else ""
-        raise Refused(f"{name_of(p, container)}: {judged.verdict}; leave it shut. {reason}".strip())
+    refuse_unfit(p, container, also="; leave it shut")
     place = _cold_place(p, container, state)
     if did is Did.THAW:
         _refuse_state(p, container, place, state)
@@ -181,9 +169,13 @@ def _until(judged: Judgement) -> str:
     return judged.reasons[0] if judged.reasons else "No published figure."
 
 
+def _sealed(container: Container) -> bool:
+    return container.state is State.SEALED
+
+
 def open_(p: Pantry, ref: str) -> Done:
     """Open the oldest sealed container; it goes to the fridge where publications ask for that."""
-    return _change_state(p, ref, Did.OPEN, State.OPEN, "be opened", {State.SEALED})
+    return _change_state(p, ref, Did.OPEN, State.OPEN, "be opened", _sealed)
 
 
 def _refuse_state(p: Pantry, container: Container, place: str, state: State) -> None:
@@ -201,16 +193,18 @@ def thaw(p: Pantry, ref: str, how: str = "fridge") -> Done:
     """Thaw the oldest container that stands in a freezer, in the fridge unless `how` says else."""
     if how not in THAWED_IN:
         raise BadInput(f"{how!r} is no way to thaw: one of {', '.join(THAWED_IN)}.")
-    frozen = [
-        c
-        for c in containers_named(p, ref, 1)
-        if p.stock.places[c.place].climate is not Climate.FREEZER
-    ]
-    if frozen:
-        raise Refused(f"{name_of(p, frozen[0])} does not stand in a freezer: there is no thaw.")
-    fits = {State.SEALED, State.OPEN}
-    said = "" if how == "fridge" else how
-    return _change_state(p, ref, Did.THAW, State.THAWED, "be thawed", fits, how=said)
+
+    def frozen(c: Container) -> bool:
+        return p.stock.places[c.place].climate is Climate.FREEZER
+
+    some = containers_named(p, ref, ours=True, first=lambda c: not frozen(c))[0]
+    if not frozen(some):
+        raise Refused(f"{name_of(p, some)} does not stand in a freezer: there is no thaw.")
+    return _change_state(
+        p, ref, Did.THAW, State.THAWED, "be thawed",
+        lambda c: frozen(c) and c.state in (State.SEALED, State.OPEN),
+        how="" if how == "fridge" else how,
+    )  # fmt: skip
 
 
 def finish(p: Pantry, ref: str) -> Done:
@@ -261,7 +255,8 @@ def move(p: Pantry, ref: str, place: str, count: int | None = None) -> Done:
             warnings.append(after.reasons[0])
     p.book(p.event(Did.MOVE, batch=batch.id, containers=ids, place=to.id, state=state.value))
     path = p.place_paths()[to.id]
-    thawed = " It counts as thawed from today." if state is State.THAWED else ""
+    fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
+    thawed = " It counts as thawed from today." if fresh else ""
     return Done(f"Moved {_say(p, taken)} to {path}.{thawed}", tuple(dict.fromkeys(warnings)),
                 _names(p, taken))  # fmt: skip
 
@@ -280,7 +275,7 @@ def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Ju
 
 
 def _leave(p: Pantry, did: Did, verb: str, ref: str, count: int | None, **data: Any) -> Done:
-    return _left(p, did, verb, containers_named(p, ref, count or 1), **data)
+    return _left(p, did, verb, containers_named(p, ref, 1 if count is None else count), **data)
 
 
 def _left(p: Pantry, did: Did, verb: str, taken: Sequence[Container], **data: Any) -> Done:
@@ -292,8 +287,8 @@ def _left(p: Pantry, did: Did, verb: str, taken: Sequence[Container], **data: An
 def give(p: Pantry, ref: str, count: int | None = None, to: str = "") -> Done:
     """Give away, what is kept for a gift first; refuses what is unfit, since it would hurt
     somebody else."""
-    _refuse_unfit(p, ref)
-    taken = containers_named(p, ref, 1 if count is None else count, lambda c: _edible(p, c),
+    refuse_if_none_fits(p, ref, ours=False)
+    taken = containers_named(p, ref, 1 if count is None else count, lambda c: fit(p, c),
                              "be given", first=lambda c: suits(c, to))  # fmt: skip
     elsewhere = was_kept(p, [c for c in taken if suits(c, to) == 3])
     return replace(_left(p, Did.GIVE, "Gave away", taken, to=to), warnings=elsewhere)
@@ -308,19 +303,9 @@ def discard(p: Pantry, ref: str, count: int | None = None, why: str = "") -> Don
     """Thrown away; the reason is required, since next year's plan learns from it."""
     if not why.strip():
         raise BadInput('Say why it goes: --why "seal failed", for example.')
-    if "/" in ref:
-        return _leave(p, Did.DISCARD, "Discarded", ref, count, why=why.strip())
     # The unfit ones of a batch go first: that is what a person is throwing away.
-    batch = p.stock.batches[containers_named(p, ref)[0].batch]
-    unfit = [c for c in p.containers_of(batch) if c.here and not _edible(p, c)]
-    wanted = count or 1
-    if unfit and len(unfit) >= wanted:
-        ids = [c.id for c in unfit[:wanted]]
-        p.book(p.event(Did.DISCARD, batch=batch.id, containers=ids, why=why.strip()))
-        taken = [p.stock.containers[id_] for id_ in ids]
-        done = f"Discarded {_say(p, taken)}; {_remaining(p, batch.id)}."
-        return Done(done, (), _names(p, taken))
-    return _leave(p, Did.DISCARD, "Discarded", ref, count, why=why.strip())
+    taken = containers_named(p, ref, 1 if count is None else count, first=lambda c: edible(p, c))
+    return _left(p, Did.DISCARD, "Discarded", taken, why=why.strip())
 
 
 def undo(p: Pantry) -> Done:

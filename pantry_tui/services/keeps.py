@@ -11,23 +11,15 @@ from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
 from pantry_tui.core.rules import Rule, Status, closeness, speaking
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput
-from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.reference.names import method_named
 from pantry_tui.reference.tables import Tables
-
-
-def _method(text: str) -> Method:
-    method = find_method(text)
-    if method is None:
-        near = ", ".join(near_methods(text)) or ", ".join(Method)
-        raise BadInput(f"{text!r} is no method; near it: {near}.")
-    return method
 
 
 def _food(tables: Tables, text: str) -> FoodFacts:
     facts = tables.facts(text)
     if facts is None:
         near = ", ".join(tables.index.near(text)) or "nothing near it"
-        raise BadInput(f"{text!r} is not in the food table; near it: {near}.")
+        raise BadInput(f"{text[:60]!r} is not in the food table; near it: {near}.")
     return facts
 
 
@@ -60,10 +52,10 @@ def keeps(
 ) -> dict[str, Any]:
     """The published limits as the command contract's JSON. `made` is day 0 of the state.
 
-    Without a climate: the warmest one with a rule that allows it. Temperatures in °F.
-    Raises BadInput for an unknown method, food, climate or state.
+    Without a climate: a freezer for what is frozen, else the warmest with a rule that allows it.
+    Temperatures in °F. Raises BadInput for an unknown method, food, climate or state.
     """
-    how, what = _method(method), _food(tables, food)
+    how, what = method_named(method), _food(tables, food)
     standing: State = _word(State, state, "state") or State.SEALED
     place: Climate | None = _word(Climate, climate, "climate")
     if place is None:
@@ -106,6 +98,8 @@ def _reference(spoken: list[Rule], place: Climate) -> float:
 
 
 def _best_climate(tables: Tables, how: Method, what: FoodFacts, standing: State) -> Climate:
+    if how is Method.FROZEN and standing is State.SEALED:
+        return Climate.FREEZER
     rules = tables.book.of(how)
     for climate in _climates(tables, how, what, standing):
         found = speaking(rules, what, how, standing, climate)

@@ -8,51 +8,26 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.amounts import UNITS
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
+from pantry_tui.services.line_count import Line, take_count
 from pantry_tui.services.rows import PutUpReading
 
-_NUMBERS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6,
-            "seven": 7, "eight": 8, "nine": 9, "ten": 10, "eleven": 11, "twelve": 12,
-            "dozen": 12}  # fmt: skip
-_SIZES = {"pint", "pints", "quart", "quarts", "half-pint", "half-pints", "half", "half-gallon",
-          "half-gallons", "gallon", "gallons", "litre", "litres", "liter", "liters", "l", "ml",
-          "lb", "lbs", "kg", "g", "oz"}  # fmt: skip
-_VESSELS = {"jar", "jars", "bag", "bags", "pack", "packs", "packet", "packets", "crock", "crocks",
-            "crate", "crates", "box", "boxes", "bottle", "bottles", "tub", "tubs", "tray", "trays",
-            "sack", "sacks", "net", "nets", "tin", "tins", "bin", "bins", "bucket", "buckets",
-            "bunch", "bunches", "head", "heads", "piece", "pieces"}  # fmt: skip
 _FILLERS = {"of", "in", "on", "into", "to", "at", "the", "made", "with", "put", "up", "and",
-            "for", "from"}  # fmt: skip
-_FLAG = re.compile(r"([a-z][a-z-]*)=(\"[^\"]*\"|\S+)")
+            "for", "from", "x", "×"}  # fmt: skip
+#: `key=value`; a comma or a space ends the value, but for "30 lb" and "1 1/2 kg".
+_FLAG = re.compile(r"([a-z][a-z-]*)=(\"[^\"]*\"|(?:[^\s,;]|(?<=\d),(?=\d))+)", re.IGNORECASE)
+_UNIT_WORDS = (*UNITS, "min", "mins", "minutes", "psi", "ft", "feet", "m", "hours", "f", "c", "%")
+_UNIT_AFTER = re.compile(
+    r" +(?:\d+/\d+ +)?(?:" + "|".join(sorted(_UNIT_WORDS, key=len, reverse=True)) + r")(?![\w=-])",
+    re.IGNORECASE,
+)
 _VACUUM = re.compile(r"\bvacuum[- ](?:packed|sealed)\b", re.IGNORECASE)
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
-
-
-@dataclass
-class _Line:
-    """The words of a line, which are claimed, and where commas stood before them."""
-
-    words: list[str]
-    part: list[int]
-    free: list[bool] = field(default_factory=list)
-
-    def claim(self, start: int, stop: int) -> None:
-        for i in range(start, stop):
-            self.free[i] = False
-
-    def runs(self, longest: int) -> list[tuple[int, int]]:
-        """Every run of free words within one comma part, longest first, then leftmost."""
-        found = []
-        for size in range(min(longest, len(self.words)), 0, -1):
-            for i in range(len(self.words) - size + 1):
-                if all(self.free[i : i + size]) and self.part[i] == self.part[i + size - 1]:
-                    found.append((i, i + size))
-        return found
 
 
 def read_line(
@@ -71,9 +46,11 @@ def read_line(
         flags["vacuum"] = "yes"
     words = _split(rest)
     problems: list[str] = []
-    count, size, vessel = _take_count(words, problems)
-    place = _take_place(words, places, problems)
-    made = _take_date(words, today, problems)
+    count, size, vessel = take_count(words, problems, flags)
+    if re.search(r"\d,\d", rest):
+        problems.append("A comma between two figures could be read two ways: write a point.")
+    place = _take_place(words, places, problems, find_method)
+    made = _take_date(words, today, problems, lambda said: find_food(said) or find_method(said))
     food, method = _take_food_and_method(words, find_food, find_method)
     if not food:
         food = _leftover(words)
@@ -103,11 +80,20 @@ def _take_note(line: str) -> tuple[str, str]:
 
 
 def _take_flags(line: str) -> tuple[str, dict[str, str]]:
-    flags = {key.lower(): value.strip('"') for key, value in _FLAG.findall(line)}
-    return _FLAG.sub(" ", line), flags
+    """The `key=value` pairs, and the line without them."""
+    flags: dict[str, str] = {}
+    rest, done = "", 0
+    for match in _FLAG.finditer(line):
+        value, stop = match[2], match.end()
+        unit = _UNIT_AFTER.match(line, stop) if value[-1] in "0123456789½¼¾⅓⅔⅛" else None
+        if unit is not None:
+            value, stop = f"{value} {' '.join(unit[0].split())}", unit.end()
+        flags[match[1].lower()] = value.strip('"')
+        rest, done = f"{rest}{line[done : match.start()]} ", stop
+    return rest + line[done:], flags
 
 
-def _split(text: str) -> _Line:
+def _split(text: str) -> Line:
     words: list[str] = []
     part: list[int] = []
     for number, piece in enumerate(re.split(r"[,;]", text)):
@@ -115,73 +101,31 @@ def _split(text: str) -> _Line:
             words.append(word)
             part.append(number)
     lowered = [word.lower() for word in words]
-    return _Line(lowered, part, [True] * len(words))
-
-
-def _take_count(line: _Line, problems: list[str]) -> tuple[int, str, str]:
-    """A number, a size ("pint", "5 l") and a vessel ("jars"), wherever they stand together."""
-    count, size, vessel = 1, "", ""
-    counted = False
-    if line.words[:2] in (["a", "dozen"], ["half", "dozen"]):
-        line.claim(0, 2)
-        count, counted = (12 if line.words[0] == "a" else 6), True
-    for i, word in enumerate(line.words):
-        if not line.free[i]:
-            continue
-        if not counted and _counts(line, i):
-            count, counted = _NUMBERS.get(word) or int(word[:6]), True
-            line.claim(i, i + 1)
-            continue
-        stop, found = _size_at(line, i)
-        if found:
-            if (stop < len(line.words) and line.words[stop] in _VESSELS) or word in _SIZES:
-                size = found
-                line.claim(i, stop)
-        elif word in _VESSELS and not vessel:
-            vessel = word
-            line.claim(i, i + 1)
-    return count, size, vessel
-
-
-def _counts(line: _Line, i: int) -> bool:
-    """Whether the word is a number of containers: it opens the line, or one stands behind it."""
-    word = line.words[i]
-    if not (word.isascii() and word.isdecimal()) and word not in _NUMBERS:
-        return False
-    after = line.words[i + 1 : i + 4]
-    if i == 0:
-        return True
-    skip = 2 if after[:2] in (["half", "pint"], ["half", "gallon"]) else 1
-    return after[:1] != [] and (
-        after[0] in _VESSELS or (after[0] in _SIZES and after[skip : skip + 1] != []
-                                 and after[skip] in _VESSELS)
-    )  # fmt: skip
-
-
-def _size_at(line: _Line, i: int) -> tuple[int, str]:
-    """The size that starts at word `i` and where it stops; "" when there is none."""
-    word = line.words[i]
-    after = line.words[i + 1] if i + 1 < len(line.words) else ""
-    if word == "half" and after in ("pint", "pints", "gallon", "gallons"):
-        return i + 2, f"half-{after.rstrip('s')}"
-    if word in _SIZES and word != "half" and not word.isdecimal():
-        return i + 1, word.rstrip("s") if len(word) > 3 else word
-    if re.fullmatch(r"\d+(\.\d+)?(l|ml|lb|kg|g|oz)", word):
-        return i + 1, word
-    is_number = re.fullmatch(r"\d+(\.\d+)?|\d+/\d+", word) is not None
-    if is_number and after in _SIZES and i > 0:
-        return i + 2, f"{word} {after}"
-    return i, ""
+    return Line(lowered, part, [True] * len(words))
 
 
 def _path_words(path: str) -> list[str]:
     return path.lower().replace("›", " ").split()
 
 
-def _take_place(line: _Line, places: Mapping[str, str], problems: list[str]) -> str:
+def _goes_on(line: Line, start: int, stop: int, means: Callable[[str], object]) -> bool:
+    """Whether the run only begins, or stands within, something longer: the fridge of "fridge
+    pickle" is no place, the sun of "sun dried tomatoes" no Sunday."""
+    longer = (run for run in line.runs(6) if run[0] <= start and run[1] > stop)
+    return any(means(" ".join(line.words[a:b])) for a, b in longer)
+
+
+def _take_place(
+    line: Line,
+    places: Mapping[str, str],
+    problems: list[str],
+    find_method: Callable[[str], Method | None],
+) -> str:
     """The longest run of words that ends a place's path."""
     ends = {id_: _path_words(path) for id_, path in places.items()}
     for start, stop in line.runs(8):
+        if _goes_on(line, start, stop, find_method):
+            continue
         said = line.words[start:stop]
         hits = [id_ for id_, words in ends.items() if words[-len(said) :] == said]
         exact = [id_ for id_ in hits if len(ends[id_]) == len(said)]
@@ -209,7 +153,10 @@ def _names_whole(path: str, said: list[str]) -> bool:
     return tail == said
 
 
-def _take_date(line: _Line, today: date, problems: list[str]) -> date | None:
+def _take_date(
+    line: Line, today: date, problems: list[str], means: Callable[[str], object]
+) -> date | None:
+    """The first day that is named; `means` says which words are a food or a method."""
     for start, stop in line.runs(3):
         said = " ".join(line.words[start:stop])
         if said == "unknown" and stop - start == 1:
@@ -227,13 +174,15 @@ def _take_date(line: _Line, today: date, problems: list[str]) -> date | None:
             continue
         except (ValueError, OverflowError):
             continue
+        if _goes_on(line, start, stop, means):
+            continue
         line.claim(start, stop)
         return found
     return today
 
 
 def _take_food_and_method(
-    line: _Line,
+    line: Line,
     find_food: Callable[[str], str | None],
     find_method: Callable[[str], Method | None],
 ) -> tuple[str, Method | None]:
@@ -265,7 +214,7 @@ def _take_food_and_method(
 
 
 def _method_within(
-    line: _Line, a: int, b: int, find_method: Callable[[str], Method | None]
+    line: Line, a: int, b: int, find_method: Callable[[str], Method | None]
 ) -> Method | None:
     """A method word inside the food's own words: "strawberry jam" is jam."""
     for i in range(a, b):
@@ -275,7 +224,7 @@ def _method_within(
     return None
 
 
-def _leftover(line: _Line) -> str:
+def _leftover(line: Line) -> str:
     """The first stretch of unclaimed words within one comma part: an unknown food's name."""
     found: list[str] = []
     part = -1

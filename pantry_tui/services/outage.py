@@ -106,7 +106,7 @@ def _row(p: Pantry, found: Triage, group: Sequence[Container]) -> OutageRow:
 def book(p: Pantry, place: Place, cut: Cut, *, discard: bool = False) -> Done:
     """Book the cut and what it does to every item, in one transaction."""
     rows = judge_all(p, place, cut)
-    said = f"power cut of {cut.hours:g} h"
+    said = f"power cut of {round(cut.hours, 1):g} h"
     marks: dict[str, list[str]] = {}
     gone: list[Event] = []
     by_name = {name_of(p, c): c for c in p.stock.containers.values()}

@@ -18,7 +18,7 @@ from pantry_tui.core.own import rule_of
 from pantry_tui.core.rules import Rule, speaking
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.reference.names import method_named
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
 
@@ -59,9 +59,7 @@ def add_rule(
     why: str = "",
 ) -> Done:
     """A keeping rule of the household's own. Raises Refused where it would loosen safety."""
-    how = find_method(method)
-    if how is None:
-        raise BadInput(f"{method!r} is no method; near it: {', '.join(near_methods(method))}.")
+    how = method_named(method)
     facts = p.facts(food)
     if facts is None:
         raise BadInput(f"{food!r} is no known food: add it first with `pantry-tui own food`.")

@@ -22,7 +22,7 @@ from pantry_tui.core.words import Group, Trust
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import normal
 from pantry_tui.reference.tables import Tables, load_tables
-from pantry_tui.store.store import Store, create_store
+from pantry_tui.store.store import Store, create_store, reading
 
 T = TypeVar("T")
 
@@ -63,6 +63,8 @@ class Pantry:
         self._group = ""
         self._stock = Stock()
         self._made: dict[tuple[str, date], Any] = {}
+        with reading(self.path):
+            household(self.altitude_ft, self.people, self._settings.get("units", "us"))
         self.refresh()
 
     def __enter__(self) -> Pantry:
@@ -150,9 +152,10 @@ class Pantry:
         return self._stock
 
     def refresh(self) -> None:
-        """Read the log again and fold it."""
+        """Read the log again and fold it. Raises StoreError for lines that make no sense."""
         self._events = self.store.events()
-        self._fold()
+        with reading(self.path):
+            self._fold()
 
     def catch_up(self) -> None:
         """Read the log again if another window has written since."""

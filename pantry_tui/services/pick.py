@@ -38,15 +38,18 @@ def containers_named(
     first: Callable[[Container], int] = lambda _container: 0,
 ) -> list[Container]:
     """The `count` containers meant, the oldest fitting ones unless one is named. With `ours`, what
-    is kept apart for somebody is passed over, unless it is named; `first` ranks them before their
-    dates do.
+    is kept apart for somebody is passed over, unless it is named, and a food's name will do for a
+    code; `first` ranks them before their dates do.
 
     Raises BadInput for an unknown code or number, Refused when too few are there.
     """
-    batch = batch_named(p, ref)
     _, slash, number = ref.partition("/")
+    name = _food_named(p, ref) if ours and not slash else None
+    batch = _batch_of_food(p, name, fits, first) if name else batch_named(p, ref)
     everything = p.containers_of(batch)
     if slash:
+        if count > 1:
+            raise BadInput(f"{ref} is one container: name the batch alone for {count} of it.")
         named = [c for c in everything if str(c.number) == number.strip()]
         if not named:
             raise BadInput(f"{batch.code} has no container {number.strip()!r}.")
@@ -73,6 +76,27 @@ def containers_named(
     if len(fitting) < count:
         raise Refused(f"Only {len(fitting)} of {batch.code} {batch.food.name} can {doing}.")
     return sorted(fitting, key=first)[:count]
+
+
+def _food_named(p: Pantry, ref: str) -> str | None:
+    """The food that `ref` names, where it is no lid code."""
+    facts = p.facts(ref) if p.batch(normal_code(ref)) is None else None
+    return facts.name if facts is not None else None
+
+
+def _batch_of_food(
+    p: Pantry,
+    name: str,
+    fits: Callable[[Container], bool],
+    first: Callable[[Container], int],
+) -> Batch:
+    """The batch of a food that holds the container to take first. Raises Refused for none."""
+    all_here = (c for c in p.stock.containers.values() if c.here)
+    mine = ordered(p, [c for c in all_here if p.stock.batches[c.batch].food.name == name])
+    if not mine:
+        raise Refused(f"There is nothing of {name} in the store.")
+    best = min(mine, key=lambda c: (not fits(c), bool(c.reserved), first(c)))
+    return p.stock.batches[best.batch]
 
 
 def name_of(p: Pantry, container: Container) -> str:

@@ -7,15 +7,17 @@ from dataclasses import replace
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.events import Did, Event
 from pantry_tui.core.lidcode import next_code
 from pantry_tui.core.limits import Judgement, as_packed, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay
 from pantry_tui.core.process import CANNED, doubt, recorded
 from pantry_tui.core.rules import speaking
+from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.line import read_line
 from pantry_tui.services.pantry import Pantry
@@ -69,9 +71,8 @@ def from_flags(
     acidity: str = "",
 ) -> PutUpReading:
     """The same from flags. Raises BadInput for a method, place or date that cannot be read."""
-    known = find_method(method) if method else None
-    if method and known is None:
-        raise BadInput(f"{method!r} is no method; near it: {', '.join(near_methods(method))}.")
+    food = food if clean(food) else ""
+    known = method_named(method) if method else None
     facts = p.facts(food) if food else None
     stands = p.place_paths()[p.find_place(place).id] if place else ""
     pairs = tuple(process.items()) if isinstance(process, Mapping) else tuple(process)
@@ -114,6 +115,7 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
             )
         else:
             problems += _bad_words(reading)
+    problems += _bad_amount(dict(reading.process).get("amount"))
     if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
         if p.stock.places:
             problems.append("Say where it stands: add the name of a place.")
@@ -123,6 +125,17 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")
     return replace(reading, problems=tuple(problems))
+
+
+def _bad_amount(amount: str | None) -> list[str]:
+    """What is wrong with the amount of a bulk container, which is drawn from by its unit."""
+    if amount is None:
+        return []
+    try:
+        _, unit = read_amount(amount)
+    except BadInput as error:
+        return [error.message]
+    return [] if unit else [f"{amount} of what? Give the amount its unit, like amount={amount}lb."]
 
 
 def _bad_words(reading: PutUpReading) -> list[str]:

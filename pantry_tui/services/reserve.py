@@ -7,10 +7,10 @@ from collections.abc import Sequence
 
 from pantry_tui.core.events import Did
 from pantry_tui.core.model import Container
-from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.fit import fit
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import batch_named, containers_named, name_of, ordered
 from pantry_tui.services.rows import Done
@@ -74,7 +74,7 @@ def suits(container: Container, to: str) -> int:
 
 def _may(p: Pantry, container: Container) -> bool:
     begun = container.state in (State.OPEN, State.THAWED)
-    return not begun and p.judge(container).verdict not in UNFIT
+    return not begun and fit(p, container)
 
 
 def _longest(p: Pantry, ref: str, count: int) -> list[Container]:

@@ -17,9 +17,9 @@ from pantry_tui.core.signs import (
     signs_for,
     verdict_of,
 )
-from pantry_tui.core.words import Method, State, Verdict
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput
-from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import batch_named, containers_named, name_of
@@ -99,10 +99,7 @@ def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, suspect: str) ->
 
 def listing(method: str | None = None) -> list[SignRow]:
     """All signs, or those of one method. Raises BadInput for an unknown method."""
-    how = find_method(method) if method else None
-    if method and how is None:
-        near = ", ".join(near_methods(method)) or ", ".join(Method)
-        raise BadInput(f"{method!r} is no method; near it: {near}.")
+    how = method_named(method) if method else None
     return [
         SignRow(
             sign.id, tuple(m.value for m in sign.methods), sign.seal, sign.words, sign.means,

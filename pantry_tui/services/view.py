@@ -345,7 +345,7 @@ def _of_the_house(p: Pantry, event: Event) -> str:
         return f"{'kept' if data['takes'] else 'dropped'} the dish {data['name']}"
     place = p.place_paths().get(str(data.get("place", "")), "?")
     if event.did is Did.OUTAGE:
-        return f"power cut of {data['hours']:g} h in {place}"
+        return f"power cut of {round(data['hours'], 1):g} h in {place}"
     if event.did is Did.COUNT:
         found = len(data["back"]) + sum(len(one["containers"]) for one in data["new"])
         return f"counted {place}: {len(data['gone'])} fewer, {found} more than recorded"

@@ -13,17 +13,40 @@ from typing import Any
 from sqlite_utils import Database
 
 from pantry_tui.core.events import Did, Event
-from pantry_tui.errors import Refused, StoreError
+from pantry_tui.errors import BadInput, Refused, StoreError
 from pantry_tui.store.schema import APPLICATION_ID, NAMES, migrations
 
 _HEADER = b"SQLite format 3\x00"
+#: How long to wait for another program that holds the file, in seconds.
+WAIT_S = 5.0
 
 
 def _database(path: Path) -> Database:
     """A connection that obeys foreign keys and loads no plugin of the person's."""
-    db = Database(sqlite3.connect(path, timeout=5.0), execute_plugins=False)
+    db = Database(sqlite3.connect(path, timeout=WAIT_S), execute_plugins=False)
     db.conn.execute("PRAGMA foreign_keys = ON")
     return db
+
+
+def _held(error: sqlite3.Error) -> bool:
+    """Whether another program holds the file just now: it is whole, and only waiting helps."""
+    code = getattr(error, "sqlite_errorcode", None)
+    return code is not None and code & 0xFF in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
+
+
+@contextmanager
+def reading(path: Path) -> Iterator[None]:
+    """What goes wrong while a file's content is read, as one sentence. Raises StoreError."""
+    try:
+        yield
+    except sqlite3.Error as error:
+        if _held(error):
+            raise StoreError(
+                f"{path} is in use by another program: let that finish or close it, then try again."
+            ) from error
+        raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
+    except (ValueError, LookupError, TypeError, AttributeError, BadInput) as error:
+        raise StoreError(f"{path} is broken: restore a backup copy of it.") from error
 
 
 def create_store(path: Path, settings: dict[str, str]) -> None:
@@ -41,6 +64,8 @@ def create_store(path: Path, settings: dict[str, str]) -> None:
         db.table("settings").insert_all(
             {"name": name, "value": value} for name, value in settings.items()
         )
+    except sqlite3.Error as error:
+        raise StoreError(f"{path} cannot be written ({error}): choose another folder.") from error
     finally:
         db.close()
 
@@ -51,11 +76,9 @@ class Store:
     def __init__(self, path: Path) -> None:
         self.path = path
         self._check_header()
-        try:
+        with reading(path):
             self._db = _database(path)
             self._check_schema()
-        except sqlite3.Error as error:
-            raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
 
     def _check_header(self) -> None:
         if not self.path.exists():
@@ -71,6 +94,9 @@ class Store:
             raise StoreError(f"{self.path} belongs to another program: name a store of your own.")
 
     def _check_schema(self) -> None:
+        if "_sqlite_migrations" not in self._db.table_names():
+            self._db.close()
+            raise StoreError(f"{self.path} is broken: restore a backup copy of it.")
         applied = {migration.name for migration in migrations.applied(self._db)}
         if applied - set(NAMES):
             self._db.close()
@@ -83,19 +109,21 @@ class Store:
 
     @contextmanager
     def write(self) -> Iterator[None]:
-        """One immediate transaction: all of it or none. Raises StoreError when locked."""
+        """One immediate transaction: all of it or none. Raises StoreError when it cannot be
+        written: another program holds it, it may not be written, the disk is full."""
         try:
             self._db.execute("BEGIN IMMEDIATE")
+            try:
+                yield
+                self._db.commit()
+            except BaseException:
+                self._db.rollback()
+                raise
         except sqlite3.OperationalError as error:
+            why = "close other windows" if _held(error) else "make room or allow writing"
             raise StoreError(
-                f"{self.path} cannot be written now ({error}): close other windows, try again."
+                f"{self.path} cannot be written now ({error}): {why}, then try again."
             ) from error
-        try:
-            yield
-        except BaseException:
-            self._db.rollback()
-            raise
-        self._db.commit()
 
     def append(self, events: Iterable[Event]) -> None:
         """Add events to the log; call inside `write`."""
@@ -104,16 +132,15 @@ class Store:
     def events(self) -> list[Event]:
         """The whole log in the order it was recorded."""
         sql = "select id, recorded, day, did, batch, containers, data from events order by id"
-        try:
+        with reading(self.path):
             return [_event(row) for row in self._db.query(sql)]
-        except (sqlite3.Error, ValueError, KeyError, TypeError) as error:
-            raise StoreError(f"{self.path} is broken: restore a backup copy of it.") from error
 
     def draft(self, name: str) -> dict[str, Any] | None:
         """Unbooked work kept under `name`."""
-        for row in self._db.query("select data from drafts where name = ?", [name]):
-            found: dict[str, Any] = json.loads(row["data"])
-            return found
+        with reading(self.path):
+            for row in self._db.query("select data from drafts where name = ?", [name]):
+                found: dict[str, Any] = json.loads(row["data"])
+                return found
         return None
 
     def keep_draft(self, name: str, data: dict[str, Any] | None) -> None:
@@ -124,7 +151,8 @@ class Store:
                 self._db.table("drafts").insert({"name": name, "data": json.dumps(data)})
 
     def settings(self) -> dict[str, str]:
-        return {row["name"]: row["value"] for row in self._db.query("select * from settings")}
+        with reading(self.path):
+            return {row["name"]: row["value"] for row in self._db.query("select * from settings")}
 
     def save_settings(self, settings: Mapping[str, str | None]) -> None:
         """Change some settings; None forgets one."""
@@ -138,7 +166,8 @@ class Store:
 
     def version(self) -> int:
         """Changes when another process has written; cheap to ask."""
-        return int(self._db.conn.execute("PRAGMA data_version").fetchone()[0])
+        with reading(self.path):
+            return int(self._db.conn.execute("PRAGMA data_version").fetchone()[0])
 
 
 def _row(event: Event) -> dict[str, str]:

@@ -46,6 +46,11 @@ class Answer:
 
 
 def closeness(rule: Rule, food: FoodFacts) -> int:
+    if ";" in rule.food:
+        mine = {food.name, "group:" + food.group.value}
+        if food.acidity.value != "low-acid":
+            mine.add("acid:" + food.group.value)
+        return 0 if mine & set(rule.food.split(";")) else -1
     if rule.food == food.name:
         return 3
     if rule.food.startswith("class:") and rule.food[6:] in food.classes:

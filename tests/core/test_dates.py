@@ -129,3 +129,21 @@ def test_lid_codes_are_short_unlike_one_another_and_never_given_twice() -> None:
         assert len(code) <= 4
         given_out.add(code)
     assert normal_code(" 7 c ") == "7C"
+
+
+@pytest.mark.parametrize("word", ["fridge", "monkfish", "sunflower", "3 marrows", "2 mayo"])
+def test_a_word_that_only_begins_like_a_day_or_month_is_no_date(word: str) -> None:
+    with pytest.raises(BadInput):
+        read_date(word, date(2026, 11, 25))
+
+
+@pytest.mark.parametrize(
+    ("said", "day"),
+    [
+        ("fri", date(2026, 11, 20)), ("Friday", date(2026, 11, 20)),
+        ("last thurs", date(2026, 11, 19)), ("weds", date(2026, 11, 18)),
+        ("12 sept", date(2026, 9, 12)), ("3 March", date(2026, 3, 3)),
+    ],
+)  # fmt: skip
+def test_days_and_months_are_known_by_their_usual_short_forms(said: str, day: date) -> None:
+    assert read_date(said, date(2026, 11, 25)) == day

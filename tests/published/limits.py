@@ -25,7 +25,7 @@ TYPED = {
         pressure canned | vegetable soup | open | fridge | safety | 3 days
         sugar preserve | elderflower cordial | sealed | pantry | quality | 12 months
         sugar preserve | elderflower cordial | open | fridge | safety | 3 days
-        salted | sausages | sealed | pantry | quality | 6 weeks
+        salted | hard sausages | sealed | pantry | quality | 6 weeks
     """,
     "University of Missouri Extension MP557, Storing Food in the Cupboard, canned foods": """
         boiling-water canned | apple juice | sealed | pantry | quality | 9 months
@@ -176,7 +176,8 @@ TYPED = {
     "University of Missouri Extension MP558, cured and smoked meat (37 F)": """
         salted | corned beef | open | fridge 37F | safety | 5 days
         salted | dried beef | open | fridge 37F | safety | 10 days
-        salted | sausages | open | fridge 37F | safety | 5 days
+        salted | hard sausages | open | fridge 37F | safety | 5 days
+        salted | sausages | open | fridge 37F | safety | 2 days
         salted | summer sausages | open | fridge 37F | safety | 5 days
         hot smoked | sausages | sealed | fridge 37F | safety | 2 days
     """,
@@ -420,6 +421,11 @@ TYPED = {
 
 #: What publications do not let stand there: method | food | state | climate.
 REFUSED = {
+    "NCHFP, Curing and smoking review: meat cures and ages at 40 F at most": """
+        salted | pork | working | room
+        salted | hams | working | pantry
+        salted | beef | working | cellar
+    """,
     "NCHFP, Freezing: Garlic-in-Oil": """
         in oil | garlic | sealed | room
         in oil | garlic | sealed | pantry

@@ -141,7 +141,7 @@ TYPED = {
     dried | apples | closed | drops or fog inside the jar | tend | none
     freeze-dried | peas | closed | drops or fog inside the jar | tend | none
     dried | apples | closed | pieces sticking together | tend | none
-    frozen | pork | closed | freezer burn, grey dry patches | eat soon | none
+    frozen | pork | closed | freezer burn (grey dry patches) | eat soon | none
     frozen | pork | closed | loose ice crystals in the pack | eat soon | none
     """,
     "Canadian Food Inspection Agency; a page on kombucha": """

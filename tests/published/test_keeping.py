@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 import pytest
 from dateutil.relativedelta import relativedelta
 
-from pantry_tui.core.words import Climate
+from pantry_tui.core.limits import judge
+from pantry_tui.core.model import Batch, Container, Stay
+from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.keeps import keeps
 from tests.published.limits import REFUSED, TYPED
@@ -130,3 +132,44 @@ def test_month_ends_and_leap_days(
         temp_f=float(temp.rstrip("F")) if temp else None, made=date.fromisoformat(made),
     )  # fmt: skip
     assert said["best_by"] == best_by
+
+
+@pytest.mark.parametrize(
+    ("food", "climate", "warm", "days", "publication"),
+    [
+        ("sweet potatoes", "pantry", 70, 7, "University of Missouri MP557: 1 to 2 weeks, 50-70 F"),
+        ("potatoes", "cellar", 50, 31, "Michigan State: up to a month at 45 to 50 F"),
+        ("onions", "cellar", 55, 31, "Michigan State: 1 to 8 months at 35 to 55 F"),
+    ],
+)
+def test_a_crop_too_warm_keeps_no_longer_than_is_published_for_that_warmth(
+    food: str, climate: str, warm: float, days: int, publication: str
+) -> None:
+    said = keeps(
+        load_tables(), "cellar-stored", food, climate=climate, temp_f=warm, made=DAY_0
+    )  # fmt: skip
+    assert said["best_by"] is not None
+    assert (date.fromisoformat(said["best_by"]) - DAY_0).days <= days, publication
+
+
+def test_vacuum_packed_crops_have_ten_days_cold() -> None:
+    """UK Food Standards Agency, Vacuum packing: ten days for chilled food without another hurdle;
+    Clemson HGIC, Vacuum packaging: never at room temperature."""
+    carrots = load_tables().facts("carrots")
+    assert carrots is not None
+    for climate, last in ((Climate.FRIDGE, DAY_0 + timedelta(days=10)), (Climate.CELLAR, None)):
+        batch = Batch("", "", carrots, Method.CELLAR, DAY_0, process=(("vacuum", "yes"),))
+        stay = Stay(DAY_0, "", climate, State.SEALED, 38.0)
+        packed = Container("", "", 1, State.SEALED, "", (stay,))
+        judged = judge(batch, packed, load_tables().book, DAY_0)
+        if last is None:
+            assert judged.verdict is Verdict.DISCARD
+        else:
+            assert judged.discard_after == last
+
+
+@pytest.mark.parametrize("food", ["ground beef", "salmon", "stew", "peas", "hard cheese"])
+def test_frozen_food_stands_in_a_freezer_unless_a_place_is_named(food: str) -> None:
+    said = keeps(load_tables(), "frozen", food, made=DAY_0)
+    assert said["place"] == "freezer"
+    assert said["best_by"] is not None and said["discard_after"] is None

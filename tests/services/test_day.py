@@ -216,3 +216,18 @@ def test_init_never_overwrites(tmp_path: Path) -> None:
     create(path)
     with pytest.raises(Refused):
         create(path)
+
+
+@pytest.mark.parametrize("amount", ["30", "banana", "0 lb", "-3lb", "5 pecks"])
+def test_an_amount_that_cannot_be_drawn_from_is_named(p: Pantry, amount: str) -> None:
+    reading = putup.from_flags(
+        p, food="carrots", method="cellar-stored", place="fridge", process={"amount": amount}
+    )
+    with pytest.raises(BadInput):
+        putup.put_up(p, reading)
+
+
+def test_a_crate_put_up_by_weight_is_drawn_from_by_weight(p: Pantry) -> None:
+    line = "20 lb carrots, cellar-stored, fridge"
+    code = putup.put_up(p, putup.read(p, line)).code
+    assert "18 lb" in act.use(p, code, "2 lb").message

@@ -53,6 +53,7 @@ BEANS = "1 pint jar snap beans, pressure canned, larder"
             "larger than any",
         ),
         ('1 pint jar peaches, boiling-water canned, larder, process="open kettle"', ""),
+        ("1 jar strawberry jam, jam, larder, seal=paraffin", "wax"),
         ("1 pint jar crushed tomatoes, boiling-water canned, larder, acid=no", "No acid"),
         ("1 pint jar dill pickles, vinegar pickle, larder, vinegar=4%", "5"),
     ],
@@ -94,3 +95,32 @@ def test_a_tested_process_stands_and_an_unrecorded_one_is_said(p: Pantry) -> Non
     bare = putup.put_up(p, putup.read(p, BEANS))
     assert bare.best_by == date(2027, 11, 25)
     assert any("not checked" in one for one in bare.cautions)
+
+
+def test_the_chain_of_a_doubtful_batch_names_no_shelf_date(p: Pantry) -> None:
+    code = up(p, f"{BEANS}, minutes=10 psi=11 canner=dial")
+    chain = str(view.show(p, code).chain)
+    assert "Process:" in chain and "published, so until" not in chain
+    act.move(p, code, "fridge")
+    assert "Safety:" in str(view.show(p, code).chain), "what the cold allows is shown"
+
+
+@pytest.mark.parametrize(
+    ("line", "old", "said"),
+    [
+        ("1 pint jar peaches, boiling-water canned, larder, 24 nov 2024", True, True),
+        ("1 pint jar peaches, boiling-water canned, larder, 25 nov 2024", True, False),
+        ("1 jar apples, dried, larder, 24 nov 2024", True, False),
+    ],
+)
+def test_a_sealed_jar_of_over_two_years_carries_a_word_of_caution(
+    p: Pantry, line: str, old: bool, said: bool
+) -> None:
+    """Household default: home-canned, sealed, a word of caution after 24 months; University of
+    Idaho Extension, lids rated 18 months and contents older than two years thrown out."""
+    row = only(p, up(p, line))
+    assert (row.verdict is Verdict.PAST_BEST) is old
+    assert any("Over two years" in one for one in row.reasons) is said
+    if said:
+        p.today -= timedelta(days=1)
+        assert not any("Over two years" in one for one in view.due(p)[0].reasons)

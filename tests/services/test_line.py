@@ -62,6 +62,91 @@ def test_a_place_that_could_be_two_is_asked_about() -> None:
     assert any("could be" in one for one in read("2 jars peaches, dried, shelf 2").problems)
 
 
+def process(line: str) -> dict[str, str]:
+    return dict(read(line).process)
+
+
+@pytest.mark.parametrize(
+    ("line", "place"),
+    [
+        ("4 jars dill pickles, fridge pickle, fridge", "fridge"),
+        ("4 jars dill pickles, fridge, fridge pickle", "fridge"),
+        ("2 jars strawberry freezer jam chest freezer", "chest freezer"),
+        ("2 jars sun dried tomatoes, in oil, fridge", "fridge"),
+    ],
+)
+def test_a_word_within_a_method_or_food_is_neither_place_nor_day(line: str, place: str) -> None:
+    found = read(line)
+    assert (found.place, found.made, found.unread, found.problems) == (place, TODAY, (), ())
+
+
+@pytest.mark.parametrize(
+    "word", ["fridge", "frittata", "monkfish", "sunflower", "satsuma", "wedges", "marrow"]
+)
+def test_a_word_that_only_begins_like_a_day_is_none(word: str) -> None:
+    assert read(f"3 bags {word}, frozen, chest freezer").made == TODAY
+
+
+@pytest.mark.parametrize(
+    ("line", "amount"),
+    [
+        ("20 lb carrots, cellar-stored, basement", "20 lb"),
+        ("carrots, cellar-stored, basement, 20 lbs", "20 lb"),
+        ("a crate of carrots, 30 lb, cellar-stored, basement", "30 lb"),
+        ("1.5 kg peas, frozen, chest freezer", "1.5 kg"),
+        ("1 1/2 lb peas, frozen, chest freezer", "1 1/2 lb"),
+        ("½ lb peas, frozen, chest freezer", "½ lb"),
+        ("500g mushrooms, dried, basement", "500 g"),
+        ("carrots, cellar-stored, basement, amount=30 lb", "30 lb"),
+        ("carrots, amount=30 lb, cellar-stored, basement", "30 lb"),
+        ("carrots, amount=1 1/2 lb, cellar-stored, basement", "1 1/2 lb"),
+        ("carrots, amount=30lb, cellar-stored, basement", "30lb"),
+    ],
+)
+def test_a_weight_is_what_one_container_holds(line: str, amount: str) -> None:
+    found = read(line)
+    assert (found.count, dict(found.process)["amount"]) == (1, amount)
+    assert (found.made, found.unread, found.problems) == (TODAY, (), ())
+
+
+@pytest.mark.parametrize(
+    ("line", "count", "size"),
+    [
+        ("3 5-lb bags carrots, frozen, chest freezer", 3, "5 lb"),
+        ("3 5 lb bags carrots, frozen, chest freezer", 3, "5 lb"),
+        ("7 x 1 lb bags peas, frozen, chest freezer", 7, "1 lb"),
+        ("3 bags of 5 lb carrots, frozen, chest freezer", 3, "5 lb"),
+        ("peas, frozen, chest freezer, six 2-lb bags", 6, "2 lb"),
+        ("3 8 oz jars strawberry jam, basement", 3, "8 oz"),
+        ("6 litre jars tomatoes, boiling-water canned, basement", 6, "litre"),
+        ("2 half-gallon jars apple juice, boiling-water canned, basement", 2, "half-gallon"),
+    ],
+)
+def test_a_weight_before_or_after_a_vessel_is_its_size(line: str, count: int, size: str) -> None:
+    found = read(line)
+    assert (found.count, found.size) == (count, size)
+    assert (found.unread, found.problems) == ((), ())
+    assert "amount" not in dict(found.process)
+
+
+@pytest.mark.parametrize(
+    ("line", "asked"),
+    [
+        ("12 lb bags carrots, frozen, chest freezer", "how many, and how big"),
+        ("carrots, frozen, chest freezer, 2 bags, 12 lb", "in each of the 2, or in all"),
+        ("peas, frozen, chest freezer, 1,5 kg", "two ways"),
+    ],
+)
+def test_a_weight_that_could_be_two_things_is_asked_about(line: str, asked: str) -> None:
+    assert any(asked in one for one in read(line).problems)
+
+
+def test_a_comma_ends_a_value_and_a_unit_belongs_to_its_number() -> None:
+    line = "3 pint jars tomatoes, boiling-water canned, pack=hot, minutes=35 min, altitude=1800 ft"
+    assert process(line) == {"pack": "hot", "minutes": "35 min", "altitude": "1800 ft"}
+    assert read(line).unread == ()
+
+
 SAID = (
     "7 pint jars of runner beans pressure canned shelf 2 yesterday frobnicated , ; basement jam "
     "frozen tomatoes crushed note=spicy minutes=25 1/2/2026 today 12 lb bags fridge ½ (x) [b]"

@@ -66,6 +66,24 @@ def test_looking_sound_never_clears_a_jar_with_a_sign_of_its_own(p: Pantry) -> N
     assert verdicts(p, "2A")["2A/1"] is Verdict.DO_NOT_TASTE
 
 
+def test_a_harmless_sign_is_no_look_at_a_suspect_jar(p: Pantry) -> None:
+    """Neither one seen long before nor one seen after its sister went bad."""
+    signs.mark(p, "2A/2", "low liquid, tight seal")
+    signs.mark(p, "2A/1", "swollen lid")
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+    signs.mark(p, "2A/3", "low liquid, tight seal")
+    assert verdicts(p, "2A")["2A/3"] is Verdict.UNKNOWN
+
+
+def test_a_second_bad_jar_makes_all_be_looked_at_again(p: Pantry) -> None:
+    signs.mark(p, "2A/1", "swollen lid")
+    signs.mark(p, "2A/2", "looks sound")
+    signs.mark(p, "2A/3", "swollen lid")
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+    act.undo(p)
+    assert verdicts(p, "2A")["2A/2"] is Verdict.SOUND
+
+
 def test_recall_names_those_given_away(p: Pantry) -> None:
     rows = {row.container: row for row in signs.recall(p, "2A")}
     assert rows["2A/4"].to == "Aunt Sunniva" and rows["2A/4"].state == "given"
@@ -95,9 +113,11 @@ def test_a_sign_never_makes_a_verdict_better(p: Pantry) -> None:
         ("2A", "bulging lid", "swollen lid"),
         ("2A", "the lid is domed", "swollen lid"),
         ("2A", "leak lid", "leaking lid"),
-        ("2A", "sediment", "sediment under clear liquid"),
+        ("2A", "clear liquid, sediment", "sediment under clear liquid"),
         ("3A", "kahm yeast", "flat white film (kahm)"),
-        ("3A", "white film", "flat white film (kahm)"),
+        ("3A", "kahm", "flat white film (kahm)"),
+        ("3A", "flat film, white", "flat white film (kahm)"),
+        ("3A", "blue garlic", "blue or green garlic"),
         ("3A", "fuzzy mold", "fuzzy, raised or coloured mould"),
     ],
 )
@@ -105,7 +125,14 @@ def test_usual_words_are_understood(p: Pantry, code: str, said: str, sign: str) 
     assert signs.mark(p, code, said).sign == sign
 
 
-@pytest.mark.parametrize(("code", "said"), [("3A", "film"), ("2A", "lid"), ("2A", "smell fine")])
+@pytest.mark.parametrize(
+    ("code", "said"),
+    [
+        ("3A", "film"), ("3A", "white"), ("3A", "white film"), ("3A", "blue"), ("3A", "bubbles"),
+        ("3A", "cloudy"), ("3A", "crust"), ("2A", "lid"), ("2A", "smell fine"), ("2A", "cloud"),
+        ("2A", "sediment"), ("2A", "fuzzy"), ("2A", "dark"), ("2A", "tight"),
+    ],
+)  # fmt: skip
 def test_words_that_could_mean_mild_and_bad_are_asked_about(
     p: Pantry, code: str, said: str
 ) -> None:

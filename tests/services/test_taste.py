@@ -108,6 +108,12 @@ def test_nothing_unfit_is_kept_or_given(p: Pantry, code: str) -> None:
     signs.mark(p, f"{code}/1", "swollen lid")
     with pytest.raises(Refused):
         act.give(p, f"{code}/1")
+    with pytest.raises(Refused, match="Look at every container"):
+        act.give(p, code, 3)
+    for number in (2, 3, 4):
+        signs.mark(p, f"{code}/{number}", "looks sound")
+    with pytest.raises(Refused):
+        act.give(p, code, 4)
     assert f"{code}/1" not in act.give(p, code, 3).containers
     with pytest.raises(Refused):
         act.give(p, code, 1)

@@ -90,6 +90,22 @@ def test_a_locked_store_says_so(path: Path, monkeypatch: pytest.MonkeyPatch) -> 
     other.close()
 
 
+def test_a_store_held_by_another_program_is_not_called_broken(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("pantry_tui.store.store.WAIT_S", 0.0)
+    before = path.read_bytes()
+    other = sqlite3.connect(path, timeout=0, isolation_level=None)
+    other.execute("BEGIN EXCLUSIVE")
+    with pytest.raises(StoreError, match="in use by another program") as said:
+        open_pantry(path, TODAY)
+    assert "broken" not in said.value.message
+    other.execute("ROLLBACK")
+    other.close()
+    assert path.read_bytes() == before
+    open_pantry(path, TODAY).close()
+
+
 def test_nothing_is_ever_deleted(path: Path) -> None:
     with open_pantry(path, TODAY) as p:
         ids = [e.id for e in p.events]
@@ -117,3 +133,26 @@ def test_an_open_pantry_is_the_fold_of_its_file(path: Path) -> None:
     with open_pantry(path, TODAY) as again:
         assert isinstance(again, Pantry)
         assert again.stock == stock
+
+
+@pytest.mark.parametrize(
+    "spoil",
+    [
+        "update events set data = '{}' where did = 'put_up'",
+        "update events set data = '[1]' where did = 'put_up'",
+        "update events set data = replace(data, 'pantry', 'attic')",
+        "delete from events where did = 'place_added'",
+        "update settings set value = 'many'",
+        "update settings set value = '-4' where name = 'people'",
+        "drop table settings",
+        "drop table _sqlite_migrations",
+    ],
+)
+def test_a_store_that_makes_no_sense_is_broken_and_untouched(path: Path, spoil: str) -> None:
+    with sqlite3.connect(path) as db:
+        db.execute(spoil)
+    db.close()
+    before = path.read_bytes()
+    with pytest.raises(StoreError, match="broken"):
+        open_pantry(path, TODAY)
+    assert path.read_bytes() == before
