@@ -18,6 +18,7 @@ from pantry_tui.core.rules import speaking
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import view
+from pantry_tui.services.aside import take_back
 from pantry_tui.services.fit import edible, fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import containers_named, name_of, ordered
@@ -310,6 +311,8 @@ def discard(p: Pantry, ref: str, count: int | None = None, why: str = "") -> Don
 
 def undo(p: Pantry) -> Done:
     """Take back the last thing done, by appending to the log. Named in words."""
+    if (done := take_back(p)) is not None:
+        return done
     last = p.last_standing()
     if last is None:
         raise Refused("There is nothing to take back.")

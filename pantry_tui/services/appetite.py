@@ -10,6 +10,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.appetite import CHARTED, FOOD_CEILING, Appetite, at_table
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
+from pantry_tui.services.aside import aside
 from pantry_tui.services.eaten import learned
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
@@ -23,6 +24,7 @@ def appetite(p: Pantry) -> Appetite:
     return p.once("appetite", lambda: p.appetite(learned(p)))
 
 
+@aside
 def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
     """Servings a person a week of a food group or a food; 0 for what nobody eats; "usual" forgets.
 
@@ -50,6 +52,7 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
     return Done(f"{name.capitalize()}: at most {most:g} servings a person a week.")
 
 
+@aside
 def set_people(p: Pantry, people: int) -> Done:
     """How many usually eat from the store. Raises BadInput."""
     if not 1 <= people <= 100:
@@ -58,6 +61,7 @@ def set_people(p: Pantry, people: int) -> Done:
     return Done(f"Planning for {people}.")
 
 
+@aside
 def set_meals(p: Pantry, meals: int) -> Done:
     """Main meals a week that come from the stores. Raises BadInput."""
     if not 1 <= meals <= 21:
@@ -66,6 +70,7 @@ def set_meals(p: Pantry, meals: int) -> Done:
     return Done(f"Planning {meals} main meals a week from the stores.")
 
 
+@aside
 def set_table(p: Pantry, people: int | None, first: date, last: date | None = None) -> Done:
     """So many sit at the table from `first` to `last`: 0 away, None as usual. Raises BadInput."""
     end = last or first

@@ -16,9 +16,17 @@ from pathlib import Path
 from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
 from pantry_tui.services import (
-    act, dishes, places, putup, readings, reserve, substitute, taste,
+    act,
+    dishes,
+    places,
+    putup,
+    readings,
+    reserve,
+    substitute,
+    taste,
 )  # fmt: skip
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pick import batch_named
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,4 +144,4 @@ def _do(p: Pantry, code: str, step: _Step) -> None:
     elif step.verb == "reserve":
         reserve.reserve(p, code, int(rest or 1), tail)
     elif step.verb == "substitute":
-        substitute.set_substitutes(p, p.batch(code).food.name, [rest])
+        substitute.set_substitutes(p, batch_named(p, code).food.name, [rest])

@@ -14,9 +14,10 @@ from pantry_tui.core.model import Batch, Container, Stay
 from pantry_tui.core.needs import PutUp, expected
 from pantry_tui.core.needs import needs as core_needs
 from pantry_tui.core.pace import next_harvest
-from pantry_tui.core.rotation import UNFIT, first_date
+from pantry_tui.core.rotation import first_date
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State, Verdict
 from pantry_tui.services.eaten import YEAR, by_week
+from pantry_tui.services.fit import fit
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import ordered
 from pantry_tui.services.portions import born, whole
@@ -52,7 +53,7 @@ def candidates(
 
 def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     judged = p.judge(container)
-    if judged.verdict in UNFIT or judged.verdict is Verdict.TEND:
+    if not fit(p, container) or judged.verdict is Verdict.TEND:
         return False
     if judged.verdict is Verdict.UNKNOWN and not unknown:
         return False

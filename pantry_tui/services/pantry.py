@@ -110,6 +110,10 @@ class Pantry:
             {date.fromisoformat(day): int(n) for day, n in self.marked("table").items()},
         )
 
+    def settings(self) -> dict[str, str]:
+        """All of them, as they are kept."""
+        return dict(self._settings)
+
     def save(self, settings: Mapping[str, str | None]) -> None:
         """Change some settings; None forgets one."""
         self.store.save_settings(settings)

@@ -18,6 +18,7 @@ from pantry_tui.core.words import Climate, State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services import act, weekdraft
 from pantry_tui.services.appetite import appetite
+from pantry_tui.services.aside import aside
 from pantry_tui.services.dishes import dishes
 from pantry_tui.services.needs import candidates, needs
 from pantry_tui.services.pantry import Pantry
@@ -55,6 +56,7 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     return plan(found, eats, first, need, draft.wishes, dishes(p), length)
 
 
+@aside
 def accept(p: Pantry, start: date | None = None) -> Done:
     """Keep this week's plan. Nothing is booked until it is eaten."""
     draft = weekdraft.load(p) if start is None else WeekDraft(start)
@@ -76,6 +78,7 @@ def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> None:
     weekdraft.save(p, replace(draft, wishes=wishes, plan=tuple(entries)))
 
 
+@aside
 def forget(p: Pantry) -> Done:
     """Plan anew, without what was wished for."""
     weekdraft.forget(p)

@@ -50,20 +50,20 @@ class WeekDraft:
 
 def load(p: Pantry) -> WeekDraft:
     """The week that runs today, else a fresh one from today."""
-    kept = p.store.draft(_NAME)
-    if kept is None or "pins" not in kept:
+    was = kept(p)
+    if was is None or "pins" not in was:
         return WeekDraft(p.today)
-    first = date.fromisoformat(kept["from"])
+    first = date.fromisoformat(was["from"])
     if not first <= p.today <= first + timedelta(days=6):
         return WeekDraft(p.today)
-    pins = tuple((id_, _day(day)) for id_, day in kept["pins"])
+    pins = tuple((id_, _day(day)) for id_, day in was["pins"])
     wishes = Wishes(
         pins,
-        frozenset(kept["left_out"]),
-        frozenset(date.fromisoformat(day) for day in kept["out"]),
-        {name: date.fromisoformat(day) for name, day in kept["dishes"].items()},
+        frozenset(was["left_out"]),
+        frozenset(date.fromisoformat(day) for day in was["out"]),
+        {name: date.fromisoformat(day) for name, day in was["dishes"].items()},
     )
-    plan = kept["plan"]
+    plan = was["plan"]
     return WeekDraft(first, wishes, None if plan is None else tuple(map(_entry, plan)))
 
 
@@ -86,6 +86,16 @@ def save(p: Pantry, draft: WeekDraft) -> None:
 def forget(p: Pantry) -> None:
     """Begin anew."""
     p.store.keep_draft(_NAME, None)
+
+
+def kept(p: Pantry) -> dict[str, Any] | None:
+    """As it is kept, for `restore`."""
+    return p.store.draft(_NAME)
+
+
+def restore(p: Pantry, was: dict[str, Any] | None) -> None:
+    """Put back what `kept` gave."""
+    p.store.keep_draft(_NAME, was)
 
 
 def _day(text: str | None) -> date | None:

@@ -13,6 +13,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import weekdraft
 from pantry_tui.services.appetite import appetite
+from pantry_tui.services.aside import aside
 from pantry_tui.services.dishes import named
 from pantry_tui.services.needs import candidates
 from pantry_tui.services.pantry import Pantry
@@ -149,6 +150,7 @@ def _draft(p: Pantry) -> WeekDraft:
     return draft.with_wishes(pins=pins)
 
 
+@aside
 def _keep(p: Pantry, draft: WeekDraft, said: str) -> Done:
     if draft.plan is None:
         weekdraft.save(p, draft)
