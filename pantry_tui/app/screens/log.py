@@ -10,7 +10,7 @@ from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import LIMIT, Line
-from pantry_tui.services import view
+from pantry_tui.services.logbook import log_lines
 
 
 class LogScreen(StockScreen):
@@ -27,7 +27,7 @@ class LogScreen(StockScreen):
         words = self.sought.lower().split()
         found = [
             (number, code, text)
-            for number, (code, text) in enumerate(view.log_lines(self.host.pantry))
+            for number, (code, text) in enumerate(log_lines(self.host.pantry))
             if all(word in text.lower() for word in words)
         ]
         return [
