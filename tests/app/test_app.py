@@ -341,7 +341,8 @@ def test_every_key_comes_from_the_one_table() -> None:
     for screen in ("due", "shelves", "week", "batch", "putup", "round", "log", "outlook"):
         keys = [key for command in of(screen) for key in command.key.split(",")]
         assert len(keys) == len(set(keys)), f"{screen}: a key means two things"
-        assert len(footer(screen)) <= 8
+        line = "  ".join(f"{one.typed(screen)} {one.word}" for one in footer(screen))
+        assert len(line) <= 78 and "help" in line, line
         assert {one.id for one in palette(screen)} <= {one.id for one in COMMANDS}
         assert all(command.tip for command in of(screen))
         assert bindings(screen)

@@ -44,8 +44,8 @@ class BatchScreen(StockScreen):
         with VerticalScroll(id="whole"):
             yield Static(id="text")
         yield Input(id="bar")
-        yield KeyLine(self.here)
         yield SaidLine()
+        yield KeyLine(self.here)
 
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         try:

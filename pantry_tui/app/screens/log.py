@@ -17,6 +17,7 @@ class LogScreen(StockScreen):
     """Nothing is ever deleted: what was taken back says so."""
 
     here = "log"
+    holds_stock = False
     BINDINGS = bindings("log")
     empty = "Nothing was done yet: press p and put something up."
 

@@ -43,6 +43,7 @@ class OutlookScreen(StockScreen):
         "stock.tcss", "outlook.tcss",
     ]  # fmt: skip
     here = "outlook"
+    holds_stock = False
     BINDINGS = bindings("outlook")
     empty = "Nothing to look ahead to yet: press p and put something up."
 
@@ -59,8 +60,8 @@ class OutlookScreen(StockScreen):
         yield Static(id="plot")
         yield Static(id="word")
         yield Input(id="bar", placeholder="words to find")
-        yield KeyLine(self.here)
         yield SaidLine()
+        yield KeyLine(self.here)
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return outlook_columns(width)

@@ -44,8 +44,8 @@ class PutUpScreen(Screen[None]):
         yield Input(id="line", placeholder=EXAMPLE)
         with VerticalScroll(id="below", can_focus=False):
             yield Static(Content(HOW), id="reading")
-        yield KeyLine(self.here)
         yield SaidLine()
+        yield KeyLine(self.here)
 
     @property
     def host(self) -> Host:

@@ -46,8 +46,8 @@ class RoundScreen(StockScreen):
         known = rounds.next_places(self.host.pantry)
         options = {f"{paths[pl.id]}: {_since(days)}": pl for pl, days in known}
         if not options:
-            self.host.tell("Nothing stands anywhere yet: put something up first.", refused=True)
             self.host.action_go("due")
+            self.host.tell("Nothing stands anywhere yet: put something up first.", refused=True)
             return
         title = "Count which place? The one to count next stands first."
         self._asking = True
@@ -83,7 +83,7 @@ class RoundScreen(StockScreen):
     def headline(self) -> str:
         if self.place is None:
             return self.host.day_text
-        return f"{self._left} to go in {self.host.pantry.place_paths()[self.place.id]}"
+        return f"{self._left} to go in {self.place.name}"
 
     def say_word(self) -> None:
         word = "Enter: it agrees. Digits: the count. s sign, m elsewhere, + unlisted, f finish."
@@ -129,20 +129,15 @@ class RoundScreen(StockScreen):
             self.reload()
 
     def action_unlisted(self) -> None:
-        self._ask_find("")
-
-    def _ask_find(self, typed: str) -> None:
+        place = self.place
+        if place is None:
+            return
         title = "What stands here unlisted? The day made may stay unknown."
         example = "2 pint jars peaches, boiling-water canned"
-        self.app.push_screen(TypeLine(title, example, typed), self._add)
-
-    def _add(self, typed: str | None) -> None:
-        place = self.place
-        if typed is None or place is None:
-            return
-        if not self.host.try_(lambda: rounds.add_find(self.host.pantry, place, typed)):
-            self._ask_find(typed)
-        self.reload()
+        question = TypeLine(
+            title, example, accept=lambda typed: rounds.add_find(self.host.pantry, place, typed)
+        )
+        self.app.push_screen(question, lambda _: self.reload())
 
     # -- ending ----------------------------------------------------------------------------------
 

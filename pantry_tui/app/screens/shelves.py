@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, shelf_title
 from pantry_tui.app.lines import due_lines, heading
-from pantry_tui.app.screens.ask import TypeLine
 from pantry_tui.app.screens.powercut import walk_through
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
@@ -42,29 +41,22 @@ class ShelvesScreen(StockScreen):
     def action_reading(self) -> None:
         place = self._place()
         if place:
-            self._ask_line(f"How warm is {place}?", "38F or 3C, then % humidity if known",
-                           lambda typed: self._read(place, typed))  # fmt: skip
-
-    def _read(self, place: str, typed: str) -> None:
-        self.host.attempt(lambda: readings.read_line(self.host.pantry, place, typed))
-        self.reload()
+            self._ask_act(f"How warm is {place}?", "38F or 3C, then % humidity if known",
+                          lambda typed: readings.read_line(self.host.pantry, place, typed),
+                          )  # fmt: skip
+        else:
+            self.host.tell("Put the cursor on a place first.", refused=True)
 
     def action_outage(self) -> None:
         place = self._place()
         if place:
             walk_through(self.host, place, self.reload)
+        else:
+            self.host.tell("Put the cursor on a place first.", refused=True)
 
     def action_add_place(self) -> None:
-        self.app.push_screen(
-            TypeLine("A new place: name, climate, then if you like: in a place, 55F, room for 40",
-                     "shelf 3, pantry, in basement, 55F"),
-            self._add,
-        )  # fmt: skip
-
-    def _add(self, line: str | None) -> None:
-        if line is None:
-            return
-        if not self.host.attempt(lambda: places.add_line(self.host.pantry, line)):
-            # Nothing typed is lost: the line comes back to be mended.
-            self.app.push_screen(TypeLine("Name, climate, in a place, 55F", "", line), self._add)
-        self.reload()
+        self._ask_act(
+            "A new place: name, climate, then if you like: in a place, 55F, room for 40",
+            "shelf 3, pantry, in basement, 55F",
+            lambda line: places.add_line(self.host.pantry, line),
+        )

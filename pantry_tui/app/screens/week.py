@@ -8,8 +8,9 @@ from datetime import date
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, take_columns
 from pantry_tui.app.lines import due_lines, heading, take_lines
+from pantry_tui.app.screens.acting import given
 from pantry_tui.app.screens.ask import Choose
-from pantry_tui.app.screens.stock import StockScreen, given
+from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.dates import say
 from pantry_tui.services import appetite, dishes, wishes
@@ -34,7 +35,7 @@ class WeekScreen(StockScreen):
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         found = weeks.week(self.host.pantry)
         state = "accepted" if found.accepted else "proposed"
-        self._span = f"{_short(found.start)} to {_short(found.end)} for {found.people}, {state}"
+        self._span = f"{state} for {found.people} to {_short(found.end)}"
         words = self.sought.lower().split()
         takes = [
             take
@@ -76,8 +77,7 @@ class WeekScreen(StockScreen):
 
     def _try(self, do: Callable[[Pantry], Done]) -> None:
         self.host.attempt(lambda: do(self.host.pantry))
-        self.reload()
-        self.set_focus(self.table)
+        self._settle_list()
 
     def _under(self, *kinds: str) -> str:
         """What the line under the cursor is about, "" when it is of another kind."""
@@ -143,15 +143,14 @@ class WeekScreen(StockScreen):
             self._try(lambda p: wishes.cook(p, name, day))
             return
         title = "A dish of yours: its name, and the servings of each food it takes."
-        self._ask_line(title, "bean soup = 4 runner beans, 4 chicken stock",
-                       lambda line: self._try(lambda p: dishes.keep(p, line)))  # fmt: skip
+        self._ask_act(title, "bean soup = 4 runner beans, 4 chicken stock",
+                      lambda line: dishes.keep(self.host.pantry, line))  # fmt: skip
 
     def action_table(self) -> None:
         """Who sits at the table when."""
         title = "Who eats when? Away, how many in all, or as usual; then the days."
-        self._ask_line(title, "away 24 dec to 27 dec", lambda line: self._try(
-            lambda p: appetite.read_table(p, line)
-        ))  # fmt: skip
+        self._ask_act(title, "away 24 dec to 27 dec",
+                      lambda line: appetite.read_table(self.host.pantry, line))  # fmt: skip
 
 
 def _under_dishes(
