@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from textual.app import App
 
-from pantry_tui.app.format import clip, day
+from pantry_tui.app.format import clip, week_day
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
 from pantry_tui.services.pantry import Pantry
@@ -23,7 +23,7 @@ class Host(App[None]):
     @property
     def day_text(self) -> str:
         """Today in words, without the year: `Wed 25 Nov`."""
-        return day(self.pantry.today).rsplit(" ", 1)[0]
+        return week_day(self.pantry.today)
 
     def action_go(self, room: str) -> None:
         """Show a room of the app."""

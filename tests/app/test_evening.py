@@ -98,7 +98,7 @@ def test_a_full_evening(terminal: Terminal, tmp_path: Path) -> None:
     t.step("mark three lines", ("Space", "Space", "Space"), "* runner")
     t.step("use one of each", ("u",), "3 times")
     t.step("all again", ("Escape",), "x discard")
-    t.step("the shelves", ("S",), "cellar")
+    t.step("the shelves", ("S",), "of 120")
     t.step("the freezer", ("/", "salmon", "Enter"), "Only what fits 'salmon'")
     t.step("the power was off there", ("x",), "how many hours")
     t.step("sixty hours", ("60", "Enter"), "How full")

@@ -31,7 +31,14 @@ class LogScreen(StockScreen):
             for number, (code, text) in enumerate(log_lines(self.host.pantry))
             if all(word in text.lower() for word in words)
         ]
+        width = columns[0].width - 1
         return [
-            Line(f"log|{number}", (Text(clip(text, columns[0].width - 1)),), code, word=text)
+            Line(f"log|{number}", (Text(clip(text, width)),), code, word=_word(text, code, width))
             for number, code, text in reversed(found[-LIMIT:])
         ]
+
+
+def _word(text: str, code: str, width: int) -> str:
+    """What is cut off above, and where Enter leads."""
+    whole = "" if len(text) <= width else f"{text}. "
+    return f"{whole}Enter shows {code} whole." if code else whole or "This is about no batch."

@@ -15,7 +15,7 @@ from textual.widgets import Input, Static
 from pantry_tui.app.ahead import outlook_cells, outlook_columns, plot, sentences
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
-from pantry_tui.app.lines import heading
+from pantry_tui.app.lines import heading, headings
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import PANE, WIDE, StockScreen
 from pantry_tui.app.texts import books_text
@@ -84,7 +84,7 @@ class OutlookScreen(StockScreen):
     def _heads(self, found: OutlookView, columns: tuple[Column, ...]) -> Iterator[Line]:
         for sign, heads in (("!", found.alarms), (">", found.shifts)):
             for one in heads:
-                yield heading(f"a|{one}", f"{sign} {one}", columns)
+                yield from headings(f"a|{one}", f"{sign} {one}", columns, 2)
 
     def _rows(self, found: OutlookView, columns: tuple[Column, ...]) -> Iterator[Line]:
         yield from self._lines(found.foods, columns)

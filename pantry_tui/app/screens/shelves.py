@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, shelf_title
+from pantry_tui.app.format import Column, due_columns, shelf_title
 from pantry_tui.app.lines import due_lines, heading
 from pantry_tui.app.screens.powercut import walk_through
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
+from pantry_tui.core.words import Climate
 from pantry_tui.services import places, readings, view
+from pantry_tui.services.rows import Shelf
 
 
 class ShelvesScreen(StockScreen):
@@ -20,6 +23,9 @@ class ShelvesScreen(StockScreen):
     BINDINGS = bindings("shelves")
     empty = "There is no place yet: press a and name the first one."
 
+    def columns(self, width: int) -> tuple[Column, ...]:
+        return due_columns(width, "method")
+
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         pantry = self.host.pantry
         fits = {one for row in view.find(pantry, self.sought) for one in row.container_ids}
@@ -27,7 +33,8 @@ class ShelvesScreen(StockScreen):
         for shelf in view.shelves(pantry):
             rows = [row for row in shelf.rows if not self.sought or fits & set(row.container_ids)]
             if rows or not self.sought:
-                lines.append(heading(f"place|{shelf.path}", shelf_title(shelf), columns))
+                head = heading(f"place|{shelf.path}", shelf_title(shelf), columns)
+                lines.append(replace(head, word=_may_do(shelf)))
                 lines += due_lines(rows, columns, shelf.path)
         return lines
 
@@ -60,3 +67,10 @@ class ShelvesScreen(StockScreen):
             "shelf 3, pantry, in basement, 55F",
             lambda line: places.add_line(self.host.pantry, line),
         )
+
+
+def _may_do(shelf: Shelf) -> str:
+    """What the keys do on a place."""
+    cut = " x: the power was off here." if Climate(shelf.climate).is_cold else ""
+    stands = "" if shelf.rows else "Nothing stands here itself. "
+    return f"{stands}r: read off its warmth.{cut} c: count a place."

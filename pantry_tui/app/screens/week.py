@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from datetime import date
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, take_columns
-from pantry_tui.app.lines import due_lines, heading, take_lines
+from pantry_tui.app.format import Column, take_columns, week_day
+from pantry_tui.app.lines import due_lines, heading, headings, take_lines, thaw_lines
 from pantry_tui.app.screens.acting import given
 from pantry_tui.app.screens.ask import Choose
 from pantry_tui.app.screens.stock import StockScreen
@@ -46,17 +47,30 @@ class WeekScreen(StockScreen):
             )
         ]
         names = {take.containers[0] for take in takes}
-        lines = take_lines(takes, columns, rows_named(self.host.pantry, names))
+        rows = rows_named(self.host.pantry, names)
+        lines = take_lines(takes, columns, rows, headed=not words)
         self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
         if not words:
             lines = _under_dishes(lines, takes, columns)
         self._days |= {f"day|{day}": day for day, _ in found.table}
         self._days |= {f"dish|{take.dish}|{take.day}": take.day for take in takes if take.dish}
-        return lines if words else [*lines, *self._below(found, columns)]
+        if words:
+            return lines
+        thaw = thaw_lines(takes, columns, rows, self.host.pantry.today)
+        self._days |= {f"thaw|{take.containers[0]}": take.day for take in takes}
+        return [*thaw, *self._notes(found, columns), *lines, *self._below(found, columns)]
+
+    def start(self, lines: Sequence[Line]) -> int:
+        """At first the cursor stands on the first thing to eat."""
+        return next((i for i, one in enumerate(lines) if one.key.startswith("take|")), 0)
+
+    def _notes(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
+        return [
+            line for one in found.notes for line in headings(f"note|{one}", f"! {one}", columns, 2)
+        ]
 
     def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
-        lines = [heading(f"note|{one}", f"! {one}", columns) for one in found.notes]
-        lines += [heading(f"day|{day}", f"  {text}", columns) for day, text in found.table]
+        lines = [heading(f"day|{day}", f"  {text}", columns) for day, text in found.table]
         lines += [
             heading(f"left|{food}", f"  Not this week: {food} (n brings it back)", columns)
             for food in found.left_out
@@ -110,19 +124,19 @@ class WeekScreen(StockScreen):
 
     def action_keep(self) -> None:
         day = self._day()
-        if day is not None and (ref := self._under("take")):
+        if day is not None and (ref := self._under("take", "thaw")):
             self._try(lambda p: wishes.keep(p, ref, day))
 
     def action_shift(self, by: int) -> None:
-        if ref := self._under("take"):
+        if ref := self._under("take", "thaw"):
             self._try(lambda p: wishes.shift(p, ref, by))
 
     def action_swap(self) -> None:
-        if ref := self._under("take"):
+        if ref := self._under("take", "thaw"):
             self._try(lambda p: wishes.swap(p, ref))
 
     def action_leave_out(self) -> None:
-        if what := self._under("take", "left"):
+        if what := self._under("take", "thaw", "left"):
             self._try(lambda p: wishes.leave_out(p, what))
 
     def action_out(self) -> None:
@@ -162,13 +176,16 @@ def _under_dishes(
     for line, take in zip(lines, takes, strict=True):
         if take.dish and (take.dish, take.day) != named:
             named = (take.dish, take.day)
-            found.append(heading(f"dish|{take.dish}|{take.day}", _said(take), columns))
+            head = heading(f"dish|{take.dish}|{take.day}", _said(take), columns)
+            found.append(
+                replace(head, word="e: all of this day is eaten. h: you eat out that day.")
+            )
         found.append(line)
     return found
 
 
 def _said(take: Take) -> str:
-    return f"{' '.join(say(take.day).split()[:3]):<11}{take.dish}, of:"
+    return f"{week_day(take.day):<11}{take.dish}, of:"
 
 
 def _short(value: date) -> str:
