@@ -18,6 +18,7 @@ from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.words import Taste
 from pantry_tui.errors import Refused
 from pantry_tui.services import act, reserve, signs, taste
+from pantry_tui.services.pick import name_of
 from pantry_tui.services.rows import Done
 
 #: One key each; the last asks for words of one's own.
@@ -164,8 +165,19 @@ class ActingScreen(FindingScreen):
         self._on_line(lambda ref: act.finish(self.host.pantry, ref.partition("/")[0]))
 
     def action_undo(self) -> None:
-        self.host.attempt(lambda: act.undo(self.host.pantry))
-        self.reload()
+        """Take back the last thing done; the cursor goes to what is back, to do it otherwise."""
+        pantry = self.host.pantry
+        last = pantry.last_standing()
+        if self.host.attempt(lambda: act.undo(pantry)) and last is not None:
+            self.reload()
+            back = {
+                name_of(pantry, pantry.stock.containers[id_])
+                for id_ in last.containers
+                if id_ in pantry.stock.containers
+            }
+            self.table.go_to(
+                lambda one: one.row is not None and not back.isdisjoint(one.row.container_ids)
+            )
 
     def action_move(self) -> None:
         """Where to, by one key."""

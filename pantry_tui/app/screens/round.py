@@ -10,13 +10,14 @@ from textual.widgets import Static
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, round_columns
 from pantry_tui.app.lines import round_lines
-from pantry_tui.app.screens.ask import Choose, TypeLine
+from pantry_tui.app.screens.ask import Choose
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.model import Place
 from pantry_tui.services import round as rounds
+from pantry_tui.services.rows import Done
 
 BOOK = ("book these differences", "go on counting", "forget this round")
 
@@ -128,16 +129,30 @@ class RoundScreen(StockScreen):
             self._typing = ""
             self.reload()
 
+    def action_undo(self) -> None:
+        """The last count of this round; when none is left, the last thing that was booked."""
+        back = rounds.take_back(self.host.pantry, self.place) if self.place else None
+        if back is None:
+            super().action_undo()
+            return
+        done, key = back
+        self._typing = ""
+        self.reload()
+        self.table.go_to(lambda line: line.key == key)
+        self.host.report(done)
+
     def action_unlisted(self) -> None:
         place = self.place
         if place is None:
             return
         title = "What stands here unlisted? The day made may stay unknown."
         example = "2 pint jars peaches, boiling-water canned"
-        question = TypeLine(
-            title, example, accept=lambda typed: rounds.add_find(self.host.pantry, place, typed)
-        )
-        self.app.push_screen(question, lambda _: self.reload())
+
+        def add(typed: str) -> Done:
+            found = rounds.add_find(self.host.pantry, place, typed)
+            return Done(f"Stands here unlisted: {found}. f books it, z takes it back.")
+
+        self._ask_act(title, example, add)
 
     # -- ending ----------------------------------------------------------------------------------
 
