@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from textwrap import wrap
 
 from rich.cells import cell_len, set_cell_size
 
@@ -38,13 +40,13 @@ def clip(text: str, width: int) -> str:
 
 
 def day(value: date | None) -> str:
-    """`Tue 31 Mar 2027`, or a dash."""
-    return "-" if value is None else say(value)
+    """`Tue 31 Mar 2027`, or `none`."""
+    return "none" if value is None else say(value)
 
 
 def short_day(value: date | None) -> str:
     """`31 Mar 2027`: where a list has no room for the day of the week."""
-    return day(value).split(" ", 1)[-1]
+    return "-" if value is None else say(value).split(" ", 1)[-1]
 
 
 def near_day(value: date | None, days: int | None) -> str:
@@ -59,6 +61,17 @@ def near_day(value: date | None, days: int | None) -> str:
 def week_day(value: date) -> str:
     """`Wed 25 Nov`."""
     return say(value).rsplit(" ", 1)[0]
+
+
+def hang(text: str, width: int) -> str:
+    """`text` in lines of at most `width`, what runs over indented under its beginning: under the
+    words behind a label, else two cells in."""
+    lines: list[str] = []
+    for line in text.split("\n"):
+        label = re.match(r"\s*\S.{0,13}?\s{2,}(?=\S)", line)
+        indent = len(label[0]) if label else len(line) - len(line.lstrip()) + 2
+        lines += wrap(line, max(width, 10), subsequent_indent=" " * min(indent, width // 2)) or [""]
+    return "\n".join(lines)
 
 
 def left(days: int | None) -> str:

@@ -38,9 +38,13 @@ def months_text(found: Sequence[tuple[str, int]]) -> str:
     return "\n".join(["Containers that pass a date in the twelve months ahead", "", *lines])
 
 
+def _made(view: BatchView) -> str:
+    return f"made {day(view.made)}" if view.made else "made nobody knows when"
+
+
 def batch_text(view: BatchView) -> str:
     """Everything known of one batch but its rows, under plain headings."""
-    facts = [f"{view.method.value}; {view.group}, {view.acidity}; made {day(view.made)}"]
+    facts = [f"{view.method.value}; {view.group}, {view.acidity}; {_made(view)}"]
     facts += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
     facts += [clean(view.note)] if view.note else []
     dates = [
@@ -132,7 +136,7 @@ def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -
         f"method         {reading.method.value if reading.method else '-'}",
         f"how many       {' '.join(count.split())}",
         f"place          {clip(reading.place, 200) or '-'}",
-        f"made           {day(reading.made)}",
+        f"made           {day(reading.made) if reading.made else 'unknown'}",
     ]
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []

@@ -10,6 +10,7 @@ from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from pantry_tui.app.commands import of
+from pantry_tui.app.format import hang
 from pantry_tui.core.words import MARK
 
 VERDICTS = "Verdicts: " + ", ".join(f"{mark} {verdict}" for verdict, mark in MARK.items()) + "."
@@ -33,7 +34,8 @@ class Page(ModalScreen[None]):
 
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="box"):
-            yield Static(Content(f"{self._text}\n\nEsc closes this."))
+            width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
+            yield Static(Content(hang(f"{self._text}\n\nEsc closes this.", width)))
 
 
 def keys_of(screen_id: str) -> str:
