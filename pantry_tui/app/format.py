@@ -146,7 +146,7 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
         "method": row.method.value,
         "left": left(row.days_left),
         "by": near_day(act_by(row), row.days_left),
-        "best": short_day(row.best_by),
+        "best": short_day(row.good_until),
         "safe": short_day(row.discard_after),
         # Where a row stands among the days of the week, its verdict takes the place of the day.
         "day": verdict(row.verdict),
@@ -271,7 +271,7 @@ def row_detail(row: DueRow) -> str:
         clip(row.place, 200),
         f"{row.count} {clip(row.size, 40)}".strip() + f": {ids}",
         "",
-        f"best by        {day(row.best_by)}",
+        f"best by        {day(row.good_until)}",
         f"discard after  {day(row.discard_after)}",
         "",
         *(clip(reason, 400) for reason in row.reasons),

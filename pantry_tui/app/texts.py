@@ -50,7 +50,7 @@ def batch_text(view: BatchView) -> str:
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
         f"({', '.join(row.container_ids)}): best by "
-        f"{day(row.best_by)}; discard after {day(row.discard_after)}"
+        f"{day(row.good_until)}; discard after {day(row.discard_after)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
