@@ -115,7 +115,8 @@ def batch(view: BatchView) -> list[str]:
         lines.append(
             f"{row.count} {row.state}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
-            f"{row.verdict}; best by {_day(row.good_until)}; discard after {_day(row.discard_after)}"
+            f"{row.verdict}; best by {_day(row.good_until)}; "
+            f"discard after {_day(row.discard_after)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]
     for first, steps in view.chain:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from pantry_tui.app.format import clip, day, verdict
 from pantry_tui.core.text import clean
@@ -120,11 +121,13 @@ def sign_text(said: SignAnswer) -> str:
 
 
 def outage_text(rows: Sequence[OutageRow]) -> str:
-    """Every item after a power cut, what to use first on top."""
-    lines = []
-    for row in rows:
-        lines.append(f"{row.action:<9} {row.count} of {row.code} {clip(row.food, 40)}")
-        lines += [f"          {clip(one, 300)}" for one in row.reasons]
+    """Every item after a power cut, what to use first on top; why is said once for items alike."""
+    lines: list[str] = []
+    for (action, reasons), alike in groupby(rows, key=lambda row: (row.action, row.reasons)):
+        for number, row in enumerate(alike):
+            head = "" if number else action
+            lines.append(f"{head:<9} {row.count} of {row.code} {clip(row.food, 40)}")
+        lines += [f"{'':12}{clip(one, 300)}" for one in reasons]
     return "\n".join(lines) or "Nothing stands there."
 
 

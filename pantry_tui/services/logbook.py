@@ -53,7 +53,8 @@ def describe(p: Pantry, event: Event) -> str:
     if data.get("amount") and event.did is not Did.PUT_UP:
         parts.insert(1, f"{data['amount']} of")
     if data.get("place") and data["place"] in p.stock.places:
-        parts.append(f"to {p.place_paths()[data['place']]}")
+        where = "to" if event.did is Did.MOVE else "in"
+        parts.append(f"{where} {p.place_paths()[data['place']]}")
     if data.get("to"):
         parts.append(f"to {data['to']}")
     if data.get("for"):

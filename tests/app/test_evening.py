@@ -87,7 +87,7 @@ def test_a_full_evening(terminal: Terminal, tmp_path: Path) -> None:
     t.step("read them", ("Escape",), "And now?")
     t.step("book them, and the next place", ("1",), "Count which place?")
     t.step("the second place", ("1",), "to go in larder")
-    t.step("nothing differs", ("f",), "as expected")
+    t.step("a line agrees, nothing differs", ("Enter", "f"), "as expected")
     t.step("book it", ("Escape",), "And now?")
     t.step("the third can wait", ("1",), "Count which place?")
     t.step("back to the list", ("Escape",), "in store")

@@ -99,3 +99,11 @@ async def test_z_takes_back_the_last_count_before_anything_that_was_booked(p: Pa
         assert counted(pilot) == ["", "", ""] and len(p.events) == booked
         await pilot.press("z")
         assert len(p.events) == booked + 1, "then what was booked before"
+
+
+async def test_a_round_in_which_nothing_was_counted_is_not_booked(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "f")
+        assert "Count a line first" in str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert isinstance(pilot.app.screen, RoundScreen)
+        assert p.stock.places[next(iter(p.stock.places))].checked is None

@@ -20,6 +20,10 @@ LIMITS = (
 )
 
 
+#: Where a question follows the page.
+GOES_ON = "Esc or Enter goes on."
+
+
 class Page(ModalScreen[None]):
     """Esc, Enter, F1, ? or q closes it."""
 
@@ -28,14 +32,14 @@ class Page(ModalScreen[None]):
         Binding("escape,question_mark,f1,q,enter", "dismiss", "back"),
     ]
 
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str, leave: str = "Esc closes this.") -> None:
         super().__init__()
-        self._text = text
+        self._text, self._leave = text, leave
 
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="box"):
             width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
-            yield Static(Content(hang(f"{self._text}\n\nEsc closes this.", width)))
+            yield Static(Content(hang(f"{self._text}\n\n{self._leave}", width)))
 
 
 def keys_of(screen_id: str) -> str:

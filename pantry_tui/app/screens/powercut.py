@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
-from pantry_tui.app.screens.page import Page
+from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.outage import Cut
@@ -72,7 +72,9 @@ class _Walk:
     def _show(self) -> None:
         rows = outage.judge_all(self.host.pantry, self.place, self.cut)
         text = f"{self.place.name} after {self.hours:g} h\n\n{outage_text(rows)}"
-        self.host.push_screen(Page(text), lambda _: self.choose("And now?", BOOK, self._book))
+        self.host.push_screen(
+            Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book)
+        )
 
     def _book(self, got: str) -> None:
         if got != BOOK[2]:

@@ -11,7 +11,7 @@ from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, round_columns
 from pantry_tui.app.lines import round_lines
 from pantry_tui.app.screens.ask import Choose
-from pantry_tui.app.screens.page import Page
+from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.rowtable import Line
@@ -160,9 +160,13 @@ class RoundScreen(StockScreen):
         """Show what differs, then book it."""
         if self.place is None:
             return
-        text = difference_text(rounds.differences(self.host.pantry, self.place), self._left)
+        found = rounds.differences(self.host.pantry, self.place)
+        if self._left and self._left == len(self.table.lines) and not found:
+            self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
+            return
+        text = difference_text(found, self._left)
         self.app.push_screen(
-            Page(text), lambda _: self.app.push_screen(Choose("And now?", BOOK), self._end)
+            Page(text, GOES_ON), lambda _: self.app.push_screen(Choose("And now?", BOOK), self._end)
         )
 
     def _end(self, got: str | None) -> None:

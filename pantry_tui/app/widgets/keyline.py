@@ -12,7 +12,8 @@ class KeyLine(Static):
     """Key and word, also to be clicked. The words are ours, so markup is safe here."""
 
     DEFAULT_CSS = """
-    KeyLine { dock: bottom; height: auto; max-height: 3; background: $panel; padding: 0 1; }
+    KeyLine { dock: bottom; height: auto; max-height: 3; background: $panel; padding: 0 1;
+              link-style: none; }
     """
 
     def __init__(self, screen_id: str) -> None:

@@ -18,7 +18,7 @@ class RoomLine(Static):
 
     DEFAULT_CSS = """
     RoomLine { dock: top; height: 1; background: $panel; padding: 0 1; text-wrap: nowrap;
-               text-overflow: ellipsis; }
+               text-overflow: ellipsis; link-style: none; }
     """
 
     def __init__(self, here: str) -> None:

@@ -97,6 +97,13 @@ class RowTable(DataTable[Text]):
                 return number
         return max(0, min(index, len(lines) - 1))
 
+    def action_select_cursor(self) -> None:
+        """Enter: done at once, so that a key that follows fast finds the cursor where it goes."""
+        enter: Callable[[], None] = getattr(
+            self.screen, "action_detail", super().action_select_cursor
+        )
+        enter()
+
     def action_scroll_home(self) -> None:
         """The first line: the cursor is on whole lines, so there is no first column to go to."""
         self.action_scroll_top()
