@@ -387,6 +387,7 @@ async def test_an_empty_store_has_nothing_to_count_and_says_so(tmp_path: Path) -
     create(tmp_path / "empty.db")
     with open_pantry(tmp_path / "empty.db", TODAY) as pantry:
         async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
             await pilot.press("escape", "c")
             await pilot.pause()
             assert "Nothing stands anywhere yet" in said(pilot)
