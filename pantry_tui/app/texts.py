@@ -29,11 +29,11 @@ def difference_text(found: Sequence[Difference], left: int) -> str:
     return "\n".join([head, "", *(lines or ["Everything counted is as expected."])])
 
 
-def months_text(found: Sequence[tuple[str, int]]) -> str:
-    """How much passes its date in each month, a bar to each."""
+def months_text(found: Sequence[tuple[str, int]], longest: int = 40) -> str:
+    """How much passes its date in each month, a bar to each, the longest of so many cells."""
     most = max((count for _, count in found), default=0)
     lines = [
-        f"{name}  {count:>4}  {'#' * round(40 * count / most) if most else ''}".rstrip()
+        f"{name}  {count:>4}  {'#' * round(longest * count / most) if most else ''}".rstrip()
         for name, count in found
     ]
     return "\n".join(["Containers that pass a date in the twelve months ahead", "", *lines])

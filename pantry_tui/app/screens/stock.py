@@ -120,7 +120,8 @@ class StockScreen(ActingScreen):
             self.look()
 
     def action_months(self) -> None:
-        self.app.push_screen(Page(months_text(view.months(self.host.pantry))))
+        longest = max(4, min(40, self.size.width - 28))  # the page's edges, the month, the count
+        self.app.push_screen(Page(months_text(view.months(self.host.pantry), longest)))
 
     def say_code(self, typed: str) -> None:
         batch = self.host.pantry.batch(normal_code(typed.partition("/")[0]))
