@@ -72,5 +72,5 @@ class ShelvesScreen(StockScreen):
 def _may_do(shelf: Shelf) -> str:
     """What the keys do on a place."""
     cut = " x: the power was off here." if Climate(shelf.climate).is_cold else ""
-    stands = "" if shelf.rows else "Nothing stands here itself. "
+    stands = "" if shelf.rows else "Nothing stands here itself: p puts something up. "
     return f"{stands}r: read off its warmth.{cut} c: count a place."
