@@ -55,7 +55,7 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
     verdict = f"{MARK[row.verdict]} {row.verdict}"
     return (
         verdict, row.code, _food(row), str(row.count), row.place.rsplit("› ", 1)[-1],
-        _day(row.best_by), _day(row.discard_after), left,
+        _day(row.good_until), _day(row.discard_after), left,
     )  # fmt: skip
 
 
@@ -115,7 +115,8 @@ def batch(view: BatchView) -> list[str]:
         lines.append(
             f"{row.count} {row.state}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
-            f"{row.verdict}; best by {_day(row.best_by)}; discard after {_day(row.discard_after)}"
+            f"{row.verdict}; best by {_day(row.good_until)}; "
+            f"discard after {_day(row.discard_after)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]
     for first, steps in view.chain:

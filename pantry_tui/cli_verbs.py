@@ -12,7 +12,7 @@ from pantry_tui.core.amounts import read_altitude, read_temperature
 from pantry_tui.core.dates import read_date, read_span
 from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput, PantryError
-from pantry_tui.services import act, jsonable, view
+from pantry_tui.services import act, jsonable, logbook, view
 from pantry_tui.services import places as places_
 from pantry_tui.services import putup as putup_
 from pantry_tui.services.pantry import Pantry, create
@@ -159,7 +159,7 @@ def show(call: Call) -> int:
 
 def log(call: Call) -> int:
     with call.pantry() as p:
-        lines = view.log(p, call.args.code)
+        lines = logbook.log(p, call.args.code)
     return call.say(lines, [clean(line) for line in lines] or ["Nothing has happened yet."])
 
 

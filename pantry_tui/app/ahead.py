@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, timedelta
 
+from dateutil.relativedelta import relativedelta
+
 from pantry_tui.app.format import Column, clip, short_day
+from pantry_tui.core.dates import say
 from pantry_tui.core.saying import containers, month
 from pantry_tui.services.rows_books import FoodAhead
 
@@ -38,7 +41,7 @@ def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
     """The text of one food, group or household."""
     narrow = len(columns) == 4
     gone = short_day(one.runs_out) if one.runs_out else "-"
-    pounds = f", {one.pounds:.0f} lb" if one.pounds and one.put_up and not narrow else ""
+    pounds = f" ({one.pounds:.0f} lb)" if one.pounds and one.put_up and not narrow else ""
     number = str(one.put_up) if one.container else ""
     fields = {
         "food": one.food,
@@ -80,11 +83,19 @@ def _block(full: float) -> str:
 
 
 def _axis(one: FoodAhead, today: date, label: int, across: int, weeks: int) -> str:
-    """ "now ........ harvest in July"; of a group, the end of the time looked at."""
-    far = month(today + timedelta(weeks=weeks), today)
-    end = f"harvest in {month(one.harvest, today)}" if one.container else far
-    dots = "." * max(across - len(end) - 5, 1)
-    return f"{'':>{label}}now {dots} {end}"
+    """ "now  Jan  Feb  Mar ... harvest in July", each month where it begins; of a group, the end
+    of the time looked at."""
+    far = today + timedelta(weeks=weeks)
+    end = f"harvest in {month(one.harvest, today)}" if one.container else month(far, today)
+    line = "now "
+    first = today.replace(day=1)
+    for number in range(1, 24):
+        begins = first + relativedelta(months=number)
+        at = round((begins - today).days / 7 * across / max(weeks, 1))
+        name = say(begins).split()[2]
+        if at > len(line) and at + len(name) + 1 < across - len(end):
+            line += f"{'':{at - len(line)}}{name} "
+    return f"{'':{label}}{line}{'':{max(across - len(line) - len(end), 0)}}{end}"
 
 
 def sentences(one: FoodAhead, *, whole: bool = False) -> list[str]:

@@ -60,6 +60,10 @@ class Command:
     def first(self) -> str:
         return self.keys if self.key == DIGITS else shown(self.key.split(",")[0])
 
+    def typed(self, screen: str) -> str:
+        """The key to show on `screen`: where letters go into a line, the other one."""
+        return self.keys.split()[-1] if screen == "putup" else self.first
+
 
 def shown(key: str) -> str:
     """A key as a person reads it."""
@@ -76,6 +80,7 @@ COMMANDS = (
     Command("discard", "d", "discard", "discard", "Discard one, with a reason", True, LISTS),
     Command("sign", "s", "sign", "sign", "It looks wrong: verdict and disposal", True, MARKED),
     Command("give", "g", "give", "give", "Give one away", False, LISTS),
+    Command("done", "f", "done", "finished", "It is done working: sealed from today", False, LISTS),
     Command("lose", "l", "lose", "lose", "Gone, and nobody knows how", False, LISTS),
     Command("keep", "G", "keep", "keep", "Keep one apart for a gift, or free it", False, STOCK),
     Command(
@@ -98,7 +103,7 @@ COMMANDS = (
     Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
     Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
     Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS | LOG),
-    Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS),
+    Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS | LOG),
     Command("agree", "enter,space", "detail", "agrees", "The count agrees", True, ROUND),
     Command("count", DIGITS, "digit('{key}')", "count", "The count, where it differs", True, ROUND),
     Command("uncount", "backspace", "uncount", "uncount", "Take this count back", False, ROUND),
@@ -127,7 +132,7 @@ COMMANDS = (
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("help", "question_mark,f1", "app.keys", "help", "All keys of this screen", True, ROOMS),
-    Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept"),
+    Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept", True),
 )
 
 
@@ -138,22 +143,32 @@ def of(screen: str) -> Iterator[Command]:
 
 def palette(screen: str) -> Iterator[Command]:
     """What the palette offers: everything but the palette, the digits and going back."""
-    return (item for item in of(screen) if item.id not in ("palette", "jump", "back", "detail"))
+    return (
+        item for item in of(screen) if item.id not in ("palette", "back") and item.key != DIGITS
+    )
+
+
+#: What the key line of each screen leaves to the full list of keys.
+_LEFT_OUT = {
+    "week": ("open", "find", "discard", "sign", "putup", "eatout"),
+    "shelves": ("open", "sign"),
+    "round": ("putup",),
+}
+_TYPING = ("due", "undo", "back", "help", "quit")
+
+#: Cells that the key line has at 80 columns.
+ROOM = 78
 
 
 def footer(screen: str) -> list[Command]:
-    """At most eight, which 80 columns hold."""
-    wanted = [command for command in of(screen) if command.footer and command.id != screen]
-    if screen == "week":
-        left = ("open", "find", "discard", "sign", "putup", "eatout")
-        wanted = [command for command in wanted if command.id not in left]
+    """As many as fit in one line of 80 columns; help before quitting."""
     if screen == "putup":
-        wanted = [
-            command for command in of(screen) if command.id in ("due", "undo", "back", "help")
-        ]
-    if screen == "shelves":
-        wanted = [command for command in wanted if command.id not in ("open", "sign")]
-    return wanted[:8]
+        return [command for command in of(screen) if command.id in _TYPING]
+    left = _LEFT_OUT.get(screen, ())
+    wanted = [one for one in of(screen) if one.footer and one.id not in left]
+    while sum(len(f"{one.typed(screen)} {one.word}  ") for one in wanted) - 2 > ROOM:
+        wanted.pop()
+    return wanted
 
 
 #: What each screen is called where all keys are listed.

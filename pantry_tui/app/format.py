@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from textwrap import wrap
 
 from rich.cells import cell_len, set_cell_size
 
@@ -38,13 +40,38 @@ def clip(text: str, width: int) -> str:
 
 
 def day(value: date | None) -> str:
-    """`Tue 31 Mar 2027`, or a dash."""
-    return "-" if value is None else say(value)
+    """`Tue 31 Mar 2027`, or `none`."""
+    return "none" if value is None else say(value)
 
 
 def short_day(value: date | None) -> str:
     """`31 Mar 2027`: where a list has no room for the day of the week."""
-    return day(value).split(" ", 1)[-1]
+    return "-" if value is None else say(value).split(" ", 1)[-1]
+
+
+def near_day(value: date | None, days: int | None) -> str:
+    """`9 Dec` where it is near, `Feb 2025` where only the month matters: a list has `days` left
+    beside it, and the batch has the whole date."""
+    if value is None:
+        return "-"
+    _, number, month, year = say(value).split()
+    return f"{number} {month}" if days is not None and abs(days) < 100 else f"{month} {year}"
+
+
+def week_day(value: date) -> str:
+    """`Wed 25 Nov`."""
+    return say(value).rsplit(" ", 1)[0]
+
+
+def hang(text: str, width: int) -> str:
+    """`text` in lines of at most `width`, what runs over indented under its beginning: under the
+    words behind a label, else two cells in."""
+    lines: list[str] = []
+    for line in text.split("\n"):
+        label = re.match(r"\s*\S.{0,13}?\s{2,}(?=\S)", line)
+        indent = len(label[0]) if label else len(line) - len(line.lstrip()) + 2
+        lines += wrap(line, max(width, 10), subsequent_indent=" " * min(indent, width // 2)) or [""]
+    return "\n".join(lines)
 
 
 def left(days: int | None) -> str:
@@ -77,8 +104,9 @@ def act_by(row: DueRow) -> date | None:
     return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
 
 
-def due_columns(width: int) -> tuple[Column, ...]:
-    """The columns of a stock list, as many as `width` holds."""
+def due_columns(width: int, beside: str = "place") -> tuple[Column, ...]:
+    """The columns of a stock list, as many as `width` holds; `beside` the food stands its place,
+    or its method in a list that is by place already."""
     free = width - 2
     if width < 60:
         fixed = [("mark", "", 2), ("code", "code", 5), ("count", "n", 4), ("left", "left", 10)]
@@ -86,20 +114,20 @@ def due_columns(width: int) -> tuple[Column, ...]:
         columns = [Column(*one) for one in fixed]
         return (columns[0], columns[1], Column("food", "food", rest), *columns[2:])
     two_dates = width >= 118
-    fixed_width = 15 + 5 + 4 + 10 + (28 if two_dates else 12)
+    fixed_width = 15 + 5 + 4 + 10 + (28 if two_dates else 9)
     rest = max(free - fixed_width, 20)
-    food = max(rest * 55 // 100, 12)
+    food = max(rest * (62 if beside == "place" else 55) // 100, 12)
     dates = (
         [Column("best", "best by", 14), Column("safe", "discard after", 14)]
         if two_dates
-        else [Column("by", "act by", 12)]
+        else [Column("by", "act by", 9)]
     )
     return (
         Column("verdict", "verdict", 15),
         Column("code", "code", 5),
         Column("food", "food", food),
         Column("count", "n", 4),
-        Column("place", "place", rest - food),
+        Column(beside, beside, rest - food),
         Column("left", "left", 10),
         *dates,
     )
@@ -115,14 +143,15 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
         "food": _food(row, wide),
         "count": str(row.count),
         "place": leaf(row.place),
+        "method": row.method.value,
         "left": left(row.days_left),
-        "by": short_day(act_by(row)),
-        "best": short_day(row.best_by),
+        "by": near_day(act_by(row), row.days_left),
+        "best": short_day(row.good_until),
         "safe": short_day(row.discard_after),
         # Where a row stands among the days of the week, its verdict takes the place of the day.
         "day": verdict(row.verdict),
         "servings": "",
-        "thaw": short_day(act_by(row)),
+        "thaw": "",
     }
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
@@ -154,8 +183,8 @@ def take_columns(width: int) -> tuple[Column, ...]:
         return (
             Column("day", "day", 7),
             Column("code", "code", 5),
-            Column("food", "food", max(free - 19, 8)),
-            Column("count", "n", 7),
+            Column("food", "food", max(free - 20, 8)),
+            Column("count", "n", 8),
         )
     rest = max(free - 11 - 5 - 8 - 9 - 12, 20)
     food = rest * 60 // 100
@@ -173,13 +202,13 @@ def take_columns(width: int) -> tuple[Column, ...]:
 def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
     """The text of one line of the week."""
     fields = {
-        "day": " ".join(day(take.day).split()[: 3 if len(columns) > 4 else 2]),
+        "day": week_day(take.day) if len(columns) > 4 else week_day(take.day).rsplit(" ", 1)[0],
         "code": take.code,
         "food": f"  {take.food}" if take.dish else take.food,
         "count": take.amount or str(take.count),
         "place": leaf(take.place),
         "servings": f"{take.servings:g}",
-        "thaw": short_day(take.thaw_by) if take.thaw_by else "",
+        "thaw": week_day(take.thaw_by) if take.thaw_by else "",
     }
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
@@ -220,7 +249,7 @@ def round_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
 
 def caution(row: DueRow) -> str:
     """What to say under the list about food that must not be eaten; empty for all else."""
-    if row.verdict not in UNSAFE:
+    if row.verdict not in UNSAFE and row.verdict is not Verdict.UNKNOWN:
         return ""
     why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
     return f"{verdict(row.verdict)}: {row.code}. {why} {ASK_FOR_HELP}"
@@ -242,7 +271,7 @@ def row_detail(row: DueRow) -> str:
         clip(row.place, 200),
         f"{row.count} {clip(row.size, 40)}".strip() + f": {ids}",
         "",
-        f"best by        {day(row.best_by)}",
+        f"best by        {day(row.good_until)}",
         f"discard after  {day(row.discard_after)}",
         "",
         *(clip(reason, 400) for reason in row.reasons),

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from textual.app import App
 
-from pantry_tui.app.format import clip, day
+from pantry_tui.app.format import clip, week_day
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
 from pantry_tui.services.pantry import Pantry
@@ -22,8 +22,8 @@ class Host(App[None]):
 
     @property
     def day_text(self) -> str:
-        """Today in words."""
-        return day(self.pantry.today)
+        """Today in words, without the year: `Wed 25 Nov`."""
+        return week_day(self.pantry.today)
 
     def action_go(self, room: str) -> None:
         """Show a room of the app."""
@@ -45,15 +45,6 @@ class Host(App[None]):
         else:
             self.notify(text, severity="error" if refused else "information", markup=False)
 
-    def try_(self, do: Callable[[], object]) -> bool:
-        """Do it, or say in one sentence why not."""
-        try:
-            do()
-        except PantryError as error:
-            self.tell(error.message, refused=True)
-            return False
-        return True
-
     def attempt(self, do: Callable[[], Done]) -> bool:
         """Do it and say what was done, or say in one sentence why not."""
         try:
@@ -61,5 +52,9 @@ class Host(App[None]):
         except PantryError as error:
             self.tell(error.message, refused=True)
             return False
-        self.tell(" ".join((done.message, *done.warnings)))
+        self.report(done)
         return True
+
+    def report(self, done: Done) -> None:
+        """Say what was done, and what else should be known."""
+        self.tell(" ".join((done.message, *done.warnings)))

@@ -27,6 +27,13 @@ class PantryApp(Host):
     TITLE = "pantry-tui"
     BINDINGS = [Binding("ctrl+q", "quit", "quit", show=False, priority=True)]
     COMMAND_PALETTE_BINDING = "ctrl+p"
+    # On a very low screen the list keeps the room, and no picture stands in the palette.
+    VERTICAL_BREAKPOINTS = [(0, "-low"), (16, "-high")]
+    CSS = """
+    SearchIcon { display: none; }
+    Screen.-low KeyLine, Screen.-low #word { max-height: 1; }
+    Screen.-low SaidLine { max-height: 2; }
+    """
 
     def __init__(self, pantry: Pantry) -> None:
         super().__init__(pantry)
@@ -103,7 +110,8 @@ class PantryApp(Host):
         for command in commands.palette(str(getattr(screen, "here", "due"))):
             namespace = self if command.action.startswith("app.") else screen
             do = partial(self.run_action, command.action, default_namespace=namespace)
-            yield SystemCommand(command.word.capitalize(), command.tip, do)
+            title = f"{command.word.capitalize()} ({command.keys})"
+            yield SystemCommand(title, command.tip, do)
 
 
 def _make(name: str) -> Screen[None]:

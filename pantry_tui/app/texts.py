@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from pantry_tui.app.format import clip, day, verdict
 from pantry_tui.core.text import clean
@@ -28,25 +29,29 @@ def difference_text(found: Sequence[Difference], left: int) -> str:
     return "\n".join([head, "", *(lines or ["Everything counted is as expected."])])
 
 
-def months_text(found: Sequence[tuple[str, int]]) -> str:
-    """How much passes its date in each month, a bar to each."""
+def months_text(found: Sequence[tuple[str, int]], longest: int = 40) -> str:
+    """How much passes its date in each month, a bar to each, the longest of so many cells."""
     most = max((count for _, count in found), default=0)
     lines = [
-        f"{name}  {count:>4}  {'#' * round(40 * count / most) if most else ''}".rstrip()
+        f"{name}  {count:>4}  {'#' * round(longest * count / most) if most else ''}".rstrip()
         for name, count in found
     ]
     return "\n".join(["Containers that pass a date in the twelve months ahead", "", *lines])
 
 
+def _made(view: BatchView) -> str:
+    return f"made {day(view.made)}" if view.made else "made nobody knows when"
+
+
 def batch_text(view: BatchView) -> str:
     """Everything known of one batch but its rows, under plain headings."""
-    facts = [f"{view.method.value}; {view.group}, {view.acidity}; made {day(view.made)}"]
+    facts = [f"{view.method.value}; {view.group}, {view.acidity}; {_made(view)}"]
     facts += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
     facts += [clean(view.note)] if view.note else []
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
         f"({', '.join(row.container_ids)}): best by "
-        f"{day(row.best_by)}; discard after {day(row.discard_after)}"
+        f"{day(row.good_until)}; discard after {day(row.discard_after)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
@@ -116,11 +121,13 @@ def sign_text(said: SignAnswer) -> str:
 
 
 def outage_text(rows: Sequence[OutageRow]) -> str:
-    """Every item after a power cut, what to use first on top."""
-    lines = []
-    for row in rows:
-        lines.append(f"{row.action:<9} {row.count} of {row.code} {clip(row.food, 40)}")
-        lines += [f"          {clip(one, 300)}" for one in row.reasons]
+    """Every item after a power cut, what to use first on top; why is said once for items alike."""
+    lines: list[str] = []
+    for (action, reasons), alike in groupby(rows, key=lambda row: (row.action, row.reasons)):
+        for number, row in enumerate(alike):
+            head = "" if number else action
+            lines.append(f"{head:<9} {row.count} of {row.code} {clip(row.food, 40)}")
+        lines += [f"{'':12}{clip(one, 300)}" for one in reasons]
     return "\n".join(lines) or "Nothing stands there."
 
 
@@ -132,7 +139,7 @@ def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -
         f"method         {reading.method.value if reading.method else '-'}",
         f"how many       {' '.join(count.split())}",
         f"place          {clip(reading.place, 200) or '-'}",
-        f"made           {day(reading.made)}",
+        f"made           {day(reading.made) if reading.made else 'unknown'}",
     ]
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []

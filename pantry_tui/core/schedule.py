@@ -8,7 +8,7 @@ in twelve weeks, at three a week, have two weeks to spare; two of peas due in si
 five: the beans come first though the peas are older. Strict earliest-date-first does not see
 that, and is left with a pile that nobody can eat in time.
 
-The food with the fewest weeks to spare gives a container, the earliest date first; its pile is
+The food with the fewest weeks to spare gives a container, the next to be eaten; its pile is
 smaller then, so another food may be next; and the more of it is on the table this week, the
 longer it waits, so that the week is not beans only. Where nothing presses, a food comes sooner by
 the weeks that it is behind its pace, and later by those that it is ahead (core/needs.py): half a
@@ -23,7 +23,7 @@ big jar on the day before leaving, then, unless it would be past its date on the
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import accumulate
 from math import inf
@@ -135,7 +135,8 @@ def choose(
     shares: Mapping[str, float] | None = None,
     credits: Mapping[str, Credit] | None = None,
 ) -> list[Opening]:
-    """The containers to open this week, the most pressing first; what is past its last week is
+    """The containers to open this week, the most pressing first; of one food in the order given,
+    which is the order of eating, unless one would be lost by it. What is past its last week is
     passed over.
 
     `coming` is what the household knows of this week and the next ones as a multiple of its usual
@@ -150,9 +151,12 @@ def choose(
     for lot in already:
         after.eat(lot, lot.servings - table.eat(lot, lot.servings))
     piles: dict[str, list[int]] = defaultdict(list)
-    for i in sorted(range(len(lots)), key=lambda i: (_due(lots[i]), lots[i].servings)):
-        if _due(lots[i]) >= 0 and ceilings.of_food(lots[i].food) > 0:
-            piles[lots[i].food].append(i)
+    dated: dict[str, list[int]] = {}
+    for i, lot in enumerate(lots):
+        if _due(lot) >= 0 and ceilings.of_food(lot.food) > 0:
+            piles[lot.food].append(i)
+    for food, pile in piles.items():
+        dated[food] = sorted(pile, key=lambda i: (_due(lots[i]), lots[i].servings))
     share, saved = shares or {}, credits or {}
 
     def turn(food: str) -> tuple[float, str]:
@@ -164,21 +168,36 @@ def choose(
     def waits(food: str) -> float:
         return spare[food] + AGAIN * table.food[food] / ceilings.of_food(food)
 
+    def spares(food: str, weight: float) -> float:
+        pile = [lots[i] for i in dated[food]]
+        return _spare(pile, clock, ceilings.of_food(food), weight)
+
+    def next_of(food: str) -> int | None:
+        def first(pile: Iterable[int]) -> int | None:
+            return next((i for i in pile if _opens(lots[i], table, after)), None)
+
+        one = first(piles[food])
+        if one is None or one == dated[food][0]:
+            return one
+        taken = (table.food[food] + lots[one].servings) / ceilings.of_food(food)
+        return one if taken <= spares(food, 1.0) else first(dated[food])
+
     def enough(lot: Lot) -> bool:
         return table.group[lot.group] + lot.servings / 2 > share.get(lot.group, inf) + _CRUMB
 
     chosen: list[Opening] = []
-    spare = {food: _spare([lots[i] for i in pile], clock, ceilings) for food, pile in piles.items()}
+    spare = {food: spares(food, WEIGHT) for food in piles}
     while spare:
         food = min(spare, key=turn)
-        one = next((i for i in piles[food] if _opens(lots[i], table, after)), None)
+        one = next_of(food)
         if one is None or (waits(food) > CALM and enough(lots[one])):
             del spare[food]
             continue
         chosen.append(Opening(one, spare[food]))
         piles[food].remove(one)
+        dated[food].remove(one)
         after.eat(lots[one], lots[one].servings - table.eat(lots[one], lots[one].servings))
-        spare[food] = _spare([lots[i] for i in piles[food]], clock, ceilings)
+        spare[food] = spares(food, WEIGHT)
     return chosen
 
 
@@ -186,15 +205,13 @@ def _due(lot: Lot) -> int:
     return FAR if lot.last is None else min(lot.last, FAR)
 
 
-def _spare(pile: Sequence[Lot], clock: Sequence[float], ceilings: Ceilings) -> float:
-    """Weeks to spare of a food, all of it, by date. An empty pile has no end of them."""
-    if not pile:
-        return inf
-    ceiling = ceilings.of_food(pile[0].food)
+def _spare(pile: Iterable[Lot], clock: Sequence[float], ceiling: float, weight: float) -> float:
+    """Weeks to spare of a food, all of it, by date; an empty pile has no end of them. With a weight
+    of 1 they are those after which some of it is lost at its ceiling."""
     due, least = 0.0, inf
     for lot in pile:
         due += lot.servings
-        least = min(least, clock[_due(lot)] - WEIGHT * due / ceiling)
+        least = min(least, clock[_due(lot)] - weight * due / ceiling)
     return least
 
 

@@ -20,6 +20,7 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import view
 from pantry_tui.services.aside import take_back
 from pantry_tui.services.fit import edible, fit, refuse_if_none_fits, refuse_unfit
+from pantry_tui.services.logbook import describe
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import containers_named, name_of, ordered
 from pantry_tui.services.reserve import suits, was_kept
@@ -322,7 +323,7 @@ def undo(p: Pantry) -> Done:
         raise Refused(f"{last.data['name']} is in use: move what stands there first.")
     group = last.data.get("group")
     back = [e for e in standing(p.events) if e.data.get("group") == group] if group else [last]
-    words = view.describe(p, last) + (f" and {len(back) - 1} more" if len(back) > 1 else "")
+    words = describe(p, last) + (f" and {len(back) - 1} more" if len(back) > 1 else "")
     p.book(*p.in_order([p.event(Did.UNDO, event=one.id) for one in back]))
     return Done(f"Took back: {words}.")
 

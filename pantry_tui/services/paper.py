@@ -13,7 +13,9 @@ from html import escape
 from pantry_tui.core import dates
 from pantry_tui.core.events import Did
 from pantry_tui.core.ledger import standing
+from pantry_tui.core.limits import Judgement
 from pantry_tui.core.model import Batch
+from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
@@ -40,6 +42,7 @@ def sheet(p: Pantry, what: str) -> Sheet:
         return _sheet(p, "Eat first", sorted(view.due(p), key=view.eating_order))
     if wanted in ("opened", "open"):
         rows = [row for row in view.due(p) if row.state in (State.OPEN, State.THAWED)]
+        rows.sort(key=view.eating_order)
         return _sheet(p, "Open or thawed: finish these first", rows)
     if wanted == "outage":
         return _outage(p)
@@ -52,7 +55,7 @@ def sheet(p: Pantry, what: str) -> Sheet:
 
 def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
     lines = tuple(_cells(row) for row in rows)
-    unfit = any(row.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE) for row in rows)
+    unfit = any(row.verdict in UNFIT for row in rows)
     notes = (view.HELP,) if unfit else ()
     return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, notes)
 
@@ -100,7 +103,7 @@ def _cells(row: DueRow) -> tuple[str, ...]:
             row.food + row.remark,
             str(row.count),
             row.place,
-            dates.say(row.best_by) if row.best_by else "-",
+            dates.say(row.good_until) if row.good_until else "-",
             dates.say(row.discard_after) if row.discard_after else "-",
             f"{MARK[row.verdict]} {row.verdict}",
         )
@@ -150,22 +153,30 @@ def labels(p: Pantry, codes: Sequence[str] = ()) -> list[Label]:
         for container in p.containers_of(batch):
             if not container.here:
                 continue
-            best = p.judge(container).best_by
-            found.append(
-                Label(
-                    batch.code,
-                    clean(batch.food.name),
-                    batch.method.value,
-                    dates.say(batch.made) if batch.made else "unknown",
-                    dates.say(best) if best else "no published figure",
-                    _caution(batch),
-                )
-            )
+            found.append(_label(batch, p.judge(container)))
     return found
 
 
-def _caution(batch: Batch) -> str:
+def _label(batch: Batch, judged: Judgement) -> Label:
+    """A best-by date that lies behind the discard date is left out: the earlier one counts."""
+    best, safe = judged.best_by, judged.discard_after
+    if best and safe and safe < best:
+        best = None
+    return Label(
+        batch.code,
+        clean(batch.food.name),
+        batch.method.value,
+        dates.say(batch.made) if batch.made else "unknown",
+        dates.say(best) if best else "" if safe else "no published figure",
+        _caution(batch, judged.verdict),
+        dates.say(safe) if safe else "",
+    )
+
+
+def _caution(batch: Batch, verdict: Verdict) -> str:
     """The one caution that must stand on the lid."""
+    if verdict in UNFIT:
+        return f"{verdict.value.upper()}."
     if batch.method in (Method.PRESSURE, Method.BOILING_WATER):
         return "Bulging or leaking: do not open."
     if batch.method is Method.IN_OIL:
@@ -178,32 +189,41 @@ def _caution(batch: Batch) -> str:
 
 
 def label_text(found: Sequence[Label]) -> str:
-    """Five lines a label, an empty line between, for a label printer."""
+    """Up to six lines a label, an empty line between, for a label printer."""
     lines = (
-        (f"{one.code}  {one.food}", one.method, f"made {one.made}", f"best by {one.best_by}",
-         one.caution)
+        (f"{one.code}  {one.food}", one.method, f"made {one.made}", *_dates(one), one.caution)
         for one in found
-    )  # fmt: skip
+    )
     return "\n\n".join("\n".join(label) for label in lines) + "\n"
+
+
+def _dates(label: Label) -> list[str]:
+    found = [f"best by {label.best_by}"] if label.best_by else []
+    return found + ([f"discard after {label.discard_after}"] if label.discard_after else [])
 
 
 def label_html(found: Sequence[Label]) -> str:
     """Three labels across."""
     body = "".join(
         f'<div class="label"><div class="code">{escape(one.code)}</div><b>{escape(one.food)}</b>'
-        f"<br>{escape(one.method)}<br>made {escape(one.made)}<br>best by {escape(one.best_by)}"
-        f"<br>{escape(one.caution)}</div>"
+        f"<br>{escape(one.method)}<br>made {escape(one.made)}<br>"
+        f"{'<br>'.join(map(escape, _dates(one)))}<br>{escape(one.caution)}</div>"
         for one in found
     )
     return _page("Lid labels", f'<div class="labels">{body}</div>')
 
 
 def calendar(p: Pantry) -> str:
-    """Every date that lies ahead, as an iCalendar file (RFC 5545), lines folded at 75 octets."""
+    """Every date that lies ahead, as an iCalendar file (RFC 5545), lines folded at 75 octets.
+
+    Of what must not be eaten any more no date is ahead.
+    """
     lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//pantry-tui//store dates//EN"]
     stamp = p.today.strftime("%Y%m%dT000000Z")
     for row in view.due(p):
-        for kind, day in (("Best by", row.best_by), ("Discard after", row.discard_after)):
+        if row.verdict in UNFIT:
+            continue
+        for kind, day in (("Best by", row.good_until), ("Discard after", row.discard_after)):
             if day is not None and day >= p.today:
                 lines += _event(row, kind, day, stamp)
     lines.append("END:VCALENDAR")

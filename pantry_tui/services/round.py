@@ -27,11 +27,13 @@ UNSEEN = (UNRECORDED, MISSING, "lost")
 
 @dataclass(slots=True)
 class Draft:
-    """A round as far as it got: counts by line key, lines of unlisted finds, the present line."""
+    """A round as far as it got: counts by line key, lines of unlisted finds, the present line, and
+    what was done in turn (a line's key, "" for a find)."""
 
     seen: dict[str, int] = field(default_factory=dict)
     finds: list[str] = field(default_factory=list)
     at: str = ""
+    turns: list[str] = field(default_factory=list)
 
 
 def _name(place: Place) -> str:
@@ -75,6 +77,7 @@ def count(p: Pantry, place: Place, key: str, seen: int) -> None:
     now = draft(p, place)
     now.seen[key] = seen
     now.at = key
+    now.turns = [*(one for one in now.turns if one != key), key]
     _keep(p, place, now)
 
 
@@ -82,7 +85,25 @@ def uncount(p: Pantry, place: Place, key: str) -> None:
     """Take one line's count back."""
     now = draft(p, place)
     now.seen.pop(key, None)
+    now.turns = [one for one in now.turns if one != key]
     _keep(p, place, now)
+
+
+def take_back(p: Pantry, place: Place) -> tuple[Done, str] | None:
+    """Take back the last count or find of an unfinished round: what it was, and the key of its
+    line; None when nothing was counted."""
+    now = draft(p, place)
+    if not now.turns:
+        return None
+    key = now.turns[-1]
+    if key:
+        food = next((line.food for line in lines(p, place) if line.key == key), "that line")
+        uncount(p, place, key)
+        return Done(f"Took back the count of {food}."), key
+    now.turns.pop()
+    found = now.finds.pop()
+    _keep(p, place, now)
+    return Done(f"Took back what stood unlisted: {found}."), key
 
 
 def add_find(p: Pantry, place: Place, line: str) -> str:
@@ -101,6 +122,7 @@ def add_find(p: Pantry, place: Place, line: str) -> str:
         raise BadInput(first)
     now = draft(p, place)
     now.finds.append(shown)
+    now.turns.append("")
     _keep(p, place, now)
     return shown
 

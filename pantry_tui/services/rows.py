@@ -29,6 +29,14 @@ class DueRow:
     reserved: str = ""  # kept apart, for a gift or for whom
 
     @property
+    def good_until(self) -> date | None:
+        """The best-by date as a person may read it: none where the food must go before it, since
+        a later date beside an earlier one invites eating."""
+        if self.best_by and self.discard_after and self.discard_after < self.best_by:
+            return None
+        return self.best_by
+
+    @property
     def aside(self) -> str:
         """ "for gift", "for Aunt Sunniva", or nothing."""
         return f"for {self.reserved}" if self.reserved else ""
@@ -175,6 +183,7 @@ class Label:
     made: str
     best_by: str
     caution: str
+    discard_after: str = ""  # empty where none is published
 
 
 @dataclass(frozen=True, slots=True)

@@ -50,6 +50,12 @@ def table(pilot: Pilot[None]) -> RowTable:
     return pilot.app.screen.query_one(RowTable)
 
 
+def to_line(pilot: Pilot[None], kind: str) -> None:
+    """Put the cursor on the first line of a kind."""
+    keys = [line.key for line in table(pilot).lines]
+    table(pilot).move_cursor(row=next(i for i, key in enumerate(keys) if key.startswith(kind)))
+
+
 def said(pilot: Pilot[None]) -> str:
     return str(pilot.app.screen.query_one("SaidLine", Static).content)
 
@@ -231,13 +237,14 @@ async def test_the_week_is_arranged_by_single_keys(demo: Pantry) -> None:
         assert "any day again" in said(pilot)
         await pilot.press("n")
         assert not any(n.startswith("4E") for n in days())
-        left = next(i for i, line in enumerate(table(pilot).lines) if line.key.startswith("left|"))
-        table(pilot).move_cursor(row=left)
+        to_line(pilot, "left|")
         await pilot.press("n")
         assert name in days()
-        await pilot.press("home", "h")
+        to_line(pilot, "dish|")
+        await pilot.press("h")
         assert "2026-11-25" not in days().values()
-        await pilot.press("home", "i", "3", *"pot = 4 runner beans", "enter")
+        to_line(pilot, "take|")
+        await pilot.press("i", "3", *"pot = 4 runner beans", "enter")
         assert "Kept pot" in said(pilot)
         await pilot.press("E", *"away friday", "enter")
         assert "2026-11-27" not in days().values()
@@ -341,7 +348,8 @@ def test_every_key_comes_from_the_one_table() -> None:
     for screen in ("due", "shelves", "week", "batch", "putup", "round", "log", "outlook"):
         keys = [key for command in of(screen) for key in command.key.split(",")]
         assert len(keys) == len(set(keys)), f"{screen}: a key means two things"
-        assert len(footer(screen)) <= 8
+        line = "  ".join(f"{one.typed(screen)} {one.word}" for one in footer(screen))
+        assert len(line) <= 78 and "help" in line, line
         assert {one.id for one in palette(screen)} <= {one.id for one in COMMANDS}
         assert all(command.tip for command in of(screen))
         assert bindings(screen)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -52,7 +53,8 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
         assert current(pilot) == "food|peaches"
         drawn = text_of(pilot, where)
         assert "peaches: servings by week" in drawn and "█" in drawn
-        assert "now ." in drawn and "harvest in July" in drawn and "36 " in drawn
+        assert "36 " in drawn
+        assert re.search(r"now .*(Jan|Feb) .*harvest in July", drawn), "months on the line of time"
         pace = text_of(pilot, "#word")
         assert "one jar every four weeks lasts to July" in pace
         await pilot.press("ctrl+end")

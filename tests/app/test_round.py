@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Input
+from textual.widgets import Input, Static
 
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.round import RoundScreen
@@ -81,3 +81,29 @@ async def test_what_is_unlisted_is_added_and_a_wrong_line_is_mended(p: Pantry) -
         await pilot.press("f", "escape", "1")
         await pilot.pause()
         assert counts(p)["plums"] == 1
+
+
+async def test_z_takes_back_the_last_count_before_anything_that_was_booked(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("u")
+        booked = len(p.events)
+        await pilot.press("c", "1", "enter", "5", "enter", "plus")
+        pilot.app.screen.query_one(Input).value = "1 jar plums, boiling-water canned"
+        await pilot.press("enter", "z")
+        assert "plums" in str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert len(counted(pilot)) == 3
+        await pilot.press("z")
+        assert counted(pilot)[1] == "" and counted(pilot)[0] != ""
+        assert pilot.app.screen.query_one(RowTable).cursor_row == 1
+        await pilot.press("z")
+        assert counted(pilot) == ["", "", ""] and len(p.events) == booked
+        await pilot.press("z")
+        assert len(p.events) == booked + 1, "then what was booked before"
+
+
+async def test_a_round_in_which_nothing_was_counted_is_not_booked(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "f")
+        assert "Count a line first" in str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert isinstance(pilot.app.screen, RoundScreen)
+        assert p.stock.places[next(iter(p.stock.places))].checked is None

@@ -12,6 +12,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services import act, places, putup, readings, view
 from pantry_tui.services.correct import correct
+from pantry_tui.services.logbook import log
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 TODAY = date(2026, 11, 25)
@@ -35,7 +36,7 @@ def test_a_wrong_day_is_put_right(p: Pantry) -> None:
     after = {row.state: row for row in view.show(p, "2A").rows}
     assert all(row.best_by == date(2027, 7, 1) for row in after.values())
     assert [r.discard_after for r in after.values()] == [r.discard_after for r in opened.values()]
-    assert any("corrected" in line for line in view.log(p, "2A"))
+    assert any("corrected" in line for line in log(p, "2A"))
     act.undo(p)
     assert {row.best_by for row in view.show(p, "2A").rows} == {date(2027, 8, 1)}
     correct(p, "2A", made="unknown")

@@ -122,3 +122,25 @@ def test_the_whole_demo_goes_on_paper(tmp_path: Path) -> None:
     with open_pantry(tmp_path / "demo.db", TODAY) as demo:
         assert Calendar.from_ical(paper.calendar(demo)).walk("VEVENT")
         assert "local food-safety authority" in paper.sheet_text(paper.sheet(demo, "due"))
+
+
+def test_no_paper_names_a_best_by_behind_the_day_it_must_go(p: Pantry) -> None:
+    putup.put_up(p, putup.read(p, "2 pint jars salsa, boiling-water canned, larder <i>, 1 aug"))
+    act.open_(p, "4A")
+    opened = next(row for row in view.due(p) if row.code == "4A" and row.state == "open")
+    assert opened.best_by and opened.discard_after and opened.discard_after < opened.best_by
+    behind = f"{opened.best_by:%Y%m%d}"
+    assert behind not in paper.calendar(p)
+    sheet = paper.sheet(p, "opened")
+    assert [row[4] for row in sheet.rows] == ["-"]
+    assert all("best by" not in paper.label_text([one]) for one in paper.labels(p, ["4A"])[:1])
+    assert "discard after" in paper.label_text(paper.labels(p, ["4A"])[:1])
+
+
+def test_what_must_go_is_no_date_ahead_and_its_label_says_so(p: Pantry) -> None:
+    putup.put_up(p, putup.read(p, "1 box lasagne, cooked meal, fridge, 1 nov"))
+    assert "lasagne" not in paper.calendar(p)
+    assert "DISCARD." in paper.label_text(paper.labels(p, ["4A"]))
+    act.open_(p, "3A")
+    first = paper.sheet(p, "due").rows[0]
+    assert first[0] == "4A", "what must go stands on top of the sheet"

@@ -10,7 +10,8 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.errors import BadInput
-from pantry_tui.services import act, places, putup, view
+from pantry_tui.services import act, places, putup
+from pantry_tui.services.logbook import log
 from pantry_tui.services.losses import losses, season
 from pantry_tui.services.outlook import outlook
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -206,7 +207,7 @@ def test_substitutes_are_read_kept_and_taken_back(p: Pantry) -> None:
     assert read_line(p, line) == ("sweet corn", ("lima beans", "snap beans"))
     set_substitutes(p, "peach", ["plum", "pears"])
     assert substitutes(p) == {"peaches": ("plums", "pears")}
-    assert "stand in for peaches" in view.log(p)[-1]
+    assert "stand in for peaches" in log(p)[-1]
     set_substitutes(p, *read_line(p, ["peaches", "with", "nothing"]))
     assert substitutes(p) == {}
     act.undo(p)

@@ -12,6 +12,7 @@ from pantry_tui.core.words import Taste, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import act, places, putup, reserve, signs, view
 from pantry_tui.services import round as rounds
+from pantry_tui.services.logbook import log
 from pantry_tui.services.outlook import outlook
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.taste import split, taste, verdicts
@@ -147,7 +148,7 @@ def test_free_undo_and_the_counts_apart(p: Pantry, code: str) -> None:
     assert kept(p) == []
     act.undo(p)
     assert len(kept(p)) == 2
-    assert any("kept" in line and "for gift" in line for line in view.log(p, code))
+    assert any("kept" in line and "for gift" in line for line in log(p, code))
     with pytest.raises(Refused, match="Only 2"):
         reserve.free(p, code, 3)
     with pytest.raises(Refused, match="Only 2"):

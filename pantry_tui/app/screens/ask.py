@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from string import ascii_lowercase
 
 from textual.app import ComposeResult
@@ -15,23 +15,30 @@ from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
 
 from pantry_tui.app.format import clip
+from pantry_tui.errors import PantryError
 
 KEYS = "123456789" + ascii_lowercase
 
 
 class Choose(ModalScreen[str | None]):
-    """One of `options`, by its key, arrow keys or mouse; None when left by Esc."""
+    """One of `options`, by its key, arrow keys or mouse; None when left by Esc.
+
+    Where it may be for several, `+` `-` `*` say for how many of the `most`: `number`.
+    """
 
     CSS_PATH = "ask.tcss"
     BINDINGS = [Binding("escape", "dismiss(None)", "back")]
 
-    def __init__(self, title: str, options: Sequence[str]) -> None:
+    def __init__(self, title: str, options: Sequence[str], most: int = 1) -> None:
         super().__init__()
         self._title, self._options = title, list(options)
+        self.number, self._most = 1, most
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
             yield Static(Content(clip(self._title, 200)), id="title")
+            if self._most > 1:
+                yield Static(Content(self._how_many()), id="number")
             shown = [
                 Option(Content(f"{KEYS[i] if i < len(KEYS) else ' '}  {clip(one, 60)}"))
                 for i, one in enumerate(self._options)
@@ -39,32 +46,64 @@ class Choose(ModalScreen[str | None]):
             yield OptionList(*shown, markup=False)
 
     def on_key(self, event: Key) -> None:
-        """A key of the list chooses at once."""
+        """A key of the list chooses at once; plus, minus and star say for how many."""
+        wanted = {"+": self.number + 1, "-": self.number - 1, "*": self._most}
+        if self._most > 1 and event.character in wanted:
+            event.stop()
+            self.number = max(1, min(self._most, wanted[event.character]))
+            self.query_one("#number", Static).update(Content(self._how_many()))
+            return
         place = KEYS.find(event.character) if event.character else -1
         if 0 <= place < len(self._options):
             event.stop()
             self.dismiss(self._options[place])
+
+    def _how_many(self) -> str:
+        return f"{self.number} of {self._most}   + more  - fewer  * all"
 
     def on_option_list_option_selected(self, event: OptionList.OptionSelected) -> None:
         self.dismiss(self._options[event.option_index])
 
 
 class TypeLine(ModalScreen[str | None]):
-    """One typed line; None when left by Esc or empty."""
+    """One typed line; None when left by Esc or empty.
+
+    `accept` does what the line asks for. When it raises PantryError the sentence is shown and the
+    line stays, to be mended: nothing typed is lost.
+    """
 
     CSS_PATH = "ask.tcss"
     BINDINGS = [Binding("escape", "dismiss(None)", "back")]
 
-    def __init__(self, title: str, example: str, value: str = "", *, empty: bool = False) -> None:
+    def __init__(
+        self,
+        title: str,
+        example: str,
+        value: str = "",
+        *,
+        empty: bool = False,
+        accept: Callable[[str], object] = str,
+    ) -> None:
         super().__init__()
-        self._may_be_empty = empty
+        self._may_be_empty, self._accept = empty, accept
         self._title, self._example, self._value = title, example, value
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
             yield Static(Content(clip(self._title, 200)), id="title")
             yield Input(self._value, placeholder=self._example)
+            yield Static(id="wrong")
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
         typed = event.value.strip()
-        self.dismiss(typed if typed or self._may_be_empty else None)
+        if not typed and not self._may_be_empty:
+            self.dismiss(None)
+            return
+        try:
+            self._accept(typed)
+        except PantryError as error:
+            wrong = self.query_one("#wrong", Static)
+            wrong.update(Content(clip(f"Not done: {error.message}", 400)))
+            wrong.display = True
+        else:
+            self.dismiss(typed)

@@ -12,7 +12,7 @@ from textual.content import Content
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, clip
+from pantry_tui.app.format import Column, clip, hang
 from pantry_tui.app.lines import due_lines
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.texts import batch_text
@@ -44,8 +44,8 @@ class BatchScreen(StockScreen):
         with VerticalScroll(id="whole"):
             yield Static(id="text")
         yield Input(id="bar")
-        yield KeyLine(self.here)
         yield SaidLine()
+        yield KeyLine(self.here)
 
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         try:
@@ -56,7 +56,9 @@ class BatchScreen(StockScreen):
         self.query_one("#batchname", Static).update(
             Content(clip(f"{found.code}  {found.food}, {found.method}", self.size.width - 2))
         )
-        self.query_one("#text", Static).update(Content(batch_text(found)))
+        self.query_one("#text", Static).update(
+            Content(hang(batch_text(found), self.size.width - 4))
+        )
         self.table.styles.height = min(len(found.rows) + 1, max(3, self.size.height // 3))
         return due_lines([row for row in found.rows if self._fits(row.place)], columns)
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import UNSAFE, Column
-from pantry_tui.app.lines import due_lines, heading
+from pantry_tui.app.lines import due_lines, headings
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import LIMIT, Line
 from pantry_tui.services import readings, view
@@ -30,7 +30,9 @@ class DueScreen(StockScreen):
         rows = sorted(rows, key=view.ORDERS[self.order])
         self._count, self._shown = sum(row.count for row in rows), len(rows)
         costs = [] if self.sought else readings.notices(pantry)
-        heads = [heading(f"notice|{one}", f"! {one}", columns) for one in costs]
+        heads = [
+            line for one in costs for line in headings(f"notice|{one}", f"! {one}", columns, 2)
+        ]
         return [*heads, *due_lines(rows, columns)]
 
     def start(self, lines: Sequence[Line]) -> int:

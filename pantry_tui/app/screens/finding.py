@@ -19,6 +19,9 @@ class FindingScreen(Screen[None]):
     #: The words have just changed: the cursor goes to the first line that fits them.
     searching = False
 
+    #: Whether the lines stand for stock, so that a typed lid code may land on one of them.
+    holds_stock = True
+
     @property
     def host(self) -> Host:
         return cast(Host, self.app)
@@ -48,8 +51,12 @@ class FindingScreen(Screen[None]):
         self._show_bar("", jump=False)
 
     def action_jump(self, digit: str) -> None:
-        """A digit starts a lid code; the cursor goes along as it is typed."""
+        """A digit starts a lid code; the cursor goes along as it is typed. It is looked for in
+        everything: words that narrowed the list are let go."""
+        narrowed = bool(self.sought)
         self._show_bar(digit, jump=True)
+        if narrowed:
+            self.reload()
 
     def _show_bar(self, value: str, *, jump: bool) -> None:
         self.bar.set_class(jump, "jump")
@@ -61,11 +68,15 @@ class FindingScreen(Screen[None]):
         self.bar.select_on_focus = False
         self.bar.cursor_position = len(value)
 
+    def say_code(self, typed: str) -> None:
+        """Say what the lid code stands for that is typed and in no line of this list."""
+
     @on(Input.Changed, "#bar")
     def follow(self, event: Input.Changed) -> None:
         if self.bar.has_class("jump"):
-            self._go_to_code(event.value)
-        else:
+            if not self._go_to_code(event.value):
+                self.say_code(event.value)
+        elif self.bar.display:
             self.searching = True
             self.reload()
             self.searching = False
@@ -73,6 +84,8 @@ class FindingScreen(Screen[None]):
     def _go_to_code(self, typed: str) -> bool:
         code, _, number = typed.partition("/")
         wanted = normal_code(code)
+        if not self.holds_stock:
+            return False
         for index, line in enumerate(self.table.lines):
             row = line.row
             mine = row.code if row else line.ref.partition("/")[0]

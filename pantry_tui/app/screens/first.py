@@ -6,6 +6,7 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.errors import BadInput
+from pantry_tui.services.pantry import household
 
 UNITS = ("US: pounds, pints, °F", "metric: kilograms, litres, °C")
 NEXT = (
@@ -15,48 +16,49 @@ NEXT = (
 
 
 class _Questions:
-    """Answers are kept at the end; Esc on any question leaves the rest as it is."""
+    """What was answered before Esc is kept; what was not asked stays as it is."""
 
     def __init__(self, host: Host) -> None:
         self.host = host
-        self.altitude, self.people = 0, 2
+        pantry = host.pantry
+        self.altitude, self.people = pantry.altitude_ft, pantry.people
+        self.units = "metric" if pantry.bare_degree == "C" else "us"
 
-    def ask_altitude(self, typed: str = "0 ft") -> None:
+    def ask_altitude(self) -> None:
+        """What `init` was told stands in the field already: Enter must not make it sea level."""
         title = "Welcome. Three questions. How high do you live? Canning times depend on it."
-        self.host.push_screen(TypeLine(title, "900 ft or 300 m", typed), self._altitude)
+        question = TypeLine(title, "900 ft or 300 m", f"{self.altitude} ft", accept=self._high)
+        self.host.push_screen(question, lambda got: self.ask_people() if got else self.end())
 
-    def _altitude(self, typed: str | None) -> None:
-        if typed is None:
-            self._keep(UNITS[0])
-        elif self.host.try_(lambda: read_altitude(typed)):
-            self.altitude = read_altitude(typed)
-            self.ask_people()
-        else:
-            self.ask_altitude(typed)
+    def _high(self, typed: str) -> None:
+        altitude = read_altitude(typed)
+        household(altitude, self.people, self.units)  # says when no place lies that high
+        self.altitude = altitude
 
     def ask_people(self) -> None:
-        self.host.push_screen(
-            TypeLine("How many people eat from the store?", "4", "2"), self._people
-        )
+        title = "How many people eat from the store?"
+        question = TypeLine(title, "4", str(self.people), accept=self._many)
+        self.host.push_screen(question, lambda got: self.ask_units() if got else self.end())
 
-    def _people(self, typed: str | None) -> None:
-        try:
-            self.people = int((typed or "2").split()[0])
-        except ValueError:
-            self.host.tell("Give the number of people, for example 4.", refused=True)
-            self.ask_people()
-            return
-        self.host.push_screen(Choose("Which units do you cook in?", UNITS), self._keep)
+    def _many(self, typed: str) -> None:
+        word = typed.split()[0]
+        if not word.isdecimal():
+            raise BadInput("Give the number of people, for example 4.")
+        household(self.altitude, int(word), self.units)
+        self.people = int(word)
 
-    def _keep(self, got: str | None) -> None:
-        units = "metric" if got == UNITS[1] else "us"
-        try:
-            self.host.pantry.settle(self.altitude, self.people, units)
-        except BadInput as error:
-            self.host.tell(error.message, refused=True)
-            self.ask_altitude()
-            return
-        self.host.tell(NEXT)
+    def ask_units(self) -> None:
+        self.host.push_screen(Choose("Which units do you cook in?", UNITS), self._chosen)
+
+    def _chosen(self, got: str | None) -> None:
+        if got is not None:
+            self.units = "metric" if got == UNITS[1] else "us"
+        self.end()
+
+    def end(self) -> None:
+        """Keep what was answered, and say it: the altitude decides how long a jar is canned."""
+        self.host.pantry.settle(self.altitude, self.people, self.units)
+        self.host.tell(f"Kept: {self.altitude} ft, {self.people} at table. {NEXT}")
 
 
 def greet(host: Host) -> None:

@@ -15,7 +15,7 @@ from textual.widgets import Input, Static
 from pantry_tui.app.ahead import outlook_cells, outlook_columns, plot, sentences
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
-from pantry_tui.app.lines import heading
+from pantry_tui.app.lines import heading, headings
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import PANE, WIDE, StockScreen
 from pantry_tui.app.texts import books_text
@@ -43,6 +43,7 @@ class OutlookScreen(StockScreen):
         "stock.tcss", "outlook.tcss",
     ]  # fmt: skip
     here = "outlook"
+    holds_stock = False
     BINDINGS = bindings("outlook")
     empty = "Nothing to look ahead to yet: press p and put something up."
 
@@ -59,8 +60,8 @@ class OutlookScreen(StockScreen):
         yield Static(id="plot")
         yield Static(id="word")
         yield Input(id="bar", placeholder="words to find")
-        yield KeyLine(self.here)
         yield SaidLine()
+        yield KeyLine(self.here)
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return outlook_columns(width)
@@ -83,7 +84,7 @@ class OutlookScreen(StockScreen):
     def _heads(self, found: OutlookView, columns: tuple[Column, ...]) -> Iterator[Line]:
         for sign, heads in (("!", found.alarms), (">", found.shifts)):
             for one in heads:
-                yield heading(f"a|{one}", f"{sign} {one}", columns)
+                yield from headings(f"a|{one}", f"{sign} {one}", columns, 2)
 
     def _rows(self, found: OutlookView, columns: tuple[Column, ...]) -> Iterator[Line]:
         yield from self._lines(found.foods, columns)

@@ -10,6 +10,7 @@ from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from pantry_tui.app.commands import of
+from pantry_tui.app.format import hang
 from pantry_tui.core.words import MARK
 
 VERDICTS = "Verdicts: " + ", ".join(f"{mark} {verdict}" for verdict, mark in MARK.items()) + "."
@@ -17,6 +18,10 @@ LIMITS = (
     "Best by is quality: after it the food is past its best, and safe if sound. Discard after is "
     "safety: the last day on which published guidance still allows eating it."
 )
+
+
+#: Where a question follows the page.
+GOES_ON = "Esc or Enter goes on."
 
 
 class Page(ModalScreen[None]):
@@ -27,13 +32,14 @@ class Page(ModalScreen[None]):
         Binding("escape,question_mark,f1,q,enter", "dismiss", "back"),
     ]
 
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str, leave: str = "Esc closes this.") -> None:
         super().__init__()
-        self._text = text
+        self._text, self._leave = text, leave
 
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="box"):
-            yield Static(Content(f"{self._text}\n\nEsc closes this."))
+            width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
+            yield Static(Content(hang(f"{self._text}\n\n{self._leave}", width)))
 
 
 def keys_of(screen_id: str) -> str:

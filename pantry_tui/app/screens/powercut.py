@@ -6,12 +6,12 @@ from collections.abc import Callable, Sequence
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
-from pantry_tui.app.screens.page import Page
+from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.outage import Cut
 from pantry_tui.core.words import Climate
-from pantry_tui.errors import BadInput, PantryError
+from pantry_tui.errors import BadInput
 from pantry_tui.services import outage
 
 LOAD = ("full", "half full or less", "I do not know")
@@ -34,19 +34,13 @@ class _Walk:
         self.host.push_screen(Choose(title, options), lambda got: then(got) if got else None)
 
     def start(self) -> None:
-        self.host.push_screen(
-            TypeLine(f"The power was off in {self.place.name}: how many hours?", "6"), self._hours
-        )
+        title = f"The power was off in {self.place.name}: how many hours?"
+        self.host.push_screen(TypeLine(title, "6", accept=read_hours), self._hours)
 
     def _hours(self, typed: str | None) -> None:
         if typed is None:
             return
-        try:
-            self.hours = read_hours(typed)
-        except PantryError as error:
-            self.host.tell(error.message, refused=True)
-            self.start()
-            return
+        self.hours = read_hours(typed)
         if self.place.climate is Climate.FREEZER:
             self.choose("How full was it?", LOAD, self._load)
         else:
@@ -61,22 +55,13 @@ class _Walk:
         self._ask_warmest()
 
     def _ask_warmest(self) -> None:
-        self.host.push_screen(
-            TypeLine("How warm did it get? Leave it as it is when nobody knows.", "45F", "unknown"),
-            self._warmest,
-        )
+        title = "How warm did it get? Leave it as it is when nobody knows."
+        question = TypeLine(title, "45F", "unknown", accept=self._read_warmest)
+        self.host.push_screen(question, lambda typed: self._show() if typed else None)
 
-    def _warmest(self, typed: str | None) -> None:
-        if typed is None:
-            return
-        try:
-            known = typed.strip().lower() not in ("unknown", "?", "")
-            self.warmest = read_temperature(typed, self.host.pantry.bare_degree) if known else None
-        except PantryError as error:
-            self.host.tell(error.message, refused=True)
-            self._ask_warmest()
-            return
-        self._show()
+    def _read_warmest(self, typed: str) -> None:
+        known = typed.lower() not in ("unknown", "?")
+        self.warmest = read_temperature(typed, self.host.pantry.bare_degree) if known else None
 
     @property
     def cut(self) -> Cut:
@@ -87,7 +72,9 @@ class _Walk:
     def _show(self) -> None:
         rows = outage.judge_all(self.host.pantry, self.place, self.cut)
         text = f"{self.place.name} after {self.hours:g} h\n\n{outage_text(rows)}"
-        self.host.push_screen(Page(text), lambda _: self.choose("And now?", BOOK, self._book))
+        self.host.push_screen(
+            Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book)
+        )
 
     def _book(self, got: str) -> None:
         if got != BOOK[2]:

@@ -12,12 +12,13 @@ from textual.screen import Screen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import day
+from pantry_tui.app.format import day, hang
 from pantry_tui.app.host import Host
 from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.core.events import Did
 from pantry_tui.errors import PantryError
 from pantry_tui.services import act, putup
 from pantry_tui.services.rows import Done, PutUp
@@ -38,14 +39,19 @@ class PutUpScreen(Screen[None]):
     here = "putup"
     BINDINGS = bindings("putup")
 
+    def __init__(self) -> None:
+        super().__init__()
+        self._idle = HOW  # what stands below an empty line
+        self._last = ""  # the line that was booked last
+
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
         yield Input(id="line", placeholder=EXAMPLE)
         with VerticalScroll(id="below", can_focus=False):
-            yield Static(Content(HOW), id="reading")
-        yield KeyLine(self.here)
+            yield Static(id="reading")
         yield SaidLine()
+        yield KeyLine(self.here)
 
     @property
     def host(self) -> Host:
@@ -57,13 +63,17 @@ class PutUpScreen(Screen[None]):
 
     def on_screen_resume(self) -> None:
         self.host.pantry.catch_up()
-        self.query_one(RoomLine).show(self.host.day_text)
+        self._show()
+
+    def on_resize(self) -> None:
+        self._show()
 
     @on(Input.Changed, "#line")
-    def read(self, event: Input.Changed) -> None:
-        """The live reading."""
-        if event.value.strip():
-            self._say(self._reading(event.value))
+    def _show(self) -> None:
+        """The live reading; without a line, how to write one, or what was put up last."""
+        self.query_one(RoomLine).show(self.host.day_text)
+        typed = self.line.value.strip()
+        self._say(self._reading(typed) if typed else self._idle)
 
     def _reading(self, line: str) -> str:
         reading = putup.read(self.host.pantry, line)
@@ -75,7 +85,7 @@ class PutUpScreen(Screen[None]):
             return reading_text(reading, None, error.message)
 
     def _say(self, text: str) -> None:
-        self.query_one("#reading", Static).update(Content(text))
+        self.query_one("#reading", Static).update(Content(hang(text, self.size.width - 6)))
 
     @on(Input.Submitted, "#line")
     def book(self, event: Input.Submitted) -> None:
@@ -85,11 +95,16 @@ class PutUpScreen(Screen[None]):
 
     def _put_up(self, line: str) -> Done:
         made = putup.put_up(self.host.pantry, putup.read(self.host.pantry, line))
-        self._say(_booked(made))
+        self._idle, self._last = _booked(made), line
         return Done(f"Put up {made.code}, {len(made.containers)} in all.")
 
     def action_undo(self) -> None:
-        self.host.attempt(lambda: act.undo(self.host.pantry))
+        """Take back the last thing done; the line of a put-up comes back to be mended."""
+        last = self.host.pantry.last_standing()
+        if self.host.attempt(lambda: act.undo(self.host.pantry)) and last is not None:
+            self._idle = HOW
+            if last.did is Did.PUT_UP and not self.line.value:
+                self.line.value, self._last = self._last, ""
 
     def action_back(self) -> None:
         self.host.action_go("due")

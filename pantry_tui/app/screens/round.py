@@ -10,13 +10,14 @@ from textual.widgets import Static
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, round_columns
 from pantry_tui.app.lines import round_lines
-from pantry_tui.app.screens.ask import Choose, TypeLine
-from pantry_tui.app.screens.page import Page
+from pantry_tui.app.screens.ask import Choose
+from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.model import Place
 from pantry_tui.services import round as rounds
+from pantry_tui.services.rows import Done
 
 BOOK = ("book these differences", "go on counting", "forget this round")
 
@@ -46,8 +47,8 @@ class RoundScreen(StockScreen):
         known = rounds.next_places(self.host.pantry)
         options = {f"{paths[pl.id]}: {_since(days)}": pl for pl, days in known}
         if not options:
-            self.host.tell("Nothing stands anywhere yet: put something up first.", refused=True)
             self.host.action_go("due")
+            self.host.tell("Nothing stands anywhere yet: put something up first.", refused=True)
             return
         title = "Count which place? The one to count next stands first."
         self._asking = True
@@ -83,7 +84,7 @@ class RoundScreen(StockScreen):
     def headline(self) -> str:
         if self.place is None:
             return self.host.day_text
-        return f"{self._left} to go in {self.host.pantry.place_paths()[self.place.id]}"
+        return f"{self._left} to go in {self.place.name}"
 
     def say_word(self) -> None:
         word = "Enter: it agrees. Digits: the count. s sign, m elsewhere, + unlisted, f finish."
@@ -128,21 +129,30 @@ class RoundScreen(StockScreen):
             self._typing = ""
             self.reload()
 
-    def action_unlisted(self) -> None:
-        self._ask_find("")
+    def action_undo(self) -> None:
+        """The last count of this round; when none is left, the last thing that was booked."""
+        back = rounds.take_back(self.host.pantry, self.place) if self.place else None
+        if back is None:
+            super().action_undo()
+            return
+        done, key = back
+        self._typing = ""
+        self.reload()
+        self.table.go_to(lambda line: line.key == key)
+        self.host.report(done)
 
-    def _ask_find(self, typed: str) -> None:
+    def action_unlisted(self) -> None:
+        place = self.place
+        if place is None:
+            return
         title = "What stands here unlisted? The day made may stay unknown."
         example = "2 pint jars peaches, boiling-water canned"
-        self.app.push_screen(TypeLine(title, example, typed), self._add)
 
-    def _add(self, typed: str | None) -> None:
-        place = self.place
-        if typed is None or place is None:
-            return
-        if not self.host.try_(lambda: rounds.add_find(self.host.pantry, place, typed)):
-            self._ask_find(typed)
-        self.reload()
+        def add(typed: str) -> Done:
+            found = rounds.add_find(self.host.pantry, place, typed)
+            return Done(f"Stands here unlisted: {found}. f books it, z takes it back.")
+
+        self._ask_act(title, example, add)
 
     # -- ending ----------------------------------------------------------------------------------
 
@@ -150,9 +160,13 @@ class RoundScreen(StockScreen):
         """Show what differs, then book it."""
         if self.place is None:
             return
-        text = difference_text(rounds.differences(self.host.pantry, self.place), self._left)
+        found = rounds.differences(self.host.pantry, self.place)
+        if self._left and self._left == len(self.table.lines) and not found:
+            self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
+            return
+        text = difference_text(found, self._left)
         self.app.push_screen(
-            Page(text), lambda _: self.app.push_screen(Choose("And now?", BOOK), self._end)
+            Page(text, GOES_ON), lambda _: self.app.push_screen(Choose("And now?", BOOK), self._end)
         )
 
     def _end(self, got: str | None) -> None:

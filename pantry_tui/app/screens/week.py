@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from datetime import date
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, take_columns
-from pantry_tui.app.lines import due_lines, heading, take_lines
+from pantry_tui.app.format import Column, take_columns, week_day
+from pantry_tui.app.lines import due_lines, heading, headings, take_lines, thaw_lines
+from pantry_tui.app.screens.acting import given
 from pantry_tui.app.screens.ask import Choose
-from pantry_tui.app.screens.stock import StockScreen, given
+from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.dates import say
 from pantry_tui.services import appetite, dishes, wishes
@@ -34,7 +36,7 @@ class WeekScreen(StockScreen):
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         found = weeks.week(self.host.pantry)
         state = "accepted" if found.accepted else "proposed"
-        self._span = f"{_short(found.start)} to {_short(found.end)} for {found.people}, {state}"
+        self._span = f"{state} for {found.people} to {_short(found.end)}"
         words = self.sought.lower().split()
         takes = [
             take
@@ -45,17 +47,30 @@ class WeekScreen(StockScreen):
             )
         ]
         names = {take.containers[0] for take in takes}
-        lines = take_lines(takes, columns, rows_named(self.host.pantry, names))
+        rows = rows_named(self.host.pantry, names)
+        lines = take_lines(takes, columns, rows, headed=not words)
         self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
         if not words:
             lines = _under_dishes(lines, takes, columns)
         self._days |= {f"day|{day}": day for day, _ in found.table}
         self._days |= {f"dish|{take.dish}|{take.day}": take.day for take in takes if take.dish}
-        return lines if words else [*lines, *self._below(found, columns)]
+        if words:
+            return lines
+        thaw = thaw_lines(takes, columns, rows, self.host.pantry.today)
+        self._days |= {f"thaw|{take.containers[0]}": take.day for take in takes}
+        return [*thaw, *self._notes(found, columns), *lines, *self._below(found, columns)]
+
+    def start(self, lines: Sequence[Line]) -> int:
+        """At first the cursor stands on the first thing to eat."""
+        return next((i for i, one in enumerate(lines) if one.key.startswith("take|")), 0)
+
+    def _notes(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
+        return [
+            line for one in found.notes for line in headings(f"note|{one}", f"! {one}", columns, 2)
+        ]
 
     def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
-        lines = [heading(f"note|{one}", f"! {one}", columns) for one in found.notes]
-        lines += [heading(f"day|{day}", f"  {text}", columns) for day, text in found.table]
+        lines = [heading(f"day|{day}", f"  {text}", columns) for day, text in found.table]
         lines += [
             heading(f"left|{food}", f"  Not this week: {food} (n brings it back)", columns)
             for food in found.left_out
@@ -76,8 +91,7 @@ class WeekScreen(StockScreen):
 
     def _try(self, do: Callable[[Pantry], Done]) -> None:
         self.host.attempt(lambda: do(self.host.pantry))
-        self.reload()
-        self.set_focus(self.table)
+        self._settle_list()
 
     def _under(self, *kinds: str) -> str:
         """What the line under the cursor is about, "" when it is of another kind."""
@@ -110,19 +124,19 @@ class WeekScreen(StockScreen):
 
     def action_keep(self) -> None:
         day = self._day()
-        if day is not None and (ref := self._under("take")):
+        if day is not None and (ref := self._under("take", "thaw")):
             self._try(lambda p: wishes.keep(p, ref, day))
 
     def action_shift(self, by: int) -> None:
-        if ref := self._under("take"):
+        if ref := self._under("take", "thaw"):
             self._try(lambda p: wishes.shift(p, ref, by))
 
     def action_swap(self) -> None:
-        if ref := self._under("take"):
+        if ref := self._under("take", "thaw"):
             self._try(lambda p: wishes.swap(p, ref))
 
     def action_leave_out(self) -> None:
-        if what := self._under("take", "left"):
+        if what := self._under("take", "thaw", "left"):
             self._try(lambda p: wishes.leave_out(p, what))
 
     def action_out(self) -> None:
@@ -143,15 +157,14 @@ class WeekScreen(StockScreen):
             self._try(lambda p: wishes.cook(p, name, day))
             return
         title = "A dish of yours: its name, and the servings of each food it takes."
-        self._ask_line(title, "bean soup = 4 runner beans, 4 chicken stock",
-                       lambda line: self._try(lambda p: dishes.keep(p, line)))  # fmt: skip
+        self._ask_act(title, "bean soup = 4 runner beans, 4 chicken stock",
+                      lambda line: dishes.keep(self.host.pantry, line))  # fmt: skip
 
     def action_table(self) -> None:
         """Who sits at the table when."""
         title = "Who eats when? Away, how many in all, or as usual; then the days."
-        self._ask_line(title, "away 24 dec to 27 dec", lambda line: self._try(
-            lambda p: appetite.read_table(p, line)
-        ))  # fmt: skip
+        self._ask_act(title, "away 24 dec to 27 dec",
+                      lambda line: appetite.read_table(self.host.pantry, line))  # fmt: skip
 
 
 def _under_dishes(
@@ -163,13 +176,16 @@ def _under_dishes(
     for line, take in zip(lines, takes, strict=True):
         if take.dish and (take.dish, take.day) != named:
             named = (take.dish, take.day)
-            found.append(heading(f"dish|{take.dish}|{take.day}", _said(take), columns))
+            head = heading(f"dish|{take.dish}|{take.day}", _said(take), columns)
+            found.append(
+                replace(head, word="e: all of this day is eaten. h: you eat out that day.")
+            )
         found.append(line)
     return found
 
 
 def _said(take: Take) -> str:
-    return f"{' '.join(say(take.day).split()[:3]):<11}{take.dish}, of:"
+    return f"{week_day(take.day):<11}{take.dish}, of:"
 
 
 def _short(value: date) -> str:

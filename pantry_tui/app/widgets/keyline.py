@@ -12,16 +12,16 @@ class KeyLine(Static):
     """Key and word, also to be clicked. The words are ours, so markup is safe here."""
 
     DEFAULT_CSS = """
-    KeyLine { dock: bottom; height: auto; max-height: 3; background: $panel; padding: 0 1; }
+    KeyLine { dock: bottom; height: auto; max-height: 3; background: $panel; padding: 0 1;
+              link-style: none; }
     """
 
     def __init__(self, screen_id: str) -> None:
-        typing = screen_id == "putup"  # letters go into the line there: show the other keys
-        parts = [_part(command, typing) for command in footer(screen_id)]
+        parts = [_part(command, screen_id) for command in footer(screen_id)]
         super().__init__(Content.from_markup("  ".join(parts)))
 
 
-def _part(command: Command, typing: bool) -> str:
+def _part(command: Command, screen_id: str) -> str:
     action = command.action if "." in command.action else f"screen.{command.action}"
-    key = command.keys.split()[-1] if typing else command.first
-    return f"[@click={action}][b]{key}[/b]\u00a0{command.word.replace(' ', chr(160))}[/]"
+    word = command.word.replace(" ", "\u00a0")
+    return f"[@click={action}][b]{command.typed(screen_id)}[/b]\u00a0{word}[/]"

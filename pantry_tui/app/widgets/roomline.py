@@ -5,9 +5,12 @@ from __future__ import annotations
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.commands import COMMANDS
+from pantry_tui.app.commands import COMMANDS, Command
 
-ROOM_IDS = ("due", "shelves", "week", "putup")
+ROOM_IDS = ("due", "shelves", "week", "round", "outlook", "log")
+
+#: Where the line is narrower than this, only the present room keeps its word.
+WORDS = 70
 
 
 class RoomLine(Static):
@@ -15,7 +18,7 @@ class RoomLine(Static):
 
     DEFAULT_CSS = """
     RoomLine { dock: top; height: 1; background: $panel; padding: 0 1; text-wrap: nowrap;
-               text-overflow: ellipsis; }
+               text-overflow: ellipsis; link-style: none; }
     """
 
     def __init__(self, here: str) -> None:
@@ -24,12 +27,12 @@ class RoomLine(Static):
 
     def show(self, note: str) -> None:
         """Rooms, then a note of ours (the day, a count)."""
-        parts = [self._part(room) for room in ROOM_IDS]
-        self.update(Content(" ").join(parts) + Content(f"   {note}"))
+        parts = [self._part(command) for command in COMMANDS if command.id in ROOM_IDS]
+        self.update(Content("").join(parts) + Content(f" {note}"))
 
-    def _part(self, room: str) -> Content:
-        command = next(one for one in COMMANDS if one.id == room)
-        style = "reverse bold" if room == self._here else "bold"
-        return Content.from_markup(
-            f"[@click=app.go('{room}')][{style}] {command.first} {command.word} [/][/]"
-        )
+    def _part(self, command: Command) -> Content:
+        here = command.id == self._here
+        key = command.typed(self._here)
+        text = f"{key} {command.word}" if here or self.app.size.width >= WORDS else key
+        style = "reverse bold" if here else "bold"
+        return Content.from_markup(f"[@click=app.go('{command.id}')][{style}] {text} [/][/]")

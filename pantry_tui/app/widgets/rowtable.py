@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from rich.text import Text
@@ -38,6 +38,16 @@ class RowTable(DataTable[Text]):
     def current(self) -> Line | None:
         """The line under the cursor."""
         return self.lines[self.cursor_row] if 0 <= self.cursor_row < len(self.lines) else None
+
+    def go_to(self, wanted: Callable[[Line], bool]) -> bool:
+        """Put the cursor on the first line that is wanted, unless it stands on one already."""
+        current = self.current
+        if current is not None and wanted(current):
+            return True
+        at = next((i for i, line in enumerate(self.lines) if wanted(line)), None)
+        if at is not None:
+            self.move_cursor(row=at, animate=False)
+        return at is not None
 
     def fill(self, columns: tuple[Column, ...], lines: Sequence[Line], start: int = 0, *,
              top: bool = False) -> None:  # fmt: skip
@@ -86,6 +96,13 @@ class RowTable(DataTable[Text]):
             if line.key == key:
                 return number
         return max(0, min(index, len(lines) - 1))
+
+    def action_select_cursor(self) -> None:
+        """Enter: done at once, so that a key that follows fast finds the cursor where it goes."""
+        enter: Callable[[], None] = getattr(
+            self.screen, "action_detail", super().action_select_cursor
+        )
+        enter()
 
     def action_scroll_home(self) -> None:
         """The first line: the cursor is on whole lines, so there is no first column to go to."""

@@ -1,4 +1,4 @@
-"""The answer to the last act, in one line above the keys."""
+"""The answer to the last act, above the keys and below everything else."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ class SaidLine(Static):
     """Hidden while there is nothing to say."""
 
     DEFAULT_CSS = """
-    SaidLine { dock: bottom; height: auto; max-height: 4; padding: 0 1; display: none;
+    SaidLine { height: auto; max-height: 4; padding: 0 1; display: none;
                background: $success 25%; }
     SaidLine.refused { background: $error 25%; }
     """

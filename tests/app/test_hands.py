@@ -1,0 +1,395 @@
+"""The app in wet hands: nothing typed is lost, answers hide no keys, every act suits several."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Input, Static
+
+from pantry_tui.app.commands import of
+from pantry_tui.app.main import PantryApp
+from pantry_tui.app.screens.acting import counted
+from pantry_tui.app.screens.batch import BatchScreen
+from pantry_tui.app.widgets.rowtable import Line, RowTable
+from pantry_tui.core.words import State, Verdict
+from pantry_tui.services import places, putup, view, wishes
+from pantry_tui.services.demo import build_demo
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+
+TODAY = date(2026, 11, 25)
+LINES = (
+    "6 pint jars peaches, boiling-water canned, larder, 2026-08-10",
+    "4 pint jars runner beans, pressure canned, larder, 2026-09-01",
+    "3 pint jars salsa, boiling-water canned, larder, 2026-09-01",
+    "5 bags peas, frozen, freezer, 2026-07-01",
+    "4 bags strawberries, frozen, freezer, 2026-07-01",
+    "2 boxes lasagne, cooked meal, fridge, 2026-11-01",
+    "2 crocks sauerkraut, lactic ferment, larder, 2026-11-20",
+)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder", "pantry"), ("fridge", "fridge"), ("freezer", "freezer")):
+            places.add(pantry, name, climate)
+        for line in LINES:
+            putup.put_up(pantry, putup.read(pantry, line))
+        yield pantry
+
+
+@pytest.fixture(scope="module")
+def demo_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+    path = tmp_path_factory.mktemp("demo") / "demo.db"
+    build_demo(path, TODAY)
+    return path.read_bytes()
+
+
+@pytest.fixture
+def demo(tmp_path: Path, demo_file: bytes) -> Iterator[Pantry]:
+    path = tmp_path / "demo.db"
+    path.write_bytes(demo_file)
+    with open_pantry(path, TODAY) as pantry:
+        yield pantry
+
+
+def table(pilot: Pilot[None]) -> RowTable:
+    return pilot.app.screen.query_one(RowTable)
+
+
+def current(pilot: Pilot[None]) -> Line:
+    line = table(pilot).current
+    assert line is not None
+    return line
+
+
+def said(pilot: Pilot[None]) -> str:
+    return str(pilot.app.screen.query_one("SaidLine", Static).content)
+
+
+def screen_text(pilot: Pilot[None]) -> str:
+    strips = pilot.app.screen._compositor.render_strips()
+    text = "\n".join("".join(segment.text for segment in strip) for strip in strips)
+    return text.replace("\u00a0", " ")
+
+
+def to_food(pilot: Pilot[None], food: str) -> None:
+    """Put the cursor on the first line of a food."""
+    foods = [line.row.food if line.row else "" for line in table(pilot).lines]
+    table(pilot).move_cursor(row=foods.index(food))
+
+
+def count(p: Pantry, food: str, state: State | None = None) -> int:
+    rows = (row for row in view.due(p) if row.food == food)
+    return sum(row.count for row in rows if state is None or row.state is state)
+
+
+# -- a lid code lands on the jar from everywhere --------------------------------------------------
+
+
+@pytest.mark.parametrize("room", ["W", "O", "L"])
+async def test_a_lid_code_typed_in_any_room_shows_the_batch(p: Pantry, room: str) -> None:
+    code = next(row.code for row in view.due(p) if row.food == "salsa")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press(room, *code.lower())
+        if room != "W":
+            assert f"{code} salsa" in screen_text(pilot), "it is named while it is typed"
+        await pilot.press("enter")
+        if room == "W" and not isinstance(pilot.app.screen, BatchScreen):
+            assert current(pilot).ref.startswith(code)
+            return
+        assert isinstance(pilot.app.screen, BatchScreen) and pilot.app.screen.code == code
+        await pilot.press("escape")
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_a_lid_code_is_found_although_the_list_was_narrowed(p: Pantry) -> None:
+    code = next(row.code for row in view.due(p) if row.food == "peaches")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("slash", *"peas", "enter", *code.lower(), "enter")
+        assert current(pilot).row.food == "peaches"  # type: ignore[union-attr]
+        assert {ln.row.food for ln in table(pilot).lines if ln.row} >= {"peas", "peaches"}
+
+
+# -- nothing typed is lost ------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("keys", "wrong", "right", "answer"),
+    [
+        (("S", "r"), "lukewarm", "55F", "55"),
+        (("S", "a"), "shelf 9, tropical", "shelf 9, pantry", "shelf 9"),
+        (("W", "E"), "away someday", "away friday", "Fri 27 Nov"),
+        (("W", "i", "1"), "soup = 2 unobtainium", "soup = 2 runner beans", "soup"),
+    ],
+)
+async def test_a_line_that_cannot_be_done_stays_with_the_reason(
+    p: Pantry, keys: tuple[str, ...], wrong: str, right: str, answer: str
+) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*keys)
+        before = len(p.events)
+        box = pilot.app.screen.query_one(Input)
+        box.value = wrong
+        await pilot.press("enter")
+        assert box.value == wrong and "Not done" in screen_text(pilot)
+        assert len(p.events) == before
+        box.value = right
+        await pilot.press("enter")
+        assert answer in said(pilot)
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_an_amount_that_cannot_be_read_comes_back(demo: Pantry) -> None:
+    row = next(r for r in view.due(demo) if r.amount and r.verdict is Verdict.SOUND)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*row.code.lower(), "enter", "u", *"2 ducks", "enter")
+        assert pilot.app.screen.query_one(Input).value == "2 ducks"
+        await pilot.press("escape")
+        assert view.rows_named(demo, row.container_ids)[row.container_ids[0]].amount == row.amount
+
+
+async def test_a_put_up_that_is_taken_back_gives_its_line_back(p: Pantry) -> None:
+    line = "2 pint jars plums, boiling-water canned, larder"
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p")
+        box = pilot.app.screen.query_one("#line", Input)
+        box.value = line
+        await pilot.press("enter")
+        assert box.value == "" and count(p, "plums") == 2
+        await pilot.press("ctrl+z")
+        assert box.value == line and count(p, "plums") == 0
+
+
+# -- acting ---------------------------------------------------------------------------------------
+
+
+async def test_the_answer_hides_neither_the_keys_nor_the_cursor(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 12)) as pilot:
+        await pilot.press("ctrl+end", "u")
+        await pilot.pause()
+        text = screen_text(pilot)
+        assert said(pilot)[:30] in text and "? help" in text
+        assert current(pilot).row.code in text  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    ("food", "keys", "left"),
+    [
+        ("lasagne", ("d", "*", "1"), 0),
+        ("peaches", ("d", "+", "+", "9"), 3),
+        ("peaches", ("d", "*", "-", "1"), 1),
+        ("peaches", ("g", *"4 Aunt Sunniva", "enter"), 2),
+    ],
+)
+async def test_several_of_one_line_leave_by_one_answer_and_one_undo_brings_them_back(
+    p: Pantry, food: str, keys: tuple[str, ...], left: int
+) -> None:
+    before = count(p, food)
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        to_food(pilot, food)
+        await pilot.press(*keys)
+        assert count(p, food) == left
+        await pilot.press("z")
+        assert count(p, food) == before
+        assert current(pilot).row.food == food, "the cursor is on what came back"  # type: ignore[union-attr]
+
+
+async def test_more_than_there_are_cannot_be_given(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        to_food(pilot, "peaches")
+        await pilot.press("g", *"40 Aunt Sunniva", "enter")
+        assert "Only 6" in screen_text(pilot) and count(p, "peaches") == 6
+
+
+async def test_a_whole_line_moves_by_two_keys_and_the_place(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        to_food(pilot, "peaches")
+        await pilot.press("m", "*", "2")  # freezer, fridge, larder: by name
+        assert [row.place for row in view.due(p) if row.food == "peaches"] == ["fridge"]
+
+
+@pytest.mark.parametrize(
+    ("foods", "keys"),
+    [
+        (("peaches", "salsa"), ("u",)),
+        (("peaches", "salsa"), ("o",)),
+        (("peas", "strawberries"), ("t",)),
+        (("peaches", "salsa"), ("m", "2")),
+        (("peaches", "salsa"), ("g", *"Aunt Sunniva", "enter")),
+        (("peaches", "salsa"), ("l",)),
+        (("peaches", "lasagne"), ("d", "1")),
+    ],
+)
+async def test_every_act_suits_several_marked_lines(
+    p: Pantry, foods: tuple[str, str], keys: tuple[str, ...]
+) -> None:
+    def stands() -> list[tuple[str, str, State, int]]:
+        return sorted((row.food, row.place, row.state, row.count) for row in view.due(p))
+
+    before = stands()
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        for food in foods:
+            to_food(pilot, food)
+            await pilot.press("space")
+        if len(keys) > 1:
+            await pilot.press(keys[0])
+            assert "2 marked lines" in screen_text(pilot)
+            keys = keys[1:]
+        await pilot.press(*keys)
+        changed = {food for food, *_ in set(stands()) ^ set(before)}
+        assert changed == set(foods)
+        assert not pilot.app.screen.marked  # type: ignore[attr-defined]
+        assert pilot.app.focused is table(pilot)
+        await pilot.press("z")
+        assert stands() == before
+
+
+async def test_a_working_batch_is_finished_by_one_key(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        to_food(pilot, "sauerkraut")
+        assert current(pilot).row.state is State.WORKING  # type: ignore[union-attr]
+        await pilot.press("f")
+        assert count(p, "sauerkraut", State.WORKING) == 0
+        assert "Finished" in said(pilot)
+
+
+async def test_what_must_go_is_refused_at_once_also_from_bulk(demo: Pantry) -> None:
+    row = next(r for r in view.due(demo) if r.amount)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*row.code.lower(), "enter", "s", "1", "escape")
+        worse = view.rows_named(demo, row.container_ids)[row.container_ids[0]]
+        assert worse.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+        await pilot.press("u")
+        assert "Not done" in said(pilot) and "How much" not in screen_text(pilot)
+
+
+async def test_without_a_published_figure_the_caution_stands_on_the_list(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        rows = [line.row.verdict if line.row else None for line in table(pilot).lines]
+        table(pilot).move_cursor(row=rows.index(Verdict.UNKNOWN))
+        await pilot.pause()
+        assert "Never taste to find out" in str(pilot.app.screen.query_one("#word", Static).content)
+
+
+def test_a_number_before_a_name_is_how_many() -> None:
+    assert counted("3 Aunt Sunniva") == (3, "Aunt Sunniva")
+    assert counted("3 to Aunt Sunniva") == (3, "Aunt Sunniva")
+    assert counted("Aunt Sunniva") == (1, "Aunt Sunniva")
+    assert counted("12") == (1, "12"), "a name may be a number"
+
+
+# -- looking --------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("key", "word"), [("S", "S shelves"), ("c", "c count"), ("O", "O outlook"), ("L", "L log")]
+)
+async def test_the_top_line_names_every_room_and_marks_the_present_one(
+    p: Pantry, key: str, word: str
+) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        top = screen_text(pilot).splitlines()[0]
+        assert all(room in top for room in ("D due", "S shelves", "W week", "c count", "L log"))
+        assert "Wed 25 Nov" in top and "in store" in top
+        await pilot.press(key)
+        if key == "c":
+            await pilot.press("1")
+        await pilot.pause()
+        strip = pilot.app.screen._compositor.render_strips()[0]
+        marked = [one.text.strip() for one in strip if one.style and one.style.reverse]
+        assert marked == [word]
+
+
+async def test_where_letters_are_typed_the_top_line_shows_the_other_keys(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p")
+        await pilot.pause()
+        assert "F2 due" in screen_text(pilot).splitlines()[0]
+
+
+async def test_a_very_small_screen_still_shows_a_list(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        here = current(pilot).key
+        await pilot.resize_terminal(20, 10)
+        await pilot.pause()
+        lines = screen_text(pilot).splitlines()
+        assert sum(line[:2] in ("x ", "- ", "! ", "+ ") for line in lines) >= 5
+        assert current(pilot).key == here
+        await pilot.resize_terminal(80, 24)
+        await pilot.pause()
+        assert current(pilot).key == here and "act by" in screen_text(pilot)
+
+
+@pytest.mark.parametrize("room", ["D", "S", "W", "c", "O", "L"])
+async def test_the_palette_names_every_command_with_its_key(p: Pantry, room: str) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press(room)
+        if room == "c":
+            await pilot.press("1")
+        screen = pilot.app.screen
+        titles = {one.title for one in pilot.app.get_system_commands(screen)}
+        for command in of(str(screen.here)):  # type: ignore[attr-defined]
+            if command.id not in ("palette", "back", "jump", "count"):
+                assert f"{command.word.capitalize()} ({command.keys})" in titles
+
+
+async def test_what_thaws_today_stands_on_top_of_the_week_and_one_key_thaws_it(
+    demo: Pantry,
+) -> None:
+    wishes.pin(demo, "5F", TODAY + timedelta(days=1))
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        first = table(pilot).lines[0]
+        assert first.key.startswith("thaw|") and "Thaw today" in screen_text(pilot)
+        assert current(pilot).key.startswith("take|"), "the cursor stands on the first to eat"
+        await pilot.press("ctrl+home", "t")
+        assert "Thawed" in said(pilot)
+        thawed = view.rows_named(demo, [first.ref])[first.ref]
+        assert thawed.state is State.THAWED
+        assert not any(line.key == first.key for line in table(pilot).lines)
+
+
+async def test_the_week_names_each_day_once(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        menu = [ln for ln in table(pilot).lines if ln.key.startswith(("take|", "dish|"))]
+        starts = [ln.cells[0].plain.strip() for ln in menu if not ln.key.startswith("dish|")]
+        named = [day for day in starts if day]
+        assert len(named) == len(set(named))
+        assert "Nov" in str(pilot.app.screen.query_one("#word", Static).content), "said below"
+
+
+async def test_the_first_questions_keep_the_altitude_that_is_known(tmp_path: Path) -> None:
+    create(tmp_path / "high.db", altitude_ft=4500, people=5)
+    with open_pantry(tmp_path / "high.db", TODAY) as pantry:
+        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
+            await pilot.press("enter", "enter", "1")
+            assert (pantry.altitude_ft, pantry.people) == (4500, 5)
+            assert "4500 ft" in said(pilot)
+
+
+async def test_leaving_the_first_questions_changes_nothing(tmp_path: Path) -> None:
+    create(tmp_path / "high.db", altitude_ft=4500, people=5, units="metric")
+    with open_pantry(tmp_path / "high.db", TODAY) as pantry:
+        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
+            await pilot.press("escape")
+            assert (pantry.altitude_ft, pantry.people, pantry.bare_degree) == (4500, 5, "C")
+
+
+async def test_an_empty_store_has_nothing_to_count_and_says_so(tmp_path: Path) -> None:
+    create(tmp_path / "empty.db")
+    with open_pantry(tmp_path / "empty.db", TODAY) as pantry:
+        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
+            await pilot.press("escape", "c")
+            await pilot.pause()
+            assert "Nothing stands anywhere yet" in said(pilot)
+            assert pilot.app.focused is table(pilot)
