@@ -24,7 +24,8 @@ class Why(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Candidate:
-    """One container that may be eaten, in eating order. `last` is its nearer date ahead.
+    """One container that may be eaten, in eating order. `last` is the day by which it is
+    wanted: its nearer date, None where nothing hurries it.
 
     `open_days` is how long it keeps once open, None where nothing is published. A container of a
     `bulk` is taken from by the portion.

@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from math import ceil
 
 from pantry_tui.core.appetite import Appetite
+from pantry_tui.core.limits import Judgement
 from pantry_tui.core.menu import Candidate, Needs
 from pantry_tui.core.model import Batch, Container, Stay
 from pantry_tui.core.needs import PutUp, expected
@@ -31,6 +32,10 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 
 #: What was bought keeps its printed date; it is proposed only this many days before.
 _BOUGHT_AHEAD = 120
+
+#: What is past its best gets no better by waiting: it is wanted within a quarter of a year. Common
+#: practice, no source.
+_PAST_BEST = timedelta(weeks=13)
 
 #: Weeks of the log in which a food gathers credit.
 _CREDIT_WEEKS = 12
@@ -69,7 +74,6 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
 def _candidate(p: Pantry, container: Container, opened: dict[str, int | None]) -> Candidate:
     batch = p.stock.batches[container.batch]
     judged = p.judge(container)
-    ahead = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
     if batch.id not in opened:
         opened[batch.id] = _open_days(p, batch, container)
@@ -78,7 +82,7 @@ def _candidate(p: Pantry, container: Container, opened: dict[str, int | None]) -
         food=batch.food.name,
         group=batch.food.group,
         servings=servings(p, container),
-        last=min(ahead, default=None),
+        last=_wanted_by(judged, p.today),
         must=container.state in (State.OPEN, State.THAWED) and not frozen,
         safe_until=judged.discard_after,
         frozen=frozen,
@@ -86,6 +90,14 @@ def _candidate(p: Pantry, container: Container, opened: dict[str, int | None]) -
         open_days=opened[batch.id],
         bulk=bool(container.amount),
     )
+
+
+def _wanted_by(judged: Judgement, today: date) -> date | None:
+    """The nearer of its dates; None where nothing hurries it."""
+    best = judged.best_by
+    if best is not None and best < today:
+        best = today + _PAST_BEST
+    return min((day for day in (best, judged.discard_after) if day), default=None)
 
 
 def _thaw_days(batch: Batch) -> int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, timedelta
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -11,7 +11,7 @@ import pytest
 from icalendar import Calendar
 
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services import act, outage, paper, places, putup, view
+from pantry_tui.services import act, outage, paper, places, putup, view, wishes
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
@@ -101,6 +101,7 @@ def test_a_label_has_all_that_a_lid_needs(p: Pantry) -> None:
 def test_the_fetch_list_goes_place_by_place(tmp_path: Path) -> None:
     build_demo(tmp_path / "demo.db", TODAY)
     with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        wishes.pin(demo, "5F", TODAY + timedelta(days=2))
         rows = paper.sheet(demo, "week").rows
     assert rows and [row[0].lower() for row in rows] == sorted(row[0].lower() for row in rows)
     assert any(row[0] == "chest freezer" and row[-1] != "-" for row in rows)
