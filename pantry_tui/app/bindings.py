@@ -8,11 +8,6 @@ from textual.binding import Binding, BindingType
 
 from pantry_tui.app.commands import COMMANDS, DIGITS, Command, of
 
-#: These open a field to type in. They are looked at before a key goes its way, so that what is
-#: typed right after them, in one go, lands in the field. Acts never are: an act that overtook the
-#: arrow before it would take the wrong jar.
-FAST = ("find", "jump")
-
 
 def bindings(screen: str) -> list[BindingType]:
     """The bindings of `screen`. Ctrl+P and Ctrl+Q are the app's own."""
@@ -30,7 +25,6 @@ def _bind(command: Command, key: str) -> Binding:
         command.word,
         show=command.footer,
         tooltip=command.tip,
-        priority=command.id in FAST,
         id=command.id if command.key != DIGITS else f"{command.id}-{key}",
     )
 

@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from textual.app import App
-
 from pantry_tui.app.format import clip, week_day
+from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
 
 
-class Host(App[None]):
+class Host(InTurn):
     """The app as the screens see it."""
 
     def __init__(self, pantry: Pantry) -> None:

@@ -43,10 +43,6 @@ class FindingScreen(Screen[None]):
         """Read the list again; the cursor stays on its line."""
         raise NotImplementedError
 
-    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """In a field, a slash or a digit is typed like any other character."""
-        return not (action in ("find", "jump") and isinstance(self.focused, Input))
-
     def action_find(self) -> None:
         self._show_bar("", jump=False)
 
@@ -63,7 +59,7 @@ class FindingScreen(Screen[None]):
         self.bar.placeholder = "lid code" if jump else "words to find"
         self.bar.display = True
         self.bar.value = value
-        self.set_focus(self.bar)  # at once: the next key may follow fast
+        self.set_focus(self.bar)
         # Focusing selects the text, and the next digit would overwrite the first.
         self.bar.select_on_focus = False
         self.bar.cursor_position = len(value)
