@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from pantry_tui.core.model import Batch, Stay
-from pantry_tui.core.rules import Rule, Rulebook, Status, closeness, speaking
+from pantry_tui.core.rules import Rule, Rulebook, Status, closeness
 from pantry_tui.core.words import Climate, Kind, Method, State
 
 _WARM_PLACES = frozenset({Climate.ROOM, Climate.PANTRY, Climate.CELLAR})
@@ -30,13 +30,12 @@ class Life:
     note: str = ""
 
 
-def spoken(batch: Batch, stay: Stay, book: Rulebook) -> list[Rule]:
+def spoken(batch: Batch, stay: Stay, book: Rulebook) -> Sequence[Rule]:
     """The published rules for one stay. An opened or thawed pack in the freezer keeps like a
     closed one."""
-    table = book.of(batch.method)
-    found = speaking(table, batch.food, batch.method, stay.state, stay.climate)
+    found = book.speaking(batch.food, batch.method, stay.state, stay.climate)
     if not found and stay.climate is Climate.FREEZER and stay.state in (State.OPEN, State.THAWED):
-        closed = speaking(table, batch.food, batch.method, State.SEALED, stay.climate)
+        closed = book.speaking(batch.food, batch.method, State.SEALED, stay.climate)
         return [rule for rule in closed if rule.kind is not Kind.REFUSE]
     return found
 

@@ -63,6 +63,18 @@ class Rulebook:
     rules: Mapping[Method, Sequence[Rule]]
     crops: Mapping[str, Crop] = field(default_factory=dict)
     own: tuple[Rule, ...] = ()
+    _spoken: dict[tuple[FoodFacts, Method, State, Climate], Sequence[Rule]] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
+
+    def speaking(
+        self, food: FoodFacts, method: Method, state: State, climate: Climate
+    ) -> Sequence[Rule]:
+        """What `speaking` finds in the published rules; the same question is answered once."""
+        asked = (food, method, state, climate)
+        if asked not in self._spoken:
+            self._spoken[asked] = tuple(speaking(self.of(method), food, method, state, climate))
+        return self._spoken[asked]
 
     def of(self, method: Method) -> Sequence[Rule]:
         """The published rules of a method."""

@@ -89,14 +89,17 @@ class _Week:
     def fill(self) -> None:
         """What should go this week, within the ceilings."""
         for number, spare in self._should_go():
-            last = self.free[number].last
-            due = last is not None and last <= self.table.end
+            due = self._due(self.free[number])
             self._choose(number, Why.DUE if due else Why.BEGIN if spare <= CALM else Why.PACE)
+
+    def _due(self, one: Candidate) -> bool:
+        return one.last is not None and one.last <= self.table.end
 
     def _should_go(self) -> list[tuple[int, float]]:
         """What to open next to what is chosen, and the weeks that its food has to spare."""
-        numbers = list(self.free)
-        lots = [self._lot(one) for one in self.free.values()]
+        # What cannot be thawed in the days that are left waits for the next week.
+        numbers = [n for n, one in self.free.items() if self._due(one) or self.table.possible(one)]
+        lots = [self._lot(self.free[number]) for number in numbers]
         ceilings = Ceilings(
             {one.food: self.appetite.of_food(one.food) for one in self.free.values()},
             {group: self.appetite.of_group(group) for group in Group},
@@ -107,7 +110,8 @@ class _Week:
         return [(numbers[opening.lot], opening.spare) for opening in found]
 
     def _lot(self, one: Candidate) -> Lot:
-        last = None if one.last is None else max(0, (one.last - self.table.start).days // 7)
+        ahead = None if one.last is None else (one.last - self.table.next_week).days
+        last = None if ahead is None else max(0, ahead // 7 + 1)
         days = _LONG if one.open_days is None else one.open_days
         return Lot(one.food, one.group, one.servings, last, days=2 if one.bulk else days)
 

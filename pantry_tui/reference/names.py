@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from difflib import SequenceMatcher
+from functools import lru_cache
 
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import Acidity, Group, Method
@@ -60,6 +61,7 @@ def _words(text: str) -> list[str]:
     return found
 
 
+@lru_cache(maxsize=4096)
 def normal(text: str) -> frozenset[str]:
     """The set of single-form words that matter: "Tomatoes, crushed" == "crushed tomato"."""
     return frozenset(_words(text))

@@ -62,6 +62,19 @@ def test_a_roast_starts_to_thaw_in_time() -> None:
     assert not found.picks and found.missed
 
 
+def test_what_cannot_thaw_in_the_days_left_waits_and_is_not_missed() -> None:
+    roast = jar("1", "beef", group=Group.MEAT, frozen=True, thaw_days=3, last=day(40))
+    found = plan([roast], TWO, START, Needs(), length=2)
+    assert not found.picks and not found.missed
+    assert eaten(plan([roast], TWO, START, Needs(), length=4).picks) == ["1"]
+
+
+def test_in_a_week_half_over_only_what_falls_due_in_the_rest_is_due() -> None:
+    stock = [jar("1", last=day(1)), jar("2", "peas", last=day(3))]
+    found = plan(stock, TWO, START, Needs(shares={"vegetable": 0.0}), length=2)
+    assert {p.candidate.container: p.why for p in found.picks} == {"1": Why.DUE, "2": Why.BEGIN}
+
+
 def test_from_bulk_as_many_meals_as_the_pace_asks() -> None:
     crate = jar("crate", servings=90, bulk=True)
     picks = plan([crate], TWO, START, Needs(shares={"vegetable": 4.0})).picks
