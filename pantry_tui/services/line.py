@@ -26,6 +26,12 @@ _UNIT_AFTER = re.compile(
     r" +(?:\d+/\d+ +)?(?:" + "|".join(sorted(_UNIT_WORDS, key=len, reverse=True)) + r")(?![\w=-])",
     re.IGNORECASE,
 )
+#: Values of two words that need no quotes.
+_SECOND_WORD = re.compile(
+    r"(?:(?<=lemon)|(?<=lime)) +juice\b|(?<=citric) +acid\b|(?:(?<=hot)|(?<=raw)) +pack\b"
+    r"|(?:(?<=dial)|(?<=weighted)) +gauge\b|(?<=boiling) +water\b",
+    re.IGNORECASE,
+)
 _VACUUM = re.compile(r"\bvacuum[- ](?:packed|sealed)\b", re.IGNORECASE)
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
 
@@ -85,9 +91,10 @@ def _take_flags(line: str) -> tuple[str, dict[str, str]]:
     rest, done = "", 0
     for match in _FLAG.finditer(line):
         value, stop = match[2], match.end()
-        unit = _UNIT_AFTER.match(line, stop) if value[-1] in "0123456789½¼¾⅓⅔⅛" else None
-        if unit is not None:
-            value, stop = f"{value} {' '.join(unit[0].split())}", unit.end()
+        after = _UNIT_AFTER if value[-1] in "0123456789½¼¾⅓⅔⅛" else _SECOND_WORD
+        more = after.match(line, stop)
+        if more is not None:
+            value, stop = f"{value} {' '.join(more[0].split())}", more.end()
         flags[match[1].lower()] = value.strip('"')
         rest, done = f"{rest}{line[done : match.start()]} ", stop
     return rest + line[done:], flags

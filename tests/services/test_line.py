@@ -172,3 +172,11 @@ def test_no_word_is_dropped(words: list[str]) -> None:
 @given(st.text(max_size=200))
 def test_no_text_breaks_the_line(text: str) -> None:
     assert isinstance(read(text), PutUpReading)
+
+
+def test_a_value_of_two_words_needs_no_quotes() -> None:
+    found = read("8 pint jars tomatoes, acid=lemon juice, pack=hot pack, north wall, minutes=50")
+    assert dict(found.process) == {"acid": "lemon juice", "pack": "hot pack", "minutes": "50"}
+    assert found.place == "basement › north wall" and not found.unread
+    found = read("acid=lemon juicy tomatoes")
+    assert dict(found.process) == {"acid": "lemon"}
