@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
+
+from pantry_tui.services.demo import build_demo
+from pantry_tui.services.pantry import Pantry, open_pantry
 
 # The same examples on every machine, and none fails for being slow: a failure is always the
 # program's. `PANTRY_EXPLORE=1 pytest tests/core` looks further afield.
@@ -32,3 +37,20 @@ def away_from_home(
     monkeypatch.delenv("PANTRY_STORE", raising=False)
     monkeypatch.delenv("PANTRY_TODAY", raising=False)
     return home
+
+
+@pytest.fixture(scope="session")
+def demo_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+    """The demo store of 25 November 2026."""
+    path = tmp_path_factory.mktemp("demo") / "demo.db"
+    build_demo(path, date(2026, 11, 25))
+    return path.read_bytes()
+
+
+@pytest.fixture
+def demo(tmp_path: Path, demo_file: bytes) -> Iterator[Pantry]:
+    """It, open on that day, for one test alone."""
+    path = tmp_path / "demo.db"
+    path.write_bytes(demo_file)
+    with open_pantry(path, date(2026, 11, 25)) as p:
+        yield p

@@ -18,25 +18,9 @@ from pantry_tui.app.widgets.rowtable import RowTable
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services import places, putup, view
 from pantry_tui.services import week as weeks
-from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 TODAY = date(2026, 11, 25)
-
-
-@pytest.fixture(scope="module")
-def demo_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
-    path = tmp_path_factory.mktemp("demo") / "demo.db"
-    build_demo(path, TODAY)
-    return path.read_bytes()
-
-
-@pytest.fixture
-def demo(tmp_path: Path, demo_file: bytes) -> Iterator[Pantry]:
-    path = tmp_path / "demo.db"
-    path.write_bytes(demo_file)
-    with open_pantry(path, TODAY) as p:
-        yield p
 
 
 @pytest.fixture

@@ -17,7 +17,6 @@ from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services import places, putup, view, wishes
-from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 TODAY = date(2026, 11, 25)
@@ -40,21 +39,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
             places.add(pantry, name, climate)
         for line in LINES:
             putup.put_up(pantry, putup.read(pantry, line))
-        yield pantry
-
-
-@pytest.fixture(scope="module")
-def demo_file(tmp_path_factory: pytest.TempPathFactory) -> bytes:
-    path = tmp_path_factory.mktemp("demo") / "demo.db"
-    build_demo(path, TODAY)
-    return path.read_bytes()
-
-
-@pytest.fixture
-def demo(tmp_path: Path, demo_file: bytes) -> Iterator[Pantry]:
-    path = tmp_path / "demo.db"
-    path.write_bytes(demo_file)
-    with open_pantry(path, TODAY) as pantry:
         yield pantry
 
 

@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date
-from pathlib import Path
 
-import pytest
 from textual.events import Key
 from textual.pilot import Pilot
 from textual.widgets import Input
@@ -15,19 +12,11 @@ from pantry_tui.app.main import PantryApp
 from pantry_tui.app.widgets.rowtable import RowTable
 from pantry_tui.core.events import Did
 from pantry_tui.services import week
-from pantry_tui.services.demo import build_demo
-from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import name_of
 
 TODAY = date(2026, 11, 25)
 NAMES = {"/": "slash", "+": "plus", " ": "space"}
-
-
-@pytest.fixture
-def demo(tmp_path: Path) -> Iterator[Pantry]:
-    build_demo(tmp_path / "demo.db", TODAY)
-    with open_pantry(tmp_path / "demo.db", TODAY) as pantry:
-        yield pantry
 
 
 async def burst(pilot: Pilot[None], *keys: str) -> None:

@@ -2,24 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date, timedelta
-from pathlib import Path
 
 import pytest
 
 from pantry_tui.services import act, appetite, week, wishes
-from pantry_tui.services.demo import build_demo
-from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.pantry import Pantry
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    build_demo(tmp_path / "demo.db", TODAY)
-    with open_pantry(tmp_path / "demo.db", TODAY) as pantry:
-        yield pantry
+def p(demo: Pantry) -> Pantry:
+    return demo
 
 
 def test_the_last_thing_goes_first_booked_or_said(p: Pantry) -> None:

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date, timedelta
-from pathlib import Path
 
 import pytest
 
@@ -14,9 +12,8 @@ from pantry_tui.core.words import Group, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import act, appetite, dishes, signs, view, wishes
 from pantry_tui.services import week as weeks
-from pantry_tui.services.demo import build_demo
 from pantry_tui.services.needs import candidates
-from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import name_of
 from pantry_tui.services.rows import Take
 
@@ -24,10 +21,8 @@ TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    build_demo(tmp_path / "demo.db", TODAY)
-    with open_pantry(tmp_path / "demo.db", TODAY) as pantry:
-        yield pantry
+def p(demo: Pantry) -> Pantry:
+    return demo
 
 
 def test_a_week_is_fit_spread_and_thawed_in_time(p: Pantry) -> None:
