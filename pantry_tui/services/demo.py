@@ -99,7 +99,17 @@ def _steps(batches: list[dict[str, str]]) -> Iterator[_Step]:
             what, _, when = part.partition("@")
             ago, _, tail = when.partition(":")
             verb, _, rest = what.strip().partition(" ")
-            yield _Step(int(ago), number, verb, f"{rest}|{tail}")
+            first, spread, last = ago.partition("-")
+            if spread:
+                yield from _one_by_one(int(first), int(last), int(rest), number)
+            else:
+                yield _Step(int(ago), number, verb, f"{rest}|{tail}")
+
+
+def _one_by_one(first: int, last: int, count: int, row: int) -> Iterator[_Step]:
+    """So many used one at a time, evenly from `first` to `last` days ago."""
+    for n in range(count):
+        yield _Step(round(first + (last - first) * n / (count - 1)), row, "use", "1|")
 
 
 def _put_up(p: Pantry, row: dict[str, str]) -> str:

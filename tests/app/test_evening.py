@@ -50,11 +50,13 @@ class Terminal:
         self._run("send-keys", "-t", "evening", *keys)
 
     def until(self, words: str) -> str:
-        """Looks again and again until `words` stand on the screen; gives up after many looks."""
-        shown = ""
+        """Looks again and again until `words` stand on a screen that is painted; gives up after
+        many looks."""
+        shown, alike = "", 0
         for _ in range(4000):
-            shown = self.screen()
-            if words in shown:
+            before, shown = shown, self.screen()
+            alike = alike + 1 if shown == before else 0
+            if words in shown and alike > 20:
                 return shown
         raise AssertionError(f"{words!r} never came:\n{shown}")
 
