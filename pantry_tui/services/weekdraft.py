@@ -29,6 +29,8 @@ class Entry:
     amount: str = ""
     servings: float = 0.0
     spare: float = 0.0
+    later: float = 0.0
+    until: date | None = None
     booked: tuple[tuple[date, str], ...] = ()
 
 
@@ -116,6 +118,8 @@ def _plain(entry: Entry) -> dict[str, Any]:
         "amount": entry.amount,
         "servings": entry.servings,
         "spare": entry.spare,
+        "later": entry.later,
+        "until": _text(entry.until),
         "booked": [[day.isoformat(), group] for day, group in entry.booked],
     }
 
@@ -130,5 +134,7 @@ def _entry(data: Mapping[str, Any]) -> Entry:
         data["amount"],
         data["servings"],
         data["spare"],
+        data.get("later", 0.0),
+        _day(data.get("until")),
         tuple((date.fromisoformat(day), group) for day, group in data["booked"]),
     )
