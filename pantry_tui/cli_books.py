@@ -75,7 +75,7 @@ def losses(call: Call) -> int:
     since = read_date(call.args.start, call.today) if call.args.start else None
     with call.pantry() as p:
         found = lost(p, since)
-    return call.say(jsonable.plain(found), out.losses(found))
+    return call.say(jsonable.plain(found), out.losses(found, since))
 
 
 def taste(call: Call) -> int:

@@ -11,6 +11,8 @@ import pytest
 from pantry_tui.errors import BadInput
 from pantry_tui.services import act, appetite, places, putup, wishes
 from pantry_tui.services import week as weeks
+from pantry_tui.services.losses import losses
+from pantry_tui.services.outlook import outlook
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 TODAY = date(2026, 11, 25)  # a Wednesday
@@ -111,3 +113,61 @@ def test_an_empty_week_says_whether_there_is_anything(p: Pantry) -> None:
     up(p, "5 half-pint jars raspberry jam, jam, larder, today")
     found = weeks.week(p)
     assert found.take == () and found.stocked
+
+
+# -- the outlook -----------------------------------------------------------------------------------
+
+
+def test_what_nobody_eats_is_to_be_given_away_and_not_put_up_again(p: Pantry) -> None:
+    """Eight jars, eaten at one a week in autumn; then the household has had enough of them."""
+    code = up(p, "18 pint jars pickled beets, vinegar pickle, larder, 2026-01-05")
+    p.today = TODAY - timedelta(weeks=10)
+    for _ in range(10):
+        act.use(p, code)
+        p.today += timedelta(weeks=1)
+    (beets,) = outlook(p).foods
+    assert beets.put_up > 0
+    appetite.set_ceiling(p, "pickled beets", "0")
+    (beets,) = outlook(p).foods
+    said = "Pickled beets: not eaten here; give away eight jars by Tue 5 Jan 2027."
+    assert beets.hoarding == beets.pace_says == said
+    assert beets.put_up == 0
+
+
+def test_the_household_plans_no_more_than_it_says_it_eats(p: Pantry) -> None:
+    """Four servings a week were eaten; at half a serving for each of four people it is two:
+    52 weeks of two servings, at four to the jar, are 26 jars."""
+    code = up(p, "22 pint jars runner beans, pressure canned, larder, 2026-08-01")
+    p.today = TODAY - timedelta(weeks=10)
+    for _ in range(10):
+        act.use(p, code)
+        p.today += timedelta(weeks=1)
+    appetite.set_ceiling(p, "runner beans", "0.5")
+    (beans,) = outlook(p).foods
+    assert beans.rate == 2 and "2.0 servings a week (as you said)" in beans.reckoning
+    assert beans.left == 0 and beans.put_up == 26
+
+
+def test_no_food_is_reckoned_to_be_eaten_faster_than_its_group(p: Pantry) -> None:
+    """Four people eat two servings each of fish a week, though three of any one food."""
+    up(p, "40 1-lb packs cod, frozen, chest, 2026-11-01")
+    (cod,) = outlook(p).foods
+    assert cod.rate == 8
+
+
+def test_a_nearer_look_asks_for_no_more_at_the_next_harvest(p: Pantry) -> None:
+    up(p, "9 pint jars runner beans, pressure canned, larder, 2026-08-10")
+    (whole,) = outlook(p).foods
+    (near,) = outlook(p, date(2027, 1, 1)).foods
+    assert near.put_up <= whole.put_up
+
+
+def test_losses_of_a_time_are_a_share_of_what_stood_or_was_put_up_in_it(p: Pantry) -> None:
+    """Ten jars, two gone in May: of the eight that stood in December one was lost."""
+    p.today = date(2026, 5, 1)
+    code = up(p, "10 pint jars dill pickles, vinegar pickle, larder, 2026-04-10")
+    act.discard(p, code, 2, "seal failed")
+    p.today = date(2026, 12, 10)
+    act.discard(p, code, 1, "past its date")
+    found = losses(p, date(2026, 12, 1))
+    assert found.share == 0.125 and [row.share for row in found.rows] == [0.125]
