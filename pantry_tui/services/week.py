@@ -80,9 +80,15 @@ def accept(p: Pantry, start: date | None = None) -> Done:
 
 
 def accept_anew(p: Pantry, draft: WeekDraft) -> None:
-    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again."""
+    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again; what
+    lies where it lay keeps its reason."""
+    was = {(id_, day): e.why for e in draft.plan or () for id_ in e.containers for day in e.days}
     done = [entry for entry in draft.plan or () if not days_ahead(p, entry)]
-    _keep(p, draft, [*done, *_entries(p, menu_of(p, draft).picks)])
+    rest = [
+        replace(entry, why=was.get((entry.containers[0], entry.days[0]), entry.why))
+        for entry in _entries(p, menu_of(p, draft).picks)
+    ]
+    _keep(p, draft, [*done, *rest])
 
 
 def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> None:

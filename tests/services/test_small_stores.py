@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.errors import BadInput
-from pantry_tui.services import act, appetite, places, putup, wishes
+from pantry_tui.services import act, appetite, dishes, places, putup, wishes
 from pantry_tui.services import week as weeks
 from pantry_tui.services.losses import losses
 from pantry_tui.services.outlook import outlook
@@ -171,3 +171,52 @@ def test_losses_of_a_time_are_a_share_of_what_stood_or_was_put_up_in_it(p: Pantr
     act.discard(p, code, 1, "past its date")
     found = losses(p, date(2026, 12, 1))
     assert found.share == 0.125 and [row.share for row in found.rows] == [0.125]
+
+
+# -- an accepted week is arranged again ------------------------------------------------------------
+
+
+@pytest.fixture
+def soup(p: Pantry) -> Pantry:
+    """An accepted week with a dish on Friday."""
+    appetite.set_people(p, 2)
+    up(p, "6 pint jars runner beans, pressure canned, larder, 2026-01-20")
+    up(p, "4 pint tubs chicken stock, frozen, chest, 2026-07-25")
+    dishes.keep(p, "bean soup = 4 runner beans, 2 chicken stock")
+    wishes.cook(p, "bean soup", date(2026, 11, 27))
+    weeks.accept(p)
+    return p
+
+
+def cooked(p: Pantry) -> dict[str, date]:
+    return {take.food: take.day for take in weeks.week(p).take if take.dish}
+
+
+def test_a_dish_of_an_accepted_week_moves_with_all_that_it_takes(soup: Pantry) -> None:
+    friday, monday = date(2026, 11, 27), date(2026, 11, 30)
+    assert cooked(soup) == {"runner beans": friday, "chicken stock": friday}
+    before = len(weeks.week(soup).take)
+    wishes.cook(soup, "bean soup", monday)
+    assert cooked(soup) == {"runner beans": monday, "chicken stock": monday}
+    assert len(weeks.week(soup).take) == before
+    act.undo(soup)
+    assert set(cooked(soup).values()) == {friday}
+
+
+def test_a_new_dish_comes_into_an_accepted_week(soup: Pantry) -> None:
+    dishes.keep(soup, "bean salad = 4 runner beans")
+    wishes.cook(soup, "bean salad", date(2026, 11, 29))
+    takes = [take for take in weeks.week(soup).take if take.dish == "bean salad"]
+    assert [take.day for take in takes] == [date(2026, 11, 29)]
+    assert set(cooked(soup)) == {"runner beans", "chicken stock"}  # the soup is there too
+
+
+def test_what_is_unpinned_stays_in_an_accepted_week_and_the_rest_keeps_its_reason(
+    soup: Pantry,
+) -> None:
+    was = {take.containers: take.why[0] for take in weeks.week(soup).take}
+    lone = next(take for take in weeks.week(soup).take if not take.dish)
+    wishes.unpin(soup, lone.containers[0])
+    now = {take.containers: take.why[0] for take in weeks.week(soup).take}
+    assert now.keys() == was.keys()
+    assert all(now[one] == was[one] for one in was if one != lone.containers)
