@@ -42,7 +42,7 @@ def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> Week
     """
     draft = _draft(p, start)
     if draft.plan is not None:
-        return _view(p, draft, [entry for entry in draft.plan if days_ahead(p, entry)])
+        return _view(p, draft, _open(p, draft))
     return _view(p, draft, _entries(p, menu_of(p, draft, unknown=unknown).picks))
 
 
@@ -72,8 +72,15 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
 
 @aside
 def accept(p: Pantry, start: date | None = None) -> Done:
-    """Keep this week's plan. Nothing is booked until it is eaten."""
+    """Keep this week's plan. Nothing is booked until it is eaten. Raises BadInput, and Refused for
+    a later week while there is still something to eat of an accepted one."""
     draft = _draft(p, start)
+    now = weekdraft.load(p)
+    if now.plan is not None and draft.start > now.start and _view(p, now, _open(p, now)).take:
+        raise Refused(
+            f"The week to {dates.say(now.end)} is accepted and not all eaten: mark its days "
+            "eaten, or plan it anew, before you accept another."
+        )
     entries = _entries(p, menu_of(p, replace(draft, plan=None)).picks)
     _keep(p, draft, entries)
     return Done(f"Kept the week from {dates.say(draft.start)}; mark each day when it is eaten.")
@@ -153,6 +160,11 @@ def _book(p: Pantry, ref: str, entry: Entry, day: date) -> Done:
 def _last_group(p: Pantry) -> str:
     last = p.last_standing()
     return str(last.data.get("group", last.id)) if last else ""
+
+
+def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:
+    """What of an accepted week is not eaten on all its days."""
+    return [entry for entry in draft.plan or () if days_ahead(p, entry)]
 
 
 def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:

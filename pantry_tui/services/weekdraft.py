@@ -1,6 +1,6 @@
 """The week that is being planned, as it is kept with the store: wishes and the accepted plan.
 
-Nothing in it is booked. It holds from the day it was begun for seven days; then a new week begins.
+Nothing in it is booked. It holds for seven days from its first; then a new week begins.
 """
 
 from __future__ import annotations
@@ -51,12 +51,13 @@ class WeekDraft:
 
 
 def load(p: Pantry) -> WeekDraft:
-    """The week that runs today, else a fresh one from today."""
+    """The week that runs today or was accepted for days to come, else a fresh one from today."""
     was = kept(p)
     if was is None or "pins" not in was:
         return WeekDraft(p.today)
     first = date.fromisoformat(was["from"])
-    if not first <= p.today <= first + timedelta(days=6):
+    ahead = p.today < first and was["plan"] is not None
+    if not (ahead or first <= p.today <= first + timedelta(days=6)):
         return WeekDraft(p.today)
     pins = tuple((id_, _day(day)) for id_, day in was["pins"])
     wishes = Wishes(

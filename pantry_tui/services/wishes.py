@@ -192,8 +192,9 @@ def _pinned(draft: WeekDraft, container: Container, day: date) -> WeekDraft:
 
 def _ahead(p: Pantry, day: date) -> date:
     """A day of this week that lies ahead. Raises BadInput."""
-    last = weekdraft.load(p).end
-    if not p.today <= day <= last:
+    week = weekdraft.load(p)
+    last = week.end
+    if not max(p.today, week.start) <= day <= last:
         raise BadInput(
             f"{dates.say(day)} is not ahead in this week: name a day up to {dates.say(last)}."
         )

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.errors import BadInput
+from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import act, appetite, dishes, places, putup, wishes
 from pantry_tui.services import week as weeks
 from pantry_tui.services.losses import losses
@@ -220,3 +220,49 @@ def test_what_is_unpinned_stays_in_an_accepted_week_and_the_rest_keeps_its_reaso
     now = {take.containers: take.why[0] for take in weeks.week(soup).take}
     assert now.keys() == was.keys()
     assert all(now[one] == was[one] for one in was if one != lone.containers)
+
+
+# -- a week accepted ahead -------------------------------------------------------------------------
+
+
+def test_a_week_accepted_on_sunday_evening_is_eaten_from_monday_on(p: Pantry) -> None:
+    p.today = date(2026, 11, 22)
+    code = up(p, "12 pint jars tomatoes, boiling-water canned, larder, 2025-12-20")
+    monday = date(2026, 11, 23)
+    weeks.accept(p, monday)
+    plan = weeks.week(p)
+    assert plan.accepted and plan.start == monday
+    wishes.pin(p, f"{code}/12", date(2026, 11, 28))  # on Sunday still; the week stays accepted
+    assert weeks.week(p).accepted and weeks.week(p).start == monday
+    with pytest.raises(BadInput):
+        wishes.pin(p, f"{code}/12", date(2026, 11, 22))
+    p.today = monday
+    assert weeks.eaten(p, monday).message == f"Booked Mon 23 Nov 2026 as eaten: {code}/1."
+    assert monday not in {take.day for take in weeks.week(p).take}
+
+
+def test_a_later_week_is_not_accepted_over_one_that_runs(p: Pantry) -> None:
+    up(p, "12 pint jars tomatoes, boiling-water canned, larder, 2025-12-20")
+    weeks.accept(p)
+    was = weeks.week(p)
+    with pytest.raises(Refused, match="not all eaten"):
+        weeks.accept(p, TODAY + timedelta(days=7))
+    assert weeks.week(p) == was
+    weeks.forget(p)
+    weeks.accept(p, TODAY + timedelta(days=7))
+    assert weeks.week(p).start == TODAY + timedelta(days=7)
+
+
+def test_an_accepted_week_survives_what_another_window_does(p: Pantry) -> None:
+    code = up(p, "12 pint jars tomatoes, boiling-water canned, larder, 2025-12-20")
+    weeks.accept(p)
+    was = [(take.day, take.containers) for take in weeks.week(p).take]
+    with open_pantry(p.store.path, TODAY) as other:
+        act.give(other, f"{code}/12", 1, "Aunt Sunniva")
+        up(other, "9 pint jars peaches, boiling-water canned, larder, 2025-12-05")
+        places.add(other, "attic", "room")
+    act.use(p, f"{code}/11")
+    act.undo(p)
+    found = weeks.week(p)
+    assert found.accepted
+    assert [(take.day, take.containers) for take in found.take] == was
