@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from itertools import groupby
 
 from pantry_tui.core import dates
@@ -32,6 +32,9 @@ from pantry_tui.services.weekdraft import Entry, WeekDraft
 
 #: So many containers are named one by one.
 _NAMED = 3
+
+#: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
+_AHEAD = timedelta(days=7)
 
 
 def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> WeekView:
@@ -75,6 +78,8 @@ def accept(p: Pantry, start: date | None = None) -> Done:
     """Keep this week's plan. Nothing is booked until it is eaten. Raises BadInput, and Refused for
     a later week while there is still something to eat of an accepted one."""
     draft = _draft(p, start)
+    if draft.start - p.today > _AHEAD:
+        raise BadInput(f"Accept a week that begins by {dates.say(p.today + _AHEAD)}.")
     now = weekdraft.load(p)
     if now.plan is not None and draft.start > now.start and _view(p, now, _open(p, now)).take:
         raise Refused(

@@ -266,3 +266,20 @@ def test_an_accepted_week_survives_what_another_window_does(p: Pantry) -> None:
     found = weeks.week(p)
     assert found.accepted
     assert [(take.day, take.containers) for take in found.take] == was
+
+
+def test_a_week_is_accepted_at_most_a_week_ahead(p: Pantry) -> None:
+    with pytest.raises(BadInput, match="Wed 2 Dec 2026"):
+        weeks.accept(p, TODAY + timedelta(days=8))
+
+
+def test_of_a_crate_only_what_is_eaten_while_it_keeps_is_put_up(p: Pantry) -> None:
+    """Thirty-six pounds of carrots are 108 servings. To July 1 are 219 days, so the stock gives
+    108 / (219 / 7) = 3.45 servings a week. They keep four months, 120 days from 25 November: 59.2
+    servings in that time, at three a pound 20 lb, and not the whole crate."""
+    appetite.set_people(p, 2)
+    places.add(p, "cellar", "cellar")
+    code = up(p, "1 crate carrots 40 lb, cellar-stored, cellar, 2026-10-01")
+    act.use(p, code, "4 lb")
+    (carrots,) = outlook(p).foods
+    assert (carrots.put_up, carrots.pounds) == (1, 20)
