@@ -21,15 +21,15 @@ def words(verb: Any, whole: Callable[[str], int]) -> None:
     it.add_argument("--margin", metavar="10%", help="so much on top of what is put up")
     it.add_argument("--years", type=whole, default=1, help="cover so many years, if it keeps")
     it = verb("year", year, "The year of each food: opening, made, gone, closing, eaten")
-    it.add_argument("food", nargs="*")
+    it.add_argument("food", nargs="*", help="one food only")
     it = verb("losses", losses, "What was discarded and why, and what would save most")
-    it.add_argument("--from", dest="start", metavar="DATE")
+    it.add_argument("--from", dest="start", metavar="DATE", help="only since that day")
     it = verb("taste", taste, "What was said of a batch at table")
     it.add_argument("code")
     it.add_argument("said", nargs="+", help="again, not-again or change, then a note")
     it = verb("reserve", reserve, "Keep some apart, for a gift or for somebody")
     it.add_argument("code")
-    it.add_argument("count", nargs="?", type=whole)
+    it.add_argument("count", nargs="?", type=whole, help="how many of the batch")
     it.add_argument("--for", dest="words", nargs="+", metavar="WHOM", help="gift, or a name")
     it.add_argument("--free", action="store_true", help="back to your own stock")
     it = verb("substitute", substitute, "What stands in for a food when its crop fails")
@@ -75,7 +75,7 @@ def losses(call: Call) -> int:
     since = read_date(call.args.start, call.today) if call.args.start else None
     with call.pantry() as p:
         found = lost(p, since)
-    return call.say(jsonable.plain(found), out.losses(found))
+    return call.say(jsonable.plain(found), out.losses(found, since))
 
 
 def taste(call: Call) -> int:

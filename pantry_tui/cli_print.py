@@ -165,7 +165,7 @@ def putup(made: PutUp) -> list[str]:
 
 
 def week(view: WeekView) -> list[str]:
-    """Day by day, then what to know, what waits and what must go."""
+    """Day by day, then what to know, what waits and what must go; last why each is in it."""
     state = "accepted" if view.accepted else "proposed"
     lines = [f"{say(view.start)} to {say(view.end)}, for {view.people}, {state}"]
     rows = [
@@ -179,13 +179,23 @@ def week(view: WeekView) -> list[str]:
         heads = ("day", "code", "food", "n", "place", "servings", "thaw from", "dish")
         lines += table(heads, rows)
     else:
-        lines.append("Nothing to propose: put something up with `pantry-tui putup`.")
+        lines.append(_no_menu(view))
     lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
     if view.left_out:
         lines.append(clean(f"Left out this week: {', '.join(view.left_out)}."))
     lines += list(_named("Needs a hand or has no published figure", view.waiting))
     lines += list(_named("Must go", view.discard))
+    why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
+    lines += ["Why:", *dict.fromkeys(why)] if why else []
     return lines
+
+
+def _no_menu(view: WeekView) -> str:
+    if view.accepted:
+        return "Nothing is left to eat of this week's plan."
+    if view.stocked:
+        return "Nothing in store asks to be eaten this week."
+    return "Nothing to propose: put something up with `pantry-tui putup`."
 
 
 def table_days(days: Sequence[tuple[date, int]]) -> list[str]:

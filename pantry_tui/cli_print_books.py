@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from pantry_tui.cli_print import table
 from pantry_tui.core.dates import say
@@ -65,7 +66,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
     return table(heads, cells) if cells else ["Nothing was put up yet."]
 
 
-def losses(found: LossView) -> list[str]:
+def losses(found: LossView, since: date | None = None) -> list[str]:
     """The two changes first, then every loss, then the seasons."""
     if not found.rows:
         return ["Nothing was discarded."]
@@ -74,7 +75,8 @@ def losses(found: LossView) -> list[str]:
          f"{one.share:.1%}")
         for one in found.rows
     ]  # fmt: skip
-    head = f"{found.servings:g} servings lost, {found.share:.1%} of what was put up (estimates)."
+    of = f"stood or was put up since {say(since)}" if since else "was put up"
+    head = f"{found.servings:g} servings lost, {found.share:.1%} of what {of} (estimates)."
     by_season = [
         (one.season, str(one.containers), f"{one.servings:g}", f"{one.share:.1%}")
         for one in found.seasons
@@ -82,7 +84,7 @@ def losses(found: LossView) -> list[str]:
     return [
         head,
         *map(clean, found.changes),
-        *table(("food", "method", "why", "containers", "servings", "of it put up"), cells),
+        *table(("food", "method", "why", "containers", "servings", "of all of it"), cells),
         "",
         *table(("season", "containers", "servings", "of all lost"), by_season),
     ]

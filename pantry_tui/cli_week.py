@@ -19,7 +19,7 @@ from pantry_tui.services.rows import Done
 def add(verb: Any, whole: Callable[[str], int]) -> None:
     """The words of these verbs."""
     it = verb("week", week, "What to eat this week")
-    it.add_argument("--from", dest="start", metavar="DATE")
+    it.add_argument("--from", dest="start", metavar="DATE", help="seven days from that one")
     it.add_argument("--unknown", action="store_true", help="also what has no published figure")
     one = it.add_mutually_exclusive_group()
     one.add_argument("--accept", action="store_true", help="keep this plan")
@@ -28,13 +28,13 @@ def add(verb: Any, whole: Callable[[str], int]) -> None:
     one.add_argument("--pin", metavar="CODE=DAY", help="eat it on that day")
     one.add_argument("--unpin", metavar="CODE", help="on any day again")
     one.add_argument("--swap", metavar="CODE", help="another food of its group instead")
-    one.add_argument("--drop", metavar="CODE", help="nothing of that food this week, or again")
+    one.add_argument("--drop", metavar="CODE", help="a lid code or a food: not this week, or again")
     one.add_argument("--out", metavar="DAY", help="you eat out that day, or not after all")
     one.add_argument("--dish", metavar="NAME=DAY", help="cook that dish, or not after all")
 
     it = verb("appetite", appetite, "What you eat of the stores in a week, at most")
     it.add_argument("what", nargs="*", help="a food or group, then servings a person a week")
-    it.add_argument("--people", type=whole)
+    it.add_argument("--people", type=whole, help="how many usually eat of them")
     it.add_argument("--meals", type=whole, help="main meals a week from the stores")
 
     it = verb("table", table, "Days away and guests: who sits at the table when")

@@ -76,7 +76,8 @@ class Needs:
 class Pick:
     """A container and the days on which it is eaten; the first is the day it is opened.
 
-    `thaw_by` is the day to move it to the fridge, never before the week's start. `spare` servings
+    `thaw_by` is the day to move it to the fridge, never before the week's start. `later` servings
+    are left for the next week, until `until` where it keeps no longer once open; `spare` servings
     cannot be finished within its opened life.
     """
 
@@ -86,6 +87,8 @@ class Pick:
     thaw_by: date | None = None
     dish: str = ""
     spare: float = 0.0
+    later: float = 0.0
+    until: date | None = None
 
     @property
     def day(self) -> date:

@@ -149,6 +149,14 @@ def hoarding(name: str, found: Ahead, unit: Unit, harvest: date, today: date) ->
     return ""
 
 
+def unwanted(name: str, found: Ahead, unit: Unit) -> str:
+    """What to do with a food that nobody eats, or "" where none of it is left."""
+    if found.pace.servings < 1e-9:
+        return ""
+    by = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
+    return f"{name.capitalize()}: not eaten here; give away {unit.some(found.pace.servings)}{by}."
+
+
 def rationing(name: str, found: Ahead, unit: Unit, harvest: date, today: date) -> str:
     """The alarm that it will be gone before there is more, or "". Only where the rate is what the
     household really eats."""

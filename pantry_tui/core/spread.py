@@ -113,15 +113,23 @@ def _pick(one: Chosen, day: date, table: Table) -> Pick:
     food = one.candidate
     last = _finish_by(food, day)
     days, left = [], food.servings
-    for later in (d for d in table.days if day <= d <= last):
-        days.append(later)
-        left -= table.appetite.sit(later)
+    for meal in (d for d in table.days if day <= d <= last):
+        days.append(meal)
+        left -= table.appetite.sit(meal)
         if left <= 1e-9:
             break
-    # What goes on beyond this week's end is eaten next week.
-    spare = max(0.0, left) if last <= table.end and not food.bulk else 0.0
+    rest = 0.0 if food.bulk else max(0.0, left)
+    later = min(rest, _next_week(table, last, rest))
     thaw = day - timedelta(days=food.thaw_days) if food.frozen and food.thaw_days else None
-    return Pick(food, tuple(days), one.why, thaw, one.dish, spare)
+    until = None if last == date.max else last
+    return Pick(food, tuple(days), one.why, thaw, one.dish, rest - later, later, until)
+
+
+def _next_week(table: Table, last: date, rest: float) -> float:
+    """Servings that are eaten after this week's end up to `last`; more than `rest` is not asked."""
+    if last == date.max:
+        return rest
+    return float(sum(map(table.appetite.sit, days_from(table.next_week, (last - table.end).days))))
 
 
 def _finish_by(one: Candidate, day: date) -> date:

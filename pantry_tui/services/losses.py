@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.portions import Leaving, born, leavings, whole
+from pantry_tui.services.portions import Leaving, leavings, whole
 from pantry_tui.services.rows_books import Loss, LossView, SeasonLoss
 
 #: Reasons that say there was too much of it, not that it was made badly.
@@ -33,7 +33,7 @@ def losses(p: Pantry, since: date | None = None) -> LossView:
     rows = [_loss(key, parts, made[key[0], key[1]]) for key, parts in groups.items()]
     rows.sort(key=lambda row: (-row.servings, row.food, row.why))
     total, all_made = sum(one.servings for one in mine), sum(made.values())
-    share = total / all_made if all_made else 0.0
+    share = min(1.0, total / all_made) if all_made else 0.0
     return LossView(
         tuple(rows), round(total, 1), round(share, 3), tuple(_changes(rows)),
         tuple(_seasons(mine, total)),
@@ -41,11 +41,12 @@ def losses(p: Pantry, since: date | None = None) -> LossView:
 
 
 def _made(p: Pantry, since: date | None) -> dict[tuple[str, str], float]:
-    """Servings put up, by food and method; what was in store before `since` is not among them."""
+    """Servings put up, by food and method; from `since` on also what stood in store then."""
     found: dict[tuple[str, str], float] = defaultdict(float)
     for container in p.stock.containers.values():
         batch = p.stock.batches[container.batch]
-        if since is None or born(batch, container) >= since:
+        ended = container.ended
+        if since is None or ended is None or ended >= since:
             found[batch.food.name, batch.method.value] += whole(p, container)
     return found
 
@@ -61,7 +62,6 @@ def _loss(key: _Key, parts: Sequence[Leaving], made: float) -> Loss:
     for one in parts:
         seasons[SEASONS[one.end.month % 12 // 3]] += one.servings
     lost = sum(one.servings for one in parts)
-    # What was put up before the time looked at may be lost in it, so more than all could show.
     share = min(1.0, lost / made) if made else 0.0
     rounded = {name: round(amount, 1) for name, amount in seasons.items()}
     return Loss(food, method, why, len(parts), round(lost, 1), rounded, round(share, 3))

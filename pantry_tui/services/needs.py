@@ -52,7 +52,7 @@ def candidates(
     here = [c for c in p.stock.containers.values() if c.here]
     here = [c for c in here if not c.reserved or c.id in asked]
     fit = [c for c in here if _may(p, c, start, unknown or c.id in asked)]
-    opened: dict[str, int | None] = {}
+    opened: dict[tuple[str, bool], int | None] = {}
     return [_candidate(p, c, opened) for c in ordered(p, fit)]
 
 
@@ -71,12 +71,17 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     return dated != date.max and (dated - start).days <= _BOUGHT_AHEAD
 
 
-def _candidate(p: Pantry, container: Container, opened: dict[str, int | None]) -> Candidate:
+def _candidate(
+    p: Pantry, container: Container, opened: dict[tuple[str, bool], int | None]
+) -> Candidate:  # fmt: skip
     batch = p.stock.batches[container.batch]
     judged = p.judge(container)
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
-    if batch.id not in opened:
-        opened[batch.id] = _open_days(p, batch, container)
+    thaw_days = _thaw_days(batch) if frozen else 0
+    key = batch.id, frozen
+    if key not in opened:
+        state = State.THAWED if thaw_days else State.OPEN
+        opened[key] = _open_days(p, batch, container, state)
     return Candidate(
         container=container.id,
         food=batch.food.name,
@@ -86,8 +91,8 @@ def _candidate(p: Pantry, container: Container, opened: dict[str, int | None]) -
         must=container.state in (State.OPEN, State.THAWED) and not frozen,
         safe_until=judged.discard_after,
         frozen=frozen,
-        thaw_days=_thaw_days(batch) if frozen else 0,
-        open_days=opened[batch.id],
+        thaw_days=thaw_days,
+        open_days=opened[key],
         bulk=bool(container.amount),
     )
 
@@ -106,10 +111,10 @@ def _thaw_days(batch: Batch) -> int:
     return max(1, ceil((weight(batch.size) or 1.0) / _LB_A_DAY))
 
 
-def _open_days(p: Pantry, batch: Batch, container: Container) -> int | None:
-    """Days that it keeps in a fridge once open; None where nothing short is published."""
-    stay = Stay(p.today, "", Climate.FRIDGE, State.OPEN, ASSUMED_F[Climate.FRIDGE])
-    as_if = replace(container, state=State.OPEN, stays=(*container.stays, stay), signs=())
+def _open_days(p: Pantry, batch: Batch, container: Container, state: State) -> int | None:
+    """Days that it keeps in a fridge once open or thawed; None where nothing short is published."""
+    stay = Stay(p.today, "", Climate.FRIDGE, state, ASSUMED_F[Climate.FRIDGE])
+    as_if = replace(container, state=state, stays=(*container.stays, stay), signs=())
     judged = p.judge_bare(batch, as_if)
     after = judged.discard_after
     return max(0, (after - p.today).days) if after is not None else None

@@ -9,9 +9,10 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from pantry_tui.core import saying
+from pantry_tui.core.appetite import Appetite
 from pantry_tui.core.model import Container
 from pantry_tui.core.outlook import Ahead, ahead, shared, together
-from pantry_tui.core.pace import Portion, next_harvest
+from pantry_tui.core.pace import Portion, next_harvest, pace
 from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.words import Group, Verdict
 from pantry_tui.services import putup_next
@@ -41,6 +42,7 @@ class _Food:
     way: Usual
     unit: saying.Unit
     wanted: Demand
+    eats: bool
 
 
 def outlook(p: Pantry, until: date | None = None, ask: Ask | None = None) -> OutlookView:
@@ -105,21 +107,36 @@ def _food(
             safety.add(min(dated))
     parts = [Portion(servings, day) for day, servings in by_date.items()]
     food = p.tables.index.find(name)
-    harvest = until or next_harvest(food.harvest_month if food else None, p.today)
-    coming = ahead(parts, harvest, p.today, eaten=eaten, ceiling=appetite(p).of_food(name))
+    harvest = next_harvest(food.harvest_month if food else None, p.today)
     way = putup_next.usual(p, containers)
-    most = min(coming.pace.can, appetite(p).of_food(name))
+    group, eats = way.batch.food.group, appetite(p)
+    ceiling = min(eats.of_food(name), eats.of_group(group))
+    coming = ahead(parts, until or harvest, p.today, eaten=eaten, ceiling=ceiling)
+    # How far one looks ahead does not change how much the stock gives to its next harvest.
+    most = min(pace(parts, harvest, p.today).can, ceiling)
     wanted = putup_next.demand(p, eaten, most, book, way, containers)
+    wanted = _as_said(eats, name, group, wanted)
     unit = putup_next.unit_of(p, ours, way)
     return _Food(
-        name, way.batch.food.group, parts, frozenset(safety), ours, len(standing) - len(ours),
-        harvest, coming, way, unit, wanted,
+        name, group, parts, frozenset(safety), ours, len(standing) - len(ours),
+        until or harvest, coming, way, unit, wanted, eats.eats(name, group),
     )  # fmt: skip
+
+
+def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:
+    """No more than the household itself says that it eats."""
+    said = [eats.of_food(name)] if name in eats.foods else []
+    said += [eats.of_group(group)] if group.value in eats.groups else []
+    most = min(said, default=wanted.a_week)
+    if wanted.a_week <= most:
+        return wanted
+    return replace(wanted, a_week=most, source="as you said", known=True)
 
 
 def _row(p: Pantry, one: _Food, ask: Ask) -> FoodAhead:
     found, known = one.ahead, one.wanted.source == "as eaten"
-    much = saying.hoarding(one.name, found, one.unit, one.harvest, p.today)
+    unwanted = "" if one.eats else saying.unwanted(one.name, found, one.unit)
+    much = unwanted or saying.hoarding(one.name, found, one.unit, one.harvest, p.today)
     little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if known else ""
     passing = "pass their date" if found.pace.tight in one.safety else "pass their best"
     next_ = putup_next.plan(p, one.name, one.wanted, one.way, found.left, ask)
@@ -137,7 +154,8 @@ def _row(p: Pantry, one: _Food, ask: Ask) -> FoodAhead:
         put_up=next_.count,
         supply=found.supply,
         says=much or little,
-        pace_says=saying.pace_in_words(
+        pace_says=unwanted
+        or saying.pace_in_words(
             one.name, one.parts, found, one.unit, one.harvest, p.today, passing
         ),
         hoarding=much,

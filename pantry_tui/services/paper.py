@@ -72,7 +72,7 @@ def _fetch(p: Pantry) -> Sheet:
         for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))
     )  # fmt: skip
     title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
-    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, ())
+    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, view_.notes)
 
 
 def _outage(p: Pantry) -> Sheet:

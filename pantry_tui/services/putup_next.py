@@ -185,11 +185,18 @@ def plan(p: Pantry, name: str, wanted: Demand, way: Usual, left: float, ask: Ask
     """What to put up of `name`; `left` servings will be left over at the harvest."""
     life = life_days(p, way)
     weeks = cover(ask.years, life)
-    count = to_put_up(
-        wanted.a_week, weeks, 1, way.servings, left,
-        given=wanted.given, spoiled=wanted.spoiled, margin=ask.margin,
-    )  # fmt: skip
+
+    def needed(servings: float) -> int:
+        return to_put_up(
+            wanted.a_week, weeks, 1, servings, left,
+            given=wanted.given, spoiled=wanted.spoiled, margin=ask.margin,
+        )  # fmt: skip
+
+    count = needed(way.servings)
     pounds, crop, note = fresh_pounds(p, way, count)
+    each = _crate_pounds(way)
+    if each is not None:
+        pounds = float(needed(way.servings / each))  # a crate need not be full
     said = _reckoning(wanted, weeks, left, ask, way, count)
     return Next(count, pounds, crop, note, said, _short_lived(name, life, weeks, ask))
 
@@ -249,9 +256,15 @@ def _first_amount(way: Usual) -> str:
     return dict(way.batch.process).get("amount", "")
 
 
+def _crate_pounds(way: Usual) -> float | None:
+    """Pounds in a full crate; None for what is not drawn from, or not by weight."""
+    amount = _first_amount(way) or way.container.amount
+    return weight(amount) if amount else None
+
+
 def _of_crates(way: Usual, count: int) -> tuple[float | None, str, str]:
     """A crate takes its own weight of the crop."""
-    pounds = weight(_first_amount(way) or way.container.amount)
+    pounds = _crate_pounds(way)
     if pounds is None:
         return None, "", ""
     note = "the crop itself, as it was put up last"

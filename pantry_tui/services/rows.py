@@ -247,6 +247,7 @@ class Take:
     days: tuple[date, ...] = ()
     amount: str = ""  # of a bulk container, for one meal
     dish: str = ""
+    why: tuple[str, ...] = ()  # the first of `reasons`: why this week has it, and for how long
 
 
 @dataclass(frozen=True, slots=True)
@@ -261,3 +262,4 @@ class WeekView:
     notes: tuple[str, ...] = ()
     table: tuple[tuple[date, str], ...] = ()  # days on which it is otherwise than usual
     left_out: tuple[str, ...] = ()
+    stocked: bool = False  # whether anything stands that is fit to eat

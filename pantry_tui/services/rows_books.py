@@ -78,7 +78,7 @@ class FoodYear:
 @dataclass(frozen=True, slots=True)
 class Loss:
     """What was discarded of one food for one reason; servings are estimates, also by season.
-    `share` is of all servings of that food and method put up in the time."""
+    `share` is of all servings of that food and method that stood or were put up in the time."""
 
     food: str
     method: str
@@ -101,7 +101,7 @@ class SeasonLoss:
 
 @dataclass(frozen=True, slots=True)
 class LossView:
-    """`share` is of all servings put up in the time; `changes` are sentences."""
+    """`share` is of all servings that stood or were put up in the time; `changes` are sentences."""
 
     rows: tuple[Loss, ...]
     servings: float

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from itertools import groupby
 
 from pantry_tui.core import dates
@@ -15,11 +16,12 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.rotation import UNFIT
 from pantry_tui.core.week import plan
 from pantry_tui.core.words import Climate, State, Verdict
-from pantry_tui.errors import Refused
+from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import act, weekdraft
 from pantry_tui.services.appetite import appetite
 from pantry_tui.services.aside import aside
 from pantry_tui.services.dishes import dishes
+from pantry_tui.services.fit import fit
 from pantry_tui.services.needs import candidates, needs
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import name_of
@@ -28,18 +30,33 @@ from pantry_tui.services.servings import portion, servings
 from pantry_tui.services.view import everything
 from pantry_tui.services.weekdraft import Entry, WeekDraft
 
+#: So many containers are named one by one.
+_NAMED = 3
+
+#: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
+_AHEAD = timedelta(days=7)
+
 
 def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> WeekView:
     """Seven days from `start`, or the week that runs, as accepted or as proposed.
 
     Never proposes what is unsafe or still working, nor on a day after its date; what has no
-    published figure only when `unknown` asks for it.
+    published figure only when `unknown` asks for it. Raises BadInput.
     """
-    draft = weekdraft.load(p) if start is None else WeekDraft(start)
+    draft = _draft(p, start)
     if draft.plan is not None:
-        return _view(p, draft, [entry for entry in draft.plan if days_ahead(p, entry)], ())
-    menu = menu_of(p, draft, unknown=unknown)
-    return _view(p, draft, _entries(p, menu.picks), tuple(_missed(p, menu)))
+        return _view(p, draft, _open(p, draft))
+    return _view(p, draft, _entries(p, menu_of(p, draft, unknown=unknown).picks))
+
+
+def _draft(p: Pantry, start: date | None) -> WeekDraft:
+    """The week that runs, or the seven days from `start`. Raises BadInput."""
+    if start is None:
+        return weekdraft.load(p)
+    draft = WeekDraft(start)
+    if draft.end < p.today:
+        raise BadInput(f"The week from {dates.say(start)} is over: give today or a day ahead.")
+    return draft
 
 
 def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
@@ -58,17 +75,32 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
 
 @aside
 def accept(p: Pantry, start: date | None = None) -> Done:
-    """Keep this week's plan. Nothing is booked until it is eaten."""
-    draft = weekdraft.load(p) if start is None else WeekDraft(start)
+    """Keep this week's plan. Nothing is booked until it is eaten. Raises BadInput, and Refused for
+    a later week while there is still something to eat of an accepted one."""
+    draft = _draft(p, start)
+    if draft.start - p.today > _AHEAD:
+        raise BadInput(f"Accept a week that begins by {dates.say(p.today + _AHEAD)}.")
+    now = weekdraft.load(p)
+    if now.plan is not None and draft.start > now.start and _view(p, now, _open(p, now)).take:
+        raise Refused(
+            f"The week to {dates.say(now.end)} is accepted and not all eaten: mark its days "
+            "eaten, or plan it anew, before you accept another."
+        )
     entries = _entries(p, menu_of(p, replace(draft, plan=None)).picks)
     _keep(p, draft, entries)
     return Done(f"Kept the week from {dates.say(draft.start)}; mark each day when it is eaten.")
 
 
 def accept_anew(p: Pantry, draft: WeekDraft) -> None:
-    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again."""
+    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again; what
+    lies where it lay keeps its reason."""
+    was = {(id_, day): e.why for e in draft.plan or () for id_ in e.containers for day in e.days}
     done = [entry for entry in draft.plan or () if not days_ahead(p, entry)]
-    _keep(p, draft, [*done, *_entries(p, menu_of(p, draft).picks)])
+    rest = [
+        replace(entry, why=was.get((entry.containers[0], entry.days[0]), entry.why))
+        for entry in _entries(p, menu_of(p, draft).picks)
+    ]
+    _keep(p, draft, [*done, *rest])
 
 
 def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> None:
@@ -135,6 +167,11 @@ def _last_group(p: Pantry) -> str:
     return str(last.data.get("group", last.id)) if last else ""
 
 
+def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:
+    """What of an accepted week is not eaten on all its days."""
+    return [entry for entry in draft.plan or () if days_ahead(p, entry)]
+
+
 def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
     """Its days that are not eaten yet; a booking that was taken back does not count."""
     if not entry.booked:
@@ -160,7 +197,8 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
     def same(pick: Pick) -> tuple[object, ...]:
         container = p.stock.containers[pick.candidate.container]
         batch = p.stock.batches[container.batch].code
-        return pick.days, pick.dish, batch, p.where(container), pick.why, pick.spare
+        rest = pick.spare, pick.later, pick.until
+        return pick.days, pick.dish, batch, p.where(container), pick.why, rest
 
     found = []
     for _, group in groupby(sorted(picks, key=lambda pick: str(same(pick))), key=same):
@@ -179,12 +217,14 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
                 amount=portion(p, container, wanted) if bulk else "",
                 servings=wanted,
                 spare=sum(pick.spare for pick in several),
+                later=sum(pick.later for pick in several),
+                until=first.until,
             )
         )
     return sorted(found, key=lambda entry: (entry.days[0], entry.dish == "", entry.dish))
 
 
-def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], notes: Sequence[str]) -> WeekView:
+def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> WeekView:
     rows = everything(p)
     takes = [_take(p, entry, left) for entry in entries if (left := _left(p, entry))]
     return WeekView(
@@ -195,18 +235,36 @@ def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], notes: Sequence
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
         accepted=draft.plan is not None,
-        notes=tuple(notes),
+        notes=tuple(_at_risk(p, draft, entries)),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
+        stocked=any(c.here and fit(p, c) for c in p.stock.containers.values()),
     )
 
 
-def _missed(p: Pantry, menu: Menu) -> Iterable[str]:
-    """What falls due on days when nobody can eat it."""
-    for one in menu.missed:
-        name = name_of(p, p.stock.containers[one.container])
-        until = f" by {dates.say(one.safe_until)}" if one.safe_until else ""
-        yield f"{name} {one.food} cannot be eaten{until}: give it away or ask somebody in."
+def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
+    """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
+    more of it than is eaten."""
+    in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
+    found: dict[tuple[date, str], list[Container]] = defaultdict(list)
+    for container in p.stock.containers.values():
+        batch = p.stock.batches[container.batch]
+        wanted = not container.reserved and batch.food.name not in draft.wishes.left_out
+        if not (container.here and wanted and fit(p, container)):
+            continue
+        last = p.judge(container).discard_after
+        if last is None or not max(draft.start, p.today) <= last <= draft.end:
+            continue
+        if in_time.get(container.id, date.max) > last:
+            found[last, batch.id].append(container)
+    for (last, id_), several in sorted(found.items()):
+        batch = p.stock.batches[id_]
+        few = len(several) <= _NAMED
+        names = ", ".join(_names(p, several)) if few else f"{len(several)} of {batch.code}"
+        yield (
+            f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has no "
+            "room for it in time: eat it all the same, give it away or ask somebody in."
+        )
 
 
 def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
@@ -224,6 +282,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     batch = p.stock.batches[first.batch]
     whole = sum(servings(p, container) for container in left)
     part = entry.servings if entry.amount else whole
+    why = tuple(_why(p, entry))
     return Take(
         code=batch.code,
         food=batch.food.name,
@@ -232,11 +291,12 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         servings=part,
         day=days_ahead(p, entry)[0],
         thaw_by=entry.thaw_by,
-        reasons=(*_why(p, entry), *p.judge(first).reasons[:1]),
+        reasons=(*why, *p.judge(first).reasons[:1]),
         containers=_names(p, left),
         days=entry.days,
         amount=entry.amount,
         dish=entry.dish,
+        why=why,
     )
 
 
@@ -253,7 +313,11 @@ def _why(p: Pantry, entry: Entry) -> Iterable[str]:
     yield words[Why(entry.why)]
     if entry.dish and entry.why != Why.DISH:
         yield f"For {entry.dish}."
-    if len(entry.days) > 1:
+    if entry.later >= 1:
+        by = f": finish it by {dates.say(entry.until)}" if entry.until else ""
+        days = f"{len(entry.days)} days" if len(entry.days) > 1 else "that day"
+        yield f"It is for {days}, and about {entry.later:.0f} servings for next week{by}."
+    elif len(entry.days) > 1:
         yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
     if entry.spare >= 1:
         yield (

@@ -1,6 +1,6 @@
 """The week that is being planned, as it is kept with the store: wishes and the accepted plan.
 
-Nothing in it is booked. It holds from the day it was begun for seven days; then a new week begins.
+Nothing in it is booked. It holds for seven days from its first; then a new week begins.
 """
 
 from __future__ import annotations
@@ -29,6 +29,8 @@ class Entry:
     amount: str = ""
     servings: float = 0.0
     spare: float = 0.0
+    later: float = 0.0
+    until: date | None = None
     booked: tuple[tuple[date, str], ...] = ()
 
 
@@ -49,12 +51,13 @@ class WeekDraft:
 
 
 def load(p: Pantry) -> WeekDraft:
-    """The week that runs today, else a fresh one from today."""
+    """The week that runs today or was accepted for days to come, else a fresh one from today."""
     was = kept(p)
     if was is None or "pins" not in was:
         return WeekDraft(p.today)
     first = date.fromisoformat(was["from"])
-    if not first <= p.today <= first + timedelta(days=6):
+    ahead = p.today < first and was["plan"] is not None
+    if not (ahead or first <= p.today <= first + timedelta(days=6)):
         return WeekDraft(p.today)
     pins = tuple((id_, _day(day)) for id_, day in was["pins"])
     wishes = Wishes(
@@ -116,6 +119,8 @@ def _plain(entry: Entry) -> dict[str, Any]:
         "amount": entry.amount,
         "servings": entry.servings,
         "spare": entry.spare,
+        "later": entry.later,
+        "until": _text(entry.until),
         "booked": [[day.isoformat(), group] for day, group in entry.booked],
     }
 
@@ -130,5 +135,7 @@ def _entry(data: Mapping[str, Any]) -> Entry:
         data["amount"],
         data["servings"],
         data["spare"],
+        data.get("later", 0.0),
+        _day(data.get("until")),
         tuple((date.fromisoformat(day), group) for day, group in data["booked"]),
     )

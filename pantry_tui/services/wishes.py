@@ -4,6 +4,7 @@ this dish. Nothing is booked by it; the rest of the week arranges itself anew.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -20,7 +21,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.pick import batch_named, containers_named, name_of
 from pantry_tui.services.rows import Done
 from pantry_tui.services.week import accept_anew, days_ahead, menu_of
-from pantry_tui.services.weekdraft import WeekDraft
+from pantry_tui.services.weekdraft import Entry, WeekDraft
 
 
 def pin(p: Pantry, ref: str, day: date) -> Done:
@@ -44,10 +45,12 @@ def shift(p: Pantry, ref: str, by: int) -> Done:
 
 
 def unpin(p: Pantry, ref: str) -> Done:
-    """It may lie on any day again."""
+    """It may lie on any day again; of an accepted week it stays a part."""
     draft = _draft(p)
     container = _meant(p, draft, ref)
     pins = tuple(pin for pin in draft.wishes.pins if pin[0] != container.id)
+    if draft.plan is not None and pins != draft.wishes.pins:
+        pins = (*pins, (container.id, None))
     return _keep(p, draft.with_wishes(pins=pins), f"{_say(p, container)} on any day again.")
 
 
@@ -121,15 +124,34 @@ def cook(p: Pantry, name: str, day: date) -> Done:
     if asked.pop(dish.name, None) == on:
         said = f"{dish.name.capitalize()} is not asked for any more."
         return _keep(p, draft.with_wishes(dishes=asked), said)
-    changed = draft.with_wishes(dishes={**asked, dish.name: on})
-    open_ = replace(changed, plan=None)
-    if not any(pick.dish == dish.name and pick.day == on for pick in menu_of(p, open_).picks):
+    changed = _loosened(p, draft, dish.name).with_wishes(dishes={**asked, dish.name: on})
+    menu = menu_of(p, replace(changed, plan=None))
+    mine = [one for one in menu.picks if one.dish == dish.name and one.day == on]
+    if not mine:
         takes = ", ".join(f"{servings:g} {food}" for food, servings in dish.takes)
         raise Refused(
             f"{dish.name.capitalize()} cannot be made on {dates.say(on)}: it takes {takes} "
             "servings, fit to eat and thawed by then."
         )
+    if draft.plan is not None:
+        changed = _gathered(changed, [one.candidate.container for one in mine], on)
     return _keep(p, changed, f"{dish.name.capitalize()} on {dates.say(on)}.")
+
+
+def _loosened(p: Pantry, draft: WeekDraft, dish: str) -> WeekDraft:
+    """What an accepted week has in that dish may lie on any day."""
+    held = set(_pins(p, [entry for entry in draft.plan or () if entry.dish == dish]))
+    return draft.with_wishes(
+        pins=tuple((id_, None if (id_, at) in held else at) for id_, at in draft.wishes.pins)
+    )
+
+
+def _gathered(draft: WeekDraft, containers: Sequence[str], day: date) -> WeekDraft:
+    """Those containers on that day; other meals from the same crate stay where they are."""
+    others = tuple(
+        (id_, at) for id_, at in draft.wishes.pins if id_ not in containers or at not in (None, day)
+    )
+    return draft.with_wishes(pins=(*others, *((id_, day) for id_ in containers)))
 
 
 # -- the draft ------------------------------------------------------------------------------------
@@ -141,13 +163,17 @@ def _draft(p: Pantry) -> WeekDraft:
     draft = weekdraft.load(p)
     if draft.plan is None:
         return draft
-    pins = tuple(
+    return draft.with_wishes(pins=_pins(p, draft.plan))
+
+
+def _pins(p: Pantry, entries: Iterable[Entry]) -> tuple[tuple[str, date], ...]:
+    """What is still to be eaten of them, each container on its day."""
+    return tuple(
         (id_, max(days[0], p.today))
-        for entry in draft.plan
+        for entry in entries
         if (days := days_ahead(p, entry))
         for id_ in entry.containers
     )
-    return draft.with_wishes(pins=pins)
 
 
 @aside
@@ -166,8 +192,9 @@ def _pinned(draft: WeekDraft, container: Container, day: date) -> WeekDraft:
 
 def _ahead(p: Pantry, day: date) -> date:
     """A day of this week that lies ahead. Raises BadInput."""
-    last = weekdraft.load(p).end
-    if not p.today <= day <= last:
+    week = weekdraft.load(p)
+    last = week.end
+    if not max(p.today, week.start) <= day <= last:
         raise BadInput(
             f"{dates.say(day)} is not ahead in this week: name a day up to {dates.say(last)}."
         )
