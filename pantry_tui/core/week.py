@@ -13,7 +13,7 @@ each comes on: core/spread.py. Pure.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from math import ceil
@@ -96,16 +96,31 @@ class _Week:
         return one.last is not None and one.last <= self.table.end
 
     def _should_go(self) -> list[tuple[int, float]]:
-        """What to open next to what is chosen, and the weeks that its food has to spare."""
+        """What to open next to what is chosen, and the weeks that its food has to spare: first what
+        would be lost, as if an open jar that keeps for weeks were not there, then the rest."""
         # What cannot be thawed in the days that are left waits for the next week.
-        numbers = [n for n, one in self.free.items() if self._due(one) or self.table.possible(one)]
-        lots = [self._lot(self.free[number]) for number in numbers]
+        free = {
+            n: one for n, one in self.free.items() if self._due(one) or self.table.possible(one)
+        }
+        chosen = [one.candidate for one in self.chosen]
+        hurry = {n: one for n, one in free.items() if self._due(one)}
+        lost = self._fits(hurry, [one for one in chosen if self._due(one) or not one.must])
+        first = {number for number, _ in lost}
+        rest = {n: one for n, one in free.items() if n not in first}
+        return [*lost, *self._fits(rest, [*chosen, *(free[number] for number in first)])]
+
+    def _fits(
+        self, free: Mapping[int, Candidate], on_table: Sequence[Candidate]
+    ) -> list[tuple[int, float]]:
+        """What of `free` has room beside what is on the table."""
+        numbers = list(free)
+        lots = [self._lot(one) for one in free.values()]
         ceilings = Ceilings(
-            {one.food: self.appetite.of_food(one.food) for one in self.free.values()},
+            {one.food: self.appetite.of_food(one.food) for one in (*free.values(), *on_table)},
             {group: self.appetite.of_group(group) for group in Group},
         )
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
-        already = [self._lot(chosen.candidate) for chosen in self.chosen]
+        already = [self._lot(one) for one in on_table]
         found = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
         return [(numbers[opening.lot], opening.spare) for opening in found]
 

@@ -126,7 +126,7 @@ def eaten(p: Pantry, day: date) -> Done:
     """Book all that the accepted week has for a day, in one transaction. Raises Refused.
 
     What is finished that day is used; what goes on for days is opened, or set to thaw, and used
-    on its last day.
+    on its last day, but for what is partly for the next week: that stays open.
     """
     draft = weekdraft.load(p)
     if draft.plan is None:
@@ -134,8 +134,10 @@ def eaten(p: Pantry, day: date) -> Done:
     todo = [e for e in draft.plan if day in days_ahead(p, e) and _left(p, e)]
     steps = [(name, entry) for entry in todo for name in _names(p, _left(p, entry))]
     said = {name: entry for name, entry in steps if _begins(p, name, entry, day) is not None}
-    if not said:
+    if not todo:
         raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
+    if not said:
+        return Done(f"{dates.say(day)}: only what is open already; nothing to book.")
     done = act.several(p, list(said), lambda ref: _book(p, ref, said[ref], day))
     group = _last_group(p)
     over = [replace(e, booked=(*e.booked, (day, group))) if e in todo else e for e in draft.plan]
@@ -145,8 +147,9 @@ def eaten(p: Pantry, day: date) -> Done:
 
 
 def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:
-    """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once."""
-    if day == entry.days[-1]:
+    """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once, or
+    where some of it is for the next week."""
+    if day == entry.days[-1] and (entry.amount or entry.later < 1):
         return "use"
     container = next(p.stock.containers[i] for i in entry.containers
                      if name_of(p, p.stock.containers[i]) == name)  # fmt: skip

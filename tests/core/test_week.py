@@ -43,6 +43,15 @@ def test_open_ones_go_before_all_even_above_a_ceiling() -> None:
     assert all(pick.why is Why.MUST and pick.day <= day(2) for pick in found.picks)
 
 
+def test_an_open_jar_that_keeps_for_weeks_is_not_in_the_way_of_what_is_due() -> None:
+    little = Appetite(2, groups={"relish": 2.0})
+    jam = jar("1", "jam", group=Group.RELISH, must=True, last=day(60))
+    pesto = jar("2", "pesto", group=Group.RELISH, last=day(1), open_days=3)
+    assert sorted(eaten(plan([jam, pesto], little, START, Needs()).picks)) == ["1", "2"]
+    later = jar("2", "pesto", group=Group.RELISH, last=day(40), open_days=3)
+    assert eaten(plan([jam, later], little, START, Needs()).picks) == ["1"]
+
+
 def test_a_big_jar_is_planned_on_as_many_days_as_it_takes() -> None:
     found = plan([jar("1", servings=6, last=day(3), open_days=3)], TWO, START, Needs())
     (pick,) = found.picks

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import act, appetite, dishes, places, putup, wishes
 from pantry_tui.services import week as weeks
@@ -99,6 +100,30 @@ def test_a_jar_that_goes_on_into_next_week_is_not_to_be_finished_in_this_one(p: 
 
 
 # -- which week ------------------------------------------------------------------------------------
+
+
+def test_what_is_partly_for_the_next_week_is_opened_and_not_booked_as_finished(p: Pantry) -> None:
+    appetite.set_people(p, 2)
+    code = up(p, "1 quart jars tomatoes, boiling-water canned, larder, 2026-08-20")
+    last = TODAY + timedelta(days=6)
+    wishes.pin(p, f"{code}/1", last)
+    weeks.accept(p)
+    p.today = last
+    weeks.eaten(p, last)
+    (container,) = p.stock.containers.values()
+    assert container.state is State.OPEN and container.here
+    with pytest.raises(Refused, match="Nothing is left"):
+        weeks.eaten(p, last)
+
+
+def test_a_day_of_a_jar_that_is_open_already_has_nothing_to_book(p: Pantry) -> None:
+    appetite.set_people(p, 2)
+    up(p, "1 pint jars strawberry jam, jam, larder, 2026-03-17")
+    weeks.accept(p)
+    weeks.eaten(p, TODAY)
+    before = len(p.events)
+    assert "nothing to book" in weeks.eaten(p, TODAY + timedelta(days=1)).message
+    assert len(p.events) == before
 
 
 def test_a_week_that_is_over_is_refused(p: Pantry) -> None:
