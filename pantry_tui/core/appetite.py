@@ -13,7 +13,7 @@ from datetime import date, timedelta
 from pantry_tui.core.words import Group
 
 #: Servings a person a week. One-year canned-food supply on the USDA Daily Food Guide basis (from a
-#: transcription): 28 of fruit and vegetables together, here halved between them; 4 of meat,
+#: reprint): 28 of fruit and vegetables together, here halved between them; 4 of meat,
 #: poultry and seafood; 2 of soup. Annual Preserving Plan (reprint): 2 of jelly, 2 of preserves and
 #: 1 of pickles, together 5 of relish. The rest: common practice, no source.
 CEILING = {

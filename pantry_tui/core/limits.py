@@ -334,11 +334,9 @@ def _dated(
     def soon(day: date) -> date:
         return day - timedelta(days=soon_window((day - began).days))
 
-    verdict, until = Verdict.SOUND, None
-    turns: list[date] = []
-    for day in (best_by, discard_after):
-        if day is not None:
-            turns += [soon(day) - timedelta(days=1), day]
+    verdict = Verdict.SOUND
+    dated = [day for day in (best_by, discard_after) if day is not None]
+    turns = [turn for day in dated for turn in (soon(day) - timedelta(days=1), day)]
     if discard_after is not None and today > discard_after:
         verdict = Verdict.DISCARD
     elif discard_after is not None and today >= soon(discard_after):

@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.vinegar import weak_vinegar
 from pantry_tui.core.words import Acidity, Method, Trust
 from pantry_tui.errors import BadInput
 
@@ -24,8 +25,6 @@ PACKS = ("hot", "raw")
 CANNED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
 #: The longest process an atmospheric steam canner can do, altitude included (NCHFP).
 STEAM_MAX_MINUTES = 45
-#: The weakest vinegar of a tested recipe, % acetic acid (University of Wisconsin Extension).
-VINEGAR_MIN_PERCENT = 5.0
 
 _STOP = frozenset({"of", "the", "with", "and", "or", "a", "an"})
 
@@ -224,7 +223,7 @@ def doubt(
     unless the record has one. Only canned foods and fridge pickles."""
     said = _tidy(record)
     if method not in CANNED:
-        weak = _vinegar(said) if method is Method.FRIDGE_PICKLE else []
+        weak = weak_vinegar(said["vinegar"]) if method is Method.FRIDGE_PICKLE else []
         return Doubt(tuple(weak), _still(food, again=False)) if weak else None
     mine = [row for row in rows if name_key(food.name) in row.names]
     canners = _canners(method, said["canner"])
@@ -241,7 +240,7 @@ def doubt(
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
     problems += _unacidified(food, mine, said)
     if method is not Method.PRESSURE:
-        problems += _vinegar(said)
+        problems += weak_vinegar(said["vinegar"])
     still = _still(food, again=bool(usable) and not never)
     return Doubt(tuple(dict.fromkeys(problems)), still) if problems else None
 
@@ -327,21 +326,6 @@ def _unacidified(food: FoodFacts, rows: Sequence[ProcessRow], said: Mapping[str,
     adds = any(re.search("lemon|citric", row.acidify) for row in rows)
     found = f"No acid was added: {food.name} may be above pH 4.6 without it."
     return [found] if refused and (adds or "tomato" in food.classes) else []
-
-
-def _vinegar(said: Mapping[str, str]) -> list[str]:
-    """Vinegar must be known to hold at least 5 % acetic acid."""
-    text = said["vinegar"].casefold()
-    number = r"(\d{1,3}(?:[.,]\d{1,2})?)"
-    found = re.findall(number + r"(?:\s*(?:-|–|to)\s*\d[\d.,]*)?\s*(?:%|per\s?cent)", text)
-    found += re.findall(rf"^{number}$", text)
-    percents = [float(one.replace(",", ".")) for one in found]
-    percents += [float(grain) / 10 for grain in re.findall(r"(\d{2,3})[\s-]*grain", text)]
-    if percents and min(percents) < VINEGAR_MIN_PERCENT:
-        return [f"Vinegar of {min(percents):g} % is too weak: no tested recipe is below 5 %."]
-    unsure = r"home.?made|\bown\b|unknown" + ("" if percents else r"|\bwine\b")
-    weak = "Homemade or wine vinegar of unknown strength: tested recipes need 5 %."
-    return [weak] if re.search(unsure, text) else []
 
 
 def _still(food: FoodFacts, *, again: bool) -> str:

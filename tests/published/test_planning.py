@@ -1,9 +1,9 @@
 """Planning charts: quarts a person from servings a week, weeks and cups, as printed.
 
 Annual Preserving Plan, per person and for a family of five (reprint of an extension chart);
-one-year canned-food supply on the USDA Daily Food Guide, family of four (transcription; weekly
+one-year canned-food supply on the USDA Daily Food Guide, family of four (reprint; weekly
 frequencies marked "inferred" were not printed); canning-budget method, worked example of the
-1940s (transcription). Three lines of the first chart do not agree with its own arithmetic (yellow
+1940s (reprint). Three lines of the first chart do not agree with its own arithmetic (yellow
 corn, jellies, preserves) and are left out; "occasional" lines have none.
 
 The charts round, each line in its own way; the step to which a line is rounded stands beside it.

@@ -1,0 +1,24 @@
+"""How strong a vinegar is: it must be known to hold at least 5 % acetic acid."""
+
+from __future__ import annotations
+
+import re
+
+#: The weakest vinegar of a tested recipe, % acetic acid (University of Wisconsin Extension).
+VINEGAR_MIN_PERCENT = 5.0
+
+
+def weak_vinegar(said: str) -> list[str]:
+    """What is wrong with a vinegar by what was written of it ("4 %", "50 grain", "homemade"): a
+    sentence, or none."""
+    text = said.casefold()
+    number = r"(\d{1,3}(?:[.,]\d{1,2})?)"
+    found = re.findall(number + r"(?:\s*(?:-|–|to)\s*\d[\d.,]*)?\s*(?:%|per\s?cent)", text)
+    found += re.findall(rf"^{number}$", text)
+    percents = [float(one.replace(",", ".")) for one in found]
+    percents += [float(grain) / 10 for grain in re.findall(r"(\d{2,3})[\s-]*grain", text)]
+    if percents and min(percents) < VINEGAR_MIN_PERCENT:
+        return [f"Vinegar of {min(percents):g} % is too weak: no tested recipe is below 5 %."]
+    unsure = r"home.?made|\bown\b|unknown" + ("" if percents else r"|\bwine\b")
+    weak = "Homemade or wine vinegar of unknown strength: tested recipes need 5 %."
+    return [weak] if re.search(unsure, text) else []
