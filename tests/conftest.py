@@ -10,8 +10,9 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
+from pantry_tui.services import places
 from pantry_tui.services.demo import build_demo
-from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.pantry import Pantry, create, open_pantry
 
 # The same examples on every machine, and none fails for being slow: a failure is always the
 # program's. `PANTRY_EXPLORE=1 pytest tests/core` looks further afield.
@@ -53,4 +54,14 @@ def demo(tmp_path: Path, demo_file: bytes) -> Iterator[Pantry]:
     path = tmp_path / "demo.db"
     path.write_bytes(demo_file)
     with open_pantry(path, date(2026, 11, 25)) as p:
+        yield p
+
+
+@pytest.fixture
+def larder(tmp_path: Path) -> Iterator[Pantry]:
+    """A store of that day with a larder and a fridge, and nothing in them."""
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", date(2026, 11, 25)) as p:
+        for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
+            places.add(p, name, climate)
         yield p

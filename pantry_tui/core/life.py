@@ -75,18 +75,24 @@ def _warm_crop(rule: Rule, warm: float, batch: Batch, book: Rulebook) -> Life:
     same crop at a temperature that is reached (a sweet potato at 70 F, in whatever place)."""
     crop = book.crops.get(batch.food.name)
     q10 = crop.q10 if crop else _Q10
-    found = [
-        _at(one, warm, q10)
-        for one in book.of(batch.method)
+    reached = (one for one in _at_other_warmths(rule, book.of(batch.method))
+               if one.temp_f_max is not None and one.temp_f_max <= warm)  # fmt: skip
+    found = [_at(one, warm, q10) for one in reached]
+    return min(found, key=lambda one: one.rule.days * one.share)
+
+
+def _at_other_warmths(rule: Rule, table: Sequence[Rule]) -> list[Rule]:
+    """The quality figures in use for the same food and state that name a temperature."""
+    return [
+        one
+        for one in table
         if one.food == rule.food
         and one.state is rule.state
         and one.kind is Kind.QUALITY
         and one.status is Status.CURRENT
         and one.use is not None
         and one.temp_f_max is not None
-        and one.temp_f_max <= warm
     ]
-    return min(found, key=lambda one: one.rule.days * one.share)
 
 
 def _at(rule: Rule, warm: float, q10: float) -> Life:
@@ -99,18 +105,8 @@ def _at(rule: Rule, warm: float, q10: float) -> Life:
 
 def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
     known = sorted(
-        (
-            other
-            for other in table
-            if other.food == rule.food
-            and other.state is rule.state
-            and other.kind is Kind.QUALITY
-            and other.status is Status.CURRENT
-            and other.use is not None
-            and other.temp_f_max is not None
-            and other.climates & _WARM_PLACES
-        ),
-        key=lambda other: other.temp_f_max or 0,
+        (one for one in _at_other_warmths(rule, table) if one.climates & _WARM_PLACES),
+        key=lambda one: one.temp_f_max or 0,
     )
     if not known:
         return Life(rule)

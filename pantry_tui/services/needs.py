@@ -51,9 +51,9 @@ def candidates(
     """
     here = [c for c in p.stock.containers.values() if c.here]
     here = [c for c in here if not c.reserved or c.id in asked]
-    fit = [c for c in here if _may(p, c, start, unknown or c.id in asked)]
+    eatable = [c for c in here if _may(p, c, start, unknown or c.id in asked)]
     opened: dict[tuple[str, bool], int | None] = {}
-    return [_candidate(p, c, opened) for c in ordered(p, fit)]
+    return [_candidate(p, c, opened) for c in ordered(p, eatable)]
 
 
 def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:

@@ -133,9 +133,9 @@ def eaten(p: Pantry, day: date) -> Done:
         raise Refused("No week is accepted yet: accept it first.")
     todo = [e for e in draft.plan if day in days_ahead(p, e) and _left(p, e)]
     steps = [(name, entry) for entry in todo for name in _names(p, _left(p, entry))]
-    said = {name: entry for name, entry in steps if _begins(p, name, entry, day) is not None}
     if not todo:
         raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
+    said = {name: entry for name, entry in steps if _begins(p, name, entry, day) is not None}
     if not said:
         return Done(f"{dates.say(day)}: only what is open already; nothing to book.")
     done = act.several(p, list(said), lambda ref: _book(p, ref, said[ref], day))

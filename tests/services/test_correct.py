@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date
-from pathlib import Path
 
 import pytest
 
@@ -13,20 +11,16 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services import act, places, putup, readings, view
 from pantry_tui.services.correct import correct
 from pantry_tui.services.logbook import log
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
-            places.add(pantry, name, climate)
-        line = "3 pint jars snap beans, pressure canned, larder, 2026-08-01 minutes=20 psi=11"
-        putup.put_up(pantry, putup.read(pantry, line))
-        yield pantry
+def p(larder: Pantry) -> Pantry:
+    line = "3 pint jars snap beans, pressure canned, larder, 2026-08-01 minutes=20 psi=11"
+    putup.put_up(larder, putup.read(larder, line))
+    return larder
 
 
 def test_a_wrong_day_is_put_right(p: Pantry) -> None:

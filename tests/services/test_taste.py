@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date
-from pathlib import Path
 
 import pytest
 
 from pantry_tui.core.words import Taste, Verdict
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services import act, places, putup, reserve, signs, view
+from pantry_tui.services import act, putup, reserve, signs, view
 from pantry_tui.services import round as rounds
 from pantry_tui.services.logbook import log
 from pantry_tui.services.outlook import outlook
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.taste import split, taste, verdicts
 from pantry_tui.services.week import week
 from pantry_tui.services.wishes import pin
@@ -24,12 +22,8 @@ TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
-            places.add(pantry, name, climate)
-        yield pantry
+def p(larder: Pantry) -> Pantry:
+    return larder
 
 
 def up(p: Pantry, line: str) -> str:

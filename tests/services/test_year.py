@@ -3,30 +3,25 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 
 import pytest
 
 from pantry_tui.errors import BadInput
-from pantry_tui.services import act, places, putup
+from pantry_tui.services import act, putup
 from pantry_tui.services import round as rounds
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.losses import losses
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.year import years
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
-            places.add(pantry, name, climate)
-        yield pantry
+def p(larder: Pantry) -> Pantry:
+    return larder
 
 
 def up(p: Pantry, line: str) -> str:
