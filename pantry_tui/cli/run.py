@@ -10,10 +10,10 @@ import os
 import sys
 from collections.abc import Sequence
 from datetime import date
-from importlib.metadata import version
 from pathlib import Path
 from typing import Any, NoReturn
 
+from pantry_tui import __version__
 from pantry_tui.cli import books, care, verbs
 from pantry_tui.cli import week as cli_week
 from pantry_tui.cli.call import Call, Verb
@@ -44,7 +44,7 @@ def _parser() -> argparse.ArgumentParser:
         allow_abbrev=False,
     )
     _shared(parser)
-    parser.add_argument("--version", action="version", version=version("pantry-tui"))
+    parser.add_argument("--version", action="version", version=__version__)
     commands = parser.add_subparsers(dest="verb", metavar="verb", parser_class=_Parser)
 
     def verb(name: str, do: Verb, about: str) -> argparse.ArgumentParser:
