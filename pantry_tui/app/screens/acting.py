@@ -15,7 +15,7 @@ from pantry_tui.app.screens.finding import FindingScreen
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import sign_text
 from pantry_tui.app.widgets.rowtable import Line
-from pantry_tui.core.words import Taste
+from pantry_tui.core.words import Rating
 from pantry_tui.errors import Refused
 from pantry_tui.services.books import rating as taste
 from pantry_tui.services.lookup import signs
@@ -158,7 +158,7 @@ class ActingScreen(FindingScreen):
                 empty=True,
             )
 
-        self.app.push_screen(Choose(f"How was {ref}?", list(Taste)), given(note))
+        self.app.push_screen(Choose(f"How was {ref}?", list(Rating)), given(note))
 
     def action_lose(self) -> None:
         self._on_line(lambda ref: act.lose(self.host.pantry, ref))

@@ -7,18 +7,18 @@ from collections.abc import Sequence
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import Taste
+from pantry_tui.core.words import Rating
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 
 
-def read_taste(text: str) -> Taste:
-    """("not-again") -> Taste.NOT_AGAIN. Raises BadInput."""
+def read_taste(text: str) -> Rating:
+    """("not-again") -> Rating.NOT_AGAIN. Raises BadInput."""
     said = " ".join(text.lower().replace("-", " ").split())
     try:
-        return Taste(said)
+        return Rating(said)
     except ValueError:
         raise BadInput(f"{clean(text)[:40]!r} is none of again, not-again, change.") from None
 
