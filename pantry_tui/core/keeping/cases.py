@@ -46,11 +46,7 @@ class Said:
     coldest: float | None
     perishable: bool
     both_worlds: Rule | None
-
-    @property
-    def covered(self) -> bool:
-        """Whether there is a figure of either kind."""
-        return any(rule.use is not None for rule in self.found)
+    covered: bool
 
 
 class _Asked(NamedTuple):
@@ -111,6 +107,7 @@ def _said(case: Case, book: Rulebook) -> Said:
         coldest,
         any(rule.kind is Kind.SAFETY for rule in cold_only),
         (safety[-1] if safety and between and case.temperature_f <= BOTH_WORLDS_F else None),
+        any(rule.use is not None for rule in found),
     )
 
 

@@ -175,7 +175,7 @@ def _no_earlier(turns: Sequence[Turn], now: When) -> list[Turn]:
         when = no_later(turn.when, now)
         if when.first < start.first:
             last = max(when.last, start.first)
-            when = When(start.first, last, max(when.day, start.day))
+            when = When(start.first, last, max(when.day, start.day), start.zone)
         found.append(turn._replace(when=when))
     if len(found) > 2:
         found[1:] = sorted(found[1:], key=lambda one: (one.when.first, one.when.last))

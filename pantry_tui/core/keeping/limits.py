@@ -73,23 +73,24 @@ def assess(
 ) -> Assessment:
     """All that can be said of a container up to `now`, a known minute."""
     spans = exposures(batch, container, places, now)
-    by_dates = _by_dates(batch, container, spans, places, book, now)
-    return replace(
-        _with_signs(batch, container, by_dates),
+    start = Assessment(
+        now.day,
+        standing=not_checked(batch),
         facts_to=_facts_to(batch, container, spans, places),
         spans=spans,
     )
+    return _with_signs(batch, container, _by_dates(batch, container, start, places, book, now))
 
 
 def _by_dates(
     batch: Batch,
     container: Container,
-    spans: Sequence[Span],
+    start: Assessment,
     places: Mapping[str, Place],
     book: Rulebook,
     now: When,
 ) -> Assessment:
-    start = Assessment(now.day, standing=not_checked(batch))
+    spans: Sequence[Span] = start.spans
     if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
         return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), PROCESS)
@@ -298,6 +299,8 @@ def _undated(reckoning: Reckoning, start: Assessment, safety: Limit | None) -> A
 
 def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Assessment:
     """Signs only ever make a verdict worse; a suspect batch is looked at jar by jar."""
+    if not container.signs and not batch.suspect:
+        return judged
     for seen in container.signs:
         said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
         if seen.verdict is Verdict.SOUND:

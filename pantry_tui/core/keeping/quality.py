@@ -9,8 +9,7 @@ from datetime import date, timedelta
 from itertools import pairwise
 from typing import NamedTuple
 
-from pantry_tui.core import dates
-from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.keeping.rules import Rule, last_day
 from pantry_tui.core.keeping.warmth import Life
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN
@@ -46,7 +45,7 @@ def spending(stretches: Iterable[Stretch]) -> Iterator[Spent]:
     for one in _merged(_one_at_a_time(sorted(stretches, key=_order))):
         rule, share = one.life.rule, one.life.share
         assert rule.use is not None
-        last = dates.add(one.day, rule.use, rule.unit)
+        last = last_day(one.day, rule.use, rule.unit)
         whole = (last - one.day).days * share
         if spent == 0 and share == 1:
             day = last

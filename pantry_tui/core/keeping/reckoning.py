@@ -13,13 +13,12 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from pantry_tui.core import dates
 from pantry_tui.core.keeping.cases import Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
-from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook
+from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
@@ -143,7 +142,7 @@ class Reckoning:
                 if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in seen:
                     continue
                 seen.add((rule.id, state))
-                self.limits.append(Limit(dates.add(start, rule.use, rule.unit), start, rule))
+                self.limits.append(Limit(last_day(start, rule.use, rule.unit), start, rule))
             if said.refusal is not None:
                 self._refused(span, said.refusal)
             if said.coldest is not None and said.perishable:
@@ -174,9 +173,11 @@ class Reckoning:
         found = _passed(lived, WARM_MIN) or _passed(hot, HOT_MIN)
         if found is None:
             return None
-        refused = isinstance(found.rule, Rule) and not found.where
-        text = "" if refused else f"{found.where}, for over two hours in all: discard."
-        return Limit(found.day - _ONE_DAY, found.day, found.rule, text)
+        refused = isinstance(found[0].rule, Rule) and not found[0].where
+        text = "" if refused else f"{found[0].where}, for over two hours in all: discard."
+        warm, minute = found
+        day = max(warm.day, self.now.day_of(minute))
+        return Limit(day - _ONE_DAY, day, warm.rule, text)
 
     def charged(self, now: int) -> int:
         """How many of the two hours are gone."""
@@ -211,7 +212,7 @@ class Reckoning:
     def own_quality(self) -> Limit | None:
         """What the household's own rules say of its quality."""
         found = (
-            Limit(dates.add(span.day, rule.use, rule.unit), span.day, rule)
+            Limit(last_day(span.day, rule.use, rule.unit), span.day, rule)
             for span, _, said in self.told
             for rule in said.own
             if rule.kind is Kind.QUALITY and rule.use is not None
@@ -252,13 +253,13 @@ class Reckoning:
         ]
 
 
-def _passed(warm: Iterable[Warm], most: int) -> Warm | None:
-    """The one in which the minutes, each counted once, come to more than `most`."""
+def _passed(warm: Iterable[Warm], most: int) -> tuple[Warm, int] | None:
+    """The one in which the minutes, each counted once, come to more than `most`, and when."""
     total, reach = 0, -1 << 40
     for one in sorted(warm, key=lambda one: one[:4]):
         if one.end > max(one.start, reach):
             total += one.end - max(one.start, reach)
             reach = one.end
         if total > most:
-            return one
+            return one, reach - (total - most)
     return None

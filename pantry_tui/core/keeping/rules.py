@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
+from datetime import date
 from enum import StrEnum
+from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core import dates
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.words import WARM_TO_COLD, Acidity, Climate, Group, Kind, Method, State, Trust
 
@@ -57,6 +60,12 @@ class Rule:
         """About how many days, only to compare rules with one another."""
         per = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30.4375, "years": 365.25}
         return float("inf") if self.use is None else self.use * per[self.unit]
+
+
+@lru_cache(maxsize=16384)
+def last_day(start: date, number: float, unit: str) -> date:
+    """Day 0 and a figure -> the last good day. Batches share their days, so most are known."""
+    return dates.add(start, number, unit)
 
 
 def _no_rows() -> Sequence[OutageRule]:

@@ -14,10 +14,10 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Callable, Mapping, Sequence
-from datetime import date, timedelta
+from datetime import date
 from typing import Generic, NamedTuple, TypeVar
 
-from pantry_tui.core.model import DAY_MIN, Cut, Held, Place, Read, When
+from pantry_tui.core.model import Cut, Held, Place, Read, When
 from pantry_tui.core.words import ASSUMED_F, Climate
 
 #: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
@@ -54,7 +54,7 @@ def no_later(when: When, now: When) -> When:
     """A moment that is still to come counts as now."""
     if when.last <= now.last:
         return when
-    return When(min(when.first, now.last), now.last, min(when.day, now.day))
+    return When(min(when.first, now.last), now.last, min(when.day, now.day), now.zone)
 
 
 _NOWHERE = (Weather(0, FOREVER, date.min, Climate.ROOM, ASSUMED_F[Climate.ROOM]),)
@@ -129,16 +129,20 @@ class _Change(NamedTuple):
 
     first: int
     last: int
-    day: date
+    when: When
     fact: Held | Read
+
+    @property
+    def day(self) -> date:
+        return self.when.day
 
 
 def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
     """What each target and each reading says, for as long as it may have held."""
     changes = [
-        _Change(*no_later(fact.when, now)[:3], fact)
+        _Change(moment.first, moment.last, moment, fact)
         for fact in facts
-        if isinstance(fact, Held | Read)
+        if isinstance(fact, Held | Read) and (moment := no_later(fact.when, now))
     ]
     changes.sort(key=lambda one: (one.first, one.last))
     held = [one for one in changes if isinstance(one.fact, Held)]
@@ -179,8 +183,8 @@ def _warm_since(
 ) -> tuple[int, date]:
     """When a reading that is too warm began to hold, and the earliest day of it."""
     if fact.since is not None:
-        days = -(-fact.since // DAY_MIN)
-        return change.first - fact.since, change.day - timedelta(days=days)
+        start = change.first - fact.since
+        return start, change.when.day_of(start)
     for one in reversed(changes):
         if one.last < change.first and not _warm(one, climates):
             return one.first, one.day
