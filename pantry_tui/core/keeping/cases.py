@@ -8,6 +8,8 @@ from typing import NamedTuple
 
 from pantry_tui.core.keeping.rules import (
     SHELF_STABLE,
+    THAWED_ONE_DAY,
+    THAWED_OUT,
     Rule,
     Rulebook,
     Status,
@@ -119,6 +121,8 @@ def speaking_for(case: Case, book: Rulebook, status: Status = Status.CURRENT) ->
     if not found and climate is Climate.FREEZER and state in (State.OPEN, State.THAWED):
         closed = book.speaking(food, method, State.SEALED, climate, status)
         return [rule for rule in closed if rule.kind is not Kind.REFUSE]
+    if not found and state is State.THAWED and status is Status.CURRENT:
+        return [THAWED_ONE_DAY if climate is Climate.FRIDGE else THAWED_OUT]
     return held_at(found, warm)
 
 

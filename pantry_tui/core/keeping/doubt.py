@@ -72,14 +72,12 @@ def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:
     out_again = any(span.end >= FOREVER or span.start > first.start for span in warm)
     if out_again or first.day > batch.made + timedelta(days=RESCUE_DAYS):
         return None
-    made = batch.made
     return tuple(
-        span._replace(
-            opened=True,
-            in_progress=False,
-            day=min(span.day, made) if span.start == first.start else span.day,
-        )
-        for span in cold
+        span._replace(opened=True, in_progress=False, day=batch.made)
+        if span.climate.is_cold and span.start == first.start
+        else span._replace(opened=True, in_progress=False)
+        for span in spans
+        if span.climate.is_cold or span.opened
     )
 
 

@@ -50,7 +50,7 @@ class Span(NamedTuple):
 
     `day` is the earliest local day on which the span may have begun. `thawed` is day 0 of the
     thawed food (it lies ahead while it thaws), None where it was not frozen before or is frozen
-    still. `fast`: thawed in cold water or a microwave oven.
+    still. `fast`: thawed in cold water or a microwave oven; `told`: a person said that it thaws.
     """
 
     start: int
@@ -64,6 +64,7 @@ class Span(NamedTuple):
     opened: bool
     thawed: date | None
     fast: bool
+    told: bool
 
     @property
     def frozen(self) -> bool:
@@ -80,6 +81,7 @@ class _Shape(NamedTuple):
     frozen: bool
     thawed: date | None
     fast: bool
+    told: bool
 
 
 class _Since(NamedTuple):
@@ -159,6 +161,7 @@ def exposures(
         False,
         first.when.day if first.state is State.THAWED else None,
         False,
+        first.state is State.THAWED,
     )
     walk = _Walk(batch, container, places, now)
     if not later:
@@ -252,7 +255,7 @@ class _Walk:
         )
         if turn.state is State.THAWED:
             thawed, fast = self._thaw(old, turn, day)
-            shape = shape._replace(frozen=False, thawed=thawed, fast=fast)
+            shape = shape._replace(frozen=False, thawed=thawed, fast=fast, told=True)
         if shape == old:
             return way
         return _Since(shape, max(way.start, turn.when.first), max(way.day, day))
@@ -288,7 +291,7 @@ class _Walk:
             cold = one.climate is Climate.FREEZER and one.temperature_f <= THAWS_F
             if cold and thawed is None:
                 frozen = True
-            elif (frozen or one.climate is Climate.FREEZER) and thawed is None and ends > begins:
+            elif frozen and thawed is None and ends > begins:
                 thawed = self._thawing(one, day, shape.opened)
                 frozen = False
             found.append(
@@ -304,6 +307,7 @@ class _Walk:
                     shape.opened,
                     thawed,
                     shape.fast,
+                    shape.told,
                 )
             )
         return found, shape._replace(frozen=frozen, thawed=thawed)
@@ -321,7 +325,7 @@ def _earlier(one: _Since | None, other: _Since) -> _Since:
 
 
 def _order(span: Span) -> tuple[object, ...]:
-    return *span[:9], span.thawed or date.max, span.fast
+    return *span[:9], span.thawed or date.max, *span[10:]
 
 
 def _together(later: Sequence[Turn]) -> Iterator[list[Turn]]:

@@ -14,13 +14,10 @@ from pantry_tui.core.model import Batch
 from pantry_tui.core.words import Acidity, Group, Method
 
 _ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
-#: Dry, sugared, salted, in spirit or vinegar, or fat: whatever plant food it holds.
-_KEPT_DRY_OR_SOUR = frozenset(
-    {
-        Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION, Method.FLAVOURED_VINEGAR,
-        Method.RENDERED_FAT,
-    }
-)  # fmt: skip
+#: Dry, sugared or in spirit, whatever plant food it holds and however it is packed.
+_DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION})
+#: In vinegar, or fat without water.
+_IN_VINEGAR_OR_FAT = frozenset({Method.FLAVOURED_VINEGAR, Method.RENDERED_FAT})
 #: Acid only once it is done.
 _FERMENTED = frozenset(
     {Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE, Method.SALTED}
@@ -48,17 +45,20 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     if food.group in _ANIMAL or "sprout" in food.classes or "stock" in food.classes:
         return True
     low_acid = food.acidity is Acidity.LOW_ACID
-    if method in _KEPT_DRY_OR_SOUR:
+    if method in _DRY:
+        return False
+    if low_acid and is_vacuum_packed(batch):
+        return True
+    if method in _IN_VINEGAR_OR_FAT:
         return False
     if method in _FERMENTED:
         return in_progress
     if method in _BY_ITS_ACID:
         return low_acid
     if method in _RAW:
-        return food.group not in _CROPS or is_vacuum_packed(batch)
+        return food.group not in _CROPS
     if method is Method.BOUGHT:
         dry = food.group in (Group.GRAIN, Group.FAT) or "nut" in food.classes
-        sealed = bool(_TIN.search(batch.size.casefold())) or is_vacuum_packed(batch)
-        whole = food.group in _CROPS and not sealed
+        whole = food.group in _CROPS and not _TIN.search(batch.size.casefold())
         return not (dry or whole or not low_acid)
     return True

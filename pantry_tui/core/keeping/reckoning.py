@@ -23,7 +23,7 @@ from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
 from pantry_tui.core.safety.outage import OutageRule
-from pantry_tui.core.words import Climate, Group, Kind, State
+from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, State
 
 #: So many minutes in all perishable food may be above 40 °F, and above 90 °F (USDA FSIS).
 WARM_MIN, HOT_MIN = 120, 60
@@ -138,7 +138,12 @@ class Reckoning:
         seen: set[tuple[str, State]] = set()
         for span, state, said in self.told:
             start = self.clocks[state]
-            for rule in (*said.safety, *said.own):
+            rules = (*said.safety, *said.own)
+            if state is State.THAWED and span.told and span.climate is Climate.FREEZER:
+                # It was said to be thawed: its limit runs, wherever it stands.
+                chilled = self._open if span.opened else self._closed
+                rules += chilled.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]).safety
+            for rule in rules:
                 if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in seen:
                     continue
                 seen.add((rule.id, state))

@@ -288,21 +288,59 @@ def is_animal(group: Group) -> bool:
     return group in (Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL)
 
 
+def _of_thawed_food(
+    id_: str,
+    kind: Kind,
+    use: float | None,
+    climates: frozenset[Climate],
+    wording: str,
+    source: str,
+    trust: Trust = Trust.READ,
+) -> Rule:
+    """A rule for all thawed food, whatever the method."""
+    return Rule(
+        id=id_,
+        method=Method.FROZEN,
+        food="*",
+        state=State.THAWED,
+        climates=climates,
+        kind=kind,
+        least=use,
+        most=use,
+        use=use,
+        unit="days",
+        temp_f_max=40.0 if Climate.FRIDGE in climates else None,
+        status=Status.CURRENT,
+        wording=wording,
+        source=source,
+        trust=trust,
+    )
+
+
 #: Thawed in cold water or a microwave oven, parts of it may have been warm: cook it at once.
-COOK_AT_ONCE = Rule(
-    id="thawed-fast-s",
-    method=Method.FROZEN,
-    food="*",
-    state=State.THAWED,
-    climates=frozenset(Climate),
-    kind=Kind.SAFETY,
-    least=0,
-    most=0,
-    use=0,
-    unit="days",
-    temp_f_max=None,
-    status=Status.CURRENT,
-    wording="Thawed in cold water or a microwave oven: cook at once, and freeze only then.",
-    source="okstate-thawing",
-    trust=Trust.READ,
+COOK_AT_ONCE = _of_thawed_food(
+    "thawed-fast-s",
+    Kind.SAFETY,
+    0,
+    frozenset(Climate),
+    "Thawed in cold water or a microwave oven: cook at once, and freeze only then.",
+    "okstate-thawing",
+)
+#: Thawed food of which no row of a method speaks: the strictest of the thawed limits.
+THAWED_ONE_DAY = _of_thawed_food(
+    "thawed-any-s",
+    Kind.SAFETY,
+    1,
+    frozenset({Climate.FRIDGE}),
+    "No closer figure once thawed, so held to the strictest thawed limit: a day.",
+    "okstate-thawing",
+)
+THAWED_OUT = _of_thawed_food(
+    "thawed-any-r",
+    Kind.REFUSE,
+    None,
+    frozenset({Climate.ROOM, Climate.PANTRY, Climate.CELLAR}),
+    "Thawed food out over two hours is thrown away.",
+    "fsis-freezing",
+    Trust.REPRINT,
 )
