@@ -54,6 +54,7 @@ class Packing(Generic[V]):
         self._kind = kind
         self._fields: tuple[str, ...] = kind.__match_args__  # type: ignore[attr-defined]
         self._worded = frozenset(words)
+        self._sets: dict[frozenset[Any], frozenset[Any]] = {}
         self._read = [(self._fields.index(name), _Words(enum)) for name, enum in words.items()]
 
     def pack(self, row: V) -> tuple[Any, ...]:
@@ -63,7 +64,10 @@ class Packing(Generic[V]):
             cell = getattr(row, name)
             if name not in self._worded and _has_words(cell):
                 raise TypeError(f"{name} holds an enum that its packing does not name")
-            cells.append(_plain(cell))
+            packed = _plain(cell)
+            # Sets of words repeat from row to row: as one object they are written only once.
+            shared = isinstance(packed, frozenset)
+            cells.append(self._sets.setdefault(packed, packed) if shared else packed)
         return tuple(cells)
 
     def unpack(self, cells: tuple[Any, ...]) -> V:
