@@ -19,6 +19,7 @@ from pantry_tui.services.pantry import Pantry, create
 from pantry_tui.services.rows import PutUpReading
 from pantry_tui.services.stock import act, view
 from pantry_tui.services.stock import places as places_
+from pantry_tui.services.stock import undo as undo_
 
 
 def app(call: Call) -> int:
@@ -210,7 +211,7 @@ def thaw(call: Call) -> int:
 
 
 def finish(call: Call) -> int:
-    return call.done(lambda p: act.finish(p, call.args.code))
+    return call.done(lambda p: act.ready(p, call.args.code))
 
 
 def move(call: Call) -> int:
@@ -224,7 +225,7 @@ def give(call: Call) -> int:
 
 
 def lose(call: Call) -> int:
-    return call.done(lambda p: act.lose(p, call.args.code, call.args.count))
+    return call.done(lambda p: act.missing(p, call.args.code, call.args.count))
 
 
 def discard(call: Call) -> int:
@@ -233,4 +234,4 @@ def discard(call: Call) -> int:
 
 
 def undo(call: Call) -> int:
-    return call.done(act.undo)
+    return call.done(undo_.undo)

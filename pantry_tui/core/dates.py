@@ -57,6 +57,11 @@ def add(day: date, n: int | float | Fraction, unit: str) -> date:
     return day + relativedelta(months=whole) + timedelta(days=part)
 
 
+def iso(text: str) -> date:
+    """("2027-03-31") -> that day, as files hold it. Raises ValueError."""
+    return date.fromisoformat(text)
+
+
 def say(day: date) -> str:
     """ "Tue 31 Mar 2027", in English whatever the machine speaks."""
     return (

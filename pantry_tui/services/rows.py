@@ -27,6 +27,8 @@ class DueRow:
     size: str = ""
     amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
     reserved: str = ""  # kept apart, for a gift or for whom
+    head: str = ""  # the part of the due list it belongs to
+    stamp: str = ""  # what a screen saw of it (services.stock.lines.stamp)
 
     @property
     def good_until(self) -> date | None:

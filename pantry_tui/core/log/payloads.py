@@ -401,8 +401,9 @@ class Undo(NamedTuple):
 
 
 class Redo(NamedTuple):
-    """These events count again."""
+    """An undo is taken back: the events that it took back count again."""
 
+    undo: str
     events: tuple[str, ...]
 
 
