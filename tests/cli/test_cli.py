@@ -232,7 +232,7 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert thawed["discard_after"] == "2026-11-26"
     assert "Finished" in answer(run, "finish", kraut)["message"]
     answer(run, "give", frozen, "1", "--to", "Aunt Sunniva")
-    assert any("Aunt Sunniva" in line for line in answer(run, "log", frozen))
+    assert any("Aunt Sunniva" in line["says"] for line in answer(run, "log", frozen))
     assert "lost" in answer(run, "lose", frozen)["message"]
     shown = answer(run, "show", frozen)
     assert shown["code"] == frozen and len(shown["gone"]) == 2 and shown["sources"]

@@ -6,6 +6,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.log.events import Did, Event
 from pantry_tui.core.log.fold import standing
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import LogEntry
 from pantry_tui.services.stock.pick import batch_named, name_of
 
 
@@ -16,17 +17,23 @@ def log(p: Pantry, code: str | None = None) -> list[str]:
 
 def log_lines(p: Pantry, code: str | None = None) -> list[tuple[str, str]]:
     """The same, each line with the lid code of its batch ("" when it is about none)."""
+    return [(one.code, f"{dates.say(one.day)}: {one.says}") for one in entries(p, code)]
+
+
+def entries(p: Pantry, code: str | None = None) -> list[LogEntry]:
+    """The same line by line. Raises BadInput for an unknown code."""
     batch = batch_named(p, code) if code else None
     counted = {event.id for event in standing(p.events)}
-    lines: list[tuple[str, str]] = []
+    found: list[LogEntry] = []
     for event in sorted(p.events, key=lambda e: e.id):
         if event.did is Did.UNDO or (batch is not None and event.batch != batch.id):
             continue
         undone = "" if event.id in counted else " (undone)"
         about = p.stock.batches.get(event.batch)
-        text = f"{dates.say(event.day)}: {describe(p, event)}{undone}"
-        lines.append((about.code if about else "", text))
-    return lines
+        says = f"{describe(p, event)}{undone}"
+        code_ = about.code if about else ""
+        found.append(LogEntry(event.id, event.day, None, event.did.value, code_, says))
+    return found
 
 
 def describe(p: Pantry, event: Event) -> str:

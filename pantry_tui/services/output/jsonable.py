@@ -45,6 +45,11 @@ def shelves(found: list[Shelf]) -> list[dict[str, Any]]:
     ]
 
 
+def places(found: list[Shelf]) -> list[dict[str, Any]]:
+    """The places alone."""
+    return [{key: one[key] for key in one if key != "rows"} for one in shelves(found)]
+
+
 def batch(view: BatchView) -> dict[str, Any]:
     """One batch whole; `process` as an object, equal containers under `containers`."""
     answer: dict[str, Any] = plain(view)
@@ -60,10 +65,18 @@ def done(what: Done) -> dict[str, Any]:
     return answer
 
 
+def took_back(what: Done) -> dict[str, Any]:
+    """The contract's `undo` and `redo`."""
+    return {"took_back": [what.message], **done(what)}
+
+
 def reading(read: PutUpReading) -> dict[str, Any]:
-    """What a put-up line was understood as."""
+    """What a put-up line was understood as: the contract's `read_as`."""
     answer: dict[str, Any] = plain(read)
-    answer["process"] = dict(read.process)
+    process = dict(read.process)
+    answer["vessel"] = answer.pop("container")
+    answer["contents"] = process.pop("amount", None)
+    answer["process"] = process
     return answer
 
 

@@ -328,8 +328,15 @@ def discard(p: Pantry, ref: str, count: int | None = None, why: str = "") -> Don
     return _left(p, Did.DISCARD, "Discarded", taken, why=why.strip())
 
 
-def undo(p: Pantry) -> Done:
-    """Take back the last thing done, by appending to the log. Named in words."""
+def undo(p: Pantry, event: str | None = None) -> Done:
+    """Take back the last thing done, by appending to the log. Named in words. Of a named event
+    only the last one so far. Raises Refused."""
+    if event is not None:
+        if not any(one.id == event for one in p.events):
+            raise BadInput(f"No act has the id {event[:40]!r}: `pantry-tui log` lists them.")
+        newest = p.last_standing()
+        if newest is None or newest.id != event:
+            raise Refused("Only the newest act can be taken back: leave the id out.")
     if (done := take_back(p)) is not None:
         return done
     last = p.last_standing()
@@ -344,6 +351,11 @@ def undo(p: Pantry) -> Done:
     words = describe(p, last) + (f" and {len(back) - 1} more" if len(back) > 1 else "")
     p.book(*p.in_order([p.event(Did.UNDO, event=one.id) for one in back]))
     return Done(f"Took back: {words}.")
+
+
+def redo(p: Pantry) -> Done:
+    """Do again what was taken back. Raises Refused: nothing remembers it yet."""
+    raise Refused("There is nothing to do again: book it once more.")
 
 
 def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:
