@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from datetime import date
-from pathlib import Path
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
 from pantry_tui.errors import BadInput, Refused
 
 if TYPE_CHECKING:
+    from datetime import date
+    from pathlib import Path
+
     from pantry_tui.cli.moments import Moment
     from pantry_tui.services.pantry import Pantry
     from pantry_tui.services.rows import Done
@@ -33,9 +34,11 @@ class Call:
 
     @property
     def path(self) -> Path:
+        if self.store is not None:
+            return self.store
         from pantry_tui.paths import default_store
 
-        return self.store or default_store()
+        return default_store()
 
     def pantry(self) -> Pantry:
         """The store. Raises StoreError."""

@@ -10,11 +10,14 @@ import os
 import sys
 from collections.abc import Sequence
 from datetime import date
-from pathlib import Path
+from typing import TYPE_CHECKING
 
 from pantry_tui.cli import registry
 from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput, PantryError
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 _TEXT = ("--store", "--today")
 _BARE = ("--json", "--version", "--help", "-h")
@@ -65,8 +68,7 @@ def _run(typed: Sequence[str]) -> int:
     from pantry_tui.cli.parse import parse
 
     verb = parse(entry.load(), entry.name, words[length:])
-    store = told.get("--store")
-    call = Call(_now(told.get("--today")), Path(store) if store else None, "--json" in told)
+    call = Call(_now(told.get("--today")), _store(told.get("--store")), "--json" in told)
     try:
         return verb.run(call)
     except Question as error:
@@ -93,12 +95,20 @@ def split(typed: Sequence[str]) -> tuple[dict[str, str], list[str]]:
         elif flag in _TEXT and equals:
             told[flag] = value
         elif flag in _TEXT:
-            if not waiting:
+            if not waiting or waiting[-1].startswith("--"):
                 raise BadInput(f"{flag} needs a value; see `pantry-tui --help`.")
             told[flag] = waiting.pop()
         else:
             words.append(said)
     return told, words
+
+
+def _store(typed: str | None) -> Path | None:
+    if not typed:
+        return None
+    from pathlib import Path
+
+    return Path(typed)
 
 
 def _now(typed: str | None) -> tuple[date, int | None]:

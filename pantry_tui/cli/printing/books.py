@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import table
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
-from pantry_tui.services.books.rows import FoodYear, LossView
+
+if TYPE_CHECKING:
+    from pantry_tui.services.books.rows import FoodYear, LossView
 
 
 def years(rows: Sequence[FoodYear]) -> list[str]:

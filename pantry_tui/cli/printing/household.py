@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import listed
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.appetite import at_table
-from pantry_tui.services.rows import HouseholdFacts
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import HouseholdFacts
 
 
 def facts(found: HouseholdFacts) -> list[str]:

@@ -7,9 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from pantry_tui.core.text import clean
-from pantry_tui.services.rows import Done, DueRow
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import Done, DueRow
 
 
 def table(heads: Sequence[str], rows: Iterable[Sequence[str]]) -> list[str]:

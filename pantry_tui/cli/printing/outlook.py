@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from pantry_tui.cli.printing.lines import table
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.pace_words import containers
 from pantry_tui.core.text import clean
-from pantry_tui.services.books.rows import FoodAhead, OutlookView
+
+if TYPE_CHECKING:
+    from pantry_tui.services.books.rows import FoodAhead, OutlookView
 
 _HEADS = (
     "food",

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from pantry_tui.cli.printing.lines import table
 from pantry_tui.cli.printing.stock import due
 from pantry_tui.core.text import clean
-from pantry_tui.services.rows import OutageRow, RoundLine, Shelf
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import OutageRow, RoundLine, Shelf
 
 
 def shelves(found: Sequence[Shelf]) -> list[str]:

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
-from pantry_tui.services.rows import PutUp, PutUpReading
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import PutUp, PutUpReading
 
 
 def reading(read: PutUpReading) -> list[str]:

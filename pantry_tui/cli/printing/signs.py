@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
-from pantry_tui.services.rows import Kept, SignAnswer, SignRow
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import Kept, SignAnswer, SignRow
 
 
 def sign(said: SignAnswer) -> list[str]:

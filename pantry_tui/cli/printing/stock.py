@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import food_of, iso, table
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, Verdict
-from pantry_tui.services.rows import BatchView, DueRow, LogEntry
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import BatchView, DueRow, LogEntry
 
 _UNFIT = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 _HEADS = ("verdict", "code", "food", "count", "place", "best by", "discard after", "days")

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from pantry_tui.cli.printing.lines import named, table
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
-from pantry_tui.services.rows import WeekView
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import WeekView
 
 
 def week(view: WeekView) -> list[str]:

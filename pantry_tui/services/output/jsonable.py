@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import fields
 from datetime import date
 from enum import Enum
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from pantry_tui.services.rows import BatchView, Done, DueRow, PutUp, PutUpReading, Shelf, WeekView
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import (
+        BatchView,
+        Done,
+        DueRow,
+        PutUp,
+        PutUpReading,
+        Shelf,
+        WeekView,
+    )
 
 
 def plain(value: Any) -> Any:
@@ -21,7 +29,7 @@ def plain(value: Any) -> Any:
     if isinstance(value, dict):
         return {str(key): plain(one) for key, one in value.items()}
     if hasattr(value, "__dataclass_fields__"):
-        return {field.name: plain(getattr(value, field.name)) for field in fields(value)}
+        return {name: plain(getattr(value, name)) for name in value.__dataclass_fields__}
     return value
 
 
