@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Sequence
-from datetime import date
+from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli import registry
@@ -114,7 +114,7 @@ def _store(typed: str | None) -> Path | None:
 def _now(typed: str | None) -> tuple[date, int | None]:
     text = typed or os.environ.get("PANTRY_TODAY")
     if not text:
-        return date.today(), None
+        return datetime.now(UTC).astimezone().date(), None  # the day where the person is
     from pantry_tui.cli.moments import read_today
 
     return read_today(text)

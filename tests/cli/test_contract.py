@@ -7,7 +7,7 @@ import json
 import pytest
 
 from pantry_tui.cli import registry
-from pantry_tui.cli.verb import Act
+from pantry_tui.cli.verb import Act, Verb
 from tests.cli import shapes
 from tests.cli.conftest import Kitchen
 from tests.cli.rows import ROWS
@@ -54,7 +54,8 @@ def test_the_same_call_answers_in_plain_words(kitchen: Kitchen, name: str) -> No
     prepared(kitchen, name)
     code, out, err = kitchen.run(*name.split(), *row.works)
     assert (code, err) == (0, ""), err
-    assert out.strip() and not out.lstrip().startswith(("{", "["))
+    assert out.strip()
+    assert not out.lstrip().startswith(("{", "["))
 
 
 @pytest.mark.parametrize("name", REFUSABLE)
@@ -65,7 +66,8 @@ def test_a_refused_call_books_nothing(kitchen: Kitchen, name: str, json_: tuple[
     before = kitchen.booked()
     code, out, err = kitchen.run(*name.split(), *refused, *json_)
     assert code == 1, (out, err)
-    assert one_sentence(err) and out == ""
+    assert one_sentence(err)
+    assert out == ""
     assert kitchen.booked() == before
 
 
@@ -77,14 +79,18 @@ def test_a_bad_call_books_nothing(kitchen: Kitchen, name: str, json_: tuple[str,
     assert code == 2, (out, err)
     assert one_sentence(err)
     if out:  # a question, and only where a script can read it
-        assert json_ and not list(shapes.faults(json.loads(out), shapes.QUESTION))
+        assert json_
+        assert not list(shapes.faults(json.loads(out), shapes.QUESTION))
     assert kitchen.booked() == before
 
 
 @every_verb
 def test_a_flag_that_nobody_knows_is_named(kitchen: Kitchen, name: str) -> None:
     code, out, err = kitchen.run(*name.split(), *ROWS[name].works, "--frobnicate")
-    assert code == 2 and out == "" and one_sentence(err) and "--frobnicate" in err
+    assert code == 2
+    assert out == ""
+    assert one_sentence(err)
+    assert "--frobnicate" in err
 
 
 @pytest.mark.parametrize("name", ON_A_STORE)
@@ -92,17 +98,32 @@ def test_an_unknown_store_is_refused_and_not_made(kitchen: Kitchen, name: str) -
     row = ROWS[name]
     nowhere = kitchen.folder / "nowhere.db"
     code, out, err = kitchen.run(*name.split(), *row.works, "--store", str(nowhere))
-    assert code == 1 and out == "" and one_sentence(err) and "pantry-tui init" in err
+    assert code == 1
+    assert out == ""
+    assert one_sentence(err)
+    assert "pantry-tui init" in err
     assert not nowhere.exists()
+
+
+@every_verb
+def test_its_class_is_a_verb_of_its_own(name: str) -> None:
+    entry, _ = registry.find(name.split())
+    assert entry is not None
+    kind = entry.load()
+    assert issubclass(kind, Verb)
+    assert kind.run is not Verb.run
+    assert [one.name for one in registry.every() if one.where == entry.where] == [name]
 
 
 @every_verb
 def test_help_names_every_argument(kitchen: Kitchen, name: str) -> None:
     entry, length = registry.find(name.split())
-    assert entry is not None and length == len(name.split())
+    assert entry is not None
+    assert length == len(name.split())
     code, out, err = kitchen.run(*name.split(), "--help")
     assert (code, err) == (0, "")
-    assert out.startswith(f"pantry-tui {name}") and f"{entry.about}." in out
+    assert out.startswith(f"pantry-tui {name}")
+    assert f"{entry.about}." in out
     for field in entry.load().arguments.values():
         assert field.about in out
         assert all(flag in out for flag in field.flags[:1])
@@ -115,10 +136,35 @@ def test_every_act_may_be_told_when(kitchen: Kitchen, name: str) -> None:
     before = kitchen.booked()
     for typed in ("whenever", "2026-11-26", "2026-11-25 25:00"):
         code, out, err = kitchen.run(*name.split(), *row.works, "--at", typed)
-        assert code == 2 and out == "" and one_sentence(err), typed
+        assert (code, out) == (2, ""), typed
+        assert one_sentence(err), typed
     assert kitchen.booked() == before
     assert kitchen.run(*name.split(), *row.works, "--at", "today")[0] == 0
     assert kitchen.booked() != before
+
+
+@pytest.mark.parametrize("name", ACTS)
+def test_what_happened_before_is_booked_for_then_or_not_at_all(kitchen: Kitchen, name: str) -> None:
+    before = kitchen.booked()
+    code, _, err = kitchen.run(*name.split(), *ROWS[name].works, "--at", "2026-11-24 18:30")
+    if code == 0:
+        assert kitchen.answer("log")[-1]["day"] == "2026-11-24"
+    else:
+        assert code == 1
+        assert one_sentence(err)
+        assert kitchen.booked() == before
+
+
+@pytest.mark.parametrize("name", ["putup", "outage"])
+def test_a_dry_run_answers_and_books_nothing(kitchen: Kitchen, name: str) -> None:
+    before = kitchen.booked()
+    found = kitchen.answer(*name.split(), *ROWS[name].works, "--dry-run")
+    if name == "putup":
+        assert (found["code"], found["containers"]) == ("", [])
+        assert found["best_by"]
+    else:
+        assert not list(shapes.faults(found, ROWS[name].shape))
+    assert kitchen.booked() == before
 
 
 def test_help_lists_every_verb_and_no_old_word(kitchen: Kitchen) -> None:
@@ -133,7 +179,8 @@ def test_a_question_says_what_it_needs_and_what_it_read(kitchen: Kitchen) -> Non
     line = "3 pint jars peaches, pickled, made unknown"
     code, out, err = kitchen.run("putup", line, "--json")
     asked = json.loads(out)
-    assert code == 2 and asked["error"] == err.strip()
+    assert code == 2
+    assert asked["error"] == err.strip()
     assert not list(shapes.faults(asked, shapes.QUESTION))
     about = {one["about"]: one for one in asked["asks"]}
     assert about["method"]["typed"] == "pickled"
@@ -141,7 +188,8 @@ def test_a_question_says_what_it_needs_and_what_it_read(kitchen: Kitchen) -> Non
     assert "shelf 2" in about["place"]["choices"]
     assert (asked["read_as"]["food"], asked["read_as"]["count"]) == ("peaches", 3)
     code, out, _ = kitchen.run("putup", "3 jars peaches, dried, shelf 2, frobnicated", "--json")
-    assert code == 2 and json.loads(out)["unread"] == ["frobnicated"]
+    assert code == 2
+    assert json.loads(out)["unread"] == ["frobnicated"]
 
 
 def test_undo_takes_the_id_of_a_log_line(kitchen: Kitchen) -> None:

@@ -99,7 +99,8 @@ def test_every_old_word_is_among_them() -> None:
 )
 def test_nothing_is_guessed(kitchen: Kitchen, words: tuple[str, ...]) -> None:
     code, out, err = kitchen.run(*words)
-    assert code == 2 and out == "" and err.count("\n") == 1, (out, err)
+    assert (code, out) == (2, ""), err
+    assert err.count("\n") == 1, err
 
 
 NASTY = "\x1b]0;gone\x07\x1b[2J\u202e"

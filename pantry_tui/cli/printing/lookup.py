@@ -22,8 +22,10 @@ def process(answer: dict[str, Any], altitude_ft: int) -> list[str]:
     ):
         if answer[key] is not None:
             lines.append(f"{word}: {answer[key]}")
-    for option in answer["options"]:
-        lines.append("option: " + ", ".join(f"{k} {v}" for k, v in option.items() if v))
+    lines += [
+        "option: " + ", ".join(f"{key} {value}" for key, value in option.items() if value)
+        for option in answer["options"]
+    ]
     lines += [f"why: {clean(str(one))}" for one in answer["reasons"]]
     return lines + [f"source: {clean(str(one))}" for one in answer["sources"]]
 
