@@ -20,13 +20,23 @@ T = TypeVar("T")
 
 
 class Call:
-    """What stands around a verb: the moment taken as now, the store named (None: the default
-    one), and whether it answers in JSON."""
+    """What stands around a verb: the moment told as now (None: the real one), the store named
+    (None: the default one), and whether it answers in JSON."""
 
-    __slots__ = ("as_json", "now", "store")
+    __slots__ = ("as_json", "store", "told")
 
-    def __init__(self, now: Moment, store: Path | None, as_json: bool) -> None:
-        self.now, self.store, self.as_json = now, store, as_json
+    def __init__(self, told: Moment | None, store: Path | None, as_json: bool) -> None:
+        self.told, self.store, self.as_json = told, store, as_json
+
+    @property
+    def now(self) -> Moment:
+        """The day, and the minute of it unless only a day was told."""
+        if self.told is not None:
+            return self.told
+        from datetime import UTC, datetime
+
+        here = datetime.now(UTC).astimezone()  # the day where the person is
+        return here.date(), here.hour * 60 + here.minute
 
     @property
     def today(self) -> date:
@@ -42,9 +52,10 @@ class Call:
 
     def pantry(self) -> Pantry:
         """The store. Raises StoreError."""
+        from pantry_tui.services.clock import Clock
         from pantry_tui.services.pantry import open_pantry
 
-        return open_pantry(self.path, self.today)
+        return open_pantry(self.path, Clock(*self.told) if self.told else Clock())
 
     def answer(
         self, found: T, data: Callable[[T], object], lines: Callable[[T], Sequence[str]]
@@ -111,7 +122,9 @@ class Call:
 
         moment = read_at(at, self.now)
         if "at" in signature(do).parameters:
-            return {"at": moment}
+            from pantry_tui.services.stock.seen import At
+
+            return {"at": At(*moment)}
         if moment == (self.today, None):
             return {}
         raise Refused("This is booked for today only so far: leave --at out.")

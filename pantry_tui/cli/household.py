@@ -22,7 +22,7 @@ class Household(Verb):
         altitude = read_altitude(self.altitude) if self.altitude else None
         with call.pantry() as p:
             if (altitude, self.people, self.units) != (None, None, None):
-                household.change(p, altitude_ft=altitude, people=self.people, units=self.units)
+                household.change(p, altitude, self.people, self.units)
             found = household.facts(p)
         return call.answer(found, jsonable.plain, show.facts)
 

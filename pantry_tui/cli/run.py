@@ -9,7 +9,6 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Sequence
-from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli import registry
@@ -18,6 +17,8 @@ from pantry_tui.errors import BadInput, PantryError
 
 if TYPE_CHECKING:
     from pathlib import Path
+
+    from pantry_tui.cli.moments import Moment
 
 _TEXT = ("--store", "--today")
 _BARE = ("--json", "--version", "--help", "-h")
@@ -68,7 +69,7 @@ def _run(typed: Sequence[str]) -> int:
     from pantry_tui.cli.parse import parse
 
     verb = parse(entry.load(), entry.name, words[length:])
-    call = Call(_now(told.get("--today")), _store(told.get("--store")), "--json" in told)
+    call = Call(_told(told.get("--today")), _store(told.get("--store")), "--json" in told)
     try:
         return verb.run(call)
     except Question as error:
@@ -111,10 +112,11 @@ def _store(typed: str | None) -> Path | None:
     return Path(typed)
 
 
-def _now(typed: str | None) -> tuple[date, int | None]:
+def _told(typed: str | None) -> Moment | None:
+    """The moment that is taken as now; None for the real one."""
     text = typed or os.environ.get("PANTRY_TODAY")
     if not text:
-        return datetime.now(UTC).astimezone().date(), None  # the day where the person is
+        return None
     from pantry_tui.cli.moments import read_today
 
     return read_today(text)

@@ -48,7 +48,7 @@ class Ready(Act):
     code: str = word("7C for all of it, or 7C/3 for that one")
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.finish, self.code)
+        return call.act(self.at, act.ready, self.code)
 
 
 class Move(Act):
@@ -74,7 +74,7 @@ class Missing(Act):
     count: int | None = maybe_whole("how many; else 1")
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.lose, self.code, self.count)
+        return call.act(self.at, act.missing, self.code, self.count)
 
 
 class Discard(Act):
@@ -125,9 +125,13 @@ class Undo(Verb):
     event: str | None = maybe("the id of a line of `pantry-tui log`; else the newest act")
 
     def run(self, call: Call) -> int:
-        return call.took_back(lambda p: act.undo(p, self.event))
+        from pantry_tui.services.stock.undo import undo
+
+        return call.took_back(lambda p: undo(p, self.event))
 
 
 class Redo(Verb):
     def run(self, call: Call) -> int:
-        return call.took_back(act.redo)
+        from pantry_tui.services.stock.undo import redo
+
+        return call.took_back(redo)

@@ -62,6 +62,11 @@ def _months_from(day: date, months: int) -> date:
     return day + relativedelta(months=months)
 
 
+def iso(text: str) -> date:
+    """("2027-03-31") -> that day, as files hold it. Raises ValueError."""
+    return date.fromisoformat(text)
+
+
 def say(day: date) -> str:
     """ "Tue 31 Mar 2027", in English whatever the machine speaks."""
     return (

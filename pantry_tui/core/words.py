@@ -146,7 +146,7 @@ class Kind(StrEnum):
     REFUSE = "refuse"
 
 
-class Taste(StrEnum):
+class Rating(StrEnum):
     """What the household says of a batch once it was eaten from."""
 
     AGAIN = "again"

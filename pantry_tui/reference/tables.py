@@ -251,3 +251,8 @@ def read_tables(folder: Path) -> Tables:
 def load_tables() -> Tables:
     """The tables that ship with the program, read once a process."""
     return read_tables(data_dir())
+
+
+def rules_fingerprint() -> str:
+    """Another one means that verdicts must be reached again."""
+    return "none yet"

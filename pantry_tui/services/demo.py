@@ -35,7 +35,7 @@ def build_demo(path: Path, today: date) -> None:
     """A fresh demo store at `path`. Raises Refused when the file is there."""
     create(path, altitude_ft=900, people=4)
     try:
-        with open_pantry(path, today) as p, p.drafting():
+        with open_pantry(path, today) as p, p.writing():
             _fill(p, today)
     except BaseException:
         os.unlink(path)
@@ -136,7 +136,7 @@ def _do(p: Pantry, code: str, step: _Step) -> None:
     elif step.verb == "thaw":
         act.thaw(p, code)
     elif step.verb == "finish":
-        act.finish(p, code)
+        act.ready(p, code)
     elif step.verb == "move":
         act.move(p, code, rest)
     elif step.verb == "give":

@@ -27,6 +27,8 @@ class DueRow:
     size: str = ""
     amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
     reserved: str = ""  # kept apart, for a gift or for whom
+    head: str = ""  # the part of the due list it belongs to
+    stamp: str = ""  # what a screen saw of it (services.stock.lines.stamp)
 
     @property
     def good_until(self) -> date | None:
@@ -89,19 +91,6 @@ class Done:
     message: str
     warnings: tuple[str, ...] = ()
     containers: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class LogEntry:
-    """One line of the log. `at` is the hour ("18:30") where it is known; `code` is empty where the
-    event is about no batch; `says` tells it in words, and that it was undone."""
-
-    id: str
-    day: date
-    at: str | None
-    kind: str
-    code: str
-    says: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,7 +16,7 @@ Words = tuple[str, ...]
 @dataclass(frozen=True)
 class Row:
     """`refused` None: this verb can be refused for the store alone. `first` is done before the
-    call that works; `storeless`: it needs no store; `later`: why it does not work yet."""
+    call that works; `storeless`: it needs no store."""
 
     works: Words
     shape: Any
@@ -24,7 +24,6 @@ class Row:
     bad: Words
     first: tuple[Words, ...] = ()
     storeless: bool = False
-    later: str = ""
 
 
 NOTHING_LEFT = "{rings}"  # a batch of which the last is gone
@@ -81,7 +80,6 @@ ROWS: dict[str, Row] = {
         (),
         ("too", "much"),
         first=(("use", "{peaches}"), ("undo",)),
-        later="redo is wired with the log's rewrite",
     ),
     # Signs of spoilage
     "sign": Row(

@@ -102,7 +102,7 @@ BATCH = {
 LOG = {
     "id": str,
     "day": Day,
-    "at": Maybe(str),
+    "at": str,
     "kind": str,
     "code": str,
     "says": str,

@@ -50,15 +50,8 @@ HEAVY = (
     "argparse",
     "difflib",
 )
-#: What still comes from below; goes when the store and the tables are lean.
+#: What still comes from below; goes when the tables come from their cache.
 STILL = {
-    "sqlite_utils": "store/store.py imports it to open a store",
-    "click": "through sqlite_utils",
-    "numpy": "through sqlite_utils, where numpy is installed",
-    "dateutil.parser": "through sqlite_utils",
-    "tempfile": "through sqlite_utils",
-    "shutil": "through sqlite_utils",
-    "importlib.metadata": "through sqlite_utils",
     "csv": "reference/tables.py reads the tables anew at every start",
     "difflib": "reference/names.py imports it for names that are near",
 }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import food_of, iso, table
@@ -11,7 +12,8 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, Verdict
 
 if TYPE_CHECKING:
-    from pantry_tui.services.rows import BatchView, DueRow, LogEntry
+    from pantry_tui.services.books.logbook import LogLine
+    from pantry_tui.services.rows import BatchView, DueRow
 
 _UNFIT = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 _HEADS = ("verdict", "code", "food", "count", "place", "best by", "discard after", "days")
@@ -76,11 +78,13 @@ def batch(view: BatchView) -> list[str]:
     return lines
 
 
-def log(entries: Sequence[LogEntry]) -> list[str]:
+def log(found: Sequence[LogLine]) -> list[str]:
     """One event a line, its id last: `undo` takes it."""
-    lines = [f"{say(one.day)}{_hour(one)}: {clean(one.says)} [{one.id}]" for one in entries]
-    return lines or ["Nothing has happened yet."]
+    return [_event(one) for one in found] or ["Nothing has happened yet."]
 
 
-def _hour(one: LogEntry) -> str:
-    return f" {one.at}" if one.at else ""
+def _event(one: LogLine) -> str:
+    hour = f" {one.at}" if one.at else ""
+    undone = " (undone)" if one.undone else ""
+    day = say(date.fromisoformat(one.day))
+    return f"{day}{hour}: {clean(one.says)}{undone} [{one.id}]"

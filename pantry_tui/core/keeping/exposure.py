@@ -6,12 +6,12 @@ A stay says where a container stood; a place says how warm it was there, and whe
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 
-from pantry_tui.core.model import Place, Spell, Stay
-from pantry_tui.core.words import Climate, State
+from pantry_tui.core.model import Cut, Held, Place, Read, Spell, Stay, Turn
+from pantry_tui.core.words import ASSUMED_F, Climate, State
 
 #: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
 #: salted or sweet a little below (USDA Handbook 66, freezing points; the strict side of them).
@@ -20,17 +20,43 @@ THAWS_F = 31.0
 COLD_F = 40.0
 
 
-def stretches(stays: tuple[Stay, ...], places: Mapping[str, Place]) -> tuple[Stay, ...]:
-    """The stays cut where their place grew warmer or colder, oldest first.
+def stays_of(turns: Sequence[Turn], places: Mapping[str, Place]) -> tuple[Stay, ...]:
+    """Where a container stood in which state, by days, from what happened to it."""
+    found: list[Stay] = []
+    where, state, how = "", State.SEALED, ""
+    for turn in turns:
+        where = where if turn.place is None else turn.place
+        state = state if turn.state is None else turn.state
+        how = turn.how or how if state is State.THAWED else ""
+        place = places.get(where)
+        climate = place.climate if place is not None else Climate.ROOM
+        found.append(Stay(turn.when.day, where, climate, state, ASSUMED_F[climate], thawed=how))
+    return tuple(found)
+
+
+def spells_of(facts: Sequence[Held | Read | Cut]) -> tuple[Spell, ...]:
+    """How warm a place was since when: its targets and readings, by days."""
+    found: list[Spell] = []
+    for fact in facts:
+        if isinstance(fact, Held):
+            found.append(Spell(fact.when.day, fact.climate, fact.target_f))
+        elif isinstance(fact, Read) and found:
+            found.append(Spell(fact.when.day, found[-1].climate, fact.temp_f, True, fact.humidity))
+    return tuple(found)
+
+
+def stretches(turns: Sequence[Turn], places: Mapping[str, Place]) -> tuple[Stay, ...]:
+    """The stays of a container cut where its places grew warmer or colder, oldest first.
 
     In a freezer that was too warm, sealed food counts as thawed from then on, in a refrigerator
     up to 40 °F and at room temperature above. Food once thawed stays thawed when the cold returns.
     """
     found: list[Stay] = []
+    stays = stays_of(turns, places)
     for index, stay in enumerate(stays):
         end = stays[index + 1].since if index + 1 < len(stays) else date.max
         place = places.get(stay.place)
-        spells = place.spells if place is not None else ()
+        spells = spells_of(place.facts) if place is not None else ()
         found += [_warmed(piece) for piece in _pieces(stay, end, spells)] or [_warmed(stay)]
     return _merged(_still_thawed(found))
 

@@ -154,13 +154,14 @@ def _spent(batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook) ->
     return min([*own[:1], *([last] if last else [])], key=lambda one: one.day, default=None)
 
 
-def judge(batch: Batch, container: Container, book: Rulebook, today: date) -> Judgement:
+def judge(
+    batch: Batch, container: Container, stays: Sequence[Stay], book: Rulebook, today: date
+) -> Judgement:
     """The verdict on one container today. Dates are both kinds, never mixed.
 
-    `container.stays` are taken as they are: cut them first where places grew warm
-    (core.history.stretches).
+    `stays` are where it stood, in which state and how warm (core.keeping.exposure.stretches).
     """
-    by_dates = _by_dates(batch, container.stays, book, today)
+    by_dates = _by_dates(batch, stays, book, today)
     return _with_signs(batch, container, by_dates)
 
 

@@ -80,8 +80,8 @@ def keeps(
     since = made or date(2000, 1, 1)
     warmth = temp_f if temp_f is not None else _reference(spoken, place)
     stay = Stay(since, "", place, standing, warmth, measured=True)
-    container = Container("", "", 1, standing, "", (stay,))
-    judged = judge(Batch("", "", what, how, since), container, tables.book, since)
+    container = Container("", "", 1, standing, "", ())
+    judged = judge(Batch("", "", what, how, since), container, (stay,), tables.book, since)
     if made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None

@@ -6,7 +6,7 @@ from datetime import date
 
 import pytest
 
-from pantry_tui.core.words import Taste, Verdict
+from pantry_tui.core.words import Rating, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books.logbook import log
@@ -57,7 +57,7 @@ def test_a_taste_stands_in_the_batch_the_log_the_search_and_the_year(p: Pantry, 
     assert years(p, "peaches")[-1].tasted == (beside,)
     assert outlook(p).foods[0].tasted == (beside,)
     act.undo(p)
-    assert p.stock.batches[p.batch(code).id].tasted[-1].taste is Taste.CHANGE  # type: ignore[union-attr]
+    assert p.stock.batches[p.batch(code).id].tasted[-1].taste is Rating.CHANGE  # type: ignore[union-attr]
 
 
 def test_a_batch_is_tasted_when_it_is_eaten_up_and_odd_words_are_refused(
