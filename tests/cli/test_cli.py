@@ -233,7 +233,7 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert "Finished" in answer(run, "finish", kraut)["message"]
     answer(run, "give", frozen, "1", "--to", "Aunt Sunniva")
     assert any("Aunt Sunniva" in line for line in answer(run, "log", frozen))
-    assert "lost" in answer(run, "lose", frozen)["message"]
+    assert "missing" in answer(run, "lose", frozen)["message"]
     shown = answer(run, "show", frozen)
     assert shown["code"] == frozen and len(shown["gone"]) == 2 and shown["sources"]
     week = answer(run, "week")
