@@ -19,7 +19,7 @@ from pantry_tui.core.log.fold import path_of
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import StoreError
-from pantry_tui.reference.tables import rules_fingerprint
+from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.store import lines as table
 from pantry_tui.store.lines import Line
