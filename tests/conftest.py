@@ -65,3 +65,14 @@ def larder(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
             places.add(p, name, climate)
         yield p
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """A cache folder for this run alone, before anything can load a reference table."""
+    import os
+    import shutil
+    import tempfile
+
+    folder = tempfile.mkdtemp(prefix="pantry-tui-cache-")
+    os.environ["XDG_CACHE_HOME"] = folder
+    config.add_cleanup(lambda: shutil.rmtree(folder, ignore_errors=True))

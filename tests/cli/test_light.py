@@ -50,11 +50,6 @@ HEAVY = (
     "argparse",
     "difflib",
 )
-#: What still comes from below; goes when the tables come from their cache.
-STILL = {
-    "csv": "reference/tables.py reads the tables anew at every start",
-    "difflib": "reference/names.py imports it for names that are near",
-}
 
 
 @pytest.fixture(scope="session")
@@ -93,15 +88,7 @@ def test_one_verbs_module_is_loaded_and_no_other(loaded: dict[str, set[str]], na
 
 
 @pytest.mark.xdist_group("light")
-@pytest.mark.parametrize(
-    "library",
-    [
-        pytest.param(one, marks=[pytest.mark.xfail(reason=STILL[one], strict=False)])
-        if one in STILL
-        else one
-        for one in HEAVY
-    ],
-)
+@pytest.mark.parametrize("library", HEAVY)
 def test_no_day_to_day_verb_loads(loaded: dict[str, set[str]], library: str) -> None:
     assert [name for name, modules in loaded.items() if library in modules] == []
 

@@ -83,7 +83,6 @@ def add_rule(
         raise BadInput("A rule of your own is about quality or safety.")
     _refuse_looser(p, facts, rule)
     p.book(added)
-    p.mark_all()
     return Done(
         f"Added your own rule: {facts.name}, {how}, {rule.state}, {added.climate}: "
         f"{dates.span(int(span[1]), rule.unit)} ({rule.kind})."

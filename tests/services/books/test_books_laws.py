@@ -22,7 +22,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.putup_next import containers_by_food, life_days, usual
-from pantry_tui.services.stock import act, correct, places, reserve
+from pantry_tui.services.stock import act, correct, places, reserve, undo
 from pantry_tui.services.stock import count as rounds
 from pantry_tui.services.stock.fit import suspect
 from pantry_tui.services.stock.pick import containers_named
@@ -46,12 +46,12 @@ STEPS: tuple[Step, ...] = (
     act.thaw,
     lambda p, code: act.give(p, code, 1, "Aunt Sunniva"),
     lambda p, code: act.discard(p, code, 1, "mould"),
-    act.lose,
+    act.missing,
     lambda p, code: reserve.reserve(p, code, 1, "gift"),
     lambda p, code: signs.mark(p, f"{code}/1", "bulging lid"),
     lambda p, code: correct.correct(p, code, made="2024-01-31"),
     lambda p, code: _count(p, code),
-    lambda p, code: act.undo(p),
+    lambda p, code: undo.undo(p),
     lambda p, code: weeks.accept(p),
     lambda p, code: weeks.eaten(p, p.today),
 )

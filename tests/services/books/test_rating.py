@@ -17,7 +17,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.week import week
 from pantry_tui.services.plan.wishes import pin
-from pantry_tui.services.stock import act, reserve, view
+from pantry_tui.services.stock import act, reserve, undo, view
 from pantry_tui.services.stock import count as rounds
 
 TODAY = date(2026, 11, 25)
@@ -49,15 +49,15 @@ def test_a_taste_stands_in_the_batch_the_log_the_search_and_the_year(p: Pantry, 
         "change: less sugar",
         "not again: too soft",
     ]
-    assert "tasted" in shown.history[-1] and "not again" in shown.history[-1]
+    assert "rated" in shown.history[-1] and "not again" in shown.history[-1]
     assert [row.code for row in view.find(p, "not again")] == [code]
     assert [row.code for row in view.find(p, "less sugar")] == [code]
     beside = f"not again: {code} (too soft)"
     assert verdicts(p, "peaches") == (beside,)
-    assert years(p, "peaches")[-1].tasted == (beside,)
-    assert outlook(p).foods[0].tasted == (beside,)
-    act.undo(p)
-    assert p.stock.batches[p.batch(code).id].tasted[-1].taste is Rating.CHANGE  # type: ignore[union-attr]
+    assert years(p, "peaches")[-1].rated == (beside,)
+    assert outlook(p).foods[0].rated == (beside,)
+    undo.undo(p)
+    assert p.stock.batches[p.batch(code).id].rated[-1].taste is Rating.CHANGE  # type: ignore[union-attr]
 
 
 def test_a_batch_is_tasted_when_it_is_eaten_up_and_odd_words_are_refused(
@@ -65,7 +65,7 @@ def test_a_batch_is_tasted_when_it_is_eaten_up_and_odd_words_are_refused(
 ) -> None:
     act.use(p, code, "4")
     taste(p, f"{code}/2", "again")
-    assert view.show(p, code).tasted
+    assert view.show(p, code).rated
     assert split(["Not", "again", "too", "sweet"]) == ("Not again", "too sweet")
     with pytest.raises(BadInput, match="again, not-again, change"):
         taste(p, code, "lovely")
@@ -92,9 +92,9 @@ def test_a_gift_takes_what_was_kept_for_it(p: Pantry, code: str) -> None:
     reserve.reserve(p, f"{code}/2", words="Aunt Sunniva")
     reserve.reserve(p, f"{code}/3", words="gift")
     assert act.give(p, code, to="aunt sunniva").containers == (f"{code}/2",)
-    act.undo(p)
+    undo.undo(p)
     assert act.give(p, code, to="the neighbours").containers == (f"{code}/3",)
-    act.undo(p)
+    undo.undo(p)
     done = act.give(p, code, 4, to="the neighbours")
     assert done.containers[0] == f"{code}/3" and done.containers[-1] == f"{code}/2"
     assert any("Sunniva" in one for one in done.warnings)
@@ -142,7 +142,7 @@ def test_free_undo_and_the_counts_apart(p: Pantry, code: str) -> None:
     assert len(kept(p)) == 2
     reserve.free(p, code)
     assert kept(p) == []
-    act.undo(p)
+    undo.undo(p)
     assert len(kept(p)) == 2
     assert any("kept" in line and "for gift" in line for line in log(p, code))
     with pytest.raises(Refused, match="Only 2"):

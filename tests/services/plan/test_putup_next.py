@@ -18,7 +18,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.putup_next import Ask
 from pantry_tui.services.plan.substitute import read_line, set_substitutes, substitutes
-from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock import act, places, undo
 
 TODAY = date(2026, 11, 25)
 
@@ -186,7 +186,7 @@ def test_substitutes_share_what_a_failed_crop_leaves_open(orchard: Pantry) -> No
     assert sum(more.values()) == pytest.approx(target - 8, abs=1)
     assert more["plums"] == pytest.approx(2 * more["pears"], rel=0.1), "by their pace"
     assert of(after, "peaches").put_up == of(before, "peaches").put_up
-    act.undo(orchard)
+    undo.undo(orchard)
     assert outlook(orchard).shifts == () and substitutes(orchard) == {}
 
 
@@ -194,7 +194,7 @@ def test_a_good_year_or_a_harvest_to_come_shifts_nothing(orchard: Pantry) -> Non
     set_substitutes(orchard, "peaches", ["plums", "pears"])
     up(orchard, "30 pint jars peaches, boiling-water canned, larder")
     assert outlook(orchard).shifts == ()
-    act.undo(orchard)
+    undo.undo(orchard)
     assert len(outlook(orchard).shifts) == 1
     orchard.today = date(2026, 6, 30)
     assert outlook(orchard).shifts == (), "peaches are still to come"
@@ -212,7 +212,7 @@ def test_substitutes_are_read_kept_and_taken_back(p: Pantry) -> None:
     assert "stand in for peaches" in log(p)[-1]
     set_substitutes(p, *read_line(p, ["peaches", "with", "nothing"]))
     assert substitutes(p) == {}
-    act.undo(p)
+    undo.undo(p)
     assert substitutes(p) == {"peaches": ("plums", "pears")}
     for wrong in (["peaches"], ["peaches", "with"], ["with", "plums"]):
         with pytest.raises(BadInput):

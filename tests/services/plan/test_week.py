@@ -16,7 +16,7 @@ from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.candidates import candidates
 from pantry_tui.services.rows import Take
-from pantry_tui.services.stock import act, view
+from pantry_tui.services.stock import act, undo, view
 from pantry_tui.services.stock.pick import name_of
 
 TODAY = date(2026, 11, 25)
@@ -50,9 +50,9 @@ def test_a_week_is_fit_spread_and_thawed_in_time(p: Pantry) -> None:
 
 
 def test_accepting_books_nothing_and_eating_a_day_books_all_of_it(p: Pantry) -> None:
-    before = len(p.events)
+    before = p.stock.all()
     weeks.accept(p)
-    assert len(p.events) == before
+    assert p.stock.all() == before
     found = weeks.week(p)
     assert found.accepted
     day = next(take.day for take in found.take if len(take.days) > 1)
@@ -69,7 +69,7 @@ def test_accepting_books_nothing_and_eating_a_day_books_all_of_it(p: Pantry) -> 
     assert begun <= {name for take in weeks.week(p).take for name in take.containers}
     with pytest.raises(Refused):
         weeks.eaten(p, day)
-    act.undo(p)
+    undo.undo(p)
     assert weeks.week(p).take == found.take
     with pytest.raises(Refused):
         weeks.eaten(p, day + timedelta(days=30))
@@ -275,7 +275,7 @@ def test_a_dish_brings_what_it_takes_together(p: Pantry) -> None:
     assert {t.food for t in parts} == {"runner beans", "chicken stock"}
     assert {t.day for t in parts} == {day}
     for _ in ("eating out", "accepting the week", "the day of the dish", "the dish"):
-        act.undo(p)
+        undo.undo(p)
     assert "bean soup" not in {dish.name for dish in dishes.dishes(p)}
 
 

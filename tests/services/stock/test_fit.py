@@ -82,12 +82,12 @@ def test_one_container_is_not_several(p: Pantry) -> None:
     for do in (
         lambda: act.use(p, "2A/1", "2"),
         lambda: act.give(p, "2A/1", 2),
-        lambda: act.lose(p, "2A/1", 2),
+        lambda: act.missing(p, "2A/1", 2),
         lambda: act.discard(p, "2A/1", 2, why="broken"),
     ):
         with pytest.raises(BadInput, match="one container"):
             do()
-    for nothing in (lambda: act.lose(p, "2A", 0), lambda: act.discard(p, "2A", 0, why="broken")):
+    for nothing in (lambda: act.missing(p, "2A", 0), lambda: act.discard(p, "2A", 0, why="broken")):
         with pytest.raises(BadInput):
             nothing()
     assert all(row.state is not State.GONE for row in view.show(p, "2A").rows)

@@ -14,7 +14,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import own
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.rows import DueRow
-from pantry_tui.services.stock import act, places, readings, view
+from pantry_tui.services.stock import act, places, readings, undo, view
 
 TODAY = date(2026, 11, 25)
 
@@ -61,7 +61,7 @@ def test_taking_a_reading_back_brings_the_date_back(p: Pantry) -> None:
     code = up(p, "lasagne", "cooked meal", "fridge")
     before = only(p, code)
     readings.read(p, "fridge", 45)
-    act.undo(p)
+    undo.undo(p)
     assert only(p, code) == before
 
 
@@ -189,7 +189,7 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
     assert any("Your own rule" in one for one in row.reasons)
     steps = "\n".join(step for _, steps in view.show(p, code).chain for step in steps)
     assert "your own rule" in steps and "foodsafety.gov" in steps, "the published one shows too"
-    act.undo(p)
+    undo.undo(p)
     assert only(p, code).discard_after == TODAY + timedelta(days=3)
     with pytest.raises(Refused, match="do not let"):
         own.add_rule(p, "in oil", "garlic", climate="room", keeps="2 days", kind="safety")
@@ -197,7 +197,7 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
 
 def test_what_no_publication_covers_stays_unknown_under_a_rule_of_ones_own(p: Pantry) -> None:
     code = up(p, "cider", "alcohol ferment", "cellar")
-    act.finish(p, code)
+    act.ready(p, code)
     own.add_rule(p, "alcohol ferment", "cider", climate="cellar", keeps="9 months", kind="quality")
     row = only(p, code)
     assert row.verdict is Verdict.UNKNOWN

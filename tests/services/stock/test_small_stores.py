@@ -16,7 +16,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.outlook import outlook
-from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock import act, places, undo
 
 TODAY = date(2026, 11, 25)  # a Wednesday
 
@@ -229,7 +229,7 @@ def test_a_dish_of_an_accepted_week_moves_with_all_that_it_takes(soup: Pantry) -
     wishes.cook(soup, "bean soup", monday)
     assert cooked(soup) == {"runner beans": monday, "chicken stock": monday}
     assert len(weeks.week(soup).take) == before
-    act.undo(soup)
+    undo.undo(soup)
     assert set(cooked(soup).values()) == {friday}
 
 
@@ -292,7 +292,7 @@ def test_an_accepted_week_survives_what_another_window_does(p: Pantry) -> None:
         up(other, "9 pint jars peaches, boiling-water canned, larder, 2025-12-05")
         places.add(other, "attic", "room")
     act.use(p, f"{code}/11")
-    act.undo(p)
+    undo.undo(p)
     found = weeks.week(p)
     assert found.accepted
     assert [(take.day, take.containers) for take in found.take] == was
