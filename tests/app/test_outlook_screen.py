@@ -53,7 +53,8 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
         await pilot.pause()
         assert current(pilot) == "food|peaches"
         drawn = text_of(pilot, where)
-        assert "peaches: servings by week" in drawn and "█" in drawn
+        assert "peaches: servings by week" in drawn
+        assert "█" in drawn
         assert "36 " in drawn
         assert re.search(r"now .*(Jan|Feb) .*harvest in July", drawn), "months on the line of time"
         pace = text_of(pilot, "#word")
@@ -71,7 +72,8 @@ async def test_the_books_open_by_one_key(p: Pantry) -> None:
         await pilot.press("O", "b")
         await pilot.pause()
         text = "\n".join(str(one.content) for one in pilot.app.screen.query(Static))
-        assert "What was lost" in text and "seal failed" in text
+        assert "What was lost" in text
+        assert "seal failed" in text
         assert "0 + 9 made - 0 given - 2 lost" in text
 
 
@@ -132,7 +134,8 @@ def ahead(servings: float, *supply: float) -> FoodAhead:
 def test_the_plot_begins_at_nought_and_fits_its_width() -> None:
     title, top, bottom, axis = plot(ahead(10, 10, 9, 9, 8), TODAY, 30, 2)
     assert title.startswith("plums")
-    assert top.startswith("10 ██") and bottom.startswith(" 0 ██"), "a small fall is no cliff"
+    assert top.startswith("10 ██")
+    assert bottom.startswith(" 0 ██"), "a small fall is no cliff"
     assert set(bottom[3:]) == {"█"}
     assert axis.endswith("harvest in August")
     for width in (30, 40, 78):

@@ -77,7 +77,8 @@ def catalogue() -> tuple[Kind, ...]:
 def _kind(food: str, method: Method, climate: Climate, share: float) -> Kind:
     tables = load_tables()
     row = tables.index.find(food)
-    assert row is not None and row.servings_per_pint is not None
+    assert row is not None
+    assert row.servings_per_pint is not None
     sealed = _days(food, method, climate, State.SEALED)
     assert sealed is not None, f"{food}, {method}: no published figure"
     after = State.THAWED if climate is Climate.FREEZER else State.OPEN

@@ -37,7 +37,7 @@ def event(id_: str) -> Event:
 def test_a_transaction_is_all_or_nothing(path: Path) -> None:
     store = Store(path)
     before = store.events()
-    with pytest.raises(RuntimeError), store.write():
+    with pytest.raises(RuntimeError, match="light"), store.write():  # noqa: PT012 - the case
         store.append([event("9" * 26)])
         raise RuntimeError("the light went out")
     assert store.events() == before
@@ -79,7 +79,7 @@ def test_two_windows_do_not_eat_the_same_jar(path: Path) -> None:
         assert [c.here for c in one.containers_of(one.batches()[0])] == [False, False, True]
 
 
-def test_a_locked_store_says_so(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_locked_store_says_so(path: Path) -> None:
     other = sqlite3.connect(path, timeout=0)
     with open_pantry(path, TODAY) as p:
         p.store._db.conn.execute("PRAGMA busy_timeout = 0")

@@ -41,7 +41,7 @@ def correct(
         data["process"] = [list(pair) for pair in {**dict(batch.process), **dict(process)}.items()]
     if not data:
         raise BadInput("Say what to correct: --made, --size, --note or --process.")
-    record = {key: value for key, value in data.get("process", batch.process)}
+    record = dict(data.get("process", batch.process))
     doubted = doubt(
         batch.method,
         batch.food,

@@ -199,7 +199,7 @@ def _count_event(p: Pantry, place: Place) -> Event:
                 for c in p.containers_of(p.stock.batches[batch_id])
                 if not c.here and c.fate in UNSEEN and c.id not in back
             ][:extra]
-            back.update({id_: where for id_ in returned})
+            back.update(dict.fromkeys(returned, where))
             if extra > len(returned):
                 numbers = known.setdefault(
                     batch_id, len(p.containers_of(p.stock.batches[batch_id]))

@@ -105,7 +105,7 @@ def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:
     """How many containers pass a date in each of the months ahead: ("Jan 2027", 14)."""
     first = p.today.replace(day=1)
     names = [first + relativedelta(months=n) for n in range(ahead)]
-    found = {name: 0 for name in names}
+    found = dict.fromkeys(names, 0)
     for row in due(p):
         days = [day for day in (row.best_by, row.discard_after) if day and day >= p.today]
         month = min(days).replace(day=1) if days else None

@@ -101,8 +101,8 @@ class History:
             until = today + timedelta(days=1) if final else self.stays[index + 1].since
             lasted = max(1, (until - stay.since).days)
             passing = not final and until == stay.since
-            for number in range(lasted):
-                found.append(self._day(stay, stay.since + timedelta(days=number), passing))
+            dates = (stay.since + timedelta(days=number) for number in range(lasted))
+            found += [self._day(stay, day, passing) for day in dates]
         return found
 
     def _day(self, stay: Stay, on: date, passing: bool) -> Day:

@@ -177,6 +177,7 @@ def test_no_text_breaks_the_line(text: str) -> None:
 def test_a_value_of_two_words_needs_no_quotes() -> None:
     found = read("8 pint jars tomatoes, acid=lemon juice, pack=hot pack, north wall, minutes=50")
     assert dict(found.process) == {"acid": "lemon juice", "pack": "hot pack", "minutes": "50"}
-    assert found.place == "basement › north wall" and not found.unread
+    assert found.place == "basement › north wall"
+    assert not found.unread
     found = read("acid=lemon juicy tomatoes")
     assert dict(found.process) == {"acid": "lemon"}

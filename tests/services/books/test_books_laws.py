@@ -50,10 +50,10 @@ STEPS: tuple[Step, ...] = (
     lambda p, code: reserve.reserve(p, code, 1, "gift"),
     lambda p, code: signs.mark(p, f"{code}/1", "bulging lid"),
     lambda p, code: correct.correct(p, code, made="2024-01-31"),
-    lambda p, code: _count(p, code),
-    lambda p, code: act.undo(p),
-    lambda p, code: weeks.accept(p),
-    lambda p, code: weeks.eaten(p, p.today),
+    lambda p, code: _count(p, code),  # noqa: PLW0108 - it stands below
+    lambda p, _code: act.undo(p),
+    lambda p, _code: weeks.accept(p),
+    lambda p, _code: weeks.eaten(p, p.today),
 )
 
 
@@ -132,7 +132,8 @@ def the_week_is_fit(p: Pantry) -> None:
             (container,) = containers_named(p, name)
             judged = p.judge(container)
             assert judged.verdict not in (*UNFIT, Verdict.UNKNOWN, Verdict.TEND)
-            assert not container.reserved and not suspect(p, container)
+            assert not container.reserved
+            assert not suspect(p, container)
             late = judged.discard_after is not None and take.day > judged.discard_after
             assert not late or (found.accepted and any(name in note for note in found.notes))
 
