@@ -13,6 +13,7 @@ from pantry_tui.reference.names import find_method
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.rows import PutUpReading
+from tests.examples import many
 
 TODAY = date(2026, 11, 25)
 PLACES = {
@@ -154,7 +155,7 @@ SAID = (
 WORDS = st.sampled_from(SAID.split())
 
 
-@settings(max_examples=200)
+@settings(max_examples=many(200))
 @given(st.lists(WORDS, max_size=12))
 def test_no_word_is_dropped(words: list[str]) -> None:
     """Every word is taken into a field, a problem, the unread list, or is a filler."""

@@ -26,6 +26,7 @@ from pantry_tui.services.stock import act, correct, places, reserve
 from pantry_tui.services.stock import count as rounds
 from pantry_tui.services.stock.fit import suspect
 from pantry_tui.services.stock.pick import containers_named
+from tests.examples import many
 
 START = date(2024, 2, 29)
 
@@ -150,7 +151,7 @@ def nothing_is_put_up_for_longer_than_it_keeps(p: Pantry) -> None:
         assert given or (row.put_up - 1) * way.servings <= most, row.reckoning
 
 
-@settings(max_examples=40)
+@settings(max_examples=many(40))
 @given(HISTORY)
 def test_the_laws_hold_after_any_history(history: list[tuple[int, int, int]]) -> None:
     with store() as p:
