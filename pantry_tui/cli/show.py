@@ -298,14 +298,13 @@ def keys(rows: Sequence[dict[str, str]]) -> list[str]:
 def process(answer: dict[str, Any], altitude_ft: int) -> list[str]:
     """A tested process, or why there is none."""
     lines = [f"{answer['answer']} (at {altitude_ft} ft)"]
-    for key, word in (
-        ("minutes", "minutes"),
-        ("psi", "psi"),
-        ("acidify", "acidify"),
-        ("headspace_in", "headspace, inches"),
-    ):
-        if answer[key] is not None:
-            lines.append(f"{word}: {answer[key]}")
+    words = {
+        "minutes": "minutes",
+        "psi": "psi",
+        "acidify": "acidify",
+        "headspace_in": "headspace, inches",
+    }
+    lines += [f"{words[key]}: {answer[key]}" for key in words if answer[key] is not None]
     for option in answer["options"]:
         lines.append("option: " + ", ".join(f"{k} {v}" for k, v in option.items() if v))
     lines += [f"why: {clean(str(one))}" for one in answer["reasons"]]

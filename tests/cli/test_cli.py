@@ -87,7 +87,9 @@ def test_flags_and_line_are_read_alike(run: Run) -> None:
 def test_a_method_word_that_means_two_is_asked_about(run: Run, word: str) -> None:
     code, _, err = run("putup", f"3 jars peaches, {word}, shelf 2")
     assert code == 2
-    assert word in err and " or " in err and "say which" in err
+    assert word in err
+    assert " or " in err
+    assert "say which" in err
 
 
 def test_what_is_not_understood_is_named_and_not_booked(run: Run) -> None:
@@ -96,7 +98,8 @@ def test_what_is_not_understood_is_named_and_not_booked(run: Run) -> None:
     assert code == 2
     assert "not understood: frobnicated" in out
     code, _, err = run("putup", line)
-    assert code == 2 and "frobnicated" in err
+    assert code == 2
+    assert "frobnicated" in err
     assert answer(run, "due") == []
 
 
@@ -235,9 +238,12 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert any("Aunt Sunniva" in line for line in answer(run, "log", frozen))
     assert "missing" in answer(run, "lose", frozen)["message"]
     shown = answer(run, "show", frozen)
-    assert shown["code"] == frozen and len(shown["gone"]) == 2 and shown["sources"]
+    assert shown["code"] == frozen
+    assert len(shown["gone"]) == 2
+    assert shown["sources"]
     week = answer(run, "week")
-    assert week["from"] == TODAY and week["people"] == 4
+    assert week["from"] == TODAY
+    assert week["people"] == 4
     assert [row["place"] for row in answer(run, "shelves")] == ["freezer", "fridge", "shelf 2"]
     assert answer(run, "find", "mince")[0]["code"] == frozen
     assert run("move", frozen, "shelf", "2", "--count", "1")[0] == 1
@@ -254,7 +260,8 @@ def test_keeps_answers_without_a_store(capsys: pytest.CaptureFixture[str]) -> No
     assert said["sources"]
     assert main(["keeps", "in oil", "garlic", "--in", "room", "--json"]) == 0
     said = json.loads(capsys.readouterr().out)
-    assert said["allowed"] is False and said["discard_after"] is None
+    assert said["allowed"] is False
+    assert said["discard_after"] is None
 
 
 def test_a_week_is_arranged_from_the_command_line(run: Run) -> None:
@@ -302,5 +309,7 @@ def test_a_week_is_arranged_from_the_command_line(run: Run) -> None:
 )
 def test_a_week_refuses_in_one_sentence(run: Run, words: tuple[str, ...], exit_code: int) -> None:
     code, out, err = run(*words)
-    assert code == exit_code and out == ""
-    assert err.count("\n") == 1 and "Traceback" not in err
+    assert code == exit_code
+    assert out == ""
+    assert err.count("\n") == 1
+    assert "Traceback" not in err

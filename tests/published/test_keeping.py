@@ -61,7 +61,8 @@ def test_what_publications_refuse_is_refused(
 ) -> None:
     said = asked(method, food, state, where)
     assert not said["allowed"], publication
-    assert said["best_by"] is None and said["discard_after"] is None
+    assert said["best_by"] is None
+    assert said["discard_after"] is None
     assert said["reasons"]
 
 
@@ -166,8 +167,8 @@ def test_vacuum_packed_crops_have_ten_days_cold() -> None:
     for climate, last in ((Climate.FRIDGE, DAY_0 + timedelta(days=10)), (Climate.CELLAR, None)):
         batch = Batch("", "", carrots, Method.CELLAR, DAY_0, process=(("vacuum", "yes"),))
         stay = Stay(DAY_0, "", climate, State.SEALED, 38.0)
-        packed = Container("", "", 1, State.SEALED, "", (stay,))
-        judged = judge(batch, packed, load_tables().book, DAY_0)
+        packed = Container("", "", 1, State.SEALED, "", ())
+        judged = judge(batch, packed, (stay,), load_tables().book, DAY_0)
         if last is None:
             assert judged.verdict is Verdict.DISCARD
         else:
@@ -178,4 +179,5 @@ def test_vacuum_packed_crops_have_ten_days_cold() -> None:
 def test_frozen_food_stands_in_a_freezer_unless_a_place_is_named(food: str) -> None:
     said = keeps(load_tables(), "frozen", food, made=DAY_0)
     assert said["place"] == "freezer"
-    assert said["best_by"] is not None and said["discard_after"] is None
+    assert said["best_by"] is not None
+    assert said["discard_after"] is None

@@ -71,8 +71,7 @@ def keeps(
         "best_by": None,
         "discard_after": None,
         "published": {
-            kind.value: _range(rules, what, standing, place, spoken, kind)
-            for kind in (Kind.QUALITY, Kind.SAFETY)
+            kind.value: _range(what, spoken, kind) for kind in (Kind.QUALITY, Kind.SAFETY)
         },
         "reasons": [],
         "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
@@ -114,14 +113,7 @@ def _allowed(how: Method, what: FoodFacts, spoken: list[Rule]) -> bool:
     return not any(rule.kind is Kind.REFUSE for rule in spoken)
 
 
-def _range(
-    rules: tuple[Rule, ...] | Any,
-    what: FoodFacts,
-    standing: State,
-    place: Climate,
-    spoken: list[Rule],
-    kind: Kind,
-) -> list[Any] | None:
+def _range(what: FoodFacts, spoken: list[Rule], kind: Kind) -> list[Any] | None:
     """[least, most, unit] of the row in use; None where nothing is published with a number."""
     fits = [rule for rule in spoken if rule.kind is kind and rule.use is not None]
     if not fits:
