@@ -222,7 +222,6 @@ NOT_PUBLISHED = [
     ("ground beef", "pint", "dial", "raw", 0),
     ("figs", "pint", "dial", None, 0),
     ("strawberries", "pint", "boiling-water", None, 0),
-    ("turkeys", "pint", "dial", None, 0),
     ("cod", "pint", "dial", None, 0),
     ("tuna", "pint", "dial", None, 0),
     ("smoked salmon", "pint", "dial", None, 0),
