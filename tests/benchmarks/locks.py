@@ -21,9 +21,9 @@ from typing import Any
 
 from tests.benchmarks.history import TODAY
 
-_LOCKS = re.compile(r"\s*begin\s+(immediate|exclusive)", re.I)
-_WRITES = re.compile(r"\s*(insert|update|delete|replace|create|drop|alter)\b", re.I)
-_ENDS = re.compile(r"\s*(commit|rollback|end)\b(?!\s+to)", re.I)
+_LOCKS = re.compile(r"\s*begin\s+(immediate|exclusive)", re.IGNORECASE)
+_WRITES = re.compile(r"\s*(insert|update|delete|replace|create|drop|alter)\b", re.IGNORECASE)
+_ENDS = re.compile(r"\s*(commit|rollback|end)\b(?!\s+to)", re.IGNORECASE)
 _connect = sqlite3.connect
 
 

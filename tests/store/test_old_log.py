@@ -66,7 +66,7 @@ def test_it_is_the_same_when_it_is_opened_again(ask: Ask, name: str) -> None:
     assert told(ask(name, "due")) == told(answer(name, "due"))
 
 
-@pytest.mark.parametrize("name", ("old_log", "old_demo"))
+@pytest.mark.parametrize("name", ["old_log", "old_demo"])
 def test_each_batch_is_the_same(ask: Ask, name: str) -> None:
     for code, was in answer(name, "show").items():
         now = ask(name, "show", code)
@@ -81,7 +81,7 @@ def _each(batch: dict[str, Any], key: str) -> dict[str, Any]:
     return {id_: row[key] for row in batch["containers"] for id_ in row["container_ids"]}
 
 
-@pytest.mark.parametrize("name", ("old_log", "old_demo"))
+@pytest.mark.parametrize("name", ["old_log", "old_demo"])
 def test_what_left_and_to_whom_is_known(ask: Ask, name: str) -> None:
     for code, was in answer(name, "recall").items():
         now = ask(name, "recall", code)
@@ -103,7 +103,7 @@ def test_what_is_left_of_a_crate_is_known(ask: Ask, code: str, left: str) -> Non
     assert row["amount"] == left
 
 
-@pytest.mark.parametrize("name", ("old_log", "old_demo"))
+@pytest.mark.parametrize("name", ["old_log", "old_demo"])
 def test_the_places_hold_what_they_held(ask: Ask, name: str) -> None:
     was = answer(name, "household")["places"]
     now = ask(name, "place", "list")

@@ -7,7 +7,7 @@ from typing import Any
 
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping.limits import judge
-from pantry_tui.core.keeping.rules import Rule, Status, closeness, speaking
+from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
 from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput
@@ -62,6 +62,8 @@ def keeps(
         place = _best_climate(tables, how, what, standing)
     rules = tables.book.of(how)
     spoken = speaking(rules, what, how, standing, place)
+    warmth = temp_f if temp_f is not None else _reference(spoken, place)
+    spoken = list(held_at(spoken, warmth))
     answer: dict[str, Any] = {
         "method": how.value,
         "food": what.name,
@@ -77,7 +79,6 @@ def keeps(
         "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
     }
     since = made or date(2000, 1, 1)
-    warmth = temp_f if temp_f is not None else _reference(spoken, place)
     stay = Stay(since, "", place, standing, warmth, measured=True)
     container = Container("", "", 1, standing, "", ())
     judged = judge(Batch("", "", what, how, since), container, (stay,), tables.book, since)

@@ -147,7 +147,7 @@ def test_refreezing_depends_on_how_it_was_thawed(p: Pantry, how: str, allowed: b
 def test_vacuum_packs_have_their_own_rules(p: Pantry) -> None:
     smoked = up(p, "trout", "hot smoked", "fridge", vacuum="yes")
     assert only(p, smoked).discard_after == TODAY + timedelta(days=5)
-    assert only(p, up(p, "trout", "hot smoked", "fridge")).discard_after == TODAY + timedelta(14)
+    assert only(p, up(p, "trout", "hot smoked", "fridge")).discard_after == TODAY + timedelta(10)
     frozen = up(p, "salmon", "frozen", "freezer", vacuum="yes")
     with pytest.raises(Refused, match="opened or pierced"):
         act.thaw(p, frozen)
