@@ -126,9 +126,9 @@ def test_what_is_not_understood_is_named_and_not_booked(run: Run) -> None:
         (("place", "add", "oven", "--climate", "room", "--temp", "900F"), 2),
         (("use", "9Z"), 2),
         (("show", "nonsense"), 2),
-        (("keeps", "teleported", "peaches"), 2),
-        (("keeps", "dried", "zzyzx"), 2),
-        (("keeps", "dried", "apples", "--in", "attic"), 2),
+        (("shelf-life", "teleported", "peaches"), 2),
+        (("shelf-life", "dried", "zzyzx"), 2),
+        (("shelf-life", "dried", "apples", "--in", "attic"), 2),
         (("due", "--within", "soonish"), 2),
         (("week", "--from", "the day after never"), 2),
         (("frob",), 2),
@@ -233,10 +233,10 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert answer(run, "thaw", frozen)["containers"] == [f"{frozen}/1"]
     thawed = next(row for row in answer(run, "due") if row["state"] == "thawed")
     assert thawed["discard_after"] == "2026-11-26"
-    assert "Finished" in answer(run, "finish", kraut)["message"]
+    assert "Finished" in answer(run, "ready", kraut)["message"]
     answer(run, "give", frozen, "1", "--to", "Aunt Sunniva")
-    assert any("Aunt Sunniva" in line for line in answer(run, "log", frozen))
-    assert "missing" in answer(run, "lose", frozen)["message"]
+    assert any("Aunt Sunniva" in line["says"] for line in answer(run, "log", frozen))
+    assert "missing" in answer(run, "missing", frozen)["message"]
     shown = answer(run, "show", frozen)
     assert shown["code"] == frozen
     assert len(shown["gone"]) == 2
@@ -250,15 +250,17 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert "thawed" in answer(run, "move", frozen, "fridge", "--count", "1")["message"]
 
 
-def test_keeps_answers_without_a_store(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["keeps", "in oil", "garlic", "--in", "fridge", "--made", TODAY, "--json"]) == 0
+def test_shelf_life_answers_without_a_store(capsys: pytest.CaptureFixture[str]) -> None:
+    assert (
+        main(["shelf-life", "in oil", "garlic", "--in", "fridge", "--made", TODAY, "--json"]) == 0
+    )
     said = json.loads(capsys.readouterr().out)
     assert said["allowed"] is True
     assert said["discard_after"] == "2026-11-29"
     assert said["best_by"] is None
     assert said["published"]["safety"][2] == "days"
     assert said["sources"]
-    assert main(["keeps", "in oil", "garlic", "--in", "room", "--json"]) == 0
+    assert main(["shelf-life", "in oil", "garlic", "--in", "room", "--json"]) == 0
     said = json.loads(capsys.readouterr().out)
     assert said["allowed"] is False
     assert said["discard_after"] is None
