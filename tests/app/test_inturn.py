@@ -36,7 +36,8 @@ async def test_discard_and_its_reason(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, "d", "1")
         last = undo.newest(demo)
-        assert last is not None and last.did is Did.DISCARD
+        assert last is not None
+        assert last.did is Did.DISCARD
 
 
 async def test_arrows_before_an_act_still_count(demo: Pantry) -> None:
@@ -53,14 +54,16 @@ async def test_words_to_find_then_an_act(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, "/", *"salmon", "enter", "t")
         last = undo.newest(demo)
-        assert last is not None and last.did is Did.THAW
+        assert last is not None
+        assert last.did is Did.THAW
 
 
 async def test_a_lid_code_in_one_go(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, *"7C", "enter", "u")
         last = undo.newest(demo)
-        assert last is not None and last.did is Did.USE
+        assert last is not None
+        assert last.did is Did.USE
         assert demo.stock.batches[last.batch].code == "7C"
 
 
@@ -81,5 +84,6 @@ async def test_boxes_one_after_the_other(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, "d", "escape", "d", "escape", "d", "1", "z")
         last = undo.newest(demo)
-        assert last is not None and last.did is not Did.DISCARD
+        assert last is not None
+        assert last.did is not Did.DISCARD
         assert demo.events[-1].did is Did.UNDO

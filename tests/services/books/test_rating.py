@@ -49,15 +49,16 @@ def test_a_taste_stands_in_the_batch_the_log_the_search_and_the_year(p: Pantry, 
         "change: less sugar",
         "not again: too soft",
     ]
-    assert "rated" in shown.history[-1] and "not again" in shown.history[-1]
+    assert "rated" in shown.history[-1]
+    assert "not again" in shown.history[-1]
     assert [row.code for row in view.find(p, "not again")] == [code]
     assert [row.code for row in view.find(p, "less sugar")] == [code]
     beside = f"not again: {code} (too soft)"
     assert verdicts(p, "peaches") == (beside,)
-    assert years(p, "peaches")[-1].rated == (beside,)
-    assert outlook(p).foods[0].rated == (beside,)
+    assert years(p, "peaches")[-1].tasted == (beside,)
+    assert outlook(p).foods[0].tasted == (beside,)
     undo.undo(p)
-    assert p.stock.batches[p.batch(code).id].rated[-1].taste is Rating.CHANGE  # type: ignore[union-attr]
+    assert p.stock.batches[p.batch(code).id].rated[-1].rating is Rating.CHANGE  # type: ignore[union-attr]
 
 
 def test_a_batch_is_tasted_when_it_is_eaten_up_and_odd_words_are_refused(
@@ -65,7 +66,7 @@ def test_a_batch_is_tasted_when_it_is_eaten_up_and_odd_words_are_refused(
 ) -> None:
     act.use(p, code, "4")
     taste(p, f"{code}/2", "again")
-    assert view.show(p, code).rated
+    assert view.show(p, code).tasted
     assert split(["Not", "again", "too", "sweet"]) == ("Not again", "too sweet")
     with pytest.raises(BadInput, match="again, not-again, change"):
         taste(p, code, "lovely")
@@ -96,7 +97,8 @@ def test_a_gift_takes_what_was_kept_for_it(p: Pantry, code: str) -> None:
     assert act.give(p, code, to="the neighbours").containers == (f"{code}/3",)
     undo.undo(p)
     done = act.give(p, code, 4, to="the neighbours")
-    assert done.containers[0] == f"{code}/3" and done.containers[-1] == f"{code}/2"
+    assert done.containers[0] == f"{code}/3"
+    assert done.containers[-1] == f"{code}/2"
     assert any("Sunniva" in one for one in done.warnings)
 
 
@@ -160,7 +162,8 @@ def test_a_round_takes_what_was_eaten_unseen_from_the_table_stock(p: Pantry, cod
     rounds.from_counts(p, p.find_place("larder"), {code: 2})
     rounds.finish(p, p.find_place("larder"))
     gone = {c.number for c in p.stock.containers.values() if not c.here}
-    assert len(gone) == 2 and 1 not in gone
+    assert len(gone) == 2
+    assert 1 not in gone
 
 
 def test_the_week_leaves_a_gift_alone_unless_it_is_named(p: Pantry, code: str) -> None:

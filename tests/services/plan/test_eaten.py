@@ -76,7 +76,8 @@ def test_less_than_eight_weeks_teach_nothing(p: Pantry) -> None:
     code = up(p, "10 pint jars peaches, boiling-water canned, larder")
     act.use(p, code)
     p.today = TODAY
-    assert eaten_a_week(p) == {} and best_weeks(p) == ({}, {})
+    assert eaten_a_week(p) == {}
+    assert best_weeks(p) == ({}, {})
 
 
 def test_unrecorded_use_counts_as_eaten_since_the_round_before(p: Pantry) -> None:

@@ -107,7 +107,8 @@ def test_what_nobody_recorded_is_added_with_no_date_and_judged_strictly(p: Pantr
     rounds.add_find(p, shelf, "1 jar plums, boiling-water canned")
     rounds.finish(p, shelf)
     rows = {row.food: row for row in view.due(p)}
-    assert rows["pears"].count == 2 and rows["pears"].verdict is Verdict.UNKNOWN
+    assert rows["pears"].count == 2
+    assert rows["pears"].verdict is Verdict.UNKNOWN
     assert rows["pears"].best_by is None
     assert rows["pears"].code != rows["plums"].code
 
