@@ -191,6 +191,7 @@ def _rule(row: _Row, sources: dict[str, Source]) -> Rule:
         wording=row.text("wording", need=True),
         source=source,
         trust=row.word("trust", Trust),
+        temp_f_min=row.number_or_none("temp_f_min"),
     )
 
 
@@ -240,7 +241,10 @@ def read_tables(folder: Path) -> Tables:
     ruled = known | {f"acid:{group}" for group in Group}
     rules: dict[Method, list[Rule]] = defaultdict(list)
     seen: set[str] = set()
-    columns = ("rule_id", "method", "food", "state", "climate", "kind", "use", "unit", "status")
+    columns = (
+        *("rule_id", "method", "food", "state", "climate", "kind", "use", "unit", "status"),
+        *("temp_f_min", "temp_f_max"),
+    )
     for row in _rows(folder / "keeping.csv", columns):
         rule = _rule(row, sources)
         if rule.id in seen:

@@ -22,7 +22,16 @@ from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.log.events import Did, Event, new_id, standing
 from pantry_tui.core.log.fold import Home, fold_batch, fold_household, fold_place, path_of
 from pantry_tui.core.log.own import food_of, rule_of
-from pantry_tui.core.log.payloads import Count, Payload, batch_of, place_of, touches
+from pantry_tui.core.log.payloads import (
+    Count,
+    FoodAdded,
+    Household,
+    Payload,
+    RuleAdded,
+    batch_of,
+    place_of,
+    touches,
+)
 from pantry_tui.core.model import EVER, Batch, Container, FoodFacts, Held, Place, Turn
 from pantry_tui.core.plan.appetite import MEALS, Appetite
 from pantry_tui.core.words import Climate, Group, State, Trust
@@ -50,11 +59,18 @@ def booked(do: Callable[Concatenate[Pantry, P], R]) -> Callable[Concatenate[Pant
     return doing
 
 
-def create(path: Path, *, altitude_ft: int = 0, people: int = 2, units: str = "us") -> None:
+def create(
+    path: Path,
+    *,
+    altitude_ft: int = 0,
+    people: int = 2,
+    units: str = "us",
+    clock: Clock | None = None,
+) -> None:
     """A new store. Raises Refused when the file is there, BadInput for impossible numbers."""
     home = said_of(altitude_ft, people, units)
     create_store(path)
-    with Pantry(Store(path), load_tables(), Clock()) as p:
+    with Pantry(Store(path), load_tables(), clock or Clock()) as p:
         p.book(home)
 
 
@@ -119,6 +135,10 @@ class Stock:
     @property
     def places(self) -> Mapping[str, Place]:
         return self._p.places
+
+    def all(self) -> tuple[dict[str, Place], dict[str, Batch], dict[str, Container]]:
+        """Everything, as it is now."""
+        return dict(self.places), dict(self.batches), dict(self.containers)
 
 
 class Pantry:
@@ -491,16 +511,14 @@ class Pantry:
                 self._marked.add(where)
         if not about and not where:
             self._home = self._book = self._own = None
+            if isinstance(payload, RuleAdded | FoodAdded | Household):
+                self._judged.clear()
+                self._marked.add("*")  # what every verdict rests on has changed
 
     def touch(self, events: Sequence[Event]) -> None:
         """Events were taken back or brought again: so much is to be read again."""
         for event in events:
             self._note(event.payload)
-
-    def mark_all(self) -> None:
-        """What every verdict rests on has changed."""
-        self._judged.clear()
-        self._marked.add("*")
 
     def _keep_tables(self) -> None:
         if self._touched or self._marked:

@@ -94,6 +94,15 @@ class Done:
 
 
 @dataclass(frozen=True, slots=True)
+class HouseholdFacts:
+    """What kind of household it is; `units` are "us" or "metric"."""
+
+    altitude_ft: int
+    people: int
+    units: str
+
+
+@dataclass(frozen=True, slots=True)
 class SignAnswer:
     """What a sign means for one container: verdict, steps, disposal, sources, and why."""
 
@@ -201,6 +210,16 @@ class Kept:
 
 
 @dataclass(frozen=True, slots=True)
+class Ask:
+    """Something that must be said, or said more clearly, before a batch can be booked: what about
+    ("method"), what was typed for it, and what may be meant."""
+
+    about: str
+    typed: str = ""
+    choices: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class PutUpReading:
     """What a put-up line was understood as. `unread` words are named, never dropped."""
 
@@ -217,6 +236,7 @@ class PutUpReading:
     acidity: str = ""
     unread: tuple[str, ...] = ()
     problems: tuple[str, ...] = ()  # sentences; empty means it can be put up
+    asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
 
 
 @dataclass(frozen=True, slots=True)

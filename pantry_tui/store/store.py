@@ -142,7 +142,7 @@ class Store:
 
     def _copied(self) -> Path:
         """A copy beside the store, by SQLite's own backup. Raises StoreError."""
-        stamp = f"{datetime.now():%Y-%m-%d-%H%M%S}"
+        stamp = f"{datetime.now().astimezone():%Y-%m-%d-%H%M%S}"
         copy = self.path.with_name(f"{self.path.stem}-before-{SCHEMA}-{stamp}.db")
         try:
             to = sqlite3.connect(copy)

@@ -77,7 +77,8 @@ def catalogue() -> tuple[Kind, ...]:
 def _kind(food: str, method: Method, climate: Climate, share: float) -> Kind:
     tables = load_tables()
     row = tables.index.find(food)
-    assert row is not None and row.servings_per_pint is not None
+    assert row is not None
+    assert row.servings_per_pint is not None
     sealed = _days(food, method, climate, State.SEALED)
     assert sealed is not None, f"{food}, {method}: no published figure"
     after = State.THAWED if climate is Climate.FREEZER else State.OPEN
@@ -106,7 +107,7 @@ def _days(food: str, method: Method, climate: Climate, state: State) -> int | No
     facts = tables.facts(food)
     assert facts is not None
     stay = Stay(START, "", climate, state, ASSUMED_F[climate], measured=True)
-    container = Container("", "", 1, state, "", (stay,))
-    judged = judge(Batch("", "", facts, method, START), container, tables.book, START)
+    container = Container("", "", 1, state, "", ())
+    judged = judge(Batch("", "", facts, method, START), container, (stay,), tables.book, START)
     days = [day for day in (judged.best_by, judged.discard_after) if day is not None]
     return (min(days) - START).days if days else None

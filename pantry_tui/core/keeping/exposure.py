@@ -96,8 +96,9 @@ def _still_thawed(stays: list[Stay]) -> list[Stay]:
         before = found[-1] if found else None
         again = stay.state is State.SEALED and before is not None
         if again and before is not None and before.state is State.THAWED:
-            stay = replace(stay, state=State.THAWED, thawed=before.thawed)
-        found.append(stay)
+            found.append(replace(stay, state=State.THAWED, thawed=before.thawed))
+        else:
+            found.append(stay)
     return found
 
 

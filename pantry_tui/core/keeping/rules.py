@@ -27,6 +27,7 @@ class Rule:
 
     `food` is `*`, `group:G`, `acid:G` (what of that group is acid or acidified), `class:C` or a
     food's name; or several of these, split by `;`, where a publication speaks of so many kinds.
+    `temp_f_min`: the figure stands from this °F up, in place of the same food's figure for below.
     """
 
     id: str
@@ -44,6 +45,7 @@ class Rule:
     wording: str
     source: str
     trust: Trust
+    temp_f_min: float | None = None
 
     @property
     def days(self) -> float:
@@ -210,6 +212,24 @@ def speaking(
         (rule for rule in found if stands(rule)),
         key=lambda rule: (-closeness(rule, food), rule.days),
     )
+
+
+def held_at(found: Sequence[Rule], warm: float) -> Sequence[Rule]:
+    """The rules that hold at `warm` °F: of a pair of figures for two ranges (smoked fish below
+    36 °F, and from 36 °F up) only the one for its range. On the edge the warmer range holds."""
+    above = [rule for rule in found if rule.temp_f_min is not None]
+
+    def holds(rule: Rule) -> bool:
+        if rule.temp_f_min is not None:
+            return warm >= rule.temp_f_min
+        return not any(
+            (one.food, one.kind, one.temp_f_min) == (rule.food, rule.kind, rule.temp_f_max)
+            and warm >= rule.temp_f_max
+            for one in above
+            if rule.temp_f_max is not None
+        )
+
+    return [rule for rule in found if holds(rule)] if above else found
 
 
 def is_animal(group: Group) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.exposure import COLD_F
@@ -97,10 +97,19 @@ def _cold_crop(stay: Stay, crop: Crop) -> Trouble | None:
     return None
 
 
+def aged_from(batch: Batch) -> date | None:
+    """The first day after two years; None where nobody knows when it was made."""
+    if batch.made is None:
+        return None
+    return dates.add(batch.made, 24, "months") + timedelta(days=1)
+
+
 def aged(batch: Batch, stay: Stay, today: date) -> tuple[str, ...]:
     """The word of caution for a sealed home-canned jar of more than two years: the University of
     Idaho Extension would throw it out (lids are rated 18 months); others set no end."""
-    old = batch.made is not None and today > dates.add(batch.made, 24, "months")
-    if not (old and batch.method in CANNED and stay.state is State.SEALED):
+    begins = aged_from(batch)
+    if begins is None or not (
+        today >= begins and batch.method in CANNED and stay.state is State.SEALED
+    ):
         return ()
     return ("Over two years old: one publisher would throw it out; look at seal and lid closely.",)

@@ -12,7 +12,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from pantry_tui.core.keeping.rules import Rule, Rulebook, Status, closeness
+from pantry_tui.core.keeping.rules import Rule, Rulebook, Status, closeness, held_at
 from pantry_tui.core.model import Batch, Stay
 from pantry_tui.core.words import Climate, Kind, Method, State
 
@@ -37,7 +37,7 @@ def spoken(batch: Batch, stay: Stay, book: Rulebook) -> Sequence[Rule]:
     if not found and stay.climate is Climate.FREEZER and stay.state in (State.OPEN, State.THAWED):
         closed = book.speaking(batch.food, batch.method, State.SEALED, stay.climate)
         return [rule for rule in closed if rule.kind is not Kind.REFUSE]
-    return found
+    return held_at(found, stay.temperature_f)
 
 
 def closest(found: Sequence[Rule], batch: Batch, kind: Kind) -> Rule | None:
@@ -114,7 +114,8 @@ def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
     if not known:
         return Life(rule)
     cool, hot = known[0], known[-1]
-    assert cool.temp_f_max is not None and hot.temp_f_max is not None
+    assert cool.temp_f_max is not None
+    assert hot.temp_f_max is not None
     if warm <= cool.temp_f_max:
         return Life(cool)
     if warm >= hot.temp_f_max:

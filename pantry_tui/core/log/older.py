@@ -262,8 +262,9 @@ def settle(events: Sequence[Event]) -> list[Event]:
                 drawn = Amount(held[id_].number + drawn.number, drawn.unit)
             if id_ in held:
                 held[id_] = Amount(held[id_].number - drawn.number, drawn.unit)
-            event = _with_amount(event, drawn)
-        found.append(event)
+            found.append(_with_amount(event, drawn))
+        else:
+            found.append(event)
     return found
 
 

@@ -21,7 +21,7 @@ from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import PutUp, PutUpReading
+from pantry_tui.services.rows import Ask, PutUp, PutUpReading
 from pantry_tui.services.stock.view import cautions
 
 #: Methods that leave the kitchen still working: they need a hand before they keep.
@@ -109,24 +109,31 @@ def from_flags(
 def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     problems = list(reading.problems)
+    asks: list[Ask] = []
     if reading.method is None:
         for word in reading.unread:
             meant = near_methods(word)
             if len(meant) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
                 problems.insert(0, f"{word!r} could mean {' or '.join(meant)}: say which.")
+                asks.append(Ask("method", word, meant))
                 rest = tuple(one for one in reading.unread if one != word)
                 reading = replace(reading, unread=rest)
+    asks += [] if reading.method or asks else [Ask("method", "", tuple(Method))]
+    asks += [] if reading.food else [Ask("food")]
     if reading.food and p.facts(reading.food) is None:
         problems = [one for one in problems if "food table" not in one]
         if not (reading.group and reading.acidity):
-            near = ", ".join(p.tables.index.near(reading.food)) or "none"
+            near = p.tables.index.near(reading.food)
+            asks.append(Ask("food", reading.food, near))
+            named = ", ".join(near) or "none"
             problems.append(
-                f"{reading.food!r} is not in the food table (near it: {near}): "
+                f"{reading.food!r} is not in the food table (near it: {named}): "
                 "add group=vegetable acidity=low-acid, or another name."
             )
         else:
             problems += _bad_words(reading)
     problems += _bad_amount(dict(reading.process).get("amount"))
+    asks += [] if reading.place else [Ask("place", "", tuple(sorted(p.place_paths().values())))]
     if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
         if p.stock.places:
             problems.append("Say where it stands: add the name of a place.")
@@ -135,7 +142,7 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
     if reading.made is not None and reading.made > p.today:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")
-    return replace(reading, problems=tuple(problems))
+    return replace(reading, problems=tuple(problems), asks=tuple(asks))
 
 
 def _bad_amount(amount: str | None) -> list[str]:

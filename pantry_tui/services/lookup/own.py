@@ -64,7 +64,7 @@ def add_rule(
     how = method_named(method)
     facts = p.facts(food)
     if facts is None:
-        raise BadInput(f"{food!r} is no known food: add it first with `pantry-tui own food`.")
+        raise BadInput(f"{food!r} is no known food: add it first with `pantry-tui add-food`.")
     span = _SPAN.fullmatch(keeps.lower())
     if span is None:
         raise BadInput(f"{keeps!r} is no span of time: write 10 days, 3 weeks or 6 months.")
@@ -83,7 +83,6 @@ def add_rule(
         raise BadInput("A rule of your own is about quality or safety.")
     _refuse_looser(p, facts, rule)
     p.book(added)
-    p.mark_all()
     return Done(
         f"Added your own rule: {facts.name}, {how}, {rule.state}, {added.climate}: "
         f"{dates.span(int(span[1]), rule.unit)} ({rule.kind})."

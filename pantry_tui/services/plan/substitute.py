@@ -33,11 +33,11 @@ def read_line(p: Pantry, words: Sequence[str]) -> tuple[str, tuple[str, ...]]:
     """("peaches", "with", "plums", "pears") -> the food and its substitutes; a food of several
     words is quoted, or parted from the next by "and" or a comma. Raises BadInput."""
     if "with" not in words:
-        raise BadInput("Say what stands in: pantry-tui substitute peaches with plums pears.")
+        raise BadInput("Say what stands in: household substitute peaches with plums pears.")
     at = list(words).index("with")
     food, rest = " ".join(words[:at]), " ".join(words[at + 1 :])
     if not food or not rest:
-        raise BadInput("Say what stands in: pantry-tui substitute peaches with plums pears.")
+        raise BadInput("Say what stands in: household substitute peaches with plums pears.")
     if rest.strip().lower() == "nothing":
         return food, ()
     if p.facts(rest) is not None:

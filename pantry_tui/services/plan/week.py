@@ -285,7 +285,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     batch = p.stock.batches[first.batch]
     whole = sum(servings(p, container) for container in left)
     part = entry.servings if entry.amount else whole
-    why = tuple(_why(p, entry))
+    why = tuple(_why(entry))
     return Take(
         code=batch.code,
         food=batch.food.name,
@@ -303,7 +303,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     )
 
 
-def _why(p: Pantry, entry: Entry) -> Iterable[str]:
+def _why(entry: Entry) -> Iterable[str]:
     """Why it is in the week, and what its opening ties up."""
     words = {
         Why.KEPT: "You put it there.",

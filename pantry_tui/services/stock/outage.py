@@ -6,7 +6,7 @@ import re
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, time, timedelta
 
 from pantry_tui.core.keeping.exposure import stretches
 from pantry_tui.core.keeping.limits import as_packed
@@ -34,7 +34,7 @@ def read_time(text: str, today: date) -> datetime:
         if match is None:
             raise ValueError
         day = date.fromisoformat(match[1]) if match[1] else today
-        return datetime(day.year, day.month, day.day, int(match[2]), int(match[3]))
+        return datetime.combine(day, time(int(match[2]), int(match[3])))
     except ValueError:
         raise BadInput(f"{text[:40]!r} is no time: write 18:00 or 2026-11-24 18:00.") from None
 

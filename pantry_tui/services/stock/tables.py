@@ -14,6 +14,7 @@ from datetime import date, timedelta
 from time import process_time
 
 from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.keeping.trouble import aged_from
 from pantry_tui.core.log.fold import path_of
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import SEVERITY, Verdict
@@ -55,10 +56,16 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         (None, judged.verdict, judged.reasons)
     ]
     found: Judgement = judged
-    while found.until is not None and len(steps) <= _STEPS:
-        day = found.until + timedelta(days=1)
+    aged = aged_from(batch)
+    day = first
+    while len(steps) <= _STEPS:
+        turns = [found.until + timedelta(days=1)] if found.until is not None else []
+        turns += [aged] if aged is not None and aged > day else []
+        if not turns:
+            break
+        day = min(turns)
         found = p.judge_on(container, day)
-        if found.verdict is not steps[-1][1]:
+        if (found.verdict, found.reasons) != steps[-1][1:]:
             steps.append((day, found.verdict, found.reasons))
     return Ladder(tuple(steps), judged.best_by, judged.discard_after, first)
 

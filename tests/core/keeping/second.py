@@ -82,7 +82,13 @@ def rules_for(rules: list[Rule], food: FoodFacts, method: str, day: Day) -> list
     if not found and day.climate == "freezer" and day.state in ("open", "thawed"):
         # An opened pack may be frozen where a closed jar may not: it can no longer burst.
         found = [rule for rule in here("freezer", "sealed") if rule.kind.value != "refuse"]
-    return found
+    # Smoked fish has one figure below 36 F and another from there up; the edge is the warmer one.
+    edges = {(rule.food, rule.temp_f_min) for rule in found if rule.temp_f_min is not None}
+    return [
+        rule for rule in found
+        if (rule.temp_f_min is None or day.warm >= rule.temp_f_min)
+        and not ((rule.food, rule.temp_f_max) in edges and day.warm >= (rule.temp_f_max or 0))
+    ]  # fmt: skip
 
 
 def strictest(found: list[Rule], food: FoodFacts, kind: str) -> Rule | None:
@@ -128,11 +134,11 @@ def evaluate(food: FoodFacts, method: str, rules: list[Rule], days: list[Day]) -
     safe: list[date] = []
     covered = True
     life: dict[str, float] = {}
-    known: dict[tuple[str, str], list[Rule]] = {}
+    known: dict[tuple[str, str, float], list[Rule]] = {}
     spent_on: date | None = None
     for day in days:
         start = first.setdefault(day.state, day.on)
-        where = (day.climate, day.state)
+        where = (day.climate, day.state, day.warm)
         if where not in known:
             known[where] = rules_for(rules, food, method, day)
         found = known[where]

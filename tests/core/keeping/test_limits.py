@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pantry_tui.core.keeping.limits import judge
+from pantry_tui.core.keeping.limits import Judgement, judge
 from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Group, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
@@ -35,12 +35,16 @@ def batch(food: str, method: Method, made: date | None = MADE) -> Batch:
     return Batch("b", "2A", facts, method, made)
 
 
+Case = tuple[str, Method]
+Steps = list[tuple[int, Climate, State, float]]
+
+
 def stay(day: int, climate: Climate, state: State, warmer: float = 0.0) -> Stay:
     warmth = ASSUMED_F[climate] + warmer
     return Stay(MADE + timedelta(days=day), climate.value, climate, state, warmth)
 
 
-def verdict(of: Batch, stays: list[Stay], today: date):  # type: ignore[no-untyped-def]
+def verdict(of: Batch, stays: list[Stay], today: date) -> Judgement:
     box = Container("b.1", "b", 1, stays[-1].state, "", tuple(stays))
     return judge(of, box, load_tables().book, today)
 
@@ -57,7 +61,7 @@ histories = st.lists(
 )
 
 
-def _stays(steps: list[tuple[int, Climate, State, float]]) -> list[Stay]:
+def _stays(steps: Steps) -> list[Stay]:
     day, found = 0, []
     for index, (gap, climate, state, warmer) in enumerate(steps):
         day += gap if index else 0
@@ -66,7 +70,9 @@ def _stays(steps: list[tuple[int, Climate, State, float]]) -> list[Stay]:
 
 
 @given(case=st.sampled_from(CASES), steps=histories, extra=histories, after=st.integers(0, 400))
-def test_no_later_event_ever_moves_discard_after_later(case, steps, extra, after):  # type: ignore[no-untyped-def]
+def test_no_later_event_ever_moves_discard_after_later(
+    case: Case, steps: Steps, extra: Steps, after: int
+) -> None:
     of = batch(*case)
     short = _stays(steps)
     day = (short[-1].since - MADE).days
@@ -78,11 +84,14 @@ def test_no_later_event_ever_moves_discard_after_later(case, steps, extra, after
     before = verdict(of, short, today).discard_after
     then = verdict(of, longer, today).discard_after
     if before is not None:
-        assert then is not None and then <= before
+        assert then is not None
+        assert then <= before
 
 
 @given(case=st.sampled_from(CASES), steps=histories, after=st.integers(0, 400))
-def test_past_a_safety_date_nothing_is_ever_fit_to_eat(case, steps, after):  # type: ignore[no-untyped-def]
+def test_past_a_safety_date_nothing_is_ever_fit_to_eat(
+    case: Case, steps: Steps, after: int
+) -> None:
     today = MADE + timedelta(days=after)
     judged = verdict(batch(*case), _stays(steps), today)
     if judged.discard_after is not None and today > judged.discard_after:
@@ -91,10 +100,11 @@ def test_past_a_safety_date_nothing_is_ever_fit_to_eat(case, steps, after):  # t
 
 
 @given(case=st.sampled_from(CASES), steps=histories)
-def test_an_unknown_date_is_never_sound(case, steps):  # type: ignore[no-untyped-def]
+def test_an_unknown_date_is_never_sound(case: Case, steps: Steps) -> None:
     judged = verdict(batch(*case, made=None), _stays(steps), MADE)
     assert judged.verdict in (Verdict.UNKNOWN, Verdict.DISCARD, Verdict.DO_NOT_TASTE)
-    assert judged.best_by is None and judged.discard_after is None
+    assert judged.best_by is None
+    assert judged.discard_after is None
 
 
 def test_the_last_day_may_still_be_eaten_and_the_next_may_not() -> None:
@@ -124,21 +134,26 @@ def test_a_warm_freezer_spends_quality_and_gives_no_safety_date() -> None:
     beans = batch("runner beans", Method.FROZEN)
     cold = verdict(beans, [stay(0, Climate.FREEZER, State.SEALED)], MADE)
     warm = verdict(beans, [stay(0, Climate.FREEZER, State.SEALED, 10.0)], MADE)
-    assert warm.best_by is not None and cold.best_by is not None
+    assert warm.best_by is not None
+    assert cold.best_by is not None
     quarter = (cold.best_by - MADE).days / 4
     assert abs((warm.best_by - MADE).days - quarter) <= 1
-    assert warm.discard_after is None and cold.discard_after is None
+    assert warm.discard_after is None
+    assert cold.discard_after is None
 
 
 def test_half_a_life_in_one_place_leaves_half_in_the_next() -> None:
     apples = batch("apples", Method.DRIED)
     room = verdict(apples, [stay(0, Climate.ROOM, State.SEALED)], MADE).best_by
     pantry = verdict(apples, [stay(0, Climate.PANTRY, State.SEALED)], MADE).best_by
-    assert room is not None and pantry is not None and room < pantry
+    assert room is not None
+    assert pantry is not None
+    assert room < pantry
     half = (room - MADE).days // 2
     moved = [stay(0, Climate.ROOM, State.SEALED), stay(half, Climate.PANTRY, State.SEALED)]
     best = verdict(apples, moved, MADE).best_by
-    assert best is not None and room < best < pantry
+    assert best is not None
+    assert room < best < pantry
 
 
 def test_low_acid_food_in_boiling_water_is_suspect_without_a_sign() -> None:

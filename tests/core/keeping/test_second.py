@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from pantry_tui.core.keeping.exposure import stretches
@@ -14,6 +14,7 @@ from pantry_tui.core.model import Batch, Container, Place, Spell, Stay
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
 from tests.core.keeping.second import Answer, Day, evaluate
+from tests.examples import many
 
 MADE = date(2026, 3, 1)
 CASES = [
@@ -101,8 +102,8 @@ class History:
             until = today + timedelta(days=1) if final else self.stays[index + 1].since
             lasted = max(1, (until - stay.since).days)
             passing = not final and until == stay.since
-            for number in range(lasted):
-                found.append(self._day(stay, stay.since + timedelta(days=number), passing))
+            dates = (stay.since + timedelta(days=number) for number in range(lasted))
+            found += [self._day(stay, day, passing) for day in dates]
         return found
 
     def _day(self, stay: Stay, on: date, passing: bool) -> Day:
@@ -122,7 +123,7 @@ def second(batch: Batch, history: History, today: date) -> Answer:
     return evaluate(batch.food, batch.method.value, list(rules), history.days(today))
 
 
-@settings(max_examples=5000, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=many(5000))
 @given(
     case=st.sampled_from(CASES),
     climate=st.sampled_from(list(Climate)),
@@ -148,7 +149,7 @@ def test_never_more_lenient_than_the_second_evaluator(
         )
 
 
-@settings(max_examples=1000, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=many(1000))
 @given(
     case=st.sampled_from(CASES),
     climate=st.sampled_from(list(Climate)),
