@@ -21,19 +21,21 @@ def typed_log(db: sqlite3.Connection) -> None:
         )
         for id_, recorded, day, did, batch, ids, data in db.execute(older).fetchall()
     ]
-    for event in settle(events):
-        log.append(db, event)
-    for event in _said_beside(db, events[-1].id if events else ""):
+    for event in (*_said_beside(db, events[0] if events else None), *settle(events)):
         log.append(db, event)
     db.execute("DELETE FROM drafts WHERE name IN ('week', 'asides')")
 
 
-def _said_beside(db: sqlite3.Connection, after: str) -> Iterator[Event]:
+def _said_beside(db: sqlite3.Connection, first: Event | None) -> Iterator[Event]:
+    """Nobody knows when it was said: before all else, so that undo takes back what was booked."""
     now = datetime.now(UTC).astimezone()
+    if first is not None:
+        now = datetime.fromtimestamp(int(first.id[:13]) / 1000 - 60, UTC)
     payloads = list(of_settings(dict(db.execute("SELECT name, value FROM settings"))))
     for (data,) in db.execute("SELECT data FROM drafts WHERE name = 'week'"):
         week = of_week(json.loads(data))
         payloads += [week] if week is not None else []
+    after = ""
     for payload in payloads:
         after = new_id(now, after)
         yield Event(after, now.isoformat(timespec="seconds"), now.date(), payload)

@@ -24,9 +24,6 @@ TOLD = (
     "place",
     "count",
     "state",
-    "verdict",
-    "best_by",
-    "discard_after",
 )  # fmt: skip
 
 Ask = Callable[..., Any]
@@ -57,7 +54,29 @@ def told(rows: list[dict[str, Any]]) -> list[tuple[Any, ...]]:
 
 @pytest.mark.parametrize("name", STORES)
 def test_the_due_list_is_the_same(ask: Ask, name: str) -> None:
-    assert told(ask(name, "due")) == told(answer(name, "due"))
+    now, was = ask(name, "due"), answer(name, "due")
+    assert told(now) == told(was)
+    assert not milder(now, was)
+
+
+SEVERITY = ("do not taste", "discard", "unknown", "past best", "eat soon", "tend", "sound")
+
+
+def milder(now: list[dict[str, Any]], was: list[dict[str, Any]]) -> list[str]:
+    """Jars of which more is promised than was then: figures that were corrected since are
+    stricter, none is milder."""
+    then = {id_: row for row in was for id_ in row["container_ids"]}
+    found = []
+    for row in now:
+        for id_ in row["container_ids"]:
+            before = then[id_]
+            word = row["verdict"].replace("needs care", "tend")
+            later = SEVERITY.index(word) > SEVERITY.index(before["verdict"])
+            for key in ("best_by", "discard_after"):
+                later |= bool(before[key]) and (row[key] or "9999") > before[key]
+            if later:
+                found.append(f"{id_}: {row['verdict']}, was {before['verdict']}")
+    return found
 
 
 @pytest.mark.parametrize("name", STORES)
@@ -78,7 +97,11 @@ def test_each_batch_is_the_same(ask: Ask, name: str) -> None:
 
 
 def _each(batch: dict[str, Any], key: str) -> dict[str, Any]:
-    return {id_: row[key] for row in batch["containers"] for id_ in row["container_ids"]}
+    return {
+        id_: row[key].replace(" ", "")
+        for row in batch["containers"]
+        for id_ in row["container_ids"]
+    }
 
 
 @pytest.mark.parametrize("name", ["old_log", "old_demo"])
@@ -149,12 +172,16 @@ def test_the_accepted_week_stands(ask: Ask) -> None:
     was, now = answer("old_log", "week"), ask("old_log", "week")
     for key in ("from", "to", "people", "accepted", "left_out"):
         assert now[key] == was[key]
-    assert _planned(now) == _planned(was)
+    unfit = {id_ for row in now["discard"] for id_ in row["container_ids"]}
+    still = [line for line in _planned(was) if unfit.isdisjoint(line[-1])]
+    assert _planned(now) == still
+    assert len(still) >= len(_planned(was)) - 1
 
 
 def _planned(week: dict[str, Any]) -> list[tuple[Any, ...]]:
     keys = ("code", "day", "count", "thaw_by", "amount", "dish", "servings")
-    return sorted((*(take[key] for key in keys), *take["containers"]) for take in week["take"])
+    lines = [(*(take[key] for key in keys), tuple(take["containers"])) for take in week["take"]]
+    return sorted(lines, key=str)
 
 
 def test_the_wishes_of_a_week_hold(ask: Ask) -> None:
