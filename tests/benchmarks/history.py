@@ -78,8 +78,10 @@ CRATES = (
     Kind("potatoes", "vegetable", "low-acid", "cellar-stored", "sack", "cellar", amount="50"),
     Kind("onions", "vegetable", "low-acid", "cellar-stored", "net", "pantry", amount="18"),
 )
-#: Target of a place and how far its readings swing, °F.
-WARMTH = {"cellar": (48, 3), "pantry": (60, 4), "freezer": (-4, 3), "fridge": (37, 2)}
+#: Target of a place and how far its readings swing, °F: none is out of its range ...
+WARMTH = {"cellar": (48, 3), "pantry": (57, 3), "freezer": (-4, 3), "fridge": (37, 2)}
+#: ... but one, about which the program has something to say on its first screen.
+TOO_WARM, BY_F = "board 1", 6
 
 
 @dataclass(slots=True)
@@ -247,6 +249,7 @@ class Household:
             place = self.places[n % len(self.places)]
             target, swing = WARMTH[place.climate]
             day = self.begin + timedelta(days=1 + n * (span - 1) // self.size.readings)
-            temp = float(target + self.chance.randint(-swing, swing))
+            more = BY_F if place.name == TOO_WARM else 0
+            temp = float(target + more + self.chance.randint(-swing, swing))
             humid = float(self.chance.randint(80, 95)) if place.climate == "cellar" else None
             self.facts.append(Fact("reading", day, place=place, temp_f=temp, humidity=humid))

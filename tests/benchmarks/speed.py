@@ -2,6 +2,7 @@
 
     python -m tests.benchmarks.speed            the whole table
     python -m tests.benchmarks.speed --quick    350 containers only
+    python -m tests.benchmarks.speed --only due use
 
 Every line is the median of what we take by the median of a floor that is measured in turn with it,
 so that a busy machine strikes both. Whole programs are timed on the wall, as a person waits for
@@ -20,7 +21,7 @@ import sqlite3
 import subprocess
 import sys
 import tempfile
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import closing
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -279,55 +280,62 @@ def plan(shop: Shop, bar: float) -> Iterator[Line]:
     yield _line("week + outlook", shop, bar, in_turn(lambda: _bare_app(shop), both))
 
 
-Measure = Callable[[], Iterator[Line]]
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """Something to measure on a store of a size. `bar` as in `Line`."""
+
+    how: Callable[..., Iterator[Line]]
+    size: Size
+    bar: float | None
+    more: Mapping[str, float] = field(default_factory=dict)
 
 
-def table(folder: Path, quick: bool) -> list[Measure]:
-    """What is measured, each with its bar. What writes to a store comes after what only reads."""
-    small = Shop(SMALL, folder)
-    lines: list[Measure] = [
-        lambda: launch(small, 1.5),
-        lambda: due(small, 3),
-        lambda: use(small, 6),
-        lambda: keys(small, 3),
-        lambda: shelves(small, 2),
-        lambda: lock(small, 50),
-    ]
-    if quick:
-        return lines
-    middle, large, long = (Shop(size, folder) for size in (MIDDLE, LARGE, LONG))
-    return [
-        *lines,
-        lambda: launch(long, 1.6),
-        lambda: launch(middle, 1.8),
-        lambda: due(middle, 2.5),
-        lambda: plan(middle, 4),
-        lambda: use(middle, 6),
-        lambda: keys(middle, 4),
-        lambda: shelves(middle, 2),
-        lambda: lock(middle, 50),
-        lambda: launch(large, None, memory=2.5),
-        lambda: use(large, 7),
-        lambda: keys(large, 5),
-        lambda: lock(large, 50),
-    ]
+#: What writes to a store comes after what only reads it.
+TABLE = (
+    Measure(launch, SMALL, 1.5),
+    Measure(due, SMALL, 3),
+    Measure(use, SMALL, 6),
+    Measure(keys, SMALL, 3),
+    Measure(shelves, SMALL, 2),
+    Measure(lock, SMALL, 50),
+    Measure(launch, LONG, 1.6),
+    Measure(launch, MIDDLE, 1.8),
+    Measure(due, MIDDLE, 2.5),
+    Measure(plan, MIDDLE, 4),
+    Measure(use, MIDDLE, 6),
+    Measure(keys, MIDDLE, 4),
+    Measure(shelves, MIDDLE, 2),
+    Measure(lock, MIDDLE, 50),
+    Measure(launch, LARGE, None, {"memory": 2.5}),
+    Measure(use, LARGE, 7),
+    Measure(keys, LARGE, 5),
+    Measure(lock, LARGE, 50),
+)
 
 
 def main() -> int:
     parser = argparse.ArgumentParser(description="Speed beside floors.")
-    parser.add_argument("--quick", action="store_true", help="350 containers only")
+    parser.add_argument("--quick", action="store_true", help=f"only {SMALL} containers")
+    names = sorted({one.how.__name__ for one in TABLE})
+    parser.add_argument("--only", nargs="+", choices=names, default=names, metavar="WHAT",
+                        help=", ".join(names))  # fmt: skip
     args = parser.parse_args()
     broken = 0
     print(HEAD, flush=True)
     with tempfile.TemporaryDirectory(prefix="pantry-tui-speed-") as name:
-        for measure in table(Path(name), args.quick):
+        shops: dict[Size, Shop] = {}
+        for one in TABLE:
+            if one.how.__name__ not in args.only or (args.quick and one.size != SMALL):
+                continue
+            if one.size not in shops:
+                shops[one.size] = Shop(one.size, Path(name))
             try:
-                for line in measure():
+                for line in one.how(shops[one.size], one.bar, **one.more):
                     print(line, flush=True)
                     broken += not line.holds
             except (RuntimeError, subprocess.CalledProcessError, StopIteration) as error:
                 broken += 1
-                print(f"could not be measured: {error}", flush=True)
+                print(f"{one.how.__name__}, {one.size}: not measured: {error}", flush=True)
     print(f"{broken} bars are broken." if broken else "All bars hold.")
     return 1 if broken else 0
 
