@@ -1,6 +1,6 @@
 """Stores of the benchmark: a household's history written as the rows of a store file.
 
-`row_of` alone knows how a log spells what happened. Stores are kept in a folder of the machine's
+`event_of` alone knows how a log spells what happened. Stores are kept in a folder of the machine's
 temporary files, under a name that says all that they depend on.
 """
 
@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import hashlib
 import itertools
-import json
 import random
 import shutil
 import sqlite3
@@ -16,75 +15,83 @@ import tempfile
 from collections.abc import Iterable, Iterator
 from contextlib import closing, redirect_stdout
 from datetime import UTC, datetime, time, timedelta
+from fractions import Fraction
 from io import StringIO
 from pathlib import Path
 from typing import Any
 
 from pantry_tui.cli import main
+from pantry_tui.core.amounts import Amount
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.events import Event
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
+from pantry_tui.store import log
 from tests.benchmarks import history
 from tests.benchmarks.history import WARMTH, Fact, Household, Size
-
-#: Where a row of `row_of` goes.
-INSERT = (
-    "insert into events (id, recorded, day, did, batch, containers, data) values (?,?,?,?,?,?,?)"
-)
 
 
 def length(path: Path) -> int:
     """How many rows the log of a store has."""
     with closing(sqlite3.connect(path)) as db:
-        (found,) = db.execute("select count(*) from events").fetchone()
+        (found,) = db.execute("select count(*) from log").fetchone()
     return int(found)
 
 
-def row_of(fact: Fact, id_: str, recorded: datetime) -> tuple[Any, ...]:
-    """The fact as a row of the log, under the event id `id_`. The only place that knows the shape:
-    whoever changes the log changes this function, and nothing else here."""
-    data: dict[str, Any] = {}
+def event_of(fact: Fact, id_: str, recorded: datetime) -> Event:
+    """The fact as an event of the log. The only place that knows its shape."""
+    return Event(id_, recorded.isoformat(timespec="seconds"), fact.day, _payload(fact))
+
+
+def _payload(fact: Fact) -> said.Payload:
     batch, place = fact.batch, fact.place
     if fact.what == "place":
         assert place is not None
-        parent = None if place.inside is None else f"p{place.inside}"
-        data = {"id": place.id, "name": place.name, "climate": place.climate, "parent": parent,
-                "target_f": float(WARMTH[place.climate][0]), "capacity": None}  # fmt: skip
-    elif fact.what == "reading":
+        climate, parent = Climate(place.climate), place.inside
+        target = float(WARMTH[place.climate][0])
+        inside = None if parent is None else f"p{parent}"
+        return said.PlaceAdded(place.id, place.name, climate, inside, target)
+    if fact.what == "reading":
         assert place is not None
-        data = {"place": place.id, "temp_f": fact.temp_f, "humidity": fact.humidity}
-    elif fact.what == "put_up":
-        assert batch is not None
-        kind = batch.kind
-        amount = f"{kind.amount} lb" if kind.amount else ""
-        process = [*map(list, kind.process), *([["amount", amount]] if amount else [])]
-        food = {"name": kind.food, "group": kind.group, "acidity": kind.acidity, "classes": [],
-                "known": True}  # fmt: skip
-        data = {"code": batch.code, "food": food, "method": kind.method,
-                "made": batch.made.isoformat(), "size": kind.size, "process": process, "note": "",
-                "place": batch.place.id, "state": "sealed", "amount": amount, "doubt": [],
-                "possible": ""}  # fmt: skip
-    elif fact.what == "move":
+        assert fact.temp_f is not None
+        return said.Reading(place.id, fact.temp_f, fact.humidity)
+    assert batch is not None
+    containers = tuple(f"{batch.id}.{n}" for n in fact.containers)
+    if fact.what == "put_up":
+        return _put_up(batch, containers)
+    if fact.what == "use":
+        drawn = Amount(Fraction(fact.pounds[0]), "lb") if fact.pounds else None
+        return said.Use(batch.id, containers, drawn)
+    if fact.what == "rated":
+        return said.Rated(batch.id, Rating.AGAIN, fact.words)
+    if fact.what in ("move", "open"):
         assert place is not None
-        data = {"place": place.id, "state": "sealed"}
-    elif fact.what == "open":
-        assert place is not None
-        data = {"place": place.id}
-    elif fact.what == "use" and fact.pounds:
-        drawn, left = fact.pounds
-        data = {"amount": f"{drawn} lb", "left": f"{left} lb" if left else ""}
-    elif fact.what == "discard":
-        data = {"why": fact.words}
-    elif fact.what == "give":
-        data = {"to": fact.words}
-    elif fact.what == "rated":
-        data = {"taste": "again", "note": fact.words}
-    names = {"place": "place_added", "rated": "tasted"}
-    return (
-        id_,
-        recorded.isoformat(timespec="seconds"),
-        fact.day.isoformat(),
-        names.get(fact.what, fact.what),
-        batch.id if batch else "",
-        json.dumps([f"{batch.id}.{n}" for n in fact.containers] if batch else []),
-        json.dumps(data, ensure_ascii=False, sort_keys=True),
+        kind = said.Move if fact.what == "move" else said.Open
+        return kind(batch.id, containers, place.id)
+    if fact.what == "discard":
+        return said.Discard(batch.id, containers, why=fact.words)
+    assert fact.what == "give"
+    return said.Give(batch.id, containers, to=fact.words)
+
+
+def _put_up(batch: Any, containers: tuple[str, ...]) -> said.PutUp:
+    kind = batch.kind
+    amount = Amount(Fraction(kind.amount), "lb") if kind.amount else None
+    food = FoodFacts(kind.food, Group(kind.group), Acidity(kind.acidity))
+    method, state = Method(kind.method), State.SEALED
+    process = tuple((str(key), str(value)) for key, value in kind.process)
+    return said.PutUp(
+        batch.id,
+        batch.code,
+        containers,
+        food,
+        method,
+        batch.place.id,
+        state,
+        batch.made,
+        kind.size,
+        amount,
+        process,
     )
 
 
@@ -97,8 +104,8 @@ def codes() -> Iterator[str]:
             yield "".join(reversed(reverse))
 
 
-def rows_of(facts: Iterable[Fact]) -> Iterator[tuple[Any, ...]]:
-    """The rows of a log, in order. Ids, lid codes and hours are given here."""
+def events_of(facts: Iterable[Fact]) -> Iterator[Event]:
+    """The events of a log, in order. Ids, lid codes and hours are given here."""
     given, chance = codes(), random.Random(0)
     for day, several in itertools.groupby(facts, key=lambda fact: fact.day):
         morning = datetime.combine(day, time(6), tzinfo=UTC)
@@ -107,7 +114,7 @@ def rows_of(facts: Iterable[Fact]) -> Iterator[tuple[Any, ...]]:
             id_ = f"{int(moment.timestamp() * 1000):013d}{0:05d}{chance.getrandbits(32):08x}"
             if fact.what == "put_up" and fact.batch:
                 fact.batch.id, fact.batch.code = f"b{id_}", next(given)
-            yield row_of(fact, id_, moment)
+            yield event_of(fact, id_, moment)
 
 
 def _empty(path: Path) -> str:
@@ -132,6 +139,10 @@ def store(size: Size, folder: Path | None = None) -> Path:
         if not path.exists():
             facts = Household(size).live_through()
             with closing(sqlite3.connect(fresh)) as db, db:
-                db.executemany(INSERT, rows_of(facts))
+                for event in events_of(facts):
+                    log.append(db, event)
+                db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+            with redirect_stdout(StringIO()):
+                assert main(["--store", str(fresh), "due"]) == 0  # makes the stock tables
             shutil.move(fresh, path)
     return path
