@@ -159,7 +159,7 @@ def test_tomatoes_in_juice_are_no_tomato_juice() -> None:
         asked("halved tomatoes in juice", "quart", "boiling-water")
 
 
-#: No text was found for these (second reading, 2026): food, jar, canner, pack, feet, minutes.
+#: No text of these was found: food, jar, canner, pack, feet, minutes.
 RECALLED = [
     ("smoked salmon", "pint", "dial", "raw", 0, 110), ("salmon", "quart", "dial", "raw", 0, 160),
     ("dilly beans", "pint", "boiling-water", "raw", 0, 5),
