@@ -25,15 +25,21 @@ DAY_MIN = 24 * 60
 
 class When(NamedTuple):
     """When something happened: its local day, and the earliest and the latest minute at which it
-    may have (core.log.moments; the same where the hour is known)."""
+    may have (core.log.moments; the same where the hour is known). `zone` is how many minutes the
+    local clock was ahead of them."""
 
     first: int
     last: int
     day: date
+    zone: int = 0
 
     @property
     def known(self) -> bool:
         return self.first == self.last
+
+    def day_of(self, minute: int) -> date:
+        """The local day of another minute, by the same clock."""
+        return date.fromordinal(max(1, (minute + self.zone) // DAY_MIN))
 
 
 #: Before anything that anybody booked.

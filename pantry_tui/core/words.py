@@ -103,13 +103,19 @@ class Acidity(StrEnum):
 
 
 class State(StrEnum):
-    """What a container is."""
+    """What a container is. `IN_PROGRESS`: still fermenting, curing, infusing, drying."""
 
     SEALED = "sealed"
     OPEN = "open"
     THAWED = "thawed"
-    WORKING = "working"
+    IN_PROGRESS = "in progress"
+    WORKING = "in progress"  # the name that older code has for it
     GONE = "gone"
+
+    @classmethod
+    def _missing_(cls, value: object) -> State | None:
+        """Logs and tables say "working" where screens say "in progress"."""
+        return cls.IN_PROGRESS if value == "working" else None
 
 
 class Verdict(StrEnum):
@@ -120,20 +126,27 @@ class Verdict(StrEnum):
     UNKNOWN = "unknown"
     PAST_BEST = "past best"
     EAT_SOON = "eat soon"
-    TEND = "tend"
+    NEEDS_CARE = "needs care"
+    TEND = "needs care"  # the name that older code has for it
     SOUND = "sound"
+
+    @classmethod
+    def _missing_(cls, value: object) -> Verdict | None:
+        """Older logs say "tend"."""
+        return cls.NEEDS_CARE if value == "tend" else None
 
 
 SEVERITY = tuple(Verdict)
 
-#: A mark of one column beside every verdict word, so that colour is never needed.
+#: A mark of one column beside every verdict word, so that colour is never needed; they differ in
+#: shape and not in case.
 MARK = {
-    Verdict.DO_NOT_TASTE: "X",
+    Verdict.DO_NOT_TASTE: "#",
     Verdict.DISCARD: "x",
     Verdict.UNKNOWN: "?",
     Verdict.PAST_BEST: "-",
     Verdict.EAT_SOON: "!",
-    Verdict.TEND: "~",
+    Verdict.NEEDS_CARE: "~",
     Verdict.SOUND: "+",
 }
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.model import Crop, FoodFacts
+from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
@@ -53,7 +54,7 @@ class Tables:
     @cached_property
     def book(self) -> Rulebook:
         """What judging needs."""
-        return Rulebook(self.rules, self.crops)
+        return Rulebook(self.rules, self.crops, cuts=_cuts)
 
     @cached_property
     def index(self) -> FoodIndex:
@@ -66,10 +67,17 @@ class Tables:
             return None
         return FoodFacts(food.name, food.group, food.acidity, food.classes)
 
-    def cite(self, rule: Rule) -> str:
+    def cite(self, rule: Rule | OutageRule) -> str:
         """The source with its trust, as a screen shows it."""
         shown = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
         return f"{self.sources[rule.source]} ({shown[rule.trust]})"
+
+
+def _cuts() -> Sequence[OutageRule]:
+    """The rows for power cuts, read when there was one."""
+    from pantry_tui.reference.outage import load_outage
+
+    return load_outage()
 
 
 class _Row:

@@ -16,8 +16,9 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any, Concatenate, ParamSpec, TypeVar
 
-from pantry_tui.core.keeping.exposure import stretches
-from pantry_tui.core.keeping.limits import Judgement, judge
+from pantry_tui.core.keeping.exposure import as_if, imagined
+from pantry_tui.core.keeping.ladder import Assessment, Judgement
+from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.log.events import Did, Event, new_id, standing
 from pantry_tui.core.log.fold import Home, fold_batch, fold_household, fold_place, path_of
@@ -32,8 +33,9 @@ from pantry_tui.core.log.payloads import (
     place_of,
     touches,
 )
-from pantry_tui.core.model import EVER, Batch, Container, FoodFacts, Held, Place, Turn
+from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn, When
 from pantry_tui.core.plan.appetite import MEALS, Appetite
+from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Climate, Group, State, Trust
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import normal
@@ -161,7 +163,7 @@ class Pantry:
         self._own: Mapping[frozenset[str], FoodFacts] | None = None
         self._places: Mapping[str, Place] | None = None
         self._events: Sequence[Event] | None = None
-        self._judged: dict[tuple[object, ...], Judgement] = {}
+        self._assessed: dict[tuple[object, ...], Assessment] = {}
         self._made: dict[tuple[str, date], Any] = {}
 
     def __enter__(self) -> Pantry:
@@ -234,7 +236,10 @@ class Pantry:
         """Everything published, and what the household added."""
         if self._book is None:
             own = tuple(rule_of(added, id_) for id_, added in self.home.rules)
-            self._book = replace(self.tables.book, own=own) if own else self.tables.book
+            strict = self.home.advice == "strictest"
+            self._book = self.tables.book
+            if own or strict:
+                self._book = replace(self._book, own=own, strict=strict)
         return self._book
 
     @property
@@ -252,7 +257,7 @@ class Pantry:
         """The food meant: published first, then the household's own."""
         return self.tables.facts(text) or self._own_by_name().get(normal(text))
 
-    def cite(self, rule: Rule) -> str:
+    def cite(self, rule: Rule | OutageRule) -> str:
         """A rule's source with its trust, or that it is the household's own."""
         return "your own rule" if rule.trust is Trust.HOUSEHOLD else self.tables.cite(rule)
 
@@ -372,43 +377,56 @@ class Pantry:
 
     # -- verdicts ---------------------------------------------------------------------------------
 
+    def assess(self, container: Container) -> Assessment:
+        """All that can be said of a container now; equal histories are assessed once."""
+        batch = self.stock.batches[container.batch]
+        key = (
+            batch,
+            _lived(container.turns),
+            container.signs,
+            container.looked,
+            container.left,
+            container.first,
+            self.today,
+        )
+        found = self._assessed.get(key)
+        if found is None:
+            found = self._assessed[key] = self.assess_bare(batch, container, self.clock.now)
+        return found
+
     def judge(self, container: Container) -> Judgement:
-        """The verdict on one container today; equal histories are judged once."""
+        """The verdict on one container today."""
         return self.judge_on(container, self.today)
 
     def judge_on(self, container: Container, day: date) -> Judgement:
-        """The same on another day, if nothing else happens."""
-        batch = self.stock.batches[container.batch]
-        key = (batch, _lived(container.turns), container.signs, container.looked, day)
-        found = self._judged.get(key)
-        if found is None:
-            found = self._judged[key] = self.judge_bare(batch, container, day)
-        return found
+        """The verdict on a day, today or later, if nothing else happens."""
+        return self.assess(container).on(day)
 
     def judge_as(self, container: Container, *turns: Turn) -> Judgement:
         """The verdict today if that had also happened; nothing is kept."""
-        as_if = replace(container, turns=(*container.turns, *turns))
-        return self.judge_bare(self.stock.batches[container.batch], as_if, self.today)
+        for turn in turns:
+            container = as_if(container, turn)
+        batch = self.stock.batches[container.batch]
+        return self.assess_bare(batch, container, self.clock.now).on(self.today)
 
     def judge_in(self, container: Container, climate: Climate, state: State) -> Judgement:
         """The verdict today if it now stood in a place of that climate, in that state."""
-        place = Place("", climate.value, climate)
-        place = replace(place, facts=(Held(EVER, climate, place.target),))
-        turn = Turn(self.clock.now, "", "", state)
-        as_if = replace(container, turns=(*container.turns, turn))
+        there = imagined(climate)
+        moved = as_if(container, Turn(self.clock.now, "", there.id, state))
         batch = self.stock.batches[container.batch]
-        return self.judge_bare(batch, as_if, self.today, {**self.places, "": place})
+        places = {**self.places, there.id: there}
+        return self.assess_bare(batch, moved, self.clock.now, places).on(self.today)
 
-    def judge_bare(
+    def assess_bare(
         self,
         batch: Batch,
         container: Container,
-        day: date,
+        now: When,
         places: Mapping[str, Place] | None = None,
-    ) -> Judgement:
+    ) -> Assessment:
         """The same for a batch, container or places as they might be; nothing is kept."""
-        stays = stretches(container.turns, self.places if places is None else places)
-        return judge(batch, container, stays, self.book_of_rules, day)
+        where = self.places if places is None else places
+        return assess(batch, container, where, self.book_of_rules, now)
 
     # -- writing ----------------------------------------------------------------------------------
 
@@ -431,7 +449,7 @@ class Pantry:
         self._own = None
         self._places = None
         self._events = None
-        self._judged.clear()
+        self._assessed.clear()
         self._made.clear()
 
     @contextmanager
@@ -506,13 +524,13 @@ class Pantry:
         self._touched.update(about)
         if where := place_of(payload):
             self._places = None
-            self._judged.clear()
+            self._assessed.clear()
             if not isinstance(payload, Count):
                 self._marked.add(where)
         if not about and not where:
             self._home = self._book = self._own = None
             if isinstance(payload, RuleAdded | FoodAdded | Household):
-                self._judged.clear()
+                self._assessed.clear()
                 self._marked.add("*")  # what every verdict rests on has changed
 
     def touch(self, events: Sequence[Event]) -> None:

@@ -33,6 +33,9 @@ class Line(NamedTuple):
     best_by: str | None
     discard_after: str | None
     first_date: str
+    harmless: int
+    why_no_discard: str
+    again_at: int | None
     v0: int
     d1: str | None
     v1: int | None

@@ -77,6 +77,7 @@ TABLES = (
         n INTEGER NOT NULL, numbers TEXT NOT NULL, size TEXT NOT NULL, amount TEXT NOT NULL,
         reserved TEXT NOT NULL, made TEXT NOT NULL, best_by TEXT, discard_after TEXT,
         first_date TEXT NOT NULL,
+        harmless INTEGER NOT NULL, why_no_discard TEXT NOT NULL, again_at INTEGER,
         v0 INTEGER NOT NULL, d1 TEXT, v1 INTEGER, d2 TEXT, v2 INTEGER, d3 TEXT, v3 INTEGER,
         d4 TEXT, v4 INTEGER, suspect INTEGER NOT NULL, reasons TEXT NOT NULL,
         words TEXT NOT NULL, facts_to TEXT NOT NULL, hash INTEGER NOT NULL
@@ -86,6 +87,7 @@ TABLES = (
     "CREATE INDEX lines_food ON lines (food)",
     "CREATE INDEX lines_place ON lines (place)",
     "CREATE INDEX lines_facts ON lines (facts_to)",
+    "CREATE INDEX lines_again ON lines (again_at) WHERE again_at IS NOT NULL",
     """CREATE TABLE stood (
         place TEXT NOT NULL, batch TEXT NOT NULL, PRIMARY KEY (place, batch)
     ) STRICT, WITHOUT ROWID""",

@@ -9,8 +9,9 @@ from typing import Any
 import pytest
 from dateutil.relativedelta import relativedelta
 
-from pantry_tui.core.keeping.limits import judge
-from pantry_tui.core.model import Batch, Container, Stay
+from pantry_tui.core.keeping.exposure import imagined
+from pantry_tui.core.keeping.limits import judge_fresh
+from pantry_tui.core.model import Batch
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.lookup.shelf_life import keeps
@@ -164,9 +165,8 @@ def test_vacuum_packed_crops_have_ten_days_cold() -> None:
     assert carrots is not None
     for climate, last in ((Climate.FRIDGE, DAY_0 + timedelta(days=10)), (Climate.CELLAR, None)):
         batch = Batch("", "", carrots, Method.CELLAR, DAY_0, process=(("vacuum", "yes"),))
-        stay = Stay(DAY_0, "", climate, State.SEALED, 38.0)
-        packed = Container("", "", 1, State.SEALED, "", ())
-        judged = judge(batch, packed, (stay,), load_tables().book, DAY_0)
+        there = imagined(climate, 38.0)
+        judged = judge_fresh(batch, State.SEALED, there, DAY_0, load_tables().book)
         if last is None:
             assert judged.verdict is Verdict.DISCARD
         else:

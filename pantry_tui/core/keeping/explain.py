@@ -2,65 +2,96 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.limits import Limit, as_packed, rescued, safety_limits, spending
+from pantry_tui.core.keeping.doubt import rescued, unsealed
+from pantry_tui.core.keeping.exposure import Span, exposures
+from pantry_tui.core.keeping.outcome import after_cuts
+from pantry_tui.core.keeping.quality import spending
+from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
-from pantry_tui.core.model import Batch, Stay
+from pantry_tui.core.model import Batch, Container, Place, When
+from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Kind
 
 
 def chain(
     batch: Batch,
-    stays: Sequence[Stay],
+    container: Container,
+    places: Mapping[str, Place],
     book: Rulebook,
+    now: When,
     where: Callable[[str], str],
-    cite: Callable[[Rule], str],
+    cite: Callable[[Rule | OutageRule], str],
 ) -> list[str]:
-    """Stretches in order, then every safety limit that started, then how quality was spent.
+    """Where it stood in order, then every safety limit that started, then how quality was spent.
 
-    `stays` are already cut by the places' warmth; `where` names a place, `cite` a rule's source.
+    `where` names a place, `cite` a rule's source.
     """
-    batch = as_packed(batch, stays)
-    lines = [_stretch(stay, where) for stay in stays]
+    spans: Sequence[Span] = exposures(batch, container, places, now)
+    lines = [_span(span, where) for span in _alike(spans)]
     if batch.doubt:
         # No publication stands for its process, so none gives it a date but by the cold.
         lines += [f"Process: {why}" for why in batch.doubt]
-        stays = rescued(batch, stays) or ()
-    lines += dict.fromkeys(_safety(limit, cite) for limit in safety_limits(batch, stays, book))
-    for state in dict.fromkeys(stay.state for stay in stays):
-        for stay, limit, spent in spending(batch, state, stays, book):
-            rule = limit.rule
+        spans = rescued(batch, spans) or ()
+    if not spans:
+        return lines
+    reckoning = Reckoning(batch, spans, book, now, unsealed(container))
+    lines += [f"{one.said}" for one in after_cuts(reckoning, places, now)]
+    over = reckoning.over(now.last)
+    limits = [*reckoning.limits, *([over] if over is not None else [])]
+    lines += dict.fromkeys(_safety(limit, cite) for limit in limits)
+    for state, lives in reckoning.lives().items():
+        for one in spending(lives):
+            rule, note = one.rule, one.stretch.life.note
             assert rule.use is not None
-            before = f", {spent:.0%} of it spent before" if spent else ""
-            note = f", {limit.note}" if limit.note else ""
+            before = f", {one.before:.0%} of it spent before" if one.before else ""
+            note = f", {note}" if note else ""
             lines.append(
-                f"Quality, {state} from {dates.say(stay.since)}: {dates.span(rule.use, rule.unit)} "
-                f"published{note}{before}, so until {dates.say(limit.day)} if it stays. "
-                f"[{cite(rule)}]"
+                f"Quality, {state} from {dates.say(one.stretch.day)}: "
+                f"{dates.span(rule.use, rule.unit)} published{note}{before}, so until "
+                f"{dates.say(one.day)} if it stays. [{cite(rule)}]"
             )
     return lines
 
 
-def _stretch(stay: Stay, where: Callable[[str], str]) -> str:
-    how = "read" if stay.measured else "assumed"
-    thawed = f", thawed in a {stay.thawed}" if stay.thawed == "microwave" else ""
-    thawed = f", thawed in {stay.thawed}" if stay.thawed == "cold water" else thawed
+def _alike(spans: Sequence[Span]) -> list[Span]:
+    """Spans that differ only in their moments, once."""
+    found: dict[tuple[object, ...], Span] = {}
+    for span in spans:
+        found.setdefault((span.day, *span[3:]), span)
+    return list(found.values())
+
+
+def _span(span: Span, where: Callable[[str], str]) -> str:
+    how = "read" if span.measured else "assumed"
+    states = [
+        word
+        for word, so in (
+            ("in progress", span.in_progress),
+            ("open", span.opened),
+            ("thawed", span.thawed is not None),
+        )
+        if so
+    ]
+    thawed = ", not thawed in a refrigerator" if span.fast else ""
     return (
-        f"From {dates.say(stay.since)}: {stay.state} in {where(stay.place)} ({stay.climate}, "
-        f"{stay.temperature_f:g} F {how}){thawed}."
+        f"From {dates.say(span.day)}: {' and '.join(states) or 'sealed'} in {where(span.place)} "
+        f"({span.climate}, {span.temperature_f:g} F {how}){thawed}."
     )
 
 
-def _safety(limit: Limit, cite: Callable[[Rule], str]) -> str:
+def _safety(limit: Limit, cite: Callable[[Rule | OutageRule], str]) -> str:
     rule = limit.rule
-    if rule.kind is Kind.REFUSE:
-        return f"Safety: {rule.wording} [{cite(rule)}]"
-    if limit.note:
-        return f"Safety: {limit.note} [{cite(rule)}]"
+    source = f" [{cite(rule)}]" if rule is not None else ""
+    if isinstance(rule, Rule) and rule.kind is Kind.REFUSE:
+        return f"Safety: {rule.wording}{source}"
+    if limit.text:
+        return f"Safety: {limit.text}{source}"
+    assert isinstance(rule, Rule)
     assert rule.use is not None
     return (
-        f"Safety: {dates.span(rule.use, rule.unit)} from {dates.say(limit.start)}, "
-        f"so until {dates.say(limit.day)}. [{cite(rule)}]"
+        f"Safety: {dates.span(rule.use, rule.unit)} from {dates.say(limit.start)}, so until "
+        f"{dates.say(limit.day)}.{source}"
     )

@@ -1,112 +1,337 @@
-"""From stays and the places' temperatures to the stretches of life that limits reckon with.
+"""Where a container may have been, in which state and how warm, from which minute to which.
 
-A stay says where a container stood; a place says how warm it was there, and when that changed.
-`stretches` lays one over the other.
+From what happened to it (`Container.turns`) and what is known of its places (core.keeping.weather)
+to one list of spans. Where the hour of something is unknown, or two things fall on one minute,
+every order that the facts allow is followed, and the spans of all of them are given: whoever
+judges takes the worst. So the order of booking never counts, and neither does staying where it
+is. Spans of no length are spans.
+
+What was frozen and is so no longer is thawing: in a refrigerator for a day for each 5 lb begun,
+at least one (USDA FSIS, the big thaw; Oklahoma State University Extension), day 0 of the thawed
+food being the day after that, or the day on which a person says that it is thawed. Anywhere else
+it counts as thawed at once.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+import math
+import re
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
+from fractions import Fraction
+from itertools import pairwise
+from typing import NamedTuple
 
-from pantry_tui.core.model import Cut, Held, Place, Read, Spell, Stay, Turn
-from pantry_tui.core.words import ASSUMED_F, Climate, State
+from pantry_tui.core.amounts import Amount
+from pantry_tui.core.keeping.weather import (
+    COLD_F,
+    FOREVER,
+    THAWS_F,
+    Weather,
+    no_later,
+    weather,
+)
+from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
+from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 
-#: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
-#: salted or sweet a little below (USDA Handbook 66, freezing points; the strict side of them).
-THAWS_F = 31.0
-#: Thawing food above this is no longer held cold (FSIS, 40 °F or below).
-COLD_F = 40.0
-
-
-def stays_of(turns: Sequence[Turn], places: Mapping[str, Place]) -> tuple[Stay, ...]:
-    """Where a container stood in which state, by days, from what happened to it."""
-    found: list[Stay] = []
-    where, state, how = "", State.SEALED, ""
-    for turn in turns:
-        where = where if turn.place is None else turn.place
-        state = state if turn.state is None else turn.state
-        how = turn.how or how if state is State.THAWED else ""
-        place = places.get(where)
-        climate = place.climate if place is not None else Climate.ROOM
-        found.append(Stay(turn.when.day, where, climate, state, ASSUMED_F[climate], thawed=how))
-    return tuple(found)
-
-
-def spells_of(facts: Sequence[Held | Read | Cut]) -> tuple[Spell, ...]:
-    """How warm a place was since when: its targets and readings, by days."""
-    found: list[Spell] = []
-    for fact in facts:
-        if isinstance(fact, Held):
-            found.append(Spell(fact.when.day, fact.climate, fact.target_f))
-        elif isinstance(fact, Read) and found:
-            found.append(Spell(fact.when.day, found[-1].climate, fact.temp_f, True, fact.humidity))
-    return tuple(found)
+#: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
+#: extension services that carry it say 5).
+THAWS_LB_A_DAY = 5
+_POUND = {"lb": 1.0, "oz": 1 / 16, "g": 1 / 453.592, "kg": 2.20462}
+#: Ways to thaw that are no refrigerator: parts of the food may have been warm.
+FAST = frozenset({"cold water", "microwave"})
+#: More acts than this within one unknown hour are not put into every order; see `_product`.
+_MOST = 6
 
 
-def stretches(turns: Sequence[Turn], places: Mapping[str, Place]) -> tuple[Stay, ...]:
-    """The stays of a container cut where its places grew warmer or colder, oldest first.
+class Span(NamedTuple):
+    """From the minute `start` to `end` the container may have been so.
 
-    In a freezer that was too warm, sealed food counts as thawed from then on, in a refrigerator
-    up to 40 °F and at room temperature above. Food once thawed stays thawed when the cold returns.
+    `day` is the earliest local day on which the span may have begun. `thawed` is day 0 of the
+    thawed food (it lies ahead while it thaws), None where it was not frozen before or is frozen
+    still. `fast`: thawed in cold water or a microwave oven.
     """
-    found: list[Stay] = []
-    stays = stays_of(turns, places)
-    for index, stay in enumerate(stays):
-        end = stays[index + 1].since if index + 1 < len(stays) else date.max
-        place = places.get(stay.place)
-        spells = spells_of(place.facts) if place is not None else ()
-        found += [_warmed(piece) for piece in _pieces(stay, end, spells)] or [_warmed(stay)]
-    return _merged(_still_thawed(found))
+
+    start: int
+    end: int
+    day: date
+    place: str
+    climate: Climate
+    temperature_f: float
+    measured: bool
+    in_progress: bool
+    opened: bool
+    thawed: date | None
+    fast: bool
+
+    @property
+    def frozen(self) -> bool:
+        """Whether the place keeps food frozen."""
+        return self.climate is Climate.FREEZER and self.temperature_f <= THAWS_F
 
 
-def _pieces(stay: Stay, end: date, spells: tuple[Spell, ...]) -> list[Stay]:
-    pieces: list[Stay] = []
-    for index, spell in enumerate(spells):
-        stops = spells[index + 1].since if index + 1 < len(spells) else date.max
-        running = spell.since <= stay.since < stops
-        # One of no length (two readings on a day) still happened, so it is kept.
-        begins_later = stay.since <= spell.since < end
-        if not running and not begins_later:
-            continue
-        pieces.append(
-            replace(
-                stay,
-                since=max(stay.since, spell.since),
-                climate=spell.climate,
-                temperature_f=spell.temperature_f,
-                measured=spell.measured,
-            )
-        )
-    return pieces
+class _Shape(NamedTuple):
+    """How a container is, apart from the warmth of its place."""
+
+    place: str
+    in_progress: bool
+    opened: bool
+    frozen: bool
+    thawed: date | None
+    fast: bool
 
 
-def _warmed(stay: Stay) -> Stay:
-    if stay.climate is not Climate.FREEZER or stay.temperature_f <= THAWS_F:
-        return stay
-    climate = Climate.FRIDGE if stay.temperature_f <= COLD_F else Climate.ROOM
-    state = State.THAWED if stay.state is State.SEALED else stay.state
-    return replace(stay, climate=climate, state=state)
+class _Since(NamedTuple):
+    """A shape and the earliest moment from which it may have been so."""
+
+    shape: _Shape
+    start: int
+    day: date
 
 
-def _still_thawed(stays: list[Stay]) -> list[Stay]:
-    found: list[Stay] = []
-    for stay in stays:
-        before = found[-1] if found else None
-        again = stay.state is State.SEALED and before is not None
-        if again and before is not None and before.state is State.THAWED:
-            found.append(replace(stay, state=State.THAWED, thawed=before.thawed))
-        else:
-            found.append(stay)
+def imagined(climate: Climate, temperature_f: float | None = None, measured: bool = False) -> Place:
+    """A place that is only thought of; its id is "?"."""
+    warm = ASSUMED_F[climate] if temperature_f is None else temperature_f
+    facts: tuple[Held | Read, ...] = (Held(EVER, climate, warm),)
+    if measured:
+        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(EVER, warm))
+    return Place("?", "?", climate, target_f=warm, facts=facts)
+
+
+def as_if(container: Container, turn: Turn) -> Container:
+    """The container if that had happened to it too, last of all."""
+    return replace(
+        container,
+        turns=(*container.turns, turn),
+        place=container.place if turn.place is None else turn.place,
+        state=container.state if turn.state is None else turn.state,
+    )
+
+
+def thaw_days(batch: Batch, amount: Amount | None) -> int:
+    """How many days so much of it thaws in the refrigerator; one where nobody knows its weight."""
+    pounds = _pounds(amount) if amount is not None else _pounds_said(batch.size)
+    return max(1, math.ceil(round(pounds / THAWS_LB_A_DAY, 6)))
+
+
+def _pounds(amount: Amount) -> float:
+    return float(amount.number) * _POUND.get(amount.unit, 0.0)
+
+
+def _pounds_said(size: str) -> float:
+    """("20 lb bag") -> 20; a volume or nothing is no weight."""
+    said = re.search(r"(\d+(?:\.\d+)?)\s*(lb|oz|kg|g)s?\b", size.casefold())
+    return _pounds(Amount(Fraction(said[1]), said[2])) if said else 0.0
+
+
+#: Vessels that the first draw opens; a crate, a crock or a sack is drawn from and never opened.
+_CLOSED = re.compile(r"\b(jar|bottle|tin|can|pack|packet|bag|tub|box|pint|quart|gallon|pouch)")
+_SEALED_METHODS = frozenset(
+    {Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE}
+)
+
+
+def is_closed(batch: Batch) -> bool:
+    """Whether its containers are closed vessels."""
+    return batch.method in _SEALED_METHODS or bool(_CLOSED.search(batch.size.casefold()))
+
+
+def drawn_from(batch: Batch, container: Container) -> bool:
+    """Whether a part of a closed vessel was taken out."""
+    left, first = container.left, container.first
+    begun = left is not None and first is not None and left.number < first.number
+    return begun and is_closed(batch)
+
+
+def exposures(
+    batch: Batch, container: Container, places: Mapping[str, Place], now: When
+) -> tuple[Span, ...]:
+    """All spans that the facts allow, oldest first."""
+    first, *later = _no_earlier(container.turns, now)
+    opened = first.state is State.OPEN
+    if drawn_from(batch, container) and all(turn.state is not State.OPEN for turn in later):
+        opened = True  # nobody said when, so it may have been at once
+    shape = _Shape(
+        first.place or "",
+        first.state is State.IN_PROGRESS,
+        opened,
+        False,
+        first.when.day if first.state is State.THAWED else None,
+        False,
+    )
+    walk = _Walk(batch, container, places, now)
+    if not later:
+        return tuple(walk.spans_of(_Since(shape, first.when.first, first.when.day), FOREVER)[0])
+    return walk.all(_Since(shape, first.when.first, first.when.day), later)
+
+
+def _no_earlier(turns: Sequence[Turn], now: When) -> list[Turn]:
+    """Its turns, none before it was put up and none after now."""
+    first = turns[0]._replace(when=no_later(turns[0].when, now))
+    start = first.when
+    found = [first]
+    for turn in turns[1:]:
+        when = no_later(turn.when, now)
+        if when.first < start.first:
+            last = max(when.last, start.first)
+            when = When(start.first, last, max(when.day, start.day), start.zone)
+        found.append(turn._replace(when=when))
+    if len(found) > 2:
+        found[1:] = sorted(found[1:], key=lambda one: (one.when.first, one.when.last))
     return found
 
 
-def _merged(stays: list[Stay]) -> tuple[Stay, ...]:
-    """Neighbours that differ only in their day are one stretch."""
-    found: list[Stay] = []
-    for stay in stays:
-        if found and replace(stay, since=found[-1].since) == found[-1]:
-            continue
-        found.append(stay)
-    return tuple(found)
+class _Walk:
+    """Follows a container through its turns, in every order that the facts allow."""
+
+    def __init__(
+        self, batch: Batch, container: Container, places: Mapping[str, Place], now: When
+    ) -> None:
+        self.batch, self.container, self.places, self.now = batch, container, places, now
+
+    def all(self, first: _Since, later: Sequence[Turn]) -> tuple[Span, ...]:
+        found: dict[Span, None] = {}
+        ways = [first]
+        for group in _together(later):
+            ways = self._group(ways, group, found)
+        for way in ways:
+            found |= dict.fromkeys(self.spans_of(way, FOREVER)[0])
+        return tuple(sorted(found, key=_order))
+
+    def _group(
+        self, ways: Sequence[_Since], group: Sequence[Turn], found: dict[Span, None]
+    ) -> list[_Since]:
+        """All ways through turns that may have come in several orders; each way's end."""
+        if len(group) > _MOST:
+            return self._product(ways, group, found)
+        todo = {(way.shape, 0): way for way in ways}
+        whole = (1 << len(group)) - 1
+        ends: dict[_Shape, _Since] = {}
+        while todo:
+            (shape, done), way = todo.popitem()
+            if done == whole:
+                ends[shape] = _earlier(ends.get(shape), way)
+                continue
+            open_ = [turn for i, turn in enumerate(group) if not done >> i & 1]
+            soonest = min(turn.when.last for turn in open_)
+            spans, shape = self.spans_of(way, soonest)
+            found |= dict.fromkeys(spans)
+            for index, turn in enumerate(group):
+                if done >> index & 1 or turn.when.first > soonest:
+                    continue  # done, or another surely came before it
+                after = self._turned(way._replace(shape=shape), turn)
+                key = after.shape, done | 1 << index
+                todo[key] = _earlier(todo.get(key), after)
+        return list(ends.values())
+
+    def _product(
+        self, ways: Sequence[_Since], group: Sequence[Turn], found: dict[Span, None]
+    ) -> list[_Since]:
+        """Too many orders to follow: everything that any of them could lead to."""
+        shapes = {way.shape: way for way in ways}
+        last = max(turn.when.last for turn in group)
+        for _ in range(len(group)):
+            for way in list(shapes.values()):
+                spans, shape = self.spans_of(way, last)
+                found |= dict.fromkeys(spans)
+                for turn in group:
+                    after = self._turned(way._replace(shape=shape), turn)
+                    shapes[after.shape] = _earlier(shapes.get(after.shape), after)
+            if len(shapes) > 200:
+                break
+        return list(shapes.values())
+
+    def _turned(self, way: _Since, turn: Turn) -> _Since:
+        """What a turn makes of a shape; one that changes nothing changes nothing."""
+        old, day = way.shape, turn.when.day
+        shape = old._replace(
+            place=old.place if turn.place is None else turn.place,
+            in_progress=old.in_progress and turn.state is not State.SEALED,
+            opened=old.opened or turn.state is State.OPEN,
+        )
+        if turn.state is State.THAWED:
+            thawed, fast = self._thaw(old, turn, day)
+            shape = shape._replace(frozen=False, thawed=thawed, fast=fast)
+        if shape == old:
+            return way
+        return _Since(shape, max(way.start, turn.when.first), max(way.day, day))
+
+    def _thaw(self, old: _Shape, turn: Turn, day: date) -> tuple[date, bool]:
+        """Day 0 of what is thawed, and whether it was thawed fast: a second word for it says that
+        it is thawed by now."""
+        fast = old.fast or turn.how in FAST
+        if old.thawed is not None or turn.how in (*FAST, "done"):
+            return min(old.thawed or day, day), fast
+        return day + self._days(old.opened), fast
+
+    def _days(self, opened: bool) -> timedelta:
+        """How long it thaws; what was begun before may have lost weight before."""
+        left, amount = self.container.left, self.container.first
+        if opened and left is not None and amount is not None:
+            amount = min(amount, left, key=lambda one: one.number)
+        return timedelta(days=thaw_days(self.batch, amount))
+
+    def spans_of(self, way: _Since, end: int) -> tuple[list[Span], _Shape]:
+        """A shape over the weather of its place until `end`, and the shape it leaves behind:
+        frozen there, or thawed there."""
+        shape, start = way.shape, way.start
+        frozen, thawed = shape.frozen, shape.thawed
+        found: list[Span] = []
+        for one in weather(shape.place, self.places, self.now):
+            if one.start > end:
+                break
+            if one.end < start:
+                continue  # what changed on the minute on which it came, or left, still met it
+            begins, ends = max(one.start, start), min(one.end, end)
+            day = max(one.day, way.day) if one.start > start else way.day
+            cold = one.climate is Climate.FREEZER and one.temperature_f <= THAWS_F
+            if cold and thawed is None:
+                frozen = True
+            elif (frozen or one.climate is Climate.FREEZER) and thawed is None and ends > begins:
+                thawed = self._thawing(one, day, shape.opened)
+                frozen = False
+            found.append(
+                Span(
+                    begins,
+                    ends,
+                    day,
+                    shape.place,
+                    one.climate,
+                    one.temperature_f,
+                    one.measured,
+                    shape.in_progress,
+                    shape.opened,
+                    thawed,
+                    shape.fast,
+                )
+            )
+        return found, shape._replace(frozen=frozen, thawed=thawed)
+
+    def _thawing(self, one: Weather, day: date, opened: bool) -> date:
+        """Day 0 of what was frozen and is so no longer, from what is around it."""
+        chilled = one.climate.is_cold and one.temperature_f <= COLD_F
+        return day + self._days(opened) if chilled else day
+
+
+def _earlier(one: _Since | None, other: _Since) -> _Since:
+    if one is None:
+        return other
+    return _Since(one.shape, min(one.start, other.start), min(one.day, other.day))
+
+
+def _order(span: Span) -> tuple[object, ...]:
+    return *span[:9], span.thawed or date.max, span.fast
+
+
+def _together(later: Sequence[Turn]) -> Iterator[list[Turn]]:
+    """Turns that may have come in several orders, group by group; most groups are of one."""
+    group: list[Turn] = [later[0]]
+    reach = later[0].when.last
+    for _, turn in pairwise(later):
+        if turn.when.first > reach:
+            yield group
+            group = []
+        group.append(turn)
+        reach = max(reach, turn.when.last)
+    yield group

@@ -1,350 +1,347 @@
-"""Limits and verdicts: how long this container keeps, and what to do with it today.
+"""How long a container keeps, and what to do with it on which day: the one judge of food safety.
 
-Laws, tested over random histories (tests/core/test_limits.py, and against a slow second
-evaluator in tests/core/test_second.py):
+`assess` does all the work once, from all that happened to a container and its places up to `now`;
+what it gives is a ladder of days, from which `on` reads the verdict of a day by comparing dates.
 
-* safety: `discard_after` is the earliest of all safety limits that ever started running on the
-  container; a later stay, sign or reading can add a limit and never takes one away, so no event
-  moves it later. Cooler never lengthens it.
-* quality: life is spent stay by stay, as a fraction of the published life in each climate (the
-  time-temperature-tolerance way of reckoning, worked out on frozen foods by the USDA Western
-  Regional Research Laboratory, Van Arsdel and Guadagni 1959; from memory); `best_by` is when
-  the whole is spent. Warmer never lengthens it.
-* what no publication covers is unknown, whatever came before or after.
+Laws, tested over random histories (tests/core/keeping):
 
-The day made, opened or thawed is day 0; the last day is day 0 + N and is still good.
+* nothing that happens later moves `discard_after` later, and opening, thawing, moving and filling
+  never lengthen it; cooler never lengthens it;
+* any order of booking facts with the same moments gives the same verdict, and to stay where it is
+  changes nothing;
+* what no publication covers is unknown, and not usable where the food can hurt.
+
+The day made, opened or thawed is day 0; the last day is day 0 + N and is still good. What is over
+at once was last good on the day before.
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.rules import COOK_AT_ONCE, Rule, Rulebook
-from pantry_tui.core.keeping.trouble import Trouble, aged, trouble
-from pantry_tui.core.keeping.warmth import Life, closest, life, spoken
-from pantry_tui.core.model import Batch, Container, Stay
+from pantry_tui.core.keeping.doubt import (
+    RESCUE_DAYS,
+    UNKNOWN_ORIGIN,
+    not_checked,
+    of_unknown_origin,
+    rescued,
+    still_to_come,
+    unsealed,
+)
+from pantry_tui.core.keeping.exposure import Span, exposures
+from pantry_tui.core.keeping.harm import can_hurt
+from pantry_tui.core.keeping.ladder import Assessment as Assessment
+from pantry_tui.core.keeping.ladder import Fixed, worse
+from pantry_tui.core.keeping.ladder import Judgement as Judgement
+from pantry_tui.core.keeping.outcome import Outcome, after_cuts
+from pantry_tui.core.keeping.quality import Spent
+from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
+from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.keeping.trouble import CANNED, Trouble
+from pantry_tui.core.keeping.weather import FOREVER, around
+from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.words import SEVERITY, Acidity, Group, Kind, Method, State, Verdict
 
-#: Within this many hours a jar of doubtful process may still be refrigerated, frozen or
-#: processed again (USDA AIB 539, as the extension services repeat it).
-RESCUE_DAYS = 1
-
-
-@dataclass(frozen=True, slots=True)
-class Judgement:
-    """A verdict with its dates, its reasons and the rules they rest on. `until` is the last day
-    on which the verdict stays what it is, None where no date will turn it."""
-
-    verdict: Verdict
-    best_by: date | None
-    discard_after: date | None
-    reasons: tuple[str, ...]
-    rules: tuple[Rule, ...]
-    until: date | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Limit:
-    """The last good day, the rule that says so, day 0, and what the place's warmth did to it."""
-
-    day: date
-    rule: Rule
-    start: date
-    note: str = ""
-
-
-def _end(start: date, rule: Rule) -> date:
-    assert rule.use is not None
-    return dates.add(start, rule.use, rule.unit)
-
-
-def safety_limits(batch: Batch, stays: Sequence[Stay], book: Rulebook) -> Iterator[Limit]:
-    """Every safety limit that ever started. A refused place counts as no days at all; a place
-    too warm for the figures ends them on the day it became so."""
-    started: dict[State, date] = {}
-    for stay in stays:
-        start = started.setdefault(stay.state, stay.since)
-        found = spoken(batch, stay, book)
-        refused = closest(found, batch, Kind.REFUSE)
-        if refused is not None:
-            yield Limit(stay.since - timedelta(days=1), refused, stay.since)
-        limit = closest(found, batch, Kind.SAFETY)
-        if limit is not None and limit.use is not None:
-            yield Limit(_end(start, limit), limit, start)
-            wrong = trouble(batch, stay, found, book)
-            if wrong is not None and wrong.ends_safety:
-                yield Limit(stay.since, limit, stay.since, wrong.text)
-        if stay.state is State.THAWED and stay.thawed:
-            yield Limit(start, COOK_AT_ONCE, start)
-        for own in book.own_for(batch.food, batch.method, stay.state, stay.climate):
-            if own.kind is Kind.SAFETY and own.use is not None:
-                yield Limit(_end(start, own), own, start)
-
-
-def safety_limit(batch: Batch, stays: Sequence[Stay], book: Rulebook) -> Limit | None:
-    """The earliest of them."""
-    return min(safety_limits(batch, stays, book), key=lambda limit: limit.day, default=None)
-
-
-def quality_limit(batch: Batch, stays: Sequence[Stay], book: Rulebook) -> Limit | None:
-    """When the whole quality life of a state is spent; the earliest over all states."""
-    ends = (_spent(batch, state, stays, book) for state in dict.fromkeys(s.state for s in stays))
-    return min((one for one in ends if one is not None), key=lambda one: one.day, default=None)
-
-
-def spending(
-    batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook
-) -> Iterator[tuple[Stay, Limit, float]]:
-    """For each stay in `state` that has a figure: the stay, when life would end if it stayed
-    there, and the part of life spent before it began."""
-    spent = 0.0
-    for stay, lived, until in _runs(batch, state, stays, book):
-        end = _end(stay.since, lived.rule)
-        whole = (end - stay.since).days * lived.share
-        if spent == 0 and lived.share == 1:
-            day = end
-        else:
-            day = stay.since + timedelta(days=math.floor(max(0.0, 1 - spent) * whole))
-        # A stay that begins after life is spent does not bring it back.
-        day = day if spent < 1 else min(day, stay.since)
-        yield stay, Limit(day, lived.rule, stay.since, lived.note), spent
-        if until is not None:
-            spent += (until - stay.since).days / whole if whole > 0 else 1.0
-
-
-def _runs(
-    batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook
-) -> Iterator[tuple[Stay, Life, date | None]]:
-    """Stays in `state` with a figure, each with the day it ended. Neighbours under the same
-    figure and warmth are one, so that a reading that changes nothing changes no date."""
-    run: tuple[Stay, Life] | None = None
-    for stay in stays:
-        lived = life(batch, stay, book) if stay.state is state else None
-        if run is not None and lived is not None and _same(run[1], lived):
-            continue
-        if run is not None:
-            yield *run, stay.since
-        run = (stay, lived) if lived is not None else None
-    if run is not None:
-        yield *run, None
-
-
-def _same(one: Life, other: Life) -> bool:
-    return one.rule.id == other.rule.id and one.share == other.share
-
-
-def _spent(batch: Batch, state: State, stays: Sequence[Stay], book: Rulebook) -> Limit | None:
-    """The end of one state's life; once it was reached in an earlier stay, that day stands."""
-    last: Limit | None = None
-    for stay, limit, spent in spending(batch, state, stays, book):
-        if last is not None and spent >= 1 and last.day <= stay.since:
-            return last
-        last = limit
-    own = [
-        Limit(_end(stay.since, rule), rule, stay.since)
-        for stay in stays
-        if stay.state is state
-        for rule in book.own_for(batch.food, batch.method, stay.state, stay.climate)
-        if rule.kind is Kind.QUALITY and rule.use is not None
-    ]
-    return min([*own[:1], *([last] if last else [])], key=lambda one: one.day, default=None)
+#: Why there is no day after which it is discarded.
+NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY = (
+    "no limit",
+    "nothing published",
+    "in progress",
+    "process in doubt",
+    "day unknown",
+)
+_ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
 
 
 def judge(
-    batch: Batch, container: Container, stays: Sequence[Stay], book: Rulebook, today: date
+    batch: Batch, container: Container, places: Mapping[str, Place], book: Rulebook, now: When
 ) -> Judgement:
-    """The verdict on one container today. Dates are both kinds, never mixed.
-
-    `stays` are where it stood, in which state and how warm (core.keeping.exposure.stretches).
-    """
-    by_dates = _by_dates(batch, stays, book, today)
-    return _with_signs(batch, container, by_dates)
+    """The verdict on one container now. Dates are of both kinds and never mixed."""
+    return assess(batch, container, places, book, now).on(now.day)
 
 
-def as_packed(batch: Batch, stays: Sequence[Stay]) -> Batch:
+def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Rulebook) -> Judgement:
+    """The verdict on what came into a state in a place on a day, on that day: day 0 of both."""
+    minute = day.toordinal() * DAY_MIN
+    now = When(minute, minute, day)
+    container = Container("", "", 1, state, place.id, (Turn(now, "", place.id, state),))
+    return judge(batch, container, {place.id: place}, book, now)
+
+
+def as_packed(batch: Batch, opened: bool) -> Batch:
     """A pack under vacuum keeps the air out, and so has rules of its own until it is opened."""
-    record = dict(batch.process)
-    if record.get("vacuum", "no") == "no" or any(stay.state is State.OPEN for stay in stays):
-        return batch
-    extra = {"vacuum-packed"} | ({"vacuum-fish"} if batch.food.group is Group.FISH else set())
-    return replace(batch, food=replace(batch.food, classes=batch.food.classes | extra))
+    return replace(batch, food=packed(batch.food, batch, opened))
 
 
-def _by_dates(batch: Batch, stays: Sequence[Stay], book: Rulebook, today: date) -> Judgement:
-    batch = as_packed(batch, stays)
+def assess(
+    batch: Batch, container: Container, places: Mapping[str, Place], book: Rulebook, now: When
+) -> Assessment:
+    """All that can be said of a container up to `now`, a known minute."""
+    spans = exposures(batch, container, places, now)
+    start = Assessment(
+        now.day,
+        standing=not_checked(batch),
+        facts_to=_facts_to(batch, container, spans, places),
+        spans=spans,
+    )
+    return _with_signs(batch, container, _by_dates(batch, container, start, places, book, now))
+
+
+def _by_dates(
+    batch: Batch,
+    container: Container,
+    start: Assessment,
+    places: Mapping[str, Place],
+    book: Rulebook,
+    now: When,
+) -> Assessment:
+    spans: Sequence[Span] = start.spans
     if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
-        return Judgement(Verdict.DO_NOT_TASTE, None, None, (why,), ())
+        return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), PROCESS)
     if batch.doubt:
-        saved = rescued(batch, stays)
+        saved = rescued(batch, spans)
         if saved is None:
-            return _doubtful(batch, today)
-        stays = saved
-    if batch.printed is not None and batch.method is Method.BOUGHT:
-        return _dated(stays, batch.printed, None, ("The printed date.",), (), today)
-    safety = safety_limit(batch, stays, book)
-    if batch.made is None:
-        return _undated(safety, spoken(batch, stays[-1], book))
-    return _weigh(batch, stays, book, today, safety, quality_limit(batch, stays, book))
+            return _doubtful(batch, start)
+        spans = saved
+    reckoning = Reckoning(batch, spans, book, now, unsealed(container))
+    told = still_to_come(container, places, now)
+    return _weigh(reckoning, start, places, told)
 
 
-def _doubtful(batch: Batch, today: date) -> Judgement:
+def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:
+    return replace(start, fixed=fixed, reasons=reasons, why_no_discard=why)
+
+
+def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     """A process that no publication stands for gives no shelf date."""
     why = (*batch.doubt, batch.possible) if batch.possible else batch.doubt
     low_acid = batch.food.acidity is Acidity.LOW_ACID
-    if batch.made is not None and today <= batch.made + timedelta(days=RESCUE_DAYS):
-        return Judgement(Verdict.UNKNOWN, None, None, why, (), batch.made + timedelta(RESCUE_DAYS))
-    return Judgement(Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD, None, None, why, ())
-
-
-def rescued(batch: Batch, stays: Sequence[Stay]) -> tuple[Stay, ...] | None:
-    """Its stays if it went into the cold within a day, from then on as an opened jar."""
+    then = Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD
     if batch.made is None:
-        return None
+        return _settled(start, Fixed(then), why, PROCESS)
     by = batch.made + timedelta(days=RESCUE_DAYS)
-    if not stays[-1].climate.is_cold or not any(s.climate.is_cold and s.since <= by for s in stays):
-        return None
-    first = next(i for i, stay in enumerate(stays) if stay.climate.is_cold)
-    kept = stays[first:]
-    if not all(stay.climate.is_cold for stay in kept):
-        return None
-    return tuple(
-        replace(stay, since=batch.made if i == 0 else stay.since, state=State.OPEN)
-        for i, stay in enumerate(kept)
-    )
-
-
-def _undated(safety: Limit | None, found: Sequence[Rule]) -> Judgement:
-    if safety is not None:
-        why = "Nobody knows when it was made, and a safety limit runs on it: judged as past it."
-        return Judgement(Verdict.DISCARD, None, None, (why, safety.rule.wording), (safety.rule,))
-    why = "Nobody knows when it was made: no date can be given."
-    return Judgement(Verdict.UNKNOWN, None, None, (why,), tuple(found))
+    return _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, PROCESS)
 
 
 def _weigh(
-    batch: Batch,
-    stays: Sequence[Stay],
-    book: Rulebook,
-    today: date,
-    safety: Limit | None,
-    quality: Limit | None,
-) -> Judgement:
+    reckoning: Reckoning, start: Assessment, places: Mapping[str, Place], told: Sequence[str]
+) -> Assessment:
+    batch, now = reckoning.batch, reckoning.now
+    outcomes = after_cuts(reckoning, places, now)
+    safety = _safety(reckoning, outcomes)
+    here = [span for span in reckoning.spans if span.end >= FOREVER]
+    in_progress = any(span.in_progress for span in here)
+    harmless = not can_hurt(batch, in_progress)
+    if batch.made is None or batch.made > now.day:
+        return _undated(reckoning, replace(start, harmless=harmless), safety)
+    quality = _quality(reckoning)
+    troubles = [Trouble(text) for text in told] + reckoning.troubles()
+    if of_unknown_origin(batch):
+        troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
+    troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
+    doubted = troubles[0] if troubles else None
+    floor = _floor(outcomes)
+    runs_out = reckoning.runs_out(now.last) if safety is None or _ahead(safety, now) else None
     limits = [("Discard after", safety), ("Best by", quality)]
-    used = [limit.rule for _, limit in limits if limit is not None]
-    reasons = [_because(word, limit) for word, limit in limits if limit is not None]
-    reasons += aged(batch, stays[-1], today)
-    if not stays[-1].measured:
-        reasons.append(f"{stays[-1].temperature_f:g} F is assumed for its place, not read.")
-    best_by = quality.day if quality else None
-    discard_after = safety.day if safety else None
-    if safety and safety.rule.kind is Kind.REFUSE:
-        return Judgement(Verdict.DISCARD, best_by, discard_after, tuple(reasons), tuple(used))
-    over = discard_after is not None and today > discard_after
-    doubted = _doubt(batch, stays, book, today)
+    reasons = _first_words(doubted, in_progress, outcomes)
+    reasons += [_because(word, limit) for word, limit in limits if limit is not None]
+    reasons += _notes(reckoning, here, safety, runs_out)
+    rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
     if doubted is not None:
-        used += [rule for rule in doubted.rules if rule not in used]
+        rules += [rule for rule in doubted.rules if rule not in rules]
         reasons += [one.wording for one in doubted.rules if one.wording not in doubted.text]
-    verdict = None
-    if doubted is not None and not over:
-        verdict = Verdict.UNKNOWN
-        reasons.insert(0, doubted.text)
-    elif stays[-1].state is State.WORKING and not over:
-        verdict = Verdict.TEND
-        reasons.insert(0, "Still working: look at it, and mark it finished when it is.")
-    if verdict is None:
-        return _dated(stays, best_by, discard_after, tuple(reasons), tuple(used), today)
-    return Judgement(verdict, best_by, discard_after, tuple(reasons), tuple(used), discard_after)
+    return replace(
+        start,
+        best_by=quality.day if quality else None,
+        discard_after=safety.day if safety else None,
+        began=max(reckoning.clocks[state] for span in here for state in reckoning.states(span)),
+        doubt=doubted is not None,
+        in_progress=in_progress,
+        floor=floor,
+        over_from=now.day + timedelta(days=1) if runs_out is not None else None,
+        reasons=tuple(dict.fromkeys(reasons)),
+        later=_aged(reckoning, here),
+        rules=tuple(rules),
+        why_no_discard=_why(safety, doubted, in_progress),
+        harmless=harmless,
+        again_at=runs_out,
+    )
 
 
-def _doubt(batch: Batch, stays: Sequence[Stay], book: Rulebook, today: date) -> Trouble | None:
-    """Why no published figure covers the container's history.
+def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
+    """The earliest of all safety limits that ever started."""
+    found = list(reckoning.limits)
+    over = reckoning.over(reckoning.now.last)
+    if over is not None:
+        found.append(over)
+    found += [
+        Limit(one.day - timedelta(days=1), one.day, next(iter(one.triage.rules), None), one.said)
+        for one in outcomes
+        if one.triage.verdict is Verdict.DISCARD
+    ]
+    batch = reckoning.batch
+    if batch.method is Method.BOUGHT and batch.printed and batch.food.group in _ANIMAL:
+        found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
+    return min(found, key=lambda one: (one.day, one.text, one.start), default=None)
 
-    A stay of less than a day (moved on the day it came) is passed over, unless it is the last
-    or its warmth was read off.
-    """
-    for index, stay in enumerate(stays):
-        last = index + 1 == len(stays)
-        left = today if last else stays[index + 1].since
-        if stay.state is State.WORKING or (not last and left <= stay.since and not stay.measured):
-            continue
-        found = spoken(batch, stay, book)
-        wrong = trouble(batch, stay, found, book)
-        if wrong is not None:
-            return wrong
-        if not any(rule.use is not None for rule in found):
-            text = f"No published figure for this, {stay.state} in a {stay.climate}."
-            return Trouble(text, tuple(found))
-    return None
+
+def _quality(reckoning: Reckoning) -> Limit | None:
+    """The earlier of the published and the household's own; a printed date stands for both."""
+    batch = reckoning.batch
+    found = [reckoning.own_quality()]
+    if batch.method is Method.BOUGHT and batch.printed is not None:
+        found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
+    spent = reckoning.spent()
+    if spent is not None:
+        found.append(_of_spent(spent))
+    return min((one for one in found if one), key=lambda one: one.day, default=None)
+
+
+def _of_spent(spent: Spent) -> Limit:
+    stretch, rule = spent.stretch, spent.rule
+    assert rule.use is not None
+    note = stretch.life.note
+    estimate = f" (an estimate: {note})" if note else ""
+    text = (
+        f"{dates.span(rule.use, rule.unit)} from {dates.say(stretch.day)}{estimate}. {rule.wording}"
+    )
+    return Limit(spent.day, stretch.day, rule, text)
 
 
 def _because(word: str, limit: Limit) -> str:
     rule = limit.rule
-    if rule.kind is Kind.REFUSE or rule.use is None:
+    if isinstance(rule, Rule) and rule.kind is Kind.REFUSE:
         return rule.wording
-    if limit.note and rule.kind is Kind.SAFETY:
-        return f"{word} {dates.say(limit.day)}: {limit.note}"
-    estimate = f" (an estimate: {limit.note})" if limit.note else ""
+    if limit.text:
+        return (
+            limit.text
+            if word == "Discard after"
+            else f"{word} {dates.say(limit.day)}: {limit.text}"
+        )
+    assert isinstance(rule, Rule)
+    assert rule.use is not None
     return (
         f"{word} {dates.say(limit.day)}: {dates.span(rule.use, rule.unit)} from "
-        f"{dates.say(limit.start)}{estimate}. {rule.wording}"
+        f"{dates.say(limit.start)}. {rule.wording}"
     )
 
 
-def _with_signs(batch: Batch, container: Container, judged: Judgement) -> Judgement:
+def _ahead(safety: Limit, now: When) -> bool:
+    return safety.day >= now.day
+
+
+def _why(safety: Limit | None, doubted: Trouble | None, in_progress: bool) -> str:
+    if safety is not None:
+        return ""
+    if doubted is not None:
+        return NOTHING
+    return IN_PROGRESS if in_progress else NO_LIMIT
+
+
+def _first_words(
+    doubted: Trouble | None, in_progress: bool, outcomes: Sequence[Outcome]
+) -> list[str]:
+    """What is said before the dates."""
+    found = [one.said for one in outcomes if one.triage.verdict is not Verdict.DISCARD]
+    if doubted is not None:
+        return [doubted.text, *found]
+    if in_progress:
+        found.insert(0, "Still in progress: look at it, and mark it ready when it is.")
+    return found
+
+
+def _floor(outcomes: Sequence[Outcome]) -> Verdict:
+    """What power cuts leave is eaten first."""
+    milder = [one.triage.verdict for one in outcomes if one.triage.verdict is Verdict.EAT_SOON]
+    return milder[0] if milder else Verdict.SOUND
+
+
+def _notes(
+    reckoning: Reckoning, here: Sequence[Span], safety: Limit | None, runs_out: int | None
+) -> list[str]:
+    """What else a person should know of its place and its two hours."""
+    found = []
+    gone = reckoning.charged(reckoning.now.last)
+    if gone and (safety is None or _ahead(safety, reckoning.now)):
+        found.append(f"{gone} of the 120 minutes that it may be out of the cold in all are gone.")
+    if runs_out is not None:
+        left = runs_out - reckoning.now.last
+        found.append(f"It stands too warm: put it in the cold within {left} minutes.")
+    if any(one.said.both_worlds is not None for one in reckoning.told):
+        found.append(
+            "It stood at 40 to 41 F: United States pages say 40 F, others 41 F, so the stricter "
+            "day count of both stands."
+        )
+    if here and not here[0].measured:
+        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not read.")
+    return found
+
+
+def _aged(reckoning: Reckoning, here: Sequence[Span]) -> tuple[tuple[date, str], ...]:
+    """The word of caution for a sealed home-canned jar of more than two years: the University of
+    Idaho Extension would throw it out (lids are rated 18 months); others set no end."""
+    batch = reckoning.batch
+    sealed = any(state is State.SEALED for span in here for state in reckoning.states(span))
+    if batch.made is None or batch.method not in CANNED or not sealed:
+        return ()
+    words = "Over two years old: one publisher would throw it out; look at seal and lid closely."
+    return ((dates.add(batch.made, 24, "months"), words),)
+
+
+def _undated(reckoning: Reckoning, start: Assessment, safety: Limit | None) -> Assessment:
+    if safety is not None:
+        why = "Nobody knows when it was made, and a safety limit runs on it: judged as past it."
+        rules = (safety.rule,) if safety.rule is not None else ()
+        said = safety.rule.wording if isinstance(safety.rule, Rule) else safety.text
+        fixed = _settled(start, Fixed(Verdict.DISCARD), (why, said), NO_DAY)
+        return replace(fixed, rules=rules, harmless=False)
+    why = "Nobody knows when it was made: no date can be given."
+    here = tuple(one.said.found for one in reckoning.told if one.span.end >= FOREVER)
+    found = tuple(dict.fromkeys(rule for rules in here for rule in rules))
+    return replace(_settled(start, Fixed(Verdict.UNKNOWN), (why,), NO_DAY), rules=found)
+
+
+def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Assessment:
     """Signs only ever make a verdict worse; a suspect batch is looked at jar by jar."""
+    if not container.signs and not batch.suspect:
+        return judged
     for seen in container.signs:
         said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
-        judged = _no_better(judged, seen.verdict, said)
+        if seen.verdict is Verdict.SOUND:
+            judged = replace(judged, reasons=(*judged.reasons, f"Harmless: {said}"))
+        elif (
+            seen.verdict is Verdict.NEEDS_CARE and container.looked and container.looked >= seen.day
+        ):
+            judged = replace(judged, reasons=(*judged.reasons, f"Looked at since: {said}"))
+        else:
+            judged = _no_better(judged, seen.verdict, said)
     doubted = SEVERITY.index(Verdict.UNKNOWN)
     bad = any(SEVERITY.index(seen.verdict) <= doubted for seen in container.signs)
     if batch.suspect and not (bad or container.looked):
         said = f"Look at every container of this batch: {batch.suspect}."
-        judged = _no_better(judged, Verdict.UNKNOWN, said)
+        judged = replace(_no_better(judged, Verdict.UNKNOWN, said), harmless=False)
     return judged
 
 
-def _no_better(judged: Judgement, verdict: Verdict, reason: str) -> Judgement:
-    if verdict is Verdict.SOUND:
-        return replace(judged, reasons=(*judged.reasons, f"Harmless: {reason}"))
-    worse = min(judged.verdict, verdict, key=SEVERITY.index)
-    return replace(judged, verdict=worse, reasons=(reason, *judged.reasons))
+def _no_better(judged: Assessment, verdict: Verdict, reason: str) -> Assessment:
+    return replace(judged, floor=worse(judged.floor, verdict), reasons=(reason, *judged.reasons))
 
 
-def soon_window(life_days: int) -> int:
-    """How many days before a date food is eaten first: a quarter of its life, 1 to 30 days.
-    A choice of this program, not a published figure."""
-    return min(30, max(1, life_days // 4))
-
-
-def _dated(
-    stays: Sequence[Stay],
-    best_by: date | None,
-    discard_after: date | None,
-    reasons: tuple[str, ...],
-    used: tuple[Rule, ...],
-    today: date,
-) -> Judgement:
-    """The verdict that dates alone give, and the last day on which it holds."""
-    began = next(stay.since for stay in stays if stay.state is stays[-1].state)
-
-    def soon(day: date) -> date:
-        return day - timedelta(days=soon_window((day - began).days))
-
-    verdict = Verdict.SOUND
-    dated = [day for day in (best_by, discard_after) if day is not None]
-    turns = [turn for day in dated for turn in (soon(day) - timedelta(days=1), day)]
-    if discard_after is not None and today > discard_after:
-        verdict = Verdict.DISCARD
-    elif discard_after is not None and today >= soon(discard_after):
-        verdict = Verdict.EAT_SOON
-    elif best_by is not None and today > best_by:
-        verdict = Verdict.PAST_BEST
-    elif best_by is not None and today >= soon(best_by):
-        verdict = Verdict.EAT_SOON
-    until = min((day for day in turns if day >= today), default=None)
-    return Judgement(verdict, best_by, discard_after, reasons, used, until)
+def _facts_to(
+    batch: Batch, container: Container, spans: Sequence[Span], places: Mapping[str, Place]
+) -> date:
+    """The latest day of anything that it rests on."""
+    days = [turn.when.day for turn in container.turns]
+    days += [seen.day for seen in container.signs]
+    days += [day for day in (container.looked, batch.made) if day is not None]
+    for name in dict.fromkeys(span.place for span in spans):
+        for place in around(name, places):
+            days += [
+                fact.end.day if isinstance(fact, Cut) else fact.when.day
+                for fact in place.facts[-1:]
+            ]
+    return max(days)

@@ -2,16 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
+from datetime import date
 from enum import StrEnum
+from functools import lru_cache
+from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core import dates
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.words import WARM_TO_COLD, Acidity, Climate, Group, Kind, Method, State, Trust
 
+if TYPE_CHECKING:
+    from pantry_tui.core.safety.outage import OutageRule
+
 
 class Status(StrEnum):
-    """Only `current` rows ever give a date; the others are shown, or kept to be refused."""
+    """Only `current` rows ever give a date (and `stricter` ones where those are asked for); the
+    others are shown, or kept to be refused."""
 
     CURRENT = "current"
     SUPERSEDED = "superseded"
@@ -54,28 +62,53 @@ class Rule:
         return float("inf") if self.use is None else self.use * per[self.unit]
 
 
+@lru_cache(maxsize=16384)
+def last_day(start: date, number: float, unit: str) -> date:
+    """Day 0 and a figure -> the last good day. Batches share their days, so most are known."""
+    return dates.add(start, number, unit)
+
+
+def _no_rows() -> Sequence[OutageRule]:
+    return ()
+
+
 @dataclass(frozen=True, slots=True)
 class Rulebook:
     """Everything published that judging needs, and what the household added to it.
 
     `own` rules stand beside the published ones and never hide them: for safety the earlier date
     wins; for quality their date is shown, and a food that no publication covers stays unknown.
+    `strict`: the household follows the strictest current advice of any country, so rows of the
+    status `stricter` count beside the current ones. `cuts` gives the rows for power cuts, read
+    only when there was one; without rows all that was too warm is thrown away.
     """
 
     rules: Mapping[Method, Sequence[Rule]]
     crops: Mapping[str, Crop] = field(default_factory=dict)
     own: tuple[Rule, ...] = ()
-    _spoken: dict[tuple[FoodFacts, Method, State, Climate], Sequence[Rule]] = field(
+    strict: bool = False
+    cuts: Callable[[], Sequence[OutageRule]] = field(default=_no_rows, compare=False)
+    _spoken: dict[tuple[Any, ...], Sequence[Rule]] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
+    #: What core.keeping.cases works out from the rules, kept as long as the rules are.
+    worked_out: dict[tuple[Any, ...], Any] = field(
         default_factory=dict, init=False, repr=False, compare=False
     )
 
     def speaking(
-        self, food: FoodFacts, method: Method, state: State, climate: Climate
+        self,
+        food: FoodFacts,
+        method: Method,
+        state: State,
+        climate: Climate,
+        status: Status = Status.CURRENT,
     ) -> Sequence[Rule]:
         """What `speaking` finds in the published rules; the same question is answered once."""
-        asked = (food, method, state, climate)
+        asked = (food, method, state, climate, status)
         if asked not in self._spoken:
-            self._spoken[asked] = tuple(speaking(self.of(method), food, method, state, climate))
+            table = self.of(method)
+            self._spoken[asked] = tuple(speaking(table, food, method, state, climate, status))
         return self._spoken[asked]
 
     def of(self, method: Method) -> Sequence[Rule]:
@@ -184,9 +217,14 @@ def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:
 
 
 def speaking(
-    rules: Sequence[Rule], food: FoodFacts, method: Method, state: State, climate: Climate
+    rules: Sequence[Rule],
+    food: FoodFacts,
+    method: Method,
+    state: State,
+    climate: Climate,
+    status: Status = Status.CURRENT,
 ) -> list[Rule]:
-    """The current rules that speak for this food, closest first, then strictest.
+    """The rules of a status that speak for this food, closest first, then strictest.
 
     A food that is not in the tables takes every class of its group, since nobody knows
     which it is: the strictest then wins. A guessed class never brings a date by itself.
@@ -196,7 +234,7 @@ def speaking(
     fits = [
         rule
         for rule in rules
-        if rule.status is Status.CURRENT and rule.state is state and closeness(rule, food) >= 0
+        if rule.status is status and rule.state is state and closeness(rule, food) >= 0
     ]
     found = _without_guesses(_covering(fits, climate, method), food)
     # A figure for the food itself stands against a refusal of its whole class or group: a whole
@@ -230,6 +268,19 @@ def held_at(found: Sequence[Rule], warm: float) -> Sequence[Rule]:
         )
 
     return [rule for rule in found if holds(rule)] if above else found
+
+
+def closest(found: Sequence[Rule], food: FoodFacts, kind: Kind) -> Rule | None:
+    """The closest rule of that kind; where equally close, the one with the shortest life.
+
+    data/keeping.csv marks as current only the figure in use, so a food's own row stands for it.
+    """
+    best = [rule for rule in found if rule.kind is kind]
+    if not best:
+        return None
+    nearest = closeness(best[0], food)
+    level = [rule for rule in best if closeness(rule, food) == nearest]
+    return min(level, key=lambda rule: rule.days)
 
 
 def is_animal(group: Group) -> bool:

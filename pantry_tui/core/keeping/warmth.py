@@ -11,14 +11,25 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
-from pantry_tui.core.keeping.rules import Rule, Rulebook, Status, closeness, held_at
-from pantry_tui.core.model import Batch, Stay
+from pantry_tui.core.keeping.rules import Rule, Rulebook, Status, closest
+from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Climate, Kind, Method, State
 
 _WARM_PLACES = frozenset({Climate.ROOM, Climate.PANTRY, Climate.CELLAR})
 #: A crop whose respiration nobody tabled: the faster end of the general rule, 2 to 3.
 _Q10 = 3.0
+
+
+class Case(NamedTuple):
+    """A food kept by a method, in a state, in a climate at a warmth."""
+
+    food: FoodFacts
+    method: Method
+    state: State
+    climate: Climate
+    temperature_f: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,54 +41,32 @@ class Life:
     note: str = ""
 
 
-def spoken(batch: Batch, stay: Stay, book: Rulebook) -> Sequence[Rule]:
-    """The published rules for one stay. An opened or thawed pack in the freezer keeps like a
-    closed one."""
-    found = book.speaking(batch.food, batch.method, stay.state, stay.climate)
-    if not found and stay.climate is Climate.FREEZER and stay.state in (State.OPEN, State.THAWED):
-        closed = book.speaking(batch.food, batch.method, State.SEALED, stay.climate)
-        return [rule for rule in closed if rule.kind is not Kind.REFUSE]
-    return held_at(found, stay.temperature_f)
-
-
-def closest(found: Sequence[Rule], batch: Batch, kind: Kind) -> Rule | None:
-    """The closest current rule of that kind; where equally close, the one with the shortest life.
-
-    data/keeping.csv marks as current only the figure in use, so a food's own row stands for it.
-    """
-    best = [rule for rule in found if rule.kind is kind]
-    if not best:
-        return None
-    nearest = closeness(best[0], batch.food)
-    level = [rule for rule in best if closeness(rule, batch.food) == nearest]
-    return min(level, key=lambda rule: rule.days)
-
-
-def life(batch: Batch, stay: Stay, book: Rulebook) -> Life | None:
-    """The quality rule for a stay and the share of its life there; None without a figure."""
-    rule = closest(spoken(batch, stay, book), batch, Kind.QUALITY)
+def life(case: Case, found: Sequence[Rule], book: Rulebook) -> Life | None:
+    """The quality rule among those that speak for a case, and the share of its life there; None
+    without a figure."""
+    rule = closest(found, case.food, Kind.QUALITY)
     if rule is None or rule.use is None:
         return None
-    warm = stay.temperature_f
-    if stay.climate is Climate.FREEZER:
+    warm = case.temperature_f
+    if case.climate is Climate.FREEZER:
         if warm <= 0:
             return Life(rule)
         return Life(rule, 0.25 ** (warm / 10), f"at {warm:g} F a quarter per 10 F above 0")
-    if batch.method is Method.DRIED and stay.climate in _WARM_PLACES:
-        return _dried(rule, warm, book.of(batch.method))
-    if batch.method is Method.CELLAR and rule.temp_f_max is not None and warm > rule.temp_f_max:
-        return _warm_crop(rule, warm, batch, book)
+    if case.method is Method.DRIED and case.climate in _WARM_PLACES:
+        return _dried(rule, warm, book.of(case.method))
+    if case.method is Method.CELLAR and rule.temp_f_max is not None and warm > rule.temp_f_max:
+        return _warm_crop(rule, case, book)
     return Life(rule)
 
 
-def _warm_crop(rule: Rule, warm: float, batch: Batch, book: Rulebook) -> Life:
+def _warm_crop(rule: Rule, case: Case, book: Rulebook) -> Life:
     """By Q10 from the published temperature; no longer than a figure that was published for the
     same crop at a temperature that is reached (a sweet potato at 70 F, in whatever place)."""
-    crop = book.crops.get(batch.food.name)
+    crop, warm = book.crops.get(case.food.name), case.temperature_f
     q10 = crop.q10 if crop else _Q10
     reached = (
         one
-        for one in _at_other_warmths(rule, book.of(batch.method))
+        for one in _at_other_warmths(rule, book.of(case.method))
         if one.temp_f_max is not None and one.temp_f_max <= warm
     )
     found = [_at(one, warm, q10) for one in reached]

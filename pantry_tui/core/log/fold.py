@@ -300,6 +300,8 @@ class Home:
     people: int | None = None
     units: str | None = None
     meals: int | None = None
+    advice: str | None = None
+    jars: str | None = None
     ceilings: Mapping[str, float] = field(default_factory=dict)
     table: Mapping[date, int] = field(default_factory=dict)
     foods: Sequence[said.FoodAdded] = ()

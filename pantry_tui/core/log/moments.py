@@ -31,13 +31,15 @@ def moment(text: str) -> When:
 
 def some_time(day: date, like: datetime) -> When:
     """At any hour of a day, in the offset of `like`."""
-    start = day.toordinal() * DAY_MIN - _offset(like)
-    return When(start, start + DAY_MIN - 1, day)
+    zone = _offset(like)
+    start = day.toordinal() * DAY_MIN - zone
+    return When(start, start + DAY_MIN - 1, day, zone)
 
 
 def _minute(day: date, minute: int, like: datetime) -> When:
-    then = day.toordinal() * DAY_MIN + minute - _offset(like)
-    return When(then, then, day)
+    zone = _offset(like)
+    then = day.toordinal() * DAY_MIN + minute - zone
+    return When(then, then, day, zone)
 
 
 def _offset(like: datetime) -> int:

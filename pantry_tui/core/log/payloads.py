@@ -330,6 +330,8 @@ class Household(NamedTuple):
     people: int | None = None
     units: str | None = None
     meals: int | None = None
+    advice: str | None = None  # "usual" or "strictest": whose limits are followed
+    jars: str | None = None  # "maker" or "strict": whose times serve for metric jars
 
 
 class Ceiling(NamedTuple):

@@ -11,10 +11,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
-from pantry_tui.core.keeping.rules import CLASS_GROUPS
+from pantry_tui.core.keeping.rules import CLASS_GROUPS, SHELF_STABLE
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Trust, Verdict
 
@@ -309,6 +309,32 @@ def triage(
     if cut.ice and cut.max_temp_f is not None and cut.max_temp_f > COLD_F:
         why.insert(1, f"{cut.max_temp_f:g} F was read inside: feel every pack.")
     return _triage(action, food, tuple(why), (row,) if row else shut)
+
+
+def perishes(
+    food: FoodFacts, method: Method, state: State, appliance: Climate, rows: Sequence[OutageRule]
+) -> bool:
+    """Whether it must go after two hours above 40 °F; what keeps unrefrigerated does not."""
+    at = Condition.WARM if appliance is Climate.FRIDGE else Condition.THAWED
+    action, row = _answer(rows, at, food, method, state)
+    return action is Action.DISCARD and (row is not None or method not in SHELF_STABLE)
+
+
+def after_cut(
+    food: FoodFacts, method: Method, state: State, cut: Cut, rows: Sequence[OutageRule]
+) -> Triage:
+    """The same as `triage`, but for what is kept without the cold elsewhere: a cut does not spoil
+    it, and still no publication says so."""
+    found = triage(food, method, state, cut, rows)
+    if NO_FIGURE not in found.reasons or method not in SHELF_STABLE:
+        return found
+    why = tuple(one for one in found.reasons if one != NO_FIGURE)
+    return replace(found, verdict=Verdict.UNKNOWN, action=LOOK, reasons=(*why, LOOK_AT_IT))
+
+
+#: What is done with an item that no publication speaks of and that needs no cold.
+LOOK = "look at it"
+LOOK_AT_IT = "No published figure for it; it is kept without the cold elsewhere, so look at it."
 
 
 def _shut(cut: Cut) -> Condition:

@@ -7,7 +7,6 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import Amount, amount_of, read_amount
-from pantry_tui.core.keeping.exposure import stretches
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
@@ -216,9 +215,9 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     since = reading.made or p.today
     turn = Turn(some_time(since, p.clock.recorded), "", place.id, state)
     trial = Container("", "", 1, state, place.id, (turn,))
-    judged = p.judge_bare(batch, trial, p.today)
+    judged = p.assess_bare(batch, trial, p.clock.now).on(p.today)
     table = p.book_of_rules.of(reading.method)
-    packed = as_packed(batch, stretches((turn,), p.places)).food
+    packed = as_packed(batch, opened=False).food
     spoken = speaking(table, packed, reading.method, state, place.climate)
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
     if refused is not None:

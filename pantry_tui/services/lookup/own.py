@@ -11,11 +11,10 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.rules import Rule, speaking
-from pantry_tui.core.keeping.warmth import closest
+from pantry_tui.core.keeping.rules import Rule, closest, speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.own import rule_of
-from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
@@ -94,7 +93,7 @@ def _refuse_looser(p: Pantry, food: FoodFacts, rule: Rule) -> None:
     found = speaking(p.tables.book.of(rule.method), food, rule.method, rule.state, climate)
     if any(one.kind is Kind.REFUSE for one in found):
         raise Refused(f"Publications do not let it stand there: {found[0].wording}")
-    published = closest(found, Batch("", "", food, rule.method, None), Kind.SAFETY)
+    published = closest(found, food, Kind.SAFETY)
     if published is None or published.use is None or rule.kind is not Kind.SAFETY:
         return
     if rule.days > published.days:

@@ -6,9 +6,10 @@ from datetime import date
 from typing import Any
 
 from pantry_tui.core.dates import span
-from pantry_tui.core.keeping.limits import judge
+from pantry_tui.core.keeping.exposure import imagined
+from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
-from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
@@ -79,9 +80,8 @@ def keeps(
         "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
     }
     since = made or date(2000, 1, 1)
-    stay = Stay(since, "", place, standing, warmth, measured=True)
-    container = Container("", "", 1, standing, "", ())
-    judged = judge(Batch("", "", what, how, since), container, (stay,), tables.book, since)
+    there = imagined(place, warmth, measured=True)
+    judged = judge_fresh(Batch("", "", what, how, since), standing, there, since, tables.book)
     if made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.exposure import stretches
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
@@ -37,7 +36,7 @@ READING = "Verdict and disposal are this program's strict reading of the source.
 def possible(p: Pantry, container: Container) -> list[Sign]:
     """The signs that can be seen on a container, worst first."""
     batch = p.stock.batches[container.batch]
-    food = as_packed(batch, stretches(container.turns, p.places)).food
+    food = as_packed(batch, container.state is State.OPEN).food
     return signs_for(load_signs(), batch.method, food, container.state is not State.SEALED)
 
 

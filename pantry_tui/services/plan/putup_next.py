@@ -173,7 +173,7 @@ def life_days(p: Pantry, way: Usual) -> int | None:
     fresh = Turn(p.clock.now, "", where, state)
     container = Container(way.container.id, way.batch.id, 1, state, where or "", (fresh,))
     batch = replace(way.batch, made=p.today, printed=None, doubt=(), suspect="")
-    judged = p.judge_bare(batch, container, p.today)
+    judged = p.assess_bare(batch, container, p.clock.now).on(p.today)
     ends = [day for day in (judged.best_by, judged.discard_after) if day is not None]
     return (min(ends) - p.today).days if ends else None
 

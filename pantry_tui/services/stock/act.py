@@ -9,7 +9,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.amounts import Amount, amount_of, read_amount
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import UNFIT, order_key
-from pantry_tui.core.keeping.rules import speaking
+from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.older import reason_of
 from pantry_tui.core.model import Container, Place, Turn
@@ -204,7 +204,9 @@ def open_(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
 def _refuse_state(p: Pantry, container: Container, place: str, state: State) -> None:
     """Refuses a change of state that publications do not allow (a closed vacuum pack of fish)."""
     after = _as_if_moved(p, container, p.stock.places[place], state)
-    if after.verdict in UNFIT and any(rule.kind is Kind.REFUSE for rule in after.rules):
+    if after.verdict in UNFIT and any(
+        isinstance(rule, Rule) and rule.kind is Kind.REFUSE for rule in after.rules
+    ):
         raise Refused(f"{_say(p, [container])}: {after.reasons[0]}")
 
 

@@ -8,14 +8,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
-from pantry_tui.core.keeping.exposure import stretches
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.keeping.rules import SHELF_STABLE
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Place
 from pantry_tui.core.safety.outage import NO_FIGURE, Cut, Triage, triage
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.outage import load_outage
 from pantry_tui.services.pantry import Pantry, booked
@@ -77,7 +76,7 @@ def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
 
 def _judged(p: Pantry, container: Container, cut: Cut) -> Triage:
     batch = p.stock.batches[container.batch]
-    food = as_packed(batch, stretches(container.turns, p.places)).food
+    food = as_packed(batch, container.state is State.OPEN).food
     found = triage(food, batch.method, container.state, cut, load_outage())
     if NO_FIGURE in found.reasons and batch.method in SHELF_STABLE:
         # It also keeps unrefrigerated, so a cut does not spoil it; still no publication says so.

@@ -95,4 +95,5 @@ def _had_it_held(p: Pantry, container: Container, place: Place) -> Judgement:
         one._replace(temp_f=ideal) if isinstance(one, Read) else one for one in place.facts
     )
     held = {**p.places, place.id: replace(place, facts=facts)}
-    return p.judge_bare(p.stock.batches[container.batch], container, p.today, held)
+    batch = p.stock.batches[container.batch]
+    return p.assess_bare(batch, container, p.clock.now, held).on(p.today)

@@ -8,15 +8,13 @@ table of rules, or another program, marks everything.
 from __future__ import annotations
 
 import json
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from time import process_time
 
-from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.trouble import aged_from
 from pantry_tui.core.log.fold import path_of
-from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.model import DAY_MIN, Batch, Container, When
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
@@ -34,47 +32,49 @@ _FAR = "9999-12-31"
 
 @dataclass(frozen=True, slots=True)
 class Ladder:
-    """What a container is from `facts_to` on: its verdicts, each from a day (the first from the
-    beginning), with their reasons, and its dates."""
+    """What a container is from its last fact on: its verdicts with their reasons, each from a day
+    (the first from the beginning), and its dates."""
 
-    steps: tuple[tuple[date | None, Verdict, tuple[str, ...]], ...]
+    steps: tuple[tuple[str | None, Verdict, tuple[str, ...]], ...]
     best_by: date | None
     discard_after: date | None
+    why_no_discard: str
+    harmless: bool
+    again_at: int | None
     facts_to: date
 
 
 def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
     """The verdicts of a container on all days from the last fact on."""
-    places = (p.places[t.place] for t in container.turns if t.place and t.place in p.places)
-    days = [turn.when.day for turn in container.turns]
-    days += [fact_day for place in places for fact_day in _fact_days(place.facts)]
-    if batch.made is not None:
-        days.append(batch.made)
-    first = max(days)
-    judged = p.judge_on(container, first)
-    steps: list[tuple[date | None, Verdict, tuple[str, ...]]] = [
-        (None, judged.verdict, judged.reasons)
-    ]
-    found: Judgement = judged
-    aged = aged_from(batch)
-    day = first
-    while len(steps) <= _STEPS:
-        turns = [found.until + timedelta(days=1)] if found.until is not None else []
-        turns += [aged] if aged is not None and aged > day else []
-        if not turns:
-            break
-        day = min(turns)
-        found = p.judge_on(container, day)
-        if (found.verdict, found.reasons) != steps[-1][1:]:
-            steps.append((day, found.verdict, found.reasons))
-    return Ladder(tuple(steps), judged.best_by, judged.discard_after, first)
+    found = p.assess(container)
+    if found.facts_to > p.today:
+        # Judged as of that day: what lies ahead of today counts as now only until it comes.
+        found = p.assess_bare(batch, container, _end_of(found.facts_to, p.clock.now))
+    days = [day for day, _ in found.steps()]
+    said = [since + timedelta(days=1) for since, _ in found.later]
+    for day in said:
+        if len(days) <= _STEPS and day > days[0] and day not in days:
+            days.append(day)
+    steps: list[tuple[str | None, Verdict, tuple[str, ...]]] = []
+    for day in sorted(days)[: _STEPS + 1]:
+        judged = found.on(day)
+        since = day.isoformat() if steps else None
+        steps.append((since, judged.verdict, (*judged.reasons, *judged.standing)))
+    return Ladder(
+        tuple(steps),
+        found.best_by,
+        found.discard_after,
+        found.why_no_discard,
+        found.harmless,
+        found.again_at,
+        found.facts_to,
+    )
 
 
-def _fact_days(facts: Iterable[object]) -> Iterator[date]:
-    for fact in facts:
-        when = getattr(fact, "end", None) or getattr(fact, "when", None)
-        if when is not None and when.day is not None:
-            yield when.day
+def _end_of(day: date, like: When) -> When:
+    """The last minute of a day, by the same clock."""
+    minute = day.toordinal() * DAY_MIN + DAY_MIN - 1 - like.zone
+    return When(minute, minute, day, like.zone)
 
 
 def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[Line]:
@@ -104,7 +104,7 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
     flat: list[object] = [SEVERITY.index(found.steps[0][1])]
     for day, verdict, _ in found.steps[1:]:
         assert day is not None
-        flat += [day.isoformat(), SEVERITY.index(verdict)]
+        flat += [day, SEVERITY.index(verdict)]
     flat += [None] * (2 * _STEPS + 1 - len(flat))
     dated = [day.isoformat() for day in (found.best_by, found.discard_after) if day is not None]
     return Line(
@@ -124,6 +124,9 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         best_by=found.best_by.isoformat() if found.best_by else None,
         discard_after=found.discard_after.isoformat() if found.discard_after else None,
         first_date=min(dated, default=_FAR),
+        harmless=int(found.harmless),
+        why_no_discard=found.why_no_discard,
+        again_at=found.again_at,
         v0=flat[0],  # type: ignore[arg-type]
         d1=flat[1],  # type: ignore[arg-type]
         v1=flat[2],  # type: ignore[arg-type]
@@ -203,6 +206,7 @@ def ready(p: Pantry) -> None:
     with reading(p.path):
         db = p.store.db
         db.execute("DROP TABLE IF EXISTS temp.lines")
+        _mark_run_out(p)
         if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
             _freshen(p)
         if not table.whole(db):
@@ -210,6 +214,17 @@ def ready(p: Pantry) -> None:
         if p.today.isoformat() < table.facts_to(db):
             _as_it_was(p)
     p.ready_for = (p.store.version(), p.today)
+
+
+def _mark_run_out(p: Pantry) -> None:
+    """What stood in the warm until its hours ran out is judged again."""
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE again_at <= ?"
+    over = [row[0] for row in p.store.db.execute(sql, (p.clock.now.first,))]
+    if over and not p.store.writing:
+        with p.writing():
+            p.store.db.executemany(
+                "INSERT OR IGNORE INTO marked VALUES (?)", [(f"batch:{id_}",) for id_ in over]
+            )
 
 
 def _any_marked(p: Pantry) -> bool:
@@ -287,6 +302,7 @@ def _today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line
     number = int(line.numbers.split()[0])
     container = next(c for c in containers.values() if c.number == number)
     judged = p.judge(container)
+    reasons = [*judged.reasons, *judged.standing]
     return line._replace(
         v0=SEVERITY.index(judged.verdict),
         d1=None,
@@ -297,5 +313,8 @@ def _today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line
         v3=None,
         d4=None,
         v4=None,
-        reasons=json.dumps([list(judged.reasons)], ensure_ascii=False),
+        reasons=json.dumps([reasons], ensure_ascii=False),
+        best_by=judged.best_by.isoformat() if judged.best_by else None,
+        discard_after=judged.discard_after.isoformat() if judged.discard_after else None,
+        why_no_discard=judged.why_no_discard,
     )

@@ -7,8 +7,9 @@ from collections.abc import Collection, Iterable, Iterator
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.explain import chain
-from pantry_tui.core.keeping.exposure import stretches
+from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
 from pantry_tui.services.books.logbook import log
 from pantry_tui.services.pantry import Pantry
@@ -125,7 +126,7 @@ def show(p: Pantry, code: str) -> BatchView:
     for c in containers:
         if c.here:
             for rule in p.judge(c).rules:
-                cited[f"{p.cite(rule)}: {rule.wording}"] = None
+                cited[f"{p.cite(rule)}: {said_by(rule)}"] = None
     gone = tuple(
         f"{name_of(p, c)} {c.fate} {dates.say(c.ended) if c.ended else ''}".strip()
         for c in containers
@@ -150,6 +151,11 @@ def show(p: Pantry, code: str) -> BatchView:
     )
 
 
+def said_by(rule: Rule | OutageRule) -> str:
+    """What a rule says, in our words."""
+    return rule.wording if isinstance(rule, Rule) else rule.note
+
+
 def _chains(
     p: Pantry, batch: Batch, rows: Iterable[DueRow]
 ) -> Iterator[tuple[str, tuple[str, ...]]]:
@@ -157,8 +163,15 @@ def _chains(
     by_name = {name_of(p, c): c for c in p.containers_of(batch)}
     paths = p.place_paths()
     for row in rows:
-        stays = stretches(by_name[row.container_ids[0]].turns, p.places)
-        steps = chain(batch, stays, p.book_of_rules, lambda id_: paths.get(id_, "?"), p.cite)
+        steps = chain(
+            batch,
+            by_name[row.container_ids[0]],
+            p.places,
+            p.book_of_rules,
+            p.clock.now,
+            lambda id_: paths.get(id_, "?"),
+            p.cite,
+        )
         yield row.container_ids[0], tuple(steps)
 
 

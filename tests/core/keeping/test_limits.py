@@ -1,139 +1,35 @@
-"""The two laws of limits, over random histories, and the verdicts that dates give."""
+"""The verdicts that dates give, history by history; the laws are in test_laws.py."""
+
+from __future__ import annotations
 
 from datetime import date, timedelta
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
-from pantry_tui.core.keeping.limits import Judgement, judge
-from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Group, Method, State, Verdict
-from pantry_tui.reference.tables import load_tables
-
-MADE = date(2026, 3, 1)
-CASES = [
-    ("garlic", Method.IN_OIL),
-    ("pesto", Method.IN_OIL),
-    ("salmon", Method.HOT_SMOKED),
-    ("salmon", Method.FROZEN),
-    ("ground beef", Method.FROZEN),
-    ("runner beans", Method.PRESSURE),
-    ("peaches", Method.BOILING_WATER),
-    ("strawberry jam", Method.JAM),
-    ("apples", Method.DRIED),
-    ("lasagne", Method.MEAL),
-    ("eggs", Method.FRESH),
-    ("cucumbers", Method.FRIDGE_PICKLE),
-    ("sauerkraut", Method.LACTIC),
-]
-
-
-def batch(food: str, method: Method, made: date | None = MADE) -> Batch:
-    facts = load_tables().facts(food)
-    assert facts is not None, food
-    return Batch("b", "2A", facts, method, made)
-
-
-Case = tuple[str, Method]
-Steps = list[tuple[int, Climate, State, float]]
-
-
-def stay(day: int, climate: Climate, state: State, warmer: float = 0.0) -> Stay:
-    warmth = ASSUMED_F[climate] + warmer
-    return Stay(MADE + timedelta(days=day), climate.value, climate, state, warmth)
-
-
-def verdict(of: Batch, stays: list[Stay], today: date) -> Judgement:
-    box = Container("b.1", "b", 1, stays[-1].state, "", tuple(stays))
-    return judge(of, box, load_tables().book, today)
-
-
-histories = st.lists(
-    st.tuples(
-        st.integers(0, 60),
-        st.sampled_from(list(Climate)),
-        st.sampled_from([State.SEALED, State.OPEN, State.THAWED]),
-        st.sampled_from([0.0, 5.0, 15.0]),
-    ),
-    min_size=1,
-    max_size=5,
-)
-
-
-def _stays(steps: Steps) -> list[Stay]:
-    day, found = 0, []
-    for index, (gap, climate, state, warmer) in enumerate(steps):
-        day += gap if index else 0
-        found.append(stay(day, climate, state, warmer))
-    return found
-
-
-@given(case=st.sampled_from(CASES), steps=histories, extra=histories, after=st.integers(0, 400))
-def test_no_later_event_ever_moves_discard_after_later(
-    case: Case, steps: Steps, extra: Steps, after: int
-) -> None:
-    of = batch(*case)
-    short = _stays(steps)
-    day = (short[-1].since - MADE).days
-    longer = short + [
-        Stay(s.since + timedelta(days=day), s.place, s.climate, s.state, s.temperature_f)
-        for s in _stays(extra)
-    ]
-    today = MADE + timedelta(days=after)
-    before = verdict(of, short, today).discard_after
-    then = verdict(of, longer, today).discard_after
-    if before is not None:
-        assert then is not None
-        assert then <= before
-
-
-@given(case=st.sampled_from(CASES), steps=histories, after=st.integers(0, 400))
-def test_past_a_safety_date_nothing_is_ever_fit_to_eat(
-    case: Case, steps: Steps, after: int
-) -> None:
-    today = MADE + timedelta(days=after)
-    judged = verdict(batch(*case), _stays(steps), today)
-    if judged.discard_after is not None and today > judged.discard_after:
-        assert judged.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
-    assert judged.reasons or judged.verdict is Verdict.SOUND
-
-
-@given(case=st.sampled_from(CASES), steps=histories)
-def test_an_unknown_date_is_never_sound(case: Case, steps: Steps) -> None:
-    judged = verdict(batch(*case, made=None), _stays(steps), MADE)
-    assert judged.verdict in (Verdict.UNKNOWN, Verdict.DISCARD, Verdict.DO_NOT_TASTE)
-    assert judged.best_by is None
-    assert judged.discard_after is None
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
+from tests.core.keeping.told import MADE, OF, Told
 
 
 def test_the_last_day_may_still_be_eaten_and_the_next_may_not() -> None:
-    oil = batch("garlic", Method.IN_OIL)
-    fridge = [stay(0, Climate.FRIDGE, State.SEALED)]
-    assert verdict(oil, fridge, date(2026, 3, 5)).verdict is Verdict.EAT_SOON
-    assert verdict(oil, fridge, date(2026, 3, 6)).verdict is Verdict.DISCARD
+    oil = Told("garlic", Method.IN_OIL, "fridge")
+    assert oil.judged(4).verdict is Verdict.EAT_SOON
+    assert oil.judged(5).verdict is Verdict.DISCARD
 
 
 def test_freezing_late_does_not_stop_the_clock_that_runs() -> None:
-    meal = batch("lasagne", Method.MEAL)
-    stays = [stay(0, Climate.FRIDGE, State.SEALED), stay(2, Climate.FREEZER, State.SEALED)]
-    assert verdict(meal, stays, date(2026, 3, 2)).discard_after == date(2026, 3, 4)
+    meal = Told("lasagne", Method.MEAL, "fridge").at(2).move("freezer")
+    assert meal.last(2) == meal.last(200) == 3
 
 
-def test_an_hour_of_shelf_for_a_fridge_pickle_is_never_forgiven() -> None:
-    pickle = batch("cucumbers", Method.FRIDGE_PICKLE)
-    stays = [
-        stay(0, Climate.FRIDGE, State.SEALED),
-        stay(5, Climate.ROOM, State.SEALED),
-        stay(8, Climate.FRIDGE, State.SEALED),
-    ]
-    assert verdict(pickle, stays, date(2026, 3, 10)).verdict is Verdict.DISCARD
+def test_a_night_on_a_shelf_is_never_forgiven_to_a_fridge_pickle() -> None:
+    pickle = Told("cucumbers", Method.FRIDGE_PICKLE, "fridge").at(5).move("kitchen")
+    assert pickle.at(8).move("fridge").judged(9).verdict is Verdict.DISCARD
 
 
 def test_a_warm_freezer_spends_quality_and_gives_no_safety_date() -> None:
-    beans = batch("runner beans", Method.FROZEN)
-    cold = verdict(beans, [stay(0, Climate.FREEZER, State.SEALED)], MADE)
-    warm = verdict(beans, [stay(0, Climate.FREEZER, State.SEALED, 10.0)], MADE)
+    cold = Told("runner beans", Method.FROZEN, "freezer").judged(0)
+    warm = Told("runner beans", Method.FROZEN, "freezer").at(0, 10).read("freezer", 10).judged(0)
     assert warm.best_by is not None
     assert cold.best_by is not None
     quarter = (cold.best_by - MADE).days / 4
@@ -143,34 +39,68 @@ def test_a_warm_freezer_spends_quality_and_gives_no_safety_date() -> None:
 
 
 def test_half_a_life_in_one_place_leaves_half_in_the_next() -> None:
-    apples = batch("apples", Method.DRIED)
-    room = verdict(apples, [stay(0, Climate.ROOM, State.SEALED)], MADE).best_by
-    pantry = verdict(apples, [stay(0, Climate.PANTRY, State.SEALED)], MADE).best_by
+    room = Told("apples", Method.DRIED, "kitchen").judged(0).best_by
+    larder = Told("apples", Method.DRIED, "larder").judged(0).best_by
     assert room is not None
-    assert pantry is not None
-    assert room < pantry
+    assert larder is not None
+    assert room < larder
     half = (room - MADE).days // 2
-    moved = [stay(0, Climate.ROOM, State.SEALED), stay(half, Climate.PANTRY, State.SEALED)]
-    best = verdict(apples, moved, MADE).best_by
-    assert best is not None
-    assert room < best < pantry
+    moved = Told("apples", Method.DRIED, "kitchen").at(half, 10).move("larder").judged(half)
+    assert moved.best_by is not None
+    assert room < moved.best_by < larder
+    spent = half / (room - MADE).days
+    rest = (larder - MADE).days * (1 - spent)
+    assert abs((moved.best_by - MADE).days - half - rest) <= 4
 
 
 def test_low_acid_food_in_boiling_water_is_suspect_without_a_sign() -> None:
-    beans = batch("runner beans", Method.BOILING_WATER)
-    judged = verdict(beans, [stay(0, Climate.PANTRY, State.SEALED)], MADE)
-    assert judged.verdict is Verdict.DO_NOT_TASTE
+    beans = Told("runner beans", Method.BOILING_WATER, "larder")
+    assert beans.judged(0).verdict is Verdict.DO_NOT_TASTE
+    assert not beans.judged(0).usable
 
 
 def test_an_unknown_food_takes_the_strictest_rule_of_its_group() -> None:
     odd = FoodFacts("elder shoots", Group.HERB, Acidity.LOW_ACID, frozenset(), known=False)
-    of = Batch("b", "2A", odd, Method.IN_OIL, MADE)
-    judged = verdict(of, [stay(0, Climate.FRIDGE, State.SEALED)], MADE)
-    assert judged.discard_after == date(2026, 3, 3)
+    assert Told(odd, Method.IN_OIL, "fridge").last(0) == 2
 
 
 @pytest.mark.parametrize("climate", [Climate.ROOM, Climate.PANTRY, Climate.CELLAR])
 def test_where_nothing_is_published_the_verdict_is_not_sound(climate: Climate) -> None:
-    fish = batch("salmon", Method.HOT_SMOKED)
-    judged = verdict(fish, [stay(0, climate, State.SEALED)], MADE)
+    fish = Told("salmon", Method.HOT_SMOKED, OF[climate])
+    assert fish.judged(0, 13).verdict in (Verdict.UNKNOWN, Verdict.DISCARD)
+
+
+@pytest.mark.parametrize("method", [Method.FROZEN, Method.PRESSURE, Method.MEAL])
+def test_an_unknown_date_is_never_sound(method: Method) -> None:
+    judged = Told("stew", method, "freezer", made=None).judged(3)
     assert judged.verdict in (Verdict.UNKNOWN, Verdict.DISCARD)
+    assert judged.best_by is None
+    assert judged.discard_after is None
+    assert judged.why_no_discard == "day unknown"
+    assert not judged.usable
+
+
+def test_the_ladder_says_each_verdict_with_its_first_day() -> None:
+    jam = Told("strawberry jam", Method.JAM, "larder").assessed(0)
+    assert jam.best_by == date(2027, 3, 1)
+    assert jam.steps() == (
+        (MADE, Verdict.SOUND),
+        (date(2027, 1, 30), Verdict.EAT_SOON),
+        (date(2027, 3, 2), Verdict.PAST_BEST),
+    )
+    assert jam.soon_from == date(2027, 1, 30)
+    for day, verdict in jam.steps():
+        assert jam.on(day).verdict is verdict
+        assert jam.on(day + timedelta(days=1)).verdict is verdict
+
+
+def test_why_there_is_no_last_day_is_one_of_three() -> None:
+    assert Told("peas", Method.FROZEN, "freezer").judged(0).why_no_discard == "no limit"
+    wine = Told("cider", Method.ALCOHOL_FERMENT, "vault").judged(0)
+    assert wine.why_no_discard == "nothing published"
+    assert wine.usable
+    kraut = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS).judged(0)
+    assert kraut.why_no_discard == "in progress"
+    assert not kraut.usable
+    assert kraut.verdict is Verdict.NEEDS_CARE
+    assert Told("lasagne", Method.MEAL, "fridge").judged(0).why_no_discard == ""

@@ -1,0 +1,99 @@
+"""What stands against a batch apart from its figures: its process, its lids, its record."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import timedelta
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.weather import FOREVER, around
+from pantry_tui.core.model import Batch, Container, Cut, Place, When
+from pantry_tui.core.words import Acidity, Method
+
+#: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
+#: again (USDA AIB 539, as the extension services repeat it: 24 hours).
+RESCUE_DAYS = 1
+
+_PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
+#: What a record of a process is made of (core.safety.process).
+_DETAILS = frozenset({"minutes", "time", "psi", "pressure", "canner", "process", "processed"})
+_OURS = frozenset({"", "me", "us", "ours", "own", "myself", "home", "household"})
+_UNKNOWN = frozenset({"", "?", "unknown", "not recorded", "not known"})
+
+NOT_CHECKED = "No process recorded: not checked."
+UNKNOWN_ORIGIN = (
+    "Low-acid food that somebody else canned, and nobody knows how: it is not offered. Ask how it "
+    "was processed and record it, or discard it unopened."
+)
+
+
+def by_others(batch: Batch) -> bool:
+    """Whether somebody else made it (`by=` in its process record)."""
+    return any(key == "by" and value.casefold() not in _OURS for key, value in batch.process)
+
+
+def recorded(batch: Batch) -> bool:
+    """Whether any detail of its process is known."""
+    return any(
+        key.casefold() in _DETAILS and value.casefold() not in _UNKNOWN
+        for key, value in batch.process
+    )
+
+
+def not_checked(batch: Batch) -> tuple[str, ...]:
+    """The standing reason of a canned batch without a process record."""
+    if batch.method not in _PROCESSED or batch.doubt or recorded(batch):
+        return ()
+    return (NOT_CHECKED,)
+
+
+def of_unknown_origin(batch: Batch) -> bool:
+    """Whether it is a low-acid jar of somebody else with no process known."""
+    low_acid = batch.food.acidity is Acidity.LOW_ACID
+    return batch.method in _PROCESSED and low_acid and by_others(batch) and not recorded(batch)
+
+
+def unsealed(container: Container) -> bool:
+    """Whether its lid was found never to have sealed, within a day of making it."""
+    return any(seen.sign.casefold().startswith("unsealed within") for seen in container.signs)
+
+
+def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:
+    """Its spans if it went into the cold within a day and stayed in it, from then on as an opened
+    jar; None where it did not, or nobody knows when it was made."""
+    if batch.made is None:
+        return None
+    warm = [span for span in spans if not span.climate.is_cold]
+    cold = [span for span in spans if span.climate.is_cold]
+    if not cold:
+        return None
+    first = min(cold, key=lambda span: span.start)
+    out_again = any(span.end >= FOREVER or span.start > first.start for span in warm)
+    if out_again or first.day > batch.made + timedelta(days=RESCUE_DAYS):
+        return None
+    made = batch.made
+    return tuple(
+        span._replace(
+            opened=True,
+            in_progress=False,
+            day=min(span.day, made) if span.start == first.start else span.day,
+        )
+        for span in cold
+    )
+
+
+def still_to_come(container: Container, places: Mapping[str, Place], now: When) -> tuple[str, ...]:
+    """What was booked for a moment after now: it counts as now, until its day is put right."""
+    found = [turn.when.day for turn in container.turns if turn.when.first > now.last]
+    for place in around(container.place, places):
+        found += [
+            fact.end.day if isinstance(fact, Cut) else fact.when.day
+            for fact in place.facts
+            if (fact.end if isinstance(fact, Cut) else fact.when).first > now.last
+        ]
+    return tuple(
+        f"Something is booked for {dates.say(day)}, which is still to come: it counts as today. "
+        "Put its day right."
+        for day in sorted(set(found))[:1]
+    )

@@ -1,0 +1,171 @@
+"""The ladder of a container: its dates and reasons, from which the verdict of any day is read by
+comparing dates alone."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.safety.outage import OutageRule
+from pantry_tui.core.words import SEVERITY, Verdict
+
+Source = Rule | OutageRule
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """A verdict with its dates, its reasons and the rules they rest on.
+
+    `until` is the last day on which the verdict stays what it is, None where no date will turn it.
+    `soon_from` is the day from which it is to be eaten first. `why_no_discard` says why there is
+    no `discard_after`. `usable`: fit to be offered at table. `standing` is said beside any
+    verdict.
+    """
+
+    verdict: Verdict
+    best_by: date | None
+    discard_after: date | None
+    reasons: tuple[str, ...]
+    rules: tuple[Source, ...]
+    until: date | None = None
+    soon_from: date | None = None
+    why_no_discard: str = ""
+    usable: bool = False
+    standing: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Fixed:
+    """A verdict that no date of the food's own life turns: until a day one, from then another."""
+
+    verdict: Verdict
+    until: date | None = None
+    then: Verdict | None = None
+
+    def on(self, day: date) -> Verdict:
+        return self.then if self.then and self.until and day > self.until else self.verdict
+
+
+@dataclass(frozen=True, slots=True)
+class Assessment:
+    """The ladder of a container: all that is known of it up to `now`.
+
+    `facts_to` is the latest day of any fact it rests on; from then on the verdict of a day is a
+    comparison of dates. `again_at` is a minute from which it has to be assessed again although
+    nothing happened (the two hours run out where it stands), None mostly.
+    """
+
+    now: date
+    best_by: date | None = None
+    discard_after: date | None = None
+    began: date = date.min
+    fixed: Fixed | None = None
+    doubt: bool = False
+    in_progress: bool = False
+    floor: Verdict = Verdict.SOUND
+    over_from: date | None = None
+    reasons: tuple[str, ...] = ()
+    later: tuple[tuple[date, str], ...] = ()
+    rules: tuple[Source, ...] = ()
+    why_no_discard: str = ""
+    harmless: bool = False
+    standing: tuple[str, ...] = ()
+    facts_to: date = date.min
+    again_at: int | None = None
+    spans: tuple[Span, ...] = ()
+
+    def on(self, day: date) -> Judgement:
+        """The verdict of a day, `now` or later, if nothing else happens until then."""
+        verdict = self._verdict(day)
+        aged = tuple(text for since, text in self.later if day > since)
+        return Judgement(
+            verdict,
+            self.best_by,
+            self.discard_after,
+            (*self.reasons, *aged),
+            self.rules,
+            self._until(day),
+            self.soon_from,
+            self.why_no_discard,
+            self._usable(verdict),
+            self.standing,
+        )
+
+    def steps(self) -> tuple[tuple[date, Verdict], ...]:
+        """The verdicts to come, each with the day from which it holds; the first holds now."""
+        days = [self.now, *(day + timedelta(days=1) for day in self._turns() if day >= self.now)]
+        found: list[tuple[date, Verdict]] = []
+        for day in days:
+            verdict = self._verdict(day)
+            if not found or found[-1][1] is not verdict:
+                found.append((day, verdict))
+        return tuple(found)
+
+    @property
+    def soon_from(self) -> date | None:
+        """The first day on which it is to be eaten before others, None without a date."""
+        dated = [self._soon(day) for day in (self.best_by, self.discard_after) if day is not None]
+        return min(dated, default=None)
+
+    def _soon(self, day: date) -> date:
+        return day - timedelta(days=soon_window((day - self.began).days))
+
+    def _turns(self) -> list[date]:
+        """The last days of all verdicts, in order."""
+        dated = [day for day in (self.best_by, self.discard_after) if day is not None]
+        turns = {turn for day in dated for turn in (self._soon(day) - timedelta(days=1), day)}
+        if self.over_from is not None:
+            turns.add(self.over_from - timedelta(days=1))
+        if self.fixed is not None and self.fixed.until is not None:
+            turns.add(self.fixed.until)
+        return sorted(turns)
+
+    def _until(self, day: date) -> date | None:
+        verdict = self._verdict(day)
+        later = (turn for turn in self._turns() if turn >= day)
+        return next(
+            (turn for turn in later if self._verdict(turn + timedelta(days=1)) is not verdict), None
+        )
+
+    def _verdict(self, day: date) -> Verdict:
+        if self.fixed is not None:
+            return worse(self.fixed.on(day), self.floor)
+        return worse(self._by_date(day), self.floor)
+
+    def _by_date(self, day: date) -> Verdict:
+        best_by, discard_after = self.best_by, self.discard_after
+        if discard_after is not None and day > discard_after:
+            return Verdict.DISCARD
+        if self.over_from is not None and day >= self.over_from:
+            return Verdict.DISCARD
+        if self.doubt:
+            return Verdict.UNKNOWN
+        if self.in_progress:
+            return Verdict.NEEDS_CARE
+        if discard_after is not None and day >= self._soon(discard_after):
+            return Verdict.EAT_SOON
+        if best_by is not None and day > best_by:
+            return Verdict.PAST_BEST
+        if best_by is not None and day >= self._soon(best_by):
+            return Verdict.EAT_SOON
+        return Verdict.SOUND
+
+    def _usable(self, verdict: Verdict) -> bool:
+        if verdict in (Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST):
+            return True
+        known = verdict is Verdict.UNKNOWN or (
+            verdict is Verdict.NEEDS_CARE and not self.in_progress
+        )
+        return known and self.harmless
+
+
+def soon_window(life_days: int) -> int:
+    """How many days before a date food is eaten first: a quarter of its life, 1 to 30 days.
+    A choice of this program, not a published figure."""
+    return min(30, max(1, life_days // 4))
+
+
+def worse(one: Verdict, other: Verdict) -> Verdict:
+    return one if SEVERITY.index(one) <= SEVERITY.index(other) else other

@@ -1,0 +1,179 @@
+"""Power cuts over a container's life: how long its place had been without power while it stood
+there.
+
+Cuts of a place that overlap count once; cuts that follow one another within a day add up, unless
+it was read cold in between (a choice of this program on the strict side: nobody publishes how
+soon a refrigerator is cold again). What stood there when the power went is judged by how long it
+had been off when it left; what came later is only charged for the time it stood there, up to two
+hours, and judged like the rest beyond.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import NamedTuple
+
+from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.weather import Fact, OfFacts, around, no_later, too_warm
+from pantry_tui.core.model import DAY_MIN, Cut, Held, Place, Read, When
+from pantry_tui.core.words import Climate
+
+#: Cuts with no more than this between them add up.
+GAP_MIN = DAY_MIN
+
+
+class Off(NamedTuple):
+    """No power for `length` minutes at some time from `start` to `end`."""
+
+    start: int
+    end: int
+    length: int
+    day: date
+    cut: Cut
+
+
+@dataclass(frozen=True, slots=True)
+class Blackout:
+    """Cuts that count as one, in the order of their moments."""
+
+    pieces: tuple[Off, ...]
+    start: int
+    end: int
+    day: date
+
+    def minutes(self, start: int, end: int) -> int:
+        """For how many minutes from `start` to `end` it may have been off, at most."""
+        told = [one for one in self.pieces if one.length == one.end - one.start]
+        known = united((max(one.start, start), min(one.end, end)) for one in told)
+        return known + sum(
+            max(0, min(one.length, min(one.end, end) - max(one.start, start)))
+            for one in self.pieces
+            if one not in told
+        )
+
+
+class Struck(NamedTuple):
+    """What a blackout did to a container: it was off for `minutes` until the container left, who
+    stood there in the spans `here`. `late`: it came when the power was off already, and stood
+    there for `stayed` minutes."""
+
+    blackout: Blackout
+    climate: Climate
+    day: date
+    minutes: int
+    here: tuple[Span, ...]
+    late: bool
+    stayed: int
+
+    @property
+    def times(self) -> list[tuple[int, int]]:
+        """When it stood there without power."""
+        return _overlaps(self.here, self.blackout)
+
+
+def united(pieces: Iterable[tuple[int, int]]) -> int:
+    """How many minutes these cover, each once."""
+    total, reach = 0, -1
+    for start, end in sorted(pieces):
+        if end > max(start, reach):
+            total += end - max(start, reach)
+            reach = end
+    return total
+
+
+def struck(spans: Sequence[Span], places: Mapping[str, Place], now: When) -> Iterator[Struck]:
+    """Every blackout that met the container, place by place."""
+    for place in dict.fromkeys(span.place for span in spans):
+        blackouts = _OF_PLACE.of(around(place, places), now)
+        if not blackouts:
+            continue
+        mine = [span for span in spans if span.place == place and span.climate.is_cold]
+        for blackout in blackouts:
+            found = _struck(blackout, mine)
+            if found is not None:
+                yield found
+
+
+def _struck(blackout: Blackout, mine: Sequence[Span]) -> Struck | None:
+    here = tuple(one for one in mine if one.start < blackout.end and one.end > blackout.start)
+    if not here:
+        return None
+    leaves = min(max(one.end for one in here), blackout.end)
+    times = _overlaps(here, blackout)
+    return Struck(
+        blackout,
+        here[0].climate,
+        max(blackout.day, min(one.day for one in here)),
+        blackout.minutes(blackout.start, leaves),
+        here,
+        min(one.start for one in here) > blackout.start,
+        sum(blackout.minutes(*one) for one in _apart(times)),
+    )
+
+
+def _overlaps(here: Sequence[Span], blackout: Blackout) -> list[tuple[int, int]]:
+    return [(max(one.start, blackout.start), min(one.end, blackout.end)) for one in here]
+
+
+def _apart(times: Iterable[tuple[int, int]]) -> list[tuple[int, int]]:
+    """The same times without overlaps."""
+    found: list[tuple[int, int]] = []
+    for start, end in sorted(times):
+        if found and start <= found[-1][1]:
+            found[-1] = found[-1][0], max(found[-1][1], end)
+        else:
+            found.append((start, end))
+    return found
+
+
+def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ...]:
+    cuts = [fact for one in facts for fact in one if isinstance(fact, Cut)]
+    if not cuts:
+        return ()
+    cold = [fact for fact in facts[0] if _cold(fact, facts[0])]
+    groups: list[list[Off]] = []
+    for piece in sorted((_off(cut, now) for cut in cuts), key=lambda one: one[:3]):
+        end = max((one.end for one in groups[-1]), default=0) if groups else 0
+        if groups and piece.start - end <= GAP_MIN and not _between(cold, end, piece.start):
+            groups[-1].append(piece)
+        else:
+            groups.append([piece])
+    return tuple(
+        Blackout(
+            tuple(group),
+            group[0].start,
+            max(one.end for one in group),
+            min(one.day for one in group),
+        )
+        for group in groups
+    )
+
+
+_OF_PLACE = OfFacts(_blackouts)
+
+
+def _cold(fact: Fact, facts: Sequence[Fact]) -> bool:
+    """Whether it is a reading that is cold, whatever climate the place had."""
+    climates = {one.climate for one in facts if isinstance(one, Held)}
+    return isinstance(fact, Read) and not any(too_warm(one, fact.temp_f) for one in climates)
+
+
+def _between(cold: Sequence[Fact], end: int, start: int) -> bool:
+    return any(
+        end <= fact.when.first and fact.when.last <= start
+        for fact in cold
+        if isinstance(fact, Read)
+    )
+
+
+def _off(cut: Cut, now: When) -> Off:
+    start, end = no_later(cut.start, now), no_later(cut.end, now)
+    if not cut.start.known and cut.end.first == cut.start.first:
+        # Only the day and the hours were recorded: at any time of it.
+        length = cut.end.last - cut.start.last
+    else:
+        length = end.last - start.first
+    whole = max(0, end.last - start.first)
+    return Off(start.first, max(start.first, end.last), max(0, min(length, whole)), start.day, cut)

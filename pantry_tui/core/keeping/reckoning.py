@@ -1,0 +1,265 @@
+"""What a container's exposures come to: its clocks, its safety limits, what no figure covers.
+
+Being opened, being thawed and having been made each start a clock of their own that never stops:
+a later span can add a limit and never takes one away. Over two hours in all above 40 °F, or where
+food of its kind is refused, and it is over at once; up to two hours only the clock is charged
+(USDA FSIS, the two-hour rule; one hour above 90 °F).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from typing import NamedTuple
+
+from pantry_tui.core.keeping.cases import Said, sayings
+from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed
+from pantry_tui.core.keeping.power import united
+from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
+from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
+from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
+from pantry_tui.core.keeping.weather import FOREVER
+from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
+from pantry_tui.core.safety.outage import OutageRule
+from pantry_tui.core.words import Climate, Group, Kind, State
+
+#: So many minutes in all perishable food may be above 40 °F, and above 90 °F (USDA FSIS).
+WARM_MIN, HOT_MIN = 120, 60
+HOT_F = 90.0
+_ONE_DAY = timedelta(days=1)
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """The last good day, day 0, the rule that says so; `text` where a sentence of its own says it
+    better than the figure."""
+
+    day: date
+    start: date
+    rule: Rule | OutageRule | None
+    text: str = ""
+
+
+class Warm(NamedTuple):
+    """Minutes in which food that keeps in the cold was not in it."""
+
+    start: int
+    end: int
+    day: date
+    temperature_f: float
+    rule: Rule | OutageRule | None
+    where: str
+
+
+class _Told(NamedTuple):
+    """A state in a span, and what is said of it."""
+
+    span: Span
+    state: State
+    said: Said
+
+
+def packed(food: FoodFacts, batch: Batch, opened: bool) -> FoodFacts:
+    """A pack under vacuum keeps the air out, and so has rules of its own until it is opened."""
+    if opened or not is_vacuum_packed(batch):
+        return food
+    extra = {"vacuum-packed"} | ({"vacuum-fish"} if food.group is Group.FISH else set())
+    return replace(food, classes=food.classes | extra)
+
+
+class Reckoning:
+    """The sums over all spans of one container."""
+
+    def __init__(
+        self, batch: Batch, spans: Sequence[Span], book: Rulebook, now: When, unsealed: bool = False
+    ) -> None:
+        self.batch, self.spans, self.book, self.now = batch, spans, book, now
+        self._unsealed = unsealed
+        self._hurts = can_hurt(batch)
+        self._thaws = batch.method not in SHELF_STABLE
+        closed = packed(batch.food, batch, False)
+        self._closed = sayings(closed, batch.method, book)
+        self._open = (
+            self._closed if closed is batch.food else sayings(batch.food, batch.method, book)
+        )
+        self._by_span = [(span, tuple(self._of(span))) for span in spans]
+        self.told = [one for _, told in self._by_span for one in told]
+        self.clocks = self._start_clocks()
+        self.warm: list[Warm] = []
+        self.limits: list[Limit] = []
+        self._reckon()
+
+    # -- what is said of each span --------------------------------------------------------------
+
+    def states(self, span: Span) -> list[State]:
+        """All that it is at once; each has a clock and rules of its own."""
+        found = [State.IN_PROGRESS] if span.in_progress else []
+        if span.opened:
+            found.append(State.OPEN)
+        if span.thawed is not None and self._thaws:
+            found.append(State.THAWED)
+        if not found:
+            found.append(self._shut(span))
+        return found
+
+    def _shut(self, span: Span) -> State:
+        """Sealed, unless its lid never sealed: then it has a day out of the cold and keeps like an
+        opened one in it."""
+        if not self._unsealed:
+            return State.SEALED
+        return State.OPEN if span.climate.is_cold else State.IN_PROGRESS
+
+    def _of(self, span: Span) -> Iterator[_Told]:
+        by = self._open if span.opened else self._closed
+        for state in self.states(span):
+            yield _Told(span, state, by.of(state, span.climate, span.temperature_f))
+
+    def _start_clocks(self) -> dict[State, date]:
+        """Day 0 of each state. What is frozen goes on as frozen when it is opened; its clock
+        starts when it is out."""
+        found: dict[State, date] = {}
+        frozen: dict[State, date] = {}
+        for span, state, _ in self.told:
+            day = span.day
+            if state is State.THAWED:
+                assert span.thawed is not None
+                day = span.thawed
+            elif self._unsealed and state is not State.SEALED:
+                day = self.spans[0].day
+            into = frozen if state is State.OPEN and span.frozen else found
+            into[state] = min(into.get(state, day), day)
+        return frozen | found
+
+    # -- safety ---------------------------------------------------------------------------------
+
+    def _reckon(self) -> None:
+        seen: set[tuple[str, State]] = set()
+        for span, state, said in self.told:
+            start = self.clocks[state]
+            for rule in (*said.safety, *said.own):
+                if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in seen:
+                    continue
+                seen.add((rule.id, state))
+                self.limits.append(Limit(last_day(start, rule.use, rule.unit), start, rule))
+            if said.refusal is not None:
+                self._refused(span, said.refusal)
+            if said.coldest is not None and said.perishable:
+                self._too_warm(span, said)
+            if span.fast and span.thawed is not None and state is State.THAWED:
+                self.limits.append(Limit(span.thawed, span.thawed, COOK_AT_ONCE))
+
+    def _refused(self, span: Span, rule: Rule) -> None:
+        """In the warm it has two hours; what is refused in the cold is refused at once."""
+        if not span.climate.is_cold and Climate.FRIDGE not in rule.climates:
+            self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, ""))
+        elif span.end > span.start:
+            self.limits.append(Limit(span.day - _ONE_DAY, span.day, rule, rule.wording))
+
+    def _too_warm(self, span: Span, said: Said) -> None:
+        assert said.coldest is not None
+        if span.temperature_f <= said.coldest:
+            return
+        rule = next((one for one in said.safety), None) or said.found[0]
+        how = "Read" if span.measured else "Set"
+        where = f"{how} at {span.temperature_f:g} F, above {said.coldest:g} F"
+        self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, where))
+
+    def over(self, now: int) -> Limit | None:
+        """The limit that more than two hours of warmth set, up to a minute."""
+        lived = [one._replace(end=min(one.end, now)) for one in self.warm if one.start < now]
+        hot = [one for one in lived if one.temperature_f > HOT_F]
+        found = _passed(lived, WARM_MIN) or _passed(hot, HOT_MIN)
+        if found is None:
+            return None
+        refused = isinstance(found[0].rule, Rule) and not found[0].where
+        text = "" if refused else f"{found[0].where}, for over two hours in all: discard."
+        warm, minute = found
+        day = max(warm.day, self.now.day_of(minute))
+        return Limit(day - _ONE_DAY, day, warm.rule, text)
+
+    def charged(self, now: int) -> int:
+        """How many of the two hours are gone."""
+        return united((one.start, min(one.end, now)) for one in self.warm)
+
+    def runs_out(self, now: int) -> int | None:
+        """The minute at which the two hours run out where it stands; None where they do not."""
+        here = [one for one in self.warm if one.end >= FOREVER]
+        if not here:
+            return None
+        hot = any(one.temperature_f > HOT_F for one in here)
+        before = united((one.start, min(one.end, now)) for one in self.warm)
+        return now + max(0, (HOT_MIN if hot else WARM_MIN) - before) + 1
+
+    # -- quality and what no figure covers ------------------------------------------------------
+
+    def spent(self) -> Spent | None:
+        """The earliest end of the quality life of any of its states."""
+        ends = [end for lives in self.lives().values() if (end := end_of(lives)) is not None]
+        return min(ends, key=lambda one: one.day, default=None)
+
+    def lives(self) -> dict[State, list[Stretch]]:
+        """What quality life it lived in each of its states."""
+        found: dict[State, list[Stretch]] = {}
+        for span, state, said in self.told:
+            if said.quality is not None:
+                found.setdefault(state, []).append(
+                    Stretch(span.start, span.end, span.day, said.quality)
+                )
+        return found
+
+    def own_quality(self) -> Limit | None:
+        """What the household's own rules say of its quality."""
+        found = (
+            Limit(last_day(span.day, rule.use, rule.unit), span.day, rule)
+            for span, _, said in self.told
+            for rule in said.own
+            if rule.kind is Kind.QUALITY and rule.use is not None
+        )
+        return min(found, key=lambda one: one.day, default=None)
+
+    def troubles(self) -> list[Trouble]:
+        """Why no published figure covers all of its life, the earliest first."""
+        found: list[Trouble] = []
+        bare: list[tuple[Span, Trouble]] = []
+        for span, told in self._by_span:
+            speaks = []
+            for one in told:
+                _, state, said = one
+                wrong = trouble(self.batch, span, said, self.book)
+                if wrong is not None:
+                    found.append(wrong)
+                if state is not State.IN_PROGRESS or self._unsealed:
+                    speaks.append(one)
+                elif self._hurts and not said.found:
+                    found.append(nothing_published(state, span.climate, said))
+            if speaks and not any(one.said.covered or one.said.refusal for one in speaks):
+                last = speaks[-1]
+                bare.append((span, nothing_published(last.state, span.climate, last.said)))
+        return found + self._lasting(bare)
+
+    def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
+        """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours
+        in the warm and no time in the cold; where it stands now always counts."""
+        least = WARM_MIN if self._hurts else DAY_MIN
+        passed = united((one.start, min(one.end, self.now.last)) for one, _ in bare)
+        return [
+            wrong
+            for span, wrong in bare
+            if span.end >= FOREVER
+            or passed > least
+            or (self._hurts and span.climate.is_cold and span.end > span.start)
+        ]
+
+
+def _passed(warm: Iterable[Warm], most: int) -> tuple[Warm, int] | None:
+    """The one in which the minutes, each counted once, come to more than `most`, and when."""
+    total, reach = 0, -1 << 40
+    for one in sorted(warm, key=lambda one: one[:4]):
+        if one.end > max(one.start, reach):
+            total += one.end - max(one.start, reach)
+            reach = one.end
+        if total > most:
+            return one, reach - (total - most)
+    return None

@@ -1,0 +1,215 @@
+"""How warm a place may have been, from which minute to which.
+
+From a place's facts (targets, readings) to its weather. What is not known is taken every way the
+facts allow: a reading of unknown hour may have been taken at any minute of its day, so both what
+it says and what was before stand for that day; of two facts of the same minute either may be the
+later one, whichever was booked first. So the order of booking never counts.
+
+A reading is a moment. What was cold counts from then on; what was too warm counts from `since`
+minutes before, or, where nobody knows, from the last cold reading or target. What was read in a
+refrigerator or freezer holds for the shelves in it.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date
+from typing import Generic, NamedTuple, TypeVar
+
+from pantry_tui.core.model import Cut, Held, Place, Read, When
+from pantry_tui.core.words import ASSUMED_F, Climate
+
+#: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
+#: salted or sweet a little below (USDA Handbook 66, freezing points; the strict side of them).
+THAWS_F = 31.0
+#: Chilled food above this is no longer held cold (FSIS, 40 °F or below).
+COLD_F = 40.0
+#: The end of what has no end yet.
+FOREVER = 1 << 40
+
+Fact = Held | Read | Cut
+
+
+class Weather(NamedTuple):
+    """What a place may have held from the minute `start` to `end`; `day` is the earliest local day
+    on which that may have begun. `measured`: read off, not only assumed."""
+
+    start: int
+    end: int
+    day: date
+    climate: Climate
+    temperature_f: float
+    measured: bool = False
+
+
+def too_warm(climate: Climate, temperature_f: float) -> bool:
+    """Whether a refrigerator does not hold the cold, or a freezer does not freeze."""
+    if climate is Climate.FREEZER:
+        return temperature_f > THAWS_F
+    return climate is Climate.FRIDGE and temperature_f > COLD_F
+
+
+def no_later(when: When, now: When) -> When:
+    """A moment that is still to come counts as now."""
+    if when.last <= now.last:
+        return when
+    return When(min(when.first, now.last), now.last, min(when.day, now.day), now.zone)
+
+
+_NOWHERE = (Weather(0, FOREVER, date.min, Climate.ROOM, ASSUMED_F[Climate.ROOM]),)
+T = TypeVar("T")
+
+
+class OfFacts(Generic[T]):
+    """What is worked out from the facts of a place and of what it stands in, kept as long as no
+    fact of it is still to come: a place has hundreds of containers and the same facts for all."""
+
+    _MOST = 2048
+
+    def __init__(self, make: Callable[[Sequence[Sequence[Fact]], When], T]) -> None:
+        self._make = make
+        self._known: dict[tuple[int, ...], tuple[tuple[Sequence[Fact], ...], T]] = {}
+
+    def of(self, chain: Sequence[Place], now: When) -> T:
+        """What `make` gives for the facts of these places, the innermost first."""
+        facts = tuple(one.facts for one in chain)
+        key = tuple(map(id, facts))
+        known = self._known.get(key)
+        if known is not None and all(a is b for a, b in zip(known[0], facts, strict=True)):
+            return known[1]
+        found = self._make(facts, now)
+        if all(_moment(fact).last <= now.last for one in facts for fact in one):
+            if len(self._known) >= self._MOST:
+                self._known.clear()
+            # The facts are kept with it, so that no other takes their id.
+            self._known[key] = facts, found
+        return found
+
+
+def around(place: str, places: Mapping[str, Place]) -> list[Place]:
+    """The place itself and those it stands in that have its climate, from the inside out."""
+    found: list[Place] = []
+    here = places.get(place)
+    while here is not None and here not in found:
+        if not found or here.climate is found[0].climate:
+            found.append(here)
+        here = places.get(here.parent) if here.parent is not None else None
+    return found
+
+
+def weather(place: str, places: Mapping[str, Place], now: When) -> tuple[Weather, ...]:
+    """A place's weather, oldest first. A place that nobody knows counts as a room."""
+    chain = around(place, places)
+    if not chain or not chain[0].facts:
+        return _NOWHERE
+    return _OF_PLACE.of(chain, now)
+
+
+def _moment(fact: Fact) -> When:
+    return fact.end if isinstance(fact, Cut) else fact.when
+
+
+def _weather(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Weather, ...]:
+    own, outer = facts[0], [fact for one in facts[1:] for fact in one if isinstance(fact, Read)]
+    if not any(isinstance(fact, Read) for fact in own):
+        return tuple(_merged(_possible([*own, *outer], now)))
+    found = _possible(own, now)
+    if outer:
+        told = _possible([own[0], *outer], now)
+        found += [one for one in told if one.measured and too_warm(one.climate, one.temperature_f)]
+    return tuple(_merged(found))
+
+
+_OF_PLACE = OfFacts(_weather)
+
+
+class _Change(NamedTuple):
+    """A fact with the minutes between which it began to hold."""
+
+    first: int
+    last: int
+    when: When
+    fact: Held | Read
+
+    @property
+    def day(self) -> date:
+        return self.when.day
+
+
+def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
+    """What each target and each reading says, for as long as it may have held."""
+    changes = [
+        _Change(moment.first, moment.last, moment, fact)
+        for fact in facts
+        if isinstance(fact, Held | Read) and (moment := no_later(fact.when, now))
+    ]
+    changes.sort(key=lambda one: (one.first, one.last))
+    held = [one for one in changes if isinstance(one.fact, Held)]
+    ends = _ends(changes)
+    climates = list(zip(held, _ends(held), strict=True))
+    found: list[Weather] = []
+    for change, end in zip(changes, ends, strict=True):
+        fact = change.fact
+        if isinstance(fact, Held):
+            found.append(Weather(change.first, end, change.day, fact.climate, fact.target_f))
+            continue
+        for holding, until in climates:
+            if holding.first <= change.last and until >= change.first:
+                assert isinstance(holding.fact, Held)
+                climate = holding.fact.climate
+                since, day = change.first, change.day
+                if too_warm(climate, fact.temp_f):
+                    since, day = _warm_since(change, fact, changes, climates)
+                found.append(Weather(since, end, day, climate, fact.temp_f, True))
+    return sorted(found)
+
+
+def _ends(changes: Sequence[_Change]) -> list[int]:
+    """The last minute at which each may still have held: when one that is surely later surely
+    was. Of two on the same minute neither is surely later."""
+    firsts = [one.first for one in changes]
+    soonest = [FOREVER] * (len(changes) + 1)
+    for index in range(len(changes) - 1, -1, -1):
+        soonest[index] = min(soonest[index + 1], changes[index].last)
+    return [soonest[bisect_right(firsts, one.last)] for one in changes]
+
+
+def _warm_since(
+    change: _Change,
+    fact: Read,
+    changes: Sequence[_Change],
+    climates: Sequence[tuple[_Change, int]],
+) -> tuple[int, date]:
+    """When a reading that is too warm began to hold, and the earliest day of it."""
+    if fact.since is not None:
+        start = change.first - fact.since
+        return start, change.when.day_of(start)
+    for one in reversed(changes):
+        if one.last < change.first and not _warm(one, climates):
+            return one.first, one.day
+    return 0, date.min
+
+
+def _warm(change: _Change, climates: Sequence[tuple[_Change, int]]) -> bool:
+    fact = change.fact
+    if isinstance(fact, Held):
+        return too_warm(fact.climate, fact.target_f)
+    return any(
+        isinstance(holding.fact, Held) and too_warm(holding.fact.climate, fact.temp_f)
+        for holding, until in climates
+        if holding.first <= change.last and until >= change.first
+    )
+
+
+def _merged(found: list[Weather]) -> list[Weather]:
+    """Neighbours that say the same are one, so that a reading that changes nothing changes
+    nothing."""
+    merged: list[Weather] = []
+    for one in sorted(found):
+        last = merged[-1] if merged else None
+        if last is not None and one.start <= last.end and one[3:] == last[3:]:
+            merged[-1] = last._replace(end=max(last.end, one.end))
+        else:
+            merged.append(one)
+    return merged
