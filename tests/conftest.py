@@ -2,27 +2,18 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, settings
 
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places
+from tests.examples import load_profile
 
-# The same examples on every machine, and none fails for being slow: a failure is always the
-# program's. `PANTRY_EXPLORE=1 pytest tests/core` looks further afield.
-settings.register_profile(
-    "house",
-    deadline=None,
-    derandomize=not os.environ.get("PANTRY_EXPLORE"),
-    suppress_health_check=[HealthCheck.too_slow],
-)
-settings.load_profile("house")
+load_profile()
 
 
 @pytest.fixture(autouse=True)
@@ -65,3 +56,14 @@ def larder(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
             places.add(p, name, climate)
         yield p
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """A cache folder for this run alone, before anything can load a reference table."""
+    import os
+    import shutil
+    import tempfile
+
+    folder = tempfile.mkdtemp(prefix="pantry-tui-cache-")
+    os.environ["XDG_CACHE_HOME"] = folder
+    config.add_cleanup(lambda: shutil.rmtree(folder, ignore_errors=True))

@@ -11,14 +11,13 @@ from pathlib import Path
 
 import pytest
 
+from tests.once import once, shared
+
 ROOT = Path(__file__).resolve().parent.parent
 FIELDS = {
     "code", "container_ids", "food", "method", "place", "count", "state", "verdict", "best_by",
     "discard_after", "days_left", "reasons",
 }  # fmt: skip
-
-# One worker runs this file, so that only one environment is made.
-pytestmark = pytest.mark.xdist_group("wheel")
 
 
 def run(*command: str | Path, cwd: Path) -> str:
@@ -32,7 +31,11 @@ def run(*command: str | Path, cwd: Path) -> str:
 @pytest.fixture(scope="session")
 def installed(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The folder of scripts of a fresh environment that holds the built wheel and nothing else."""
-    base = tmp_path_factory.mktemp("wheel")
+    base = once(shared(tmp_path_factory), "wheel", _install)
+    return base / "env" / ("Scripts" if os.name == "nt" else "bin")
+
+
+def _install(base: Path) -> None:
     run(
         *(sys.executable, "-m", "build", "--wheel", "--no-isolation"),
         *("--outdir", base / "dist", ROOT),
@@ -40,13 +43,11 @@ def installed(tmp_path_factory: pytest.TempPathFactory) -> Path:
     )
     (wheel,) = (base / "dist").glob("pantry_tui-*.whl")
     venv.create(base / "env", with_pip=True)
-    scripts = base / "env" / ("Scripts" if os.name == "nt" else "bin")
+    python = base / "env" / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
     run(
-        *(scripts / "python", "-m", "pip", "install", "--quiet", "--disable-pip-version-check"),
-        wheel,
+        *(python, "-m", "pip", "install", "--quiet", "--disable-pip-version-check", wheel),
         cwd=base,
     )
-    return scripts
 
 
 def test_due_answers_from_another_folder(installed: Path, tmp_path: Path) -> None:

@@ -52,7 +52,7 @@ class PantryApp(Host):
             self.call_after_refresh(self.tell, sentence, refused=True)
         self.push_screen(self._room("due"))
         self.set_interval(60, self._turn_day)
-        if not self.pantry.events:
+        if self.pantry.is_new:
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)

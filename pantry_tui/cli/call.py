@@ -2,51 +2,159 @@
 
 from __future__ import annotations
 
-import argparse
-import json
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from datetime import date
-from pathlib import Path
-from typing import Any
+from collections.abc import Callable, Mapping, Sequence
+from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
-from pantry_tui.cli import show as out
-from pantry_tui.errors import BadInput
-from pantry_tui.paths import default_store
-from pantry_tui.services.output import jsonable
-from pantry_tui.services.pantry import Pantry, open_pantry
-from pantry_tui.services.rows import Done
+from pantry_tui.errors import BadInput, Refused
+
+if TYPE_CHECKING:
+    from datetime import date
+    from pathlib import Path
+
+    from pantry_tui.cli.moments import Moment
+    from pantry_tui.services.pantry import Pantry
+    from pantry_tui.services.rows import Done
+
+P = ParamSpec("P")
+T = TypeVar("T")
 
 
-@dataclass(frozen=True, slots=True)
 class Call:
-    """One command as typed: its words, the day, the store named (None: the default one)."""
+    """What stands around a verb: the moment told as now (None: the real one), the store named
+    (None: the default one), and whether it answers in JSON."""
 
-    args: argparse.Namespace
-    today: date
-    store: Path | None
-    as_json: bool
+    __slots__ = ("as_json", "store", "told")
+
+    def __init__(self, told: Moment | None, store: Path | None, as_json: bool) -> None:
+        self.told, self.store, self.as_json = told, store, as_json
+
+    @property
+    def now(self) -> Moment:
+        """The day, and the minute of it unless only a day was told."""
+        if self.told is not None:
+            return self.told
+        from datetime import UTC, datetime
+
+        here = datetime.now(UTC).astimezone()  # the day where the person is
+        return here.date(), here.hour * 60 + here.minute
+
+    @property
+    def today(self) -> date:
+        return self.now[0]
 
     @property
     def path(self) -> Path:
-        return self.store or default_store()
+        if self.store is not None:
+            return self.store
+        from pantry_tui.paths import default_store
+
+        return default_store()
 
     def pantry(self) -> Pantry:
-        return open_pantry(self.path, self.today)
+        """The store. Raises StoreError."""
+        from pantry_tui.services.clock import Clock
+        from pantry_tui.services.pantry import open_pantry
 
-    def say(self, data: Any, lines: Sequence[str]) -> int:
-        """The answer, as JSON or as plain lines."""
+        return open_pantry(self.path, Clock(*self.told) if self.told else Clock())
+
+    def answer(
+        self, found: T, data: Callable[[T], object], lines: Callable[[T], Sequence[str]]
+    ) -> int:
+        """The answer, as JSON or as plain lines: only the one that is asked for is made."""
         if self.as_json:
-            print(json.dumps(data, ensure_ascii=False, indent=1))
+            print_json(data(found))
         else:
-            print("\n".join(lines))
+            print("\n".join(lines(found)))
         return 0
+
+    def say(self, sentence: str, **data: object) -> int:
+        """One sentence; as JSON with what else a script wants to know."""
+        return self.answer(sentence, lambda said: {**data, "message": said}, lambda said: [said])
 
     def done(self, do: Callable[[Pantry], Done]) -> int:
         """Do one thing to the store and say what was done."""
+        from pantry_tui.services.output import jsonable
+
+        return self._doing(do, jsonable.done)
+
+    def took_back(self, do: Callable[[Pantry], Done]) -> int:
+        """The same of what was taken back or done again."""
+        from pantry_tui.services.output import jsonable
+
+        return self._doing(do, jsonable.took_back)
+
+    def _doing(self, do: Callable[[Pantry], Done], data: Callable[[Done], object]) -> int:
+        from pantry_tui.cli.printing.lines import done
+
         with self.pantry() as p:
             what = do(p)
-        return self.say(jsonable.done(what), out.done(what))
+        return self.answer(what, data, done)
+
+    def act(
+        self,
+        at: str | None,
+        do: Callable[Concatenate[Pantry, P], Done],
+        *args: P.args,
+        **named: P.kwargs,
+    ) -> int:
+        """The same, of a service that is told when it happened."""
+        return self.done(lambda p: self.book(p, at, do, *args, **named))
+
+    def book(
+        self,
+        p: Pantry,
+        at: str | None,
+        do: Callable[Concatenate[Pantry, P], T],
+        *args: P.args,
+        **named: P.kwargs,
+    ) -> T:
+        """What `do` answers, told that it happened `at` (None: now). Raises BadInput, Refused."""
+        told: dict[str, Any] = {**named, **self._when(at, do)}
+        return do(p, *args, **told)
+
+    def _when(self, at: str | None, do: Callable[..., object]) -> Mapping[str, object]:
+        """`at` as a service takes it. The one place to change when all of them do."""
+        if at is None:
+            return {}
+        from inspect import signature  # only here, where nothing else is as slow
+
+        from pantry_tui.cli.moments import read_at
+
+        moment = read_at(at, self.now)
+        if "at" in signature(do).parameters:
+            from pantry_tui.services.stock.seen import At
+
+            return {"at": At(*moment)}
+        if moment == (self.today, None):
+            return {}
+        raise Refused("This is booked for today only so far: leave --at out.")
+
+    def day(self, at: str | None) -> date | None:
+        """`at` for a service that takes a day alone. Raises BadInput, Refused for an hour."""
+        if at is None:
+            return None
+        from pantry_tui.cli.moments import read_at
+
+        day, minute = read_at(at, self.now)
+        if minute is not None:
+            raise Refused("This is booked by the day only so far: leave the hour out of --at.")
+        return day
+
+
+class Question(BadInput):
+    """Bad input that an answer would mend; `asked` says as JSON what was read and what is asked:
+    asks, read_as, unread."""
+
+    def __init__(self, message: str, asked: Mapping[str, object]) -> None:
+        super().__init__(message)
+        self.asked = asked
+
+
+def print_json(data: object) -> None:
+    """On stdout, readable, in the characters that were typed."""
+    import json
+
+    print(json.dumps(data, ensure_ascii=False, indent=1))
 
 
 def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:
@@ -56,6 +164,3 @@ def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:
         if not (key.strip() and equals and value.strip()):
             raise BadInput("Write --process as key=value, for example --process minutes=25.")
     return [(key.strip(), value.strip()) for key, _, value in pairs]
-
-
-Verb = Callable[[Call], int]

@@ -7,8 +7,6 @@ import re
 from datetime import date, timedelta
 from fractions import Fraction
 
-from dateutil.relativedelta import relativedelta
-
 from pantry_tui.errors import BadInput
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
@@ -54,7 +52,19 @@ def add(day: date, n: int | float | Fraction, unit: str) -> date:
     months = Fraction(n) * (12 if unit == "years" else 1)
     whole = math.floor(months)
     part = math.floor((months - whole) * 30)
-    return day + relativedelta(months=whole) + timedelta(days=part)
+    return _months_from(day, whole) + timedelta(days=part)
+
+
+def _months_from(day: date, months: int) -> date:
+    """By calendar, clipped to the month's end."""
+    from dateutil.relativedelta import relativedelta  # slow to load, and not every verb adds months
+
+    return day + relativedelta(months=months)
+
+
+def iso(text: str) -> date:
+    """("2027-03-31") -> that day, as files hold it. Raises ValueError."""
+    return date.fromisoformat(text)
 
 
 def say(day: date) -> str:
@@ -96,7 +106,7 @@ def read_coming(text: str, today: date) -> date:
         return today + timedelta(days=(number - today.weekday()) % 7)
     found = read_date(text, today)
     if found < today and not re.search(r"\d{4}", words) and re.search(r"\d", words):
-        return found + relativedelta(years=1) if " ago" not in words else found
+        return _months_from(found, 12) if " ago" not in words else found
     return found
 
 
@@ -108,7 +118,9 @@ def _relative(words: str, today: date) -> date | None:
         number = int(ago[1])
         if number > 1200:
             raise BadInput(f"{words!r} is too long ago: give the date itself.")
-        return today - relativedelta(**{ago[2] + "s": number})  # type: ignore[arg-type]
+        if ago[2] in ("day", "week"):
+            return today - timedelta(days=number * (7 if ago[2] == "week" else 1))
+        return _months_from(today, -number * (12 if ago[2] == "year" else 1))
     ahead = re.fullmatch(r"\+([0-9]{1,3})([dwmy])", words)
     if ahead:
         return add(
@@ -146,7 +158,7 @@ def _named(words: str, today: date, strict_first: bool) -> date | None:
     try:
         if not days:
             first = date(years[0], month, 1)
-            return first if strict_first else first + relativedelta(day=31)
+            return first if strict_first else _months_from(first, 1) - timedelta(days=1)
         if years:
             return date(years[0], month, days[0])
         this = date(today.year, month, days[0])

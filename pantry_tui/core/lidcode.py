@@ -2,30 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
-
 _DIGITS = "2345679"
 _LETTERS = "ACDEFHJKMNPRTWXY"
 
 
-def next_code(used: Collection[str]) -> str:
-    """The first code not in `used`: 2A, 3A, ... 9Y, then 2A2, 3A2, ... and longer."""
-    taken = set(used)
-    length = 2
-    while True:
-        for code in _codes(length):
-            if code not in taken:
-                return code
+def code_at(number: int) -> str:
+    """The code of a number, from 0: 2A, 3A, ... 9Y, then 2A2, 3A2, ... and longer."""
+    length, left = 2, number
+    while left >= _how_many(length):
+        left -= _how_many(length)
         length += 1
+    code = ""
+    for position in range(length):
+        alphabet = _alphabet(position)
+        left, letter = divmod(left, len(alphabet))
+        code += alphabet[letter]
+    return code
 
 
-def _codes(length: int) -> list[str]:
-    """All codes of a length: digit, letter, digit, letter ... the first digit turning fastest."""
-    codes = [""]
-    for position in range(length - 1, -1, -1):
-        alphabet = _DIGITS if position % 2 == 0 else _LETTERS
-        codes = [letter + code for code in codes for letter in alphabet]
-    return codes
+def _alphabet(position: int) -> str:
+    """Digit, letter, digit, letter ...; the first digit turns fastest."""
+    return _DIGITS if position % 2 == 0 else _LETTERS
+
+
+def _how_many(length: int) -> int:
+    """Codes of that length."""
+    count = 1
+    for position in range(length):
+        count *= len(_alphabet(position))
+    return count
 
 
 def normal_code(text: str) -> str:

@@ -4,10 +4,9 @@ American or British. Pure."""
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from difflib import SequenceMatcher
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import Acidity, Group, Method
@@ -67,41 +66,54 @@ def normal(text: str) -> frozenset[str]:
     return frozenset(_words(text))
 
 
-class FoodIndex:
-    """All foods by every name they have. The first food to claim a name keeps it."""
+def name_keys(foods: Iterable[Food]) -> dict[frozenset[str], int]:
+    """Every name of every food -> which food it is. The first food to claim a name keeps it, and
+    a food's own name stands before any other food's alias."""
+    found: dict[frozenset[str], int] = {}
+    every = tuple(foods)
+    for number, food in enumerate(every):
+        found.setdefault(normal(food.name), number)
+    for number, food in enumerate(every):
+        for alias in food.aliases:
+            found.setdefault(normal(alias), number)
+    return found
 
-    def __init__(self, foods: Iterable[Food]) -> None:
-        self._foods = tuple(foods)
-        self._by_key: dict[frozenset[str], Food] = {}
-        for food in self._foods:
-            self._by_key.setdefault(normal(food.name), food)
-        for food in self._foods:
-            for alias in food.aliases:
-                self._by_key.setdefault(normal(alias), food)
+
+class FoodIndex:
+    """All foods by every name they have. `keys` are their `name_keys`, where known already."""
+
+    def __init__(
+        self, foods: Sequence[Food], keys: Mapping[frozenset[str], int] | None = None
+    ) -> None:
+        self._foods = foods
+        self._keys = name_keys(foods) if keys is None else keys
 
     def find(self, text: str) -> Food | None:
         """The food meant, or None. Words of preparation may stand beside it."""
         key = normal(text)
         if not key:
             return None
-        found = self._by_key.get(key)
-        if found is not None:
-            return found
-        return self._by_key.get(key - _PREPARATION)
+        found = self._keys.get(key)
+        if found is None:
+            found = self._keys.get(key - _PREPARATION)
+        return None if found is None else self._foods[found]
 
     def near(self, text: str, n: int = 5) -> tuple[str, ...]:
         """Up to `n` food names that look or read like `text`, nearest first."""
+        from difflib import SequenceMatcher
+
         wanted = " ".join(sorted(_words(text)))
         words = normal(text)
         scored: dict[str, float] = {}
-        for key, food in self._by_key.items():
+        for key, number in self._keys.items():
             alike = SequenceMatcher(None, wanted, " ".join(sorted(key))).ratio()
             shared = len(key & words) / max(len(key | words), 1)
             pairs = [(w, k) for w in words for k in key]
             close = max((SequenceMatcher(None, w, k).ratio() for w, k in pairs), default=0)
             score = max(alike, shared + 0.3 if shared else 0, close * 0.95)
             if score >= 0.65:
-                scored[food.name] = max(score, scored.get(food.name, 0))
+                name = self._foods[number].name
+                scored[name] = max(score, scored.get(name, 0))
         return tuple(sorted(scored, key=lambda name: (-scored[name], name))[:n])
 
 
@@ -162,24 +174,29 @@ def _method_key(text: str) -> str:
     return " ".join(re.findall(r"[a-z]+", text.lower()))
 
 
-_BY_METHOD_KEY = {
-    _method_key(name): method
-    for method, names in _METHOD_NAMES.items()
-    for name in (method.value, *names)
-}
+@cache
+def _methods() -> dict[str, Method]:
+    """Every way to write a method -> the method."""
+    return {
+        _method_key(name): method
+        for method, names in _METHOD_NAMES.items()
+        for name in (method.value, *names)
+    }
 
 
 def find_method(text: str) -> Method | None:
     """The method meant; None where it is unknown or could be two ("canned", "pickled")."""
-    return _BY_METHOD_KEY.get(_method_key(text))
+    return _methods().get(_method_key(text))
 
 
 def near_methods(text: str) -> tuple[str, ...]:
     """Up to five method words that could be meant."""
+    from difflib import SequenceMatcher
+
     key = _method_key(text)
     words = set(key.split())
     scored: dict[str, float] = {}
-    for name, method in _BY_METHOD_KEY.items():
+    for name, method in _methods().items():
         score = SequenceMatcher(None, key, name).ratio()
         if words & set(name.split()):
             score = max(score, 0.75)

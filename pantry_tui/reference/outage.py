@@ -1,17 +1,22 @@
-"""Reads data/outage.csv once: hold hours, and what a power cut does to each item."""
+"""data/outage.csv, compiled or read once: hold hours, and what a power cut does to each item."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from enum import StrEnum
 from functools import cache
-from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from pantry_tui.core.safety.outage import LADDER, Action, Condition, OutageRule, hold_hours
 from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
+from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.packing import Packing
 from pantry_tui.reference.tables import Tables, _keys, _Row, _rows, load_tables
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 _Word = TypeVar("_Word", bound=StrEnum)
 
@@ -98,7 +103,29 @@ def read_outage(folder: Path, tables: Tables) -> tuple[OutageRule, ...]:
     return tuple(found.values())
 
 
+_OUTAGE = Packing(
+    OutageRule,
+    appliance=Climate,
+    methods=Method,
+    states=State,
+    condition=Condition,
+    action=Action,
+    trust=Trust,
+)
+
+
+def outage_parts(folder: Path, tables: Tables) -> dict[str, Any]:
+    """The table as a part of the compiled file."""
+    return {"outage": tuple(map(_OUTAGE.pack, read_outage(folder, tables)))}
+
+
+def unpack_outage(parts: Mapping[str, Any]) -> tuple[OutageRule, ...]:
+    """The table out of that part."""
+    return tuple(map(_OUTAGE.unpack, parts["outage"]))
+
+
 @cache
 def load_outage() -> tuple[OutageRule, ...]:
-    """The table that ships with the program, read once a process."""
-    return read_outage(data_dir(), load_tables())
+    """The table that ships with the program, once a process."""
+    parts = compiled()
+    return unpack_outage(parts) if "outage" in parts else read_outage(data_dir(), load_tables())

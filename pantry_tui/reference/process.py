@@ -1,10 +1,11 @@
-"""Reads the canning tables once: tested processes, and what is advised against."""
+"""The canning tables, compiled or read once: tested processes, and what is advised against."""
 
 from __future__ import annotations
 
 from collections import defaultdict
-from functools import cache
-from pathlib import Path
+from collections.abc import Iterable, Mapping
+from functools import cache, lru_cache
+from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.safety.process import (
     CANNERS,
@@ -16,7 +17,12 @@ from pantry_tui.core.safety.process import (
 )
 from pantry_tui.core.words import Trust
 from pantry_tui.paths import data_dir
+from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.packing import Packing
 from pantry_tui.reference.tables import Tables, _Row, _rows, load_tables
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 #: (gauge, low, high) -> the pressures published for that band.
 Bands = dict[tuple[str, int, int | None], set[int]]
@@ -173,13 +179,78 @@ def read_not_recommended(folder: Path, tables: Tables) -> tuple[NotRecommended, 
     return tuple(found)
 
 
+_PROCESS = Packing(ProcessRow, trust=Trust)
+_ADVICE = Packing(NotRecommended, trust=Trust)
+
+
+def process_parts(folder: Path, tables: Tables) -> dict[str, Any]:
+    """The processes as parts of the compiled file: the rows that share all their names are one
+    part, each row with its place in the table; "processes" has the number of these parts and
+    which of them a name finds."""
+    groups: dict[frozenset[tuple[str, ...]], list[tuple[int, tuple[Any, ...]]]] = defaultdict(list)
+    for place, row in enumerate(read_processes(folder, tables)):
+        groups[row.names].append((place, _PROCESS.pack(row)))
+    named: dict[tuple[str, ...], tuple[int, ...]] = {}
+    for number, names in enumerate(groups):
+        for name in names:
+            named[name] = (*named.get(name, ()), number)
+    parts: dict[str, Any] = {"processes": (len(groups), named)}
+    parts |= {f"processes/{number}": tuple(rows) for number, rows in enumerate(groups.values())}
+    return parts
+
+
+def _unpack(parts: Mapping[str, Any], numbers: Iterable[int]) -> tuple[ProcessRow, ...]:
+    rows = sorted(
+        (row for number in numbers for row in parts[f"processes/{number}"]),
+        key=lambda row: row[0],
+    )
+    return tuple(_PROCESS.unpack(cells) for _, cells in rows)
+
+
+def unpack_processes(parts: Mapping[str, Any]) -> tuple[ProcessRow, ...]:
+    """All processes out of those parts."""
+    return _unpack(parts, range(parts["processes"][0]))
+
+
+def unpack_processes_named(parts: Mapping[str, Any], name: str) -> tuple[ProcessRow, ...]:
+    """Those of one name, and nothing else is unpacked."""
+    return _unpack(parts, parts["processes"][1].get(name_key(name), ()))
+
+
+def not_recommended_parts(folder: Path, tables: Tables) -> dict[str, Any]:
+    """What is advised against as a part of the compiled file."""
+    return {"not_recommended": tuple(map(_ADVICE.pack, read_not_recommended(folder, tables)))}
+
+
+def unpack_not_recommended(parts: Mapping[str, Any]) -> tuple[NotRecommended, ...]:
+    """The same out of that part."""
+    return tuple(map(_ADVICE.unpack, parts["not_recommended"]))
+
+
 @cache
 def load_processes() -> tuple[ProcessRow, ...]:
-    """The processes that ship with the program, read once."""
+    """The processes that ship with the program, once a process."""
+    parts = compiled()
+    if "processes" in parts:
+        return unpack_processes(parts)
     return read_processes(data_dir(), load_tables())
+
+
+@lru_cache(maxsize=256)
+def processes_named(name: str) -> tuple[ProcessRow, ...]:
+    """Those of them that any spelling of `name` finds, in the order of the table. A put-up or a
+    look-up needs no others."""
+    parts = compiled()
+    if "processes" in parts:
+        return unpack_processes_named(parts, name)
+    key = name_key(name)
+    return tuple(row for row in load_processes() if key in row.names)
 
 
 @cache
 def load_not_recommended() -> tuple[NotRecommended, ...]:
-    """What is advised against, read once."""
+    """What is advised against, once a process."""
+    parts = compiled()
+    if "not_recommended" in parts:
+        return unpack_not_recommended(parts)
     return read_not_recommended(data_dir(), load_tables())

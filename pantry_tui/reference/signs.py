@@ -1,15 +1,21 @@
-"""Reads data/signs.csv once: the signs of spoilage and the harmless ones."""
+"""data/signs.csv, compiled or read once: the signs of spoilage and the harmless ones."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import cache
-from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.safety.signs import DISPOSAL, Seal, Sign, SignVerdict, sign_words
 from pantry_tui.core.words import Method, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
+from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.packing import Packing
 from pantry_tui.reference.tables import Tables, _keys, _Row, _rows, load_tables
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 COLUMNS = (
     "sign_id", "method", "food", "seal", "sign", "means", "verdict", "do", "disposal",
@@ -116,7 +122,21 @@ def read_signs(folder: Path, tables: Tables) -> tuple[Sign, ...]:
     return tuple(found.values())
 
 
+_SIGN = Packing(Sign, methods=Method, seal=Seal, verdict=SignVerdict, trust=Trust)
+
+
+def signs_parts(folder: Path, tables: Tables) -> dict[str, Any]:
+    """The table as a part of the compiled file."""
+    return {"signs": tuple(map(_SIGN.pack, read_signs(folder, tables)))}
+
+
+def unpack_signs(parts: Mapping[str, Any]) -> tuple[Sign, ...]:
+    """The table out of that part."""
+    return tuple(map(_SIGN.unpack, parts["signs"]))
+
+
 @cache
 def load_signs() -> tuple[Sign, ...]:
-    """The signs that ship with the program, read once a process."""
-    return read_signs(data_dir(), load_tables())
+    """The signs that ship with the program, once a process."""
+    parts = compiled()
+    return unpack_signs(parts) if "signs" in parts else read_signs(data_dir(), load_tables())

@@ -1,14 +1,13 @@
-"""Reads data/*.csv once into frozen tables; a bad cell is named by file, row and column."""
+"""Foods, sources and keeping rules: data/*.csv as frozen tables, compiled or read once; a bad
+cell is named by file, row and column."""
 
 from __future__ import annotations
 
-import csv
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache, cached_property
-from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.model import Crop, FoodFacts
@@ -16,7 +15,12 @@ from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
-from pantry_tui.reference.names import Food, FoodIndex
+from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.names import Food, FoodIndex, name_keys
+from pantry_tui.reference.packing import Lazy, Packing, Rows
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 UNITS = ("hours", "days", "weeks", "months", "years")
 
@@ -38,12 +42,14 @@ class Source:
 
 @dataclass(frozen=True)
 class Tables:
-    """All reference data. `rules` are grouped by method, in file order."""
+    """All reference data, each part loaded when it is first asked for. `rules` are grouped by
+    method, in file order; `keys` are the `name_keys` of the foods, where known already."""
 
-    foods: tuple[Food, ...]
-    sources: dict[str, Source]
-    rules: dict[Method, tuple[Rule, ...]]
-    crops: dict[str, Crop]
+    foods: Sequence[Food]
+    sources: Mapping[str, Source]
+    rules: Mapping[Method, tuple[Rule, ...]]
+    crops: Mapping[str, Crop]
+    keys: Mapping[frozenset[str], int] | None = None
 
     @cached_property
     def book(self) -> Rulebook:
@@ -52,7 +58,7 @@ class Tables:
 
     @cached_property
     def index(self) -> FoodIndex:
-        return FoodIndex(self.foods)
+        return FoodIndex(self.foods, self.keys)
 
     def facts(self, text: str) -> FoodFacts | None:
         """The food meant by `text`, or None."""
@@ -61,7 +67,7 @@ class Tables:
             return None
         return FoodFacts(food.name, food.group, food.acidity, food.classes)
 
-    def cite(self, rule: Rule) -> str:
+    def cite(self, rule: Rule | OutageRule) -> str:
         """The source with its trust, as a screen shows it."""
         shown = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
         return f"{self.sources[rule.source]} ({shown[rule.trust]})"
@@ -113,6 +119,8 @@ class _Row:
 
 
 def _rows(path: Path, columns: tuple[str, ...]) -> list[_Row]:
+    import csv
+
     try:
         with path.open(encoding="utf-8", newline="") as handle:
             reader = csv.DictReader(handle)
@@ -191,6 +199,7 @@ def _rule(row: _Row, sources: dict[str, Source]) -> Rule:
         wording=row.text("wording", need=True),
         source=source,
         trust=row.word("trust", Trust),
+        temp_f_min=row.number_or_none("temp_f_min"),
     )
 
 
@@ -240,7 +249,10 @@ def read_tables(folder: Path) -> Tables:
     ruled = known | {f"acid:{group}" for group in Group}
     rules: dict[Method, list[Rule]] = defaultdict(list)
     seen: set[str] = set()
-    columns = ("rule_id", "method", "food", "state", "climate", "kind", "use", "unit", "status")
+    columns = (
+        *("rule_id", "method", "food", "state", "climate", "kind", "use", "unit", "status"),
+        *("temp_f_min", "temp_f_max"),
+    )
     for row in _rows(folder / "keeping.csv", columns):
         rule = _rule(row, sources)
         if rule.id in seen:
@@ -255,7 +267,45 @@ def read_tables(folder: Path) -> Tables:
     return Tables(foods, sources, by_method, crops)
 
 
+_FOOD = Packing(Food, group=Group, acidity=Acidity)
+_SOURCE = Packing(Source)
+_RULE = Packing(
+    Rule, method=Method, state=State, climates=Climate, kind=Kind, status=Status, trust=Trust
+)
+_CROP = Packing(Crop, trust=Trust)
+
+
+def pack_tables(tables: Tables) -> dict[str, Any]:
+    """The tables as parts of the compiled file; the rules of each method are one of their own."""
+    parts = {
+        "foods": tuple(map(_FOOD.pack, tables.foods)),
+        "names": name_keys(tables.foods),
+        "sources": {key: _SOURCE.pack(source) for key, source in tables.sources.items()},
+        "crops": {key: _CROP.pack(crop) for key, crop in tables.crops.items()},
+        "rules": tuple(method.value for method in tables.rules),
+    }
+    for method, rules in tables.rules.items():
+        parts[f"rules/{method}"] = tuple(map(_RULE.pack, rules))
+    return parts
+
+
+def unpack_tables(parts: Mapping[str, Any]) -> Tables:
+    """The same tables, each part unpacked when it is first asked for."""
+
+    def rules(part: str) -> tuple[Rule, ...]:
+        return tuple(map(_RULE.unpack, parts[part]))
+
+    return Tables(
+        Rows(lambda: parts["foods"], _FOOD),
+        Lazy(lambda: parts["sources"], _SOURCE.unpack),
+        Lazy(lambda: {Method(name): f"rules/{name}" for name in parts["rules"]}, rules),
+        Lazy(lambda: parts["crops"], _CROP.unpack),
+        Lazy(lambda: parts["names"], int),
+    )
+
+
 @cache
 def load_tables() -> Tables:
-    """The tables that ship with the program, read once a process."""
-    return read_tables(data_dir())
+    """The tables that ship with the program."""
+    parts = compiled()
+    return unpack_tables(parts) if "rules" in parts else read_tables(data_dir())

@@ -1,14 +1,20 @@
-"""Reads data/yields.csv once: pounds of fresh crop that a pint or a quart of a product takes."""
+"""data/yields.csv, compiled or read once: pounds of fresh crop that a pint or a quart takes."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
-from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.words import Method, Trust
 from pantry_tui.paths import data_dir
+from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.packing import Packing
 from pantry_tui.reference.tables import Tables, _Row, _rows, load_tables
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 #: Pints in the unit that a row speaks of.
 _PINTS = {"pint": 1.0, "quart": 2.0}
@@ -102,7 +108,23 @@ def read_yields(folder: Path, tables: Tables) -> Yields:
     return found
 
 
+_YIELD = Packing(Yield, trust=Trust)
+
+
+def yields_parts(folder: Path, tables: Tables) -> dict[str, Any]:
+    """The table as a part of the compiled file."""
+    found = read_yields(folder, tables)
+    return {"yields": {(food, how.value): _YIELD.pack(one) for (food, how), one in found.items()}}
+
+
+def unpack_yields(parts: Mapping[str, Any]) -> Yields:
+    """The table out of that part."""
+    packed = parts["yields"]
+    return {(food, Method(how)): _YIELD.unpack(one) for (food, how), one in packed.items()}
+
+
 @cache
 def load_yields() -> Yields:
-    """The yields that ship with the program, read once."""
-    return read_yields(data_dir(), load_tables())
+    """The yields that ship with the program, once a process."""
+    parts = compiled()
+    return unpack_yields(parts) if "yields" in parts else read_yields(data_dir(), load_tables())

@@ -17,6 +17,7 @@ from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books import rating as taste  # fmt: skip
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import dishes, substitute
 from pantry_tui.services.stock import act, places, readings, reserve
@@ -33,9 +34,9 @@ class _Step:
 
 def build_demo(path: Path, today: date) -> None:
     """A fresh demo store at `path`. Raises Refused when the file is there."""
-    create(path, altitude_ft=900, people=4)
+    create(path, altitude_ft=900, people=4, clock=Clock(today - timedelta(days=800)))
     try:
-        with open_pantry(path, today) as p, p.drafting():
+        with open_pantry(path, today) as p, p.writing():
             _fill(p, today)
     except BaseException:
         os.unlink(path)
@@ -136,7 +137,7 @@ def _do(p: Pantry, code: str, step: _Step) -> None:
     elif step.verb == "thaw":
         act.thaw(p, code)
     elif step.verb == "finish":
-        act.finish(p, code)
+        act.ready(p, code)
     elif step.verb == "move":
         act.move(p, code, rest)
     elif step.verb == "give":

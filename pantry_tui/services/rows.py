@@ -27,6 +27,8 @@ class DueRow:
     size: str = ""
     amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
     reserved: str = ""  # kept apart, for a gift or for whom
+    head: str = ""  # the part of the due list it belongs to
+    stamp: str = ""  # what a screen saw of it (services.stock.lines.stamp)
 
     @property
     def good_until(self) -> date | None:
@@ -89,6 +91,15 @@ class Done:
     message: str
     warnings: tuple[str, ...] = ()
     containers: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class HouseholdFacts:
+    """What kind of household it is; `units` are "us" or "metric"."""
+
+    altitude_ft: int
+    people: int
+    units: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,6 +210,16 @@ class Kept:
 
 
 @dataclass(frozen=True, slots=True)
+class Ask:
+    """Something that must be said, or said more clearly, before a batch can be booked: what about
+    ("method"), what was typed for it, and what may be meant."""
+
+    about: str
+    typed: str = ""
+    choices: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class PutUpReading:
     """What a put-up line was understood as. `unread` words are named, never dropped."""
 
@@ -215,6 +236,7 @@ class PutUpReading:
     acidity: str = ""
     unread: tuple[str, ...] = ()
     problems: tuple[str, ...] = ()  # sentences; empty means it can be put up
+    asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
 
 
 @dataclass(frozen=True, slots=True)

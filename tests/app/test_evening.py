@@ -120,5 +120,6 @@ def test_a_full_evening(terminal: Terminal, tmp_path: Path) -> None:
         assert did.count(Did.COUNT) == 2
         assert did.count(Did.OUTAGE) == 1
         assert weeks.accepted(p) is not None
-        group = [event for event in p.events if event.did is Did.USE and "group" in event.data]
-        assert len({event.data["group"] for event in group}) == 1 and len(group) == 3
+        group = [event for event in p.events if event.did is Did.USE and event.together]
+        assert len({event.together for event in group}) == 1
+        assert len(group) == 3

@@ -32,7 +32,8 @@ def test_long_lines_hang_under_their_beginning_and_lose_no_word() -> None:
     hung = hang(text, 30)
     lines = hung.split("\n")
     assert all(len(line) <= 30 for line in lines)
-    assert lines[2].startswith(" " * 15) and lines[2].strip()
+    assert lines[2].startswith(" " * 15)
+    assert lines[2].strip()
     assert "".join(hung.split()) == "".join(text.split())
 
 
@@ -40,7 +41,8 @@ def test_a_long_alarm_takes_two_lines_and_says_all_of_it_below() -> None:
     text = "! " + "potatoes must be eaten soon " * 8
     columns = due_columns(80)
     lines = headings("a", text, columns, 2)
-    assert len(lines) == 2 and len({line.key for line in lines}) == 2
+    assert len(lines) == 2
+    assert len({line.key for line in lines}) == 2
     assert all(line.word == text for line in lines)
 
 

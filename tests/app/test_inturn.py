@@ -13,6 +13,7 @@ from pantry_tui.app.widgets.rowtable import RowTable
 from pantry_tui.core.log.events import Did
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week
+from pantry_tui.services.stock import undo
 from pantry_tui.services.stock.pick import name_of
 
 TODAY = date(2026, 11, 25)
@@ -34,8 +35,9 @@ async def burst(pilot: Pilot[None], *keys: str) -> None:
 async def test_discard_and_its_reason(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, "d", "1")
-        last = demo.last_standing()
-        assert last is not None and last.did is Did.DISCARD
+        last = undo.newest(demo)
+        assert last is not None
+        assert last.did is Did.DISCARD
 
 
 async def test_arrows_before_an_act_still_count(demo: Pantry) -> None:
@@ -51,15 +53,17 @@ async def test_arrows_before_an_act_still_count(demo: Pantry) -> None:
 async def test_words_to_find_then_an_act(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, "/", *"salmon", "enter", "t")
-        last = demo.last_standing()
-        assert last is not None and last.did is Did.THAW
+        last = undo.newest(demo)
+        assert last is not None
+        assert last.did is Did.THAW
 
 
 async def test_a_lid_code_in_one_go(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, *"7C", "enter", "u")
-        last = demo.last_standing()
-        assert last is not None and last.did is Did.USE
+        last = undo.newest(demo)
+        assert last is not None
+        assert last.did is Did.USE
         assert demo.stock.batches[last.batch].code == "7C"
 
 
@@ -79,6 +83,7 @@ async def test_a_line_typed_right_after_its_key(demo: Pantry) -> None:
 async def test_boxes_one_after_the_other(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await burst(pilot, "d", "escape", "d", "escape", "d", "1", "z")
-        last = demo.last_standing()
-        assert last is not None and last.did is not Did.DISCARD
+        last = undo.newest(demo)
+        assert last is not None
+        assert last.did is not Did.DISCARD
         assert demo.events[-1].did is Did.UNDO

@@ -53,7 +53,8 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
         await pilot.pause()
         assert current(pilot) == "food|peaches"
         drawn = text_of(pilot, where)
-        assert "peaches: servings by week" in drawn and "█" in drawn
+        assert "peaches: servings by week" in drawn
+        assert "█" in drawn
         assert "36 " in drawn
         assert re.search(r"now .*(Jan|Feb) .*harvest in July", drawn), "months on the line of time"
         pace = text_of(pilot, "#word")
@@ -71,7 +72,8 @@ async def test_the_books_open_by_one_key(p: Pantry) -> None:
         await pilot.press("O", "b")
         await pilot.pause()
         text = "\n".join(str(one.content) for one in pilot.app.screen.query(Static))
-        assert "What was lost" in text and "seal failed" in text
+        assert "What was lost" in text
+        assert "seal failed" in text
         assert "0 + 9 made - 0 given - 2 lost" in text
 
 
@@ -80,7 +82,7 @@ async def test_a_batch_is_tasted_and_kept_apart_by_key(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("T", "3", *"less sugar", "enter")
         (batch,) = p.batches()
-        assert str(batch.tasted[-1]) == "change: less sugar"
+        assert str(batch.rated[-1]) == "change: less sugar"
         await pilot.press("G", *"[red]Maren", "enter")
         assert [row.reserved for row in view.due(p) if row.reserved] == ["[red]Maren"]
         shown = [line.row for line in pilot.app.screen.query_one(RowTable).lines if line.row]
@@ -96,7 +98,7 @@ async def test_a_batch_is_tasted_and_kept_apart_by_key(p: Pantry) -> None:
         await pilot.press(*code.lower(), "enter")
         await pilot.pause()
         await pilot.press("T", "1", "enter")
-        assert str(batch.tasted[-1]) != str(p.batches()[0].tasted[-1]) == "again"
+        assert str(batch.rated[-1]) != str(p.batches()[0].rated[-1]) == "again"
 
 
 async def test_what_is_kept_is_free_again_by_the_same_key(p: Pantry) -> None:
@@ -132,7 +134,8 @@ def ahead(servings: float, *supply: float) -> FoodAhead:
 def test_the_plot_begins_at_nought_and_fits_its_width() -> None:
     title, top, bottom, axis = plot(ahead(10, 10, 9, 9, 8), TODAY, 30, 2)
     assert title.startswith("plums")
-    assert top.startswith("10 ██") and bottom.startswith(" 0 ██"), "a small fall is no cliff"
+    assert top.startswith("10 ██")
+    assert bottom.startswith(" 0 ██"), "a small fall is no cliff"
     assert set(bottom[3:]) == {"█"}
     assert axis.endswith("harvest in August")
     for width in (30, 40, 78):

@@ -8,9 +8,10 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cache
 
-from pantry_tui.core.keeping.limits import judge
-from pantry_tui.core.model import Batch, Container, Stay
-from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
+from pantry_tui.core.keeping.exposure import imagined
+from pantry_tui.core.keeping.limits import judge_fresh
+from pantry_tui.core.model import Batch
+from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.reference.tables import load_tables
 
 #: Week 0 begins here.
@@ -77,7 +78,8 @@ def catalogue() -> tuple[Kind, ...]:
 def _kind(food: str, method: Method, climate: Climate, share: float) -> Kind:
     tables = load_tables()
     row = tables.index.find(food)
-    assert row is not None and row.servings_per_pint is not None
+    assert row is not None
+    assert row.servings_per_pint is not None
     sealed = _days(food, method, climate, State.SEALED)
     assert sealed is not None, f"{food}, {method}: no published figure"
     after = State.THAWED if climate is Climate.FREEZER else State.OPEN
@@ -105,8 +107,7 @@ def _days(food: str, method: Method, climate: Climate, state: State) -> int | No
     tables = load_tables()
     facts = tables.facts(food)
     assert facts is not None
-    stay = Stay(START, "", climate, state, ASSUMED_F[climate], measured=True)
-    container = Container("", "", 1, state, "", (stay,))
-    judged = judge(Batch("", "", facts, method, START), container, tables.book, START)
+    there = imagined(climate, measured=True)
+    judged = judge_fresh(Batch("", "", facts, method, START), state, there, START, tables.book)
     days = [day for day in (judged.best_by, judged.discard_after) if day is not None]
     return (min(days) - START).days if days else None

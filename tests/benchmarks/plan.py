@@ -36,7 +36,7 @@ from tests.benchmarks.household import (
 SEEDS = range(3000, 3030)
 
 
-def reacting(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> list[Jar]:
+def reacting(house: House, week: int, stock: list[Jar], _opened: list[Opened]) -> list[Jar]:
     """What falls due within four weeks, then what it likes, the jar that stands in front: the one
     that was put there last."""
     due = sorted((jar for jar in stock if jar.last - week <= 4), key=lambda jar: jar.last)
@@ -46,7 +46,7 @@ def reacting(house: House, week: int, stock: list[Jar], opened: list[Opened]) ->
     return [*due, *rest]
 
 
-def earliest(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> list[Jar]:
+def earliest(_house: House, _week: int, stock: list[Jar], _opened: list[Opened]) -> list[Jar]:
     """Strictly the earliest date first."""
     return sorted(stock, key=lambda jar: (jar.last, jar.made))
 

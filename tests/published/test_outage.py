@@ -227,7 +227,8 @@ def test_the_item_fares_as_published(
     found = asked(method, food, state, CUTS[condition])
     assert found.action == action, (publication, found.reasons)
     assert found.verdict is VERDICTS[action]
-    assert len(found.reasons) >= 2 and found.rules
+    assert len(found.reasons) >= 2
+    assert found.rules
 
 
 @pytest.mark.parametrize(("food", "group", "condition", "action"), list(named()))

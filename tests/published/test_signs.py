@@ -62,7 +62,8 @@ def test_the_sign_has_its_verdict_and_route(
     assert sign is not None, publication
     assert verdict_of(sign, Method(method), facts(food), seal == "closed") == verdict
     assert sign.disposal == route
-    assert sign.steps and sign.source in load_tables().sources
+    assert sign.steps
+    assert sign.source in load_tables().sources
 
 
 def test_enough_is_checked() -> None:
@@ -85,7 +86,8 @@ def test_do_not_taste_is_never_downgraded(
 ) -> None:
     method, named, words = line
     same = [sign for sign in load_signs() if sign.words == words]
-    assert same and all(sign.verdict is SignVerdict.DO_NOT_TASTE for sign in same)
+    assert same
+    assert all(sign.verdict is SignVerdict.DO_NOT_TASTE for sign in same)
     for other in Method:
         for sign in same:
             assert verdict_of(sign, other, food, not open_) is Verdict.DO_NOT_TASTE
@@ -122,7 +124,8 @@ def test_a_closed_low_acid_jar_that_goes_is_not_tasted(
 def test_mould_is_not_scraped_off_jam(food: str, method: str, seal: str) -> None:
     """NC State Extension, answer 591; scraping it off is superseded."""
     sign = seen(method, food, seal, "mould")
-    assert sign is not None and sign.verdict is SignVerdict.DISCARD
+    assert sign is not None
+    assert sign.verdict is SignVerdict.DISCARD
     assert any("not scrape" in step for step in sign.steps)
     assert not [s for s in load_signs() if "scrape" in s.words]
 
@@ -161,12 +164,14 @@ def test_where_publications_differ_the_default_stands(
 def test_the_routes_say_what_the_publications_say() -> None:
     """USDA by way of Missouri and Clemson Extension; CDC by way of Washington State."""
     closed, leaking = " ".join(DISPOSAL["bag"]), DISPOSAL["gloves-bag"]
-    assert "do not open" in DISPOSAL["bag"][0] and "boil" not in closed and "second bag" in closed
-    assert "gloves" in leaking[0] and "second bag" in " ".join(leaking)
+    assert "do not open" in DISPOSAL["bag"][0]
+    assert "boil" not in closed
+    assert "second bag" in closed
+    assert "gloves" in leaking[0]
+    assert "second bag" in " ".join(leaking)
     boil = next(step for step in leaking if "boil" in step)
-    assert boil.startswith("Instead") and all(
-        figure in boil for figure in ("30 minutes", "8 quarts", "1 inch", "never eat")
-    )
+    assert boil.startswith("Instead")
+    assert all(figure in boil for figure in ("30 minutes", "8 quarts", "1 inch", "never eat"))
     for route in ("bag", "gloves-bag"):
         assert all(w in " ".join(DISPOSAL[route]) for w in ("sink", "compost", "animals"))
     assert set(DISPOSAL_SOURCES) == set(DISPOSAL)
@@ -199,7 +204,8 @@ def test_a_sign_is_found_by_exactly_its_words(text: str, found: str | None) -> N
 def test_near_signs_help_a_person_who_says_it_otherwise() -> None:
     known = signs_for(load_signs(), Method.PRESSURE, facts("peas"), open_=False)
     near = [sign.words for sign in near_signs(known, "bulging lid")]
-    assert "swollen lid" in near and len(near) == len(set(near)) <= 5
+    assert "swollen lid" in near
+    assert len(near) == len(set(near)) <= 5
     assert [s.words for s in near_signs(load_signs(), "kahm", n=1)] == ["flat white film (kahm)"]
     assert near_signs(known, "") == []
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from random import Random
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from pantry_tui.core.words import Method
-from pantry_tui.reference.names import find_method, near_methods
+from pantry_tui.reference.names import Food, find_method, near_methods
 from pantry_tui.reference.tables import load_tables
 
 FOODS = load_tables().foods
@@ -59,12 +61,13 @@ def test_near_misses_are_offered_and_not_taken(said: str, near: str) -> None:
 
 
 @given(st.sampled_from(FOODS), st.randoms(use_true_random=False))
-def test_word_order_and_case_do_not_matter(food: object, random: object) -> None:
-    for name in (food.name, *food.aliases):  # type: ignore[attr-defined]
+def test_word_order_and_case_do_not_matter(food: Food, random: Random) -> None:
+    for name in (food.name, *food.aliases):
         words = name.split()
-        random.shuffle(words)  # type: ignore[attr-defined]
+        random.shuffle(words)
         found = load_tables().facts(", ".join(words).upper())
-        assert found is not None and found.name == food.name  # type: ignore[attr-defined]
+        assert found is not None
+        assert found.name == food.name
 
 
 @given(st.text(max_size=60))

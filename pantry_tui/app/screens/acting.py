@@ -20,7 +20,7 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.books import rating as taste
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock import act, reserve
+from pantry_tui.services.stock import act, reserve, undo
 from pantry_tui.services.stock.pick import name_of
 
 #: One key each; the last asks for words of one's own.
@@ -161,7 +161,7 @@ class ActingScreen(FindingScreen):
         self.app.push_screen(Choose(f"How was {ref}?", list(Rating)), given(note))
 
     def action_lose(self) -> None:
-        self._on_line(lambda ref: act.lose(self.host.pantry, ref))
+        self._on_line(lambda ref: act.missing(self.host.pantry, ref))
 
     def action_open(self) -> None:
         self._on_line(lambda ref: act.open_(self.host.pantry, ref))
@@ -171,13 +171,13 @@ class ActingScreen(FindingScreen):
 
     def action_done(self) -> None:
         """A working batch is done: all of it that still works."""
-        self._on_line(lambda ref: act.finish(self.host.pantry, ref.partition("/")[0]))
+        self._on_line(lambda ref: act.ready(self.host.pantry, ref.partition("/")[0]))
 
     def action_undo(self) -> None:
         """Take back the last thing done; the cursor goes to what is back, to do it otherwise."""
         pantry = self.host.pantry
-        last = pantry.last_standing()
-        if self.host.attempt(lambda: act.undo(pantry)) and last is not None:
+        last = undo.newest(pantry)
+        if self.host.attempt(lambda: undo.undo(pantry)) and last is not None:
             self.reload()
             back = {
                 name_of(pantry, pantry.stock.containers[id_])

@@ -9,7 +9,8 @@ from pantry_tui.app.format import UNSAFE, Column
 from pantry_tui.app.lines import due_lines, headings
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import LIMIT, Line
-from pantry_tui.services.stock import readings, view
+from pantry_tui.services.stock import readings
+from pantry_tui.services.stock.lines import ORDERS, lines
 
 
 class DueScreen(StockScreen):
@@ -22,12 +23,12 @@ class DueScreen(StockScreen):
         "the first batch, for example: 7 pint jars runner beans, pressure canned, shelf 2."
     )
 
-    order = next(iter(view.ORDERS))
+    order = next(iter(ORDERS))
 
     def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
         pantry = self.host.pantry
-        rows = view.find(pantry, self.sought) if self.sought else view.due(pantry)
-        rows = sorted(rows, key=view.ORDERS[self.order])
+        source = lines(pantry, order=self.order, text=self.sought)
+        rows = source.rows(0, source.total)
         self._count, self._shown = sum(row.count for row in rows), len(rows)
         costs = [] if self.sought else readings.notices(pantry)
         heads = [
@@ -46,7 +47,7 @@ class DueScreen(StockScreen):
 
     def action_sort(self) -> None:
         """The next way to sort; the cursor stays on its line."""
-        names = list(view.ORDERS)
+        names = list(ORDERS)
         self.order = names[(names.index(self.order) + 1) % len(names)]
         self.host.tell(f"Sorted by {self.order}.")
         self.reload()

@@ -6,7 +6,7 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.errors import BadInput
-from pantry_tui.services.pantry import household
+from pantry_tui.services.household import said_of as household
 
 UNITS = ("US: pounds, pints, °F", "metric: kilograms, litres, °C")
 NEXT = (
@@ -57,7 +57,7 @@ class _Questions:
 
     def end(self) -> None:
         """Keep what was answered, and say it: the altitude decides how long a jar is canned."""
-        self.host.pantry.settle(self.altitude, self.people, self.units)
+        self.host.pantry.book(household(self.altitude, self.people, self.units))
         self.host.tell(f"Kept: {self.altitude} ft, {self.people} at table. {NEXT}")
 
 

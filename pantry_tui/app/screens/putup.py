@@ -22,7 +22,7 @@ from pantry_tui.core.log.events import Did
 from pantry_tui.errors import PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
-from pantry_tui.services.stock import act
+from pantry_tui.services.stock import undo
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
 HOW = (
@@ -101,8 +101,8 @@ class PutUpScreen(Screen[None]):
 
     def action_undo(self) -> None:
         """Take back the last thing done; the line of a put-up comes back to be mended."""
-        last = self.host.pantry.last_standing()
-        if self.host.attempt(lambda: act.undo(self.host.pantry)) and last is not None:
+        last = undo.newest(self.host.pantry)
+        if self.host.attempt(lambda: undo.undo(self.host.pantry)) and last is not None:
             self._idle = HOW
             if last.did is Did.PUT_UP and not self.line.value:
                 self.line.value, self._last = self._last, ""

@@ -55,7 +55,7 @@ class StockScreen(ActingScreen):
         """The lines to show now."""
         raise NotImplementedError
 
-    def start(self, lines: Sequence[Line]) -> int:
+    def start(self, lines: Sequence[Line]) -> int:  # noqa: ARG002 - for those who override it
         """Where the cursor stands at first."""
         return 0
 

@@ -89,7 +89,8 @@ def _safety(limit: Limit, cite: Callable[[Rule | OutageRule], str]) -> str:
         return f"Safety: {rule.wording}{source}"
     if limit.text:
         return f"Safety: {limit.text}{source}"
-    assert isinstance(rule, Rule) and rule.use is not None
+    assert isinstance(rule, Rule)
+    assert rule.use is not None
     return (
         f"Safety: {dates.span(rule.use, rule.unit)} from {dates.say(limit.start)}, so until "
         f"{dates.say(limit.day)}.{source}"

@@ -42,7 +42,7 @@ from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import CANNED, Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
-from pantry_tui.core.model import Batch, Container, Cut, Place, When
+from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.words import SEVERITY, Acidity, Group, Kind, Method, State, Verdict
 
 #: Why there is no day after which it is discarded.
@@ -61,6 +61,14 @@ def judge(
 ) -> Judgement:
     """The verdict on one container now. Dates are of both kinds and never mixed."""
     return assess(batch, container, places, book, now).on(now.day)
+
+
+def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Rulebook) -> Judgement:
+    """The verdict on what came into a state in a place on a day, on that day: day 0 of both."""
+    minute = day.toordinal() * DAY_MIN
+    now = When(minute, minute, day)
+    container = Container("", "", 1, state, place.id, (Turn(now, "", place.id, state),))
+    return judge(batch, container, {place.id: place}, book, now)
 
 
 def as_packed(batch: Batch, opened: bool) -> Batch:
@@ -214,7 +222,8 @@ def _because(word: str, limit: Limit) -> str:
             if word == "Discard after"
             else f"{word} {dates.say(limit.day)}: {limit.text}"
         )
-    assert isinstance(rule, Rule) and rule.use is not None
+    assert isinstance(rule, Rule)
+    assert rule.use is not None
     return (
         f"{word} {dates.say(limit.day)}: {dates.span(rule.use, rule.unit)} from "
         f"{dates.say(limit.start)}. {rule.wording}"
@@ -267,9 +276,8 @@ def _notes(
             "It stood at 40 to 41 F: United States pages say 40 F, others 41 F, so the stricter "
             "day count of both stands."
         )
-    for span in here[:1]:
-        if not span.measured:
-            found.append(f"{span.temperature_f:g} F is assumed for its place, not read.")
+    if here and not here[0].measured:
+        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not read.")
     return found
 
 

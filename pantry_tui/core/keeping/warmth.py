@@ -103,7 +103,8 @@ def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
     if not known:
         return Life(rule)
     cool, hot = known[0], known[-1]
-    assert cool.temp_f_max is not None and hot.temp_f_max is not None
+    assert cool.temp_f_max is not None
+    assert hot.temp_f_max is not None
     if warm <= cool.temp_f_max:
         return Life(cool)
     if warm >= hot.temp_f_max:

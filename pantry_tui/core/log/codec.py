@@ -55,7 +55,7 @@ def _writer(kind: Any) -> _Step:
         each = _writer(inner)
         return lambda value: None if value is None else [each(one) for one in value]
     if get_origin(base) is frozenset:
-        return lambda value: sorted(value)
+        return sorted
     if _is_record(base):
         return _record_writer(base)
     return lambda value: value

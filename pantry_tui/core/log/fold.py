@@ -35,7 +35,8 @@ from pantry_tui.core.words import State
 #: Less than this of its unit is no rest: the container is empty. Our own choice.
 EMPTY = Fraction(1, 100)
 
-_FATE = {
+#: How a container left by each of these.
+FATE_OF = {
     said.Use: said.Fate.USED,
     said.Discard: said.Fate.DISCARDED,
     said.Give: said.Fate.GIVEN,
@@ -102,7 +103,7 @@ class _Batch:
                 self._turn(event, payload)
             case said.Use() | said.Discard() | said.Give() | said.Missing():
                 for id_ in payload.containers:
-                    self._leave(id_, event.day, _FATE[type(payload)], payload.amount)
+                    self._leave(id_, event.day, FATE_OF[type(payload)], payload.amount)
             case said.PutUp():
                 for part in payload.parts:
                     if said.batch_of(part.container) == self.id:
@@ -299,6 +300,8 @@ class Home:
     people: int | None = None
     units: str | None = None
     meals: int | None = None
+    advice: str | None = None
+    jars: str | None = None
     ceilings: Mapping[str, float] = field(default_factory=dict)
     table: Mapping[date, int] = field(default_factory=dict)
     foods: Sequence[said.FoodAdded] = ()

@@ -262,8 +262,9 @@ def settle(events: Sequence[Event]) -> list[Event]:
                 drawn = Amount(held[id_].number + drawn.number, drawn.unit)
             if id_ in held:
                 held[id_] = Amount(held[id_].number - drawn.number, drawn.unit)
-            event = _with_amount(event, drawn)
-        found.append(event)
+            found.append(_with_amount(event, drawn))
+        else:
+            found.append(event)
     return found
 
 
@@ -282,10 +283,13 @@ def _with_amount(event: Event, amount: Amount) -> Event:
 def of_settings(settings: Mapping[str, str]) -> list[said.Payload]:
     """What stood in the settings beside the log, as events."""
     found: list[said.Payload] = []
-    numbers = {
-        name: int(settings[name]) for name in ("altitude_ft", "people", "meals") if name in settings
-    }
-    home = said.Household(units=settings.get("units"), **numbers)
+
+    def number(name: str) -> int | None:
+        return int(settings[name]) if name in settings else None
+
+    home = said.Household(
+        number("altitude_ft"), number("people"), settings.get("units"), number("meals")
+    )
     if home != said.Household():
         found.append(home)
     by_people: dict[int, list[date]] = {}

@@ -330,6 +330,8 @@ class Household(NamedTuple):
     people: int | None = None
     units: str | None = None
     meals: int | None = None
+    advice: str | None = None  # "usual" or "strictest": whose limits are followed
+    jars: str | None = None  # "maker" or "strict": whose times serve for metric jars
 
 
 class Ceiling(NamedTuple):
@@ -401,8 +403,9 @@ class Undo(NamedTuple):
 
 
 class Redo(NamedTuple):
-    """These events count again."""
+    """An undo is taken back: the events that it took back count again."""
 
+    undo: str
     events: tuple[str, ...]
 
 

@@ -138,7 +138,7 @@ def shared(missing: float, paces: Mapping[str, float]) -> dict[str, float]:
     whole = sum(paces.values())
     if whole <= 0:
         return {food: missing / len(paces) for food in paces}
-    return {food: missing * pace / whole for food, pace in paces.items()}
+    return {food: missing * (pace / whole) for food, pace in paces.items()}
 
 
 def quarts(servings_a_week: float, weeks: float, people: int, cups_a_serving: float) -> float:

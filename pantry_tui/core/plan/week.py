@@ -165,7 +165,8 @@ class _Week:
         have no day in common."""
         loose: list[Chosen] = []
         fresh: list[int] = []
-        for food, need in dish.takes:
+        for food, wanted in dish.takes:
+            need = wanted
             for part in self._loose(food, day):
                 if need > 1e-9:
                     loose.append(part)

@@ -111,12 +111,12 @@ class Line:
 
     def runs(self, longest: int) -> list[tuple[int, int]]:
         """Every run of free words within one comma part, longest first, then leftmost."""
-        found = []
-        for size in range(min(longest, len(self.words)), 0, -1):
-            for i in range(len(self.words) - size + 1):
-                if all(self.free[i : i + size]) and self.part[i] == self.part[i + size - 1]:
-                    found.append((i, i + size))
-        return found
+        return [
+            (i, i + size)
+            for size in range(min(longest, len(self.words)), 0, -1)
+            for i in range(len(self.words) - size + 1)
+            if all(self.free[i : i + size]) and self.part[i] == self.part[i + size - 1]
+        ]
 
 
 def take_count(line: Line, problems: list[str], flags: dict[str, str]) -> tuple[int, str, str]:

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import date
 
 from pantry_tui.core import dates
-from pantry_tui.core.amounts import read_amount
-from pantry_tui.core.keeping.limits import Judgement, as_packed, judge
+from pantry_tui.core.amounts import Amount, amount_of, read_amount
+from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
-from pantry_tui.core.lidcode import next_code
-from pantry_tui.core.log.events import Did, Event
-from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stay
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.moments import some_time
+from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
 from pantry_tui.core.safety.process import CANNED, doubt, recorded
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
@@ -20,8 +19,8 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.line import read_line
-from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import PutUp, PutUpReading
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.rows import Ask, PutUp, PutUpReading
 from pantry_tui.services.stock.view import cautions
 
 #: Methods that leave the kitchen still working: they need a hand before they keep.
@@ -109,24 +108,31 @@ def from_flags(
 def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     problems = list(reading.problems)
+    asks: list[Ask] = []
     if reading.method is None:
         for word in reading.unread:
             meant = near_methods(word)
             if len(meant) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
                 problems.insert(0, f"{word!r} could mean {' or '.join(meant)}: say which.")
+                asks.append(Ask("method", word, meant))
                 rest = tuple(one for one in reading.unread if one != word)
                 reading = replace(reading, unread=rest)
+    asks += [] if reading.method or asks else [Ask("method", "", tuple(Method))]
+    asks += [] if reading.food else [Ask("food")]
     if reading.food and p.facts(reading.food) is None:
         problems = [one for one in problems if "food table" not in one]
         if not (reading.group and reading.acidity):
-            near = ", ".join(p.tables.index.near(reading.food)) or "none"
+            near = p.tables.index.near(reading.food)
+            asks.append(Ask("food", reading.food, near))
+            named = ", ".join(near) or "none"
             problems.append(
-                f"{reading.food!r} is not in the food table (near it: {near}): "
+                f"{reading.food!r} is not in the food table (near it: {named}): "
                 "add group=vegetable acidity=low-acid, or another name."
             )
         else:
             problems += _bad_words(reading)
     problems += _bad_amount(dict(reading.process).get("amount"))
+    asks += [] if reading.place else [Ask("place", "", tuple(sorted(p.place_paths().values())))]
     if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
         if p.stock.places:
             problems.append("Say where it stands: add the name of a place.")
@@ -135,7 +141,7 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
     if reading.made is not None and reading.made > p.today:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")
-    return replace(reading, problems=tuple(problems))
+    return replace(reading, problems=tuple(problems), asks=tuple(asks))
 
 
 def _bad_amount(amount: str | None) -> list[str]:
@@ -184,7 +190,6 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     state = State.WORKING if reading.method in WORKING else State.SEALED
     if dict(reading.process).get("state") in tuple(State):
         state = State(dict(reading.process)["state"])
-    amount = dict(reading.process).get("amount", "")
     size = " ".join(part for part in (reading.size, reading.container) if part)
     doubted = doubt(
         reading.method,
@@ -208,11 +213,11 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         possible=doubted.still_possible if doubted else "",
     )
     since = reading.made or p.today
-    stay = Stay(since, place.id, place.climate, state, place.temperature_f)
-    trial = Container("", "", 1, state, place.id, (stay,), amount)
-    judged = judge(batch, trial, p.book_of_rules, p.today)
+    turn = Turn(some_time(since, p.clock.recorded), "", place.id, state)
+    trial = Container("", "", 1, state, place.id, (turn,))
+    judged = p.assess_bare(batch, trial, p.clock.now).on(p.today)
     table = p.book_of_rules.of(reading.method)
-    packed = as_packed(batch, (stay,)).food
+    packed = as_packed(batch, opened=False).food
     spoken = speaking(table, packed, reading.method, state, place.climate)
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
     if refused is not None:
@@ -232,72 +237,56 @@ def preview(p: Pantry, reading: PutUpReading) -> PutUp:
 def _answer(
     code: str, names: tuple[str, ...], batch: Batch, judged: Judgement, reading: PutUpReading
 ) -> PutUp:
-    said = list(cautions(batch, [judged.verdict]))
+    told = list(cautions(batch, [judged.verdict]))
     if batch.method in CANNED and not batch.doubt and not recorded(dict(batch.process)):
-        said.append(
+        told.append(
             "No process is recorded, so time, pressure and altitude are not checked: add "
             "minutes=, psi= and canner=."
         )
     if not batch.food.known:
-        said.append("Not in the food table: judged by the strictest rule of its group.")
+        told.append("Not in the food table: judged by the strictest rule of its group.")
     return PutUp(
         code,
         names,
         judged.best_by,
         judged.discard_after,
         judged.verdict,
-        tuple(said),
+        tuple(told),
         judged.reasons,
         reading,
     )
 
 
+@booked
 def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
     """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
-    judged = _judged(p, reading)[3]
-    event = event_of(p, reading)
-    p.book(event)
-    code = event.data["code"]
-    names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
-    return _answer(code, names, p.stock.batches[event.batch], judged, reading)
-
-
-def event_of(p: Pantry, reading: PutUpReading, nth: int = 0) -> Event:
-    """The put-up as an event, not yet booked; the `nth` of several that are booked together."""
     batch, state, place, _ = _judged(p, reading)
-    used = _used_codes(p)
-    for _ in range(nth):
-        used.add(next_code(used))
-    id_ = f"b{p.next_id()}{nth or ''}"
-    return p.event(
-        Did.PUT_UP,
-        batch=id_,
-        containers=[f"{id_}.{n}" for n in range(1, reading.count + 1)],
-        code=next_code(used),
-        food={
-            "name": batch.food.name,
-            "group": batch.food.group.value,
-            "acidity": batch.food.acidity.value,
-            "classes": sorted(batch.food.classes),
-            "known": batch.food.known,
-        },
-        method=batch.method.value,
-        made=_iso(batch.made),
-        size=batch.size,
-        process=[list(pair) for pair in batch.process],
-        note=batch.note,
-        place=place.id,
-        state=state.value,
-        amount=dict(reading.process).get("amount", ""),
-        doubt=list(batch.doubt),
-        possible=batch.possible,
+    code, id_ = p.next_code(), f"b{p.next_id()}"
+    p.book(
+        said.PutUp(
+            id_,
+            code,
+            tuple(f"{id_}.{n}" for n in range(1, reading.count + 1)),
+            batch.food,
+            batch.method,
+            place.id,
+            state,
+            batch.made,
+            batch.size,
+            _held(reading),
+            batch.process,
+            batch.note,
+            doubt=batch.doubt,
+            possible=batch.possible,
+        )
     )
+    names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
+    booked_as = p.stock.batches[id_]
+    judged = p.judge(p.containers_of(booked_as)[0])
+    return _answer(code, names, booked_as, judged, reading)
 
 
-def _used_codes(p: Pantry) -> set[str]:
-    """Every code ever given, undone batches too: a lid may still carry it."""
-    return {event.data["code"] for event in p.events if event.did is Did.PUT_UP}
-
-
-def _iso(day: date | None) -> str | None:
-    return day.isoformat() if day else None
+def _held(reading: PutUpReading) -> Amount | None:
+    """What each container holds, where it is drawn from by amount."""
+    typed = dict(reading.process).get("amount", "")
+    return amount_of(typed) if typed else None

@@ -2,11 +2,30 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
 from pantry_tui.core import dates
+from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event
-from pantry_tui.core.log.fold import standing
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import batch_named, name_of
+from pantry_tui.store import log as events_of
+from pantry_tui.store.store import reading
+
+
+@dataclass(frozen=True, slots=True)
+class LogLine:
+    """One act: its id, day, hour ("18:30" or ""), kind, lid code ("" for none), and in words."""
+
+    id: str
+    day: str
+    at: str
+    kind: str
+    code: str
+    says: str
+    undone: bool
 
 
 def log(p: Pantry, code: str | None = None) -> list[str]:
@@ -16,84 +35,180 @@ def log(p: Pantry, code: str | None = None) -> list[str]:
 
 def log_lines(p: Pantry, code: str | None = None) -> list[tuple[str, str]]:
     """The same, each line with the lid code of its batch ("" when it is about none)."""
-    batch = batch_named(p, code) if code else None
-    counted = {event.id for event in standing(p.events)}
-    lines: list[tuple[str, str]] = []
-    for event in sorted(p.events, key=lambda e: e.id):
-        if event.did is Did.UNDO or (batch is not None and event.batch != batch.id):
-            continue
-        undone = "" if event.id in counted else " (undone)"
-        about = p.stock.batches.get(event.batch)
-        text = f"{dates.say(event.day)}: {describe(p, event)}{undone}"
-        lines.append((about.code if about else "", text))
-    return lines
+    return [(one.code, _text(one)) for one in entries(p, code)]
+
+
+def log_window(p: Pantry, start: int, stop: int, code: str = "") -> tuple[int, list[LogLine]]:
+    """How many acts there are, and those from `start` to before `stop`, oldest first."""
+    where, values = _about(p, code)
+    with reading(p.path):
+        total = p.store.db.execute(f"SELECT count(*) FROM log {where}", values).fetchone()[0]
+        window = f"{where} ORDER BY id LIMIT {max(0, stop - start)} OFFSET {max(0, start)}"
+        ids = [row[0] for row in p.store.db.execute(f"SELECT id FROM log {window}", values)]
+        holes = ", ".join("?" * len(ids))
+        found = events_of.select(p.store.db, f"WHERE id IN ({holes})", ids)
+    return total, _lines(p, found)
+
+
+def entries(p: Pantry, code: str | None = None) -> list[LogLine]:
+    """All acts, or those of a batch, oldest first. Raises BadInput for an unknown code."""
+    where, values = _about(p, code or "")
+    with reading(p.path):
+        found = events_of.select(p.store.db, where, values)
+    return _lines(p, found)
+
+
+def _about(p: Pantry, code: str) -> tuple[str, tuple[str, ...]]:
+    acts = "WHERE did NOT IN ('undo', 'redo')"
+    if not code:
+        return acts, ()
+    batch = batch_named(p, code).id
+    return f"{acts} AND id IN (SELECT event FROM of_batch WHERE batch = ?)", (batch,)
+
+
+def _lines(p: Pantry, events: Sequence[Event]) -> list[LogLine]:
+    gone = {row[0] for row in p.store.db.execute("SELECT event FROM undone")}
+    return [_line(p, event, event.id in gone) for event in events]
+
+
+def _line(p: Pantry, event: Event, undone: bool) -> LogLine:
+    at = "" if event.at is None else f"{event.at // 60:02d}:{event.at % 60:02d}"
+    day = event.day.isoformat()
+    code = _code(p, event)
+    return LogLine(event.id, day, at, event.did.value, code, describe(p, event), undone)
+
+
+def _text(line: LogLine) -> str:
+    undone = " (undone)" if line.undone else ""
+    day = dates.say(dates.iso(line.day))
+    return f"{day}{' ' + line.at if line.at else ''}: {line.says}{undone}"
+
+
+def _code(p: Pantry, event: Event) -> str:
+    if isinstance(event.payload, said.PutUp):
+        return event.payload.code
+    found = p.load(event.batch) if event.batch else None
+    return found[0].code if found else ""
+
+
+_VERBS = {
+    Did.PUT_UP: "put up",
+    Did.READY: "finished",
+    Did.MOVE: "moved",
+    Did.OPEN: "opened",
+    Did.THAW: "thawed",
+    Did.USE: "used",
+    Did.DISCARD: "discarded",
+    Did.GIVE: "gave away",
+    Did.MISSING: "missing",
+    Did.SIGN: "saw",
+    Did.CORRECT: "corrected",
+    Did.RATED: "rated",
+}
 
 
 def describe(p: Pantry, event: Event) -> str:
     """One event in words: "opened 7C/2 runner beans"."""
-    data = event.data
+    payload = event.payload
     if not event.batch:
-        return _of_the_house(p, event)
-    words = {
-        Did.PUT_UP: "put up",
-        Did.FINISH: "finished",
-        Did.MOVE: "moved",
-        Did.OPEN: "opened",
-        Did.THAW: "thawed",
-        Did.USE: "used",
-        Did.DISCARD: "discarded",
-        Did.GIVE: "gave away",
-        Did.LOSE: "lost",
-        Did.SIGN: "saw",
-        Did.CORRECT: "corrected",
-        Did.RESERVED: "kept" if data.get("for") else "no longer kept",
+        house = _HOUSE.get(type(payload))
+        return house(p, payload) if house else event.did.value
+    verb = _VERBS.get(event.did, event.did.value)
+    if isinstance(payload, said.Reserved):
+        verb = "kept" if payload.kept_for else "no longer kept"
+    amount = getattr(payload, "said", "") or getattr(payload, "amount", None)
+    drawn = f"{amount} of " if amount and not isinstance(payload, said.PutUp) else ""
+    return f"{verb} {drawn}{_what(p, event)}{_more(p, payload)}"
+
+
+def _what(p: Pantry, event: Event) -> str:
+    """ "2 of 7C runner beans", "7C/2 runner beans"."""
+    payload, ids = event.payload, event.containers
+    if isinstance(payload, said.PutUp):
+        count = f"{len(ids)} of " if len(ids) > 1 else ""
+        return f"{count}{payload.code} {payload.food.name}"
+    found = p.load(event.batch)
+    if found is None:
+        return "a batch that was taken back"
+    batch, containers = found
+    if len(ids) == 1 and ids[0] in containers:
+        return f"{name_of(p, containers[ids[0]])} {batch.food.name}"
+    count = f"{len(ids)} of " if len(ids) > 1 else ""
+    return f"{count}{batch.code} {batch.food.name}"
+
+
+def _more(p: Pantry, payload: said.Payload) -> str:
+    """Where to, for whom, why."""
+    parts = []
+    place = getattr(payload, "place", "")
+    if place in p.places:
+        where = "to" if isinstance(payload, said.Move) else "in"
+        parts.append(f" {where} {p.place_paths()[place]}")
+    match payload:
+        case said.Give() if payload.to:
+            parts.append(f" to {payload.to}")
+        case said.Reserved() if payload.kept_for:
+            parts.append(f" for {payload.kept_for}")
+        case said.Discard() if payload.why:
+            parts.append(f" ({payload.why})")
+        case said.Rated():
+            parts.append(f": {': '.join(filter(None, (payload.rating.value, payload.note)))}")
+        case said.Sign():
+            parts.append(f": {payload.words}")
+    return "".join(parts)
+
+
+def _place(p: Pantry, payload: Any) -> str:
+    return p.place_paths().get(payload.place, "a place that is gone")
+
+
+def _counted(p: Pantry, payload: said.Count) -> str:
+    found = len(payload.back) + sum(len(one.containers) for one in payload.new)
+    fewer = f"{len(payload.gone)} fewer, {found} more than recorded"
+    return f"counted {_place(p, payload)}: {fewer}"
+
+
+def _changed(p: Pantry, payload: said.PlaceChanged) -> str:
+    climate = f" ({payload.climate})" if payload.climate else ""
+    return f"changed the place {payload.name or _place(p, payload)}{climate}"
+
+
+def _stood_in(p: Pantry, payload: said.Substitutes) -> str:
+    return f"{' and '.join(payload.others) or 'nothing'} may stand in for {payload.food}"
+
+
+def _home(p: Pantry, payload: said.Household) -> str:
+    told = {
+        "altitude": f"{payload.altitude_ft} ft" if payload.altitude_ft is not None else "",
+        "people": str(payload.people or ""),
+        "units": payload.units or "",
+        "meals a week": str(payload.meals or ""),
     }
-    batch = p.stock.batches.get(event.batch)
-    if batch is None:
-        code, food, count = data.get("code", ""), data.get("food", {}).get("name", ""), ""
-    else:
-        code, food = batch.code, batch.food.name
-        count = f"{len(event.containers)} of " if len(event.containers) > 1 else ""
-        if len(event.containers) == 1 and event.did is not Did.PUT_UP:
-            container = p.stock.containers.get(event.containers[0])
-            code = name_of(p, container) if container else code
-    parts = [words.get(event.did, event.did.value), f"{count}{code} {food}"]
-    if data.get("amount") and event.did is not Did.PUT_UP:
-        parts.insert(1, f"{data['amount']} of")
-    if data.get("place") and data["place"] in p.stock.places:
-        where = "to" if event.did is Did.MOVE else "in"
-        parts.append(f"{where} {p.place_paths()[data['place']]}")
-    if data.get("to"):
-        parts.append(f"to {data['to']}")
-    if data.get("for"):
-        parts.append(f"for {data['for']}")
-    if data.get("why"):
-        parts.append(f"({data['why']})")
-    if event.did is Did.TASTED:
-        parts.append(f": {': '.join(filter(None, (data['taste'], data.get('note'))))}")
-    if data.get("words"):
-        parts.append(f": {data['words']}")
-    return " ".join(parts).replace(" :", ":")
+    return "household: " + ", ".join(f"{name} {value}" for name, value in told.items() if value)
 
 
-def _of_the_house(p: Pantry, event: Event) -> str:
-    """A line of the log that is about no batch."""
-    data = event.data
-    if event.did is Did.READING:
-        return f"read {data['temp_f']:g} F in {p.place_paths().get(data['place'], '?')}"
-    if event.did is Did.FOOD_ADDED:
-        return f"added the food {data['name']}"
-    if event.did is Did.RULE_ADDED:
-        return f"added a rule for {data['food']}, {data['method']}"
-    if event.did is Did.SUBSTITUTES:
-        others = " and ".join(data["others"])
-        return f"{others or 'nothing'} may stand in for {data['food']}"
-    if event.did is Did.DISH:
-        return f"{'kept' if data['takes'] else 'dropped'} the dish {data['name']}"
-    place = p.place_paths().get(str(data.get("place", "")), "?")
-    if event.did is Did.OUTAGE:
-        return f"power cut of {round(data['hours'], 1):g} h in {place}"
-    if event.did is Did.COUNT:
-        found = len(data["back"]) + sum(len(one["containers"]) for one in data["new"])
-        return f"counted {place}: {len(data['gone'])} fewer, {found} more than recorded"
-    return f"place {data['name']} ({data['climate']})"
+def _table(p: Pantry, payload: said.Table) -> str:
+    days = [dates.say(payload.days[0]), dates.say(payload.days[-1])] if payload.days else []
+    who = "as usual" if payload.people is None else f"{payload.people} at the table"
+    return f"{' to '.join(dict.fromkeys(days))}: {who}"
+
+
+_HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
+    said.Reading: lambda p, one: f"read {one.temp_f:g} F in {_place(p, one)}",
+    said.FoodAdded: lambda p, one: f"added the food {one.name}",
+    said.RuleAdded: lambda p, one: f"added a rule for {one.food}, {one.method}",
+    said.Substitutes: _stood_in,
+    said.Dish: lambda p, one: f"{'kept' if one.takes else 'dropped'} the dish {one.name}",
+    said.Outage: lambda p, one: f"power cut of {round(one.hours, 1):g} h in {_place(p, one)}",
+    said.Count: _counted,
+    said.PlaceAdded: lambda p, one: f"place {one.name} ({one.climate})",
+    said.PlaceChanged: _changed,
+    said.PlaceRemoved: lambda p, one: f"removed the place {_place(p, one)}",
+    said.Household: _home,
+    said.Ceiling: lambda p, one: (
+        f"{one.what}: "
+        + ("as usual" if one.most is None else f"at most {one.most:g} servings a person a week")
+    ),
+    said.Table: _table,
+    said.Planned: lambda p, one: f"the week: {one.said or 'planned anew'}",
+}

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from pantry_tui.core.log.events import Did
+from pantry_tui.core.log.payloads import Rated
 from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Rating
 from pantry_tui.errors import BadInput
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 
@@ -29,6 +29,7 @@ def split(words: Sequence[str]) -> tuple[str, str]:
     return " ".join(words[:taken]), " ".join(words[taken:])
 
 
+@booked
 def taste(p: Pantry, ref: str, said: str, note: str = "") -> Done:
     """Keep what was said of a batch, also of one that is eaten up. The last word stands.
 
@@ -37,20 +38,20 @@ def taste(p: Pantry, ref: str, said: str, note: str = "") -> Done:
     batch = batch_named(p, ref)
     which = read_taste(said)
     words = clean(note)
-    p.book(p.event(Did.TASTED, batch=batch.id, taste=which.value, note=words))
+    p.book(Rated(batch.id, which, words))
     more = f" ({words})" if words else ""
     return Done(f"Noted of {batch.code} {batch.food.name}: {which}{more}.")
 
 
 def verdicts(p: Pantry, food: str) -> tuple[str, ...]:
     """The last word on each batch of a food, youngest batch first: "not again: 7C"."""
-    mine = [b for b in p.batches() if b.food.name == food and b.tasted]
-    mine.sort(key=lambda b: (b.tasted[-1].day, b.code), reverse=True)
+    mine = [b for b in p.batches() if b.food.name == food and b.rated]
+    mine.sort(key=lambda b: (b.rated[-1].day, b.code), reverse=True)
     return tuple(beside(batch) for batch in mine)
 
 
 def beside(batch: Batch) -> str:
     """The last word on a batch, short enough to stand beside a number."""
-    last = batch.tasted[-1]
+    last = batch.rated[-1]
     note = f" ({last.note})" if last.note else ""
-    return f"{last.taste}: {batch.code}{note}"
+    return f"{last.rating}: {batch.code}{note}"

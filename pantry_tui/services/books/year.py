@@ -53,7 +53,7 @@ def _of_food(p: Pantry, name: str, batches: Sequence[Batch]) -> list[FoodYear]:
         end = starts[index + 1] if index + 1 < len(starts) else None
         year = _year(name, containers, days, start, end)
         ids = {c.batch for c in containers if start <= days[c.id] < (end or date.max)}
-        tasted = tuple(beside(batch) for batch in batches if batch.id in ids and batch.tasted)
+        tasted = tuple(beside(batch) for batch in batches if batch.id in ids and batch.rated)
         found.append(replace(year, tasted=tasted))
     return found
 

@@ -11,15 +11,14 @@ from collections.abc import Iterable, Iterator
 from typing import Any
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.rules import Rule, speaking
-from pantry_tui.core.keeping.warmth import closest
-from pantry_tui.core.log.events import Did
+from pantry_tui.core.keeping.rules import Rule, closest, speaking
+from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.own import rule_of
-from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 
 _SPAN = re.compile(r"\s*(\d{1,3})\s*(day|week|month|year)s?\s*")
@@ -33,6 +32,7 @@ def word(kind: Any, text: str, what: str) -> Any:
         raise BadInput(f"{text!r} is no {what}: one of {', '.join(kind)}.") from None
 
 
+@booked
 def add_food(p: Pantry, name: str, group: str, acidity: str, also: Iterable[str] = ()) -> Done:
     """A food that the tables do not have. It is judged by the strictest rule of its group."""
     shown = " ".join(name.lower().split())
@@ -43,10 +43,11 @@ def add_food(p: Pantry, name: str, group: str, acidity: str, also: Iterable[str]
         raise Refused(f"{shown!r} is known already, as {known.name}.")
     kind, sour = word(Group, group, "food group"), word(Acidity, acidity, "acidity")
     others = [" ".join(one.lower().split()) for one in also if one.strip()]
-    p.book(p.event(Did.FOOD_ADDED, name=shown, also=others, group=kind.value, acidity=sour.value))
+    p.book(said.FoodAdded(shown, kind, sour, tuple(others)))
     return Done(f"Added the food {shown} ({kind}, {sour}), judged by the strictest of its group.")
 
 
+@booked
 def add_rule(
     p: Pantry,
     method: str,
@@ -62,28 +63,27 @@ def add_rule(
     how = method_named(method)
     facts = p.facts(food)
     if facts is None:
-        raise BadInput(f"{food!r} is no known food: add it first with `pantry-tui own food`.")
+        raise BadInput(f"{food!r} is no known food: add it first with `pantry-tui add-food`.")
     span = _SPAN.fullmatch(keeps.lower())
     if span is None:
         raise BadInput(f"{keeps!r} is no span of time: write 10 days, 3 weeks or 6 months.")
-    data = {
-        "method": how.value,
-        "food": facts.name,
-        "state": word(State, state, "state").value,
-        "climate": word(Climate, climate, "climate").value,
-        "kind": word(Kind, kind, "kind of limit").value,
-        "number": int(span[1]),
-        "unit": span[2] + "s",
-        "why": " ".join(why.split()),
-    }
-    event = p.event(Did.RULE_ADDED, **data)
-    rule = rule_of(event)
+    added = said.RuleAdded(
+        how,
+        facts.name,
+        word(State, state, "state"),
+        word(Climate, climate, "climate"),
+        word(Kind, kind, "kind of limit"),
+        int(span[1]),
+        span[2] + "s",
+        " ".join(why.split()),
+    )
+    rule = rule_of(added)
     if rule.kind is Kind.REFUSE:
         raise BadInput("A rule of your own is about quality or safety.")
     _refuse_looser(p, facts, rule)
-    p.book(event)
+    p.book(added)
     return Done(
-        f"Added your own rule: {facts.name}, {how}, {rule.state}, {data['climate']}: "
+        f"Added your own rule: {facts.name}, {how}, {rule.state}, {added.climate}: "
         f"{dates.span(int(span[1]), rule.unit)} ({rule.kind})."
     )
 
@@ -93,7 +93,7 @@ def _refuse_looser(p: Pantry, food: FoodFacts, rule: Rule) -> None:
     found = speaking(p.tables.book.of(rule.method), food, rule.method, rule.state, climate)
     if any(one.kind is Kind.REFUSE for one in found):
         raise Refused(f"Publications do not let it stand there: {found[0].wording}")
-    published = closest(found, Batch("", "", food, rule.method, None), Kind.SAFETY)
+    published = closest(found, food, Kind.SAFETY)
     if published is None or published.use is None or rule.kind is not Kind.SAFETY:
         return
     if rule.days > published.days:

@@ -20,7 +20,7 @@ from pantry_tui.core.safety.process import (
 )
 from pantry_tui.core.words import Acidity, Trust
 from pantry_tui.errors import BadInput
-from pantry_tui.reference.process import load_not_recommended, load_processes
+from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 
 _SHOWN = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
@@ -92,12 +92,12 @@ def _cite(tables: Tables, row: ProcessRow | NotRecommended) -> str:
 
 def _find(tables: Tables, text: str) -> _Asked:
     """A published name or one of its other names first, then the food table's names."""
-    rows, advice = load_processes(), load_not_recommended()
+    advice = load_not_recommended()
     facts = _facts(tables, text)
     for name in (text, facts.name if facts else ""):
         key = name_key(name)
         warned = next((one for one in advice if key and key in one.names), None)
-        published = tuple(row for row in rows if key in row.names)
+        published = processes_named(name)
         if warned is not None or published:
             return _Asked(name, facts, published, warned)
     if facts is not None:

@@ -6,9 +6,10 @@ from datetime import date
 from typing import Any
 
 from pantry_tui.core.dates import span
-from pantry_tui.core.keeping.limits import judge
-from pantry_tui.core.keeping.rules import Rule, Status, closeness, speaking
-from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
+from pantry_tui.core.keeping.exposure import imagined
+from pantry_tui.core.keeping.limits import judge_fresh
+from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
@@ -62,6 +63,8 @@ def keeps(
         place = _best_climate(tables, how, what, standing)
     rules = tables.book.of(how)
     spoken = speaking(rules, what, how, standing, place)
+    warmth = temp_f if temp_f is not None else _reference(spoken, place)
+    spoken = list(held_at(spoken, warmth))
     answer: dict[str, Any] = {
         "method": how.value,
         "food": what.name,
@@ -71,17 +74,14 @@ def keeps(
         "best_by": None,
         "discard_after": None,
         "published": {
-            kind.value: _range(rules, what, standing, place, spoken, kind)
-            for kind in (Kind.QUALITY, Kind.SAFETY)
+            kind.value: _range(what, spoken, kind) for kind in (Kind.QUALITY, Kind.SAFETY)
         },
         "reasons": [],
         "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
     }
     since = made or date(2000, 1, 1)
-    warmth = temp_f if temp_f is not None else _reference(spoken, place)
-    stay = Stay(since, "", place, standing, warmth, measured=True)
-    container = Container("", "", 1, standing, "", (stay,))
-    judged = judge(Batch("", "", what, how, since), container, tables.book, since)
+    there = imagined(place, warmth, measured=True)
+    judged = judge_fresh(Batch("", "", what, how, since), standing, there, since, tables.book)
     if made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
@@ -114,14 +114,7 @@ def _allowed(how: Method, what: FoodFacts, spoken: list[Rule]) -> bool:
     return not any(rule.kind is Kind.REFUSE for rule in spoken)
 
 
-def _range(
-    rules: tuple[Rule, ...] | Any,
-    what: FoodFacts,
-    standing: State,
-    place: Climate,
-    spoken: list[Rule],
-    kind: Kind,
-) -> list[Any] | None:
+def _range(what: FoodFacts, spoken: list[Rule], kind: Kind) -> list[Any] | None:
     """[least, most, unit] of the row in use; None where nothing is published with a number."""
     fits = [rule for rule in spoken if rule.kind is kind and rule.use is not None]
     if not fits:

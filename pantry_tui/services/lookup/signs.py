@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.limits import as_packed
-from pantry_tui.core.log.events import Did
-from pantry_tui.core.log.fold import standing
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.events import standing
 from pantry_tui.core.model import Container
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
@@ -21,10 +21,11 @@ from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Kept, SignAnswer, SignRow
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 from pantry_tui.services.stock.view import HELP
+from pantry_tui.store import log
 
 #: What a person says of a container that was looked at and shows nothing.
 LOOKED = ("looked", "sound", "looks sound", "nothing", "fine", "ok")
@@ -35,7 +36,7 @@ READING = "Verdict and disposal are this program's strict reading of the source.
 def possible(p: Pantry, container: Container) -> list[Sign]:
     """The signs that can be seen on a container, worst first."""
     batch = p.stock.batches[container.batch]
-    food = as_packed(batch, container.stays).food
+    food = as_packed(batch, container.state is State.OPEN).food
     return signs_for(load_signs(), batch.method, food, container.state is not State.SEALED)
 
 
@@ -45,6 +46,7 @@ def possible_words(p: Pantry, ref: str) -> list[str]:
     return [*dict.fromkeys(sign.words for sign in possible(p, container)), "looks sound"]
 
 
+@booked
 def mark(p: Pantry, ref: str, text: str) -> SignAnswer:
     """Record a sign on the oldest container unless one is named, and say what it means.
 
@@ -54,16 +56,7 @@ def mark(p: Pantry, ref: str, text: str) -> SignAnswer:
     batch = p.stock.batches[container.batch]
     name = name_of(p, container)
     if " ".join(text.lower().split()) in LOOKED:
-        p.book(
-            p.event(
-                Did.SIGN,
-                batch=batch.id,
-                containers=[container.id],
-                sign="looked",
-                words="looks sound",
-                verdict=Verdict.SOUND.value,
-            )
-        )
+        p.book(said.Sign(batch.id, (container.id,), "looked", "looks sound", Verdict.SOUND))
         judged = p.judge(p.stock.containers[container.id])
         return SignAnswer(name, "looks sound", judged.verdict, (), (), (), judged.reasons)
     known = possible(p, container)
@@ -76,17 +69,7 @@ def mark(p: Pantry, ref: str, text: str) -> SignAnswer:
         )
     verdict = verdict_of(sign, batch.method, batch.food, container.state is State.SEALED)
     suspect = f"{name} showed {sign.words} on {dates.say(p.today)}" if sign.suspect_batch else ""
-    p.book(
-        p.event(
-            Did.SIGN,
-            batch=batch.id,
-            containers=[container.id],
-            sign=sign.id,
-            words=sign.words,
-            verdict=verdict.value,
-            suspect=suspect,
-        )
-    )
+    p.book(said.Sign(batch.id, (container.id,), sign.id, sign.words, verdict, suspect))
     return _answer(p, name, sign, verdict, suspect)
 
 
@@ -138,7 +121,7 @@ def listing(method: str | None = None) -> list[SignRow]:
 def recall(p: Pantry, code: str) -> list[Kept]:
     """Where every container of a batch is or went, and to whom it was given."""
     batch = batch_named(p, code)
-    given = _given(p)
+    given = _given(p, batch.id)
     return [
         Kept(
             name_of(p, container),
@@ -152,7 +135,8 @@ def recall(p: Pantry, code: str) -> list[Kept]:
     ]
 
 
-def _given(p: Pantry) -> dict[str, str]:
+def _given(p: Pantry, batch: str) -> dict[str, str]:
     """Container -> to whom it was given."""
-    gifts = (event for event in standing(p.events) if event.did is Did.GIVE)
-    return {id_: event.data.get("to", "") for event in gifts for id_ in event.containers}
+    events = standing(log.of_batch(p.store.db, batch))
+    gifts = (event.payload for event in events if isinstance(event.payload, said.Give))
+    return {id_: gift.to for gift in gifts for id_ in gift.containers}

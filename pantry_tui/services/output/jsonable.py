@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import fields
 from datetime import date
 from enum import Enum
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from pantry_tui.services.rows import BatchView, Done, DueRow, PutUp, PutUpReading, Shelf, WeekView
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import (
+        BatchView,
+        Done,
+        DueRow,
+        PutUp,
+        PutUpReading,
+        Shelf,
+        WeekView,
+    )
 
 
 def plain(value: Any) -> Any:
@@ -21,7 +29,7 @@ def plain(value: Any) -> Any:
     if isinstance(value, dict):
         return {str(key): plain(one) for key, one in value.items()}
     if hasattr(value, "__dataclass_fields__"):
-        return {field.name: plain(getattr(value, field.name)) for field in fields(value)}
+        return {name: plain(getattr(value, name)) for name in value.__dataclass_fields__}
     return value
 
 
@@ -45,6 +53,11 @@ def shelves(found: list[Shelf]) -> list[dict[str, Any]]:
     ]
 
 
+def places(found: list[Shelf]) -> list[dict[str, Any]]:
+    """The places alone."""
+    return [{key: one[key] for key in one if key != "rows"} for one in shelves(found)]
+
+
 def batch(view: BatchView) -> dict[str, Any]:
     """One batch whole; `process` as an object, equal containers under `containers`."""
     answer: dict[str, Any] = plain(view)
@@ -60,10 +73,18 @@ def done(what: Done) -> dict[str, Any]:
     return answer
 
 
+def took_back(what: Done) -> dict[str, Any]:
+    """The contract's `undo` and `redo`."""
+    return {"took_back": [what.message], **done(what)}
+
+
 def reading(read: PutUpReading) -> dict[str, Any]:
-    """What a put-up line was understood as."""
+    """What a put-up line was understood as: the contract's `read_as`."""
     answer: dict[str, Any] = plain(read)
-    answer["process"] = dict(read.process)
+    process = dict(read.process)
+    answer["vessel"] = answer.pop("container")
+    answer["contents"] = process.pop("amount", None)
+    answer["process"] = process
     return answer
 
 

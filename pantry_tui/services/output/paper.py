@@ -14,7 +14,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.log.events import Did
-from pantry_tui.core.log.fold import standing
+from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
@@ -24,6 +24,7 @@ from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import DueRow, Label, Sheet
 from pantry_tui.services.stock import view
 from pantry_tui.services.stock.pick import batch_named, name_of
+from pantry_tui.store import log
 
 _STYLE = (
     "body{font-family:sans-serif;margin:1.5em}table{border-collapse:collapse;width:100%}"
@@ -39,10 +40,9 @@ def sheet(p: Pantry, what: str) -> Sheet:
     """`due`, `opened`, `week`, `outage`, or the content of a place. Raises BadInput, Refused."""
     wanted = what.strip().lower()
     if wanted == "due":
-        return _sheet(p, "Eat first", sorted(view.due(p), key=view.eating_order))
+        return _sheet(p, "Eat first", view.due(p))
     if wanted in ("opened", "open"):
         rows = [row for row in view.due(p) if row.state in (State.OPEN, State.THAWED)]
-        rows.sort(key=view.eating_order)
         return _sheet(p, "Open or thawed: finish these first", rows)
     if wanted == "outage":
         return _outage(p)
@@ -80,21 +80,23 @@ def _fetch(p: Pantry) -> Sheet:
 
 def _outage(p: Pantry) -> Sheet:
     """What the last power cut did to every item, what to use first on top."""
-    cuts = [event for event in standing(p.events) if event.did is Did.OUTAGE]
+    cuts = log.of_kinds(p.store.db, (Did.OUTAGE,))
     if not cuts:
         raise Refused("No power cut is booked: see `pantry-tui outage --help`.")
-    last = cuts[-1]
+    day, last = cuts[-1].day, cuts[-1].payload
+    assert isinstance(last, Outage)
     rows = []
-    for id_, (verdict, words) in last.data["marks"].items():
-        container = p.stock.containers[id_]
+    for mark in last.marks:
+        container = p.stock.containers[mark.container]
         food = p.stock.batches[container.batch].food.name
         where = p.where(container) if container.here else container.fate
-        rows.append((SEVERITY.index(Verdict(verdict)), name_of(p, container), food, where, words))
+        worse = SEVERITY.index(mark.verdict)
+        rows.append((worse, name_of(p, container), food, where, mark.words))
     cells = tuple(
         (code, clean(food), clean(where), words)
         for _, code, food, where, words in sorted(rows, reverse=True)
     )
-    title = f"Power cut of {last.data['hours']:g} h, {dates.say(last.day)}"
+    title = f"Power cut of {last.hours:g} h, {dates.say(day)}"
     return Sheet(title, ("container", "food", "place", "verdict"), cells, (view.HELP,))
 
 

@@ -7,13 +7,14 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, Appetite, at_table
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.household import said_of
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan.eaten import learned
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock.aside import aside
 
 #: Days that may be marked at once.
 _LONGEST = 120
@@ -24,7 +25,7 @@ def appetite(p: Pantry) -> Appetite:
     return p.once("appetite", lambda: p.appetite(learned(p)))
 
 
-@aside
+@booked
 def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
     """Servings a person a week of a food group or a food; 0 for what nobody eats; "usual" forgets.
 
@@ -38,7 +39,7 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
             raise BadInput(f"{what!r} is no food and no group; the groups are {groups}.")
         name = facts.name
     if servings.strip().lower() == "usual":
-        p.save({f"appetite:{name}": None})
+        p.book(said.Ceiling(name))
         return Done(f"{name.capitalize()}: as usual again.")
     try:
         most = float(servings)
@@ -46,31 +47,29 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
         raise BadInput(f"{servings!r} is no number of servings: write 3, 0.5 or usual.") from None
     if not 0 <= most <= 50:
         raise BadInput("Servings a person a week lie between 0 and 50.")
-    p.save({f"appetite:{name}": f"{most:g}"})
+    p.book(said.Ceiling(name, most))
     if most == 0:
         return Done(f"{name.capitalize()} will not be proposed any more.")
     return Done(f"{name.capitalize()}: at most {most:g} servings a person a week.")
 
 
-@aside
+@booked
 def set_people(p: Pantry, people: int) -> Done:
     """How many usually eat from the store. Raises BadInput."""
-    if not 1 <= people <= 100:
-        raise BadInput("The household must be 1 to 100 people.")
-    p.save({"people": str(people)})
+    p.book(said_of(people=people))
     return Done(f"Planning for {people}.")
 
 
-@aside
+@booked
 def set_meals(p: Pantry, meals: int) -> Done:
     """Main meals a week that come from the stores. Raises BadInput."""
     if not 1 <= meals <= 21:
         raise BadInput("Main meals a week from the stores are 1 to 21.")
-    p.save({"meals": str(meals)})
+    p.book(said.Household(meals=meals))
     return Done(f"Planning {meals} main meals a week from the stores.")
 
 
-@aside
+@booked
 def set_table(p: Pantry, people: int | None, first: date, last: date | None = None) -> Done:
     """So many sit at the table from `first` to `last`: 0 away, None as usual. Raises BadInput."""
     end = last or first
@@ -80,9 +79,8 @@ def set_table(p: Pantry, people: int | None, first: date, last: date | None = No
         raise BadInput(f"At most {_LONGEST} days at once.")
     if people is not None and not 0 <= people <= 100:
         raise BadInput("At the table are 0 to 100 people.")
-    value = None if people is None else str(people)
-    days = (first + timedelta(days=n) for n in range((end - first).days + 1))
-    p.save({f"table:{day.isoformat()}": value for day in days})
+    days = tuple(first + timedelta(days=n) for n in range((end - first).days + 1))
+    p.book(said.Table(days, people))
     when = dates.say(first) if end == first else f"{dates.say(first)} to {dates.say(end)}"
     return Done(f"{when}: {'as usual' if people is None else at_table(people)}.")
 

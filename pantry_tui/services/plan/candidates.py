@@ -10,13 +10,13 @@ from math import ceil
 
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import first_date
-from pantry_tui.core.model import Batch, Container, Stay
+from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
 from pantry_tui.core.plan.pace import next_harvest
 from pantry_tui.core.plan.shares import PutUp, expected
 from pantry_tui.core.plan.shares import needs as core_needs
-from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State, Verdict
+from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.eaten import YEAR, by_week
 from pantry_tui.services.plan.portions import born, whole
@@ -81,7 +81,7 @@ def _candidate(
     key = batch.id, frozen
     if key not in opened:
         state = State.THAWED if thaw_days else State.OPEN
-        opened[key] = _open_days(p, batch, container, state)
+        opened[key] = _open_days(p, container, state)
     return Candidate(
         container=container.id,
         food=batch.food.name,
@@ -111,11 +111,9 @@ def _thaw_days(batch: Batch) -> int:
     return max(1, ceil((weight(batch.size) or 1.0) / _LB_A_DAY))
 
 
-def _open_days(p: Pantry, batch: Batch, container: Container, state: State) -> int | None:
+def _open_days(p: Pantry, container: Container, state: State) -> int | None:
     """Days that it keeps in a fridge once open or thawed; None where nothing short is published."""
-    stay = Stay(p.today, "", Climate.FRIDGE, state, ASSUMED_F[Climate.FRIDGE])
-    as_if = replace(container, state=state, stays=(*container.stays, stay), signs=())
-    judged = p.judge_bare(batch, as_if)
+    judged = p.judge_in(replace(container, signs=()), Climate.FRIDGE, state)
     after = judged.discard_after
     return max(0, (after - p.today).days) if after is not None else None
 
@@ -126,8 +124,8 @@ def needs(
     """What the days from `start` have to heed, as the log and the harvests have it."""
     since: dict[str, date] = {}
     for one in found:
-        stays = p.stock.containers[one.container].stays
-        since[one.food] = min(since.get(one.food, p.today), stays[0].since)
+        came = p.stock.containers[one.container].turns[0].when.day
+        since[one.food] = min(since.get(one.food, p.today), came)
     logs = by_week(p)
     ahead = [0.0] * max(0, (start - p.today) // timedelta(days=7))
     eaten, harvests = {}, {}

@@ -5,11 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from pantry_tui.core.log.events import Did
-from pantry_tui.core.log.fold import standing
+from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.menu import Dish
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 
 _EXAMPLE = 'write "bean soup = 4 runner beans, 4 chicken stock"'
@@ -18,15 +17,13 @@ _TAKES = re.compile(r"\s*(\d{1,3}(?:\.\d{1,2})?)\s+(.+?)\s*")
 
 def dishes(p: Pantry) -> Sequence[Dish]:
     """All that stand, by name."""
-    found: dict[str, Dish] = {}
-    for event in standing(p.events):
-        if event.did is Did.DISH:
-            name = event.data["name"]
-            takes = tuple((food, float(servings)) for food, servings in event.data["takes"])
-            found[name] = Dish(name, takes)
-    return [dish for _, dish in sorted(found.items()) if dish.takes]
+    return [
+        Dish(name, tuple((one.food, one.servings) for one in takes))
+        for name, takes in sorted(p.home.dishes.items())
+    ]
 
 
+@booked
 def keep(p: Pantry, line: str) -> Done:
     """A dish from "bean soup = 4 runner beans, 4 chicken stock"; an older one of that name goes.
 
@@ -40,7 +37,7 @@ def keep(p: Pantry, line: str) -> Done:
     for part in rest.split(","):
         food, servings = _take(p, part)
         takes[food] = takes.get(food, 0.0) + servings
-    p.book(p.event(Did.DISH, name=name, takes=list(takes.items())))
+    p.book(said.Dish(name, tuple(said.Taken(food, much) for food, much in takes.items())))
     return Done(f"Kept {say(Dish(name, tuple(takes.items())))}.")
 
 
@@ -58,10 +55,11 @@ def _take(p: Pantry, part: str) -> tuple[str, float]:
     return facts.name, servings
 
 
+@booked
 def drop(p: Pantry, name: str) -> Done:
     """Plan it no more. Raises Refused."""
     dish = named(p, name)
-    p.book(p.event(Did.DISH, name=dish.name, takes=[]))
+    p.book(said.Dish(dish.name))
     return Done(f"The dish {dish.name} is not planned any more.")
 
 

@@ -10,11 +10,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from pantry_tui.core.amounts import read_amount
-from pantry_tui.core.log.events import Did, Event
-from pantry_tui.core.log.fold import FATES, standing
+from pantry_tui.core.amounts import Amount
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.events import Event
+from pantry_tui.core.log.fold import EMPTY, FATE_OF
 from pantry_tui.core.model import Batch, Container
-from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.servings import container_size, in_amount
 
@@ -43,41 +43,30 @@ class Leaving:
 
 def born(batch: Batch, container: Container) -> date:
     """The day made; where nobody knows it, the day it came into the store."""
-    return batch.made or container.stays[0].since
+    return batch.made or container.turns[0].when.day
 
 
 def whole(p: Pantry, container: Container) -> float:
     """Servings in the container when it was put up: by its amount or weight, else by its size."""
-    known: dict[tuple[str, str], float] = p.once("servings", dict)
-    key = (container.batch, _at_first(p).get(container.id, ""))
+    known: dict[tuple[str, Amount | None], float] = p.once("servings", dict)
+    key = (container.batch, container.first)
     if key not in known:
         batch = p.stock.batches[container.batch]
-        known[key] = in_amount(p, batch, key[1]) if key[1] else container_size(p, batch)
+        held = container.first
+        known[key] = in_amount(p, batch, str(held)) if held else container_size(p, batch)
     return known[key]
 
 
 def left_in(p: Pantry, container: Container) -> float:
     """Servings in it now."""
-    first = _at_first(p).get(container.id, "")
-    return whole(p, container) * (_part(container.amount, first) if first else 1.0)
+    return whole(p, container) * _part(container)
 
 
-def _at_first(p: Pantry) -> dict[str, str]:
-    """Container -> the amount it was put up with; only bulk ones."""
-
-    def find() -> dict[str, str]:
-        made = (e for e in standing(p.events) if e.did is Did.PUT_UP and e.data.get("amount"))
-        return {id_: event.data["amount"] for event in made for id_ in event.containers}
-
-    return p.once("amounts at first", find)
-
-
-def _part(amount: str, first: str) -> float:
-    """("24 lb", "30 lb") -> 0.8. What is left is kept in the unit it was put up in."""
-    try:
-        return min(1.0, float(read_amount(amount)[0] / read_amount(first)[0]))
-    except BadInput:
+def _part(container: Container) -> float:
+    """What is left of it, as a share of what it held."""
+    if container.left is None or container.first is None:
         return 1.0
+    return min(1.0, float(container.left.number / container.first.number))
 
 
 def leavings(p: Pantry) -> Sequence[Leaving]:
@@ -86,28 +75,37 @@ def leavings(p: Pantry) -> Sequence[Leaving]:
 
 
 def _leavings(p: Pantry) -> list[Leaving]:
-    first = _at_first(p)
     part: dict[str, float] = {}  # what is left of a container, as a share of the whole
     unseen: dict[str, Leaving] = {}
     counted: dict[str, date] = {}
     found: list[Leaving] = []
-    for event in standing(p.events):
-        if event.did in FATES:
-            for id_ in event.containers:
+    for event in p.standing:
+        payload = event.payload
+        if isinstance(payload, said.Use | said.Discard | said.Give | said.Missing):
+            why = payload.why if isinstance(payload, said.Discard) else ""
+            for id_ in payload.containers:
+                container = p.stock.containers[id_]
                 before = part.get(id_, 1.0)
-                left = event.data.get("left", "")
-                part[id_] = _part(left, first.get(id_, "")) if left else 0.0
-                gone = whole(p, p.stock.containers[id_]) * max(0.0, before - part[id_])
-                why = event.data.get("why", "")
-                found.append(Leaving(id_, FATES[event.did], gone, event.day, event.day, why))
-        elif event.did is Did.COUNT:
-            place = event.data["place"]
-            for id_, fate in event.data.get("gone", {}).items():
-                unseen[id_] = _unseen(p, event, id_, fate, counted.get(place), part.get(id_, 1.0))
-            for id_ in event.data.get("back", {}):
-                unseen.pop(id_, None)  # it was there all the time
-            counted[place] = event.day
+                part[id_] = _after(container, before, payload.amount)
+                gone = whole(p, container) * max(0.0, before - part[id_])
+                fate = FATE_OF[type(payload)].value
+                found.append(Leaving(id_, fate, gone, event.day, event.day, why))
+        elif isinstance(payload, said.Count):
+            for one in payload.gone:
+                id_, since = one.container, counted.get(payload.place)
+                unseen[id_] = _unseen(p, event, id_, one.fate.value, since, part.get(id_, 1.0))
+            for back in payload.back:
+                unseen.pop(back.container, None)  # it was there all the time
+            counted[payload.place] = event.day
     return [*found, *unseen.values()]
+
+
+def _after(container: Container, before: float, amount: Amount | None) -> float:
+    """The share that is left after an amount was drawn, or all of it."""
+    if amount is None or container.first is None:
+        return 0.0
+    left = before - float(amount.number / container.first.number)
+    return left if left * float(container.first.number) >= EMPTY else 0.0
 
 
 def _unseen(

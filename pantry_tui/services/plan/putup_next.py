@@ -12,9 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from pantry_tui.core.keeping.exposure import stretches
-from pantry_tui.core.keeping.limits import judge
-from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
@@ -159,7 +157,7 @@ def _spoiled(p: Pantry, year: FoodYear, containers: Sequence[Container]) -> int:
     mine = {container.id for container in containers}
     return sum(
         one.container in mine
-        and one.fate in ("discarded", "lost")
+        and one.fate in ("discarded", "missing")
         and one.why not in TOO_MUCH
         and year.start <= one.end < (year.end or date.max)
         for one in leavings(p)
@@ -168,19 +166,14 @@ def _spoiled(p: Pantry, year: FoodYear, containers: Sequence[Container]) -> int:
 
 def life_days(p: Pantry, way: Usual) -> int | None:
     """Days of quality that a fresh container has in its usual place, None without a figure."""
-    stays = way.container.stays
-    stay = next((one for one in stays if one.state is State.SEALED), stays[0])
-    fresh = replace(stay, since=p.today)
-    container = Container(
-        way.container.id,
-        way.batch.id,
-        1,
-        fresh.state,
-        fresh.place,
-        stretches((fresh,), p.stock.places),
-    )
+    turns = way.container.turns
+    sealed = next((turn for turn in turns if turn.state is State.SEALED), turns[0])
+    where = sealed.place or turns[0].place
+    state = sealed.state or State.SEALED
+    fresh = Turn(p.clock.now, "", where, state)
+    container = Container(way.container.id, way.batch.id, 1, state, where or "", (fresh,))
     batch = replace(way.batch, made=p.today, printed=None, doubt=(), suspect="")
-    judged = judge(batch, container, p.book_of_rules, p.today)
+    judged = p.assess_bare(batch, container, p.clock.now).on(p.today)
     ends = [day for day in (judged.best_by, judged.discard_after) if day is not None]
     return (min(ends) - p.today).days if ends else None
 

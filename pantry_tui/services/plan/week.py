@@ -10,23 +10,22 @@ from itertools import groupby
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.rotation import UNFIT
-from pantry_tui.core.log.fold import standing
+from pantry_tui.core.log.payloads import Eaten, Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Menu, Pick, Why
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Climate, State, Verdict
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import candidates, needs
 from pantry_tui.services.plan.dishes import dishes
 from pantry_tui.services.plan.servings import portion, servings
-from pantry_tui.services.plan.weekdraft import Entry, WeekDraft
+from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock import act
-from pantry_tui.services.stock.aside import aside
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.view import everything
@@ -74,7 +73,7 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     return plan(found, eats, first, need, draft.wishes, dishes(p), length)
 
 
-@aside
+@booked
 def accept(p: Pantry, start: date | None = None) -> Done:
     """Keep this week's plan. Nothing is booked until it is eaten. Raises BadInput, and Refused for
     a later week while there is still something to eat of an accepted one."""
@@ -88,33 +87,33 @@ def accept(p: Pantry, start: date | None = None) -> Done:
             "eaten, or plan it anew, before you accept another."
         )
     entries = _entries(p, menu_of(p, replace(draft, plan=None)).picks)
-    _keep(p, draft, entries)
+    _keep(p, draft, entries, "accepted")
     return Done(f"Kept the week from {dates.say(draft.start)}; mark each day when it is eaten.")
 
 
-def accept_anew(p: Pantry, draft: WeekDraft) -> None:
+def accept_anew(p: Pantry, draft: WeekDraft, words: str) -> None:
     """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again; what
     lies where it lay keeps its reason."""
     was = {(id_, day): e.why for e in draft.plan or () for id_ in e.containers for day in e.days}
     done = [entry for entry in draft.plan or () if not days_ahead(p, entry)]
     rest = [
-        replace(entry, why=was.get((entry.containers[0], entry.days[0]), entry.why))
+        entry._replace(why=was.get((entry.containers[0], entry.days[0]), entry.why))
         for entry in _entries(p, menu_of(p, draft).picks)
     ]
-    _keep(p, draft, [*done, *rest])
+    _keep(p, draft, [*done, *rest], words)
 
 
-def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> None:
+def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], words: str) -> None:
     """The plan itself says from now on what lies where; its dishes stay asked for."""
     cooked = {entry.dish: entry.days[0] for entry in entries if entry.dish}
     wishes = replace(draft.wishes, pins=(), dishes=cooked)
-    weekdraft.save(p, replace(draft, wishes=wishes, plan=tuple(entries)))
+    weekdraft.save(p, replace(draft, wishes=wishes, plan=tuple(entries)), words)
 
 
-@aside
+@booked
 def forget(p: Pantry) -> Done:
     """Plan anew, without what was wished for."""
-    weekdraft.forget(p)
+    weekdraft.forget(p, "planned anew")
     return Done("The week is planned anew.")
 
 
@@ -123,6 +122,7 @@ def accepted(p: Pantry) -> WeekView | None:
     return week(p) if weekdraft.load(p).plan is not None else None
 
 
+@booked
 def eaten(p: Pantry, day: date) -> Done:
     """Book all that the accepted week has for a day, in one transaction. Raises Refused.
 
@@ -139,10 +139,13 @@ def eaten(p: Pantry, day: date) -> Done:
     said = {name: entry for name, entry in steps if _begins(p, name, entry, day) is not None}
     if not said:
         return Done(f"{dates.say(day)}: only what is open already; nothing to book.")
-    done = act.several(p, list(said), lambda ref: _book(p, ref, said[ref], day))
-    group = _last_group(p)
-    over = [replace(e, booked=(*e.booked, (day, group))) if e in todo else e for e in draft.plan]
-    weekdraft.save(p, replace(draft, plan=tuple(over)))
+    with p.together():
+        done = act.several(p, list(said), lambda ref: _book(p, ref, said[ref], day))
+        over = [
+            e._replace(booked=(*e.booked, Eaten(day, p.group))) if e in todo else e
+            for e in draft.plan
+        ]
+        weekdraft.save(p, replace(draft, plan=tuple(over)), f"{dates.say(day)} is eaten")
     return Done(
         f"Booked {dates.say(day)} as eaten: {', '.join(said)}.", done.warnings, done.containers
     )
@@ -168,11 +171,6 @@ def _book(p: Pantry, ref: str, entry: Entry, day: date) -> Done:
     return act.open_(p, ref) if step == "open" else act.thaw(p, ref)
 
 
-def _last_group(p: Pantry) -> str:
-    last = p.last_standing()
-    return str(last.data.get("group", last.id)) if last else ""
-
-
 def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:
     """What of an accepted week is not eaten on all its days."""
     return [entry for entry in draft.plan or () if days_ahead(p, entry)]
@@ -182,8 +180,7 @@ def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
     """Its days that are not eaten yet; a booking that was taken back does not count."""
     if not entry.booked:
         return entry.days
-    groups = {event.data.get("group", event.id) for event in standing(p.events)}
-    eaten = {day for day, group in entry.booked if group in groups}
+    eaten = {day for day, group in entry.booked if p.stands(group)}
     return tuple(day for day in entry.days if day not in eaten)
 
 
@@ -288,7 +285,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     batch = p.stock.batches[first.batch]
     whole = sum(servings(p, container) for container in left)
     part = entry.servings if entry.amount else whole
-    why = tuple(_why(p, entry))
+    why = tuple(_why(entry))
     return Take(
         code=batch.code,
         food=batch.food.name,
@@ -306,7 +303,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     )
 
 
-def _why(p: Pantry, entry: Entry) -> Iterable[str]:
+def _why(entry: Entry) -> Iterable[str]:
     """Why it is in the week, and what its opening ties up."""
     words = {
         Why.KEPT: "You put it there.",

@@ -9,21 +9,22 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Pick
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import candidates
 from pantry_tui.services.plan.dishes import named
 from pantry_tui.services.plan.week import accept_anew, days_ahead, menu_of
-from pantry_tui.services.plan.weekdraft import Entry, WeekDraft
+from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock.aside import aside
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 
 
+@booked
 def pin(p: Pantry, ref: str, day: date) -> Done:
     """Eat it on that day; the oldest of a batch, or the very container. Refuses what is unfit."""
     draft, on = _draft(p), _ahead(p, day)
@@ -37,6 +38,7 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     return _keep(p, _pinned(draft, container, on), f"{_say(p, container)} on {dates.say(on)}.")
 
 
+@booked
 def shift(p: Pantry, ref: str, by: int) -> Done:
     """A day later (1) or earlier (-1) than it is planned."""
     draft = _draft(p)
@@ -44,6 +46,7 @@ def shift(p: Pantry, ref: str, by: int) -> Done:
     return pin(p, _name(p, pick), pick.day + timedelta(days=by))
 
 
+@booked
 def unpin(p: Pantry, ref: str) -> Done:
     """It may lie on any day again; of an accepted week it stays a part."""
     draft = _draft(p)
@@ -54,6 +57,7 @@ def unpin(p: Pantry, ref: str) -> Done:
     return _keep(p, draft.with_wishes(pins=pins), f"{_say(p, container)} on any day again.")
 
 
+@booked
 def keep(p: Pantry, ref: str, day: date) -> Done:
     """It stays on that day, or, kept before, may lie on any again."""
     draft = weekdraft.load(p)
@@ -64,6 +68,7 @@ def keep(p: Pantry, ref: str, day: date) -> Done:
     return unpin(p, ref) if pinned else pin(p, ref, day)
 
 
+@booked
 def leave_out(p: Pantry, ref: str) -> Done:
     """Nothing of that food this week, or again if it was left out. A lid code or a food."""
     draft = _draft(p)
@@ -80,6 +85,7 @@ def leave_out(p: Pantry, ref: str) -> Done:
     return _keep(p, draft.with_wishes(left_out=left, pins=pins), said)
 
 
+@booked
 def swap(p: Pantry, ref: str) -> Done:
     """Another food of the same group on that day, the one that should go first; the food it takes
     the place of is left out this week. Raises Refused when there is none."""
@@ -110,6 +116,7 @@ def swap(p: Pantry, ref: str) -> Done:
     return _keep(p, _pinned(changed, instead, pick.day), said)
 
 
+@booked
 def out(p: Pantry, day: date) -> Done:
     """Nobody cooks that day; what was planned moves. Said again: at home after all."""
     draft, on = _draft(p), _ahead(p, day)
@@ -120,6 +127,7 @@ def out(p: Pantry, day: date) -> Done:
     return _keep(p, draft.with_wishes(out=days, pins=pins, dishes=dishes), said)
 
 
+@booked
 def cook(p: Pantry, name: str, day: date) -> Done:
     """A dish on a day; said again for that day, not any more. Raises Refused when it lacks food."""
     draft, on = _draft(p), _ahead(p, day)
@@ -180,12 +188,13 @@ def _pins(p: Pantry, entries: Iterable[Entry]) -> tuple[tuple[str, date], ...]:
     )
 
 
-@aside
+@booked
 def _keep(p: Pantry, draft: WeekDraft, said: str) -> Done:
+    words = said.partition(";")[0].rstrip(".")
     if draft.plan is None:
-        weekdraft.save(p, draft)
+        weekdraft.save(p, draft, words)
     else:
-        accept_anew(p, draft)
+        accept_anew(p, draft, words)
     return Done(said)
 
 

@@ -4,27 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from fractions import Fraction
-from typing import Any
 
 from pantry_tui.core import dates
-from pantry_tui.core.amounts import read_amount
+from pantry_tui.core.amounts import Amount, amount_of, read_amount
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import UNFIT, order_key
-from pantry_tui.core.keeping.rules import speaking
-from pantry_tui.core.log.events import Did
-from pantry_tui.core.log.fold import standing
-from pantry_tui.core.model import Container, Place, Stay
+from pantry_tui.core.keeping.rules import Rule, speaking
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.older import reason_of
+from pantry_tui.core.model import Container, Place, Turn
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.books.logbook import describe
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import view
-from pantry_tui.services.stock.aside import take_back
 from pantry_tui.services.stock.fit import edible, fit, refuse_if_none_fits, refuse_unfit
-from pantry_tui.services.stock.pick import containers_named, name_of, ordered
+from pantry_tui.services.stock.pick import containers_named, name_of, ordered, standing_of_food
 from pantry_tui.services.stock.reserve import suits, was_kept
+from pantry_tui.services.stock.seen import At, still, when
 
 Fits = Callable[[Container], bool]
 
@@ -33,10 +30,10 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
     """Says where a container of the same food stands that should have gone first."""
     batch = p.stock.batches[taken.batch]
     mine = order_key(batch, taken, p.judge(taken))
-    said: dict[str, str] = {}
-    for other in ordered(p, [c for c in p.stock.containers.values() if c.here]):
+    said_of: dict[str, str] = {}
+    for other in ordered(p, standing_of_food(p, batch.food.name)):
         theirs = p.stock.batches[other.batch]
-        if theirs.id in (batch.id, *said) or theirs.food.name != batch.food.name:
+        if theirs.id in (batch.id, *said_of):
             continue
         judged = p.judge(other)
         if judged.verdict in UNFIT or other.state is State.WORKING or other.reserved:
@@ -46,11 +43,11 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
         if order_key(theirs, other, judged) < mine:
             opened = other.state in (State.OPEN, State.THAWED)
             why = f"is {other.state}" if opened else "is older" if older else "falls due first"
-            said[theirs.id] = f"{what} {why}: take that one first next time."
+            said_of[theirs.id] = f"{what} {why}: take that one first next time."
         elif older:
             why = f"is {taken.state}" if taken.state is State.OPEN else "falls due first"
-            said[theirs.id] = f"{what} is older, but this one {why}, so it rightly goes first."
-    return tuple(said.values())[:2]
+            said_of[theirs.id] = f"{what} is older, but this one {why}, so it rightly goes first."
+    return tuple(said_of.values())[:2]
 
 
 def _count(amount: str | None) -> tuple[int, str]:
@@ -65,25 +62,37 @@ def _count(amount: str | None) -> tuple[int, str]:
     return int(number), ""
 
 
-def use(p: Pantry, ref: str, amount: str | None = None, any_: bool = False) -> Done:
+@booked
+def use(
+    p: Pantry,
+    ref: str,
+    amount: str | None = None,
+    any_: bool = False,
+    *,
+    at: At | None = None,
+    saw: str = "",
+) -> Done:
     """Eat the oldest fitting container (or `amount` of a bulk one). Refuses what is unfit.
 
-    `any_` silences the word about an older jar; it never lets unfit food through.
+    `any_` silences the word about an older jar; it never lets unfit food through. `saw` is what a
+    screen showed of it: Refused where that has changed since.
     """
+    still(p, ref, saw)
     count, bulk = _count(amount)
     refuse_if_none_fits(p, ref, ours=True)
     taken = containers_named(p, ref, count, lambda c: fit(p, c), "be eaten", ours=True)
     batch = p.stock.batches[taken[0].batch]
     warnings = was_kept(p, taken) + (() if any_ else _left_behind(p, taken[0]))
     warnings += tuple(_doubts(p.judge(c)) for c in taken[:1] if _doubts(p.judge(c)))
-    ids = [c.id for c in taken]
+    ids = tuple(c.id for c in taken)
     if not bulk:
-        p.book(p.event(Did.USE, batch=batch.id, containers=ids))
-        said = f"Used {_say(p, taken)}; {_remaining(p, batch.id)}."
-        return Done(said, warnings, _names(p, taken))
-    left = _less(taken[0], bulk)
-    p.book(p.event(Did.USE, batch=batch.id, containers=ids, amount=bulk, left=left))
-    rest = f"{left} left" if left else "it is empty now"
+        p.book(said.Use(batch.id, ids), **when(at))
+        done = f"Used {_say(p, taken)}; {_remaining(p, batch.id)}."
+        return Done(done, warnings, _names(p, taken))
+    drawn = _drawn(taken[0], bulk)
+    p.book(said.Use(batch.id, ids, drawn, bulk), **when(at))
+    after = p.stock.containers[taken[0].id]
+    rest = f"{after.left} left" if after.here else "it is empty now"
     return Done(f"Used {bulk} of {_say(p, taken)}; {rest}.", warnings, _names(p, taken))
 
 
@@ -93,19 +102,20 @@ def _doubts(judged: Judgement) -> str:
     return ""
 
 
-def _less(container: Container, take: str) -> str:
-    """What is left of a bulk container, "" when it is empty."""
-    from pantry_tui.measures import subtract  # pint is loaded only where amounts convert
-
-    if not container.amount:
+def _drawn(container: Container, take: str) -> Amount:
+    """What is taken, exactly, in the unit of what is there. Raises Refused for more than is."""
+    if container.left is None:
         raise Refused("It has no recorded weight or volume: use it whole, or by count.")
-    left = subtract(container.amount, take)
-    return "" if read_left(left) == 0 else left
+    have, wanted = container.left, amount_of(take)
+    if not wanted.unit or not have.unit:
+        raise BadInput(f"Give the amount with its unit, like 2 {have.unit or 'lb'}.")
+    if wanted.unit != have.unit:
+        from pantry_tui.measures import convert  # the unit library only where amounts convert
 
-
-def read_left(text: str) -> Fraction:
-    """The number in "3 lb", 0 when nothing is left."""
-    return Fraction(text.split()[0]) if text and text[0].isdigit() else Fraction(0)
+        wanted = Amount(convert(wanted.number, wanted.unit, have.unit), have.unit)
+    if wanted.number > have.number:
+        raise Refused(f"Only {have} is left: take {have} or less.")
+    return wanted
 
 
 def _say(p: Pantry, taken: Sequence[Container]) -> str:
@@ -143,25 +153,29 @@ def _cold_place(p: Pantry, container: Container, state: State) -> str:
     return here.id
 
 
-def _change_state(
-    p: Pantry, ref: str, did: Did, state: State, verb: str, fits: Fits, **data: Any
+def _changed(
+    p: Pantry,
+    ref: str,
+    state: State,
+    verb: str,
+    fits: Fits,
+    payload: Callable[[Container, str], said.Open | said.Thaw],
+    at: At | None,
 ) -> Done:
     taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c))
     container = taken[0]
-    batch = p.stock.batches[container.batch]
     refuse_unfit(p, container, also="; leave it shut")
     place = _cold_place(p, container, state)
-    if did is Did.THAW:
+    if state is State.THAWED:
         _refuse_state(p, container, place, state)
     warnings = was_kept(p, taken)
-    warnings += _left_behind(p, container) if did is Did.OPEN else ()
-    p.book(p.event(did, batch=batch.id, containers=[container.id], place=place, **data))
+    warnings += _left_behind(p, container) if state is State.OPEN else ()
+    p.book(payload(container, place), **when(at))
     after = p.stock.containers[container.id]
     where = f"; it now stands in {p.where(after)}" if place != container.place else ""
-    done = {Did.OPEN: "Opened", Did.THAW: "Thawed"}[did]
-    return Done(
-        f"{done} {_say(p, [after])}{where}. {_until(p.judge(after))}", warnings, _names(p, [after])
-    )
+    done = {State.OPEN: "Opened", State.THAWED: "Thawed"}[state]
+    told = f"{done} {_say(p, [after])}{where}. {_until(p.judge(after))}"
+    return Done(told, warnings, _names(p, [after]))
 
 
 def _until(judged: Judgement) -> str:
@@ -176,15 +190,23 @@ def _sealed(container: Container) -> bool:
     return container.state is State.SEALED
 
 
-def open_(p: Pantry, ref: str) -> Done:
+@booked
+def open_(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
     """Open the oldest sealed container; it goes to the fridge where publications ask for that."""
-    return _change_state(p, ref, Did.OPEN, State.OPEN, "be opened", _sealed)
+    still(p, ref, saw)
+
+    def opened(c: Container, place: str) -> said.Open:
+        return said.Open(c.batch, (c.id,), place)
+
+    return _changed(p, ref, State.OPEN, "be opened", _sealed, opened, at)
 
 
 def _refuse_state(p: Pantry, container: Container, place: str, state: State) -> None:
     """Refuses a change of state that publications do not allow (a closed vacuum pack of fish)."""
     after = _as_if_moved(p, container, p.stock.places[place], state)
-    if after.verdict in UNFIT and any(rule.kind is Kind.REFUSE for rule in after.rules):
+    if after.verdict in UNFIT and any(
+        isinstance(rule, Rule) and rule.kind is Kind.REFUSE for rule in after.rules
+    ):
         raise Refused(f"{_say(p, [container])}: {after.reasons[0]}")
 
 
@@ -192,42 +214,59 @@ def _refuse_state(p: Pantry, container: Container, place: str, state: State) -> 
 THAWED_IN = ("fridge", "cold water", "microwave")
 
 
-def thaw(p: Pantry, ref: str, how: str = "fridge") -> Done:
+@booked
+def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw: str = "") -> Done:
     """Thaw the oldest container that stands in a freezer, in the fridge unless `how` says else."""
+    still(p, ref, saw)
     if how not in THAWED_IN:
         raise BadInput(f"{how!r} is no way to thaw: one of {', '.join(THAWED_IN)}.")
 
     def frozen(c: Container) -> bool:
-        return p.stock.places[c.place].climate is Climate.FREEZER
+        return p.places[c.place].climate is Climate.FREEZER
+
+    def thawed(c: Container, place: str) -> said.Thaw:
+        return said.Thaw(c.batch, (c.id,), place, "" if how == "fridge" else how)
 
     some = containers_named(p, ref, ours=True, first=lambda c: not frozen(c))[0]
     if not frozen(some):
         raise Refused(f"{name_of(p, some)} does not stand in a freezer: there is no thaw.")
-    return _change_state(
+    return _changed(
         p,
         ref,
-        Did.THAW,
         State.THAWED,
         "be thawed",
         lambda c: frozen(c) and c.state in (State.SEALED, State.OPEN),
-        how="" if how == "fridge" else how,
+        thawed,
+        at,
     )
 
 
-def finish(p: Pantry, ref: str) -> Done:
+@booked
+def ready(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
     """A working batch is done: all its working containers are sealed from today."""
+    still(p, ref, saw)
     first = containers_named(p, ref, 1, lambda c: c.state is State.WORKING, "be finished")[0]
     batch = p.stock.batches[first.batch]
     working = [c for c in p.containers_of(batch) if c.state is State.WORKING]
     taken = [first] if "/" in ref else working
-    p.book(p.event(Did.FINISH, batch=batch.id, containers=[c.id for c in taken]))
+    p.book(said.Ready(batch.id, tuple(c.id for c in taken)), **when(at))
     after = p.judge(p.stock.containers[first.id])
     return Done(f"Finished {_say(p, taken)}. {_until(after)}", (), _names(p, taken))
 
 
-def move(p: Pantry, ref: str, place: str, count: int | None = None) -> Done:
+@booked
+def move(
+    p: Pantry,
+    ref: str,
+    place: str,
+    count: int | None = None,
+    *,
+    at: At | None = None,
+    saw: str = "",
+) -> Done:
     """Move one named container, or `count` (all when None) of a batch. Refuses a place where
     publications do not let this food stand; out of a freezer counts as thawed."""
+    still(p, ref, saw)
     to = p.find_place(place)
     if "/" in ref:
         taken = containers_named(p, ref)
@@ -248,7 +287,7 @@ def move(p: Pantry, ref: str, place: str, count: int | None = None) -> Done:
         raise Refused("They are in different states: move them one at a time, like 7C/3.")
     state = states.pop()
     refrozen = to.climate is Climate.FREEZER and state is State.THAWED
-    if refrozen and any(c.stays[-1].thawed for c in taken):
+    if refrozen and any(_thawed_fast(c) for c in taken):
         raise Refused(
             "What was thawed in cold water or a microwave oven is cooked before it is frozen again."
         )
@@ -264,7 +303,7 @@ def move(p: Pantry, ref: str, place: str, count: int | None = None) -> Done:
             raise Refused(f"{_say(p, [container])} may not stand in {to.name}: {why}")
         if after.verdict is Verdict.UNKNOWN:
             warnings.append(after.reasons[0])
-    p.book(p.event(Did.MOVE, batch=batch.id, containers=ids, place=to.id, state=state.value))
+    p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
     thawed = " It counts as thawed from today." if fresh else ""
@@ -275,6 +314,17 @@ def move(p: Pantry, ref: str, place: str, count: int | None = None) -> Done:
     )
 
 
+def _turned(taken: Sequence[Container], state: State) -> State | None:
+    """The state that a move gives, None where it gives none."""
+    return state if any(c.state is not state for c in taken) else None
+
+
+def _thawed_fast(container: Container) -> bool:
+    """Whether it was last thawed in cold water or a microwave oven."""
+    thawed = [turn for turn in container.turns if turn.state is State.THAWED]
+    return bool(thawed and thawed[-1].how)
+
+
 def _state_there(p: Pantry, container: Container, to: Place) -> State:
     leaves = p.stock.places[container.place].climate is Climate.FREEZER
     if leaves and to.climate is not Climate.FREEZER and container.state is State.SEALED:
@@ -283,24 +333,23 @@ def _state_there(p: Pantry, container: Container, to: Place) -> State:
 
 
 def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Judgement:
-    stay = Stay(p.today, to.id, to.climate, state, to.temperature_f)
-    moved = replace(container, stays=(*container.stays, stay), state=state)
-    return p.judge_as(moved)
+    turn = Turn(p.clock.now, "", to.id, state)
+    return p.judge_as(container, turn)
 
 
-def _leave(p: Pantry, did: Did, verb: str, ref: str, count: int | None, **data: Any) -> Done:
-    return _left(p, did, verb, containers_named(p, ref, 1 if count is None else count), **data)
-
-
-def _left(p: Pantry, did: Did, verb: str, taken: Sequence[Container], **data: Any) -> Done:
-    batch = p.stock.batches[taken[0].batch]
-    p.book(p.event(did, batch=batch.id, containers=[c.id for c in taken], **data))
-    return Done(f"{verb} {_say(p, taken)}; {_remaining(p, batch.id)}.", (), _names(p, taken))
-
-
-def give(p: Pantry, ref: str, count: int | None = None, to: str = "") -> Done:
+@booked
+def give(
+    p: Pantry,
+    ref: str,
+    count: int | None = None,
+    to: str = "",
+    *,
+    at: At | None = None,
+    saw: str = "",
+) -> Done:
     """Give away, what is kept for a gift first; refuses what is unfit, since it would hurt
     somebody else."""
+    still(p, ref, saw)
     refuse_if_none_fits(p, ref, ours=False)
     taken = containers_named(
         p,
@@ -311,39 +360,48 @@ def give(p: Pantry, ref: str, count: int | None = None, to: str = "") -> Done:
         first=lambda c: suits(c, to),
     )
     elsewhere = was_kept(p, [c for c in taken if suits(c, to) == 3])
-    return replace(_left(p, Did.GIVE, "Gave away", taken, to=to), warnings=elsewhere)
+    p.book(said.Give(taken[0].batch, _ids(taken), to=to), **when(at))
+    return replace(_gone(p, "Gave away", taken), warnings=elsewhere)
 
 
-def lose(p: Pantry, ref: str, count: int | None = None) -> Done:
+@booked
+def missing(
+    p: Pantry, ref: str, count: int | None = None, *, at: At | None = None, saw: str = ""
+) -> Done:
     """Gone without anyone knowing how."""
-    return _leave(p, Did.LOSE, "Booked as lost", ref, count)
+    still(p, ref, saw)
+    taken = containers_named(p, ref, 1 if count is None else count)
+    p.book(said.Missing(taken[0].batch, _ids(taken)), **when(at))
+    return _gone(p, "Booked as missing", taken)
 
 
-def discard(p: Pantry, ref: str, count: int | None = None, why: str = "") -> Done:
+@booked
+def discard(
+    p: Pantry,
+    ref: str,
+    count: int | None = None,
+    why: str = "",
+    *,
+    at: At | None = None,
+    saw: str = "",
+) -> Done:
     """Thrown away; the reason is required, since next year's plan learns from it."""
+    still(p, ref, saw)
     if not why.strip():
         raise BadInput('Say why it goes: --why "seal failed", for example.')
     # The unfit ones of a batch go first: that is what a person is throwing away.
     taken = containers_named(p, ref, 1 if count is None else count, first=lambda c: edible(p, c))
-    return _left(p, Did.DISCARD, "Discarded", taken, why=why.strip())
+    words = why.strip()
+    p.book(said.Discard(taken[0].batch, _ids(taken), None, reason_of(words), words), **when(at))
+    return _gone(p, "Discarded", taken)
 
 
-def undo(p: Pantry) -> Done:
-    """Take back the last thing done, by appending to the log. Named in words."""
-    if (done := take_back(p)) is not None:
-        return done
-    last = p.last_standing()
-    if last is None:
-        raise Refused("There is nothing to take back.")
-    if last.did is Did.PLACE_ADDED and any(
-        stay.place == last.data["id"] for c in p.stock.containers.values() for stay in c.stays
-    ):
-        raise Refused(f"{last.data['name']} is in use: move what stands there first.")
-    group = last.data.get("group")
-    back = [e for e in standing(p.events) if e.data.get("group") == group] if group else [last]
-    words = describe(p, last) + (f" and {len(back) - 1} more" if len(back) > 1 else "")
-    p.book(*p.in_order([p.event(Did.UNDO, event=one.id) for one in back]))
-    return Done(f"Took back: {words}.")
+def _ids(taken: Sequence[Container]) -> tuple[str, ...]:
+    return tuple(c.id for c in taken)
+
+
+def _gone(p: Pantry, verb: str, taken: Sequence[Container]) -> Done:
+    return Done(f"{verb} {_say(p, taken)}; {_remaining(p, taken[0].batch)}.", (), _names(p, taken))
 
 
 def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:
@@ -351,5 +409,5 @@ def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:
     with p.together():
         done = [do(ref) for ref in refs]
     warnings = tuple(dict.fromkeys(word for one in done for word in one.warnings))
-    said = done[0].message if len(done) == 1 else f"{len(done)} times. {done[-1].message}"
-    return Done(said, warnings, tuple(name for one in done for name in one.containers))
+    told = done[0].message if len(done) == 1 else f"{len(done)} times. {done[-1].message}"
+    return Done(told, warnings, tuple(name for one in done for name in one.containers))

@@ -10,20 +10,21 @@ from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
 
-from pantry_tui.core.log.events import Did, Event
+from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
 from pantry_tui.core.model import Container, Place
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Difference, Done, RoundLine
-from pantry_tui.services.stock import view
+from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import batch_named, name_of
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
-UNRECORDED, MISSING, FOUND = "unrecorded use", "missing", "found"
+UNRECORDED, MISSING = Fate.UNRECORDED, Fate.MISSING
+FOUND = "found"
 #: Fates that a later count may take back: nobody saw it leave.
-UNSEEN = (UNRECORDED, MISSING, "lost")
+UNSEEN = (UNRECORDED, MISSING)
 
 
 @dataclass(slots=True)
@@ -53,7 +54,7 @@ def _keep(p: Pantry, place: Place, now: Draft) -> None:
 
 def lines(p: Pantry, place: Place) -> list[RoundLine]:
     """What should stand there, in walking order, grouped by batch and state."""
-    within, paths, now = view.inside(p, place.id), p.place_paths(), draft(p, place)
+    within, paths, now = inside(p, place.id), p.place_paths(), draft(p, place)
     groups: dict[tuple[str, str, State], list[Container]] = defaultdict(list)
     for container in p.stock.containers.values():
         if container.here and container.place in within:
@@ -155,15 +156,15 @@ def _kind(line: RoundLine) -> str:
     return MISSING if line.seen == 0 else UNRECORDED
 
 
+@booked
 def finish(p: Pantry, place: Place) -> Done:
     """Book every difference and the day of the check in one transaction."""
     differs = differences(p, place)
-    events = [_count_event(p, place)]
-    events += [
-        putup.event_of(p, putup.read(p, text), n) for n, text in enumerate(draft(p, place).finds)
-    ]
+    finds = [putup.read(p, text) for text in draft(p, place).finds]
     with p.together():
-        p.book(*p.in_order(events))
+        p.book(_counted(p, place))
+        for reading in finds:
+            putup.put_up(p, reading)
     p.store.keep_draft(_name(place), None)
     said = "; ".join(_say(one) for one in differs) or "all as expected"
     return Done(f"Checked {p.place_paths()[place.id]}: {said}.")
@@ -180,35 +181,31 @@ def _say(one: Difference) -> str:
     return f"{number} {one.food} {one.booked_as}"
 
 
-def _count_event(p: Pantry, place: Place) -> Event:
-    gone: dict[str, str] = {}
+def _counted(p: Pantry, place: Place) -> Count:
+    gone: list[Gone] = []
     back: dict[str, str] = {}
-    new: list[dict[str, object]] = []
+    new: list[Found] = []
     known: dict[str, int] = {}
     for line in lines(p, place):
         if line.seen is None or line.seen == line.expected:
             continue
         where, batch_id, state = line.key.split("|")
         if line.seen < line.expected:
+            fate = MISSING if line.seen == 0 else UNRECORDED
             missing = _standing(p, where, batch_id, state)[: line.expected - line.seen]
-            gone.update({one.id: _kind(line) for one in missing})
-        else:
-            extra = line.seen - line.expected
-            returned = [
-                c.id
-                for c in p.containers_of(p.stock.batches[batch_id])
-                if not c.here and c.fate in UNSEEN and c.id not in back
-            ][:extra]
-            back.update({id_: where for id_ in returned})
-            if extra > len(returned):
-                numbers = known.setdefault(
-                    batch_id, len(p.containers_of(p.stock.batches[batch_id]))
-                )
-                count = extra - len(returned)
-                known[batch_id] = numbers + count
-                ids = [f"{batch_id}.{numbers + n}" for n in range(1, count + 1)]
-                new.append({"batch": batch_id, "place": where, "state": state, "containers": ids})
-    return p.event(Did.COUNT, place=place.id, gone=gone, back=back, new=new)
+            gone += [Gone(one.id, fate) for one in missing]
+            continue
+        extra = line.seen - line.expected
+        mine = p.containers_of(p.stock.batches[batch_id])
+        returned = [c.id for c in mine if not c.here and c.fate in UNSEEN and c.id not in back]
+        back |= dict.fromkeys(returned[:extra], where)
+        count = extra - len(returned[:extra])
+        if count:
+            number = known.setdefault(batch_id, len(mine))
+            known[batch_id] = number + count
+            ids = tuple(f"{batch_id}.{number + n}" for n in range(1, count + 1))
+            new.append(Found(batch_id, where, State(state), ids))
+    return Count(place.id, tuple(gone), tuple(Back(*one) for one in back.items()), tuple(new))
 
 
 def _standing(p: Pantry, where: str, batch_id: str, state: str) -> list[Container]:

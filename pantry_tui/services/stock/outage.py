@@ -6,21 +6,22 @@ import re
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, time, timedelta
 
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.keeping.rules import SHELF_STABLE
-from pantry_tui.core.log.events import Did, Event
+from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Place
 from pantry_tui.core.safety.outage import NO_FIGURE, Cut, Triage, triage
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.outage import load_outage
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
+from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import name_of
-from pantry_tui.services.stock.view import HELP, inside
+from pantry_tui.services.stock.view import HELP
 
 _TIME = re.compile(r"(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{1,2}):(\d{2})")
 
@@ -32,7 +33,7 @@ def read_time(text: str, today: date) -> datetime:
         if match is None:
             raise ValueError
         day = date.fromisoformat(match[1]) if match[1] else today
-        return datetime(day.year, day.month, day.day, int(match[2]), int(match[3]))
+        return datetime.combine(day, time(int(match[2]), int(match[3])))
     except ValueError:
         raise BadInput(f"{text[:40]!r} is no time: write 18:00 or 2026-11-24 18:00.") from None
 
@@ -67,7 +68,7 @@ def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
     within = inside(p, place.id)
     for c in p.stock.containers.values():
         if c.here and c.place in within and p.stock.places[c.place].climate is place.climate:
-            groups[c.batch, c.place, c.state, c.stays, c.signs].append(c)
+            groups[c.batch, c.place, c.state, c.turns, c.signs].append(c)
     rows = [(_judged(p, group[0], cut), group) for group in groups.values()]
     rows.sort(key=lambda one: (one[0].rank, p.stock.batches[one[1][0].batch].code))
     return [_row(p, found, group) for found, group in rows]
@@ -75,7 +76,7 @@ def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
 
 def _judged(p: Pantry, container: Container, cut: Cut) -> Triage:
     batch = p.stock.batches[container.batch]
-    food = as_packed(batch, container.stays).food
+    food = as_packed(batch, container.state is State.OPEN).food
     found = triage(food, batch.method, container.state, cut, load_outage())
     if NO_FIGURE in found.reasons and batch.method in SHELF_STABLE:
         # It also keeps unrefrigerated, so a cut does not spoil it; still no publication says so.
@@ -103,35 +104,36 @@ def _row(p: Pantry, found: Triage, group: Sequence[Container]) -> OutageRow:
     )
 
 
+@booked
 def book(p: Pantry, place: Place, cut: Cut, *, discard: bool = False) -> Done:
     """Book the cut and what it does to every item, in one transaction."""
     rows = judge_all(p, place, cut)
-    said = f"power cut of {round(cut.hours, 1):g} h"
-    marks: dict[str, list[str]] = {}
-    gone: list[Event] = []
+    words = f"power cut of {round(cut.hours, 1):g} h"
     by_name = {name_of(p, c): c for c in p.stock.containers.values()}
+    marks: list[said.Mark] = []
+    gone: list[said.Discard] = []
     for row in rows:
         containers = [by_name[name] for name in row.container_ids]
         if row.action == "keep":
             continue
-        for container in containers:
-            marks[container.id] = [row.verdict.value, f"{said}: {row.action}"]
+        marks += [said.Mark(c.id, row.verdict, f"{words}: {row.action}") for c in containers]
         if discard and row.verdict in UNFIT:
-            ids = [c.id for c in containers]
-            gone.append(p.event(Did.DISCARD, batch=containers[0].batch, containers=ids, why=said))
-    first = p.event(
-        Did.OUTAGE,
-        containers=list(marks),
-        place=place.id,
+            ids = tuple(c.id for c in containers)
+            why = said.Reason.POWER_CUT
+            gone.append(said.Discard(containers[0].batch, ids, None, why, words))
+    booking = said.Outage(
+        place.id,
         hours=cut.hours,
         full=cut.full,
         max_temp_f=cut.max_temp_f,
         ice=cut.ice,
-        marks=marks,
+        marks=tuple(marks),
     )
     with p.together():
-        p.book(*p.in_order([first, *gone]))
-    return Done(f"Booked a {said} in {place.name}: {_sum(rows)}.", (HELP,) if marks else ())
+        p.book(booking)
+        for one in gone:
+            p.book(one)
+    return Done(f"Booked a {words} in {place.name}: {_sum(rows)}.", (HELP,) if marks else ())
 
 
 def _sum(rows: Sequence[OutageRow]) -> str:

@@ -9,6 +9,8 @@ from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import tables
+from pantry_tui.store.store import reading
 
 
 def batch_named(p: Pantry, ref: str) -> Batch:
@@ -91,12 +93,21 @@ def _batch_of_food(
     first: Callable[[Container], int],
 ) -> Batch:
     """The batch of a food that holds the container to take first. Raises Refused for none."""
-    all_here = (c for c in p.stock.containers.values() if c.here)
-    mine = ordered(p, [c for c in all_here if p.stock.batches[c.batch].food.name == name])
+    mine = ordered(p, standing_of_food(p, name))
     if not mine:
         raise Refused(f"There is nothing of {name} in the store.")
     best = min(mine, key=lambda c: (not fits(c), bool(c.reserved), first(c)))
     return p.stock.batches[best.batch]
+
+
+def standing_of_food(p: Pantry, name: str) -> list[Container]:
+    """What is here of a food, by its name in the tables or the household's own."""
+    tables.ready(p)
+    sql = "SELECT DISTINCT batch FROM lines WHERE food = ?"
+    with reading(p.path):
+        batches = [row[0] for row in p.store.db.execute(sql, (name,))]
+    found = (p.load(id_) for id_ in batches)
+    return [c for one in found if one for c in one[1].values() if c.here]
 
 
 def name_of(p: Pantry, container: Container) -> str:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from pantry_tui.core.amounts import read_temperature
-from pantry_tui.core.log.events import Did
+from pantry_tui.core.log import payloads as said
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, Shelf
 from pantry_tui.services.stock.view import shelves
 
@@ -20,6 +20,7 @@ def read_climate(text: str | None) -> Climate:
         raise BadInput(f"Every place needs a climate, one of {known}; got {text!r}.") from None
 
 
+@booked
 def add(
     p: Pantry,
     name: str,
@@ -39,20 +40,11 @@ def add(
         if place.parent == parent and place.name.lower() == shown.lower():
             raise Refused(f"There is already a place called {shown!r} there.")
     id_ = "p" + p.next_id()
-    p.book(
-        p.event(
-            Did.PLACE_ADDED,
-            id=id_,
-            name=shown,
-            climate=kind.value,
-            parent=parent,
-            target_f=temp_f,
-            capacity=capacity,
-        )
-    )
+    p.book(said.PlaceAdded(id_, shown, kind, parent, temp_f, capacity))
     return Done(f"Added the place {p.place_paths()[id_]} ({kind}).")
 
 
+@booked
 def change(
     p: Pantry,
     place: str,
@@ -68,16 +60,14 @@ def change(
     kind = read_climate(climate) if climate else old.climate
     _check(temp_f, capacity)
     same = kind is old.climate
-    target = temp_f if temp_f is not None else (old.target_f if same else None)
     p.book(
-        p.event(
-            Did.PLACE_CHANGED,
-            id=old.id,
-            name=shown,
-            climate=kind.value,
-            parent=old.parent,
-            target_f=target,
-            capacity=capacity if capacity is not None else old.capacity,
+        said.PlaceChanged(
+            old.id,
+            name=shown if shown != old.name else None,
+            climate=None if same else kind,
+            target_f=temp_f,
+            forget_target=temp_f is None and not same,
+            capacity=capacity,
         )
     )
     now = p.stock.places[old.id]

@@ -8,17 +8,17 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
-from pantry_tui.core.keeping.exposure import stretches
-from pantry_tui.core.keeping.limits import Judgement, judge
+from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import UNFIT
-from pantry_tui.core.log.events import Did, Event
-from pantry_tui.core.model import Container, Place
+from pantry_tui.core.log.payloads import Reading
+from pantry_tui.core.model import Container, Place, Read
 from pantry_tui.core.words import ASSUMED_F, Climate, Verdict
 from pantry_tui.errors import BadInput
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 
 
+@booked
 def read(
     p: Pantry, place: str, temp_f: float, humidity: float | None = None, at: date | None = None
 ) -> Done:
@@ -29,8 +29,7 @@ def read(
         raise BadInput(f"{dates.say(day)} is still to come: give the day it was read.")
     if humidity is not None and not 0 <= humidity <= 100:
         raise BadInput("Humidity lies between 0 and 100 %.")
-    event = p.event(Did.READING, place=where.id, temp_f=temp_f, humidity=humidity)
-    p.book(_on(event, day))
+    p.book(Reading(where.id, temp_f, humidity), day=day)
     path = p.place_paths()[where.id]
     said = f"Read {temp_f:g} F in {path}" + (f" on {dates.say(day)}." if at else ".")
     return Done(said, tuple(_notices(p, [p.stock.places[where.id]])))
@@ -48,10 +47,6 @@ def read_line(p: Pantry, place: str, typed: str) -> Done:
     return read(p, place, read_temperature(words[0], p.bare_degree), humidity)
 
 
-def _on(event: Event, day: date) -> Event:
-    return replace(event, day=day)
-
-
 def notices(p: Pantry) -> list[str]:
     """One sentence for every place whose last reading costs something, worst first."""
     return list(_notices(p, p.stock.places.values()))
@@ -60,13 +55,13 @@ def notices(p: Pantry) -> list[str]:
 def _notices(p: Pantry, places: Iterable[Place]) -> Iterable[str]:
     paths = p.place_paths()
     for place in places:
-        if not place.spells or not place.spells[-1].measured:
+        if place.reading is None:
             continue
         here = [c for c in p.stock.containers.values() if c.here and c.place == place.id]
         said = _cost(p, place, here)
         if said:
-            read = dates.say(place.spells[-1].since)
-            warm = place.spells[-1].temperature_f
+            read = dates.say(place.reading.when.day)
+            warm = place.reading.temp_f
             yield f"{paths[place.id]} read {warm:g} F on {read}: {said}."
 
 
@@ -96,10 +91,9 @@ def _cost(p: Pantry, place: Place, here: list[Container]) -> str:
 def _had_it_held(p: Pantry, container: Container, place: Place) -> Judgement:
     """The verdict if the place had held what its climate is taken to hold."""
     ideal = 0.0 if place.climate is Climate.FREEZER else min(ASSUMED_F[place.climate], place.target)
-    spells = tuple(
-        replace(one, temperature_f=ideal, measured=False) if one.measured else one
-        for one in place.spells
+    facts = tuple(
+        one._replace(temp_f=ideal) if isinstance(one, Read) else one for one in place.facts
     )
-    held = {**p.stock.places, place.id: replace(place, spells=spells)}
-    lived = replace(container, stays=stretches(container.stays, held))
-    return judge(p.stock.batches[container.batch], lived, p.book_of_rules, p.today)
+    held = {**p.places, place.id: replace(place, facts=facts)}
+    batch = p.stock.batches[container.batch]
+    return p.assess_bare(batch, container, p.clock.now, held).on(p.today)

@@ -5,17 +5,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from pantry_tui.core.log.events import Did
+from pantry_tui.core.log.payloads import Reserved
 from pantry_tui.core.model import Container
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of, ordered
 
 
+@booked
 def reserve(p: Pantry, ref: str, count: int | None = None, words: str = "gift") -> Done:
     """Keep `count` (1) containers apart, those that keep longest; or the one that is named.
 
@@ -32,11 +33,12 @@ def reserve(p: Pantry, ref: str, count: int | None = None, words: str = "gift") 
         taken = _longest(p, ref, 1 if count is None else count)
     batch = p.stock.batches[taken[0].batch]
     ids = [container.id for container in taken]
-    p.book(p.event(Did.RESERVED, batch=batch.id, containers=ids, **{"for": kept_for}))
+    p.book(Reserved(batch.id, tuple(ids), kept_for))
     names = tuple(name_of(p, container) for container in taken)
     return Done(f"Kept for {kept_for}: {', '.join(names)} {batch.food.name}.", (), names)
 
 
+@booked
 def free(p: Pantry, ref: str, count: int | None = None) -> Done:
     """Back to the household's own stock: all that is kept of a batch, `count` of it, or one named.
 
@@ -51,7 +53,7 @@ def free(p: Pantry, ref: str, count: int | None = None) -> Done:
         raise Refused(f"Only {len(kept)} of {batch.code} {batch.food.name} are kept apart.")
     taken = kept if count is None else kept[:count]
     ids = [container.id for container in taken]
-    p.book(p.event(Did.RESERVED, batch=batch.id, containers=ids, **{"for": ""}))
+    p.book(Reserved(batch.id, tuple(ids), ""))
     names = tuple(name_of(p, container) for container in taken)
     return Done(f"Free again: {', '.join(names)} {batch.food.name}.", (), names)
 

@@ -30,19 +30,24 @@ def test_a_night_on_a_shelf_is_never_forgiven_to_a_fridge_pickle() -> None:
 def test_a_warm_freezer_spends_quality_and_gives_no_safety_date() -> None:
     cold = Told("runner beans", Method.FROZEN, "freezer").judged(0)
     warm = Told("runner beans", Method.FROZEN, "freezer").at(0, 10).read("freezer", 10).judged(0)
-    assert warm.best_by is not None and cold.best_by is not None
+    assert warm.best_by is not None
+    assert cold.best_by is not None
     quarter = (cold.best_by - MADE).days / 4
     assert abs((warm.best_by - MADE).days - quarter) <= 1
-    assert warm.discard_after is None and cold.discard_after is None
+    assert warm.discard_after is None
+    assert cold.discard_after is None
 
 
 def test_half_a_life_in_one_place_leaves_half_in_the_next() -> None:
     room = Told("apples", Method.DRIED, "kitchen").judged(0).best_by
     larder = Told("apples", Method.DRIED, "larder").judged(0).best_by
-    assert room is not None and larder is not None and room < larder
+    assert room is not None
+    assert larder is not None
+    assert room < larder
     half = (room - MADE).days // 2
     moved = Told("apples", Method.DRIED, "kitchen").at(half, 10).move("larder").judged(half)
-    assert moved.best_by is not None and room < moved.best_by < larder
+    assert moved.best_by is not None
+    assert room < moved.best_by < larder
     spent = half / (room - MADE).days
     rest = (larder - MADE).days * (1 - spent)
     assert abs((moved.best_by - MADE).days - half - rest) <= 4
@@ -69,8 +74,10 @@ def test_where_nothing_is_published_the_verdict_is_not_sound(climate: Climate) -
 def test_an_unknown_date_is_never_sound(method: Method) -> None:
     judged = Told("stew", method, "freezer", made=None).judged(3)
     assert judged.verdict in (Verdict.UNKNOWN, Verdict.DISCARD)
-    assert judged.best_by is None and judged.discard_after is None
-    assert judged.why_no_discard == "day unknown" and not judged.usable
+    assert judged.best_by is None
+    assert judged.discard_after is None
+    assert judged.why_no_discard == "day unknown"
+    assert not judged.usable
 
 
 def test_the_ladder_says_each_verdict_with_its_first_day() -> None:
@@ -90,8 +97,10 @@ def test_the_ladder_says_each_verdict_with_its_first_day() -> None:
 def test_why_there_is_no_last_day_is_one_of_three() -> None:
     assert Told("peas", Method.FROZEN, "freezer").judged(0).why_no_discard == "no limit"
     wine = Told("cider", Method.ALCOHOL_FERMENT, "vault").judged(0)
-    assert wine.why_no_discard == "nothing published" and wine.usable
+    assert wine.why_no_discard == "nothing published"
+    assert wine.usable
     kraut = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS).judged(0)
-    assert kraut.why_no_discard == "in progress" and not kraut.usable
+    assert kraut.why_no_discard == "in progress"
+    assert not kraut.usable
     assert kraut.verdict is Verdict.NEEDS_CARE
     assert Told("lasagne", Method.MEAL, "fridge").judged(0).why_no_discard == ""

@@ -77,7 +77,7 @@ class Told:
         process = tuple((str(k), str(v)) for k, v in more.items() if k not in ("size", "printed"))
         size, printed = str(more.get("size", "")), more.get("printed")
         self.batch = Batch("b", "2A", facts, method, made, size, process)  # type: ignore[arg-type]
-        self.batch = replace(self.batch, printed=printed)  # type: ignore[type-var]
+        self.batch = replace(self.batch, printed=printed)  # type: ignore[arg-type]
         self.places = {
             name: Place(name, name, climate, facts=(Held(EVER, climate, ASSUMED_F[climate]),))
             for name, climate in HOUSE.items()

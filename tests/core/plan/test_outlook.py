@@ -21,7 +21,8 @@ def by(weeks: int) -> date:
 def test_a_steady_week_lasts_to_the_harvest() -> None:
     found = ahead([Portion(10, None)], TODAY + timedelta(weeks=10), TODAY)
     assert found.rate == pytest.approx(1, rel=0.02)
-    assert found.lost == 0 and found.runs_out is None
+    assert found.lost == 0
+    assert found.runs_out is None
 
 
 def test_what_is_eaten_too_slowly_is_lost_and_too_fast_runs_out() -> None:
@@ -46,7 +47,8 @@ def test_the_last_year_corrects_the_plan() -> None:
 
 
 def test_no_more_is_covered_than_keeps() -> None:
-    assert cover(1, 365) == 52 and cover(2, 800) == 104
+    assert cover(1, 365) == 52
+    assert cover(2, 800) == 104
     assert cover(2, 365) == pytest.approx(365 / 7)
     assert cover(1, 14) == 2
     assert cover(2, None) == 52, "without a published life, a year and no more"
@@ -80,7 +82,8 @@ def test_a_group_loses_what_its_ceiling_leaves() -> None:
     one, other = ahead(parts, by(20), TODAY), ahead(parts, by(20), TODAY)
     assert one.lost == 0
     found = together([(one, by(20)), (other, by(20))], [*parts, *parts], TODAY, ceiling=15)
-    assert found.rate == 15 and found.lost == pytest.approx(80 - 4 * 15)
+    assert found.rate == 15
+    assert found.lost == pytest.approx(80 - 4 * 15)
 
 
 stock = st.lists(

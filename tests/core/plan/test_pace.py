@@ -22,14 +22,16 @@ def test_two_jars_a_week_or_five_pass_their_date() -> None:
     # 20 servings due in 5 weeks and 10 more in 20: the first date sets the need, 4 a week.
     found = pace([Portion(20, by(5)), Portion(10, by(20))], by(30), TODAY)
     assert found.needs == pytest.approx(4)
-    assert found.tight == by(5) and found.due_by_tight == 20
+    assert found.tight == by(5)
+    assert found.due_by_tight == 20
     assert found.can == pytest.approx(1)
     assert lost_at([Portion(20, by(5)), Portion(10, by(20))], 3, TODAY) == pytest.approx(5)
 
 
 def test_the_crowded_later_date_may_be_the_tight_one() -> None:
     found = pace([Portion(2, by(4)), Portion(30, by(8))], by(40), TODAY)
-    assert found.needs == pytest.approx(4) and found.tight == by(8)
+    assert found.needs == pytest.approx(4)
+    assert found.tight == by(8)
 
 
 def test_what_nothing_hurries_needs_no_pace_and_lasts_to_the_harvest() -> None:

@@ -24,7 +24,7 @@ from pantry_tui.core.safety.process import (
 )
 from pantry_tui.core.words import Acidity, Group, Method, Trust
 
-BANDS = {
+BANDS: dict[str, list[tuple[int, int | None, int | None]]] = {
     "dial": [(0, 2000, 11), (2001, 4000, 12), (4001, 6000, 13), (6001, 8000, 14)],
     "weighted": [(0, 1000, 10), (1001, None, 15)],
     "boiling-water": [(0, 1000, None), (1001, 3000, None), (3001, 6000, None)],
@@ -200,7 +200,9 @@ def test_low_acid_food_is_discarded_without_tasting() -> None:
     beans = asked(PRESSURE, "runner beans", "pint", minutes="10")
     peaches = asked(WATER, "peaches", "quart", minutes="5")
     butter = asked(PRESSURE, "pumpkin butter", "pint")
-    assert beans and peaches and butter
+    assert beans
+    assert peaches
+    assert butter
     assert beans.still_possible.endswith("After that discard it without tasting.")
     assert peaches.still_possible.endswith("After that discard it.")
     assert "process it again" in beans.still_possible
@@ -212,7 +214,8 @@ def test_an_empty_record_is_no_problem_and_is_told_apart() -> None:
     assert asked(PRESSURE, "runner beans", "pint jars", minutes="", canner="unknown") is None
     assert not recorded({})
     assert not recorded({"minutes": " ", "psi": "?", "process": "unknown", "jar": "pint"})
-    assert recorded({"Minutes": "20"}) and recorded({"process": "open kettle"})
+    assert recorded({"Minutes": "20"})
+    assert recorded({"process": "open kettle"})
 
 
 def test_lookup_gives_every_option_whole_and_holds_to_the_bands() -> None:
@@ -279,7 +282,8 @@ def test_minutes_are_read(text: str, minutes: float | None) -> None:
 
 
 def test_pressures_are_read_in_what_gauges_show() -> None:
-    assert read_psi("11 lb") == 11 and read_psi("loud") is None
+    assert read_psi("11 lb") == 11
+    assert read_psi("loud") is None
     assert read_psi("76 kPa") == pytest.approx(11.02, abs=0.01)
     assert read_psi("0.7 bar") == pytest.approx(10.15, abs=0.01)
 
@@ -299,5 +303,7 @@ def test_canners_and_unsafe_ways_are_read() -> None:
     said = ["dial gauge", "Weighted-gauge", "pressure canner", "water-bath", "steam canner", "pot"]
     read = ["dial", "weighted", "pressure", "boiling-water", "steam", None]
     assert [read_canner(one) for one in said] == read
-    assert unsafe_way("no process") and unsafe_way("turned upside down")
-    assert unsafe_way("boiling-water") is None and unsafe_way("tested, proven") is None
+    assert unsafe_way("no process")
+    assert unsafe_way("turned upside down")
+    assert unsafe_way("boiling-water") is None
+    assert unsafe_way("tested, proven") is None

@@ -13,6 +13,7 @@ from pantry_tui.reference.names import find_method
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.rows import PutUpReading
+from tests.examples import many
 
 TODAY = date(2026, 11, 25)
 PLACES = {
@@ -154,7 +155,7 @@ SAID = (
 WORDS = st.sampled_from(SAID.split())
 
 
-@settings(max_examples=200)
+@settings(max_examples=many(200))
 @given(st.lists(WORDS, max_size=12))
 def test_no_word_is_dropped(words: list[str]) -> None:
     """Every word is taken into a field, a problem, the unread list, or is a filler."""
@@ -177,6 +178,7 @@ def test_no_text_breaks_the_line(text: str) -> None:
 def test_a_value_of_two_words_needs_no_quotes() -> None:
     found = read("8 pint jars tomatoes, acid=lemon juice, pack=hot pack, north wall, minutes=50")
     assert dict(found.process) == {"acid": "lemon juice", "pack": "hot pack", "minutes": "50"}
-    assert found.place == "basement › north wall" and not found.unread
+    assert found.place == "basement › north wall"
+    assert not found.unread
     found = read("acid=lemon juicy tomatoes")
     assert dict(found.process) == {"acid": "lemon"}

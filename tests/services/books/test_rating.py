@@ -17,7 +17,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.week import week
 from pantry_tui.services.plan.wishes import pin
-from pantry_tui.services.stock import act, reserve, view
+from pantry_tui.services.stock import act, reserve, undo, view
 from pantry_tui.services.stock import count as rounds
 
 TODAY = date(2026, 11, 25)
@@ -49,15 +49,16 @@ def test_a_taste_stands_in_the_batch_the_log_the_search_and_the_year(p: Pantry, 
         "change: less sugar",
         "not again: too soft",
     ]
-    assert "tasted" in shown.history[-1] and "not again" in shown.history[-1]
+    assert "rated" in shown.history[-1]
+    assert "not again" in shown.history[-1]
     assert [row.code for row in view.find(p, "not again")] == [code]
     assert [row.code for row in view.find(p, "less sugar")] == [code]
     beside = f"not again: {code} (too soft)"
     assert verdicts(p, "peaches") == (beside,)
     assert years(p, "peaches")[-1].tasted == (beside,)
     assert outlook(p).foods[0].tasted == (beside,)
-    act.undo(p)
-    assert p.stock.batches[p.batch(code).id].tasted[-1].taste is Rating.CHANGE  # type: ignore[union-attr]
+    undo.undo(p)
+    assert p.stock.batches[p.batch(code).id].rated[-1].rating is Rating.CHANGE  # type: ignore[union-attr]
 
 
 def test_a_batch_is_tasted_when_it_is_eaten_up_and_odd_words_are_refused(
@@ -92,11 +93,12 @@ def test_a_gift_takes_what_was_kept_for_it(p: Pantry, code: str) -> None:
     reserve.reserve(p, f"{code}/2", words="Aunt Sunniva")
     reserve.reserve(p, f"{code}/3", words="gift")
     assert act.give(p, code, to="aunt sunniva").containers == (f"{code}/2",)
-    act.undo(p)
+    undo.undo(p)
     assert act.give(p, code, to="the neighbours").containers == (f"{code}/3",)
-    act.undo(p)
+    undo.undo(p)
     done = act.give(p, code, 4, to="the neighbours")
-    assert done.containers[0] == f"{code}/3" and done.containers[-1] == f"{code}/2"
+    assert done.containers[0] == f"{code}/3"
+    assert done.containers[-1] == f"{code}/2"
     assert any("Sunniva" in one for one in done.warnings)
 
 
@@ -142,7 +144,7 @@ def test_free_undo_and_the_counts_apart(p: Pantry, code: str) -> None:
     assert len(kept(p)) == 2
     reserve.free(p, code)
     assert kept(p) == []
-    act.undo(p)
+    undo.undo(p)
     assert len(kept(p)) == 2
     assert any("kept" in line and "for gift" in line for line in log(p, code))
     with pytest.raises(Refused, match="Only 2"):
@@ -160,7 +162,8 @@ def test_a_round_takes_what_was_eaten_unseen_from_the_table_stock(p: Pantry, cod
     rounds.from_counts(p, p.find_place("larder"), {code: 2})
     rounds.finish(p, p.find_place("larder"))
     gone = {c.number for c in p.stock.containers.values() if not c.here}
-    assert len(gone) == 2 and 1 not in gone
+    assert len(gone) == 2
+    assert 1 not in gone
 
 
 def test_the_week_leaves_a_gift_alone_unless_it_is_named(p: Pantry, code: str) -> None:

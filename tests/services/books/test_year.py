@@ -14,7 +14,7 @@ from pantry_tui.services.books.losses import losses
 from pantry_tui.services.books.year import years
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, open_pantry
-from pantry_tui.services.stock import act
+from pantry_tui.services.stock import act, undo
 from pantry_tui.services.stock import count as rounds
 
 TODAY = date(2026, 11, 25)
@@ -86,10 +86,12 @@ def test_losses_name_the_two_worst(p: Pantry) -> None:
     act.discard(p, one, 1, "mould")
     found = losses(p)
     assert [row.food for row in found.rows] == ["plums", "pears", "peaches"]
-    assert found.servings == 44 and found.share == pytest.approx(44 / 68, abs=0.001)
+    assert found.servings == 44
+    assert found.share == pytest.approx(44 / 68, abs=0.001)
     assert "6 fewer of plums" in found.changes[0]
-    assert "pears" in found.changes[1] and "seal failed" in found.changes[1]
+    assert "pears" in found.changes[1]
+    assert "seal failed" in found.changes[1]
     assert found.rows[0].seasons == {"autumn": 24.0}
-    act.undo(p)
+    undo.undo(p)
     assert len(losses(p).rows) == 2
     assert losses(p, date(2026, 12, 1)).rows == ()

@@ -68,7 +68,7 @@ class Seen(HTMLParser):
         self.tags: list[str] = []
         self.text = ""
 
-    def handle_starttag(self, tag: str, attrs: object) -> None:
+    def handle_starttag(self, tag: str, _attrs: object) -> None:
         self.tags.append(tag)
 
     def handle_data(self, data: str) -> None:
@@ -90,7 +90,8 @@ def test_the_door_sheet_lists_what_is_open(p: Pantry) -> None:
     assert "Nothing." in paper.sheet_text(paper.sheet(p, "opened"))
     act.open_(p, "3A")
     text = paper.sheet_text(paper.sheet(p, "opened"))
-    assert "peaches (open)" in text and "28 Nov 2026" in text
+    assert "peaches (open)" in text
+    assert "28 Nov 2026" in text
     assert "peaches" in paper.sheet_text(paper.sheet(p, "fridge"))
     with pytest.raises(BadInput):
         paper.sheet(p, "nowhere")
@@ -117,7 +118,8 @@ def test_the_fetch_list_goes_place_by_place(tmp_path: Path) -> None:
     with open_pantry(tmp_path / "demo.db", TODAY) as demo:
         wishes.pin(demo, "5F", TODAY + timedelta(days=2))
         rows = paper.sheet(demo, "week").rows
-    assert rows and [row[0].lower() for row in rows] == sorted(row[0].lower() for row in rows)
+    assert rows
+    assert [row[0].lower() for row in rows] == sorted(row[0].lower() for row in rows)
     assert any(row[0] == "chest freezer" and row[-1] != "-" for row in rows)
 
 
@@ -129,7 +131,8 @@ def test_a_booked_power_cut_makes_a_sheet(tmp_path: Path) -> None:
         where = demo.find_place("fridge")
         outage.book(demo, where, outage.cut_of(where, 10))
         text = paper.sheet_text(paper.sheet(demo, "outage"))
-    assert "power cut of 10 h: discard" in text and "food-safety authority" in text
+    assert "power cut of 10 h: discard" in text
+    assert "food-safety authority" in text
 
 
 def test_the_whole_demo_goes_on_paper(tmp_path: Path) -> None:
@@ -143,7 +146,9 @@ def test_no_paper_names_a_best_by_behind_the_day_it_must_go(p: Pantry) -> None:
     putup.put_up(p, putup.read(p, "2 pint jars salsa, boiling-water canned, larder <i>, 1 aug"))
     act.open_(p, "4A")
     opened = next(row for row in view.due(p) if row.code == "4A" and row.state == "open")
-    assert opened.best_by and opened.discard_after and opened.discard_after < opened.best_by
+    assert opened.best_by
+    assert opened.discard_after
+    assert opened.discard_after < opened.best_by
     behind = f"{opened.best_by:%Y%m%d}"
     assert behind not in paper.calendar(p)
     sheet = paper.sheet(p, "opened")

@@ -13,7 +13,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import portions
 from pantry_tui.services.plan.eaten import best_weeks, eaten_a_week
-from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock import act, places, undo
 from pantry_tui.services.stock import count as rounds
 
 TODAY = date(2026, 11, 25)
@@ -76,7 +76,8 @@ def test_less_than_eight_weeks_teach_nothing(p: Pantry) -> None:
     code = up(p, "10 pint jars peaches, boiling-water canned, larder")
     act.use(p, code)
     p.today = TODAY
-    assert eaten_a_week(p) == {} and best_weeks(p) == ({}, {})
+    assert eaten_a_week(p) == {}
+    assert best_weeks(p) == ({}, {})
 
 
 def test_unrecorded_use_counts_as_eaten_since_the_round_before(p: Pantry) -> None:
@@ -89,7 +90,7 @@ def test_unrecorded_use_counts_as_eaten_since_the_round_before(p: Pantry) -> Non
         rounds.finish(p, larder)
     assert eaten_a_week(p)["peaches"] == pytest.approx(5 * 4 / 20, rel=0.02)
     assert best_weeks(p) == ({}, {}), "nobody knows how full a week was"
-    act.undo(p)
+    undo.undo(p)
     assert eaten_a_week(p) == {}
 
 

@@ -33,7 +33,8 @@ def test_what_falls_due_at_once_raises_the_alarm(p: Pantry) -> None:
     up(p, "12 pint jars peaches, boiling-water canned, larder, 2025-12-05")
     found = outlook(p)
     (peaches,) = found.foods
-    assert peaches.food == "peaches" and peaches.group == "fruit"
+    assert peaches.food == "peaches"
+    assert peaches.group == "fruit"
     assert peaches.servings == 48
     assert peaches.pace_need > peaches.pace_can
     assert peaches.lost > 0

@@ -12,7 +12,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, places, view
+from pantry_tui.services.stock import act, places, undo, view
 from pantry_tui.services.stock import count as rounds
 
 TODAY = date(2026, 11, 25)
@@ -59,7 +59,7 @@ def test_differences_are_booked_by_their_kind(p: Pantry) -> None:
     assert counts(p) == {"2A": 3, "4A": 4}
     assert any("unrecorded use" in one for one in view.show(p, "2A").gone)
     assert rounds.draft(p, cellar).seen == {}
-    act.undo(p)
+    undo.undo(p)
     assert counts(p) == {"2A": 4, "3A": 3, "4A": 2}
 
 
@@ -107,7 +107,8 @@ def test_what_nobody_recorded_is_added_with_no_date_and_judged_strictly(p: Pantr
     rounds.add_find(p, shelf, "1 jar plums, boiling-water canned")
     rounds.finish(p, shelf)
     rows = {row.food: row for row in view.due(p)}
-    assert rows["pears"].count == 2 and rows["pears"].verdict is Verdict.UNKNOWN
+    assert rows["pears"].count == 2
+    assert rows["pears"].verdict is Verdict.UNKNOWN
     assert rows["pears"].best_by is None
     assert rows["pears"].code != rows["plums"].code
 

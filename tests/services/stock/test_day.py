@@ -11,7 +11,7 @@ from pantry_tui.errors import BadInput, PantryError, Refused, StoreError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.stock import act, places, view
+from pantry_tui.services.stock import act, places, undo, view
 
 TODAY = date(2026, 11, 25)
 
@@ -44,9 +44,11 @@ def test_a_line_is_read_back_whole_and_books_the_batch(p: Pantry) -> None:
     reading = putup.read(p, "7 pint jars runner beans, pressure canned, shelf 2, yesterday")
     assert (reading.count, reading.food, reading.place) == (7, "runner beans", "shelf 2")
     assert reading.made == date(2026, 11, 24)
-    assert reading.unread == () and reading.problems == ()
+    assert reading.unread == ()
+    assert reading.problems == ()
     done = putup.put_up(p, reading)
-    assert done.best_by == date(2027, 11, 24) and done.discard_after is None
+    assert done.best_by == date(2027, 11, 24)
+    assert done.discard_after is None
     assert len(view.show(p, done.code).rows[0].container_ids) == 7
 
 
@@ -112,9 +114,10 @@ def test_what_may_not_stand_somewhere_is_refused_with_the_reason(p: Pantry) -> N
 def test_unfit_food_is_never_used_or_given_only_discarded(p: Pantry) -> None:
     code = up(p, "garlic", "in oil", "fridge", ago=9)
     assert view.due(p)[0].verdict is Verdict.DISCARD
-    for refused in (lambda: act.use(p, code), lambda: act.give(p, code)):
-        with pytest.raises(Refused):
-            refused()
+    with pytest.raises(Refused):
+        act.use(p, code)
+    with pytest.raises(Refused):
+        act.give(p, code)
     with pytest.raises(BadInput):
         act.discard(p, code)
     assert "Discarded" in act.discard(p, code, why="past its date").message
@@ -122,13 +125,13 @@ def test_unfit_food_is_never_used_or_given_only_discarded(p: Pantry) -> None:
 
 def test_undo_takes_back_one_thing_at_a_time_and_appends(p: Pantry) -> None:
     code = up(p, "peaches", "boiling-water canned", "shelf 1")
-    before = p.stock
+    before = p.stock.all()
     lines = len(p.events)
     act.use(p, code)
-    act.undo(p)
-    assert p.stock == before
+    undo.undo(p)
+    assert p.stock.all() == before
     assert len(p.events) == lines + 2
-    act.undo(p)
+    undo.undo(p)
     with pytest.raises(BadInput):
         view.show(p, code)
     fresh = up(p, "peaches", "boiling-water canned", "shelf 1")
@@ -140,7 +143,7 @@ def test_stock_is_the_fold_of_the_log(p: Pantry) -> None:
     act.open_(p, code)
     act.give(p, code, 1, "Aunt Sunniva")
     with open_pantry(p.path, TODAY) as again:
-        assert again.stock == p.stock
+        assert again.stock.all() == p.stock.all()
 
 
 def test_bulk_is_drawn_by_weight(p: Pantry) -> None:
@@ -169,7 +172,9 @@ def test_the_week_offers_opened_first_and_never_what_is_unfit(p: Pantry) -> None
     act.open_(p, opened)
     seen = week.week(p)
     codes = [take.code for take in seen.take]
-    assert good in codes and opened in codes and bad not in codes
+    assert good in codes
+    assert opened in codes
+    assert bad not in codes
     assert [row.code for row in seen.discard] == [bad]
     first = next(take for take in seen.take if take.code == opened)
     assert first.day <= TODAY + timedelta(days=3)
@@ -209,10 +214,7 @@ def test_a_store_of_a_newer_version_is_refused(tmp_path: Path) -> None:
     path = tmp_path / "store.db"
     create(path)
     with sqlite3.connect(path) as db:
-        db.execute(
-            "insert into _sqlite_migrations (migration_set, name, applied_at) "
-            "values ('pantry_tui', 'm999_from_the_future', '2030-01-01')"
-        )
+        db.execute("PRAGMA user_version = 999")
     db.close()
     with pytest.raises(StoreError, match="newer"):
         open_pantry(path, TODAY)

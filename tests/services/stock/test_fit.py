@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 
@@ -13,6 +13,7 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import act, places, view
 
 TODAY = date(2026, 11, 25)
@@ -52,7 +53,9 @@ def test_a_food_name_takes_the_one_that_goes_first(p: Pantry) -> None:
 
 
 @pytest.mark.parametrize("do", [act.use, act.open_, act.give])
-def test_what_waits_to_be_looked_at_stays_where_it_is(p: Pantry, do) -> None:  # type: ignore[no-untyped-def]
+def test_what_waits_to_be_looked_at_stays_where_it_is(
+    p: Pantry, do: Callable[[Pantry, str], Done]
+) -> None:
     signs.mark(p, "2A/2", "swollen lid")
     before = len(p.events)
     for ref in ("2A", "2A/1", "2A/2"):
@@ -67,9 +70,10 @@ def test_a_count_never_takes_an_unfit_one_among_the_others(p: Pantry) -> None:
     signs.mark(p, "2A/1", "swollen lid")
     for number in (2, 3):
         signs.mark(p, f"2A/{number}", "looks sound")
-    for do in (lambda: act.use(p, "2A", "3"), lambda: act.give(p, "2A", 3)):
-        with pytest.raises(Refused, match="Only 2"):
-            do()
+    with pytest.raises(Refused, match="Only 2"):
+        act.use(p, "2A", "3")
+    with pytest.raises(Refused, match="Only 2"):
+        act.give(p, "2A", 3)
     assert act.give(p, "2A", 2).containers == ("2A/2", "2A/3")
 
 
@@ -79,15 +83,17 @@ def test_discarding_several_takes_the_unfit_ones_first(p: Pantry) -> None:
 
 
 def test_one_container_is_not_several(p: Pantry) -> None:
-    for do in (
+    several: list[Callable[[], object]] = [
         lambda: act.use(p, "2A/1", "2"),
         lambda: act.give(p, "2A/1", 2),
-        lambda: act.lose(p, "2A/1", 2),
+        lambda: act.missing(p, "2A/1", 2),
         lambda: act.discard(p, "2A/1", 2, why="broken"),
-    ):
+    ]
+    for do in several:
         with pytest.raises(BadInput, match="one container"):
             do()
-    for nothing in (lambda: act.lose(p, "2A", 0), lambda: act.discard(p, "2A", 0, why="broken")):
-        with pytest.raises(BadInput):
-            nothing()
+    with pytest.raises(BadInput):
+        act.missing(p, "2A", 0)
+    with pytest.raises(BadInput):
+        act.discard(p, "2A", 0, why="broken")
     assert all(row.state is not State.GONE for row in view.show(p, "2A").rows)

@@ -12,7 +12,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, outage, places, view
+from pantry_tui.services.stock import act, outage, places, undo, view
 
 TODAY = date(2026, 11, 25)
 
@@ -69,11 +69,11 @@ def test_it_is_booked_in_one_go_and_taken_back_in_one(p: Pantry) -> None:
     assert "power cut" in " ".join(beef.reasons).lower()
     with pytest.raises(Refused):
         act.use(p, beef.code)
-    act.undo(p)
+    undo.undo(p)
     assert p.stock == stock
     outage.book(p, where, cut, discard=True)
     assert not any(row.food == "ground beef" for row in view.due(p))
-    act.undo(p)
+    undo.undo(p)
     assert p.stock == stock, "one undo takes the whole evening back"
 
 

@@ -16,7 +16,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.outlook import outlook
-from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock import act, places, undo
 
 TODAY = date(2026, 11, 25)  # a Wednesday
 
@@ -70,7 +70,8 @@ def test_what_nobody_eats_is_said_before_it_goes_off(p: Pantry) -> None:
     up(p, "1 tray lasagne, cooked meal, fridge, 2026-11-24")
     appetite.set_ceiling(p, "lasagne", "0")
     found = weeks.week(p)
-    assert found.take == () and len(found.notes) == 1
+    assert found.take == ()
+    assert len(found.notes) == 1
 
 
 # -- a big one -------------------------------------------------------------------------------------
@@ -81,7 +82,8 @@ def test_a_thawed_roast_keeps_three_days_and_the_rest_is_shared(p: Pantry) -> No
     keeps three days then, so four people eat on four days, 16 servings: 20 are left."""
     up(p, "1 9-lb bag beef roast, frozen, chest, 2025-11-30")
     (roast,) = weeks.week(p).take
-    assert roast.thaw_by == TODAY and roast.servings == 36
+    assert roast.thaw_by == TODAY
+    assert roast.servings == 36
     assert [day.isoformat() for day in roast.days] == [
         "2026-11-28",
         "2026-11-29",
@@ -116,7 +118,8 @@ def test_what_is_partly_for_the_next_week_is_opened_and_not_booked_as_finished(p
     p.today = last
     weeks.eaten(p, last)
     (container,) = p.stock.containers.values()
-    assert container.state is State.OPEN and container.here
+    assert container.state is State.OPEN
+    assert container.here
     with pytest.raises(Refused, match="Nothing is left"):
         weeks.eaten(p, last)
 
@@ -142,7 +145,8 @@ def test_an_empty_week_says_whether_there_is_anything(p: Pantry) -> None:
     assert not weeks.week(p).stocked
     up(p, "5 half-pint jars raspberry jam, jam, larder, today")
     found = weeks.week(p)
-    assert found.take == () and found.stocked
+    assert found.take == ()
+    assert found.stocked
 
 
 # -- the outlook -----------------------------------------------------------------------------------
@@ -174,8 +178,10 @@ def test_the_household_plans_no_more_than_it_says_it_eats(p: Pantry) -> None:
         p.today += timedelta(weeks=1)
     appetite.set_ceiling(p, "runner beans", "0.5")
     (beans,) = outlook(p).foods
-    assert beans.rate == 2 and "2.0 servings a week (as you said)" in beans.reckoning
-    assert beans.left == 0 and beans.put_up == 26
+    assert beans.rate == 2
+    assert "2.0 servings a week (as you said)" in beans.reckoning
+    assert beans.left == 0
+    assert beans.put_up == 26
 
 
 def test_no_food_is_reckoned_to_be_eaten_faster_than_its_group(p: Pantry) -> None:
@@ -200,7 +206,8 @@ def test_losses_of_a_time_are_a_share_of_what_stood_or_was_put_up_in_it(p: Pantr
     p.today = date(2026, 12, 10)
     act.discard(p, code, 1, "past its date")
     found = losses(p, date(2026, 12, 1))
-    assert found.share == 0.125 and [row.share for row in found.rows] == [0.125]
+    assert found.share == 0.125
+    assert [row.share for row in found.rows] == [0.125]
 
 
 # -- an accepted week is arranged again ------------------------------------------------------------
@@ -229,7 +236,7 @@ def test_a_dish_of_an_accepted_week_moves_with_all_that_it_takes(soup: Pantry) -
     wishes.cook(soup, "bean soup", monday)
     assert cooked(soup) == {"runner beans": monday, "chicken stock": monday}
     assert len(weeks.week(soup).take) == before
-    act.undo(soup)
+    undo.undo(soup)
     assert set(cooked(soup).values()) == {friday}
 
 
@@ -261,9 +268,11 @@ def test_a_week_accepted_on_sunday_evening_is_eaten_from_monday_on(p: Pantry) ->
     monday = date(2026, 11, 23)
     weeks.accept(p, monday)
     plan = weeks.week(p)
-    assert plan.accepted and plan.start == monday
+    assert plan.accepted
+    assert plan.start == monday
     wishes.pin(p, f"{code}/12", date(2026, 11, 28))  # on Sunday still; the week stays accepted
-    assert weeks.week(p).accepted and weeks.week(p).start == monday
+    assert weeks.week(p).accepted
+    assert weeks.week(p).start == monday
     with pytest.raises(BadInput):
         wishes.pin(p, f"{code}/12", date(2026, 11, 22))
     p.today = monday
@@ -292,7 +301,7 @@ def test_an_accepted_week_survives_what_another_window_does(p: Pantry) -> None:
         up(other, "9 pint jars peaches, boiling-water canned, larder, 2025-12-05")
         places.add(other, "attic", "room")
     act.use(p, f"{code}/11")
-    act.undo(p)
+    undo.undo(p)
     found = weeks.week(p)
     assert found.accepted
     assert [(take.day, take.containers) for take in found.take] == was

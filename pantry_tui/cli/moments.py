@@ -1,0 +1,47 @@
+"""Moments as they are typed: a day, and the hour where it is known."""
+
+from __future__ import annotations
+
+import re
+from datetime import date
+
+from pantry_tui.core.dates import read_date, say
+from pantry_tui.errors import BadInput
+
+#: A day, and the minute of that day where it is known (0 to 1439).
+Moment = tuple[date, int | None]
+
+_ISO = re.compile(r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?:[T ]+([0-9]{1,2}:[0-9]{2}))?")
+_HOUR = re.compile(r"(?:(.*?)[T ])?\s*([0-9]{1,2}:[0-9]{2})", re.DOTALL)
+
+
+def read_today(text: str) -> Moment:
+    """("2026-11-25", "2026-11-25 18:30", "2026-11-25T18:30") -> that moment. Raises BadInput."""
+    match = _ISO.fullmatch(text.strip())
+    try:
+        if match is None:
+            raise ValueError
+        return date.fromisoformat(match[1]), _minute(match[2]) if match[2] else None
+    except ValueError:
+        raise BadInput(f"{text[:40]!r} is no date: write --today 2026-11-25.") from None
+
+
+def read_at(text: str, now: Moment) -> Moment:
+    """The same of what happened by `now`: "yesterday", "24 nov 18:30", "07:15". Raises BadInput."""
+    match = _HOUR.fullmatch(text.strip())
+    typed = text if match is None else match[1]
+    today, this_minute = now
+    day = read_date(typed, today) if typed and typed.strip() else today
+    minute = None if match is None else _minute(match[2])
+    if (day, minute or 0) > (today, 1439 if this_minute is None else this_minute):
+        hour = "" if minute is None else f" {minute // 60:02}:{minute % 60:02}"
+        raise BadInput(f"{say(day)}{hour} is still to come: give the moment at which it happened.")
+    return day, minute
+
+
+def _minute(text: str) -> int:
+    """("18:30") -> 1110. Raises BadInput."""
+    hour, _, minute = text.partition(":")
+    if int(hour) > 23 or int(minute) > 59:
+        raise BadInput(f"{text} is no time of day: write 18:30.")
+    return int(hour) * 60 + int(minute)

@@ -1,0 +1,144 @@
+"""Places: what they are, how warm they are, what stands in them."""
+
+from __future__ import annotations
+
+from pantry_tui.cli.call import Call
+from pantry_tui.cli.fields import flag, maybe_words, needed, number, option, several, word, words
+from pantry_tui.cli.printing import places as show
+from pantry_tui.cli.verb import Act, Verb
+from pantry_tui.core.amounts import read_temperature
+from pantry_tui.errors import BadInput
+from pantry_tui.services.output import jsonable
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import places
+
+
+def _warmth(p: Pantry, typed: str | None) -> float | None:
+    """°F; a bare number is meant as the household's units say."""
+    return read_temperature(typed, p.bare_degree) if typed else None
+
+
+class Add(Verb):
+    name: str = words("what you call it")
+    climate: str | None = option("--climate", "C", "room, pantry, cellar, fridge or freezer")
+    inside: str | None = option("--in", "PLACE", "the place it is in")
+    temp: str | None = option("--temp", "55F", "how warm it is meant to be")
+    capacity: int | None = number("--capacity", "N", "how many it holds")
+
+    def run(self, call: Call) -> int:
+        return call.done(
+            lambda p: places.add(
+                p,
+                self.name,
+                self.climate or "",
+                self.inside,
+                _warmth(p, self.temp),
+                self.capacity,
+            )
+        )
+
+
+class Change(Verb):
+    name: str = words("a place")
+    climate: str | None = option("--climate", "C", "room, pantry, cellar, fridge or freezer")
+    temp: str | None = option("--temp", "55F", "how warm it is meant to be")
+    capacity: int | None = number("--capacity", "N", "how many it holds")
+
+    def run(self, call: Call) -> int:
+        return call.done(
+            lambda p: places.change(
+                p,
+                self.name,
+                climate=self.climate,
+                capacity=self.capacity,
+                temp_f=_warmth(p, self.temp),
+            )
+        )
+
+
+class Listing(Verb):
+    def run(self, call: Call) -> int:
+        with call.pantry() as p:
+            found = places.listing(p)
+        return call.answer(found, jsonable.places, show.places)
+
+
+class Reading(Act):
+    place: str = words("a place")
+    temp: str = word("41F, 5C", "TEMP")
+    rh: int | None = number("--rh", "PERCENT", "the humidity, if you know it")
+
+    def run(self, call: Call) -> int:
+        from pantry_tui.services.stock import readings
+
+        day = call.day(self.at)
+        return call.done(
+            lambda p: readings.read(
+                p, self.place, read_temperature(self.temp, p.bare_degree), self.rh, day
+            )
+        )
+
+
+class Outage(Verb):
+    place: str = words("a fridge or freezer")
+    start: str = needed("--from", "TIME", "18:00, or 2026-11-24 18:00")
+    end: str = needed("--to", "TIME", "09:00, or 2026-11-25 09:00")
+    full: bool = flag("--full", "the freezer was full")
+    half: bool = flag("--half", "half full, as when nobody knows")
+    max_temp: str | None = option("--max-temp", "45F", "the warmest it is known to have been")
+    ice: bool = flag("--ice", "there are ice crystals left")
+    no_ice: bool = flag("--no-ice", "there are none")
+    dry_run: bool = flag("--dry-run", "judge and book nothing")
+
+    def run(self, call: Call) -> int:
+        from pantry_tui.cli.printing.lines import done
+        from pantry_tui.services.stock import outage
+
+        hours = outage.hours_between(self.start, self.end, call.today)
+        if self.ice and self.no_ice:
+            raise BadInput("Say --ice or --no-ice, not both.")
+        if self.full and self.half:
+            raise BadInput("Say --full or --half, not both.")
+        with call.pantry() as p:
+            place = p.find_place(self.place)
+            ice = True if self.ice else False if self.no_ice else None
+            warmest = _warmth(p, self.max_temp)
+            cut = outage.cut_of(place, hours, full=self.full, max_temp_f=warmest, ice=ice)
+            rows = outage.judge_all(p, place, cut)
+            booked = [] if self.dry_run else done(outage.book(p, place, cut))
+        return call.answer(
+            rows,
+            lambda found: {"items": jsonable.plain(found)},
+            lambda found: [*booked, *show.outage(found)],
+        )
+
+
+class Count(Act):
+    place: str = maybe_words("without one: which place to count next")
+    seen: tuple[str, ...] = several("--seen", "CODE=N", "what was counted, batch by batch")
+
+    def run(self, call: Call) -> int:
+        from pantry_tui.cli.printing.lines import done
+        from pantry_tui.services.stock import count
+
+        with call.pantry() as p:
+            if not self.place:
+                found = count.next_places(p)
+                paths = p.place_paths()
+                rows = [{"place": paths[place.id], "days": days} for place, days in found]
+                return call.answer(rows, jsonable.plain, show.next_places)
+            place = p.find_place(self.place)
+            if not self.seen:
+                return call.answer(count.lines(p, place), jsonable.plain, show.count_lines)
+            counted = dict(_seen(text) for text in self.seen)
+            differs = count.from_counts(p, place, counted)
+            what = call.book(p, self.at, count.finish, place)
+        data = {"place": place.name, "differences": differs, "message": what.message}
+        return call.answer(what, lambda _: jsonable.plain(data), done)
+
+
+def _seen(text: str) -> tuple[str, int]:
+    code, equals, number_ = text.partition("=")
+    if not (code and equals and number_.isascii() and number_.isdigit() and len(number_) < 5):
+        raise BadInput(f"{text[:40]!r} is no count: write --seen 7C=5.")
+    return code, int(number_)

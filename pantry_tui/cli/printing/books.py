@@ -1,0 +1,80 @@
+"""The year of each food, and what was lost."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import TYPE_CHECKING
+
+from pantry_tui.cli.printing.lines import table
+from pantry_tui.core.dates import say
+from pantry_tui.core.text import clean
+
+if TYPE_CHECKING:
+    from pantry_tui.services.books.rows import FoodYear, LossView
+
+
+def years(rows: Sequence[FoodYear]) -> list[str]:
+    """opening + made - given - lost - unrecorded - closing = eaten, a line a year."""
+    heads = (
+        "food",
+        "from",
+        "to",
+        "opening",
+        "made",
+        "given",
+        "lost",
+        "unrecorded",
+        "closing",
+        "eaten",
+        "of it set apart",
+        "rated",
+    )
+    cells = [
+        (
+            one.food,
+            say(one.start),
+            say(one.end) if one.end else "today",
+            str(one.opening),
+            str(one.made),
+            str(one.given),
+            str(one.lost),
+            str(one.unrecorded),
+            str(one.closing),
+            str(one.eaten),
+            str(one.reserved) if one.reserved else "-",
+            "; ".join(one.tasted),
+        )
+        for one in rows
+    ]
+    return table(heads, cells) if cells else ["Nothing was put up yet."]
+
+
+def losses(found: LossView, since: date | None = None) -> list[str]:
+    """The two changes first, then every loss, then the seasons."""
+    if not found.rows:
+        return ["Nothing was discarded."]
+    cells = [
+        (
+            one.food,
+            one.method,
+            one.why,
+            str(one.containers),
+            f"{one.servings:g}",
+            f"{one.share:.1%}",
+        )
+        for one in found.rows
+    ]
+    of = f"stood or was put up since {say(since)}" if since else "was put up"
+    head = f"{found.servings:g} servings lost, {found.share:.1%} of what {of} (estimates)."
+    by_season = [
+        (one.season, str(one.containers), f"{one.servings:g}", f"{one.share:.1%}")
+        for one in found.seasons
+    ]
+    return [
+        head,
+        *map(clean, found.changes),
+        *table(("food", "method", "why", "containers", "servings", "of all of it"), cells),
+        "",
+        *table(("season", "containers", "servings", "of all lost"), by_season),
+    ]

@@ -1,0 +1,59 @@
+"""Published figures, and what a household added."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import Any
+
+from pantry_tui.cli.printing.lines import listed
+from pantry_tui.core.dates import say
+from pantry_tui.core.text import clean
+
+
+def process(answer: dict[str, Any], altitude_ft: int) -> list[str]:
+    """A tested process, or why there is none."""
+    lines = [f"{answer['answer']} (at {altitude_ft} ft)"]
+    for key, word in (
+        ("minutes", "minutes"),
+        ("psi", "psi"),
+        ("acidify", "acidify"),
+        ("headspace_in", "headspace, inches"),
+    ):
+        if answer[key] is not None:
+            lines.append(f"{word}: {answer[key]}")
+    lines += [
+        "option: " + ", ".join(f"{key} {value}" for key, value in option.items() if value)
+        for option in answer["options"]
+    ]
+    lines += [f"why: {clean(str(one))}" for one in answer["reasons"]]
+    return lines + [f"source: {clean(str(one))}" for one in answer["sources"]]
+
+
+def shelf_life(answer: dict[str, Any]) -> list[str]:
+    """Published limits, both kinds, with sources."""
+    lines = [f"{answer['food']}, {answer['method']}, {answer['state']}, {answer['place']}"]
+    if not answer["allowed"]:
+        lines.append("Not allowed there by publications.")
+    for kind in ("quality", "safety"):
+        found = answer["published"][kind]
+        lines.append(f"{kind}: {_range(found)}")
+    for key, word in (("best_by", "best by"), ("discard_after", "discard after")):
+        if answer[key]:
+            lines.append(f"{word}: {say(date.fromisoformat(answer[key]))}")
+    lines += [f"why: {clean(one)}" for one in answer["reasons"]]
+    return lines + [f"source: {clean(one)}" for one in answer["sources"]]
+
+
+def _range(found: list[Any] | None) -> str:
+    if not found:
+        return "no published figure"
+    least, most, unit = found
+    if least is None or most is None or least == most:
+        return f"{most if most is not None else least:g} {unit}"
+    return f"{least:g} to {most:g} {unit}"
+
+
+def added(lines: Sequence[str]) -> list[str]:
+    """The household's own foods and rules."""
+    return listed(lines, "Nothing of your own yet: see `pantry-tui add-food --help`.")

@@ -1,0 +1,42 @@
+"""A put-up line as it was understood, and the batch it made."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from pantry_tui.core.dates import say
+from pantry_tui.core.text import clean
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import PutUp, PutUpReading
+
+
+def reading(read: PutUpReading) -> list[str]:
+    """What a line was understood as."""
+    count = " ".join(f"{read.count} {read.size} {read.container}".split())
+    made = say(read.made) if read.made else "unknown"
+    lines = [
+        f"food: {clean(read.food) or '-'}",
+        f"method: {read.method or '-'}",
+        f"how many: {count}",
+        f"place: {clean(read.place) or '-'}",
+        f"made: {made}",
+    ]
+    lines += [f"{clean(key)}: {clean(value)}" for key, value in read.process]
+    lines += [f"note: {clean(read.note)}"] if read.note else []
+    if read.unread:
+        lines.append("not understood: " + ", ".join(clean(word) for word in read.unread))
+    lines += [f"still needed: {clean(one)}" for one in read.problems]
+    return lines
+
+
+def putup(made: PutUp) -> list[str]:
+    """The lid code first, then dates and cautions."""
+    head = f"Lid code {made.code}: write it on every lid." if made.code else "Nothing was booked."
+    lines = [head, *reading(made.reading)]
+    lines.append(f"verdict: {made.verdict}")
+    lines.append(f"best by: {say(made.best_by) if made.best_by else 'no published figure'}")
+    if made.discard_after:
+        lines.append(f"discard after: {say(made.discard_after)}")
+    lines += [f"why: {clean(one)}" for one in made.reasons]
+    return lines + [f"care: {clean(one)}" for one in made.cautions]

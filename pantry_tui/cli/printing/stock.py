@@ -1,0 +1,90 @@
+"""The stock list, one batch, the log."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import TYPE_CHECKING
+
+from pantry_tui.cli.printing.lines import food_of, iso, table
+from pantry_tui.core.dates import say
+from pantry_tui.core.text import clean
+from pantry_tui.core.words import MARK, Verdict
+
+if TYPE_CHECKING:
+    from pantry_tui.services.books.logbook import LogLine
+    from pantry_tui.services.rows import BatchView, DueRow
+
+_UNFIT = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+_HEADS = ("verdict", "code", "food", "count", "place", "best by", "discard after", "days")
+
+
+def due(rows: Sequence[DueRow]) -> list[str]:
+    """The stock list, and under it why what is unfit must go."""
+    if not rows:
+        return ["Nothing is in store here: put something up with `pantry-tui putup`."]
+    lines = table(_HEADS, map(_due_cells, rows))
+    unfit = [row for row in rows if row.verdict in _UNFIT]
+    for row in unfit:
+        lines.append(f"{row.code} {clean(row.food)}: {row.verdict}. {clean(' '.join(row.reasons))}")
+    if unfit:
+        lines.append(
+            "Never taste to find out. Ask your local food-safety authority; "
+            "if anyone feels ill, get medical help at once."
+        )
+    return lines
+
+
+def _due_cells(row: DueRow) -> tuple[str, ...]:
+    left = "-" if row.days_left is None else str(row.days_left)
+    verdict = f"{MARK[row.verdict]} {row.verdict}"
+    return (
+        verdict,
+        row.code,
+        food_of(row),
+        str(row.count),
+        row.place.rsplit("› ", 1)[-1],
+        iso(row.good_until),
+        iso(row.discard_after),
+        left,
+    )
+
+
+def batch(view: BatchView) -> list[str]:
+    """One batch whole."""
+    made = say(view.made) if view.made else "nobody knows when"
+    lines = [
+        f"{view.code} {clean(view.food)}, {view.method} ({view.group}, {view.acidity})",
+        f"made: {made}",
+    ]
+    lines += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
+    lines += [f"note: {clean(view.note)}"] if view.note else []
+    lines += [f"rated: {clean(one)}" for one in view.tasted]
+    for row in view.rows:
+        aside = f" {clean(row.aside)}" if row.aside else ""
+        lines.append(
+            f"{row.count} {row.state}{aside} in {clean(row.place)} "
+            f"({', '.join(row.container_ids)}): "
+            f"{row.verdict}; best by {iso(row.good_until)}; "
+            f"discard after {iso(row.discard_after)}"
+        )
+        lines += [f"  why: {clean(reason)}" for reason in row.reasons]
+    for first, steps in view.chain:
+        lines += [f"step for {first}: {clean(step)}" for step in steps]
+    lines += [f"gone: {clean(one)}" for one in view.gone]
+    lines += [f"care: {clean(one)}" for one in view.cautions]
+    lines += [f"history: {clean(one)}" for one in view.history]
+    lines += [f"source: {clean(one)}" for one in view.sources]
+    return lines
+
+
+def log(found: Sequence[LogLine]) -> list[str]:
+    """One event a line, its id last: `undo` takes it."""
+    return [_event(one) for one in found] or ["Nothing has happened yet."]
+
+
+def _event(one: LogLine) -> str:
+    hour = f" {one.at}" if one.at else ""
+    undone = " (undone)" if one.undone else ""
+    day = say(date.fromisoformat(one.day))
+    return f"{day}{hour}: {clean(one.says)}{undone} [{one.id}]"

@@ -1,0 +1,52 @@
+"""The week's menu."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from pantry_tui.cli.printing.lines import named, table
+from pantry_tui.core.dates import say
+from pantry_tui.core.text import clean
+
+if TYPE_CHECKING:
+    from pantry_tui.services.rows import WeekView
+
+
+def week(view: WeekView) -> list[str]:
+    """Day by day, then what to know, what waits and what must go; last why each is in it."""
+    state = "accepted" if view.accepted else "proposed"
+    lines = [f"{say(view.start)} to {say(view.end)}, for {view.people}, {state}"]
+    rows = [
+        (
+            say(take.day),
+            take.code,
+            take.food,
+            take.amount or str(take.count),
+            take.place,
+            f"{take.servings:g}",
+            say(take.thaw_by) if take.thaw_by else "",
+            take.dish,
+        )
+        for take in view.take
+    ]
+    if rows:
+        heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")
+        lines += table(heads, rows)
+    else:
+        lines.append(_no_menu(view))
+    lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
+    if view.left_out:
+        lines.append(clean(f"Left out this week: {', '.join(view.left_out)}."))
+    lines += list(named("Needs a hand or has no published figure", view.waiting))
+    lines += list(named("Must go", view.discard))
+    why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
+    lines += ["Why:", *dict.fromkeys(why)] if why else []
+    return lines
+
+
+def _no_menu(view: WeekView) -> str:
+    if view.accepted:
+        return "Nothing is left to eat of this week's plan."
+    if view.stocked:
+        return "Nothing in store asks to be eaten this week."
+    return "Nothing to propose: put something up with `pantry-tui putup`."

@@ -1,0 +1,89 @@
+"""Putting up a batch."""
+
+from __future__ import annotations
+
+from pantry_tui.cli.call import Call, Question, key_values
+from pantry_tui.cli.fields import flag, maybe_words, number, option, repeated
+from pantry_tui.cli.printing import putup as show
+from pantry_tui.cli.verb import Verb
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.output import jsonable
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import PutUp as Made
+from pantry_tui.services.rows import PutUpReading
+
+#: Flags that the service takes by the same names.
+_TEXTS = (
+    "food", "method", "size", "container", "place", "made", "note", "group", "acidity"
+)  # fmt: skip
+
+
+class PutUp(Verb):
+    line: str = maybe_words('"7 pint jars runner beans, pressure canned, shelf 2, yesterday"')
+    food: str | None = option("--food", "FOOD", "instead of a line: what it is")
+    method: str | None = option("--method", "METHOD", 'how it is kept, like "pressure canned"')
+    count: int | None = number("--count", "N", "how many; else 1")
+    size: str | None = option("--size", "SIZE", "of one, like pint")
+    container: str | None = option("--container", "WORD", "jars, bags ...")
+    place: str | None = option("--place", "PLACE", "where it stands")
+    made: str | None = option("--made", "DATE", "or unknown; else today")
+    note: str | None = option("--note", "TEXT", "whatever should be remembered")
+    group: str | None = option("--group", "GROUP", "of a food that is not in the tables")
+    acidity: str | None = option("--acidity", "WORD", "of such a food: acid, low-acid, acidified")
+    process: tuple[str, ...] = repeated("--process", "KEY=VALUE", "minutes=20, psi=11 ...")
+    dry_run: bool = flag("--dry-run", "only say what was understood; book nothing")
+
+    def run(self, call: Call) -> int:
+        with call.pantry() as p:
+            reading = self._reading(p)
+            try:
+                made = (putup.preview if self.dry_run else putup.put_up)(p, reading)
+            except BadInput as error:
+                if self.dry_run and not call.as_json:
+                    call.answer(reading, jsonable.reading, show.reading)
+                raise Question(error.message, _asked(reading)) from error
+            except Refused:
+                if self.dry_run:
+                    call.answer(reading, _not_booked, show.reading)
+                raise
+        return self._answer(call, made)
+
+    def _answer(self, call: Call, made: Made) -> int:
+        return call.answer(made, jsonable.putup, show.putup)
+
+    def _reading(self, p: Pantry) -> PutUpReading:
+        """What the line says, or the flags. Raises BadInput."""
+        typed = {name: getattr(self, name) for name in _TEXTS}
+        flags = {name: text for name, text in typed.items() if text}
+        line = self.line.strip()
+        if line:
+            if flags or self.count is not None or self.process:
+                raise BadInput(
+                    "Give either a line or flags, not both; the line takes key=value words."
+                )
+            return putup.read(p, line)
+        if not flags:
+            raise BadInput(
+                "Say what was put up: "
+                'pantry-tui putup "7 jars peaches, boiling-water canned, larder".'
+            )
+        return putup.from_flags(
+            p,
+            count=1 if self.count is None else self.count,
+            process=key_values(self.process),
+            **flags,
+        )
+
+
+def _asked(reading: PutUpReading) -> dict[str, object]:
+    """What a script is asked, and as what its line was read."""
+    return {
+        "asks": jsonable.plain(reading.asks),
+        "read_as": jsonable.reading(reading),
+        "unread": list(reading.unread),
+    }
+
+
+def _not_booked(reading: PutUpReading) -> dict[str, object]:
+    return {"code": "", "containers": [], "read_as": jsonable.reading(reading)}

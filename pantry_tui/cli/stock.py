@@ -1,0 +1,137 @@
+"""What is done to the stock. A code is a lid code (7C), or one container of it (7C/3)."""
+
+from __future__ import annotations
+
+from pantry_tui.cli.call import Call, key_values
+from pantry_tui.cli.fields import (
+    flag,
+    maybe,
+    maybe_whole,
+    maybe_words,
+    number,
+    option,
+    repeated,
+    several,
+    word,
+    words,
+)
+from pantry_tui.cli.verb import Act, Verb
+from pantry_tui.errors import BadInput
+from pantry_tui.services.stock import act
+
+
+class Use(Act):
+    code: str = word("7C, or 7C/3 for that very jar, or a food")
+    amount: str = maybe_words("how many, or 2 lb")
+    any: bool = flag("--any", "say nothing of older jars")
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.use, self.code, self.amount or None, self.any)
+
+
+class Open(Act):
+    code: str = word("7C, or 7C/3 for that very jar, or a food")
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.open_, self.code)
+
+
+class Thaw(Act):
+    code: str = word("7C, or 7C/3 for that very bag, or a food")
+    how: str | None = option("--how", "HOW", "fridge, cold water or microwave; else fridge")
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.thaw, self.code, self.how or "fridge")
+
+
+class Ready(Act):
+    code: str = word("7C for all of it, or 7C/3 for that one")
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.ready, self.code)
+
+
+class Move(Act):
+    code: str = word("7C, or 7C/3 for that very one")
+    place: str = words("where to")
+    count: int | None = number("--count", "N", "how many of the batch; else all")
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.move, self.code, self.place, self.count)
+
+
+class Give(Act):
+    code: str = word("7C, or 7C/3 for that very one")
+    count: int | None = maybe_whole("how many; else 1")
+    to: str | None = option("--to", "WHO", "to whom")
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.give, self.code, self.count, self.to or "")
+
+
+class Missing(Act):
+    code: str = word("7C, or 7C/3 for that very one")
+    count: int | None = maybe_whole("how many; else 1")
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.missing, self.code, self.count)
+
+
+class Discard(Act):
+    code: str = word("7C, or 7C/3 for that very one")
+    count: int | None = maybe_whole("how many; else 1")
+    why: str | None = option("--why", "WHY", 'the reason, like "seal failed"; it must be said')
+
+    def run(self, call: Call) -> int:
+        return call.act(self.at, act.discard, self.code, self.count, self.why or "")
+
+
+class Reserve(Act):
+    code: str = word("7C, or 7C/3 for that very one")
+    count: int | None = maybe_whole("how many of the batch")
+    whom: tuple[str, ...] = several("--for", "WHOM", "gift, or a name")
+    free: bool = flag("--free", "back to your own stock")
+
+    def run(self, call: Call) -> int:
+        from pantry_tui.services.stock import reserve
+
+        if not self.free:
+            whom = " ".join(self.whom or ("gift",))
+            return call.act(self.at, reserve.reserve, self.code, self.count, whom)
+        if self.whom:
+            raise BadInput("Say --for or --free, not both.")
+        return call.act(self.at, reserve.free, self.code, self.count)
+
+
+class Correct(Verb):
+    code: str = word("a lid code")
+    made: str | None = option("--made", "DATE", "or unknown")
+    size: str | None = option("--size", "SIZE", "of one container")
+    note: str | None = option("--note", "TEXT", "in place of the note")
+    process: tuple[str, ...] = repeated("--process", "KEY=VALUE", "minutes=20, psi=11 ...")
+
+    def run(self, call: Call) -> int:
+        from pantry_tui.services.stock.correct import correct
+
+        pairs = key_values(self.process)
+        return call.done(
+            lambda p: correct(
+                p, self.code, made=self.made, size=self.size, note=self.note, process=pairs
+            )
+        )
+
+
+class Undo(Verb):
+    event: str | None = maybe("the id of a line of `pantry-tui log`; else the newest act")
+
+    def run(self, call: Call) -> int:
+        from pantry_tui.services.stock.undo import undo
+
+        return call.took_back(lambda p: undo(p, self.event))
+
+
+class Redo(Verb):
+    def run(self, call: Call) -> int:
+        from pantry_tui.services.stock.undo import redo
+
+        return call.took_back(redo)

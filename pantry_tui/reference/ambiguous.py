@@ -1,0 +1,63 @@
+"""Reads data/ambiguous.csv once: words that could be either of several foods, and so are asked."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+
+from pantry_tui.errors import DataError
+from pantry_tui.paths import data_dir
+from pantry_tui.reference.names import _PREPARATION, _STOP
+from pantry_tui.reference.tables import Tables, _rows, load_tables
+
+
+@dataclass(frozen=True, slots=True)
+class Ambiguous:
+    """The foods a word could mean, in the order to offer them, and why it matters."""
+
+    foods: tuple[str, ...]
+    why: str
+
+
+def _folded(text: str) -> str:
+    """Lower case, without marks and words of preparation. Plurals stay: "chillies" is a
+    vegetable, "chilli" may be a dish."""
+    words = re.findall(r"[^\W_]+", text.casefold())
+    return " ".join(word for word in words if word not in _STOP | _PREPARATION)
+
+
+def read_ambiguous(folder: Path, tables: Tables) -> dict[str, Ambiguous]:
+    """The table under `folder` by folded word. Raises DataError naming file, row and column."""
+    known = {food.name for food in tables.foods}
+    found: dict[str, Ambiguous] = {}
+    for row in _rows(folder / "ambiguous.csv", ("words", "foods", "why")):
+        foods = row.words("foods")
+        strange = next((food for food in foods if food not in known), None)
+        if strange is not None:
+            raise row.bad("foods", f"{strange!r} is no food of foods.csv")
+        if len(set(foods)) < 2:
+            raise row.bad("foods", "two or more foods are needed")
+        meant = Ambiguous(foods, row.text("why", need=True))
+        for word in row.words("words"):
+            if not _folded(word):
+                raise row.bad("words", f"{word!r} holds only words that are passed over")
+            if found.setdefault(_folded(word), meant) is not meant:
+                raise row.bad("words", f"{word!r} stands twice")
+        if meant not in found.values():
+            raise row.bad("words", "is empty and must not be")
+    if not found:
+        raise DataError("ambiguous.csv row 2, column words: one word is needed.")
+    return found
+
+
+@cache
+def load_ambiguous() -> dict[str, Ambiguous]:
+    """The table that ships with the program, read once a process."""
+    return read_ambiguous(data_dir(), load_tables())
+
+
+def could_be(text: str) -> Ambiguous | None:
+    """The foods that `text` could be, words of preparation aside; None where it is plain."""
+    return load_ambiguous().get(_folded(text))

@@ -1,0 +1,55 @@
+"""What kind of household it is: where it cooks, for how many, in which units."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from pantry_tui.core.log.events import Did
+from pantry_tui.core.log.payloads import Household
+from pantry_tui.errors import BadInput
+from pantry_tui.services.rows import Done, HouseholdFacts
+
+if TYPE_CHECKING:
+    from pantry_tui.services.pantry import Pantry
+
+#: The events that say something of the household itself.
+HOME_KINDS = (
+    Did.HOUSEHOLD,
+    Did.CEILING,
+    Did.TABLE,
+    Did.FOOD_ADDED,
+    Did.RULE_ADDED,
+    Did.SUBSTITUTES,
+    Did.DISH,
+    Did.PLANNED,
+)
+
+
+def said_of(
+    altitude_ft: int | None = None, people: int | None = None, units: str | None = None
+) -> Household:
+    """What is said, None for what stays as it is. Raises BadInput for impossible numbers."""
+    if altitude_ft is not None and not -1500 <= altitude_ft <= 20_000:
+        raise BadInput("The altitude must lie between -1,500 and 20,000 ft.")
+    if people is not None and not 1 <= people <= 100:
+        raise BadInput("The household must be 1 to 100 people.")
+    if units is not None and units not in ("us", "metric"):
+        raise BadInput("Units are us or metric.")
+    return Household(altitude_ft, people, units)
+
+
+def facts(p: Pantry) -> HouseholdFacts:
+    """As it is now."""
+    return HouseholdFacts(p.altitude_ft, p.people, p.units)
+
+
+def change(
+    p: Pantry,
+    altitude_ft: int | None = None,
+    people: int | None = None,
+    units: str | None = None,
+) -> Done:
+    """Change what is given; None leaves it as it is. Raises BadInput for impossible numbers."""
+    p.book(said_of(altitude_ft, people, units))
+    now = facts(p)
+    return Done(f"The household: {now.people} at {now.altitude_ft} ft, in {now.units} units.")

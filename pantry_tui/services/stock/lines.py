@@ -1,0 +1,212 @@
+"""Lists of stock as windows over the stock tables: only what is shown is ever read."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from datetime import date
+from typing import Protocol
+
+from pantry_tui.core.words import SEVERITY, Method, State, Verdict
+from pantry_tui.errors import BadInput
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import DueRow
+from pantry_tui.services.stock import tables
+from pantry_tui.store import lines as table
+from pantry_tui.store.log import check
+from pantry_tui.store.store import reading
+
+#: What stands over a part of the due list, in its order.
+HEADS = ("must go", "open", "eat soon", "past best", "later", "unknown")
+
+
+class Lines(Protocol):
+    """Rows in an order, read as they are asked for."""
+
+    @property
+    def total(self) -> int:
+        """How many rows."""
+
+    def rows(self, start: int, stop: int) -> Sequence[DueRow]:
+        """The rows of a window."""
+
+    def where(self, container: str) -> int | None:
+        """The row in which "7C/1", or the first of "7C", stands."""
+
+    def heads(self) -> Sequence[tuple[str, int]]:
+        """(head, rows under it), in order; only of the everyday order."""
+
+
+def _number(*verdicts: Verdict) -> str:
+    return ", ".join(str(SEVERITY.index(one)) for one in verdicts)
+
+
+_HEAD = (
+    f"CASE WHEN verdict IN ({_number(Verdict.DO_NOT_TASTE, Verdict.DISCARD)}) THEN 0 "
+    f"WHEN state IN ('{State.OPEN}', '{State.THAWED}') THEN 1 "
+    f"WHEN verdict = {_number(Verdict.EAT_SOON)} THEN 2 "
+    f"WHEN verdict = {_number(Verdict.PAST_BEST)} THEN 3 "
+    f"WHEN verdict = {_number(Verdict.UNKNOWN)} THEN 5 ELSE 4 END"
+)
+_BY_DATE = "first_date, code, id"
+
+#: How a list of stock may be sorted; the first is the everyday one.
+ORDERS = {
+    "what to eat first": f"{_HEAD}, {_BY_DATE}",
+    "date": _BY_DATE,
+    "food": f"food, {_BY_DATE}",
+    "place": f"lower(path), {_BY_DATE}",
+    "verdict": f"verdict, {_BY_DATE}",
+    "method": f"method, {_BY_DATE}",
+}
+
+
+class StockLines:
+    """A window source over the tables; it stands for the moment at which it was made."""
+
+    def __init__(self, p: Pantry, ids: Sequence[int]) -> None:
+        self._p, self._ids = p, ids
+
+    @property
+    def total(self) -> int:
+        return len(self._ids)
+
+    def rows(self, start: int, stop: int) -> Sequence[DueRow]:
+        return rows(self._p, self._ids[max(0, start) : stop])
+
+    def where(self, container: str) -> int | None:
+        code, _, number = container.partition("/")
+        sql = "SELECT id, numbers FROM lines WHERE code = ?"
+        found = {
+            id_
+            for id_, numbers in self._p.store.db.execute(sql, (code,))
+            if not number or number in numbers.split()
+        }
+        return next((at for at, id_ in enumerate(self._ids) if id_ in found), None)
+
+    def heads(self) -> Sequence[tuple[str, int]]:
+        if not self._ids:
+            return ()
+        sql = (
+            f"SELECT {_HEAD}, count(*) FROM (SELECT *, {table.VERDICT} AS verdict FROM lines) "
+            f"WHERE id IN (SELECT value FROM json_each(:ids)) GROUP BY 1 ORDER BY 1"
+        )
+        values = {"day": self._p.today.isoformat(), "ids": json.dumps(list(self._ids))}
+        return [(HEADS[head], count) for head, count in self._p.store.db.execute(sql, values)]
+
+
+def lines(
+    p: Pantry, *, order: str = "what to eat first", text: str = "", place: str | None = None
+) -> StockLines:
+    """All that stands, or what holds every word of `text`, or what stands in a place (its id) and
+    in all places in it. Raises BadInput for an unknown order."""
+    if order not in ORDERS:
+        raise BadInput(f"{order!r} is no order: one of {', '.join(ORDERS)}.")
+    tables.ready(p)
+    where, values = _condition(p, text, place)
+    with reading(p.path):
+        return StockLines(p, table.ids(p.store.db, where, ORDERS[order], values))
+
+
+def _condition(p: Pantry, text: str, place: str | None) -> tuple[str, dict[str, object]]:
+    values: dict[str, object] = {"day": p.today.isoformat()}
+    parts = []
+    for number, word in enumerate(text.lower().split()):
+        verdicts = [str(n) for n, one in enumerate(SEVERITY) if word in one.value]
+        among = f" OR verdict IN ({', '.join(verdicts)})" if verdicts else ""
+        parts.append(f"(instr(words, :w{number}) > 0{among})")
+        values[f"w{number}"] = word
+    if place is not None:
+        parts.append("place IN (SELECT value FROM json_each(:places))")
+        values["places"] = json.dumps(sorted(inside(p, place)))
+    return (f"WHERE {' AND '.join(parts)}" if parts else ""), values
+
+
+def inside(p: Pantry, root: str) -> set[str]:
+    """A place and all places in it."""
+    found = {root}
+    for _ in p.places:
+        more = {id_ for id_, one in p.places.items() if one.parent in found} - found
+        if not more:
+            break
+        found |= more
+    return found
+
+
+def rows(p: Pantry, ids: Sequence[int] | None = None) -> list[DueRow]:
+    """The rows of these lines, in their order; all of them without `ids`, by date."""
+    with reading(p.path):
+        found = {
+            id_: (line, verdict, step)
+            for id_, line, verdict, step in table.rows(p.store.db, p.today.isoformat(), ids)
+        }
+    wanted = ids if ids is not None else sorted(found, key=lambda id_: _by_date(found[id_][0], id_))
+    return [_row(p, *found[id_]) for id_ in wanted if id_ in found]
+
+
+def of_code(p: Pantry, code: str) -> list[DueRow]:
+    """The rows of a lid code, by date."""
+    tables.ready(p)
+    sql = "SELECT id FROM lines WHERE code = ? ORDER BY first_date, id"
+    with reading(p.path):
+        ids = [row[0] for row in p.store.db.execute(sql, (code,))]
+    return rows(p, ids)
+
+
+def _by_date(line: table.Line, id_: int) -> tuple[str, str, int]:
+    return line.first_date, line.code, id_
+
+
+def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
+    best_by = date.fromisoformat(line.best_by) if line.best_by else None
+    discard_after = date.fromisoformat(line.discard_after) if line.discard_after else None
+    reasons = json.loads(line.reasons)
+    word = SEVERITY[verdict]
+    state = State(line.state)
+    return DueRow(
+        code=line.code,
+        container_ids=tuple(f"{line.code}/{n}" for n in line.numbers.split()),
+        food=line.food,
+        method=Method(line.method),
+        place=line.path,
+        count=line.n,
+        state=state,
+        verdict=word,
+        best_by=best_by,
+        discard_after=discard_after,
+        days_left=days_left(best_by, discard_after, p.today),
+        reasons=tuple(reasons[min(step, len(reasons) - 1)]),
+        size=" ".join(part for part in (line.amount, line.size) if part),
+        amount=line.amount,
+        reserved=line.reserved,
+        head=_head(word, state),
+        stamp=stamp(line),
+    )
+
+
+def _head(verdict: Verdict, state: State) -> str:
+    if verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD):
+        return HEADS[0]
+    if state in (State.OPEN, State.THAWED):
+        return HEADS[1]
+    return {
+        Verdict.EAT_SOON: HEADS[2],
+        Verdict.PAST_BEST: HEADS[3],
+        Verdict.UNKNOWN: HEADS[5],
+    }.get(verdict, HEADS[4])
+
+
+def stamp(line: table.Line) -> str:
+    """What a person saw of a container; another one means that it has changed since."""
+    return f"{check([getattr(line, name) for name in table.SEEN]):08x}"
+
+
+def days_left(best_by: date | None, discard_after: date | None, today: date) -> int | None:
+    """Days to the next date that still lies ahead; negative past the last one; None undated."""
+    dated = [day for day in (best_by, discard_after) if day is not None]
+    if not dated:
+        return None
+    if discard_after is not None and discard_after < today:
+        return (discard_after - today).days
+    ahead = [day for day in dated if day >= today]
+    return (min(ahead) if ahead else max(dated)).toordinal() - today.toordinal()

@@ -1,0 +1,55 @@
+"""What a screen saw, and when a person says that something happened."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import NamedTuple, TypedDict
+
+from pantry_tui.core import dates
+from pantry_tui.core.lidcode import normal_code
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import lines, tables
+
+
+class At(NamedTuple):
+    """The day on which it happened, and the minute of it where the hour is known."""
+
+    day: date
+    minute: int | None = None
+
+
+class _When(TypedDict):
+    day: date | None
+    at: int | None
+
+
+def when(at: At | None) -> _When:
+    """For `Pantry.book`."""
+    return {"day": at.day if at else None, "at": at.minute if at else None}
+
+
+def past(p: Pantry, at: At | None) -> At | None:
+    """The same, refused where it is still to come. Raises BadInput."""
+    if at is not None and at.day > p.today:
+        raise BadInput(f"{dates.say(at.day)} is still to come: give the day it happened.")
+    return at
+
+
+def still(p: Pantry, ref: str, saw: str) -> None:
+    """Raises Refused, naming what it is now, where a container is not as a screen showed it."""
+    if not saw:
+        return
+    tables.ready(p)
+    code, _, number = ref.partition("/")
+    mine = lines.of_code(p, normal_code(code))
+    named = [row for row in mine if not number or f"{row.code}/{number}" in row.container_ids]
+    if any(row.stamp == saw for row in named):
+        return
+    if not named:
+        raise Refused(f"{ref} is not here any more: look again.")
+    now = named[0]
+    raise Refused(
+        f"{ref} has changed since it was shown: it is {now.state}, {now.verdict}, in {now.place}. "
+        "Look again, then repeat."
+    )

@@ -1,0 +1,320 @@
+"""Keeping the stock tables: which lines the log leaves, and when they are made again.
+
+A booking makes the lines of the batches it touches in its own transaction. What touches a whole
+place only marks it there; marked batches are judged before anything is shown (`ready`). Another
+table of rules, or another program, marks everything.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Collection, Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from time import process_time
+
+from pantry_tui.core.log.fold import path_of
+from pantry_tui.core.model import DAY_MIN, Batch, Container, When
+from pantry_tui.core.words import SEVERITY, Verdict
+from pantry_tui.errors import StoreError
+from pantry_tui.reference import rules_fingerprint
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.store import lines as table
+from pantry_tui.store.lines import Line
+from pantry_tui.store.store import reading
+
+#: At most so many steps after the first does a ladder have.
+_STEPS = 4
+#: Marked batches are judged so long, in seconds, before others may write.
+_TURN_S = 0.2
+_FAR = "9999-12-31"
+
+
+@dataclass(frozen=True, slots=True)
+class Ladder:
+    """What a container is from its last fact on: its verdicts with their reasons, each from a day
+    (the first from the beginning), and its dates."""
+
+    steps: tuple[tuple[str | None, Verdict, tuple[str, ...]], ...]
+    best_by: date | None
+    discard_after: date | None
+    why_no_discard: str
+    harmless: bool
+    again_at: int | None
+    facts_to: date
+
+
+def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
+    """The verdicts of a container on all days from the last fact on."""
+    found = p.assess(container)
+    if found.facts_to > p.today:
+        # Judged as of that day: what lies ahead of today counts as now only until it comes.
+        found = p.assess_bare(batch, container, _end_of(found.facts_to, p.clock.now))
+    days = [day for day, _ in found.steps()]
+    said = [since + timedelta(days=1) for since, _ in found.later]
+    for day in said:
+        if len(days) <= _STEPS and day > days[0] and day not in days:
+            days.append(day)
+    steps: list[tuple[str | None, Verdict, tuple[str, ...]]] = []
+    for day in sorted(days)[: _STEPS + 1]:
+        judged = found.on(day)
+        since = day.isoformat() if steps else None
+        steps.append((since, judged.verdict, (*judged.reasons, *judged.standing)))
+    return Ladder(
+        tuple(steps),
+        found.best_by,
+        found.discard_after,
+        found.why_no_discard,
+        found.harmless,
+        found.again_at,
+        found.facts_to,
+    )
+
+
+def _end_of(day: date, like: When) -> When:
+    """The last minute of a day, by the same clock."""
+    minute = day.toordinal() * DAY_MIN + DAY_MIN - 1 - like.zone
+    return When(minute, minute, day, like.zone)
+
+
+def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[Line]:
+    """The lines of a batch: equal containers in one place together."""
+    ladders: dict[tuple[object, ...], Ladder] = {}
+
+    def of(c: Container) -> tuple[object, ...]:
+        waits = bool(batch.suspect) and c.looked is None
+        return c.place, c.state, c.amount, c.reserved, waits, climb(c)
+
+    def climb(c: Container) -> Ladder:
+        lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
+        key = (lived, c.signs, c.looked, c.left, c.first)
+        if key not in ladders:
+            ladders[key] = ladder(p, batch, c)
+        return ladders[key]
+
+    keyed: dict[tuple[object, ...], list[Container]] = {}
+    for container in containers:
+        if container.here:
+            keyed.setdefault(of(container), []).append(container)
+    return [_line(p, batch, group, climb(group[0])) for group in keyed.values()]
+
+
+def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) -> Line:
+    first = group[0]
+    flat: list[object] = [SEVERITY.index(found.steps[0][1])]
+    for day, verdict, _ in found.steps[1:]:
+        assert day is not None
+        flat += [day, SEVERITY.index(verdict)]
+    flat += [None] * (2 * _STEPS + 1 - len(flat))
+    dated = [day.isoformat() for day in (found.best_by, found.discard_after) if day is not None]
+    return Line(
+        batch=batch.id,
+        code=batch.code,
+        food=batch.food.name,
+        method=batch.method.value,
+        place=first.place,
+        path=path_of(p.places, first.place),
+        state=first.state.value,
+        n=len(group),
+        numbers=" ".join(str(n) for n in sorted(c.number for c in group)),
+        size=batch.size,
+        amount=first.amount,
+        reserved=first.reserved,
+        made=batch.made.isoformat() if batch.made else "",
+        best_by=found.best_by.isoformat() if found.best_by else None,
+        discard_after=found.discard_after.isoformat() if found.discard_after else None,
+        first_date=min(dated, default=_FAR),
+        harmless=int(found.harmless),
+        why_no_discard=found.why_no_discard,
+        again_at=found.again_at,
+        v0=flat[0],  # type: ignore[arg-type]
+        d1=flat[1],  # type: ignore[arg-type]
+        v1=flat[2],  # type: ignore[arg-type]
+        d2=flat[3],  # type: ignore[arg-type]
+        v2=flat[4],  # type: ignore[arg-type]
+        d3=flat[5],  # type: ignore[arg-type]
+        v3=flat[6],  # type: ignore[arg-type]
+        d4=flat[7],  # type: ignore[arg-type]
+        v4=flat[8],  # type: ignore[arg-type]
+        suspect=int(bool(batch.suspect) and first.looked is None),
+        reasons=json.dumps([list(reasons) for _, _, reasons in found.steps], ensure_ascii=False),
+        words=_words(p, batch, first),
+        facts_to=found.facts_to.isoformat(),
+    )
+
+
+def _words(p: Pantry, batch: Batch, container: Container) -> str:
+    """All by which a line may be found, but its verdict."""
+    known = p.tables.index.find(batch.food.name)
+    kept = f"for {container.reserved}" if container.reserved else ""
+    rated = " ".join(str(one) for one in batch.rated)
+    parts = (
+        batch.food.name,
+        *(known.aliases if known else ()),
+        batch.food.group,
+        batch.method,
+        path_of(p.places, container.place),
+        container.state,
+        batch.note,
+        batch.code,
+        kept,
+        rated,
+    )
+    return " ".join(part for part in parts if part).lower()
+
+
+def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
+    """What was booked, in the stock tables; inside the transaction that booked it."""
+    db = p.store.db
+    for batch in touched:
+        _make(p, batch)
+    for what in marked:
+        names = _with_inner(p, what) if what != "*" else [what]
+        db.executemany("INSERT OR IGNORE INTO marked VALUES (?)", [(name,) for name in names])
+    p.ready_for = None
+
+
+def _with_inner(p: Pantry, place: str) -> list[str]:
+    """A place and all in it, as marks."""
+    found = {place}
+    for _ in p.places:
+        more = {id_ for id_, one in p.places.items() if one.parent in found} - found
+        if not more:
+            break
+        found |= more
+    return [f"place:{id_}" for id_ in sorted(found)]
+
+
+def _make(p: Pantry, batch: str) -> None:
+    db = p.store.db
+    found = p.load(batch)
+    here = [] if found is None else [c for c in found[1].values() if c.here]
+    made = [] if found is None else lines_of(p, found[0], here)
+    table.replace_batch(db, batch, made)
+    table.stood(db, batch, {turn.place for c in here for turn in c.turns if turn.place})
+
+
+def ready(p: Pantry) -> None:
+    """Before anything is read off the tables: what is marked is judged, and what lies in them is
+    as it was written. Cheap when nothing has changed."""
+    p.settle()
+    key = (p.store.version(), p.today)
+    if p.ready_for == key:
+        return
+    if not p.store.writing:
+        p.catch_up()
+    with reading(p.path):
+        db = p.store.db
+        db.execute("DROP TABLE IF EXISTS temp.lines")
+        _mark_run_out(p)
+        if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
+            _freshen(p)
+        if not table.whole(db):
+            _all_again(p)
+        if p.today.isoformat() < table.facts_to(db):
+            _as_it_was(p)
+    p.ready_for = (p.store.version(), p.today)
+
+
+def _mark_run_out(p: Pantry) -> None:
+    """What stood in the warm until its hours ran out is judged again."""
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE again_at <= ?"
+    over = [row[0] for row in p.store.db.execute(sql, (p.clock.now.first,))]
+    if over and not p.store.writing:
+        with p.writing():
+            p.store.db.executemany(
+                "INSERT OR IGNORE INTO marked VALUES (?)", [(f"batch:{id_}",) for id_ in over]
+            )
+
+
+def _any_marked(p: Pantry) -> bool:
+    return p.store.db.execute("SELECT 1 FROM marked LIMIT 1").fetchone() is not None
+
+
+def _freshen(p: Pantry) -> None:
+    """Judge what is marked, a while at a time, so that others may write between."""
+    try:
+        while _some(p):
+            pass
+    except StoreError:
+        # It may not be written: look at it in memory.
+        _in_memory(p, [row[0] for row in p.store.db.execute("SELECT batch FROM codes")])
+
+
+def _some(p: Pantry) -> bool:
+    """A turn of it; whether anything is left."""
+    db = p.store.db
+    with p.writing():
+        if p.store.meta("rules") != rules_fingerprint():
+            db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+            p.store.set_meta("rules", rules_fingerprint())
+        if db.execute("DELETE FROM marked WHERE what = '*'").rowcount:
+            db.execute("INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM codes")
+        db.execute(
+            "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood "
+            "WHERE 'place:' || place IN (SELECT what FROM marked)"
+        )
+        db.execute("DELETE FROM marked WHERE what LIKE 'place:%'")
+        waiting = [row[0] for row in db.execute("SELECT what FROM marked")]
+        if len(waiting) > 200:
+            p.load_all()
+        begun, done = process_time(), []
+        for what in waiting:
+            _make(p, what.removeprefix("batch:"))
+            done.append((what,))
+            if process_time() - begun > _TURN_S:
+                break
+        db.executemany("DELETE FROM marked WHERE what = ?", done)
+    return len(done) < len(waiting)
+
+
+def _all_again(p: Pantry) -> None:
+    """The tables are not as they were written: make them from the log, which is the truth."""
+    with p.writing():
+        table.clear(p.store.db)
+        p.store.db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+    _freshen(p)
+
+
+def _as_it_was(p: Pantry) -> None:
+    """On a day before the last fact: what rests on later facts is judged in memory."""
+    day = p.today.isoformat()
+    rows = p.store.db.execute("SELECT DISTINCT batch FROM lines WHERE facts_to > ?", (day,))
+    _in_memory(p, [row[0] for row in rows])
+
+
+def _in_memory(p: Pantry, batches: Sequence[str]) -> None:
+    """The lines of these batches as of today, over those of the file, never written to it."""
+    db = p.store.db
+    db.execute("CREATE TEMP TABLE lines AS SELECT * FROM main.lines")
+    for batch in batches:
+        db.execute("DELETE FROM temp.lines WHERE batch = ?", (batch,))
+        found = p.load(batch)
+        if found is None:
+            continue
+        for line in lines_of(p, found[0], found[1].values()):
+            table.insert(db, _today_only(p, line, found[1]), "temp.lines")
+    db.execute("UPDATE temp.lines SET id = rowid")
+
+
+def _today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line:
+    """The line with the verdict of this day alone."""
+    number = int(line.numbers.split()[0])
+    container = next(c for c in containers.values() if c.number == number)
+    judged = p.judge(container)
+    reasons = [*judged.reasons, *judged.standing]
+    return line._replace(
+        v0=SEVERITY.index(judged.verdict),
+        d1=None,
+        v1=None,
+        d2=None,
+        v2=None,
+        d3=None,
+        v3=None,
+        d4=None,
+        v4=None,
+        reasons=json.dumps([reasons], ensure_ascii=False),
+        best_by=judged.best_by.isoformat() if judged.best_by else None,
+        discard_after=judged.discard_after.isoformat() if judged.discard_after else None,
+        why_no_discard=judged.why_no_discard,
+    )

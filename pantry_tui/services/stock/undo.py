@@ -1,0 +1,129 @@
+"""Taking back and bringing again, by appending to the log. The newest act, or the one named."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.events import Event
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.books.logbook import describe
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.rows import Done
+from pantry_tui.store import log
+
+
+def newest(p: Pantry) -> Event | None:
+    """The act that `undo` would take back now, whoever booked it."""
+    return _event(p, log.newest(p.store.db))
+
+
+def say(p: Pantry, event: Event) -> str:
+    """An act in words, with how much was booked as one with it."""
+    more = len(_group(p, event)) - 1
+    return describe(p, event) + (f" and {more} more" if more else "")
+
+
+@booked
+def undo(p: Pantry, event: str | None = None, *, expect: str = "") -> Done:
+    """Take back the newest act, or the one of that id. Named in words.
+
+    `expect` is the id of what a person was told it would take back. Raises Refused where there is
+    nothing, another act is the newest by now, or later facts rest on it; BadInput for no such id.
+    """
+    last = _named(p, event) if event else newest(p)
+    if last is None:
+        raise Refused("There is nothing to take back.")
+    if expect and last.id != expect:
+        raise Refused(f"Something newer was booked meanwhile: {say(p, last)}. Press again for it.")
+    group = _group(p, last)
+    _refuse_if_rested_on(p, group)
+    words = say(p, last)
+    p.book(said.Undo(tuple(one.id for one in group)))
+    p.touch(group)
+    return Done(f"Took back: {words}.")
+
+
+@booked
+def redo(p: Pantry) -> Done:
+    """Bring again what the last undo took back, if nothing was booked since."""
+    spent = _event(p, log.newest(p.store.db, undone=True))
+    if spent is None or not isinstance(spent.payload, said.Undo):
+        raise Refused("There is nothing to bring back.")
+    ids = spent.payload.events
+    group = [one for id_ in ids if (one := _event(p, id_)) is not None]
+    p.book(said.Redo(spent.id, ids))
+    p.touch(group)
+    return Done(f"Brought back: {say(p, group[-1])}.")
+
+
+def _event(p: Pantry, id_: str) -> Event | None:
+    found = log.select(p.store.db, "WHERE id = ?", (id_,)) if id_ else []
+    return found[0] if found else None
+
+
+def _named(p: Pantry, id_: str) -> Event:
+    """A standing act by its id, or the end of it. Raises BadInput, Refused."""
+    found = log.select(p.store.db, "WHERE id = ? OR id LIKE '%' || ?", (id_, id_))
+    if len(found) != 1 or isinstance(found[0].payload, said.Undo | said.Redo):
+        raise BadInput(f"{id_[:40]!r} names no act of the log: `pantry-tui log` lists them.")
+    if not log.select(
+        p.store.db, "WHERE id = ? AND id NOT IN (SELECT event FROM undone)", (found[0].id,)
+    ):
+        raise Refused(f"{describe(p, found[0]).capitalize()} is taken back already.")
+    return found[0]
+
+
+def _group(p: Pantry, event: Event) -> list[Event]:
+    return log.together(p.store.db, event.together) or [event] if event.together else [event]
+
+
+def _refuse_if_rested_on(p: Pantry, group: Sequence[Event]) -> None:
+    """Raises Refused where something booked later would lose its ground."""
+    mine = {one.id for one in group}
+    for event in group:
+        for later in _later(p, event):
+            if later.id not in mine:
+                raise Refused(
+                    f"{describe(p, event).capitalize()} cannot be taken back alone: "
+                    f"{describe(p, later)} came after it. Take that back first."
+                )
+        _refuse_if_in_use(p, event)
+
+
+def _later(p: Pantry, event: Event) -> list[Event]:
+    """Standing events of the same containers (of the batch, for a put-up) that came after."""
+    about = said.touches(event.payload)
+    meant = set(_containers(event))
+    whole = isinstance(event.payload, said.PutUp)
+    found = []
+    for batch in about:
+        for later in log.select(
+            p.store.db,
+            "WHERE id > ? AND id IN (SELECT event FROM of_batch WHERE batch = ?) "
+            "AND id NOT IN (SELECT event FROM undone) AND did NOT IN ('undo', 'redo')",
+            (event.id, batch),
+        ):
+            if whole or meant & set(_containers(later)):
+                found.append(later)  # noqa: PERF401 - reads better than three loops in one
+    return found
+
+
+def _containers(event: Event) -> tuple[str, ...]:
+    payload = event.payload
+    if isinstance(payload, said.Count):
+        return (
+            *(one.container for one in payload.gone),
+            *(one.container for one in payload.back),
+            *(id_ for one in payload.new for id_ in one.containers),
+        )
+    return event.containers
+
+
+def _refuse_if_in_use(p: Pantry, event: Event) -> None:
+    if not isinstance(event.payload, said.PlaceAdded):
+        return
+    id_ = event.payload.place
+    stands = p.store.db.execute("SELECT 1 FROM stood WHERE place = ? LIMIT 1", (id_,)).fetchone()
+    if stands or any(one.parent == id_ for one in p.places.values()):
+        raise Refused(f"{event.payload.name} is in use: move what stands there first.")

@@ -1,0 +1,158 @@
+"""The stock tables: equal containers of a batch in one place, each line with its ladder of days.
+
+A new day writes nothing: the verdict of a day is a comparison (`VERDICT`). Every row carries a
+check value, `totals` a count and a sum of them, compared before a list is shown.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple
+
+from pantry_tui.store.log import check
+
+
+class Line(NamedTuple):
+    """One row, `id` and `hash` left out. Days are ISO; `v0` holds from the first, `v1` from `d1`
+    on, and so on; `reasons` is JSON: one list for each of them."""
+
+    batch: str
+    code: str
+    food: str
+    method: str
+    place: str
+    path: str
+    state: str
+    n: int
+    numbers: str  # "1 2 3"
+    size: str
+    amount: str
+    reserved: str
+    made: str
+    best_by: str | None
+    discard_after: str | None
+    first_date: str
+    harmless: int
+    why_no_discard: str
+    again_at: int | None
+    v0: int
+    d1: str | None
+    v1: int | None
+    d2: str | None
+    v2: int | None
+    d3: str | None
+    v3: int | None
+    d4: str | None
+    v4: int | None
+    suspect: int
+    reasons: str
+    words: str
+    facts_to: str
+
+
+COLUMNS = ", ".join(Line._fields)
+_HOLES = ", ".join("?" * (len(Line._fields) + 1))
+#: The number of the verdict on `:day`, and which of the lists of reasons it has.
+VERDICT = (
+    "CASE WHEN :day >= d4 THEN v4 WHEN :day >= d3 THEN v3 WHEN :day >= d2 THEN v2 "
+    "WHEN :day >= d1 THEN v1 ELSE v0 END"
+)
+STEP = (
+    "CASE WHEN :day >= d4 THEN 4 WHEN :day >= d3 THEN 3 WHEN :day >= d2 THEN 2 "
+    "WHEN :day >= d1 THEN 1 ELSE 0 END"
+)
+#: Columns whose change a screen would have shown: what a person saw of a container.
+SEEN = ("place", "state", "amount", "reserved", "best_by", "discard_after", "v0", "suspect")
+
+
+def replace_batch(db: sqlite3.Connection, batch: str, lines: Iterable[Line]) -> None:
+    """These are all the lines of a batch now; totals of the places follow."""
+    gone = db.execute("SELECT place, hash FROM main.lines WHERE batch = ?", (batch,)).fetchall()
+    db.execute("DELETE FROM main.lines WHERE batch = ?", (batch,))
+    change: dict[str, tuple[int, int]] = {}
+
+    def reckon(place: str, count: int, amount: int) -> None:
+        for where in (place, ""):
+            before = change.get(where, (0, 0))
+            change[where] = before[0] + count, before[1] + amount
+
+    for place, hash_ in gone:
+        reckon(place, -1, -hash_)
+    for line in lines:
+        reckon(line.place, 1, insert(db, line))
+    db.executemany(
+        "INSERT INTO totals VALUES (?, ?, ?) ON CONFLICT (place) "
+        "DO UPDATE SET count = count + excluded.count, sum = sum + excluded.sum",
+        [(place, count, amount) for place, (count, amount) in change.items()],
+    )
+
+
+def insert(db: sqlite3.Connection, line: Line, into: str = "main.lines") -> int:
+    """One line; returns its check value."""
+    hash_ = check(line)
+    db.execute(f"INSERT INTO {into} ({COLUMNS}, hash) VALUES ({_HOLES})", (*line, hash_))
+    return hash_
+
+
+def clear(db: sqlite3.Connection) -> None:
+    """No lines at all."""
+    for table in ("lines", "totals", "stood"):
+        db.execute(f"DELETE FROM main.{table}")
+
+
+def stood(db: sqlite3.Connection, batch: str, places: Iterable[str]) -> None:
+    """Where the containers of a batch that are still here ever stood."""
+    db.execute("DELETE FROM stood WHERE batch = ?", (batch,))
+    db.executemany("INSERT OR IGNORE INTO stood VALUES (?, ?)", [(one, batch) for one in places])
+
+
+def whole(db: sqlite3.Connection) -> bool:
+    """Whether count and sum of the lines are what was written, for every place and in all."""
+    found = {
+        place: (count, amount)
+        for place, count, amount in db.execute(
+            "SELECT place, count(*), sum(hash) FROM main.lines GROUP BY place"
+        )
+    }
+    found[""] = (
+        sum(count for count, _ in found.values()),
+        sum(amount for _, amount in found.values()),
+    )
+    kept = {
+        place: (count, amount)
+        for place, count, amount in db.execute("SELECT place, count, sum FROM totals")
+        if count or amount
+    }
+    return kept == {place: both for place, both in found.items() if any(both)}
+
+
+def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object]) -> Sequence[int]:
+    """The rows of a condition, in an order."""
+    sql = f"SELECT id FROM (SELECT *, {VERDICT} AS verdict FROM lines) {where} ORDER BY {order}"
+    return [row[0] for row in db.execute(sql, values)]
+
+
+def rows(
+    db: sqlite3.Connection, day: str, wanted: Sequence[int] | None = None
+) -> list[tuple[int, Line, int, int]]:
+    """(id, line, verdict, step of its reasons) of rows, all of them without `wanted`.
+
+    Raises ValueError for a row that is not as it was written.
+    """
+    sql = f"SELECT id, {COLUMNS}, hash, {VERDICT}, {STEP} FROM lines"
+    if wanted is not None:
+        sql += f" WHERE id IN ({', '.join(map(str, wanted))})"
+    found = []
+    for row in db.execute(sql, {"day": day}):
+        line = Line._make(row[1:-3])
+        if check(line) != row[-3]:
+            raise ValueError(f"a line of the stock tables ({line.code}) is hurt")
+        found.append((row[0], line, row[-2], row[-1]))
+    return found
+
+
+def facts_to(db: sqlite3.Connection) -> str:
+    """The latest day of any fact that a line rests on; before it, comparing days is not enough."""
+    row = db.execute("SELECT max(facts_to) FROM main.lines").fetchone()
+    return row[0] or ""

@@ -1,0 +1,210 @@
+"""One row a verb: a call that works, one that is refused, one that is not understood.
+
+`{peaches}` and the like stand for lid codes of the small store that `conftest.py` builds.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from tests.cli import shapes as s
+
+Words = tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Row:
+    """`refused` None: this verb can be refused for the store alone. `first` is done before the
+    call that works; `storeless`: it needs no store."""
+
+    works: Words
+    shape: Any
+    refused: Words | None
+    bad: Words
+    first: tuple[Words, ...] = ()
+    storeless: bool = False
+
+
+NOTHING_LEFT = "{rings}"  # a batch of which the last is gone
+
+ROWS: dict[str, Row] = {
+    # Look
+    "due": Row(("--within", "400d"), s.Some(s.DUE), None, ("--within", "soonish")),
+    "shelves": Row((), s.Some(s.SHELF), None, ("--place", "attic")),
+    "find": Row(("pea",), s.Some(s.DUE), None, ()),
+    "show": Row(("{peaches}",), s.BATCH, None, ("9ZZ",)),
+    "log": Row(("{peaches}",), s.Some(s.LOG), None, ("9ZZ",)),
+    "recall": Row(("{peaches}",), s.Some(s.GONE), None, ("9ZZ",)),
+    # Put up and take
+    "putup": Row(
+        ("2 pint jars plums, boiling-water canned, shelf 2, yesterday",),
+        s.PUTUP,
+        ("3 pint jars green beans, boiling-water canned, shelf 2",),
+        ("3 pint jars plums, teleported, shelf 2",),
+    ),
+    "use": Row(("{peaches}", "2"), s.DONE, (NOTHING_LEFT,), ("9ZZ",)),
+    "open": Row(("{peaches}",), s.DONE, ("{peaches}/1",), ("9ZZ",)),
+    "thaw": Row(
+        ("{beef}", "--how", "microwave"), s.DONE, ("{peaches}",), ("{beef}", "--how", "sun")
+    ),
+    "ready": Row(("{kraut}",), s.DONE, ("{peaches}",), ("9ZZ",)),
+    "move": Row(
+        ("{peaches}", "fridge", "--count", "2"),
+        s.DONE,
+        ("{beef}", "shelf", "2"),
+        ("{peaches}", "attic"),
+    ),
+    "give": Row(
+        ("{peaches}", "2", "--to", "Aunt Sunniva"), s.DONE, (NOTHING_LEFT,), ("{peaches}", "two")
+    ),
+    "missing": Row(("{peaches}",), s.DONE, (NOTHING_LEFT,), ("{peaches}", "two")),
+    "discard": Row(
+        ("{peaches}", "--why", "seal failed"),
+        s.DONE,
+        (NOTHING_LEFT, "--why", "stale"),
+        ("{peaches}",),
+    ),
+    "reserve": Row(
+        ("{peaches}", "2", "--for", "Aunt", "Sunniva"),
+        s.DONE,
+        ("{peaches}", "--free"),
+        ("{peaches}", "--free", "--for", "me"),
+    ),
+    "rate": Row(("{peaches}", "not-again", "too", "soft"), s.DONE, None, ("{peaches}", "lovely")),
+    "correct": Row(("{peaches}", "--note", "syrup"), s.DONE, None, ("{peaches}",)),
+    "undo": Row((), s.TOOK_BACK, None, ("nonsense",), first=(("use", "{peaches}"),)),
+    "redo": Row(
+        (),
+        s.TOOK_BACK,
+        (),
+        ("too", "much"),
+        first=(("use", "{peaches}"), ("undo",)),
+    ),
+    # Signs of spoilage
+    "sign": Row(
+        ("{peaches}", "bulging", "lid"), s.SIGN, (NOTHING_LEFT + "/1", "mould"), ("9ZZ", "x")
+    ),
+    "signs": Row(("jam",), s.Some(s.SIGN_ROW), None, ("teleported",), storeless=True),
+    # Places
+    "place add": Row(
+        ("attic", "--climate", "room", "--temp", "-5F"),
+        s.DONE,
+        ("shelf", "2", "--climate", "pantry"),
+        ("attic", "--climate", "warm"),
+    ),
+    "place change": Row(
+        ("shelf", "2", "--temp", "60F"), s.DONE, None, ("attic", "--climate", "room")
+    ),
+    "place list": Row((), s.Some(s.PLACE), None, ("all",)),
+    "reading": Row(("big", "freezer", "-2F"), s.DONE, None, ("big", "freezer", "cold")),
+    "outage": Row(
+        ("big", "freezer", "--from", "02:00", "--to", "09:00"),
+        s.OUTAGE,
+        ("shelf", "2", "--from", "02:00", "--to", "09:00"),
+        ("big", "freezer", "--from", "evening", "--to", "09:00"),
+    ),
+    "count": Row(
+        ("shelf", "2", "--seen", "{peaches}=3"),
+        {"place": str, "differences": s.Some({"code": str, "seen": int}), "message": str},
+        ("shelf", "2", "--seen", "{beef}=1"),
+        ("shelf", "2", "--seen", "{peaches}"),
+    ),
+    # Plan
+    "week": Row((), s.WEEK, ("--eaten", "today"), ("--pin", "{peaches}")),
+    "outlook": Row(("--margin", "10%"), s.OUTLOOK, None, ("--years", "9")),
+    "year": Row(("peaches",), s.Some(s.YEAR), None, ("moon", "cheese")),
+    "losses": Row(("--from", "2026-01-01"), s.LOSSES, None, ("--from", "whenever")),
+    # Household
+    "household": Row(("--people", "5", "--altitude", "550m"), s.HOUSEHOLD, None, ("--people", "0")),
+    "household away": Row(("24", "dec", "to", "27", "dec"), s.DONE, None, ("someday",)),
+    "household guests": Row(("6", "on", "friday"), s.DONE, None, ("friday",)),
+    "household usual": Row(("friday",), s.DONE, None, ()),
+    "household days": Row(
+        (),
+        s.Some({"day": s.Day, "people": int}),
+        None,
+        ("all",),
+        first=(("household", "guests", "6", "on", "friday"),),
+    ),
+    "household appetite": Row(("fruit", "3"), s.DONE, None, ("fruit",)),
+    "household dish add": Row(
+        ("bean", "pot", "=", "4", "runner", "beans"), s.DONE, None, ("soup",)
+    ),
+    "household dish drop": Row(
+        ("bean pot",),
+        s.DONE,
+        ("soup",),
+        (),
+        first=(("household", "dish", "add", "bean pot = 4 runner beans"),),
+    ),
+    "household dish list": Row(
+        (),
+        s.Some({"name": str, "takes": s.Some(list)}),
+        None,
+        ("all",),
+        first=(("household", "dish", "add", "bean pot = 4 runner beans"),),
+    ),
+    "household substitute": Row(("peaches", "with", "plums"), s.DONE, None, ("peaches",)),
+    "household substitute list": Row(
+        (),
+        s.Each(s.Some(str)),
+        None,
+        ("all",),
+        first=(("household", "substitute", "peaches", "with", "plums"),),
+    ),
+    # Look up
+    "shelf-life": Row(
+        ("in oil", "garlic", "--in", "fridge", "--made", "today"),
+        s.SHELF_LIFE,
+        None,
+        ("dried", "moon", "cheese"),
+        storeless=True,
+    ),
+    "process": Row(
+        ("peaches", "--jar", "pint", "--canner", "boiling-water", "--pack", "hot"),
+        s.PROCESS,
+        None,
+        ("peaches", "--jar", "bucket", "--canner", "boiling-water"),
+        storeless=True,
+    ),
+    "add-food": Row(
+        ("moon", "roots", "--group", "vegetable", "--acidity", "low-acid"),
+        s.DONE,
+        ("peaches", "--group", "fruit", "--acidity", "acid"),
+        ("moon", "roots", "--group", "mineral", "--acidity", "acid"),
+    ),
+    "add-rule": Row(
+        ("dried", "apples", "--in", "pantry", "--lasts", "3 months"),
+        s.DONE,
+        ("in oil", "garlic", "--in", "fridge", "--lasts", "90 days", "--kind", "safety"),
+        ("dried", "apples", "--in", "pantry", "--lasts", "long"),
+    ),
+    "added": Row(
+        (),
+        s.Some(str),
+        None,
+        ("all",),
+        first=(("add-food", "moon roots", "--group", "vegetable", "--acidity", "low-acid"),),
+    ),
+    # Print
+    "sheet": Row(("due",), s.SHEET, None, ("attic",)),
+    "labels": Row(("{peaches}",), s.Some(s.LABEL), None, ("9ZZ",)),
+    "calendar": Row(("{folder}/dates.ics",), s.FILE, ("{folder}/store.db",), ()),
+    # The store and the app
+    "init": Row(
+        ("--store", "{folder}/new.db", "--people", "3"),
+        s.STORE,
+        (),
+        ("--store", "{folder}/new.db", "--people", "many"),
+        storeless=True,
+    ),
+    "demo": Row(
+        ("--init", "{folder}/demo.db"),
+        s.STORE,
+        ("--init", "{folder}"),
+        ("--innit",),
+        storeless=True,
+    ),
+    "keys": Row((), s.Some(s.KEY), None, ("all",), storeless=True),
+}
