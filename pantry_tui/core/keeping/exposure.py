@@ -33,7 +33,8 @@ from pantry_tui.core.keeping.weather import (
     weather,
 )
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
-from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
+from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.words import ASSUMED_F, Climate, State
 
 #: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
 #: extension services that carry it say 5).
@@ -70,6 +71,13 @@ class Span(NamedTuple):
     def frozen(self) -> bool:
         """Whether the place keeps food frozen."""
         return self.climate is Climate.FREEZER and self.temperature_f <= THAWS_F
+
+    @property
+    def taken_f(self) -> float:
+        """The °F it is reckoned with: a refrigerator that nobody read is no colder than most."""
+        if self.climate is Climate.FRIDGE and not self.measured:
+            return max(self.temperature_f, ASSUMED_F[Climate.FRIDGE])
+        return self.temperature_f
 
 
 class _Shape(NamedTuple):
@@ -127,23 +135,11 @@ def _pounds_said(size: str) -> float:
     return _pounds(Amount(Fraction(said[1]), said[2])) if said else 0.0
 
 
-#: Vessels that the first draw opens; a crate, a crock or a sack is drawn from and never opened.
-_CLOSED = re.compile(r"\b(jar|bottle|tin|can|pack|packet|bag|tub|box|pint|quart|gallon|pouch)")
-_SEALED_METHODS = frozenset(
-    {Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE}
-)
-
-
-def is_closed(batch: Batch) -> bool:
-    """Whether its containers are closed vessels."""
-    return batch.method in _SEALED_METHODS or bool(_CLOSED.search(batch.size.casefold()))
-
-
 def drawn_from(batch: Batch, container: Container) -> bool:
     """Whether a part of a closed vessel was taken out."""
     left, first = container.left, container.first
     begun = left is not None and first is not None and left.number < first.number
-    return begun and is_closed(batch)
+    return begun and is_closed(batch.method, batch.size)
 
 
 def exposures(

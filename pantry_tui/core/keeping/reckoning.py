@@ -13,22 +13,23 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from pantry_tui.core.keeping.cases import Said, sayings
+from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
-from pantry_tui.core.keeping.weather import FOREVER
+from pantry_tui.core.keeping.weather import COLD_F, FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
-from pantry_tui.core.safety.outage import OutageRule
-from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, State
+from pantry_tui.core.safety.outage import OutageRule, perishing
+from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, Method, State
 
 #: So many minutes in all perishable food may be above 40 °F, and above 90 °F (USDA FSIS).
 WARM_MIN, HOT_MIN = 120, 60
 HOT_F = 90.0
 _ONE_DAY = timedelta(days=1)
+_SMOKED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED})
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +115,7 @@ class Reckoning:
     def _of(self, span: Span) -> Iterator[_Told]:
         by = self._open if span.opened else self._closed
         for state in self.states(span):
-            yield _Told(span, state, by.of(state, span.climate, span.temperature_f))
+            yield _Told(span, state, by.of(state, span.climate, span.taken_f))
 
     def _start_clocks(self) -> dict[State, date]:
         """Day 0 of each state. What is frozen goes on as frozen when it is opened; its clock
@@ -150,25 +151,34 @@ class Reckoning:
                 self.limits.append(Limit(last_day(start, rule.use, rule.unit), start, rule))
             if said.refusal is not None:
                 self._refused(span, said.refusal)
-            if said.coldest is not None and said.perishable:
-                self._too_warm(span, said)
+            if span.climate.is_cold and span.temperature_f > COLD_F:
+                self._too_warm(span, state, said)
             if span.fast and span.thawed is not None and state is State.THAWED:
                 self.limits.append(Limit(span.thawed, span.thawed, COOK_AT_ONCE))
 
     def _refused(self, span: Span, rule: Rule) -> None:
-        """In the warm it has two hours; what is refused in the cold is refused at once."""
-        if not span.climate.is_cold and Climate.FRIDGE not in rule.climates:
+        """In the warm it has two hours; what is refused in the cold, and smoked fish on a shelf,
+        is refused at once."""
+        smoked_fish = self.batch.method in _SMOKED and self.batch.food.group is Group.FISH
+        if not (span.climate.is_cold or Climate.FRIDGE in rule.climates or smoked_fish):
             self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, ""))
-        elif span.end > span.start:
+        elif span.end > span.start or smoked_fish:
             self.limits.append(Limit(span.day - _ONE_DAY, span.day, rule, rule.wording))
 
-    def _too_warm(self, span: Span, said: Said) -> None:
-        assert said.coldest is not None
-        if span.temperature_f <= said.coldest:
+    def _too_warm(self, span: Span, state: State, said: Said) -> None:
+        """A refrigerator or freezer that is too warm for what has a safety figure in the cold, or
+        for what the table of power cuts throws away after two hours."""
+        coldest = BOTH_WORLDS_F
+        rule: Rule | OutageRule | None = None
+        if said.coldest is not None and said.perishable:
+            coldest, rule = said.coldest, next(iter(said.safety), said.found[0])
+        elif span.temperature_f > coldest:
+            food = packed(self.batch.food, self.batch, span.opened)
+            rule = perishing(food, self.batch.method, state, self.book.cuts())
+        if rule is None or span.temperature_f <= coldest:
             return
-        rule = next((one for one in said.safety), None) or said.found[0]
         how = "Read" if span.measured else "Set"
-        where = f"{how} at {span.temperature_f:g} F, above {said.coldest:g} F"
+        where = f"{how} at {span.temperature_f:g} F, above {coldest:g} F"
         self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, where))
 
     def over(self, now: int) -> Limit | None:

@@ -146,12 +146,14 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
     ]
     changes.sort(key=lambda one: (one.first, one.last))
     held = [one for one in changes if isinstance(one.fact, Held)]
-    ends = _ends(changes)
     climates = list(zip(held, _ends(held), strict=True))
     found: list[Weather] = []
-    for change, end in zip(changes, ends, strict=True):
-        fact = change.fact
+    for change, until_next in zip(changes, _ends(changes), strict=True):
+        fact, end = change.fact, until_next
         if isinstance(fact, Held):
+            if too_warm(fact.climate, fact.target_f):
+                # A place that is set too warm is not cold for having been read cold once.
+                end = next(until for one, until in climates if one is change)
             found.append(Weather(change.first, end, change.day, fact.climate, fact.target_f))
             continue
         for holding, until in climates:

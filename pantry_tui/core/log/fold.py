@@ -30,6 +30,7 @@ from pantry_tui.core.model import (
     Stock,
     Turn,
 )
+from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import State
 
 #: Less than this of its unit is no rest: the container is empty. Our own choice.
@@ -103,11 +104,11 @@ class _Batch:
                 self._turn(event, payload)
             case said.Use() | said.Discard() | said.Give() | said.Missing():
                 for id_ in payload.containers:
-                    self._leave(id_, event.day, FATE_OF[type(payload)], payload.amount)
+                    self._leave(id_, event, FATE_OF[type(payload)], payload.amount)
             case said.PutUp():
                 for part in payload.parts:
                     if said.batch_of(part.container) == self.id:
-                        self._leave(part.container, event.day, said.Fate.USED, part.amount)
+                        self._leave(part.container, event, said.Fate.USED, part.amount)
             case said.Sign():
                 self._sign(event.day, payload)
             case said.Outage():
@@ -138,7 +139,7 @@ class _Batch:
             if state in (State.OPEN, State.THAWED):
                 self._change(id_, reserved="")  # what was begun is no gift any more
 
-    def _leave(self, id_: str, day: date, fate: said.Fate, amount: Amount | None) -> None:
+    def _leave(self, id_: str, event: Event, fate: said.Fate, amount: Amount | None) -> None:
         old = self.containers.get(id_)
         if old is None or old.fate:
             return
@@ -146,9 +147,13 @@ class _Batch:
             left = Amount(old.left.number - amount.number, old.left.unit)
             if left.number >= EMPTY:
                 self.containers[id_] = replace(old, left=left)
+                if is_closed(self.batch.method, self.batch.size):
+                    # The first draw opens it.
+                    turn = Turn(when(event), event.id, None, State.OPEN)
+                    self.turns[id_].append(turn)
                 return
         # What was in it when it went stays known: a count may find it again.
-        self.containers[id_] = replace(old, fate=fate.value, ended=day)
+        self.containers[id_] = replace(old, fate=fate.value, ended=event.day)
 
     def _seen(self, id_: str, seen: Seen) -> None:
         old = self.containers.get(id_)
@@ -170,7 +175,7 @@ class _Batch:
     def _count(self, event: Event, payload: said.Count) -> None:
         for gone in payload.gone:
             if said.batch_of(gone.container) == self.id:
-                self._leave(gone.container, event.day, gone.fate, None)
+                self._leave(gone.container, event, gone.fate, None)
         for back in payload.back:
             if said.batch_of(back.container) == self.id:
                 self._change(back.container, fate="", ended=None)

@@ -320,6 +320,14 @@ def perishes(
     return action is Action.DISCARD and (row is not None or method not in SHELF_STABLE)
 
 
+def perishing(
+    food: FoodFacts, method: Method, state: State, rows: Sequence[OutageRule]
+) -> OutageRule | None:
+    """The row that throws it away after two hours above 40 °F, None where none does."""
+    action, row = _answer(rows, Condition.WARM, food, method, state)
+    return row if action is Action.DISCARD else None
+
+
 def after_cut(
     food: FoodFacts, method: Method, state: State, cut: Cut, rows: Sequence[OutageRule]
 ) -> Triage:
