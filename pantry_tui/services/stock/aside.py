@@ -52,6 +52,12 @@ def take_back(p: Pantry) -> Done | None:
     return Done(f"Took back: {one['said']}.")
 
 
+def waiting(p: Pantry) -> bool:
+    """Whether undo would take back one of these, and nothing that is in the log."""
+    said = _asides(p)
+    return bool(said) and said[-1]["after"] == _last(p)
+
+
 def _asides(p: Pantry) -> list[dict[str, Any]]:
     kept = p.store.draft(_NAME)
     return list(kept["said"]) if kept else []
