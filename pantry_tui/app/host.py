@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from inspect import signature
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip, week_day
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
-from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done, DueRow
+
+if TYPE_CHECKING:
+    from pantry_tui.services.pantry import Pantry
 
 
 class Host(InTurn):

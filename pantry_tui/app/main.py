@@ -18,11 +18,12 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.due import DueScreen
 from pantry_tui.app.theme import THEME
 from pantry_tui.errors import PantryError
-from pantry_tui.services.pantry import Pantry, open_pantry
-from pantry_tui.settings import read_settings
+from pantry_tui.settings import settings_file
 
 if TYPE_CHECKING:
     from textual.app import SystemCommand
+
+    from pantry_tui.services.pantry import Pantry
 
 #: Where the rooms are that are loaded when they are first asked for.
 ROOMS = {
@@ -33,6 +34,10 @@ ROOMS = {
     "round": ("count", "RoundScreen"),
     "putup": ("putup", "PutUpScreen"),
 }
+
+#: What the commonest keys need, loaded one after the other once the first screen stands.
+SOON = ("screens.acting", "screens.undoing", "widgets.findbar", "screens.shelves", "screens.page")
+SOON_AFTER = 0.3
 
 #: Seconds between two looks at what other windows have written, and at the day.
 LOOKS_EVERY = 1.0
@@ -66,13 +71,23 @@ class PantryApp(Host):
         self.animation_level = "none"
         self._take_settings()
         self.set_interval(LOOKS_EVERY, self.look_around)
+        self._soon = list(SOON)
+        self.set_timer(SOON_AFTER, self._load_next)
         if self.pantry.last_standing() is None:
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)
 
+    def _load_next(self) -> None:
+        """Load one module while nobody waits; a key that comes meanwhile waits for one at most."""
+        if self._soon:
+            import_module(f"pantry_tui.app.{self._soon.pop(0)}")
+            self.set_timer(SOON_AFTER / 3, self._load_next)
+
     def _take_settings(self) -> None:
         """A person's own keys; what cannot be used is said."""
+        if not settings_file().exists():
+            return
         mine = read_settings()
         wrong = list(mine.wrong)
         if mine.keys:
@@ -159,6 +174,8 @@ def _make(name: str) -> Screen[None]:
 
 def run(path: Path, today: date) -> int:
     """The app on the store at `path`. Raises StoreError before anything is painted."""
+    from pantry_tui.services.pantry import open_pantry
+
     with open_pantry(path, today) as pantry:
         PantryApp(pantry).run()
     return 0
