@@ -7,7 +7,6 @@ use = "j"        # command id = key; `pantry-tui keys` lists the ids
 from __future__ import annotations
 
 import os
-import tomllib
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -32,6 +31,8 @@ def read_settings() -> Settings:
     path = settings_file()
     if not path.exists():
         return Settings()
+    import tomllib  # nothing is read where there is no file
+
     try:
         found = tomllib.loads(path.read_text(encoding="utf-8"))
     except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from textual.binding import Binding, BindingType
 
-from pantry_tui.app.commands import COMMANDS, DIGITS, Command, of
+from pantry_tui.app.commands import COMMANDS, DIGITS, SCREENS, Command, of
+
+#: Keys that a list keeps for its cursor.
+CURSOR_KEYS = frozenset(
+    {"up", "down", "pageup", "pagedown", "home", "end", "ctrl+home", "ctrl+end", "tab", "shift+tab"}
+)
 
 
 def bindings(screen: str) -> list[BindingType]:
@@ -32,29 +37,40 @@ def _bind(command: Command, key: str) -> Binding:
 def keymap(own: Mapping[str, str]) -> tuple[dict[str, str], list[str]]:
     """A person's keys by command id, and a sentence for each that cannot be used.
 
-    Textual takes an unknown id in silence, so ids are checked here; a key that a screen already
-    has for something else would hide it, so that is refused as well.
+    Textual takes an unknown id in silence, so ids are checked here. On every screen that has the
+    command its key must be free: no other command there may have it, by the table or by another
+    key of one's own. Of two that want the same, the first one keeps it.
     """
     known = {command.id: command for command in COMMANDS if command.key != DIGITS}
-    good: dict[str, str] = {}
-    wrong: list[str] = []
-    for id_, key in own.items():
-        command = known.get(id_)
-        if command is None:
-            wrong.append(f"keys: {id_!r} is no command; `pantry-tui keys` lists them.")
-            continue
-        taken = next(
-            (
-                other.id
-                for other in COMMANDS
-                if other.id != id_
-                and other.screens & command.screens
-                and set(key.split(",")) & set(other.key.split(","))
-            ),
-            "",
-        )
-        if taken:
-            wrong.append(f"keys: {key!r} is already {taken}; give {id_} another.")
-        else:
-            good[id_] = key
+    good = {id_: key for id_, key in own.items() if id_ in known}
+    wrong = [
+        f"keys: {id_!r} is no command; `pantry-tui keys` lists them."
+        for id_ in own
+        if id_ not in known
+    ]
+    while clash := next(_clashes(good), None):
+        id_, taken = clash
+        wrong.append(f"keys: {good.pop(id_)!r} is already {taken}; give {id_} another.")
     return good, wrong
+
+
+def _clashes(own: Mapping[str, str]) -> Iterator[tuple[str, str]]:
+    """Each command with a key of one's own that something else on a screen of it has, and what."""
+    wanted = list(own)
+    for id_ in reversed(wanted):
+        mine = set(own[id_].split(","))
+        if mine & CURSOR_KEYS:
+            yield id_, "the cursor's"
+        for screen in SCREENS:
+            here = list(of(screen))
+            if all(command.id != id_ for command in here):
+                continue
+            for other in here:
+                # A later key of one's own gives way before this one does.
+                later = other.id in wanted and wanted.index(other.id) > wanted.index(id_)
+                if other.id != id_ and not later and mine & _keys(other, own):
+                    yield id_, other.id
+
+
+def _keys(command: Command, own: Mapping[str, str]) -> set[str]:
+    return set(own.get(command.id, command.key).split(","))

@@ -82,17 +82,17 @@ COMMANDS = (
     Command("give", "g", "give", "give", "Give one away", False, LISTS),
     Command("done", "f", "done", "finished", "It is done working: sealed from today", False, LISTS),
     Command("lose", "l", "lose", "lose", "Gone, and nobody knows how", False, LISTS),
-    Command("keep", "G", "keep", "keep", "Keep one apart for a gift, or free it", False, STOCK),
     Command(
-        "taste", "T", "taste", "taste", "Say how it was: again, not again, change", False, STOCK
+        "reserve", "G", "reserve", "keep", "Keep one apart for a gift, or free it", False, STOCK
     ),
+    Command("rate", "T", "rate", "taste", "Say how it was: again, not again, change", False, STOCK),
     Command("books", "b", "books", "books", "What was lost, the year of each food", True, OUTLOOK),
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),
     Command("months", "y", "months", "months", "The twelve months ahead", False, LISTS),
     Command("accept", "A", "accept", "accept", "Accept this week, or plan it anew", True, WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", True, WEEK),
-    Command("keep", "k", "keep", "keep", "Keep it on this day, or on any again", False, WEEK),
+    Command("pin", "k", "pin", "keep", "Keep it on this day, or on any again", False, WEEK),
     Command("later", "plus", "shift(1)", "later", "Eat it a day later", True, WEEK),
     Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", False, WEEK),
     Command("swap", "w", "swap", "swap", "Another food of its group instead", True, WEEK),

@@ -199,12 +199,13 @@ def take_columns(width: int) -> tuple[Column, ...]:
     )
 
 
-def take_cells(take: Take, columns: Sequence[Column]) -> tuple[str, ...]:
-    """The text of one line of the week."""
+def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[str, ...]:
+    """The text of one line of the week; one that is marked has a star."""
+    food = f"  {take.food}" if take.dish else take.food
     fields = {
         "day": week_day(take.day) if len(columns) > 4 else week_day(take.day).rsplit(" ", 1)[0],
         "code": take.code,
-        "food": f"  {take.food}" if take.dish else take.food,
+        "food": f"* {take.food}" if star else food,
         "count": take.amount or str(take.count),
         "place": leaf(take.place),
         "servings": f"{take.servings:g}",

@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from inspect import signature
+from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip, week_day
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
-from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import Done
+from pantry_tui.services.rows import Done, DueRow
+
+if TYPE_CHECKING:
+    from pantry_tui.services.pantry import Pantry
 
 
 class Host(InTurn):
@@ -18,6 +22,8 @@ class Host(InTurn):
     def __init__(self, pantry: Pantry) -> None:
         super().__init__()
         self.pantry = pantry
+        self._version = pantry.store.version()
+        self._done_here: set[str] = set()
 
     @property
     def day_text(self) -> str:
@@ -32,28 +38,57 @@ class Host(InTurn):
         """Show the batch of a lid code or container."""
         raise NotImplementedError
 
+    def catch_up(self) -> bool:
+        """Take in what another window has written; whether there was something."""
+        now = self.pantry.store.version()
+        changed = now != self._version
+        # Asked before the log is read: what is written in between is seen the next time.
+        self._version = now
+        self.pantry.catch_up()
+        return changed
+
     def tell(self, message: str, *, refused: bool = False) -> None:
         """Say it on the screen's own line, which hides no stock; a toast where it has none.
 
         The only way to either: no markup, so any name may be in it.
         """
         text = clip(f"Not done: {message}" if refused else message, 400)
-        lines = self.screen.query(SaidLine)
-        if lines:
-            lines.first().say(text, refused)
+        line = SaidLine.of(self.screen)
+        if line is not None:
+            line.say(text, refused)
         else:
             self.notify(text, severity="error" if refused else "information", markup=False)
 
     def attempt(self, do: Callable[[], Done]) -> bool:
         """Do it and say what was done, or say in one sentence why not."""
         try:
-            done = do()
+            done = self.doing(do)
         except PantryError as error:
             self.tell(error.message, refused=True)
             return False
         self.report(done)
         return True
 
+    def doing(self, do: Callable[[], Done]) -> Done:
+        """Do it, and remember what it booked as done at this sitting. Raises PantryError."""
+        before = self.pantry.newest_id
+        done = do()
+        last = self.pantry.newest_id
+        if last > before:
+            self._done_here.add(last)
+        return done
+
+    def did(self, event: str) -> bool:
+        """Whether that event was booked at this sitting."""
+        return event in self._done_here
+
     def report(self, done: Done) -> None:
         """Say what was done, and what else should be known."""
         self.tell(" ".join((done.message, *done.warnings)))
+
+
+def saw(row: DueRow | None, do: Callable[..., object]) -> dict[str, Any]:
+    """What the screen showed of `row`, as the keyword by which `do` learns it: a service refuses
+    where that no longer holds. Nothing for a service, or a row, that does not say."""
+    stamp = getattr(row, "stamp", "")
+    return {"saw": stamp} if stamp and "saw" in signature(do).parameters else {}

@@ -1,138 +1,161 @@
-"""From service rows to the lines of a table."""
+"""From rows of stock to the lines of a list."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
-from datetime import date
+from bisect import bisect_right
+from collections.abc import Collection, Iterable, Sequence
+from dataclasses import dataclass, field
 from textwrap import wrap
 
-from rich.text import Text
-
-from pantry_tui.app.format import (
-    Column,
-    clip,
-    due_cells,
-    round_cells,
-    sentence,
-    take_cells,
-    week_day,
-)
-from pantry_tui.app.theme import STYLE
-from pantry_tui.app.widgets.rowtable import Line
+from pantry_tui.app.format import Column, clip, due_cells
+from pantry_tui.app.theme import HEAD, STYLE
+from pantry_tui.app.widgets.line import Key, Line
 from pantry_tui.core.text import clean
-from pantry_tui.services.rows import DueRow, RoundLine, Take
+from pantry_tui.core.words import State
+from pantry_tui.services.rows import DueRow
+from pantry_tui.services.stock.lines import Lines
 
 
-def due_lines(rows: Iterable[DueRow], columns: Sequence[Column], under: str = "") -> list[Line]:
-    """One line a row; `under` keeps keys apart when a row may stand under several headings."""
-    lines: list[Line] = []
-    seen: dict[str, int] = {}
-    for row in rows:
-        key = f"{under}|{row.code}|{row.place}|{row.state}"
-        seen[key] = seen.get(key, 0) + 1
-        ref = row.container_ids[0] if row.container_ids else row.code
-        lines.append(Line(f"{key}|{seen[key]}", _cells(row, columns), ref, row))
-    return lines
+@dataclass(frozen=True)
+class RowKey(Key):
+    """Equal containers: the same while some of them stand there in that state. Acts take the
+    first ones, so the last one tells them from another row of the same batch."""
+
+    code: str
+    place: str
+    state: State
+    last: str
+    first: str = field(compare=False)
 
 
-def _cells(row: DueRow, columns: Sequence[Column]) -> tuple[Text, ...]:
-    texts = due_cells(row, columns)
-    coloured = ("mark", "verdict", "day")
-    styled = [STYLE[row.verdict] if column.field in coloured else "" for column in columns]
-    return tuple(Text(text, style) for text, style in zip(texts, styled, strict=True))
+@dataclass(frozen=True)
+class Heading(Key):
+    """A line over others or a notice, by its words; of a long one, which part."""
+
+    words: str
+    part: int = 0
 
 
-def take_lines(
-    takes: Iterable[Take],
-    columns: Sequence[Column],
-    rows: Mapping[str, DueRow],
-    *,
-    headed: bool = False,
-) -> list[Line]:
-    """One line a take, with the row of its container; acts are on that very container. The
-    cursor follows it to another day, but for bulk, which comes on several.
+@dataclass(frozen=True)
+class PlaceKey(Key):
+    """The heading of a place."""
 
-    A day is named once, on its first line (with `headed`, a dish has a heading that names it).
-    """
-    lines: list[Line] = []
-    named = None
-    for take in takes:
-        cells = [Text(text) for text in take_cells(take, columns)]
-        if take.day == named or (headed and take.dish):
-            cells[0] = Text("")
-        named = take.day
-        said = f"{week_day(take.day)}: {' '.join(sentence(one) for one in take.reasons)}"
-        lines.append(
-            Line(
-                f"take|{take.containers[0]}|{take.day if take.amount else ''}",
-                tuple(cells),
-                take.containers[0],
-                rows.get(take.containers[0]),
-                word=said,
-            )
-        )
-    return lines
+    path: str
 
 
-def thaw_lines(
-    takes: Iterable[Take], columns: Sequence[Column], rows: Mapping[str, DueRow], today: date
-) -> list[Line]:
-    """What must leave the freezer today: a line each, so that one key thaws it."""
-    return [
-        replace(
-            heading(
-                f"thaw|{take.containers[0]}",
-                f"> Thaw today for {week_day(take.day)}: {take.code} {take.food}, {take.place}",
-                columns,
-            ),
-            ref=take.containers[0],
-            row=rows.get(take.containers[0]),
-            word="t takes it out to thaw.",
-        )
-        for take in takes
-        if take.thaw_by is not None and take.thaw_by <= today
+#: Fields whose text has the colour of the verdict.
+_COLOURED = frozenset({"mark", "verdict", "day"})
+
+
+def row_key(row: DueRow) -> RowKey:
+    """The key of a row."""
+    names = row.container_ids or (row.code,)
+    return RowKey(row.code, row.place, row.state, names[-1], names[0])
+
+
+def due_line(row: DueRow, columns: Sequence[Column], marked: Collection[Key] = ()) -> Line:
+    """A row as a line; one that is marked says so with a star, where colour may be missing."""
+    key, texts = row_key(row), due_cells(row, columns)
+    colour = STYLE[row.verdict]
+    cells = [
+        (text, colour if column.field in _COLOURED else "")
+        for text, column in zip(texts, columns, strict=True)
     ]
+    if key in marked:
+        at = next((i for i, column in enumerate(columns) if column.field == "food"), 0)
+        cells[at] = (clip(f"* {cells[at][0]}", columns[at].width - 1), "bold")
+    return Line(key, tuple(cells), key.first, row)
 
 
-def round_lines(found: Iterable[RoundLine], columns: Sequence[Column]) -> list[Line]:
-    """One line a group of equal containers, with what is expected and what was counted."""
-    return [
-        Line(
-            one.key,
-            tuple(Text(text) for text in round_cells(one, columns)),
-            one.first,
-            number=one.expected,
-        )
-        for one in found
-    ]
+def due_lines(
+    rows: Iterable[DueRow], columns: Sequence[Column], marked: Collection[Key] = ()
+) -> list[Line]:
+    """One line a row."""
+    return [due_line(row, columns, marked) for row in rows]
 
 
-def headings(key: str, text: str, columns: Sequence[Column], most: int = 3) -> list[Line]:
+def heading(key: Key, text: str, word: str = "") -> Line:
+    """A line that is no stock: its text, indented as it is, runs over the columns."""
+    return Line(key, ((text, HEAD),), word=word or text, whole=True)
+
+
+def headings(text: str, columns: Sequence[Column], most: int = 3) -> list[Line]:
     """A sentence too long for one line, on up to `most`; what is left out then is in the word."""
     width = sum(column.width for column in columns) - 1
     first, *more = wrap(clean(text), width - 2, max_lines=most, placeholder=" …") or [""]
-    lines = [heading(key, first, columns)]
-    lines += [heading(f"{key}|{n}", f"  {part}", columns) for n, part in enumerate(more)]
-    return [replace(line, word=text) for line in lines]
+    parts = [first, *(f"  {part}" for part in more)]
+    return [heading(Heading(text, n), part, text) for n, part in enumerate(parts)]
 
 
-def heading(key: str, text: str, columns: Sequence[Column]) -> Line:
-    """A line that is no stock: its text, indented as it is, runs on through the cells."""
-    indent = text[: len(text) - len(text.lstrip(" "))]
-    cells, rest = [], indent + clip(text, sum(column.width for column in columns) - 1 - len(indent))
-    for column in columns:
-        head, rest = _split(rest, column.width)
-        cells.append(Text(head, "bold #56b4e9"))
-    return Line(key, tuple(cells), word=text)
+class Window:
+    """Rows of stock under a few lines that stand above all of them (`top`), or each run of rows
+    under a head of its own (`heads`: the line, and how many rows are under it)."""
 
+    def __init__(
+        self,
+        found: Lines,
+        columns: Sequence[Column],
+        *,
+        top: Sequence[Line] = (),
+        heads: Sequence[tuple[Line, int]] = (),
+        marked: Collection[Key] = (),
+    ) -> None:
+        self._found, self._columns, self._marked = found, columns, marked
+        self._top = top
+        self._heads = [line for line, _ in heads]
+        self._at: list[int] = []  # where each head stands
+        self._first: list[int] = []  # the first row under it
+        under = 0
+        for number, (_, count) in enumerate(heads):
+            self._at.append(number + under)
+            self._first.append(under)
+            under += count
+        self.total = len(top) + len(heads) + found.total
 
-def _split(text: str, width: int) -> tuple[str, str]:
-    from rich.cells import cell_len
+    def lines(self, start: int, stop: int) -> Sequence[Line]:
+        start, stop = max(start, 0), min(stop, self.total)
+        above = len(self._top)
+        said = list(self._top[start:stop])
+        return [*said, *self._below(max(start - above, 0), stop - above)]
 
-    used = 0
-    for number, char in enumerate(text):
-        if used + cell_len(char) > width:
-            return text[:number], text[number:]
-        used += cell_len(char)
-    return text, ""
+    def _below(self, start: int, stop: int) -> list[Line]:
+        """The lines under `top`: whole heads between runs of rows, which are fetched at once."""
+        if stop <= start:
+            return []
+        head = bisect_right(self._at, start - 1)  # the first head at or after `start`
+        heads = range(head, bisect_right(self._at, stop - 1))
+        rows = self._found.rows(start - head, stop - head - len(heads))
+        lines = due_lines(rows, self._columns, self._marked)
+        for number in heads:
+            lines.insert(self._at[number] - start, self._heads[number])
+        return lines
+
+    def where(self, key: Key) -> int | None:
+        if not isinstance(key, RowKey):
+            return self._head_at(key)
+        fallback = None
+        for name in (key.last, key.first):
+            row = self._found.where(name)
+            if row is None:
+                continue
+            shown = next(iter(self._found.rows(row, row + 1)), None)
+            if shown and (shown.code, shown.place, shown.state) == (key.code, key.place, key.state):
+                return self._line_of(row)
+            fallback = row if fallback is None else fallback
+        return None if fallback is None else self._line_of(fallback)
+
+    def find(self, ref: str) -> int | None:
+        row = self._found.where(ref)
+        return None if row is None else self._line_of(row)
+
+    def _line_of(self, row: int) -> int:
+        return len(self._top) + row + bisect_right(self._first, row)
+
+    def _head_at(self, key: Key) -> int | None:
+        for number, line in enumerate(self._top):
+            if line.key == key:
+                return number
+        for number, line in enumerate(self._heads):
+            if line.key == key:
+                return len(self._top) + self._at[number]
+        return None

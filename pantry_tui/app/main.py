@@ -2,23 +2,45 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from datetime import date
 from functools import partial
+from importlib import import_module
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from textual.app import SystemCommand
+from textual.app import App
 from textual.binding import Binding
 from textual.screen import Screen
 
 from pantry_tui.app import commands
-from pantry_tui.app.bindings import keymap
 from pantry_tui.app.host import Host
+from pantry_tui.app.screens.due import DueScreen
 from pantry_tui.app.theme import THEME
 from pantry_tui.errors import PantryError
-from pantry_tui.services.pantry import Pantry, open_pantry
-from pantry_tui.services.stock.pick import batch_named
-from pantry_tui.settings import read_settings
+from pantry_tui.settings import settings_file
+
+if TYPE_CHECKING:
+    from textual.app import SystemCommand
+
+    from pantry_tui.services.pantry import Pantry
+
+#: Where the rooms are that are loaded when they are first asked for.
+ROOMS = {
+    "shelves": ("shelves", "ShelvesScreen"),
+    "week": ("week", "WeekScreen"),
+    "outlook": ("outlook", "OutlookScreen"),
+    "log": ("log", "LogScreen"),
+    "round": ("count", "RoundScreen"),
+    "putup": ("putup", "PutUpScreen"),
+}
+
+#: What the commonest keys need, loaded one after the other once the first screen stands.
+SOON = ("screens.acting", "screens.undoing", "widgets.findbar", "screens.shelves", "screens.page")
+SOON_AFTER = 0.3
+
+#: Seconds between two looks at what other windows have written, and at the day.
+LOOKS_EVERY = 1.0
 
 
 class PantryApp(Host):
@@ -29,45 +51,67 @@ class PantryApp(Host):
     COMMAND_PALETTE_BINDING = "ctrl+p"
     # On a very low screen the list keeps the room, and no picture stands in the palette.
     VERTICAL_BREAKPOINTS = [(0, "-low"), (16, "-high")]
-    CSS = """
-    SearchIcon { display: none; }
-    Screen.-low KeyLine, Screen.-low #word { max-height: 1; }
-    Screen.-low SaidLine { max-height: 2; }
-    """
+    CSS_PATH = "app.tcss"
 
     def __init__(self, pantry: Pantry) -> None:
         super().__init__(pantry)
         self._first_day = pantry.today
         self._started = date.today()
         self._rooms: dict[str, Screen[None]] = {}
+        # Before anything is styled: a theme that is set later styles all of it again.
+        self.register_theme(THEME)
+        self.set_reactive(App.theme, THEME.name)
+        self.stylesheet.set_variables(self.get_css_variables())
+
+    def get_default_screen(self) -> Screen[None]:
+        """The first screen is the due list itself, so that only one is built and painted."""
+        return self._room("due")
 
     def on_mount(self) -> None:
         self.animation_level = "none"
-        self.register_theme(THEME)
-        self.theme = THEME.name
-        mine = read_settings()
-        keys, wrong = keymap(mine.keys)
-        self.set_keymap(keys)
-        for sentence in (*mine.wrong, *wrong):
-            self.call_after_refresh(self.tell, sentence, refused=True)
-        self.push_screen(self._room("due"))
-        self.set_interval(60, self._turn_day)
+        self._take_settings()
+        self.set_interval(LOOKS_EVERY, self.look_around)
+        self._soon = list(SOON)
+        self.set_timer(SOON_AFTER, self._load_next)
         if self.pantry.is_new:
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)
 
-    def _turn_day(self) -> None:
-        """A night passes while the app stands open: tomorrow's verdicts must not be today's."""
-        today = self._first_day + (date.today() - self._started)
-        if today != self.pantry.today:
-            self.pantry.today = today
-            self._reload()
+    def _load_next(self) -> None:
+        """Load one module while nobody waits; a key that comes meanwhile waits for one at most."""
+        if self._soon:
+            import_module(f"pantry_tui.app.{self._soon.pop(0)}")
+            self.set_timer(SOON_AFTER / 3, self._load_next)
 
-    def _reload(self) -> None:
-        reload: Callable[[], None] | None = getattr(self.screen, "reload", None)
-        if reload is not None:
-            reload()
+    def _take_settings(self) -> None:
+        """A person's own keys; what cannot be used is said."""
+        if not settings_file().exists():
+            return
+        from pantry_tui.settings import read_settings
+
+        mine = read_settings()
+        wrong = list(mine.wrong)
+        if mine.keys:
+            from pantry_tui.app.bindings import keymap
+
+            keys, refused = keymap(mine.keys)
+            self.set_keymap(keys)
+            wrong += refused
+        for sentence in wrong:
+            self.call_after_refresh(self.tell, sentence, refused=True)
+
+    def look_around(self) -> None:
+        """What another window has written is shown; and a night that passes while the app stands
+        open: tomorrow's verdicts must not be today's."""
+        today = self._first_day + (date.today() - self._started)
+        turned = today != self.pantry.today
+        self.pantry.today = today
+        if self.catch_up() or turned:
+            # Under a question the list is read again when that is answered.
+            reload = getattr(self.screen, "reload", None)
+            if reload is not None:
+                reload()
 
     def _room(self, name: str) -> Screen[None]:
         """The one screen of a room; what was typed there stays."""
@@ -77,16 +121,22 @@ class PantryApp(Host):
         return self._rooms[name]
 
     def action_go(self, room: str) -> None:
-        """Show a room; from a batch, the batch is left."""
+        """Show a room; from a batch, the batch is left. The due list lies under all others."""
         here = self._room(room)
-        if self.screen is here:
-            return
         while len(self.screen_stack) > 2:
             self.pop_screen()
-        self.switch_screen(here)
+        if self.screen is here:
+            return
+        if room == "due":
+            self.pop_screen()
+        elif len(self.screen_stack) == 1:
+            self.push_screen(here)
+        else:
+            self.switch_screen(here)
 
     def show_batch(self, ref: str) -> None:
         from pantry_tui.app.screens.batch import BatchScreen
+        from pantry_tui.services.stock.pick import batch_named
 
         try:
             code = batch_named(self.pantry, ref).code
@@ -107,6 +157,8 @@ class PantryApp(Host):
 
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         """The palette offers the command table and nothing else."""
+        from textual.app import SystemCommand
+
         for command in commands.palette(str(getattr(screen, "here", "due"))):
             namespace = self if command.action.startswith("app.") else screen
             do = partial(self.run_action, command.action, default_namespace=namespace)
@@ -115,37 +167,17 @@ class PantryApp(Host):
 
 
 def _make(name: str) -> Screen[None]:
-    if name == "shelves":
-        from pantry_tui.app.screens.shelves import ShelvesScreen
-
-        return ShelvesScreen()
-    if name == "week":
-        from pantry_tui.app.screens.week import WeekScreen
-
-        return WeekScreen()
-    if name == "outlook":
-        from pantry_tui.app.screens.outlook import OutlookScreen
-
-        return OutlookScreen()
-    if name == "log":
-        from pantry_tui.app.screens.log import LogScreen
-
-        return LogScreen()
-    if name == "round":
-        from pantry_tui.app.screens.count import RoundScreen
-
-        return RoundScreen()
-    if name == "putup":
-        from pantry_tui.app.screens.putup import PutUpScreen
-
-        return PutUpScreen()
-    from pantry_tui.app.screens.due import DueScreen
-
-    return DueScreen()
+    if name not in ROOMS:
+        return DueScreen()
+    module, kind = ROOMS[name]
+    made: Screen[None] = getattr(import_module(f"pantry_tui.app.screens.{module}"), kind)()
+    return made
 
 
 def run(path: Path, today: date) -> int:
     """The app on the store at `path`. Raises StoreError before anything is painted."""
+    from pantry_tui.services.pantry import open_pantry
+
     with open_pantry(path, today) as pantry:
         PantryApp(pantry).run()
     return 0

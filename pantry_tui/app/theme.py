@@ -34,3 +34,6 @@ STYLE = {
     Verdict.TEND: "#56b4e9",
     Verdict.SOUND: "#2fc49a",
 }
+
+#: The same for a line that is no stock.
+HEAD = "bold #56b4e9"

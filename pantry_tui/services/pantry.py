@@ -272,6 +272,11 @@ class Pantry:
         return self._events
 
     @property
+    def newest_id(self) -> str:
+        """The id of the newest act that stands, "" when there is none."""
+        return log.newest(self.store.db)
+
+    @property
     def is_new(self) -> bool:
         """Whether nothing was booked but what kind of household it is."""
         sql = "SELECT 1 FROM log WHERE did <> ? LIMIT 1"

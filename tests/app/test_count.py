@@ -12,10 +12,11 @@ from textual.widgets import Input, Static
 
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.count import RoundScreen
-from pantry_tui.app.widgets.rowtable import RowTable
+from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places, view
+from tests.app.screens import all_lines
 
 TODAY = date(2026, 11, 25)
 
@@ -35,8 +36,7 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
 
 
 def counted(pilot: Pilot[None]) -> list[str]:
-    table = pilot.app.screen.query_one(RowTable)
-    return [line.cells[-1].plain for line in table.lines]
+    return [line.cells[-1][0] for line in all_lines(pilot)]
 
 
 def counts(p: Pantry) -> dict[str, int]:
@@ -66,7 +66,7 @@ async def test_it_is_left_and_goes_on_at_the_same_line(p: Pantry) -> None:
         async with PantryApp(again).run_test(size=(80, 24)) as pilot:
             await pilot.press("c", "1")
             assert counted(pilot) == ["4", "", ""]
-            assert pilot.app.screen.query_one(RowTable).cursor_row == 1
+            assert pilot.app.screen.query_one(LineList).cursor_row == 1
             await pilot.press("up", "backspace")
             assert counted(pilot) == ["", "", ""]
 
@@ -96,7 +96,7 @@ async def test_z_takes_back_the_last_count_before_anything_that_was_booked(p: Pa
         await pilot.press("z")
         assert counted(pilot)[1] == ""
         assert counted(pilot)[0] != ""
-        assert pilot.app.screen.query_one(RowTable).cursor_row == 1
+        assert pilot.app.screen.query_one(LineList).cursor_row == 1
         await pilot.press("z")
         assert counted(pilot) == ["", "", ""]
         assert len(p.events) == booked

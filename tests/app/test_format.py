@@ -40,7 +40,7 @@ def test_long_lines_hang_under_their_beginning_and_lose_no_word() -> None:
 def test_a_long_alarm_takes_two_lines_and_says_all_of_it_below() -> None:
     text = "! " + "potatoes must be eaten soon " * 8
     columns = due_columns(80)
-    lines = headings("a", text, columns, 2)
+    lines = headings(text, columns, 2)
     assert len(lines) == 2
     assert len({line.key for line in lines}) == 2
     assert all(line.word == text for line in lines)

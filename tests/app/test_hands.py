@@ -14,12 +14,14 @@ from pantry_tui.app.commands import of
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.acting import counted
 from pantry_tui.app.screens.batch import BatchScreen
-from pantry_tui.app.widgets.rowtable import Line, RowTable
+from pantry_tui.app.weeklines import DishKey, TakeKey, ThawKey
+from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.stock import places, view
+from tests.app.screens import all_lines, table
 
 TODAY = date(2026, 11, 25)
 LINES = (
@@ -44,10 +46,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         yield pantry
 
 
-def table(pilot: Pilot[None]) -> RowTable:
-    return pilot.app.screen.query_one(RowTable)
-
-
 def current(pilot: Pilot[None]) -> Line:
     line = table(pilot).current
     assert line is not None
@@ -66,7 +64,7 @@ def screen_text(pilot: Pilot[None]) -> str:
 
 def to_food(pilot: Pilot[None], food: str) -> None:
     """Put the cursor on the first line of a food."""
-    foods = [line.row.food if line.row else "" for line in table(pilot).lines]
+    foods = [line.row.food if line.row else "" for line in all_lines(pilot)]
     table(pilot).move_cursor(row=foods.index(food))
 
 
@@ -100,7 +98,7 @@ async def test_a_lid_code_is_found_although_the_list_was_narrowed(p: Pantry) -> 
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("slash", *"peas", "enter", *code.lower(), "enter")
         assert current(pilot).row.food == "peaches"  # type: ignore[union-attr]
-        assert {ln.row.food for ln in table(pilot).lines if ln.row} >= {"peas", "peaches"}
+        assert {ln.row.food for ln in all_lines(pilot) if ln.row} >= {"peas", "peaches"}
 
 
 # -- nothing typed is lost ------------------------------------------------------------------------
@@ -264,7 +262,7 @@ async def test_what_must_go_is_refused_at_once_also_from_bulk(demo: Pantry) -> N
 
 async def test_without_a_published_figure_the_caution_stands_on_the_list(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
-        rows = [line.row.verdict if line.row else None for line in table(pilot).lines]
+        rows = [line.row.verdict if line.row else None for line in all_lines(pilot)]
         table(pilot).move_cursor(row=rows.index(Verdict.UNKNOWN))
         await pilot.pause()
         assert "Never taste to find out" in str(pilot.app.screen.query_one("#word", Static).content)
@@ -340,22 +338,22 @@ async def test_what_thaws_today_stands_on_top_of_the_week_and_one_key_thaws_it(
     wishes.pin(demo, "5F", TODAY + timedelta(days=1))
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await pilot.press("W")
-        first = table(pilot).lines[0]
-        assert first.key.startswith("thaw|")
+        first = all_lines(pilot)[0]
+        assert isinstance(first.key, ThawKey)
         assert "Thaw today" in screen_text(pilot)
-        assert current(pilot).key.startswith("take|"), "the cursor stands on the first to eat"
+        assert isinstance(current(pilot).key, TakeKey), "the cursor stands on the first to eat"
         await pilot.press("ctrl+home", "t")
         assert "Thawed" in said(pilot)
         thawed = view.rows_named(demo, [first.ref])[first.ref]
         assert thawed.state is State.THAWED
-        assert not any(line.key == first.key for line in table(pilot).lines)
+        assert not any(line.key == first.key for line in all_lines(pilot))
 
 
 async def test_the_week_names_each_day_once(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await pilot.press("W")
-        menu = [ln for ln in table(pilot).lines if ln.key.startswith(("take|", "dish|"))]
-        starts = [ln.cells[0].plain.strip() for ln in menu if not ln.key.startswith("dish|")]
+        menu = [ln for ln in all_lines(pilot) if isinstance(ln.key, TakeKey | DishKey)]
+        starts = [ln.cells[0][0].strip() for ln in menu if not isinstance(ln.key, DishKey)]
         named = [day for day in starts if day]
         assert len(named) == len(set(named))
         assert "Nov" in str(pilot.app.screen.query_one("#word", Static).content), "said below"

@@ -9,12 +9,13 @@ from textual.pilot import Pilot
 from textual.widgets import Input
 
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.widgets.rowtable import RowTable
+from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.core.log.events import Did
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week
 from pantry_tui.services.stock import undo
 from pantry_tui.services.stock.pick import name_of
+from tests.app.screens import all_lines
 
 TODAY = date(2026, 11, 25)
 NAMES = {"/": "slash", "+": "plus", " ": "space"}
@@ -42,9 +43,12 @@ async def test_discard_and_its_reason(demo: Pantry) -> None:
 
 async def test_arrows_before_an_act_still_count(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
-        table = pilot.app.screen.query_one(RowTable)
+        table = pilot.app.screen.query_one(LineList)
         start = table.cursor_row
-        meant = [table.lines[start + 2].ref, table.lines[start + 1].ref]
+        meant = [
+            all_lines(pilot)[start + 2].ref,
+            all_lines(pilot)[start + 1].ref,
+        ]
         await burst(pilot, "down", "down", "d", "1", "z", "up", "d", "1")
         gone = [event.containers for event in demo.events if event.did is Did.DISCARD][-2:]
         assert [name_of(demo, demo.stock.containers[c]) for (c,) in gone] == meant

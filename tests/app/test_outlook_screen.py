@@ -13,13 +13,16 @@ from textual.widgets import Static
 
 from pantry_tui.app.ahead import plot
 from pantry_tui.app.main import PantryApp
+from pantry_tui.app.screens.outlook import AheadKey
 from pantry_tui.app.screens.page import Page
-from pantry_tui.app.widgets.rowtable import RowTable
+from pantry_tui.app.widgets.line import Key
+from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.stock import act, places, view
+from tests.app.screens import all_lines
 
 TODAY = date(2026, 11, 25)
 
@@ -38,8 +41,8 @@ def text_of(pilot: Pilot[None], id_: str) -> str:
     return str(pilot.app.screen.query_one(id_, Static).content)
 
 
-def current(pilot: Pilot[None]) -> str:
-    line = pilot.app.screen.query_one(RowTable).current
+def current(pilot: Pilot[None]) -> Key:
+    line = pilot.app.screen.query_one(LineList).current
     assert line is not None
     return line.key
 
@@ -51,7 +54,7 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
     async with PantryApp(p).run_test(size=size) as pilot:
         await pilot.press("O")
         await pilot.pause()
-        assert current(pilot) == "food|peaches"
+        assert current(pilot) == AheadKey("peaches")
         drawn = text_of(pilot, where)
         assert "peaches: servings by week" in drawn
         assert "█" in drawn
@@ -60,7 +63,7 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
         pace = text_of(pilot, "#word")
         assert "one jar every four weeks lasts to July" in pace
         await pilot.press("ctrl+end")
-        assert current(pilot) == "group|whole household"
+        assert current(pilot) == AheadKey("whole household", food=False)
         assert "whole household" in text_of(pilot, where)
         await pilot.press("enter")
         assert isinstance(pilot.app.screen, Page)
@@ -85,9 +88,9 @@ async def test_a_batch_is_tasted_and_kept_apart_by_key(p: Pantry) -> None:
         assert str(batch.rated[-1]) == "change: less sugar"
         await pilot.press("G", *"[red]Maren", "enter")
         assert [row.reserved for row in view.due(p) if row.reserved] == ["[red]Maren"]
-        shown = [line.row for line in pilot.app.screen.query_one(RowTable).lines if line.row]
+        shown = [line.row for line in all_lines(pilot) if line.row]
         assert {row.reserved for row in shown} == {"", "[red]Maren"}
-        assert pilot.app.focused is pilot.app.screen.query_one(RowTable)
+        assert pilot.app.focused is pilot.app.screen.query_one(LineList)
         await pilot.press("z")
         assert not any(row.reserved for row in view.due(p))
         await pilot.press("G", "enter")
@@ -104,9 +107,9 @@ async def test_a_batch_is_tasted_and_kept_apart_by_key(p: Pantry) -> None:
 async def test_what_is_kept_is_free_again_by_the_same_key(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("G", "enter")
-        table = pilot.app.screen.query_one(RowTable)
-        at = next(i for i, line in enumerate(table.lines) if line.row and line.row.reserved)
-        table.move_cursor(row=at, animate=False)
+        table = pilot.app.screen.query_one(LineList)
+        at = next(i for i, line in enumerate(all_lines(pilot)) if line.row and line.row.reserved)
+        table.move_cursor(row=at)
         await pilot.pause()
         await pilot.press("G")
         assert not any(row.reserved for row in view.due(p))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from string import ascii_lowercase
+from typing import TYPE_CHECKING
 
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -16,6 +17,10 @@ from textual.widgets.option_list import Option
 
 from pantry_tui.app.format import clip
 from pantry_tui.errors import PantryError
+from pantry_tui.services.rows import Done
+
+if TYPE_CHECKING:
+    from pantry_tui.app.screens.listing import ListScreen
 
 KEYS = "123456789" + ascii_lowercase
 
@@ -107,3 +112,29 @@ class TypeLine(ModalScreen[str | None]):
             wrong.display = True
         else:
             self.dismiss(typed)
+
+
+def ask_line(
+    screen: ListScreen, title: str, example: str, do: Callable[[str], Done], *, empty: bool = False
+) -> None:
+    """Ask for a line and do what it says; a line that cannot be done stays to be mended."""
+    done: list[Done] = []
+
+    def accept(typed: str) -> None:
+        done.append(screen.host.doing(lambda: do(typed)))
+
+    def answered(_typed: str) -> None:
+        screen.host.report(done[-1])
+        screen.settle_list()
+
+    screen.app.push_screen(TypeLine(title, example, empty=empty, accept=accept), given(answered))
+
+
+def given(then: Callable[[str], None]) -> Callable[[str | None], None]:
+    """Calls `then` unless the question was left without an answer."""
+
+    def answered(value: str | None) -> None:
+        if value is not None:
+            then(value)
+
+    return answered

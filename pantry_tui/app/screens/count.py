@@ -2,27 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
-from textual.content import Content
-from textual.widgets import Static
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, round_columns
-from pantry_tui.app.lines import round_lines
-from pantry_tui.app.screens.ask import Choose
+from pantry_tui.app.format import Column, round_cells, round_columns
+from pantry_tui.app.screens.acts import Touches
+from pantry_tui.app.screens.ask import Choose, ask_line
 from pantry_tui.app.screens.page import GOES_ON, Page
-from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.texts import difference_text
-from pantry_tui.app.widgets.rowtable import Line
+from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.model import Place
-from pantry_tui.services.rows import Done
+from pantry_tui.services.rows import Done, RoundLine
 from pantry_tui.services.stock import count as rounds
 
 BOOK = ("book these differences", "go on counting", "forget this round")
 
 
-class RoundScreen(StockScreen):
+@dataclass(frozen=True)
+class CountKey(Key):
+    """Equal containers that are counted together, by the name that the count has for them."""
+
+    name: str
+
+
+class RoundScreen(Touches):
     """Every count is kept at once; the round can be left anywhere and goes on later."""
 
     here = "round"
@@ -34,9 +38,9 @@ class RoundScreen(StockScreen):
         self.place: Place | None = None
         self._asking = False  # the question which place is on the screen
         self._typing = ""  # the line whose count is being typed, digit by digit
+        self._left = 0
 
     def on_screen_resume(self) -> None:
-        super().on_screen_resume()
         if self.place is None and self.is_current:
             self._choose_place()
 
@@ -63,23 +67,22 @@ class RoundScreen(StockScreen):
         self.reload()
         self.set_focus(self.table)
 
-    def start(self, lines: Sequence[Line]) -> int:
+    def start(self) -> int:
         """Go on after the line that was counted last."""
         if self.place is None:
             return 0
-        at = rounds.draft(self.host.pantry, self.place).at
-        keys = [line.key for line in lines]
-        return min(keys.index(at) + 1, len(keys) - 1) if at in keys else 0
+        at = self.table.source.where(CountKey(rounds.draft(self.host.pantry, self.place).at))
+        return 0 if at is None else at + 1
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return round_columns(width)
 
-    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
+    def source(self, columns: tuple[Column, ...]) -> Source:
         if self.place is None:
-            return ()
+            return Listed(())
         found = rounds.lines(self.host.pantry, self.place)
         self._left = sum(line.seen is None for line in found)
-        return round_lines(found, columns)
+        return Listed(list(_lines(found, columns)))
 
     def headline(self) -> str:
         if self.place is None:
@@ -88,11 +91,15 @@ class RoundScreen(StockScreen):
 
     def say_word(self) -> None:
         word = "Enter: it agrees. Digits: the count. s sign, m elsewhere, + unlisted, f finish."
-        text = word if self.table.lines else self.empty
-        self.query_one("#word", Static).update(Content(text))
-        current = self.table.current
-        if current is not None and current.key != self._typing:
+        self.say(word if self.table.source.total else self.empty)
+        if self._line_name != self._typing:
             self._typing = ""
+
+    @property
+    def _line_name(self) -> str:
+        """The name of the line under the cursor, "" where there is none."""
+        line = self.table.current
+        return line.key.name if line and isinstance(line.key, CountKey) else ""
 
     # -- counting --------------------------------------------------------------------------------
 
@@ -107,25 +114,24 @@ class RoundScreen(StockScreen):
         line = self.table.current
         if line is None or self.place is None:
             return
-        if line.key != self._typing:
-            self._count(line.key, line.number)
+        if self._line_name != self._typing:
+            self._count(self._line_name, line.number)
         self._typing = ""
-        self.table.action_cursor_down()
+        self.table.action_cursor(1)
 
     def action_digit(self, digit: str) -> None:
         """A digit begins a count on this line; more digits go on with it."""
-        line = self.table.current
-        if line is None or self.place is None:
+        name = self._line_name
+        if not name or self.place is None:
             return
-        seen = rounds.draft(self.host.pantry, self.place).seen.get(line.key, 0)
-        more = line.key == self._typing
-        self._typing = line.key
-        self._count(line.key, seen * 10 + int(digit) if more else int(digit))
+        seen = rounds.draft(self.host.pantry, self.place).seen.get(name, 0)
+        more = name == self._typing
+        self._typing = name
+        self._count(name, seen * 10 + int(digit) if more else int(digit))
 
     def action_uncount(self) -> None:
-        line = self.table.current
-        if line is not None and self.place is not None:
-            rounds.uncount(self.host.pantry, self.place, line.key)
+        if self._line_name and self.place is not None:
+            rounds.uncount(self.host.pantry, self.place, self._line_name)
             self._typing = ""
             self.reload()
 
@@ -138,7 +144,9 @@ class RoundScreen(StockScreen):
         done, key = back
         self._typing = ""
         self.reload()
-        self.table.go_to(lambda line: line.key == key)
+        at = self.table.source.where(CountKey(key))
+        if at is not None:
+            self.table.move_cursor(at)
         self.host.report(done)
 
     def action_unlisted(self) -> None:
@@ -152,7 +160,7 @@ class RoundScreen(StockScreen):
             found = rounds.add_find(self.host.pantry, place, typed)
             return Done(f"Stands here unlisted: {found}. f books it, z takes it back.")
 
-        self._ask_act(title, example, add)
+        ask_line(self, title, example, add)
 
     # -- ending ----------------------------------------------------------------------------------
 
@@ -161,7 +169,7 @@ class RoundScreen(StockScreen):
         if self.place is None:
             return
         found = rounds.differences(self.host.pantry, self.place)
-        if self._left and self._left == len(self.table.lines) and not found:
+        if self._left and self._left == self.table.source.total and not found:
             self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
             return
         text = difference_text(found, self._left)
@@ -183,6 +191,13 @@ class RoundScreen(StockScreen):
         """Leave; the counts are kept."""
         self.place = None
         self.host.action_go("due")
+
+
+def _lines(found: Iterable[RoundLine], columns: Sequence[Column]) -> Iterable[Line]:
+    """One line a group of equal containers, with what is expected and what was counted."""
+    for one in found:
+        cells = tuple((text, "") for text in round_cells(one, columns))
+        yield Line(CountKey(one.key), cells, one.first, number=one.expected)
 
 
 def _since(days: int | None) -> str:

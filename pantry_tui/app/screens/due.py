@@ -6,14 +6,17 @@ from collections.abc import Sequence
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import UNSAFE, Column
-from pantry_tui.app.lines import due_lines, headings
-from pantry_tui.app.screens.stock import StockScreen
-from pantry_tui.app.widgets.rowtable import LIMIT, Line
-from pantry_tui.services.stock import readings
-from pantry_tui.services.stock.lines import ORDERS, lines
+from pantry_tui.app.lines import Window, headings
+from pantry_tui.app.screens.acts import Acts, Rates
+from pantry_tui.app.screens.stock import StockList
+from pantry_tui.app.widgets.line import Line, Source
+from pantry_tui.services.stock.lines import ORDERS, in_store, lines
+
+#: So many lines are looked through for one that may be eaten, a screen at a time.
+_LOOKED = 1000
 
 
-class DueScreen(StockScreen):
+class DueScreen(Acts, Rates, StockList):
     """What must go, then what is open or thawed, then by date."""
 
     here = "due"
@@ -23,35 +26,47 @@ class DueScreen(StockScreen):
         "the first batch, for example: 7 pint jars runner beans, pressure canned, shelf 2."
     )
 
-    order = next(iter(ORDERS))
+    order = ORDERS[0]
+    _costs: Sequence[str] = ()
 
-    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
+    def source(self, columns: tuple[Column, ...]) -> Source:
+        pantry, text = self.host.pantry, self.sought
+        self._count = in_store(pantry, text=text)
+        top = [line for one in self._costs for line in headings(f"! {one}", columns, 2)]
+        # What the places cost is reckoned when the list is on the screen: it takes longer.
+        self.call_after_refresh(self._reckon)
+        found = lines(pantry, order=self.order, text=text)
+        return Window(found, columns, top=[] if text else top, marked=self.marked)
+
+    def _reckon(self) -> None:
+        """A notice on top for every place that is out of its range."""
+        from pantry_tui.services.stock import readings
+
         pantry = self.host.pantry
-        source = lines(pantry, order=self.order, text=self.sought)
-        rows = source.rows(0, source.total)
-        self._count, self._shown = sum(row.count for row in rows), len(rows)
-        costs = [] if self.sought else readings.notices(pantry)
-        heads = [
-            line for one in costs for line in headings(f"notice|{one}", f"! {one}", columns, 2)
-        ]
-        return [*heads, *due_lines(rows, columns)]
+        costs = pantry.once("notices", lambda: readings.notices(pantry))
+        if tuple(costs) != tuple(self._costs) and not self.sought:
+            self._costs = tuple(costs)
+            self.reload()
 
-    def start(self, lines: Sequence[Line]) -> int:
+    def start(self) -> int:
         """At first the cursor stands on what may be eaten, not on what must go or is a gift."""
-        fits = (
-            i
-            for i, one in enumerate(lines)
-            if one.row and one.row.verdict not in UNSAFE and not one.row.reserved
-        )
-        return next(fits, 0)
+        source, step = self.table.source, max(self.app.size.height, 1)
+        for at in range(0, min(source.total, _LOOKED), step):
+            for number, line in enumerate(source.lines(at, at + step)):
+                if _fits(line):
+                    return at + number
+        return 0
 
     def action_sort(self) -> None:
         """The next way to sort; the cursor stays on its line."""
-        names = list(ORDERS)
-        self.order = names[(names.index(self.order) + 1) % len(names)]
+        self.order = ORDERS[(ORDERS.index(self.order) + 1) % len(ORDERS)]
         self.host.tell(f"Sorted by {self.order}.")
         self.reload()
 
     def headline(self) -> str:
-        more = f", the first {LIMIT} lines" if self._shown > LIMIT else ""
-        return f"{self.host.day_text}, {self._count} in store{more}"
+        return f"{self.host.day_text}, {self._count} in store"
+
+
+def _fits(line: Line) -> bool:
+    row = line.row
+    return row is not None and row.verdict not in UNSAFE and not row.reserved

@@ -3,42 +3,66 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-
-from rich.text import Text
+from dataclasses import dataclass
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
-from pantry_tui.app.screens.stock import StockScreen
-from pantry_tui.app.widgets.rowtable import LIMIT, Line
-from pantry_tui.services.books.logbook import log_lines
+from pantry_tui.app.screens.acts import Undoes
+from pantry_tui.app.screens.finds import Finds
+from pantry_tui.app.widgets.line import Key, Line, Source
+from pantry_tui.services.books.log_window import log_window
+from pantry_tui.services.pantry import Pantry
 
 
-class LogScreen(StockScreen):
+@dataclass(frozen=True)
+class LogKey(Key):
+    """A line of the log by its number among those that hold the words, the oldest first."""
+
+    words: str
+    number: int
+
+
+class LogScreen(Undoes, Finds):
     """Nothing is ever deleted: what was taken back says so."""
 
     here = "log"
-    holds_stock = False
     BINDINGS = bindings("log")
     empty = "Nothing was done yet: press p and put something up."
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return (Column("what", "what was done", max(20, width - 2)),)
 
-    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
-        words = self.sought.lower().split()
-        found = [
-            (number, code, text)
-            for number, (code, text) in enumerate(log_lines(self.host.pantry))
-            if all(word in text.lower() for word in words)
-        ]
-        width = columns[0].width - 1
-        return [
-            Line(f"log|{number}", (Text(clip(text, width)),), code, word=_word(text, code, width))
-            for number, code, text in reversed(found[-LIMIT:])
-        ]
+    def source(self, columns: tuple[Column, ...]) -> Source:
+        return LogLines(self.host.pantry, self.sought, columns[0].width - 1)
 
 
-def _word(text: str, code: str, width: int) -> str:
-    """What is cut off above, and where Enter leads."""
-    whole = "" if len(text) <= width else f"{text}. "
-    return f"{whole}Enter shows {code} whole." if code else whole or "This is about no batch."
+class LogLines:
+    """The log from its end, some lines at a time."""
+
+    def __init__(self, pantry: Pantry, text: str, width: int) -> None:
+        self._pantry, self._text, self._width = pantry, text, width
+        self.total = log_window(pantry, 0, 0, text=text)[0]
+
+    def lines(self, start: int, stop: int) -> Sequence[Line]:
+        start, stop = max(start, 0), min(stop, self.total)
+        if stop <= start:
+            return ()
+        first = self.total - stop
+        _, found = log_window(self._pantry, first, self.total - start, text=self._text)
+        numbered = reversed(list(enumerate(found, first)))
+        return [self._line(number, code, text) for number, (code, text) in numbered]
+
+    def _line(self, number: int, code: str, text: str) -> Line:
+        whole = "" if len(text) <= self._width else f"{text}. "
+        leads = f"{whole}Enter shows {code} whole." if code else whole
+        word = leads or "This is about no batch."
+        return Line(LogKey(self._text, number), ((clip(text, self._width), ""),), code, word=word)
+
+    def where(self, key: Key) -> int | None:
+        if isinstance(key, LogKey) and key.words == self._text and key.number < self.total:
+            return self.total - 1 - key.number
+        return None
+
+    def find(self, ref: str) -> int | None:
+        """A lid code typed here shows its batch: that says more than the last line about it."""
+        return None

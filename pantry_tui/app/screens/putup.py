@@ -17,12 +17,10 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
-from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.log.events import Did
 from pantry_tui.errors import PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
-from pantry_tui.services.stock import undo
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
 HOW = (
@@ -51,7 +49,6 @@ class PutUpScreen(Screen[None]):
         yield Input(id="line", placeholder=EXAMPLE)
         with VerticalScroll(id="below", can_focus=False):
             yield Static(id="reading")
-        yield SaidLine()
         yield KeyLine(self.here)
 
     @property
@@ -63,14 +60,14 @@ class PutUpScreen(Screen[None]):
         return self.query_one("#line", Input)
 
     def on_screen_resume(self) -> None:
-        self.host.pantry.catch_up()
-        self._show()
+        self.host.catch_up()
+        self.reload()
 
     def on_resize(self) -> None:
-        self._show()
+        self.reload()
 
     @on(Input.Changed, "#line")
-    def _show(self) -> None:
+    def reload(self) -> None:
         """The live reading; without a line, how to write one, or what was put up last."""
         self.query_one(RoomLine).show(self.host.day_text)
         typed = self.line.value.strip()
@@ -101,11 +98,18 @@ class PutUpScreen(Screen[None]):
 
     def action_undo(self) -> None:
         """Take back the last thing done; the line of a put-up comes back to be mended."""
+        from pantry_tui.app.screens.undoing import take_back
+        from pantry_tui.services.stock import undo
+
         last = undo.newest(self.host.pantry)
-        if self.host.attempt(lambda: undo.undo(self.host.pantry)) and last is not None:
+
+        def back(_names: frozenset[str]) -> None:
             self._idle = HOW
-            if last.did is Did.PUT_UP and not self.line.value:
+            if last is not None and last.did is Did.PUT_UP and not self.line.value:
                 self.line.value, self._last = self._last, ""
+            self.reload()
+
+        take_back(self.host, back)
 
     def action_back(self) -> None:
         self.host.action_go("due")

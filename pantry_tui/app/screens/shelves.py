@@ -2,21 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import replace
+from collections.abc import Iterator, Sequence
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, due_columns, shelf_title
-from pantry_tui.app.lines import due_lines, heading
-from pantry_tui.app.screens.powercut import walk_through
-from pantry_tui.app.screens.stock import StockScreen
-from pantry_tui.app.widgets.rowtable import Line
+from pantry_tui.app.lines import PlaceKey, Window, heading
+from pantry_tui.app.screens.acts import Acts, Rates
+from pantry_tui.app.screens.stock import StockList
+from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.core.words import Climate
 from pantry_tui.services.rows import Shelf
-from pantry_tui.services.stock import places, readings, view
+from pantry_tui.services.stock.lines import lines, shelves
 
 
-class ShelvesScreen(StockScreen):
+class ShelvesScreen(Acts, Rates, StockList):
     """Places as headings, their rows below."""
 
     here = "shelves"
@@ -26,53 +25,74 @@ class ShelvesScreen(StockScreen):
     def columns(self, width: int) -> tuple[Column, ...]:
         return due_columns(width, "method")
 
-    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
+    def source(self, columns: tuple[Column, ...]) -> Source:
         pantry = self.host.pantry
-        fits = {one for row in view.find(pantry, self.sought) for one in row.container_ids}
-        lines: list[Line] = []
-        for shelf in view.shelves(pantry):
-            rows = [row for row in shelf.rows if not self.sought or fits & set(row.container_ids)]
-            if rows or not self.sought:
-                head = heading(f"place|{shelf.path}", shelf_title(shelf), columns)
-                lines.append(replace(head, word=_may_do(shelf)))
-                lines += due_lines(rows, columns, shelf.path)
-        return lines
+        found = lines(pantry, order="place", text=self.sought)
+        heads = list(_heads(shelves(pantry), found.heads(), empty=not self.sought))
+        return Window(found, columns, heads=heads, marked=self.marked)
 
     def _place(self) -> str:
-        """The place of the line under the cursor."""
+        """The place of the line under the cursor; "", and said so, where there is none."""
         line = self.table.current
-        if line is None:
-            return ""
-        return line.row.place if line.row else line.key.partition("|")[2]
+        if line is not None and line.row is not None:
+            return line.row.place
+        if line is not None and isinstance(line.key, PlaceKey):
+            return line.key.path
+        self.host.tell("Put the cursor on a place first.", refused=True)
+        return ""
 
     def action_reading(self) -> None:
-        place = self._place()
-        if place:
-            self._ask_act(
+        from pantry_tui.app.screens.ask import ask_line
+        from pantry_tui.services.stock import readings
+
+        if place := self._place():
+            ask_line(
+                self,
                 f"How warm is {place}?",
                 "38F or 3C, then % humidity if known",
                 lambda typed: readings.read_line(self.host.pantry, place, typed),
             )
-        else:
-            self.host.tell("Put the cursor on a place first.", refused=True)
 
     def action_outage(self) -> None:
-        place = self._place()
-        if place:
+        from pantry_tui.app.screens.powercut import walk_through
+
+        if place := self._place():
             walk_through(self.host, place, self.reload)
-        else:
-            self.host.tell("Put the cursor on a place first.", refused=True)
 
     def action_add_place(self) -> None:
-        self._ask_act(
+        from pantry_tui.app.screens.ask import ask_line
+        from pantry_tui.services.stock import places
+
+        ask_line(
+            self,
             "A new place: name, climate, then if you like: in a place, 55F, room for 40",
             "shelf 3, pantry, in basement, 55F",
             lambda line: places.add_line(self.host.pantry, line),
         )
 
 
+def _heads(
+    known: Sequence[Shelf], counts: Sequence[tuple[str, int]], *, empty: bool
+) -> Iterator[tuple[Line, int]]:
+    """A heading for each place that has rows, in the order of the rows, and where `empty` ones are
+    shown those among them."""
+    by_path = {shelf.path: shelf for shelf in known}
+    waiting = iter([one for one in counts if one[0] in by_path])
+    filled = {path for path, _ in counts}
+    for shelf in known:
+        if shelf.path in filled:
+            path, count = next(waiting)
+            yield _head(by_path[path]), count
+        elif empty:
+            yield _head(shelf), 0
+
+
+def _head(shelf: Shelf) -> Line:
+    return heading(PlaceKey(shelf.path), shelf_title(shelf), _may_do(shelf))
+
+
 def _may_do(shelf: Shelf) -> str:
     """What the keys do on a place."""
     cut = " x: the power was off here." if Climate(shelf.climate).is_cold else ""
-    stands = "" if shelf.rows else "Nothing stands here itself: p puts something up. "
+    stands = "" if shelf.count else "Nothing stands here itself: p puts something up. "
     return f"{stands}r: read off its warmth.{cut} c: count a place."

@@ -2,38 +2,51 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterator
 from datetime import date
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, take_columns, week_day
-from pantry_tui.app.lines import due_lines, heading, headings, take_lines, thaw_lines
-from pantry_tui.app.screens.acting import given
-from pantry_tui.app.screens.ask import Choose
-from pantry_tui.app.screens.stock import StockScreen
-from pantry_tui.app.widgets.rowtable import Line
+from pantry_tui.app.format import Column, take_columns
+from pantry_tui.app.lines import Heading, due_lines, heading, headings
+from pantry_tui.app.screens.acts import Acts
+from pantry_tui.app.screens.ask import Choose, ask_line, given
+from pantry_tui.app.screens.stock import Beside, RowWords
+from pantry_tui.app.weeklines import (
+    DayKey,
+    DishKey,
+    LeftOutKey,
+    TakeKey,
+    ThawKey,
+    take_lines,
+    thaw_lines,
+    under_dishes,
+)
+from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.rows import Done, Take, WeekView
+from pantry_tui.services.rows import Done, WeekView
 from pantry_tui.services.stock.view import rows_named
 
 _NEW_DISH = "a new dish ..."
 
 
-class WeekScreen(StockScreen):
+class WeekScreen(Acts, RowWords, Beside):
     """The menu from the store; below it what was said of the week, what waits, what must go."""
 
     here = "week"
     BINDINGS = bindings("week")
     empty = "Nothing to eat from the stores this week: press p and put something up."
 
+    def __init__(self) -> None:
+        super().__init__()
+        self._days: dict[Key, date] = {}
+
     def columns(self, width: int) -> tuple[Column, ...]:
         return take_columns(width)
 
-    def build(self, columns: tuple[Column, ...]) -> Sequence[Line]:
+    def source(self, columns: tuple[Column, ...]) -> Source:
         found = weeks.week(self.host.pantry)
         state = "accepted" if found.accepted else "proposed"
         self._span = f"{state} for {found.people} to {_short(found.end)}"
@@ -46,43 +59,35 @@ class WeekScreen(StockScreen):
                 for word in words
             )
         ]
-        names = {take.containers[0] for take in takes}
-        rows = rows_named(self.host.pantry, names)
-        lines = take_lines(takes, columns, rows, headed=not words)
+        rows = rows_named(self.host.pantry, {take.containers[0] for take in takes})
+        lines = take_lines(takes, columns, rows, self.marked, headed=not words)
         self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
-        if not words:
-            lines = _under_dishes(lines, takes, columns)
-        self._days |= {f"day|{day}": day for day, _ in found.table}
-        self._days |= {f"dish|{take.dish}|{take.day}": take.day for take in takes if take.dish}
         if words:
-            return lines
-        thaw = thaw_lines(takes, columns, rows, self.host.pantry.today)
-        self._days |= {f"thaw|{take.containers[0]}": take.day for take in takes}
-        return [*thaw, *self._notes(found, columns), *lines, *self._below(found, columns)]
+            return Listed(lines)
+        self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
+        thaw = thaw_lines(takes, rows, self.host.pantry.today)
+        notes = [line for one in found.notes for line in headings(f"! {one}", columns, 2)]
+        below = self._below(found, columns)
+        return Listed([*thaw, *notes, *under_dishes(lines, takes), *below])
 
-    def start(self, lines: Sequence[Line]) -> int:
+    def start(self) -> int:
         """At first the cursor stands on the first thing to eat."""
-        return next((i for i, one in enumerate(lines) if one.key.startswith("take|")), 0)
+        source = self.table.source
+        lines = source.lines(0, source.total)
+        return next((i for i, one in enumerate(lines) if isinstance(one.key, TakeKey)), 0)
 
-    def _notes(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
-        return [
-            line for one in found.notes for line in headings(f"note|{one}", f"! {one}", columns, 2)
-        ]
-
-    def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Sequence[Line]:
-        lines = [heading(f"day|{day}", f"  {text}", columns) for day, text in found.table]
-        lines += [
-            heading(f"left|{food}", f"  Not this week: {food} (n brings it back)", columns)
-            for food in found.left_out
-        ]
+    def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Iterator[Line]:
+        for day, text in found.table:
+            yield heading(DayKey(day), f"  {text}")
+        for food in found.left_out:
+            yield heading(LeftOutKey(food), f"  Not this week: {food} (n brings it back)")
         for title, rows in (
             ("Must go: never taste, bin it", found.discard),
             ("Needs a look, or no published figure", found.waiting),
         ):
             if rows:
-                lines.append(heading(f"head|{title}", title, columns))
-                lines += due_lines(rows, columns, title)
-        return lines
+                yield heading(Heading(title), title)
+                yield from due_lines(rows, columns, self.marked)
 
     def headline(self) -> str:
         return self._span
@@ -91,21 +96,21 @@ class WeekScreen(StockScreen):
 
     def _try(self, do: Callable[[Pantry], Done]) -> None:
         self.host.attempt(lambda: do(self.host.pantry))
-        self._settle_list()
+        self.settle_list()
 
-    def _under(self, *kinds: str) -> str:
-        """What the line under the cursor is about, "" when it is of another kind."""
+    def _taken(self) -> str:
+        """The container of the menu under the cursor; "", and said so, where there is none."""
         line = self.table.current
-        parts = line.key.split("|") if line else [""]
-        if parts[0] in kinds:
-            return parts[1]
+        if line is not None and isinstance(line.key, TakeKey | ThawKey):
+            return line.key.container
         self.host.tell("Put the cursor on a line of the menu first.", refused=True)
         return ""
 
     def _day(self) -> date | None:
         """The day under the cursor; None, and said so, where there is none."""
         line = self.table.current
-        day = self._days.get(line.key) if line else None
+        key = line.key if line else None
+        day = key.day if isinstance(key, DayKey | DishKey) else self._days.get(key) if key else None
         if day is None:
             self.host.tell("Put the cursor on a day of the menu first.", refused=True)
         return day
@@ -122,21 +127,23 @@ class WeekScreen(StockScreen):
                 weeks.accept(self.host.pantry)
             self._try(lambda p: weeks.eaten(p, day))
 
-    def action_keep(self) -> None:
+    def action_pin(self) -> None:
         day = self._day()
-        if day is not None and (ref := self._under("take", "thaw")):
+        if day is not None and (ref := self._taken()):
             self._try(lambda p: wishes.keep(p, ref, day))
 
     def action_shift(self, by: int) -> None:
-        if ref := self._under("take", "thaw"):
+        if ref := self._taken():
             self._try(lambda p: wishes.shift(p, ref, by))
 
     def action_swap(self) -> None:
-        if ref := self._under("take", "thaw"):
+        if ref := self._taken():
             self._try(lambda p: wishes.swap(p, ref))
 
     def action_leave_out(self) -> None:
-        if what := self._under("take", "thaw", "left"):
+        line = self.table.current
+        left = line.key.food if line and isinstance(line.key, LeftOutKey) else ""
+        if what := left or self._taken():
             self._try(lambda p: wishes.leave_out(p, what))
 
     def action_out(self) -> None:
@@ -156,40 +163,21 @@ class WeekScreen(StockScreen):
         if name != _NEW_DISH:
             self._try(lambda p: wishes.cook(p, name, day))
             return
-        title = "A dish of yours: its name, and the servings of each food it takes."
-        self._ask_act(
-            title,
+        ask_line(
+            self,
+            "A dish of yours: its name, and the servings of each food it takes.",
             "bean soup = 4 runner beans, 4 chicken stock",
             lambda line: dishes.keep(self.host.pantry, line),
         )
 
     def action_table(self) -> None:
         """Who sits at the table when."""
-        title = "Who eats when? Away, how many in all, or as usual; then the days."
-        self._ask_act(
-            title, "away 24 dec to 27 dec", lambda line: appetite.read_table(self.host.pantry, line)
+        ask_line(
+            self,
+            "Who eats when? Away, how many in all, or as usual; then the days.",
+            "away 24 dec to 27 dec",
+            lambda line: appetite.read_table(self.host.pantry, line),
         )
-
-
-def _under_dishes(
-    lines: Sequence[Line], takes: Sequence[Take], columns: Sequence[Column]
-) -> list[Line]:
-    """A line with the name of a dish above what it takes."""
-    found: list[Line] = []
-    named = ("", date.min)
-    for line, take in zip(lines, takes, strict=True):
-        if take.dish and (take.dish, take.day) != named:
-            named = (take.dish, take.day)
-            head = heading(f"dish|{take.dish}|{take.day}", _said(take), columns)
-            found.append(
-                replace(head, word="e: all of this day is eaten. h: you eat out that day.")
-            )
-        found.append(line)
-    return found
-
-
-def _said(take: Take) -> str:
-    return f"{week_day(take.day):<11}{take.dish}, of:"
 
 
 def _short(value: date) -> str:

@@ -24,9 +24,14 @@ class RoomLine(Static):
     def __init__(self, here: str) -> None:
         super().__init__(id="rooms")
         self._here = here
+        self._shown: tuple[str, bool] | None = None
 
     def show(self, note: str) -> None:
         """Rooms, then a note of ours (the day, a count)."""
+        shown = note, self.app.size.width >= WORDS
+        if shown == self._shown:
+            return
+        self._shown = shown
         parts = [self._part(command) for command in COMMANDS if command.id in ROOM_IDS]
         self.update(Content("").join(parts) + Content(f" {note}"))
 

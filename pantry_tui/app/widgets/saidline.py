@@ -3,19 +3,34 @@
 from __future__ import annotations
 
 from textual.content import Content
+from textual.screen import Screen
 from textual.widgets import Static
+
+from pantry_tui.app.widgets.keyline import KeyLine
 
 STAYS = 12.0  # seconds; long enough to read it with a jar in each hand
 
 
 class SaidLine(Static):
-    """Hidden while there is nothing to say."""
+    """Not there before there is something to say, hidden when there is nothing any more."""
 
     DEFAULT_CSS = """
-    SaidLine { height: auto; max-height: 4; padding: 0 1; display: none;
-               background: $success 25%; }
+    SaidLine { height: auto; max-height: 4; padding: 0 1; background: $success 25%; }
     SaidLine.refused { background: $error 25%; }
     """
+
+    @classmethod
+    def of(cls, screen: Screen[object]) -> SaidLine | None:
+        """That of a screen that shows its keys; None for a box over one."""
+        lines = screen.query(cls)
+        if lines:
+            return lines.first()
+        keys = screen.query(KeyLine)
+        if not keys:
+            return None
+        line = cls()
+        screen.mount(line, before=keys.first())
+        return line
 
     def say(self, text: str, refused: bool = False) -> None:
         """Show `text` until the next one, or for a while."""

@@ -10,7 +10,7 @@ from typing import Protocol
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import DueRow
+from pantry_tui.services.rows import DueRow, Shelf
 from pantry_tui.services.stock import tables
 from pantry_tui.store import lines as table
 from pantry_tui.store.log import check
@@ -50,22 +50,24 @@ _HEAD = (
 )
 _BY_DATE = "first_date, code, id"
 
-#: How a list of stock may be sorted; the first is the everyday one.
-ORDERS = {
-    "what to eat first": f"{_HEAD}, {_BY_DATE}",
-    "date": _BY_DATE,
-    "food": f"food, {_BY_DATE}",
-    "place": f"lower(path), {_BY_DATE}",
-    "verdict": f"verdict, {_BY_DATE}",
-    "method": f"method, {_BY_DATE}",
+#: What the rows stand under in each order.
+_UNDER = {
+    "what to eat first": _HEAD,
+    "date": "''",
+    "food": "food",
+    "place": "lower(path), path",
+    "verdict": "verdict",
+    "method": "method",
 }
+#: How a list of stock may be sorted; the first is the everyday one.
+ORDERS = tuple(_UNDER)
 
 
 class StockLines:
     """A window source over the tables; it stands for the moment at which it was made."""
 
-    def __init__(self, p: Pantry, ids: Sequence[int]) -> None:
-        self._p, self._ids = p, ids
+    def __init__(self, p: Pantry, ids: Sequence[int], order: str) -> None:
+        self._p, self._ids, self._order = p, ids, order
 
     @property
     def total(self) -> int:
@@ -87,25 +89,60 @@ class StockLines:
     def heads(self) -> Sequence[tuple[str, int]]:
         if not self._ids:
             return ()
+        under = _UNDER[self._order]
         sql = (
-            f"SELECT {_HEAD}, count(*) FROM (SELECT *, {table.VERDICT} AS verdict FROM lines) "
-            f"WHERE id IN (SELECT value FROM json_each(:ids)) GROUP BY 1 ORDER BY 1"
+            f"SELECT count(*), {under} FROM (SELECT *, {table.VERDICT} AS verdict FROM lines) "
+            f"WHERE id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
         )
         values = {"day": self._p.today.isoformat(), "ids": json.dumps(list(self._ids))}
-        return [(HEADS[head], count) for head, count in self._p.store.db.execute(sql, values)]
+        found = self._p.store.db.execute(sql, values)
+        return [(self._word(head), count) for count, *_, head in found]
+
+    def _word(self, head: str | int) -> str:
+        if isinstance(head, str):
+            return head
+        return HEADS[head] if self._order == ORDERS[0] else SEVERITY[head].value
 
 
 def lines(
-    p: Pantry, *, order: str = "what to eat first", text: str = "", place: str | None = None
+    p: Pantry, *, order: str = ORDERS[0], text: str = "", place: str | None = None
 ) -> StockLines:
-    """All that stands, or what holds every word of `text`, or what stands in a place (its id) and
-    in all places in it. Raises BadInput for an unknown order."""
+    """All that stands, or what holds every word of `text`, or what stands in a place and in all
+    places in it. Raises BadInput for an unknown order or place."""
     if order not in ORDERS:
         raise BadInput(f"{order!r} is no order: one of {', '.join(ORDERS)}.")
     tables.ready(p)
     where, values = _condition(p, text, place)
     with reading(p.path):
-        return StockLines(p, table.ids(p.store.db, where, ORDERS[order], values))
+        ids = table.ids(p.store.db, where, f"{_UNDER[order]}, {_BY_DATE}", values)
+        return StockLines(p, ids, order)
+
+
+def in_store(p: Pantry, *, text: str = "", place: str | None = None) -> int:
+    """How many containers the same list stands for."""
+    tables.ready(p)
+    where, values = _condition(p, text, place)
+    with reading(p.path):
+        return table.how_many(p.store.db, where, values)
+
+
+def shelves(p: Pantry) -> list[Shelf]:
+    """Every place in path order with how many containers it holds itself, its rows left out."""
+    tables.ready(p)
+    with reading(p.path):
+        count = dict(p.store.db.execute("SELECT place, sum(n) FROM lines GROUP BY place"))
+    paths = p.place_paths()
+    return [
+        Shelf(
+            paths[id_],
+            one.climate.value,
+            one.temperature_f,
+            one.capacity,
+            count.get(id_, 0),
+            (),
+        )
+        for id_, one in sorted(p.places.items(), key=lambda item: paths[item[0]].lower())
+    ]
 
 
 def _condition(p: Pantry, text: str, place: str | None) -> tuple[str, dict[str, object]]:
@@ -118,7 +155,7 @@ def _condition(p: Pantry, text: str, place: str | None) -> tuple[str, dict[str, 
         values[f"w{number}"] = word
     if place is not None:
         parts.append("place IN (SELECT value FROM json_each(:places))")
-        values["places"] = json.dumps(sorted(inside(p, place)))
+        values["places"] = json.dumps(sorted(inside(p, p.find_place(place).id)))
     return (f"WHERE {' AND '.join(parts)}" if parts else ""), values
 
 

@@ -46,8 +46,7 @@ def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:
 def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[DueRow]:
     """Everything under its heads, in each the nearer date first. `within` days keeps what falls
     due by then, and always what is past a date, unfit, open or unknown."""
-    where = p.find_place(place).id if place else None
-    source = lines(p, place=where)
+    source = lines(p, place=place)
     found = list(source.rows(0, source.total))
     if within is None:
         return found

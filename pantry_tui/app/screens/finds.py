@@ -1,0 +1,111 @@
+"""Finding in a list: words that narrow it, a lid code that is typed."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from pantry_tui.app.screens.listing import ListScreen
+from pantry_tui.core.lidcode import normal_code
+
+if TYPE_CHECKING:
+    from textual.widgets import Input
+
+    from pantry_tui.app.widgets.findbar import FindBar
+
+
+class Finds(ListScreen):
+    """A list with a field under it, which is made when it is first needed."""
+
+    _bar: FindBar | None = None
+
+    @property
+    def sought(self) -> str:
+        """The words that narrow the list."""
+        return self._bar.value if self._bar is not None and not self._bar.jumps else ""
+
+    async def action_find(self) -> None:
+        await self._ask("", jumps=False)
+
+    async def action_jump(self, digit: str) -> None:
+        """A digit starts a lid code; the cursor goes there when it is whole. It is looked for in
+        everything: words that narrowed the list are let go."""
+        narrowed = bool(self.sought)
+        await self._ask(digit, jumps=True)
+        if narrowed:
+            self.reload()
+
+    async def _ask(self, value: str, *, jumps: bool) -> None:
+        if self._bar is None:
+            from pantry_tui.app.widgets.findbar import FindBar
+
+            self._bar = FindBar()
+            await self.mount(self._bar, after="#word")
+        self._bar.begin(value, jumps=jumps)
+
+    def on_input_changed(self, event: Input.Changed) -> None:
+        bar = self._bar
+        if bar is None or not bar.display:
+            return
+        if bar.jumps:
+            if not self._go_to_code(event.value):
+                self.say_code(event.value)
+            return
+        self.searching = True
+        self.reload()
+        self.searching = False
+
+    def _go_to_code(self, typed: str) -> bool:
+        code, slash, number = typed.partition("/")
+        wanted = normal_code(code)
+        at = self.table.source.find(f"{wanted}{slash}{number}") if wanted else None
+        if at is not None:
+            self.table.move_cursor(at)
+        return at is not None
+
+    def say_word(self) -> None:
+        super().say_word()
+        if self.sought and not self.table.source.total:
+            self.say("Nothing matches these words; Esc shows all.")
+
+    def say_code(self, typed: str) -> None:
+        """Say what the lid code stands for that is typed and in no line of this list."""
+        batch = self.host.pantry.batch(normal_code(typed.partition("/")[0]))
+        self.say(f"{batch.code} {batch.food.name}: Enter shows it." if batch else "")
+
+    def on_input_submitted(self, event: Input.Submitted) -> None:
+        self._settle()
+
+    def action_detail(self) -> None:
+        """Enter: what was typed in the field stands, or the line is looked at."""
+        if self._bar is not None and self.focused is self._bar:
+            self._settle()
+        else:
+            self.look()
+
+    def _settle(self) -> None:
+        """Stay at what was found, or show the batch that is not listed."""
+        bar = self._bar
+        if bar is None:
+            return
+        if bar.jumps:
+            typed = bar.value
+            found = self._go_to_code(typed)
+            bar.end()
+            if not found:
+                self.host.show_batch(typed)
+        elif bar.value.strip():
+            self.host.tell(f"Only what fits {bar.value!r} is shown; Esc shows all.")
+        self.set_focus(self.table)
+
+    def action_back(self) -> None:
+        """Clear the words to find, else go to the first screen."""
+        if self._bar is not None and self._bar.display:
+            self._bar.end()
+            self.set_focus(self.table)
+            self.reload()
+        else:
+            self.leave()
+
+    def leave(self) -> None:
+        """Go from this screen."""
+        super().action_back()

@@ -1,0 +1,45 @@
+"""Taking back: at once where it was done at this sitting, else it is named and asked about."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from pantry_tui.app.format import clip, week_day
+from pantry_tui.app.host import Host
+from pantry_tui.app.screens.ask import Choose
+from pantry_tui.core.log.events import Event
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import undo
+from pantry_tui.services.stock.pick import name_of
+
+ANSWERS = ("take it back", "leave it")
+
+
+def take_back(host: Host, then: Callable[[frozenset[str]], None]) -> None:
+    """Undo the last thing that stands, as the log is now; `then` is given the names of the
+    containers that it was about."""
+    host.catch_up()
+    last = undo.newest(host.pantry)
+    if last is None or host.did(last.id):
+        _undo(host, last, then)
+        return
+    what = f"{week_day(last.day)}: {undo.say(host.pantry, last)}"
+
+    def answered(got: str | None) -> None:
+        if got == ANSWERS[0]:
+            _undo(host, last, then)
+
+    title = f"Not done here since you began. Take it back? {clip(what, 150)}"
+    host.push_screen(Choose(title, ANSWERS), answered)
+
+
+def _undo(host: Host, last: Event | None, then: Callable[[frozenset[str]], None]) -> None:
+    """Refused under the lock where another window has booked something newer meanwhile."""
+    meant = last.id if last is not None else ""
+    if host.attempt(lambda: undo.undo(host.pantry, expect=meant)):
+        then(_names(host.pantry, last.containers if last else ()))
+
+
+def _names(pantry: Pantry, ids: tuple[str, ...]) -> frozenset[str]:
+    containers = pantry.stock.containers
+    return frozenset(name_of(pantry, containers[id_]) for id_ in ids if id_ in containers)

@@ -1,0 +1,104 @@
+"""From a week's menu to the lines of a list."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from pantry_tui.app.format import Column, sentence, take_cells, week_day
+from pantry_tui.app.lines import heading
+from pantry_tui.app.widgets.line import Key, Line
+from pantry_tui.services.rows import DueRow, Take
+
+
+@dataclass(frozen=True)
+class TakeKey(Key):
+    """A container of the menu. The cursor follows it to another day, but for bulk, which comes on
+    several: then `day` tells them apart."""
+
+    container: str
+    day: date | None
+
+
+@dataclass(frozen=True)
+class ThawKey(Key):
+    """What must leave the freezer today."""
+
+    container: str
+
+
+@dataclass(frozen=True)
+class DishKey(Key):
+    """The name of a dish above what it takes."""
+
+    dish: str
+    day: date
+
+
+@dataclass(frozen=True)
+class DayKey(Key):
+    """What was said of a day: who is at table, what else is otherwise."""
+
+    day: date
+
+
+@dataclass(frozen=True)
+class LeftOutKey(Key):
+    """A food that is not wanted this week."""
+
+    food: str
+
+
+def take_lines(
+    takes: Iterable[Take],
+    columns: Sequence[Column],
+    rows: Mapping[str, DueRow],
+    marked: Collection[Key],
+    *,
+    headed: bool = False,
+) -> list[Line]:
+    """One line a take, with the row of its container; acts are on that very container.
+
+    A day is named once, on its first line (with `headed`, a dish has a heading that names it).
+    """
+    lines: list[Line] = []
+    named = None
+    for take in takes:
+        key = TakeKey(take.containers[0], take.day if take.amount else None)
+        texts = list(take_cells(take, columns, star=key in marked))
+        if take.day == named or (headed and take.dish):
+            texts[0] = ""
+        named = take.day
+        said = f"{week_day(take.day)}: {' '.join(sentence(one) for one in take.reasons)}"
+        cells = tuple((text, "") for text in texts)
+        row = rows.get(take.containers[0])
+        lines.append(Line(key, cells, take.containers[0], row, word=said))
+    return lines
+
+
+def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -> list[Line]:
+    """What must leave the freezer today: a line each, so that one key thaws it."""
+    found = []
+    for take in takes:
+        if take.thaw_by is None or take.thaw_by > today:
+            continue
+        ref = take.containers[0]
+        said = f"> Thaw today for {week_day(take.day)}: {take.code} {take.food}, {take.place}"
+        head = heading(ThawKey(ref), said, "t takes it out to thaw.")
+        found.append(Line(head.key, head.cells, ref, rows.get(ref), word=head.word, whole=True))
+    return found
+
+
+def under_dishes(lines: Sequence[Line], takes: Sequence[Take]) -> list[Line]:
+    """A line with the name of a dish above what it takes."""
+    found: list[Line] = []
+    named = ("", date.min)
+    for line, take in zip(lines, takes, strict=True):
+        if take.dish and (take.dish, take.day) != named:
+            named = (take.dish, take.day)
+            said = f"{week_day(take.day):<11}{take.dish}, of:"
+            may = "e: all of this day is eaten. h: you eat out that day."
+            found.append(heading(DishKey(*named), said, may))
+        found.append(line)
+    return found

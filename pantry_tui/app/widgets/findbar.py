@@ -1,0 +1,33 @@
+"""The field under a list: words that narrow it, or a lid code to go to."""
+
+from __future__ import annotations
+
+from textual.widgets import Input
+
+
+class FindBar(Input):
+    """Mounted when it is first asked for."""
+
+    DEFAULT_CSS = """
+    FindBar, FindBar:focus { height: 1; border: none; padding: 0 1; background: $panel; }
+    """
+
+    def __init__(self) -> None:
+        # Focusing selects the text, and the next digit would overwrite the first.
+        super().__init__(id="bar", select_on_focus=False)
+        self.jumps = False
+
+    def begin(self, value: str, *, jumps: bool) -> None:
+        """Ask for words, or go on with the lid code that `value` begins."""
+        self.jumps = jumps
+        self.placeholder = "lid code" if jumps else "words to find"
+        self.display = True
+        self.value = value
+        self.cursor_position = len(value)
+        self.screen.set_focus(self)
+
+    def end(self) -> None:
+        """Nothing is sought any more."""
+        self.jumps = False
+        self.value = ""
+        self.display = False

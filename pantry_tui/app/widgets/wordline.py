@@ -1,0 +1,30 @@
+"""A sentence on the line under the cursor."""
+
+from __future__ import annotations
+
+from textual.content import Content
+from textual.widgets import Static
+
+#: Lines it may take from the list.
+MOST = 4
+
+
+class WordLine(Static):
+    """As high as its words; where they stay so, the screen need not be laid out anew."""
+
+    DEFAULT_CSS = f"""
+    WordLine {{ height: auto; max-height: {MOST}; padding: 0 1; background: $surface; }}
+    """
+
+    def __init__(self) -> None:
+        super().__init__(id="word")
+        self._said = ""
+
+    def say(self, text: str) -> None:
+        """Show `text` instead of what stands there."""
+        if text == self._said:
+            return
+        self._said = text
+        content, size = Content(text), self.content_size
+        tall = min(content.get_height(self.styles.get_rules(), size.width), MOST) if size else -1
+        self.update(content, layout=tall != size.height)
