@@ -38,7 +38,13 @@ class Clock:
         if self.day is not None and self.minute is None:
             minute = DAY_MIN - 1
         then = self.today.toordinal() * DAY_MIN + minute - offset
-        return When(then, then, self.today)
+        return When(then, then, self.today, offset)
+
+    @property
+    def now_local(self) -> datetime:
+        """The same minute as people say it."""
+        minute = self.now.first + self.now.zone - self.today.toordinal() * DAY_MIN
+        return datetime.combine(self.today, time(minute // 60, minute % 60)).astimezone()
 
     @staticmethod
     def _real() -> datetime:

@@ -417,7 +417,8 @@ class Pantry:
     def judge_in(self, container: Container, climate: Climate, state: State) -> Judgement:
         """The verdict today if it now stood in a place of that climate, in that state."""
         there = imagined(climate)
-        moved = as_if(container, Turn(self.clock.now, "", there.id, state))
+        how = "done" if state is State.THAWED else ""  # its days to thaw are planned apart
+        moved = as_if(container, Turn(self.clock.now, "", there.id, state, how))
         batch = self.stock.batches[container.batch]
         places = {**self.places, there.id: there}
         return self.assess_bare(batch, moved, self.clock.now, places).on(self.today)

@@ -133,9 +133,11 @@ class _Batch:
 
     def _turn(self, event: Event, payload: said.Ready | said.Open | said.Thaw | said.Move) -> None:
         place = getattr(payload, "place", "") or None
+        state = _next_state(payload)
         how = payload.how if isinstance(payload, said.Thaw) else ""
+        if isinstance(payload, said.Move) and state is State.THAWED:
+            how = "done"  # it was not said to thaw there, so it counts as thawed
         for id_ in payload.containers:
-            state = _next_state(payload)
             self.turns[id_].append(Turn(when(event), event.id, place, state, how))
             if state in (State.OPEN, State.THAWED):
                 self._change(id_, reserved="")  # what was begun is no gift any more
@@ -259,9 +261,9 @@ def fold_place(events: Iterable[Event]) -> Place | None:
                 place = replace(place, checked=event.day)
             case said.Reading() if place is not None:
                 read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
-                place = _knowing(place, read)
+                place = knowing(place, read)
             case said.Outage() if place is not None:
-                place = _knowing(place, _cut(event, payload))
+                place = knowing(place, _cut(event, payload))
     return _climates(place, changes) if place is not None else None
 
 
@@ -296,7 +298,7 @@ def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -
         if (place.climate, place.target) != facts[-1][1:]:
             facts.append(Held(then, place.climate, place.target))
     for fact in facts:
-        place = _knowing(place, fact)
+        place = knowing(place, fact)
     return place
 
 
@@ -312,10 +314,13 @@ def _cut(event: Event, payload: said.Outage) -> Cut:
     return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
 
 
-def _knowing(place: Place, fact: Held | Read | Cut) -> Place:
-    def order(one: Held | Read | Cut) -> tuple[int, int]:
+def knowing(place: Place, fact: Held | Read | Cut) -> Place:
+    """A place with one fact more, in the order of its moments; of the same moment a reading comes
+    after what the place was meant to hold."""
+
+    def order(one: Held | Read | Cut) -> tuple[int, int, bool]:
         then = one.start if isinstance(one, Cut) else one.when
-        return then.first, then.last
+        return then.first, then.last, not isinstance(one, Held)
 
     return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
 
