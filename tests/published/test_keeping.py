@@ -168,7 +168,7 @@ def test_vacuum_packed_crops_have_ten_days_cold() -> None:
         there = imagined(climate, 38.0)
         judged = judge_fresh(batch, State.SEALED, there, DAY_0, load_tables().book)
         if last is None:
-            assert judged.verdict is Verdict.DISCARD
+            assert judged.refused
         else:
             assert judged.discard_after == last
 

@@ -46,6 +46,10 @@ FAST = frozenset({"cold water", "microwave"})
 _MOST = 6
 
 
+#: Before anything that anybody booked, and after `EVER`.
+_SOON_AFTER = When(1, 1, date.min)
+
+
 class Span(NamedTuple):
     """From the minute `start` to `end` the container may have been so.
 
@@ -108,7 +112,7 @@ def imagined(climate: Climate, temperature_f: float | None = None, measured: boo
     warm = ASSUMED_F[climate] if temperature_f is None else temperature_f
     facts: tuple[Held | Read, ...] = (Held(EVER, climate, warm),)
     if measured:
-        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(EVER, warm))
+        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(_SOON_AFTER, warm))
     return Place("?", "?", climate, target_f=warm, facts=facts)
 
 
