@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Household
+from pantry_tui.core.plan.appetite import MEALS, Appetite
+from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
 from pantry_tui.services.rows import Done, HouseholdFacts
 
@@ -36,6 +39,19 @@ def said_of(
     if units is not None and units not in ("us", "metric"):
         raise BadInput("Units are us or metric.")
     return Household(altitude_ft, people, units)
+
+
+def appetite(p: Pantry, learned: Mapping[str, float]) -> Appetite:
+    """What the household eats of its stores in a week, at most: its own word before the log's."""
+    asked = p.home.ceilings
+    return Appetite(
+        p.people,
+        {name: most for name, most in asked.items() if name in tuple(Group)},
+        {name: most for name, most in asked.items() if name not in tuple(Group)},
+        learned,
+        p.home.meals or MEALS,
+        dict(p.home.table),
+    )
 
 
 def facts(p: Pantry) -> HouseholdFacts:

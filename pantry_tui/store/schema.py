@@ -95,6 +95,11 @@ TABLES = (
     """CREATE TABLE totals (
         place TEXT PRIMARY KEY, count INTEGER NOT NULL, sum INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID""",
+    """CREATE TABLE places (
+        id TEXT PRIMARY KEY, name TEXT NOT NULL, climate TEXT NOT NULL, parent TEXT, target_f REAL,
+        capacity INTEGER, checked TEXT, gone INTEGER NOT NULL, facts TEXT NOT NULL,
+        hash INTEGER NOT NULL
+    ) STRICT, WITHOUT ROWID""",
     """CREATE TABLE marked (what TEXT PRIMARY KEY) STRICT, WITHOUT ROWID""",
     """CREATE TABLE meta (
         name TEXT PRIMARY KEY, value TEXT NOT NULL

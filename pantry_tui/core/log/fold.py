@@ -231,10 +231,9 @@ def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> Stat
             return payload.state
 
 
-def fold_place(events: Iterable[Event]) -> Place | None:
-    """A place from the standing events that speak of it, in recorded order; None when its adding
-    was taken back."""
-    place: Place | None = None
+def fold_place(events: Iterable[Event], place: Place | None = None) -> Place | None:
+    """A place from the standing events that speak of it, in recorded order, from what it was
+    before them; None when its adding was taken back."""
     for event in events:
         payload = event.payload
         match payload:

@@ -102,10 +102,19 @@ def _batch_of_food(
 
 def standing_of_food(p: Pantry, name: str) -> list[Container]:
     """What is here of a food, by its name in the tables or the household's own."""
+    return _here(p, "food = ?", name)
+
+
+def standing_in(p: Pantry, place: str) -> list[Container]:
+    """What stands in a place itself, by its id."""
+    return [c for c in _here(p, "place = ?", place) if c.place == place]
+
+
+def _here(p: Pantry, where: str, value: str) -> list[Container]:
     tables.ready(p)
-    sql = "SELECT DISTINCT batch FROM lines WHERE food = ?"
     with reading(p.path):
-        batches = [row[0] for row in p.store.db.execute(sql, (name,))]
+        rows = p.store.db.execute(f"SELECT DISTINCT batch FROM lines WHERE {where}", (value,))
+        batches = [row[0] for row in rows]
     found = (p.load(id_) for id_ in batches)
     return [c for one in found if one for c in one[1].values() if c.here]
 

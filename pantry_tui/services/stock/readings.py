@@ -8,7 +8,6 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
-from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.log.payloads import Reading
 from pantry_tui.core.model import Container, Place, Read
@@ -16,6 +15,7 @@ from pantry_tui.core.words import ASSUMED_F, Climate, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.pick import standing_in
 
 
 @booked
@@ -57,8 +57,7 @@ def _notices(p: Pantry, places: Iterable[Place]) -> Iterable[str]:
     for place in places:
         if place.reading is None:
             continue
-        here = [c for c in p.stock.containers.values() if c.here and c.place == place.id]
-        said = _cost(p, place, here)
+        said = _cost(p, place, standing_in(p, place.id))
         if said:
             read = dates.say(place.reading.when.day)
             warm = place.reading.temp_f
@@ -69,8 +68,9 @@ def _cost(p: Pantry, place: Place, here: list[Container]) -> str:
     """What the warmth or cold of its last reading does to what stands there, "" for nothing."""
     spoilt = unknown = shorter = 0
     worst = 0
+    had_it_held = p.imagining(f"held {place.id}", lambda: _held(p, place))
     for container in here:
-        now, ideal = p.judge(container), _had_it_held(p, container, place)
+        now, ideal = p.judge(container), had_it_held.judge(container)
         if now.verdict in UNFIT and ideal.verdict not in UNFIT:
             spoilt += 1
         elif now.verdict is Verdict.UNKNOWN and ideal.verdict is not Verdict.UNKNOWN:
@@ -88,12 +88,10 @@ def _cost(p: Pantry, place: Place, here: list[Container]) -> str:
     return "; ".join(parts)
 
 
-def _had_it_held(p: Pantry, container: Container, place: Place) -> Judgement:
-    """The verdict if the place had held what its climate is taken to hold."""
+def _held(p: Pantry, place: Place) -> dict[str, Place]:
+    """The places, had this one held what its climate is taken to hold."""
     ideal = 0.0 if place.climate is Climate.FREEZER else min(ASSUMED_F[place.climate], place.target)
     facts = tuple(
         one._replace(temp_f=ideal) if isinstance(one, Read) else one for one in place.facts
     )
-    held = {**p.places, place.id: replace(place, facts=facts)}
-    batch = p.stock.batches[container.batch]
-    return p.assess_bare(batch, container, p.clock.now, held).on(p.today)
+    return {**p.places, place.id: replace(place, facts=facts)}

@@ -257,7 +257,7 @@ def _some(p: Pantry) -> bool:
         db.execute("DELETE FROM marked WHERE what LIKE 'place:%'")
         waiting = [row[0] for row in db.execute("SELECT what FROM marked")]
         if len(waiting) > 200:
-            p.load_all()
+            p.stock.load_all()
         begun, done = process_time(), []
         for what in waiting:
             _make(p, what.removeprefix("batch:"))
