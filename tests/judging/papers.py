@@ -1,0 +1,359 @@
+"""What is published, read again: data/keeping.csv, data/outage.csv, data/signs.csv, and the
+defaults that were settled beside them.
+
+A food takes the closest row that speaks for it: its own name, then a class, then its group, then
+any food or several kinds. Of equally close rows the strictest counts. Where the papers leave
+freedom the laxer reading is taken, because this is a bound; each such place says so ("lax:").
+"""
+
+from __future__ import annotations
+
+import csv
+from dataclasses import dataclass
+from datetime import date
+from functools import cache
+from pathlib import Path
+
+from tests.judging.world import Food
+
+DATA = Path(__file__).resolve().parents[2] / "data"
+ANIMAL = frozenset({"meat", "fish", "egg", "dairy", "meal"})
+CANNED = frozenset({"boiling-water canned", "pressure canned"})
+DRY = frozenset({"dried", "freeze-dried", "sugar preserve", "alcohol infusion"})
+FERMENTS = frozenset(
+    {"lactic ferment", "vinegar ferment", "alcohol ferment", "fermented paste"}
+)
+CURES = frozenset({"salted", "hot smoked", "cold smoked"})
+SHELVES = ("room", "pantry", "cellar")
+
+Life = tuple[int, str]
+
+
+def add(day: int, life: Life) -> int:
+    """Day 0 and N: the last day; months go by the calendar, clipped to the month's end."""
+    n, unit = life
+    if unit in ("days", "weeks"):
+        return day + n * (7 if unit == "weeks" else 1)
+    d = date.fromordinal(day)
+    months = d.year * 12 + d.month - 1 + n * (12 if unit == "years" else 1)
+    year, month = months // 12, months % 12 + 1
+    last = (date(year + month // 12, month % 12 + 1, 1) - date.resolution).day
+    return date(year, month, min(d.day, last)).toordinal()
+
+
+def length(life: Life) -> float:
+    """About how many days: only to tell which is stricter."""
+    return life[0] * {"days": 1, "weeks": 7, "months": 30.4, "years": 365}[life[1]]
+
+
+@dataclass(frozen=True)
+class Row:
+    """A current row of data/keeping.csv."""
+
+    id: str
+    method: str
+    keys: tuple[str, ...]
+    state: str
+    climates: frozenset[str]
+    kind: str
+    life: Life | None
+    trust: str
+
+
+@cache
+def keeping() -> tuple[Row, ...]:
+    """The current rows; the others never give a date."""
+    with (DATA / "keeping.csv").open(encoding="utf-8", newline="") as f:
+        return tuple(
+            Row(
+                r["rule_id"],
+                r["method"],
+                tuple(k.strip() for k in r["food"].split(";")),
+                {"working": "in progress"}.get(r["state"], r["state"]),
+                frozenset(r["climate"].split(";")),
+                r["kind"],
+                _life(r["use"], r["unit"]),
+                r["trust"],
+            )
+            for r in csv.DictReader(f)
+            if r["status"] == "current"
+        )
+
+
+def _life(use: str, unit: str) -> Life | None:
+    if not use:
+        return None
+    n = float(use)
+    if n != int(n):
+        return (round(n * {"days": 1, "weeks": 7, "months": 30, "years": 365}[unit]), "days")
+    return (int(n), unit)
+
+
+def closeness(keys: tuple[str, ...], food: Food, classes: frozenset[str]) -> int | None:
+    """3 the food, 2 its class, 1 its group, 0 any food or one of several kinds; None: another."""
+    near = [c for k in keys if (c := _near(k, food, classes)) is not None]
+    if not near:
+        return None
+    return max(near) if len(keys) == 1 else 0
+
+
+def _near(key: str, food: Food, classes: frozenset[str]) -> int | None:
+    kind, _, value = key.partition(":")
+    if key == "*":
+        return 0
+    if kind == "group":
+        return 1 if value == food.group else None
+    if kind == "acid":
+        return 1 if value == food.group and food.acidity != "low-acid" else None
+    if kind == "class":
+        return 2 if value in classes else None
+    return 3 if key.removeprefix("named:") == food.name else None
+
+
+def classes_of(food: Food, vacuum: bool) -> frozenset[str]:
+    """Its classes, and that of the pack while it is closed without air."""
+    extra = {"vacuum-packed"} | ({"vacuum-fish"} if food.group == "fish" else set())
+    return food.classes | extra if vacuum else food.classes
+
+
+@dataclass(frozen=True)
+class Said:
+    """What the papers say of a food in a state and a climate.
+
+    `covered`: some current row speaks. `life`: the safety limit, None where there is none.
+    """
+
+    covered: bool
+    refused: bool
+    life: Life | None
+    catch_all: bool = False
+
+
+@cache
+def said(method: str, food: Food, vacuum: bool, state: str, climate: str) -> Said:
+    """The strictest of the closest rows, the README's default beside it."""
+    if climate == "freezer" and method != "lime-kept":
+        refused = _refused(method, food, vacuum, state, climate)
+        return Said(covered=True, refused=refused, life=None)
+    rows = _rows(method, food, vacuum, state, climate)
+    life = _safety(rows)
+    default = house_default(method, food, vacuum, state, climate)
+    if default is NO_LIMIT:
+        life = None
+    elif default is not None:
+        life = default if life is None else min(life, default, key=length)
+    covered = bool([r for _, r in rows if r.kind != "refuse"]) or default is not None
+    wide = {c for c, r in rows if r.kind == "safety" and r.life}
+    return Said(
+        covered,
+        _refused(method, food, vacuum, state, climate),
+        life,
+        wide == {0} and default is None,
+    )
+
+
+def _rows(
+    method: str, food: Food, vacuum: bool, state: str, climate: str
+) -> list[tuple[int, Row]]:
+    classes = classes_of(food, vacuum)
+    return [
+        (c, r)
+        for r in keeping()
+        if r.method == method and r.state == state and climate in r.climates
+        if (c := closeness(r.keys, food, classes)) is not None
+    ]
+
+
+def _of_pack(r: Row) -> bool:
+    return any(k.startswith("class:vacuum") for k in r.keys)
+
+
+def _refused(method: str, food: Food, vacuum: bool, state: str, climate: str) -> bool:
+    """Refused, unless a figure speaks more closely; a pack without air never excuses itself."""
+    rows = _rows(method, food, vacuum, state, climate)
+    no = [c for c, r in rows if r.kind == "refuse"]
+    yes = [c for c, r in rows if r.kind != "refuse"]
+    if any(_of_pack(r) for _, r in rows if r.kind == "refuse"):
+        return True
+    return bool(no) and (not yes or max(no) >= max(yes))
+
+
+def _safety(rows: list[tuple[int, Row]]) -> Life | None:
+    """The strictest of the closest; a recalled figure never beats a read and stricter one.
+
+    README, Trust: a safety limit may rest on memory only where it is the stricter choice.
+    """
+    figures = [(c, r, r.life) for c, r in rows if r.kind == "safety" and r.life is not None]
+    read = [life for _, r, life in figures if r.trust != "memory"]
+    if read:
+        strictest = min(map(length, read))
+        figures = [f for f in figures if f[1].trust != "memory" or length(f[2]) <= strictest]
+    if not figures:
+        return None
+    top = max(c for c, _, _ in figures)
+    packs = [life for _, r, life in figures if _of_pack(r)]
+    return min([life for c, _, life in figures if c == top] + packs, key=length)
+
+
+NO_LIMIT: Life = (0, "none")
+
+
+def house_default(
+    method: str, food: Food, vacuum: bool, state: str, climate: str
+) -> Life | None:
+    """The safety figures of the reference README's table of defaults, typed in again.
+
+    `NO_LIMIT`: the table says the figure there is one of quality. None: it says nothing.
+    """
+    animal = food.group in ("meat", "fish")
+    if climate != "fridge":
+        shelf_jerky = climate in SHELVES and method == "dried" and "jerky" in food.classes
+        return (2, "weeks") if shelf_jerky and state in ("sealed", "open") else None
+    if method in CANNED and state == "open":
+        if food.group == "relish" and food.acidity != "low-acid":
+            return NO_LIMIT
+        return (2, "days") if animal else (3, "days")
+    if method == "cooked meal" and food.name in ("rice", "brown rice"):
+        return (1, "days")
+    if method == "cooked meal" and food.name != "hard-cooked eggs":
+        return (3, "days")
+    if method == "in oil" and state in ("sealed", "open"):
+        return _in_oil(food)
+    if method in ("hot smoked", "cold smoked") and state in ("sealed", "open"):
+        return _smoked(method, food, vacuum)
+    if food.name == "eggs" and method == "fresh" and state == "sealed":
+        return (5, "weeks")
+    if method == "frozen" and state == "thawed":
+        return _thawed(food)
+    return None
+
+
+def _in_oil(food: Food) -> Life | None:
+    if food.group not in ("vegetable", "herb", "relish", "fruit"):
+        return None
+    if food.name == "pesto" or food.group == "herb":
+        return (2, "days")
+    return (4, "days")
+
+
+def _smoked(method: str, food: Food, vacuum: bool) -> Life | None:
+    if food.group == "fish":
+        if vacuum:
+            return (5, "days")
+        # lax: from 36 to 40 F the general smoked-fish figure is two to three weeks, its start 14.
+        return (14, "days") if method == "hot smoked" else (10, "days")
+    cured = "cured-meat" in food.classes
+    return (4, "days") if method == "hot smoked" and food.group == "meat" and not cured else None
+
+
+def _thawed(food: Food) -> Life | None:
+    if "whole-cut" in food.classes:
+        return (3, "days")
+    if food.group == "fish" or food.classes & {"ground-meat", "poultry"}:
+        return (1, "days")
+    return None
+
+
+def never(method: str, food: Food, climate: str) -> str:
+    """What no home method makes safe, whatever the place; empty where nothing forbids it."""
+    low = food.acidity == "low-acid"
+    if method == "lime-kept":
+        return "HR55: eggs in lime water or water glass are not advised"
+    if method == "boiling-water canned" and low and food.group in (ANIMAL | {"vegetable"}):
+        return "HR07: boiling water does not kill spores in low-acid food"
+    if method in CANNED and food.group in ("egg", "dairy"):
+        return "HR15, HR18: no tested process for egg or dairy"
+    if method in CANNED and (food.name == "pesto" or "bread" in food.classes):
+        return "HR06, HR17: pesto and bread are not canned"
+    if method in CURES and climate in SHELVES and food.group == "fish" and method != "salted":
+        return "HR45: smoked fish never stands on a shelf"
+    return ""
+
+
+def can_hurt(food: Food, method: str, state: str, vacuum: bool) -> bool:
+    """House law 7.4: where such food has no rule it is not usable."""
+    if food.group in ANIMAL or method == "cooked meal" or food.classes & {"stock", "sprouts"}:
+        return True
+    if state == "in progress" and method in FERMENTS | CURES:
+        return True
+    if method in DRY:
+        return False
+    return food.acidity == "low-acid" and (
+        method in CANNED | {"jam", "in oil"} or vacuum or "soup" in food.classes
+    )
+
+
+@cache
+def _table(name: str) -> tuple[dict[str, str], ...]:
+    with (DATA / name).open(encoding="utf-8", newline="") as f:
+        return tuple(csv.DictReader(f))
+
+
+@cache
+def warm_verdict(method: str, food: Food, vacuum: bool, state: str) -> str:
+    """`discard` or `keep`: what over two hours above 40 F out of the freezer does to it."""
+    best: tuple[tuple[int, bool, bool], bool] | None = None
+    for r in _table("outage.csv"):
+        if r["appliance"] != "fridge" or r["condition"] != "held_above_40_over_2h":
+            continue
+        keys = tuple(k.strip() for k in r["foods"].split(";"))
+        near = [c for k in keys if (c := _near(k, food, classes_of(food, vacuum))) is not None]
+        states = r["states"].replace("working", "in progress").split(";")
+        if not near or (r["methods"] and method not in r["methods"].split(";")):
+            continue
+        if r["states"] and state not in states:
+            continue
+        rank = (max(near), bool(r["methods"]), bool(r["states"]))
+        keeps = r["verdict"] != "discard"
+        # lax: of two lines as close the milder.
+        if best is None or rank > best[0] or (rank == best[0] and keeps):
+            best = (rank, keeps)
+    if best is not None:
+        return "keep" if best[1] else "discard"
+    return "discard" if can_hurt(food, method, state, vacuum) else "keep"
+
+
+def stands_warm(method: str, food: Food, vacuum: bool, state: str) -> bool:
+    """Whether some shelf is published for it in this state: then warmth is not its end."""
+    return any(
+        (s := said(method, food, vacuum, state, c)).covered and not s.refused for c in SHELVES
+    )
+
+
+def thawed_warm_minutes(food: Food, method: str) -> int | None:
+    """How long frozen food may lie above 40 F: the frozen table of power cuts; None: no end."""
+    if food.group in ("fruit", "grain") or "nut" in food.classes or "juice" in food.classes:
+        return 120 if food.name in ("rice", "brown rice") else None
+    if food.name in ("butter", "hard cheese") or method == "freezer jam":
+        return None
+    if food.group == "vegetable" and method in ("frozen", "fresh", "bought in"):
+        return 360
+    return 120 if can_hurt(food, method, "thawed", False) else None
+
+
+@cache
+def sign_says(method: str, food: Food, sealed: bool, sign: str) -> tuple[str, bool, str]:
+    """The worst verdict of a sign, whether it casts doubt on the batch, and its id."""
+    found = ("", False, "")
+    for r in _table("signs.csv"):
+        keys = tuple(k.strip() for k in r["food"].split(";"))
+        seal = r["seal"] in ("any", "*", "closed" if sealed else "open")
+        mine = r["method"] == "*" or method in r["method"].split(";")
+        if r["sign"] != sign or not seal or not mine:
+            continue
+        if not any(_near(k, food, food.classes) is not None for k in keys):
+            continue
+        if not found[0] or r["verdict"] == "do not taste":
+            found = (r["verdict"], r["suspect_batch"] == "yes", r["sign_id"])
+    return found
+
+
+def strict_at_41(method: str, food: Food, state: str) -> Life | None:
+    """Between 40 and 41 F the British day counts hold where they are stricter (the 41 F
+    question): leftovers two days, cooked rice one, anything thawed one."""
+    if state == "thawed" and (food.group in ANIMAL or method == "frozen"):
+        # lax: Scotland says a day or two after thawing; two for what is no leftover.
+        return (1, "days") if method == "cooked meal" else (2, "days")
+    if method == "cooked meal":
+        return (1, "days") if food.name in ("rice", "brown rice") else (2, "days")
+    return None

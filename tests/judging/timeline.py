@@ -1,0 +1,377 @@
+"""From facts and one choice of their unknown hours: a container's life as spans of minutes.
+
+A span is cut wherever its place, its place's climate or warmth, or its own state changes. Warmth
+is what was read or, without a reading, what the place is meant to hold.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from math import ceil
+
+from tests.judging import papers
+from tests.judging.world import (
+    ASSUMED_F,
+    COLD_TO_WARM,
+    DAY,
+    Cut,
+    Drawn,
+    Fact,
+    Happening,
+    LooksSound,
+    Moved,
+    Opened,
+    PlaceChanged,
+    PlaceOpened,
+    PutUp,
+    Reading,
+    Ready,
+    SignSeen,
+    Thawed,
+    day_of,
+)
+
+#: A fridge with its door shut stays cold for 4 h, a freezer 48 h full and 24 h half full (README).
+HOLD = {"fridge": 4 * 60, "full": 48 * 60, "half": 24 * 60}
+#: lax: cuts with up to half an hour between them adjoin, and add up (house law 7.2).
+ADJOIN = 30
+#: The 41 F question: a fridge is not at its end by itself at 40.1 to 41 F.
+COLD_F = 41.0
+FREEZES_F = 32.0
+
+Moments = Mapping[str, int]
+
+
+@dataclass(frozen=True)
+class Warm:
+    """From when to when a place was at that temperature; `cut`: for want of power, since when."""
+
+    start: int
+    end: int
+    temp_f: float
+    cut: int | None = None
+
+
+@dataclass(frozen=True)
+class Span:
+    start: int
+    end: int
+    place: str
+    climate: str
+    temp_f: float
+    state: str
+    closed: bool
+    vacuum: bool
+    frozen: bool
+    day0: int
+    arrived: int
+    cut: int | None = None
+
+
+class Place:
+    """One place over time: climate, target, readings and cuts, whatever the order of booking."""
+
+    def __init__(self, facts: Sequence[Fact], at: Moments, name: str, now: int) -> None:
+        mine = sorted(
+            (f for f in facts if getattr(f.what, "place", None) == name), key=lambda f: at[f.id]
+        )
+        self.steps: list[tuple[int, str, float]] = []
+        for f in mine:
+            self._step(at[f.id], f.what)
+        readings = [(at[f.id], f.what) for f in mine if isinstance(f.what, Reading)]
+        cold = [t for t, r in readings if r.temp_f <= 40]
+        first = self.steps[0][0] if self.steps else 0
+        self.warm = [w for t, r in readings if (w := self._read(t, r, cold, first))]
+        cuts = [
+            (max(cold_before(cold, c.end), first) if c.start is None else c.start, c)
+            for f in mine
+            if isinstance(c := f.what, Cut)
+        ]
+        self.warm += self._cuts(cuts, cold, now)
+
+    def _step(self, t: int, w: Happening) -> None:
+        if isinstance(w, PlaceOpened):
+            self.steps.append((t, w.climate, _target(w.climate, w.target_f)))
+        elif isinstance(w, PlaceChanged) and self.steps:
+            _, climate, target = self.steps[-1]
+            if w.climate is not None:
+                climate, target = w.climate, _target(w.climate, None)
+            self.steps.append((t, climate, _target(climate, w.target_f or target)))
+
+    def _read(self, t: int, r: Reading, cold: list[int], first: int) -> Warm | None:
+        """A reading is a moment; above 40 F it was so since it was told, or the last cold one."""
+        if r.temp_f <= 40:
+            return None
+        since = cold_before(cold, t)
+        # lax: a cold reading in between is believed rather than the longer time that was told.
+        start = max(since, first if r.since is None else t - r.since)
+        return Warm(start, t, r.temp_f)
+
+    def _cuts(
+        self, told: list[tuple[int, Cut]], cold: list[int], now: int
+    ) -> list[Warm]:
+        """Adjoining cuts as one; warm once the hours of hold are over, until the power is back."""
+        spans = sorted((s, min(c.end, now), c.fullness) for s, c in told if min(c.end, now) > s)
+        groups: list[list[tuple[int, int, str | None]]] = []
+        for span in spans:
+            if groups and span[0] - max(e for _, e, _ in groups[-1]) <= ADJOIN:
+                groups[-1].append(span)
+            else:
+                groups.append([span])
+        return [w for g in groups if (w := self._outage(g, cold))]
+
+    def _outage(
+        self, group: list[tuple[int, int, str | None]], cold: list[int]
+    ) -> Warm | None:
+        start, end = group[0][0], max(e for _, e, _ in group)
+        climate = self.climate_at(start)[0]
+        if climate not in ("fridge", "freezer"):
+            return None
+        full = all(f == "full" for _, _, f in group)
+        hold = HOLD["fridge"] if climate == "fridge" else HOLD["full" if full else "half"]
+        t, left = start, hold
+        for a, b, _ in group:
+            a = max(a, t)
+            if b - a > left:
+                # lax: a cold reading in the cut shows that it was cold until then.
+                from_ = max(a + left, max((c for c in cold if c <= end), default=start))
+                return Warm(from_, end, 50.0, cut=start) if from_ < end else None
+            left -= max(0, b - a)
+            t = max(t, b)
+        return None
+
+    def climate_at(self, t: int) -> tuple[str, float]:
+        """Climate and meant temperature; before it was opened, what it was opened as."""
+        found = self.steps[0][1:] if self.steps else ("room", ASSUMED_F["room"])
+        for start, climate, target in self.steps:
+            if start <= t:
+                found = (climate, target)
+        return found
+
+    def edges(self) -> set[int]:
+        """Every moment at which something about it changes."""
+        return {s[0] for s in self.steps} | {e for w in self.warm for e in (w.start, w.end)}
+
+    def warmth(self, a: int, b: int) -> tuple[str, float, int | None]:
+        """Climate, temperature and the cut's start over [a, b), which no edge divides."""
+        climate, temp = self.climate_at(a)
+        cut = None
+        for w in self.warm:
+            if w.start <= a and b <= w.end and a < b:
+                temp = max(temp, w.temp_f)
+                cut = w.cut if cut is None else cut
+        if climate == "freezer" and self.climate_at(a)[1] > FREEZES_F:
+            climate = "fridge"
+        return climate, temp, cut
+
+
+def cold_before(cold: list[int], t: int) -> int:
+    """The last cold reading by then; 0 if none."""
+    return max((c for c in cold if c <= t), default=0)
+
+
+def _target(climate: str, target: float | None) -> float:
+    return ASSUMED_F[climate] if target is None else target
+
+
+@dataclass
+class _Now:
+    """What a container is while its life is walked through."""
+
+    place: str
+    state: str
+    closed: bool
+    vacuum: bool
+    day0: int
+    arrived: int
+    frozen: bool = False
+    thawing: int | None = None
+
+
+class Life:
+    """The walk: facts of the container in the order of their moments, edges of its places."""
+
+    def __init__(
+        self,
+        facts: Sequence[Fact],
+        batch: Fact,
+        made: int,
+        born: int,
+        at: Moments,
+        container: str,
+        now: int,
+    ) -> None:
+        self.put_up = batch.what
+        assert isinstance(self.put_up, PutUp)
+        self.born = born
+        names = {self.put_up.place}
+        mine = [f for f in facts if getattr(f.what, "container", None) == container]
+        names |= {f.what.place for f in mine if isinstance(f.what, Moved)}
+        self.places = {n: Place(facts, at, n, now) for n in names}
+        self.steps = sorted(
+            ((max(at[f.id], self.born), f) for f in mine), key=lambda p: (p[0], _rank(p[1]))
+        )
+        self.now = now
+        self.ended: int | None = None
+        self.signs: list[tuple[int, str, str]] = []
+        self.sound_at: list[int] = []
+        self.thaws: list[int] = []
+        self.cooked_by: int | None = None
+        self.is_ = _Now(
+            self.put_up.place,
+            self.put_up.state,
+            True,
+            self.put_up.vacuum,
+            made,
+            self.born,
+        )
+        self.spans: list[Span] = []
+        self._walk()
+
+    def _walk(self) -> None:
+        t = self.born
+        for at, fact in self.steps:
+            self._stay(t, at)
+            t = at
+            self._happen(at, fact)
+            if self.ended is not None:
+                return
+        self._stay(t, self.now, last=True)
+
+    def _stay(self, a: int, b: int, last: bool = False) -> None:
+        place = self.places[self.is_.place]
+        edges = sorted({a, b} | {e for e in place.edges() if a < e < b})
+        pairs = list(zip(edges, edges[1:], strict=False)) or ([(a, a)] if last else [])
+        for x, y in pairs:
+            self._piece(place, x, y)
+        if last and self.spans and self.spans[-1].end == b and a < b:
+            # what it is now, on this very minute: a span of no length
+            self._piece(place, b, b)
+
+    def _piece(self, place: Place, x: int, y: int) -> None:
+        """One stretch under one warmth; a thaw that ends inside it divides it."""
+        climate, temp, cut = place.warmth(x, y)
+        self._freeze_or_thaw(x, climate)
+        done = self._thawed_at()
+        if done is not None and x < done < y:
+            self._piece(place, x, done)
+            self._piece(place, done, y)
+            return
+        if done is not None and done <= x:
+            self._be_thawed(x)
+        n = self.is_
+        self.spans.append(
+            Span(x, y, n.place, climate, temp, n.state, n.closed, n.vacuum and n.closed,
+                 n.frozen, n.day0, n.arrived, cut)
+        )  # fmt: skip
+
+    def _freeze_or_thaw(self, t: int, climate: str) -> None:
+        n = self.is_
+        if climate == "freezer":
+            n.frozen, n.thawing = self._freezes(), None
+        elif n.frozen and n.thawing is None:
+            self._begin_thaw(t)
+
+    def _begin_thaw(self, t: int) -> None:
+        """The limit of thawed food runs from here on, and going back to the cold never stops it."""
+        self.is_.thawing = t
+        self.thaws.append(day_of(t) + self._thaw_days())
+
+    def _freezes(self) -> bool:
+        """Dry food, fat and spirits never thaw; a closed jar that froze is no frozen food."""
+        assert isinstance(self.put_up, PutUp)
+        method = self.put_up.method
+        if method in papers.DRY | {"rendered fat", "flavoured vinegar", "lime-kept"}:
+            return False
+        return not (method in papers.CANNED | {"jam", "vinegar pickle"} and self.is_.closed)
+
+    def _thaw_days(self) -> int:
+        """A day in the fridge for each 5 lb begun, at least one (house law 7.5)."""
+        assert isinstance(self.put_up, PutUp)
+        return max(1, ceil(self.put_up.weight_lb / 5))
+
+    def _thawed_at(self) -> int | None:
+        """When it is thawed through, if it is thawing."""
+        if self.is_.thawing is None:
+            return None
+        return self.is_.thawing + DAY * self._thaw_days()
+
+    def _be_thawed(self, t: int) -> None:
+        n = self.is_
+        if n.frozen:
+            n.frozen, n.thawing, n.state, n.day0 = False, None, "thawed", day_of(t)
+            self.thaws.append(n.day0)
+
+    def _happen(self, t: int, fact: Fact) -> None:
+        n, w = self.is_, fact.what
+        if isinstance(w, Moved) and w.place != n.place:
+            n.place, n.arrived = w.place, t
+        elif isinstance(w, Opened) or (isinstance(w, Drawn) and w.part < 1):
+            assert isinstance(self.put_up, PutUp)
+            if n.closed and (isinstance(w, Opened) or self.put_up.closed_vessel):
+                self._open(t)
+        elif isinstance(w, Drawn):
+            self.ended = t
+        elif isinstance(w, Ready) and n.state == "in progress":
+            n.state, n.day0 = "sealed", day_of(t)
+        elif isinstance(w, Thawed) and n.frozen:
+            if w.how == "fridge":
+                # begun where it stands; a freezer goes on freezing it
+                if n.thawing is None and self.places[n.place].climate_at(t)[0] != "freezer":
+                    self._begin_thaw(t)
+            else:
+                self._be_thawed(t)
+                self._cook_at_once(t, w.how)
+        elif isinstance(w, SignSeen):
+            self._sign(t, w)
+        elif isinstance(w, LooksSound):
+            self.sound_at.append(t)
+
+    def _cook_at_once(self, t: int, how: str) -> None:
+        if how in ("cold water", "microwave") and self.cooked_by is None:
+            self.cooked_by = day_of(t)
+
+    def _open(self, t: int) -> None:
+        n = self.is_
+        n.closed = False
+        if n.state == "sealed":
+            n.state = "open"
+            n.day0 = day_of(t)
+
+    def _sign(self, t: int, w: SignSeen) -> None:
+        n, p = self.is_, self.put_up
+        assert isinstance(p, PutUp)
+        verdict, _, sign_id = papers.sign_says(p.method, p.food, n.closed, w.sign)
+        self.signs.append((t, verdict, w.sign))
+        if sign_id.startswith("unsealed-within") or sign_id == "unsealed-no-hot-pack":
+            # A failed seal starts a clock: reprocessed or chilled within the day (README, signs).
+            if n.state == "sealed" and n.closed:
+                n.state, n.day0, n.vacuum = "in progress", day_of(t), False
+
+
+def _rank(f: Fact) -> tuple[int, str]:
+    """Of facts on one minute the place first, then what was done there."""
+    order = (Moved, Thawed, Ready, Opened, Drawn, SignSeen, LooksSound)
+    for i, kind in enumerate(order):
+        if isinstance(f.what, kind):
+            return i, f.id
+    return len(order), f.id
+
+
+def warmer_or_as_warm(a: str, b: str) -> bool:
+    """Whether climate a is no colder than b."""
+    return COLD_TO_WARM.index(a) >= COLD_TO_WARM.index(b)
+
+
+def merged(spans: Sequence[Span]) -> list[Span]:
+    """Touching spans that differ in nothing but their place: splitting a stay changes nothing."""
+    out: list[Span] = []
+    for s in spans:
+        if out and out[-1].end == s.start and replace(
+            s, start=0, end=0, place="", arrived=0
+        ) == replace(out[-1], start=0, end=0, place="", arrived=0):
+            out[-1] = replace(out[-1], end=s.end)
+        else:
+            out.append(s)
+    return out
