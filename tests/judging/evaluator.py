@@ -194,13 +194,11 @@ def _limits(life: Life, p: PutUp) -> Iterator[Ruling]:
     for i, s in enumerate(life.spans):
         if s.climate == "freezer" or s.frozen:
             continue
-        found = _life_in(p, s)
-        if found is None:
-            continue
-        days, why = found
-        yield _until(papers.add(_day0(life.spans, i), days), why)
         if p.printed is not None and papers.can_hurt(p.food, p.method, s.state, s.vacuum):
             yield _until(p.printed, "the printed date")
+        found = _life_in(p, s)
+        if found is not None:
+            yield _until(papers.add(_day0(life.spans, i), found[0]), found[1])
     for day in life.thaws:
         thawed = _thawed_life(p)
         if thawed is not None:

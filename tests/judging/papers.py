@@ -290,6 +290,16 @@ def _table(name: str) -> tuple[dict[str, str], ...]:
 
 
 @cache
+def food(name: str) -> Food:
+    """A food of data/foods.csv; KeyError for a name that is not there."""
+    for r in _table("foods.csv"):
+        if r["name"] == name:
+            classes = frozenset(filter(None, r["classes"].split(";")))
+            return Food(name, r["group"], r["acidity"], classes)
+    raise KeyError(name)
+
+
+@cache
 def warm_verdict(method: str, food: Food, vacuum: bool, state: str) -> str:
     """`discard` or `keep`: what over two hours above 40 F out of the freezer does to it."""
     best: tuple[tuple[int, bool, bool], bool] | None = None

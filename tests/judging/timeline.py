@@ -270,7 +270,8 @@ class Life:
         n = self.is_
         if climate == "freezer":
             n.frozen, n.thawing = self._freezes(), None
-        elif n.frozen and n.thawing is None:
+        elif climate == "fridge" and n.frozen and n.thawing is None:
+            # on a shelf it has two hours, and only its clock is charged
             self._begin_thaw(t)
 
     def _begin_thaw(self, t: int) -> None:
