@@ -102,13 +102,32 @@ class _Teller:
     def __init__(self, seed: int) -> None:
         self.r = random.Random(seed)
         self.facts: list[tuple[int, Fact]] = []
-        self.days = sorted(self.r.choices(range(1, 40), k=self.r.choice((1, 2, 2, 3))))
+        ahead = range(0, self.r.choice((2, 4, 4, 30)))
+        self.days = sorted(self.r.choices(ahead, k=self.r.choice((1, 2, 2, 3))))
+        self.far = self.r.choice((3, 5, 30))
         self.batches: list[PutUp] = []
+        self.been: dict[str, list[str]] = {}
 
     # -- choices -------------------------------------------------------------------------------
 
     def place(self, climate: str | None = None) -> str:
         return self.r.choice(PLACES[climate or self.r.choice(CLIMATES)])
+
+    def struck(self) -> str:
+        """A place to read, cut or change: mostly one where something of the first batch stood."""
+        if self.r.random() < 0.8:
+            return self.r.choice(self.been[self.batches[0].containers[0]][-2:])
+        return self.place(self.r.choice(("fridge", "freezer", "freezer", "fridge", "room")))
+
+    def going(self, container: str) -> Moved:
+        """Off to another place, mostly one that suits it or is colder."""
+        here = self.been[container]
+        kind = next(c for c, names in PLACES.items() if here[0] in names)
+        cold = kind in ("fridge", "freezer")
+        suits = self.r.choice(("fridge", "fridge", "freezer")) if cold else kind
+        place = self.place(suits if self.r.random() < 0.75 else None)
+        here.append(place)
+        return Moved(container, place)
 
     def container(self) -> str:
         first = self.batches[0]
@@ -118,10 +137,10 @@ class _Teller:
 
     def moment(self) -> int:
         """Mostly on one of a few days, often close to another moment, at a full minute."""
-        if self.facts and self.r.random() < 0.3:
+        if self.facts and self.r.random() < 0.4:
             near = self.r.choice(self.facts)[1]
             return near.at + self.r.choice((0, 1, 5, 30, 61, 119, 121, 240, 1440))
-        day = self.r.choice(self.days) if self.r.random() < 0.8 else self.r.randrange(1, 60)
+        day = self.r.choice(self.days) if self.r.random() < 0.8 else self.r.randrange(0, self.far)
         return (START + day) * DAY + self.r.randrange(7 * 60, 22 * 60)
 
     # -- saying --------------------------------------------------------------------------------
@@ -147,7 +166,7 @@ class _Teller:
     def open_house(self) -> None:
         for climate, names in PLACES.items():
             for name in names:
-                odd = self.r.random() < 0.12
+                odd = self.r.random() < 0.04
                 target = self.r.choice(EDGES_F) if odd else None
                 fact = Fact("", START - 30, 0, (START - 30) * DAY, PlaceOpened(name, climate, target))
                 self.facts.append(((START - 30) * DAY, fact))
@@ -157,7 +176,7 @@ class _Teller:
         method = self.r.choices(methods, [WEIGHT.get(m, 1) for m in methods])[0]
         food = self.food(method)
         climate = NATURAL.get(method) or self.r.choice(("pantry", "room", "cellar"))
-        if self.r.random() < 0.12:
+        if self.r.random() < 0.06:
             climate = self.r.choice(CLIMATES)
         label = "ABC"[n]
         batch = PutUp(
@@ -174,6 +193,7 @@ class _Teller:
             closed_vessel=method not in ("lactic ferment", "cellar-stored"),
         )
         self.batches.append(batch)
+        self.been |= {c: [batch.place] for c in batch.containers}
         at = START * DAY + self.r.randrange(7 * 60, 22 * 60) - n * DAY
         fact = Fact("", at // DAY, self.r.choice((at % DAY, None)), at, batch)
         self.facts.append((at, fact))
@@ -201,17 +221,17 @@ class _Teller:
     def kinds(self) -> dict[str, tuple[int, Callable[[int], list[Happening]]]]:
         r, jar = self.r, self.container
         return {
-            "moved": (10, lambda at: [Moved(jar(), self.place())]),
+            "moved": (10, lambda at: [self.going(jar())]),
             "opened": (5, lambda at: [Opened(jar())]),
             "opened, moved": (3, lambda at: self._then_cold(Opened(jar()))),
             "thawed": (5, lambda at: self._then_cold(Thawed(jar(), r.choice(
                 ("fridge", "cold water", "microwave", "done"))))),
-            "drawn": (3, lambda at: self._then_cold(Drawn(jar(), r.choice((0.25, 0.5, 1.0))))),
-            "reading": (9, lambda at: [Reading(self.place(self.cold()), r.choice(EDGES_F),
+            "drawn": (2, lambda at: self._then_cold(Drawn(jar(), r.choice((0.25, 0.5, 0.5, 1.0))))),
+            "reading": (9, lambda at: [Reading(self.struck(), r.choice(EDGES_F),
                                                r.choice((None, None, 0, 60, 90, 119, 121, 600)))]),
             "cut": (6, self._cut),
-            "place changed": (3, lambda at: [PlaceChanged(self.place(), r.choice(CLIMATES))]),
-            "target changed": (3, lambda at: [PlaceChanged(self.place(self.cold()), None,
+            "place changed": (3, lambda at: [PlaceChanged(self.struck(), r.choice(CLIMATES))]),
+            "target changed": (3, lambda at: [PlaceChanged(self.struck(), None,
                                                            r.choice(EDGES_F))]),
             "sign": (2, lambda at: [SignSeen(jar(), r.choice(SIGNS))]),
             "looks sound": (1, lambda at: [LooksSound(jar())]),
@@ -220,17 +240,16 @@ class _Teller:
                                                   START + r.choice((-40, -5, -1, 1)))]),
         }  # fmt: skip
 
-    def cold(self) -> str:
-        return self.r.choice(("fridge", "freezer", "freezer", "fridge", "room"))
-
     def _then_cold(self, what: Drawn | Opened | Thawed) -> list[Happening]:
         """As a careful person does it: and into the fridge with it; or not."""
         if self.r.random() < 0.3:
             return [what]
-        return [what, Moved(what.container, self.place("fridge"))]
+        move = Moved(what.container, self.place("fridge"))
+        self.been[what.container].append(move.place)
+        return [what, move]
 
     def _cut(self, at: int) -> list[Happening]:
-        place, hours = self.place(self.cold()), self.r.choice((1, 3.5, 3.9, 4.1, 7, 20, 27, 50))
+        place, hours = self.struck(), self.r.choice((1, 3.5, 3.9, 4.1, 7, 20, 27, 50))
         fullness = self.r.choice((None, "full", "half"))
         start = None if self.r.random() < 0.1 else at - round(hours * 60)
         cuts: list[Happening] = [Cut(place, start, at, fullness)]
@@ -256,14 +275,14 @@ class _Teller:
         self.open_house()
         for n in range(self.r.choice((1, 1, 2))):
             self.put_up(n)
-        for _ in range(self.r.randrange(2, 10)):
+        for _ in range(self.r.choice((2, 2, 2, 3, 3, 4, 5, 7, 9))):
             self.happen()
         self.take_back()
         order = sorted(range(len(self.facts)), key=lambda i: (self.facts[i][0], i))
         name = {i: f"f{n}" for n, i in enumerate(order)}
         facts = tuple(_named(self.facts[i][1], name, i) for i in order)
         last = max(t for t, _ in self.facts)
-        now = last + self.r.choice((1, 60, DAY, 2 * DAY, 5 * DAY, 30 * DAY))
+        now = last + self.r.choice((1, 60, 60, DAY, DAY, 2 * DAY, 5 * DAY, 30 * DAY))
         return History(facts, now, f"seed {seed}")
 
 

@@ -97,7 +97,7 @@ class Place:
             _, climate, target = self.steps[-1]
             if w.climate is not None:
                 climate, target = w.climate, _target(w.climate, None)
-            self.steps.append((t, climate, _target(climate, w.target_f or target)))
+            self.steps.append((t, climate, target if w.target_f is None else w.target_f))
 
     def _read(self, t: int, r: Reading, cold: list[int], first: int) -> Warm | None:
         """A reading is a moment; above 40 F it was so since it was told, or the last cold one."""
