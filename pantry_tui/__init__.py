@@ -1,1 +1,3 @@
-"""A pantry inventory with first-in-first-out rotation, for people who put up their own food."""
+"""A pantry inventory for people who preserve food at home: what to eat first, and why."""
+
+__version__ = "0.2.0"

@@ -10,9 +10,9 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
-from pantry_tui.services import places
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import places
 
 # The same examples on every machine, and none fails for being slow: a failure is always the
 # program's. `PANTRY_EXPLORE=1 pytest tests/core` looks further afield.

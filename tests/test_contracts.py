@@ -8,8 +8,9 @@ import sys
 from datetime import date
 from pathlib import Path
 
-from pantry_tui.services import places, putup
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import create, open_pantry
+from pantry_tui.services.stock import places
 
 ROOT = Path(__file__).resolve().parent.parent
 TODAY = date(2026, 11, 20)

@@ -9,8 +9,8 @@ from dateutil.relativedelta import relativedelta
 
 from pantry_tui.app.format import Column, clip, short_day
 from pantry_tui.core.dates import say
-from pantry_tui.core.saying import containers, month
-from pantry_tui.services.rows_books import FoodAhead
+from pantry_tui.core.plan.pace_words import containers, month
+from pantry_tui.services.books.rows import FoodAhead
 
 #: Eighths of a cell, from nothing to full; they tell heights apart without any colour.
 _BLOCKS = " ▁▂▃▄▅▆▇█"

@@ -47,11 +47,12 @@ def keymap(own: Mapping[str, str]) -> tuple[dict[str, str], list[str]]:
             (
                 other.id
                 for other in COMMANDS
-                if other.id != id_ and other.screens & command.screens
+                if other.id != id_
+                and other.screens & command.screens
                 and set(key.split(",")) & set(other.key.split(","))
             ),
             "",
-        )  # fmt: skip
+        )
         if taken:
             wrong.append(f"keys: {key!r} is already {taken}; give {id_} another.")
         else:

@@ -17,7 +17,7 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.theme import THEME
 from pantry_tui.errors import PantryError
 from pantry_tui.services.pantry import Pantry, open_pantry
-from pantry_tui.services.pick import batch_named
+from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.settings import read_settings
 
 
@@ -132,7 +132,7 @@ def _make(name: str) -> Screen[None]:
 
         return LogScreen()
     if name == "round":
-        from pantry_tui.app.screens.round import RoundScreen
+        from pantry_tui.app.screens.count import RoundScreen
 
         return RoundScreen()
     if name == "putup":

@@ -7,6 +7,7 @@ from itertools import groupby
 
 from pantry_tui.app.format import clip, day, verdict
 from pantry_tui.core.text import clean
+from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.rows import (
     BatchView,
     Difference,
@@ -15,7 +16,6 @@ from pantry_tui.services.rows import (
     PutUpReading,
     SignAnswer,
 )
-from pantry_tui.services.rows_books import FoodYear, LossView
 
 
 def difference_text(found: Sequence[Difference], left: int) -> str:

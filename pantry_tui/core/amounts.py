@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from typing import NamedTuple
 
 from pantry_tui.errors import BadInput
 
@@ -50,6 +51,34 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     if not 0 < number <= 1_000_000:
         raise BadInput(f"{text[:40]!r} is no possible amount: more than 0, at most 1,000,000.")
     return number, UNITS[unit] if unit else ""
+
+
+class Amount(NamedTuple):
+    """An exact amount and its unit; pieces have the unit "". As text: "38 lb"."""
+
+    number: Fraction
+    unit: str = ""
+
+    def __str__(self) -> str:
+        return say_amount(self.number, self.unit)
+
+    @property
+    def exact(self) -> str:
+        """As the log keeps it: "113/3 lb"."""
+        return f"{self.number} {self.unit}".strip()
+
+
+def exact_amount(text: str) -> Amount:
+    """("113/3 lb") -> Amount; reads what `Amount.exact` wrote. Raises ValueError."""
+    number, _, unit = text.partition(" ")
+    if unit and unit not in UNITS:
+        raise ValueError(text)
+    return Amount(Fraction(number), unit)
+
+
+def amount_of(text: str) -> Amount:
+    """("40lb") -> Amount. Raises BadInput as `read_amount` does."""
+    return Amount(*read_amount(text))
 
 
 def say_amount(number: Fraction, unit: str) -> str:

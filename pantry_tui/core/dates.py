@@ -14,8 +14,20 @@ from pantry_tui.errors import BadInput
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 _WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
-_MONTH_NAMES = ("january", "february", "march", "april", "may", "june", "july", "august",
-                "september", "october", "november", "december")  # fmt: skip
+_MONTH_NAMES = (
+    "january",
+    "february",
+    "march",
+    "april",
+    "may",
+    "june",
+    "july",
+    "august",
+    "september",
+    "october",
+    "november",
+    "december",
+)
 
 
 def _place_of(word: str, names: tuple[str, ...]) -> int | None:
@@ -99,8 +111,9 @@ def _relative(words: str, today: date) -> date | None:
         return today - relativedelta(**{ago[2] + "s": number})  # type: ignore[arg-type]
     ahead = re.fullmatch(r"\+([0-9]{1,3})([dwmy])", words)
     if ahead:
-        return add(today, int(ahead[1]), {"d": "days", "w": "weeks", "m": "months",
-                                          "y": "years"}[ahead[2]])  # fmt: skip
+        return add(
+            today, int(ahead[1]), {"d": "days", "w": "weeks", "m": "months", "y": "years"}[ahead[2]]
+        )
     weekday = _weekday(words.removeprefix("last "))
     if weekday is not None:
         return today - timedelta(days=(today.weekday() - weekday - 1) % 7 + 1)

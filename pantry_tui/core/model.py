@@ -4,18 +4,78 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import date
+from typing import NamedTuple
 
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import (
     ASSUMED_F,
     Acidity,
     Climate,
     Group,
     Method,
+    Rating,
     State,
-    Taste,
     Trust,
     Verdict,
 )
+
+#: Minutes of a day.
+DAY_MIN = 24 * 60
+
+
+class When(NamedTuple):
+    """When something happened: its local day, and the earliest and the latest minute at which it
+    may have (core.log.moments; the same where the hour is known)."""
+
+    first: int
+    last: int
+    day: date
+
+    @property
+    def known(self) -> bool:
+        return self.first == self.last
+
+
+#: Before anything that anybody booked.
+EVER = When(0, 0, date.min)
+
+
+class Held(NamedTuple):
+    """From then on a place has this climate and target, °F."""
+
+    when: When
+    climate: Climate
+    target_f: float
+
+
+class Read(NamedTuple):
+    """A place was read off, °F; `since` is how many minutes it had been so, None: nobody knows."""
+
+    when: When
+    temp_f: float
+    humidity: float | None = None
+    since: int | None = None
+
+
+class Cut(NamedTuple):
+    """The power of a place was off from `start` to `end`. `full` None: nobody knows how full."""
+
+    start: When
+    end: When
+    full: bool | None = None
+    max_temp_f: float | None = None
+    ice: bool | None = None
+
+
+class Turn(NamedTuple):
+    """What changed for a container: None is "as before". `how` is how it was thawed; `event` the
+    id of what booked it, which orders what happened at the same time."""
+
+    when: When
+    event: str
+    place: str | None = None
+    state: State | None = None
+    how: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +93,7 @@ class Spell:
 class Place:
     """Where things stand. `path` reads from the outside in ("basement › north wall").
 
-    `spells` are in order of their days; the first one begins with time itself.
+    `facts` are what is known of its warmth; the first one begins with time itself.
     """
 
     id: str
@@ -42,8 +102,9 @@ class Place:
     parent: str | None = None
     target_f: float | None = None
     capacity: int | None = None
-    spells: tuple[Spell, ...] = ()
     checked: date | None = None  # when its stock was last counted
+    facts: tuple[Held | Read | Cut, ...] = ()  # in the order of their moments
+    gone: bool = False  # removed: nothing stands there any more
 
     @property
     def target(self) -> float:
@@ -51,9 +112,15 @@ class Place:
         return self.target_f if self.target_f is not None else ASSUMED_F[self.climate]
 
     @property
+    def reading(self) -> Read | None:
+        """The last reading, where nothing was said of its target since."""
+        last = self.facts[-1] if self.facts else None
+        return last if isinstance(last, Read) else None
+
+    @property
     def temperature_f(self) -> float:
         """The last reading in °F, else the target."""
-        return self.spells[-1].temperature_f if self.spells else self.target
+        return self.reading.temp_f if self.reading is not None else self.target
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,15 +135,15 @@ class FoodFacts:
 
 
 @dataclass(frozen=True, slots=True)
-class Tasted:
+class Rated:
     """What was said of a batch at table. `note` is what to change, or why."""
 
     day: date
-    taste: Taste
+    rating: Rating
     note: str = ""
 
     def __str__(self) -> str:
-        return f"{self.taste}: {self.note}" if self.note else self.taste.value
+        return f"{self.rating}: {self.note}" if self.note else self.rating.value
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +162,9 @@ class Batch:
     doubt: tuple[str, ...] = ()  # what is wrong with its process, from the put-up
     possible: str = ""  # what may still be done about it
     suspect: str = ""  # the sign on one container that makes all others be looked at
-    tasted: tuple[Tasted, ...] = ()  # in the order it was said; the last one stands
+    rated: tuple[Rated, ...] = ()  # in the order it was said; the last one stands
+    parts: tuple[str, ...] = ()  # containers of other batches that it was made from
+    booked: date | None = None  # the day it came into the store
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,15 +195,19 @@ class Seen:
 
 @dataclass(frozen=True, slots=True)
 class Container:
-    """One jar, bag or crate. `amount` is what is left of a bulk one, in `unit`."""
+    """One jar, bag or crate. What is drawn from by amount holds `left` of the `first` it held.
+
+    `turns` are all that happened to its place and state, in order of their moments.
+    """
 
     id: str
     batch: str
     number: int
     state: State
     place: str
-    stays: tuple[Stay, ...]
-    amount: str = ""
+    turns: tuple[Turn, ...]
+    left: Amount | None = None
+    first: Amount | None = None
     fate: str = ""
     ended: date | None = None
     signs: tuple[Seen, ...] = ()
@@ -144,6 +217,11 @@ class Container:
     @property
     def here(self) -> bool:
         return self.state is not State.GONE
+
+    @property
+    def amount(self) -> str:
+        """What is left, as it is shown: "38 lb"; "" where it is not drawn from by amount."""
+        return str(self.left) if self.left is not None else ""
 
 
 @dataclass(frozen=True, slots=True)

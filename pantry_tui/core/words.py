@@ -67,9 +67,14 @@ class Method(StrEnum):
     def needs_cold(self) -> bool:
         """Kept by the cold alone, or with its help."""
         return self in (
-            Method.FREEZER_JAM, Method.FRIDGE_PICKLE, Method.HOT_SMOKED, Method.COLD_SMOKED,
-            Method.FROZEN, Method.IN_OIL, Method.MEAL,
-        )  # fmt: skip
+            Method.FREEZER_JAM,
+            Method.FRIDGE_PICKLE,
+            Method.HOT_SMOKED,
+            Method.COLD_SMOKED,
+            Method.FROZEN,
+            Method.IN_OIL,
+            Method.MEAL,
+        )
 
 
 class Group(StrEnum):
@@ -141,7 +146,7 @@ class Kind(StrEnum):
     REFUSE = "refuse"
 
 
-class Taste(StrEnum):
+class Rating(StrEnum):
     """What the household says of a batch once it was eaten from."""
 
     AGAIN = "again"

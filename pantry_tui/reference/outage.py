@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from typing import TypeVar
 
-from pantry_tui.core.outage import LADDER, Action, Condition, OutageRule, hold_hours
+from pantry_tui.core.safety.outage import LADDER, Action, Condition, OutageRule, hold_hours
 from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir

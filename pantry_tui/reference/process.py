@@ -6,7 +6,7 @@ from collections import defaultdict
 from functools import cache
 from pathlib import Path
 
-from pantry_tui.core.process import (
+from pantry_tui.core.safety.process import (
     CANNERS,
     JARS,
     PACKS,

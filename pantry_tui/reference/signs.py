@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 from pathlib import Path
 
-from pantry_tui.core.signs import DISPOSAL, Seal, Sign, SignVerdict, sign_words
+from pantry_tui.core.safety.signs import DISPOSAL, Seal, Sign, SignVerdict, sign_words
 from pantry_tui.core.words import Method, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir

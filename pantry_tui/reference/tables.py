@@ -10,8 +10,8 @@ from functools import cache, cached_property
 from pathlib import Path
 from typing import Any
 
+from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.model import Crop, FoodFacts
-from pantry_tui.core.rules import Rule, Rulebook, Status
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir

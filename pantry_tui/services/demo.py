@@ -15,18 +15,12 @@ from pathlib import Path
 
 from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
-from pantry_tui.services import (
-    act,
-    dishes,
-    places,
-    putup,
-    readings,
-    reserve,
-    substitute,
-    taste,
-)  # fmt: skip
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.books import rating as taste  # fmt: skip
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.pick import batch_named
+from pantry_tui.services.plan import dishes, substitute
+from pantry_tui.services.stock import act, places, readings, reserve
+from pantry_tui.services.stock.pick import batch_named
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,14 +10,14 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any, TypeVar
 
-from pantry_tui.core.appetite import MEALS, Appetite
-from pantry_tui.core.events import Did, Event, new_id
-from pantry_tui.core.history import stretches
-from pantry_tui.core.ledger import fold, path_of, standing
-from pantry_tui.core.limits import Judgement, judge
+from pantry_tui.core.keeping.exposure import stretches
+from pantry_tui.core.keeping.limits import Judgement, judge
+from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.log.events import Did, Event, new_id
+from pantry_tui.core.log.fold import fold, path_of, standing
+from pantry_tui.core.log.own import food_of, rule_of
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Stock
-from pantry_tui.core.own import food_of, rule_of
-from pantry_tui.core.rules import Rule, Rulebook
+from pantry_tui.core.plan.appetite import MEALS, Appetite
 from pantry_tui.core.words import Group, Trust
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import normal

@@ -12,7 +12,7 @@ from typing import Any
 
 from sqlite_utils import Database
 
-from pantry_tui.core.events import Did, Event
+from pantry_tui.core.log.events import Did, Event
 from pantry_tui.errors import BadInput, Refused, StoreError
 from pantry_tui.store.schema import APPLICATION_ID, NAMES, migrations
 

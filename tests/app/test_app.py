@@ -16,9 +16,10 @@ from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.widgets.rowtable import RowTable
 from pantry_tui.core.words import State, Verdict
-from pantry_tui.services import places, putup, view
-from pantry_tui.services import week as weeks
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.stock import places, view
 
 TODAY = date(2026, 11, 25)
 
@@ -314,16 +315,48 @@ async def test_an_empty_store_says_what_to_do_and_a_place_is_added(empty: Pantry
 async def test_hostile_names_stand_literally_on_every_screen(empty: Pantry, name: str) -> None:
     places.add(empty, f"larder {name}"[:300], "pantry")
     reading = putup.from_flags(
-        empty, food=name, method="dried", place=next(iter(empty.place_paths().values())), count=2,
-        group="vegetable", acidity="low-acid", note=name,
-    )  # fmt: skip
+        empty,
+        food=name,
+        method="dried",
+        place=next(iter(empty.place_paths().values())),
+        count=2,
+        group="vegetable",
+        acidity="low-acid",
+        note=name,
+    )
     putup.put_up(empty, reading)
     async with PantryApp(empty).run_test(size=(100, 30), notifications=True) as pilot:
         shown = " ".join(name.replace("\x1b", " ").split()).lower()[:8]
         assert shown in screen_text(pilot)
-        for key in ("S", "W", "L", "D", "enter", "escape", "u", "z", "s", "escape", "y", "escape",
-                    "c", "1", "f", "escape", "escape", "escape", "D", "space", "u", "z", "d", "1",
-                    "m", "escape", "o"):  # fmt: skip
+        for key in (
+            "S",
+            "W",
+            "L",
+            "D",
+            "enter",
+            "escape",
+            "u",
+            "z",
+            "s",
+            "escape",
+            "y",
+            "escape",
+            "c",
+            "1",
+            "f",
+            "escape",
+            "escape",
+            "escape",
+            "D",
+            "space",
+            "u",
+            "z",
+            "d",
+            "1",
+            "m",
+            "escape",
+            "o",
+        ):
             await pilot.press(key)
             await pilot.pause()
         assert "[" in screen_text(pilot) or "[" not in name

@@ -16,10 +16,10 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.events import Did
-from pantry_tui.services import week as weeks
+from pantry_tui.core.log.events import Did
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import open_pantry
+from pantry_tui.services.plan import week as weeks
 
 TODAY = date(2026, 11, 25)
 RECORDING = Path(__file__).parent / "evening.txt"
@@ -32,8 +32,9 @@ class Terminal:
     def __init__(self, store: Path, socket: Path) -> None:
         self.tmux = ["tmux", "-S", str(socket)]
         command = f"{sys.executable} -m pantry_tui --store {store} --today {TODAY}"
-        self._run("-f", "/dev/null", "new-session", "-d", "-s", "evening", "-x", "80", "-y", "24",
-                  command)  # fmt: skip
+        self._run(
+            "-f", "/dev/null", "new-session", "-d", "-s", "evening", "-x", "80", "-y", "24", command
+        )
         self.kept: list[str] = []
 
     def _run(self, *words: str) -> str:

@@ -16,8 +16,10 @@ from pantry_tui.app.screens.acting import counted
 from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.core.words import State, Verdict
-from pantry_tui.services import places, putup, view, wishes
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import wishes
+from pantry_tui.services.stock import places, view
 
 TODAY = date(2026, 11, 25)
 LINES = (

@@ -10,10 +10,10 @@ from textual.widgets import Input
 
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.widgets.rowtable import RowTable
-from pantry_tui.core.events import Did
-from pantry_tui.services import week
+from pantry_tui.core.log.events import Did
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.pick import name_of
+from pantry_tui.services.plan import week
+from pantry_tui.services.stock.pick import name_of
 
 TODAY = date(2026, 11, 25)
 NAMES = {"/": "slash", "+": "plus", " ": "space"}

@@ -15,10 +15,11 @@ from pantry_tui.app.ahead import plot
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.widgets.rowtable import RowTable
-from pantry_tui.services import act, places, putup, view
-from pantry_tui.services.outlook import outlook
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.rows_books import FoodAhead
+from pantry_tui.services.plan.outlook import outlook
+from pantry_tui.services.stock import act, places, view
 
 TODAY = date(2026, 11, 25)
 
@@ -111,9 +112,21 @@ async def test_what_is_kept_is_free_again_by_the_same_key(p: Pantry) -> None:
 
 def ahead(servings: float, *supply: float) -> FoodAhead:
     return FoodAhead(
-        "plums", "fruit", servings, 0, 0, 0, date(2027, 8, 1), None, 0, 0, 0, supply, "",
+        "plums",
+        "fruit",
+        servings,
+        0,
+        0,
+        0,
+        date(2027, 8, 1),
+        None,
+        0,
+        0,
+        0,
+        supply,
+        "",
         container="pint jars",
-    )  # fmt: skip
+    )
 
 
 def test_the_plot_begins_at_nought_and_fits_its_width() -> None:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cache
 
-from pantry_tui.core.limits import judge
+from pantry_tui.core.keeping.limits import judge
 from pantry_tui.core.model import Batch, Container, Stay
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 from pantry_tui.reference.tables import load_tables
@@ -89,9 +89,15 @@ def _kind(food: str, method: Method, climate: Climate, share: float) -> Kind:
         month = max(row.harvest_month, LAID_IN) if method is Method.CELLAR else row.harvest_month
         harvest = (month - START.month) % 12 * 52 // 12
     return Kind(
-        food, row.group.value, share, max(1, (sealed + 1) // 7), opened or 2,
-        harvest, row.servings_per_pint, loose or method is Method.FROZEN,
-    )  # fmt: skip
+        food,
+        row.group.value,
+        share,
+        max(1, (sealed + 1) // 7),
+        opened or 2,
+        harvest,
+        row.servings_per_pint,
+        loose or method is Method.FROZEN,
+    )
 
 
 def _days(food: str, method: Method, climate: Climate, state: State) -> int | None:

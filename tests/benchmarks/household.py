@@ -172,10 +172,15 @@ def _food(kind: Kind, people: int, rng: random.Random) -> Food:
     every = 52 if kind.harvest is not None else min(26, kind.life)
     start = kind.harvest + rng.randrange(4) if kind.harvest is not None else rng.randrange(every)
     return Food(
-        kind.food, kind.group, kind.life, kind.opened, _size(kind, people, rng),
-        kind.share * people * min(every, kind.life), tuple(range(start, WEEKS, every)),
+        kind.food,
+        kind.group,
+        kind.life,
+        kind.opened,
+        _size(kind, people, rng),
+        kind.share * people * min(every, kind.life),
+        tuple(range(start, WEEKS, every)),
         rng.lognormvariate(0, 0.7),
-    )  # fmt: skip
+    )
 
 
 def _size(kind: Kind, people: int, rng: random.Random) -> float:

@@ -15,10 +15,10 @@ from collections import defaultdict
 from collections.abc import Iterable
 from datetime import timedelta
 
-from pantry_tui.core.appetite import Appetite
-from pantry_tui.core.menu import Candidate
-from pantry_tui.core.needs import Harvest, needs
-from pantry_tui.core.week import plan
+from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.shares import Harvest, needs
+from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group
 from tests.benchmarks.catalogue import START
 from tests.benchmarks.household import (
@@ -57,18 +57,27 @@ def ours(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> lis
     jars = {str(n): jar for n, jar in enumerate(stock)}
     candidates = [
         Candidate(
-            name, jar.food.name, Group(jar.food.group), jar.food.size,
-            START + timedelta(weeks=jar.last, days=6), open_days=jar.food.opened,
+            name,
+            jar.food.name,
+            Group(jar.food.group),
+            jar.food.size,
+            START + timedelta(weeks=jar.last, days=6),
+            open_days=jar.food.opened,
         )
         for name, jar in sorted(jars.items(), key=lambda pair: (pair[1].last, pair[1].made))
-    ]  # fmt: skip
+    ]
     candidates += [
         Candidate(
-            f"open {n}", one.food.name, Group(one.food.group), one.rest,
-            START + timedelta(weeks=one.until, days=6), must=True,
+            f"open {n}",
+            one.food.name,
+            Group(one.food.group),
+            one.rest,
+            START + timedelta(weeks=one.until, days=6),
+            must=True,
         )
-        for n, one in enumerate(opened) if one.rest > 0
-    ]  # fmt: skip
+        for n, one in enumerate(opened)
+        if one.rest > 0
+    ]
     table = {
         start + timedelta(weeks=ahead, days=day): number
         for ahead, factor in enumerate(house.calendar(week))
@@ -85,9 +94,9 @@ def ours(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> lis
     for jar in stock:
         since[jar.food.name] = min(since[jar.food.name], jar.made)
     eaten = {
-        food.name: [log.get(food.name, 0.0) for log in house.log[max(0, since[food.name]):][-12:]]
+        food.name: [log.get(food.name, 0.0) for log in house.log[max(0, since[food.name]) :][-12:]]
         for food in house.foods
-    }  # fmt: skip
+    }
     wanted = needs(candidates, appetite, start, harvests, eaten, _expected(house, week))
     menu = plan(candidates, appetite, start, wanted)
     return [jars[name] for name in menu.order if name in jars]
@@ -170,8 +179,12 @@ def run(seeds: Iterable[int]) -> dict[str, Outcome]:
 def table(total: dict[str, Outcome], weeks: int) -> str:
     """A line a policy, with the ratios of ours."""
     lines = ["policy                         lost   of ours  short weeks  foods a week"]
-    words = {"a": "reacts to four weeks", "b": "earliest date first", "c": "ours",
-             "d": "hindsight bound"}  # fmt: skip
+    words = {
+        "a": "reacts to four weeks",
+        "b": "earliest date first",
+        "c": "ours",
+        "d": "hindsight bound",
+    }
     ours = total["c"].lost
     for name, one in total.items():
         rest = "" if name == "d" else f"{one.short:>11}  {one.foods / weeks:>12.2f}"

@@ -76,8 +76,13 @@ def test_a_day_that_can_be_read_two_ways_names_both() -> None:
 
 @given(st.text(max_size=30))
 def test_no_text_breaks_the_readers(text: str) -> None:
-    for read in (lambda t: read_date(t, WED), read_amount, read_span, read_temperature,
-                 read_altitude):  # fmt: skip
+    for read in (
+        lambda t: read_date(t, WED),
+        read_amount,
+        read_span,
+        read_temperature,
+        read_altitude,
+    ):
         try:
             read(text)
         except BadInput as error:

@@ -9,11 +9,11 @@ from typing import Any
 import pytest
 from dateutil.relativedelta import relativedelta
 
-from pantry_tui.core.limits import judge
+from pantry_tui.core.keeping.limits import judge
 from pantry_tui.core.model import Batch, Container, Stay
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
-from pantry_tui.services.keeps import keeps
+from pantry_tui.services.lookup.shelf_life import keeps
 from tests.published.limits import REFUSED, TYPED
 
 DAY_0 = date(2026, 3, 1)
@@ -68,8 +68,12 @@ def test_what_publications_refuse_is_refused(
 def test_enough_is_checked() -> None:
     typed = list(lines(TYPED))
     assert len(typed) >= 250
-    assert len({(method, food, state, where, kind) for _, method, food, state, where, kind, _
-                in typed}) >= 250  # fmt: skip
+    assert (
+        len(
+            {(method, food, state, where, kind) for _, method, food, state, where, kind, _ in typed}
+        )
+        >= 250
+    )
     assert len({method for _, method, *_ in typed}) >= 20
     assert len({food for _, method, food, *_ in typed if method == "cellar-stored"}) >= 40
 
@@ -128,9 +132,13 @@ def test_month_ends_and_leap_days(
 ) -> None:
     climate, _, temp = where.partition(" ")
     said = keeps(
-        load_tables(), method, food, climate=climate,
-        temp_f=float(temp.rstrip("F")) if temp else None, made=date.fromisoformat(made),
-    )  # fmt: skip
+        load_tables(),
+        method,
+        food,
+        climate=climate,
+        temp_f=float(temp.rstrip("F")) if temp else None,
+        made=date.fromisoformat(made),
+    )
     assert said["best_by"] == best_by
 
 
@@ -145,9 +153,7 @@ def test_month_ends_and_leap_days(
 def test_a_crop_too_warm_keeps_no_longer_than_is_published_for_that_warmth(
     food: str, climate: str, warm: float, days: int, publication: str
 ) -> None:
-    said = keeps(
-        load_tables(), "cellar-stored", food, climate=climate, temp_f=warm, made=DAY_0
-    )  # fmt: skip
+    said = keeps(load_tables(), "cellar-stored", food, climate=climate, temp_f=warm, made=DAY_0)
     assert said["best_by"] is not None
     assert (date.fromisoformat(said["best_by"]) - DAY_0).days <= days, publication
 

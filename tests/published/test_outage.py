@@ -8,7 +8,7 @@ from collections.abc import Iterator
 import pytest
 
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.outage import Cut, Triage, hold_hours, triage
+from pantry_tui.core.safety.outage import Cut, Triage, hold_hours, triage
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Trust, Verdict
 from pantry_tui.reference.outage import load_outage
 from pantry_tui.reference.tables import load_tables

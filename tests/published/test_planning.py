@@ -15,7 +15,7 @@ from math import floor
 
 import pytest
 
-from pantry_tui.core.outlook import quarts, to_put_up
+from pantry_tui.core.plan.outlook import quarts, to_put_up
 
 UP, DOWN = "up", "down"
 

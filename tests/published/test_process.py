@@ -18,7 +18,7 @@ from pantry_tui.errors import BadInput, DataError
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.process import read_not_recommended, read_processes
 from pantry_tui.reference.tables import load_tables
-from pantry_tui.services.process import process
+from pantry_tui.services.lookup.process import process
 
 TYPED = {
     "Michigan State University Extension, Preserving Food Safely 1997 (USDA AIB 539 figures)": """

@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.signs import (
+from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
     Sign,

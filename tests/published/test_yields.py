@@ -59,8 +59,10 @@ def test_pounds_a_frozen_pint_lie_in_the_published_range(
 def test_canner_loads_agree_with_pounds_a_quart() -> None:
     """Seven quarts: 14 lb of snap beans, 17.5 of peaches, 35 for a thin tomato sauce (USDA)."""
     for food, method, load in (
-        ("snap beans", PRESSURE, 14), ("peaches", CANNED, 17.5), ("tomato sauce", CANNED, 35),
-    ):  # fmt: skip
+        ("snap beans", PRESSURE, 14),
+        ("peaches", CANNED, 17.5),
+        ("tomato sauce", CANNED, 35),
+    ):
         assert load_yields()[food, method].use * 7 == pytest.approx(load, rel=0.05)
 
 

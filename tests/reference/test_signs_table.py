@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.signs import DISPOSAL, SignVerdict
+from pantry_tui.core.safety.signs import DISPOSAL, SignVerdict
 from pantry_tui.core.words import Method, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.reference.signs import load_signs, read_signs
@@ -92,9 +92,12 @@ def test_a_jar_that_can_be_closed_is_never_sent_to_be_opened() -> None:
 
 def test_what_poisons_one_makes_its_batch_suspect() -> None:
     airless = {
-        Method.BOILING_WATER, Method.PRESSURE, Method.IN_OIL, Method.HOT_SMOKED,
+        Method.BOILING_WATER,
+        Method.PRESSURE,
+        Method.IN_OIL,
+        Method.HOT_SMOKED,
         Method.COLD_SMOKED,
-    }  # fmt: skip
+    }
     for sign in load_signs():
         bad = sign.verdict is SignVerdict.DO_NOT_TASTE
         if bad and (airless & set(sign.methods) or "vacuum" in sign.words):

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.rules import Status
+from pantry_tui.core.keeping.rules import Status
 from pantry_tui.core.words import Kind, Method, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.reference.names import normal

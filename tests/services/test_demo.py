@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.words import State, Verdict
-from pantry_tui.services import view
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import open_pantry
+from pantry_tui.services.stock import view
 
 
 @pytest.mark.parametrize("today", [date(2026, 11, 25), date(2028, 2, 29), date(2031, 7, 4)])
@@ -22,8 +22,12 @@ def test_the_demo_never_goes_stale(tmp_path: Path, today: date) -> None:
         rows = view.due(p)
         verdicts = {row.verdict for row in rows}
         assert {
-            Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST, Verdict.DISCARD, Verdict.TEND,
-        } <= verdicts  # fmt: skip
+            Verdict.SOUND,
+            Verdict.EAT_SOON,
+            Verdict.PAST_BEST,
+            Verdict.DISCARD,
+            Verdict.TEND,
+        } <= verdicts
         assert {State.OPEN, State.THAWED, State.WORKING} <= {row.state for row in rows}
         opened = [row for row in rows if row.state is State.OPEN]
         assert any(row.days_left is not None and row.days_left < 0 for row in opened)

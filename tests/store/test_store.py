@@ -9,10 +9,11 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.events import Did, Event
+from pantry_tui.core.log.events import Did, Event
 from pantry_tui.errors import PantryError, Refused, StoreError
-from pantry_tui.services import act, places, putup
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import act, places
 from pantry_tui.store.store import Store
 
 TODAY = date(2026, 11, 25)

@@ -15,11 +15,13 @@ from pantry_tui.app.screens.finding import FindingScreen
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import sign_text
 from pantry_tui.app.widgets.rowtable import Line
-from pantry_tui.core.words import Taste
+from pantry_tui.core.words import Rating
 from pantry_tui.errors import Refused
-from pantry_tui.services import act, reserve, signs, taste
-from pantry_tui.services.pick import name_of
+from pantry_tui.services.books import rating as taste
+from pantry_tui.services.lookup import signs
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock import act, reserve
+from pantry_tui.services.stock.pick import name_of
 
 #: One key each; the last asks for words of one's own.
 REASONS = (
@@ -123,8 +125,12 @@ class ActingScreen(FindingScreen):
         if any(line.row is not None and line.row.reserved for line in lines):
             self._on_line(lambda ref: reserve.free(self.host.pantry, ref))
         elif lines:
-            self._ask_act(f"Keep {about(lines)} apart: for whom? Empty means a gift.",
-                          "Aunt Sunniva", self._keep, empty=True)  # fmt: skip
+            self._ask_act(
+                f"Keep {about(lines)} apart: for whom? Empty means a gift.",
+                "Aunt Sunniva",
+                self._keep,
+                empty=True,
+            )
         else:
             self.host.tell(NO_STOCK, refused=True)
 
@@ -145,11 +151,14 @@ class ActingScreen(FindingScreen):
             return
 
         def note(said: str) -> None:
-            self._ask_act(f"{ref}, {said}: a note for next year, or none.", "less salt",
-                          lambda words: taste.taste(self.host.pantry, ref, said, words),
-                          empty=True)  # fmt: skip
+            self._ask_act(
+                f"{ref}, {said}: a note for next year, or none.",
+                "less salt",
+                lambda words: taste.taste(self.host.pantry, ref, said, words),
+                empty=True,
+            )
 
-        self.app.push_screen(Choose(f"How was {ref}?", list(Taste)), given(note))
+        self.app.push_screen(Choose(f"How was {ref}?", list(Rating)), given(note))
 
     def action_lose(self) -> None:
         self._on_line(lambda ref: act.lose(self.host.pantry, ref))
@@ -193,8 +202,9 @@ class ActingScreen(FindingScreen):
 
     def _discard(self, why: str, number: int) -> None:
         if why == REASONS[-1]:
-            self._ask_act("Discard: why?", "what is wrong with it",
-                          lambda words: self._thrown(words, number))  # fmt: skip
+            self._ask_act(
+                "Discard: why?", "what is wrong with it", lambda words: self._thrown(words, number)
+            )
             return
         self.host.attempt(lambda: self._thrown(why, number))
         self._settle_list()

@@ -21,7 +21,7 @@ from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
-from pantry_tui.services import view
+from pantry_tui.services.stock import view
 
 
 class BatchScreen(StockScreen):

@@ -9,7 +9,7 @@ from pantry_tui.app.format import UNSAFE, Column
 from pantry_tui.app.lines import due_lines, headings
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import LIMIT, Line
-from pantry_tui.services import readings, view
+from pantry_tui.services.stock import readings, view
 
 
 class DueScreen(StockScreen):
@@ -38,9 +38,10 @@ class DueScreen(StockScreen):
     def start(self, lines: Sequence[Line]) -> int:
         """At first the cursor stands on what may be eaten, not on what must go or is a gift."""
         fits = (
-            i for i, one in enumerate(lines)
+            i
+            for i, one in enumerate(lines)
             if one.row and one.row.verdict not in UNSAFE and not one.row.reserved
-        )  # fmt: skip
+        )
         return next(fits, 0)
 
     def action_sort(self) -> None:

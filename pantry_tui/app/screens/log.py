@@ -10,7 +10,7 @@ from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import LIMIT, Line
-from pantry_tui.services.logbook import log_lines
+from pantry_tui.services.books.logbook import log_lines
 
 
 class LogScreen(StockScreen):

@@ -23,10 +23,10 @@ from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.app.widgets.saidline import SaidLine
-from pantry_tui.services.losses import losses
-from pantry_tui.services.outlook import outlook
-from pantry_tui.services.rows_books import FoodAhead, OutlookView
-from pantry_tui.services.year import years
+from pantry_tui.services.books.losses import losses
+from pantry_tui.services.books.rows import FoodAhead, OutlookView
+from pantry_tui.services.books.year import years
+from pantry_tui.services.plan.outlook import outlook
 
 #: Lines of blocks below a narrow list, and in the pane beside a wide one.
 LOW, HIGH = 4, 8
@@ -40,8 +40,9 @@ class OutlookScreen(StockScreen):
     line under the cursor is drawn below, or beside a wide list."""
 
     CSS_PATH: ClassVar[str | PurePath | list[str | PurePath] | None] = [
-        "stock.tcss", "outlook.tcss",
-    ]  # fmt: skip
+        "stock.tcss",
+        "outlook.tcss",
+    ]
     here = "outlook"
     holds_stock = False
     BINDINGS = bindings("outlook")

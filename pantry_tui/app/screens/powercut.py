@@ -9,10 +9,10 @@ from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.amounts import read_temperature
-from pantry_tui.core.outage import Cut
+from pantry_tui.core.safety.outage import Cut
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput
-from pantry_tui.services import outage
+from pantry_tui.services.stock import outage
 
 LOAD = ("full", "half full or less", "I do not know")
 ICE = ("ice crystals are left", "all is thawed", "I do not know")

@@ -18,10 +18,11 @@ from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
-from pantry_tui.core.events import Did
+from pantry_tui.core.log.events import Did
 from pantry_tui.errors import PantryError
-from pantry_tui.services import act, putup
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
+from pantry_tui.services.stock import act
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
 HOW = (

@@ -12,8 +12,8 @@ from pantry_tui.app.screens.powercut import walk_through
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.words import Climate
-from pantry_tui.services import places, readings, view
 from pantry_tui.services.rows import Shelf
+from pantry_tui.services.stock import places, readings, view
 
 
 class ShelvesScreen(StockScreen):
@@ -48,9 +48,11 @@ class ShelvesScreen(StockScreen):
     def action_reading(self) -> None:
         place = self._place()
         if place:
-            self._ask_act(f"How warm is {place}?", "38F or 3C, then % humidity if known",
-                          lambda typed: readings.read_line(self.host.pantry, place, typed),
-                          )  # fmt: skip
+            self._ask_act(
+                f"How warm is {place}?",
+                "38F or 3C, then % humidity if known",
+                lambda typed: readings.read_line(self.host.pantry, place, typed),
+            )
         else:
             self.host.tell("Put the cursor on a place first.", refused=True)
 

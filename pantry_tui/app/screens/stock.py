@@ -26,7 +26,7 @@ from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.rowtable import Line, RowTable
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.lidcode import normal_code
-from pantry_tui.services import view
+from pantry_tui.services.stock import view
 
 WIDE = 118
 PANE = 38

@@ -14,11 +14,11 @@ from pantry_tui.app.screens.ask import Choose
 from pantry_tui.app.screens.stock import StockScreen
 from pantry_tui.app.widgets.rowtable import Line
 from pantry_tui.core.dates import say
-from pantry_tui.services import appetite, dishes, wishes
-from pantry_tui.services import week as weeks
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import appetite, dishes, wishes
+from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Done, Take, WeekView
-from pantry_tui.services.view import rows_named
+from pantry_tui.services.stock.view import rows_named
 
 _NEW_DISH = "a new dish ..."
 
@@ -157,14 +157,18 @@ class WeekScreen(StockScreen):
             self._try(lambda p: wishes.cook(p, name, day))
             return
         title = "A dish of yours: its name, and the servings of each food it takes."
-        self._ask_act(title, "bean soup = 4 runner beans, 4 chicken stock",
-                      lambda line: dishes.keep(self.host.pantry, line))  # fmt: skip
+        self._ask_act(
+            title,
+            "bean soup = 4 runner beans, 4 chicken stock",
+            lambda line: dishes.keep(self.host.pantry, line),
+        )
 
     def action_table(self) -> None:
         """Who sits at the table when."""
         title = "Who eats when? Away, how many in all, or as usual; then the days."
-        self._ask_act(title, "away 24 dec to 27 dec",
-                      lambda line: appetite.read_table(self.host.pantry, line))  # fmt: skip
+        self._ask_act(
+            title, "away 24 dec to 27 dec", lambda line: appetite.read_table(self.host.pantry, line)
+        )
 
 
 def _under_dishes(

@@ -49,8 +49,14 @@ class RowTable(DataTable[Text]):
             self.move_cursor(row=at, animate=False)
         return at is not None
 
-    def fill(self, columns: tuple[Column, ...], lines: Sequence[Line], start: int = 0, *,
-             top: bool = False) -> None:  # fmt: skip
+    def fill(
+        self,
+        columns: tuple[Column, ...],
+        lines: Sequence[Line],
+        start: int = 0,
+        *,
+        top: bool = False,
+    ) -> None:
         """Show `lines`; the cursor stays on its key, else where it was (with `top` on the first),
         in the beginning on `start`."""
         fresh = tuple(lines[:LIMIT])

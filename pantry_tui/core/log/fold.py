@@ -1,0 +1,388 @@
+"""Fold the log into stock. Pure: the same events always give the same stock.
+
+A batch with its containers, a place, and the household are each folded from the events that touch
+them alone (`fold_batch`, `fold_place`, `fold_household`), so that one act reads one batch.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date, datetime
+from fractions import Fraction
+from typing import Any
+
+from pantry_tui.core.amounts import Amount
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.events import Event, standing
+from pantry_tui.core.log.moments import moment, some_time, when
+from pantry_tui.core.model import (
+    EVER,
+    Batch,
+    Container,
+    Cut,
+    Held,
+    Place,
+    Rated,
+    Read,
+    Seen,
+    Stock,
+    Turn,
+)
+from pantry_tui.core.words import State
+
+#: Less than this of its unit is no rest: the container is empty. Our own choice.
+EMPTY = Fraction(1, 100)
+
+_FATE = {
+    said.Use: said.Fate.USED,
+    said.Discard: said.Fate.DISCARDED,
+    said.Give: said.Fate.GIVEN,
+    said.Missing: said.Fate.MISSING,
+}
+
+
+def fold_batch(id_: str, events: Sequence[Event]) -> tuple[Batch, list[Container]] | None:
+    """A batch and its containers from the standing events that touch it, in recorded order; None
+    when nothing of it stands (its put-up was taken back).
+
+    Other batches that an event also touches are left alone. Raises LookupError, ValueError or
+    TypeError for a log that makes no sense.
+    """
+    building: _Batch | None = None
+    for event in events:
+        if isinstance(event.payload, said.PutUp) and event.payload.batch == id_:
+            building = _Batch(event, event.payload)
+    if building is None:
+        return None
+    for event in events:
+        building.take(event)
+    return building.done()
+
+
+class _Batch:
+    """A batch under construction."""
+
+    def __init__(self, event: Event, payload: said.PutUp) -> None:
+        self.id = payload.batch
+        self.batch = Batch(
+            payload.batch,
+            payload.code,
+            payload.food,
+            payload.method,
+            payload.made,
+            payload.size,
+            payload.process,
+            payload.note,
+            payload.printed,
+            payload.doubt,
+            payload.possible,
+            parts=tuple(part.container for part in payload.parts),
+            booked=event.day,
+        )
+        self.first: dict[str, tuple[Event, State, str]] = {}
+        self.containers: dict[str, Container] = {}
+        self.turns: dict[str, list[Turn]] = defaultdict(list)
+        for id_ in payload.containers:
+            self._new(id_, event, payload.state, payload.place, payload.amount)
+
+    def _new(self, id_: str, event: Event, state: State, place: str, amount: Amount | None) -> None:
+        self.first[id_] = (event, state, place)
+        number = len(self.containers) + 1
+        self.containers[id_] = Container(
+            id_, self.id, number, state, place, (), left=amount, first=amount
+        )
+
+    def take(self, event: Event) -> None:
+        """One event; what it says of other batches is passed over."""
+        payload = event.payload
+        match payload:
+            case said.Ready() | said.Open() | said.Thaw() | said.Move():
+                self._turn(event, payload)
+            case said.Use() | said.Discard() | said.Give() | said.Missing():
+                for id_ in payload.containers:
+                    self._leave(id_, event.day, _FATE[type(payload)], payload.amount)
+            case said.PutUp():
+                for part in payload.parts:
+                    if said.batch_of(part.container) == self.id:
+                        self._leave(part.container, event.day, said.Fate.USED, part.amount)
+            case said.Sign():
+                self._sign(event.day, payload)
+            case said.Outage():
+                for mark in payload.marks:
+                    self._seen(mark.container, Seen(event.day, mark.words, mark.verdict))
+            case said.Count():
+                self._count(event, payload)
+            case said.Correct():
+                self._correct(payload)
+            case said.Rated():
+                one = Rated(event.day, payload.rating, payload.note)
+                self.batch = replace(self.batch, rated=(*self.batch.rated, one))
+            case said.Reserved():
+                for id_ in payload.containers:
+                    self._change(id_, reserved=payload.kept_for)
+
+    def _change(self, id_: str, **fields: object) -> None:
+        old = self.containers.get(id_)
+        if old is not None:
+            self.containers[id_] = replace(old, **fields)  # type: ignore[arg-type]
+
+    def _turn(self, event: Event, payload: said.Ready | said.Open | said.Thaw | said.Move) -> None:
+        place = getattr(payload, "place", "") or None
+        how = payload.how if isinstance(payload, said.Thaw) else ""
+        for id_ in payload.containers:
+            state = _next_state(payload)
+            self.turns[id_].append(Turn(when(event), event.id, place, state, how))
+            if state in (State.OPEN, State.THAWED):
+                self._change(id_, reserved="")  # what was begun is no gift any more
+
+    def _leave(self, id_: str, day: date, fate: said.Fate, amount: Amount | None) -> None:
+        old = self.containers.get(id_)
+        if old is None or old.fate:
+            return
+        if amount is not None and old.left is not None:
+            left = Amount(old.left.number - amount.number, old.left.unit)
+            if left.number >= EMPTY:
+                self.containers[id_] = replace(old, left=left)
+                return
+        # What was in it when it went stays known: a count may find it again.
+        self.containers[id_] = replace(old, fate=fate.value, ended=day)
+
+    def _seen(self, id_: str, seen: Seen) -> None:
+        old = self.containers.get(id_)
+        if old is not None:
+            self.containers[id_] = replace(old, signs=(*old.signs, seen))
+
+    def _sign(self, day: date, payload: said.Sign) -> None:
+        for id_ in payload.containers:
+            if payload.sign == "looked":
+                self._change(id_, looked=day)
+            else:
+                self._seen(id_, Seen(day, payload.words, payload.verdict))
+        if payload.suspect:
+            # All of a batch is to be looked at, also what was looked at before.
+            self.batch = replace(self.batch, suspect=payload.suspect)
+            for id_ in self.containers:
+                self._change(id_, looked=None)
+
+    def _count(self, event: Event, payload: said.Count) -> None:
+        for gone in payload.gone:
+            if said.batch_of(gone.container) == self.id:
+                self._leave(gone.container, event.day, gone.fate, None)
+        for back in payload.back:
+            if said.batch_of(back.container) == self.id:
+                self._change(back.container, fate="", ended=None)
+                turn = Turn(when(event), event.id, back.place)
+                self.turns[back.container].append(turn)
+        for found in payload.new:
+            if found.batch == self.id:
+                for id_ in found.containers:
+                    self._new(id_, event, found.state, found.place, None)
+
+    def _correct(self, payload: said.Correct) -> None:
+        fields = {
+            name: value
+            for name in ("made", "size", "note", "process", "doubt", "possible", "printed")
+            if (value := getattr(payload, name)) is not None
+        }
+        if payload.unknown_day:
+            fields["made"] = None
+        self.batch = replace(self.batch, **fields)
+
+    def done(self) -> tuple[Batch, list[Container]]:
+        """The batch, and its containers with their turns in the order of their moments."""
+        return self.batch, [self._container(id_) for id_ in self.containers]
+
+    def _container(self, id_: str) -> Container:
+        container = self.containers[id_]
+        event, state, place = self.first[id_]
+        made = self.batch.made
+        began = when(event)
+        if made is not None and made != began.day:
+            began = some_time(made, datetime.fromisoformat(event.recorded))
+        later = sorted(self.turns[id_], key=lambda one: (one.when.first, one.when.last, one.event))
+        turns = (Turn(began, event.id, place, state), *later)
+        last_state = next(one.state for one in reversed(turns) if one.state is not None)
+        last_place = next(one.place for one in reversed(turns) if one.place is not None)
+        return replace(
+            container,
+            state=State.GONE if container.fate else last_state,
+            place=last_place,
+            turns=turns,
+        )
+
+
+def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> State | None:
+    match payload:
+        case said.Open():
+            return State.OPEN
+        case said.Thaw():
+            return State.THAWED
+        case said.Ready():
+            return State.SEALED
+        case said.Move():
+            return payload.state
+
+
+def fold_place(events: Iterable[Event]) -> Place | None:
+    """A place from the standing events that speak of it, in recorded order; None when its adding
+    was taken back."""
+    place: Place | None = None
+    for event in events:
+        payload = event.payload
+        match payload:
+            case said.PlaceAdded():
+                place = Place(
+                    payload.place,
+                    payload.name,
+                    payload.climate,
+                    payload.parent,
+                    payload.target_f,
+                    payload.capacity,
+                )
+                place = replace(place, facts=(Held(EVER, place.climate, place.target),))
+            case said.PlaceChanged() if place is not None:
+                place = _changed(place, event, payload)
+            case said.PlaceRemoved() if place is not None:
+                place = replace(place, gone=True)
+            case said.Count() if place is not None:
+                place = replace(place, checked=event.day)
+            case said.Reading() if place is not None:
+                read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
+                place = _knowing(place, read)
+            case said.Outage() if place is not None:
+                place = _knowing(place, _cut(event, payload))
+    return place
+
+
+def _changed(old: Place, event: Event, payload: said.PlaceChanged) -> Place:
+    climate = payload.climate or old.climate
+    target = old.target_f if payload.target_f is None else payload.target_f
+    new = replace(
+        old,
+        name=payload.name or old.name,
+        climate=climate,
+        parent=old.parent if payload.parent is None else payload.parent or None,
+        target_f=None if payload.forget_target else target,
+        capacity=old.capacity if payload.capacity is None else payload.capacity,
+    )
+    # A new name or capacity says nothing of its warmth.
+    if (new.climate, new.target) == (old.climate, old.target):
+        return new
+    return _knowing(new, Held(when(event), new.climate, new.target))
+
+
+def _cut(event: Event, payload: said.Outage) -> Cut:
+    """Older logs know only the day and how many hours: at any time of it."""
+    if payload.start and payload.end:
+        start, end = moment(payload.start), moment(payload.end)
+    else:
+        start = some_time(event.day, datetime.fromisoformat(event.recorded))
+        end = start._replace(last=start.last + round(payload.hours * 60))
+    return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
+
+
+def _knowing(place: Place, fact: Held | Read | Cut) -> Place:
+    def order(one: Held | Read | Cut) -> tuple[int, int]:
+        then = one.start if isinstance(one, Cut) else one.when
+        return then.first, then.last
+
+    return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
+
+
+@dataclass(frozen=True, slots=True)
+class Home:
+    """What the household said of itself. None where nobody ever said."""
+
+    altitude_ft: int | None = None
+    people: int | None = None
+    units: str | None = None
+    meals: int | None = None
+    ceilings: Mapping[str, float] = field(default_factory=dict)
+    table: Mapping[date, int] = field(default_factory=dict)
+    foods: Sequence[said.FoodAdded] = ()
+    rules: Sequence[tuple[str, said.RuleAdded]] = ()  # with the id of the event that added it
+    substitutes: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    dishes: Mapping[str, tuple[said.Taken, ...]] = field(default_factory=dict)
+    week: said.Planned | None = None
+
+
+def fold_household(events: Iterable[Event]) -> Home:
+    """The household from its standing events, in recorded order; the last word stands."""
+    settings: dict[str, object] = {}
+    ceilings: dict[str, float] = {}
+    table: dict[date, int] = {}
+    foods: list[said.FoodAdded] = []
+    rules: list[tuple[str, said.RuleAdded]] = []
+    substitutes: dict[str, tuple[str, ...]] = {}
+    dishes: dict[str, tuple[said.Taken, ...]] = {}
+    week: said.Planned | None = None
+    for event in events:
+        payload = event.payload
+        match payload:
+            case said.Household():
+                told = payload._asdict().items()
+                settings |= {name: value for name, value in told if value is not None}
+            case said.Ceiling():
+                _say(ceilings, payload.what, payload.most)
+            case said.Table():
+                for day in payload.days:
+                    _say(table, day, payload.people)
+            case said.FoodAdded():
+                foods.append(payload)
+            case said.RuleAdded():
+                rules.append((event.id, payload))
+            case said.Substitutes():
+                _say(substitutes, payload.food, payload.others or None)
+            case said.Dish():
+                _say(dishes, payload.name, payload.takes or None)
+            case said.Planned():
+                week = payload if payload.start is not None else None
+    return Home(
+        ceilings=ceilings,
+        table=table,
+        foods=foods,
+        rules=rules,
+        substitutes=substitutes,
+        dishes=dishes,
+        week=week,
+        **settings,  # type: ignore[arg-type]
+    )
+
+
+def _say(known: dict[Any, Any], name: Any, value: Any) -> None:
+    """The last word stands; None takes it back."""
+    known.pop(name, None)
+    if value is not None:
+        known[name] = value
+
+
+def fold(events: Iterable[Event]) -> Stock:
+    """The stock that the whole log leaves behind, all places and batches."""
+    of_batch: dict[str, list[Event]] = defaultdict(list)
+    of_place: dict[str, list[Event]] = defaultdict(list)
+    for event in standing(events):
+        for batch in said.touches(event.payload):
+            of_batch[batch].append(event)
+        if where := said.place_of(event.payload):
+            of_place[where].append(event)
+    places = {id_: place for id_, mine in of_place.items() if (place := fold_place(mine))}
+    batches: dict[str, Batch] = {}
+    containers: dict[str, Container] = {}
+    for id_, mine in of_batch.items():
+        found = fold_batch(id_, mine)
+        if found is not None:
+            batches[id_] = found[0]
+            containers |= {container.id: container for container in found[1]}
+    return Stock(places, batches, containers)
+
+
+def path_of(places: Mapping[str, Place], id_: str) -> str:
+    """ "basement › north wall › shelf 2"."""
+    names: list[str] = []
+    here: str | None = id_
+    while here is not None and here in places and len(names) < 20:
+        names.append(places[here].name)
+        here = places[here].parent
+    return " › ".join(reversed(names))

@@ -1,0 +1,503 @@
+"""What an event says: one frozen class a kind, with only what happened or changed.
+
+Amounts are exact. Ids are opaque; a container's id is its batch's, a point and a number. Fields
+that were never said keep their defaults and are not written. The names in the log are in `BY_NAME`.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from enum import StrEnum
+from typing import NamedTuple
+
+from pantry_tui.core.amounts import Amount
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import (
+    Acidity,
+    Climate,
+    Group,
+    Kind,
+    Method,
+    Rating,
+    State,
+    Verdict,
+)
+
+
+class Fate(StrEnum):
+    """How a container left."""
+
+    USED = "used"
+    DISCARDED = "discarded"
+    GIVEN = "given"
+    MISSING = "missing"
+    UNRECORDED = "unrecorded use"
+
+
+class Reason(StrEnum):
+    """Why something was discarded; `OTHER` with the person's own words beside it."""
+
+    PAST_DATE = "past its date"
+    SEAL_FAILED = "seal failed"
+    BULGING = "bulging, leaking or spurting"
+    MOULD = "mould"
+    LOOKED_WRONG = "looked or smelled wrong"
+    POWER_CUT = "power cut"
+    PROCESS = "process in doubt"
+    QUALITY = "nobody wanted it"
+    BROKEN = "broken"
+    OTHER = "other"
+
+
+class Part(NamedTuple):
+    """What a new batch took of an older one; `amount` None where all of the container went in."""
+
+    container: str
+    amount: Amount | None = None
+
+
+class PutUp(NamedTuple):
+    """A batch was put up, or made `parts` of others into one (a repack)."""
+
+    batch: str
+    code: str
+    containers: tuple[str, ...]
+    food: FoodFacts
+    method: Method
+    place: str
+    state: State
+    made: date | None = None
+    size: str = ""
+    amount: Amount | None = None  # what each container holds, where it is drawn from by amount
+    process: tuple[tuple[str, str], ...] = ()
+    note: str = ""
+    printed: date | None = None
+    doubt: tuple[str, ...] = ()
+    possible: str = ""
+    parts: tuple[Part, ...] = ()
+
+
+class Ready(NamedTuple):
+    """Done fermenting, curing, infusing or drying."""
+
+    batch: str
+    containers: tuple[str, ...]
+
+
+class Move(NamedTuple):
+    """To another place; `state` where the move changed it (out of a freezer: thawed)."""
+
+    batch: str
+    containers: tuple[str, ...]
+    place: str
+    state: State | None = None
+
+
+class Open(NamedTuple):
+    """Opened; `place` where it stands from then on."""
+
+    batch: str
+    containers: tuple[str, ...]
+    place: str = ""
+
+
+class Thaw(NamedTuple):
+    """Thawed; `how` is "" in a refrigerator, else "cold water" or "microwave"."""
+
+    batch: str
+    containers: tuple[str, ...]
+    place: str = ""
+    how: str = ""
+
+
+class Use(NamedTuple):
+    """Eaten whole, or an `amount` in the container's own unit; `said` as the person gave it."""
+
+    batch: str
+    containers: tuple[str, ...]
+    amount: Amount | None = None
+    said: str = ""
+
+
+class Discard(NamedTuple):
+    """Thrown away, whole or an `amount`; `why` in the person's words."""
+
+    batch: str
+    containers: tuple[str, ...]
+    amount: Amount | None = None
+    reason: Reason = Reason.OTHER
+    why: str = ""
+
+
+class Give(NamedTuple):
+    """Given away, whole or an `amount`."""
+
+    batch: str
+    containers: tuple[str, ...]
+    amount: Amount | None = None
+    to: str = ""
+
+
+class Missing(NamedTuple):
+    """Gone without anyone knowing how."""
+
+    batch: str
+    containers: tuple[str, ...]
+    amount: Amount | None = None
+
+
+class Sign(NamedTuple):
+    """Something seen; `sign` is "looked" where it was looked at and shows nothing. `suspect` says
+    why the whole batch is to be looked at."""
+
+    batch: str
+    containers: tuple[str, ...]
+    sign: str
+    words: str
+    verdict: Verdict
+    suspect: str = ""
+
+
+class Gone(NamedTuple):
+    """What a count did not find."""
+
+    container: str
+    fate: Fate
+
+
+class Back(NamedTuple):
+    """What a count found again."""
+
+    container: str
+    place: str
+
+
+class Found(NamedTuple):
+    """What a count found and nobody had recorded: more containers of a batch."""
+
+    batch: str
+    place: str
+    state: State
+    containers: tuple[str, ...]
+
+
+class Count(NamedTuple):
+    """A stock check of one place."""
+
+    place: str
+    gone: tuple[Gone, ...] = ()
+    back: tuple[Back, ...] = ()
+    new: tuple[Found, ...] = ()
+
+
+class Rated(NamedTuple):
+    """What the household said of a batch at table."""
+
+    batch: str
+    rating: Rating
+    note: str = ""
+
+
+class Reserved(NamedTuple):
+    """Kept apart for a gift or for somebody; `kept_for` "" frees it."""
+
+    batch: str
+    containers: tuple[str, ...]
+    kept_for: str = ""
+
+
+class Correct(NamedTuple):
+    """The record of a put-up was wrong. None: as it was. `unknown_day`: nobody knows the day."""
+
+    batch: str
+    made: date | None = None
+    unknown_day: bool = False
+    size: str | None = None
+    note: str | None = None
+    process: tuple[tuple[str, str], ...] | None = None
+    doubt: tuple[str, ...] | None = None
+    possible: str | None = None
+    printed: date | None = None
+
+
+class Reading(NamedTuple):
+    """A place's warmth, °F, and humidity, %. `since` is how many minutes it had been so, None
+    where nobody knows."""
+
+    place: str
+    temp_f: float
+    humidity: float | None = None
+    since: int | None = None
+
+
+class Mark(NamedTuple):
+    """What a power cut did to a container, as older logs recorded it."""
+
+    container: str
+    verdict: Verdict
+    words: str
+
+
+class Outage(NamedTuple):
+    """A power cut of a place. `start` and `end` are local moments ("2026-11-25T18:00"), "" where
+    only the hours are known (older logs); `full` None where nobody knows how full it was."""
+
+    place: str
+    start: str = ""
+    end: str = ""
+    hours: float = 0.0
+    full: bool | None = None
+    max_temp_f: float | None = None
+    ice: bool | None = None
+    marks: tuple[Mark, ...] = ()
+
+
+class PlaceAdded(NamedTuple):
+    place: str
+    name: str
+    climate: Climate
+    parent: str | None = None
+    target_f: float | None = None
+    capacity: int | None = None
+
+
+class PlaceChanged(NamedTuple):
+    """Only what changed; `forget_target`: no target any more, its climate speaks."""
+
+    place: str
+    name: str | None = None
+    climate: Climate | None = None
+    parent: str | None = None
+    target_f: float | None = None
+    forget_target: bool = False
+    capacity: int | None = None
+
+
+class PlaceRemoved(NamedTuple):
+    """The place is no more; `into` is where its stock went, "" where it held none."""
+
+    place: str
+    into: str = ""
+
+
+class FoodAdded(NamedTuple):
+    """A food that the tables do not have."""
+
+    name: str
+    group: Group
+    acidity: Acidity
+    also: tuple[str, ...] = ()
+
+
+class RuleAdded(NamedTuple):
+    """A keeping rule of the household's own."""
+
+    method: Method
+    food: str
+    state: State
+    climate: Climate
+    kind: Kind
+    number: int
+    unit: str
+    why: str = ""
+
+
+class Substitutes(NamedTuple):
+    """What may stand in for a food."""
+
+    food: str
+    others: tuple[str, ...] = ()
+
+
+class Taken(NamedTuple):
+    """Servings of a food that a dish takes."""
+
+    food: str
+    servings: float
+
+
+class Dish(NamedTuple):
+    """A dish of the household's own; none `takes` drops it."""
+
+    name: str
+    takes: tuple[Taken, ...] = ()
+
+
+class Household(NamedTuple):
+    """What kind of household it is; None: as it was. `altitude_ft` is "" where nobody said."""
+
+    altitude_ft: int | None = None
+    people: int | None = None
+    units: str | None = None
+    meals: int | None = None
+
+
+class Ceiling(NamedTuple):
+    """Servings a person a week of a food or a food group, at most; None: as usual again."""
+
+    what: str
+    most: float | None = None
+
+
+class Table(NamedTuple):
+    """How many sit at the table on these days; None: as usual."""
+
+    days: tuple[date, ...]
+    people: int | None = None
+
+
+class Pin(NamedTuple):
+    """A container on a day; None: in the week, on any day."""
+
+    container: str
+    day: date | None = None
+
+
+class DishDay(NamedTuple):
+    name: str
+    day: date
+
+
+class Eaten(NamedTuple):
+    """A day of an entry that was eaten, with the `together` (or id) of what booked it."""
+
+    day: date
+    booked: str
+
+
+class Entry(NamedTuple):
+    """One line of an accepted week. `amount` and `servings` are a meal from bulk."""
+
+    days: tuple[date, ...]
+    containers: tuple[str, ...]
+    why: str
+    thaw_by: date | None = None
+    dish: str = ""
+    amount: str = ""
+    servings: float = 0.0
+    spare: float = 0.0
+    later: float = 0.0
+    until: date | None = None
+    booked: tuple[Eaten, ...] = ()
+
+
+class Planned(NamedTuple):
+    """The week as it is now wished or accepted, whole; `entries` None until it is accepted.
+    `start` None: begin anew. `said` names what was changed."""
+
+    start: date | None = None
+    pins: tuple[Pin, ...] = ()
+    left_out: tuple[str, ...] = ()
+    out: tuple[date, ...] = ()
+    dishes: tuple[DishDay, ...] = ()
+    entries: tuple[Entry, ...] | None = None
+    said: str = ""
+
+
+class Undo(NamedTuple):
+    """These events count no more."""
+
+    events: tuple[str, ...]
+
+
+class Redo(NamedTuple):
+    """These events count again."""
+
+    events: tuple[str, ...]
+
+
+Payload = (
+    PutUp
+    | Ready
+    | Move
+    | Open
+    | Thaw
+    | Use
+    | Discard
+    | Give
+    | Missing
+    | Sign
+    | Count
+    | Rated
+    | Reserved
+    | Correct
+    | Reading
+    | Outage
+    | PlaceAdded
+    | PlaceChanged
+    | PlaceRemoved
+    | FoodAdded
+    | RuleAdded
+    | Substitutes
+    | Dish
+    | Household
+    | Ceiling
+    | Table
+    | Planned
+    | Undo
+    | Redo
+)
+
+#: Name in the log -> class. The names are never changed.
+BY_NAME: dict[str, type[Payload]] = {
+    "put_up": PutUp,
+    "ready": Ready,
+    "move": Move,
+    "open": Open,
+    "thaw": Thaw,
+    "use": Use,
+    "discard": Discard,
+    "give": Give,
+    "missing": Missing,
+    "sign": Sign,
+    "count": Count,
+    "rated": Rated,
+    "reserved": Reserved,
+    "correct": Correct,
+    "reading": Reading,
+    "outage": Outage,
+    "place_added": PlaceAdded,
+    "place_changed": PlaceChanged,
+    "place_removed": PlaceRemoved,
+    "food_added": FoodAdded,
+    "rule_added": RuleAdded,
+    "substitutes": Substitutes,
+    "dish": Dish,
+    "household": Household,
+    "ceiling": Ceiling,
+    "table": Table,
+    "planned": Planned,
+    "undo": Undo,
+    "redo": Redo,
+}
+#: Class -> name in the log.
+NAME_OF = {kind: name for name, kind in BY_NAME.items()}
+
+
+def batch_of(container: str) -> str:
+    """The batch of a container's id."""
+    return container.rpartition(".")[0]
+
+
+def touches(payload: Payload) -> tuple[str, ...]:
+    """The batches whose record an event changes."""
+    if isinstance(payload, Count):
+        named = [
+            batch_of(id_)
+            for id_ in (*(g.container for g in payload.gone), *(b.container for b in payload.back))
+        ]
+        return tuple(dict.fromkeys([*named, *(one.batch for one in payload.new)]))
+    if isinstance(payload, Outage):
+        return tuple(dict.fromkeys(batch_of(one.container) for one in payload.marks))
+    if isinstance(payload, PutUp):
+        taken = (batch_of(part.container) for part in payload.parts)
+        return tuple(dict.fromkeys([payload.batch, *taken]))
+    batch = getattr(payload, "batch", "")
+    return (batch,) if batch else ()
+
+
+def place_of(payload: Payload) -> str:
+    """The place whose own record (name, climate, readings, counts) an event changes, "" for
+    none."""
+    kinds = Reading | Outage | Count | PlaceAdded | PlaceChanged | PlaceRemoved
+    return payload.place if isinstance(payload, kinds) else ""

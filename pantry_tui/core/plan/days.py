@@ -1,0 +1,141 @@
+"""On which day of the week each chosen container is opened, and until when it is eaten.
+
+The nearest dates come on the first days; each food and each group comes on the days that have
+the least of it. Frozen food waits until it can be thawed; a dish keeps its containers together.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from pantry_tui.core.plan.appetite import Appetite, days_from
+from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
+from pantry_tui.core.words import Group
+
+
+@dataclass(slots=True)
+class Chosen:
+    """A container of the week; `day` where it must lie on that day."""
+
+    candidate: Candidate
+    why: Why
+    day: date | None = None
+    dish: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """`length` days from `start`, of which `days` are those on which somebody eats at home."""
+
+    appetite: Appetite
+    start: date
+    out: frozenset[date]
+    length: int = 7
+
+    @property
+    def end(self) -> date:
+        return self.start + timedelta(days=self.length - 1)
+
+    @property
+    def next_week(self) -> date:
+        return self.start + timedelta(days=self.length)
+
+    @property
+    def days(self) -> list[date]:
+        days = days_from(self.start, self.length)
+        return [d for d in days if self.appetite.sit(d) > 0 and d not in self.out]
+
+    @property
+    def factor(self) -> float:
+        """How much is eaten, against a usual week."""
+        return sum(map(self.appetite.sit, self.days)) / (7 * self.appetite.people)
+
+    def earliest(self, one: Candidate) -> date:
+        """Frozen food not before it can be thawed."""
+        return self.start + timedelta(days=one.thaw_days if one.frozen else 0)
+
+    def latest(self, one: Candidate) -> date:
+        """The last day for it in this week."""
+        return max(min(self.end, one.last or self.end), self.earliest(one))
+
+    def possible(self, one: Candidate) -> list[date]:
+        """The days it may be opened on; none when it cannot be eaten before it must go."""
+        last = min(self.end, one.safe_until or self.end)
+        return [day for day in self.days if self.earliest(one) <= day <= last]
+
+
+def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
+    """Every container on its day, and those that cannot be eaten before they must go."""
+    load: dict[date, float] = defaultdict(float)
+    groups: dict[tuple[date, Group], float] = defaultdict(float)
+    foods: dict[tuple[date, str], float] = defaultdict(float)
+    picks: list[Pick] = []
+    missed: list[Candidate] = []
+    for one in sorted(chosen, key=lambda c: (c.day is None, table.latest(c.candidate))):
+        food = one.candidate
+
+        def full(day: date, food: Candidate = food) -> tuple[float, float, float, date]:
+            return foods[day, food.food], groups[day, food.group], load[day], day
+
+        days = _days(one, table, {pick.day for pick in picks})
+        if not days:
+            missed.append(food)
+            continue
+        pick = _pick(one, min(days, key=full), table)
+        picks.append(pick)
+        for day in pick.days:
+            share = food.servings / len(pick.days)
+            load[day] += share
+            groups[day, food.group] += share
+            foods[day, food.food] += share
+    picks.sort(key=lambda pick: (pick.day, pick.dish == "", pick.dish, pick.candidate.food))
+    planned = {pick.candidate.container for pick in picks}
+    order = dict.fromkeys(one.candidate.container for one in chosen)
+    return Menu(tuple(picks), tuple(missed), tuple(name for name in order if name in planned))
+
+
+def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
+    """The day it must lie on, else those in time, on as few days as meals come from the stores."""
+    days = table.possible(one.candidate)
+    if one.day is not None:
+        return [day for day in days if day == one.day] or days
+    in_time = [day for day in days if day <= table.latest(one.candidate)]
+    if len(meals) >= table.appetite.meals:
+        in_time = [day for day in in_time if day in meals] or in_time
+    return in_time or days[:1]
+
+
+def _pick(one: Chosen, day: date, table: Table) -> Pick:
+    """Opened on `day` and eaten day by day, a serving a person, until it is finished."""
+    food = one.candidate
+    last = _finish_by(food, day)
+    days, left = [], food.servings
+    for meal in (d for d in table.days if day <= d <= last):
+        days.append(meal)
+        left -= table.appetite.sit(meal)
+        if left <= 1e-9:
+            break
+    rest = 0.0 if food.bulk else max(0.0, left)
+    later = min(rest, _next_week(table, last, rest))
+    thaw = day - timedelta(days=food.thaw_days) if food.frozen and food.thaw_days else None
+    until = None if last == date.max else last
+    return Pick(food, tuple(days), one.why, thaw, one.dish, rest - later, later, until)
+
+
+def _next_week(table: Table, last: date, rest: float) -> float:
+    """Servings that are eaten after this week's end up to `last`; more than `rest` is not asked."""
+    if last == date.max:
+        return rest
+    return float(sum(map(table.appetite.sit, days_from(table.next_week, (last - table.end).days))))
+
+
+def _finish_by(one: Candidate, day: date) -> date:
+    """Its last day once it is open: the one running, or the one that opening begins."""
+    if one.bulk:
+        return day
+    if one.must:
+        return one.safe_until or date.max
+    return date.max if one.open_days is None else day + timedelta(days=one.open_days)

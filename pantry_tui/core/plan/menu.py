@@ -1,0 +1,105 @@
+"""The words of a week's menu: candidates, dishes, wishes, and what comes out of them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from enum import StrEnum
+
+from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.words import Group
+
+
+class Why(StrEnum):
+    """Why a container is in the week."""
+
+    KEPT = "you put it there"
+    MUST = "its clock runs"
+    DUE = "it falls due this week"
+    DISH = "a dish takes it"
+    BEGIN = "too much of it to begin later"
+    PACE = "it is behind its pace"
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One container that may be eaten, in eating order. `last` is the day by which it is
+    wanted: its nearer date, None where nothing hurries it.
+
+    `open_days` is how long it keeps once open, None where nothing is published. A container of a
+    `bulk` is taken from by the portion.
+    """
+
+    container: str
+    food: str
+    group: Group
+    servings: float
+    last: date | None
+    must: bool = False  # opened or thawed: its clock runs
+    safe_until: date | None = None
+    frozen: bool = False
+    thaw_days: int = 0
+    open_days: int | None = None
+    bulk: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Dish:
+    """A dish of the household's own: servings of each food that it takes."""
+
+    name: str
+    takes: tuple[tuple[str, float], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """What the household said of this week: containers on a day (None: on any day), foods left
+    out, days on which it eats out, dishes on a day."""
+
+    pins: tuple[tuple[str, date | None], ...] = ()
+    left_out: frozenset[str] = frozenset()
+    out: frozenset[date] = frozenset()
+    dishes: Mapping[str, date] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """How far each food is behind its pace, and the servings that each group gives this week while
+    nothing presses (core/needs.py)."""
+
+    credits: Mapping[str, Credit] = field(default_factory=dict)
+    shares: Mapping[str, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Pick:
+    """A container and the days on which it is eaten; the first is the day it is opened.
+
+    `thaw_by` is the day to move it to the fridge, never before the week's start. `later` servings
+    are left for the next week, until `until` where it keeps no longer once open; `spare` servings
+    cannot be finished within its opened life.
+    """
+
+    candidate: Candidate
+    days: tuple[date, ...]
+    why: Why
+    thaw_by: date | None = None
+    dish: str = ""
+    spare: float = 0.0
+    later: float = 0.0
+    until: date | None = None
+
+    @property
+    def day(self) -> date:
+        return self.days[0]
+
+
+@dataclass(frozen=True, slots=True)
+class Menu:
+    """The week's picks by day, and what falls due on days when nobody can eat it. `order` are the
+    containers by how much they press: who eats less than planned leaves the last for later."""
+
+    picks: tuple[Pick, ...]
+    missed: tuple[Candidate, ...]
+    order: tuple[str, ...] = ()

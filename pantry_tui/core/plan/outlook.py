@@ -1,0 +1,146 @@
+"""The outlook: will it last to the next harvest, what will pass its date, how much to put up.
+
+Week by week the earliest date is eaten first, at a steady rate of servings a week. Estimates all:
+servings in a jar and appetites differ from house to house.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from itertools import zip_longest
+from math import ceil
+
+from pantry_tui.core.plan.pace import Pace, Portion, pace
+
+#: Weeks from one harvest to the next.
+YEAR_WEEKS = 52
+
+
+@dataclass(frozen=True, slots=True)
+class Ahead:
+    """One food to its next harvest, in servings. `supply` is what is left at each week's end."""
+
+    pace: Pace
+    rate: float
+    lost: float
+    left: float
+    runs_out: date | None
+    supply: tuple[float, ...]
+
+
+def rate_of(found: Pace, eaten: float | None, ceiling: float) -> float:
+    """Servings a week: as eaten so far where that is known, else what it needs or can give,
+    whichever is more, and never above the ceiling."""
+    wanted = eaten if eaten is not None else max(found.needs, found.can)
+    return min(wanted, ceiling)
+
+
+def ahead(
+    portions: Sequence[Portion],
+    harvest: date,
+    today: date,
+    *,
+    eaten: float | None = None,
+    ceiling: float = float("inf"),
+) -> Ahead:
+    """Simulates from `today` to `harvest`. What is past its date when its week comes is lost."""
+    found = pace(portions, harvest, today)
+    rate = rate_of(found, eaten, ceiling)
+    stock = sorted(portions, key=lambda one: one.by or date.max)
+    left = [one.servings for one in stock]
+    lost = 0.0
+    supply: list[float] = []
+    runs_out: date | None = None
+    week = today
+    while week < harvest:
+        hungry = rate
+        for index, one in enumerate(stock):
+            # A date already past is for this week; one that passes later is lost with its day.
+            if one.by is not None and one.by < week and week > today:
+                lost += left[index]
+                left[index] = 0.0
+            taken = min(left[index], hungry)
+            left[index] -= taken
+            hungry -= taken
+        supply.append(sum(left))
+        if runs_out is None and sum(left) < 1e-9 and week + timedelta(days=7) < harvest:
+            runs_out = week + timedelta(days=6)
+        week += timedelta(days=7)
+    return Ahead(found, rate, lost, sum(left), runs_out, tuple(supply))
+
+
+def together(
+    foods: Sequence[tuple[Ahead, date]],
+    portions: Sequence[Portion],
+    today: date,
+    ceiling: float = float("inf"),
+) -> Ahead:
+    """Several foods as one, a group or the household: each with its own harvest.
+
+    It *needs* what all their dates together ask for, and *can give* what the foods can give, each
+    to its own harvest. It loses what the foods lose, or what all of it loses when no more than the
+    `ceiling` is eaten, whichever is more. It runs out when the last of it does, if no food has had
+    its harvest before.
+    """
+    end = max((harvest for _, harvest in foods), default=today)
+    joint = pace(portions, end, today)
+    can = sum(one.pace.can for one, _ in foods)
+    rate = min(sum(one.rate for one, _ in foods), ceiling)
+    crowded = ahead(portions, end, today, eaten=rate).lost
+    gone = [one.runs_out for one, _ in foods if one.runs_out is not None]
+    first = min((harvest for _, harvest in foods), default=today)
+    empty = len(gone) == len(foods) and gone and max(gone) < first
+    weeks = zip_longest(*(one.supply for one, _ in foods), fillvalue=0.0)
+    return Ahead(
+        Pace(joint.servings, joint.needs, can, joint.tight, joint.due_by_tight),
+        rate,
+        max(sum(one.lost for one, _ in foods), crowded),
+        sum(one.left for one, _ in foods),
+        max(gone) if empty else None,
+        tuple(sum(week) for week in weeks),
+    )
+
+
+def to_put_up(
+    servings_a_week: float,
+    weeks: float,
+    people: int,
+    servings_per_container: float,
+    left_over: float = 0.0,
+    *,
+    given: float = 0.0,
+    spoiled: float = 0.0,
+    margin: float = 0.0,
+) -> int:
+    """Containers to put up: servings a week, times weeks, times people, over servings in one.
+    Extension planning charts reckon so.
+
+    Corrected by what the last year taught: `given` servings go to others, `spoiled` is the share
+    (0 to 1) that came to nothing, `left_over` servings are still there; `margin` is a share on top.
+    """
+    wanted = (servings_a_week * weeks * people + given) * (1 + margin)
+    wanted = wanted / (1 - min(spoiled, 0.9)) - left_over
+    return max(0, ceil(wanted / servings_per_container - 1e-9))
+
+
+def cover(years: int, life_days: int | None) -> float:
+    """Weeks that one putting-up may cover: so many years, never beyond what the food keeps. Where
+    no life is published, one year and no more."""
+    if life_days is None:
+        return float(YEAR_WEEKS)
+    return min(float(YEAR_WEEKS * years), life_days / 7)
+
+
+def shared(missing: float, paces: Mapping[str, float]) -> dict[str, float]:
+    """Servings that each substitute takes over, by its pace; in equal parts where none has one."""
+    whole = sum(paces.values())
+    if whole <= 0:
+        return {food: missing / len(paces) for food in paces}
+    return {food: missing * pace / whole for food, pace in paces.items()}
+
+
+def quarts(servings_a_week: float, weeks: float, people: int, cups_a_serving: float) -> float:
+    """Quarts that a plan of so many servings a week asks for: four cups to a quart."""
+    return servings_a_week * weeks * people * cups_a_serving / 4

@@ -1,0 +1,179 @@
+"""The pace and both alarms in words: "two jars a week, or five pass their best in May"."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from math import ceil, floor
+
+from pantry_tui.core import dates
+from pantry_tui.core.plan.outlook import Ahead
+from pantry_tui.core.plan.pace import Portion, lost_at
+from pantry_tui.core.text import singular
+
+_NUMBERS = (
+    "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+    "eleven", "twelve",
+)  # fmt: skip
+
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September",
+    "October", "November", "December",
+)  # fmt: skip
+
+#: What is only a jar or two is no alarm.
+ALARM = 3
+
+#: And of a crate that is drawn from, so many servings are none.
+BULK_ALARM = 12.0
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """What is counted: `servings` in one of it; `noun` in the plural, "jars" or "servings"."""
+
+    servings: float
+    noun: str
+
+    @property
+    def alarm(self) -> float:
+        """Servings from which on an alarm is worth its words."""
+        return BULK_ALARM if self.noun == "servings" else ALARM * self.servings
+
+    def count(self, servings: float) -> int:
+        """How many, at least one."""
+        return max(1, round(servings / self.servings))
+
+    def some(self, servings: float) -> str:
+        """ "five jars"."""
+        number = self.count(servings)
+        return f"{word(number)} {self.one if number == 1 else self.noun}"
+
+    @property
+    def one(self) -> str:
+        return singular(self.noun)
+
+
+#: Where containers are of several sizes, or drawn from.
+SERVINGS = Unit(1.0, "servings")
+
+
+def word(number: int) -> str:
+    """Small numbers as words."""
+    return _NUMBERS[number] if 0 <= number < len(_NUMBERS) else str(number)
+
+
+def containers(count: int, size: str) -> str:
+    """(1, "half-pint jars") -> "1 half-pint jar"; (2, "1 lb packs") -> "2 x 1 lb packs"."""
+    head, of, tail = " ".join(size.split()).partition(" of ")
+    *before, last = head.split() or ["containers"]
+    if last.isalpha():
+        one = singular(last)
+        last = one if count == 1 else plural(one)
+    words = " ".join([*before, last])
+    return f"{count} {'x ' if words[:1].isdigit() else ''}{words}{of}{tail}"
+
+
+def plural(one: str) -> str:
+    """ "jar" -> "jars", "box" -> "boxes"."""
+    return one + ("es" if one.endswith(("x", "s", "ch", "sh")) else "s")
+
+
+def month(day: date, today: date) -> str:
+    """ "May", or "May 2028" when it is far away."""
+    name = _MONTHS[day.month - 1]
+    return name if (day - today).days < 330 else f"{name} {day.year}"
+
+
+def a_week(rate: float, unit: Unit, *, at_most: bool = False) -> str:
+    """A rate in servings a week as "two jars a week" or "one jar every three weeks". Rounded so
+    that it is enough, or with `at_most` so that it lasts."""
+    each = rate / unit.servings
+    if each < 0.005:
+        return f"no {unit.noun}"
+    if each > 0.95:
+        near = round(each)
+        if abs(near - each) < 0.05:
+            return f"{word(near)} {unit.one if near == 1 else unit.noun} a week"
+        return f"{each:.1f} {unit.noun} a week"
+    weeks = ceil(1 / each - 0.05) if at_most else floor(1 / each + 0.05)
+    return f"one {unit.one} a week" if weeks <= 1 else f"one {unit.one} every {word(weeks)} weeks"
+
+
+def pace_in_words(
+    name: str,
+    parts: list[Portion],
+    found: Ahead,
+    unit: Unit,
+    harvest: date,
+    today: date,
+    passing: str = "pass their date",
+    until: str = "",
+) -> str:
+    """What the pace asks for, in a sentence; `passing` says what happens at the tight date, `until`
+    what it lasts to, where that is not the month of one harvest."""
+    head, until = name.capitalize(), until or month(harvest, today)
+    pace = found.pace
+    if pace.servings < 1e-9:
+        return f"{head}: none left; the next harvest is in {month(harvest, today)}."
+    if pace.tight is not None and pace.needs > pace.can * 1.02:
+        due = [one for one in parts if one.by is not None and one.by <= pace.tight]
+        lost = lost_at(due, pace.can, today)
+        one = unit.count(lost) == 1
+        verb = passing.replace("pass their", "passes its") if one else passing
+        return (
+            f"{head}: {a_week(pace.needs, unit)}, or {word(unit.count(lost))} {verb} "
+            f"in {month(pace.tight, today)}."
+        )
+    slow = "nothing hurries" if pace.tight is None else "nothing passes its date that way"
+    if pace.servings < 1.5 * unit.servings:
+        return f"{head}: {unit.some(pace.servings)} must last to {until}; {slow}."
+    rate = a_week(pace.can, unit, at_most=True)
+    return f"{head}: {rate} last{'s' if rate.startswith('one') else ''} to {until}; {slow}."
+
+
+def hoarding(name: str, found: Ahead, unit: Unit, harvest: date, today: date) -> str:
+    """The alarm that there is too much of it, or ""."""
+    head = name.capitalize()
+    if found.lost >= unit.alarm:
+        tight = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
+        return (
+            f"{head}: eat {a_week(found.pace.needs, unit)}{tight}, or about "
+            f"{unit.some(found.lost)} pass their date."
+        )
+    if found.left >= unit.alarm:
+        return (
+            f"{head}: about {unit.some(found.left)} left over at the harvest in "
+            f"{month(harvest, today)}."
+        )
+    return ""
+
+
+def unwanted(name: str, found: Ahead, unit: Unit) -> str:
+    """What to do with a food that nobody eats, or "" where none of it is left."""
+    if found.pace.servings < 1e-9:
+        return ""
+    by = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
+    return f"{name.capitalize()}: not eaten here; give away {unit.some(found.pace.servings)}{by}."
+
+
+def rationing(name: str, found: Ahead, unit: Unit, harvest: date, today: date) -> str:
+    """The alarm that it will be gone before there is more, or "". Only where the rate is what the
+    household really eats."""
+    if found.runs_out is None or found.pace.servings < unit.alarm:
+        return ""
+    if found.pace.needs > found.pace.can:
+        return ""  # eaten more slowly, some of it would pass its date
+    if short(found, harvest) < unit.alarm:
+        return ""
+    return (
+        f"{name.capitalize()}: gone about {dates.say(found.runs_out)}; "
+        f"{a_week(found.pace.can, unit, at_most=True)} would last to {month(harvest, today)}."
+    )
+
+
+def short(found: Ahead, harvest: date) -> float:
+    """Servings that will be missed between the day it runs out and the harvest."""
+    if found.runs_out is None:
+        return 0.0
+    return found.rate * max(0, (harvest - found.runs_out).days) / 7

@@ -1,0 +1,56 @@
+"""What the household says of a batch at table: again, not again, or what to change."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pantry_tui.core.log.events import Did
+from pantry_tui.core.model import Batch
+from pantry_tui.core.text import clean
+from pantry_tui.core.words import Rating
+from pantry_tui.errors import BadInput
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.pick import batch_named
+
+
+def read_taste(text: str) -> Rating:
+    """("not-again") -> Rating.NOT_AGAIN. Raises BadInput."""
+    said = " ".join(text.lower().replace("-", " ").split())
+    try:
+        return Rating(said)
+    except ValueError:
+        raise BadInput(f"{clean(text)[:40]!r} is none of again, not-again, change.") from None
+
+
+def split(words: Sequence[str]) -> tuple[str, str]:
+    """("not", "again", "too", "sweet") -> the verdict's words and the note."""
+    taken = 2 if [word.lower() for word in words[:2]] == ["not", "again"] else 1
+    return " ".join(words[:taken]), " ".join(words[taken:])
+
+
+def taste(p: Pantry, ref: str, said: str, note: str = "") -> Done:
+    """Keep what was said of a batch, also of one that is eaten up. The last word stands.
+
+    Raises BadInput for an unknown code or word.
+    """
+    batch = batch_named(p, ref)
+    which = read_taste(said)
+    words = clean(note)
+    p.book(p.event(Did.TASTED, batch=batch.id, taste=which.value, note=words))
+    more = f" ({words})" if words else ""
+    return Done(f"Noted of {batch.code} {batch.food.name}: {which}{more}.")
+
+
+def verdicts(p: Pantry, food: str) -> tuple[str, ...]:
+    """The last word on each batch of a food, youngest batch first: "not again: 7C"."""
+    mine = [b for b in p.batches() if b.food.name == food and b.tasted]
+    mine.sort(key=lambda b: (b.tasted[-1].day, b.code), reverse=True)
+    return tuple(beside(batch) for batch in mine)
+
+
+def beside(batch: Batch) -> str:
+    """The last word on a batch, short enough to stand beside a number."""
+    last = batch.tasted[-1]
+    note = f" ({last.note})" if last.note else ""
+    return f"{last.taste}: {batch.code}{note}"

@@ -1,0 +1,267 @@
+"""The published canning process for a food, or a refusal: looked up, never computed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.process import (
+    CANNERS,
+    JARS,
+    PACKS,
+    NotRecommended,
+    ProcessRow,
+    lookup,
+    name_key,
+    read_canner,
+    unsafe_way,
+)
+from pantry_tui.core.words import Acidity, Trust
+from pantry_tui.errors import BadInput
+from pantry_tui.reference.process import load_not_recommended, load_processes
+from pantry_tui.reference.tables import Tables
+
+_SHOWN = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What was asked for, in the tables' words. `name` finds the rows in `published`."""
+
+    name: str
+    facts: FoodFacts | None
+    published: tuple[ProcessRow, ...]
+    advice: NotRecommended | None
+
+    @property
+    def low_acid(self) -> bool:
+        """By the food table; a published mix without acid is low-acid too."""
+        if self.facts is not None and self.facts.acidity is Acidity.LOW_ACID:
+            return True
+        rows = self.published
+        return bool(rows) and all(r.psi is not None and r.acidify == "none" for r in rows)
+
+
+def process(
+    tables: Tables,
+    food: str,
+    jar: str,
+    canner: str,
+    pack: str | None = None,
+    altitude_ft: int = 0,
+) -> dict[str, Any]:
+    """The command contract's JSON: answer "process", "refused" or "not published".
+
+    Minutes, psi, acid and headspace are filled where all options agree on them (time and
+    pressure together), else they stand in the options only, each a pair of its own. Altitude in
+    feet. Figures from memory are told as a reason and never given as the answer. Raises BadInput
+    for an unknown food, jar, canner or pack.
+    """
+    asked = _find(tables, food)
+    size, packed = _jar(jar), _pack(pack)
+    against = _against_way(tables, canner)
+    if against is not None:
+        return against
+    way = _canner(canner)
+    if asked.advice is not None:
+        return _refused(tables, asked.advice)
+    if way == "boiling-water" and asked.low_acid:
+        return _low_acid(tables, asked.name)
+    rows = lookup(asked.published, asked.name, size, way, altitude_ft, packed)
+    firm = [row for row in rows if row.trust is not Trust.MEMORY]
+    recalled = [row for row in rows if row.trust is Trust.MEMORY]
+    if not firm:
+        why = _recalled(tables, recalled) or _missing(asked, size, way, packed, altitude_ft)
+        return _answer("not published", reasons=why)
+    return _published(tables, firm, recalled)
+
+
+def _answer(answer: str, **filled: Any) -> dict[str, Any]:
+    empty = {"minutes": None, "psi": None, "acidify": None, "headspace_in": None}
+    return {"answer": answer, **empty, "options": [], "reasons": [], "sources": [], **filled}
+
+
+def _cite(tables: Tables, row: ProcessRow | NotRecommended) -> str:
+    return f"{tables.sources[row.source]} ({_SHOWN[row.trust]})"
+
+
+# -- what was asked ------------------------------------------------------------------------------
+
+
+def _find(tables: Tables, text: str) -> _Asked:
+    """A published name or one of its other names first, then the food table's names."""
+    rows, advice = load_processes(), load_not_recommended()
+    facts = _facts(tables, text)
+    for name in (text, facts.name if facts else ""):
+        key = name_key(name)
+        warned = next((one for one in advice if key and key in one.names), None)
+        published = tuple(row for row in rows if key in row.names)
+        if warned is not None or published:
+            return _Asked(name, facts, published, warned)
+    if facts is not None:
+        return _Asked(facts.name, facts, (), None)
+    near = ", ".join(tables.index.near(text)) or "nothing near it"
+    raise BadInput(f"{text[:40]!r} is not in the food or canning tables; near it: {near}.")
+
+
+def _facts(tables: Tables, text: str) -> FoodFacts | None:
+    """By the food table. "In" may change the food (halved tomatoes in juice are no tomato
+    juice), so such a name must stand there as a whole."""
+    food = tables.index.find(text)
+    if food is not None and "in" in text.casefold().split():
+        whole = name_key(text) in map(name_key, (food.name, *food.aliases))
+        return tables.facts(text) if whole else None
+    return tables.facts(text)
+
+
+def _jar(text: str) -> str:
+    plain = text.casefold().replace("jars", "").replace("jar", "").strip().removesuffix("s")
+    word = "-".join(plain.split())
+    if word not in JARS:
+        raise BadInput(f"{text[:40]!r} is no jar of the tables: one of {', '.join(JARS)}.")
+    return word
+
+
+def _pack(text: str | None) -> str | None:
+    if not text:
+        return None
+    word = text.casefold().replace("pack", "").strip(" -")
+    if word not in PACKS:
+        raise BadInput(f"{text[:40]!r} is no pack: hot or raw.")
+    return word
+
+
+def _canner(text: str) -> str:
+    canner = read_canner(text)
+    if canner not in CANNERS:
+        raise BadInput(f"{text[:40]!r} is no canner of the tables: one of {', '.join(CANNERS)}.")
+    return canner
+
+
+# -- refusals ------------------------------------------------------------------------------------
+
+
+def _way(prefix: str, key: tuple[str, ...]) -> NotRecommended | None:
+    rows = (one for one in load_not_recommended() if one.food.startswith(prefix))
+    return next((one for one in rows if key in one.names), None)
+
+
+def _against_way(tables: Tables, canner: str) -> dict[str, Any] | None:
+    """A refusal of the way itself (open kettle, oven ...), whatever the food."""
+    listed = _way("Method:", name_key(canner))
+    if listed is not None:
+        return _refused(tables, listed)
+    said = unsafe_way(canner)
+    return None if said is None else _answer("refused", reasons=[said])
+
+
+def _refused(tables: Tables, row: NotRecommended) -> dict[str, Any]:
+    instead = row.alternative[:1].lower() + row.alternative[1:]
+    reasons = [f"{row.food}. {row.reason}.", f"Instead: {instead}."]
+    return _answer("refused", reasons=reasons, sources=[_cite(tables, row)])
+
+
+def _low_acid(tables: Tables, name: str) -> dict[str, Any]:
+    row = _way("Method:", name_key("Method: low-acid food in boiling water"))
+    reasons = [
+        f"{name.capitalize()}: low-acid food may not be canned in boiling water, since the "
+        "spores of botulism live through it.",
+        "Instead: a pressure canner with a tested process, or freeze it.",
+    ]
+    return _answer("refused", reasons=reasons, sources=[_cite(tables, row)] if row else [])
+
+
+# -- answers -------------------------------------------------------------------------------------
+
+
+def _published(
+    tables: Tables, rows: Sequence[ProcessRow], recalled: Sequence[ProcessRow]
+) -> dict[str, Any]:
+    options = _options(tables, rows)
+    pair = len({(one["minutes"], one["psi"]) for one in options}) == 1
+    filled = {
+        key: options[0][key] if len({one[key] for one in options}) == 1 else None
+        for key in ("acidify", "headspace_in")
+    }
+    reasons = [_band(rows[0])]
+    if len(options) > 1 and not pair:
+        reasons.append(
+            "Several processes: the time of one never goes with the pressure of another."
+            if rows[0].psi
+            else "Several processes: take the one for the form that is packed."
+        )
+    reasons += [f"{row.food}: {row.note}." for row in rows if row.note]
+    return _answer(
+        "process",
+        minutes=options[0]["minutes"] if pair else None,
+        psi=options[0]["psi"] if pair else None,
+        **filled,
+        options=options,
+        reasons=list(dict.fromkeys(reasons)) + _recalled(tables, recalled),
+        sources=list(dict.fromkeys(_cite(tables, row) for row in rows)),
+    )
+
+
+def _options(tables: Tables, rows: Sequence[ProcessRow]) -> list[dict[str, Any]]:
+    """One option for every process; packs with the same figures stand together."""
+    groups: dict[tuple[Any, ...], list[ProcessRow]] = {}
+    for row in rows:
+        figures = (row.minutes, row.psi, row.acidify, row.headspace_in, row.source, row.trust)
+        groups.setdefault((row.food, row.option, *figures), []).append(row)
+    return [
+        {
+            "food": alike[0].food,
+            "option": alike[0].option or None,
+            "pack": _packs(alike),
+            "jar": alike[0].jar,
+            "minutes": alike[0].minutes,
+            "psi": alike[0].psi,
+            "acidify": alike[0].adds_acid,
+            "headspace_in": alike[0].headspace_in,
+            "source": _cite(tables, alike[0]),
+        }
+        for alike in groups.values()
+    ]
+
+
+def _packs(rows: Sequence[ProcessRow]) -> str:
+    return " or ".join(pack for pack in PACKS if pack in {row.pack for row in rows})
+
+
+def _band(row: ProcessRow) -> str:
+    if row.high_ft is None:
+        return f"For {row.low_ft:,} ft and above."
+    return f"For {row.low_ft:,} to {row.high_ft:,} ft."
+
+
+def _recalled(tables: Tables, rows: Iterable[ProcessRow]) -> list[str]:
+    """A safety figure from memory is no answer: it is told, with where to look it up."""
+    groups: dict[tuple[Any, ...], list[ProcessRow]] = {}
+    for row in rows:
+        groups.setdefault((row.food, row.minutes, row.psi, row.source), []).append(row)
+    found = []
+    for (food, minutes, psi, source), alike in groups.items():
+        time = f"{minutes} minutes" if psi is None else f"{minutes} minutes at {psi} psi"
+        found.append(
+            f"Recalled and not read, so no answer: {food}, {_packs(alike)} pack, {time}. "
+            f"Look it up: {tables.sources[source]}."
+        )
+    return found
+
+
+def _missing(asked: _Asked, jar: str, canner: str, pack: str | None, altitude_ft: int) -> list[str]:
+    """Which part of what was asked has no published row."""
+    rows = [row for row in asked.published if row.canner == canner]
+    if not rows:
+        other = list(dict.fromkeys(row.canner for row in asked.published))
+        only = f", only for {' and '.join(other)}" if other else ""
+        return [f"No tested process for {asked.name} ({canner}) is in the tables{only}."]
+    if not any(row.jar == jar for row in rows):
+        jars = [one for one in JARS if one in {row.jar for row in rows}]
+        return [f"No process for a {jar} of {asked.name}: published for {', '.join(jars)}."]
+    rows = [row for row in rows if row.jar == jar]
+    if pack is not None and not any(row.pack == pack for row in rows):
+        return [f"No process for {asked.name} packed {pack}: only {rows[0].pack}."]
+    return [f"No process is published for {altitude_ft:,} ft: the {canner} tables stop below."]

@@ -1,0 +1,171 @@
+"""What publications say of a method and a food, both kinds of limit, with sources."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+from pantry_tui.core.dates import span
+from pantry_tui.core.keeping.limits import judge
+from pantry_tui.core.keeping.rules import Rule, Status, closeness, speaking
+from pantry_tui.core.model import Batch, Container, FoodFacts, Stay
+from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Kind, Method, State, Verdict
+from pantry_tui.errors import BadInput
+from pantry_tui.reference.names import method_named
+from pantry_tui.reference.tables import Tables
+
+
+def _food(tables: Tables, text: str) -> FoodFacts:
+    facts = tables.facts(text)
+    if facts is None:
+        near = ", ".join(tables.index.near(text)) or "nothing near it"
+        raise BadInput(f"{text[:60]!r} is not in the food table; near it: {near}.")
+    return facts
+
+
+def _climates(tables: Tables, method: Method, food: FoodFacts, state: State) -> list[Climate]:
+    """The climates that have a rule of their own, warmest first."""
+    rules = tables.book.of(method)
+    return [
+        climate
+        for climate in Climate
+        if any(climate in r.climates for r in speaking(rules, food, method, state, climate))
+    ]
+
+
+def _word(kind: Any, text: str | None, what: str) -> Any:
+    try:
+        return kind(text.strip().lower()) if text else None
+    except ValueError:
+        raise BadInput(f"{text!r} is no {what}: one of {', '.join(kind)}.") from None
+
+
+def keeps(
+    tables: Tables,
+    method: str,
+    food: str,
+    *,
+    climate: str | None = None,
+    temp_f: float | None = None,
+    state: str | None = None,
+    made: date | None = None,
+) -> dict[str, Any]:
+    """The published limits as the command contract's JSON. `made` is day 0 of the state.
+
+    Without a climate: a freezer for what is frozen, else the warmest with a rule that allows it.
+    Temperatures in °F. Raises BadInput for an unknown method, food, climate or state.
+    """
+    how, what = method_named(method), _food(tables, food)
+    standing: State = _word(State, state, "state") or State.SEALED
+    place: Climate | None = _word(Climate, climate, "climate")
+    if place is None:
+        place = _best_climate(tables, how, what, standing)
+    rules = tables.book.of(how)
+    spoken = speaking(rules, what, how, standing, place)
+    answer: dict[str, Any] = {
+        "method": how.value,
+        "food": what.name,
+        "place": place.value,
+        "state": standing.value,
+        "allowed": _allowed(how, what, spoken),
+        "best_by": None,
+        "discard_after": None,
+        "published": {
+            kind.value: _range(rules, what, standing, place, spoken, kind)
+            for kind in (Kind.QUALITY, Kind.SAFETY)
+        },
+        "reasons": [],
+        "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
+    }
+    since = made or date(2000, 1, 1)
+    warmth = temp_f if temp_f is not None else _reference(spoken, place)
+    stay = Stay(since, "", place, standing, warmth, measured=True)
+    container = Container("", "", 1, standing, "", (stay,))
+    judged = judge(Batch("", "", what, how, since), container, tables.book, since)
+    if made is not None and answer["allowed"]:
+        answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
+        answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
+    answer["reasons"] = _reasons(judged.verdict, judged.reasons, spoken, made)
+    answer["reasons"] += _views(tables, rules, what, standing, place)
+    return answer
+
+
+def _reference(spoken: list[Rule], place: Climate) -> float:
+    """The temperature at which the closest figure was published, for a place that is not known."""
+    figures = (rule.temp_f_max for rule in spoken if rule.kind is Kind.QUALITY and rule.use)
+    published = next((temp for temp in figures if temp is not None), None)
+    return ASSUMED_F[place] if published is None else published
+
+
+def _best_climate(tables: Tables, how: Method, what: FoodFacts, standing: State) -> Climate:
+    if how is Method.FROZEN and standing is State.SEALED:
+        return Climate.FREEZER
+    rules = tables.book.of(how)
+    for climate in _climates(tables, how, what, standing):
+        found = speaking(rules, what, how, standing, climate)
+        if _allowed(how, what, found):
+            return climate
+    return Climate.PANTRY
+
+
+def _allowed(how: Method, what: FoodFacts, spoken: list[Rule]) -> bool:
+    if how is Method.BOILING_WATER and what.acidity is Acidity.LOW_ACID:
+        return False
+    return not any(rule.kind is Kind.REFUSE for rule in spoken)
+
+
+def _range(
+    rules: tuple[Rule, ...] | Any,
+    what: FoodFacts,
+    standing: State,
+    place: Climate,
+    spoken: list[Rule],
+    kind: Kind,
+) -> list[Any] | None:
+    """[least, most, unit] of the row in use; None where nothing is published with a number."""
+    fits = [rule for rule in spoken if rule.kind is kind and rule.use is not None]
+    if not fits:
+        return None
+    nearest = closeness(fits[0], what)
+    fits = [rule for rule in fits if closeness(rule, what) == nearest]
+    rule = min(fits, key=lambda one: one.days)
+    return [rule.least, rule.most, rule.unit]
+
+
+def _reasons(
+    verdict: Verdict, said: tuple[str, ...], spoken: list[Rule], made: date | None
+) -> list[str]:
+    if verdict is Verdict.DO_NOT_TASTE:
+        return list(said)
+    if not spoken:
+        return ["No published figure."]
+    lines = list(said) if made else [_figure(rule) for rule in spoken]
+    if not any(rule.use is not None or rule.kind is Kind.REFUSE for rule in spoken):
+        lines.insert(0, "No published figure with a number.")
+    return list(dict.fromkeys(lines))
+
+
+def _figure(rule: Rule) -> str:
+    if rule.use is None:
+        return rule.wording
+    return f"{rule.kind.value}: {span(rule.use, rule.unit)}. {rule.wording}"
+
+
+def _views(
+    tables: Tables, rules: Any, what: FoodFacts, standing: State, place: Climate
+) -> list[str]:
+    """Rows that give no date but should be seen: stricter views, common practice, refused ones."""
+    words = {
+        Status.STRICTER: "Stricter view",
+        Status.LENIENT: "Longer published range, not used",
+        Status.SUPERSEDED: "Superseded, not used",
+        Status.OUTLIER: "Outlier, not used",
+        Status.COMMON: "Common practice, no source",
+    }
+    found = []
+    for rule in rules:
+        fits = closeness(rule, what) >= 0 and rule.state is standing and place in rule.climates
+        if rule.status in words and fits:
+            source = "" if rule.status is Status.COMMON else f" ({tables.cite(rule)})"
+            found.append(f"{words[rule.status]}: {_figure(rule)}{source}")
+    return found

@@ -1,0 +1,266 @@
+"""Paper for the cupboard door: sheets, lid labels, and a calendar of dates.
+
+Plain text and HTML that any browser prints; RFC 5545 for calendars. Whatever a person typed is
+escaped, so that no name can break a sheet.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date, timedelta
+from html import escape
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.log.events import Did
+from pantry_tui.core.log.fold import standing
+from pantry_tui.core.model import Batch
+from pantry_tui.core.text import clean
+from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.rows import DueRow, Label, Sheet
+from pantry_tui.services.stock import view
+from pantry_tui.services.stock.pick import batch_named, name_of
+
+_STYLE = (
+    "body{font-family:sans-serif;margin:1.5em}table{border-collapse:collapse;width:100%}"
+    "td,th{border-bottom:1px solid #888;text-align:left;padding:.25em .5em;vertical-align:top}"
+    ".labels{display:grid;grid-template-columns:repeat(3,1fr);gap:.4em}"
+    ".label{border:1px solid #444;padding:.5em;break-inside:avoid}.code{font-size:1.8em;"
+    "font-weight:bold}@media print{.label{border-color:#000}}"
+)
+HEADS = ("code", "food", "n", "place", "best by", "discard after", "verdict")
+
+
+def sheet(p: Pantry, what: str) -> Sheet:
+    """`due`, `opened`, `week`, `outage`, or the content of a place. Raises BadInput, Refused."""
+    wanted = what.strip().lower()
+    if wanted == "due":
+        return _sheet(p, "Eat first", sorted(view.due(p), key=view.eating_order))
+    if wanted in ("opened", "open"):
+        rows = [row for row in view.due(p) if row.state in (State.OPEN, State.THAWED)]
+        rows.sort(key=view.eating_order)
+        return _sheet(p, "Open or thawed: finish these first", rows)
+    if wanted == "outage":
+        return _outage(p)
+    if wanted == "week":
+        return _fetch(p)
+    place = p.find_place(what)
+    rows = view.due(p, place=p.place_paths()[place.id])
+    return _sheet(p, p.place_paths()[place.id], sorted(rows, key=lambda r: (r.food, r.code)))
+
+
+def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
+    lines = tuple(_cells(row) for row in rows)
+    unfit = any(row.verdict in UNFIT for row in rows)
+    notes = (view.HELP,) if unfit else ()
+    return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, notes)
+
+
+def _fetch(p: Pantry) -> Sheet:
+    """The week's fetch list: one trip, place by place, with what starts to thaw when."""
+    view_ = weeks.week(p)
+    rows = tuple(
+        (
+            clean(take.place),
+            take.code,
+            clean(take.food),
+            take.amount or str(take.count),
+            dates.say(take.day),
+            dates.say(take.thaw_by) if take.thaw_by else "-",
+        )
+        for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))
+    )
+    title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
+    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, view_.notes)
+
+
+def _outage(p: Pantry) -> Sheet:
+    """What the last power cut did to every item, what to use first on top."""
+    cuts = [event for event in standing(p.events) if event.did is Did.OUTAGE]
+    if not cuts:
+        raise Refused("No power cut is booked: see `pantry-tui outage --help`.")
+    last = cuts[-1]
+    rows = []
+    for id_, (verdict, words) in last.data["marks"].items():
+        container = p.stock.containers[id_]
+        food = p.stock.batches[container.batch].food.name
+        where = p.where(container) if container.here else container.fate
+        rows.append((SEVERITY.index(Verdict(verdict)), name_of(p, container), food, where, words))
+    cells = tuple(
+        (code, clean(food), clean(where), words)
+        for _, code, food, where, words in sorted(rows, reverse=True)
+    )
+    title = f"Power cut of {last.data['hours']:g} h, {dates.say(last.day)}"
+    return Sheet(title, ("container", "food", "place", "verdict"), cells, (view.HELP,))
+
+
+def _cells(row: DueRow) -> tuple[str, ...]:
+    return tuple(
+        clean(cell)
+        for cell in (
+            row.code,
+            row.food + row.remark,
+            str(row.count),
+            row.place,
+            dates.say(row.good_until) if row.good_until else "-",
+            dates.say(row.discard_after) if row.discard_after else "-",
+            f"{MARK[row.verdict]} {row.verdict}",
+        )
+    )
+
+
+def sheet_text(page: Sheet) -> str:
+    """In columns, for a plain printer."""
+    if not page.rows:
+        return f"{page.title}\n\nNothing.\n"
+    rows = (page.heads, *page.rows)
+    widths = [max(len(row[i]) for row in rows) for i in range(len(page.heads))]
+    body = [
+        "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip()
+        for row in rows
+    ]
+    return "\n".join([page.title, "", *body, "", *page.notes]).rstrip() + "\n"
+
+
+def sheet_html(page: Sheet) -> str:
+    """A page to print."""
+    head = "".join(f"<th>{escape(one)}</th>" for one in page.heads)
+    body = "".join(
+        "<tr>" + "".join(f"<td>{escape(cell)}</td>" for cell in row) + "</tr>" for row in page.rows
+    )
+    notes = "".join(f"<p>{escape(one)}</p>" for one in page.notes)
+    return _page(page.title, f"<table><tr>{head}</tr>{body}</table>{notes}")
+
+
+def _page(title: str, body: str) -> str:
+    return (
+        f'<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>{escape(title)}'
+        f"</title><style>{_STYLE}</style></head><body><h1>{escape(title)}</h1>{body}</body></html>\n"
+    )
+
+
+def labels(p: Pantry, codes: Sequence[str] = ()) -> list[Label]:
+    """One label a container that stands, for these codes or for every batch put up today."""
+    if codes:
+        batches = [batch_named(p, code) for code in codes]
+    else:
+        batches = [b for b in p.batches() if b.made == p.today]
+        if not batches:
+            raise BadInput("Nothing was put up today: name the lid codes to print.")
+    found = []
+    for batch in batches:
+        for container in p.containers_of(batch):
+            if not container.here:
+                continue
+            found.append(_label(batch, p.judge(container)))
+    return found
+
+
+def _label(batch: Batch, judged: Judgement) -> Label:
+    """A best-by date that lies behind the discard date is left out: the earlier one counts."""
+    best, safe = judged.best_by, judged.discard_after
+    if best and safe and safe < best:
+        best = None
+    return Label(
+        batch.code,
+        clean(batch.food.name),
+        batch.method.value,
+        dates.say(batch.made) if batch.made else "unknown",
+        dates.say(best) if best else "" if safe else "no published figure",
+        _caution(batch, judged.verdict),
+        dates.say(safe) if safe else "",
+    )
+
+
+def _caution(batch: Batch, verdict: Verdict) -> str:
+    """The one caution that must stand on the lid."""
+    if verdict in UNFIT:
+        return f"{verdict.value.upper()}."
+    if batch.method in (Method.PRESSURE, Method.BOILING_WATER):
+        return "Bulging or leaking: do not open."
+    if batch.method is Method.IN_OIL:
+        return "Keep cold; days only."
+    if batch.method in (Method.FROZEN, Method.FREEZER_JAM):
+        return "Thaw in the fridge."
+    if batch.method.needs_cold:
+        return "Keep cold."
+    return "Mould or bad smell: discard."
+
+
+def label_text(found: Sequence[Label]) -> str:
+    """Up to six lines a label, an empty line between, for a label printer."""
+    lines = (
+        (f"{one.code}  {one.food}", one.method, f"made {one.made}", *_dates(one), one.caution)
+        for one in found
+    )
+    return "\n\n".join("\n".join(label) for label in lines) + "\n"
+
+
+def _dates(label: Label) -> list[str]:
+    found = [f"best by {label.best_by}"] if label.best_by else []
+    return found + ([f"discard after {label.discard_after}"] if label.discard_after else [])
+
+
+def label_html(found: Sequence[Label]) -> str:
+    """Three labels across."""
+    body = "".join(
+        f'<div class="label"><div class="code">{escape(one.code)}</div><b>{escape(one.food)}</b>'
+        f"<br>{escape(one.method)}<br>made {escape(one.made)}<br>"
+        f"{'<br>'.join(map(escape, _dates(one)))}<br>{escape(one.caution)}</div>"
+        for one in found
+    )
+    return _page("Lid labels", f'<div class="labels">{body}</div>')
+
+
+def calendar(p: Pantry) -> str:
+    """Every date that lies ahead, as an iCalendar file (RFC 5545), lines folded at 75 octets.
+
+    Of what must not be eaten any more no date is ahead.
+    """
+    lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//pantry-tui//store dates//EN"]
+    stamp = p.today.strftime("%Y%m%dT000000Z")
+    for row in view.due(p):
+        if row.verdict in UNFIT:
+            continue
+        for kind, day in (("Best by", row.good_until), ("Discard after", row.discard_after)):
+            if day is not None and day >= p.today:
+                lines += _event(row, kind, day, stamp)
+    lines.append("END:VCALENDAR")
+    return "".join(f"{part}\r\n" for line in lines for part in _folded(line))
+
+
+def _event(row: DueRow, kind: str, day: date, stamp: str) -> list[str]:
+    what = f"{kind}: {row.count} of {row.code} {clean(row.food)} in {clean(row.place)}"
+    uid = f"{row.container_ids[0].replace('/', '-')}-{kind.split()[0].lower()}-{row.state}"
+    return [
+        "BEGIN:VEVENT",
+        f"UID:{uid}@pantry-tui",
+        f"DTSTAMP:{stamp}",
+        f"DTSTART;VALUE=DATE:{day:%Y%m%d}",
+        f"DTEND;VALUE=DATE:{day + timedelta(days=1):%Y%m%d}",
+        f"SUMMARY:{_escaped(what)}",
+        f"DESCRIPTION:{_escaped(clean(' '.join(row.reasons)))}",
+        "TRANSP:TRANSPARENT",
+        "END:VEVENT",
+    ]
+
+
+def _escaped(text: str) -> str:
+    for sign in ("\\", ";", ","):
+        text = text.replace(sign, "\\" + sign)
+    return text.replace("\n", "\\n")
+
+
+def _folded(line: str) -> Iterator[str]:
+    """Parts of at most 75 octets, the later ones indented; no character is cut in two."""
+    part = ""
+    for char in line:
+        if len((part + char).encode()) > 75:
+            yield part
+            part = " "
+        part += char
+    yield part

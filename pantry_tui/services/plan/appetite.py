@@ -1,0 +1,129 @@
+"""What the household eats of its stores: ceilings a week, dislikes, meals, and who is at table."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from datetime import date, timedelta
+
+from pantry_tui.core import dates
+from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, Appetite, at_table
+from pantry_tui.core.words import Group
+from pantry_tui.errors import BadInput
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.eaten import learned
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.aside import aside
+
+#: Days that may be marked at once.
+_LONGEST = 120
+
+
+def appetite(p: Pantry) -> Appetite:
+    """Its own words first, then what its log shows, then the charts."""
+    return p.once("appetite", lambda: p.appetite(learned(p)))
+
+
+@aside
+def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
+    """Servings a person a week of a food group or a food; 0 for what nobody eats; "usual" forgets.
+
+    Raises BadInput.
+    """
+    name = what.strip().lower()
+    if name not in tuple(Group):
+        facts = p.facts(what)
+        if facts is None:
+            groups = ", ".join(Group)
+            raise BadInput(f"{what!r} is no food and no group; the groups are {groups}.")
+        name = facts.name
+    if servings.strip().lower() == "usual":
+        p.save({f"appetite:{name}": None})
+        return Done(f"{name.capitalize()}: as usual again.")
+    try:
+        most = float(servings)
+    except ValueError:
+        raise BadInput(f"{servings!r} is no number of servings: write 3, 0.5 or usual.") from None
+    if not 0 <= most <= 50:
+        raise BadInput("Servings a person a week lie between 0 and 50.")
+    p.save({f"appetite:{name}": f"{most:g}"})
+    if most == 0:
+        return Done(f"{name.capitalize()} will not be proposed any more.")
+    return Done(f"{name.capitalize()}: at most {most:g} servings a person a week.")
+
+
+@aside
+def set_people(p: Pantry, people: int) -> Done:
+    """How many usually eat from the store. Raises BadInput."""
+    if not 1 <= people <= 100:
+        raise BadInput("The household must be 1 to 100 people.")
+    p.save({"people": str(people)})
+    return Done(f"Planning for {people}.")
+
+
+@aside
+def set_meals(p: Pantry, meals: int) -> Done:
+    """Main meals a week that come from the stores. Raises BadInput."""
+    if not 1 <= meals <= 21:
+        raise BadInput("Main meals a week from the stores are 1 to 21.")
+    p.save({"meals": str(meals)})
+    return Done(f"Planning {meals} main meals a week from the stores.")
+
+
+@aside
+def set_table(p: Pantry, people: int | None, first: date, last: date | None = None) -> Done:
+    """So many sit at the table from `first` to `last`: 0 away, None as usual. Raises BadInput."""
+    end = last or first
+    if end < first:
+        raise BadInput("The last day lies before the first: turn them round.")
+    if (end - first).days >= _LONGEST:
+        raise BadInput(f"At most {_LONGEST} days at once.")
+    if people is not None and not 0 <= people <= 100:
+        raise BadInput("At the table are 0 to 100 people.")
+    value = None if people is None else str(people)
+    days = (first + timedelta(days=n) for n in range((end - first).days + 1))
+    p.save({f"table:{day.isoformat()}": value for day in days})
+    when = dates.say(first) if end == first else f"{dates.say(first)} to {dates.say(end)}"
+    return Done(f"{when}: {'as usual' if people is None else at_table(people)}.")
+
+
+_TABLE = re.compile(r"(away|usual|\d{1,3})(?: (?:on|from))? (.+?)(?: (?:to|until|-) (.+))?")
+
+
+def read_table(p: Pantry, line: str) -> Done:
+    """The same from a line: "away 24 dec to 27 dec", "6 on friday", "usual on friday"."""
+    match = _TABLE.fullmatch(" ".join(line.lower().split()))
+    if match is None:
+        raise BadInput(f"{line[:40]!r}: write away 24 dec to 27 dec, or 6 on friday.")
+    who, first, last = match.groups()
+    people = None if who == "usual" else 0 if who == "away" else int(who)
+    begin = dates.read_coming(first, p.today)
+    return set_table(p, people, begin, dates.read_coming(last, begin) if last else None)
+
+
+def table(p: Pantry) -> Iterator[tuple[date, int]]:
+    """Days ahead on which it is otherwise than usual."""
+    return ((day, n) for day, n in sorted(appetite(p).table.items()) if day >= p.today)
+
+
+def listing(p: Pantry) -> Iterator[str]:
+    """Every ceiling and where it is from; then the days otherwise than usual."""
+    found = appetite(p)
+    yield f"people: {found.people}"
+    yield f"main meals a week from the stores: {found.meals}"
+    for group in Group:
+        chart = "from planning charts" if group in CHARTED else "common practice"
+        origin = _origin(found, group.value, chart)
+        yield f"{group}: {found.group_ceiling(group):.3g} servings a person a week ({origin})"
+    yield f"any one food: {FOOD_CEILING:g} servings a person a week (from planning charts)"
+    for food in sorted({*found.foods, *found.learned} - set(Group)):
+        most = found.food_ceiling(food)
+        yield f"{food}: {most:.3g} servings a person a week ({_origin(found, food, '')})"
+    for day, people in table(p):
+        yield f"{dates.say(day)}: {at_table(people)}"
+
+
+def _origin(found: Appetite, name: str, otherwise: str) -> str:
+    if name in found.groups or name in found.foods:
+        return "yours"
+    return "learned from your log" if name in found.learned else otherwise

@@ -1,0 +1,81 @@
+"""Dishes of the household's own: a name, and what it takes in servings. They live in the log."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from pantry_tui.core.log.events import Did
+from pantry_tui.core.log.fold import standing
+from pantry_tui.core.plan.menu import Dish
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Done
+
+_EXAMPLE = 'write "bean soup = 4 runner beans, 4 chicken stock"'
+_TAKES = re.compile(r"\s*(\d{1,3}(?:\.\d{1,2})?)\s+(.+?)\s*")
+
+
+def dishes(p: Pantry) -> Sequence[Dish]:
+    """All that stand, by name."""
+    found: dict[str, Dish] = {}
+    for event in standing(p.events):
+        if event.did is Did.DISH:
+            name = event.data["name"]
+            takes = tuple((food, float(servings)) for food, servings in event.data["takes"])
+            found[name] = Dish(name, takes)
+    return [dish for _, dish in sorted(found.items()) if dish.takes]
+
+
+def keep(p: Pantry, line: str) -> Done:
+    """A dish from "bean soup = 4 runner beans, 4 chicken stock"; an older one of that name goes.
+
+    Raises BadInput.
+    """
+    name, equals, rest = line.partition("=")
+    name = " ".join(name.lower().split())
+    if not name or not equals or len(name) > 60:
+        raise BadInput(f"A dish needs a name and what it takes, in servings: {_EXAMPLE}.")
+    takes: dict[str, float] = {}
+    for part in rest.split(","):
+        food, servings = _take(p, part)
+        takes[food] = takes.get(food, 0.0) + servings
+    p.book(p.event(Did.DISH, name=name, takes=list(takes.items())))
+    return Done(f"Kept {say(Dish(name, tuple(takes.items())))}.")
+
+
+def _take(p: Pantry, part: str) -> tuple[str, float]:
+    match = _TAKES.fullmatch(part)
+    if match is None:
+        raise BadInput(f"{part.strip()[:40]!r} is no part of a dish: {_EXAMPLE}.")
+    facts = p.facts(match[2])
+    if facts is None:
+        near = ", ".join(p.tables.index.near(match[2])) or "none"
+        raise BadInput(f"{match[2]!r} is no known food; near it: {near}.")
+    servings = float(match[1])
+    if not 0 < servings <= 200:
+        raise BadInput("A dish takes more than 0 and at most 200 servings of a food.")
+    return facts.name, servings
+
+
+def drop(p: Pantry, name: str) -> Done:
+    """Plan it no more. Raises Refused."""
+    dish = named(p, name)
+    p.book(p.event(Did.DISH, name=dish.name, takes=[]))
+    return Done(f"The dish {dish.name} is not planned any more.")
+
+
+def named(p: Pantry, name: str) -> Dish:
+    """The dish of that name. Raises Refused."""
+    wanted = " ".join(name.lower().split())
+    for dish in dishes(p):
+        if dish.name == wanted:
+            return dish
+    known = ", ".join(dish.name for dish in dishes(p)) or f"none yet, {_EXAMPLE}"
+    raise Refused(f"There is no dish called {wanted[:60]!r}; there are: {known}.")
+
+
+def say(dish: Dish) -> str:
+    """ "bean soup: 4 servings of runner beans, 4 of chicken stock"."""
+    takes = ", ".join(f"{servings:g} {food}" for food, servings in dish.takes)
+    return f"{dish.name} ({takes})"

@@ -1,0 +1,126 @@
+"""What the household really eats of its stores, learned from its log.
+
+Unrecorded use that a round finds counts as eaten: somebody ate it, and nobody wrote it down. It is
+spread evenly over the time since the round before, because nobody knows the day. What is
+*missing* (none of it was there) does not count: it may be lost. Only recorded uses tell how full a
+full week was.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import date, timedelta
+
+from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING
+from pantry_tui.core.words import Group
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.portions import UNRECORDED, born, leavings
+
+#: Weeks looked back on, and weeks of use that must be there before anything is learned.
+YEAR = 52
+LEARNED_AFTER = 8
+
+_WINDOW = timedelta(weeks=YEAR)
+
+
+def eaten_a_week(p: Pantry) -> dict[str, float]:
+    """Servings a week of each food, for the whole household, over the weeks of the last year in
+    which there was any of it; only foods that were there eight weeks or more since their first use.
+
+    Weeks without any count for nothing: strawberries that are gone by January were not eaten more
+    slowly for that.
+    """
+    return p.once("eaten a week", lambda: _eaten_a_week(p))
+
+
+def by_week(p: Pantry) -> Mapping[str, Sequence[float]]:
+    """Recorded servings of each food in each of the last 52 weeks, the oldest first; the last is
+    the seven days up to today."""
+    return p.once("eaten by week", lambda: _by_week(p))
+
+
+def best_weeks(p: Pantry) -> tuple[dict[str, float], dict[Group, float]]:
+    """Servings of a full week, for the whole household, by food and by group: the mean of the
+    fullest quarter of the weeks since it was first eaten, once that is eight weeks ago."""
+    foods = by_week(p)
+    groups: dict[Group, list[float]] = defaultdict(lambda: [0.0] * YEAR)
+    for name, weeks in foods.items():
+        facts = p.facts(name)
+        if facts is not None:
+            groups[facts.group] = [a + b for a, b in zip(groups[facts.group], weeks, strict=True)]
+    return (
+        {food: best for food, weeks in foods.items() if (best := _fullest(weeks)) is not None},
+        {group: best for group, weeks in groups.items() if (best := _fullest(weeks)) is not None},
+    )
+
+
+def learned(p: Pantry) -> dict[str, float]:
+    """Ceilings that the log shows, servings a person a week, by group and by food (`best_weeks`).
+
+    Never below half of the usual ceiling: what was seldom proposed must not vanish.
+    """
+    foods, groups = best_weeks(p)
+    found = {food: max(best / p.people, FOOD_CEILING / 2) for food, best in foods.items()}
+    found |= {g.value: max(best / p.people, CEILING[g] / 2) for g, best in groups.items()}
+    return found
+
+
+def _eaten_a_week(p: Pantry) -> dict[str, float]:
+    since = p.today - _WINDOW
+    total: dict[str, float] = defaultdict(float)
+    first: dict[str, date] = {}
+    for one in leavings(p):
+        if one.fate not in ("used", UNRECORDED) or one.end <= since or one.end > p.today:
+            continue
+        food = p.stock.batches[p.stock.containers[one.container].batch].food.name
+        days = max(1, (one.end - one.start).days)
+        total[food] += one.servings * min(days, (one.end - since).days) / days
+        first[food] = min(first.get(food, one.end), max(one.start, since))
+    weeks = _weeks_there(p, first)
+    return {food: total[food] / weeks[food] for food in total if weeks[food] >= LEARNED_AFTER}
+
+
+def _weeks_there(p: Pantry, first: dict[str, date]) -> dict[str, float]:
+    """Weeks since `first` in which some of a food stood in store, the week it ran out whole."""
+    spans: dict[str, list[tuple[date, date]]] = defaultdict(list)
+    for container in p.stock.containers.values():
+        batch = p.stock.batches[container.batch]
+        since = first.get(batch.food.name)
+        if since is None:
+            continue
+        end = p.today
+        if container.ended is not None:
+            end = min(p.today, container.ended + timedelta(days=7))
+        start = max(since, born(batch, container))
+        if start < end:
+            spans[batch.food.name].append((start, end))
+    return {food: _covered(spans[food]) / 7 for food in first}
+
+
+def _covered(spans: Iterable[tuple[date, date]]) -> int:
+    """Days that lie in at least one span."""
+    days, until = 0, date.min
+    for start, end in sorted(spans):
+        days += max(0, (end - max(start, until)).days)
+        until = max(until, end)
+    return days
+
+
+def _by_week(p: Pantry) -> dict[str, list[float]]:
+    found: dict[str, list[float]] = defaultdict(lambda: [0.0] * YEAR)
+    for one in leavings(p):
+        back = (p.today - one.end).days // 7
+        if one.fate == "used" and 0 <= back < YEAR:
+            food = p.stock.batches[p.stock.containers[one.container].batch].food.name
+            found[food][YEAR - 1 - back] += one.servings
+    return dict(found)
+
+
+def _fullest(weeks: Sequence[float]) -> float | None:
+    first = next((i for i, servings in enumerate(weeks) if servings > 0), len(weeks))
+    since = sorted(weeks[first:], reverse=True)
+    if len(since) < LEARNED_AFTER:
+        return None
+    quarter = since[: max(1, len(since) // 4)]
+    return sum(quarter) / len(quarter)

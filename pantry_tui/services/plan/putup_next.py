@@ -1,0 +1,294 @@
+"""How much to put up at the next harvest, in containers and in pounds of fresh crop.
+
+Servings a week (as really eaten, else by the last year's book, else as much as the stock can give)
+times the weeks to cover; what was given away in the last year on top, what spoiled made up for,
+what will be left over taken off. Never for longer than the food keeps.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from pantry_tui.core.keeping.exposure import stretches
+from pantry_tui.core.keeping.limits import judge
+from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.plan import pace_words as saying
+from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
+from pantry_tui.core.plan.pace_words import SERVINGS, Unit
+from pantry_tui.core.text import clean, singular
+from pantry_tui.core.words import State, Trust
+from pantry_tui.reference.yields import load_yields
+from pantry_tui.services.books.losses import TOO_MUCH
+from pantry_tui.services.books.rows import FoodYear
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.portions import born, leavings, whole
+from pantry_tui.services.plan.servings import weight
+
+#: Size words that tell a volume; of other containers no pounds are reckoned.
+_VOLUMES = ("half-pint", "half pint", "pint", "quart", "half-gallon", "gallon")
+
+#: Containers put up so long ago say nothing of the household's usual way any more.
+_USUAL = timedelta(days=730)
+
+#: A year of a food that runs for less than this says little.
+_TELLING = timedelta(weeks=8)
+
+_TRUST = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """What a person asks of the plan: a share on top, and how many years to cover."""
+
+    margin: float = 0.0
+    years: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Usual:
+    """How the household usually keeps a food: one container that stands for all of its kind."""
+
+    batch: Batch
+    container: Container
+    servings: float
+    unit: Unit
+
+
+@dataclass(frozen=True, slots=True)
+class Demand:
+    """Servings a week of one food and where the figure is from; what the last year corrects."""
+
+    a_week: float
+    source: str
+    known: bool
+    given: float = 0.0
+    spoiled: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Next:
+    """What to put up next of one food."""
+
+    count: int
+    pounds: float | None
+    crop: str
+    note: str
+    reckoning: str
+    short_lived: str
+
+
+def containers_by_food(p: Pantry) -> dict[str, list[Container]]:
+    """Every container there ever was, by the name of its food."""
+
+    def gather() -> dict[str, list[Container]]:
+        found: dict[str, list[Container]] = defaultdict(list)
+        for container in p.stock.containers.values():
+            found[p.stock.batches[container.batch].food.name].append(container)
+        return found
+
+    return p.once("containers by food", gather)
+
+
+def usual(p: Pantry, containers: Sequence[Container]) -> Usual:
+    """The kind of container most were put up in within two years (else ever); a youngest one."""
+    days = {c.id: born(p.stock.batches[c.batch], c) for c in containers}
+    lately = [c for c in containers if p.today - days[c.id] <= _USUAL] or list(containers)
+    kinds: dict[tuple[str, str, float], list[Container]] = defaultdict(list)
+    for one in lately:
+        batch = p.stock.batches[one.batch]
+        kinds[batch.method.value, batch.size, whole(p, one)].append(one)
+    most = max(kinds.values(), key=lambda some: (len(some), max(days[c.id] for c in some)))
+    youngest = max(most, key=lambda c: (days[c.id], c.id))
+    batch = p.stock.batches[youngest.batch]
+    size = whole(p, youngest)
+    return Usual(batch, youngest, size, Unit(size, noun(batch.size)))
+
+
+def noun(size: str) -> str:
+    """ "pint jar" -> "jars"; "box of 12" -> "boxes"; "" -> "containers"."""
+    words = clean(size).split(" of ")[0].split()
+    if not words or not words[-1].isalpha():
+        return "containers"
+    return saying.plural(singular(words[-1].lower()))
+
+
+def unit_of(p: Pantry, standing: Sequence[Container], way: Usual) -> Unit:
+    """Containers, where all that stand are of one size and none is drawn from; else servings."""
+    sizes = {(whole(p, c), noun(p.stock.batches[c.batch].size)) for c in standing}
+    if any(c.amount for c in standing) or way.container.amount or len(sizes) > 1:
+        return SERVINGS
+    return way.unit
+
+
+def demand(
+    p: Pantry, eaten: float | None, can: float, years: Sequence[FoodYear], way: Usual,
+    containers: Sequence[Container],
+) -> Demand:  # fmt: skip
+    """What the household wants of one food; `eaten` is what its log says, None when not yet."""
+    telling = [year for year in years if (year.end or p.today) - year.start >= _TELLING]
+    closed = [year for year in telling if year.end is not None]
+    last = closed[-1] if closed else telling[-1] if telling else None
+    a_week, source, known = can, "as much as the stock can give", False
+    if eaten is not None:
+        a_week, source, known = eaten, "as eaten", True
+    elif closed and last is not None:
+        gone = (last.eaten + last.unrecorded) * way.servings
+        a_week, source, known = gone / _weeks(last, containers), "by last year's book", True
+    if last is None:
+        return Demand(a_week, source, known)
+    held = last.opening + last.made
+    spoiled = _spoiled(p, last, containers) / held if held else 0.0
+    return Demand(a_week, source, known, last.given * way.servings, min(0.5, spoiled))
+
+
+def _weeks(year: FoodYear, containers: Sequence[Container]) -> float:
+    """Weeks of a closed year in which there was any of it: what ran out early was wanted longer."""
+    end = year.end
+    assert end is not None
+    if year.closing == 0:
+        ended = [c.ended for c in containers if c.ended and year.start <= c.ended < end]
+        end = min(end, max(ended, default=end) + timedelta(days=7))
+    return max(1.0, (end - year.start).days / 7)
+
+
+def _spoiled(p: Pantry, year: FoodYear, containers: Sequence[Container]) -> int:
+    """Containers that came to nothing in that year, though there was not too much of them."""
+    mine = {container.id for container in containers}
+    return sum(
+        one.container in mine
+        and one.fate in ("discarded", "lost")
+        and one.why not in TOO_MUCH
+        and year.start <= one.end < (year.end or date.max)
+        for one in leavings(p)
+    )
+
+
+def life_days(p: Pantry, way: Usual) -> int | None:
+    """Days of quality that a fresh container has in its usual place, None without a figure."""
+    stays = way.container.stays
+    stay = next((one for one in stays if one.state is State.SEALED), stays[0])
+    fresh = replace(stay, since=p.today)
+    container = Container(
+        way.container.id,
+        way.batch.id,
+        1,
+        fresh.state,
+        fresh.place,
+        stretches((fresh,), p.stock.places),
+    )
+    batch = replace(way.batch, made=p.today, printed=None, doubt=(), suspect="")
+    judged = judge(batch, container, p.book_of_rules, p.today)
+    ends = [day for day in (judged.best_by, judged.discard_after) if day is not None]
+    return (min(ends) - p.today).days if ends else None
+
+
+def plan(p: Pantry, name: str, wanted: Demand, way: Usual, left: float, ask: Ask) -> Next:
+    """What to put up of `name`; `left` servings will be left over at the harvest."""
+    life = life_days(p, way)
+    weeks = cover(ask.years, life)
+
+    def needed(servings: float) -> int:
+        return to_put_up(
+            wanted.a_week,
+            weeks,
+            1,
+            servings,
+            left,
+            given=wanted.given,
+            spoiled=wanted.spoiled,
+            margin=ask.margin,
+        )
+
+    count = needed(way.servings)
+    pounds, crop, note = fresh_pounds(p, way, count)
+    each = _crate_pounds(way)
+    if each is not None:
+        pounds = float(needed(way.servings / each))  # a crate need not be full
+    said = _reckoning(wanted, weeks, left, ask, way, count)
+    return Next(count, pounds, crop, note, said, _short_lived(name, life, weeks, ask))
+
+
+def _reckoning(
+    wanted: Demand, weeks: float, left: float, ask: Ask, way: Usual, count: int
+) -> str:  # fmt: skip
+    parts = [f"{wanted.a_week:.1f} servings a week ({wanted.source}) for {weeks:.0f} weeks"]
+    if weeks < YEAR_WEEKS * ask.years - 1:
+        parts[0] += ", as long as it keeps"
+    if wanted.given:
+        parts.append(f"{wanted.given:.0f} to give away as in the last year")
+    if ask.margin:
+        parts.append(f"{ask.margin:.0%} on top")
+    if wanted.spoiled >= 0.005:
+        parts.append(f"{wanted.spoiled:.0%} for what spoiled")
+    if left >= 0.5:
+        parts.append(f"less {left:.0f} left over")
+    each = f"{way.servings:g} in one"
+    return f"{'; '.join(parts)}; {each}: {saying.containers(count, way.batch.size)}."
+
+
+def _short_lived(name: str, life: int | None, weeks: float, ask: Ask) -> str:
+    head = name.capitalize()
+    if life is None:
+        if ask.years == 1:
+            return ""
+        return f"{head}: no published figure for how long it keeps, so one year is covered."
+    if weeks >= YEAR_WEEKS * ask.years - 1:
+        return ""
+    return f"{head}: keeps {_span(life)} at its best, so no more than that is covered."
+
+
+def _span(days: int) -> str:
+    if days < 21:
+        return f"{days} days"
+    return f"{days // 7} weeks" if days < 90 else f"{round(days / 30.44)} months"
+
+
+def fresh_pounds(p: Pantry, way: Usual, count: int) -> tuple[float | None, str, str]:
+    """(pounds, crop, a note with the source) for `count` containers; None where nothing is
+    published for this food, method and size."""
+    if way.container.amount or _first_amount(way):
+        return _of_crates(way, count)
+    found = load_yields().get((way.batch.food.name, way.batch.method))
+    if found is None or not way.batch.size.lower().startswith(_VOLUMES):
+        return None, "", ""
+    food = p.tables.index.find(way.batch.food.name)
+    a_pint = food.servings_per_pint if food and food.servings_per_pint else 4.0
+    pounds = count * way.servings / a_pint * found.per_pint
+    words = "; ".join(filter(None, (found.wording, "an estimate" if found.weak else "")))
+    source = f"{p.tables.sources[found.source]} ({_TRUST.get(found.trust, found.trust)})"
+    return round(pounds, 1), found.crop, f"{words}; {source}" if words else source
+
+
+def _first_amount(way: Usual) -> str:
+    return dict(way.batch.process).get("amount", "")
+
+
+def _crate_pounds(way: Usual) -> float | None:
+    """Pounds in a full crate; None for what is not drawn from, or not by weight."""
+    amount = _first_amount(way) or way.container.amount
+    return weight(amount) if amount else None
+
+
+def _of_crates(way: Usual, count: int) -> tuple[float | None, str, str]:
+    """A crate takes its own weight of the crop."""
+    pounds = _crate_pounds(way)
+    if pounds is None:
+        return None, "", ""
+    note = "the crop itself, as it was put up last"
+    return round(count * pounds, 1), way.batch.food.name, note
+
+
+def target(p: Pantry, wanted: Demand, way: Usual, older: float) -> int:
+    """Containers that this year's harvest was asked for; `older` servings were there before."""
+    weeks = cover(1, life_days(p, way))
+    return to_put_up(
+        wanted.a_week, weeks, 1, way.servings, older, given=wanted.given, spoiled=wanted.spoiled
+    )
+
+
+def containers(servings: float, way: Usual) -> int:
+    """Whole containers that hold so many servings."""
+    return to_put_up(servings, 1, 1, way.servings)

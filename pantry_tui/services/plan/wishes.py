@@ -1,0 +1,249 @@
+"""What the household says of a week: this on that day, not this one, another instead, we eat out,
+this dish. Nothing is booked by it; the rest of the week arranges itself anew.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from datetime import date, timedelta
+
+from pantry_tui.core import dates
+from pantry_tui.core.model import Container
+from pantry_tui.core.plan.menu import Candidate, Pick
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import weekdraft
+from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.candidates import candidates
+from pantry_tui.services.plan.dishes import named
+from pantry_tui.services.plan.week import accept_anew, days_ahead, menu_of
+from pantry_tui.services.plan.weekdraft import Entry, WeekDraft
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.aside import aside
+from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
+
+
+def pin(p: Pantry, ref: str, day: date) -> Done:
+    """Eat it on that day; the oldest of a batch, or the very container. Refuses what is unfit."""
+    draft, on = _draft(p), _ahead(p, day)
+    container = _meant(p, draft, ref)
+    one = _candidate(p, container)
+    soonest = max(p.today, draft.start) + timedelta(days=one.thaw_days)
+    if on < soonest:
+        raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
+    if one.safe_until is not None and on > one.safe_until:
+        raise Refused(f"{_say(p, container)} must be eaten by {dates.say(one.safe_until)}.")
+    return _keep(p, _pinned(draft, container, on), f"{_say(p, container)} on {dates.say(on)}.")
+
+
+def shift(p: Pantry, ref: str, by: int) -> Done:
+    """A day later (1) or earlier (-1) than it is planned."""
+    draft = _draft(p)
+    pick = _planned(p, draft, ref)
+    return pin(p, _name(p, pick), pick.day + timedelta(days=by))
+
+
+def unpin(p: Pantry, ref: str) -> Done:
+    """It may lie on any day again; of an accepted week it stays a part."""
+    draft = _draft(p)
+    container = _meant(p, draft, ref)
+    pins = tuple(pin for pin in draft.wishes.pins if pin[0] != container.id)
+    if draft.plan is not None and pins != draft.wishes.pins:
+        pins = (*pins, (container.id, None))
+    return _keep(p, draft.with_wishes(pins=pins), f"{_say(p, container)} on any day again.")
+
+
+def keep(p: Pantry, ref: str, day: date) -> Done:
+    """It stays on that day, or, kept before, may lie on any again."""
+    draft = weekdraft.load(p)
+    if draft.plan is not None:
+        raise Refused("The week is accepted, so all of it stays where it is: shift it instead.")
+    held = _meant(p, draft, ref).id
+    pinned = any(id_ == held for id_, _ in draft.wishes.pins)
+    return unpin(p, ref) if pinned else pin(p, ref, day)
+
+
+def leave_out(p: Pantry, ref: str) -> Done:
+    """Nothing of that food this week, or again if it was left out. A lid code or a food."""
+    draft = _draft(p)
+    food = _food(p, ref)
+    if food in draft.wishes.left_out:
+        left = draft.wishes.left_out - {food}
+        return _keep(p, draft.with_wishes(left_out=left), f"{food.capitalize()} may come again.")
+    of_food = {
+        c.id for c in p.stock.containers.values() if p.stock.batches[c.batch].food.name == food
+    }
+    pins = tuple(pin for pin in draft.wishes.pins if pin[0] not in of_food)
+    left = draft.wishes.left_out | {food}
+    said = f"No {food} this week."
+    return _keep(p, draft.with_wishes(left_out=left, pins=pins), said)
+
+
+def swap(p: Pantry, ref: str) -> Done:
+    """Another food of the same group on that day, the one that should go first; the food it takes
+    the place of is left out this week. Raises Refused when there is none."""
+    draft = _draft(p)
+    pick = _planned(p, draft, ref)
+    eats = appetite(p)
+    planned = {one.candidate.food for one in menu_of(p, draft).picks} | draft.wishes.left_out
+    for one in candidates(p, max(draft.start, p.today)):
+        soonest = max(p.today, draft.start) + timedelta(days=one.thaw_days)
+        in_time = one.safe_until is None or pick.day <= one.safe_until
+        if (
+            one.group is pick.candidate.group
+            and one.food not in planned
+            and eats.eats(one.food, one.group)
+            and soonest <= pick.day
+            and in_time
+        ):
+            break
+    else:
+        group = pick.candidate.group
+        raise Refused(f"No other {group} can be eaten on {dates.say(pick.day)}: leave it out.")
+    instead = p.stock.containers[one.container]
+    old = pick.candidate
+    gone = {c.candidate.container for c in menu_of(p, draft).picks if c.candidate.food == old.food}
+    pins = tuple(pin for pin in draft.wishes.pins if pin[0] not in gone)
+    changed = draft.with_wishes(pins=pins, left_out=draft.wishes.left_out | {old.food})
+    said = f"{_say(p, instead)} on {dates.say(pick.day)} instead of {old.food}."
+    return _keep(p, _pinned(changed, instead, pick.day), said)
+
+
+def out(p: Pantry, day: date) -> Done:
+    """Nobody cooks that day; what was planned moves. Said again: at home after all."""
+    draft, on = _draft(p), _ahead(p, day)
+    days = draft.wishes.out ^ {on}
+    pins = tuple((id_, None if at == on else at) for id_, at in draft.wishes.pins)
+    dishes = {name: at for name, at in draft.wishes.dishes.items() if at != on}
+    said = f"{dates.say(on)}: you eat out." if on in days else f"{dates.say(on)}: you eat at home."
+    return _keep(p, draft.with_wishes(out=days, pins=pins, dishes=dishes), said)
+
+
+def cook(p: Pantry, name: str, day: date) -> Done:
+    """A dish on a day; said again for that day, not any more. Raises Refused when it lacks food."""
+    draft, on = _draft(p), _ahead(p, day)
+    dish = named(p, name)
+    asked = dict(draft.wishes.dishes)
+    if asked.pop(dish.name, None) == on:
+        said = f"{dish.name.capitalize()} is not asked for any more."
+        return _keep(p, draft.with_wishes(dishes=asked), said)
+    changed = _loosened(p, draft, dish.name).with_wishes(dishes={**asked, dish.name: on})
+    menu = menu_of(p, replace(changed, plan=None))
+    mine = [one for one in menu.picks if one.dish == dish.name and one.day == on]
+    if not mine:
+        takes = ", ".join(f"{servings:g} {food}" for food, servings in dish.takes)
+        raise Refused(
+            f"{dish.name.capitalize()} cannot be made on {dates.say(on)}: it takes {takes} "
+            "servings, fit to eat and thawed by then."
+        )
+    if draft.plan is not None:
+        changed = _gathered(changed, [one.candidate.container for one in mine], on)
+    return _keep(p, changed, f"{dish.name.capitalize()} on {dates.say(on)}.")
+
+
+def _loosened(p: Pantry, draft: WeekDraft, dish: str) -> WeekDraft:
+    """What an accepted week has in that dish may lie on any day."""
+    held = set(_pins(p, [entry for entry in draft.plan or () if entry.dish == dish]))
+    return draft.with_wishes(
+        pins=tuple((id_, None if (id_, at) in held else at) for id_, at in draft.wishes.pins)
+    )
+
+
+def _gathered(draft: WeekDraft, containers: Sequence[str], day: date) -> WeekDraft:
+    """Those containers on that day; other meals from the same crate stay where they are."""
+    others = tuple(
+        (id_, at) for id_, at in draft.wishes.pins if id_ not in containers or at not in (None, day)
+    )
+    return draft.with_wishes(pins=(*others, *((id_, day) for id_ in containers)))
+
+
+# -- the draft ------------------------------------------------------------------------------------
+
+
+def _draft(p: Pantry) -> WeekDraft:
+    """The week that runs; an accepted one with its plan as wishes, so that only what is asked for
+    changes."""
+    draft = weekdraft.load(p)
+    if draft.plan is None:
+        return draft
+    return draft.with_wishes(pins=_pins(p, draft.plan))
+
+
+def _pins(p: Pantry, entries: Iterable[Entry]) -> tuple[tuple[str, date], ...]:
+    """What is still to be eaten of them, each container on its day."""
+    return tuple(
+        (id_, max(days[0], p.today))
+        for entry in entries
+        if (days := days_ahead(p, entry))
+        for id_ in entry.containers
+    )
+
+
+@aside
+def _keep(p: Pantry, draft: WeekDraft, said: str) -> Done:
+    if draft.plan is None:
+        weekdraft.save(p, draft)
+    else:
+        accept_anew(p, draft)
+    return Done(said)
+
+
+def _pinned(draft: WeekDraft, container: Container, day: date) -> WeekDraft:
+    others = tuple(pin for pin in draft.wishes.pins if pin[0] != container.id)
+    return draft.with_wishes(pins=(*others, (container.id, day)))
+
+
+def _ahead(p: Pantry, day: date) -> date:
+    """A day of this week that lies ahead. Raises BadInput."""
+    week = weekdraft.load(p)
+    last = week.end
+    if not max(p.today, week.start) <= day <= last:
+        raise BadInput(
+            f"{dates.say(day)} is not ahead in this week: name a day up to {dates.say(last)}."
+        )
+    return day
+
+
+def _meant(p: Pantry, draft: WeekDraft, ref: str) -> Container:
+    """The container of a reference: of a batch the one that is planned, else the oldest."""
+    if "/" not in ref:
+        code = batch_named(p, ref).code
+        for pick in menu_of(p, draft).picks:
+            if _name(p, pick).startswith(f"{code}/"):
+                return p.stock.containers[pick.candidate.container]
+    return containers_named(p, ref, ours=True)[0]
+
+
+def _planned(p: Pantry, draft: WeekDraft, ref: str) -> Pick:
+    """The pick of a reference. Raises Refused when it is not in the week."""
+    container = _meant(p, draft, ref)
+    for pick in menu_of(p, draft).picks:
+        if pick.candidate.container == container.id:
+            return pick
+    raise Refused(f"{_say(p, container)} is not in this week: put it on a day first.")
+
+
+def _candidate(p: Pantry, container: Container) -> Candidate:
+    """As it may be eaten, also when nothing is published on it, since it was asked for.
+
+    Raises Refused when it is unfit.
+    """
+    for one in candidates(p, p.today, unknown=True, asked={container.id}):
+        if one.container == container.id:
+            return one
+    raise Refused(f"{_say(p, container)} is {p.judge(container).verdict}: it cannot be planned.")
+
+
+def _food(p: Pantry, ref: str) -> str:
+    """The food of a lid code, or the food named."""
+    facts = p.facts(ref)
+    return facts.name if facts is not None else batch_named(p, ref).food.name
+
+
+def _name(p: Pantry, pick: Pick) -> str:
+    return name_of(p, p.stock.containers[pick.candidate.container])
+
+
+def _say(p: Pantry, container: Container) -> str:
+    return f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"

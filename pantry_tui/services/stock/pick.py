@@ -1,0 +1,104 @@
+"""From what a person types (7C, 7C/3) to batches and containers, oldest fitting one first."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from pantry_tui.core.keeping.rotation import order_key
+from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.model import Batch, Container
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+
+
+def batch_named(p: Pantry, ref: str) -> Batch:
+    """The batch of a reference. Raises BadInput with near codes."""
+    code = normal_code(ref.partition("/")[0])
+    batch = p.batch(code)
+    if batch is not None:
+        return batch
+    near = sorted(b.code for b in p.batches() if code and b.code[:1] == code[:1])[:5]
+    hint = f"near it: {', '.join(near)}" if near else "`pantry-tui due` lists the codes"
+    raise BadInput(f"No batch has the lid code {ref.partition('/')[0]!r}; {hint}.")
+
+
+def ordered(p: Pantry, containers: Sequence[Container]) -> list[Container]:
+    """In the order they should be eaten."""
+    return sorted(containers, key=lambda c: order_key(p.stock.batches[c.batch], c, p.judge(c)))
+
+
+def containers_named(
+    p: Pantry,
+    ref: str,
+    count: int = 1,
+    fits: Callable[[Container], bool] = lambda _container: True,
+    doing: str = "be taken",
+    *,
+    ours: bool = False,
+    first: Callable[[Container], int] = lambda _container: 0,
+) -> list[Container]:
+    """The `count` containers meant, the oldest fitting ones unless one is named. With `ours`, what
+    is kept apart for somebody is passed over, unless it is named, and a food's name will do for a
+    code; `first` ranks them before their dates do.
+
+    Raises BadInput for an unknown code or number, Refused when too few are there.
+    """
+    _, slash, number = ref.partition("/")
+    name = _food_named(p, ref) if ours and not slash else None
+    batch = _batch_of_food(p, name, fits, first) if name else batch_named(p, ref)
+    everything = p.containers_of(batch)
+    if slash:
+        if count > 1:
+            raise BadInput(f"{ref} is one container: name the batch alone for {count} of it.")
+        named = [c for c in everything if str(c.number) == number.strip()]
+        if not named:
+            raise BadInput(f"{batch.code} has no container {number.strip()!r}.")
+        if not named[0].here:
+            raise Refused(f"{batch.code}/{number} is already {named[0].fate}.")
+        if not fits(named[0]):
+            raise Refused(f"{batch.code}/{number} is {named[0].state}: it cannot {doing} now.")
+        return named
+    here = [c for c in everything if c.here]
+    fitting = ordered(p, [c for c in here if fits(c)])
+    kept = [c for c in fitting if ours and c.reserved]
+    fitting = [c for c in fitting if c not in kept]
+    if count < 1:
+        raise BadInput("The count must be 1 or more.")
+    if not here:
+        raise Refused(f"Nothing of {batch.code} {batch.food.name} is left.")
+    if kept and len(fitting) < count:
+        raise Refused(
+            f"The rest of {batch.code} {batch.food.name} is kept for {kept[0].reserved}: name the "
+            f"one you mean, like {name_of(p, kept[0])}, or free it with `reserve --free`."
+        )
+    if not fitting:
+        raise Refused(f"No container of {batch.code} can {doing}: all are {here[0].state}.")
+    if len(fitting) < count:
+        raise Refused(f"Only {len(fitting)} of {batch.code} {batch.food.name} can {doing}.")
+    return sorted(fitting, key=first)[:count]
+
+
+def _food_named(p: Pantry, ref: str) -> str | None:
+    """The food that `ref` names, where it is no lid code."""
+    facts = p.facts(ref) if p.batch(normal_code(ref)) is None else None
+    return facts.name if facts is not None else None
+
+
+def _batch_of_food(
+    p: Pantry,
+    name: str,
+    fits: Callable[[Container], bool],
+    first: Callable[[Container], int],
+) -> Batch:
+    """The batch of a food that holds the container to take first. Raises Refused for none."""
+    all_here = (c for c in p.stock.containers.values() if c.here)
+    mine = ordered(p, [c for c in all_here if p.stock.batches[c.batch].food.name == name])
+    if not mine:
+        raise Refused(f"There is nothing of {name} in the store.")
+    best = min(mine, key=lambda c: (not fits(c), bool(c.reserved), first(c)))
+    return p.stock.batches[best.batch]
+
+
+def name_of(p: Pantry, container: Container) -> str:
+    """ "7C/3"."""
+    return f"{p.stock.batches[container.batch].code}/{container.number}"

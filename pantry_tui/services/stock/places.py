@@ -1,0 +1,117 @@
+"""Places: add and list."""
+
+from __future__ import annotations
+
+from pantry_tui.core.amounts import read_temperature
+from pantry_tui.core.log.events import Did
+from pantry_tui.core.words import Climate
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Done, Shelf
+from pantry_tui.services.stock.view import shelves
+
+
+def read_climate(text: str | None) -> Climate:
+    """A climate by its word. Raises BadInput naming them all."""
+    try:
+        return Climate((text or "").strip().lower())
+    except ValueError:
+        known = ", ".join(Climate)
+        raise BadInput(f"Every place needs a climate, one of {known}; got {text!r}.") from None
+
+
+def add(
+    p: Pantry,
+    name: str,
+    climate: str,
+    inside: str | None = None,
+    temp_f: float | None = None,
+    capacity: int | None = None,
+) -> Done:
+    """A new place, nested in `inside` if given. Temperature in °F."""
+    shown = " ".join(name.split())
+    if not shown:
+        raise BadInput("A place needs a name.")
+    kind = read_climate(climate)
+    _check(temp_f, capacity)
+    parent = p.find_place(inside).id if inside else None
+    for place in p.stock.places.values():
+        if place.parent == parent and place.name.lower() == shown.lower():
+            raise Refused(f"There is already a place called {shown!r} there.")
+    id_ = "p" + p.next_id()
+    p.book(
+        p.event(
+            Did.PLACE_ADDED,
+            id=id_,
+            name=shown,
+            climate=kind.value,
+            parent=parent,
+            target_f=temp_f,
+            capacity=capacity,
+        )
+    )
+    return Done(f"Added the place {p.place_paths()[id_]} ({kind}).")
+
+
+def change(
+    p: Pantry,
+    place: str,
+    *,
+    name: str | None = None,
+    climate: str | None = None,
+    temp_f: float | None = None,
+    capacity: int | None = None,
+) -> Done:
+    """Change a place from today on; what stood there before keeps the warmth it had. °F."""
+    old = p.find_place(place)
+    shown = " ".join((name or old.name).split())
+    kind = read_climate(climate) if climate else old.climate
+    _check(temp_f, capacity)
+    same = kind is old.climate
+    target = temp_f if temp_f is not None else (old.target_f if same else None)
+    p.book(
+        p.event(
+            Did.PLACE_CHANGED,
+            id=old.id,
+            name=shown,
+            climate=kind.value,
+            parent=old.parent,
+            target_f=target,
+            capacity=capacity if capacity is not None else old.capacity,
+        )
+    )
+    now = p.stock.places[old.id]
+    return Done(f"Changed {p.place_paths()[old.id]}: {kind}, {now.target:g} F.")
+
+
+def _check(temp_f: float | None, capacity: int | None) -> None:
+    if temp_f is not None and not -60 <= temp_f <= 130:
+        raise BadInput(f"{temp_f:g} F is no temperature for a place: give -60 to 130 F.")
+    if capacity is not None and capacity < 1:
+        raise BadInput("A capacity must be 1 or more.")
+
+
+def add_line(p: Pantry, line: str) -> Done:
+    """A new place from "shelf 3, pantry, in basement, 55F, room for 40"; name and climate first.
+
+    Raises BadInput naming the part that is not understood.
+    """
+    name, *rest = [part.strip() for part in line.split(",")]
+    inside: str | None = None
+    temp: float | None = None
+    capacity: int | None = None
+    for part in rest[1:]:
+        if part.lower().startswith("in "):
+            inside = part[3:]
+        elif part.lower().startswith("room for ") and part[9:].isdecimal():
+            capacity = int(part[9:15])
+        elif part[:1].isdigit() or part[:1] == "-":
+            temp = read_temperature(part, p.bare_degree)
+        else:
+            raise BadInput(f"{part[:40]!r} is not understood: write in PLACE, 55F or room for 40.")
+    return add(p, name, rest[0] if rest else "", inside, temp, capacity)
+
+
+def listing(p: Pantry) -> list[Shelf]:
+    """All places in path order."""
+    return shelves(p)

@@ -1,0 +1,110 @@
+"""The round in the app: one key where it agrees, digits where it does not, nothing lost."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import Input, Static
+
+from pantry_tui.app.main import PantryApp
+from pantry_tui.app.screens.count import RoundScreen
+from pantry_tui.app.widgets.rowtable import RowTable
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import places, view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        places.add(pantry, "larder", "pantry")
+        for line in (
+            "4 pint jars peaches, boiling-water canned, larder",
+            "12 pint jars runner beans, pressure canned, larder",
+            "2 jars strawberry jam, jam, larder",
+        ):
+            putup.put_up(pantry, putup.read(pantry, line))
+        yield pantry
+
+
+def counted(pilot: Pilot[None]) -> list[str]:
+    table = pilot.app.screen.query_one(RowTable)
+    return [line.cells[-1].plain for line in table.lines]
+
+
+def counts(p: Pantry) -> dict[str, int]:
+    return {row.food: row.count for row in view.due(p)}
+
+
+async def test_a_place_is_counted_with_one_key_a_line(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1")
+        assert isinstance(pilot.app.screen, RoundScreen)
+        await pilot.press("enter")  # peaches agree
+        await pilot.press("1", "0", "enter")  # ten beans, not twelve
+        assert counted(pilot) == ["4", "10 !", ""]
+        await pilot.press("space")  # jam agrees
+        await pilot.press("f", "escape", "1")
+        await pilot.pause()
+        assert counts(p) == {"peaches": 4, "runner beans": 10, "strawberry jam": 2}
+        assert p.stock.places[next(iter(p.stock.places))].checked == TODAY
+
+
+async def test_it_is_left_and_goes_on_at_the_same_line(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "enter")
+        await pilot.press("escape")
+        assert not isinstance(pilot.app.screen, RoundScreen)
+    with open_pantry(p.path, TODAY) as again:
+        async with PantryApp(again).run_test(size=(80, 24)) as pilot:
+            await pilot.press("c", "1")
+            assert counted(pilot) == ["4", "", ""]
+            assert pilot.app.screen.query_one(RowTable).cursor_row == 1
+            await pilot.press("up", "backspace")
+            assert counted(pilot) == ["", "", ""]
+
+
+async def test_what_is_unlisted_is_added_and_a_wrong_line_is_mended(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "plus")
+        pilot.app.screen.query_one(Input).value = "1 jar zzyzx, dried"
+        await pilot.press("enter")
+        assert pilot.app.screen.query_one(Input).value == "1 jar zzyzx, dried", "nothing is lost"
+        pilot.app.screen.query_one(Input).value = "1 jar plums, boiling-water canned"
+        await pilot.press("enter")
+        await pilot.press("f", "escape", "1")
+        await pilot.pause()
+        assert counts(p)["plums"] == 1
+
+
+async def test_z_takes_back_the_last_count_before_anything_that_was_booked(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("u")
+        booked = len(p.events)
+        await pilot.press("c", "1", "enter", "5", "enter", "plus")
+        pilot.app.screen.query_one(Input).value = "1 jar plums, boiling-water canned"
+        await pilot.press("enter", "z")
+        assert "plums" in str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert len(counted(pilot)) == 3
+        await pilot.press("z")
+        assert counted(pilot)[1] == "" and counted(pilot)[0] != ""
+        assert pilot.app.screen.query_one(RowTable).cursor_row == 1
+        await pilot.press("z")
+        assert counted(pilot) == ["", "", ""] and len(p.events) == booked
+        await pilot.press("z")
+        assert len(p.events) == booked + 1, "then what was booked before"
+
+
+async def test_a_round_in_which_nothing_was_counted_is_not_booked(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "f")
+        assert "Count a line first" in str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert isinstance(pilot.app.screen, RoundScreen)
+        assert p.stock.places[next(iter(p.stock.places))].checked is None

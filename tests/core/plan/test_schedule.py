@@ -1,0 +1,290 @@
+"""What to open this week, against plans reckoned by hand, and the laws."""
+
+from __future__ import annotations
+
+from collections import defaultdict, deque
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from pantry_tui.core.plan.schedule import Ceilings, Credit, Lot
+from pantry_tui.core.plan.schedule import choose as choose_with_spare
+
+EACH_THREE = Ceilings({"beans": 3, "peas": 3}, {"vegetable": 4})
+
+
+def jars(food: str, number: int, last: int | None, servings: float = 1) -> list[Lot]:
+    return [Lot(food, "vegetable", servings, last)] * number
+
+
+def choose(lots: list[Lot], ceilings: Ceilings, *more: object, **named: object) -> list[int]:
+    found = choose_with_spare(lots, ceilings, *more, **named)  # type: ignore[arg-type]
+    return [opening.lot for opening in found]
+
+
+def names(lots: list[Lot], chosen: list[int]) -> list[str]:
+    return [lots[i].food for i in chosen]
+
+
+def test_a_big_pile_is_begun_before_a_small_one_that_falls_due_sooner() -> None:
+    lots = [*jars("peas", 2, 5), *jars("beans", 30, 11)]
+    assert names(lots, choose(lots, EACH_THREE))[0] == "beans"
+
+
+def test_a_pile_that_fills_every_week_until_its_date_is_saved_whole() -> None:
+    lots = [*jars("beans", 30, 9), *jars("peas", 2, 5)]
+    weeks, lost = run(lots, EACH_THREE, 10)
+    assert lost == 0
+    assert [week["beans"] for week in weeks] == [3] * 10
+
+
+def test_how_many_weeks_a_food_has_to_spare() -> None:
+    (opening,) = choose_with_spare([Lot("beans", "vegetable", 3, 8)], EACH_THREE)
+    assert opening.spare == pytest.approx(9 - 2 / 3)  # nine weeks less two thirds of one
+
+
+def test_a_food_behind_its_pace_comes_first_where_nothing_presses() -> None:
+    lots = [*jars("beans", 3, 20), *jars("peas", 3, 30)]
+    assert names(lots, choose(lots, EACH_THREE))[0] == "beans"
+    assert names(lots, choose(lots, EACH_THREE, credits={"peas": Credit(12, 1)}))[0] == "peas"
+    assert names(lots, choose(lots, EACH_THREE, credits={"beans": Credit(-11, 1)}))[0] == "peas"
+    lots = [*jars("beans", 3, 3), *jars("peas", 3, 30)]
+    assert names(lots, choose(lots, EACH_THREE, credits={"peas": Credit(99, 1)}))[0] == "beans"
+
+
+def test_with_time_enough_the_nearer_date_comes_first() -> None:
+    lots = [*jars("beans", 3, 11), *jars("peas", 2, 5)]
+    assert names(lots, choose(lots, EACH_THREE))[0] == "peas"
+
+
+def test_of_one_food_the_order_given_holds_and_its_nearest_date_still_counts() -> None:
+    old = jars("beans", 2, None)  # past their best: nothing hurries them, but they are the oldest
+    lots = [*jars("peas", 3, 9), *old, *jars("beans", 9, 3)]
+    assert names(lots, choose(lots, EACH_THREE))[:2] == ["beans", "beans"]
+    assert choose(lots, EACH_THREE)[:3] == [3, 4, 5]
+    lots = [*old, *jars("beans", 12, 3)]  # four weeks' worth in four weeks: the old ones wait
+    assert choose(lots, EACH_THREE) == [2, 3, 4]
+
+
+def test_two_piles_alike_share_the_week() -> None:
+    lots = [*jars("beans", 10, 20), *jars("peas", 10, 20)]
+    assert sorted(names(lots, choose(lots, EACH_THREE))) == ["beans", "beans", "peas", "peas"]
+
+
+def test_what_is_open_takes_its_room() -> None:
+    lots = jars("beans", 5, 20)
+    opened = [Lot("peas", "vegetable", 2, 0), Lot("beans", "vegetable", 1, 0)]
+    assert choose(lots, EACH_THREE, already=opened) == [0]
+
+
+def test_nothing_is_opened_when_nobody_is_there() -> None:
+    assert choose(jars("beans", 5, 0), EACH_THREE, coming=[0]) == []
+
+
+def test_a_big_jar_waits_when_its_rest_would_spoil_while_all_are_away() -> None:
+    big = [Lot("beans", "vegetable", 4, 20)]
+    assert choose(big, EACH_THREE, coming=[1, 1]) == [0]
+    assert choose(big, EACH_THREE, coming=[1, 0]) == []
+    assert choose([replace(big[0], days=30)], EACH_THREE, coming=[1, 0]) == [0]
+    assert choose([replace(big[0], last=0)], EACH_THREE, coming=[1, 0]) == [0]
+
+
+def test_a_third_of_what_keeps_three_days_must_find_room_this_week() -> None:
+    coming = [1, 1.5]
+    opened = [Lot("peas", "vegetable", 2, 0)]
+    big = Lot("beans", "vegetable", 6, 20)
+    assert choose([big], EACH_THREE, coming, opened) == [0]
+    assert choose([replace(big, days=2)], EACH_THREE, coming, opened) == []
+    assert choose([big], EACH_THREE, coming, [replace(opened[0], servings=2.5)]) == []
+
+
+def test_days_away_bring_a_date_nearer() -> None:
+    # Three weeks of beans by week 5; of peas one serving by week 4. Away in weeks 1 to 3, the
+    # beans have 3 - 2 weeks to spare, the peas 2 - 2/9.
+    lots = [*jars("peas", 1, 4), *jars("beans", 9, 5)]
+    assert names(lots, choose(lots, EACH_THREE))[0] == "beans"
+    lots = [*jars("peas", 1, 2), *jars("beans", 9, 5)]
+    assert names(lots, choose(lots, EACH_THREE))[0] == "peas"
+    assert names(lots, choose(lots, EACH_THREE, coming=[1, 1, 1, 0, 0, 0]))[0] == "beans"
+
+
+def test_while_nothing_presses_a_group_gives_its_share_to_the_nearest_container() -> None:
+    lots = [*jars("beans", 40, 50, servings=4)]
+    wide = Ceilings({}, {"vegetable": 40})
+    assert len(choose(lots, wide)) == 10
+    for share, containers in ((9.0, 2), (10.0, 3), (1.9, 0), (2.0, 1)):
+        assert len(choose(lots, wide, shares={"vegetable": share})) == containers
+    due = jars("beans", 40, 3, servings=4)
+    assert len(choose(due, wide, shares={"vegetable": 2.0})) == 10, "these cannot wait"
+
+
+def test_a_jar_that_two_weeks_could_not_finish_is_opened_all_the_same() -> None:
+    big = [Lot("beans", "vegetable", 16, 40)] * 2
+    assert choose(big, EACH_THREE) == [0]
+    assert choose(big, EACH_THREE, already=[Lot("beans", "vegetable", 1, 0)]) == []
+
+
+FOODS = ["beans", "peas", "jam"]
+piles = st.lists(
+    st.builds(
+        Lot,
+        st.sampled_from(FOODS),
+        st.just("vegetable"),
+        st.integers(1, 12),
+        st.one_of(st.none(), st.integers(0, 12)),
+        st.sampled_from([1, 2, 3, 7, 30]),
+    ),
+    max_size=10,
+)
+tables = st.builds(
+    lambda food, group: Ceilings({name: food for name in FOODS}, {"vegetable": group}),
+    st.integers(0, 6),
+    st.integers(0, 9),
+)
+calendars = st.lists(st.sampled_from([0.0, 0.5, 1.0, 1.5]), max_size=4)
+
+
+def run(
+    lots: list[Lot], ceilings: Ceilings, horizon: int, coming: list[float] | None = None
+) -> tuple[list[dict[str, float]], float]:
+    """Servings of each food by week when every week is chosen so, all in containers of one serving,
+    and how many pass their date."""
+    left = [replace(lot, servings=1) for lot in lots for _ in range(int(lot.servings))]
+    weeks, lost = [], 0
+    for week in range(horizon):
+        chosen = set(choose(left, ceilings, (coming or [])[week:]))
+        eaten: dict[str, float] = defaultdict(float)
+        for i in chosen:
+            eaten[left[i].food] += 1
+        weeks.append(eaten)
+        left = [lot for i, lot in enumerate(left) if i not in chosen]
+        lost += sum(lot.last == 0 for lot in left)
+        left = [replace(lot, last=lot.last and lot.last - 1) for lot in left if lot.last != 0]
+    return weeks, lost
+
+
+def least_lost(lots: list[Lot], ceilings: Ceilings, horizon: int) -> float:
+    """What must be lost by any plan: the whole less the largest flow from lots through the weeks
+    of their foods to the weeks of the group, along shortest ways (whole numbers only)."""
+    room: dict[tuple[object, object], float] = defaultdict(float)
+    ways: dict[object, set[object]] = defaultdict(set)
+
+    def way(a: object, b: object, most: float) -> None:
+        room[a, b] = most
+        ways[a].add(b)
+        ways[b].add(a)
+
+    due = [lot for lot in lots if lot.last is not None and lot.last < horizon]
+    for i, lot in enumerate(due):
+        assert lot.last is not None
+        way("shelf", i, lot.servings)
+        for week in range(lot.last + 1):
+            way(i, (lot.food, week), lot.servings)
+            way((lot.food, week), week + 0.5, ceilings.of_food(lot.food))
+            way(week + 0.5, "table", ceilings.of_group(lot.group))
+    eaten = 0.0
+    while True:
+        come: dict[object, object] = {"shelf": "shelf"}
+        queue = deque(["shelf"])
+        while queue and "table" not in come:
+            here = queue.popleft()
+            for there in ways[here]:
+                if there not in come and room[here, there] > 0:
+                    come[there] = here
+                    queue.append(there)  # type: ignore[arg-type]
+        if "table" not in come:
+            return sum(lot.servings for lot in due) - eaten
+        steps: list[tuple[object, object]] = []
+        at: object = "table"
+        while at != "shelf":
+            steps.append((come[at], at))
+            at = come[at]
+        by = min(room[step] for step in steps)
+        for a, b in steps:
+            room[a, b] -= by
+            room[b, a] += by
+        eaten += by
+
+
+@given(piles, tables)
+def test_no_plan_loses_less_than_must_be_lost(lots: list[Lot], ceilings: Ceilings) -> None:
+    _, lost = run(lots, ceilings, 13)
+    assert lost >= least_lost(lots, ceilings, 13)
+
+
+@given(piles, st.integers(1, 6))
+def test_where_only_the_foods_have_ceilings_nothing_more_is_lost_than_must_be(
+    lots: list[Lot], food: int
+) -> None:
+    ceilings = Ceilings(dict.fromkeys(FOODS, food), {})
+    lots = [replace(lot, days=30) for lot in lots]
+    _, lost = run(lots, ceilings, 13)
+    assert lost == least_lost(lots, ceilings, 13)
+    higher = Ceilings(dict.fromkeys(FOODS, food + 1), {})
+    assert run(lots, higher, 13)[1] <= lost
+
+
+@given(piles, tables, calendars, piles)
+def test_only_what_is_there_and_good_is_opened_and_only_while_its_share_fits(
+    lots: list[Lot], ceilings: Ceilings, coming: list[float], already: list[Lot]
+) -> None:
+    chosen = choose(lots, ceilings, coming, already)
+    factor = coming[0] if coming else 1.0
+    food: dict[str, float] = defaultdict(float)
+    group = 0.0
+    for lot in already:
+        taken = min(
+            lot.servings,
+            ceilings.of_food(lot.food) * factor - food[lot.food],
+            ceilings.of_group("vegetable") * factor - group,
+        )
+        food[lot.food] += taken
+        group += taken
+    assert len(set(chosen)) == len(chosen)
+    for i in chosen:
+        one = lots[i]
+        if one.servings > 2 * min(ceilings.of_food(one.food), ceilings.of_group("vegetable")):
+            assert not food[one.food], "one that no two weeks could finish, and nothing beside it"
+            return
+        food[one.food] += one.servings
+        group += one.servings
+        beyond = one.servings * (1 - 1 / max(2, one.days))
+        assert food[one.food] - beyond <= ceilings.of_food(one.food) * factor + 1e-6
+        assert group - beyond <= ceilings.of_group("vegetable") * factor + 1e-6
+
+
+@given(piles, tables)
+def test_no_container_is_left_that_the_week_has_room_for(
+    lots: list[Lot], ceilings: Ceilings
+) -> None:
+    lots = [replace(lot, days=30) for lot in lots]
+    chosen = choose(lots, ceilings)
+    food: dict[str, float] = defaultdict(float)
+    for i in chosen:
+        food[lots[i].food] += lots[i].servings
+    for i, lot in enumerate(lots):
+        usual = min(ceilings.of_food(lot.food), ceilings.of_group("vegetable"))
+        if i not in chosen and lot.servings <= 2 * usual:
+            free = min(
+                ceilings.of_food(lot.food) - food[lot.food],
+                ceilings.of_group("vegetable") - sum(food.values()),
+            )
+            assert free <= 0 or free < lot.servings / 30
+
+
+@given(piles, tables, calendars, st.randoms(use_true_random=False))
+def test_the_order_of_the_foods_does_not_matter(
+    lots: list[Lot], ceilings: Ceilings, coming: list[float], random: object
+) -> None:
+    def kinds(some: list[Lot]) -> list[tuple[str, float, int | None]]:
+        lots = [replace(lot, days=3) for lot in some]
+        return [
+            (lots[i].food, lots[i].servings, lots[i].last) for i in choose(lots, ceilings, coming)
+        ]
+
+    foods = list(FOODS)
+    random.shuffle(foods)  # type: ignore[attr-defined]
+    other = [lot for food in foods for lot in lots if lot.food == food]
+    assert kinds(lots) == kinds(other)

@@ -1,0 +1,244 @@
+"""The week against plans made by hand, and its laws over random pantries."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.menu import Candidate, Dish, Needs, Pick, Why, Wishes
+from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.plan.week import plan
+from pantry_tui.core.words import Group
+
+START = date(2026, 11, 25)
+TWO = Appetite(2)
+
+
+def jar(name: str, food: str = "beans", servings: float = 4.0, **more: object) -> Candidate:
+    facts = {"group": Group.VEGETABLE, "last": None, **more}
+    return Candidate(name, food, servings=servings, **facts)  # type: ignore[arg-type]
+
+
+def day(number: int) -> date:
+    return START + timedelta(days=number)
+
+
+def eaten(picks: Sequence[Pick]) -> list[str]:
+    return [pick.candidate.container for pick in picks]
+
+
+# -- what and when -------------------------------------------------------------------------------
+
+
+def test_open_ones_go_before_all_even_above_a_ceiling() -> None:
+    none = Appetite(2, groups={"vegetable": 1.0})
+    jars = [jar(f"{n}", must=True, safe_until=day(2)) for n in range(3)]
+    found = plan(jars, none, START, Needs())
+    assert sorted(eaten(found.picks)) == ["0", "1", "2"]
+    assert all(pick.why is Why.MUST and pick.day <= day(2) for pick in found.picks)
+
+
+def test_an_open_jar_that_keeps_for_weeks_is_not_in_the_way_of_what_is_due() -> None:
+    little = Appetite(2, groups={"relish": 2.0})
+    jam = jar("1", "jam", group=Group.RELISH, must=True, last=day(60))
+    pesto = jar("2", "pesto", group=Group.RELISH, last=day(1), open_days=3)
+    assert sorted(eaten(plan([jam, pesto], little, START, Needs()).picks)) == ["1", "2"]
+    later = jar("2", "pesto", group=Group.RELISH, last=day(40), open_days=3)
+    assert eaten(plan([jam, later], little, START, Needs()).picks) == ["1"]
+
+
+def test_a_big_jar_is_planned_on_as_many_days_as_it_takes() -> None:
+    found = plan([jar("1", servings=6, last=day(3), open_days=3)], TWO, START, Needs())
+    (pick,) = found.picks
+    assert len(pick.days) == 3 and pick.spare == 0
+    too_much = plan([jar("1", servings=12, last=day(1), open_days=3)], TWO, START, Needs())
+    (pick,) = too_much.picks
+    assert len(pick.days) == 4 and pick.spare == 4
+
+
+def test_a_roast_starts_to_thaw_in_time() -> None:
+    roast = jar("1", "beef", group=Group.MEAT, frozen=True, thaw_days=3, last=day(1))
+    (pick,) = plan([roast], TWO, START, Needs()).picks
+    assert pick.day == day(3) and pick.thaw_by == START
+    late = jar(
+        "1", "beef", group=Group.MEAT, frozen=True, thaw_days=3, last=day(1), safe_until=day(1)
+    )
+    found = plan([late], TWO, START, Needs())
+    assert not found.picks and found.missed
+
+
+def test_what_cannot_thaw_in_the_days_left_waits_and_is_not_missed() -> None:
+    roast = jar("1", "beef", group=Group.MEAT, frozen=True, thaw_days=3, last=day(40))
+    found = plan([roast], TWO, START, Needs(), length=2)
+    assert not found.picks and not found.missed
+    assert eaten(plan([roast], TWO, START, Needs(), length=4).picks) == ["1"]
+
+
+def test_in_a_week_half_over_only_what_falls_due_in_the_rest_is_due() -> None:
+    stock = [jar("1", last=day(1)), jar("2", "peas", last=day(3))]
+    found = plan(stock, TWO, START, Needs(shares={"vegetable": 0.0}), length=2)
+    assert {p.candidate.container: p.why for p in found.picks} == {"1": Why.DUE, "2": Why.BEGIN}
+
+
+def test_from_bulk_as_many_meals_as_the_pace_asks() -> None:
+    crate = jar("crate", servings=90, bulk=True)
+    picks = plan([crate], TWO, START, Needs(shares={"vegetable": 4.0})).picks
+    assert [pick.candidate.servings for pick in picks] == [2.0, 2.0]
+    assert len({pick.day for pick in picks}) == 2
+
+
+def test_a_dish_takes_the_day_that_suits_all_its_parts() -> None:
+    dish = Dish("stew", (("beans", 4.0), ("beef", 4.0)))
+    stock = [jar("1", last=day(4)), jar("2", "beef", group=Group.MEAT, frozen=True, thaw_days=2)]
+    found = plan(stock, TWO, START, Needs(), dishes=[dish])
+    assert {pick.dish for pick in found.picks} == {"stew"}
+    assert {pick.day for pick in found.picks} == {day(2)}
+    (beef,) = (pick for pick in found.picks if pick.candidate.food == "beef")
+    assert beef.thaw_by == START
+
+
+def test_a_group_that_nothing_presses_gives_its_share_those_first_that_are_behind() -> None:
+    foods = [jar(f"{n}", f"food {n}") for n in range(6)]
+    behind = Needs({f"food {n}": Credit(n, 1.0) for n in range(6)}, {"vegetable": 9.0})
+    found = plan(foods, Appetite(8), START, behind)
+    assert sorted(eaten(found.picks)) == ["4", "5"]
+    assert all(pick.why is Why.PACE for pick in found.picks)
+
+
+def test_why_each_is_there() -> None:
+    stock = [
+        jar("1", "cod", group=Group.FISH, last=day(3)),
+        *[jar(f"{n}", "peas", last=day(50)) for n in range(2, 12)],
+        jar("12", "plums", group=Group.FRUIT, last=day(300)),
+    ]
+    found = plan(stock, TWO, START, Needs())
+    assert found.order[:2] == ("1", "2") and found.order[-1] == "12"
+    why = {pick.candidate.food: pick.why for pick in found.picks}
+    assert why == {"cod": Why.DUE, "peas": Why.BEGIN, "plums": Why.PACE}
+
+
+# -- laws ----------------------------------------------------------------------------------------
+
+FOODS = {"beans": Group.VEGETABLE, "peas": Group.VEGETABLE, "cod": Group.FISH, "plums": Group.FRUIT}
+
+
+@st.composite
+def pantries(draw: st.DrawFn) -> list[Candidate]:
+    found = []
+    for number in range(draw(st.integers(0, 25))):
+        food = draw(st.sampled_from(sorted(FOODS)))
+        frozen = draw(st.booleans())
+        last = draw(st.one_of(st.none(), st.integers(0, 40)))
+        safe = draw(st.one_of(st.none(), st.integers(0, 40)))
+        found.append(
+            Candidate(
+                f"{number}",
+                food,
+                FOODS[food],
+                draw(st.floats(0.5, 30)),
+                None if last is None else day(last),
+                must=not frozen and draw(st.booleans()),
+                safe_until=None if safe is None else day(safe),
+                frozen=frozen,
+                thaw_days=draw(st.integers(0, 4)) if frozen else 0,
+                open_days=draw(st.one_of(st.none(), st.integers(0, 7))),
+                bulk=draw(st.booleans()),
+            )
+        )
+    return found
+
+
+appetites = st.builds(
+    Appetite,
+    st.integers(1, 6),
+    groups=st.dictionaries(st.sampled_from(["vegetable", "fish"]), st.floats(0, 9)),
+    foods=st.dictionaries(st.sampled_from(sorted(FOODS)), st.floats(0, 5)),
+    meals=st.integers(1, 14),
+    table=st.dictionaries(st.integers(0, 6).map(day), st.integers(0, 9)),
+)
+needs = st.builds(
+    Needs,
+    st.dictionaries(
+        st.sampled_from(sorted(FOODS)), st.builds(Credit, st.floats(-12, 12), st.floats(0, 9))
+    ),
+    st.dictionaries(st.sampled_from(sorted(Group)), st.floats(-5, 40)),
+)
+wishes = st.builds(
+    Wishes,
+    st.lists(
+        st.tuples(st.integers(0, 25).map(str), st.one_of(st.none(), st.integers(0, 6).map(day))),
+        max_size=4,
+        unique_by=lambda pin: pin[0],
+    ).map(tuple),
+    st.frozensets(st.sampled_from(sorted(FOODS)), max_size=2),
+    st.frozensets(st.integers(0, 6).map(day), max_size=6),
+)
+DISHES = [Dish("stew", (("beans", 3.0), ("cod", 2.0))), Dish("pie", (("plums", 5.0),))]
+
+
+@given(pantries(), appetites, needs, wishes)
+def test_no_week_breaks_the_laws(
+    stock: list[Candidate], eats: Appetite, need: Needs, asked: Wishes
+) -> None:
+    found = plan(stock, eats, START, need, asked, DISHES)
+    by_name = {one.container: one for one in stock}
+    whole: dict[str, float] = {}
+    for pick in found.picks:
+        one = by_name[pick.candidate.container]
+        whole[one.container] = whole.get(one.container, 0.0) + pick.candidate.servings
+        assert one.food not in asked.left_out and eats.eats(one.food, one.group)
+        assert list(pick.days) == sorted(set(pick.days))
+        assert all(START <= d <= day(6) and d not in asked.out for d in pick.days)
+        assert all(eats.sit(d) > 0 for d in pick.days)
+        assert one.safe_until is None or pick.day <= one.safe_until
+        assert not one.frozen or pick.day >= day(one.thaw_days)
+        assert pick.thaw_by is None or pick.thaw_by >= START
+        if one.open_days is not None and not one.must:
+            assert pick.days[-1] <= pick.day + timedelta(days=one.open_days)
+        if one.must and one.safe_until is not None:
+            assert pick.days[-1] <= one.safe_until
+    assert all(taken <= by_name[name].servings + 1e-6 for name, taken in whole.items())
+    named = {name for name in whole} | {one.container for one in found.missed}
+    for one in stock:
+        if one.must and eats.eats(one.food, one.group) and one.food not in asked.left_out:
+            assert one.container in named, "what runs is planned, or said to be lost"
+    for dish in DISHES:
+        parts = [pick for pick in found.picks if pick.dish == dish.name]
+        assert len({pick.day for pick in parts}) <= 1
+
+
+@given(pantries(), appetites, needs)
+def test_ceilings_hold_for_all_that_is_not_forced(
+    stock: list[Candidate], eats: Appetite, need: Needs
+) -> None:
+    found = plan(stock, eats, START, need)
+    factor = eats.factor(START)
+    for group in set(FOODS.values()):
+        picks = [p for p in found.picks if p.candidate.group is group and p.why is not Why.MUST]
+        free = sum(pick.candidate.servings for pick in picks)
+        firsts = {
+            p.candidate.food: max(
+                q.candidate.servings for q in picks if q.candidate.food == p.candidate.food
+            )
+            for p in picks
+        }
+        # The first container of a food may be more than is left of its ceiling.
+        assert free <= eats.of_group(group) * factor + sum(firsts.values()) + 1e-6
+
+
+def test_the_same_pantry_gives_the_same_week() -> None:
+    stock = [jar(f"{n}", f"food {n % 5}", last=day(n)) for n in range(20)]
+    need = Needs({f"food {n}": Credit(4.0, 2.0) for n in range(5)})
+    assert plan(stock, TWO, START, need) == plan(stock, TWO, START, need)
+
+
+@pytest.mark.parametrize("people", [1, 4])
+def test_nobody_at_home_is_no_menu(people: int) -> None:
+    away = Appetite(people, table={day(n): 0 for n in range(7)})
+    found = plan([jar("1", must=True), jar("2", last=day(2))], away, START, Needs())
+    assert not found.picks and [one.container for one in found.missed] == ["1"]

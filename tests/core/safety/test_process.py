@@ -1,0 +1,303 @@
+"""Doubt about a batch's process: what a record must show, and what it may never excuse."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.process import (
+    BIGGER,
+    Doubt,
+    NotRecommended,
+    ProcessRow,
+    doubt,
+    lookup,
+    name_key,
+    read_canner,
+    read_jar,
+    read_minutes,
+    read_psi,
+    recorded,
+    unsafe_way,
+)
+from pantry_tui.core.words import Acidity, Group, Method, Trust
+
+BANDS = {
+    "dial": [(0, 2000, 11), (2001, 4000, 12), (4001, 6000, 13), (6001, 8000, 14)],
+    "weighted": [(0, 1000, 10), (1001, None, 15)],
+    "boiling-water": [(0, 1000, None), (1001, 3000, None), (3001, 6000, None)],
+}
+
+
+def rows(
+    food: str, jar: str, canner: str, minutes: int, *, less: int = 0, pack: str = "hot",
+    option: str = "", acidify: str = "none", trust: Trust = Trust.REPRINT,
+) -> list[ProcessRow]:  # fmt: skip
+    """One process in all bands; `less` is taken off the pressure, boiling water gains time."""
+    step = 5 if canner == "boiling-water" else 0
+    return [
+        ProcessRow(
+            food,
+            frozenset({name_key(food)}),
+            pack,
+            jar,
+            canner,
+            low,
+            high,
+            minutes + step * band,
+            None if psi is None else psi - less,
+            acidify,
+            1.0,
+            option,
+            "typed",
+            trust,
+            "",
+        )
+        for band, (low, high, psi) in enumerate(BANDS[canner])
+    ]
+
+
+LEMON = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
+TABLE = [
+    *rows("runner beans", "pint", "dial", 20), *rows("runner beans", "quart", "dial", 25),
+    *rows("runner beans", "pint", "weighted", 20), *rows("runner beans", "quart", "weighted", 25),
+    *rows("tomato sauce", "quart", "dial", 20, less=5, option="A", acidify=LEMON),
+    *rows("tomato sauce", "quart", "dial", 15, option="B", acidify=LEMON),
+    *rows("tomato sauce", "quart", "boiling-water", 40, acidify=LEMON),
+    *rows("tomatoes", "quart", "boiling-water", 85, acidify=LEMON),
+    *rows("figs", "quart", "boiling-water", 50, acidify=LEMON),
+    *rows("peaches", "quart", "boiling-water", 25, acidify="natural acid"),
+    *rows("peaches", "quart", "boiling-water", 30, acidify="natural acid", pack="raw"),
+    *rows("dill pickles", "quart", "boiling-water", 15, acidify="5% vinegar", pack="raw"),
+    *rows("strawberry jam", "half-pint", "boiling-water", 5, acidify="as recipe"),
+    *rows("tuna", "pint", "dial", 100, trust=Trust.MEMORY),
+    *rows("mackerel", "pint", "dial", 100), *rows("mackerel", "pint", "weighted", 90,
+                                                  trust=Trust.MEMORY),
+]  # fmt: skip
+ADVICE = [
+    NotRecommended(name, frozenset({name_key(name)}), plain, "Advised against: too thick",
+                   "Freeze", "typed", Trust.READ)
+    for name, plain in (("Pumpkin butter", False), ("Cucumbers", True))
+]  # fmt: skip
+
+LOW, ACID, MADE = Acidity.LOW_ACID, Acidity.ACID, Acidity.ACIDIFIED
+FOODS = {
+    "runner beans": FoodFacts("runner beans", Group.VEGETABLE, LOW),
+    "tomato sauce": FoodFacts("tomato sauce", Group.VEGETABLE, MADE, frozenset({"tomato"})),
+    "tomatoes": FoodFacts("tomatoes", Group.VEGETABLE, MADE, frozenset({"tomato"})),
+    "figs": FoodFacts("figs", Group.FRUIT, MADE),
+    "peaches": FoodFacts("peaches", Group.FRUIT, ACID),
+    "dill pickles": FoodFacts("dill pickles", Group.RELISH, MADE),
+    "strawberry jam": FoodFacts("strawberry jam", Group.RELISH, ACID),
+    "tuna": FoodFacts("tuna", Group.FISH, LOW),
+    "mackerel": FoodFacts("mackerel", Group.FISH, LOW),
+    "turkeys": FoodFacts("turkeys", Group.MEAT, LOW),
+    "pumpkin butter": FoodFacts("pumpkin butter", Group.RELISH, LOW, known=False),
+    "cucumbers": FoodFacts("cucumbers", Group.VEGETABLE, LOW),
+}
+PRESSURE, WATER, PICKLE = Method.PRESSURE, Method.BOILING_WATER, Method.VINEGAR_PICKLE
+
+
+def asked(method: Method, food: str, size: str = "", ft: int = 0, **record: str) -> Doubt | None:
+    return doubt(method, FOODS[food], size, record, ft, TABLE, ADVICE)
+
+
+@pytest.mark.parametrize(
+    ("method", "food", "size", "ft", "record"),
+    [
+        (PRESSURE, "runner beans", "quart jars", 0, {"minutes": "25", "psi": "11"}),
+        (PRESSURE, "runner beans", "quart jars", 1800,
+         {"minutes": "25 min", "psi": "15 lb", "canner": "weighted gauge"}),
+        (PRESSURE, "runner beans", "pint jars", 0, {"minutes": "20"}),
+        (PRESSURE, "runner beans", "pint jars", 9000, {"minutes": "20", "altitude": "1800ft"}),
+        (PRESSURE, "tomato sauce", "quart", 0, {"minutes": "20", "psi": "6"}),
+        (PRESSURE, "tomato sauce", "quart", 0, {"minutes": "15", "psi": "11"}),
+        (PRESSURE, "tuna", "pint jars", 0, {"minutes": "100", "psi": "11"}),
+        (WATER, "peaches", "quart jars", 0, {"minutes": "25"}),
+        (WATER, "peaches", "quart jars", 1001, {"minutes": "30", "process": "tested"}),
+        (WATER, "peaches", "quart jars", 0, {"minutes": "25", "canner": "steam"}),
+        (WATER, "tomatoes", "quart jars", 0, {"minutes": "85", "acid": "lemon juice 2 tbsp"}),
+        (WATER, "tomatoes", "quart jars", 0, {"minutes": "85", "acid": "0.5 tsp citric acid"}),
+        (PICKLE, "dill pickles", "quart jars", 0, {"vinegar": "5%", "minutes": "15"}),
+        (PICKLE, "dill pickles", "quart jars", 0, {"vinegar": "white wine vinegar 6%"}),
+        (PICKLE, "cucumbers", "quart jars", 0, {"vinegar": "50 grain"}),
+        (Method.JAM, "strawberry jam", "half-pint jars", 0, {"minutes": "5"}),
+        (Method.FRIDGE_PICKLE, "dill pickles", "quart", 0, {"process": "none", "vinegar": "5"}),
+        (Method.FROZEN, "runner beans", "quart bags", 0, {"process": "none", "minutes": "3"}),
+    ],
+)  # fmt: skip
+def test_a_published_process_leaves_no_doubt(
+    method: Method, food: str, size: str, ft: int, record: dict[str, str]
+) -> None:
+    assert asked(method, food, size, ft, **record) is None
+
+
+@pytest.mark.parametrize(
+    ("method", "food", "size", "ft", "record", "named"),
+    [
+        (PRESSURE, "runner beans", "quart jars", 0, {"minutes": "20", "psi": "11"}, "25 minutes"),
+        (PRESSURE, "runner beans", "quart jars", 0, {"minutes": "20-25"}, "25 minutes"),
+        (PRESSURE, "runner beans", "", 0, {"jar": "quart", "time": "20"}, "25 minutes"),
+        (PRESSURE, "runner beans", "pint jars", 0, {"psi": "10", "canner": "dial"}, "11 psi"),
+        (PRESSURE, "runner beans", "pint jars", 1001, {"psi": "10", "canner": "weighted"}, "15"),
+        (PRESSURE, "runner beans", "pint jars", 2001, {"psi": "11", "canner": "dial"}, "12 psi"),
+        (PRESSURE, "runner beans", "pint jars", 0, {"psi": "11", "altitude": "2500 ft"}, "12 psi"),
+        (PRESSURE, "runner beans", "pint jars", 8001, {"psi": "15", "canner": "dial"}, "8,001"),
+        (PRESSURE, "runner beans", "half-pint jars", 0, {"minutes": "15"}, "20 minutes"),
+        (PRESSURE, "runner beans", "half-gallon jars", 0, {"minutes": "90"}, "larger"),
+        (PRESSURE, "runner beans", "2 litre jars", 0, {"minutes": "90"}, "larger"),
+        (PRESSURE, "runner beans", "quart", 0, {"pack": "raw", "minutes": "25"}, "packed raw"),
+        (PRESSURE, "runner beans", "quart", 0, {"pack": "cold-pack"}, "packed raw"),
+        (PRESSURE, "runner beans", "pint", 0, {"canner": "boiling water"}, "Low-acid"),
+        (PRESSURE, "runner beans", "pint", 0, {"canner": "electric multi-cooker"}, "multi-cooker"),
+        (PRESSURE, "tomato sauce", "quart", 0, {"minutes": "15", "psi": "6"}, "15 minutes at 6"),
+        (PRESSURE, "tomato sauce", "quart", 0, {"minutes": "20", "acid": "no"}, "acid"),
+        (PRESSURE, "tuna", "pint", 0, {"minutes": "90", "psi": "11"}, "100 minutes"),
+        (PRESSURE, "mackerel", "pint", 0, {"minutes": "95"}, "100 minutes"),
+        (PRESSURE, "turkeys", "pint", 0, {}, "No tested process"),
+        (PRESSURE, "pumpkin butter", "pint", 0, {}, "too thick"),
+        (PRESSURE, "cucumbers", "pint", 0, {}, "too thick"),
+        (Method.JAM, "pumpkin butter", "pint", 0, {}, "too thick"),
+        (WATER, "runner beans", "pint", 0, {}, "Low-acid"),
+        (WATER, "runner beans", "pint", 0, {"minutes": "180"}, "Low-acid"),
+        (WATER, "peaches", "quart", 0, {"minutes": "20"}, "25 minutes"),
+        (WATER, "peaches", "quart", 1001, {"minutes": "25"}, "30 minutes"),
+        (WATER, "peaches", "quart", 0, {"minutes": "25", "pack": "raw"}, "30 minutes"),
+        (WATER, "peaches", "1 litre jars", 0, {"minutes": "60"}, "larger"),
+        (WATER, "tomatoes", "quart", 0, {"minutes": "85", "acid": "no"}, "No acid"),
+        (WATER, "tomatoes", "quart", 0, {"minutes": "85", "canner": "steam"}, "45 minutes"),
+        (WATER, "figs", "quart", 0, {"acid": "none"}, "No acid"),
+        (WATER, "peaches", "quart", 0, {"process": "open kettle"}, "Open-kettle"),
+        (WATER, "peaches", "quart", 0, {"canner": "Oven"}, "Oven"),
+        (WATER, "peaches", "quart", 0, {"process": "dishwasher"}, "dishwasher"),
+        (WATER, "peaches", "quart", 0, {"process": "none"}, "not processed"),
+        (Method.JAM, "strawberry jam", "half-pint", 0, {"process": "inversion"}, "Turning"),
+        (Method.JAM, "strawberry jam", "half-pint", 0, {"process": "paraffin"}, "wax"),
+        (Method.JAM, "strawberry jam", "quart", 0, {"minutes": "10"}, "larger"),
+        (PICKLE, "dill pickles", "quart", 0, {"vinegar": "4%"}, "4 %"),
+        (PICKLE, "dill pickles", "quart", 0, {"vinegar": "4,5 percent"}, "4.5 %"),
+        (PICKLE, "dill pickles", "quart", 0, {"vinegar": "4-6%"}, "4 %"),
+        (PICKLE, "dill pickles", "quart", 0, {"vinegar": "40 grain"}, "4 %"),
+        (PICKLE, "dill pickles", "quart", 0, {"vinegar": "homemade"}, "unknown strength"),
+        (PICKLE, "dill pickles", "quart", 0, {"vinegar": "red wine"}, "unknown strength"),
+        (PICKLE, "dill pickles", "quart", 0, {"process": "none"}, "not processed"),
+        (WATER, "dill pickles", "quart", 0, {"vinegar": "4"}, "4 %"),
+        (Method.FRIDGE_PICKLE, "dill pickles", "quart", 0, {"vinegar": "3%"}, "3 %"),
+    ],
+)  # fmt: skip
+def test_every_shortcoming_is_named(
+    method: Method, food: str, size: str, ft: int, record: dict[str, str], named: str
+) -> None:
+    found = asked(method, food, size, ft, **record)
+    assert found is not None
+    assert any(named in one for one in found.problems), found.problems
+    assert "Within 24 hours" in found.still_possible
+
+
+def test_low_acid_food_is_discarded_without_tasting() -> None:
+    beans = asked(PRESSURE, "runner beans", "pint", minutes="10")
+    peaches = asked(WATER, "peaches", "quart", minutes="5")
+    butter = asked(PRESSURE, "pumpkin butter", "pint")
+    assert beans and peaches and butter
+    assert beans.still_possible.endswith("After that discard it without tasting.")
+    assert peaches.still_possible.endswith("After that discard it.")
+    assert "process it again" in beans.still_possible
+    assert "process it again" not in butter.still_possible
+
+
+def test_an_empty_record_is_no_problem_and_is_told_apart() -> None:
+    assert asked(PRESSURE, "runner beans", "pint jars") is None
+    assert asked(PRESSURE, "runner beans", "pint jars", minutes="", canner="unknown") is None
+    assert not recorded({})
+    assert not recorded({"minutes": " ", "psi": "?", "process": "unknown", "jar": "pint"})
+    assert recorded({"Minutes": "20"}) and recorded({"process": "open kettle"})
+
+
+def test_lookup_gives_every_option_whole_and_holds_to_the_bands() -> None:
+    found = lookup(TABLE, "tomato sauce", "quart", "dial", 0, None)
+    assert {(row.minutes, row.psi) for row in found} == {(20, 6), (15, 11)}
+    psi = [
+        lookup(TABLE, "runner beans", "pint", "weighted", ft, "hot")[0].psi
+        for ft in (-50, 0, 1000, 1001, 20_000)
+    ]
+    assert psi == [10, 10, 10, 15, 15]
+    assert lookup(TABLE, "runner beans", "pint", "dial", 8000, None)
+    assert not lookup(TABLE, "runner beans", "pint", "dial", 8001, None)
+    assert not lookup(TABLE, "runner beans", "half-pint", "dial", 0, None)
+    assert not lookup(TABLE, "runner beans", "pint", "dial", 0, "raw")
+
+
+JARRED = st.sampled_from(["pint", "quart"])
+GAUGES = st.sampled_from(["dial", "weighted", ""])
+FEET = st.integers(0, 8000)
+PAIRED = st.sampled_from(["runner beans", "tomato sauce"])
+
+
+@given(JARRED, st.sampled_from(["dial", "weighted"]), FEET, st.integers(0, 40), st.integers(0, 20))
+def test_less_than_published_is_never_without_a_problem(
+    jar: str, gauge: str, ft: int, minutes: int, psi: int
+) -> None:
+    published = lookup(TABLE, "runner beans", jar, gauge, ft, None)[0]
+    assert published.psi is not None
+    found = asked(
+        PRESSURE, "runner beans", jar, ft, minutes=str(minutes), psi=str(psi), canner=gauge
+    )
+    assert (found is not None) == (minutes < published.minutes or psi < published.psi)
+
+
+@given(
+    PAIRED, GAUGES, FEET, st.integers(0, 40), st.integers(0, 20), st.integers(0, 9), st.integers(0)
+)
+def test_more_never_makes_a_new_problem(
+    food: str, gauge: str, ft: int, minutes: int, psi: int, longer: int, harder: int
+) -> None:
+    harder %= 6
+    record = {"canner": gauge} if food == "runner beans" else {"canner": "dial"}
+    before = asked(PRESSURE, food, "quart", ft, minutes=str(minutes), psi=str(psi), **record)
+    more = {"minutes": str(minutes + longer), "psi": str(psi + harder)}
+    after = asked(PRESSURE, food, "quart", ft, **more, **record)
+    assert before is not None or after is None
+
+
+@given(FEET, st.integers(0, 120), st.sampled_from(["peaches", "tomatoes", "figs"]))
+def test_boiling_water_needs_the_time_of_its_altitude(ft: int, minutes: int, food: str) -> None:
+    found = asked(WATER, food, "quart", ft, minutes=str(minutes))
+    published = lookup(TABLE, food, "quart", "boiling-water", ft, None)
+    enough = bool(published) and minutes >= min(row.minutes for row in published)
+    assert (found is None) == enough
+
+
+@pytest.mark.parametrize(
+    ("text", "minutes"),
+    [("25", 25), ("25 min", 25), ("1 h 15", 75), ("1:15", 75), ("1.5 h", 90), ("2 hours", 120),
+     ("1h30", 90), ("20-25 min", 20), ("25 min at 11 psi", 25), ("a while", None), ("", None)],
+)  # fmt: skip
+def test_minutes_are_read(text: str, minutes: float | None) -> None:
+    assert read_minutes(text) == minutes
+
+
+def test_pressures_are_read_in_what_gauges_show() -> None:
+    assert read_psi("11 lb") == 11 and read_psi("loud") is None
+    assert read_psi("76 kPa") == pytest.approx(11.02, abs=0.01)
+    assert read_psi("0.7 bar") == pytest.approx(10.15, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("text", "jar"),
+    [("pint jars", "pint"), ("7 pint jars", "pint"), ("quart", "quart"), ("half-pint", "half-pint"),
+     ("½ pint", "half-pint"), ("12 oz", "pint"), ("1 1/2 pint jars", "quart"), ("500 ml", "quart"),
+     ("1 litre", "half-gallon"), ("half gallon", "half-gallon"), ("5 l", BIGGER),
+     ("small jars", None), ("", None)],
+)  # fmt: skip
+def test_jars_are_read_never_smaller_than_they_are(text: str, jar: str | None) -> None:
+    assert read_jar(text) == jar
+
+
+def test_canners_and_unsafe_ways_are_read() -> None:
+    said = ["dial gauge", "Weighted-gauge", "pressure canner", "water-bath", "steam canner", "pot"]
+    read = ["dial", "weighted", "pressure", "boiling-water", "steam", None]
+    assert [read_canner(one) for one in said] == read
+    assert unsafe_way("no process") and unsafe_way("turned upside down")
+    assert unsafe_way("boiling-water") is None and unsafe_way("tested, proven") is None

@@ -1,0 +1,182 @@
+"""The put-up line: nothing typed is dropped, and nothing breaks it."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from pantry_tui.core.words import Method
+from pantry_tui.reference.names import find_method
+from pantry_tui.reference.tables import load_tables
+from pantry_tui.services.batchwork.line import read_line
+from pantry_tui.services.rows import PutUpReading
+
+TODAY = date(2026, 11, 25)
+PLACES = {
+    "a": "basement", "b": "basement › north wall", "c": "basement › north wall › shelf 2",
+    "d": "kitchen › shelf 2", "e": "chest freezer", "f": "fridge",
+}  # fmt: skip
+
+
+def read(line: str) -> PutUpReading:
+    def food(text: str) -> str | None:
+        facts = load_tables().facts(text)
+        return facts.name if facts else None
+
+    return read_line(line, today=TODAY, places=PLACES, find_food=food, find_method=find_method)
+
+
+@pytest.mark.parametrize(
+    ("line", "count", "food", "method", "place", "made"),
+    [
+        ("7 pint jars runner beans, pressure canned, north wall, yesterday", 7, "runner beans",
+         Method.PRESSURE, "basement › north wall", date(2026, 11, 24)),
+        ("frozen peas, 6 bags, chest freezer", 6, "peas", Method.FROZEN, "chest freezer", TODAY),
+        ("six bags of peas frozen in the chest freezer 3 days ago", 6, "peas", Method.FROZEN,
+         "chest freezer", date(2026, 11, 22)),
+        ("a dozen half-pint jars strawberry jam, kitchen shelf 2, 2026-06-20", 12,
+         "strawberry jam", Method.JAM, "kitchen › shelf 2", date(2026, 6, 20)),
+        ("12 half pint jars of strawberry jam, jam, kitchen shelf 2", 12, "strawberry jam",
+         Method.JAM, "kitchen › shelf 2", TODAY),
+        ("1 crock sauerkraut, lactic ferment, basement, 1 nov", 1, "sauerkraut", Method.LACTIC,
+         "basement", date(2026, 11, 1)),
+        ("9 quart jars crushed tomatoes, boiling-water canned", 9, "crushed tomatoes",
+         Method.BOILING_WATER, "", TODAY),
+        ("2 jars French beans, pickled, fridge", 2, "snap beans", None, "fridge", TODAY),
+    ],
+)  # fmt: skip
+def test_a_line_is_read_as_it_is_meant(
+    line: str, count: int, food: str, method: Method | None, place: str, made: date
+) -> None:
+    found = read(line)
+    problems = (*found.problems, *found.unread)
+    assert (found.food, found.place, found.made) == (food, place, made), problems
+    assert found.method is method
+    assert found.count == count
+
+
+def test_a_place_that_could_be_two_is_asked_about() -> None:
+    assert any("could be" in one for one in read("2 jars peaches, dried, shelf 2").problems)
+
+
+def process(line: str) -> dict[str, str]:
+    return dict(read(line).process)
+
+
+@pytest.mark.parametrize(
+    ("line", "place"),
+    [
+        ("4 jars dill pickles, fridge pickle, fridge", "fridge"),
+        ("4 jars dill pickles, fridge, fridge pickle", "fridge"),
+        ("2 jars strawberry freezer jam chest freezer", "chest freezer"),
+        ("2 jars sun dried tomatoes, in oil, fridge", "fridge"),
+    ],
+)
+def test_a_word_within_a_method_or_food_is_neither_place_nor_day(line: str, place: str) -> None:
+    found = read(line)
+    assert (found.place, found.made, found.unread, found.problems) == (place, TODAY, (), ())
+
+
+@pytest.mark.parametrize(
+    "word", ["fridge", "frittata", "monkfish", "sunflower", "satsuma", "wedges", "marrow"]
+)
+def test_a_word_that_only_begins_like_a_day_is_none(word: str) -> None:
+    assert read(f"3 bags {word}, frozen, chest freezer").made == TODAY
+
+
+@pytest.mark.parametrize(
+    ("line", "amount"),
+    [
+        ("20 lb carrots, cellar-stored, basement", "20 lb"),
+        ("carrots, cellar-stored, basement, 20 lbs", "20 lb"),
+        ("a crate of carrots, 30 lb, cellar-stored, basement", "30 lb"),
+        ("1.5 kg peas, frozen, chest freezer", "1.5 kg"),
+        ("1 1/2 lb peas, frozen, chest freezer", "1 1/2 lb"),
+        ("½ lb peas, frozen, chest freezer", "½ lb"),
+        ("500g mushrooms, dried, basement", "500 g"),
+        ("carrots, cellar-stored, basement, amount=30 lb", "30 lb"),
+        ("carrots, amount=30 lb, cellar-stored, basement", "30 lb"),
+        ("carrots, amount=1 1/2 lb, cellar-stored, basement", "1 1/2 lb"),
+        ("carrots, amount=30lb, cellar-stored, basement", "30lb"),
+    ],
+)
+def test_a_weight_is_what_one_container_holds(line: str, amount: str) -> None:
+    found = read(line)
+    assert (found.count, dict(found.process)["amount"]) == (1, amount)
+    assert (found.made, found.unread, found.problems) == (TODAY, (), ())
+
+
+@pytest.mark.parametrize(
+    ("line", "count", "size"),
+    [
+        ("3 5-lb bags carrots, frozen, chest freezer", 3, "5 lb"),
+        ("3 5 lb bags carrots, frozen, chest freezer", 3, "5 lb"),
+        ("7 x 1 lb bags peas, frozen, chest freezer", 7, "1 lb"),
+        ("3 bags of 5 lb carrots, frozen, chest freezer", 3, "5 lb"),
+        ("peas, frozen, chest freezer, six 2-lb bags", 6, "2 lb"),
+        ("3 8 oz jars strawberry jam, basement", 3, "8 oz"),
+        ("6 litre jars tomatoes, boiling-water canned, basement", 6, "litre"),
+        ("2 half-gallon jars apple juice, boiling-water canned, basement", 2, "half-gallon"),
+    ],
+)
+def test_a_weight_before_or_after_a_vessel_is_its_size(line: str, count: int, size: str) -> None:
+    found = read(line)
+    assert (found.count, found.size) == (count, size)
+    assert (found.unread, found.problems) == ((), ())
+    assert "amount" not in dict(found.process)
+
+
+@pytest.mark.parametrize(
+    ("line", "asked"),
+    [
+        ("12 lb bags carrots, frozen, chest freezer", "how many, and how big"),
+        ("carrots, frozen, chest freezer, 2 bags, 12 lb", "in each of the 2, or in all"),
+        ("peas, frozen, chest freezer, 1,5 kg", "two ways"),
+    ],
+)
+def test_a_weight_that_could_be_two_things_is_asked_about(line: str, asked: str) -> None:
+    assert any(asked in one for one in read(line).problems)
+
+
+def test_a_comma_ends_a_value_and_a_unit_belongs_to_its_number() -> None:
+    line = "3 pint jars tomatoes, boiling-water canned, pack=hot, minutes=35 min, altitude=1800 ft"
+    assert process(line) == {"pack": "hot", "minutes": "35 min", "altitude": "1800 ft"}
+    assert read(line).unread == ()
+
+
+SAID = (
+    "7 pint jars of runner beans pressure canned shelf 2 yesterday frobnicated , ; basement jam "
+    "frozen tomatoes crushed note=spicy minutes=25 1/2/2026 today 12 lb bags fridge ½ (x) [b]"
+)
+WORDS = st.sampled_from(SAID.split())
+
+
+@settings(max_examples=200)
+@given(st.lists(WORDS, max_size=12))
+def test_no_word_is_dropped(words: list[str]) -> None:
+    """Every word is taken into a field, a problem, the unread list, or is a filler."""
+    line = " ".join(words)
+    found = read(line)
+    kept = " ".join(
+        [str(found), *PLACES.values(), *(m.value for m in Method if m is found.method)]
+    ).lower()
+    for word in found.unread:
+        assert word in line.lower()
+    if "frobnicated" in words:
+        assert "frobnicated" in kept
+
+
+@given(st.text(max_size=200))
+def test_no_text_breaks_the_line(text: str) -> None:
+    assert isinstance(read(text), PutUpReading)
+
+
+def test_a_value_of_two_words_needs_no_quotes() -> None:
+    found = read("8 pint jars tomatoes, acid=lemon juice, pack=hot pack, north wall, minutes=50")
+    assert dict(found.process) == {"acid": "lemon juice", "pack": "hot pack", "minutes": "50"}
+    assert found.place == "basement › north wall" and not found.unread
+    found = read("acid=lemon juicy tomatoes")
+    assert dict(found.process) == {"acid": "lemon"}

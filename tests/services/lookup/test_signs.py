@@ -1,0 +1,153 @@
+"""A sign marks its jar and its batch, and recall finds them all."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import Verdict
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.lookup import signs
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import week
+from pantry_tui.services.stock import act, places, view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    """Beans 2A (4), of which one was given away; sauerkraut 3A in the fridge."""
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder", "pantry"), ("cellar", "cellar"), ("fridge", "fridge")):
+            places.add(pantry, name, climate)
+        for line in (
+            "4 pint jars runner beans, pressure canned, larder, 1 aug",
+            "1 jar sauerkraut, lactic ferment, fridge, 1 nov",
+        ):
+            putup.put_up(pantry, putup.read(pantry, line))
+        act.give(pantry, "2A/4", to="Aunt Sunniva")
+        act.move(pantry, "2A/3", "cellar")
+        yield pantry
+
+
+def verdicts(p: Pantry, code: str) -> dict[str, Verdict]:
+    return {name: row.verdict for row in view.show(p, code).rows for name in row.container_ids}
+
+
+def test_one_bad_jar_marks_its_batch_wherever_it_stands(p: Pantry) -> None:
+    said = signs.mark(p, "2A/1", "swollen lid")
+    assert said.verdict is Verdict.DO_NOT_TASTE
+    assert any("closed" in step for step in said.disposal)
+    assert any("recall" in step for step in said.do)
+    assert said.sources
+    assert verdicts(p, "2A") == {
+        "2A/1": Verdict.DO_NOT_TASTE,
+        "2A/2": Verdict.UNKNOWN,
+        "2A/3": Verdict.UNKNOWN,
+    }
+    for refused in (lambda: act.use(p, "2A/1"), lambda: act.open_(p, "2A/1")):
+        with pytest.raises(Refused):
+            refused()
+    assert not any(take.code == "2A" for take in week.week(p).take)
+    signs.mark(p, "2A/2", "looks sound")
+    assert verdicts(p, "2A")["2A/2"] is Verdict.SOUND
+    assert verdicts(p, "2A")["2A/3"] is Verdict.UNKNOWN
+    act.undo(p)
+    act.undo(p)
+    assert set(verdicts(p, "2A").values()) == {Verdict.SOUND}
+
+
+def test_looking_sound_never_clears_a_jar_with_a_sign_of_its_own(p: Pantry) -> None:
+    signs.mark(p, "2A/1", "swollen lid")
+    signs.mark(p, "2A/1", "looks sound")
+    assert verdicts(p, "2A")["2A/1"] is Verdict.DO_NOT_TASTE
+
+
+def test_a_harmless_sign_is_no_look_at_a_suspect_jar(p: Pantry) -> None:
+    """Neither one seen long before nor one seen after its sister went bad."""
+    signs.mark(p, "2A/2", "low liquid, tight seal")
+    signs.mark(p, "2A/1", "swollen lid")
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+    signs.mark(p, "2A/3", "low liquid, tight seal")
+    assert verdicts(p, "2A")["2A/3"] is Verdict.UNKNOWN
+
+
+def test_a_second_bad_jar_makes_all_be_looked_at_again(p: Pantry) -> None:
+    signs.mark(p, "2A/1", "swollen lid")
+    signs.mark(p, "2A/2", "looks sound")
+    signs.mark(p, "2A/3", "swollen lid")
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+    act.undo(p)
+    assert verdicts(p, "2A")["2A/2"] is Verdict.SOUND
+
+
+def test_recall_names_those_given_away(p: Pantry) -> None:
+    rows = {row.container: row for row in signs.recall(p, "2A")}
+    assert rows["2A/4"].to == "Aunt Sunniva" and rows["2A/4"].state == "given"
+    assert rows["2A/3"].place == "cellar"
+    assert len(rows) == 4
+
+
+def test_a_harmless_sign_changes_nothing_and_says_so(p: Pantry) -> None:
+    before = view.show(p, "3A").rows[0]
+    said = signs.mark(p, "3A", "flat white film (kahm)")
+    after = view.show(p, "3A").rows[0]
+    assert said.verdict is Verdict.SOUND
+    assert any("Skim" in step for step in said.do)
+    assert (after.verdict, after.best_by) == (before.verdict, before.best_by)
+    assert any("Harmless" in one for one in after.reasons)
+
+
+def test_a_sign_never_makes_a_verdict_better(p: Pantry) -> None:
+    signs.mark(p, "3A", "rotten or putrid smell")
+    signs.mark(p, "3A", "soft kraut, clean sour smell")
+    assert view.show(p, "3A").rows[0].verdict is Verdict.DISCARD
+
+
+@pytest.mark.parametrize(
+    ("code", "said", "sign"),
+    [
+        ("2A", "bulging lid", "swollen lid"),
+        ("2A", "the lid is domed", "swollen lid"),
+        ("2A", "leak lid", "leaking lid"),
+        ("2A", "clear liquid, sediment", "sediment under clear liquid"),
+        ("3A", "kahm yeast", "flat white film (kahm)"),
+        ("3A", "kahm", "flat white film (kahm)"),
+        ("3A", "flat film, white", "flat white film (kahm)"),
+        ("3A", "blue garlic", "blue or green garlic"),
+        ("3A", "fuzzy mold", "fuzzy, raised or coloured mould"),
+    ],
+)
+def test_usual_words_are_understood(p: Pantry, code: str, said: str, sign: str) -> None:
+    assert signs.mark(p, code, said).sign == sign
+
+
+@pytest.mark.parametrize(
+    ("code", "said"),
+    [
+        ("3A", "film"), ("3A", "white"), ("3A", "white film"), ("3A", "blue"), ("3A", "bubbles"),
+        ("3A", "cloudy"), ("3A", "crust"), ("2A", "lid"), ("2A", "smell fine"), ("2A", "cloud"),
+        ("2A", "sediment"), ("2A", "fuzzy"), ("2A", "dark"), ("2A", "tight"),
+    ],
+)  # fmt: skip
+def test_words_that_could_mean_mild_and_bad_are_asked_about(
+    p: Pantry, code: str, said: str
+) -> None:
+    with pytest.raises(BadInput):
+        signs.mark(p, code, said)
+
+
+def test_an_unknown_sign_names_near_ones_and_books_nothing(p: Pantry) -> None:
+    before = len(p.events)
+    with pytest.raises(BadInput, match="slimy"):
+        signs.mark(p, "3A", "slimy and horrible")
+    assert len(p.events) == before
+    assert len(signs.listing("pressure canned")) >= 30
+    with pytest.raises(BadInput):
+        signs.listing("teleported")

@@ -1,0 +1,161 @@
+"""Sheets, labels and the calendar: complete, escaped, and read back by a general library."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from html.parser import HTMLParser
+from pathlib import Path
+
+import pytest
+from icalendar import Calendar
+
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.demo import build_demo
+from pantry_tui.services.output import paper
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import wishes
+from pantry_tui.services.stock import act, outage, places, view
+
+TODAY = date(2026, 11, 25)
+HOSTILE = "beans; [/x], <b>\\ ünï " + "x" * 90
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder <i>", "pantry"), ("fridge", "fridge")):
+            places.add(pantry, name, climate)
+        putup.put_up(
+            pantry,
+            putup.from_flags(
+                pantry,
+                food=HOSTILE,
+                method="dried",
+                place="larder <i>",
+                count=2,
+                group="vegetable",
+                acidity="low-acid",
+            ),
+        )
+        putup.put_up(
+            pantry,
+            putup.read(pantry, "3 pint jars peaches, boiling-water canned, larder <i>, 1 aug"),
+        )
+        yield pantry
+
+
+def test_the_calendar_reads_back_with_every_date_ahead(p: Pantry) -> None:
+    text = paper.calendar(p)
+    assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
+    found = Calendar.from_ical(text)
+    events = found.walk("VEVENT")
+    ahead = [row for row in view.due(p) if row.best_by and row.best_by >= TODAY]
+    assert len(events) == len(ahead)
+    starts = {str(event["SUMMARY"]): event.decoded("DTSTART") for event in events}
+    peaches = next(day for words, day in starts.items() if "peaches" in words)
+    assert peaches == date(2027, 8, 1)
+    assert any(HOSTILE.lower() in words for words in starts)
+    assert len({str(event["UID"]) for event in events}) == len(events)
+    assert all(not event.errors for event in events)
+
+
+class Seen(HTMLParser):
+    def __init__(self) -> None:
+        super().__init__()
+        self.tags: list[str] = []
+        self.text = ""
+
+    def handle_starttag(self, tag: str, attrs: object) -> None:
+        self.tags.append(tag)
+
+    def handle_data(self, data: str) -> None:
+        self.text += data
+
+
+def test_no_name_breaks_a_printed_page(p: Pantry) -> None:
+    for text in (
+        paper.sheet_html(paper.sheet(p, "due")),
+        paper.label_html(paper.labels(p, ["2A", "3A"])),
+    ):
+        seen = Seen()
+        seen.feed(text)
+        assert HOSTILE.lower() in seen.text
+        assert "i" not in seen.tags, "a name became markup"
+
+
+def test_the_door_sheet_lists_what_is_open(p: Pantry) -> None:
+    assert "Nothing." in paper.sheet_text(paper.sheet(p, "opened"))
+    act.open_(p, "3A")
+    text = paper.sheet_text(paper.sheet(p, "opened"))
+    assert "peaches (open)" in text and "28 Nov 2026" in text
+    assert "peaches" in paper.sheet_text(paper.sheet(p, "fridge"))
+    with pytest.raises(BadInput):
+        paper.sheet(p, "nowhere")
+
+
+def test_a_label_has_all_that_a_lid_needs(p: Pantry) -> None:
+    found = paper.labels(p, ["3A"])
+    assert len(found) == 3
+    text = paper.label_text(found)
+    for word in (
+        "3A",
+        "peaches",
+        "boiling-water canned",
+        "made Sat 1 Aug 2026",
+        "best by Sun 1 Aug 2027",
+        "do not open",
+    ):
+        assert word in text
+    assert len(paper.labels(p)) == 2, "without codes: what was put up today"
+
+
+def test_the_fetch_list_goes_place_by_place(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        wishes.pin(demo, "5F", TODAY + timedelta(days=2))
+        rows = paper.sheet(demo, "week").rows
+    assert rows and [row[0].lower() for row in rows] == sorted(row[0].lower() for row in rows)
+    assert any(row[0] == "chest freezer" and row[-1] != "-" for row in rows)
+
+
+def test_a_booked_power_cut_makes_a_sheet(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        with pytest.raises(Refused):
+            paper.sheet(demo, "outage")
+        where = demo.find_place("fridge")
+        outage.book(demo, where, outage.cut_of(where, 10))
+        text = paper.sheet_text(paper.sheet(demo, "outage"))
+    assert "power cut of 10 h: discard" in text and "food-safety authority" in text
+
+
+def test_the_whole_demo_goes_on_paper(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        assert Calendar.from_ical(paper.calendar(demo)).walk("VEVENT")
+        assert "local food-safety authority" in paper.sheet_text(paper.sheet(demo, "due"))
+
+
+def test_no_paper_names_a_best_by_behind_the_day_it_must_go(p: Pantry) -> None:
+    putup.put_up(p, putup.read(p, "2 pint jars salsa, boiling-water canned, larder <i>, 1 aug"))
+    act.open_(p, "4A")
+    opened = next(row for row in view.due(p) if row.code == "4A" and row.state == "open")
+    assert opened.best_by and opened.discard_after and opened.discard_after < opened.best_by
+    behind = f"{opened.best_by:%Y%m%d}"
+    assert behind not in paper.calendar(p)
+    sheet = paper.sheet(p, "opened")
+    assert [row[4] for row in sheet.rows] == ["-"]
+    assert all("best by" not in paper.label_text([one]) for one in paper.labels(p, ["4A"])[:1])
+    assert "discard after" in paper.label_text(paper.labels(p, ["4A"])[:1])
+
+
+def test_what_must_go_is_no_date_ahead_and_its_label_says_so(p: Pantry) -> None:
+    putup.put_up(p, putup.read(p, "1 box lasagne, cooked meal, fridge, 1 nov"))
+    assert "lasagne" not in paper.calendar(p)
+    assert "DISCARD." in paper.label_text(paper.labels(p, ["4A"]))
+    act.open_(p, "3A")
+    first = paper.sheet(p, "due").rows[0]
+    assert first[0] == "4A", "what must go stands on top of the sheet"

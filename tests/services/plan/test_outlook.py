@@ -1,0 +1,60 @@
+"""The outlook of a store: alarms, groups, and what to put up from what was eaten."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan.outlook import outlook
+from pantry_tui.services.stock import act, places
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", people=2)
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
+            places.add(pantry, name, climate)
+        yield pantry
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def test_what_falls_due_at_once_raises_the_alarm(p: Pantry) -> None:
+    up(p, "12 pint jars peaches, boiling-water canned, larder, 2025-12-05")
+    found = outlook(p)
+    (peaches,) = found.foods
+    assert peaches.food == "peaches" and peaches.group == "fruit"
+    assert peaches.servings == 48
+    assert peaches.pace_need > peaches.pace_can
+    assert peaches.lost > 0
+    assert any("pass their date" in one for one in found.alarms)
+    assert [group.food for group in found.groups] == ["fruit"]
+
+
+def test_the_appetite_is_learned_from_eight_weeks_of_use(p: Pantry) -> None:
+    code = up(p, "30 pint jars runner beans, pressure canned, larder, 2026-08-01")
+    p.today = TODAY - timedelta(weeks=10)
+    for _ in range(10):
+        act.use(p, code)
+        p.today += timedelta(weeks=1)
+    assert p.today == TODAY
+    (beans,) = outlook(p).foods
+    assert beans.rate == pytest.approx(4, rel=0.05), "a pint of four servings a week"
+    assert beans.runs_out is not None or beans.left > 0
+    # 4 a week for 52 weeks are 52 pints; nothing is left over by then.
+    assert 50 <= beans.put_up <= 55
+
+
+def test_what_is_unfit_is_no_supply(p: Pantry) -> None:
+    up(p, "2 jars garlic, in oil, fridge, 2026-10-01")
+    assert outlook(p).foods == ()

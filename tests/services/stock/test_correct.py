@@ -1,0 +1,74 @@
+"""The record can be put right; the dates follow, and the old record stays in the log."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from pantry_tui.core.words import Verdict
+from pantry_tui.errors import BadInput
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.books.logbook import log
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import act, places, readings, view
+from pantry_tui.services.stock.correct import correct
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(larder: Pantry) -> Pantry:
+    line = "3 pint jars snap beans, pressure canned, larder, 2026-08-01 minutes=20 psi=11"
+    putup.put_up(larder, putup.read(larder, line))
+    return larder
+
+
+def test_a_wrong_day_is_put_right(p: Pantry) -> None:
+    act.open_(p, "2A")
+    opened = {row.state: row for row in view.show(p, "2A").rows}
+    correct(p, "2A", made="2026-07-01")
+    after = {row.state: row for row in view.show(p, "2A").rows}
+    assert all(row.best_by == date(2027, 7, 1) for row in after.values())
+    assert [r.discard_after for r in after.values()] == [r.discard_after for r in opened.values()]
+    assert any("corrected" in line for line in log(p, "2A"))
+    act.undo(p)
+    assert {row.best_by for row in view.show(p, "2A").rows} == {date(2027, 8, 1)}
+    correct(p, "2A", made="unknown")
+    assert {row.best_by for row in view.show(p, "2A").rows} == {None}
+
+
+def test_a_process_that_was_too_short_takes_the_date_away(p: Pantry) -> None:
+    said = correct(p, "2A", process=[("minutes", "10")])
+    assert said.warnings
+    (row,) = view.show(p, "2A").rows
+    assert row.verdict is Verdict.DO_NOT_TASTE and row.best_by is None
+    correct(p, "2A", process=[("minutes", "20")], note="timer misread")
+    assert view.show(p, "2A").rows[0].verdict is Verdict.SOUND
+    assert view.show(p, "2A").note == "timer misread"
+
+
+def test_what_cannot_be_is_refused(p: Pantry) -> None:
+    act.use(p, "2A")
+    for bad in (
+        lambda: correct(p, "2A"),
+        lambda: correct(p, "9Z", made="today"),
+        lambda: correct(p, "2A", made="2027-01-01"),
+    ):
+        with pytest.raises(BadInput):
+            bad()
+
+
+def test_a_place_is_changed_from_today_on(p: Pantry) -> None:
+    before = view.show(p, "2A").rows[0].best_by
+    places.change(p, "larder", temp_f=65, capacity=50)
+    place = p.find_place("larder")
+    assert (place.target, place.capacity) == (65, 50)
+    assert [spell.temperature_f for spell in place.spells] == [60, 65]
+    places.change(p, "larder", name="north larder", climate="cellar")
+    assert p.find_place("north larder").climate.value == "cellar"
+    assert view.show(p, "2A").rows[0].best_by == before
+    readings.read(p, "north larder", 55)
+    assert p.find_place("north larder").temperature_f == 55
+    with pytest.raises(BadInput):
+        places.change(p, "north larder", climate="tropical")

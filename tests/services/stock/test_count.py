@@ -1,0 +1,132 @@
+"""A round: what differs is booked by its kind, in one transaction, and can be taken back."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import Verdict
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import act, places, view
+from pantry_tui.services.stock import count as rounds
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    """Peaches 2A (4), beans 3A (3) on shelf 1; jam 4A (2) on shelf 2; both in the cellar."""
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        places.add(pantry, "cellar", "cellar")
+        for name in ("shelf 1", "shelf 2"):
+            places.add(pantry, name, "cellar", "cellar")
+        for line in (
+            "4 pint jars peaches, boiling-water canned, shelf 1",
+            "3 pint jars runner beans, pressure canned, shelf 1",
+            "2 jars strawberry jam, jam, shelf 2",
+        ):
+            putup.put_up(pantry, putup.read(pantry, line))
+        yield pantry
+
+
+def counts(p: Pantry) -> dict[str, int]:
+    found: dict[str, int] = {}
+    for row in view.due(p):
+        found[row.code] = found.get(row.code, 0) + row.count
+    return found
+
+
+def test_differences_are_booked_by_their_kind(p: Pantry) -> None:
+    cellar = p.find_place("cellar")
+    by_code = {line.code: line for line in rounds.lines(p, cellar)}
+    assert [line.place for line in rounds.lines(p, cellar)] == sorted(
+        line.place for line in rounds.lines(p, cellar)
+    )
+    rounds.count(p, cellar, by_code["2A"].key, 3)
+    rounds.count(p, cellar, by_code["3A"].key, 0)
+    rounds.count(p, cellar, by_code["4A"].key, 4)
+    booked = {one.code: one.booked_as for one in rounds.differences(p, cellar)}
+    assert booked == {"2A": "unrecorded use", "3A": "missing", "4A": "found"}
+    before = len(p.events)
+    rounds.finish(p, cellar)
+    assert len(p.events) == before + 1, "one transaction"
+    assert counts(p) == {"2A": 3, "4A": 4}
+    assert any("unrecorded use" in one for one in view.show(p, "2A").gone)
+    assert rounds.draft(p, cellar).seen == {}
+    act.undo(p)
+    assert counts(p) == {"2A": 4, "3A": 3, "4A": 2}
+
+
+def test_what_was_missing_comes_back_when_it_is_found(p: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    rounds.from_counts(p, shelf, {"2A": 2})
+    rounds.finish(p, shelf)
+    assert counts(p)["2A"] == 2
+    rounds.from_counts(p, shelf, {"2A": 5})
+    rounds.finish(p, shelf)
+    names = {name for row in view.show(p, "2A").rows for name in row.container_ids}
+    assert names == {"2A/1", "2A/2", "2A/3", "2A/4", "2A/5"}, "two back, one never recorded"
+
+
+def test_one_batch_found_in_two_places_gets_numbers_of_its_own(p: Pantry) -> None:
+    act.move(p, "2A/4", "shelf 2")
+    cellar = p.find_place("cellar")
+    for line in rounds.lines(p, cellar):
+        if line.code == "2A":
+            rounds.count(p, cellar, line.key, line.expected + 2)
+    rounds.finish(p, cellar)
+    names = [name for row in view.show(p, "2A").rows for name in row.container_ids]
+    assert sorted(names) == [f"2A/{n}" for n in range(1, 9)]
+    assert counts(p)["2A"] == 8
+
+
+def test_a_round_survives_a_closed_program_and_goes_on(p: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    first = rounds.lines(p, shelf)[0]
+    rounds.count(p, shelf, first.key, 1)
+    with open_pantry(p.path, TODAY) as again:
+        place = again.find_place("shelf 1")
+        assert rounds.draft(again, place).at == first.key
+        assert rounds.lines(again, place)[0].seen == 1
+        assert counts(again) == counts(p), "nothing is booked yet"
+        rounds.give_up(again, place)
+        assert rounds.lines(again, place)[0].seen is None
+
+
+def test_what_nobody_recorded_is_added_with_no_date_and_judged_strictly(p: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    with pytest.raises(BadInput):
+        rounds.add_find(p, shelf, "2 jars zzyzx, dried")
+    rounds.add_find(p, shelf, "2 pint jars pears, boiling-water canned")
+    rounds.add_find(p, shelf, "1 jar plums, boiling-water canned")
+    rounds.finish(p, shelf)
+    rows = {row.food: row for row in view.due(p)}
+    assert rows["pears"].count == 2 and rows["pears"].verdict is Verdict.UNKNOWN
+    assert rows["pears"].best_by is None
+    assert rows["pears"].code != rows["plums"].code
+
+
+def test_the_place_remembers_and_the_stalest_fullest_comes_next(p: Pantry) -> None:
+    assert all(days is None for _, days in rounds.next_places(p))
+    assert rounds.next_places(p)[0][0].name == "shelf 1", "it holds most"
+    rounds.finish(p, p.find_place("shelf 1"))
+    p.today += timedelta(days=10)
+    following = [(place.name, days) for place, days in rounds.next_places(p)]
+    assert following == [("shelf 2", None), ("shelf 1", 10)]
+
+
+def test_counts_that_cannot_be_are_refused(p: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    for bad in (-1, 1000):
+        with pytest.raises(BadInput):
+            rounds.count(p, shelf, rounds.lines(p, shelf)[0].key, bad)
+    with pytest.raises(Refused):
+        rounds.from_counts(p, shelf, {"4A": 1})
+    with pytest.raises(BadInput):
+        rounds.from_counts(p, shelf, {"9Z": 1})

@@ -1,0 +1,127 @@
+"""A batch whose process no publication stands for gets no shelf date, and says what is left."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.rows import DueRow
+from pantry_tui.services.stock import act, places, view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    """A household at 1,800 ft."""
+    create(tmp_path / "store.db", altitude_ft=1800)
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder", "pantry"), ("fridge", "fridge"), ("freezer", "freezer")):
+            places.add(pantry, name, climate)
+        yield pantry
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def only(p: Pantry, code: str) -> DueRow:
+    (row,) = view.show(p, code).rows
+    return row
+
+
+BEANS = "1 pint jar snap beans, pressure canned, larder"
+
+
+@pytest.mark.parametrize(
+    ("line", "word"),
+    [
+        # USDA AIB 539, snap beans: pints 20 minutes; dial gauge 11 psi to 2,000 ft, weighted 15
+        # above 1,000 ft.
+        (f"{BEANS}, minutes=10 psi=11 canner=dial", "minutes"),
+        (f"{BEANS}, minutes=20 psi=9 canner=dial", "psi"),
+        (f"{BEANS}, minutes=20 psi=10 canner=weighted", "psi"),
+        (f"{BEANS}, process=none", ""),
+        (f"{BEANS}, canner=oven", ""),
+        (
+            "1 half-gallon jar snap beans, pressure canned, larder, minutes=20 psi=11",
+            "larger than any",
+        ),
+        ('1 pint jar peaches, boiling-water canned, larder, process="open kettle"', ""),
+        ("1 jar strawberry jam, jam, larder, seal=paraffin", "wax"),
+        ("1 pint jar crushed tomatoes, boiling-water canned, larder, acid=no", "No acid"),
+        ("1 pint jar dill pickles, vinegar pickle, larder, vinegar=4%", "5"),
+    ],
+)
+def test_a_doubtful_process_gives_no_shelf_date(p: Pantry, line: str, word: str) -> None:
+    row = only(p, up(p, line))
+    assert row.verdict is Verdict.UNKNOWN, row.reasons
+    assert row.best_by is None and row.discard_after is None
+    assert any(word in one for one in row.reasons), row.reasons
+    assert any("24 hours" in one for one in row.reasons), row.reasons
+    p.today += timedelta(days=2)
+    later = view.due(p)[0]
+    low_acid = "snap beans" in line
+    assert later.verdict is (Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD)
+
+
+def test_within_a_day_the_cold_saves_it(p: Pantry) -> None:
+    code = up(p, f"{BEANS}, minutes=10 psi=11 canner=dial")
+    act.move(p, code, "fridge")
+    row = only(p, code)
+    assert row.discard_after == TODAY + timedelta(days=3)
+    assert row.verdict in (Verdict.SOUND, Verdict.EAT_SOON)
+    frozen = up(p, f"{BEANS}, minutes=10 psi=11 canner=dial")
+    act.move(p, frozen, "freezer")
+    assert only(p, frozen).best_by is not None
+
+
+def test_later_the_cold_saves_nothing(p: Pantry) -> None:
+    code = up(p, f"{BEANS}, minutes=10 psi=11 canner=dial")
+    p.today += timedelta(days=2)
+    act.move(p, code, "fridge")
+    assert only(p, code).verdict is Verdict.DO_NOT_TASTE
+
+
+def test_a_tested_process_stands_and_an_unrecorded_one_is_said(p: Pantry) -> None:
+    good = putup.put_up(p, putup.read(p, f"{BEANS}, minutes=20 psi=11 canner=dial"))
+    assert good.verdict is Verdict.SOUND and good.best_by == date(2027, 11, 25)
+    assert not any("not checked" in one for one in good.cautions)
+    bare = putup.put_up(p, putup.read(p, BEANS))
+    assert bare.best_by == date(2027, 11, 25)
+    assert any("not checked" in one for one in bare.cautions)
+
+
+def test_the_chain_of_a_doubtful_batch_names_no_shelf_date(p: Pantry) -> None:
+    code = up(p, f"{BEANS}, minutes=10 psi=11 canner=dial")
+    chain = str(view.show(p, code).chain)
+    assert "Process:" in chain and "published, so until" not in chain
+    act.move(p, code, "fridge")
+    assert "Safety:" in str(view.show(p, code).chain), "what the cold allows is shown"
+
+
+@pytest.mark.parametrize(
+    ("line", "old", "said"),
+    [
+        ("1 pint jar peaches, boiling-water canned, larder, 24 nov 2024", True, True),
+        ("1 pint jar peaches, boiling-water canned, larder, 25 nov 2024", True, False),
+        ("1 jar apples, dried, larder, 24 nov 2024", True, False),
+    ],
+)
+def test_a_sealed_jar_of_over_two_years_carries_a_word_of_caution(
+    p: Pantry, line: str, old: bool, said: bool
+) -> None:
+    """Household default: home-canned, sealed, a word of caution after 24 months; University of
+    Idaho Extension, lids rated 18 months and contents older than two years thrown out."""
+    row = only(p, up(p, line))
+    assert (row.verdict is Verdict.PAST_BEST) is old
+    assert any("Over two years" in one for one in row.reasons) is said
+    if said:
+        p.today -= timedelta(days=1)
+        assert not any("Over two years" in one for one in view.due(p)[0].reasons)

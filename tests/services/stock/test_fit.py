@@ -1,0 +1,93 @@
+"""Nothing unfit leaves the shelf among others, and the right one is found."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import State
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.lookup import signs
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import act, places, view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    """Peas: 2A (3 jars on the shelf), 3A (3 bags in the freezer, one more already thawed)."""
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder", "pantry"), ("freezer", "freezer"), ("fridge", "fridge")):
+            places.add(pantry, name, climate)
+        for line in (
+            "3 pint jars peas, pressure canned, larder, 1 jul",
+            "4 bags peas, frozen, freezer, 1 aug",
+        ):
+            putup.put_up(pantry, putup.read(pantry, line))
+        act.thaw(pantry, "3A/1")
+        yield pantry
+
+
+def test_thaw_finds_the_frozen_one_of_a_batch_and_of_a_food(p: Pantry) -> None:
+    assert act.thaw(p, "3A").containers == ("3A/2",)
+    assert act.thaw(p, "peas").containers == ("3A/3",)
+    assert act.thaw(p, "garden peas").containers == ("3A/4",)
+    with pytest.raises(Refused, match="does not stand in a freezer"):
+        act.thaw(p, "peas")
+
+
+def test_a_food_name_takes_the_one_that_goes_first(p: Pantry) -> None:
+    assert act.use(p, "peas").containers == ("3A/1",), "what is thawed goes first"
+    assert act.open_(p, "peas").containers == ("3A/2",), "the bag falls due before the jars"
+    with pytest.raises(Refused, match="nothing of carrots"):
+        act.use(p, "carrots")
+    with pytest.raises(BadInput):
+        act.use(p, "moon cheese")
+
+
+@pytest.mark.parametrize("do", [act.use, act.open_, act.give])
+def test_what_waits_to_be_looked_at_stays_where_it_is(p: Pantry, do) -> None:  # type: ignore[no-untyped-def]
+    signs.mark(p, "2A/2", "swollen lid")
+    before = len(p.events)
+    for ref in ("2A", "2A/1", "2A/2"):
+        with pytest.raises(Refused):
+            do(p, ref)
+    assert len(p.events) == before
+    signs.mark(p, "2A/3", "looks sound")
+    assert do(p, "2A").containers == ("2A/3",)
+
+
+def test_a_count_never_takes_an_unfit_one_among_the_others(p: Pantry) -> None:
+    signs.mark(p, "2A/1", "swollen lid")
+    for number in (2, 3):
+        signs.mark(p, f"2A/{number}", "looks sound")
+    for do in (lambda: act.use(p, "2A", "3"), lambda: act.give(p, "2A", 3)):
+        with pytest.raises(Refused, match="Only 2"):
+            do()
+    assert act.give(p, "2A", 2).containers == ("2A/2", "2A/3")
+
+
+def test_discarding_several_takes_the_unfit_ones_first(p: Pantry) -> None:
+    signs.mark(p, "2A/3", "swollen lid")
+    assert act.discard(p, "2A", 2, why="swollen").containers[0] == "2A/3"
+
+
+def test_one_container_is_not_several(p: Pantry) -> None:
+    for do in (
+        lambda: act.use(p, "2A/1", "2"),
+        lambda: act.give(p, "2A/1", 2),
+        lambda: act.lose(p, "2A/1", 2),
+        lambda: act.discard(p, "2A/1", 2, why="broken"),
+    ):
+        with pytest.raises(BadInput, match="one container"):
+            do()
+    for nothing in (lambda: act.lose(p, "2A", 0), lambda: act.discard(p, "2A", 0, why="broken")):
+        with pytest.raises(BadInput):
+            nothing()
+    assert all(row.state is not State.GONE for row in view.show(p, "2A").rows)

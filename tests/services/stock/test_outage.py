@@ -1,0 +1,87 @@
+"""A power cut in a store: every item judged, one booking, one undo."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import Verdict
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import act, outage, places, view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("fridge", "fridge"), ("freezer", "freezer"), ("larder", "pantry")):
+            places.add(pantry, name, climate)
+        for line in (
+            "3 bags ground beef, frozen, freezer, 1 nov",
+            "4 bags strawberries, frozen, freezer, 1 nov",
+            "2 loaves bread, frozen, freezer, 1 nov",
+            "1 tub lasagne, cooked meal, fridge",
+            "1 jar garlic, in oil, fridge",
+            "2 jars strawberry jam, jam, fridge",
+        ):
+            putup.put_up(pantry, putup.read(pantry, line.replace("loaves", "bags")))
+        yield pantry
+
+
+def actions(p: Pantry, place: str, hours: float, **known: object) -> dict[str, str]:
+    where = p.find_place(place)
+    cut = outage.cut_of(where, hours, **known)  # type: ignore[arg-type]
+    return {row.food: row.action for row in outage.judge_all(p, where, cut)}
+
+
+def test_within_the_hold_time_everything_keeps(p: Pantry) -> None:
+    assert set(actions(p, "fridge", 4).values()) == {"keep"}
+    assert set(actions(p, "freezer", 48, full=True).values()) == {"keep"}
+    assert set(actions(p, "freezer", 24).values()) == {"keep"}
+
+
+def test_beyond_it_each_item_is_judged_by_its_own_row(p: Pantry) -> None:
+    cold = actions(p, "fridge", 10)
+    assert cold["lasagne"] == cold["garlic"] == "discard"
+    assert cold["strawberry jam"] == "keep"
+    warm = actions(p, "freezer", 60, full=True, ice=False)
+    assert warm["ground beef"] == "discard"
+    assert warm["bread"] != "discard"
+    icy = actions(p, "freezer", 60, full=True, ice=True)
+    assert icy["ground beef"] != "discard"
+
+
+def test_it_is_booked_in_one_go_and_taken_back_in_one(p: Pantry) -> None:
+    where = p.find_place("freezer")
+    cut = outage.cut_of(where, 60, ice=False)
+    before, stock = len(p.events), p.stock
+    outage.book(p, where, cut)
+    assert len(p.events) == before + 1
+    beef = next(row for row in view.due(p) if row.food == "ground beef")
+    assert beef.verdict is Verdict.DISCARD
+    assert "power cut" in " ".join(beef.reasons).lower()
+    with pytest.raises(Refused):
+        act.use(p, beef.code)
+    act.undo(p)
+    assert p.stock == stock
+    outage.book(p, where, cut, discard=True)
+    assert not any(row.food == "ground beef" for row in view.due(p))
+    act.undo(p)
+    assert p.stock == stock, "one undo takes the whole evening back"
+
+
+def test_a_cut_changes_nothing_on_a_shelf_and_times_must_be_times(p: Pantry) -> None:
+    with pytest.raises(Refused):
+        outage.cut_of(p.find_place("larder"), 10)
+    assert outage.hours_between("22:00", "06:00", TODAY) == 8
+    assert outage.hours_between("2026-11-24 18:00", "2026-11-25 06:30", TODAY) == 12.5
+    for start, end in (("soon", "06:00"), ("25:00", "06:00"), ("2026-11-25 07:00", "06:00")):
+        with pytest.raises(BadInput):
+            outage.hours_between(start, end, TODAY)

@@ -1,0 +1,216 @@
+"""Readings drive what stands in a place; a household's own rules are only ever stricter."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import State, Verdict
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.lookup import own
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.rows import DueRow
+from pantry_tui.services.stock import act, places, readings, view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    path = tmp_path / "store.db"
+    create(path, people=4)
+    with open_pantry(path, TODAY) as pantry:
+        for name, climate in (
+            ("larder", "pantry"),
+            ("cellar", "cellar"),
+            ("fridge", "fridge"),
+            ("freezer", "freezer"),
+            ("attic", "room"),
+        ):
+            places.add(pantry, name, climate)
+        yield pantry
+
+
+def up(p: Pantry, food: str, method: str, place: str, ago: int = 0, **process: str) -> str:
+    made = (p.today - timedelta(days=ago)).isoformat()
+    reading = putup.from_flags(p, food=food, method=method, place=place, made=made, process=process)
+    return putup.put_up(p, reading).code
+
+
+def only(p: Pantry, code: str) -> DueRow:
+    (row,) = view.show(p, code).rows
+    return row
+
+
+def test_a_warm_fridge_ends_what_it_held_safe_and_says_so(p: Pantry) -> None:
+    code = up(p, "lasagne", "cooked meal", "fridge")
+    said = readings.read(p, "fridge", 45)
+    assert any("fridge read 45 F" in one for one in said.warnings)
+    assert only(p, code).verdict is Verdict.UNKNOWN
+    p.today += timedelta(days=1)
+    assert only(p, code).verdict is Verdict.DISCARD
+    readings.read(p, "fridge", 38)
+    assert only(p, code).verdict is Verdict.DISCARD, "cold again does not bring it back"
+
+
+def test_taking_a_reading_back_brings_the_date_back(p: Pantry) -> None:
+    code = up(p, "lasagne", "cooked meal", "fridge")
+    before = only(p, code)
+    readings.read(p, "fridge", 45)
+    act.undo(p)
+    assert only(p, code) == before
+
+
+def test_a_freezer_at_10_f_for_a_month_costs_four_months_of_eight(p: Pantry) -> None:
+    code = up(p, "peas", "frozen", "freezer", ago=30)
+    assert only(p, code).best_by == date(2027, 6, 26)
+    readings.read(p, "freezer", 10, at=TODAY - timedelta(days=30))
+    said = readings.read(p, "freezer", 0)
+    row = only(p, code)
+    assert row.best_by is not None
+    lost = date(2027, 6, 26) - row.best_by
+    # A month at +10 F spends four months of life: 30 days of a quarter of 243.
+    assert 85 <= lost.days <= 95
+    assert row.discard_after is None, "quality only"
+    assert said.warnings == () or "lose quality" in said.warnings[0]
+
+
+def test_a_thawed_out_freezer_is_judged_as_thawed(p: Pantry) -> None:
+    code = up(p, "ground beef", "frozen", "freezer", ago=30)
+    readings.read(p, "freezer", 36, at=TODAY - timedelta(days=3))
+    readings.read(p, "freezer", 0, at=TODAY - timedelta(days=2))
+    assert only(p, code).verdict is Verdict.DISCARD
+
+
+def test_cellar_crops_are_held_against_their_range(p: Pantry) -> None:
+    beets = up(p, "beets", "cellar-stored", "cellar")
+    squash = up(p, "winter squash", "cellar-stored", "larder")
+    readings.read(p, "cellar", 32)
+    at_32 = only(p, beets).best_by
+    readings.read(p, "cellar", 50)
+    at_50 = only(p, beets).best_by
+    assert at_32 == TODAY + timedelta(weeks=7)
+    assert at_50 is not None and at_32 is not None and at_50 < at_32
+    readings.read(p, "cellar", 28)
+    assert "freezes" in only(p, beets).reasons[0]
+    readings.read(p, "larder", 45)
+    assert "hurt by cold" in only(p, squash).reasons[0]
+
+
+def test_dried_food_between_two_published_temperatures(p: Pantry) -> None:
+    code = up(p, "carrots", "dried", "larder")
+    lives = []
+    for warm in (55, 60, 70, 80, 90):
+        readings.read(p, "larder", warm)
+        best = only(p, code).best_by
+        assert best is not None
+        lives.append((best - TODAY).days)
+    assert lives[0] == lives[1] == 181  # 25 Nov + 6 months
+    assert lives[2] == pytest.approx(128, abs=1)  # 181 days times the root of one half
+    assert lives[3] == 92  # 25 Nov + 3 months
+    assert lives[4] == 46  # half of that
+
+
+def test_an_assumed_warmth_says_so_and_a_reading_takes_it_back(p: Pantry) -> None:
+    code = up(p, "peaches", "boiling-water canned", "larder")
+    assert any("assumed" in one for one in only(p, code).reasons)
+    readings.read(p, "larder", 58)
+    assert not any("assumed" in one for one in only(p, code).reasons)
+    readings.read(p, "larder", 100)
+    assert only(p, code).verdict is Verdict.UNKNOWN
+
+
+@pytest.mark.parametrize(
+    ("how", "allowed"), [("fridge", True), ("microwave", False), ("cold water", False)]
+)
+def test_refreezing_depends_on_how_it_was_thawed(p: Pantry, how: str, allowed: bool) -> None:
+    code = up(p, "ground beef", "frozen", "freezer", ago=30)
+    act.thaw(p, code, how)
+    thawed = only(p, code)
+    assert thawed.state is State.THAWED
+    assert thawed.discard_after == TODAY + timedelta(days=1 if allowed else 0)
+    if not allowed:
+        with pytest.raises(Refused, match="cooked"):
+            act.move(p, code, "freezer")
+        return
+    said = act.move(p, code, "freezer")
+    assert any("stays as it was" in one for one in said.warnings)
+    assert only(p, code).discard_after == thawed.discard_after
+
+
+def test_vacuum_packs_have_their_own_rules(p: Pantry) -> None:
+    smoked = up(p, "trout", "hot smoked", "fridge", vacuum="yes")
+    assert only(p, smoked).discard_after == TODAY + timedelta(days=5)
+    assert only(p, up(p, "trout", "hot smoked", "fridge")).discard_after == TODAY + timedelta(14)
+    frozen = up(p, "salmon", "frozen", "freezer", vacuum="yes")
+    with pytest.raises(Refused, match="opened or pierced"):
+        act.thaw(p, frozen)
+    act.open_(p, frozen)
+    act.thaw(p, frozen)
+    assert only(p, frozen).discard_after == TODAY + timedelta(days=1)
+    with pytest.raises(Refused, match=r"[Vv]acuum"):
+        up(p, "carrots", "cellar-stored", "cellar", vacuum="yes")
+    line = putup.read(p, "2 packs trout, hot smoked, vacuum packed, fridge")
+    assert dict(line.process)["vacuum"] == "yes" and line.unread == ()
+
+
+def test_opened_jars_that_are_frozen_keep_their_strict_date(p: Pantry) -> None:
+    code = up(p, "crushed tomatoes", "boiling-water canned", "larder")
+    act.open_(p, code)
+    opened = only(p, code).discard_after
+    act.move(p, code, "freezer")
+    assert only(p, code).discard_after == opened
+
+
+def test_the_chain_can_be_followed_by_hand(p: Pantry) -> None:
+    code = up(p, "apples", "dried", "attic", ago=90)
+    act.move(p, code, "larder")
+    ((_, steps),) = view.show(p, code).chain
+    text = "\n".join(steps)
+    assert "sealed in attic (room, 70 F assumed)" in text
+    assert "sealed in larder (pantry, 60 F assumed)" in text
+    assert "% of it spent before" in text
+    assert "National Center for Home Food Preservation" in text
+
+
+def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
+    code = up(p, "chicken soup", "cooked meal", "fridge")
+    with pytest.raises(Refused, match="stricter"):
+        own.add_rule(
+            p, "cooked meal", "chicken soup", climate="fridge", keeps="5 days", kind="safety"
+        )
+    own.add_rule(p, "cooked meal", "chicken soup", climate="fridge", keeps="2 days", kind="safety")
+    row = only(p, code)
+    assert row.discard_after == TODAY + timedelta(days=2)
+    assert any("Your own rule" in one for one in row.reasons)
+    steps = "\n".join(step for _, steps in view.show(p, code).chain for step in steps)
+    assert "your own rule" in steps and "foodsafety.gov" in steps, "the published one shows too"
+    act.undo(p)
+    assert only(p, code).discard_after == TODAY + timedelta(days=3)
+    with pytest.raises(Refused, match="do not let"):
+        own.add_rule(p, "in oil", "garlic", climate="room", keeps="2 days", kind="safety")
+
+
+def test_what_no_publication_covers_stays_unknown_under_a_rule_of_ones_own(p: Pantry) -> None:
+    code = up(p, "cider", "alcohol ferment", "cellar")
+    act.finish(p, code)
+    own.add_rule(p, "alcohol ferment", "cider", climate="cellar", keeps="9 months", kind="quality")
+    row = only(p, code)
+    assert row.verdict is Verdict.UNKNOWN
+    assert row.best_by == date(2027, 8, 25)
+
+
+def test_a_food_of_ones_own_is_judged_by_the_strictest_of_its_group(p: Pantry) -> None:
+    own.add_food(p, "Elder Shoots", "herb", "low-acid", ["shoots of elder"])
+    code = up(p, "elder shoots", "in oil", "fridge")
+    assert only(p, code).discard_after == TODAY + timedelta(days=2)
+    assert putup.read(p, "2 jars shoots of elder, in oil, fridge").food == "elder shoots"
+    with pytest.raises(Refused):
+        own.add_food(p, "carrots", "vegetable", "low-acid")
+    with pytest.raises(BadInput):
+        own.add_food(p, "moss", "plant", "low-acid")
+    assert len(list(own.listing(p))) == 1
