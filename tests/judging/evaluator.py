@@ -15,6 +15,7 @@ Choices where the laws leave freedom, each the laxer one:
 - Above 90 F a minute counts twice: one hour instead of two (USDA FSIS, freezing and food safety).
 - A fridge without power is over at 4 h for what stood in it all that time (HR60); what came later
   has its two hours.
+- Of two moves on one and the same minute either may have been the last.
 - Of a thaw no more is asked than the day for each 5 lb and the days after it.
 """
 
@@ -53,6 +54,14 @@ class Ruling:
     discard_after: int | None
     usable: bool
     reason: str
+
+    def laxer(self, other: Ruling) -> Ruling:
+        """The later day; usable where either says so."""
+        first = self if (self.usable, _last(self)) >= (other.usable, _last(other)) else other
+        day = max(_last(self), _last(other))
+        return Ruling(
+            None if day == inf else int(day), self.usable or other.usable, first.reason
+        )
 
     def stricter(self, other: Ruling) -> Ruling:
         """Both at once: the earlier day, usable only where both say so."""
@@ -156,12 +165,24 @@ def _one_order(
     p = batch.what
     assert isinstance(p, PutUp)
     made = min(_made(facts, batch, at), day_of(now))
-    life = Life(facts, batch, made, _born(batch, made, at, now), at, container, now)
+    born = _born(batch, made, at, now)
+    life = Life(facts, batch, made, born, at, container, now)
+    ruling = _of_life(life, p, facts, container, at)
+    if life.tied:
+        life = Life(facts, batch, made, born, at, container, now, turned=True)
+        ruling = ruling.laxer(_of_life(life, p, facts, container, at))
+    return ruling
+
+
+def _of_life(
+    life: Life, p: PutUp, facts: Sequence[Fact], container: str, at: dict[str, int]
+) -> Ruling:
     found = [*_limits(life, p), *_clocks(life, p), *_whole(life, p, facts, container, at)]
     ruling = Ruling(None, True, "nothing speaks against it")
     for r in found:
         ruling = ruling.stricter(r)
-    if ruling.discard_after is not None and ruling.usable and day_of(now) > ruling.discard_after:
+    last = ruling.discard_after
+    if last is not None and ruling.usable and day_of(life.now) > last:
         ruling = Ruling(ruling.discard_after, False, f"{ruling.reason}: its last day is over")
     return ruling
 

@@ -137,8 +137,8 @@ class _Teller:
 
     def moment(self) -> int:
         """Mostly on one of a few days, often close to another moment, at a full minute."""
-        if self.facts and self.r.random() < 0.4:
-            near = self.r.choice(self.facts)[1]
+        if self.r.random() < 0.4:
+            near = self.r.choice([f for _, f in self.facts if not _opens(f.what)])
             return near.at + self.r.choice((0, 1, 5, 30, 61, 119, 121, 240, 1440))
         day = self.r.choice(self.days) if self.r.random() < 0.8 else self.r.randrange(0, self.far)
         return (START + day) * DAY + self.r.randrange(7 * 60, 22 * 60)
@@ -153,7 +153,7 @@ class _Teller:
             done, stamp, hour = at, at, self.r.choice((minute, None))
         elif kind < 0.8:
             done = at + self.r.choice((20, 200, 1500, 4500))
-            stamp, hour = done, self.r.choice((minute, None, None))
+            stamp, hour = done, self.r.choice((minute, None, None, None))
         elif kind < 0.9:
             done, hour = at, self.r.choice((minute, None))
             stamp = at + self.r.choice((-800, -3, 3, 900)) * DAY
@@ -284,6 +284,10 @@ class _Teller:
         last = max(t for t, _ in self.facts)
         now = last + self.r.choice((1, 60, 60, DAY, DAY, 2 * DAY, 5 * DAY, 30 * DAY))
         return History(facts, now, f"seed {seed}")
+
+
+def _opens(what: Happening) -> bool:
+    return isinstance(what, PlaceOpened)
 
 
 def _rests(what: Happening) -> bool:

@@ -88,7 +88,7 @@ class Place:
             for f in mine
             if isinstance(c := f.what, Cut)
         ]
-        self.warm += self._cuts(cuts, cold, now)
+        self.warm += self._cuts(cuts, now)
 
     def _step(self, t: int, w: Happening) -> None:
         if isinstance(w, PlaceOpened):
@@ -108,9 +108,7 @@ class Place:
         start = max(since, first if r.since is None else t - r.since)
         return Warm(start, t, r.temp_f)
 
-    def _cuts(
-        self, told: list[tuple[int, Cut]], cold: list[int], now: int
-    ) -> list[Warm]:
+    def _cuts(self, told: list[tuple[int, Cut]], now: int) -> list[Warm]:
         """Adjoining cuts as one; warm once the hours of hold are over, until the power is back."""
         spans = sorted((s, min(c.end, now), c.fullness) for s, c in told if min(c.end, now) > s)
         groups: list[list[tuple[int, int, str | None]]] = []
@@ -119,11 +117,9 @@ class Place:
                 groups[-1].append(span)
             else:
                 groups.append([span])
-        return [w for g in groups if (w := self._outage(g, cold))]
+        return [w for g in groups if (w := self._outage(g))]
 
-    def _outage(
-        self, group: list[tuple[int, int, str | None]], cold: list[int]
-    ) -> Warm | None:
+    def _outage(self, group: list[tuple[int, int, str | None]]) -> Warm | None:
         start, end = group[0][0], max(e for _, e, _ in group)
         climate = self.climate_at(start)[0]
         if climate not in ("fridge", "freezer"):
@@ -134,9 +130,8 @@ class Place:
         for a, b, _ in group:
             a = max(a, t)
             if b - a > left:
-                # lax: a cold reading in the cut shows that it was cold until then.
-                from_ = max(a + left, max((c for c in cold if c <= end), default=start))
-                return Warm(from_, end, 50.0, cut=start) if from_ < end else None
+                # A cold reading in the cut lifts nothing: only what law 7.3 names makes milder.
+                return Warm(a + left, end, 50.0, cut=start)
             left -= max(0, b - a)
             t = max(t, b)
         return None
@@ -201,6 +196,7 @@ class Life:
         at: Moments,
         container: str,
         now: int,
+        turned: bool = False,
     ) -> None:
         self.put_up = batch.what
         assert isinstance(self.put_up, PutUp)
@@ -209,8 +205,14 @@ class Life:
         mine = [f for f in facts if getattr(f.what, "container", None) == container]
         names |= {f.what.place for f in mine if isinstance(f.what, Moved)}
         self.places = {n: Place(facts, at, n, now) for n in names}
+        # what was done on one and the same minute may have been done either way round
+        mine.sort(key=lambda f: f.id, reverse=turned)
         self.steps = sorted(
             ((max(at[f.id], self.born), f) for f in mine), key=lambda p: (p[0], _rank(p[1]))
+        )
+        self.tied = any(
+            a[0] == b[0] and isinstance(a[1].what, Moved) and isinstance(b[1].what, Moved)
+            for a, b in zip(self.steps, self.steps[1:], strict=False)
         )
         self.now = now
         self.ended: int | None = None
@@ -240,9 +242,10 @@ class Life:
         self._stay(t, self.now, last=True)
 
     def _stay(self, a: int, b: int, last: bool = False) -> None:
+        """Spans of one stay; one of no length counts (house law 7.1)."""
         place = self.places[self.is_.place]
         edges = sorted({a, b} | {e for e in place.edges() if a < e < b})
-        pairs = list(zip(edges, edges[1:], strict=False)) or ([(a, a)] if last else [])
+        pairs = list(zip(edges, edges[1:], strict=False)) or [(a, a)]
         for x, y in pairs:
             self._piece(place, x, y)
         if last and self.spans and self.spans[-1].end == b and a < b:
@@ -351,13 +354,10 @@ class Life:
                 n.state, n.day0, n.vacuum = "in progress", day_of(t), False
 
 
-def _rank(f: Fact) -> tuple[int, str]:
+def _rank(f: Fact) -> int:
     """Of facts on one minute the place first, then what was done there."""
     order = (Moved, Thawed, Ready, Opened, Drawn, SignSeen, LooksSound)
-    for i, kind in enumerate(order):
-        if isinstance(f.what, kind):
-            return i, f.id
-    return len(order), f.id
+    return next((i for i, kind in enumerate(order) if isinstance(f.what, kind)), len(order))
 
 
 def warmer_or_as_warm(a: str, b: str) -> bool:
