@@ -217,9 +217,11 @@ def _limits(life: Life, p: PutUp) -> Iterator[Ruling]:
             continue
         if p.printed is not None and papers.can_hurt(p.food, p.method, s.state, s.vacuum):
             yield _until(p.printed, "the printed date")
-        found = _life_in(p, s)
-        if found is not None:
-            yield _until(papers.add(_day0(life.spans, i), found[0]), found[1])
+        where = f"{p.method} {p.food.name}, {s.state} in the {s.climate}"
+        for state, day0 in _running(s):
+            days = _life_in(p, s, state)
+            if days is not None:
+                yield _until(papers.add(_day0(life.spans, i, day0), days), where)
     for day in life.thaws:
         thawed = _thawed_life(p)
         if thawed is not None:
@@ -230,29 +232,32 @@ def _limits(life: Life, p: PutUp) -> Iterator[Ruling]:
         yield _until(life.cooked_by, "thawed in water or a microwave: cook at once")
 
 
-def _life_in(p: PutUp, s: Span) -> tuple[papers.Life, str] | None:
-    says = papers.said(p.method, p.food, s.vacuum, s.state, s.climate)
+def _running(s: Span) -> list[tuple[str, int]]:
+    """The states whose limits run there, with their day 0: opening stops nothing that ran."""
+    mine = [(s.state, s.day0)]
+    return [*mine, ("sealed", s.made)] if s.state == "open" else mine
+
+
+def _life_in(p: PutUp, s: Span, state: str) -> papers.Life | None:
+    says = papers.said(p.method, p.food, s.vacuum, state, s.climate)
     life = says.life
-    if life is None and s.state in ("open", "thawed") and not says.refused:
-        # lax: no row for opened food, so the row of the closed one goes on.
+    if life is None and state == "thawed" and not says.refused:
+        # lax: no row for thawed food, so the row of the closed one goes on.
         life = papers.said(p.method, p.food, s.vacuum, "sealed", s.climate).life
-    strict = None
-    if 40 < s.temp_f <= COLD_F and s.start < s.end:
-        strict = papers.strict_at_41(p.method, p.food, s.state)
+    warm = 40 < s.temp_f <= COLD_F or (s.temp_f > COLD_F and s.end - s.start > TWO_HOURS)
+    strict = papers.strict_at_41(p.method, p.food, state) if warm else None
     lives = [x for x in (life, strict) if x is not None]
-    if not lives:
-        return None
-    return min(lives, key=papers.length), f"{p.method} {p.food.name}, {s.state} in the {s.climate}"
+    return min(lives, key=papers.length) if lives else None
 
 
-def _day0(spans: Sequence[Span], i: int) -> int:
+def _day0(spans: Sequence[Span], i: int, day0: int) -> int:
     """The day made, opened or thawed; lax: its arrival here where it came from the colder."""
     s = spans[i]
     before = [x for x in spans[:i] if x.start < x.end]
     if all(warmer_or_as_warm(x.climate, s.climate) for x in before):
-        return s.day0
-    first = next(x for x in spans if x.climate == s.climate and x.state == s.state)
-    return max(s.day0, day_of(first.start))
+        return day0
+    first = next(x for x in spans if x.climate == s.climate)
+    return max(day0, day_of(first.start))
 
 
 def _thawed_life(p: PutUp) -> papers.Life | None:
@@ -334,6 +339,11 @@ def _standing(p: PutUp, s: Span) -> str:
     states = ["sealed", s.state] if s.frozen else [s.state]
     says = [papers.said(p.method, p.food, s.vacuum, x, s.climate) for x in states]
     if any(x.refused for x in says):
+        return "refused"
+    # opening never lengthens: where the closed one is refused, so is the open one
+    if s.state in ("open", "thawed") and papers.said(
+        p.method, p.food, s.vacuum, "sealed", s.climate
+    ).refused:
         return "refused"
     if not papers.can_hurt(p.food, p.method, s.state, s.vacuum) or any(x.covered for x in says):
         return "covered"

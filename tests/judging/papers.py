@@ -142,7 +142,8 @@ def said(method: str, food: Food, vacuum: bool, state: str, climate: str) -> Sai
         life = None
     elif default is not None:
         life = default if life is None else min(life, default, key=length)
-    covered = bool([r for _, r in rows if r.kind != "refuse"]) or default is not None
+    # a row for any food without a figure covers nothing: it says that nothing is published
+    covered = any(r.kind != "refuse" and (r.life or c) for c, r in rows) or default is not None
     wide = {c for c, r in rows if r.kind == "safety" and r.life}
     return Said(
         covered,
@@ -287,6 +288,11 @@ def can_hurt(food: Food, method: str, state: str, vacuum: bool) -> bool:
 def _table(name: str) -> tuple[dict[str, str], ...]:
     with (DATA / name).open(encoding="utf-8", newline="") as f:
         return tuple(csv.DictReader(f))
+
+
+def food_names() -> tuple[str, ...]:
+    """The foods of data/foods.csv."""
+    return tuple(r["name"] for r in _table("foods.csv"))
 
 
 @cache

@@ -439,7 +439,7 @@ EXAMPLES: list[tuple[str, Callable[[], Answer], Answer]] = [
     (
         "HR18: canned eggs have no tested process",
         lambda: T().on(0, 10).put("eggs", "pressure canned", "larder").answer(1),
-        (None, False),
+        (0, False),
     ),
     (
         "issue 9.7: a doubtful jar is not offered",

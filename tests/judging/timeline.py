@@ -65,6 +65,7 @@ class Span:
     vacuum: bool
     frozen: bool
     day0: int
+    made: int
     arrived: int
     cut: int | None = None
 
@@ -179,6 +180,7 @@ class _Now:
     closed: bool
     vacuum: bool
     day0: int
+    made: int
     arrived: int
     frozen: bool = False
     thawing: int | None = None
@@ -226,6 +228,7 @@ class Life:
             True,
             self.put_up.vacuum,
             made,
+            made,
             self.born,
         )
         self.spans: list[Span] = []
@@ -266,7 +269,7 @@ class Life:
         n = self.is_
         self.spans.append(
             Span(x, y, n.place, climate, temp, n.state, n.closed, n.vacuum and n.closed,
-                 n.frozen, n.day0, n.arrived, cut)
+                 n.frozen, n.day0, n.made, n.arrived, cut)
         )  # fmt: skip
 
     def _freeze_or_thaw(self, t: int, climate: str) -> None:
@@ -318,7 +321,8 @@ class Life:
         elif isinstance(w, Drawn):
             self.ended = t
         elif isinstance(w, Ready) and n.state == "in progress":
-            n.state, n.day0 = "sealed", day_of(t)
+            n.state = "sealed" if n.closed else "open"
+            n.day0 = n.made = day_of(t)
         elif isinstance(w, Thawed) and n.frozen:
             if w.how == "fridge":
                 # begun where it stands; a freezer goes on freezing it
@@ -356,6 +360,8 @@ class Life:
 
 def _rank(f: Fact) -> int:
     """Of facts on one minute the place first, then what was done there."""
+    if isinstance(f.what, Thawed) and f.what.how in ("cold water", "microwave"):
+        return -1
     order = (Moved, Thawed, Ready, Opened, Drawn, SignSeen, LooksSound)
     return next((i for i, kind in enumerate(order) if isinstance(f.what, kind)), len(order))
 
