@@ -91,9 +91,7 @@ def _cuts_alone(h: History) -> History:
 def _last_place(h: History) -> History:
     """Only where a container stands now counts: its earlier moves are forgotten."""
     last = {f.what.container: f.id for f in h.facts if isinstance(f.what, Moved)}
-    facts = [
-        f for f in h.facts if not isinstance(f.what, Moved) or last[f.what.container] == f.id
-    ]
+    facts = [f for f in h.facts if not isinstance(f.what, Moved) or last[f.what.container] == f.id]
     where = {f.what.container: f.what.place for f in facts if isinstance(f.what, Moved)}
     return replace(
         h,

@@ -23,11 +23,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import product
 from math import inf
 
-from tests.judging import papers
-from tests.judging.timeline import COLD_F, Life, Span, merged, warmer_or_as_warm
+from tests.judging import hazards, papers
+from tests.judging.orders import about, orders
+from tests.judging.places import COLD_F
+from tests.judging.timeline import Life, Span, merged, warmer_or_as_warm
 from tests.judging.world import (
     DAY,
     CorrectedMade,
@@ -43,8 +44,6 @@ from tests.judging.world import (
 )
 
 TWO_HOURS = 120
-#: More orders than this are not tried; leaving some out only makes the bound laxer.
-MOST_ORDERS = 1500
 
 
 @dataclass(frozen=True)
@@ -59,18 +58,14 @@ class Ruling:
         """The later day; usable where either says so."""
         first = self if (self.usable, _last(self)) >= (other.usable, _last(other)) else other
         day = max(_last(self), _last(other))
-        return Ruling(
-            None if day == inf else int(day), self.usable or other.usable, first.reason
-        )
+        return Ruling(None if day == inf else int(day), self.usable or other.usable, first.reason)
 
     def stricter(self, other: Ruling) -> Ruling:
         """Both at once: the earlier day, usable only where both say so."""
         a, b = _last(self), _last(other)
         first = self if (self.usable, a) <= (other.usable, b) else other
         day = min(a, b)
-        return Ruling(
-            None if day == inf else int(day), self.usable and other.usable, first.reason
-        )
+        return Ruling(None if day == inf else int(day), self.usable and other.usable, first.reason)
 
 
 def _last(r: Ruling) -> float:
@@ -86,77 +81,12 @@ def judge(history: History, container: str) -> Ruling:
     if batch is None:
         return Ruling(None, False, "never put up")
     worst: Ruling | None = None
-    facts = _about(facts, batch, container)
+    facts = about(facts, batch, container)
     for at in orders(facts, batch, container, history.now):
         r = _one_order(facts, batch, container, at, history.now)
         worst = r if worst is None else worst.stricter(r)
     assert worst is not None
     return worst
-
-
-def _about(facts: Sequence[Fact], batch: Fact, container: str) -> tuple[Fact, ...]:
-    """The facts that can touch it: its own, its batch's, its sisters' signs, its places'."""
-    p = batch.what
-    assert isinstance(p, PutUp)
-    places = {p.place} | {
-        f.what.place
-        for f in facts
-        if isinstance(f.what, Moved) and f.what.container in p.containers
-    }
-    return tuple(
-        f
-        for f in facts
-        if f is batch
-        or getattr(f.what, "container", None) in p.containers
-        or getattr(f.what, "batch", None) == p.batch
-        or (getattr(f.what, "place", None) in places and not isinstance(f.what, Moved | PutUp))
-    )
-
-
-def orders(
-    facts: Sequence[Fact], batch: Fact, container: str, now: int
-) -> Iterator[dict[str, int]]:
-    """Every choice of moments that the facts allow; a moment after now counts as now."""
-    fixed = {f.id: min(f.at, now) for f in facts if not f.late}
-    loose = [f for f in facts if f.late and _matters(f, batch, container)]
-    for f in facts:
-        if f.late and f not in loose:
-            fixed[f.id] = min(f.day * DAY, now)
-    slots = [_slots(f, set(fixed.values()), now) for f in loose]
-    born_first = 0
-    for n, choice in enumerate(product(*slots)):
-        if n >= MOST_ORDERS:
-            break
-        at = fixed | {f.id: t for f, t in zip(loose, choice, strict=True)}
-        if _possible(facts, batch, container, at):
-            born_first += 1
-            yield at
-    if not born_first:
-        yield fixed | {f.id: min(f.day * DAY, now) for f in loose}
-
-
-def _matters(f: Fact, batch: Fact, container: str) -> bool:
-    own = getattr(f.what, "container", container)
-    return own == container and not isinstance(f.what, CorrectedMade)
-
-
-def _slots(f: Fact, fixed: set[int], now: int) -> list[int]:
-    """The hours of its day that can make a difference: about each known moment, and the ends."""
-    first, last = f.day * DAY, f.day * DAY + DAY - 1
-    near = {t + d for t in fixed for d in (-1, 1) if first <= t <= last}
-    spread = {first, first + 8 * 60, first + 16 * 60, last}
-    days = {t for t in near | spread if first <= t <= last}
-    return sorted({min(t, now) for t in days})
-
-
-def _possible(facts: Sequence[Fact], batch: Fact, container: str, at: dict[str, int]) -> bool:
-    """Nothing is done to a jar, on the day it was filled, before it was filled."""
-    born = at[batch.id]
-    return all(
-        at[f.id] >= born or f.day != batch.day
-        for f in facts
-        if getattr(f.what, "container", None) == container
-    )
 
 
 def _one_order(
@@ -215,7 +145,7 @@ def _limits(life: Life, p: PutUp) -> Iterator[Ruling]:
     for i, s in enumerate(life.spans):
         if s.climate == "freezer" or s.frozen:
             continue
-        if p.printed is not None and papers.can_hurt(p.food, p.method, s.state, s.vacuum):
+        if p.printed is not None and hazards.can_hurt(p.food, p.method, s.state, s.vacuum):
             yield _until(p.printed, "the printed date")
         where = f"{p.method} {p.food.name}, {s.state} in the {s.climate}"
         for state, day0 in _running(s):
@@ -227,7 +157,7 @@ def _limits(life: Life, p: PutUp) -> Iterator[Ruling]:
         if thawed is not None:
             yield _until(papers.add(day, thawed), "thawed")
     if life.cooked_by is not None and (
-        p.method == "frozen" or papers.can_hurt(p.food, p.method, "thawed", False)
+        p.method == "frozen" or hazards.can_hurt(p.food, p.method, "thawed", False)
     ):
         yield _until(life.cooked_by, "thawed in water or a microwave: cook at once")
 
@@ -245,7 +175,7 @@ def _life_in(p: PutUp, s: Span, state: str) -> papers.Life | None:
         # lax: no row for thawed food, so the row of the closed one goes on.
         life = papers.said(p.method, p.food, s.vacuum, "sealed", s.climate).life
     warm = 40 < s.temp_f <= COLD_F or (s.temp_f > COLD_F and s.end - s.start > TWO_HOURS)
-    strict = papers.strict_at_41(p.method, p.food, state) if warm else None
+    strict = hazards.strict_at_41(p.method, p.food, state) if warm else None
     lives = [x for x in (life, strict) if x is not None]
     return min(lives, key=papers.length) if lives else None
 
@@ -263,7 +193,7 @@ def _day0(spans: Sequence[Span], i: int, day0: int) -> int:
 def _thawed_life(p: PutUp) -> papers.Life | None:
     """Days once thawed: its method's own figure, else frozen food's, else a day (README)."""
     own = papers.said(p.method, p.food, False, "thawed", "fridge")
-    hurts = papers.can_hurt(p.food, p.method, "thawed", False)
+    hurts = hazards.can_hurt(p.food, p.method, "thawed", False)
     if own.covered and not own.refused:
         if own.life is not None and own.catch_all and not hurts and _closer_quality(p):
             return None
@@ -320,12 +250,12 @@ def _ended(t: int, now: int, why: str) -> Ruling:
 def _allowed_warm(p: PutUp, s: Span) -> int | None:
     """Minutes above 40 F that it stands; None: warmth is not its end."""
     if s.frozen:
-        return papers.thawed_warm_minutes(p.food, p.method)
-    if s.climate in papers.SHELVES and not papers.can_hurt(p.food, p.method, s.state, s.vacuum):
+        return hazards.thawed_warm_minutes(p.food, p.method)
+    if s.climate in papers.SHELVES and not hazards.can_hurt(p.food, p.method, s.state, s.vacuum):
         return None
-    if papers.stands_warm(p.method, p.food, s.vacuum, s.state):
+    if hazards.stands_warm(p.method, p.food, s.vacuum, s.state):
         return None
-    keeps = papers.warm_verdict(p.method, p.food, s.vacuum, s.state) == "keep"
+    keeps = hazards.warm_verdict(p.method, p.food, s.vacuum, s.state) == "keep"
     return None if keeps else TWO_HOURS
 
 
@@ -341,11 +271,12 @@ def _standing(p: PutUp, s: Span) -> str:
     if any(x.refused for x in says):
         return "refused"
     # opening never lengthens: where the closed one is refused, so is the open one
-    if s.state in ("open", "thawed") and papers.said(
-        p.method, p.food, s.vacuum, "sealed", s.climate
-    ).refused:
+    if (
+        s.state in ("open", "thawed")
+        and papers.said(p.method, p.food, s.vacuum, "sealed", s.climate).refused
+    ):
         return "refused"
-    if not papers.can_hurt(p.food, p.method, s.state, s.vacuum) or any(x.covered for x in says):
+    if not hazards.can_hurt(p.food, p.method, s.state, s.vacuum) or any(x.covered for x in says):
         return "covered"
     if s.climate == "fridge" and s.state == "thawed":
         return "covered"
@@ -364,7 +295,7 @@ def _whole(
     if life.ended is not None:
         yield Ruling(None, False, "used up")
     for climate in {s.climate for s in life.spans}:
-        why = papers.never(p.method, p.food, climate)
+        why = hazards.never(p.method, p.food, climate)
         if why:
             yield Ruling(None, False, why)
     low = p.food.acidity == "low-acid" and p.method in papers.CANNED
@@ -385,7 +316,7 @@ def _signs(
         if not isinstance(f.what, SignSeen) or f.what.container == container:
             continue
         t = at[f.id]
-        verdict, suspect, _ = papers.sign_says(p.method, p.food, True, f.what.sign)
+        verdict, suspect, _ = hazards.sign_says(p.method, p.food, True, f.what.sign)
         if verdict == "do not taste" and suspect and cleared <= t and _sealed_then(facts, at, f):
             yield Ruling(None, False, f"another of the batch: {f.what.sign}")
 

@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 
-from tests.judging import papers
+from tests.judging import hazards, papers
 from tests.judging.world import (
     DAY,
     CorrectedMade,
@@ -168,7 +168,9 @@ class _Teller:
             for name in names:
                 odd = self.r.random() < 0.04
                 target = self.r.choice(EDGES_F) if odd else None
-                fact = Fact("", START - 30, 0, (START - 30) * DAY, PlaceOpened(name, climate, target))
+                fact = Fact(
+                    "", START - 30, 0, (START - 30) * DAY, PlaceOpened(name, climate, target)
+                )
                 self.facts.append(((START - 30) * DAY, fact))
 
     def put_up(self, n: int) -> None:
@@ -207,7 +209,7 @@ class _Teller:
         return papers.food(self.r.choice(USUAL[method]))
 
     def may_work(self, method: str) -> bool:
-        works = papers.FERMENTS | {"salted", "vinegar pickle"} | papers.CANNED
+        works = hazards.FERMENTS | {"salted", "vinegar pickle"} | papers.CANNED
         return method in works and self.r.random() < 0.3
 
     # -- what happens --------------------------------------------------------------------------

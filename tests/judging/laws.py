@@ -83,9 +83,7 @@ def rebooked(history: History, seed: int) -> History | None:
     if day_of(stamp) != day_of(told.now):
         return None
     order = [*first, *then, *rest]
-    return replace(
-        told, facts=tuple(replace(f, booked=stamp + i) for i, f in enumerate(order))
-    )
+    return replace(told, facts=tuple(replace(f, booked=stamp + i) for i, f in enumerate(order)))
 
 
 def never_later(program: Program, history: History) -> str:
@@ -148,7 +146,7 @@ def _splits(history: History, container: str, seed: int) -> Iterator[tuple[str, 
     twin = f"{here} twin"
     until = min((t for t, _ in steps if t > at), default=history.now + 1)
     copies = tuple(
-        replace(f, id=f"{f.id}t", what=replace(f.what, place=twin))
+        replace(f, id=f"{f.id}t", what=replace(f.what, place=twin))  # type: ignore[arg-type]
         for f in history.facts
         if getattr(f.what, "place", None) == here and not isinstance(f.what, Moved | PutUp)
     )
@@ -159,9 +157,7 @@ def _splits(history: History, container: str, seed: int) -> Iterator[tuple[str, 
         yield "a twin place, for good", gone
 
 
-def _with(
-    history: History, at: int, what: Happening, more: tuple[Fact, ...] = ()
-) -> History:
+def _with(history: History, at: int, what: Happening, more: tuple[Fact, ...] = ()) -> History:
     """One fact more, booked last, of that moment."""
     new = Fact("new", at // DAY, at % DAY, history.now - 1, what)
     opened = [f for f in more if isinstance(f.what, PlaceOpened)]
@@ -180,7 +176,7 @@ def never_longer(program: Program, history: History, seed: int) -> str:
         if batch.what.food.name == "eggs":
             continue  # out of its shell an egg may be frozen, in it never
         asked = program(told, container)
-        acts = [Thawed(container, how) for how in ("fridge", "cold water", "done")]
+        acts: list[Happening] = [Thawed(container, how) for how in ("fridge", "cold water", "done")]
         # a vacuum pack of fish is opened before it thaws: there, opening it is the safe thing
         for act in acts if batch.what.vacuum else [*acts, Opened(container)]:
             got = program(_with(told, at, act), container)

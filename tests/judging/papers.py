@@ -19,11 +19,6 @@ from tests.judging.world import Food
 DATA = Path(__file__).resolve().parents[2] / "data"
 ANIMAL = frozenset({"meat", "fish", "egg", "dairy", "meal"})
 CANNED = frozenset({"boiling-water canned", "pressure canned"})
-DRY = frozenset({"dried", "freeze-dried", "sugar preserve", "alcohol infusion"})
-FERMENTS = frozenset(
-    {"lactic ferment", "vinegar ferment", "alcohol ferment", "fermented paste"}
-)
-CURES = frozenset({"salted", "hot smoked", "cold smoked"})
 SHELVES = ("room", "pantry", "cellar")
 
 Life = tuple[int, str]
@@ -91,13 +86,13 @@ def _life(use: str, unit: str) -> Life | None:
 
 def closeness(keys: tuple[str, ...], food: Food, classes: frozenset[str]) -> int | None:
     """3 the food, 2 its class, 1 its group, 0 any food or one of several kinds; None: another."""
-    near = [c for k in keys if (c := _near(k, food, classes)) is not None]
-    if not near:
+    close = [c for k in keys if (c := near(k, food, classes)) is not None]
+    if not close:
         return None
-    return max(near) if len(keys) == 1 else 0
+    return max(close) if len(keys) == 1 else 0
 
 
-def _near(key: str, food: Food, classes: frozenset[str]) -> int | None:
+def near(key: str, food: Food, classes: frozenset[str]) -> int | None:
     kind, _, value = key.partition(":")
     if key == "*":
         return 0
@@ -153,9 +148,7 @@ def said(method: str, food: Food, vacuum: bool, state: str, climate: str) -> Sai
     )
 
 
-def _rows(
-    method: str, food: Food, vacuum: bool, state: str, climate: str
-) -> list[tuple[int, Row]]:
+def _rows(method: str, food: Food, vacuum: bool, state: str, climate: str) -> list[tuple[int, Row]]:
     classes = classes_of(food, vacuum)
     return [
         (c, r)
@@ -199,9 +192,7 @@ def _safety(rows: list[tuple[int, Row]]) -> Life | None:
 NO_LIMIT: Life = (0, "none")
 
 
-def house_default(
-    method: str, food: Food, vacuum: bool, state: str, climate: str
-) -> Life | None:
+def house_default(method: str, food: Food, vacuum: bool, state: str, climate: str) -> Life | None:
     """The safety figures of the reference README's table of defaults, typed in again.
 
     `NO_LIMIT`: the table says the figure there is one of quality. None: it says nothing.
@@ -255,121 +246,22 @@ def _thawed(food: Food) -> Life | None:
     return None
 
 
-def never(method: str, food: Food, climate: str) -> str:
-    """What no home method makes safe, whatever the place; empty where nothing forbids it."""
-    low = food.acidity == "low-acid"
-    if method == "lime-kept":
-        return "HR55: eggs in lime water or water glass are not advised"
-    if method == "boiling-water canned" and low and food.group in (ANIMAL | {"vegetable"}):
-        return "HR07: boiling water does not kill spores in low-acid food"
-    if method in CANNED and food.group in ("egg", "dairy"):
-        return "HR15, HR18: no tested process for egg or dairy"
-    if method in CANNED and (food.name == "pesto" or "bread" in food.classes):
-        return "HR06, HR17: pesto and bread are not canned"
-    if method in CURES and climate in SHELVES and food.group == "fish" and method != "salted":
-        return "HR45: smoked fish never stands on a shelf"
-    return ""
-
-
-def can_hurt(food: Food, method: str, state: str, vacuum: bool) -> bool:
-    """House law 7.4: where such food has no rule it is not usable."""
-    if food.group in ANIMAL or method == "cooked meal" or food.classes & {"stock", "sprouts"}:
-        return True
-    if state == "in progress" and method in FERMENTS | CURES:
-        return True
-    if method in DRY:
-        return False
-    return food.acidity == "low-acid" and (
-        method in CANNED | {"jam", "in oil"} or vacuum or "soup" in food.classes
-    )
-
-
 @cache
-def _table(name: str) -> tuple[dict[str, str], ...]:
+def table(name: str) -> tuple[dict[str, str], ...]:
     with (DATA / name).open(encoding="utf-8", newline="") as f:
         return tuple(csv.DictReader(f))
 
 
 def food_names() -> tuple[str, ...]:
     """The foods of data/foods.csv."""
-    return tuple(r["name"] for r in _table("foods.csv"))
+    return tuple(r["name"] for r in table("foods.csv"))
 
 
 @cache
 def food(name: str) -> Food:
     """A food of data/foods.csv; KeyError for a name that is not there."""
-    for r in _table("foods.csv"):
+    for r in table("foods.csv"):
         if r["name"] == name:
             classes = frozenset(filter(None, r["classes"].split(";")))
             return Food(name, r["group"], r["acidity"], classes)
     raise KeyError(name)
-
-
-@cache
-def warm_verdict(method: str, food: Food, vacuum: bool, state: str) -> str:
-    """`discard` or `keep`: what over two hours above 40 F out of the freezer does to it."""
-    best: tuple[tuple[int, bool, bool], bool] | None = None
-    for r in _table("outage.csv"):
-        if r["appliance"] != "fridge" or r["condition"] != "held_above_40_over_2h":
-            continue
-        keys = tuple(k.strip() for k in r["foods"].split(";"))
-        near = [c for k in keys if (c := _near(k, food, classes_of(food, vacuum))) is not None]
-        states = r["states"].replace("working", "in progress").split(";")
-        if not near or (r["methods"] and method not in r["methods"].split(";")):
-            continue
-        if r["states"] and state not in states:
-            continue
-        rank = (max(near), bool(r["methods"]), bool(r["states"]))
-        keeps = r["verdict"] != "discard"
-        # lax: of two lines as close the milder.
-        if best is None or rank > best[0] or (rank == best[0] and keeps):
-            best = (rank, keeps)
-    if best is not None:
-        return "keep" if best[1] else "discard"
-    return "discard" if can_hurt(food, method, state, vacuum) else "keep"
-
-
-def stands_warm(method: str, food: Food, vacuum: bool, state: str) -> bool:
-    """Whether some shelf is published for it in this state: then warmth is not its end."""
-    return any(
-        (s := said(method, food, vacuum, state, c)).covered and not s.refused for c in SHELVES
-    )
-
-
-def thawed_warm_minutes(food: Food, method: str) -> int | None:
-    """How long frozen food may lie above 40 F: the frozen table of power cuts; None: no end."""
-    if food.group in ("fruit", "grain") or "nut" in food.classes or "juice" in food.classes:
-        return 120 if food.name in ("rice", "brown rice") else None
-    if food.name in ("butter", "hard cheese") or method == "freezer jam":
-        return None
-    if food.group == "vegetable" and method in ("frozen", "fresh", "bought in"):
-        return 360
-    return 120 if can_hurt(food, method, "thawed", False) else None
-
-
-@cache
-def sign_says(method: str, food: Food, sealed: bool, sign: str) -> tuple[str, bool, str]:
-    """The worst verdict of a sign, whether it casts doubt on the batch, and its id."""
-    found = ("", False, "")
-    for r in _table("signs.csv"):
-        keys = tuple(k.strip() for k in r["food"].split(";"))
-        seal = r["seal"] in ("any", "*", "closed" if sealed else "open")
-        mine = r["method"] == "*" or method in r["method"].split(";")
-        if r["sign"] != sign or not seal or not mine:
-            continue
-        if not any(_near(k, food, food.classes) is not None for k in keys):
-            continue
-        if not found[0] or r["verdict"] == "do not taste":
-            found = (r["verdict"], r["suspect_batch"] == "yes", r["sign_id"])
-    return found
-
-
-def strict_at_41(method: str, food: Food, state: str) -> Life | None:
-    """Between 40 and 41 F the British day counts hold where they are stricter (the 41 F
-    question): leftovers two days, cooked rice one, anything thawed one."""
-    if state == "thawed" and (food.group in ANIMAL or method == "frozen"):
-        # lax: Scotland says a day or two after thawing; two for what is no leftover.
-        return (1, "days") if method == "cooked meal" else (2, "days")
-    if method == "cooked meal":
-        return (1, "days") if food.name in ("rice", "brown rice") else (2, "days")
-    return None

@@ -1,4 +1,4 @@
-"""Every method, state, climate, warmth and class of food: the table over which an answer is owed."""
+"""The table of every method, state, climate, warmth and class of food: an answer is owed to each."""
 
 from __future__ import annotations
 
@@ -71,9 +71,7 @@ class Cell:
             told += [(at + 1, Moved("A/1", "here")), (at + 2, Thawed("A/1", "done"))]
         elif self.state == "open":
             told.append((at + 2, Opened("A/1")))
-        facts = tuple(
-            Fact(f"f{n}", t // DAY, t % DAY, t, what) for n, (t, what) in enumerate(told)
-        )
+        facts = tuple(Fact(f"f{n}", t // DAY, t % DAY, t, what) for n, (t, what) in enumerate(told))
         return History(facts, at + asked, str(self))
 
 

@@ -1,9 +1,9 @@
 """Histories told in few words, for examples worked by hand.
 
-    t = Telling()
-    t.on(0, 10).put("ground beef", "frozen", "chest")
-    t.on(5, 12).moved("fridge")
-    t.judged(6, 12)
+t = Telling()
+t.on(0, 10).put("ground beef", "frozen", "chest")
+t.on(5, 12).moved("fridge")
+t.judged(6, 12)
 """
 
 from __future__ import annotations
@@ -53,7 +53,8 @@ class Telling:
 
     def __init__(self, **targets: float) -> None:
         self.facts: list[Fact] = []
-        self._day, self._minute, self._booked = -365, 0, moment(START - 365)
+        self._day, self._booked = -365, moment(START - 365)
+        self._minute: int | None = 0
         for name, climate in HOUSE:
             self._say(PlaceOpened(name, climate, targets.get(name.replace(" ", "_"))))
 

@@ -11,7 +11,6 @@ from tests.judging.table import METHODS, STATES, WARMTHS, Cell, cells, foods, si
 from tests.judging.world import History
 
 
-
 @pytest.mark.parametrize("method", METHODS)
 def test_every_cell_has_an_answer(method: str, program: Program) -> None:
     found = unanswered(program, method)

@@ -6,51 +6,27 @@ is what was read or, without a reading, what the place is meant to hold.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from math import ceil
 
-from tests.judging import papers
+from tests.judging import hazards, papers
+from tests.judging.places import Moments, Place
 from tests.judging.world import (
-    ASSUMED_F,
     COLD_TO_WARM,
     DAY,
-    Cut,
     Drawn,
     Fact,
-    Happening,
     LooksSound,
     Moved,
     Opened,
-    PlaceChanged,
-    PlaceOpened,
     PutUp,
-    Reading,
     Ready,
     SignSeen,
     Thawed,
     day_of,
 )
-
-#: A fridge with its door shut stays cold for 4 h, a freezer 48 h full and 24 h half full (README).
-HOLD = {"fridge": 4 * 60, "full": 48 * 60, "half": 24 * 60}
-#: lax: cuts with up to half an hour between them adjoin, and add up (house law 7.2).
-ADJOIN = 30
-#: The 41 F question: a fridge is not at its end by itself at 40.1 to 41 F.
-COLD_F = 41.0
-FREEZES_F = 32.0
-
-Moments = Mapping[str, int]
-
-
-@dataclass(frozen=True)
-class Warm:
-    """From when to when a place was at that temperature; `cut`: for want of power, since when."""
-
-    start: int
-    end: int
-    temp_f: float
-    cut: int | None = None
 
 
 @dataclass(frozen=True)
@@ -68,107 +44,6 @@ class Span:
     made: int
     arrived: int
     cut: int | None = None
-
-
-class Place:
-    """One place over time: climate, target, readings and cuts, whatever the order of booking."""
-
-    def __init__(self, facts: Sequence[Fact], at: Moments, name: str, now: int) -> None:
-        mine = sorted(
-            (f for f in facts if getattr(f.what, "place", None) == name), key=lambda f: at[f.id]
-        )
-        self.steps: list[tuple[int, str, float]] = []
-        for f in mine:
-            self._step(at[f.id], f.what)
-        readings = [(at[f.id], f.what) for f in mine if isinstance(f.what, Reading)]
-        cold = [t for t, r in readings if r.temp_f <= 40]
-        first = self.steps[0][0] if self.steps else 0
-        self.warm = [w for t, r in readings if (w := self._read(t, r, cold, first))]
-        cuts = [
-            (max(cold_before(cold, c.end), first) if c.start is None else c.start, c)
-            for f in mine
-            if isinstance(c := f.what, Cut)
-        ]
-        self.warm += self._cuts(cuts, now)
-
-    def _step(self, t: int, w: Happening) -> None:
-        if isinstance(w, PlaceOpened):
-            self.steps.append((t, w.climate, _target(w.climate, w.target_f)))
-        elif isinstance(w, PlaceChanged) and self.steps:
-            _, climate, target = self.steps[-1]
-            if w.climate is not None:
-                climate, target = w.climate, _target(w.climate, None)
-            self.steps.append((t, climate, target if w.target_f is None else w.target_f))
-
-    def _read(self, t: int, r: Reading, cold: list[int], first: int) -> Warm | None:
-        """A reading is a moment; above 40 F it was so since it was told, or the last cold one."""
-        if r.temp_f <= 40:
-            return None
-        since = cold_before(cold, t)
-        # lax: a cold reading in between is believed rather than the longer time that was told.
-        start = max(since, first if r.since is None else t - r.since)
-        return Warm(start, t, r.temp_f)
-
-    def _cuts(self, told: list[tuple[int, Cut]], now: int) -> list[Warm]:
-        """Adjoining cuts as one; warm once the hours of hold are over, until the power is back."""
-        spans = sorted((s, min(c.end, now), c.fullness) for s, c in told if min(c.end, now) > s)
-        groups: list[list[tuple[int, int, str | None]]] = []
-        for span in spans:
-            if groups and span[0] - max(e for _, e, _ in groups[-1]) <= ADJOIN:
-                groups[-1].append(span)
-            else:
-                groups.append([span])
-        return [w for g in groups if (w := self._outage(g))]
-
-    def _outage(self, group: list[tuple[int, int, str | None]]) -> Warm | None:
-        start, end = group[0][0], max(e for _, e, _ in group)
-        climate = self.climate_at(start)[0]
-        if climate not in ("fridge", "freezer"):
-            return None
-        full = all(f == "full" for _, _, f in group)
-        hold = HOLD["fridge"] if climate == "fridge" else HOLD["full" if full else "half"]
-        t, left = start, hold
-        for a, b, _ in group:
-            a = max(a, t)
-            if b - a > left:
-                # A cold reading in the cut lifts nothing: only what law 7.3 names makes milder.
-                return Warm(a + left, end, 50.0, cut=start)
-            left -= max(0, b - a)
-            t = max(t, b)
-        return None
-
-    def climate_at(self, t: int) -> tuple[str, float]:
-        """Climate and meant temperature; before it was opened, what it was opened as."""
-        found = self.steps[0][1:] if self.steps else ("room", ASSUMED_F["room"])
-        for start, climate, target in self.steps:
-            if start <= t:
-                found = (climate, target)
-        return found
-
-    def edges(self) -> set[int]:
-        """Every moment at which something about it changes."""
-        return {s[0] for s in self.steps} | {e for w in self.warm for e in (w.start, w.end)}
-
-    def warmth(self, a: int, b: int) -> tuple[str, float, int | None]:
-        """Climate, temperature and the cut's start over [a, b), which no edge divides."""
-        climate, temp = self.climate_at(a)
-        cut = None
-        for w in self.warm:
-            if w.start <= a and b <= w.end and a < b:
-                temp = max(temp, w.temp_f)
-                cut = w.cut if cut is None else cut
-        if climate == "freezer" and self.climate_at(a)[1] > FREEZES_F:
-            climate = "fridge"
-        return climate, temp, cut
-
-
-def cold_before(cold: list[int], t: int) -> int:
-    """The last cold reading by then; 0 if none."""
-    return max((c for c in cold if c <= t), default=0)
-
-
-def _target(climate: str, target: float | None) -> float:
-    return ASSUMED_F[climate] if target is None else target
 
 
 @dataclass
@@ -214,7 +89,7 @@ class Life:
         )
         self.tied = any(
             a[0] == b[0] and isinstance(a[1].what, Moved) and isinstance(b[1].what, Moved)
-            for a, b in zip(self.steps, self.steps[1:], strict=False)
+            for a, b in pairwise(self.steps)
         )
         self.now = now
         self.ended: int | None = None
@@ -248,7 +123,7 @@ class Life:
         """Spans of one stay; one of no length counts (house law 7.1)."""
         place = self.places[self.is_.place]
         edges = sorted({a, b} | {e for e in place.edges() if a < e < b})
-        pairs = list(zip(edges, edges[1:], strict=False)) or [(a, a)]
+        pairs = list(pairwise(edges)) or [(a, a)]
         for x, y in pairs:
             self._piece(place, x, y)
         if last and self.spans and self.spans[-1].end == b and a < b:
@@ -289,7 +164,7 @@ class Life:
         """Dry food, fat and spirits never thaw; a closed jar that froze is no frozen food."""
         assert isinstance(self.put_up, PutUp)
         method = self.put_up.method
-        if method in papers.DRY | {"rendered fat", "flavoured vinegar", "lime-kept"}:
+        if method in hazards.DRY | {"rendered fat", "flavoured vinegar", "lime-kept"}:
             return False
         return not (method in papers.CANNED | {"jam", "vinegar pickle"} and self.is_.closed)
 
@@ -350,12 +225,12 @@ class Life:
     def _sign(self, t: int, w: SignSeen) -> None:
         n, p = self.is_, self.put_up
         assert isinstance(p, PutUp)
-        verdict, _, sign_id = papers.sign_says(p.method, p.food, n.closed, w.sign)
+        verdict, _, sign_id = hazards.sign_says(p.method, p.food, n.closed, w.sign)
         self.signs.append((t, verdict, w.sign))
-        if sign_id.startswith("unsealed-within") or sign_id == "unsealed-no-hot-pack":
+        unsealed = sign_id.startswith("unsealed-within") or sign_id == "unsealed-no-hot-pack"
+        if unsealed and n.state == "sealed" and n.closed:
             # A failed seal starts a clock: reprocessed or chilled within the day (README, signs).
-            if n.state == "sealed" and n.closed:
-                n.state, n.day0, n.vacuum = "in progress", day_of(t), False
+            n.state, n.day0, n.vacuum = "in progress", day_of(t), False
 
 
 def _rank(f: Fact) -> int:
@@ -375,9 +250,12 @@ def merged(spans: Sequence[Span]) -> list[Span]:
     """Touching spans that differ in nothing but their place: splitting a stay changes nothing."""
     out: list[Span] = []
     for s in spans:
-        if out and out[-1].end == s.start and replace(
-            s, start=0, end=0, place="", arrived=0
-        ) == replace(out[-1], start=0, end=0, place="", arrived=0):
+        if (
+            out
+            and out[-1].end == s.start
+            and replace(s, start=0, end=0, place="", arrived=0)
+            == replace(out[-1], start=0, end=0, place="", arrived=0)
+        ):
             out[-1] = replace(out[-1], end=s.end)
         else:
             out.append(s)

@@ -193,9 +193,7 @@ class History:
     @property
     def containers(self) -> tuple[str, ...]:
         """Every container that was ever put up."""
-        return tuple(
-            c for f in self.facts if isinstance(f.what, PutUp) for c in f.what.containers
-        )
+        return tuple(c for f in self.facts if isinstance(f.what, PutUp) for c in f.what.containers)
 
     def batch_of(self, container: str) -> Fact | None:
         """The put-up that made this container."""
