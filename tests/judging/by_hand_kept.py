@@ -180,7 +180,7 @@ KEPT: list[tuple[str, Callable[[], Answer], Answer]] = [
             .opened()
             .on(5, 10)
             .moved("fridge")
-            .answer(6, 12)
+            .answer(6, 18)
         ),
         (7, True),
     ),
@@ -228,6 +228,25 @@ KEPT: list[tuple[str, Callable[[], Answer], Answer]] = [
         "README: shell eggs 5 weeks",
         lambda: T().on(0, 10).put("eggs", "fresh", "fridge").answer(35),
         (35, True),
+    ),
+    (
+        "law 7.3: nor does the freezer afterwards make it known",
+        lambda: T().on(0, 10).put("beef", "in oil", "fridge").on(0, 20).moved("chest").answer(1),
+        (None, False),
+    ),
+    (
+        "README: four days from mixing, though it was opened the next day before it went cold",
+        lambda: (
+            T()
+            .on(0, 23)
+            .put("garlic", "in oil", "kitchen")
+            .on(1, 0.5)
+            .opened()
+            .on(1, 0.8)
+            .moved("fridge")
+            .answer(2)
+        ),
+        (4, True),
     ),
     (
         "law 7.4: vinegar cannot hurt: unknown and offered",

@@ -83,4 +83,9 @@ POWER: list[tuple[str, Callable[[], Answer], Answer]] = [
         lambda: stew().on(9, 8, booked=(1, 9)).cut("fridge", 9).answer(2),
         (3, True),
     ),
+    (
+        "README: freezer 48 h full, then two hours",
+        lambda: beef().on(5, 8).cut("chest", 51, "full").answer(30),
+        (7, False),
+    ),
 ]

@@ -1,4 +1,4 @@
-"""The table of every method, state, climate, warmth and class of food: an answer is owed to each."""
+"""The table of every method, state, climate, warmth and class of food: each is owed an answer."""
 
 from __future__ import annotations
 

@@ -171,7 +171,7 @@ class Life:
     def _thaw_days(self) -> int:
         """A day in the fridge for each 5 lb begun, at least one (house law 7.5)."""
         assert isinstance(self.put_up, PutUp)
-        return max(1, ceil(self.put_up.weight_lb / 5))
+        return ceil(self.put_up.weight_lb / 5)
 
     def _thawed_at(self) -> int | None:
         """When it is thawed through, if it is thawing."""
