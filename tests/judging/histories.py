@@ -267,7 +267,9 @@ class _Teller:
             may = [i for i, (_, f) in enumerate(self.facts) if not _rests(f.what)]
             if not may:
                 return
-            i = self.r.choice(may)
+            # a move to a better place that never was: the dangerous thing to overlook
+            moves = [i for i in may if isinstance(self.facts[i][1].what, Moved)]
+            i = self.r.choice(moves if moves and self.r.random() < 0.7 else may)
             when = max(t for t, _ in self.facts) + self.r.choice((1, 60, DAY))
             self.facts.append((when, Fact("", when // DAY, None, when, Undo(f"@{i}"))))
             if self.r.random() < 0.4:

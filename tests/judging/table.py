@@ -103,17 +103,15 @@ def size() -> int:
     return len(METHODS) * len(STATES) * len(CLIMATES) * len(WARMTHS) * len(foods())
 
 
-def unanswered(program: Program, method: str) -> list[str]:
+def unanswered(program: Program, method: str) -> Iterator[str]:
     """Cells where a program is more lenient than a limit, a refusal or an unknown may be.
 
     Food that can hurt and for which no rule speaks is not usable; what a limit covers has it.
     """
-    found = []
     for cell in cells(method):
         for asked in ASKED:
             history = cell.history(asked)
             said = program(history, "A/1")
             why = said.usable and too_lenient(said, judge(history, "A/1"))
             if why:
-                found.append(f"{cell}, after {asked} minutes: {why}")
-    return found
+                yield f"{cell}, after {asked} minutes: {why}"

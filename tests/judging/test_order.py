@@ -14,6 +14,9 @@ from tests.judging.laws import never_later, never_longer, order_law, splitting
 N = int(os.environ.get("PANTRY_JUDGED", "400"))
 SEEDS = range(N)
 
+#: The laws are worked through once, so all who ask about them sit together.
+pytestmark = pytest.mark.xdist_group("laws of order")
+
 
 def _broken(program: Program) -> dict[str, list[str]]:
     """Each law with what broke it, by seed."""
