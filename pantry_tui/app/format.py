@@ -13,7 +13,8 @@ from rich.cells import cell_len, set_cell_size
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
-from pantry_tui.services.rows import DueRow, RoundLine, Shelf, Take
+from pantry_tui.services.rows import RoundLine, Take
+from pantry_tui.services.stock.rows import DueRow, Shelf
 
 UNSAFE = frozenset({Verdict.DISCARD, Verdict.DO_NOT_TASTE})
 ASK_FOR_HELP = (

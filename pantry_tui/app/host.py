@@ -10,7 +10,8 @@ from pantry_tui.app.format import clip, week_day
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
-from pantry_tui.services.rows import Done, DueRow
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry

@@ -12,8 +12,8 @@ from pantry_tui.app.theme import HEAD, STYLE
 from pantry_tui.app.widgets.line import Key, Line
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import State
-from pantry_tui.services.rows import DueRow
 from pantry_tui.services.stock.lines import Lines
+from pantry_tui.services.stock.rows import DueRow
 
 
 @dataclass(frozen=True)

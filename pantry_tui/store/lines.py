@@ -10,7 +10,7 @@ import sqlite3
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
-from pantry_tui.store.log import check
+from pantry_tui.store.check import check
 
 
 class Line(NamedTuple):
@@ -125,6 +125,23 @@ def whole(db: sqlite3.Connection) -> bool:
         if count or amount
     }
     return kept == {place: both for place, both in found.items() if any(both)}
+
+
+def as_they_lie(db: sqlite3.Connection, rules: str, minute: int, day: str) -> bool:
+    """Whether the lines may be read for a day as they are: judged by these rules, nothing of them
+    marked or run out by this minute, no fact of them still to come, none changed since."""
+    waits = db.execute(
+        "SELECT (SELECT value FROM meta WHERE name = 'rules'), "
+        "EXISTS (SELECT 1 FROM marked), "
+        "EXISTS (SELECT 1 FROM main.lines WHERE again_at <= ?), "
+        "EXISTS (SELECT 1 FROM sqlite_temp_master), "
+        "(SELECT max(facts_to) FROM main.lines)",
+        (minute,),
+    ).fetchone()
+    judged_by, marked, run_out, imagined, last = waits
+    if judged_by != rules or marked or run_out or imagined or day < (last or ""):
+        return False
+    return whole(db)
 
 
 def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object]) -> Sequence[int]:

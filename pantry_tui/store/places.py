@@ -13,7 +13,7 @@ from typing import cast, overload
 
 from pantry_tui.core.model import Cut, Held, Place, Read, When
 from pantry_tui.core.words import Climate
-from pantry_tui.store.log import check
+from pantry_tui.store.check import check
 
 Fact = Held | Read | Cut
 

@@ -21,7 +21,7 @@ from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.stock import places, view
+from pantry_tui.services.stock import one_batch, places, view
 from tests.app.screens import all_lines, table
 
 TODAY = date(2026, 11, 25)
@@ -121,7 +121,7 @@ async def test_a_digit_jumps_and_one_key_opens(demo: Pantry) -> None:
         assert table(pilot).current.row.code == row.code  # type: ignore[union-attr]
         await pilot.press("o")
         assert "Opened" in said(pilot)
-        opened = [r for r in view.show(demo, row.code).rows if r.state is State.OPEN]
+        opened = [r for r in one_batch.show(demo, row.code).rows if r.state is State.OPEN]
         assert opened[0].discard_after == date(2026, 11, 28)
 
 

@@ -102,7 +102,7 @@ class _Teller:
     def __init__(self, seed: int) -> None:
         self.r = random.Random(seed)
         self.facts: list[tuple[int, Fact]] = []
-        ahead = range(0, self.r.choice((2, 4, 4, 30)))
+        ahead = range(self.r.choice((2, 4, 4, 30)))
         self.days = sorted(self.r.choices(ahead, k=self.r.choice((1, 2, 2, 3))))
         self.far = self.r.choice((3, 5, 30))
         self.batches: list[PutUp] = []

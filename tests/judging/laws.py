@@ -171,7 +171,8 @@ def never_longer(program: Program, history: History, seed: int) -> str:
     told = as_told(history)
     for container in history.containers:
         batch = history.batch_of(container)
-        assert batch is not None and isinstance(batch.what, PutUp)
+        assert batch is not None
+        assert isinstance(batch.what, PutUp)
         at = r.randrange(batch.at, max(batch.at + 1, history.now))
         if batch.what.food.name == "eggs":
             continue  # out of its shell an egg may be frozen, in it never

@@ -34,7 +34,8 @@ def test_a_careless_program_is_found_out(name: str) -> None:
     found = next((f for seed in SEARCHED for f in faults(random_history(seed), careless)), None)
     assert found is not None, f"{name} was not noticed in {len(SEARCHED)} histories"
     small = shrunk(found, careless)
-    assert small.why and len(small.history.facts) <= len(found.history.facts)
+    assert small.why
+    assert len(small.history.facts) <= len(found.history.facts)
 
 
 def test_the_judge_never_finds_itself_lenient() -> None:

@@ -21,7 +21,9 @@ def test_every_cell_has_an_answer(method: str, program: Program) -> None:
 def test_the_table_is_whole() -> None:
     """All methods and climates, and every group of food, known and unknown."""
     print(f"{size()} cells")
-    assert len(METHODS) == 26 and len(STATES) == 5 and len(WARMTHS) == 6
+    assert len(METHODS) == 26
+    assert len(STATES) == 5
+    assert len(WARMTHS) == 6
     groups = {papers.food(n).group for n in papers.food_names()}
     assert {f.group for f in foods() if f.known} == groups
     assert {f.group for f in foods() if not f.known} == groups

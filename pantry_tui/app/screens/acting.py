@@ -23,8 +23,9 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.books import rating
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import Done, DueRow, SignAnswer
+from pantry_tui.services.rows import Done, SignAnswer
 from pantry_tui.services.stock import act, reserve, view
+from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches

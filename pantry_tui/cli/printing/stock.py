@@ -13,7 +13,8 @@ from pantry_tui.core.words import MARK, Verdict
 
 if TYPE_CHECKING:
     from pantry_tui.services.books.logbook import LogLine
-    from pantry_tui.services.rows import BatchView, DueRow
+    from pantry_tui.services.rows import BatchView
+    from pantry_tui.services.stock.rows import DueRow
 
 _UNFIT = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 _HEADS = ("verdict", "code", "food", "count", "place", "best by", "discard after", "days")

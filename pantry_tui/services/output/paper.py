@@ -21,9 +21,10 @@ from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.rows import DueRow, Label, Sheet
+from pantry_tui.services.rows import Label, Sheet
 from pantry_tui.services.stock import view
 from pantry_tui.services.stock.pick import batch_named, name_of
+from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.store import log
 
 _STYLE = (

@@ -10,10 +10,10 @@ from typing import Protocol
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import DueRow, Shelf
-from pantry_tui.services.stock import tables
+from pantry_tui.services.stock.ready import ready
+from pantry_tui.services.stock.rows import DueRow, Shelf
 from pantry_tui.store import lines as table
-from pantry_tui.store.log import check
+from pantry_tui.store.check import check
 from pantry_tui.store.store import reading
 
 #: What stands over a part of the due list, in its order.
@@ -111,7 +111,7 @@ def lines(
     places in it. Raises BadInput for an unknown order or place."""
     if order not in ORDERS:
         raise BadInput(f"{order!r} is no order: one of {', '.join(ORDERS)}.")
-    tables.ready(p)
+    ready(p)
     where, values = _condition(p, text, place)
     with reading(p.path):
         ids = table.ids(p.store.db, where, f"{_UNDER[order]}, {_BY_DATE}", values)
@@ -120,7 +120,7 @@ def lines(
 
 def in_store(p: Pantry, *, text: str = "", place: str | None = None) -> int:
     """How many containers the same list stands for."""
-    tables.ready(p)
+    ready(p)
     where, values = _condition(p, text, place)
     with reading(p.path):
         return table.how_many(p.store.db, where, values)
@@ -128,7 +128,7 @@ def in_store(p: Pantry, *, text: str = "", place: str | None = None) -> int:
 
 def shelves(p: Pantry) -> list[Shelf]:
     """Every place in path order with how many containers it holds itself, its rows left out."""
-    tables.ready(p)
+    ready(p)
     with reading(p.path):
         count = dict(p.store.db.execute("SELECT place, sum(n) FROM lines GROUP BY place"))
     paths = p.place_paths()
@@ -183,7 +183,7 @@ def rows(p: Pantry, ids: Sequence[int] | None = None) -> list[DueRow]:
 
 def of_code(p: Pantry, code: str) -> list[DueRow]:
     """The rows of a lid code, by date."""
-    tables.ready(p)
+    ready(p)
     sql = "SELECT id FROM lines WHERE code = ? ORDER BY first_date, id"
     with reading(p.path):
         ids = [row[0] for row in p.store.db.execute(sql, (code,))]

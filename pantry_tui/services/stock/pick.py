@@ -9,7 +9,7 @@ from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import tables
+from pantry_tui.services.stock.ready import ready
 from pantry_tui.store.store import reading
 
 
@@ -111,7 +111,7 @@ def standing_in(p: Pantry, place: str) -> list[Container]:
 
 
 def _here(p: Pantry, where: str, value: str) -> list[Container]:
-    tables.ready(p)
+    ready(p)
     with reading(p.path):
         rows = p.store.db.execute(f"SELECT DISTINCT batch FROM lines WHERE {where}", (value,))
         batches = [row[0] for row in rows]

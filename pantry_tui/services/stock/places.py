@@ -7,7 +7,8 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done, Shelf
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.rows import Shelf
 from pantry_tui.services.stock.view import shelves
 
 

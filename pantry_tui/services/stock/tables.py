@@ -21,7 +21,6 @@ from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.store import lines as table
 from pantry_tui.store.lines import Line
-from pantry_tui.store.store import reading
 
 #: At most so many steps after the first does a ladder have.
 _STEPS = 4
@@ -194,26 +193,17 @@ def _make(p: Pantry, batch: str) -> None:
     table.stood(db, batch, {turn.place for c in here for turn in c.turns if turn.place})
 
 
-def ready(p: Pantry) -> None:
-    """Before anything is read off the tables: what is marked is judged, and what lies in them is
-    as it was written. Cheap when nothing has changed."""
-    p.settle()
-    key = (p.store.version(), p.today)
-    if p.ready_for == key:
-        return
-    if not p.store.writing:
-        p.catch_up()
-    with reading(p.path):
-        db = p.store.db
-        db.execute("DROP TABLE IF EXISTS temp.lines")
-        _mark_run_out(p)
-        if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
-            _freshen(p)
-        if not table.whole(db):
-            _all_again(p)
-        if p.today.isoformat() < table.facts_to(db):
-            _as_it_was(p)
-    p.ready_for = (p.store.version(), p.today)
+def put_right(p: Pantry) -> None:
+    """What is marked is judged, and what is not as it was written is made again."""
+    db = p.store.db
+    db.execute("DROP TABLE IF EXISTS temp.lines")
+    _mark_run_out(p)
+    if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
+        _freshen(p)
+    if not table.whole(db):
+        _all_again(p)
+    if p.today.isoformat() < table.facts_to(db):
+        _as_it_was(p)
 
 
 def _mark_run_out(p: Pantry) -> None:

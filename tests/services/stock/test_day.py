@@ -11,7 +11,7 @@ from pantry_tui.errors import BadInput, PantryError, Refused, StoreError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.stock import act, places, undo, view
+from pantry_tui.services.stock import act, one_batch, places, undo, view
 
 TODAY = date(2026, 11, 25)
 
@@ -49,7 +49,7 @@ def test_a_line_is_read_back_whole_and_books_the_batch(p: Pantry) -> None:
     done = putup.put_up(p, reading)
     assert done.best_by == date(2027, 11, 24)
     assert done.discard_after is None
-    assert len(view.show(p, done.code).rows[0].container_ids) == 7
+    assert len(one_batch.show(p, done.code).rows[0].container_ids) == 7
 
 
 def test_a_dry_run_books_nothing(p: Pantry) -> None:
@@ -87,7 +87,7 @@ def test_a_younger_batch_with_the_earlier_date_goes_first_and_says_why(p: Pantry
 def test_opening_runs_the_strict_clock_in_the_fridge(p: Pantry) -> None:
     code = up(p, "runner beans", "pressure canned", "shelf 1")
     act.open_(p, code)
-    row = next(row for row in view.show(p, code).rows if row.state is State.OPEN)
+    row = next(row for row in one_batch.show(p, code).rows if row.state is State.OPEN)
     assert row.place == "fridge"
     assert row.discard_after == date(2026, 11, 28)
 
@@ -95,7 +95,7 @@ def test_opening_runs_the_strict_clock_in_the_fridge(p: Pantry) -> None:
 def test_thawing_out_of_the_freezer_by_a_move_counts_as_thawed(p: Pantry) -> None:
     code = up(p, "ground beef", "frozen", "freezer", ago=30)
     act.move(p, f"{code}/1", "fridge")
-    row = next(row for row in view.show(p, code).rows if row.state is State.THAWED)
+    row = next(row for row in one_batch.show(p, code).rows if row.state is State.THAWED)
     assert row.discard_after == date(2026, 11, 26)
 
 
@@ -133,7 +133,7 @@ def test_undo_takes_back_one_thing_at_a_time_and_appends(p: Pantry) -> None:
     assert len(p.events) == lines + 2
     undo.undo(p)
     with pytest.raises(BadInput):
-        view.show(p, code)
+        one_batch.show(p, code)
     fresh = up(p, "peaches", "boiling-water canned", "shelf 1")
     assert fresh != code, "a code on a lid is never given again"
 
@@ -195,7 +195,7 @@ def test_hostile_names_stay_literal(p: Pantry, name: str) -> None:
         note=name,
     )
     code = putup.put_up(p, reading).code
-    assert view.show(p, code).food == " ".join(name.lower().split())
+    assert one_batch.show(p, code).food == " ".join(name.lower().split())
     assert any(row.code == code for row in view.find(p, code))
 
 

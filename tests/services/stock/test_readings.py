@@ -13,8 +13,8 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import own
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.rows import DueRow
-from pantry_tui.services.stock import act, places, readings, undo, view
+from pantry_tui.services.stock import act, one_batch, places, readings, undo
+from pantry_tui.services.stock.rows import DueRow
 
 TODAY = date(2026, 11, 25)
 
@@ -42,7 +42,7 @@ def up(p: Pantry, food: str, method: str, place: str, ago: int = 0, **process: s
 
 
 def only(p: Pantry, code: str) -> DueRow:
-    (row,) = view.show(p, code).rows
+    (row,) = one_batch.show(p, code).rows
     return row
 
 
@@ -172,7 +172,7 @@ def test_opened_jars_that_are_frozen_keep_their_strict_date(p: Pantry) -> None:
 def test_the_chain_can_be_followed_by_hand(p: Pantry) -> None:
     code = up(p, "apples", "dried", "attic", ago=90)
     act.move(p, code, "larder")
-    ((_, steps),) = view.show(p, code).chain
+    ((_, steps),) = one_batch.show(p, code).chain
     text = "\n".join(steps)
     assert "sealed in attic (room, 70 F assumed)" in text
     assert "sealed in larder (pantry, 60 F assumed)" in text
@@ -190,7 +190,7 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
     row = only(p, code)
     assert row.discard_after == TODAY + timedelta(days=2)
     assert any("Your own rule" in one for one in row.reasons)
-    steps = "\n".join(step for _, steps in view.show(p, code).chain for step in steps)
+    steps = "\n".join(step for _, steps in one_batch.show(p, code).chain for step in steps)
     assert "your own rule" in steps
     assert "foodsafety.gov" in steps, "the published one shows too"
     undo.undo(p)
