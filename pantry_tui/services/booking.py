@@ -8,12 +8,14 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.core.lidcode import code_at
 from pantry_tui.core.log.events import Event, new_id, standing
-from pantry_tui.core.log.fold import fold_place
+from pantry_tui.core.log.fold import fold_place, learnt
 from pantry_tui.core.log.payloads import (
     Count,
     FoodAdded,
     Household,
+    Outage,
     Payload,
+    Reading,
     RuleAdded,
     place_of,
     touches,
@@ -53,11 +55,12 @@ def _place(p: Pantry, where: str, event: Event, again: bool) -> None:
     """Its row is written at once, so that what follows in the same act sees it."""
     db = p.store.db
     with reading(p.path):
-        if again:
-            place = fold_place(standing(log.of_place(db, where)))
+        was = places.all_of(db).get(where)
+        adds = isinstance(event.payload, Reading | Outage | Count) and not again
+        if adds and was is not None:
+            places.save(db, where, learnt(was, event))
         else:
-            place = fold_place([event], places.all_of(db).get(where))
-        places.save(db, where, place)
+            places.save(db, where, fold_place(standing(log.of_place(db, where))))
     p.places_changed()
 
 

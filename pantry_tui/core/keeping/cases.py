@@ -97,7 +97,7 @@ def _said(case: Case, book: Rulebook) -> Said:
     found = speaking_for(case, book)
     cold_only = [rule for rule in found if rule.use is not None and not rule.climates & _WARM]
     coldest = _coldest(cold_only) if case.climate is Climate.FRIDGE and cold_only else None
-    between = coldest == BOTH_WORLDS_F and case.temperature_f > COLD_F
+    between = coldest == BOTH_WORLDS_F and COLD_F < case.temperature_f <= BOTH_WORLDS_F
     stricter = _stricter(case, book) if book.strict or between else ()
     safety = _least(found, stricter, case.food, Kind.SAFETY)
     return Said(
@@ -108,7 +108,7 @@ def _said(case: Case, book: Rulebook) -> Said:
         tuple(book.own_for(case.food, case.method, case.state, case.climate)),
         coldest,
         any(rule.kind is Kind.SAFETY for rule in cold_only),
-        (safety[-1] if safety and between and case.temperature_f <= BOTH_WORLDS_F else None),
+        safety[-1] if safety and between else None,
         any(rule.use is not None for rule in found),
     )
 

@@ -15,6 +15,7 @@ from pantry_tui.core.words import Acidity, Method
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours).
 RESCUE_DAYS = 1
 
+_LIDDED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
 _PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
 #: What a record of a process is made of (core.safety.process).
 _DETAILS = frozenset({"minutes", "time", "psi", "pressure", "canner", "process", "processed"})
@@ -54,9 +55,11 @@ def of_unknown_origin(batch: Batch) -> bool:
     return batch.method in _PROCESSED and low_acid and by_others(batch) and not recorded(batch)
 
 
-def unsealed(container: Container) -> bool:
+def unsealed(batch: Batch, container: Container) -> bool:
     """Whether its lid was found never to have sealed, within a day of making it."""
-    return any(seen.sign.casefold().startswith("unsealed within") for seen in container.signs)
+    return batch.method in _LIDDED and any(
+        seen.sign.casefold().startswith("unsealed within") for seen in container.signs
+    )
 
 
 def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:

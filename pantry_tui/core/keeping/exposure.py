@@ -52,6 +52,7 @@ class Span(NamedTuple):
     `day` is the earliest local day on which the span may have begun. `thawed` is day 0 of the
     thawed food (it lies ahead while it thaws), None where it was not frozen before or is frozen
     still. `fast`: thawed in cold water or a microwave oven; `told`: a person said that it thaws.
+    `relieved`: it was frozen until then, so what counts from the day it was made does not go on.
     """
 
     start: int
@@ -66,6 +67,7 @@ class Span(NamedTuple):
     thawed: date | None
     fast: bool
     told: bool
+    relieved: bool
 
     @property
     def frozen(self) -> bool:
@@ -90,6 +92,7 @@ class _Shape(NamedTuple):
     thawed: date | None
     fast: bool
     told: bool
+    relieved: bool
 
 
 class _Since(NamedTuple):
@@ -158,6 +161,7 @@ def exposures(
         first.when.day if first.state is State.THAWED else None,
         False,
         first.state is State.THAWED,
+        first.state is State.THAWED,
     )
     walk = _Walk(batch, container, places, now)
     if not later:
@@ -214,12 +218,12 @@ class _Walk:
                 continue
             open_ = [turn for i, turn in enumerate(group) if not done >> i & 1]
             soonest = min(turn.when.last for turn in open_)
-            spans, shape = self.spans_of(way, soonest)
+            spans, became = self.spans_of(way, soonest)
             found |= dict.fromkeys(spans)
             for index, turn in enumerate(group):
                 if done >> index & 1 or turn.when.first > soonest:
                     continue  # done, or another surely came before it
-                after = self._turned(way._replace(shape=shape), turn)
+                after = self._turned(way, became, turn)
                 key = after.shape, done | 1 << index
                 todo[key] = _earlier(todo.get(key), after)
         return list(ends.values())
@@ -235,15 +239,15 @@ class _Walk:
                 spans, shape = self.spans_of(way, last)
                 found |= dict.fromkeys(spans)
                 for turn in group:
-                    after = self._turned(way._replace(shape=shape), turn)
+                    after = self._turned(way, shape, turn)
                     shapes[after.shape] = _earlier(shapes.get(after.shape), after)
             if len(shapes) > 200:
                 break
         return list(shapes.values())
 
-    def _turned(self, way: _Since, turn: Turn) -> _Since:
-        """What a turn makes of a shape; one that changes nothing changes nothing."""
-        old, day = way.shape, turn.when.day
+    def _turned(self, way: _Since, old: _Shape, turn: Turn) -> _Since:
+        """What a turn makes of what a way has become; one that changes nothing changes nothing."""
+        day = turn.when.day
         shape = old._replace(
             place=old.place if turn.place is None else turn.place,
             in_progress=old.in_progress and turn.state is not State.SEALED,
@@ -251,7 +255,10 @@ class _Walk:
         )
         if turn.state is State.THAWED:
             thawed, fast = self._thaw(old, turn, day)
-            shape = shape._replace(frozen=False, thawed=thawed, fast=fast, told=True)
+            relieved = old.relieved or old.frozen
+            shape = shape._replace(
+                frozen=False, thawed=thawed, fast=fast, told=True, relieved=relieved
+            )
         if shape == old:
             return way
         return _Since(shape, max(way.start, turn.when.first), max(way.day, day))
@@ -275,7 +282,7 @@ class _Walk:
         """A shape over the weather of its place until `end`, and the shape it leaves behind:
         frozen there, or thawed there."""
         shape, start = way.shape, way.start
-        frozen, thawed = shape.frozen, shape.thawed
+        frozen, thawed, relieved = shape.frozen, shape.thawed, shape.relieved
         found: list[Span] = []
         for one in weather(shape.place, self.places, self.now):
             if one.start > end:
@@ -288,8 +295,10 @@ class _Walk:
             if cold and thawed is None:
                 frozen = True
             elif frozen and thawed is None and ends > begins:
-                thawed = self._thawing(one, day, shape.opened)
-                frozen = False
+                thawed = day + self._days(shape.opened)
+                frozen, relieved = False, True
+            if thawed is not None and thawed > day and ends > begins and not _chilled(one):
+                thawed = day  # out of the cold it does not take days
             found.append(
                 Span(
                     begins,
@@ -304,14 +313,14 @@ class _Walk:
                     thawed,
                     shape.fast,
                     shape.told,
+                    relieved,
                 )
             )
-        return found, shape._replace(frozen=frozen, thawed=thawed)
+        return found, shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
 
-    def _thawing(self, one: Weather, day: date, opened: bool) -> date:
-        """Day 0 of what was frozen and is so no longer, from what is around it."""
-        chilled = one.climate.is_cold and one.temperature_f <= COLD_F
-        return day + self._days(opened) if chilled else day
+
+def _chilled(one: Weather) -> bool:
+    return one.climate.is_cold and one.temperature_f <= COLD_F
 
 
 def _earlier(one: _Since | None, other: _Since) -> _Since:

@@ -107,7 +107,7 @@ def _by_dates(
         if saved is None:
             return _doubtful(batch, start)
         spans = saved
-    reckoning = Reckoning(batch, spans, book, now, unsealed(container))
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     told = still_to_come(container, places, now)
     return _weigh(reckoning, start, places, told)
 
@@ -124,7 +124,10 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     if batch.made is None:
         return _settled(start, Fixed(then), why, PROCESS)
     by = batch.made + timedelta(days=RESCUE_DAYS)
-    return _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, PROCESS)
+    doubtful = _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, PROCESS)
+    # What the cold had saved and what left it again has no later day for it.
+    saved = any(span.climate.is_cold for span in start.spans)
+    return replace(doubtful, discard_after=by) if saved else doubtful
 
 
 def _weigh(

@@ -17,7 +17,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import Fact, OfFacts, around, no_later, too_warm
-from pantry_tui.core.model import DAY_MIN, Cut, Held, Place, Read, When
+from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When
 from pantry_tui.core.words import Climate
 
 #: Cuts with no more than this between them add up.
@@ -133,8 +133,9 @@ def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ..
     if not cuts:
         return ()
     cold = [fact for fact in facts[0] if _cold(fact, facts[0])]
+    known = [_since_cold(cut, facts[0], cold) for cut in cuts]
     groups: list[list[Off]] = []
-    for piece in sorted((_off(cut, now) for cut in cuts), key=lambda one: one[:3]):
+    for piece in sorted((_off(cut, now) for cut in known), key=lambda one: one[:3]):
         end = max((one.end for one in groups[-1]), default=0) if groups else 0
         if groups and piece.start - end <= GAP_MIN and not _between(cold, end, piece.start):
             groups[-1].append(piece)
@@ -152,6 +153,21 @@ def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ..
 
 
 _OF_PLACE = OfFacts(_blackouts)
+
+
+def _since_cold(cut: Cut, facts: Sequence[Fact], cold: Sequence[Fact]) -> Cut:
+    """A cut since nobody knows when began after the place was last read cold, or was set to be
+    so."""
+    if cut.start != EVER:
+        return cut
+    before = [
+        fact.when
+        for fact in facts
+        if not isinstance(fact, Cut)
+        and (fact in cold or (isinstance(fact, Held) and not too_warm(fact[1], fact[2])))
+        and fact.when.last <= cut.end.first
+    ]
+    return cut._replace(start=max(before, default=EVER))
 
 
 def _cold(fact: Fact, facts: Sequence[Fact]) -> bool:

@@ -13,14 +13,14 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
+from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, COLDEST_FRIDGE_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
-from pantry_tui.core.keeping.weather import COLD_F, FOREVER
+from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, Method, State
@@ -136,25 +136,38 @@ class Reckoning:
     # -- safety ---------------------------------------------------------------------------------
 
     def _reckon(self) -> None:
-        seen: set[tuple[str, State]] = set()
+        self._seen: set[tuple[str, State]] = set()
         for span, state, said in self.told:
-            start = self.clocks[state]
-            rules = (*said.safety, *said.own)
-            if state is State.THAWED and span.told and span.climate is Climate.FREEZER:
-                # It was said to be thawed: its limit runs, wherever it stands.
-                chilled = self._open if span.opened else self._closed
-                rules += chilled.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]).safety
-            for rule in rules:
-                if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in seen:
-                    continue
-                seen.add((rule.id, state))
-                self.limits.append(Limit(last_day(start, rule.use, rule.unit), start, rule))
+            self._run(state, said)
+            if state in (State.OPEN, State.THAWED):
+                self._run_on(span, state)
             if said.refusal is not None:
                 self._refused(span, said.refusal)
-            if span.climate.is_cold and span.temperature_f > COLD_F:
-                self._too_warm(span, state, said)
+            self._too_warm(span, state, said)
             if span.fast and span.thawed is not None and state is State.THAWED:
                 self.limits.append(Limit(span.thawed, span.thawed, COOK_AT_ONCE))
+
+    def _run(self, state: State, said: Said) -> None:
+        """Start the limits of a state."""
+        start = self.clocks[state]
+        for rule in (*said.safety, *said.own):
+            if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in self._seen:
+                continue
+            self._seen.add((rule.id, state))
+            self.limits.append(Limit(last_day(start, rule.use, rule.unit), start, rule))
+
+    def _run_on(self, span: Span, state: State) -> None:
+        """What else runs on food that was opened or thawed: what counts from the day it was made,
+        unless it was frozen; and what was said to be thawed is so in a freezer too."""
+        by = self._open if span.opened else self._closed
+        if not span.relieved and State.SEALED in self.clocks:
+            said = by.of(State.SEALED, span.climate, span.taken_f)
+            self._run(State.SEALED, said)
+            self._too_warm(span, State.SEALED, said)
+            if said.refusal is not None and not span.climate.is_cold:
+                self._refused(span, said.refusal)
+        if state is State.THAWED and span.told and span.climate is Climate.FREEZER:
+            self._run(state, by.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
 
     def _refused(self, span: Span, rule: Rule) -> None:
         """In the warm it has two hours; what is refused in the cold, and smoked fish on a shelf,
@@ -168,6 +181,8 @@ class Reckoning:
     def _too_warm(self, span: Span, state: State, said: Said) -> None:
         """A refrigerator or freezer that is too warm for what has a safety figure in the cold, or
         for what the table of power cuts throws away after two hours."""
+        if not (span.climate.is_cold and span.temperature_f > COLDEST_FRIDGE_F):
+            return
         coldest = BOTH_WORLDS_F
         rule: Rule | OutageRule | None = None
         if said.coldest is not None and said.perishable:

@@ -29,6 +29,7 @@ from pantry_tui.core.model import (
     Seen,
     Stock,
     Turn,
+    When,
 )
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import State
@@ -231,9 +232,12 @@ def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> Stat
             return payload.state
 
 
-def fold_place(events: Iterable[Event], place: Place | None = None) -> Place | None:
-    """A place from the standing events that speak of it, in recorded order, from what it was
-    before them; None when its adding was taken back."""
+def fold_place(events: Iterable[Event]) -> Place | None:
+    """A place from the standing events that speak of it, in recorded order; None when its adding
+    was taken back. Its climate and target follow the moments of what was said of them, in
+    whatever order it was booked."""
+    place: Place | None = None
+    changes: list[tuple[When, said.PlaceChanged]] = []
     for event in events:
         payload = event.payload
         match payload:
@@ -246,42 +250,71 @@ def fold_place(events: Iterable[Event], place: Place | None = None) -> Place | N
                     payload.target_f,
                     payload.capacity,
                 )
-                place = replace(place, facts=(Held(EVER, place.climate, place.target),))
             case said.PlaceChanged() if place is not None:
-                place = _changed(place, event, payload)
+                place = _renamed(place, payload)
+                changes.append((when(event), payload))
             case said.PlaceRemoved() if place is not None:
                 place = replace(place, gone=True)
-            case said.Count() if place is not None:
-                place = replace(place, checked=event.day)
-            case said.Reading() if place is not None:
-                read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
-                place = _knowing(place, read)
-            case said.Outage() if place is not None:
-                place = _knowing(place, _cut(event, payload))
+            case said.Count() | said.Reading() | said.Outage() if place is not None:
+                place = learnt(place, event)
+    return _climates(place, changes) if place is not None else None
+
+
+def learnt(place: Place, event: Event) -> Place:
+    """The place with what a reading, a power cut or a count adds to it; what it is stays."""
+    payload = event.payload
+    match payload:
+        case said.Reading():
+            read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
+            return _knowing(place, read)
+        case said.Outage():
+            return _knowing(place, _cut(event, payload))
+        case said.Count():
+            return replace(place, checked=event.day)
     return place
 
 
-def _changed(old: Place, event: Event, payload: said.PlaceChanged) -> Place:
-    climate = payload.climate or old.climate
-    target = old.target_f if payload.target_f is None else payload.target_f
-    new = replace(
+def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
+    """What a change says beside climate and target."""
+    return replace(
         old,
         name=payload.name or old.name,
-        climate=climate,
         parent=old.parent if payload.parent is None else payload.parent or None,
-        target_f=None if payload.forget_target else target,
         capacity=old.capacity if payload.capacity is None else payload.capacity,
     )
-    # A new name or capacity says nothing of its warmth.
-    if (new.climate, new.target) == (old.climate, old.target):
-        return new
-    return _knowing(new, Held(when(event), new.climate, new.target))
+
+
+def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -> Place:
+    """What the place held from which moment on; a change says only what it changed."""
+
+    def order(one: tuple[When, said.PlaceChanged]) -> tuple[object, ...]:
+        then, change = one
+        # Of one and the same moment, so that the order of booking never counts.
+        target = -1000.0 if change.target_f is None else change.target_f
+        return then.first, then.last, change.climate is None, str(change.climate), target
+
+    facts = [Held(EVER, place.climate, place.target)]
+    for then, change in sorted(changes, key=order):
+        target = place.target_f if change.target_f is None else change.target_f
+        place = replace(
+            place,
+            climate=change.climate or place.climate,
+            target_f=None if change.forget_target else target,
+        )
+        # A new name or capacity says nothing of its warmth.
+        if (place.climate, place.target) != facts[-1][1:]:
+            facts.append(Held(then, place.climate, place.target))
+    for fact in facts:
+        place = _knowing(place, fact)
+    return place
 
 
 def _cut(event: Event, payload: said.Outage) -> Cut:
-    """Older logs know only the day and how many hours: at any time of it."""
-    if payload.start and payload.end:
-        start, end = moment(payload.start), moment(payload.end)
+    """Without a start nobody knows since when (core.keeping.power). Older logs know only the day
+    and how many hours: at any time of it."""
+    if payload.end:
+        end = moment(payload.end)
+        start = moment(payload.start) if payload.start else EVER
     else:
         start = some_time(event.day, datetime.fromisoformat(event.recorded))
         end = start._replace(last=start.last + round(payload.hours * 60))

@@ -239,8 +239,9 @@ class Mark(NamedTuple):
 
 
 class Outage(NamedTuple):
-    """A power cut of a place. `start` and `end` are local moments ("2026-11-25T18:00"), "" where
-    only the hours are known (older logs); `full` None where nobody knows how full it was."""
+    """A power cut of a place. `start` and `end` are local moments ("2026-11-25T18:00"); `start`
+    is "" where nobody knows since when, both where only the hours are known (older logs). `full`
+    None where nobody knows how full it was."""
 
     place: str
     start: str = ""
