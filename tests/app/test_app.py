@@ -212,11 +212,11 @@ async def test_the_week_is_arranged_by_single_keys(demo: Pantry) -> None:
         await pilot.press("W")
         alone = [t for t in weeks.week(demo).take if not t.dish and not t.amount]
         name = next(t.containers[0] for t in alone if t.day.isoformat() == "2026-11-26")
-        while table(pilot).current.ref != name:
+        while table(pilot).current.ref != name:  # type: ignore[union-attr]
             await pilot.press("down")
         await pilot.press("plus")
         assert days()[name] == "2026-11-27"
-        assert table(pilot).current.ref == name, "the cursor goes with it"
+        assert table(pilot).current.ref == name, "the cursor goes with it"  # type: ignore[union-attr]
         await pilot.press("minus", "k")
         assert "any day again" in said(pilot)
         await pilot.press("n")

@@ -170,9 +170,14 @@ class LineList(ScrollView, can_focus=True):
         self.move_cursor(at)
 
     def on_focus(self, event: Focus) -> None:
-        self.refresh_line(self.cursor_row + 1)
+        self._repaint_cursor()
 
     def on_blur(self, event: Blur) -> None:
+        self._repaint_cursor()
+
+    def _repaint_cursor(self) -> None:
+        """It looks otherwise with the keys than without."""
+        self._styles_used.clear()
         self.refresh_line(self.cursor_row + 1)
 
     # -- painting --------------------------------------------------------------------------------
