@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from functools import partial
+from functools import partial, wraps
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import UNSAFE, clip
@@ -261,6 +261,7 @@ class Acting:
         self.screen.host.push_screen(Page(months_text(view.months(self.pantry), longest)))
 
 
+@wraps(act.ready)
 def _finish(p: Pantry, ref: str, **more: Any) -> Done:
     return act.ready(p, ref.partition("/")[0], **more)
 

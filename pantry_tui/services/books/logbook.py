@@ -38,16 +38,26 @@ def log_lines(p: Pantry, code: str | None = None) -> list[tuple[str, str]]:
     return [(one.code, _text(one)) for one in entries(p, code)]
 
 
-def log_window(p: Pantry, start: int, stop: int, code: str = "") -> tuple[int, list[LogLine]]:
-    """How many acts there are, and those from `start` to before `stop`, oldest first."""
+def log_window(
+    p: Pantry, start: int, stop: int, code: str = "", *, text: str = ""
+) -> tuple[int, list[tuple[str, str]]]:
+    """How many lines the log has that hold every word of `text`, of one batch where a `code` is
+    given; and those from `start` up to `stop`, each with the lid code of its batch ("" for none).
+    The oldest line is line 0. Raises BadInput for a code that is not known."""
+    words = text.lower().split()
+    if words:
+        found = p.once(f"log {code}", lambda: log_lines(p, code or None))
+        held = [one for one in found if all(word in one[1].lower() for word in words)]
+        return len(held), held[max(start, 0) : max(stop, 0)]
     where, values = _about(p, code)
     with reading(p.path):
         total = p.store.db.execute(f"SELECT count(*) FROM log {where}", values).fetchone()[0]
-        window = f"{where} ORDER BY id LIMIT {max(0, stop - start)} OFFSET {max(0, start)}"
+        first, last = max(start, 0), max(stop, 0)
+        window = f"{where} ORDER BY id LIMIT {max(0, last - first)} OFFSET {first}"
         ids = [row[0] for row in p.store.db.execute(f"SELECT id FROM log {window}", values)]
         holes = ", ".join("?" * len(ids))
-        found = events_of.select(p.store.db, f"WHERE id IN ({holes})", ids)
-    return total, _lines(p, found)
+        events = events_of.select(p.store.db, f"WHERE id IN ({holes})", ids)
+    return total, [(one.code, _text(one)) for one in _lines(p, events)]
 
 
 def entries(p: Pantry, code: str | None = None) -> list[LogLine]:
