@@ -267,8 +267,9 @@ def learnt(place: Place, event: Event) -> Place:
         case said.Reading():
             read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
             return _knowing(place, read)
-        case said.Outage():
-            return _knowing(place, _cut(event, payload))
+        case said.Outage() if payload.end:
+            # Older logs know only how many hours, and marked what that did to each container.
+            return _knowing(place, _cut(payload))
         case said.Count():
             return replace(place, checked=event.day)
     return place
@@ -309,15 +310,10 @@ def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -
     return place
 
 
-def _cut(event: Event, payload: said.Outage) -> Cut:
-    """Without a start nobody knows since when (core.keeping.power). Older logs know only the day
-    and how many hours: at any time of it."""
-    if payload.end:
-        end = moment(payload.end)
-        start = moment(payload.start) if payload.start else EVER
-    else:
-        start = some_time(event.day, datetime.fromisoformat(event.recorded))
-        end = start._replace(last=start.last + round(payload.hours * 60))
+def _cut(payload: said.Outage) -> Cut:
+    """Without a start nobody knows since when (core.keeping.power)."""
+    start = moment(payload.start) if payload.start else EVER
+    end = moment(payload.end)
     return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
 
 
