@@ -22,7 +22,6 @@ TOLD = (
     "food",
     "method",
     "place",
-    "count",
     "state",
 )  # fmt: skip
 
@@ -50,8 +49,9 @@ def told(rows: list[dict[str, Any]]) -> list[tuple[Any, ...]]:
     """Lines of a due list, so that two lists are equal whatever the order of lines and jars."""
     words = {"working": "in progress"}  # as it is called now
     lines = [
-        (sorted(row["container_ids"]), *(words.get(row[key], row[key]) for key in TOLD))
+        (id_, *(words.get(row[key], row[key]) for key in TOLD))
         for row in rows
+        for id_ in row["container_ids"]
     ]
     return sorted(lines, key=str)
 

@@ -50,9 +50,7 @@ def test_a_warm_fridge_ends_what_it_held_safe_and_says_so(p: Pantry) -> None:
     code = up(p, "lasagne", "cooked meal", "fridge")
     said = readings.read(p, "fridge", 45)
     assert any("fridge read 45 F" in one for one in said.warnings)
-    assert only(p, code).verdict is Verdict.UNKNOWN
-    p.today += timedelta(days=1)
-    assert only(p, code).verdict is Verdict.DISCARD
+    assert only(p, code).verdict is Verdict.DISCARD, "nobody knows since when it was so warm"
     readings.read(p, "fridge", 38)
     assert only(p, code).verdict is Verdict.DISCARD, "cold again does not bring it back"
 
@@ -87,9 +85,9 @@ def test_a_thawed_out_freezer_is_judged_as_thawed(p: Pantry) -> None:
 
 
 def test_cellar_crops_are_held_against_their_range(p: Pantry) -> None:
+    readings.read(p, "cellar", 32, at=TODAY - timedelta(days=1))
     beets = up(p, "beets", "cellar-stored", "cellar")
     squash = up(p, "winter squash", "cellar-stored", "larder")
-    readings.read(p, "cellar", 32)
     at_32 = only(p, beets).best_by
     readings.read(p, "cellar", 50)
     at_50 = only(p, beets).best_by
@@ -113,7 +111,7 @@ def test_dried_food_between_two_published_temperatures(p: Pantry) -> None:
         lives.append((best - TODAY).days)
     assert lives[0] == lives[1] == 181  # 25 Nov + 6 months
     assert lives[2] == pytest.approx(128, abs=1)  # 181 days times the root of one half
-    assert lives[3] == 92  # 25 Nov + 3 months
+    assert lives[3] == pytest.approx(92, abs=1)  # 25 Nov + 3 months, hours of it spent cooler
     assert lives[4] == 46  # half of that
 
 
@@ -134,7 +132,7 @@ def test_refreezing_depends_on_how_it_was_thawed(p: Pantry, how: str, allowed: b
     act.thaw(p, code, how)
     thawed = only(p, code)
     assert thawed.state is State.THAWED
-    assert thawed.discard_after == TODAY + timedelta(days=1 if allowed else 0)
+    assert thawed.discard_after == TODAY + timedelta(days=2 if allowed else 0)
     if not allowed:
         with pytest.raises(Refused, match="cooked"):
             act.move(p, code, "freezer")
@@ -153,7 +151,7 @@ def test_vacuum_packs_have_their_own_rules(p: Pantry) -> None:
         act.thaw(p, frozen)
     act.open_(p, frozen)
     act.thaw(p, frozen)
-    assert only(p, frozen).discard_after == TODAY + timedelta(days=1)
+    assert only(p, frozen).discard_after == TODAY + timedelta(days=2)
     with pytest.raises(Refused, match=r"[Vv]acuum"):
         up(p, "carrots", "cellar-stored", "cellar", vacuum="yes")
     line = putup.read(p, "2 packs trout, hot smoked, vacuum packed, fridge")
