@@ -6,10 +6,10 @@ every order that the facts allow is followed, and the spans of all of them are g
 judges takes the worst. So the order of booking never counts, and neither does staying where it
 is. Spans of no length are spans.
 
-What was frozen and is so no longer is thawing: in a refrigerator for a day for each 5 lb begun,
-at least one (USDA FSIS, the big thaw; Oklahoma State University Extension), day 0 of the thawed
-food being the day after that, or the day on which a person says that it is thawed. Anywhere else
-it counts as thawed at once.
+What a person thaws in a refrigerator takes a day for each 5 lb begun, at least one (USDA FSIS, the
+big thaw; Oklahoma State University Extension): day 0 of the thawed food is the day after that, or
+the day on which a person says that it is thawed, if earlier. What left the cold without a word
+counts as thawed on that day.
 """
 
 from __future__ import annotations
@@ -44,6 +44,10 @@ _POUND = {"lb": 1.0, "oz": 1 / 16, "g": 1 / 453.592, "kg": 2.20462}
 FAST = frozenset({"cold water", "microwave"})
 #: More acts than this within one unknown hour are not put into every order; see `_product`.
 _MOST = 6
+
+
+#: Before anything that anybody booked, and after `EVER`.
+_SOON_AFTER = When(1, 1, date.min)
 
 
 class Span(NamedTuple):
@@ -108,7 +112,7 @@ def imagined(climate: Climate, temperature_f: float | None = None, measured: boo
     warm = ASSUMED_F[climate] if temperature_f is None else temperature_f
     facts: tuple[Held | Read, ...] = (Held(EVER, climate, warm),)
     if measured:
-        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(EVER, warm))
+        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(_SOON_AFTER, warm))
     return Place("?", "?", climate, target_f=warm, facts=facts)
 
 
@@ -295,8 +299,7 @@ class _Walk:
             if cold and thawed is None:
                 frozen = True
             elif frozen and thawed is None and ends > begins:
-                thawed = day + self._days(shape.opened)
-                frozen, relieved = False, True
+                thawed, frozen, relieved = day, False, True
             if thawed is not None and thawed > day and ends > begins and not _chilled(one):
                 thawed = day  # out of the cold it does not take days
             found.append(

@@ -196,6 +196,15 @@ class Reckoning:
         where = f"{how} at {span.temperature_f:g} F, above {coldest:g} F"
         self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, where))
 
+    def refused_here(self) -> str:
+        """Why it may not stand where it stands now, "" where it may."""
+        found = (
+            one.said.refusal
+            for one in self.told
+            if one.span.end >= FOREVER and one.said.refusal is not None
+        )
+        return next((rule.wording for rule in found), "")
+
     def over(self, now: int) -> Limit | None:
         """The limit that more than two hours of warmth set, up to a minute."""
         lived = [one._replace(end=min(one.end, now)) for one in self.warm if one.start < now]

@@ -133,9 +133,11 @@ class _Batch:
 
     def _turn(self, event: Event, payload: said.Ready | said.Open | said.Thaw | said.Move) -> None:
         place = getattr(payload, "place", "") or None
+        state = _next_state(payload)
         how = payload.how if isinstance(payload, said.Thaw) else ""
+        if isinstance(payload, said.Move) and state is State.THAWED:
+            how = "done"  # it was not said to thaw there, so it counts as thawed
         for id_ in payload.containers:
-            state = _next_state(payload)
             self.turns[id_].append(Turn(when(event), event.id, place, state, how))
             if state in (State.OPEN, State.THAWED):
                 self._change(id_, reserved="")  # what was begun is no gift any more
@@ -266,10 +268,10 @@ def learnt(place: Place, event: Event) -> Place:
     match payload:
         case said.Reading():
             read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
-            return _knowing(place, read)
+            return knowing(place, read)
         case said.Outage() if payload.end:
             # Older logs know only how many hours, and marked what that did to each container.
-            return _knowing(place, _cut(payload))
+            return knowing(place, _cut(payload))
         case said.Count():
             return replace(place, checked=event.day)
     return place
@@ -306,7 +308,7 @@ def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -
         if (place.climate, place.target) != facts[-1][1:]:
             facts.append(Held(then, place.climate, place.target))
     for fact in facts:
-        place = _knowing(place, fact)
+        place = knowing(place, fact)
     return place
 
 
@@ -317,10 +319,13 @@ def _cut(payload: said.Outage) -> Cut:
     return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
 
 
-def _knowing(place: Place, fact: Held | Read | Cut) -> Place:
-    def order(one: Held | Read | Cut) -> tuple[int, int]:
+def knowing(place: Place, fact: Held | Read | Cut) -> Place:
+    """A place with one fact more, in the order of its moments; of the same moment a reading comes
+    after what the place was meant to hold."""
+
+    def order(one: Held | Read | Cut) -> tuple[int, int, bool]:
         then = one.start if isinstance(one, Cut) else one.when
-        return then.first, then.last
+        return then.first, then.last, not isinstance(one, Held)
 
     return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
 
