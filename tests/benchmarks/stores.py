@@ -22,7 +22,7 @@ from typing import Any
 
 from pantry_tui.cli import main
 from tests.benchmarks import history
-from tests.benchmarks.history import WARMTH, Fact, Household, Size
+from tests.benchmarks.history import Fact, Household, Size
 
 #: Where a row of `row_of` goes.
 INSERT = (
@@ -46,7 +46,7 @@ def row_of(fact: Fact, id_: str, recorded: datetime) -> tuple[Any, ...]:
         assert place is not None
         parent = None if place.inside is None else f"p{place.inside}"
         data = {"id": place.id, "name": place.name, "climate": place.climate, "parent": parent,
-                "target_f": float(WARMTH[place.climate][0]), "capacity": None}  # fmt: skip
+                "target_f": float(place.target_f), "capacity": None}  # fmt: skip
     elif fact.what == "reading":
         assert place is not None
         data = {"place": place.id, "temp_f": fact.temp_f, "humidity": fact.humidity}
