@@ -30,6 +30,7 @@ from tests.judging.orders import about, orders
 from tests.judging.places import COLD_F
 from tests.judging.timeline import Life, Span, merged, warmer_or_as_warm
 from tests.judging.world import (
+    COLD_TO_WARM,
     DAY,
     CorrectedMade,
     Fact,
@@ -251,6 +252,8 @@ def _allowed_warm(p: PutUp, s: Span) -> int | None:
     """Minutes above 40 F that it stands; None: warmth is not its end."""
     if s.frozen:
         return hazards.thawed_warm_minutes(p.food, p.method)
+    if s.state == "in progress" and hazards.works_warm(p.food, p.method):
+        return None
     if s.climate in papers.SHELVES and not hazards.can_hurt(p.food, p.method, s.state, s.vacuum):
         return None
     if hazards.stands_warm(p.method, p.food, s.vacuum, s.state):
@@ -285,7 +288,17 @@ def _standing(p: PutUp, s: Span) -> str:
         return "covered" if closed.covered and not closed.refused else "unknown"
     if p.printed is not None and s.state == "sealed":
         return "covered"
-    return "unknown"
+    return "covered" if _cooler(p, s) else "unknown"
+
+
+def _cooler(p: PutUp, s: Span) -> bool:
+    """Whether a warmer shelf is published for it: README, defaults, "anything cooler than its
+    reference: no longer than the published life"."""
+    if p.method not in hazards.SHELF_METHODS or s.climate not in (*papers.SHELVES, "fridge"):
+        return False
+    warmer = COLD_TO_WARM[COLD_TO_WARM.index(s.climate) + 1 :]
+    says = [papers.said(p.method, p.food, s.vacuum, s.state, c) for c in warmer]
+    return any(x.covered and not x.refused for x in says)
 
 
 def _whole(
@@ -300,8 +313,24 @@ def _whole(
             yield Ruling(None, False, why)
     low = p.food.acidity == "low-acid" and p.method in papers.CANNED
     if p.doubt and low:
-        yield Ruling(None, False, "its process is in doubt")
+        yield _doubt(life, p)
     yield from _signs(life, p, facts, container, at)
+
+
+def _doubt(life: Life, p: PutUp) -> Ruling:
+    """In the cold within 24 h, and in it since, it may be saved (README, signs where publications
+    differ: "within 24 h with a tested process, else discard; in the fridge 3 days")."""
+    cold = [s for s in life.spans if s.climate in ("fridge", "freezer")]
+    warm = [s for s in life.spans if s.climate in papers.SHELVES and s.end > s.start]
+    late = cold and cold[0].start - life.born > DAY
+    if not cold or late or any(s.start >= cold[0].start for s in warm):
+        return Ruling(None, False, "its process is in doubt")
+    if all(s.climate == "freezer" for s in cold):
+        return Ruling(None, True, "its process is in doubt, and it was frozen within the day")
+    opened = papers.said(p.method, p.food, False, "open", "fridge").life
+    if opened is None:
+        return Ruling(None, False, "its process is in doubt")
+    return _until(papers.add(life.made, opened), "its process is in doubt, saved in the fridge")
 
 
 def _signs(

@@ -12,6 +12,11 @@ from tests.judging.world import Food
 
 DRY = frozenset({"dried", "freeze-dried", "sugar preserve", "alcohol infusion"})
 FERMENTS = frozenset({"lactic ferment", "vinegar ferment", "alcohol ferment", "fermented paste"})
+#: Their finished food stands on a shelf, so a figure for a warmer place holds in a cooler one.
+SHELF_METHODS = DRY | papers.CANNED | {
+    "jam", "vinegar pickle", "flavoured vinegar", "rendered fat", "alcohol ferment",
+    "vinegar ferment",
+}  # fmt: skip
 CURES = frozenset({"salted", "hot smoked", "cold smoked"})
 
 
@@ -52,6 +57,12 @@ def can_hurt(food: Food, method: str, state: str, vacuum: bool) -> bool:
     return food.acidity == "low-acid" and (
         method in papers.CANNED | {"jam", "in oil"} or vacuum or "soup" in food.classes
     )
+
+
+def works_warm(food: Food, method: str) -> bool:
+    """A ferment of plants works in the warm: 7.4 has it unknown while it works (nothing is
+    published for pastes) and harmless once finished, so the two hours are not its end."""
+    return method in FERMENTS and food.group not in papers.ANIMAL
 
 
 @cache

@@ -34,7 +34,7 @@ from pantry_tui.core.keeping.weather import (
 )
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import is_closed
-from pantry_tui.core.words import ASSUMED_F, Climate, State
+from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 
 #: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
 #: extension services that carry it say 5).
@@ -157,7 +157,8 @@ def exposures(
         first.place or "",
         first.state is State.IN_PROGRESS,
         opened,
-        False,
+        # Whatever it was put into, what is kept by freezing was frozen before.
+        batch.method is Method.FROZEN and first.state is not State.THAWED,
         first.when.day if first.state is State.THAWED else None,
         False,
         first.state is State.THAWED,

@@ -237,11 +237,13 @@ def fold_place(events: Iterable[Event]) -> Place | None:
     was taken back. Its climate and target follow the moments of what was said of them, in
     whatever order it was booked."""
     place: Place | None = None
+    added = EVER
     changes: list[tuple[When, said.PlaceChanged]] = []
     for event in events:
         payload = event.payload
         match payload:
             case said.PlaceAdded():
+                added = when(event)
                 place = Place(
                     payload.place,
                     payload.name,
@@ -257,7 +259,7 @@ def fold_place(events: Iterable[Event]) -> Place | None:
                 place = replace(place, gone=True)
             case said.Count() | said.Reading() | said.Outage() if place is not None:
                 place = learnt(place, event)
-    return _climates(place, changes) if place is not None else None
+    return _climates(place, added, changes) if place is not None else None
 
 
 def learnt(place: Place, event: Event) -> Place:
@@ -284,8 +286,12 @@ def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
     )
 
 
-def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -> Place:
-    """What the place held from which moment on; a change says only what it changed."""
+def _climates(
+    place: Place, added: When, changes: Sequence[tuple[When, said.PlaceChanged]]
+) -> Place:
+    """What the place held from which moment on; a change says only what it changed. One that is
+    dated before the place was added (a clock was wrong) counts as then, beside what was said of
+    it when it was added."""
 
     def order(one: tuple[When, said.PlaceChanged]) -> tuple[object, ...]:
         then, change = one
@@ -294,6 +300,9 @@ def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -
         return then.first, then.last, change.climate is None, str(change.climate), target
 
     facts = [Held(EVER, place.climate, place.target)]
+    if any(then.first < added.first for then, _ in changes):
+        facts.append(facts[0]._replace(when=added))
+        changes = [(max(then, added), change) for then, change in changes]
     for then, change in sorted(changes, key=order):
         target = place.target_f if change.target_f is None else change.target_f
         place = replace(

@@ -14,12 +14,15 @@ from pantry_tui.core.model import DAY_MIN, When
 
 def when(event: Event) -> When:
     """A fact booked on its own day without an hour happened when it was booked; one booked for
-    another day may have happened at any hour of it."""
+    an earlier day may have happened at any hour of it. One for a moment that was still to come
+    counts as the booking: were it to count as whenever it is asked about, its day 0 would move
+    on from day to day."""
     booked = datetime.fromisoformat(event.recorded)
+    then = booked.date(), booked.hour * 60 + booked.minute
     if event.at is not None:
-        return _minute(event.day, event.at, booked)
-    if booked.date() == event.day:
-        return _minute(event.day, booked.hour * 60 + booked.minute, booked)
+        return _minute(*min((event.day, event.at), then), booked)
+    if booked.date() <= event.day:
+        return _minute(*then, booked)
     return some_time(event.day, booked)
 
 
