@@ -264,6 +264,10 @@ class Reckoning:
                     speaks.append(one)
                 elif self._hurts and not said.found:
                     found.append(nothing_published(state, span.climate, said))
+            if span.thawed is not None and not span.relieved and not span.in_progress:
+                # It never froze, so to call it thawed gives it no figure that it had not before.
+                before = self._closed.of(State.SEALED, span.climate, span.taken_f)
+                speaks = [_Told(span, State.SEALED, before)]
             if speaks and not any(one.said.covered or one.said.refusal for one in speaks):
                 last = speaks[-1]
                 bare.append((span, nothing_published(last.state, span.climate, last.said)))
