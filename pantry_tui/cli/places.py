@@ -81,7 +81,7 @@ class Reading(Act):
 
 class Outage(Verb):
     place: str = words("a fridge or freezer")
-    start: str = needed("--from", "TIME", "18:00, or 2026-11-24 18:00")
+    start: str = needed("--from", "TIME", "18:00, 2026-11-24 18:00, or unknown")
     end: str = needed("--to", "TIME", "09:00, or 2026-11-25 09:00")
     full: bool = flag("--full", "the freezer was full")
     half: bool = flag("--half", "half full, as when nobody knows")
@@ -94,7 +94,7 @@ class Outage(Verb):
         from pantry_tui.cli.printing.lines import done
         from pantry_tui.services.stock import outage
 
-        hours = outage.hours_between(self.start, self.end, call.today)
+        start, end = outage.read_times(self.start, self.end, call.today)
         if self.ice and self.no_ice:
             raise BadInput("Say --ice or --no-ice, not both.")
         if self.full and self.half:
@@ -103,7 +103,8 @@ class Outage(Verb):
             place = p.find_place(self.place)
             ice = True if self.ice else False if self.no_ice else None
             warmest = _warmth(p, self.max_temp)
-            cut = outage.cut_of(place, hours, full=self.full, max_temp_f=warmest, ice=ice)
+            full = True if self.full else False if self.half else None
+            cut = outage.cut_of(place, start=start, end=end, full=full, max_temp_f=warmest, ice=ice)
             rows = outage.judge_all(p, place, cut)
             booked = [] if self.dry_run else done(outage.book(p, place, cut))
         return call.answer(

@@ -59,6 +59,7 @@ TABLES = (
         did TEXT NOT NULL, together TEXT NOT NULL, payload TEXT NOT NULL, hash INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID""",
     "CREATE INDEX log_did ON log (did, id)",
+    "CREATE INDEX log_in_turn ON log (day, at) WHERE at < 0",
     "CREATE INDEX log_together ON log (together) WHERE together <> ''",
     """CREATE TABLE undone (event TEXT PRIMARY KEY) STRICT, WITHOUT ROWID""",
     """CREATE TABLE of_batch (

@@ -96,7 +96,10 @@ class Folded:
             return False
         if isinstance(payload, said.PutUp):
             payload = payload._replace(made=date.fromordinal(fact.day))
-        self._append(fact.id, fact.day, fact.minute, fact.booked, payload)
+        # The program takes no moment that is still to come: what is booked then is the booking.
+        future = (fact.day, fact.minute or 0) > (fact.booked // DAY, fact.booked % DAY)
+        day, minute = (fact.booked // DAY, None) if future else (fact.day, fact.minute)
+        self._append(fact.id, day, minute, fact.booked, payload)
         return True
 
     def undo(self, fact_id: str, booked: int) -> bool:

@@ -9,7 +9,6 @@ from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.amounts import read_temperature
-from pantry_tui.core.safety.outage import Cut
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput
 from pantry_tui.services.stock import outage
@@ -64,7 +63,7 @@ class _Walk:
         self.warmest = read_temperature(typed, self.host.pantry.bare_degree) if known else None
 
     @property
-    def cut(self) -> Cut:
+    def cut(self) -> outage.Told:
         return outage.cut_of(
             self.place, self.hours, full=self.full, max_temp_f=self.warmest, ice=self.ice
         )

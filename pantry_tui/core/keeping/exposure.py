@@ -6,10 +6,10 @@ every order that the facts allow is followed, and the spans of all of them are g
 judges takes the worst. So the order of booking never counts, and neither does staying where it
 is. Spans of no length are spans.
 
-What was frozen and is so no longer is thawing: in a refrigerator for a day for each 5 lb begun,
-at least one (USDA FSIS, the big thaw; Oklahoma State University Extension), day 0 of the thawed
-food being the day after that, or the day on which a person says that it is thawed. Anywhere else
-it counts as thawed at once.
+What a person thaws in a refrigerator takes a day for each 5 lb begun, at least one (USDA FSIS, the
+big thaw; Oklahoma State University Extension): day 0 of the thawed food is the day after that, or
+the day on which a person says that it is thawed, if earlier. What left the cold without a word
+counts as thawed on that day.
 """
 
 from __future__ import annotations
@@ -34,7 +34,7 @@ from pantry_tui.core.keeping.weather import (
 )
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import is_closed
-from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
+from pantry_tui.core.words import ASSUMED_F, Climate, State
 
 #: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
 #: extension services that carry it say 5).
@@ -44,6 +44,10 @@ _POUND = {"lb": 1.0, "oz": 1 / 16, "g": 1 / 453.592, "kg": 2.20462}
 FAST = frozenset({"cold water", "microwave"})
 #: More acts than this within one unknown hour are not put into every order; see `_product`.
 _MOST = 6
+
+
+#: Before anything that anybody booked, and after `EVER`.
+_SOON_AFTER = When(1, 1, date.min)
 
 
 class Span(NamedTuple):
@@ -108,7 +112,7 @@ def imagined(climate: Climate, temperature_f: float | None = None, measured: boo
     warm = ASSUMED_F[climate] if temperature_f is None else temperature_f
     facts: tuple[Held | Read, ...] = (Held(EVER, climate, warm),)
     if measured:
-        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(EVER, warm))
+        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(_SOON_AFTER, warm))
     return Place("?", "?", climate, target_f=warm, facts=facts)
 
 
@@ -157,8 +161,7 @@ def exposures(
         first.place or "",
         first.state is State.IN_PROGRESS,
         opened,
-        # Whatever it was put into, what is kept by freezing was frozen before.
-        batch.method is Method.FROZEN and first.state is not State.THAWED,
+        False,
         first.when.day if first.state is State.THAWED else None,
         False,
         first.state is State.THAWED,
@@ -296,8 +299,7 @@ class _Walk:
             if cold and thawed is None:
                 frozen = True
             elif frozen and thawed is None and ends > begins:
-                thawed = day + self._days(shape.opened)
-                frozen, relieved = False, True
+                thawed, frozen, relieved = day, False, True
             if thawed is not None and thawed > day and ends > begins and not _chilled(one):
                 thawed = day  # out of the cold it does not take days
             found.append(

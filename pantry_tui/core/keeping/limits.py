@@ -36,13 +36,14 @@ from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
-from pantry_tui.core.keeping.outcome import Outcome, after_cuts
+from pantry_tui.core.keeping.outcome import Outcome, after_cuts, of_cut
 from pantry_tui.core.keeping.quality import Spent
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import CANNED, Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
+from pantry_tui.core.safety.outage import Triage
 from pantry_tui.core.words import SEVERITY, Acidity, Climate, Group, Kind, Method, State, Verdict
 
 #: Why there is no day after which it is discarded.
@@ -69,6 +70,22 @@ def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Ruleb
     now = When(minute, minute, day)
     container = Container("", "", 1, state, place.id, (Turn(now, "", place.id, state),))
     return judge(batch, container, {place.id: place}, book, now)
+
+
+def after_cut(
+    batch: Batch,
+    container: Container,
+    places: Mapping[str, Place],
+    book: Rulebook,
+    now: When,
+    place: str,
+    end: int,
+) -> Triage | None:
+    """What a power cut of `place` that ended at the minute `end`, among its facts in `places`,
+    does to a container; None where it did not stand there."""
+    spans = exposures(batch, container, places, now)
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    return of_cut(reckoning, places, now, place, end)
 
 
 def as_packed(batch: Batch, opened: bool) -> Batch:
@@ -152,12 +169,12 @@ def _weigh(
         troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
     doubted = troubles[0] if troubles else None
-    floor = _floor(outcomes)
     runs_out = reckoning.runs_out(now.last) if safety is None or _ahead(safety, now) else None
     limits = [("Discard after", safety), ("Best by", quality)]
     reasons = _first_words(doubted, in_progress, outcomes)
+    reasons += _hurry(reckoning, runs_out)
     reasons += [_because(word, limit) for word, limit in limits if limit is not None]
-    reasons += _notes(reckoning, here, safety, runs_out)
+    reasons += _notes(reckoning, here, safety)
     rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
     if doubted is not None:
         rules += [rule for rule in doubted.rules if rule not in rules]
@@ -169,13 +186,14 @@ def _weigh(
         began=max(reckoning.clocks[state] for span in here for state in reckoning.states(span)),
         doubt=doubted is not None,
         in_progress=in_progress,
-        floor=floor,
+        floor=_floor(outcomes, runs_out is not None),
         over_from=now.day + timedelta(days=1) if runs_out is not None else None,
         reasons=tuple(dict.fromkeys(reasons)),
         later=_aged(reckoning, here),
         rules=tuple(rules),
         why_no_discard=_why(safety, doubted, in_progress),
         harmless=harmless,
+        refused=reckoning.refused_here(),
         again_at=runs_out,
     )
 
@@ -262,23 +280,26 @@ def _first_words(
     return found
 
 
-def _floor(outcomes: Sequence[Outcome]) -> Verdict:
-    """What power cuts leave is eaten first."""
-    milder = [one.triage.verdict for one in outcomes if one.triage.verdict is Verdict.EAT_SOON]
-    return milder[0] if milder else Verdict.SOUND
+def _floor(outcomes: Sequence[Outcome], too_warm: bool) -> Verdict:
+    """What power cuts leave, and what stands too warm, is eaten first."""
+    soon = any(one.triage.verdict is Verdict.EAT_SOON for one in outcomes)
+    return Verdict.EAT_SOON if soon or too_warm else Verdict.SOUND
 
 
-def _notes(
-    reckoning: Reckoning, here: Sequence[Span], safety: Limit | None, runs_out: int | None
-) -> list[str]:
+def _hurry(reckoning: Reckoning, runs_out: int | None) -> list[str]:
+    """What is to be done at once with what stands too warm."""
+    if runs_out is None:
+        return []
+    left = runs_out - reckoning.now.last - 1
+    return [f"It stands too warm: eat it, or put it in the cold within {left} minutes."]
+
+
+def _notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> list[str]:
     """What else a person should know of its place and its two hours."""
     found = []
     gone = reckoning.charged(reckoning.now.last)
     if gone and (safety is None or _ahead(safety, reckoning.now)):
         found.append(f"{gone} of the 120 minutes that it may be out of the cold in all are gone.")
-    if runs_out is not None:
-        left = runs_out - reckoning.now.last
-        found.append(f"It stands too warm: put it in the cold within {left} minutes.")
     if any(one.said.both_worlds is not None for one in reckoning.told):
         found.append(
             "It stood at 40 to 41 F: United States pages say 40 F, others 41 F, so the stricter "

@@ -196,6 +196,15 @@ class Reckoning:
         where = f"{how} at {span.temperature_f:g} F, above {coldest:g} F"
         self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, where))
 
+    def refused_here(self) -> str:
+        """Why it may not stand where it stands now, "" where it may."""
+        found = (
+            one.said.refusal
+            for one in self.told
+            if one.span.end >= FOREVER and one.said.refusal is not None
+        )
+        return next((rule.wording for rule in found), "")
+
     def over(self, now: int) -> Limit | None:
         """The limit that more than two hours of warmth set, up to a minute."""
         lived = [one._replace(end=min(one.end, now)) for one in self.warm if one.start < now]
@@ -264,10 +273,6 @@ class Reckoning:
                     speaks.append(one)
                 elif self._hurts and not said.found:
                     found.append(nothing_published(state, span.climate, said))
-            if span.thawed is not None and not span.relieved and not span.in_progress:
-                # It never froze, so to call it thawed gives it no figure that it had not before.
-                before = self._closed.of(State.SEALED, span.climate, span.taken_f)
-                speaks = [_Told(span, State.SEALED, before)]
             if speaks and not any(one.said.covered or one.said.refusal for one in speaks):
                 last = speaks[-1]
                 bare.append((span, nothing_published(last.state, span.climate, last.said)))

@@ -133,9 +133,11 @@ class _Batch:
 
     def _turn(self, event: Event, payload: said.Ready | said.Open | said.Thaw | said.Move) -> None:
         place = getattr(payload, "place", "") or None
+        state = _next_state(payload)
         how = payload.how if isinstance(payload, said.Thaw) else ""
+        if isinstance(payload, said.Move) and state is State.THAWED:
+            how = "done"  # it was not said to thaw there, so it counts as thawed
         for id_ in payload.containers:
-            state = _next_state(payload)
             self.turns[id_].append(Turn(when(event), event.id, place, state, how))
             if state in (State.OPEN, State.THAWED):
                 self._change(id_, reserved="")  # what was begun is no gift any more
@@ -268,9 +270,10 @@ def learnt(place: Place, event: Event) -> Place:
     match payload:
         case said.Reading():
             read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
-            return _knowing(place, read)
-        case said.Outage():
-            return _knowing(place, _cut(event, payload))
+            return knowing(place, read)
+        case said.Outage() if payload.end:
+            # Older logs know only how many hours, and marked what that did to each container.
+            return knowing(place, _cut(payload))
         case said.Count():
             return replace(place, checked=event.day)
     return place
@@ -314,26 +317,24 @@ def _climates(
         if (place.climate, place.target) != facts[-1][1:]:
             facts.append(Held(then, place.climate, place.target))
     for fact in facts:
-        place = _knowing(place, fact)
+        place = knowing(place, fact)
     return place
 
 
-def _cut(event: Event, payload: said.Outage) -> Cut:
-    """Without a start nobody knows since when (core.keeping.power). Older logs know only the day
-    and how many hours: at any time of it."""
-    if payload.end:
-        end = moment(payload.end)
-        start = moment(payload.start) if payload.start else EVER
-    else:
-        start = some_time(event.day, datetime.fromisoformat(event.recorded))
-        end = start._replace(last=start.last + round(payload.hours * 60))
+def _cut(payload: said.Outage) -> Cut:
+    """Without a start nobody knows since when (core.keeping.power)."""
+    start = moment(payload.start) if payload.start else EVER
+    end = moment(payload.end)
     return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
 
 
-def _knowing(place: Place, fact: Held | Read | Cut) -> Place:
-    def order(one: Held | Read | Cut) -> tuple[int, int]:
+def knowing(place: Place, fact: Held | Read | Cut) -> Place:
+    """A place with one fact more, in the order of its moments; of the same moment a reading comes
+    after what the place was meant to hold."""
+
+    def order(one: Held | Read | Cut) -> tuple[int, int, bool]:
         then = one.start if isinstance(one, Cut) else one.when
-        return then.first, then.last
+        return then.first, then.last, not isinstance(one, Held)
 
     return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
 

@@ -11,18 +11,22 @@ from datetime import date, datetime
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import DAY_MIN, When
 
+#: What is booked on a day of which no hour is known happens from 23:00 on, a minute apart: after
+#: all that is told of it by the hour, and in the order in which it was booked.
+_LATE = 23 * 60 - 1
+
 
 def when(event: Event) -> When:
     """A fact booked on its own day without an hour happened when it was booked; one booked for
-    an earlier day may have happened at any hour of it. One for a moment that was still to come
-    counts as the booking: were it to count as whenever it is asked about, its day 0 would move
-    on from day to day."""
+    another day may have happened at any hour of it."""
     booked = datetime.fromisoformat(event.recorded)
-    then = booked.date(), booked.hour * 60 + booked.minute
+    if event.at is not None and event.at < 0:
+        # Booked on a day that was only named: at its end, each after the one before.
+        return _minute(event.day, min(DAY_MIN - 1, _LATE - event.at), booked)
     if event.at is not None:
-        return _minute(*min((event.day, event.at), then), booked)
-    if booked.date() <= event.day:
-        return _minute(*then, booked)
+        return _minute(event.day, event.at, booked)
+    if booked.date() == event.day:
+        return _minute(event.day, booked.hour * 60 + booked.minute, booked)
     return some_time(event.day, booked)
 
 

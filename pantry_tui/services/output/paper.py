@@ -22,7 +22,7 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Label, Sheet
-from pantry_tui.services.stock import view
+from pantry_tui.services.stock import outage, view
 from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.store import log
@@ -93,6 +93,10 @@ def _outage(p: Pantry) -> Sheet:
         where = p.where(container) if container.here else container.fate
         worse = SEVERITY.index(mark.verdict)
         rows.append((worse, name_of(p, container), food, where, mark.words))
+    for one in outage.of_booked(p, last):
+        said = f"power cut of {last.hours:g} h: {one.action}"
+        worse = SEVERITY.index(one.verdict)
+        rows += [(worse, name, one.food, one.place, said) for name in one.container_ids]
     cells = tuple(
         (code, clean(food), clean(where), words)
         for _, code, food, where, words in sorted(rows, reverse=True)

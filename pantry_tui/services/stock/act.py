@@ -298,8 +298,9 @@ def move(
         )
     for container in taken:
         after = _as_if_moved(p, container, to, state)
-        if after.verdict in UNFIT and p.judge(container).verdict not in UNFIT:
-            why = after.reasons[0] if after.reasons else ""
+        bad = after.refused or after.verdict in UNFIT
+        if bad and p.judge(container).verdict not in UNFIT:
+            why = after.refused or (after.reasons[0] if after.reasons else "")
             raise Refused(f"{_say(p, [container])} may not stand in {to.name}: {why}")
         if after.verdict is Verdict.UNKNOWN:
             warnings.append(after.reasons[0])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date
@@ -9,6 +10,7 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.log.payloads import Reading
 from pantry_tui.core.model import Container, Place, Read
 from pantry_tui.core.words import ASSUMED_F, Climate, Verdict
@@ -20,31 +22,63 @@ from pantry_tui.services.stock.pick import standing_in
 
 @booked
 def read(
-    p: Pantry, place: str, temp_f: float, humidity: float | None = None, at: date | None = None
+    p: Pantry,
+    place: str,
+    temp_f: float,
+    humidity: float | None = None,
+    at: date | None = None,
+    since: int | None = None,
 ) -> Done:
-    """Book a reading (°F, % humidity); it holds until the next one. Raises BadInput."""
+    """Book a reading (°F, % humidity). What was too warm had been so for `since` minutes, or,
+    where nobody knows (None), since the last cold reading. Raises BadInput."""
     where = p.find_place(place)
     day = at or p.today
     if day > p.today:
         raise BadInput(f"{dates.say(day)} is still to come: give the day it was read.")
     if humidity is not None and not 0 <= humidity <= 100:
         raise BadInput("Humidity lies between 0 and 100 %.")
-    p.book(Reading(where.id, temp_f, humidity), day=day)
+    if since is not None and not 0 <= since <= LONGEST:
+        raise BadInput("Say for how long it had been so as 90m or 3h, at most a year.")
+    p.book(Reading(where.id, temp_f, humidity, since), day=day)
     path = p.place_paths()[where.id]
     said = f"Read {temp_f:g} F in {path}" + (f" on {dates.say(day)}." if at else ".")
-    return Done(said, tuple(_notices(p, [p.stock.places[where.id]])))
+    warnings = list(_notices(p, [p.stock.places[where.id]]))
+    if since is None and too_warm(where.climate, temp_f):
+        warnings.append(
+            "Nobody said since when it was so warm, so it counts since the last cold reading: "
+            "undo it and add --since 90m if you know."
+        )
+    return Done(said, tuple(warnings))
+
+
+#: A year, in minutes.
+LONGEST = 366 * 24 * 60
+_SPAN = re.compile(r"(\d{1,6})\s*(m|min|minutes?|h|hours?|d|days?)?")
+
+
+def read_minutes(text: str) -> int:
+    """("90m", "3h", "2 days") -> minutes; a bare number is minutes. Raises BadInput."""
+    match = _SPAN.fullmatch(text.strip().casefold())
+    if match is None:
+        raise BadInput(f"{text[:20]!r} is no length of time: write 90m or 3h.")
+    return int(match[1]) * {"h": 60, "d": 24 * 60}.get((match[2] or "m")[0], 1)
 
 
 def read_line(p: Pantry, place: str, typed: str) -> Done:
-    """The same from "38F", "3C 90%" as a person types it."""
-    words = typed.replace("%", " ").split()
+    """The same from "38F", "3C 90%", "45F since 90m" as a person types it."""
+    told, _, long = typed.casefold().partition("since")
+    words = told.replace("%", " ").split()
     if not 1 <= len(words) <= 2:
-        raise BadInput("Write the temperature, and the humidity if you know it: 38F 90%.")
+        raise BadInput(
+            "Write the temperature, the humidity if you know it, and since when: 38F 90%, "
+            "45F since 90m."
+        )
     try:
         humidity = float(words[1]) if len(words) == 2 else None
     except ValueError:
         raise BadInput(f"{words[1][:20]!r} is no humidity: write 90 or 90%.") from None
-    return read(p, place, read_temperature(words[0], p.bare_degree), humidity)
+    since = read_minutes(long) if long.strip() else None
+    return read(p, place, read_temperature(words[0], p.bare_degree), humidity, since=since)
 
 
 def notices(p: Pantry) -> list[str]:
@@ -66,12 +100,14 @@ def _notices(p: Pantry, places: Iterable[Place]) -> Iterable[str]:
 
 def _cost(p: Pantry, place: Place, here: list[Container]) -> str:
     """What the warmth or cold of its last reading does to what stands there, "" for nothing."""
-    spoilt = unknown = shorter = 0
+    spoilt = unknown = shorter = hurried = 0
     worst = 0
     had_it_held = p.imagining(f"held {place.id}", lambda: _held(p, place))
     for container in here:
         now, ideal = p.judge(container), had_it_held.judge(container)
-        if now.verdict in UNFIT and ideal.verdict not in UNFIT:
+        if p.assess(container).over_from is not None:
+            hurried += 1
+        elif now.verdict in UNFIT and ideal.verdict not in UNFIT:
             spoilt += 1
         elif now.verdict is Verdict.UNKNOWN and ideal.verdict is not Verdict.UNKNOWN:
             unknown += 1
@@ -81,6 +117,8 @@ def _cost(p: Pantry, place: Place, here: list[Container]) -> str:
     parts = []
     if spoilt:
         parts.append(f"{spoilt} must be discarded")
+    if hurried:
+        parts.append(f"{hurried} must be in the cold within two hours of leaving it")
     if unknown:
         parts.append(f"{unknown} have no published figure there")
     if shorter:
@@ -92,6 +130,7 @@ def _held(p: Pantry, place: Place) -> dict[str, Place]:
     """The places, had this one held what its climate is taken to hold."""
     ideal = 0.0 if place.climate is Climate.FREEZER else min(ASSUMED_F[place.climate], place.target)
     facts = tuple(
-        one._replace(temp_f=ideal) if isinstance(one, Read) else one for one in place.facts
+        one._replace(temp_f=ideal, since=None) if isinstance(one, Read) else one
+        for one in place.facts
     )
     return {**p.places, place.id: replace(place, facts=facts)}

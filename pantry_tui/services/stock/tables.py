@@ -66,7 +66,7 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         found.why_no_discard,
         found.harmless,
         found.again_at,
-        found.facts_to,
+        max(found.facts_to, found.now),  # a day before the one it was judged on is looked at anew
     )
 
 
