@@ -34,7 +34,7 @@ from pantry_tui.core.keeping.weather import (
 )
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import is_closed
-from pantry_tui.core.words import ASSUMED_F, Climate, State
+from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 
 #: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
 #: extension services that carry it say 5).
@@ -72,6 +72,7 @@ class Span(NamedTuple):
     fast: bool
     told: bool
     relieved: bool
+    steady: bool
 
     @property
     def frozen(self) -> bool:
@@ -80,8 +81,9 @@ class Span(NamedTuple):
 
     @property
     def taken_f(self) -> float:
-        """The °F it is reckoned with: a refrigerator that nobody read is no colder than most."""
-        if self.climate is Climate.FRIDGE and not self.measured:
+        """The °F it is reckoned with: a refrigerator is no colder than most unless it was set so
+        and read so."""
+        if self.climate is Climate.FRIDGE and not (self.measured and self.steady):
             return max(self.temperature_f, ASSUMED_F[Climate.FRIDGE])
         return self.temperature_f
 
@@ -92,6 +94,7 @@ class _Shape(NamedTuple):
     place: str
     in_progress: bool
     opened: bool
+    came_frozen: bool
     frozen: bool
     thawed: date | None
     fast: bool
@@ -112,7 +115,7 @@ def imagined(climate: Climate, temperature_f: float | None = None, measured: boo
     warm = ASSUMED_F[climate] if temperature_f is None else temperature_f
     facts: tuple[Held | Read, ...] = (Held(EVER, climate, warm),)
     if measured:
-        facts = (Held(EVER, climate, ASSUMED_F[climate]), Read(_SOON_AFTER, warm))
+        facts = (Held(EVER, climate, warm), Read(_SOON_AFTER, warm))
     return Place("?", "?", climate, target_f=warm, facts=facts)
 
 
@@ -161,6 +164,7 @@ def exposures(
         first.place or "",
         first.state is State.IN_PROGRESS,
         opened,
+        _came_frozen(batch, first, places, now),
         False,
         first.when.day if first.state is State.THAWED else None,
         False,
@@ -171,6 +175,18 @@ def exposures(
     if not later:
         return tuple(walk.spans_of(_Since(shape, first.when.first, first.when.day), FOREVER)[0])
     return walk.all(_Since(shape, first.when.first, first.when.day), later)
+
+
+def _came_frozen(batch: Batch, first: Turn, places: Mapping[str, Place], now: When) -> bool:
+    """What is kept frozen was put into a freezer frozen, also into one that is too warm."""
+    if batch.method is not Method.FROZEN or first.state is not State.SEALED:
+        return False
+    return any(
+        one.climate is Climate.FREEZER
+        and one.start <= first.when.last
+        and one.end >= first.when.first
+        for one in weather(first.place or "", places, now)
+    )
 
 
 def _no_earlier(turns: Sequence[Turn], now: When) -> list[Turn]:
@@ -298,8 +314,8 @@ class _Walk:
             cold = one.climate is Climate.FREEZER and one.temperature_f <= THAWS_F
             if cold and thawed is None:
                 frozen = True
-            elif frozen and thawed is None and ends > begins:
-                thawed, frozen, relieved = day, False, True
+            elif (frozen or shape.came_frozen) and thawed is None and ends > begins:
+                thawed, frozen, relieved = day, False, relieved or frozen
             if thawed is not None and thawed > day and ends > begins and not _chilled(one):
                 thawed = day  # out of the cold it does not take days
             found.append(
@@ -317,6 +333,7 @@ class _Walk:
                     shape.fast,
                     shape.told,
                     relieved,
+                    one.steady,
                 )
             )
         return found, shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)

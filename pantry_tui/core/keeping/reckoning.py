@@ -113,9 +113,12 @@ class Reckoning:
         return State.OPEN if span.climate.is_cold else State.IN_PROGRESS
 
     def _of(self, span: Span) -> Iterator[_Told]:
-        by = self._open if span.opened else self._closed
         for state in self.states(span):
-            yield _Told(span, state, by.of(state, span.climate, span.taken_f))
+            yield self._told_as(state, span)
+
+    def _told_as(self, state: State, span: Span) -> _Told:
+        by = self._open if span.opened else self._closed
+        return _Told(span, state, by.of(state, span.climate, span.taken_f))
 
     def _start_clocks(self) -> dict[State, date]:
         """Day 0 of each state. What is frozen goes on as frozen when it is opened; its clock
@@ -159,14 +162,14 @@ class Reckoning:
     def _run_on(self, span: Span, state: State) -> None:
         """What else runs on food that was opened or thawed: what counts from the day it was made,
         unless it was frozen; and what was said to be thawed is so in a freezer too."""
-        by = self._open if span.opened else self._closed
         if not span.relieved and State.SEALED in self.clocks:
-            said = by.of(State.SEALED, span.climate, span.taken_f)
+            said = self._told_as(State.SEALED, span).said
             self._run(State.SEALED, said)
             self._too_warm(span, State.SEALED, said)
             if said.refusal is not None and not span.climate.is_cold:
                 self._refused(span, said.refusal)
         if state is State.THAWED and span.told and span.climate is Climate.FREEZER:
+            by = self._open if span.opened else self._closed
             self._run(state, by.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
 
     def _refused(self, span: Span, rule: Rule) -> None:
@@ -273,6 +276,9 @@ class Reckoning:
                     speaks.append(one)
                 elif self._hurts and not said.found:
                     found.append(nothing_published(state, span.climate, said))
+            if span.thawed is not None and self._thaws and not span.relieved:
+                # It was never frozen: to call it thawed brings no figure for it.
+                speaks = [self._told_as(State.SEALED, span)]
             if speaks and not any(one.said.covered or one.said.refusal for one in speaks):
                 last = speaks[-1]
                 bare.append((span, nothing_published(last.state, span.climate, last.said)))
