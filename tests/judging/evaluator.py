@@ -175,9 +175,14 @@ def _life_in(p: PutUp, s: Span, state: str) -> papers.Life | None:
     if life is None and state == "thawed" and not says.refused:
         # lax: no row for thawed food, so the row of the closed one goes on.
         life = papers.said(p.method, p.food, s.vacuum, "sealed", s.climate).life
-    warm = 40 < s.temp_f <= COLD_F or (s.temp_f > COLD_F and s.end - s.start > TWO_HOURS)
+    # The 41 F question is one of fridges (README, defaults); a shelf has its own rules.
+    warm = s.climate not in papers.SHELVES and (
+        40 < s.temp_f <= COLD_F or (s.temp_f > COLD_F and s.end - s.start > TWO_HOURS)
+    )
     strict = hazards.strict_at_41(p.method, p.food, state) if warm else None
-    lives = [x for x in (life, strict) if x is not None]
+    fridge = s.climate == "fridge"
+    warmer = fridge and papers.said_warmer(p.method, p.food, s.vacuum, state, s.temp_f)
+    lives = [x for x in (life, strict, warmer or None) if x is not None]
     return min(lives, key=papers.length) if lives else None
 
 
@@ -237,7 +242,12 @@ def _clocks(life: Life, p: PutUp) -> Iterator[Ruling]:
                 yield _ended(s.end - (refused - TWO_HOURS), life.now, f"refused: {s.climate}")
         elif standing == "unknown" and now:
             yield Ruling(None, False, f"can hurt, and nothing is published: {s.state}, {s.climate}")
-        elif standing == "unknown" and s.state != "in progress":
+        elif (
+            standing == "unknown"
+            and s.state != "in progress"
+            # a jar without a tested process has its 24 hours (`_doubt`)
+            and not hazards.untested(p.method, p.food)
+        ):
             unknown += minutes
             if unknown > TWO_HOURS:
                 yield Ruling(None, False, "stood where nothing is published for it")
@@ -281,6 +291,8 @@ def _standing(p: PutUp, s: Span) -> str:
         return "refused"
     if not hazards.can_hurt(p.food, p.method, s.state, s.vacuum) or any(x.covered for x in says):
         return "covered"
+    if s.climate == "fridge" and hazards.untested(p.method, p.food):
+        return "covered"  # as an opened jar, where it was put into the fridge within the day
     if s.climate == "fridge" and s.state == "thawed":
         return "covered"
     if s.climate == "fridge" and s.state == "open" and s.state != "in progress":
@@ -311,26 +323,25 @@ def _whole(
         why = hazards.never(p.method, p.food, climate)
         if why:
             yield Ruling(None, False, why)
-    low = p.food.acidity == "low-acid" and p.method in papers.CANNED
-    if p.doubt and low:
-        yield _doubt(life, p)
+    untested = hazards.untested(p.method, p.food)
+    if untested or (p.doubt and p.food.acidity == "low-acid" and p.method in papers.CANNED):
+        yield _doubt(life, p, untested or "its process is in doubt")
     yield from _signs(life, p, facts, container, at)
 
 
-def _doubt(life: Life, p: PutUp) -> Ruling:
-    """In the cold within 24 h, and in it since, it may be saved (README, signs where publications
-    differ: "within 24 h with a tested process, else discard; in the fridge 3 days")."""
+def _doubt(life: Life, p: PutUp, why: str) -> Ruling:
+    """In the cold within 24 hours, and in it since, it is kept as an opened jar; else discarded
+    (USDA AIB 539, as the extension services carry it; README, signs where publications differ:
+    "within 24 h ..., else discard; in the fridge 3 days")."""
     cold = [s for s in life.spans if s.climate in ("fridge", "freezer")]
     warm = [s for s in life.spans if s.climate in papers.SHELVES and s.end > s.start]
     late = cold and cold[0].start - life.born > DAY
     if not cold or late or any(s.start >= cold[0].start for s in warm):
-        return Ruling(None, False, "its process is in doubt")
+        return Ruling(None, False, why)
     if all(s.climate == "freezer" for s in cold):
-        return Ruling(None, True, "its process is in doubt, and it was frozen within the day")
-    opened = papers.said(p.method, p.food, False, "open", "fridge").life
-    if opened is None:
-        return Ruling(None, False, "its process is in doubt")
-    return _until(papers.add(life.made, opened), "its process is in doubt, saved in the fridge")
+        return Ruling(None, True, f"{why}, and it was frozen within the day")
+    days = 2 if p.food.group in ("meat", "fish") else 3
+    return _until(life.made + days, f"{why}, saved in the fridge")
 
 
 def _signs(

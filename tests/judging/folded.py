@@ -95,7 +95,8 @@ class Folded:
         if payload is None:
             return False
         if isinstance(payload, said.PutUp):
-            payload = payload._replace(made=date.fromordinal(fact.day))
+            made = min(fact.day, fact.booked // DAY)
+            payload = payload._replace(made=date.fromordinal(made))
         # The program takes no moment that is still to come: what is booked then is the booking.
         future = (fact.day, fact.minute or 0) > (fact.booked // DAY, fact.booked % DAY)
         day, minute = (fact.booked // DAY, None) if future else (fact.day, fact.minute)

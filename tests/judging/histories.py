@@ -279,7 +279,9 @@ class _Teller:
         """When it is booked: nothing is of a container that is in no record yet."""
         done, fact = self.facts[i]
         about = getattr(fact.what, "container", getattr(fact.what, "batch", " "))
-        filled = (t for t, f in self.facts if isinstance(f.what, PutUp) and f.what.batch == about[0])
+        filled = (
+            t for t, f in self.facts if isinstance(f.what, PutUp) and f.what.batch == about[0]
+        )
         return max(done, *filled, done)
 
     def tell(self, seed: int) -> History:

@@ -105,8 +105,9 @@ class Life:
             made,
             made,
             self.born,
-            # put up by freezing, it came frozen into whatever place it was put
-            frozen=self.put_up.method == "frozen",
+            # put up by freezing, it came frozen, also into a freezer that is too warm
+            frozen=self.put_up.method == "frozen"
+            and self.places[self.put_up.place].climate_at(self.born)[0] == "freezer",
         )
         self.spans: list[Span] = []
         self._walk()

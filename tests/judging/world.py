@@ -183,7 +183,9 @@ class Fact:
         House law 7.1: "a moment after now counts as now"; the now is that of who booked it, so
         that it does not move on from day to day.
         """
-        return self.booked if self.minute is None else min(self.day * DAY + self.minute, self.booked)
+        return (
+            self.booked if self.minute is None else min(self.day * DAY + self.minute, self.booked)
+        )
 
 
 @dataclass(frozen=True)

@@ -122,8 +122,8 @@ def _by_dates(
     if batch.method is Method.LIME:
         # Refused wherever it stands, so neither thawing nor any other state changes that.
         rules = tuple(book.speaking(batch.food, batch.method, State.SEALED, Climate.ROOM))
-        why = tuple(rule.wording for rule in rules[:1])
-        return replace(_settled(start, Fixed(Verdict.DISCARD), why, PROCESS), rules=rules)
+        said = tuple(rule.wording for rule in rules[:1])
+        return replace(_settled(start, Fixed(Verdict.DISCARD), said, PROCESS), rules=rules)
     if batch.doubt:
         saved = rescued(batch, spans)
         if saved is None:
