@@ -10,6 +10,7 @@ import sqlite3
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
+from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.store.check import check
 
 
@@ -36,6 +37,10 @@ class Line(NamedTuple):
     harmless: int
     why_no_discard: str
     again_at: int | None
+    hurried: int  # the hours that it may be without the cold run
+    held_v: int | None  # its verdict and dates, had its place held what it should; else None
+    held_best: str | None
+    held_discard: str | None
     v0: int
     d1: str | None
     v1: int | None
@@ -173,6 +178,36 @@ def rows(
             raise ValueError(f"a line of the stock tables ({line.code}) is hurt")
         found.append((row[0], line, row[-2], row[-1]))
     return found
+
+
+class Cost(NamedTuple):
+    """Containers of a place that its last reading spoilt, hurries, left without a figure, or made
+    keep shorter, by `days` at most."""
+
+    spoilt: int
+    hurried: int
+    unknown: int
+    shorter: int
+    days: int
+
+
+def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
+    """What the last reading of a place does to what stands there on a day."""
+    unfit = f"({SEVERITY.index(Verdict.DO_NOT_TASTE)}, {SEVERITY.index(Verdict.DISCARD)})"
+    unknown = SEVERITY.index(Verdict.UNKNOWN)
+    row = db.execute(
+        f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE place = :place), "
+        "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "
+        f"WHEN verdict IN {unfit} THEN CASE WHEN held_v IN {unfit} OR held_discard < :day "
+        f"THEN '' ELSE 'spoilt' END WHEN verdict = {unknown} AND held_v <> {unknown} "
+        "THEN 'unknown' WHEN best_by < held_best THEN 'shorter' ELSE '' END AS what, "
+        "CAST(julianday(held_best) - julianday(best_by) AS INTEGER) AS days FROM found) "
+        "SELECT sum(n) FILTER (WHERE what = 'spoilt'), sum(n) FILTER (WHERE what = 'hurried'), "
+        "sum(n) FILTER (WHERE what = 'unknown'), sum(n) FILTER (WHERE what = 'shorter'), "
+        "max(days) FILTER (WHERE what = 'shorter') FROM told",
+        {"place": place, "day": day},
+    ).fetchone()
+    return Cost(*(one or 0 for one in row))
 
 
 def facts_to(db: sqlite3.Connection) -> str:

@@ -79,6 +79,7 @@ TABLES = (
         reserved TEXT NOT NULL, made TEXT NOT NULL, best_by TEXT, discard_after TEXT,
         first_date TEXT NOT NULL,
         harmless INTEGER NOT NULL, why_no_discard TEXT NOT NULL, again_at INTEGER,
+        hurried INTEGER NOT NULL, held_v INTEGER, held_best TEXT, held_discard TEXT,
         v0 INTEGER NOT NULL, d1 TEXT, v1 INTEGER, d2 TEXT, v2 INTEGER, d3 TEXT, v3 INTEGER,
         d4 TEXT, v4 INTEGER, suspect INTEGER NOT NULL, reasons TEXT NOT NULL,
         words TEXT NOT NULL, facts_to TEXT NOT NULL, hash INTEGER NOT NULL

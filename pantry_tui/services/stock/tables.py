@@ -13,12 +13,14 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from time import process_time
 
+from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log.fold import path_of
 from pantry_tui.core.model import DAY_MIN, Batch, Container, When
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import warmth
 from pantry_tui.store import lines as table
 from pantry_tui.store.lines import Line
 
@@ -40,6 +42,7 @@ class Ladder:
     why_no_discard: str
     harmless: bool
     again_at: int | None
+    hurried: bool
     facts_to: date
 
 
@@ -66,6 +69,7 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         found.why_no_discard,
         found.harmless,
         found.again_at,
+        found.over_from is not None,
         max(found.facts_to, found.now),  # a day before the one it was judged on is looked at anew
     )
 
@@ -100,6 +104,7 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
 
 def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) -> Line:
     first = group[0]
+    held = _had_it_held(p, first)
     flat: list[object] = [SEVERITY.index(found.steps[0][1])]
     for day, verdict, _ in found.steps[1:]:
         assert day is not None
@@ -126,6 +131,10 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         harmless=int(found.harmless),
         why_no_discard=found.why_no_discard,
         again_at=found.again_at,
+        hurried=int(found.hurried),
+        held_v=None if held is None else SEVERITY.index(held.verdict),
+        held_best=held.best_by.isoformat() if held and held.best_by else None,
+        held_discard=held.discard_after.isoformat() if held and held.discard_after else None,
         v0=flat[0],  # type: ignore[arg-type]
         d1=flat[1],  # type: ignore[arg-type]
         v1=flat[2],  # type: ignore[arg-type]
@@ -140,6 +149,15 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         words=_words(p, batch, first),
         facts_to=found.facts_to.isoformat(),
     )
+
+
+def _had_it_held(p: Pantry, container: Container) -> Judgement | None:
+    """The verdict, had its place been read at what it should hold; None where it was."""
+    place = p.places.get(container.place)
+    if place is None or warmth.in_range(place):
+        return None
+    judge = p.imagining(f"held {place.id}", lambda: warmth.had_it_held(p, place))
+    return judge.judge(container)
 
 
 def _words(p: Pantry, batch: Batch, container: Container) -> str:
