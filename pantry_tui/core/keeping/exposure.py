@@ -14,16 +14,13 @@ counts as thawed on that day.
 
 from __future__ import annotations
 
-import math
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
-from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple
 
-from pantry_tui.core.amounts import Amount
+from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.keeping.weather import (
     COLD_F,
     FOREVER,
@@ -36,10 +33,6 @@ from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Tur
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 
-#: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
-#: extension services that carry it say 5).
-THAWS_LB_A_DAY = 5
-_POUND = {"lb": 1.0, "oz": 1 / 16, "g": 1 / 453.592, "kg": 2.20462}
 #: Ways to thaw that are no refrigerator: parts of the food may have been warm.
 FAST = frozenset({"cold water", "microwave"})
 #: More acts than this within one unknown hour are not put into every order; see `_product`.
@@ -127,22 +120,6 @@ def as_if(container: Container, turn: Turn) -> Container:
         place=container.place if turn.place is None else turn.place,
         state=container.state if turn.state is None else turn.state,
     )
-
-
-def thaw_days(batch: Batch, amount: Amount | None) -> int:
-    """How many days so much of it thaws in the refrigerator; one where nobody knows its weight."""
-    pounds = _pounds(amount) if amount is not None else _pounds_said(batch.size)
-    return max(1, math.ceil(round(pounds / THAWS_LB_A_DAY, 6)))
-
-
-def _pounds(amount: Amount) -> float:
-    return float(amount.number) * _POUND.get(amount.unit, 0.0)
-
-
-def _pounds_said(size: str) -> float:
-    """("20 lb bag") -> 20; a volume or nothing is no weight."""
-    said = re.search(r"(\d+(?:\.\d+)?)\s*(lb|oz|kg|g)s?\b", size.casefold())
-    return _pounds(Amount(Fraction(said[1]), said[2])) if said else 0.0
 
 
 def drawn_from(batch: Batch, container: Container) -> bool:
