@@ -313,7 +313,14 @@ class _Walk:
                     one.steady,
                 )
             )
+            if begins == start and len(found) > 1 and _unfrozen(shape) and relieved:
+                # It may have held this all along, and what came unfrozen never froze.
+                found.append(found[-1]._replace(thawed=None, relieved=False))
         return found, shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
+
+
+def _unfrozen(shape: _Shape) -> bool:
+    return not (shape.frozen or shape.came_frozen or shape.thawed or shape.relieved)
 
 
 def _chilled(one: Weather) -> bool:

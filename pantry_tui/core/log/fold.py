@@ -15,6 +15,7 @@ from typing import Any
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import moment, some_time, when
 from pantry_tui.core.model import (
@@ -239,11 +240,13 @@ def fold_place(events: Iterable[Event]) -> Place | None:
     was taken back. Its climate and target follow the moments of what was said of them, in
     whatever order it was booked."""
     place: Place | None = None
-    changes: list[tuple[When, said.PlaceChanged]] = []
+    added = EVER
+    changes: list[Change] = []
     for event in events:
         payload = event.payload
         match payload:
             case said.PlaceAdded():
+                added = when(event)
                 place = Place(
                     payload.place,
                     payload.name,
@@ -259,7 +262,7 @@ def fold_place(events: Iterable[Event]) -> Place | None:
                 place = replace(place, gone=True)
             case said.Count() | said.Reading() | said.Outage() if place is not None:
                 place = learnt(place, event)
-    return _climates(place, changes) if place is not None else None
+    return _held(place, added, changes) if place is not None else None
 
 
 def learnt(place: Place, event: Event) -> Place:
@@ -287,26 +290,10 @@ def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
     )
 
 
-def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -> Place:
-    """What the place held from which moment on; a change says only what it changed."""
-
-    def order(one: tuple[When, said.PlaceChanged]) -> tuple[object, ...]:
-        then, change = one
-        # Of one and the same moment, so that the order of booking never counts.
-        target = -1000.0 if change.target_f is None else change.target_f
-        return then.first, then.last, change.climate is None, str(change.climate), target
-
-    facts = [Held(EVER, place.climate, place.target)]
-    for then, change in sorted(changes, key=order):
-        target = place.target_f if change.target_f is None else change.target_f
-        place = replace(
-            place,
-            climate=change.climate or place.climate,
-            target_f=None if change.forget_target else target,
-        )
-        # A new name or capacity says nothing of its warmth.
-        if (place.climate, place.target) != facts[-1][1:]:
-            facts.append(Held(then, place.climate, place.target))
+def _held(place: Place, added: When, changes: Sequence[Change]) -> Place:
+    """With what it held from which moment on."""
+    kept, facts = climates(Kept(place.climate, place.target_f), added, changes)
+    place = replace(place, climate=kept.climate, target_f=kept.target_f)
     for fact in facts:
         place = knowing(place, fact)
     return place
