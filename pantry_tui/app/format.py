@@ -11,16 +11,13 @@ from textwrap import wrap
 from rich.cells import cell_len, set_cell_size
 
 from pantry_tui.core.dates import say
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
 from pantry_tui.services.rows import RoundLine, Take
 from pantry_tui.services.stock.rows import DueRow, Shelf
 
 UNSAFE = frozenset({Verdict.DISCARD, Verdict.DO_NOT_TASTE})
-ASK_FOR_HELP = (
-    "Never taste to find out. Ask your local food-safety authority; "
-    "if anyone feels ill, get medical help."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -254,7 +251,7 @@ def caution(row: DueRow) -> str:
     if row.verdict not in UNSAFE and row.verdict is not Verdict.UNKNOWN:
         return ""
     why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
-    return f"{verdict(row.verdict)}: {row.code}. {why} {ASK_FOR_HELP}"
+    return f"{verdict(row.verdict)}: {row.code}. {why} {CAUTION}"
 
 
 def sentence(text: str) -> str:

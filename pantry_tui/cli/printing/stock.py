@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import food_of, iso, table
 from pantry_tui.core.dates import say
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, Verdict
 
@@ -29,10 +30,7 @@ def due(rows: Sequence[DueRow]) -> list[str]:
     for row in unfit:
         lines.append(f"{row.code} {clean(row.food)}: {row.verdict}. {clean(' '.join(row.reasons))}")
     if unfit:
-        lines.append(
-            "Never taste to find out. Ask your local food-safety authority; "
-            "if anyone feels ill, get medical help at once."
-        )
+        lines.append(CAUTION)
     return lines
 
 

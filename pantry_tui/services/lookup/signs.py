@@ -7,6 +7,7 @@ from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.model import Container
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
@@ -24,7 +25,6 @@ from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Kept, SignAnswer, SignRow
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
-from pantry_tui.services.stock.view import HELP
 from pantry_tui.store import log
 
 #: What a person says of a container that was looked at and shows nothing.
@@ -82,7 +82,7 @@ def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, suspect: str) ->
             f"pantry-tui recall {name.partition('/')[0]}."
         )
     if verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD):
-        said.append(HELP)
+        said.append(CAUTION)
     sources = [f"{p.tables.sources[sign.source]} ({sign.trust})"]
     sources += [str(p.tables.sources[id_]) for id_ in DISPOSAL_SOURCES.get(sign.disposal, ())]
     disposal = DISPOSAL.get(sign.disposal, ())

@@ -16,6 +16,7 @@ from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
@@ -57,7 +58,7 @@ def sheet(p: Pantry, what: str) -> Sheet:
 def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
     lines = tuple(_cells(row) for row in rows)
     unfit = any(row.verdict in UNFIT for row in rows)
-    notes = (view.HELP,) if unfit else ()
+    notes = (CAUTION,) if unfit else ()
     return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, notes)
 
 
@@ -98,7 +99,7 @@ def _outage(p: Pantry) -> Sheet:
         for _, code, food, where, words in sorted(rows, reverse=True)
     )
     title = f"Power cut of {last.hours:g} h, {dates.say(day)}"
-    return Sheet(title, ("container", "food", "place", "verdict"), cells, (view.HELP,))
+    return Sheet(title, ("container", "food", "place", "verdict"), cells, (CAUTION,))
 
 
 def _cells(row: DueRow) -> tuple[str, ...]:

@@ -13,11 +13,11 @@ from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.older import reason_of
 from pantry_tui.core.model import Container, Place, Turn
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock import view
 from pantry_tui.services.stock.fit import edible, fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.stock.pick import containers_named, name_of, ordered, standing_of_food
 from pantry_tui.services.stock.reserve import suits, was_kept
@@ -98,7 +98,7 @@ def use(
 
 def _doubts(judged: Judgement) -> str:
     if judged.verdict is Verdict.UNKNOWN:
-        return f"{judged.reasons[0]} {view.HELP}"
+        return f"{judged.reasons[0]} {CAUTION}"
     return ""
 
 

@@ -6,10 +6,10 @@ from collections.abc import Callable
 
 from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.model import Container
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.errors import Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import containers_named, name_of
-from pantry_tui.services.stock.view import HELP
 
 
 def edible(p: Pantry, container: Container) -> bool:
@@ -32,7 +32,7 @@ def refuse_unfit(p: Pantry, container: Container, also: str = "") -> None:
     judged = p.judge(container)
     name, reason = name_of(p, container), judged.reasons[0] if judged.reasons else ""
     if judged.verdict in UNFIT:
-        raise Refused(f"{name}: {judged.verdict}{also}. {reason} {HELP}".strip())
+        raise Refused(f"{name}: {judged.verdict}{also}. {reason} {CAUTION}".strip())
     if suspect(p, container):
         raise Refused(f"{name}: {reason} If it shows nothing, `sign {name} looks sound`.")
 

@@ -13,6 +13,7 @@ from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.keeping.rules import SHELF_STABLE
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Place
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.outage import NO_FIGURE, Cut, Triage, triage
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
@@ -21,7 +22,6 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
 from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import name_of
-from pantry_tui.services.stock.view import HELP
 
 _TIME = re.compile(r"(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{1,2}):(\d{2})")
 
@@ -133,7 +133,7 @@ def book(p: Pantry, place: Place, cut: Cut, *, discard: bool = False) -> Done:
         p.book(booking)
         for one in gone:
             p.book(one)
-    return Done(f"Booked a {words} in {place.name}: {_sum(rows)}.", (HELP,) if marks else ())
+    return Done(f"Booked a {words} in {place.name}: {_sum(rows)}.", (CAUTION,) if marks else ())
 
 
 def _sum(rows: Sequence[OutageRow]) -> str:
