@@ -309,19 +309,28 @@ def _unsaid(short: Sequence[tuple[str, ...]], enough: Sequence[tuple[str, ...]])
     """What the record would have to say, where another reading of it is enough."""
     if not enough:
         return ""
-    needs = " or ".join(dict.fromkeys(", ".join(_differing(one, enough[0])) for one in short))
-    other = enough[0]
-    which = [n for n in range(4) if any(one[n] != other[n] for one in short)]
-    said = " ".join(f"{_WHICH[n]}={_value(other[n])}" for n in which)
-    return f" for {needs}; it is enough for {', '.join(other[n] for n in which)}: if so, say {said}"
+
+    def differing(one: tuple[str, ...], other: tuple[str, ...]) -> list[int]:
+        return [n for n in range(len(_WHICH)) if one[n] != other[n]]
+
+    nearest = [(one, min(enough, key=lambda other: len(differing(one, other)))) for one in short]
+    one, other = min(nearest, key=lambda pair: len(differing(*pair)))
+    which = differing(one, other)
+    needs, suits = zip(*(_told(one[n], other[n]) for n in which), strict=True)
+    said = " ".join(f"{_WHICH[n]}={_quoted(suits[k])}" for k, n in enumerate(which))
+    return f" ({', '.join(needs)}); it is enough for {', '.join(suits)}: if so, say {said}"
 
 
-def _value(text: str) -> str:
+def _told(one: str, other: str) -> tuple[str, str]:
+    """Two values without the words that both begin with."""
+    mine, theirs = one.split(), other.split()
+    while len(mine) > 1 and len(theirs) > 1 and mine[0] == theirs[0]:
+        mine, theirs = mine[1:], theirs[1:]
+    return " ".join(mine), " ".join(theirs)
+
+
+def _quoted(text: str) -> str:
     return f'"{text}"' if " " in text else text
-
-
-def _differing(one: tuple[str, ...], other: tuple[str, ...]) -> list[str]:
-    return [mine for mine, theirs in zip(one, other, strict=True) if mine != theirs]
 
 
 def _pair(minutes: float | None, psi: float | None) -> str:
