@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from difflib import SequenceMatcher
 from enum import StrEnum
 
 from pantry_tui.core.keeping.rules import CLASS_GROUPS
@@ -254,6 +253,8 @@ def _denied(words: str) -> frozenset[str]:
 
 
 def _closeness(words: frozenset[str], sign: Sign) -> float:
+    from difflib import SequenceMatcher  # slow to load, and only for a sign that nobody knows
+
     own = sign_words(sign.words)
     shared = len(words & own) / len(words | own) if words | own else 0.0
     alike = SequenceMatcher(None, " ".join(sorted(words)), " ".join(sorted(own))).ratio()

@@ -11,8 +11,8 @@ from datetime import date, timedelta
 from html import escape
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Batch

@@ -7,8 +7,9 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import Amount, amount_of, read_amount
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rotation import UNFIT, order_key
+from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.older import reason_of
@@ -18,7 +19,7 @@ from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock.fit import edible, fit, refuse_if_none_fits, refuse_unfit
+from pantry_tui.services.stock.fit import badness, fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.stock.pick import containers_named, name_of, ordered, standing_of_food
 from pantry_tui.services.stock.reserve import suits, was_kept
 from pantry_tui.services.stock.seen import At, still, when
@@ -36,7 +37,7 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
         if theirs.id in (batch.id, *said_of):
             continue
         judged = p.judge(other)
-        if judged.verdict in UNFIT or other.state is State.WORKING or other.reserved:
+        if not judged.usable or other.reserved:
             continue
         older = theirs.made is not None and batch.made is not None and theirs.made < batch.made
         what = f"{name_of(p, other)} {theirs.food.name} in {p.where(other)}"
@@ -83,7 +84,7 @@ def use(
     taken = containers_named(p, ref, count, lambda c: fit(p, c), "be eaten", ours=True)
     batch = p.stock.batches[taken[0].batch]
     warnings = was_kept(p, taken) + (() if any_ else _left_behind(p, taken[0]))
-    warnings += tuple(_doubts(p.judge(c)) for c in taken[:1] if _doubts(p.judge(c)))
+    warnings += tuple(word for c in taken[:1] for word in _doubts(p.judge(c)))
     ids = tuple(c.id for c in taken)
     if not bulk:
         p.book(said.Use(batch.id, ids), **when(at))
@@ -96,10 +97,10 @@ def use(
     return Done(f"Used {bulk} of {_say(p, taken)}; {rest}.", warnings, _names(p, taken))
 
 
-def _doubts(judged: Judgement) -> str:
-    if judged.verdict is Verdict.UNKNOWN:
-        return f"{judged.reasons[0]} {CAUTION}"
-    return ""
+def _doubts(judged: Judgement) -> tuple[str, ...]:
+    """What should be known of it before it is eaten."""
+    unknown = judged.verdict is Verdict.UNKNOWN
+    return (*((f"{judged.reasons[0]} {CAUTION}",) if unknown else ()), *judged.standing)
 
 
 def _drawn(container: Container, take: str) -> Amount:
@@ -164,11 +165,11 @@ def _changed(
 ) -> Done:
     taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c))
     container = taken[0]
-    refuse_unfit(p, container, also="; leave it shut")
+    refuse_unfit(p, container, also="; do not open it")
     place = _cold_place(p, container, state)
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
-    warnings = was_kept(p, taken)
+    warnings = was_kept(p, taken) + _doubts(p.judge(container))
     warnings += _left_behind(p, container) if state is State.OPEN else ()
     p.book(payload(container, place), **when(at))
     after = p.stock.containers[container.id]
@@ -388,12 +389,32 @@ def discard(
     """Thrown away; the reason is required, since next year's plan learns from it."""
     still(p, ref, saw)
     if not why.strip():
-        raise BadInput('Say why it goes: --why "seal failed", for example.')
+        raise BadInput('Say why it is discarded: --why "seal failed", for example.')
     # The unfit ones of a batch go first: that is what a person is throwing away.
-    taken = containers_named(p, ref, 1 if count is None else count, first=lambda c: edible(p, c))
+    taken = containers_named(p, ref, 1 if count is None else count, first=lambda c: -badness(p, c))
     words = why.strip()
-    p.book(said.Discard(taken[0].batch, _ids(taken), None, reason_of(words), words), **when(at))
-    return _gone(p, "Discarded", taken)
+    reason = reason_of(words)
+    with p.together():
+        told = _shown(p, taken, reason, at)
+        p.book(said.Discard(taken[0].batch, _ids(taken), None, reason, words), **when(at))
+    return replace(_gone(p, "Discarded", taken), warnings=told)
+
+
+def _shown(
+    p: Pantry, taken: Sequence[Container], reason: said.Reason, at: At | None
+) -> tuple[str, ...]:
+    """A reason that is a sign is booked as one, so that it speaks for the sisters: what is to be
+    done with them, and how such a container is thrown away."""
+    from pantry_tui.core.safety.signs import DISPOSAL  # only where something is thrown away
+    from pantry_tui.services.lookup import signs
+
+    sign = signs.sign_of(p, taken[0], reason)
+    if sign is None:
+        return ()
+    payload, sisters = signs.showing(p, taken, sign, at)
+    p.book(payload, **when(at))
+    told = signs.about_sisters(name_of(p, taken[0]), sisters)
+    return tuple(filter(None, (told, *DISPOSAL.get(sign.disposal, ()))))
 
 
 def _ids(taken: Sequence[Container]) -> tuple[str, ...]:

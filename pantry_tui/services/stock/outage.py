@@ -8,8 +8,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import as_packed
-from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.keeping.rules import SHELF_STABLE
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Place

@@ -8,7 +8,7 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Reading
 from pantry_tui.core.model import Container, Place, Read
 from pantry_tui.core.words import ASSUMED_F, Climate, Verdict
