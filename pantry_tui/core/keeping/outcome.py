@@ -84,7 +84,9 @@ def _charges(one: Struck) -> list[Warm]:
     hot = _hottest(one)
     full = all(piece.cut.full is True for piece in one.blackout.pieces)
     held = 0 if hot > COLD_F or one.late else round(hold_hours(one.climate, full) * 60)
-    if any(piece.cut.max_temp_f is None for piece in one.blackout.pieces) or hot > COLD_F:
+    unread = [piece.cut for piece in one.blackout.pieces if piece.cut.max_temp_f is None]
+    # Ice that is left in it says that it never was above 40 °F (USDA FSIS; FDA).
+    if any(cut.ice is not True for cut in unread) or hot > COLD_F:
         begins = one.blackout.start + held
         where = f"Without power, {hot:g} F read" if hot > COLD_F else "Without power"
         return [

@@ -268,7 +268,7 @@ def learnt(place: Place, event: Event) -> Place:
             read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
             return _knowing(place, read)
         case said.Outage():
-            return _knowing(place, _cut(event, payload))
+            return _knowing(place, cut_fact(event, payload))
         case said.Count():
             return replace(place, checked=event.day)
     return place
@@ -309,7 +309,7 @@ def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -
     return place
 
 
-def _cut(event: Event, payload: said.Outage) -> Cut:
+def cut_fact(event: Event, payload: said.Outage) -> Cut:
     """Without a start nobody knows since when (core.keeping.power). Older logs know only the day
     and how many hours: at any time of it."""
     if payload.end:

@@ -122,6 +122,8 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     asks: list[Ask] = []
     reading = replace(reading, process=details.pairs)
     either = could_be(typed_food) if typed_food else None
+    if reading.method is Method.ALCOHOL_FERMENT:
+        either = None  # cider that ferments is no apple juice
     if either is not None:
         foods = choices(either, p.tables)
         problems.insert(0, asked(typed_food, foods, either.why))

@@ -33,7 +33,7 @@ from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Kept, SignAnswer, SignRow
-from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
+from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.store import log
 
@@ -47,7 +47,7 @@ READING = "Verdict and disposal are this program's strict reading of the source.
 def possible(p: Pantry, container: Container) -> list[Sign]:
     """The signs that can be seen on a container, worst first."""
     batch = p.stock.batches[container.batch]
-    state = _state(container)
+    state = last_state(container)
     food = as_packed(batch, state is State.OPEN).food
     return signs_for(load_signs(), batch.method, food, state is not State.SEALED)
 
@@ -95,7 +95,7 @@ def showing(
     batch = p.stock.batches[first.batch]
     found = _found(p, first, at.day if at else p.today)
     sisters = of_sisters(sign, found)
-    verdict = verdict_of(sign, batch.method, batch.food, _state(first) is State.SEALED)
+    verdict = verdict_of(sign, batch.method, batch.food, last_state(first) is State.SEALED)
     day = dates.say(at.day if at else p.today)
     suspect = f"{name_of(p, first)} showed {sign.words} on {day}"
     payload = said.Sign(
@@ -149,20 +149,12 @@ def _meant(p: Pantry, ref: str) -> Container:
     return max(mine, key=lambda one: (one.ended or date.min, one.number))
 
 
-def _state(container: Container) -> State:
-    """Its state, or the one in which it left."""
-    if container.here:
-        return container.state
-    states = [turn.state for turn in container.turns if turn.state is not None]
-    return states[-1] if states else State.SEALED
-
-
 def _found(p: Pantry, container: Container, day: date) -> Found:
     """How it was on that day, or when it left."""
     batch = p.stock.batches[container.batch]
     pile = batch.method in PILED and not is_closed(batch.method, batch.size)
     opened = [turn.when.day for turn in container.turns if turn.state is State.OPEN]
-    if not opened or _state(container) is not State.OPEN:
+    if not opened or last_state(container) is not State.OPEN:
         return Found(None, None, pile)
     until = day if container.here or container.ended is None else min(day, container.ended)
     days = (until - opened[0]).days

@@ -265,8 +265,9 @@ def move(
     at: At | None = None,
     saw: str = "",
 ) -> Done:
-    """Move one named container, or `count` (all when None) of a batch. Refuses a place where
-    publications do not let this food stand; out of a freezer counts as thawed."""
+    """Move one named container, or `count` (all when None) of a batch; out of a freezer counts as
+    thawed. Where publications do not let this food stand it is booked all the same, since it does
+    stand there, and judged: the warning says what became of it."""
     still(p, ref, saw)
     to = p.find_place(place)
     if "/" in ref:
@@ -289,10 +290,10 @@ def move(
     state = states.pop()
     refrozen = to.climate is Climate.FREEZER and state is State.THAWED
     if refrozen and any(_thawed_fast(c) for c in taken):
-        raise Refused(
+        warnings.append(
             "What was thawed in cold water or a microwave oven is cooked before it is frozen again."
         )
-    if refrozen:
+    elif refrozen:
         warnings.append(
             "Refreezing what thawed in the fridge is allowed and costs quality; its discard date "
             "stays as it was, so cook it and put it up as a cooked meal to start anew."
@@ -301,9 +302,18 @@ def move(
         after = _as_if_moved(p, container, to, state)
         if after.verdict in UNFIT and p.judge(container).verdict not in UNFIT:
             why = after.reasons[0] if after.reasons else ""
-            raise Refused(f"{_say(p, [container])} may not stand in {to.name}: {why}")
-        if after.verdict is Verdict.UNKNOWN:
+            warnings.append(
+                f"{_say(p, [container])} may not stand in {to.name}: {why} It is booked, since it "
+                f"stands there, and so it is: {after.verdict}. `undo` it only if it never did. "
+                f"{CAUTION}"
+            )
+        elif after.verdict is Verdict.UNKNOWN:
             warnings.append(after.reasons[0])
+        elif (until := _warm_until(p, container, to, state)) is not None:
+            warnings.append(
+                f"{_say(p, [container])} may not stay in {to.name}: put it back into the cold within "
+                f"{until} minutes; from then on it must be discarded."
+            )
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
@@ -336,6 +346,13 @@ def _state_there(p: Pantry, container: Container, to: Place) -> State:
 def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Judgement:
     turn = Turn(p.clock.now, "", to.id, state)
     return p.judge_as(container, turn)
+
+
+def _warm_until(p: Pantry, container: Container, to: Place, state: State) -> int | None:
+    """How many minutes it may stand there until its two hours are over, None for any number."""
+    turn = Turn(p.clock.now, "", to.id, state)
+    over = p.judging.assess_as(container, turn).again_at
+    return None if over is None else max(0, over - p.clock.now.last)
 
 
 @booked

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import date
@@ -9,42 +10,119 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.log.payloads import Reading
 from pantry_tui.core.model import Container, Place, Read
+from pantry_tui.core.safety.measured import read_minutes, spelled_out
+from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.words import ASSUMED_F, Climate, Verdict
-from pantry_tui.errors import BadInput
+from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import standing_in
+from pantry_tui.services.stock.seen import At, when
 
 
 @booked
 def read(
-    p: Pantry, place: str, temp_f: float, humidity: float | None = None, at: date | None = None
+    p: Pantry,
+    place: str,
+    temp_f: float,
+    humidity: float | None = None,
+    at: At | date | None = None,
+    since: int | None = None,
 ) -> Done:
-    """Book a reading (°F, % humidity); it holds until the next one. Raises BadInput."""
+    """Book a reading (°F, % humidity); it holds until the next one. `since` is how many minutes it
+    had been so warm: None, nobody knows, so since the last cold reading. Raises BadInput."""
     where = p.find_place(place)
-    day = at or p.today
+    moment = At(at) if isinstance(at, date) else at
+    day = moment.day if moment else p.today
     if day > p.today:
         raise BadInput(f"{dates.say(day)} is still to come: give the day it was read.")
     if humidity is not None and not 0 <= humidity <= 100:
         raise BadInput("Humidity lies between 0 and 100 %.")
-    p.book(Reading(where.id, temp_f, humidity), day=day)
+    if since is not None and not 0 <= since <= _LONGEST_MIN:
+        raise BadInput("Say how long it had been so: 90m or 3h, at most 30 days.")
+    last = where.reading
+    p.book(Reading(where.id, temp_f, humidity, since), **when(moment))
     path = p.place_paths()[where.id]
     said = f"Read {temp_f:g} F in {path}" + (f" on {dates.say(day)}." if at else ".")
-    return Done(said, tuple(_notices(p, [p.stock.places[where.id]])))
+    asked = _since_when(where, temp_f, since, last)
+    return Done(said, (*asked, *_notices(p, [p.stock.places[where.id]])))
+
+
+#: A reading says no more than this of the time before it.
+_LONGEST_MIN = 30 * 24 * 60
+
+
+def needs_since(place: Place, temp_f: float) -> bool:
+    """Whether a reading is one of which it matters since when it was so."""
+    return place.climate.is_cold and too_warm(place.climate, temp_f)
+
+
+def _since_when(place: Place, temp_f: float, since: int | None, last: Read | None) -> list[str]:
+    if since is not None or not needs_since(place, temp_f):
+        return []
+    when_cold = f"the reading of {dates.say(last.when.day)}" if last else "it was last known cold"
+    return [
+        f"Since when is not said, so it counts since {when_cold}: `undo` it and say --since 90m "
+        "where you know."
+    ]
+
+
+def read_since(text: str) -> int | None:
+    """("90m", "1h30", "unknown") -> minutes, None where nobody knows. Raises BadInput."""
+    if is_unknown(text) or text.strip().casefold() == "nobody knows":
+        return None
+    plain = spelled_out(text)
+    unit = re.search(r"[a-z]", plain)
+    minutes = read_minutes(plain) if unit else None
+    if minutes is None:
+        raise BadInput(f"{text[:30]!r} is no length of time: write 90m, 2h or unknown.")
+    return round(minutes)
+
+
+#: What a thermometer can show in a place of each climate, °F; a bare number outside it is asked
+#: about. Wide on purpose: a broken fridge is warm.
+_POSSIBLE_F = {
+    Climate.FREEZER: (-15.0, 80.0),
+    Climate.FRIDGE: (25.0, 95.0),
+    Climate.CELLAR: (25.0, 95.0),
+    Climate.PANTRY: (32.0, 115.0),
+    Climate.ROOM: (32.0, 125.0),
+}
+
+
+def read_warmth(p: Pantry, climate: Climate, typed: str) -> float:
+    """("38F", "3C", "38") -> °F; a bare number is meant as the household's units say. Raises
+    BadInput, and Unclear for a bare number that no such place can have."""
+    warm = read_temperature(typed, p.bare_degree)
+    low, high = _POSSIBLE_F[climate]
+    bare = re.search(r"[fFcC]", typed) is None
+    if bare and not low <= warm <= high:
+        number = typed.strip().rstrip("°").strip()
+        both = (f"{number}F", f"{number}C")
+        raise Unclear(
+            f"{number} without a unit is no temperature of a {climate}: write {' or '.join(both)}.",
+            "temp",
+            typed.strip(),
+            both,
+        )
+    return warm
 
 
 def read_line(p: Pantry, place: str, typed: str) -> Done:
-    """The same from "38F", "3C 90%" as a person types it."""
-    words = typed.replace("%", " ").split()
+    """The same from "38F", "3C 90%", "45F since 90m" as a person types it."""
+    told, _, after = typed.partition("since")
+    words = told.replace("%", " ").split()
     if not 1 <= len(words) <= 2:
         raise BadInput("Write the temperature, and the humidity if you know it: 38F 90%.")
     try:
         humidity = float(words[1]) if len(words) == 2 else None
     except ValueError:
         raise BadInput(f"{words[1][:20]!r} is no humidity: write 90 or 90%.") from None
-    return read(p, place, read_temperature(words[0], p.bare_degree), humidity)
+    warm = read_warmth(p, p.find_place(place).climate, words[0])
+    return read(p, place, warm, humidity, since=read_since(after) if after.strip() else None)
 
 
 def notices(p: Pantry) -> list[str]:

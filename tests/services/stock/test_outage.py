@@ -37,8 +37,14 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
 
 def actions(p: Pantry, place: str, hours: float, **known: object) -> dict[str, str]:
     where = p.find_place(place)
-    cut = outage.cut_of(where, hours, **known)  # type: ignore[arg-type]
+    cut = outage.cut_of(p, where, *outage.lasting(p, hours), **known)  # type: ignore[arg-type]
     return {row.food: row.action for row in outage.judge_all(p, where, cut)}
+
+
+def hours(start: str, end: str) -> float:
+    first, last = outage.times(start, end, TODAY)
+    assert first is not None
+    return (last - first).total_seconds() / 3600
 
 
 def test_within_the_hold_time_everything_keeps(p: Pantry) -> None:
@@ -60,7 +66,7 @@ def test_beyond_it_each_item_is_judged_by_its_own_row(p: Pantry) -> None:
 
 def test_it_is_booked_in_one_go_and_taken_back_in_one(p: Pantry) -> None:
     where = p.find_place("freezer")
-    cut = outage.cut_of(where, 60, ice=False)
+    cut = outage.cut_of(p, where, *outage.lasting(p, 60), ice=False)
     before, stock = len(p.events), p.stock
     outage.book(p, where, cut)
     assert len(p.events) == before + 1
@@ -79,9 +85,10 @@ def test_it_is_booked_in_one_go_and_taken_back_in_one(p: Pantry) -> None:
 
 def test_a_cut_changes_nothing_on_a_shelf_and_times_must_be_times(p: Pantry) -> None:
     with pytest.raises(Refused):
-        outage.cut_of(p.find_place("larder"), 10)
-    assert outage.hours_between("22:00", "06:00", TODAY) == 8
-    assert outage.hours_between("2026-11-24 18:00", "2026-11-25 06:30", TODAY) == 12.5
+        outage.cut_of(p, p.find_place("larder"), *outage.lasting(p, 10))
+    assert hours("22:00", "06:00") == 8
+    assert hours("2026-11-24 18:00", "2026-11-25 06:30") == 12.5
+    assert outage.times("unknown", "06:00", TODAY)[0] is None
     for start, end in (("soon", "06:00"), ("25:00", "06:00"), ("2026-11-25 07:00", "06:00")):
         with pytest.raises(BadInput):
-            outage.hours_between(start, end, TODAY)
+            outage.times(start, end, TODAY)
