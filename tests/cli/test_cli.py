@@ -271,7 +271,7 @@ def test_a_week_is_arranged_from_the_command_line(run: Run) -> None:
     code = put_up(
         run,
         "4 pint jars runner beans, pressure canned minutes=20 psi=11 canner=dial, shelf 2, "
-        "11 months ago",,
+        "11 months ago",
     )
     other = put_up(run, "4 pint jars peaches, boiling-water canned, shelf 2, 11 months ago")
     assert answer(run, "week", "--pin", f"{code}/2=friday")["take"][0]["code"]

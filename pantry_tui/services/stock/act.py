@@ -311,8 +311,8 @@ def move(
             warnings.append(after.reasons[0])
         elif (until := _warm_until(p, container, to, state)) is not None:
             warnings.append(
-                f"{_say(p, [container])} may not stay in {to.name}: put it back into the cold within "
-                f"{until} minutes; from then on it must be discarded."
+                f"{_say(p, [container])} may not stay in {to.name}: put it back into the cold "
+                f"within {until} minutes; from then on it must be discarded."
             )
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
