@@ -10,7 +10,8 @@ from pantry_tui.app.format import clip, week_day
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
-from pantry_tui.services.rows import Done, DueRow
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
@@ -39,12 +40,16 @@ class Host(InTurn):
         raise NotImplementedError
 
     def catch_up(self) -> bool:
-        """Take in what another window has written; whether there was something."""
-        now = self.pantry.store.version()
-        changed = now != self._version
-        # Asked before the log is read: what is written in between is seen the next time.
-        self._version = now
-        self.pantry.catch_up()
+        """Take in what another window has written; whether there was something. A store that
+        cannot be read just now is said, and looked at again the next time."""
+        try:
+            # Asked before the log is read: what is written in between is seen the next time.
+            now = self.pantry.store.version()
+            self.pantry.catch_up()
+        except PantryError as error:
+            self.tell(error.message, refused=True)
+            return False
+        changed, self._version = now != self._version, now
         return changed
 
     def tell(self, message: str, *, refused: bool = False) -> None:

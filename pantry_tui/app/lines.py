@@ -12,8 +12,8 @@ from pantry_tui.app.theme import HEAD, STYLE
 from pantry_tui.app.widgets.line import Key, Line
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import State
-from pantry_tui.services.rows import DueRow
 from pantry_tui.services.stock.lines import Lines
+from pantry_tui.services.stock.rows import DueRow
 
 
 @dataclass(frozen=True)
@@ -113,7 +113,7 @@ class Window:
         self.total = len(top) + len(heads) + found.total
 
     def lines(self, start: int, stop: int) -> Sequence[Line]:
-        start, stop = max(start, 0), min(stop, self.total)
+        start, stop = max(start, 0), max(min(stop, self.total), 0)
         above = len(self._top)
         said = list(self._top[start:stop])
         return [*said, *self._below(max(start - above, 0), stop - above)]

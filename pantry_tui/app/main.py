@@ -18,7 +18,7 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.due import DueScreen
 from pantry_tui.app.theme import THEME
 from pantry_tui.errors import PantryError
-from pantry_tui.settings import settings_file
+from pantry_tui.settings import read_settings
 
 if TYPE_CHECKING:
     from textual.app import SystemCommand
@@ -86,10 +86,6 @@ class PantryApp(Host):
 
     def _take_settings(self) -> None:
         """A person's own keys; what cannot be used is said."""
-        if not settings_file().exists():
-            return
-        from pantry_tui.settings import read_settings
-
         mine = read_settings()
         wrong = list(mine.wrong)
         if mine.keys:

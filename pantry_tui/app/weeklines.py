@@ -9,7 +9,8 @@ from datetime import date
 from pantry_tui.app.format import Column, sentence, take_cells, week_day
 from pantry_tui.app.lines import heading
 from pantry_tui.app.widgets.line import Key, Line
-from pantry_tui.services.rows import DueRow, Take
+from pantry_tui.services.rows import Take
+from pantry_tui.services.stock.rows import DueRow
 
 
 @dataclass(frozen=True)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import maybe, option, word, words
-from pantry_tui.cli.printing import stock as show
 from pantry_tui.cli.verb import Verb
 from pantry_tui.core.text import clean
 from pantry_tui.services.output import jsonable
@@ -15,6 +14,7 @@ class Due(Verb):
     place: str | None = option("--place", "PLACE", "only what stands there")
 
     def run(self, call: Call) -> int:
+        from pantry_tui.cli.printing import stock as show
         from pantry_tui.core.dates import read_span
         from pantry_tui.services.stock import view
 
@@ -40,6 +40,7 @@ class Find(Verb):
     text: str = words("every word of it must be found")
 
     def run(self, call: Call) -> int:
+        from pantry_tui.cli.printing import stock as show
         from pantry_tui.services.stock import view
 
         with call.pantry() as p:
@@ -52,10 +53,11 @@ class Show(Verb):
     code: str = word("a lid code")
 
     def run(self, call: Call) -> int:
-        from pantry_tui.services.stock import view
+        from pantry_tui.cli.printing import stock as show
+        from pantry_tui.services.stock import one_batch
 
         with call.pantry() as p:
-            found = view.show(p, self.code)
+            found = one_batch.show(p, self.code)
         return call.answer(found, jsonable.batch, show.batch)
 
 
@@ -63,6 +65,7 @@ class Log(Verb):
     code: str | None = maybe("one batch only")
 
     def run(self, call: Call) -> int:
+        from pantry_tui.cli.printing import stock as show
         from pantry_tui.services.books import logbook
 
         with call.pantry() as p:

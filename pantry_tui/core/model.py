@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from typing import NamedTuple
@@ -109,7 +110,7 @@ class Place:
     target_f: float | None = None
     capacity: int | None = None
     checked: date | None = None  # when its stock was last counted
-    facts: tuple[Held | Read | Cut, ...] = ()  # in the order of their moments
+    facts: Sequence[Held | Read | Cut] = ()  # in the order of their moments
     gone: bool = False  # removed: nothing stands there any more
 
     @property

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import UTC, date, datetime, time
+from typing import TYPE_CHECKING, NamedTuple
 
-from pantry_tui.core.model import DAY_MIN, When
+if TYPE_CHECKING:
+    from pantry_tui.core.model import When
+
+_DAY_MIN = 24 * 60
 
 
-@dataclass(frozen=True, slots=True)
-class Clock:
+class Clock(NamedTuple):
     """`day` None: the real clock. `minute` is the minute of that day, None where only a day was
     named: then what is booked may have happened at any hour of it."""
 
@@ -18,34 +20,49 @@ class Clock:
 
     @property
     def today(self) -> date:
-        return self.day or self._real().date()
+        return self.day or _real().date()
+
+    @property
+    def day_alone(self) -> bool:
+        """Whether a day was named and no hour of it."""
+        return self.day is not None and self.minute is None
 
     @property
     def recorded(self) -> datetime:
         """The moment of writing, local, with its offset."""
         if self.day is None or self.minute is None:
-            return self._real()
-        named = datetime.combine(self.day, time(self.minute // 60, self.minute % 60))
-        return named.astimezone()
+            return _real()
+        return datetime.combine(self.day, time(self.minute // 60, self.minute % 60)).astimezone()
+
+    @property
+    def minute_now(self) -> int:
+        """The minute that it is, as `When` counts it; the last one of a day that was only named."""
+        return self._now()[0]
 
     @property
     def now(self) -> When:
-        """After this minute nothing has happened yet; the end of a day that was only named."""
+        """After this minute nothing has happened yet."""
+        from pantry_tui.core.model import When
+
+        then, zone = self._now()
+        return When(then, then, self.today, zone)
+
+    def _now(self) -> tuple[int, int]:
         real = self.recorded
         gap = real.utcoffset()
-        offset = int(gap.total_seconds() // 60) if gap is not None else 0
+        zone = int(gap.total_seconds() // 60) if gap is not None else 0
         minute = real.hour * 60 + real.minute
-        if self.day is not None and self.minute is None:
-            minute = DAY_MIN - 1
-        then = self.today.toordinal() * DAY_MIN + minute - offset
-        return When(then, then, self.today, offset)
+        if self.day_alone:
+            minute = _DAY_MIN - 1
+        return self.today.toordinal() * _DAY_MIN + minute - zone, zone
 
     @property
     def now_local(self) -> datetime:
         """The same minute as people say it."""
-        minute = self.now.first + self.now.zone - self.today.toordinal() * DAY_MIN
+        then, zone = self._now()
+        minute = then + zone - self.today.toordinal() * _DAY_MIN
         return datetime.combine(self.today, time(minute // 60, minute % 60)).astimezone()
 
-    @staticmethod
-    def _real() -> datetime:
-        return datetime.now(UTC).astimezone()
+
+def _real() -> datetime:
+    return datetime.now(UTC).astimezone()

@@ -6,61 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from pantry_tui.core.words import Method, State, Verdict
-
-
-@dataclass(frozen=True, slots=True)
-class DueRow:
-    """Equal containers of one batch in one place and state, judged once."""
-
-    code: str
-    container_ids: tuple[str, ...]  # "7C/1", what a person types
-    food: str
-    method: Method
-    place: str  # full path
-    count: int
-    state: State
-    verdict: Verdict
-    best_by: date | None
-    discard_after: date | None
-    days_left: int | None  # to the earlier of the two dates that still lies ahead, else past it
-    reasons: tuple[str, ...]
-    size: str = ""
-    amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
-    reserved: str = ""  # kept apart, for a gift or for whom
-    head: str = ""  # the part of the due list it belongs to
-    stamp: str = ""  # what a screen saw of it (services.stock.lines.stamp)
-
-    @property
-    def good_until(self) -> date | None:
-        """The best-by date as a person may read it: none where the food must go before it, since
-        a later date beside an earlier one invites eating."""
-        if self.best_by and self.discard_after and self.discard_after < self.best_by:
-            return None
-        return self.best_by
-
-    @property
-    def aside(self) -> str:
-        """ "for gift", "for Aunt Sunniva", or nothing."""
-        return f"for {self.reserved}" if self.reserved else ""
-
-    @property
-    def remark(self) -> str:
-        """What stands behind the food's name: " (open)", " (for gift)", or nothing."""
-        state = "" if self.state is State.SEALED else self.state.value
-        said = ", ".join(filter(None, (state, self.aside)))
-        return f" ({said})" if said else ""
-
-
-@dataclass(frozen=True, slots=True)
-class Shelf:
-    """One place, in shelf order, with what stands in it."""
-
-    path: str
-    climate: str
-    temperature_f: float
-    capacity: int | None
-    count: int
-    rows: tuple[DueRow, ...]
+from pantry_tui.services.stock.rows import DueRow
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,11 +41,13 @@ class Done:
 
 @dataclass(frozen=True, slots=True)
 class HouseholdFacts:
-    """What kind of household it is; `units` are "us" or "metric"."""
+    """What kind of household it is; `altitude_ft` None where nobody said, `units` "us" or
+    "metric", `advice` "usual" (US federal and extension) or "strictest" (any country's)."""
 
-    altitude_ft: int
+    altitude_ft: int | None
     people: int
     units: str
+    advice: str = "usual"
 
 
 @dataclass(frozen=True, slots=True)
@@ -236,6 +184,7 @@ class PutUpReading:
     acidity: str = ""
     unread: tuple[str, ...] = ()
     problems: tuple[str, ...] = ()  # sentences; empty means it can be put up
+    printed: date | None = None  # on what was bought in
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
 
 

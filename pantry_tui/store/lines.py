@@ -10,12 +10,13 @@ import sqlite3
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
-from pantry_tui.store.log import check
+from pantry_tui.core.words import SEVERITY, Verdict
+from pantry_tui.store.check import check
 
 
 class Line(NamedTuple):
     """One row, `id` and `hash` left out. Days are ISO; `v0` holds from the first, `v1` from `d1`
-    on, and so on; `reasons` is JSON: one list for each of them."""
+    on, and so on; `reasons` is JSON: what is said beside any verdict, then a list for each."""
 
     batch: str
     code: str
@@ -36,6 +37,10 @@ class Line(NamedTuple):
     harmless: int
     why_no_discard: str
     again_at: int | None
+    hurried: int  # the hours that it may be without the cold run
+    held_v: int | None  # its verdict and dates, had its place held what it should; else None
+    held_best: str | None
+    held_discard: str | None
     v0: int
     d1: str | None
     v1: int | None
@@ -127,6 +132,23 @@ def whole(db: sqlite3.Connection) -> bool:
     return kept == {place: both for place, both in found.items() if any(both)}
 
 
+def as_they_lie(db: sqlite3.Connection, rules: str, minute: int, day: str) -> bool:
+    """Whether the lines may be read for a day as they are: judged by these rules, nothing of them
+    marked or run out by this minute, no fact of them still to come, none changed since."""
+    waits = db.execute(
+        "SELECT (SELECT value FROM meta WHERE name = 'rules'), "
+        "EXISTS (SELECT 1 FROM marked), "
+        "EXISTS (SELECT 1 FROM main.lines WHERE again_at <= ?), "
+        "EXISTS (SELECT 1 FROM sqlite_temp_master), "
+        "(SELECT max(facts_to) FROM main.lines)",
+        (minute,),
+    ).fetchone()
+    judged_by, marked, run_out, imagined, last = waits
+    if judged_by != rules or marked or run_out or imagined or day < (last or ""):
+        return False
+    return whole(db)
+
+
 def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object]) -> Sequence[int]:
     """The rows of a condition, in an order."""
     sql = f"SELECT id FROM (SELECT *, {VERDICT} AS verdict FROM lines) {where} ORDER BY {order}"
@@ -156,6 +178,36 @@ def rows(
             raise ValueError(f"a line of the stock tables ({line.code}) is hurt")
         found.append((row[0], line, row[-2], row[-1]))
     return found
+
+
+class Cost(NamedTuple):
+    """Containers of a place that its last reading spoilt, hurries, left without a figure, or made
+    keep shorter, by `days` at most."""
+
+    spoilt: int
+    hurried: int
+    unknown: int
+    shorter: int
+    days: int
+
+
+def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
+    """What the last reading of a place does to what stands there on a day."""
+    unfit = f"({SEVERITY.index(Verdict.DO_NOT_TASTE)}, {SEVERITY.index(Verdict.DISCARD)})"
+    unknown = SEVERITY.index(Verdict.UNKNOWN)
+    row = db.execute(
+        f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE place = :place), "
+        "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "
+        f"WHEN verdict IN {unfit} THEN CASE WHEN held_v IN {unfit} OR held_discard < :day "
+        f"THEN '' ELSE 'spoilt' END WHEN verdict = {unknown} AND held_v <> {unknown} "
+        "THEN 'unknown' WHEN best_by < held_best THEN 'shorter' ELSE '' END AS what, "
+        "CAST(julianday(held_best) - julianday(best_by) AS INTEGER) AS days FROM found) "
+        "SELECT sum(n) FILTER (WHERE what = 'spoilt'), sum(n) FILTER (WHERE what = 'hurried'), "
+        "sum(n) FILTER (WHERE what = 'unknown'), sum(n) FILTER (WHERE what = 'shorter'), "
+        "max(days) FILTER (WHERE what = 'shorter') FROM told",
+        {"place": place, "day": day},
+    ).fetchone()
+    return Cost(*(one or 0 for one in row))
 
 
 def facts_to(db: sqlite3.Connection) -> str:

@@ -3,21 +3,16 @@
 from __future__ import annotations
 
 import sqlite3
-import zlib
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 
 from pantry_tui.core.log.codec import read, write
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.payloads import NAME_OF, PutUp, Redo, Undo, place_of, touches
+from pantry_tui.store.check import check
 
 _COLUMNS = "id, recorded, day, at, did, together, payload, hash"
 _Row = tuple[str, str, str, int | None, str, str, str, int]
-
-
-def check(values: Sequence[object]) -> int:
-    """A check value over a row, so that a flipped bit is noticed."""
-    return zlib.crc32(repr(tuple(values)).encode("utf-8", "surrogatepass"))
 
 
 def append(db: sqlite3.Connection, event: Event) -> None:
@@ -86,6 +81,12 @@ def of_kinds(db: sqlite3.Connection, kinds: Sequence[str]) -> list[Event]:
     return select(
         db, f"WHERE did IN ({holes}) AND id NOT IN (SELECT event FROM undone)", tuple(kinds)
     )
+
+
+def booked_in_turn(db: sqlite3.Connection, day: date) -> int:
+    """How many things were booked on a day of which no hour is known."""
+    sql = "SELECT min(at) FROM log WHERE day = ? AND at < 0"
+    return -(db.execute(sql, (day.isoformat(),)).fetchone()[0] or 0)
 
 
 def last_id(db: sqlite3.Connection) -> str:

@@ -59,6 +59,7 @@ TABLES = (
         did TEXT NOT NULL, together TEXT NOT NULL, payload TEXT NOT NULL, hash INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID""",
     "CREATE INDEX log_did ON log (did, id)",
+    "CREATE INDEX log_in_turn ON log (day, at) WHERE at < 0",
     "CREATE INDEX log_together ON log (together) WHERE together <> ''",
     """CREATE TABLE undone (event TEXT PRIMARY KEY) STRICT, WITHOUT ROWID""",
     """CREATE TABLE of_batch (
@@ -78,6 +79,7 @@ TABLES = (
         reserved TEXT NOT NULL, made TEXT NOT NULL, best_by TEXT, discard_after TEXT,
         first_date TEXT NOT NULL,
         harmless INTEGER NOT NULL, why_no_discard TEXT NOT NULL, again_at INTEGER,
+        hurried INTEGER NOT NULL, held_v INTEGER, held_best TEXT, held_discard TEXT,
         v0 INTEGER NOT NULL, d1 TEXT, v1 INTEGER, d2 TEXT, v2 INTEGER, d3 TEXT, v3 INTEGER,
         d4 TEXT, v4 INTEGER, suspect INTEGER NOT NULL, reasons TEXT NOT NULL,
         words TEXT NOT NULL, facts_to TEXT NOT NULL, hash INTEGER NOT NULL
@@ -94,6 +96,11 @@ TABLES = (
     "CREATE INDEX stood_batch ON stood (batch)",
     """CREATE TABLE totals (
         place TEXT PRIMARY KEY, count INTEGER NOT NULL, sum INTEGER NOT NULL
+    ) STRICT, WITHOUT ROWID""",
+    """CREATE TABLE places (
+        id TEXT PRIMARY KEY, name TEXT NOT NULL, climate TEXT NOT NULL, parent TEXT, target_f REAL,
+        capacity INTEGER, checked TEXT, gone INTEGER NOT NULL, facts TEXT NOT NULL,
+        hash INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID""",
     """CREATE TABLE marked (what TEXT PRIMARY KEY) STRICT, WITHOUT ROWID""",
     """CREATE TABLE meta (

@@ -7,9 +7,10 @@ import sqlite3
 from collections.abc import Iterator
 from datetime import UTC, date, datetime
 
-from pantry_tui.core.log.events import Event, new_id
+from pantry_tui.core.log.events import Event, new_id, standing
+from pantry_tui.core.log.fold import fold_place
 from pantry_tui.core.log.older import of_settings, of_week, read_event, settle
-from pantry_tui.store import log
+from pantry_tui.store import log, places
 
 
 def typed_log(db: sqlite3.Connection) -> None:
@@ -23,6 +24,10 @@ def typed_log(db: sqlite3.Connection) -> None:
     ]
     for event in (*_said_beside(db, events[0] if events else None), *settle(events)):
         log.append(db, event)
+    for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():
+        places.save(db, place, fold_place(standing(log.of_place(db, place))))
+    # A count that was begun names lines by their state, which is called otherwise now.
+    db.execute("UPDATE drafts SET data = replace(data, '|working\"', '|in progress\"')")
     db.execute("DELETE FROM drafts WHERE name IN ('week', 'asides')")
 
 

@@ -23,12 +23,13 @@ from typing import Any
 from pantry_tui.cli import main
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.events import Event
+from pantry_tui.core.log.events import Event, standing
+from pantry_tui.core.log.fold import fold_place
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
-from pantry_tui.store import log
+from pantry_tui.store import log, places
 from tests.benchmarks import history
-from tests.benchmarks.history import WARMTH, Fact, Household, Size
+from tests.benchmarks.history import Fact, Household, Size
 
 
 def length(path: Path) -> int:
@@ -48,7 +49,7 @@ def _payload(fact: Fact) -> said.Payload:
     if fact.what == "place":
         assert place is not None
         climate, parent = Climate(place.climate), place.inside
-        target = float(WARMTH[place.climate][0])
+        target = float(place.target_f)
         inside = None if parent is None else f"p{parent}"
         return said.PlaceAdded(place.id, place.name, climate, inside, target)
     if fact.what == "reading":
@@ -141,6 +142,8 @@ def store(size: Size, folder: Path | None = None) -> Path:
             with closing(sqlite3.connect(fresh)) as db, db:
                 for event in events_of(facts):
                     log.append(db, event)
+                for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():
+                    places.save(db, place, fold_place(standing(log.of_place(db, place))))
                 db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
             with redirect_stdout(StringIO()):
                 assert main(["--store", str(fresh), "due"]) == 0  # makes the stock tables

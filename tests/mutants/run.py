@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import ast
 import os
-from collections.abc import Iterable, Sequence
+import sys
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from random import Random
 
@@ -14,6 +15,8 @@ from tests.mutants.reach import Reach
 from tests.mutants.reasons import REASONS
 from tests.mutants.table import ROOT, core_files, named_for
 from tests.mutants.trial import CannotTry, Trial, start, survived, watch
+
+_SAID_EVERY = 50
 
 
 @dataclass
@@ -81,7 +84,7 @@ def _try_file(file: str, jobs: int, share: float) -> Score:
 
 
 def _unnoticed(
-    file: str, tree: ast.Module, found: Iterable[Fault], reach: Reach, jobs: int
+    file: str, tree: ast.Module, found: Sequence[Fault], reach: Reach, jobs: int
 ) -> list[tuple[Fault, str]]:
     running: dict[int, Trial] = {}
     left: list[tuple[Fault, str]] = []
@@ -92,7 +95,9 @@ def _unnoticed(
         if survived(status):
             left.append((trial.fault, ""))
 
-    for fault in found:
+    for n, fault in enumerate(found):
+        if n and n % _SAID_EVERY == 0:
+            print(f"{file}: {n} of {len(found)} ...", file=sys.stderr, flush=True)
         tests = reach.tests_at(fault.lines())
         if not tests:
             left.append((fault, " (no test comes by)"))

@@ -12,7 +12,7 @@ from dateutil.relativedelta import relativedelta
 from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.model import Batch
-from pantry_tui.core.words import Climate, Method, State, Verdict
+from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.lookup.shelf_life import keeps
 from tests.published.limits import REFUSED, TYPED

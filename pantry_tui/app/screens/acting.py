@@ -9,10 +9,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from functools import partial
+from functools import partial, wraps
 from typing import TYPE_CHECKING, Any
 
-from pantry_tui.app.format import UNSAFE, clip
+from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
 from pantry_tui.app.screens.ask import Choose, ask_line, given
 from pantry_tui.app.screens.page import Page
@@ -23,8 +23,9 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.books import rating
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import Done, DueRow, SignAnswer
+from pantry_tui.services.rows import Done, SignAnswer
 from pantry_tui.services.stock import act, reserve, view
+from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
@@ -115,7 +116,7 @@ class Acting:
         """Use one; of a bulk container it asks how much, unless it must not be eaten at all."""
         lines = self.chosen()
         row = lines[0].row if len(lines) == 1 else None
-        if row is not None and row.amount and row.verdict not in UNSAFE:
+        if row is not None and row.amount and row.usable:
             ask_line(
                 self.screen,
                 f"How much of the {row.amount}? Leave it empty to use it all up. "
@@ -260,6 +261,7 @@ class Acting:
         self.screen.host.push_screen(Page(months_text(view.months(self.pantry), longest)))
 
 
+@wraps(act.ready)
 def _finish(p: Pantry, ref: str, **more: Any) -> Done:
     return act.ready(p, ref.partition("/")[0], **more)
 

@@ -19,7 +19,7 @@ from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.errors import PantryError
-from pantry_tui.services.stock import view
+from pantry_tui.services.stock import one_batch
 
 
 class BatchScreen(Acts, Rates, RowWords):
@@ -48,7 +48,7 @@ class BatchScreen(Acts, Rates, RowWords):
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         try:
-            found = view.show(self.host.pantry, self.code)
+            found = one_batch.show(self.host.pantry, self.code)
         except PantryError:  # undone just now: the batch is no more
             self.call_after_refresh(self.leave)
             return Listed(())

@@ -10,7 +10,7 @@ from pantry_tui.app.format import Column, clip
 from pantry_tui.app.screens.acts import Undoes
 from pantry_tui.app.screens.finds import Finds
 from pantry_tui.app.widgets.line import Key, Line, Source
-from pantry_tui.services.books.log_window import log_window
+from pantry_tui.services.books.logbook import log_window
 from pantry_tui.services.pantry import Pantry
 
 

@@ -11,8 +11,8 @@ from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.core.words import Climate
-from pantry_tui.services.rows import Shelf
 from pantry_tui.services.stock.lines import lines, shelves
+from pantry_tui.services.stock.rows import Shelf
 
 
 class ShelvesScreen(Acts, Rates, StockList):

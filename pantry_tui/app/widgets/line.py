@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
-from pantry_tui.services.rows import DueRow
+from pantry_tui.services.stock.rows import DueRow
 
 #: A text and the style it has on its own, "" for none.
 Cell = tuple[str, str]

@@ -29,6 +29,7 @@ class LineList(ScrollView, can_focus=True):
     COMPONENT_CLASSES = {"line--head", "line--cursor"}
     DEFAULT_CSS = """
     LineList { background: $background; overflow-x: hidden; }
+    LineList:focus, LineList:focus > .line--head { background-tint: $foreground 5%; }
     LineList > .line--head { background: $panel; color: $foreground; text-style: bold; }
     LineList > .line--cursor { background: $block-cursor-blurred-background;
       color: $block-cursor-blurred-foreground; text-style: $block-cursor-blurred-text-style; }
@@ -170,9 +171,14 @@ class LineList(ScrollView, can_focus=True):
         self.move_cursor(at)
 
     def on_focus(self, event: Focus) -> None:
-        self.refresh_line(self.cursor_row + 1)
+        self._repaint_cursor()
 
     def on_blur(self, event: Blur) -> None:
+        self._repaint_cursor()
+
+    def _repaint_cursor(self) -> None:
+        """It looks otherwise with the keys than without."""
+        self._styles_used.clear()
         self.refresh_line(self.cursor_row + 1)
 
     # -- painting --------------------------------------------------------------------------------
@@ -183,7 +189,7 @@ class LineList(ScrollView, can_focus=True):
 
     def _style(self, name: str) -> Style:
         if name not in self._styles_used:
-            self._styles_used[name] = self.get_component_rich_style(name, partial=True)
+            self._styles_used[name] = self.get_component_rich_style(name)
         return self._styles_used[name]
 
     def render_line(self, y: int) -> Strip:

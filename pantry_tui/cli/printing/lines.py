@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING
 from pantry_tui.core.text import clean
 
 if TYPE_CHECKING:
-    from pantry_tui.services.rows import Done, DueRow
+    from pantry_tui.services.rows import Done
+    from pantry_tui.services.stock.rows import DueRow
 
 
 def table(heads: Sequence[str], rows: Iterable[Sequence[str]]) -> list[str]:

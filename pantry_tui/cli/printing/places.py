@@ -10,7 +10,8 @@ from pantry_tui.cli.printing.stock import due
 from pantry_tui.core.text import clean
 
 if TYPE_CHECKING:
-    from pantry_tui.services.rows import OutageRow, RoundLine, Shelf
+    from pantry_tui.services.rows import OutageRow, RoundLine
+    from pantry_tui.services.stock.rows import Shelf
 
 
 def shelves(found: Sequence[Shelf]) -> list[str]:

@@ -44,7 +44,7 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import SEVERITY, Acidity, Group, Method, State, Verdict
+from pantry_tui.core.words import SEVERITY, Acidity, Climate, Group, Method, State, Verdict
 
 _ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
 
@@ -111,6 +111,11 @@ def _by_dates(
     if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
         return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), wording.PROCESS)
+    if batch.method is Method.LIME:
+        # Refused wherever it stands, so neither thawing nor any other state changes that.
+        rules = tuple(book.speaking(batch.food, batch.method, State.SEALED, Climate.ROOM))
+        said = tuple(rule.wording for rule in rules[:1])
+        return replace(_settled(start, Fixed(Verdict.DISCARD), said, wording.PROCESS), rules=rules)
     if batch.doubt:
         saved = rescued(batch, spans)
         if saved is None:

@@ -145,6 +145,9 @@ class Reckoning:
             self._run(state, said)
             if state in (State.OPEN, State.THAWED):
                 self._run_on(span, state)
+            if self._unsealed and not span.opened and state is not State.SEALED:
+                # A failed seal makes nothing stand where it might not stand sealed.
+                self._refused_sealed(span)
             if said.refusal is not None:
                 self._refused(span, said.refusal)
             self._too_warm(span, state, said)
@@ -174,11 +177,23 @@ class Reckoning:
             said = self._told_as(State.SEALED, span).said
             self._run(State.SEALED, said)
             self._too_warm(span, State.SEALED, said)
-            if said.refusal is not None and not span.climate.is_cold:
-                self._refused(span, said.refusal)
-        if state is State.THAWED and span.told and span.climate is Climate.FREEZER:
-            by = self._open if span.opened else self._closed
-            self._run(state, by.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
+            self._refused_sealed(span)
+        if state is State.THAWED:
+            self._run_as_thawed(span)
+
+    def _refused_sealed(self, span: Span) -> None:
+        said = self._told_as(State.SEALED, span).said
+        if said.refusal is not None and not span.climate.is_cold:
+            self._refused(span, said.refusal)
+
+    def _run_as_thawed(self, span: Span) -> None:
+        """What is thawed has its days in a freezer too, where that was said, and where it may not
+        stand."""
+        by = self._open if span.opened else self._closed
+        there = by.of(State.THAWED, span.climate, span.taken_f)
+        again = span.told and span.climate is Climate.FREEZER
+        if again or (there.refusal is not None and span.climate is not Climate.FRIDGE):
+            self._run(State.THAWED, by.of(State.THAWED, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
 
     def _refused(self, span: Span, rule: Rule) -> None:
         """In the warm it has two hours; what is refused in the cold, and smoked fish on a shelf,

@@ -189,7 +189,14 @@ class Walk:
                     one.steady,
                 )
             )
+            if begins == start and len(found) > 1 and relieved and _unfrozen(shape):
+                # It may have held this all along, and what came unfrozen never froze.
+                found.append(found[-1]._replace(thawed=None, relieved=False))
         return found, shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
+
+
+def _unfrozen(shape: Shape) -> bool:
+    return not (shape.frozen or shape.came_frozen or shape.thawed or shape.relieved)
 
 
 def _chilled(one: Weather) -> bool:

@@ -15,6 +15,7 @@ from typing import Any
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import moment, some_time, when
 from pantry_tui.core.model import (
@@ -239,11 +240,13 @@ def fold_place(events: Iterable[Event]) -> Place | None:
     was taken back. Its climate and target follow the moments of what was said of them, in
     whatever order it was booked."""
     place: Place | None = None
-    changes: list[tuple[When, said.PlaceChanged]] = []
+    added = EVER
+    changes: list[Change] = []
     for event in events:
         payload = event.payload
         match payload:
             case said.PlaceAdded():
+                added = when(event)
                 place = Place(
                     payload.place,
                     payload.name,
@@ -257,14 +260,24 @@ def fold_place(events: Iterable[Event]) -> Place | None:
                 changes.append((when(event), payload))
             case said.PlaceRemoved() if place is not None:
                 place = replace(place, gone=True)
-            case said.Count() if place is not None:
-                place = replace(place, checked=event.day)
-            case said.Reading() if place is not None:
-                read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
-                place = knowing(place, read)
-            case said.Outage() if place is not None:
-                place = knowing(place, _cut(event, payload))
-    return _climates(place, changes) if place is not None else None
+            case said.Count() | said.Reading() | said.Outage() if place is not None:
+                place = learnt(place, event)
+    return _held(place, added, changes) if place is not None else None
+
+
+def learnt(place: Place, event: Event) -> Place:
+    """The place with what a reading, a power cut or a count adds to it; what it is stays."""
+    payload = event.payload
+    match payload:
+        case said.Reading():
+            read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
+            return knowing(place, read)
+        case said.Outage() if payload.end:
+            # Older logs know only how many hours, and marked what that did to each container.
+            return knowing(place, cut_fact(payload))
+        case said.Count():
+            return replace(place, checked=event.day)
+    return place
 
 
 def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
@@ -277,40 +290,19 @@ def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
     )
 
 
-def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -> Place:
-    """What the place held from which moment on; a change says only what it changed."""
-
-    def order(one: tuple[When, said.PlaceChanged]) -> tuple[object, ...]:
-        then, change = one
-        # Of one and the same moment, so that the order of booking never counts.
-        target = -1000.0 if change.target_f is None else change.target_f
-        return then.first, then.last, change.climate is None, str(change.climate), target
-
-    facts = [Held(EVER, place.climate, place.target)]
-    for then, change in sorted(changes, key=order):
-        target = place.target_f if change.target_f is None else change.target_f
-        place = replace(
-            place,
-            climate=change.climate or place.climate,
-            target_f=None if change.forget_target else target,
-        )
-        # A new name or capacity says nothing of its warmth.
-        if (place.climate, place.target) != facts[-1][1:]:
-            facts.append(Held(then, place.climate, place.target))
+def _held(place: Place, added: When, changes: Sequence[Change]) -> Place:
+    """With what it held from which moment on."""
+    kept, facts = climates(Kept(place.climate, place.target_f), added, changes)
+    place = replace(place, climate=kept.climate, target_f=kept.target_f)
     for fact in facts:
         place = knowing(place, fact)
     return place
 
 
-def _cut(event: Event, payload: said.Outage) -> Cut:
-    """Without a start nobody knows since when (core.keeping.power). Older logs know only the day
-    and how many hours: at any time of it."""
-    if payload.end:
-        end = moment(payload.end)
-        start = moment(payload.start) if payload.start else EVER
-    else:
-        start = some_time(event.day, datetime.fromisoformat(event.recorded))
-        end = start._replace(last=start.last + round(payload.hours * 60))
+def cut_fact(payload: said.Outage) -> Cut:
+    """Without a start nobody knows since when (core.keeping.power)."""
+    start = moment(payload.start) if payload.start else EVER
+    end = moment(payload.end)
     return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
 
 

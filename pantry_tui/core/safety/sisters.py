@@ -1,88 +1,61 @@
-"""What a dangerous sign on one container says of the others of its batch.
+"""What a sign on one container says of the others of its batch: it depends on the state in which
+it was found. Our reading of the publications that the signs name, on the strict side.
 
-A danger that was in the jar when it was closed is in its sisters too; one that came in after the
-lid was off, or that sits in one piece of a pile, is not. This is a reading of this program, on the
-strict side: publications speak of "the rest of the batch" where a sealed jar was spoiled (USDA AIB
-539) and of culling where one apple was (USDA Handbook 66).
+Found sealed, or opened for less than its opened life: what is in it may be in all of them. Opened
+longer, or one piece of a pile: it went bad by itself, so it is culled and the rest looked over. A
+lid that never sealed, found within a day: the others are tested.
 """
 
 from __future__ import annotations
 
-from datetime import date, timedelta
 from enum import StrEnum
+from typing import NamedTuple
 
-from pantry_tui.core.log.payloads import Reason
-from pantry_tui.core.model import Batch, Container
-from pantry_tui.core.vessels import is_closed
-from pantry_tui.core.words import State
+from pantry_tui.core.safety.signs import Sign, SignVerdict
+from pantry_tui.core.words import Method, Verdict
 
 
 class Sisters(StrEnum):
-    """What is to be done with the others of a batch."""
+    """What becomes of the others."""
 
-    SUSPECT = "suspect"  # none is used before it was looked at
-    TEST = "test the others"  # look at their seals; none is locked
-    CULL = "cull it, and look the rest over"
-    FREE = ""
-
-
-#: A lid that is found loose within so many days of closing it says nothing of the food in others.
-SEAL_DAYS = 1
-#: What was thrown away for these reasons was a danger, as the sign of that name would be.
-DANGERS = {
-    Reason.BULGING: "bulging, leaking or spurting",
-    Reason.MOULD: "mould",
-    Reason.SEAL_FAILED: "seal failed",
-}
+    NOTHING = ""
+    TEST = "test their lids"
+    LOOK_OVER = "look them over"
+    SUSPECT = "suspect until each was looked at"
 
 
-def of_sisters(
-    batch: Batch,
-    container: Container,
-    found: date,
-    *,
-    dangerous: bool,
-    seal: bool = False,
-    opened_days: int | None = None,
-) -> Sisters:
-    """What it says of the others that a sign was found on `container` on a day.
+class Found(NamedTuple):
+    """How a container was when the sign was found: `opened` for how many days, None while sealed
+    (or still in progress); `life` how many days it keeps opened, None where none is published;
+    `pile`: pieces that lie loose and are drawn one by one."""
 
-    `dangerous`: the sign throws suspicion on a batch (or a container was discarded for one of
-    `DANGERS`). `seal`: it is a seal that failed. `opened_days`: how long it keeps once opened by
-    the published figure, None where none is.
-    """
-    if seal and _fresh(batch, found):
+    opened: int | None
+    life: int | None
+    pile: bool
+
+
+#: What lies loose in a crate, a sack or a string is culled piece by piece.
+PILED = frozenset({Method.CELLAR, Method.FRESH})
+_THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
+#: Signs that a lid never sealed, found while the jar may still be saved.
+_WITHIN_A_DAY = ("unsealed within a day",)
+
+
+def of_sisters(sign: Sign, found: Found) -> Sisters:
+    """What the sign says of the others."""
+    if sign.words.startswith(_WITHIN_A_DAY):
         return Sisters.TEST
-    if not dangerous:
-        return Sisters.FREE
-    if not is_closed(batch.method, batch.size):
-        return Sisters.CULL  # one piece of a pile, a crock or a crate
-    opened = opened_on(container)
-    if opened is None or opened + timedelta(days=opened_days or 0) >= found:
-        return Sisters.SUSPECT
-    return Sisters.CULL
+    if found.pile:
+        bad = sign.suspect_batch or sign.verdict in _THROWN
+        return Sisters.LOOK_OVER if bad else Sisters.NOTHING
+    if not sign.suspect_batch:
+        return Sisters.NOTHING
+    if found.opened is not None and found.life is not None and found.opened > found.life:
+        return Sisters.LOOK_OVER
+    return Sisters.SUSPECT
 
 
-def of_discard(
-    batch: Batch, container: Container, found: date, reason: Reason, opened_days: int | None = None
-) -> Sisters:
-    """The same for what was thrown away for a reason."""
-    return of_sisters(
-        batch,
-        container,
-        found,
-        dangerous=reason in DANGERS,
-        seal=reason is Reason.SEAL_FAILED,
-        opened_days=opened_days,
-    )
-
-
-def opened_on(container: Container) -> date | None:
-    """The last day on which it may first have been opened, None while it is closed. A day too late
-    only makes more of its sisters suspect."""
-    days = [turn.when.day for turn in container.turns if turn.state is State.OPEN]
-    return min(days, default=None)
-
-
-def _fresh(batch: Batch, found: date) -> bool:
-    return batch.made is not None and found <= batch.made + timedelta(days=SEAL_DAYS)
+def of_pile(verdict: Verdict, found: Found) -> Verdict:
+    """One bad piece is taken out; the rest wants a hand and is not thrown away for it."""
+    thrown = verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD)
+    return Verdict.NEEDS_CARE if found.pile and thrown else verdict

@@ -38,16 +38,26 @@ def log_lines(p: Pantry, code: str | None = None) -> list[tuple[str, str]]:
     return [(one.code, _text(one)) for one in entries(p, code)]
 
 
-def log_window(p: Pantry, start: int, stop: int, code: str = "") -> tuple[int, list[LogLine]]:
-    """How many acts there are, and those from `start` to before `stop`, oldest first."""
+def log_window(
+    p: Pantry, start: int, stop: int, code: str = "", *, text: str = ""
+) -> tuple[int, list[tuple[str, str]]]:
+    """How many lines the log has that hold every word of `text`, of one batch where a `code` is
+    given; and those from `start` up to `stop`, each with the lid code of its batch ("" for none).
+    The oldest line is line 0. Raises BadInput for a code that is not known."""
+    words = text.lower().split()
+    if words:
+        found = p.once(f"log {code}", lambda: log_lines(p, code or None))
+        held = [one for one in found if all(word in one[1].lower() for word in words)]
+        return len(held), held[max(start, 0) : max(stop, 0)]
     where, values = _about(p, code)
     with reading(p.path):
         total = p.store.db.execute(f"SELECT count(*) FROM log {where}", values).fetchone()[0]
-        window = f"{where} ORDER BY id LIMIT {max(0, stop - start)} OFFSET {max(0, start)}"
+        first, last = max(start, 0), max(stop, 0)
+        window = f"{where} ORDER BY id LIMIT {max(0, last - first)} OFFSET {first}"
         ids = [row[0] for row in p.store.db.execute(f"SELECT id FROM log {window}", values)]
         holes = ", ".join("?" * len(ids))
-        found = events_of.select(p.store.db, f"WHERE id IN ({holes})", ids)
-    return total, _lines(p, found)
+        events = events_of.select(p.store.db, f"WHERE id IN ({holes})", ids)
+    return total, [(one.code, _text(one)) for one in _lines(p, events)]
 
 
 def entries(p: Pantry, code: str | None = None) -> list[LogLine]:
@@ -72,7 +82,7 @@ def _lines(p: Pantry, events: Sequence[Event]) -> list[LogLine]:
 
 
 def _line(p: Pantry, event: Event, undone: bool) -> LogLine:
-    at = "" if event.at is None else f"{event.at // 60:02d}:{event.at % 60:02d}"
+    at = "" if event.at is None or event.at < 0 else f"{event.at // 60:02d}:{event.at % 60:02d}"
     day = event.day.isoformat()
     code = _code(p, event)
     return LogLine(event.id, day, at, event.did.value, code, describe(p, event), undone)
@@ -183,6 +193,7 @@ def _home(p: Pantry, payload: said.Household) -> str:
         "people": str(payload.people or ""),
         "units": payload.units or "",
         "meals a week": str(payload.meals or ""),
+        "advice": payload.advice or "",
     }
     return "household: " + ", ".join(f"{name} {value}" for name, value in told.items() if value)
 
@@ -193,13 +204,18 @@ def _table(p: Pantry, payload: said.Table) -> str:
     return f"{' to '.join(dict.fromkeys(days))}: {who}"
 
 
+def _how_long(payload: said.Outage) -> str:
+    unknown = payload.end and not payload.start
+    return "since nobody knows when" if unknown else f"of {round(payload.hours, 1):g} h"
+
+
 _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
     said.Reading: lambda p, one: f"read {one.temp_f:g} F in {_place(p, one)}",
     said.FoodAdded: lambda p, one: f"added the food {one.name}",
     said.RuleAdded: lambda p, one: f"added a rule for {one.food}, {one.method}",
     said.Substitutes: _stood_in,
     said.Dish: lambda p, one: f"{'kept' if one.takes else 'dropped'} the dish {one.name}",
-    said.Outage: lambda p, one: f"power cut of {round(one.hours, 1):g} h in {_place(p, one)}",
+    said.Outage: lambda p, one: f"power cut {_how_long(one)} in {_place(p, one)}",
     said.Count: _counted,
     said.PlaceAdded: lambda p, one: f"place {one.name} ({one.climate})",
     said.PlaceChanged: _changed,

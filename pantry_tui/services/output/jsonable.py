@@ -7,15 +7,8 @@ from enum import Enum
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from pantry_tui.services.rows import (
-        BatchView,
-        Done,
-        DueRow,
-        PutUp,
-        PutUpReading,
-        Shelf,
-        WeekView,
-    )
+    from pantry_tui.services.rows import BatchView, Done, PutUp, PutUpReading, WeekView
+    from pantry_tui.services.stock.rows import DueRow, Shelf
 
 
 def plain(value: Any) -> Any:
@@ -24,6 +17,8 @@ def plain(value: Any) -> Any:
         return value.isoformat()
     if isinstance(value, Enum):
         return value.value
+    if isinstance(value, tuple) and hasattr(value, "_fields"):
+        return {name: plain(one) for name, one in zip(value._fields, value, strict=True)}
     if isinstance(value, tuple | list):
         return [plain(one) for one in value]
     if isinstance(value, dict):

@@ -7,13 +7,14 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Protocol
 
+from pantry_tui.core.keeping.fitness import usable
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import DueRow, Shelf
-from pantry_tui.services.stock import tables
+from pantry_tui.services.stock.ready import ready
+from pantry_tui.services.stock.rows import DueRow, Shelf
 from pantry_tui.store import lines as table
-from pantry_tui.store.log import check
+from pantry_tui.store.check import check
 from pantry_tui.store.store import reading
 
 #: What stands over a part of the due list, in its order.
@@ -111,7 +112,7 @@ def lines(
     places in it. Raises BadInput for an unknown order or place."""
     if order not in ORDERS:
         raise BadInput(f"{order!r} is no order: one of {', '.join(ORDERS)}.")
-    tables.ready(p)
+    ready(p)
     where, values = _condition(p, text, place)
     with reading(p.path):
         ids = table.ids(p.store.db, where, f"{_UNDER[order]}, {_BY_DATE}", values)
@@ -120,7 +121,7 @@ def lines(
 
 def in_store(p: Pantry, *, text: str = "", place: str | None = None) -> int:
     """How many containers the same list stands for."""
-    tables.ready(p)
+    ready(p)
     where, values = _condition(p, text, place)
     with reading(p.path):
         return table.how_many(p.store.db, where, values)
@@ -128,7 +129,7 @@ def in_store(p: Pantry, *, text: str = "", place: str | None = None) -> int:
 
 def shelves(p: Pantry) -> list[Shelf]:
     """Every place in path order with how many containers it holds itself, its rows left out."""
-    tables.ready(p)
+    ready(p)
     with reading(p.path):
         count = dict(p.store.db.execute("SELECT place, sum(n) FROM lines GROUP BY place"))
     paths = p.place_paths()
@@ -183,7 +184,7 @@ def rows(p: Pantry, ids: Sequence[int] | None = None) -> list[DueRow]:
 
 def of_code(p: Pantry, code: str) -> list[DueRow]:
     """The rows of a lid code, by date."""
-    tables.ready(p)
+    ready(p)
     sql = "SELECT id FROM lines WHERE code = ? ORDER BY first_date, id"
     with reading(p.path):
         ids = [row[0] for row in p.store.db.execute(sql, (code,))]
@@ -197,7 +198,7 @@ def _by_date(line: table.Line, id_: int) -> tuple[str, str, int]:
 def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
     best_by = date.fromisoformat(line.best_by) if line.best_by else None
     discard_after = date.fromisoformat(line.discard_after) if line.discard_after else None
-    reasons = json.loads(line.reasons)
+    standing, *reasons = json.loads(line.reasons)
     word = SEVERITY[verdict]
     state = State(line.state)
     return DueRow(
@@ -212,12 +213,15 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
         best_by=best_by,
         discard_after=discard_after,
         days_left=days_left(best_by, discard_after, p.today),
-        reasons=tuple(reasons[min(step, len(reasons) - 1)]),
+        reasons=(*reasons[min(step, len(reasons) - 1)], *standing),
         size=" ".join(part for part in (line.amount, line.size) if part),
         amount=line.amount,
         reserved=line.reserved,
         head=_head(word, state),
         stamp=stamp(line),
+        discard_after_why=line.why_no_discard,
+        usable=usable(word, bool(line.harmless), state is State.IN_PROGRESS),
+        standing=tuple(standing),
     )
 
 

@@ -7,9 +7,10 @@ from collections.abc import Callable, Sequence
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import tables
+from pantry_tui.services.stock.ready import ready
 from pantry_tui.store.store import reading
 
 
@@ -102,10 +103,19 @@ def _batch_of_food(
 
 def standing_of_food(p: Pantry, name: str) -> list[Container]:
     """What is here of a food, by its name in the tables or the household's own."""
-    tables.ready(p)
-    sql = "SELECT DISTINCT batch FROM lines WHERE food = ?"
+    return _here(p, "food = ?", name)
+
+
+def standing_in(p: Pantry, place: str) -> list[Container]:
+    """What stands in a place itself, by its id."""
+    return [c for c in _here(p, "place = ?", place) if c.place == place]
+
+
+def _here(p: Pantry, where: str, value: str) -> list[Container]:
+    ready(p)
     with reading(p.path):
-        batches = [row[0] for row in p.store.db.execute(sql, (name,))]
+        rows = p.store.db.execute(f"SELECT DISTINCT batch FROM lines WHERE {where}", (value,))
+        batches = [row[0] for row in rows]
     found = (p.load(id_) for id_ in batches)
     return [c for one in found if one for c in one[1].values() if c.here]
 
@@ -113,3 +123,11 @@ def standing_of_food(p: Pantry, name: str) -> list[Container]:
 def name_of(p: Pantry, container: Container) -> str:
     """ "7C/3"."""
     return f"{p.stock.batches[container.batch].code}/{container.number}"
+
+
+def last_state(container: Container) -> State:
+    """Its state, or the one in which it left."""
+    if container.here:
+        return container.state
+    states = [turn.state for turn in container.turns if turn.state is not None]
+    return states[-1] if states else State.SEALED

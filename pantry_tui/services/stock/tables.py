@@ -13,15 +13,16 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from time import process_time
 
+from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log.fold import path_of
 from pantry_tui.core.model import DAY_MIN, Batch, Container, When
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import warmth
 from pantry_tui.store import lines as table
 from pantry_tui.store.lines import Line
-from pantry_tui.store.store import reading
 
 #: At most so many steps after the first does a ladder have.
 _STEPS = 4
@@ -36,11 +37,13 @@ class Ladder:
     (the first from the beginning), and its dates."""
 
     steps: tuple[tuple[str | None, Verdict, tuple[str, ...]], ...]
+    standing: tuple[str, ...]
     best_by: date | None
     discard_after: date | None
     why_no_discard: str
     harmless: bool
     again_at: int | None
+    hurried: bool
     facts_to: date
 
 
@@ -59,15 +62,17 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
     for day in sorted(days)[: _STEPS + 1]:
         judged = found.on(day)
         since = day.isoformat() if steps else None
-        steps.append((since, judged.verdict, (*judged.reasons, *judged.standing)))
+        steps.append((since, judged.verdict, judged.reasons))
     return Ladder(
         tuple(steps),
+        found.standing,
         found.best_by,
         found.discard_after,
         found.why_no_discard,
         found.harmless,
         found.again_at,
-        found.facts_to,
+        found.over_from is not None,
+        max(found.facts_to, found.now),  # a day before the one it was judged on is looked at anew
     )
 
 
@@ -101,6 +106,7 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
 
 def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) -> Line:
     first = group[0]
+    held = _had_it_held(p, first)
     flat: list[object] = [SEVERITY.index(found.steps[0][1])]
     for day, verdict, _ in found.steps[1:]:
         assert day is not None
@@ -127,6 +133,10 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         harmless=int(found.harmless),
         why_no_discard=found.why_no_discard,
         again_at=found.again_at,
+        hurried=int(found.hurried),
+        held_v=None if held is None else SEVERITY.index(held.verdict),
+        held_best=held.best_by.isoformat() if held and held.best_by else None,
+        held_discard=held.discard_after.isoformat() if held and held.discard_after else None,
         v0=flat[0],  # type: ignore[arg-type]
         d1=flat[1],  # type: ignore[arg-type]
         v1=flat[2],  # type: ignore[arg-type]
@@ -137,10 +147,24 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         d4=flat[7],  # type: ignore[arg-type]
         v4=flat[8],  # type: ignore[arg-type]
         suspect=int(bool(batch.suspect) and first.looked is None),
-        reasons=json.dumps([list(reasons) for _, _, reasons in found.steps], ensure_ascii=False),
+        reasons=_said(found.standing, *(reasons for _, _, reasons in found.steps)),
         words=_words(p, batch, first),
         facts_to=found.facts_to.isoformat(),
     )
+
+
+def _had_it_held(p: Pantry, container: Container) -> Judgement | None:
+    """The verdict, had its place been read at what it should hold; None where it was."""
+    place = p.places.get(container.place)
+    if place is None or warmth.in_range(place):
+        return None
+    judge = p.imagining(f"held {place.id}", lambda: warmth.had_it_held(p, place))
+    return judge.judge(container)
+
+
+def _said(standing: Sequence[str], *reasons: Sequence[str]) -> str:
+    """What is said beside any verdict, then the reasons of each step, as JSON."""
+    return json.dumps([list(standing), *map(list, reasons)], ensure_ascii=False)
 
 
 def _words(p: Pantry, batch: Batch, container: Container) -> str:
@@ -194,26 +218,17 @@ def _make(p: Pantry, batch: str) -> None:
     table.stood(db, batch, {turn.place for c in here for turn in c.turns if turn.place})
 
 
-def ready(p: Pantry) -> None:
-    """Before anything is read off the tables: what is marked is judged, and what lies in them is
-    as it was written. Cheap when nothing has changed."""
-    p.settle()
-    key = (p.store.version(), p.today)
-    if p.ready_for == key:
-        return
-    if not p.store.writing:
-        p.catch_up()
-    with reading(p.path):
-        db = p.store.db
-        db.execute("DROP TABLE IF EXISTS temp.lines")
-        _mark_run_out(p)
-        if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
-            _freshen(p)
-        if not table.whole(db):
-            _all_again(p)
-        if p.today.isoformat() < table.facts_to(db):
-            _as_it_was(p)
-    p.ready_for = (p.store.version(), p.today)
+def put_right(p: Pantry) -> None:
+    """What is marked is judged, and what is not as it was written is made again."""
+    db = p.store.db
+    db.execute("DROP TABLE IF EXISTS temp.lines")
+    _mark_run_out(p)
+    if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
+        _freshen(p)
+    if not table.whole(db):
+        _all_again(p)
+    if p.today.isoformat() < table.facts_to(db):
+        _as_it_was(p)
 
 
 def _mark_run_out(p: Pantry) -> None:
@@ -257,7 +272,7 @@ def _some(p: Pantry) -> bool:
         db.execute("DELETE FROM marked WHERE what LIKE 'place:%'")
         waiting = [row[0] for row in db.execute("SELECT what FROM marked")]
         if len(waiting) > 200:
-            p.load_all()
+            p.stock.load_all()
         begun, done = process_time(), []
         for what in waiting:
             _make(p, what.removeprefix("batch:"))
@@ -302,7 +317,6 @@ def _today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line
     number = int(line.numbers.split()[0])
     container = next(c for c in containers.values() if c.number == number)
     judged = p.judge(container)
-    reasons = [*judged.reasons, *judged.standing]
     return line._replace(
         v0=SEVERITY.index(judged.verdict),
         d1=None,
@@ -313,7 +327,7 @@ def _today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line
         v3=None,
         d4=None,
         v4=None,
-        reasons=json.dumps([reasons], ensure_ascii=False),
+        reasons=_said(judged.standing, judged.reasons),
         best_by=judged.best_by.isoformat() if judged.best_by else None,
         discard_after=judged.discard_after.isoformat() if judged.discard_after else None,
         why_no_discard=judged.why_no_discard,

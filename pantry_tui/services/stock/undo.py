@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.booking import take_back
 from pantry_tui.services.books.logbook import describe
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
@@ -40,7 +41,7 @@ def undo(p: Pantry, event: str | None = None, *, expect: str = "") -> Done:
     _refuse_if_rested_on(p, group)
     words = say(p, last)
     p.book(said.Undo(tuple(one.id for one in group)))
-    p.touch(group)
+    take_back(p, group)
     return Done(f"Took back: {words}.")
 
 
@@ -53,7 +54,7 @@ def redo(p: Pantry) -> Done:
     ids = spent.payload.events
     group = [one for id_ in ids if (one := _event(p, id_)) is not None]
     p.book(said.Redo(spent.id, ids))
-    p.touch(group)
+    take_back(p, group)
     return Done(f"Brought back: {say(p, group[-1])}.")
 
 

@@ -3,26 +3,18 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Collection, Iterable
+from typing import TYPE_CHECKING
 
-from pantry_tui.core import dates
-from pantry_tui.core.keeping.explain import chain
-from pantry_tui.core.keeping.rules import Rule
-from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.outage import OutageRule
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
-from pantry_tui.services.books.logbook import log
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import BatchView, DueRow, Shelf
-from pantry_tui.services.stock import tables
 from pantry_tui.services.stock.lines import inside, lines, of_code, rows
-from pantry_tui.services.stock.pick import batch_named, name_of
+from pantry_tui.services.stock.ready import ready
+from pantry_tui.services.stock.rows import DueRow, Shelf
 
-#: The pointer that stands wherever food is judged unfit.
-HELP = (
-    "Never taste to find out. Ask your local food-safety authority; if anyone feels ill, "
-    "get medical help at once."
-)
+if TYPE_CHECKING:
+    from pantry_tui.core.model import Batch
 
 
 def rows_of(p: Pantry, batch: Batch) -> list[DueRow]:
@@ -32,6 +24,8 @@ def rows_of(p: Pantry, batch: Batch) -> list[DueRow]:
 
 def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:
     """How many containers pass a date in each of the months ahead: ("Jan 2027", 14)."""
+    from pantry_tui.core import dates
+
     first = p.today.replace(day=1)
     names = [dates.add(first, n, "months") for n in range(ahead)]
     found = dict.fromkeys(names, 0)
@@ -62,7 +56,7 @@ def everything(p: Pantry) -> list[DueRow]:
     """All that stands, by date; reckoned once for each state of the log and each day."""
 
     def find() -> list[DueRow]:
-        tables.ready(p)
+        ready(p)
         return rows(p)
 
     return list(p.once("rows", find))
@@ -102,76 +96,18 @@ def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
     """The short cautions for a batch, where the decision is taken."""
     found = []
     if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
-        found.append(HELP)
+        found.append(CAUTION)
     canned = batch.method in (Method.BOILING_WATER, Method.PRESSURE)
     if canned:
         found.append(
             "Only for jars from a tested process with the seal still tight; a bulging, leaking "
-            "or spurting jar stays shut and goes."
+            "or spurting jar is not opened: discard it closed, in two bags."
         )
     if batch.method is Method.PRESSURE and batch.food.acidity is Acidity.LOW_ACID:
         found.append("Where the process is in doubt, do not open it: ask before you eat.")
     if batch.method is Method.IN_OIL:
         found.append("In oil: refrigerator only and days only; botulism gives no smell.")
     return tuple(found)
-
-
-def show(p: Pantry, code: str) -> BatchView:
-    """One batch with its containers, dates, why, sources and history. Raises BadInput."""
-    batch = batch_named(p, code)
-    containers = p.containers_of(batch)
-    found = tuple(rows_of(p, batch))
-    cited: dict[str, None] = {}
-    for c in containers:
-        if c.here:
-            for rule in p.judge(c).rules:
-                cited[f"{p.cite(rule)}: {said_by(rule)}"] = None
-    gone = tuple(
-        f"{name_of(p, c)} {c.fate} {dates.say(c.ended) if c.ended else ''}".strip()
-        for c in containers
-        if not c.here
-    )
-    return BatchView(
-        code=batch.code,
-        food=batch.food.name,
-        group=batch.food.group.value,
-        acidity=batch.food.acidity.value,
-        method=batch.method,
-        made=batch.made,
-        process=batch.process,
-        note=batch.note,
-        rows=found,
-        gone=gone,
-        sources=tuple(cited),
-        cautions=cautions(batch, [row.verdict for row in found]),
-        history=tuple(log(p, batch.code)),
-        chain=tuple(_chains(p, batch, found)),
-        tasted=tuple(f"{dates.say(one.day)}: {one}" for one in batch.rated),
-    )
-
-
-def said_by(rule: Rule | OutageRule) -> str:
-    """What a rule says, in our words."""
-    return rule.wording if isinstance(rule, Rule) else rule.note
-
-
-def _chains(
-    p: Pantry, batch: Batch, rows: Iterable[DueRow]
-) -> Iterator[tuple[str, tuple[str, ...]]]:
-    """Every step behind the dates of each row, with its source."""
-    by_name = {name_of(p, c): c for c in p.containers_of(batch)}
-    paths = p.place_paths()
-    for row in rows:
-        steps = chain(
-            batch,
-            by_name[row.container_ids[0]],
-            p.places,
-            p.book_of_rules,
-            p.clock.now,
-            lambda id_: paths.get(id_, "?"),
-            p.cite,
-        )
-        yield row.container_ids[0], tuple(steps)
 
 
 def worst(rows: Iterable[DueRow]) -> Verdict | None:

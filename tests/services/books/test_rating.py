@@ -17,7 +17,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.week import week
 from pantry_tui.services.plan.wishes import pin
-from pantry_tui.services.stock import act, reserve, undo, view
+from pantry_tui.services.stock import act, one_batch, reserve, undo, view
 from pantry_tui.services.stock import count as rounds
 
 TODAY = date(2026, 11, 25)
@@ -44,7 +44,7 @@ def kept(p: Pantry) -> list[str]:
 def test_a_taste_stands_in_the_batch_the_log_the_search_and_the_year(p: Pantry, code: str) -> None:
     taste(p, code, "change", "less sugar")
     taste(p, code, "not-again", "too soft")
-    shown = view.show(p, code)
+    shown = one_batch.show(p, code)
     assert [line.split(": ", 1)[1] for line in shown.tasted] == [
         "change: less sugar",
         "not again: too soft",
@@ -66,7 +66,7 @@ def test_a_batch_is_tasted_when_it_is_eaten_up_and_odd_words_are_refused(
 ) -> None:
     act.use(p, code, "4")
     taste(p, f"{code}/2", "again")
-    assert view.show(p, code).tasted
+    assert one_batch.show(p, code).tasted
     assert split(["Not", "again", "too", "sweet"]) == ("Not again", "too sweet")
     with pytest.raises(BadInput, match="again, not-again, change"):
         taste(p, code, "lovely")

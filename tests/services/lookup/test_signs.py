@@ -14,7 +14,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.stock import act, places, undo, view
+from pantry_tui.services.stock import act, one_batch, places, undo
 
 TODAY = date(2026, 11, 25)
 
@@ -37,7 +37,7 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
 
 
 def verdicts(p: Pantry, code: str) -> dict[str, Verdict]:
-    return {name: row.verdict for row in view.show(p, code).rows for name in row.container_ids}
+    return {name: row.verdict for row in one_batch.show(p, code).rows for name in row.container_ids}
 
 
 def test_one_bad_jar_marks_its_batch_wherever_it_stands(p: Pantry) -> None:
@@ -97,9 +97,9 @@ def test_recall_names_those_given_away(p: Pantry) -> None:
 
 
 def test_a_harmless_sign_changes_nothing_and_says_so(p: Pantry) -> None:
-    before = view.show(p, "3A").rows[0]
+    before = one_batch.show(p, "3A").rows[0]
     said = signs.mark(p, "3A", "flat white film (kahm)")
-    after = view.show(p, "3A").rows[0]
+    after = one_batch.show(p, "3A").rows[0]
     assert said.verdict is Verdict.SOUND
     assert any("Skim" in step for step in said.do)
     assert (after.verdict, after.best_by) == (before.verdict, before.best_by)
@@ -109,7 +109,7 @@ def test_a_harmless_sign_changes_nothing_and_says_so(p: Pantry) -> None:
 def test_a_sign_never_makes_a_verdict_better(p: Pantry) -> None:
     signs.mark(p, "3A", "rotten or putrid smell")
     signs.mark(p, "3A", "soft kraut, clean sour smell")
-    assert view.show(p, "3A").rows[0].verdict is Verdict.DISCARD
+    assert one_batch.show(p, "3A").rows[0].verdict is Verdict.DISCARD
 
 
 @pytest.mark.parametrize(

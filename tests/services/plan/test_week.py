@@ -6,11 +6,12 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Batch
 from pantry_tui.core.plan.appetite import FOOD_CEILING
 from pantry_tui.core.words import Group, State, Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, dishes, wishes
@@ -124,10 +125,12 @@ def test_what_cannot_be_thawed_in_time_is_not_proposed(p: Pantry) -> None:
     code = next(
         row.code for row in view.due(p) if row.food == "ground beef" and row.state is State.THAWED
     )
-    p.today = view.show(p, code).rows[0].discard_after or p.today
-    act.move(p, f"{code}/1", "chest freezer")  # refrozen: its date stays, and that is today
+    act.move(p, f"{code}/1", "chest freezer")  # refrozen: its date stays, and that is tomorrow
+    (row,) = [row for row in view.due(p) if f"{code}/1" in row.container_ids]
     for take in weeks.week(p).take:
-        assert f"{code}/1" not in take.containers
+        if f"{code}/1" in take.containers:
+            assert row.discard_after is not None
+            assert take.day <= row.discard_after
 
 
 def test_an_old_week_makes_room_for_a_new_one(p: Pantry) -> None:
@@ -201,6 +204,8 @@ def test_nothing_is_put_where_it_cannot_be_eaten(p: Pantry) -> None:
 
 
 def test_unknown_comes_only_when_asked_for(p: Pantry) -> None:
+    line = "3 bottles cider, alcohol ferment, larder, 2026-09-01"
+    act.ready(p, putup.put_up(p, putup.read(p, line)).code)
     unknown = {
         n for row in view.due(p) if row.verdict is Verdict.UNKNOWN for n in row.container_ids
     }

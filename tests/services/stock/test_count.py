@@ -12,7 +12,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, places, undo, view
+from pantry_tui.services.stock import act, one_batch, places, undo, view
 from pantry_tui.services.stock import count as rounds
 
 TODAY = date(2026, 11, 25)
@@ -57,7 +57,7 @@ def test_differences_are_booked_by_their_kind(p: Pantry) -> None:
     rounds.finish(p, cellar)
     assert len(p.events) == before + 1, "one transaction"
     assert counts(p) == {"2A": 3, "4A": 4}
-    assert any("unrecorded use" in one for one in view.show(p, "2A").gone)
+    assert any("unrecorded use" in one for one in one_batch.show(p, "2A").gone)
     assert rounds.draft(p, cellar).seen == {}
     undo.undo(p)
     assert counts(p) == {"2A": 4, "3A": 3, "4A": 2}
@@ -70,7 +70,7 @@ def test_what_was_missing_comes_back_when_it_is_found(p: Pantry) -> None:
     assert counts(p)["2A"] == 2
     rounds.from_counts(p, shelf, {"2A": 5})
     rounds.finish(p, shelf)
-    names = {name for row in view.show(p, "2A").rows for name in row.container_ids}
+    names = {name for row in one_batch.show(p, "2A").rows for name in row.container_ids}
     assert names == {"2A/1", "2A/2", "2A/3", "2A/4", "2A/5"}, "two back, one never recorded"
 
 
@@ -81,7 +81,7 @@ def test_one_batch_found_in_two_places_gets_numbers_of_its_own(p: Pantry) -> Non
         if line.code == "2A":
             rounds.count(p, cellar, line.key, line.expected + 2)
     rounds.finish(p, cellar)
-    names = [name for row in view.show(p, "2A").rows for name in row.container_ids]
+    names = [name for row in one_batch.show(p, "2A").rows for name in row.container_ids]
     assert sorted(names) == [f"2A/{n}" for n in range(1, 9)]
     assert counts(p)["2A"] == 8
 

@@ -11,8 +11,8 @@ import pytest
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.rows import DueRow
-from pantry_tui.services.stock import act, places, view
+from pantry_tui.services.stock import act, one_batch, places, view
+from pantry_tui.services.stock.rows import DueRow
 
 TODAY = date(2026, 11, 25)
 
@@ -32,7 +32,7 @@ def up(p: Pantry, line: str) -> str:
 
 
 def only(p: Pantry, code: str) -> DueRow:
-    (row,) = view.show(p, code).rows
+    (row,) = one_batch.show(p, code).rows
     return row
 
 
@@ -102,11 +102,11 @@ def test_a_tested_process_stands_and_an_unrecorded_one_is_said(p: Pantry) -> Non
 
 def test_the_chain_of_a_doubtful_batch_names_no_shelf_date(p: Pantry) -> None:
     code = up(p, f"{BEANS}, minutes=10 psi=11 canner=dial")
-    chain = str(view.show(p, code).chain)
+    chain = str(one_batch.show(p, code).chain)
     assert "Process:" in chain
     assert "published, so until" not in chain
     act.move(p, code, "fridge")
-    assert "Safety:" in str(view.show(p, code).chain), "what the cold allows is shown"
+    assert "Safety:" in str(one_batch.show(p, code).chain), "what the cold allows is shown"
 
 
 @pytest.mark.parametrize(
@@ -127,4 +127,4 @@ def test_a_sealed_jar_of_over_two_years_carries_a_word_of_caution(
     assert any("Over two years" in one for one in row.reasons) is said
     if said:
         p.today -= timedelta(days=1)
-        assert not any("Over two years" in one for one in view.due(p)[0].reasons)
+        assert not any("Over two years" in one for one in view.due(p)[0].reasons), "24 months"

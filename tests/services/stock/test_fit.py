@@ -14,7 +14,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock import act, places, view
+from pantry_tui.services.stock import act, one_batch, places
 
 TODAY = date(2026, 11, 25)
 
@@ -96,4 +96,4 @@ def test_one_container_is_not_several(p: Pantry) -> None:
         act.missing(p, "2A", 0)
     with pytest.raises(BadInput):
         act.discard(p, "2A", 0, why="broken")
-    assert all(row.state is not State.GONE for row in view.show(p, "2A").rows)
+    assert all(row.state is not State.GONE for row in one_batch.show(p, "2A").rows)

@@ -1,0 +1,134 @@
+"""Verdicts on what is in store, and on what might be: equal histories are assessed once."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from datetime import date
+from typing import TYPE_CHECKING
+
+from pantry_tui.core.keeping.exposure import as_if, imagined
+from pantry_tui.core.keeping.ladder import Assessment, Judgement
+from pantry_tui.core.keeping.limits import assess
+from pantry_tui.core.keeping.rules import Rulebook
+from pantry_tui.core.log.own import rule_of
+from pantry_tui.core.model import Batch, Container, Place, Turn, When
+from pantry_tui.core.words import Climate, State
+
+if TYPE_CHECKING:
+    from pantry_tui.services.pantry import Pantry
+
+
+class Judging:
+    """The judge of a household: its rules, its places, and what it has said already."""
+
+    def __init__(self, p: Pantry) -> None:
+        self._p = p
+        self._book: Rulebook | None = None
+        self.anew()
+
+    def anew(self, *, rules: bool = False) -> None:
+        """A place has changed, or with `rules` what every verdict rests on."""
+        self.real = Judge(self)
+        self._imagined: dict[str, Judge] = {}
+        if rules:
+            self._book = None
+
+    @property
+    def book(self) -> Rulebook:
+        """Everything published, and what the household added."""
+        if self._book is None:
+            home = self._p.home
+            own = tuple(rule_of(added, id_) for id_, added in home.rules)
+            strict = home.advice == "strictest"
+            self._book = self._p.tables.book
+            if own or strict:
+                self._book = replace(self._book, own=own, strict=strict)
+        return self._book
+
+    @property
+    def p(self) -> Pantry:
+        return self._p
+
+    def imagining(self, name: str, places: Callable[[], Mapping[str, Place]]) -> Judge:
+        """A judge of the same stock in places that are only thought of, kept under a name until a
+        place or a rule changes."""
+        if name not in self._imagined:
+            self._imagined[name] = Judge(self, places())
+        return self._imagined[name]
+
+    def of(
+        self,
+        batch: Batch,
+        container: Container,
+        now: When,
+        places: Mapping[str, Place] | None = None,
+    ) -> Assessment:
+        """Of a batch, container or places as they might be; nothing is kept."""
+        where = self._p.places if places is None else places
+        return assess(batch, container, where, self.book, now)
+
+    def as_if(self, container: Container, *turns: Turn) -> Judgement:
+        """The verdict today if that had also happened; nothing is kept."""
+        return self.assess_as(container, *turns).on(self._p.today)
+
+    def assess_as(self, container: Container, *turns: Turn) -> Assessment:
+        """All that could be said of it then."""
+        for turn in turns:
+            container = as_if(container, turn)
+        batch = self._p.stock.batches[container.batch]
+        return self.of(batch, container, self._p.clock.now)
+
+    def there(self, container: Container, climate: Climate, state: State) -> Judgement:
+        """The verdict today if it now stood in a place of that climate, in that state."""
+        there = imagined(climate)
+        now = self._p.clock.now
+        how = "done" if state is State.THAWED else ""  # its days to thaw are planned apart
+        moved = as_if(container, Turn(now, "", there.id, state, how))
+        batch = self._p.stock.batches[container.batch]
+        return self.of(batch, moved, now, {**self._p.places, there.id: there}).on(self._p.today)
+
+
+class Judge:
+    """Assesses containers of a household, equal histories once."""
+
+    def __init__(self, judging: Judging, places: Mapping[str, Place] | None = None) -> None:
+        self._judging, self._places = judging, places
+        self._known: dict[tuple[object, ...], Assessment] = {}
+
+    @property
+    def places(self) -> Mapping[str, Place]:
+        """Where things stand for it."""
+        return self._judging.p.places if self._places is None else self._places
+
+    def assess(self, container: Container) -> Assessment:
+        """All that can be said of a container now."""
+        p = self._judging.p
+        batch = p.stock.batches[container.batch]
+        key = (
+            batch.id,
+            batch.suspect,
+            batch.made,
+            batch.doubt,
+            batch.process,
+            batch.size,
+            tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
+            container.signs,
+            container.looked,
+            container.left,
+            container.first,
+            p.today,
+        )
+        found = self._known.get(key)
+        if found is None:
+            found = self._judging.of(batch, container, p.clock.now, self._places)
+            self._known[key] = found
+        return found
+
+    def judge(self, container: Container) -> Judgement:
+        """The verdict today."""
+        return self.assess(container).on(self._judging.p.today)
+
+    def judge_on(self, container: Container, day: date) -> Judgement:
+        """The verdict on a day, today or later, if nothing else happens."""
+        return self.assess(container).on(day)

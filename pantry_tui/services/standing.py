@@ -1,0 +1,133 @@
+"""What the log leaves: batches and containers, each folded when it is looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any
+
+from pantry_tui.core.log.events import Event, standing
+from pantry_tui.core.log.fold import fold_batch
+from pantry_tui.core.log.payloads import batch_of, touches
+from pantry_tui.core.model import Batch, Container, Place
+from pantry_tui.store import log
+from pantry_tui.store.store import reading
+
+if TYPE_CHECKING:
+    from pantry_tui.services.pantry import Pantry
+
+#: A batch with its containers by id; None where its put-up was taken back.
+Held = tuple[Batch, dict[str, Container]] | None
+
+
+class _Batches(Mapping[str, Batch]):
+    """All batches by id; one that is looked at is folded then."""
+
+    def __init__(self, held: Stock) -> None:
+        self._held = held
+
+    def __getitem__(self, id_: str) -> Batch:
+        found = self._held.load(id_)
+        if found is None:
+            raise KeyError(id_)
+        return found[0]
+
+    def __iter__(self) -> Iterator[str]:
+        self._held.load_all()
+        return (id_ for id_, found in self._held.loaded.items() if found is not None)
+
+    def __len__(self) -> int:
+        return sum(1 for _ in self)
+
+
+class _Containers(Mapping[str, Container]):
+    """All containers by id."""
+
+    def __init__(self, held: Stock) -> None:
+        self._held = held
+
+    def __getitem__(self, id_: str) -> Container:
+        found = self._held.load(batch_of(id_))
+        if found is None or id_ not in found[1]:
+            raise KeyError(id_)
+        return found[1][id_]
+
+    def __iter__(self) -> Iterator[str]:
+        self._held.load_all()
+        return (id_ for found in self._held.loaded.values() if found for id_ in found[1])
+
+    def __len__(self) -> int:
+        return sum(1 for _ in self)
+
+    def values(self) -> Any:
+        self._held.load_all()
+        return [one for found in self._held.loaded.values() if found for one in found[1].values()]
+
+
+class Stock:
+    """Everything in store, read as it is looked at; `forget` what another window changed."""
+
+    def __init__(self, p: Pantry) -> None:
+        self._p = p
+        self.loaded: dict[str, Held] = {}
+        self._whole = False
+        self._stale: set[str] = set()  # to be read again although the whole was read
+        self.batches: Mapping[str, Batch] = _Batches(self)
+        self.containers: Mapping[str, Container] = _Containers(self)
+
+    @property
+    def places(self) -> Mapping[str, Place]:
+        return self._p.places
+
+    def all(self) -> tuple[dict[str, Place], dict[str, Batch], dict[str, Container]]:
+        """Everything, as it is now."""
+        return dict(self.places), dict(self.batches), dict(self.containers)
+
+    def forget(self) -> None:
+        self.loaded.clear()
+        self._stale.clear()
+        self._whole = False
+
+    def changed(self, batches: Sequence[str]) -> None:
+        """These are read again when they are looked at."""
+        for id_ in batches:
+            self.loaded.pop(id_, None)
+        self._stale.update(batches)
+
+    def load(self, id_: str) -> Held:
+        """A batch and its containers by id, None when there is none."""
+        if id_ not in self.loaded:
+            if self._whole and id_ not in self._stale:
+                return None
+            with reading(self._p.path):
+                self._take(id_, standing(log.of_batch(self._p.store.db, id_)))
+            self._stale.discard(id_)
+        return self.loaded[id_]
+
+    def load_all(self) -> None:
+        """Every batch, each event of the log read once."""
+        if not self._whole:
+            of: dict[str, list[Event]] = {}
+            for event in self._p.standing:
+                for batch in touches(event.payload):
+                    of.setdefault(batch, []).append(event)
+            with reading(self._p.path):
+                for id_, events in of.items():
+                    if id_ not in self.loaded:
+                        self._take(id_, events)
+            self._whole = True
+            self._stale.clear()
+        for id_ in tuple(self._stale):
+            self.load(id_)
+
+    def _take(self, id_: str, events: Sequence[Event]) -> None:
+        found = fold_batch(id_, events)
+        if found is None:
+            self.loaded[id_] = None
+            return
+        batch = found[0]
+        # Food facts come from the tables of today where the food is known, so that a corrected
+        # table row corrects old batches too.
+        facts = self._p.tables.facts(batch.food.name) if batch.food.known else None
+        batch = replace(batch, food=facts) if facts is not None else batch
+        self.loaded[id_] = batch, {one.id: one for one in found[1]}

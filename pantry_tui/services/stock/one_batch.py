@@ -1,0 +1,75 @@
+"""One batch whole: its containers, dates, every step behind them, sources and history."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.explain import chain
+from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.outage import OutageRule
+from pantry_tui.services.books.logbook import log
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import BatchView
+from pantry_tui.services.stock.pick import batch_named, name_of
+from pantry_tui.services.stock.rows import DueRow
+from pantry_tui.services.stock.view import cautions, rows_of
+
+
+def show(p: Pantry, code: str) -> BatchView:
+    """One batch with its containers, dates, why, sources and history. Raises BadInput."""
+    batch = batch_named(p, code)
+    containers = p.containers_of(batch)
+    found = tuple(rows_of(p, batch))
+    cited: dict[str, None] = {}
+    for c in containers:
+        if c.here:
+            for rule in p.judge(c).rules:
+                cited[f"{p.cite(rule)}: {said_by(rule)}"] = None
+    gone = tuple(
+        f"{name_of(p, c)} {c.fate} {dates.say(c.ended) if c.ended else ''}".strip()
+        for c in containers
+        if not c.here
+    )
+    return BatchView(
+        code=batch.code,
+        food=batch.food.name,
+        group=batch.food.group.value,
+        acidity=batch.food.acidity.value,
+        method=batch.method,
+        made=batch.made,
+        process=batch.process,
+        note=batch.note,
+        rows=found,
+        gone=gone,
+        sources=tuple(cited),
+        cautions=cautions(batch, [row.verdict for row in found]),
+        history=tuple(log(p, batch.code)),
+        chain=tuple(_chains(p, batch, found)),
+        tasted=tuple(f"{dates.say(one.day)}: {one}" for one in batch.rated),
+    )
+
+
+def said_by(rule: Rule | OutageRule) -> str:
+    """What a rule says, in our words."""
+    return rule.wording if isinstance(rule, Rule) else rule.note
+
+
+def _chains(
+    p: Pantry, batch: Batch, rows: Iterable[DueRow]
+) -> Iterator[tuple[str, tuple[str, ...]]]:
+    """Every step behind the dates of each row, with its source."""
+    by_name = {name_of(p, c): c for c in p.containers_of(batch)}
+    paths = p.place_paths()
+    for row in rows:
+        steps = chain(
+            batch,
+            by_name[row.container_ids[0]],
+            p.places,
+            p.book_of_rules,
+            p.clock.now,
+            lambda id_: paths.get(id_, "?"),
+            p.cite,
+        )
+        yield row.container_ids[0], tuple(steps)

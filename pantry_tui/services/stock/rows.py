@@ -1,0 +1,68 @@
+"""Lines of stock as lists show them. Light, since every start makes them."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+from pantry_tui.core.words import State
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from pantry_tui.core.words import Method, Verdict
+
+
+class DueRow(NamedTuple):
+    """Equal containers of one batch in one place and state, judged once."""
+
+    code: str
+    container_ids: tuple[str, ...]  # "7C/1", what a person types
+    food: str
+    method: Method
+    place: str  # full path
+    count: int  # type: ignore[assignment] # the word of the contract; no tuple counts here
+    state: State
+    verdict: Verdict
+    best_by: date | None
+    discard_after: date | None
+    days_left: int | None  # to the earlier of the two dates that still lies ahead, else past it
+    reasons: tuple[str, ...]
+    size: str = ""
+    amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
+    reserved: str = ""  # kept apart, for a gift or for whom
+    head: str = ""  # the part of the due list it belongs to
+    stamp: str = ""  # what a screen saw of it (services.stock.lines.stamp)
+    discard_after_why: str = ""  # why there is no discard_after
+    usable: bool = True  # fit to be offered at table
+    standing: tuple[str, ...] = ()  # said beside any verdict; the last of `reasons` too
+
+    @property
+    def good_until(self) -> date | None:
+        """The best-by date as a person may read it: none where the food must go before it, since
+        a later date beside an earlier one invites eating."""
+        if self.best_by and self.discard_after and self.discard_after < self.best_by:
+            return None
+        return self.best_by
+
+    @property
+    def aside(self) -> str:
+        """ "for gift", "for Aunt Sunniva", or nothing."""
+        return f"for {self.reserved}" if self.reserved else ""
+
+    @property
+    def remark(self) -> str:
+        """What stands behind the food's name: " (open)", " (for gift)", or nothing."""
+        state = "" if self.state is State.SEALED else self.state.value
+        said = ", ".join(filter(None, (state, self.aside)))
+        return f" ({said})" if said else ""
+
+
+class Shelf(NamedTuple):
+    """One place, in shelf order, with what stands in it."""
+
+    path: str
+    climate: str
+    temperature_f: float
+    capacity: int | None
+    count: int  # type: ignore[assignment] # the word of the contract; no tuple counts here
+    rows: tuple[DueRow, ...]
