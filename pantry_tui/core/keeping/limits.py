@@ -3,7 +3,7 @@
 `assess` does all the work once, from all that happened to a container and its places up to `now`;
 what it gives is a ladder of days, from which `on` reads the verdict of a day by comparing dates.
 
-Laws, tested over random histories (tests/core/keeping):
+Laws, tested over random histories (tests/judging):
 
 * nothing that happens later moves `discard_after` later, and opening, thawing, moving and filling
   never lengthen it; cooler never lengthens it;

@@ -1,4 +1,4 @@
-"""Doing: use, open, thaw, finish, move, give, lose, discard, undo. Each books one transaction."""
+"""Doing: use, open, thaw, finish, move, give, lose, discard. Each books one transaction."""
 
 from __future__ import annotations
 
