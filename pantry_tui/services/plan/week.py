@@ -15,6 +15,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Menu, Pick, Why
 from pantry_tui.core.plan.week import plan
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
@@ -242,6 +243,7 @@ def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> WeekView:
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(c.here and fit(p, c) for c in p.stock.containers.values()),
+        cautions=(CAUTION,),
     )
 
 
@@ -264,10 +266,13 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
         batch = p.stock.batches[id_]
         few = len(several) <= _NAMED
         names = ", ".join(_names(p, several)) if few else f"{len(several)} of {batch.code}"
-        yield (
-            f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has no "
-            "room for it in time: eat it all the same, give it away or ask somebody in."
-        )
+        if last <= p.today:
+            yield f"{names} {batch.food.name}: this is the last safe day, eat today or discard."
+        else:
+            yield (
+                f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has "
+                "no room for it in time: eat it all the same, or discard it after that day."
+            )
 
 
 def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
@@ -324,6 +329,6 @@ def _why(entry: Entry) -> Iterable[str]:
         yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
     if entry.spare >= 1:
         yield (
-            f"About {entry.spare:.0f} servings are more than you can eat before it must go: "
-            "share it on the first day."
+            f"About {entry.spare:.0f} servings are more than you can eat by its last safe day: "
+            "share them on the first day."
         )

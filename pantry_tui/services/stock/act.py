@@ -47,7 +47,9 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
             said_of[theirs.id] = f"{what} {why}: take that one first next time."
         elif older:
             why = f"is {taken.state}" if taken.state is State.OPEN else "falls due first"
-            said_of[theirs.id] = f"{what} is older, but this one {why}, so it rightly goes first."
+            said_of[theirs.id] = (
+                f"{what} is older, but this one {why}: it is rightly first."
+            )
     return tuple(said_of.values())[:2]
 
 
