@@ -186,9 +186,16 @@ def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
 
 
 def _left(p: Pantry, entry: Entry) -> list[Container]:
-    """Its containers that are still here and fit to eat."""
+    """Its containers that are still here and fit to eat on its next day."""
     found = (p.stock.containers.get(id_) for id_ in entry.containers)
-    return [c for c in found if c is not None and c.here and p.judge(c).verdict not in UNFIT]
+    day = next(iter(days_ahead(p, entry)), p.today)
+    return [c for c in found if c is not None and c.here and _fit_on(p, c, day)]
+
+
+def _fit_on(p: Pantry, container: Container, day: date) -> bool:
+    """Whether it is fit today and its date has not passed on that day."""
+    last = p.judge(container).discard_after
+    return fit(p, container) and (last is None or max(day, p.today) <= last)
 
 
 def _names(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
@@ -239,12 +246,32 @@ def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> WeekView:
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
         accepted=draft.plan is not None,
-        notes=tuple(_at_risk(p, draft, entries)),
+        notes=(*_dropped(p, draft, entries), *_at_risk(p, draft, entries)),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(c.here and fit(p, c) for c in p.stock.containers.values()),
         cautions=(CAUTION,),
     )
+
+
+def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
+    """What was put on a day, or accepted, and is left out since it is not fit: with the reason."""
+    planned = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
+    asked = {id_: day or draft.end for id_, day in draft.wishes.pins} | (
+        planned if draft.plan is not None else {}
+    )
+    for id_, day in asked.items():
+        container = p.stock.containers.get(id_)
+        if container is None or not container.here or _fit_on(p, container, day):
+            continue
+        judged = p.judge(container)
+        why = judged.reasons[0] if judged.reasons else ""
+        name = f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"
+        if judged.usable and judged.discard_after is not None:
+            said = f"its last safe day is {dates.say(judged.discard_after)}"
+        else:
+            said = f"it is {judged.verdict}"
+        yield f"{name} is left out of the week: {said}. {why}".strip()
 
 
 def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
@@ -301,7 +328,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         thaw_by=entry.thaw_by,
         reasons=(*why, *p.judge(first).reasons[:1]),
         containers=_names(p, left),
-        days=entry.days,
+        days=tuple(day for day in entry.days if _fit_on(p, first, day)),
         amount=entry.amount,
         dish=entry.dish,
         why=why,
