@@ -47,7 +47,7 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
             said_of[theirs.id] = f"{what} {why}: take that one first next time."
         elif older:
             why = f"is {taken.state}" if taken.state is State.OPEN else "falls due first"
-            said_of[theirs.id] = f"{what} is older, but this one {why}, so it rightly goes first."
+            said_of[theirs.id] = f"{what} is older, but this one {why}: it is rightly first."
     return tuple(said_of.values())[:2]
 
 
@@ -136,14 +136,15 @@ def _remaining(p: Pantry, batch_id: str) -> str:
     return f"{left} left of this batch" if left else "that was the last of this batch"
 
 
-def _cold_place(p: Pantry, container: Container, state: State) -> str:
+def cold_place(p: Pantry, container: Container, state: State) -> str:
     """Where an opened or thawed container must stand: here if published for it, else a fridge."""
     batch = p.stock.batches[container.batch]
     table = p.tables.book.of(batch.method)
 
     def covered(climate: Climate) -> bool:
         found = speaking(table, batch.food, batch.method, state, climate)
-        return any(rule.kind is not Kind.REFUSE and rule.use is not None for rule in found)
+        refused = any(rule.kind is Kind.REFUSE for rule in found)
+        return not refused and any(rule.use is not None for rule in found)
 
     here = p.stock.places[container.place]
     if covered(here.climate) or (state is State.OPEN and here.climate is Climate.FREEZER):
@@ -166,7 +167,7 @@ def _changed(
     taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c))
     container = taken[0]
     refuse_unfit(p, container, also="; do not open it")
-    place = _cold_place(p, container, state)
+    place = cold_place(p, container, state)
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
     warnings = was_kept(p, taken) + _doubts(p.judge(container))
