@@ -11,6 +11,7 @@ import pytest
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import own
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, one_batch, places, readings, undo
@@ -40,6 +41,11 @@ def up(p: Pantry, food: str, method: str, place: str, ago: int = 0, **process: s
     made = (p.today - timedelta(days=ago)).isoformat()
     reading = putup.from_flags(p, food=food, method=method, place=place, made=made, process=process)
     return putup.put_up(p, reading).code
+
+
+def at(p: Pantry, hour: float) -> None:
+    """It is that hour of the day."""
+    p.clock = Clock(TODAY, round(hour * 60))
 
 
 def only(p: Pantry, code: str) -> DueRow:
