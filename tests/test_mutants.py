@@ -26,6 +26,7 @@ def changes(source: str) -> set[tuple[str, str]]:
         ("x = a and b", {"x = a or b", "x = a", "x = b"}),
         ("x = not a", {"x = a"}),
         ("x = 3", {"x = 4", "x = 2"}),
+        ("x = -1", {"x = 1"}),
         ("x = min(a)", {"x = max(a)"}),
         ("x = any(a)", {"x = all(a)"}),
         ("x = a - b", {"x = a + b"}),
@@ -40,6 +41,7 @@ def changes(source: str) -> set[tuple[str, str]]:
         ("assert a is not None", set()),
         ("a, b = c, d", set()),
         ("x = 'words'", set()),
+        ("x = zip(a, b, strict=True)", set()),
     ],
 )
 def test_a_statement_has_these_faults(before: str, after: set[str]) -> None:

@@ -15,6 +15,7 @@ from pantry_tui.core.log.payloads import (
     Household,
     Outage,
     Payload,
+    PutUp,
     Reading,
     RuleAdded,
     place_of,
@@ -30,6 +31,9 @@ if TYPE_CHECKING:
 def append(p: Pantry, payload: Payload, day: date | None, at: int | None) -> Event:
     """One event, of today unless a day (and a minute of it) is given."""
     recorded = p.clock.recorded.isoformat(timespec="seconds")
+    today = day is None or day == p.today
+    if today and at is None and p.clock.day_alone and not isinstance(payload, PutUp):
+        at = -1 - log.booked_in_turn(p.store.db, p.today)
     event = Event(next_id(p), recorded, day or p.today, payload, at, p.group)
     log.append(p.store.db, event)
     p.appended(event)

@@ -23,6 +23,11 @@ class Clock(NamedTuple):
         return self.day or _real().date()
 
     @property
+    def day_alone(self) -> bool:
+        """Whether a day was named and no hour of it."""
+        return self.day is not None and self.minute is None
+
+    @property
     def recorded(self) -> datetime:
         """The moment of writing, local, with its offset."""
         if self.day is None or self.minute is None:
@@ -47,9 +52,16 @@ class Clock(NamedTuple):
         gap = real.utcoffset()
         zone = int(gap.total_seconds() // 60) if gap is not None else 0
         minute = real.hour * 60 + real.minute
-        if self.day is not None and self.minute is None:
+        if self.day_alone:
             minute = _DAY_MIN - 1
         return self.today.toordinal() * _DAY_MIN + minute - zone, zone
+
+    @property
+    def now_local(self) -> datetime:
+        """The same minute as people say it."""
+        then, zone = self._now()
+        minute = then + zone - self.today.toordinal() * _DAY_MIN
+        return datetime.combine(self.today, time(minute // 60, minute % 60)).astimezone()
 
 
 def _real() -> datetime:

@@ -83,7 +83,8 @@ class Judging:
         """The verdict today if it now stood in a place of that climate, in that state."""
         there = imagined(climate)
         now = self._p.clock.now
-        moved = as_if(container, Turn(now, "", there.id, state))
+        how = "done" if state is State.THAWED else ""  # its days to thaw are planned apart
+        moved = as_if(container, Turn(now, "", there.id, state, how))
         batch = self._p.stock.batches[container.batch]
         return self.of(batch, moved, now, {**self._p.places, there.id: there}).on(self._p.today)
 

@@ -1,4 +1,4 @@
-"""What services hand to screens and commands. Frozen; `as_json` is in services/jsonable.py."""
+"""What services hand to screens and commands. Frozen; JSON of them: services/output/jsonable.py."""
 
 from __future__ import annotations
 

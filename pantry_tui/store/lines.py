@@ -10,6 +10,7 @@ import sqlite3
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
+from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.store.check import check
 
 
@@ -36,6 +37,10 @@ class Line(NamedTuple):
     harmless: int
     why_no_discard: str
     again_at: int | None
+    hurried: int  # the hours that it may be without the cold run
+    held_v: int | None  # its verdict and dates, had its place held what it should; else None
+    held_best: str | None
+    held_discard: str | None
     v0: int
     d1: str | None
     v1: int | None
@@ -49,6 +54,7 @@ class Line(NamedTuple):
     reasons: str
     words: str
     facts_to: str
+    facts_min: int  # the minute of the last fact
 
 
 COLUMNS = ", ".join(Line._fields)
@@ -135,11 +141,12 @@ def as_they_lie(db: sqlite3.Connection, rules: str, minute: int, day: str) -> bo
         "EXISTS (SELECT 1 FROM marked), "
         "EXISTS (SELECT 1 FROM main.lines WHERE again_at <= ?), "
         "EXISTS (SELECT 1 FROM sqlite_temp_master), "
-        "(SELECT max(facts_to) FROM main.lines)",
+        "(SELECT max(facts_to) FROM main.lines), (SELECT max(facts_min) FROM main.lines)",
         (minute,),
     ).fetchone()
-    judged_by, marked, run_out, imagined, last = waits
-    if judged_by != rules or marked or run_out or imagined or day < (last or ""):
+    judged_by, marked, run_out, imagined, last, last_minute = waits
+    early = day < (last or "") or minute < (last_minute or 0)
+    if judged_by != rules or marked or run_out or imagined or early:
         return False
     return whole(db)
 
@@ -175,7 +182,37 @@ def rows(
     return found
 
 
-def facts_to(db: sqlite3.Connection) -> str:
-    """The latest day of any fact that a line rests on; before it, comparing days is not enough."""
-    row = db.execute("SELECT max(facts_to) FROM main.lines").fetchone()
-    return row[0] or ""
+class Cost(NamedTuple):
+    """Containers of a place that its last reading spoilt, hurries, left without a figure, or made
+    keep shorter, by `days` at most."""
+
+    spoilt: int
+    hurried: int
+    unknown: int
+    shorter: int
+    days: int
+
+
+def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
+    """What the last reading of a place does to what stands there on a day."""
+    unfit = f"({SEVERITY.index(Verdict.DO_NOT_TASTE)}, {SEVERITY.index(Verdict.DISCARD)})"
+    unknown = SEVERITY.index(Verdict.UNKNOWN)
+    row = db.execute(
+        f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE place = :place), "
+        "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "
+        f"WHEN verdict IN {unfit} THEN CASE WHEN held_v IN {unfit} OR held_discard < :day "
+        f"THEN '' ELSE 'spoilt' END WHEN verdict = {unknown} AND held_v <> {unknown} "
+        "THEN 'unknown' WHEN best_by < held_best THEN 'shorter' ELSE '' END AS what, "
+        "CAST(julianday(held_best) - julianday(best_by) AS INTEGER) AS days FROM found) "
+        "SELECT sum(n) FILTER (WHERE what = 'spoilt'), sum(n) FILTER (WHERE what = 'hurried'), "
+        "sum(n) FILTER (WHERE what = 'unknown'), sum(n) FILTER (WHERE what = 'shorter'), "
+        "max(days) FILTER (WHERE what = 'shorter') FROM told",
+        {"place": place, "day": day},
+    ).fetchone()
+    return Cost(*(one or 0 for one in row))
+
+
+def resting_on_later(db: sqlite3.Connection, minute: int, day: str) -> list[str]:
+    """The batches with lines that rest on a fact, or were judged on a day, later than this."""
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE facts_to > ? OR facts_min > ?"
+    return [row[0] for row in db.execute(sql, (day, minute))]

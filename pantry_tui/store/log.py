@@ -83,6 +83,12 @@ def of_kinds(db: sqlite3.Connection, kinds: Sequence[str]) -> list[Event]:
     )
 
 
+def booked_in_turn(db: sqlite3.Connection, day: date) -> int:
+    """How many things were booked on a day of which no hour is known."""
+    sql = "SELECT min(at) FROM log WHERE day = ? AND at < 0"
+    return -(db.execute(sql, (day.isoformat(),)).fetchone()[0] or 0)
+
+
 def last_id(db: sqlite3.Connection) -> str:
     """The id of the newest event, "" for an empty log."""
     row = db.execute("SELECT max(id) FROM log").fetchone()

@@ -97,7 +97,7 @@ def save(db: sqlite3.Connection, id_: str, place: Place | None) -> None:
         place.name,
         place.climate.value,
         place.parent,
-        place.target_f,
+        None if place.target_f is None else float(place.target_f),
         place.capacity,
         place.checked.isoformat() if place.checked else None,
         int(place.gone),

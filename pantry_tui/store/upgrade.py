@@ -26,6 +26,8 @@ def typed_log(db: sqlite3.Connection) -> None:
         log.append(db, event)
     for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():
         places.save(db, place, fold_place(standing(log.of_place(db, place))))
+    # A count that was begun names lines by their state, which is called otherwise now.
+    db.execute("UPDATE drafts SET data = replace(data, '|working\"', '|in progress\"')")
     db.execute("DELETE FROM drafts WHERE name IN ('week', 'asides')")
 
 

@@ -43,7 +43,7 @@ class Kind:
     acidity: str
     method: str
     size: str
-    stands: str  # the climate it stands in
+    stands: str  # the kind of place it stands in
     process: tuple[tuple[str, str], ...] = ()
     opens: bool = False  # its opened life is weeks, so one may be found open
     amount: str = ""  # what a crate holds at first, in pounds
@@ -74,25 +74,41 @@ KINDS = (
          "fridge", (("vinegar", "5%"),)),
 )  # fmt: skip
 CRATES = (
-    Kind("carrots", "vegetable", "low-acid", "cellar-stored", "crate", "cellar", amount="40"),
-    Kind("potatoes", "vegetable", "low-acid", "cellar-stored", "sack", "cellar", amount="50"),
-    Kind("onions", "vegetable", "low-acid", "cellar-stored", "net", "pantry", amount="18"),
+    Kind("carrots", "vegetable", "low-acid", "cellar-stored", "crate", "roots", amount="40"),
+    Kind("potatoes", "vegetable", "low-acid", "cellar-stored", "sack", "roots", amount="50"),
+    Kind("onions", "vegetable", "low-acid", "cellar-stored", "net", "roots", amount="18"),
 )
-#: Target of a place and how far its readings swing, °F: none is out of its range ...
-WARMTH = {"cellar": (48, 3), "pantry": (57, 3), "freezer": (-4, 3), "fridge": (37, 2)}
+#: Kinds of places: their climate, target, and how far their readings swing, °F. None is out of the
+#: range of what stands there ...
+WARMTH = {
+    "cellar": ("cellar", 48, 3),
+    "roots": ("cellar", 39, 1),
+    "pantry": ("pantry", 57, 3),
+    "freezer": ("freezer", -4, 3),
+    "fridge": ("fridge", 37, 2),
+}
 #: ... but one, about which the program has something to say on its first screen.
 TOO_WARM, BY_F = "board 1", 6
 
 
 @dataclass(slots=True)
 class Place:
-    """`number` counts from 0; `inside` is the number of the place around it."""
+    """`number` counts from 0; `inside` is the number of the place around it, `kind` one of
+    `WARMTH`."""
 
     number: int
     name: str
-    climate: str
+    kind: str
     inside: int | None = None
     id: str = ""
+
+    @property
+    def climate(self) -> str:
+        return WARMTH[self.kind][0]
+
+    @property
+    def target_f(self) -> int:
+        return WARMTH[self.kind][1]
 
 
 @dataclass(slots=True)
@@ -130,11 +146,12 @@ def places_of(size: Size) -> list[Place]:
         Place(0, "cellar", "cellar"),
         Place(1, "larder", "pantry"),
         Place(2, "fridge", "fridge"),
+        Place(3, "bins", "roots"),
     ]
     for n in range(1, more + 1):
-        for name, climate, inside in (("shelf", "cellar", 0), ("board", "pantry", 1),
+        for name, kind, inside in (("shelf", "cellar", 0), ("board", "pantry", 1),
                                       ("freezer", "freezer", None)):  # fmt: skip
-            found.append(Place(len(found), f"{name} {n}", climate, inside))
+            found.append(Place(len(found), f"{name} {n}", kind, inside))
     for place in found:
         place.id = f"p{place.number}"
     return found
@@ -167,8 +184,8 @@ class Household:
         self.facts.sort(key=lambda fact: fact.day)  # stable: a batch is put up before it is used
         return self.facts
 
-    def _where(self, climate: str) -> Place:
-        return self.chance.choice([one for one in self.places if one.climate == climate])
+    def _where(self, kind: str) -> Place:
+        return self.chance.choice([one for one in self.places if one.kind == kind])
 
     def _put_up(self, kind: Kind, made: date, count: int) -> Batch:
         batch = Batch(kind, made, count, self._where(kind.stands))
@@ -247,7 +264,7 @@ class Household:
         span = (TODAY - self.begin).days
         for n in range(self.size.readings):
             place = self.places[n % len(self.places)]
-            target, swing = WARMTH[place.climate]
+            _, target, swing = WARMTH[place.kind]
             day = self.begin + timedelta(days=1 + n * (span - 1) // self.size.readings)
             more = BY_F if place.name == TOO_WARM else 0
             temp = float(target + more + self.chance.randint(-swing, swing))

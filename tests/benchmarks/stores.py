@@ -29,7 +29,7 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
 from pantry_tui.store import log, places
 from tests.benchmarks import history
-from tests.benchmarks.history import WARMTH, Fact, Household, Size
+from tests.benchmarks.history import Fact, Household, Size
 
 
 def length(path: Path) -> int:
@@ -49,7 +49,7 @@ def _payload(fact: Fact) -> said.Payload:
     if fact.what == "place":
         assert place is not None
         climate, parent = Climate(place.climate), place.inside
-        target = float(WARMTH[place.climate][0])
+        target = float(place.target_f)
         inside = None if parent is None else f"p{parent}"
         return said.PlaceAdded(place.id, place.name, climate, inside, target)
     if fact.what == "reading":

@@ -35,7 +35,7 @@ def test_as_many_jars_are_in_store_as_asked_for(due: Callable[[Size], Any], size
 
 
 def test_the_log_is_as_long_as_asked_for(tmp_path: Path) -> None:
-    assert length(store(LONG, tmp_path)) == 400 + 30
+    assert length(store(LONG, tmp_path)) == 400 + 30 + 1, "and what household it is"
 
 
 def test_most_of_what_was_ever_put_up_is_gone() -> None:

@@ -92,5 +92,7 @@ class Mirror:
 
 
 def program() -> Program | None:
-    """The program under judgement; None while nothing is connected."""
-    return None
+    """The program under judgement: its folds and its judge, without a store."""
+    from tests.judging.folded import Folded
+
+    return play(Folded)

@@ -30,6 +30,7 @@ from tests.judging.orders import about, orders
 from tests.judging.places import COLD_F
 from tests.judging.timeline import Life, Span, merged, warmer_or_as_warm
 from tests.judging.world import (
+    COLD_TO_WARM,
     DAY,
     CorrectedMade,
     Fact,
@@ -174,9 +175,14 @@ def _life_in(p: PutUp, s: Span, state: str) -> papers.Life | None:
     if life is None and state == "thawed" and not says.refused:
         # lax: no row for thawed food, so the row of the closed one goes on.
         life = papers.said(p.method, p.food, s.vacuum, "sealed", s.climate).life
-    warm = 40 < s.temp_f <= COLD_F or (s.temp_f > COLD_F and s.end - s.start > TWO_HOURS)
+    # The 41 F question is one of fridges (README, defaults); a shelf has its own rules.
+    warm = s.climate not in papers.SHELVES and (
+        40 < s.temp_f <= COLD_F or (s.temp_f > COLD_F and s.end - s.start > TWO_HOURS)
+    )
     strict = hazards.strict_at_41(p.method, p.food, state) if warm else None
-    lives = [x for x in (life, strict) if x is not None]
+    fridge = s.climate == "fridge"
+    warmer = fridge and papers.said_warmer(p.method, p.food, s.vacuum, state, s.temp_f)
+    lives = [x for x in (life, strict, warmer or None) if x is not None]
     return min(lives, key=papers.length) if lives else None
 
 
@@ -236,7 +242,12 @@ def _clocks(life: Life, p: PutUp) -> Iterator[Ruling]:
                 yield _ended(s.end - (refused - TWO_HOURS), life.now, f"refused: {s.climate}")
         elif standing == "unknown" and now:
             yield Ruling(None, False, f"can hurt, and nothing is published: {s.state}, {s.climate}")
-        elif standing == "unknown" and s.state != "in progress":
+        elif (
+            standing == "unknown"
+            and s.state != "in progress"
+            # a jar without a tested process has its 24 hours (`_doubt`)
+            and not hazards.untested(p.method, p.food)
+        ):
             unknown += minutes
             if unknown > TWO_HOURS:
                 yield Ruling(None, False, "stood where nothing is published for it")
@@ -251,6 +262,8 @@ def _allowed_warm(p: PutUp, s: Span) -> int | None:
     """Minutes above 40 F that it stands; None: warmth is not its end."""
     if s.frozen:
         return hazards.thawed_warm_minutes(p.food, p.method)
+    if s.state == "in progress" and hazards.works_warm(p.food, p.method):
+        return None
     if s.climate in papers.SHELVES and not hazards.can_hurt(p.food, p.method, s.state, s.vacuum):
         return None
     if hazards.stands_warm(p.method, p.food, s.vacuum, s.state):
@@ -278,6 +291,8 @@ def _standing(p: PutUp, s: Span) -> str:
         return "refused"
     if not hazards.can_hurt(p.food, p.method, s.state, s.vacuum) or any(x.covered for x in says):
         return "covered"
+    if s.climate == "fridge" and hazards.untested(p.method, p.food):
+        return "covered"  # as an opened jar, where it was put into the fridge within the day
     if s.climate == "fridge" and s.state == "thawed":
         return "covered"
     if s.climate == "fridge" and s.state == "open" and s.state != "in progress":
@@ -285,7 +300,17 @@ def _standing(p: PutUp, s: Span) -> str:
         return "covered" if closed.covered and not closed.refused else "unknown"
     if p.printed is not None and s.state == "sealed":
         return "covered"
-    return "unknown"
+    return "covered" if _cooler(p, s) else "unknown"
+
+
+def _cooler(p: PutUp, s: Span) -> bool:
+    """Whether a warmer shelf is published for it: README, defaults, "anything cooler than its
+    reference: no longer than the published life"."""
+    if p.method not in hazards.SHELF_METHODS or s.climate not in (*papers.SHELVES, "fridge"):
+        return False
+    warmer = COLD_TO_WARM[COLD_TO_WARM.index(s.climate) + 1 :]
+    says = [papers.said(p.method, p.food, s.vacuum, s.state, c) for c in warmer]
+    return any(x.covered and not x.refused for x in says)
 
 
 def _whole(
@@ -298,10 +323,25 @@ def _whole(
         why = hazards.never(p.method, p.food, climate)
         if why:
             yield Ruling(None, False, why)
-    low = p.food.acidity == "low-acid" and p.method in papers.CANNED
-    if p.doubt and low:
-        yield Ruling(None, False, "its process is in doubt")
+    untested = hazards.untested(p.method, p.food)
+    if untested or (p.doubt and p.food.acidity == "low-acid" and p.method in papers.CANNED):
+        yield _doubt(life, p, untested or "its process is in doubt")
     yield from _signs(life, p, facts, container, at)
+
+
+def _doubt(life: Life, p: PutUp, why: str) -> Ruling:
+    """In the cold within 24 hours, and in it since, it is kept as an opened jar; else discarded
+    (USDA AIB 539, as the extension services carry it; README, signs where publications differ:
+    "within 24 h ..., else discard; in the fridge 3 days")."""
+    cold = [s for s in life.spans if s.climate in ("fridge", "freezer")]
+    warm = [s for s in life.spans if s.climate in papers.SHELVES and s.end > s.start]
+    late = cold and cold[0].start - life.born > DAY
+    if not cold or late or any(s.start >= cold[0].start for s in warm):
+        return Ruling(None, False, why)
+    if all(s.climate == "freezer" for s in cold):
+        return Ruling(None, True, f"{why}, and it was frozen within the day")
+    days = 2 if p.food.group in ("meat", "fish") else 3
+    return _until(life.made + days, f"{why}, saved in the fridge")
 
 
 def _signs(

@@ -12,6 +12,11 @@ from tests.judging.world import Food
 
 DRY = frozenset({"dried", "freeze-dried", "sugar preserve", "alcohol infusion"})
 FERMENTS = frozenset({"lactic ferment", "vinegar ferment", "alcohol ferment", "fermented paste"})
+#: Their finished food stands on a shelf, so a figure for a warmer place holds in a cooler one.
+SHELF_METHODS = DRY | papers.CANNED | {
+    "jam", "vinegar pickle", "flavoured vinegar", "rendered fat", "alcohol ferment",
+    "vinegar ferment",
+}  # fmt: skip
 CURES = frozenset({"salted", "hot smoked", "cold smoked"})
 
 
@@ -23,10 +28,6 @@ def never(method: str, food: Food, climate: str) -> str:
     # lemon curd has a tested process in boiling water (NCHFP)
     if method == "boiling-water canned" and low and food.name != "lemon curd":
         return "HR07: boiling water does not kill spores in low-acid food"
-    if method in papers.CANNED and food.group in ("egg", "dairy"):
-        return "HR15, HR18: no tested process for egg or dairy"
-    if method in papers.CANNED and (food.name == "pesto" or "bread" in food.classes):
-        return "HR06, HR17: pesto and bread are not canned"
     if (
         method in CURES
         and climate in papers.SHELVES
@@ -34,6 +35,21 @@ def never(method: str, food: Food, climate: str) -> str:
         and method != "salted"
     ):
         return "HR45: smoked fish never stands on a shelf"
+    return ""
+
+
+def untested(method: str, food: Food) -> str:
+    """Why no tested process stands for it in jars, empty where one may: such a jar is one of
+    doubtful process."""
+    if method not in papers.CANNED:
+        return ""
+    if food.group in ("egg", "dairy") and food.name != "lemon curd":
+        return "HR15, HR18: no tested process for egg or dairy"
+    if food.name == "pesto" or "bread" in food.classes:
+        return "HR06, HR17: pesto and bread are not canned"
+    closed = [papers.said(method, food, False, "sealed", c) for c in papers.SHELVES]
+    if food.acidity == "low-acid" and not any(x.covered for x in closed):
+        return "no tested process, and no keeping figure either"
     return ""
 
 
@@ -52,6 +68,12 @@ def can_hurt(food: Food, method: str, state: str, vacuum: bool) -> bool:
     return food.acidity == "low-acid" and (
         method in papers.CANNED | {"jam", "in oil"} or vacuum or "soup" in food.classes
     )
+
+
+def works_warm(food: Food, method: str) -> bool:
+    """A ferment of plants works in the warm: 7.4 has it unknown while it works (nothing is
+    published for pastes) and harmless once finished, so the two hours are not its end."""
+    return method in FERMENTS and food.group not in papers.ANIMAL
 
 
 @cache

@@ -275,6 +275,15 @@ class _Teller:
             if self.r.random() < 0.4:
                 self.facts.append((when + 1, Fact("", when // DAY, None, when + 1, Redo(f"@{i}"))))
 
+    def _done(self, i: int) -> int:
+        """When it is booked: nothing is of a container that is in no record yet."""
+        done, fact = self.facts[i]
+        about = getattr(fact.what, "container", getattr(fact.what, "batch", " "))
+        filled = (
+            t for t, f in self.facts if isinstance(f.what, PutUp) and f.what.batch == about[0]
+        )
+        return max(done, *filled, done)
+
     def tell(self, seed: int) -> History:
         self.open_house()
         for n in range(self.r.choice((1, 1, 2))):
@@ -282,7 +291,7 @@ class _Teller:
         for _ in range(self.r.choice((2, 2, 2, 3, 3, 4, 5, 7, 9))):
             self.happen()
         self.take_back()
-        order = sorted(range(len(self.facts)), key=lambda i: (self.facts[i][0], i))
+        order = sorted(range(len(self.facts)), key=lambda i: (self._done(i), i))
         name = {i: f"f{n}" for n, i in enumerate(order)}
         facts = tuple(_named(self.facts[i][1], name, i) for i in order)
         last = max(t for t, _ in self.facts)

@@ -53,6 +53,7 @@ class Row:
     kind: str
     life: Life | None
     trust: str
+    from_f: float | None = None
 
 
 @cache
@@ -69,6 +70,7 @@ def keeping() -> tuple[Row, ...]:
                 r["kind"],
                 _life(r["use"], r["unit"]),
                 r["trust"],
+                float(r["temp_f_min"]) if r["temp_f_min"] else None,
             )
             for r in csv.DictReader(f)
             if r["status"] == "current"
@@ -78,6 +80,7 @@ def keeping() -> tuple[Row, ...]:
 def _life(use: str, unit: str) -> Life | None:
     if not use:
         return None
+    assert unit in ("days", "weeks", "months", "years"), unit
     n = float(use)
     if n != int(n):
         return (round(n * {"days": 1, "weeks": 7, "months": 30, "years": 365}[unit]), "days")
@@ -125,6 +128,18 @@ class Said:
 
 
 @cache
+def said_warmer(method: str, food: Food, vacuum: bool, state: str, temp_f: float) -> Life | None:
+    """The figure that stands in a fridge from some warmth up, in place of the one for below
+    (README, defaults: hot-smoked fish 14 days below 36 F, at 36 to 40 F the general figure)."""
+    rows = [
+        (c, r)
+        for c, r in _rows(method, food, vacuum, state, "fridge", warmer=True)
+        if r.from_f is not None and temp_f >= r.from_f
+    ]
+    return _safety(rows)
+
+
+@cache
 def said(method: str, food: Food, vacuum: bool, state: str, climate: str) -> Said:
     """The strictest of the closest rows, the README's default beside it."""
     if climate == "freezer" and method != "lime-kept":
@@ -148,12 +163,16 @@ def said(method: str, food: Food, vacuum: bool, state: str, climate: str) -> Sai
     )
 
 
-def _rows(method: str, food: Food, vacuum: bool, state: str, climate: str) -> list[tuple[int, Row]]:
+def _rows(
+    method: str, food: Food, vacuum: bool, state: str, climate: str, warmer: bool = False
+) -> list[tuple[int, Row]]:
+    """Without what stands only from some warmth up, or only that."""
     classes = classes_of(food, vacuum)
     return [
         (c, r)
         for r in keeping()
         if r.method == method and r.state == state and climate in r.climates
+        if warmer == (r.from_f is not None)
         if (c := closeness(r.keys, food, classes)) is not None
     ]
 
@@ -232,7 +251,7 @@ def _smoked(method: str, food: Food, vacuum: bool) -> Life | None:
     if food.group == "fish":
         if vacuum:
             return (5, "days")
-        # lax: from 36 to 40 F the general smoked-fish figure is two to three weeks, its start 14.
+        # from 36 F up `said_warmer` has the stricter row.
         return (14, "days") if method == "hot smoked" else (10, "days")
     cured = "cured-meat" in food.classes
     return (4, "days") if method == "hot smoked" and food.group == "meat" and not cured else None

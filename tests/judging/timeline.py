@@ -77,7 +77,7 @@ class Life:
     ) -> None:
         self.put_up = batch.what
         assert isinstance(self.put_up, PutUp)
-        self.born = born
+        self.born, self.made = born, made
         names = {self.put_up.place}
         mine = [f for f in facts if getattr(f.what, "container", None) == container]
         names |= {f.what.place for f in mine if isinstance(f.what, Moved)}
@@ -105,6 +105,9 @@ class Life:
             made,
             made,
             self.born,
+            # put up by freezing, it came frozen, also into a freezer that is too warm
+            frozen=self.put_up.method == "frozen"
+            and self.places[self.put_up.place].climate_at(self.born)[0] == "freezer",
         )
         self.spans: list[Span] = []
         self._walk()

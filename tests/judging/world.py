@@ -174,12 +174,18 @@ class Fact:
     @property
     def late(self) -> bool:
         """Whether it may have happened at any hour of its day."""
-        return self.minute is None and day_of(self.booked) != self.day
+        return self.minute is None and self.day < day_of(self.booked)
 
     @property
     def at(self) -> int:
-        """Its moment, for a fact that is not late."""
-        return self.booked if self.minute is None else self.day * DAY + self.minute
+        """Its moment, for a fact that is not late; one after the booking counts as the booking.
+
+        House law 7.1: "a moment after now counts as now"; the now is that of who booked it, so
+        that it does not move on from day to day.
+        """
+        return (
+            self.booked if self.minute is None else min(self.day * DAY + self.minute, self.booked)
+        )
 
 
 @dataclass(frozen=True)

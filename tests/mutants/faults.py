@@ -10,7 +10,7 @@ from typing import Any
 # Not code that runs, or nothing whose loss could be seen.
 _SKIPPED_FIELDS = {"annotation", "returns", "decorator_list", "type_params", "bases"}
 _SKIPPED_NODES = (ast.Assert, ast.Import, ast.ImportFrom)
-_SKIPPED_KEYWORDS = {"strict", "maxsize", "frozen", "slots", "kw_only"}
+_SKIPPED_KEYWORDS = {"strict", "maxsize", "init", "repr", "compare"}
 
 _COMPARED: dict[type[ast.cmpop], tuple[type[ast.cmpop], ...]] = {
     ast.Eq: (ast.NotEq,),
@@ -125,7 +125,7 @@ def _in(parent: ast.AST, statement: ast.stmt | None, within: str) -> Iterator[Fa
         if field in _SKIPPED_FIELDS:
             continue
         for index, node in _nodes(value):
-            if isinstance(node, _SKIPPED_NODES) or _for_types_only(node):
+            if isinstance(node, _SKIPPED_NODES) or _never_seen(node):
                 continue
             inside = node if isinstance(node, ast.stmt) else statement
             if inside is not None:
@@ -143,7 +143,10 @@ def _named(node: ast.AST, within: str) -> str:
     return within
 
 
-def _for_types_only(node: ast.AST) -> bool:
+def _never_seen(node: ast.AST) -> bool:
+    """What only a type checker reads, and how a dataclass is made."""
+    if isinstance(node, ast.keyword):
+        return node.arg in _SKIPPED_KEYWORDS
     return (
         isinstance(node, ast.If)
         and isinstance(node.test, ast.Name)
@@ -201,7 +204,10 @@ def _bin_op(node: ast.BinOp, _: ast.AST) -> Iterator[ast.AST]:
         yield ast.BinOp(node.left, other(), node.right)
 
 
-def _constant(node: ast.Constant, _: ast.AST) -> Iterator[ast.AST]:
+def _constant(node: ast.Constant, parent: ast.AST) -> Iterator[ast.AST]:
+    # A negative one stands for "none" as a rule: it loses its sign, and that is enough.
+    if isinstance(parent, ast.UnaryOp) and isinstance(parent.op, ast.USub):
+        return
     if isinstance(node.value, bool):
         yield ast.Constant(not node.value)
     elif isinstance(node.value, int):

@@ -12,7 +12,7 @@ from dateutil.relativedelta import relativedelta
 from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.model import Batch
-from pantry_tui.core.words import Climate, Method, State, Verdict
+from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.lookup.shelf_life import keeps
 from tests.published.limits import REFUSED, TYPED
@@ -168,7 +168,7 @@ def test_vacuum_packed_crops_have_ten_days_cold() -> None:
         there = imagined(climate, 38.0)
         judged = judge_fresh(batch, State.SEALED, there, DAY_0, load_tables().book)
         if last is None:
-            assert judged.verdict is Verdict.DISCARD
+            assert judged.refused
         else:
             assert judged.discard_after == last
 

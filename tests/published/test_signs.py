@@ -60,7 +60,7 @@ def test_the_sign_has_its_verdict_and_route(
 ) -> None:
     sign = seen(method, food, seal, words)
     assert sign is not None, publication
-    assert verdict_of(sign, Method(method), facts(food), seal == "closed") == verdict
+    assert verdict_of(sign, Method(method), facts(food), seal == "closed") is Verdict(verdict)
     assert sign.disposal == route
     assert sign.steps
     assert sign.source in load_tables().sources

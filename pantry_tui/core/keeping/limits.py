@@ -3,7 +3,7 @@
 `assess` does all the work once, from all that happened to a container and its places up to `now`;
 what it gives is a ladder of days, from which `on` reads the verdict of a day by comparing dates.
 
-Laws, tested over random histories (tests/core/keeping):
+Laws, tested over random histories (tests/judging):
 
 * nothing that happens later moves `discard_after` later, and opening, thawing, moving and filling
   never lengthen it; cooler never lengthens it;
@@ -22,6 +22,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
     UNKNOWN_ORIGIN,
@@ -36,23 +37,15 @@ from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
-from pantry_tui.core.keeping.outcome import Outcome, after_cuts
-from pantry_tui.core.keeping.quality import Spent
+from pantry_tui.core.keeping.outcome import Outcome, after_cuts, of_cut
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
-from pantry_tui.core.keeping.trouble import CANNED, Trouble
+from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
-from pantry_tui.core.words import SEVERITY, Acidity, Group, Kind, Method, State, Verdict
+from pantry_tui.core.safety.outage import Triage
+from pantry_tui.core.words import SEVERITY, Acidity, Climate, Group, Method, State, Verdict
 
-#: Why there is no day after which it is discarded.
-NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY = (
-    "no limit",
-    "nothing published",
-    "in progress",
-    "process in doubt",
-    "day unknown",
-)
 _ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
 
 
@@ -69,6 +62,22 @@ def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Ruleb
     now = When(minute, minute, day)
     container = Container("", "", 1, state, place.id, (Turn(now, "", place.id, state),))
     return judge(batch, container, {place.id: place}, book, now)
+
+
+def after_cut(
+    batch: Batch,
+    container: Container,
+    places: Mapping[str, Place],
+    book: Rulebook,
+    now: When,
+    place: str,
+    end: int,
+) -> Triage | None:
+    """What a power cut of `place` that ended at the minute `end`, among its facts in `places`,
+    does to a container; None where it did not stand there."""
+    spans = exposures(batch, container, places, now)
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    return of_cut(reckoning, places, now, place, end)
 
 
 def as_packed(batch: Batch, opened: bool) -> Batch:
@@ -101,7 +110,12 @@ def _by_dates(
     spans: Sequence[Span] = start.spans
     if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
-        return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), PROCESS)
+        return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), wording.PROCESS)
+    if batch.method is Method.LIME:
+        # Refused wherever it stands, so neither thawing nor any other state changes that.
+        rules = tuple(book.speaking(batch.food, batch.method, State.SEALED, Climate.ROOM))
+        said = tuple(rule.wording for rule in rules[:1])
+        return replace(_settled(start, Fixed(Verdict.DISCARD), said, wording.PROCESS), rules=rules)
     if batch.doubt:
         saved = rescued(batch, spans)
         if saved is None:
@@ -122,9 +136,9 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     low_acid = batch.food.acidity is Acidity.LOW_ACID
     then = Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD
     if batch.made is None:
-        return _settled(start, Fixed(then), why, PROCESS)
+        return _settled(start, Fixed(then), why, wording.PROCESS)
     by = batch.made + timedelta(days=RESCUE_DAYS)
-    doubtful = _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, PROCESS)
+    doubtful = _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, wording.PROCESS)
     # What the cold had saved and what left it again has no later day for it.
     saved = any(span.climate.is_cold for span in start.spans)
     return replace(doubtful, discard_after=by) if saved else doubtful
@@ -147,12 +161,14 @@ def _weigh(
         troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
     doubted = troubles[0] if troubles else None
-    floor = _floor(outcomes)
-    runs_out = reckoning.runs_out(now.last) if safety is None or _ahead(safety, now) else None
-    limits = [("Discard after", safety), ("Best by", quality)]
-    reasons = _first_words(doubted, in_progress, outcomes)
-    reasons += [_because(word, limit) for word, limit in limits if limit is not None]
-    reasons += _notes(reckoning, here, safety, runs_out)
+    runs_out = (
+        reckoning.runs_out(now.last) if safety is None or wording.ahead(safety, now) else None
+    )
+    limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
+    reasons = wording.first_words(doubted, in_progress, outcomes)
+    reasons += wording.hurry(reckoning, runs_out)
+    reasons += [wording.because(word, limit) for word, limit in limits if limit is not None]
+    reasons += wording.notes(reckoning, here, safety)
     rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
     if doubted is not None:
         rules += [rule for rule in doubted.rules if rule not in rules]
@@ -164,13 +180,14 @@ def _weigh(
         began=max(reckoning.clocks[state] for span in here for state in reckoning.states(span)),
         doubt=doubted is not None,
         in_progress=in_progress,
-        floor=floor,
+        floor=wording.floor(outcomes, runs_out is not None),
         over_from=now.day + timedelta(days=1) if runs_out is not None else None,
         reasons=tuple(dict.fromkeys(reasons)),
-        later=_aged(reckoning, here),
+        later=wording.aged(reckoning, here),
         rules=tuple(rules),
-        why_no_discard=_why(safety, doubted, in_progress),
+        why_no_discard=wording.why_none(safety, doubted, in_progress),
         harmless=harmless,
+        refused=reckoning.refused_here(),
         again_at=runs_out,
     )
 
@@ -200,99 +217,8 @@ def _quality(reckoning: Reckoning) -> Limit | None:
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
     spent = reckoning.spent()
     if spent is not None:
-        found.append(_of_spent(spent))
+        found.append(wording.of_spent(spent))
     return min((one for one in found if one), key=lambda one: one.day, default=None)
-
-
-def _of_spent(spent: Spent) -> Limit:
-    stretch, rule = spent.stretch, spent.rule
-    assert rule.use is not None
-    note = stretch.life.note
-    estimate = f" (an estimate: {note})" if note else ""
-    text = (
-        f"{dates.span(rule.use, rule.unit)} from {dates.say(stretch.day)}{estimate}. {rule.wording}"
-    )
-    return Limit(spent.day, stretch.day, rule, text)
-
-
-def _because(word: str, limit: Limit) -> str:
-    rule = limit.rule
-    if isinstance(rule, Rule) and rule.kind is Kind.REFUSE:
-        return rule.wording
-    if limit.text:
-        return (
-            limit.text
-            if word == "Discard after"
-            else f"{word} {dates.say(limit.day)}: {limit.text}"
-        )
-    assert isinstance(rule, Rule)
-    assert rule.use is not None
-    return (
-        f"{word} {dates.say(limit.day)}: {dates.span(rule.use, rule.unit)} from "
-        f"{dates.say(limit.start)}. {rule.wording}"
-    )
-
-
-def _ahead(safety: Limit, now: When) -> bool:
-    return safety.day >= now.day
-
-
-def _why(safety: Limit | None, doubted: Trouble | None, in_progress: bool) -> str:
-    if safety is not None:
-        return ""
-    if doubted is not None:
-        return NOTHING
-    return IN_PROGRESS if in_progress else NO_LIMIT
-
-
-def _first_words(
-    doubted: Trouble | None, in_progress: bool, outcomes: Sequence[Outcome]
-) -> list[str]:
-    """What is said before the dates."""
-    found = [one.said for one in outcomes if one.triage.verdict is not Verdict.DISCARD]
-    if doubted is not None:
-        return [doubted.text, *found]
-    if in_progress:
-        found.insert(0, "Still in progress: look at it, and mark it ready when it is.")
-    return found
-
-
-def _floor(outcomes: Sequence[Outcome]) -> Verdict:
-    """What power cuts leave is eaten first."""
-    milder = [one.triage.verdict for one in outcomes if one.triage.verdict is Verdict.EAT_SOON]
-    return milder[0] if milder else Verdict.SOUND
-
-
-def _notes(
-    reckoning: Reckoning, here: Sequence[Span], safety: Limit | None, runs_out: int | None
-) -> list[str]:
-    """What else a person should know of its place and its two hours."""
-    found = []
-    gone = reckoning.charged(reckoning.now.last)
-    if gone and (safety is None or _ahead(safety, reckoning.now)):
-        found.append(f"{gone} of the 120 minutes that it may be out of the cold in all are gone.")
-    if runs_out is not None:
-        left = runs_out - reckoning.now.last
-        found.append(f"It stands too warm: put it in the cold within {left} minutes.")
-    if any(one.said.both_worlds is not None for one in reckoning.told):
-        found.append(
-            "It stood at 40 to 41 F: United States pages say 40 F, others 41 F, so the stricter "
-            "day count of both stands."
-        )
-    if here and not here[0].measured:
-        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not read.")
-    return found
-
-
-def _aged(reckoning: Reckoning, here: Sequence[Span]) -> tuple[tuple[date, str], ...]:
-    """The word of caution for a sealed home-canned jar of more than two years: the University of
-    Idaho Extension would throw it out (lids are rated 18 months); others set no end."""
-    batch = reckoning.batch
-    sealed = any(state is State.SEALED for span in here for state in reckoning.states(span))
-    if batch.made is None or batch.method not in CANNED or not sealed:
-        return ()
-    words = "Over two years old: one publisher would throw it out; look at seal and lid closely."
-    return ((dates.add(batch.made, 24, "months"), words),)
 
 
 def _undated(reckoning: Reckoning, start: Assessment, safety: Limit | None) -> Assessment:
@@ -300,12 +226,12 @@ def _undated(reckoning: Reckoning, start: Assessment, safety: Limit | None) -> A
         why = "Nobody knows when it was made, and a safety limit runs on it: judged as past it."
         rules = (safety.rule,) if safety.rule is not None else ()
         said = safety.rule.wording if isinstance(safety.rule, Rule) else safety.text
-        fixed = _settled(start, Fixed(Verdict.DISCARD), (why, said), NO_DAY)
+        fixed = _settled(start, Fixed(Verdict.DISCARD), (why, said), wording.NO_DAY)
         return replace(fixed, rules=rules, harmless=False)
     why = "Nobody knows when it was made: no date can be given."
     here = tuple(one.said.found for one in reckoning.told if one.span.end >= FOREVER)
     found = tuple(dict.fromkeys(rule for rules in here for rule in rules))
-    return replace(_settled(start, Fixed(Verdict.UNKNOWN), (why,), NO_DAY), rules=found)
+    return replace(_settled(start, Fixed(Verdict.UNKNOWN), (why,), wording.NO_DAY), rules=found)
 
 
 def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Assessment:

@@ -2,25 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.power import Struck, struck
 from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, Warm, packed
-from pantry_tui.core.keeping.weather import COLD_F
-from pantry_tui.core.model import Place, When
+from pantry_tui.core.keeping.weather import COLD_F, around
+from pantry_tui.core.model import FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
     STRICTNESS,
     Action,
     Cut,
-    OutageRule,
     Triage,
     after_cut,
     hold_hours,
     perishes,
 )
+from pantry_tui.core.words import State
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,37 +28,81 @@ class Outcome:
     """What one blackout did: `day` is the earliest day on which it may have met the container,
     `triage` the worst answer of the table, `said` the sentence."""
 
+    struck: Struck
     day: date
     triage: Triage
     said: str
 
 
 def after_cuts(reckoning: Reckoning, places: Mapping[str, Place], now: When) -> list[Outcome]:
-    """The outcome of every blackout that met the container; what is only charged to the two hours
-    is added to the warm minutes of the reckoning."""
+    """The outcome of every blackout that left its mark; what is only charged to the two hours is
+    added to the warm minutes of the reckoning."""
     found = []
     for one in struck(reckoning.spans, places, now):
-        rows = reckoning.book.cuts()
-        states = sorted({state for span in one.here for state in reckoning.states(span)})
-        food = packed(reckoning.batch.food, reckoning.batch, all(span.opened for span in one.here))
-        method = reckoning.batch.method
-        if any(perishes(food, method, state, one.climate, rows) for state in states):
+        if _spoils(reckoning, one):
             reckoning.warm += _charges(one)
-        if one.late and one.stayed <= _allowed(one):
-            continue
-        answers = [
-            after_cut(food, method, state, cut, rows) for state in states for cut in _known(one)
-        ]
-        worst = max(answers, key=_strictness)
+        worst = _answer(reckoning, one)
         if worst.action != Action.KEEP:
-            found.append(Outcome(one.day, worst, _sentence(one, worst)))
+            found.append(Outcome(one, one.day, worst, _sentence(one, worst)))
     return found
 
 
-def _strictness(triage: Triage) -> tuple[int, int]:
+def of_cut(
+    reckoning: Reckoning, places: Mapping[str, Place], now: When, place: str, end: int
+) -> Triage | None:
+    """What the cut of a place that ended at `end` did, None where it did not meet the container."""
+    found = [
+        _answer(reckoning, one)
+        for one in struck(reckoning.spans, places, now)
+        if any(piece.end == end for piece in one.blackout.pieces)
+        and any(place in map(_id, around(span.place, places)) for span in one.here)
+    ]
+    return max(found, key=_strictness, default=None)
+
+
+def _id(place: Place) -> str:
+    return place.id
+
+
+def _food(reckoning: Reckoning, one: Struck) -> FoodFacts:
+    opened = all(span.opened for span in one.here)
+    return packed(reckoning.batch.food, reckoning.batch, opened)
+
+
+def _states(reckoning: Reckoning, one: Struck) -> list[State]:
+    return sorted({state for span in one.here for state in reckoning.states(span)})
+
+
+def _spoils(reckoning: Reckoning, one: Struck) -> bool:
+    food, rows = _food(reckoning, one), reckoning.book.cuts()
+    method = reckoning.batch.method
+    return any(
+        perishes(food, method, state, one.climate, rows) for state in _states(reckoning, one)
+    )
+
+
+def _answer(reckoning: Reckoning, one: Struck) -> Triage:
+    """The worst that the table says of it. What came when the power was off already and stood
+    there for no more than two hours is judged by those alone."""
+    food, rows = _food(reckoning, one), reckoning.book.cuts()
+    method = reckoning.batch.method
+    known = _known(one)
+    if one.late and one.stayed <= _allowed(one):
+        known = [replace(known[0], hours=0.0, max_temp_f=None, ice=None)]
+    answers = [
+        after_cut(food, method, state, cut, rows)
+        for state in _states(reckoning, one)
+        for cut in known
+    ]
+    return max(answers, key=_strictness)
+
+
+def _strictness(triage: Triage) -> float:
     """What nobody knows stands between what may be used and what must go."""
     known = triage.action in tuple(Action)
-    return STRICTNESS.index(Action(triage.action)) if known else 2, 0
+    return (
+        STRICTNESS.index(Action(triage.action)) if known else STRICTNESS.index(Action.DISCARD) - 0.5
+    )
 
 
 def _allowed(one: Struck) -> int:
@@ -80,21 +124,22 @@ def _known(one: Struck) -> list[Cut]:
 
 def _charges(one: Struck) -> list[Warm]:
     """The minutes in which it may have been above 40 °F: all, where that was read; else what goes
-    beyond the hours that a shut door holds; all of it for what came when it was off already."""
+    beyond the hours that a shut door holds, all of it for what came when the power was off
+    already; none where it was never read so warm, or ice was left."""
+    cuts = [piece.cut for piece in one.blackout.pieces]
     hot = _hottest(one)
-    full = all(piece.cut.full is True for piece in one.blackout.pieces)
+    if hot <= COLD_F and all(cut.max_temp_f is not None or cut.ice for cut in cuts):
+        return []
+    full = all(cut.full is True for cut in cuts)
     held = 0 if hot > COLD_F or one.late else round(hold_hours(one.climate, full) * 60)
-    unread = [piece.cut for piece in one.blackout.pieces if piece.cut.max_temp_f is None]
-    # Ice that is left in it says that it never was above 40 °F (USDA FSIS; FDA).
-    if any(cut.ice is not True for cut in unread) or hot > COLD_F:
-        begins = one.blackout.start + held
-        where = f"Without power, {hot:g} F read" if hot > COLD_F else "Without power"
-        return [
-            Warm(max(start, begins), end, one.day, hot or COLD_F + 1, None, where)
-            for start, end in one.times
-            if end > max(start, begins)
-        ]
-    return []
+    begins = one.blackout.start + held
+    warm = hot if hot > COLD_F else COLD_F + 1
+    where = f"Without power, {hot:g} F read" if hot > COLD_F else "Without power"
+    return [
+        Warm(max(start, begins), end, one.day, warm, None, where)
+        for start, end in one.times
+        if end > max(start, begins)
+    ]
 
 
 def _sentence(one: Struck, worst: Triage) -> str:
@@ -102,8 +147,3 @@ def _sentence(one: Struck, worst: Triage) -> str:
     return f"Power cut of {hours:g} h ({dates.say(one.blackout.day)}): {worst.action}. " + " ".join(
         worst.reasons
     )
-
-
-def rules_of(outcomes: Sequence[Outcome]) -> tuple[OutageRule, ...]:
-    """The rows they rest on."""
-    return tuple(dict.fromkeys(rule for one in outcomes for rule in one.triage.rules))

@@ -50,7 +50,10 @@ def spending(stretches: Iterable[Stretch]) -> Iterator[Spent]:
         if spent == 0 and share == 1:
             day = last
         else:
-            day = one.day + timedelta(days=math.floor(max(0.0, 1 - spent) * whole + 1e-9))
+            # From its hour of the day on; what is left ends within a day, which is still good.
+            hour = min(max(one.start - one.day.toordinal() * DAY_MIN, 0), DAY_MIN - 1) / DAY_MIN
+            left = max(0.0, 1 - spent) * whole
+            day = one.day + timedelta(days=math.floor((hour if spent else 0) + left + 1e-9))
         # What begins after life is spent does not bring it back.
         day = day if spent < 1 else min(day, one.day)
         yield Spent(one, day, spent)

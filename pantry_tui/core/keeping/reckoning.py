@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, COLDEST_FRIDGE_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed
+from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
@@ -79,11 +79,12 @@ class Reckoning:
         self.batch, self.spans, self.book, self.now = batch, spans, book, now
         self._unsealed = unsealed
         self._hurts = can_hurt(batch)
-        self._thaws = batch.method not in SHELF_STABLE
+        self.method = kept_as(batch)
+        self._thaws = self.method not in SHELF_STABLE
         closed = packed(batch.food, batch, False)
-        self._closed = sayings(closed, batch.method, book)
+        self._closed = sayings(closed, self.method, book)
         self._open = (
-            self._closed if closed is batch.food else sayings(batch.food, batch.method, book)
+            self._closed if closed is batch.food else sayings(batch.food, self.method, book)
         )
         self._by_span = [(span, tuple(self._of(span))) for span in spans]
         self.told = [one for _, told in self._by_span for one in told]
@@ -113,9 +114,12 @@ class Reckoning:
         return State.OPEN if span.climate.is_cold else State.IN_PROGRESS
 
     def _of(self, span: Span) -> Iterator[_Told]:
-        by = self._open if span.opened else self._closed
         for state in self.states(span):
-            yield _Told(span, state, by.of(state, span.climate, span.taken_f))
+            yield self._told_as(state, span)
+
+    def _told_as(self, state: State, span: Span) -> _Told:
+        by = self._open if span.opened else self._closed
+        return _Told(span, state, by.of(state, span.climate, span.taken_f))
 
     def _start_clocks(self) -> dict[State, date]:
         """Day 0 of each state. What is frozen goes on as frozen when it is opened; its clock
@@ -141,14 +145,24 @@ class Reckoning:
             self._run(state, said)
             if state in (State.OPEN, State.THAWED):
                 self._run_on(span, state)
+            if self._unsealed and not span.opened and state is not State.SEALED:
+                # A failed seal makes nothing stand where it might not stand sealed.
+                self._refused_sealed(span)
             if said.refusal is not None:
                 self._refused(span, said.refusal)
             self._too_warm(span, state, said)
             if span.fast and span.thawed is not None and state is State.THAWED:
                 self.limits.append(Limit(span.thawed, span.thawed, COOK_AT_ONCE))
 
+    def printed(self, state: State) -> bool:
+        """Whether the date on the pack stands for the figures; once opened it says nothing."""
+        bought = self.batch.method is Method.BOUGHT and self.batch.printed is not None
+        return bought and state is State.SEALED
+
     def _run(self, state: State, said: Said) -> None:
         """Start the limits of a state."""
+        if self.printed(state):
+            return
         start = self.clocks[state]
         for rule in (*said.safety, *said.own):
             if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in self._seen:
@@ -159,15 +173,27 @@ class Reckoning:
     def _run_on(self, span: Span, state: State) -> None:
         """What else runs on food that was opened or thawed: what counts from the day it was made,
         unless it was frozen; and what was said to be thawed is so in a freezer too."""
-        by = self._open if span.opened else self._closed
         if not span.relieved and State.SEALED in self.clocks:
-            said = by.of(State.SEALED, span.climate, span.taken_f)
+            said = self._told_as(State.SEALED, span).said
             self._run(State.SEALED, said)
             self._too_warm(span, State.SEALED, said)
-            if said.refusal is not None and not span.climate.is_cold:
-                self._refused(span, said.refusal)
-        if state is State.THAWED and span.told and span.climate is Climate.FREEZER:
-            self._run(state, by.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
+            self._refused_sealed(span)
+        if state is State.THAWED:
+            self._run_as_thawed(span)
+
+    def _refused_sealed(self, span: Span) -> None:
+        said = self._told_as(State.SEALED, span).said
+        if said.refusal is not None and not span.climate.is_cold:
+            self._refused(span, said.refusal)
+
+    def _run_as_thawed(self, span: Span) -> None:
+        """What is thawed has its days in a freezer too, where that was said, and where it may not
+        stand."""
+        by = self._open if span.opened else self._closed
+        there = by.of(State.THAWED, span.climate, span.taken_f)
+        again = span.told and span.climate is Climate.FREEZER
+        if again or (there.refusal is not None and span.climate is not Climate.FRIDGE):
+            self._run(State.THAWED, by.of(State.THAWED, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
 
     def _refused(self, span: Span, rule: Rule) -> None:
         """In the warm it has two hours; what is refused in the cold, and smoked fish on a shelf,
@@ -195,6 +221,15 @@ class Reckoning:
         how = "Read" if span.measured else "Set"
         where = f"{how} at {span.temperature_f:g} F, above {coldest:g} F"
         self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, where))
+
+    def refused_here(self) -> str:
+        """Why it may not stand where it stands now, "" where it may."""
+        found = (
+            one.said.refusal
+            for one in self.told
+            if one.span.end >= FOREVER and one.said.refusal is not None
+        )
+        return next((rule.wording for rule in found), "")
 
     def over(self, now: int) -> Limit | None:
         """The limit that more than two hours of warmth set, up to a minute."""
@@ -233,7 +268,7 @@ class Reckoning:
         """What quality life it lived in each of its states."""
         found: dict[State, list[Stretch]] = {}
         for span, state, said in self.told:
-            if said.quality is not None:
+            if said.quality is not None and not self.printed(state):
                 found.setdefault(state, []).append(
                     Stretch(span.start, span.end, span.day, said.quality)
                 )
@@ -264,10 +299,17 @@ class Reckoning:
                     speaks.append(one)
                 elif self._hurts and not said.found:
                     found.append(nothing_published(state, span.climate, said))
-            if speaks and not any(one.said.covered or one.said.refusal for one in speaks):
+            if span.thawed is not None and self._thaws and not span.relieved:
+                # It was never frozen: to call it thawed brings no figure for it.
+                speaks = [self._told_as(State.SEALED, span)]
+            if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
                 bare.append((span, nothing_published(last.state, span.climate, last.said)))
         return found + self._lasting(bare)
+
+    def _speaks(self, told: _Told) -> bool:
+        said = told.said
+        return said.covered or said.refusal is not None or self.printed(told.state)
 
     def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
         """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours

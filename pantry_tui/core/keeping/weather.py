@@ -33,7 +33,8 @@ Fact = Held | Read | Cut
 
 class Weather(NamedTuple):
     """What a place may have held from the minute `start` to `end`; `day` is the earliest local day
-    on which that may have begun. `measured`: read off, not only assumed."""
+    on which that may have begun. `measured`: read off, not only assumed; `steady`: also set so, a
+    refrigerator that is kept colder than most."""
 
     start: int
     end: int
@@ -41,6 +42,7 @@ class Weather(NamedTuple):
     climate: Climate
     temperature_f: float
     measured: bool = False
+    steady: bool = False
 
 
 def too_warm(climate: Climate, temperature_f: float) -> bool:
@@ -163,7 +165,8 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                 since, day = change.first, change.day
                 if too_warm(climate, fact.temp_f):
                     since, day = _warm_since(change, fact, changes, climates)
-                found.append(Weather(since, end, day, climate, fact.temp_f, True))
+                steady = holding.fact.target_f < ASSUMED_F[Climate.FRIDGE]
+                found.append(Weather(since, end, day, climate, fact.temp_f, True, steady))
     return sorted(found)
 
 

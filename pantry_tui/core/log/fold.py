@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from datetime import date, datetime
 from fractions import Fraction
-from typing import Any
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import moment, some_time, when
 from pantry_tui.core.model import (
@@ -133,9 +133,11 @@ class _Batch:
 
     def _turn(self, event: Event, payload: said.Ready | said.Open | said.Thaw | said.Move) -> None:
         place = getattr(payload, "place", "") or None
+        state = _next_state(payload)
         how = payload.how if isinstance(payload, said.Thaw) else ""
+        if isinstance(payload, said.Move) and state is State.THAWED:
+            how = "done"  # it was not said to thaw there, so it counts as thawed
         for id_ in payload.containers:
-            state = _next_state(payload)
             self.turns[id_].append(Turn(when(event), event.id, place, state, how))
             if state in (State.OPEN, State.THAWED):
                 self._change(id_, reserved="")  # what was begun is no gift any more
@@ -237,11 +239,13 @@ def fold_place(events: Iterable[Event]) -> Place | None:
     was taken back. Its climate and target follow the moments of what was said of them, in
     whatever order it was booked."""
     place: Place | None = None
-    changes: list[tuple[When, said.PlaceChanged]] = []
+    added = EVER
+    changes: list[Change] = []
     for event in events:
         payload = event.payload
         match payload:
             case said.PlaceAdded():
+                added = when(event)
                 place = Place(
                     payload.place,
                     payload.name,
@@ -257,7 +261,7 @@ def fold_place(events: Iterable[Event]) -> Place | None:
                 place = replace(place, gone=True)
             case said.Count() | said.Reading() | said.Outage() if place is not None:
                 place = learnt(place, event)
-    return _climates(place, changes) if place is not None else None
+    return _held(place, added, changes) if place is not None else None
 
 
 def learnt(place: Place, event: Event) -> Place:
@@ -266,9 +270,10 @@ def learnt(place: Place, event: Event) -> Place:
     match payload:
         case said.Reading():
             read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
-            return _knowing(place, read)
-        case said.Outage():
-            return _knowing(place, cut_fact(event, payload))
+            return knowing(place, read)
+        case said.Outage() if payload.end:
+            # Older logs know only how many hours, and marked what that did to each container.
+            return knowing(place, cut_fact(payload))
         case said.Count():
             return replace(place, checked=event.day)
     return place
@@ -284,118 +289,31 @@ def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
     )
 
 
-def _climates(place: Place, changes: Sequence[tuple[When, said.PlaceChanged]]) -> Place:
-    """What the place held from which moment on; a change says only what it changed."""
-
-    def order(one: tuple[When, said.PlaceChanged]) -> tuple[object, ...]:
-        then, change = one
-        # Of one and the same moment, so that the order of booking never counts.
-        target = -1000.0 if change.target_f is None else change.target_f
-        return then.first, then.last, change.climate is None, str(change.climate), target
-
-    facts = [Held(EVER, place.climate, place.target)]
-    for then, change in sorted(changes, key=order):
-        target = place.target_f if change.target_f is None else change.target_f
-        place = replace(
-            place,
-            climate=change.climate or place.climate,
-            target_f=None if change.forget_target else target,
-        )
-        # A new name or capacity says nothing of its warmth.
-        if (place.climate, place.target) != facts[-1][1:]:
-            facts.append(Held(then, place.climate, place.target))
+def _held(place: Place, added: When, changes: Sequence[Change]) -> Place:
+    """With what it held from which moment on."""
+    kept, facts = climates(Kept(place.climate, place.target_f), added, changes)
+    place = replace(place, climate=kept.climate, target_f=kept.target_f)
     for fact in facts:
-        place = _knowing(place, fact)
+        place = knowing(place, fact)
     return place
 
 
-def cut_fact(event: Event, payload: said.Outage) -> Cut:
-    """Without a start nobody knows since when (core.keeping.power). Older logs know only the day
-    and how many hours: at any time of it."""
-    if payload.end:
-        end = moment(payload.end)
-        start = moment(payload.start) if payload.start else EVER
-    else:
-        start = some_time(event.day, datetime.fromisoformat(event.recorded))
-        end = start._replace(last=start.last + round(payload.hours * 60))
+def cut_fact(payload: said.Outage) -> Cut:
+    """Without a start nobody knows since when (core.keeping.power)."""
+    start = moment(payload.start) if payload.start else EVER
+    end = moment(payload.end)
     return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
 
 
-def _knowing(place: Place, fact: Held | Read | Cut) -> Place:
-    def order(one: Held | Read | Cut) -> tuple[int, int]:
+def knowing(place: Place, fact: Held | Read | Cut) -> Place:
+    """A place with one fact more, in the order of its moments; of the same moment a reading comes
+    after what the place was meant to hold."""
+
+    def order(one: Held | Read | Cut) -> tuple[int, int, bool]:
         then = one.start if isinstance(one, Cut) else one.when
-        return then.first, then.last
+        return then.first, then.last, not isinstance(one, Held)
 
     return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
-
-
-@dataclass(frozen=True, slots=True)
-class Home:
-    """What the household said of itself. None where nobody ever said."""
-
-    altitude_ft: int | None = None
-    people: int | None = None
-    units: str | None = None
-    meals: int | None = None
-    advice: str | None = None
-    jars: str | None = None
-    ceilings: Mapping[str, float] = field(default_factory=dict)
-    table: Mapping[date, int] = field(default_factory=dict)
-    foods: Sequence[said.FoodAdded] = ()
-    rules: Sequence[tuple[str, said.RuleAdded]] = ()  # with the id of the event that added it
-    substitutes: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    dishes: Mapping[str, tuple[said.Taken, ...]] = field(default_factory=dict)
-    week: said.Planned | None = None
-
-
-def fold_household(events: Iterable[Event]) -> Home:
-    """The household from its standing events, in recorded order; the last word stands."""
-    settings: dict[str, object] = {}
-    ceilings: dict[str, float] = {}
-    table: dict[date, int] = {}
-    foods: list[said.FoodAdded] = []
-    rules: list[tuple[str, said.RuleAdded]] = []
-    substitutes: dict[str, tuple[str, ...]] = {}
-    dishes: dict[str, tuple[said.Taken, ...]] = {}
-    week: said.Planned | None = None
-    for event in events:
-        payload = event.payload
-        match payload:
-            case said.Household():
-                told = payload._asdict().items()
-                settings |= {name: value for name, value in told if value is not None}
-            case said.Ceiling():
-                _say(ceilings, payload.what, payload.most)
-            case said.Table():
-                for day in payload.days:
-                    _say(table, day, payload.people)
-            case said.FoodAdded():
-                foods.append(payload)
-            case said.RuleAdded():
-                rules.append((event.id, payload))
-            case said.Substitutes():
-                _say(substitutes, payload.food, payload.others or None)
-            case said.Dish():
-                _say(dishes, payload.name, payload.takes or None)
-            case said.Planned():
-                week = payload if payload.start is not None else None
-    return Home(
-        ceilings=ceilings,
-        table=table,
-        foods=foods,
-        rules=rules,
-        substitutes=substitutes,
-        dishes=dishes,
-        week=week,
-        **settings,  # type: ignore[arg-type]
-    )
-
-
-def _say(known: dict[Any, Any], name: Any, value: Any) -> None:
-    """The last word stands; None takes it back."""
-    known.pop(name, None)
-    if value is not None:
-        known[name] = value
 
 
 def fold(events: Iterable[Event]) -> Stock:

@@ -11,11 +11,18 @@ from datetime import date, datetime
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import DAY_MIN, When
 
+#: What is booked on a day of which no hour is known happens from 23:00 on, a minute apart: after
+#: all that is told of it by the hour, and in the order in which it was booked.
+_LATE = 23 * 60 - 1
+
 
 def when(event: Event) -> When:
     """A fact booked on its own day without an hour happened when it was booked; one booked for
     another day may have happened at any hour of it."""
     booked = datetime.fromisoformat(event.recorded)
+    if event.at is not None and event.at < 0:
+        # Booked on a day that was only named: at its end, each after the one before.
+        return _minute(event.day, min(DAY_MIN - 1, _LATE - event.at), booked)
     if event.at is not None:
         return _minute(event.day, event.at, booked)
     if booked.date() == event.day:

@@ -82,7 +82,7 @@ def _lines(p: Pantry, events: Sequence[Event]) -> list[LogLine]:
 
 
 def _line(p: Pantry, event: Event, undone: bool) -> LogLine:
-    at = "" if event.at is None else f"{event.at // 60:02d}:{event.at % 60:02d}"
+    at = "" if event.at is None or event.at < 0 else f"{event.at // 60:02d}:{event.at % 60:02d}"
     day = event.day.isoformat()
     code = _code(p, event)
     return LogLine(event.id, day, at, event.did.value, code, describe(p, event), undone)

@@ -7,8 +7,9 @@ from datetime import date
 from typing import Any
 
 from pantry_tui.core.dates import span
+from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.exposure import imagined
-from pantry_tui.core.keeping.limits import PROCESS, judge_fresh
+from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
@@ -93,7 +94,7 @@ def keeps(
     if against:
         return {
             **answer,
-            "discard_after_why": PROCESS,
+            "discard_after_why": wording.PROCESS,
             "published": {kind.value: None for kind in (Kind.QUALITY, Kind.SAFETY)},
             "reasons": against,
         }

@@ -112,7 +112,7 @@ def _judged_cut(p: Pantry, event: Event) -> Sheet:
     place = p.places.get(payload.place)
     if place is None:
         raise Refused("The place of the last power cut is no more.")
-    cut = cut_fact(event, payload)
+    cut = cut_fact(payload)
     cells = tuple(
         (", ".join(row.container_ids), clean(row.food), clean(row.place), row.action)
         for row in outage.judged_before(p, place, cut)

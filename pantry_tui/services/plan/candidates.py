@@ -7,10 +7,10 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
-from pantry_tui.core.keeping.exposure import thaw_days
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import first_date
+from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
@@ -60,6 +60,8 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     judged = p.judge(container)
     if not judged.usable or judged.verdict is Verdict.NEEDS_CARE:
         return False
+    if p.assess(container).over_from is not None:
+        return False  # its two hours out of the cold run: no plan has so short an end
     if judged.verdict is Verdict.UNKNOWN and not unknown:
         return False
     if judged.discard_after is not None and judged.discard_after < start:

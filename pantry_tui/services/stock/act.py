@@ -1,4 +1,4 @@
-"""Doing: use, open, thaw, finish, move, give, lose, discard, undo. Each books one transaction."""
+"""Doing: use, open, thaw, finish, move, give, lose, discard. Each books one transaction."""
 
 from __future__ import annotations
 
@@ -299,22 +299,11 @@ def move(
             "Refreezing what thawed in the fridge is allowed and costs quality; its discard date "
             "stays as it was, so cook it and put it up as a cooked meal to start anew."
         )
+    told: dict[str, list[Container]] = {}
     for container in taken:
-        after = _as_if_moved(p, container, to, state)
-        if after.verdict in UNFIT and p.judge(container).verdict not in UNFIT:
-            why = after.reasons[0] if after.reasons else ""
-            warnings.append(
-                f"{_say(p, [container])} may not stand in {to.name}: {why} It is booked, since it "
-                f"stands there, and so it is: {after.verdict}. `undo` it only if it never did. "
-                f"{CAUTION}"
-            )
-        elif after.verdict is Verdict.UNKNOWN:
-            warnings.append(after.reasons[0])
-        elif (until := _warm_until(p, container, to, state)) is not None:
-            warnings.append(
-                f"{_say(p, [container])} may not stay in {to.name}: put it back into the cold "
-                f"within {until} minutes; from then on it must be discarded."
-            )
+        if words := _there(p, container, to, state):
+            told.setdefault(words, []).append(container)
+    warnings += [f"{_say(p, mine)} {words}" for words, mine in told.items()]
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
@@ -324,6 +313,28 @@ def move(
         tuple(dict.fromkeys(warnings)),
         _names(p, taken),
     )
+
+
+def _there(p: Pantry, container: Container, to: Place, state: State) -> str:
+    """What should be known of its standing there, "" for nothing. It is booked all the same, since
+    it stands there, and judged by it."""
+    after = _as_if_moved(p, container, to, state)
+    if p.judge(container).verdict in UNFIT:
+        return ""
+    why = after.refused or (after.reasons[0] if after.reasons else "")
+    if after.verdict in UNFIT:
+        return (
+            f"may not stand in {to.name}: {why} It is booked, since it stands there: discard it. "
+            f"`undo` only if it never did. {CAUTION}"
+        )
+    if (until := _warm_until(p, container, to, state)) is not None:
+        return (
+            f"may not stay in {to.name}: {why} Put it back into the cold within {until} minutes; "
+            f"from then on discard it. {CAUTION}"
+        )
+    if after.refused:
+        return f"may not stand in {to.name}: {why} It is booked, since it stands there. {CAUTION}"
+    return why if after.verdict is Verdict.UNKNOWN else ""
 
 
 def _turned(taken: Sequence[Container], state: State) -> State | None:

@@ -4,26 +4,26 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import replace
 from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
-from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.log.payloads import Reading
-from pantry_tui.core.model import Container, Place, Read
+from pantry_tui.core.model import Place, Read
 from pantry_tui.core.safety.measured import read_minutes, spelled_out
 from pantry_tui.core.safety.values import is_unknown
-from pantry_tui.core.words import ASSUMED_F, Climate, Verdict
+from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock.pick import standing_in
+from pantry_tui.services.stock import warmth
+from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.seen import At, when
+from pantry_tui.store import lines as table
+from pantry_tui.store.store import reading
 
 
-@booked
 def read(
     p: Pantry,
     place: str,
@@ -34,21 +34,34 @@ def read(
 ) -> Done:
     """Book a reading (°F, % humidity); it holds until the next one. `since` is how many minutes it
     had been so warm: None, nobody knows, so since the last cold reading. Raises BadInput."""
-    where = p.find_place(place)
     moment = At(at) if isinstance(at, date) else at
-    day = moment.day if moment else p.today
-    if day > p.today:
-        raise BadInput(f"{dates.say(day)} is still to come: give the day it was read.")
+    where, last = _book(p, place, temp_f, humidity, moment, since)
+    said = f"Read {temp_f:g} F in {p.place_paths()[where.id]}"
+    said += f" on {dates.say(moment.day)}." if moment else "."
+    # What it costs is reckoned when others may write again.
+    asked = _since_when(where, temp_f, since, last)
+    return Done(said, (*asked, *_notices(p, [p.places[where.id]])))
+
+
+@booked
+def _book(
+    p: Pantry,
+    place: str,
+    temp_f: float,
+    humidity: float | None,
+    moment: At | None,
+    since: int | None,
+) -> tuple[Place, Read | None]:
+    """The place as it was, and its reading before this one."""
+    where = p.find_place(place)
+    if moment is not None and moment.day > p.today:
+        raise BadInput(f"{dates.say(moment.day)} is still to come: give the day it was read.")
     if humidity is not None and not 0 <= humidity <= 100:
         raise BadInput("Humidity lies between 0 and 100 %.")
     if since is not None and not 0 <= since <= _LONGEST_MIN:
         raise BadInput("Say how long it had been so: 90m or 3h, at most 30 days.")
-    last = where.reading
     p.book(Reading(where.id, temp_f, humidity, since), **when(moment))
-    path = p.place_paths()[where.id]
-    said = f"Read {temp_f:g} F in {path}" + (f" on {dates.say(day)}." if at else ".")
-    asked = _since_when(where, temp_f, since, last)
-    return Done(said, (*asked, *_notices(p, [p.stock.places[where.id]])))
+    return where, where.reading
 
 
 #: A reading says no more than this of the time before it.
@@ -127,49 +140,31 @@ def read_line(p: Pantry, place: str, typed: str) -> Done:
 
 def notices(p: Pantry) -> list[str]:
     """One sentence for every place whose last reading costs something, worst first."""
-    return list(_notices(p, p.stock.places.values()))
+    return list(_notices(p, p.places.values()))
 
 
 def _notices(p: Pantry, places: Iterable[Place]) -> Iterable[str]:
+    ready(p)
     paths = p.place_paths()
     for place in places:
-        if place.reading is None:
+        if place.reading is None or warmth.in_range(place):
             continue
-        said = _cost(p, place, standing_in(p, place.id))
+        with reading(p.path):
+            said = _said(table.cost(p.store.db, place.id, p.today.isoformat()))
         if said:
-            read = dates.say(place.reading.when.day)
-            warm = place.reading.temp_f
-            yield f"{paths[place.id]} read {warm:g} F on {read}: {said}."
+            read_on = dates.say(place.reading.when.day)
+            yield f"{paths[place.id]} read {place.reading.temp_f:g} F on {read_on}: {said}."
 
 
-def _cost(p: Pantry, place: Place, here: list[Container]) -> str:
+def _said(cost: table.Cost) -> str:
     """What the warmth or cold of its last reading does to what stands there, "" for nothing."""
-    spoilt = unknown = shorter = 0
-    worst = 0
-    had_it_held = p.imagining(f"held {place.id}", lambda: _held(p, place))
-    for container in here:
-        now, ideal = p.judge(container), had_it_held.judge(container)
-        if now.verdict in UNFIT and ideal.verdict not in UNFIT:
-            spoilt += 1
-        elif now.verdict is Verdict.UNKNOWN and ideal.verdict is not Verdict.UNKNOWN:
-            unknown += 1
-        elif now.best_by and ideal.best_by and now.best_by < ideal.best_by:
-            shorter += 1
-            worst = max(worst, (ideal.best_by - now.best_by).days)
     parts = []
-    if spoilt:
-        parts.append(f"{spoilt} must be discarded")
-    if unknown:
-        parts.append(f"{unknown} have no published figure there")
-    if shorter:
-        parts.append(f"{shorter} lose quality, up to {worst} days of it")
+    if cost.spoilt:
+        parts.append(f"{cost.spoilt} must be discarded")
+    if cost.hurried:
+        parts.append(f"{cost.hurried} must be in the cold within two hours of leaving it")
+    if cost.unknown:
+        parts.append(f"{cost.unknown} have no published figure there")
+    if cost.shorter:
+        parts.append(f"{cost.shorter} lose quality, up to {cost.days} days of it")
     return "; ".join(parts)
-
-
-def _held(p: Pantry, place: Place) -> dict[str, Place]:
-    """The places, had this one held what its climate is taken to hold."""
-    ideal = 0.0 if place.climate is Climate.FREEZER else min(ASSUMED_F[place.climate], place.target)
-    facts = tuple(
-        one._replace(temp_f=ideal) if isinstance(one, Read) else one for one in place.facts
-    )
-    return {**p.places, place.id: replace(place, facts=facts)}

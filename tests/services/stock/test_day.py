@@ -96,7 +96,7 @@ def test_thawing_out_of_the_freezer_by_a_move_counts_as_thawed(p: Pantry) -> Non
     code = up(p, "ground beef", "frozen", "freezer", ago=30)
     act.move(p, f"{code}/1", "fridge")
     row = next(row for row in one_batch.show(p, code).rows if row.state is State.THAWED)
-    assert row.discard_after == date(2026, 11, 27), "it takes a day to thaw, then a day is left"
+    assert row.discard_after == date(2026, 11, 26), "nobody says it was still frozen"
 
 
 def test_what_may_not_stand_somewhere_is_refused_or_booked_and_judged(p: Pantry) -> None:

@@ -127,4 +127,4 @@ def test_a_sealed_jar_of_over_two_years_carries_a_word_of_caution(
     assert any("Over two years" in one for one in row.reasons) is said
     if said:
         p.today -= timedelta(days=1)
-        assert not any("Over two years" in one for one in view.due(p)[0].reasons)
+        assert not any("Over two years" in one for one in view.due(p)[0].reasons), "24 months"

@@ -217,3 +217,20 @@ def test_a_food_of_ones_own_is_judged_by_the_strictest_of_its_group(p: Pantry) -
     with pytest.raises(BadInput):
         own.add_food(p, "moss", "plant", "low-acid")
     assert len(list(own.listing(p))) == 1
+
+
+def test_a_look_at_an_earlier_hour_changes_nothing(p: Pantry) -> None:
+    """What is still to come at that hour counts as then only as long as it is looked at."""
+    code = up(p, "ground beef", "frozen", "freezer", ago=30)
+    at(p, 20)
+    act.move(p, code, "larder")
+    readings.read(p, "larder", 61)
+    undo.undo(p)
+    at(p, 20.5)
+    before = only(p, code)
+    at(p, 18.5)
+    only(p, code)
+    at(p, 20.5)
+    with open_pantry(p.path, TODAY) as again:
+        again.clock = p.clock
+        assert only(again, code) == before

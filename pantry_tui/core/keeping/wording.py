@@ -1,0 +1,122 @@
+"""What a verdict says beside its dates, in sentences."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.outcome import Outcome
+from pantry_tui.core.keeping.quality import Spent
+from pantry_tui.core.keeping.reckoning import Limit, Reckoning
+from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.keeping.trouble import CANNED, Trouble
+from pantry_tui.core.model import When
+from pantry_tui.core.words import Kind, State, Verdict
+
+#: Why there is no day after which it is discarded.
+NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY = (
+    "no limit",
+    "nothing published",
+    "in progress",
+    "process in doubt",
+    "day unknown",
+)
+#: Before the date.
+DISCARD, BEST = "Discard after", "Best by"
+
+
+def of_spent(spent: Spent) -> Limit:
+    """The end of a quality life, with how it was reckoned."""
+    stretch, rule = spent.stretch, spent.rule
+    assert rule.use is not None
+    note = stretch.life.note
+    estimate = f" (an estimate: {note})" if note else ""
+    text = (
+        f"{dates.span(rule.use, rule.unit)} from {dates.say(stretch.day)}{estimate}. {rule.wording}"
+    )
+    return Limit(spent.day, stretch.day, rule, text)
+
+
+def because(word: str, limit: Limit) -> str:
+    """A date and why it is that one."""
+    rule = limit.rule
+    if isinstance(rule, Rule) and rule.kind is Kind.REFUSE:
+        return rule.wording
+    if limit.text:
+        said = f"{word} {dates.say(limit.day)}: {limit.text}"
+        return limit.text if word == DISCARD else said
+    assert isinstance(rule, Rule)
+    assert rule.use is not None
+    return (
+        f"{word} {dates.say(limit.day)}: {dates.span(rule.use, rule.unit)} from "
+        f"{dates.say(limit.start)}. {rule.wording}"
+    )
+
+
+def ahead(safety: Limit, now: When) -> bool:
+    """Whether its last day is still to come."""
+    return safety.day >= now.day
+
+
+def why_none(safety: Limit | None, doubted: Trouble | None, in_progress: bool) -> str:
+    """Why there is no day after which it is discarded, "" where there is one."""
+    if safety is not None:
+        return ""
+    if doubted is not None:
+        return NOTHING
+    return IN_PROGRESS if in_progress else NO_LIMIT
+
+
+def first_words(
+    doubted: Trouble | None, in_progress: bool, outcomes: Sequence[Outcome]
+) -> list[str]:
+    """What is said before the dates."""
+    found = [one.said for one in outcomes if one.triage.verdict is not Verdict.DISCARD]
+    if doubted is not None:
+        return [doubted.text, *found]
+    if in_progress:
+        found.insert(0, "Still in progress: look at it, and mark it ready when it is.")
+    return found
+
+
+def floor(outcomes: Sequence[Outcome], too_warm: bool) -> Verdict:
+    """What power cuts leave, and what stands too warm, is eaten first."""
+    soon = any(one.triage.verdict is Verdict.EAT_SOON for one in outcomes)
+    return Verdict.EAT_SOON if soon or too_warm else Verdict.SOUND
+
+
+def hurry(reckoning: Reckoning, runs_out: int | None) -> list[str]:
+    """What is to be done at once with what stands too warm."""
+    if runs_out is None:
+        return []
+    left = runs_out - reckoning.now.last - 1
+    return [f"It stands too warm: eat it, or put it in the cold within {left} minutes."]
+
+
+def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> list[str]:
+    """What else a person should know of its place and its two hours."""
+    found = []
+    gone = reckoning.charged(reckoning.now.last)
+    if gone and (safety is None or ahead(safety, reckoning.now)):
+        found.append(f"{gone} of the 120 minutes that it may be out of the cold in all are gone.")
+    if any(one.said.both_worlds is not None for one in reckoning.told):
+        found.append(
+            "It stood at 40 to 41 F: United States pages say 40 F, others 41 F, so the stricter "
+            "day count of both stands."
+        )
+    if here and not here[0].measured:
+        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not read.")
+    return found
+
+
+def aged(reckoning: Reckoning, here: Sequence[Span]) -> tuple[tuple[date, str], ...]:
+    """The word of caution for a sealed home-canned jar of more than two years: the University of
+    Idaho Extension would throw it out (lids are rated 18 months); others set no end."""
+    batch = reckoning.batch
+    sealed = any(state is State.SEALED for span in here for state in reckoning.states(span))
+    if batch.made is None or batch.method not in CANNED or not sealed:
+        return ()
+    words = "Over two years old: one publisher would throw it out; look at seal and lid closely."
+    return ((dates.add(batch.made, 24, "months"), words),)
