@@ -11,6 +11,7 @@ import pytest
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import own
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, one_batch, places, readings, undo
@@ -217,6 +218,11 @@ def test_a_food_of_ones_own_is_judged_by_the_strictest_of_its_group(p: Pantry) -
     with pytest.raises(BadInput):
         own.add_food(p, "moss", "plant", "low-acid")
     assert len(list(own.listing(p))) == 1
+
+
+def at(p: Pantry, hour: float) -> None:
+    """It is so late today."""
+    p.clock = Clock(TODAY, round(hour * 60))
 
 
 def test_a_look_at_an_earlier_hour_changes_nothing(p: Pantry) -> None:
