@@ -325,7 +325,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     batch = p.stock.batches[first.batch]
     whole = sum(servings(p, container) for container in left)
     part = entry.servings if entry.amount else whole
-    why = tuple(_why(entry))
+    why, judged = tuple(_why(entry)), p.judge(first)
     return Take(
         code=batch.code,
         food=batch.food.name,
@@ -334,12 +334,13 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         servings=part,
         day=days_ahead(p, entry)[0],
         thaw_by=entry.thaw_by,
-        reasons=(*why, *p.judge(first).reasons[:1]),
+        reasons=(*why, *judged.reasons[:1], *judged.standing),
         containers=_names(p, left),
         days=tuple(day for day in entry.days if _fit_on(p, first, day)),
         amount=entry.amount,
         dish=entry.dish,
         why=why,
+        standing=judged.standing,
     )
 
 

@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -97,7 +98,7 @@ def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
     found = []
     if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
         found.append(CAUTION)
-    canned = batch.method in (Method.BOILING_WATER, Method.PRESSURE)
+    canned = batch.method in PROCESSED
     if canned:
         found.append(
             "Only for jars from a tested process with the seal still tight; a bulging, leaking "
