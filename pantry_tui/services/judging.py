@@ -110,6 +110,8 @@ class Judge:
             batch.suspect,
             batch.made,
             batch.doubt,
+            batch.possible,
+            batch.printed,
             batch.process,
             batch.size,
             tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
