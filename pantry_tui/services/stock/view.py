@@ -56,11 +56,8 @@ def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[
 def everything(p: Pantry) -> list[DueRow]:
     """All that stands, by date; reckoned once for each state of the log and each day."""
 
-    def find() -> list[DueRow]:
-        ready(p)
-        return rows(p)
-
-    return list(p.once("rows", find))
+    ready(p)
+    return list(p.once("rows", lambda: rows(p)))
 
 
 def rows_named(p: Pantry, names: Collection[str]) -> dict[str, DueRow]:
