@@ -22,6 +22,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import ANIMAL, low_acid_in_water
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
@@ -44,9 +45,7 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import SEVERITY, Acidity, Climate, Group, Method, State, Verdict
-
-_ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
+from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
 
 
 def judge(
@@ -108,7 +107,7 @@ def _by_dates(
     now: When,
 ) -> Assessment:
     spans: Sequence[Span] = start.spans
-    if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(batch.method, batch.food):
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
         return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), wording.PROCESS)
     if batch.method is Method.LIME:
@@ -200,7 +199,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
         if one.triage.verdict is Verdict.DISCARD
     ]
     batch = reckoning.batch
-    if batch.method is Method.BOUGHT and batch.printed and batch.food.group in _ANIMAL:
+    if batch.method is Method.BOUGHT and batch.printed and batch.food.group in ANIMAL:
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
     return min(found, key=lambda one: (one.day, one.text, one.start), default=None)
 

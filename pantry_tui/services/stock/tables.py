@@ -258,6 +258,7 @@ def _mark_run_out(p: Pantry) -> None:
     sql = "SELECT DISTINCT batch FROM main.lines WHERE again_at <= ?"
     over = [row[0] for row in p.store.db.execute(sql, (p.clock.now.first,))]
     if over and not p.store.writing:
+        p.refresh_events()  # what was reckoned from the rows as they were
         with p.writing():
             p.store.db.executemany(
                 "INSERT OR IGNORE INTO marked VALUES (?)", [(f"batch:{id_}",) for id_ in over]
