@@ -225,11 +225,6 @@ def test_a_food_of_ones_own_is_judged_by_the_strictest_of_its_group(p: Pantry) -
     assert len(list(own.listing(p))) == 1
 
 
-def at(p: Pantry, hour: float) -> None:
-    """It is so late today."""
-    p.clock = Clock(TODAY, round(hour * 60))
-
-
 def test_a_look_at_an_earlier_hour_changes_nothing(p: Pantry) -> None:
     """What is still to come at that hour counts as then only as long as it is looked at."""
     code = up(p, "ground beef", "frozen", "freezer", ago=30)
