@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
@@ -55,7 +56,10 @@ class Call:
         from pantry_tui.services.clock import Clock
         from pantry_tui.services.pantry import open_pantry
 
-        return open_pantry(self.path, Clock(*self.told) if self.told else Clock())
+        p = open_pantry(self.path, Clock(*self.told) if self.told else Clock())
+        for sentence in p.store.told:
+            print(sentence, file=sys.stderr)
+        return p
 
     def answer(
         self, found: T, data: Callable[[T], object], lines: Callable[[T], Sequence[str]]
@@ -66,6 +70,15 @@ class Call:
         else:
             print("\n".join(lines(found)))
         return 0
+
+    def refused(self, reasons: Sequence[str]) -> int:
+        """What was answered is a refusal: its reason in a sentence where errors are read, too."""
+        import sys
+
+        from pantry_tui.core.text import clean
+
+        print(clean(reasons[0] if reasons else "No publication allows that."), file=sys.stderr)
+        return 1
 
     def say(self, sentence: str, **data: object) -> int:
         """One sentence; as JSON with what else a script wants to know."""

@@ -12,15 +12,15 @@ from textual.screen import Screen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import day, hang
+from pantry_tui.app.format import day, hang, last_day
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import TypeLine
 from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.core.safety.process import CANNED
 from pantry_tui.errors import PantryError
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
@@ -111,7 +111,7 @@ class PutUpScreen(Screen[None]):
         if self._asked_altitude or self.host.pantry.altitude_ft is not None:
             return False
         reading = putup.read(self.host.pantry, line)
-        canned = reading.method in CANNED and not (reading.problems or reading.unread)
+        canned = reading.method in LIDDED and not (reading.problems or reading.unread)
         return canned and bool(reading.process) and "altitude" not in dict(reading.process)
 
     def _high(self, typed: str) -> None:
@@ -149,7 +149,7 @@ def _booked(made: PutUp) -> str:
             "",
             f"{made.reading.count} {made.reading.food}, {made.reading.method}",
             f"best by        {day(made.best_by)}",
-            f"discard after  {day(made.discard_after)}",
+            f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             *made.cautions,
             "",
             "The next one? Type its line; Ctrl+Z takes this one back.",

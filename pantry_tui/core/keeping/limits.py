@@ -3,7 +3,7 @@
 `assess` does all the work once, from all that happened to a container and its places up to `now`;
 what it gives is a ladder of days, from which `on` reads the verdict of a day by comparing dates.
 
-Laws, tested over random histories (tests/core/keeping):
+Laws, tested over random histories (tests/judging):
 
 * nothing that happens later moves `discard_after` later, and opening, thawing, moving and filling
   never lengthen it; cooler never lengthens it;
@@ -22,6 +22,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import ANIMAL, low_acid_in_water
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.doubt import (
@@ -45,18 +46,7 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import (
-    ASSUMED_F,
-    SEVERITY,
-    Acidity,
-    Climate,
-    Group,
-    Method,
-    State,
-    Verdict,
-)
-
-_ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
+from pantry_tui.core.words import ASSUMED_F, SEVERITY, Acidity, Climate, Method, State, Verdict
 
 
 def judge(
@@ -118,7 +108,7 @@ def _by_dates(
     now: When,
 ) -> Assessment:
     spans: Sequence[Span] = start.spans
-    if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(batch.method, batch.food):
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
         return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), wording.PROCESS)
     if batch.method is Method.LIME:
@@ -219,7 +209,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
         if one.triage.verdict is Verdict.DISCARD
     ]
     batch = reckoning.batch
-    if batch.method is Method.BOUGHT and batch.printed and batch.food.group in _ANIMAL:
+    if batch.method is Method.BOUGHT and batch.printed and batch.food.group in ANIMAL:
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
     return min(found, key=lambda one: (one.day, one.text, one.start), default=None)
 

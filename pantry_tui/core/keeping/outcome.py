@@ -10,7 +10,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.power import Struck, struck
 from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, packed
 from pantry_tui.core.keeping.warm import Warm
-from pantry_tui.core.keeping.weather import COLD_F, around
+from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
     STRICTNESS,
@@ -21,7 +21,7 @@ from pantry_tui.core.safety.outage import (
     hold_hours,
     perishes,
 )
-from pantry_tui.core.words import State
+from pantry_tui.core.words import COLD_F, State
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from pantry_tui.core.keeping.rules import CLASS_GROUPS
+from pantry_tui.core import scope
+from pantry_tui.core.canned import PROCESSED, low_acid_in_water
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Acidity, Climate, Method, State, Trust
+from pantry_tui.core.words import Climate, Method, State, Trust
 
 
 class Action(StrEnum):
@@ -67,7 +68,6 @@ class OutageRule:
 
 
 #: A sealed jar of these stands at room temperature: rows for chilled food do not speak for it.
-_CANNED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
 #: What stands in a freezer for the sake of its cold: no row there, and it goes.
 _NEEDS_COLD = frozenset({Method.FROZEN, Method.FRESH, Method.BOUGHT, Method.MEAL, Method.CELLAR})
 #: The same as its value, only for a shorter time.
@@ -82,24 +82,19 @@ _AS_IT_CAME = frozenset({Method.FRESH, Method.BOUGHT})
 
 def _closeness(rule: OutageRule, key: str, food: FoodFacts, method: Method) -> int:
     """3 the food itself, 2 its class, 1 its group, 0 any food, -1 another food."""
-    kind, _, name = key.partition(":")
-    if key == "*":
-        return 0
-    if kind == "group":
-        guess = not food.known and method in _AS_IT_CAME and rule.action is not Action.DISCARD
-        return 1 if name == food.group.value and not guess else -1
-    if kind == "class":
-        if name in food.classes:
-            return 2
-        # Nobody knows the class of an unknown food: only the strict rows of its group speak.
-        maybe = not food.known and food.group in CLASS_GROUPS.get(name, ())
-        return 1 if maybe and rule.action is Action.DISCARD else -1
-    return 3 if food.name in (key, name) else -1
+    strict = rule.action is Action.DISCARD
+    kind, name = scope.split(key)
+    if kind == "named":
+        return scope.ITSELF if food.name == name else scope.OTHER
+    if kind == "group" and not food.known and method in _AS_IT_CAME and not strict:
+        return scope.OTHER
+    # Nobody knows the class of an unknown food: only the strict rows of its group speak.
+    return scope.near(key, food, guess=strict)
 
 
 def _speaks(rule: OutageRule, method: Method, state: State) -> bool:
     if not rule.methods:
-        return not (method in _CANNED and state is State.SEALED)
+        return not (method in PROCESSED and state is State.SEALED)
     return method in rule.methods
 
 
@@ -122,7 +117,7 @@ def _row(
 ) -> OutageRule | None:
     """The row for an item in a condition. Rows that name its state are weighed beside those for
     any state, and the stricter of both stands."""
-    if method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(method, food):
         return None
     here = [rule for rule in rows if rule.condition is condition]
     # Under oil food is safe only while it is cold, whatever else a row allows.

@@ -8,18 +8,19 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import Amount, amount_of, read_amount
+from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
-from pantry_tui.core.safety.process import CANNED, doubt
-from pantry_tui.core.safety.record import known, not_checked, read_details
+from pantry_tui.core.safety.process import doubt
+from pantry_tui.core.safety.record import known, read_details
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.reference.ambiguous import asked, choices, could_be
+from pantry_tui.reference.ambiguous import asked, choices, either
 from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.line import read_line
@@ -121,20 +122,18 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = []
     reading = replace(reading, process=details.pairs)
-    either = could_be(typed_food) if typed_food else None
-    if reading.method is Method.ALCOHOL_FERMENT:
-        either = None  # cider that ferments is no apple juice
-    if either is not None:
-        foods = choices(either, p.tables)
-        problems.insert(0, asked(typed_food, foods, either.why))
+    meant = either(typed_food, reading.method) if typed_food else None
+    if meant is not None:
+        foods = choices(meant, p.tables)
+        problems.insert(0, asked(typed_food, foods, meant.why))
         asks.append(Ask("food", typed_food, foods))
     reading = _printed(p, reading, problems)
     if reading.method is None:
         for word in reading.unread:
-            meant = near_methods(word)
-            if len(meant) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
-                problems.insert(0, f"{word!r} could mean {' or '.join(meant)}: say which.")
-                asks.append(Ask("method", word, meant))
+            ways = near_methods(word)
+            if len(ways) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
+                problems.insert(0, f"{word!r} could mean {' or '.join(ways)}: say which.")
+                asks.append(Ask("method", word, ways))
                 rest = tuple(one for one in reading.unread if one != word)
                 reading = replace(reading, unread=rest)
     asks += [] if reading.method or asks else [Ask("method", "", tuple(Method))]
@@ -222,7 +221,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     assert reading.method is not None
     place = p.find_place(reading.place)
     food = _facts(p, reading)
-    if reading.method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(reading.method, food):
         raise Refused(f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM}")
     if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
         raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
@@ -274,7 +273,7 @@ def with_altitude(
 ) -> tuple[tuple[str, str], ...]:
     """The record of a canned batch, which says so where nobody knows the altitude."""
     said = known(record)
-    if method not in CANNED or p.altitude_ft is not None or "altitude" in said or not said:
+    if method not in LIDDED or p.altitude_ft is not None or "altitude" in said or not said:
         return record
     return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
 
@@ -289,8 +288,7 @@ def _answer(
     code: str, names: tuple[str, ...], batch: Batch, judged: Judgement, reading: PutUpReading
 ) -> PutUp:
     told = list(cautions(batch, [judged.verdict]))
-    if not batch.doubt:
-        told += not_checked(batch.method, batch.process)
+    told += judged.standing
     if not batch.food.known:
         told.append("Not in the food table: judged by the strictest rule of its group.")
     return PutUp(
@@ -302,6 +300,8 @@ def _answer(
         tuple(told),
         judged.reasons,
         reading,
+        "" if judged.discard_after else judged.why_no_discard,
+        judged.standing,
     )
 
 

@@ -11,6 +11,7 @@ from datetime import date, timedelta
 from html import escape
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log.events import Did, Event
@@ -58,9 +59,8 @@ def sheet(p: Pantry, what: str) -> Sheet:
 
 def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
     lines = tuple(_cells(row) for row in rows)
-    unfit = any(row.verdict in UNFIT for row in rows)
-    notes = (CAUTION,) if unfit else ()
-    return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, notes)
+    standing = dict.fromkeys(f"{row.code}: {one}" for row in rows for one in row.standing)
+    return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, (*standing, CAUTION))
 
 
 def _fetch(p: Pantry) -> Sheet:
@@ -73,12 +73,14 @@ def _fetch(p: Pantry) -> Sheet:
             clean(take.food),
             take.amount or str(take.count),
             dates.say(take.day),
-            dates.say(take.thaw_by) if take.thaw_by else "-",
+            dates.say(take.thaw_by) if take.thaw_by else "",
         )
         for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))
     )
     title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
-    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, view_.notes)
+    standing = dict.fromkeys(f"{take.code}: {one}" for take in view_.take for one in take.standing)
+    notes = (*view_.notes, *standing, CAUTION)
+    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, notes)
 
 
 def _outage(p: Pantry) -> Sheet:
@@ -129,8 +131,8 @@ def _cells(row: DueRow) -> tuple[str, ...]:
             row.food + row.remark,
             str(row.count),
             row.place,
-            dates.say(row.good_until) if row.good_until else "-",
-            dates.say(row.discard_after) if row.discard_after else "-",
+            dates.say(row.good_until) if row.good_until else "none",
+            dates.say(row.discard_after) if row.discard_after else row.discard_after_why or "none",
             f"{MARK[row.verdict]} {row.verdict}",
         )
     )
@@ -194,7 +196,7 @@ def _label(batch: Batch, judged: Judgement) -> Label:
         batch.method.value,
         dates.say(batch.made) if batch.made else "unknown",
         dates.say(best) if best else "" if safe else "no published figure",
-        _caution(batch, judged.verdict),
+        " ".join((_caution(batch, judged.verdict), *judged.standing)),
         dates.say(safe) if safe else "",
     )
 
@@ -203,7 +205,7 @@ def _caution(batch: Batch, verdict: Verdict) -> str:
     """The one caution that must stand on the lid."""
     if verdict in UNFIT:
         return f"{verdict.value.upper()}."
-    if batch.method in (Method.PRESSURE, Method.BOILING_WATER):
+    if batch.method in PROCESSED:
         return "Bulging or leaking: do not open."
     if batch.method is Method.IN_OIL:
         return "Keep cold; days only."
