@@ -25,6 +25,8 @@ NAMED = {
     (Method.SALTED, "summer sausages", Climate.FREEZER): "Cold Storage Chart",
     # Eggs burst in their shells.
     (Method.FRESH, "eggs", Climate.FREEZER): "Cold Food Storage Chart",
+    # Bought eggs are judged as fresh ones.
+    (Method.BOUGHT, "eggs", Climate.FREEZER): "",
 }
 #: A home refrigerator is drier than a cellar, and chills what grew in summer.
 FRIDGE_CROPS = "Cornell University"
