@@ -31,7 +31,8 @@ _BY_ITS_ACID = frozenset(
 )  # fmt: skip
 _RAW = frozenset({Method.CELLAR, Method.FRESH})
 _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.GRAIN})
-_TIN = re.compile(r"\b(tin|can|jar|pouch|carton)")
+_TIN = re.compile(r"\b(tin|can)s?\b")
+_AIRLESS = re.compile(r"\b(tin|can|jar|pouch|carton)")
 
 
 def is_vacuum_packed(batch: Batch) -> bool:
@@ -51,6 +52,14 @@ def kept_as(batch: Batch) -> Method:
     if food.group is Group.MEAL:
         return Method.MEAL
     return Method.FRESH if food.group in ANIMAL else Method.BOUGHT
+
+
+def use_by(batch: Batch) -> bool:
+    """Whether the date on a pack is the last day on which it is safe: on what can hurt and is kept
+    cold or without air, but not on a tin, whose date speaks of its quality."""
+    tin = _TIN.search(batch.size.casefold()) is not None
+    airless = is_vacuum_packed(batch) and batch.food.acidity is Acidity.LOW_ACID
+    return not tin and (batch.food.group in ANIMAL or airless)
 
 
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
@@ -73,6 +82,6 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return food.group not in _CROPS
     if method is Method.BOUGHT:
         dry = food.group in (Group.GRAIN, Group.FAT) or "nut" in food.classes
-        whole = food.group in _CROPS and not _TIN.search(batch.size.casefold())
+        whole = food.group in _CROPS and not _AIRLESS.search(batch.size.casefold())
         return not (dry or whole or not low_acid)
     return True

@@ -22,7 +22,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.canned import ANIMAL, low_acid_in_water
+from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.doubt import (
@@ -35,7 +35,7 @@ from pantry_tui.core.keeping.doubt import (
     unsealed,
 )
 from pantry_tui.core.keeping.exposure import Span, exposures
-from pantry_tui.core.keeping.harm import can_hurt
+from pantry_tui.core.keeping.harm import can_hurt, use_by
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
@@ -209,7 +209,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
         if one.triage.verdict is Verdict.DISCARD
     ]
     batch = reckoning.batch
-    if batch.method is Method.BOUGHT and batch.printed and batch.food.group in ANIMAL:
+    if batch.method is Method.BOUGHT and batch.printed and use_by(batch):
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
     return min(found, key=lambda one: (one.day, one.text, one.start), default=None)
 
