@@ -308,8 +308,12 @@ class Reckoning:
         return found + self._lasting(bare)
 
     def _speaks(self, told: _Told) -> bool:
+        """Whether a figure stands for it. For bought food those of its kind only ever shorten;
+        what can hurt has the date on the pack, or nothing."""
         said = told.said
-        return said.covered or said.refusal is not None or self.printed(told.state)
+        if said.refusal is not None or self.printed(told.state):
+            return True
+        return said.covered and not (self.batch.method is Method.BOUGHT and self._hurts)
 
     def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
         """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours

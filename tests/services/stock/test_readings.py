@@ -43,6 +43,11 @@ def up(p: Pantry, food: str, method: str, place: str, ago: int = 0, **process: s
     return putup.put_up(p, reading).code
 
 
+def at(p: Pantry, hour: float) -> None:
+    """It is that hour of the day."""
+    p.clock = Clock(TODAY, round(hour * 60))
+
+
 def only(p: Pantry, code: str) -> DueRow:
     (row,) = one_batch.show(p, code).rows
     return row
@@ -218,11 +223,6 @@ def test_a_food_of_ones_own_is_judged_by_the_strictest_of_its_group(p: Pantry) -
     with pytest.raises(BadInput):
         own.add_food(p, "moss", "plant", "low-acid")
     assert len(list(own.listing(p))) == 1
-
-
-def at(p: Pantry, hour: float) -> None:
-    """It is so late today."""
-    p.clock = Clock(TODAY, round(hour * 60))
 
 
 def test_a_look_at_an_earlier_hour_changes_nothing(p: Pantry) -> None:
