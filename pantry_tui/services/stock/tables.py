@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from time import process_time
 
@@ -107,7 +107,9 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
 
     def of(c: Container) -> tuple[object, ...]:
         waits = bool(batch.suspect) and c.looked is None
-        return c.place, c.state, c.amount, c.reserved, waits, climb(c)
+        # At which minute it happened tells nobody apart what is equal from then on.
+        alike = replace(climb(c), facts_min=0, facts_to=date.min)
+        return c.place, c.state, c.amount, c.reserved, waits, alike
 
     def climb(c: Container) -> Ladder:
         lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
@@ -120,7 +122,14 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
     for container in containers:
         if container.here:
             keyed.setdefault(of(container), []).append(container)
-    return [_line(p, batch, group, climb(group[0])) for group in keyed.values()]
+    found = []
+    for group in keyed.values():
+        climbed = [climb(c) for c in group]
+        last_min = max(one.facts_min for one in climbed)
+        last_day = max(one.facts_to for one in climbed)
+        latest = replace(climbed[0], facts_min=last_min, facts_to=last_day)
+        found.append(_line(p, batch, group, latest))
+    return found
 
 
 def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) -> Line:
