@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from time import process_time
 
@@ -44,8 +44,9 @@ class Ladder:
     harmless: bool
     again_at: int | None
     hurried: bool
-    facts_min: int
-    facts_to: date
+    # When its facts happened does not make it another line.
+    facts_min: int = field(compare=False)
+    facts_to: date = field(compare=False)
 
 
 def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
@@ -107,9 +108,7 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
 
     def of(c: Container) -> tuple[object, ...]:
         waits = bool(batch.suspect) and c.looked is None
-        # At which minute it happened tells nobody apart what is equal from then on.
-        alike = replace(climb(c), facts_min=0, facts_to=date.min)
-        return c.place, c.state, c.amount, c.reserved, waits, alike
+        return c.place, c.state, c.amount, c.reserved, waits, climb(c)
 
     def climb(c: Container) -> Ladder:
         lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
@@ -122,14 +121,17 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
     for container in containers:
         if container.here:
             keyed.setdefault(of(container), []).append(container)
-    found = []
-    for group in keyed.values():
-        climbed = [climb(c) for c in group]
-        last_min = max(one.facts_min for one in climbed)
-        last_day = max(one.facts_to for one in climbed)
-        latest = replace(climbed[0], facts_min=last_min, facts_to=last_day)
-        found.append(_line(p, batch, group, latest))
-    return found
+    return [_line(p, batch, group, _latest(map(climb, group))) for group in keyed.values()]
+
+
+def _latest(ladders: Iterable[Ladder]) -> Ladder:
+    """Equal ladders as one, that of the last fact of any."""
+    mine = list(ladders)
+    return replace(
+        mine[0],
+        facts_min=max(one.facts_min for one in mine),
+        facts_to=max(one.facts_to for one in mine),
+    )
 
 
 def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) -> Line:
