@@ -33,6 +33,7 @@ from pantry_tui.core.safety.record import (
     no_acid,
     read_details,
 )
+from pantry_tui.core.safety.shortfall import pair, unsaid
 from pantry_tui.core.safety.values import is_unknown, seal_failed
 from pantry_tui.core.words import Acidity, Method, Trust
 from pantry_tui.errors import BadInput
@@ -287,53 +288,17 @@ def _too_little(rows: Sequence[ProcessRow], said: Mapping[str, str], ft: int) ->
     }
     if not short:
         return []
-    done = _pair(minutes, psi if rows[0].psi else None)
+    done = pair(minutes, psi if rows[0].psi else None)
     needed = [row for mine in short.values() for row in mine]
-    pairs = " or ".join(dict.fromkeys(_pair(row.minutes, row.psi) for row in needed))
+    pairs = " or ".join(dict.fromkeys(pair(row.minutes, row.psi) for row in needed))
     told = f"{done} is too little: at {ft:,} ft {pairs} is published"
     enough = [key for key in readings if key not in short]
-    return [f"{told}{_unsaid(list(short), enough)}."]
+    return [f"{told}{unsaid(list(short), enough)}."]
 
 
 def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
     long = minutes is None or minutes >= row.minutes
     return long and (psi is None or row.psi is None or psi >= row.psi)
-
-
-_WHICH = ("form", "pack", "jar", "canner")
-
-
-def _unsaid(short: Sequence[tuple[str, ...]], enough: Sequence[tuple[str, ...]]) -> str:
-    """What the record would have to say, where another reading of it is enough."""
-    if not enough:
-        return ""
-
-    def differing(one: tuple[str, ...], other: tuple[str, ...]) -> list[int]:
-        return [n for n in range(len(_WHICH)) if one[n] != other[n]]
-
-    nearest = [(one, min(enough, key=lambda other: len(differing(one, other)))) for one in short]
-    one, other = min(nearest, key=lambda pair: len(differing(*pair)))
-    which = differing(one, other)
-    needs, suits = zip(*(_told(one[n], other[n]) for n in which), strict=True)
-    said = " ".join(f"{_WHICH[n]}={_quoted(suits[k])}" for k, n in enumerate(which))
-    return f" ({', '.join(needs)}); it is enough for {', '.join(suits)}: if so, say {said}"
-
-
-def _told(one: str, other: str) -> tuple[str, str]:
-    """Two values without the words that both begin with."""
-    mine, theirs = one.split(), other.split()
-    while len(mine) > 1 and len(theirs) > 1 and mine[0] == theirs[0]:
-        mine, theirs = mine[1:], theirs[1:]
-    return " ".join(mine), " ".join(theirs)
-
-
-def _quoted(text: str) -> str:
-    return f'"{text}"' if " " in text else text
-
-
-def _pair(minutes: float | None, psi: float | None) -> str:
-    time = "" if minutes is None else f"{minutes:g} minutes"
-    return time if psi is None else f"{time} at {psi:.3g} psi".removeprefix(" at ")
 
 
 def _unacidified(food: FoodFacts, rows: Sequence[ProcessRow], acid: str) -> list[str]:

@@ -1,0 +1,161 @@
+"""To another place: booked wherever it went, since it stands there, and judged by it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.keeping.rules import speaking
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.model import Container, Place, Turn
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.words import Climate, Kind, State, Verdict
+from pantry_tui.errors import Refused
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.pick import containers_named
+from pantry_tui.services.stock.seen import At, still, when
+from pantry_tui.services.stock.telling import names, say_of
+
+
+@booked
+def move(
+    p: Pantry,
+    ref: str,
+    place: str,
+    count: int | None = None,
+    *,
+    at: At | None = None,
+    saw: str = "",
+) -> Done:
+    """Move one named container, or `count` (all when None) of a batch; out of a freezer counts as
+    thawed. Where publications do not let this food stand it is booked all the same, since it does
+    stand there, and judged: the warning says what became of it."""
+    still(p, ref, saw)
+    to = p.find_place(place)
+    if "/" in ref:
+        taken = containers_named(p, ref)
+    else:
+        here = [
+            c
+            for c in p.containers_of(p.stock.batches[containers_named(p, ref)[0].batch])
+            if c.here and c.place != to.id
+        ]
+        taken = containers_named(
+            p, ref, count or max(1, len(here)), lambda c: c.place != to.id, "be moved there"
+        )
+    batch = p.stock.batches[taken[0].batch]
+    warnings: list[str] = []
+    ids = [c.id for c in taken]
+    states = {_state_there(p, c, to) for c in taken}
+    if len(states) > 1:
+        raise Refused("They are in different states: move them one at a time, like 7C/3.")
+    state = states.pop()
+    refrozen = to.climate is Climate.FREEZER and state is State.THAWED
+    if refrozen and any(_thawed_fast(c) for c in taken):
+        warnings.append(
+            "What was thawed in cold water or a microwave oven is cooked before it is frozen again."
+        )
+    elif refrozen:
+        warnings.append(
+            "Refreezing what thawed in the fridge is allowed and costs quality; its discard date "
+            "stays as it was, so cook it and put it up as a cooked meal to start anew."
+        )
+    told: dict[str, list[Container]] = {}
+    for container in taken:
+        if words := _there(p, container, to, state):
+            told.setdefault(words, []).append(container)
+    warnings += [f"{say_of(p, mine)} {words}" for words, mine in told.items()]
+    p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
+    path = p.place_paths()[to.id]
+    fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
+    thawed = _thaws(p, p.stock.containers[taken[0].id]) if fresh else ""
+    return Done(
+        f"Moved {say_of(p, taken)} to {path}.{thawed}",
+        tuple(dict.fromkeys(warnings)),
+        names(p, taken),
+    )
+
+
+def _there(p: Pantry, container: Container, to: Place, state: State) -> str:
+    """What should be known of its standing there, "" for nothing. It is booked all the same, since
+    it stands there, and judged by it."""
+    after = _as_if_moved(p, container, to, state)
+    if p.judge(container).verdict in UNFIT:
+        return ""
+    why = after.refused or (after.reasons[0] if after.reasons else "")
+    if after.verdict in UNFIT:
+        return (
+            f"may not stand in {to.name}: {why} It is booked, since it stands there: discard it. "
+            f"`undo` only if it never did. {CAUTION}"
+        )
+    if (left := _warm_until(p, container, to, state)) is not None:
+        return (
+            f"may not stay in {to.name}: {why} Put it back into the cold within {left} minutes; "
+            f"from then on discard it. {CAUTION}"
+        )
+    if after.refused:
+        return f"may not stand in {to.name}: {why} It is booked, since it stands there. {CAUTION}"
+    return why if after.verdict is Verdict.UNKNOWN else ""
+
+
+def _turned(taken: Sequence[Container], state: State) -> State | None:
+    """The state that a move gives, None where it gives none."""
+    return state if any(c.state is not state for c in taken) else None
+
+
+def _thawed_fast(container: Container) -> bool:
+    """Whether it was last thawed in cold water or a microwave oven."""
+    thawed = [turn for turn in container.turns if turn.state is State.THAWED]
+    return bool(thawed and thawed[-1].how)
+
+
+def _state_there(p: Pantry, container: Container, to: Place) -> State:
+    leaves = p.stock.places[container.place].climate is Climate.FREEZER
+    if leaves and to.climate is not Climate.FREEZER and container.state is State.SEALED:
+        return State.THAWED
+    return container.state
+
+
+def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Judgement:
+    turn = Turn(p.clock.now, "", to.id, state)
+    return p.judge_as(container, turn)
+
+
+def _warm_until(p: Pantry, container: Container, to: Place, state: State) -> int | None:
+    """How many minutes it may stand there until its two hours are over, None for any number."""
+    turn = Turn(p.clock.now, "", to.id, state)
+    over = p.judging.assess_as(container, turn).again_at
+    return None if over is None else max(0, over - p.clock.now.last)
+
+
+def _thaws(p: Pantry, container: Container) -> str:
+    """When it will be thawed, as the judge reckons it."""
+    days = [span.thawed for span in p.assess(container).spans if span.thawed is not None]
+    if not days:
+        return ""
+    day = max(days)
+    if day <= p.today:
+        return " It counts as thawed from today."
+    return f" It thaws there and counts as thawed from {dates.say(day)}."
+
+
+def cold_place(p: Pantry, container: Container, state: State) -> str:
+    """Where an opened or thawed container must stand: here if published for it, else a fridge."""
+    batch = p.stock.batches[container.batch]
+    table = p.tables.book.of(batch.method)
+
+    def covered(climate: Climate) -> bool:
+        found = speaking(table, batch.food, batch.method, state, climate)
+        refused = any(rule.kind is Kind.REFUSE for rule in found)
+        return not refused and any(rule.use is not None for rule in found)
+
+    here = p.stock.places[container.place]
+    if covered(here.climate) or (state is State.OPEN and here.climate is Climate.FREEZER):
+        return here.id
+    fridges = [pl for pl in p.stock.places.values() if pl.climate is Climate.FRIDGE]
+    if fridges:
+        return min(fridges, key=lambda pl: pl.id).id
+    return here.id
