@@ -227,13 +227,15 @@ class Folded:
         if held is None:
             return Answer("never put up", None, False)
         batch, box = held
-        if not box.here:
-            return Answer("gone", None, False)
         day = date.fromordinal(now // DAY)
         then = When(now, now, day)
         judged = assess(batch, box, self._places(box), load_tables().book, then).on(day)
         last = judged.discard_after
-        return Answer(judged.verdict, None if last is None else last.toordinal(), judged.usable)
+        return Answer(
+            judged.verdict if box.here else "gone",
+            None if last is None else last.toordinal(),
+            judged.usable and box.here,
+        )
 
 
 def _touched(event: Event) -> tuple[str, ...]:

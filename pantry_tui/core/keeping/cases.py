@@ -14,6 +14,7 @@ from pantry_tui.core.keeping.rules import (
     Rulebook,
     Status,
     closest,
+    guessed,
     held_at,
 )
 from pantry_tui.core.keeping.warmth import Case, Life, life
@@ -109,7 +110,7 @@ def _said(case: Case, book: Rulebook) -> Said:
         coldest,
         any(rule.kind is Kind.SAFETY for rule in cold_only),
         safety[-1] if safety and between else None,
-        any(rule.use is not None for rule in found),
+        any(rule.use is not None and not guessed(rule, case.food) for rule in found),
     )
 
 

@@ -156,7 +156,7 @@ def exposures(
 
 def _came_frozen(batch: Batch, first: Turn, places: Mapping[str, Place], now: When) -> bool:
     """What is kept frozen was put into a freezer frozen, also into one that is too warm."""
-    if batch.method is not Method.FROZEN or first.state is not State.SEALED:
+    if batch.method is not Method.FROZEN or first.state is State.THAWED:
         return False
     return any(
         one.climate is Climate.FREEZER
@@ -324,7 +324,10 @@ def _unfrozen(shape: _Shape) -> bool:
 
 
 def _chilled(one: Weather) -> bool:
-    return one.climate.is_cold and one.temperature_f <= COLD_F
+    """Whether food thaws there as it is published: a freezer that fails is no refrigerator."""
+    if one.climate is Climate.FREEZER:
+        return one.temperature_f <= THAWS_F
+    return one.climate is Climate.FRIDGE and one.temperature_f <= COLD_F
 
 
 def _earlier(one: _Since | None, other: _Since) -> _Since:

@@ -158,7 +158,8 @@ class Assessment:
 
     def _usable(self, verdict: Verdict) -> bool:
         if verdict in (Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST):
-            return True
+            # What works is not ready for being in a hurry.
+            return not self.in_progress
         known = verdict is Verdict.UNKNOWN or (
             verdict is Verdict.NEEDS_CARE and not self.in_progress
         )
