@@ -23,6 +23,15 @@ class BadInput(PantryError):
     code = 2
 
 
+class Unclear(BadInput):
+    """What was typed could mean several things, or lacks one (2): what it is about, what was
+    typed, and what may be meant. The message asks for it."""
+
+    def __init__(self, message: str, about: str, typed: str, choices: tuple[str, ...]) -> None:
+        super().__init__(message)
+        self.about, self.typed, self.choices = about, typed, choices
+
+
 class StoreError(PantryError):
     """The store file is missing, foreign, newer or broken (1)."""
 

@@ -11,16 +11,12 @@ from textwrap import wrap
 from rich.cells import cell_len, set_cell_size
 
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
 from pantry_tui.services.rows import RoundLine, Take
 from pantry_tui.services.stock.rows import DueRow, Shelf
-
-UNSAFE = frozenset({Verdict.DISCARD, Verdict.DO_NOT_TASTE})
-ASK_FOR_HELP = (
-    "Never taste to find out. Ask your local food-safety authority; "
-    "if anyone feels ill, get medical help."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +95,7 @@ def leaf(place: str) -> str:
 def act_by(row: DueRow) -> date | None:
     """The date that `days_left` counts to: the earlier one ahead, else the last one past."""
     dates = sorted(one for one in (row.best_by, row.discard_after) if one is not None)
-    if not dates or row.verdict in UNSAFE:
+    if not dates or row.verdict in UNFIT:
         return row.discard_after
     past_best = len(dates) == 2 and row.verdict is Verdict.PAST_BEST
     return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
@@ -251,10 +247,10 @@ def round_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
 
 def caution(row: DueRow) -> str:
     """What to say under the list about food that must not be eaten; empty for all else."""
-    if row.verdict not in UNSAFE and row.verdict is not Verdict.UNKNOWN:
+    if row.verdict not in UNFIT and row.verdict is not Verdict.UNKNOWN:
         return ""
     why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
-    return f"{verdict(row.verdict)}: {row.code}. {why} {ASK_FOR_HELP}"
+    return f"{verdict(row.verdict)}: {row.code}. {why} {CAUTION}"
 
 
 def sentence(text: str) -> str:

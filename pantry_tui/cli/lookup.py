@@ -32,7 +32,8 @@ class ShelfLife(Verb):
             state=self.state,
             made=read_date(self.made, call.today) if self.made else None,
         )
-        return call.answer(found, jsonable.plain, show.shelf_life)
+        call.answer(found, jsonable.plain, show.shelf_life)
+        return 0 if found["allowed"] else 1
 
 
 class Process(Verb):
@@ -40,7 +41,7 @@ class Process(Verb):
     jar: str = needed("--jar", "SIZE", "half-pint, pint, quart ...")
     canner: str = needed("--canner", "CANNER", "boiling-water, dial or weighted")
     pack: str | None = option("--pack", "PACK", "hot or raw")
-    altitude: str | None = option("--altitude", "4500ft", "else your store's, else 0")
+    altitude: str | None = option("--altitude", "4500ft", "else your store's, else 1,000 ft")
 
     def run(self, call: Call) -> int:
         from pantry_tui.reference.tables import load_tables
@@ -48,15 +49,16 @@ class Process(Verb):
 
         feet = self._feet(call)
         found = process(load_tables(), self.food, self.jar, self.canner, self.pack, feet)
-        return call.answer(found, jsonable.plain, lambda answer: show.process(answer, feet))
+        call.answer(found, jsonable.plain, lambda answer: show.process(answer, feet))
+        return 1 if found["answer"] == "refused" else 0
 
-    def _feet(self, call: Call) -> int:
+    def _feet(self, call: Call) -> int | None:
         from pantry_tui.core.amounts import read_altitude
 
         if self.altitude:
             return read_altitude(self.altitude)
         if not call.path.exists():
-            return 0
+            return None
         with call.pantry() as p:
             return p.altitude_ft
 

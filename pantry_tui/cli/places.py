@@ -5,8 +5,10 @@ from __future__ import annotations
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import flag, maybe_words, needed, number, option, several, word, words
 from pantry_tui.cli.printing import places as show
+from pantry_tui.cli.printing.lines import done
 from pantry_tui.cli.verb import Act, Verb
 from pantry_tui.core.amounts import read_temperature
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.errors import BadInput
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry
@@ -67,16 +69,16 @@ class Reading(Act):
     place: str = words("a place")
     temp: str = word("41F, 5C", "TEMP")
     rh: int | None = number("--rh", "PERCENT", "the humidity, if you know it")
+    since: str | None = option("--since", "90m", "how long it had been so warm; else nobody knows")
 
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import readings
 
-        day = call.day(self.at)
-        return call.done(
-            lambda p: readings.read(
-                p, self.place, read_temperature(self.temp, p.bare_degree), self.rh, day
-            )
-        )
+        since = readings.read_since(self.since) if self.since else None
+        with call.pantry() as p:
+            warm = readings.read_warmth(p, p.find_place(self.place).climate, self.temp)
+            what = call.book(p, self.at, readings.read, self.place, warm, self.rh, since=since)
+        return call.answer(what, jsonable.done, done)
 
 
 class Outage(Verb):
@@ -88,13 +90,13 @@ class Outage(Verb):
     max_temp: str | None = option("--max-temp", "45F", "the warmest it is known to have been")
     ice: bool = flag("--ice", "there are ice crystals left")
     no_ice: bool = flag("--no-ice", "there are none")
+    ajar: bool = flag("--ajar", "its door stood open or ajar")
     dry_run: bool = flag("--dry-run", "judge and book nothing")
 
     def run(self, call: Call) -> int:
-        from pantry_tui.cli.printing.lines import done
         from pantry_tui.services.stock import outage
 
-        start, end = outage.read_times(self.start, self.end, call.today)
+        start, end = outage.times(self.start, self.end, call.today)
         if self.ice and self.no_ice:
             raise BadInput("Say --ice or --no-ice, not both.")
         if self.full and self.half:
@@ -104,13 +106,15 @@ class Outage(Verb):
             ice = True if self.ice else False if self.no_ice else None
             warmest = _warmth(p, self.max_temp)
             full = True if self.full else False if self.half else None
-            cut = outage.cut_of(place, start=start, end=end, full=full, max_temp_f=warmest, ice=ice)
+            cut = outage.cut_of(
+                p, place, start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
+            )
             rows = outage.judge_all(p, place, cut)
             booked = [] if self.dry_run else done(outage.book(p, place, cut))
         return call.answer(
             rows,
-            lambda found: {"items": jsonable.plain(found)},
-            lambda found: [*booked, *show.outage(found)],
+            lambda found: {"items": jsonable.plain(found), "cautions": [CAUTION]},
+            lambda found: [*booked, *show.outage(found), CAUTION],
         )
 
 
@@ -119,7 +123,6 @@ class Count(Act):
     seen: tuple[str, ...] = several("--seen", "CODE=N", "what was counted, batch by batch")
 
     def run(self, call: Call) -> int:
-        from pantry_tui.cli.printing.lines import done
         from pantry_tui.services.stock import count
 
         with call.pantry() as p:

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.cli import registry
 from pantry_tui.core.text import clean
-from pantry_tui.errors import BadInput, PantryError
+from pantry_tui.errors import BadInput, PantryError, Unclear
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -75,6 +75,13 @@ def _run(typed: Sequence[str]) -> int:
     except Question as error:
         if call.as_json:
             print_json({"error": clean(error.message), **error.asked})
+        raise
+    except Unclear as error:
+        if call.as_json:
+            asks = [
+                {"about": error.about, "typed": error.typed, "choices": list(error.choices)},
+            ]
+            print_json({"error": clean(error.message), "asks": asks})
         raise
 
 

@@ -108,6 +108,7 @@ class Correct(Verb):
     made: str | None = option("--made", "DATE", "or unknown")
     size: str | None = option("--size", "SIZE", "of one container")
     note: str | None = option("--note", "TEXT", "in place of the note")
+    printed: str | None = option("--printed", "DATE", "on what was bought in")
     process: tuple[str, ...] = repeated("--process", "KEY=VALUE", "minutes=20, psi=11 ...")
 
     def run(self, call: Call) -> int:
@@ -116,7 +117,13 @@ class Correct(Verb):
         pairs = key_values(self.process)
         return call.done(
             lambda p: correct(
-                p, self.code, made=self.made, size=self.size, note=self.note, process=pairs
+                p,
+                self.code,
+                made=self.made,
+                size=self.size,
+                note=self.note,
+                printed=self.printed,
+                process=pairs,
             )
         )
 

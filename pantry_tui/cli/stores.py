@@ -45,7 +45,7 @@ class Demo(Verb):
 
 
 class Init(Verb):
-    altitude: str | None = option("--altitude", "1800ft", "where you cook; else 0 ft")
+    altitude: str | None = option("--altitude", "1800ft", "where you cook; else it is not said")
     people: int | None = number("--people", "N", "how many usually eat; else 2")
     units: str | None = option("--units", "UNITS", "us or metric; else us")
     demo: bool = flag("--demo", "fill it with the demo household")
@@ -63,7 +63,7 @@ class Init(Verb):
 
             create(
                 path,
-                altitude_ft=read_altitude(self.altitude or "0ft"),
+                altitude_ft=read_altitude(self.altitude) if self.altitude else None,
                 people=2 if self.people is None else self.people,
                 units=self.units or "us",
             )

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-from pantry_tui.errors import DataError
+from pantry_tui.errors import DataError, Unclear
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.names import _PREPARATION, _STOP
 from pantry_tui.reference.tables import Tables, _rows, load_tables
@@ -61,3 +61,26 @@ def load_ambiguous() -> dict[str, Ambiguous]:
 def could_be(text: str) -> Ambiguous | None:
     """The foods that `text` could be, words of preparation aside; None where it is plain."""
     return load_ambiguous().get(_folded(text))
+
+
+def choices(meant: Ambiguous, tables: Tables) -> tuple[str, ...]:
+    """Its foods by names that are plain themselves: "hard cider" for cider."""
+    by_name = {food.name: food for food in tables.foods}
+    found = []
+    for name in meant.foods:
+        names = (name, *by_name[name].aliases)
+        found.append(next((one for one in names if could_be(one) is None), name))
+    return tuple(found)
+
+
+def refuse_either(text: str, tables: Tables) -> None:
+    """Raises Unclear where a word could be either of several foods."""
+    meant = could_be(text)
+    if meant is not None:
+        named = choices(meant, tables)
+        raise Unclear(asked(text, named, meant.why), "food", text, named)
+
+
+def asked(text: str, named: tuple[str, ...], why: str) -> str:
+    """The question as a sentence."""
+    return f"{text[:40]!r} could be {' or '.join(named)}: say which. {why}"

@@ -7,14 +7,8 @@ from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
 
-from pantry_tui.core.safety.process import (
-    CANNERS,
-    JARS,
-    PACKS,
-    NotRecommended,
-    ProcessRow,
-    name_key,
-)
+from pantry_tui.core.safety.measured import CANNERS, JARS
+from pantry_tui.core.safety.process import PACKS, NotRecommended, ProcessRow, name_key
 from pantry_tui.core.words import Trust
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled

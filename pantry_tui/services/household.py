@@ -28,8 +28,15 @@ HOME_KINDS = (
 )
 
 
+#: Whose limits are followed; the first one where nobody said.
+ADVICE = ("usual", "strictest")
+
+
 def said_of(
-    altitude_ft: int | None = None, people: int | None = None, units: str | None = None
+    altitude_ft: int | None = None,
+    people: int | None = None,
+    units: str | None = None,
+    advice: str | None = None,
 ) -> Household:
     """What is said, None for what stays as it is. Raises BadInput for impossible numbers."""
     if altitude_ft is not None and not -1500 <= altitude_ft <= 20_000:
@@ -38,7 +45,9 @@ def said_of(
         raise BadInput("The household must be 1 to 100 people.")
     if units is not None and units not in ("us", "metric"):
         raise BadInput("Units are us or metric.")
-    return Household(altitude_ft, people, units)
+    if advice is not None and advice not in ADVICE:
+        raise BadInput("Advice is usual (US federal and extension) or strictest (any country's).")
+    return Household(altitude_ft, people, units, advice=advice)
 
 
 def appetite(p: Pantry, learned: Mapping[str, float]) -> Appetite:
@@ -56,7 +65,7 @@ def appetite(p: Pantry, learned: Mapping[str, float]) -> Appetite:
 
 def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
-    return HouseholdFacts(p.altitude_ft, p.people, p.units)
+    return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0])
 
 
 def change(
@@ -64,8 +73,27 @@ def change(
     altitude_ft: int | None = None,
     people: int | None = None,
     units: str | None = None,
+    advice: str | None = None,
 ) -> Done:
     """Change what is given; None leaves it as it is. Raises BadInput for impossible numbers."""
-    p.book(said_of(altitude_ft, people, units))
+    was = facts(p)
+    p.book(said_of(altitude_ft, people, units, advice))
     now = facts(p)
-    return Done(f"The household: {now.people} at {now.altitude_ft} ft, in {now.units} units.")
+    told: tuple[str, ...] = ()
+    if now.advice != was.advice:
+        stricter = now.advice == "strictest"
+        told = (
+            f"Every date follows the {now.advice} advice now: some are "
+            f"{'earlier' if stricter else 'later'} than before.",
+        )
+    where = say_altitude(now.altitude_ft)
+    return Done(
+        f"The household: {now.people} at table, {where}, in {now.units} units, "
+        f"{now.advice} advice.",
+        told,
+    )
+
+
+def say_altitude(feet: int | None) -> str:
+    """ "1,800 ft", or that nobody said."""
+    return "altitude not said" if feet is None else f"{feet:,} ft"

@@ -70,10 +70,14 @@ class Judging:
 
     def as_if(self, container: Container, *turns: Turn) -> Judgement:
         """The verdict today if that had also happened; nothing is kept."""
+        return self.assess_as(container, *turns).on(self._p.today)
+
+    def assess_as(self, container: Container, *turns: Turn) -> Assessment:
+        """All that could be said of it then."""
         for turn in turns:
             container = as_if(container, turn)
         batch = self._p.stock.batches[container.batch]
-        return self.of(batch, container, self._p.clock.now).on(self._p.today)
+        return self.of(batch, container, self._p.clock.now)
 
     def there(self, container: Container, climate: Climate, state: State) -> Judgement:
         """The verdict today if it now stood in a place of that climate, in that state."""
@@ -91,6 +95,11 @@ class Judge:
     def __init__(self, judging: Judging, places: Mapping[str, Place] | None = None) -> None:
         self._judging, self._places = judging, places
         self._known: dict[tuple[object, ...], Assessment] = {}
+
+    @property
+    def places(self) -> Mapping[str, Place]:
+        """Where things stand for it."""
+        return self._judging.p.places if self._places is None else self._places
 
     def assess(self, container: Container) -> Assessment:
         """All that can be said of a container now."""

@@ -53,7 +53,7 @@ def booked(do: Callable[Concatenate[Pantry, P], R]) -> Callable[Concatenate[Pant
 def create(
     path: Path,
     *,
-    altitude_ft: int = 0,
+    altitude_ft: int | None = None,
     people: int = 2,
     units: str = "us",
     clock: Clock | None = None,
@@ -150,9 +150,9 @@ class Pantry:
         return self.home.people or 2
 
     @property
-    def altitude_ft(self) -> int:
-        """Where the household cooks, feet above the sea."""
-        return self.home.altitude_ft or 0
+    def altitude_ft(self) -> int | None:
+        """Where the household cooks, feet above the sea; None where nobody said."""
+        return self.home.altitude_ft
 
     @property
     def units(self) -> str:

@@ -41,11 +41,13 @@ class Done:
 
 @dataclass(frozen=True, slots=True)
 class HouseholdFacts:
-    """What kind of household it is; `units` are "us" or "metric"."""
+    """What kind of household it is; `altitude_ft` None where nobody said, `units` "us" or
+    "metric", `advice` "usual" (US federal and extension) or "strictest" (any country's)."""
 
-    altitude_ft: int
+    altitude_ft: int | None
     people: int
     units: str
+    advice: str = "usual"
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +184,7 @@ class PutUpReading:
     acidity: str = ""
     unread: tuple[str, ...] = ()
     problems: tuple[str, ...] = ()  # sentences; empty means it can be put up
+    printed: date | None = None  # on what was bought in
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
 
 

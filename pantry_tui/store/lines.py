@@ -16,7 +16,7 @@ from pantry_tui.store.check import check
 
 class Line(NamedTuple):
     """One row, `id` and `hash` left out. Days are ISO; `v0` holds from the first, `v1` from `d1`
-    on, and so on; `reasons` is JSON: one list for each of them."""
+    on, and so on; `reasons` is JSON: what is said beside any verdict, then a list for each."""
 
     batch: str
     code: str

@@ -52,7 +52,7 @@ ROWS: dict[str, Row] = {
     "move": Row(
         ("{peaches}", "fridge", "--count", "2"),
         s.DONE,
-        ("{beef}", "shelf", "2"),
+        (NOTHING_LEFT, "shelf", "2"),
         ("{peaches}", "attic"),
     ),
     "give": Row(
@@ -82,9 +82,7 @@ ROWS: dict[str, Row] = {
         first=(("use", "{peaches}"), ("undo",)),
     ),
     # Signs of spoilage
-    "sign": Row(
-        ("{peaches}", "bulging", "lid"), s.SIGN, (NOTHING_LEFT + "/1", "mould"), ("9ZZ", "x")
-    ),
+    "sign": Row(("{peaches}", "bulging", "lid"), s.SIGN, None, ("9ZZ", "x")),
     "signs": Row(("jam",), s.Some(s.SIGN_ROW), None, ("teleported",), storeless=True),
     # Places
     "place add": Row(

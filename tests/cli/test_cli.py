@@ -74,12 +74,12 @@ def test_flags_and_line_are_read_alike(run: Run) -> None:
         "--place",
         "shelf 2",
         "--process",
-        "minutes=25",
+        "mins=30",
         "--dry-run",
     )
     assert line["code"] == flags["code"] == ""
     assert line["best_by"] == flags["best_by"]
-    assert flags["read_as"]["process"] == {"minutes": "25"}
+    assert flags["read_as"]["process"] == {"minutes": "30"}
     assert answer(run, "due") == [], "a dry run books nothing"
 
 
@@ -224,7 +224,7 @@ def test_an_older_jar_left_behind_is_named_with_its_place(run: Run) -> None:
     young = put_up(run, "2 pint jars peaches, boiling-water canned, shelf 2, 2026-10-01")
     said = answer(run, "use", young)["warnings"]
     assert any(old in one and "shelf 2" in one for one in said)
-    assert answer(run, "use", young, "--any")["warnings"] == []
+    assert not any(old in one for one in answer(run, "use", young, "--any")["warnings"])
 
 
 def test_the_rest_of_the_verbs(run: Run) -> None:
@@ -232,7 +232,7 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     kraut = put_up(run, "1 crock sauerkraut, lactic ferment, fridge, 2026-11-01")
     assert answer(run, "thaw", frozen)["containers"] == [f"{frozen}/1"]
     thawed = next(row for row in answer(run, "due") if row["state"] == "thawed")
-    assert thawed["discard_after"] == "2026-11-27"
+    assert thawed["discard_after"] == "2026-11-27", "it takes a day to thaw"
     assert "Finished" in answer(run, "ready", kraut)["message"]
     answer(run, "give", frozen, "1", "--to", "Aunt Sunniva")
     assert any("Aunt Sunniva" in line["says"] for line in answer(run, "log", frozen))
@@ -246,8 +246,9 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert week["people"] == 4
     assert [row["place"] for row in answer(run, "shelves")] == ["freezer", "fridge", "shelf 2"]
     assert answer(run, "find", "mince")[0]["code"] == frozen
-    assert run("move", frozen, "shelf", "2", "--count", "1")[0] == 1
     assert "thawed" in answer(run, "move", frozen, "fridge", "--count", "1")["message"]
+    warned = answer(run, "move", frozen, "shelf", "2")["warnings"]
+    assert any("discard" in one for one in warned), "it is booked, since it stands there"
 
 
 def test_shelf_life_answers_without_a_store(capsys: pytest.CaptureFixture[str]) -> None:
@@ -260,7 +261,7 @@ def test_shelf_life_answers_without_a_store(capsys: pytest.CaptureFixture[str]) 
     assert said["best_by"] is None
     assert said["published"]["safety"][2] == "days"
     assert said["sources"]
-    assert main(["shelf-life", "in oil", "garlic", "--in", "room", "--json"]) == 0
+    assert main(["shelf-life", "in oil", "garlic", "--in", "room", "--json"]) == 1
     said = json.loads(capsys.readouterr().out)
     assert said["allowed"] is False
     assert said["discard_after"] is None
@@ -268,7 +269,9 @@ def test_shelf_life_answers_without_a_store(capsys: pytest.CaptureFixture[str]) 
 
 def test_a_week_is_arranged_from_the_command_line(run: Run) -> None:
     code = put_up(
-        run, "4 pint jars runner beans, pressure canned minutes=20 psi=11, shelf 2, 11 months ago"
+        run,
+        "4 pint jars runner beans, pressure canned minutes=20 psi=11 canner=dial, shelf 2, "
+        "11 months ago",
     )
     other = put_up(run, "4 pint jars peaches, boiling-water canned, shelf 2, 11 months ago")
     assert answer(run, "week", "--pin", f"{code}/2=friday")["take"][0]["code"]

@@ -12,7 +12,7 @@ from collections.abc import Callable, Sequence
 from functools import partial, wraps
 from typing import TYPE_CHECKING, Any
 
-from pantry_tui.app.format import UNSAFE, clip
+from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
 from pantry_tui.app.screens.ask import Choose, ask_line, given
 from pantry_tui.app.screens.page import Page
@@ -116,7 +116,7 @@ class Acting:
         """Use one; of a bulk container it asks how much, unless it must not be eaten at all."""
         lines = self.chosen()
         row = lines[0].row if len(lines) == 1 else None
-        if row is not None and row.amount and row.verdict not in UNSAFE:
+        if row is not None and row.amount and row.usable:
             ask_line(
                 self.screen,
                 f"How much of the {row.amount}? Leave it empty to use it all up. "

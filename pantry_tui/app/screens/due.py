@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import UNSAFE, Column
+from pantry_tui.app.format import Column
 from pantry_tui.app.lines import Window, headings
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
@@ -69,4 +69,4 @@ class DueScreen(Acts, Rates, StockList):
 
 def _fits(line: Line) -> bool:
     row = line.row
-    return row is not None and row.verdict not in UNSAFE and not row.reserved
+    return row is not None and row.usable and not row.reserved

@@ -7,6 +7,7 @@ from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.errors import BadInput
 from pantry_tui.services.household import said_of as household
+from pantry_tui.services.household import say_altitude
 
 UNITS = ("US: pounds, pints, °F", "metric: kilograms, litres, °C")
 NEXT = (
@@ -25,12 +26,20 @@ class _Questions:
         self.units = "metric" if pantry.bare_degree == "C" else "us"
 
     def ask_altitude(self) -> None:
-        """What `init` was told stands in the field already: Enter must not make it sea level."""
+        """What `init` was told stands in the field already; an empty one leaves it unknown, never
+        sea level."""
         title = "Welcome. Three questions. How high do you live? Canning times depend on it."
-        question = TypeLine(title, "900 ft or 300 m", f"{self.altitude} ft", accept=self._high)
-        self.host.push_screen(question, lambda got: self.ask_people() if got else self.end())
+        known = "" if self.altitude is None else f"{self.altitude} ft"
+        question = TypeLine(title, "900 ft or 300 m", known, accept=self._high, empty=True)
+
+        def then(got: str | None) -> None:
+            self.end() if got is None else self.ask_people()
+
+        self.host.push_screen(question, then)
 
     def _high(self, typed: str) -> None:
+        if not typed.strip():
+            return  # nobody knows it: that is said beside every canned batch
         altitude = read_altitude(typed)
         household(altitude, self.people, self.units)  # says when no place lies that high
         self.altitude = altitude
@@ -58,7 +67,7 @@ class _Questions:
     def end(self) -> None:
         """Keep what was answered, and say it: the altitude decides how long a jar is canned."""
         self.host.pantry.book(household(self.altitude, self.people, self.units))
-        self.host.tell(f"Kept: {self.altitude} ft, {self.people} at table. {NEXT}")
+        self.host.tell(f"Kept: {say_altitude(self.altitude)}, {self.people} at table. {NEXT}")
 
 
 def greet(host: Host) -> None:

@@ -9,6 +9,8 @@ from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.amounts import read_temperature
+from pantry_tui.core.model import Cut
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput
 from pantry_tui.services.stock import outage
@@ -63,14 +65,16 @@ class _Walk:
         self.warmest = read_temperature(typed, self.host.pantry.bare_degree) if known else None
 
     @property
-    def cut(self) -> outage.Told:
+    def cut(self) -> Cut:
+        p = self.host.pantry
+        start, end = outage.lasting(p, self.hours)
         return outage.cut_of(
-            self.place, self.hours, full=self.full, max_temp_f=self.warmest, ice=self.ice
+            p, self.place, start, end, full=self.full, max_temp_f=self.warmest, ice=self.ice
         )
 
     def _show(self) -> None:
         rows = outage.judge_all(self.host.pantry, self.place, self.cut)
-        text = f"{self.place.name} after {self.hours:g} h\n\n{outage_text(rows)}"
+        text = f"{self.place.name} after {self.hours:g} h\n\n{outage_text(rows)}\n\n{CAUTION}"
         self.host.push_screen(
             Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book)
         )

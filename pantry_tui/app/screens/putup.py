@@ -14,15 +14,20 @@ from textual.widgets import Input, Static
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import day, hang
 from pantry_tui.app.host import Host
+from pantry_tui.app.screens.ask import TypeLine
 from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
+from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.log.events import Did
+from pantry_tui.core.safety.process import CANNED
 from pantry_tui.errors import PantryError
+from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
+ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
 HOW = (
     f"Type a line, for example:\n\n  {EXAMPLE}\n\n"
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
@@ -41,6 +46,7 @@ class PutUpScreen(Screen[None]):
     def __init__(self) -> None:
         super().__init__()
         self._idle = HOW  # what stands below an empty line
+        self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
 
     def compose(self) -> ComposeResult:
@@ -88,8 +94,29 @@ class PutUpScreen(Screen[None]):
     @on(Input.Submitted, "#line")
     def book(self, event: Input.Submitted) -> None:
         """Book it; a line that cannot be booked stays to be mended."""
-        if event.value.strip() and self.host.attempt(lambda: self._put_up(event.value)):
+        line = event.value
+        if self._needs_altitude(line):
+            self._asked_altitude = True
+            question = TypeLine(ALTITUDE, "900 ft or 300 m", empty=True, accept=self._high)
+            self.host.push_screen(question, lambda _: self._book(line))
+        elif line.strip():
+            self._book(line)
+
+    def _book(self, line: str) -> None:
+        if self.host.attempt(lambda: self._put_up(line)):
             self.line.value = ""
+
+    def _needs_altitude(self, line: str) -> bool:
+        """Whether it is canned with a process, and nobody ever said how high it was done."""
+        if self._asked_altitude or self.host.pantry.altitude_ft is not None:
+            return False
+        reading = putup.read(self.host.pantry, line)
+        canned = reading.method in CANNED and not (reading.problems or reading.unread)
+        return canned and bool(reading.process) and "altitude" not in dict(reading.process)
+
+    def _high(self, typed: str) -> None:
+        if typed.strip():
+            household.change(self.host.pantry, read_altitude(typed))
 
     def _put_up(self, line: str) -> Done:
         made = putup.put_up(self.host.pantry, putup.read(self.host.pantry, line))

@@ -17,9 +17,10 @@ if TYPE_CHECKING:
 def facts(found: HouseholdFacts) -> list[str]:
     """One setting a line."""
     return [
-        f"altitude: {found.altitude_ft} ft",
+        f"altitude: {'not said' if found.altitude_ft is None else f'{found.altitude_ft} ft'}",
         f"people: {found.people}",
         f"units: {found.units}",
+        f"advice: {found.advice}",
     ]
 
 

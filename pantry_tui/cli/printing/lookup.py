@@ -11,9 +11,10 @@ from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 
 
-def process(answer: dict[str, Any], altitude_ft: int) -> list[str]:
+def process(answer: dict[str, Any], altitude_ft: int | None) -> list[str]:
     """A tested process, or why there is none."""
-    lines = [f"{answer['answer']} (at {altitude_ft} ft)"]
+    where = "altitude not said" if altitude_ft is None else f"at {altitude_ft} ft"
+    lines = [f"{answer['answer']} ({where})"]
     for key, word in (
         ("minutes", "minutes"),
         ("psi", "psi"),
@@ -27,7 +28,8 @@ def process(answer: dict[str, Any], altitude_ft: int) -> list[str]:
         for option in answer["options"]
     ]
     lines += [f"why: {clean(str(one))}" for one in answer["reasons"]]
-    return lines + [f"source: {clean(str(one))}" for one in answer["sources"]]
+    lines += [f"source: {clean(str(one))}" for one in answer["sources"]]
+    return lines + [f"care: {one}" for one in answer["cautions"]]
 
 
 def shelf_life(answer: dict[str, Any]) -> list[str]:

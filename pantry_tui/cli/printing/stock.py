@@ -8,15 +8,16 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import food_of, iso, table
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import MARK, Verdict
+from pantry_tui.core.words import MARK
 
 if TYPE_CHECKING:
     from pantry_tui.services.books.logbook import LogLine
     from pantry_tui.services.rows import BatchView
     from pantry_tui.services.stock.rows import DueRow
 
-_UNFIT = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 _HEADS = ("verdict", "code", "food", "count", "place", "best by", "discard after", "days")
 
 
@@ -25,14 +26,11 @@ def due(rows: Sequence[DueRow]) -> list[str]:
     if not rows:
         return ["Nothing is in store here: put something up with `pantry-tui putup`."]
     lines = table(_HEADS, map(_due_cells, rows))
-    unfit = [row for row in rows if row.verdict in _UNFIT]
+    unfit = [row for row in rows if row.verdict in UNFIT]
     for row in unfit:
         lines.append(f"{row.code} {clean(row.food)}: {row.verdict}. {clean(' '.join(row.reasons))}")
     if unfit:
-        lines.append(
-            "Never taste to find out. Ask your local food-safety authority; "
-            "if anyone feels ill, get medical help at once."
-        )
+        lines.append(CAUTION)
     return lines
 
 

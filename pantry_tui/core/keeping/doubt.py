@@ -9,6 +9,8 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
+from pantry_tui.core.safety.record import DETAILS, known
+from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.words import Acidity, Method
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
@@ -17,12 +19,7 @@ RESCUE_DAYS = 1
 
 _LIDDED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
 _PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
-#: What a record of a process is made of (core.safety.process).
-_DETAILS = frozenset({"minutes", "time", "psi", "pressure", "canner", "process", "processed"})
 _OURS = frozenset({"", "me", "us", "ours", "own", "myself", "home", "household"})
-_UNKNOWN = frozenset({"", "?", "unknown", "not recorded", "not known"})
-
-NOT_CHECKED = "No process recorded: not checked."
 UNKNOWN_ORIGIN = (
     "Low-acid food that somebody else canned, and nobody knows how: it is not offered. Ask how it "
     "was processed and record it, or discard it unopened."
@@ -36,17 +33,12 @@ def by_others(batch: Batch) -> bool:
 
 def recorded(batch: Batch) -> bool:
     """Whether any detail of its process is known."""
-    return any(
-        key.casefold() in _DETAILS and value.casefold() not in _UNKNOWN
-        for key, value in batch.process
-    )
+    return bool(known(batch.process) & set(DETAILS))
 
 
 def not_checked(batch: Batch) -> tuple[str, ...]:
-    """The standing reason of a canned batch without a process record."""
-    if batch.method not in _PROCESSED or batch.doubt or recorded(batch):
-        return ()
-    return (NOT_CHECKED,)
+    """The standing reasons of a canned batch whose process could not be checked, or not whole."""
+    return () if batch.doubt else unchecked(batch.method, batch.process)
 
 
 def of_unknown_origin(batch: Batch) -> bool:

@@ -39,6 +39,20 @@ def is_vacuum_packed(batch: Batch) -> bool:
     return any(key == "vacuum" and value != "no" for key, value in batch.process)
 
 
+def kept_as(batch: Batch) -> Method:
+    """The method whose figures speak for it: bought food has none of its own, so a tin is judged
+    as canned, and what is no dry food as fresh."""
+    if batch.method is not Method.BOUGHT:
+        return batch.method
+    food = batch.food
+    if _TIN.search(batch.size.casefold()):
+        low_acid = food.acidity is Acidity.LOW_ACID
+        return Method.PRESSURE if low_acid else Method.BOILING_WATER
+    if food.group is Group.MEAL:
+        return Method.MEAL
+    return Method.FRESH if food.group in _ANIMAL else Method.BOUGHT
+
+
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     """Whether eating it on a guess could hurt; `in_progress` while it ferments or cures."""
     food, method = batch.food, batch.method

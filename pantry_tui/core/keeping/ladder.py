@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.fitness import usable
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import SEVERITY, Verdict
@@ -91,7 +92,7 @@ class Assessment:
             self._until(day),
             self.soon_from,
             self.why_no_discard,
-            self._usable(verdict),
+            usable(verdict, self.harmless, self.in_progress),
             self.standing,
             self.refused,
         )
@@ -155,15 +156,6 @@ class Assessment:
         if best_by is not None and day >= self._soon(best_by):
             return Verdict.EAT_SOON
         return Verdict.SOUND
-
-    def _usable(self, verdict: Verdict) -> bool:
-        if verdict in (Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST):
-            # What works is not ready for being in a hurry.
-            return not self.in_progress
-        known = verdict is Verdict.UNKNOWN or (
-            verdict is Verdict.NEEDS_CARE and not self.in_progress
-        )
-        return known and self.harmless
 
 
 def soon_window(life_days: int) -> int:

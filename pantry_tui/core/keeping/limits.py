@@ -92,7 +92,7 @@ def assess(
     spans = exposures(batch, container, places, now)
     start = Assessment(
         now.day,
-        standing=not_checked(batch),
+        standing=(*still_to_come(container, places, now), *not_checked(batch)),
         facts_to=_facts_to(batch, container, spans, places),
         spans=spans,
     )
@@ -121,9 +121,7 @@ def _by_dates(
         if saved is None:
             return _doubtful(batch, start)
         spans = saved
-    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
-    told = still_to_come(container, places, now)
-    return _weigh(reckoning, start, places, told)
+    return _weigh(Reckoning(batch, spans, book, now, unsealed(batch, container)), start, places)
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:
@@ -145,9 +143,7 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     return _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, wording.PROCESS)
 
 
-def _weigh(
-    reckoning: Reckoning, start: Assessment, places: Mapping[str, Place], told: Sequence[str]
-) -> Assessment:
+def _weigh(reckoning: Reckoning, start: Assessment, places: Mapping[str, Place]) -> Assessment:
     batch, now = reckoning.batch, reckoning.now
     outcomes = after_cuts(reckoning, places, now)
     safety = _safety(reckoning, outcomes)
@@ -157,7 +153,7 @@ def _weigh(
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
     quality = _quality(reckoning)
-    troubles = [Trouble(text) for text in told] + reckoning.troubles()
+    troubles = reckoning.troubles()
     if of_unknown_origin(batch):
         troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]

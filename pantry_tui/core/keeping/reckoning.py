@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, COLDEST_FRIDGE_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed
+from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
@@ -79,11 +79,12 @@ class Reckoning:
         self.batch, self.spans, self.book, self.now = batch, spans, book, now
         self._unsealed = unsealed
         self._hurts = can_hurt(batch)
-        self._thaws = batch.method not in SHELF_STABLE
+        self.method = kept_as(batch)
+        self._thaws = self.method not in SHELF_STABLE
         closed = packed(batch.food, batch, False)
-        self._closed = sayings(closed, batch.method, book)
+        self._closed = sayings(closed, self.method, book)
         self._open = (
-            self._closed if closed is batch.food else sayings(batch.food, batch.method, book)
+            self._closed if closed is batch.food else sayings(batch.food, self.method, book)
         )
         self._by_span = [(span, tuple(self._of(span))) for span in spans]
         self.told = [one for _, told in self._by_span for one in told]
@@ -153,8 +154,15 @@ class Reckoning:
             if span.fast and span.thawed is not None and state is State.THAWED:
                 self.limits.append(Limit(span.thawed, span.thawed, COOK_AT_ONCE))
 
+    def printed(self, state: State) -> bool:
+        """Whether the date on the pack stands for the figures; once opened it says nothing."""
+        bought = self.batch.method is Method.BOUGHT and self.batch.printed is not None
+        return bought and state is State.SEALED
+
     def _run(self, state: State, said: Said) -> None:
         """Start the limits of a state."""
+        if self.printed(state):
+            return
         start = self.clocks[state]
         for rule in (*said.safety, *said.own):
             if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in self._seen:
@@ -260,7 +268,7 @@ class Reckoning:
         """What quality life it lived in each of its states."""
         found: dict[State, list[Stretch]] = {}
         for span, state, said in self.told:
-            if said.quality is not None:
+            if said.quality is not None and not self.printed(state):
                 found.setdefault(state, []).append(
                     Stretch(span.start, span.end, span.day, said.quality)
                 )
@@ -294,10 +302,18 @@ class Reckoning:
             if span.thawed is not None and self._thaws and not span.relieved:
                 # It was never frozen: to call it thawed brings no figure for it.
                 speaks = [self._told_as(State.SEALED, span)]
-            if speaks and not any(one.said.covered or one.said.refusal for one in speaks):
+            if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
                 bare.append((span, nothing_published(last.state, span.climate, last.said)))
         return found + self._lasting(bare)
+
+    def _speaks(self, told: _Told) -> bool:
+        """Whether a figure stands for it. For bought food those of its kind only ever shorten;
+        what can hurt has the date on the pack, or nothing."""
+        said = told.said
+        if said.refusal is not None or self.printed(told.state):
+            return True
+        return said.covered and not (self.batch.method is Method.BOUGHT and self._hurts)
 
     def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
         """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours

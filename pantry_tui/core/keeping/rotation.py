@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from datetime import date
 
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import State, Verdict
-
-#: Verdicts that are never offered to be eaten.
-UNFIT = frozenset({Verdict.DO_NOT_TASTE, Verdict.DISCARD})
 
 _FAR = date.max
 
@@ -19,15 +17,22 @@ def first_date(judged: Judgement) -> date:
     return min(judged.best_by or _FAR, judged.discard_after or _FAR)
 
 
+def _last(judged: Judgement) -> int:
+    if judged.verdict in UNFIT:
+        return 3
+    return 2 if not judged.usable else int(judged.verdict is Verdict.UNKNOWN)
+
+
 def order_key(
     batch: Batch, container: Container, judged: Judgement
-) -> tuple[bool, bool, date, date, str, int]:
+) -> tuple[int, bool, date, date, str, int]:
     """Opened and thawed first, then the earlier date, then the older batch, then the number.
 
-    A younger batch with the earlier date so goes before an older one; unfit ones come last.
+    A younger batch with the earlier date so goes before an older one; what nobody knows comes
+    after what is known, and what is not usable last.
     """
     return (
-        judged.verdict in UNFIT,
+        _last(judged),
         container.state not in (State.OPEN, State.THAWED),
         first_date(judged),
         batch.made or date.min,

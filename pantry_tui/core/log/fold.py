@@ -274,7 +274,7 @@ def learnt(place: Place, event: Event) -> Place:
             return knowing(place, read)
         case said.Outage() if payload.end:
             # Older logs know only how many hours, and marked what that did to each container.
-            return knowing(place, _cut(payload))
+            return knowing(place, cut_fact(payload))
         case said.Count():
             return replace(place, checked=event.day)
     return place
@@ -299,7 +299,7 @@ def _held(place: Place, added: When, changes: Sequence[Change]) -> Place:
     return place
 
 
-def _cut(payload: said.Outage) -> Cut:
+def cut_fact(payload: said.Outage) -> Cut:
     """Without a start nobody knows since when (core.keeping.power)."""
     start = moment(payload.start) if payload.start else EVER
     end = moment(payload.end)

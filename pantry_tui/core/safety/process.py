@@ -14,17 +14,38 @@ from functools import lru_cache
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.measured import (
+    BIGGER,
+    CANNERS,
+    JARS,
+    danger,
+    read_canner,
+    read_jar,
+    read_minutes,
+    read_psi,
+    unsafe_way,
+)
+from pantry_tui.core.safety.record import (
+    DETAILS,
+    TEXTS,
+    WAYS,
+    no_acid,
+    read_details,
+)
+from pantry_tui.core.safety.values import is_unknown, seal_failed
 from pantry_tui.core.words import Acidity, Method, Trust
 from pantry_tui.errors import BadInput
 
-#: Jars with published processes, smallest first, and their size in US fluid ounces.
-JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
-BIGGER = "bigger than a half-gallon"
-CANNERS = ("boiling-water", "dial", "weighted")
 PACKS = ("hot", "raw")
 CANNED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
 #: The longest process an atmospheric steam canner can do, altitude included (NCHFP).
 STEAM_MAX_MINUTES = 45
+#: What is canned in a process of its own, with a time that no recipe stands for.
+PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
+#: The top of the lowest band of the tables: all that is checked where nobody said the altitude.
+LOWEST_BAND_FT = 1000
+#: Above it the spores of botulism can grow in a sealed jar.
+PH_LINE = 4.6
 
 _STOP = frozenset({"of", "the", "with", "and", "or", "a", "an"})
 
@@ -104,113 +125,6 @@ def standing(rows: Sequence[ProcessRow]) -> list[ProcessRow]:
     return [row for row in rows if row.trust is not Trust.MEMORY] or list(rows)
 
 
-_NUMBER = r"(\d{1,4}(?:[.,]\d{1,3})?)"
-_RANGE = re.compile(_NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?")
-_HOURS = re.compile(_NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(\d{1,2})?")
-_SIZE = re.compile(r"(?<![a-z])(oz|ounce|ml|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?(?![a-z])")
-_OUNCES = {
-    "oz": 1.0,
-    "ou": 1.0,
-    "ml": 1 / 29.5735,
-    "l": 1000 / 29.5735,
-    "li": 1000 / 29.5735,
-    "pi": 16.0,
-    "pt": 16.0,
-    "qu": 32.0,
-    "qt": 32.0,
-    "ga": 128.0,
-}
-
-
-def _first(text: str) -> float | None:
-    """The first number, of a range the smaller end."""
-    match = _RANGE.search(text)
-    parts = match.groups() if match else ()
-    return min((float(part.replace(",", ".")) for part in parts if part), default=None)
-
-
-def read_minutes(text: str) -> float | None:
-    """("25", "25 min", "1 h 15", "1:15", "20-25") -> minutes, the shorter of a range."""
-    hours = _HOURS.search(text)
-    each = float(hours[1].replace(",", ".")) if hours else 0.0
-    return each * 60 + float(hours[2] or 0) if hours else _first(text)
-
-
-def read_psi(text: str) -> float | None:
-    """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch."""
-    number, plain = _first(text), text.casefold()
-    each = 0.145038 if "kpa" in plain else 14.5038 if "bar" in plain else 1.0
-    return None if number is None else number * each
-
-
-def read_jar(text: str) -> str | None:
-    """The published jar that holds as much or just more: "500 ml jars" take the quart."""
-    plain = text.casefold().replace("half", "1/2").replace("½", " 1/2").replace("-", " ")
-    unit = _SIZE.search(plain)
-    if unit is None:
-        return None
-    before = plain[: unit.start()]
-    number = _first(before.replace("1/2", ""))
-    if "1/2" in plain:
-        number = (number or (0 if "1/2" in before else 1)) + 0.5
-    elif number is None or (number > 2 and unit[1][:2] in ("pi", "pt", "qu", "qt")):
-        number = 1  # "7 pint jars" counts jars
-    ounces = _OUNCES[unit[1][:2]] * number
-    return next((jar for jar, size in JARS.items() if ounces <= size), BIGGER)
-
-
-_CANNER_WORDS = {
-    "dial": "dial",
-    "weight": "weighted",
-    "pressure": "pressure",
-    "boiling": "boiling-water",
-    "water bath": "boiling-water",
-    "waterbath": "boiling-water",
-    "steam": "steam",
-}
-
-
-def read_canner(text: str) -> str | None:
-    """One of `CANNERS`, "pressure" (gauge unknown), "steam", or None."""
-    plain = text.casefold().replace("-", " ")
-    return next((canner for word, canner in _CANNER_WORDS.items() if word in plain), None)
-
-
-#: Ways that are no tested process (USDA AIB 539; K-State Research and Extension for inverted
-#: jars). Multi-cookers from memory, which is the stricter choice.
-_UNSAFE = (
-    (r"open.?kettle|hot.?fill", "Open-kettle canning is no tested process: it spoils unseen."),
-    (r"\boven\b|microwave|dishwasher", "Oven, microwave and dishwasher are no tested process."),
-    (r"inver[ts]|upside|flipped", "Turning jars over is no process: a sealed lid proves nothing."),
-    (r"\bwax|paraffin", "A wax seal is not airtight: no tested process."),
-    (r"canning powder", "Canning powders do not preserve: no tested process."),
-    (r"multi.?cooker|electric.*cooker", "No tested process exists for electric multi-cookers."),
-    (r"^(none|no|nothing|without|unprocessed|not processed|no process(ing)?)$",
-     "The record says that it was not processed."),
-)  # fmt: skip
-
-
-def unsafe_way(text: str) -> str | None:
-    """The sentence against a way of canning, None where nothing speaks against it."""
-    return next((said for pattern, said in _UNSAFE if re.search(pattern, text.casefold())), None)
-
-
-_DETAILS = ("minutes", "psi", "canner", "process", "pack", "acid", "vinegar")
-#: Every key that is read, and what else it may stand under.
-_KEYS = {
-    "minutes": "time",
-    "psi": "pressure",
-    "process": "processed",
-    "canner": "process",
-    "jar": "jars",
-    "pack": "packed",
-    "acid": "acidified",
-    "vinegar": "vinegars",
-    "altitude": "elevation",
-}
-_NOTHING = frozenset({"", "?", "unknown", "not recorded", "not known"})
-
-
 @dataclass(frozen=True, slots=True)
 class Doubt:
     """What is wrong with how a batch was put up, and what may still be done about it."""
@@ -219,17 +133,10 @@ class Doubt:
     still_possible: str
 
 
-def _tidy(record: Mapping[str, str]) -> dict[str, str]:
-    said = {str(key).casefold().strip(): str(value).strip() for key, value in record.items()}
-    said = {key: value for key, value in said.items() if value.casefold() not in _NOTHING}
-    for key, other in _KEYS.items():
-        said.setdefault(key, said.get(other, ""))
-    return said
-
-
 def recorded(record: Mapping[str, str]) -> bool:
     """Whether any detail of the process was written down; a jar or an altitude is none."""
-    return any(map(_tidy(record).get, _DETAILS))
+    said = dict(read_details(record.items()).pairs)
+    return any(key in said and not is_unknown(said[key]) for key in DETAILS)
 
 
 def doubt(
@@ -237,36 +144,54 @@ def doubt(
     food: FoodFacts,
     size: str,
     record: Mapping[str, str],
-    altitude_ft: int,
+    altitude_ft: int | None,
     rows: Iterable[ProcessRow],
     not_recommended: Iterable[NotRecommended],
 ) -> Doubt | None:
     """Why no publication stands for a batch's process, or None where nothing speaks against it.
 
     None does not say that it was right: a record may be empty (`recorded`). Altitude in feet,
-    unless the record has one. Only canned foods and fridge pickles."""
-    said = _tidy(record)
+    unless the record has one; None where nobody knows, which counts as the lowest band: too little
+    even there is doubt. What cannot be read is doubt. Only canned foods and fridge pickles."""
+    details = read_details(record.items())
+    said = {key: "" if is_unknown(value) else value for key, value in details.pairs}
+    vinegar = said.get("vinegar", "")
     if method not in CANNED:
-        weak = weak_vinegar(said["vinegar"]) if method is Method.FRIDGE_PICKLE else []
+        weak = weak_vinegar(vinegar) if method is Method.FRIDGE_PICKLE else []
         return Doubt(tuple(weak), _still(food, again=False)) if weak else None
     mine = [row for row in rows if name_key(food.name) in row.names]
-    canners = _canners(method, said["canner"])
+    canners = _canners(method, said.get("canner", "") or said.get("process", ""))
     usable = [row for row in mine if row.canner in canners]
-    ways = (said["process"], said["canner"], f"seal: {said.get('seal', '')}")
-    problems = [one for one in map(unsafe_way, ways) if one]
+    problems = [*details.problems, *_dangers(said)]
     in_water = method is Method.BOILING_WATER or canners == ("boiling-water",)
     never = _never(method, food, in_water, not_recommended)
     problems += never
     if usable:
-        problems += _against(usable, food, size, said, _altitude(said, altitude_ft))
-    elif not never and method in (Method.BOILING_WATER, Method.PRESSURE):
+        feet = _altitude(said.get("altitude", ""), altitude_ft)
+        problems += _against(usable, food, size, said, feet)
+    elif not never and (method in PROCESSED or read_canner(said.get("canner", "")) == "steam"):
         kind = "boiling-water" if in_water else "pressure"
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
-    problems += _unacidified(food, mine, said)
+    problems += _unacidified(food, mine, said.get("acid", ""))
     if method is not Method.PRESSURE:
-        problems += weak_vinegar(said["vinegar"])
+        problems += weak_vinegar(vinegar)
+        if method is Method.VINEGAR_PICKLE and no_acid(vinegar):
+            problems.append("No vinegar was used: a pickle is safe on a shelf by its vinegar.")
+    problems += _too_mild(food, method, said.get("ph", ""))
     still = _still(food, again=bool(usable) and not never)
     return Doubt(tuple(dict.fromkeys(problems)), still) if problems else None
+
+
+def _dangers(said: Mapping[str, str]) -> list[str]:
+    """What its words say against it, under whatever key they stand."""
+    found = [
+        unsafe_way(value) if key in WAYS else danger(value)
+        for key, value in said.items()
+        if key not in TEXTS and value
+    ]
+    if seal_failed(said.get("seal", "")):
+        found.append("The record says that it did not seal.")
+    return [one for one in found if one]
 
 
 def _canners(method: Method, text: str) -> tuple[str, ...]:
@@ -277,11 +202,11 @@ def _canners(method: Method, text: str) -> tuple[str, ...]:
     return ("dial", "weighted") if pressure else ("boiling-water",)
 
 
-def _altitude(said: Mapping[str, str], altitude_ft: int) -> int:
+def _altitude(said: str, altitude_ft: int | None) -> int:
     try:
-        return read_altitude(said["altitude"])
+        return read_altitude(said.replace(",", ""))
     except BadInput:
-        return altitude_ft
+        return LOWEST_BAND_FT if altitude_ft is None else altitude_ft
 
 
 def _never(
@@ -302,14 +227,19 @@ def _never(
 def _against(
     usable: Sequence[ProcessRow], food: FoodFacts, size: str, said: Mapping[str, str], ft: int
 ) -> list[str]:
-    """The record beside the published rows for its jar, pack and altitude in feet."""
-    jar, order = read_jar(said["jar"]) or read_jar(size), [*JARS, BIGGER]
+    """The record beside the published rows for its jar, form, pack and altitude in feet. Where it
+    does not say which of them it was, all of them must be reached."""
+    typed = said.get("jar", "") or size
+    jar, order = read_jar(typed), [*JARS, BIGGER]
     largest = max((row.jar for row in usable), key=order.index)
     if jar is not None and order.index(jar) > order.index(largest):
         return [f"The jar is larger than any with a tested process for {food.name} ({largest})."]
-    words = said["pack"].casefold().replace("cold", "raw")
-    pack = next((one for one in PACKS if re.search(rf"\b{one}\b", words)), None)
-    fits = [row for row in usable if pack in (None, row.pack)]
+    form = said.get("form", "")
+    fits = [row for row in usable if _is_form(row, form)]
+    if not fits:
+        return [f"No tested process for {food.name} in the form {form[:30]!r} is known here."]
+    pack = _pack(said.get("pack", ""))
+    fits = [row for row in fits if pack in (None, row.pack)]
     if jar is not None:
         # A smaller jar than any published one is held to the smallest that is: never shorter.
         fits = [row for row in fits if order.index(row.jar) >= order.index(jar)]
@@ -323,19 +253,84 @@ def _against(
     return _too_little(here, said, ft)
 
 
+def _pack(text: str) -> str | None:
+    words = text.casefold().replace("cold", "raw")
+    return next((one for one in PACKS if re.search(rf"\b{one}\b", words)), None)
+
+
+def _is_form(row: ProcessRow, form: str) -> bool:
+    """Whether the row is for this form of the food: bone-in, boneless, whole, in water."""
+    plain = form.casefold().replace("bone-in", "with bones").replace("bone in", "with bones")
+    plain = plain.replace("boneless", "without bones").replace("no bones", "without bones")
+    return set(name_key(_bones(plain))) <= set(name_key(_bones(row.food)))
+
+
+def _bones(text: str) -> str:
+    """With and without bones as words of their own: "with" alone is passed over in names."""
+    plain = text.casefold().replace("(", " ").replace(")", " ")
+    return plain.replace("without bones", "boneless").replace("with bones", "boned-in")
+
+
 def _too_little(rows: Sequence[ProcessRow], said: Mapping[str, str], ft: int) -> list[str]:
-    """Time and pressure against the published pairs; one whole pair must be reached."""
-    minutes, psi = read_minutes(said["minutes"]), read_psi(said["psi"])
-    too_long = min(row.minutes for row in rows) > STEAM_MAX_MINUTES
-    if too_long and read_canner(said["canner"]) == "steam":
-        return [f"A steam canner cannot run for more than {STEAM_MAX_MINUTES} minutes."]
+    """Time and pressure against the published pairs: of each reading of the record one whole pair
+    must be reached."""
+    minutes, psi = read_minutes(said.get("minutes", "")), read_psi(said.get("psi", ""))
+    if read_canner(said.get("canner", "")) == "steam":
+        too_long = [row for row in rows if row.minutes > STEAM_MAX_MINUTES]
+        if too_long:
+            return [f"A steam canner cannot run for more than {STEAM_MAX_MINUTES} minutes."]
+    readings: dict[tuple[str, ...], list[ProcessRow]] = {}
     for row in rows:
-        long = minutes is None or minutes >= row.minutes
-        if long and (psi is None or row.psi is None or psi >= row.psi):
-            return []
+        readings.setdefault((row.food, row.pack, row.jar, row.canner), []).append(row)
+    short = {
+        key: mine
+        for key, mine in readings.items()
+        if not any(_reached(row, minutes, psi) for row in mine)
+    }
+    if not short:
+        return []
     done = _pair(minutes, psi if rows[0].psi else None)
-    pairs = " or ".join(dict.fromkeys(_pair(row.minutes, row.psi) for row in rows))
-    return [f"{done} is too little: at {ft:,} ft {pairs} is published."]
+    needed = [row for mine in short.values() for row in mine]
+    pairs = " or ".join(dict.fromkeys(_pair(row.minutes, row.psi) for row in needed))
+    told = f"{done} is too little: at {ft:,} ft {pairs} is published"
+    enough = [key for key in readings if key not in short]
+    return [f"{told}{_unsaid(list(short), enough)}."]
+
+
+def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
+    long = minutes is None or minutes >= row.minutes
+    return long and (psi is None or row.psi is None or psi >= row.psi)
+
+
+_WHICH = ("form", "pack", "jar", "canner")
+
+
+def _unsaid(short: Sequence[tuple[str, ...]], enough: Sequence[tuple[str, ...]]) -> str:
+    """What the record would have to say, where another reading of it is enough."""
+    if not enough:
+        return ""
+
+    def differing(one: tuple[str, ...], other: tuple[str, ...]) -> list[int]:
+        return [n for n in range(len(_WHICH)) if one[n] != other[n]]
+
+    nearest = [(one, min(enough, key=lambda other: len(differing(one, other)))) for one in short]
+    one, other = min(nearest, key=lambda pair: len(differing(*pair)))
+    which = differing(one, other)
+    needs, suits = zip(*(_told(one[n], other[n]) for n in which), strict=True)
+    said = " ".join(f"{_WHICH[n]}={_quoted(suits[k])}" for k, n in enumerate(which))
+    return f" ({', '.join(needs)}); it is enough for {', '.join(suits)}: if so, say {said}"
+
+
+def _told(one: str, other: str) -> tuple[str, str]:
+    """Two values without the words that both begin with."""
+    mine, theirs = one.split(), other.split()
+    while len(mine) > 1 and len(theirs) > 1 and mine[0] == theirs[0]:
+        mine, theirs = mine[1:], theirs[1:]
+    return " ".join(mine), " ".join(theirs)
+
+
+def _quoted(text: str) -> str:
+    return f'"{text}"' if " " in text else text
 
 
 def _pair(minutes: float | None, psi: float | None) -> str:
@@ -343,13 +338,26 @@ def _pair(minutes: float | None, psi: float | None) -> str:
     return time if psi is None else f"{time} at {psi:.3g} psi".removeprefix(" at ")
 
 
-def _unacidified(food: FoodFacts, rows: Sequence[ProcessRow], said: Mapping[str, str]) -> list[str]:
-    """Tomatoes and figs (pH about 4.6) need lemon juice or citric acid in either canner."""
-    no = r"(no|none|not|nothing|without|forgot\w*)\b|0$"
-    refused = re.match(no, said["acid"].casefold())
+def _unacidified(food: FoodFacts, rows: Sequence[ProcessRow], acid: str) -> list[str]:
+    """Tomatoes and figs (pH about 4.6) need lemon juice or citric acid in either canner; the
+    tested amounts are of bottled juice, since fresh fruit differs (USDA AIB 539)."""
     adds = any(re.search("lemon|citric", row.acidify) for row in rows)
-    found = f"No acid was added: {food.name} may be above pH 4.6 without it."
-    return [found] if refused and (adds or "tomato" in food.classes) else []
+    if not (adds or "tomato" in food.classes):
+        return []
+    if no_acid(acid):
+        return [f"No acid was added: {food.name} may be above pH 4.6 without it."]
+    if re.search(r"\bfresh\b", acid.casefold()):
+        return ["Fresh lemon juice differs in strength: the tested processes take bottled juice."]
+    return []
+
+
+def _too_mild(food: FoodFacts, method: Method, said: str) -> list[str]:
+    """pH 4.6 is the line, whatever the recipe promised."""
+    match = re.search(r"\d+(?:[.,]\d+)?", said)
+    value = float(match[0].replace(",", ".")) if match else None
+    if value is None or method is Method.PRESSURE or value <= PH_LINE:
+        return []
+    return [f"pH {value:g} is above {PH_LINE}: {food.name} needs a pressure canner then."]
 
 
 def _still(food: FoodFacts, *, again: bool) -> str:

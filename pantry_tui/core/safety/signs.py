@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from difflib import SequenceMatcher
 from enum import StrEnum
 
 from pantry_tui.core.keeping.rules import CLASS_GROUPS
@@ -67,8 +66,8 @@ class Sign:
 #: How to get rid of it, by route. The figures stand in the publications of `DISPOSAL_SOURCES`:
 #: closed and in two bags, the US disease agency and Washington State; 30 minutes at the boil in
 #: 8 quarts under 1 inch of water, USDA as Missouri and Clemson carry it (older texts have other
-#: times, not used); bleach 1 to 5 for 30 minutes is from memory and stands because it is the
-#: stricter one, the agency's own 1 to 8 for 15 minutes was read.
+#: times, not used); bleach 1 to 8 for 15 minutes, the US disease agency, read (a stronger mix
+#: is only remembered and not used).
 DISPOSAL: dict[str, tuple[str, ...]] = {
     "none": (),
     "bin": (
@@ -81,7 +80,7 @@ DISPOSAL: dict[str, tuple[str, ...]] = {
         "Put it in a lidded outdoor bin, out of reach of people and animals.",
         "Not in the sink, waste disposer, toilet, compost or recycling, and not to animals.",
         "If it is open or leaking after all, put on gloves first and wipe up what ran out with "
-        "1 part unscented bleach to 5 parts water, left for 30 minutes.",
+        "1 part household bleach to 8 parts water, left for at least 15 minutes.",
     ),
     "gloves-bag": (
         "Put on rubber, latex or thick plastic gloves, and clothes that can be bleached.",
@@ -91,9 +90,9 @@ DISPOSAL: dict[str, tuple[str, ...]] = {
         "Instead of bagging it first you may boil it: lay container and lid on their sides in a "
         "pot of 8 quarts (7.6 L) or more, add water gently to 1 inch (2.5 cm) above them, cover, "
         "and keep it at the boil for 30 minutes. Cool it, then bin all of it; never eat it.",
-        "Wipe up what it touched with 1 part unscented bleach to 5 parts water, left for 30 "
-        "minutes (from memory; 1 to 8 for 15 minutes was read), then wash with soap. Do not mix "
-        "bleach with other cleaners.",
+        "Flood what it touched with 1 part household bleach to 8 parts water (1/4 cup to 2 cups), "
+        "leave it for at least 15 minutes, wipe it up with paper towels, then wash with soap and "
+        "water. Do not mix bleach with other cleaners.",
         "Bag gloves, cloths and sponges with it, and wash your hands.",
         "Not in the sink, waste disposer, toilet, compost or recycling, and not to animals.",
     ),
@@ -108,10 +107,9 @@ DISPOSAL_SOURCES: dict[str, tuple[str, ...]] = {
     "none": (),
     "bin": ("sg-osu-disposal",),
     "bag": ("usda-aib-539", "sg-umo-qa157", "sg-wsu-botulism", "sg-monterey-botulism",
-            "sg-osu-disposal", "sg-usda-bleach"),
+            "sg-osu-disposal", "sg-cdc-spills"),
     "gloves-bag": ("sg-wsu-botulism", "sg-clemson-discard-2023", "sg-clemson-detox",
-                   "usda-aib-539", "sg-umo-qa157", "sg-osu-disposal", "sg-cdc-spills",
-                   "sg-usda-bleach"),
+                   "usda-aib-539", "sg-umo-qa157", "sg-osu-disposal", "sg-cdc-spills"),
     "compost-ok": ("sg-osu-disposal", "sg-ext-cellar"),
 }  # fmt: skip
 
@@ -255,6 +253,8 @@ def _denied(words: str) -> frozenset[str]:
 
 
 def _closeness(words: frozenset[str], sign: Sign) -> float:
+    from difflib import SequenceMatcher  # slow to load, and only for a sign that nobody knows
+
     own = sign_words(sign.words)
     shared = len(words & own) / len(words | own) if words | own else 0.0
     alike = SequenceMatcher(None, " ".join(sorted(words)), " ".join(sorted(own))).ratio()

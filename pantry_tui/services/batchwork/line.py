@@ -74,6 +74,9 @@ def read_line(
     place = _take_place(words, places, problems, find_method)
     made = _take_date(words, today, problems, lambda said: find_food(said) or find_method(said))
     food, method = _take_food_and_method(words, find_food, find_method)
+    if method is None and (named := find_method(flags.get("method", ""))) is not None:
+        method = named
+        del flags["method"]
     if not food:
         food = _leftover(words)
         if food:

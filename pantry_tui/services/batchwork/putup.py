@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
@@ -12,10 +13,13 @@ from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
-from pantry_tui.core.safety.process import CANNED, doubt, recorded
+from pantry_tui.core.safety.process import CANNED, doubt
+from pantry_tui.core.safety.record import known, not_checked, read_details
+from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.ambiguous import asked, choices, could_be
 from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.line import read_line
@@ -40,9 +44,14 @@ BOTULISM = (
 def read(p: Pantry, line: str) -> PutUpReading:
     """What a plain-English line says; problems and unread words are named, nothing is dropped."""
 
+    typed: dict[str, str] = {}
+
     def food_named(text: str) -> str | None:
         facts = p.facts(text)
-        return facts.name if facts else None
+        if facts is None:
+            return None
+        typed[facts.name] = max(typed.get(facts.name, ""), text, key=len)
+        return facts.name
 
     reading = read_line(
         line,
@@ -51,7 +60,7 @@ def read(p: Pantry, line: str) -> PutUpReading:
         find_food=food_named,
         find_method=find_method,
     )
-    return _checked(p, reading)
+    return _checked(p, reading, typed.get(reading.food, reading.food))
 
 
 def from_flags(
@@ -102,13 +111,24 @@ def from_flags(
             (),
             tuple(problems),
         ),
+        food,
     )
 
 
-def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
+def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
-    problems = list(reading.problems)
+    details = read_details(reading.process)
+    problems = [*reading.problems, *details.problems]
     asks: list[Ask] = []
+    reading = replace(reading, process=details.pairs)
+    either = could_be(typed_food) if typed_food else None
+    if reading.method is Method.ALCOHOL_FERMENT:
+        either = None  # cider that ferments is no apple juice
+    if either is not None:
+        foods = choices(either, p.tables)
+        problems.insert(0, asked(typed_food, foods, either.why))
+        asks.append(Ask("food", typed_food, foods))
+    reading = _printed(p, reading, problems)
     if reading.method is None:
         for word in reading.unread:
             meant = near_methods(word)
@@ -142,6 +162,25 @@ def _checked(p: Pantry, reading: PutUpReading) -> PutUpReading:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")
     return replace(reading, problems=tuple(problems), asks=tuple(asks))
+
+
+def _printed(p: Pantry, reading: PutUpReading, problems: list[str]) -> PutUpReading:
+    """The printed date out of the record; a month alone lasts to its end."""
+    rest = tuple(pair for pair in reading.process if pair[0] != "printed")
+    typed = dict(reading.process).get("printed", "")
+    if not typed or is_unknown(typed):
+        return replace(reading, process=rest)
+    if reading.method not in (None, Method.BOUGHT):
+        problems.append("A printed date stands on what was bought in: leave printed= out.")
+        return replace(reading, process=rest)
+    try:
+        if not re.search(r"\d{4}", typed):
+            raise BadInput(f"printed={typed[:30]}: give the year too, like printed=2027-03-31.")
+        day = dates.read_date(typed, p.today, strict_first=False)
+    except BadInput as error:
+        problems.append(error.message)
+        return replace(reading, process=rest)
+    return replace(reading, process=rest, printed=day)
 
 
 def _bad_amount(amount: str | None) -> list[str]:
@@ -188,14 +227,15 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
         raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
     state = State.WORKING if reading.method in WORKING else State.SEALED
-    if dict(reading.process).get("state") in tuple(State):
-        state = State(dict(reading.process)["state"])
+    if "state" in dict(reading.process):
+        state = State(dict(reading.process)["state"].casefold())
     size = " ".join(part for part in (reading.size, reading.container) if part)
+    record = with_altitude(p, reading.method, reading.process)
     doubted = doubt(
         reading.method,
         food,
         size,
-        dict(reading.process),
+        dict(record),
         p.altitude_ft,
         load_processes(),
         load_not_recommended(),
@@ -207,8 +247,9 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         reading.method,
         reading.made,
         size,
-        reading.process,
+        record,
         reading.note,
+        reading.printed,
         doubt=doubted.problems if doubted else (),
         possible=doubted.still_possible if doubted else "",
     )
@@ -228,6 +269,16 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     return batch, state, place, judged
 
 
+def with_altitude(
+    p: Pantry, method: Method, record: tuple[tuple[str, str], ...]
+) -> tuple[tuple[str, str], ...]:
+    """The record of a canned batch, which says so where nobody knows the altitude."""
+    said = known(record)
+    if method not in CANNED or p.altitude_ft is not None or "altitude" in said or not said:
+        return record
+    return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
+
+
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
     batch, _, _, judged = _judged(p, reading)
@@ -238,11 +289,8 @@ def _answer(
     code: str, names: tuple[str, ...], batch: Batch, judged: Judgement, reading: PutUpReading
 ) -> PutUp:
     told = list(cautions(batch, [judged.verdict]))
-    if batch.method in CANNED and not batch.doubt and not recorded(dict(batch.process)):
-        told.append(
-            "No process is recorded, so time, pressure and altitude are not checked: add "
-            "minutes=, psi= and canner=."
-        )
+    if not batch.doubt:
+        told += not_checked(batch.method, batch.process)
     if not batch.food.known:
         told.append("Not in the food table: judged by the strictest rule of its group.")
     return PutUp(
@@ -276,6 +324,7 @@ def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
             _held(reading),
             batch.process,
             batch.note,
+            batch.printed,
             doubt=batch.doubt,
             possible=batch.possible,
         )

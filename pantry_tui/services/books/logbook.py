@@ -193,6 +193,7 @@ def _home(p: Pantry, payload: said.Household) -> str:
         "people": str(payload.people or ""),
         "units": payload.units or "",
         "meals a week": str(payload.meals or ""),
+        "advice": payload.advice or "",
     }
     return "household: " + ", ".join(f"{name} {value}" for name, value in told.items() if value)
 
@@ -203,13 +204,18 @@ def _table(p: Pantry, payload: said.Table) -> str:
     return f"{' to '.join(dict.fromkeys(days))}: {who}"
 
 
+def _how_long(payload: said.Outage) -> str:
+    unknown = payload.end and not payload.start
+    return "since nobody knows when" if unknown else f"of {round(payload.hours, 1):g} h"
+
+
 _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
     said.Reading: lambda p, one: f"read {one.temp_f:g} F in {_place(p, one)}",
     said.FoodAdded: lambda p, one: f"added the food {one.name}",
     said.RuleAdded: lambda p, one: f"added a rule for {one.food}, {one.method}",
     said.Substitutes: _stood_in,
     said.Dish: lambda p, one: f"{'kept' if one.takes else 'dropped'} the dish {one.name}",
-    said.Outage: lambda p, one: f"power cut of {round(one.hours, 1):g} h in {_place(p, one)}",
+    said.Outage: lambda p, one: f"power cut {_how_long(one)} in {_place(p, one)}",
     said.Count: _counted,
     said.PlaceAdded: lambda p, one: f"place {one.name} ({one.climate})",
     said.PlaceChanged: _changed,

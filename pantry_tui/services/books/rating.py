@@ -12,6 +12,7 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.seen import At, when
 
 
 def read_taste(text: str) -> Rating:
@@ -30,7 +31,7 @@ def split(words: Sequence[str]) -> tuple[str, str]:
 
 
 @booked
-def taste(p: Pantry, ref: str, said: str, note: str = "") -> Done:
+def taste(p: Pantry, ref: str, said: str, note: str = "", *, at: At | None = None) -> Done:
     """Keep what was said of a batch, also of one that is eaten up. The last word stands.
 
     Raises BadInput for an unknown code or word.
@@ -38,7 +39,7 @@ def taste(p: Pantry, ref: str, said: str, note: str = "") -> Done:
     batch = batch_named(p, ref)
     which = read_taste(said)
     words = clean(note)
-    p.book(Rated(batch.id, which, words))
+    p.book(Rated(batch.id, which, words), **when(at))
     more = f" ({words})" if words else ""
     return Done(f"Noted of {batch.code} {batch.food.name}: {which}{more}.")
 

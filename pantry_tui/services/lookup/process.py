@@ -7,19 +7,19 @@ from dataclasses import dataclass
 from typing import Any
 
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.measured import CANNERS, JARS, read_canner, unsafe_way
 from pantry_tui.core.safety.process import (
-    CANNERS,
-    JARS,
+    LOWEST_BAND_FT,
     PACKS,
     NotRecommended,
     ProcessRow,
     lookup,
     name_key,
-    read_canner,
-    unsafe_way,
 )
 from pantry_tui.core.words import Acidity, Trust
 from pantry_tui.errors import BadInput
+from pantry_tui.reference.ambiguous import refuse_either
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 
@@ -50,16 +50,19 @@ def process(
     jar: str,
     canner: str,
     pack: str | None = None,
-    altitude_ft: int = 0,
+    altitude_ft: int | None = 0,
 ) -> dict[str, Any]:
     """The command contract's JSON: answer "process", "refused" or "not published".
 
     Minutes, psi, acid and headspace are filled where all options agree on them (time and
     pressure together), else they stand in the options only, each a pair of its own. Altitude in
-    feet. Figures from memory are told as a reason and never given as the answer. Raises BadInput
-    for an unknown food, jar, canner or pack.
+    feet, None where nobody said: the lowest band, and it says so. Figures from memory are told as
+    a reason and never given as the answer. Raises BadInput for an unknown jar, canner or pack or
+    food, Unclear for a word that could be either of several.
     """
+    refuse_either(food, tables)
     asked = _find(tables, food)
+    feet = LOWEST_BAND_FT if altitude_ft is None else altitude_ft
     size, packed = _jar(jar), _pack(pack)
     against = _against_way(tables, canner)
     if against is not None:
@@ -69,18 +72,22 @@ def process(
         return _refused(tables, asked.advice)
     if way == "boiling-water" and asked.low_acid:
         return _low_acid(tables, asked.name)
-    rows = lookup(asked.published, asked.name, size, way, altitude_ft, packed)
+    rows = lookup(asked.published, asked.name, size, way, feet, packed)
     firm = [row for row in rows if row.trust is not Trust.MEMORY]
     recalled = [row for row in rows if row.trust is Trust.MEMORY]
     if not firm:
-        why = _recalled(tables, recalled) or _missing(asked, size, way, packed, altitude_ft)
+        why = _recalled(tables, recalled) or _missing(asked, size, way, packed, feet)
         return _answer("not published", reasons=why)
-    return _published(tables, firm, recalled)
+    found = _published(tables, firm, recalled)
+    if altitude_ft is None:
+        found["reasons"].insert(0, "Altitude not said: this is the process for 1,000 ft only.")
+    return found
 
 
 def _answer(answer: str, **filled: Any) -> dict[str, Any]:
     empty = {"minutes": None, "psi": None, "acidify": None, "headspace_in": None}
-    return {"answer": answer, **empty, "options": [], "reasons": [], "sources": [], **filled}
+    found = {"answer": answer, **empty, "options": [], "reasons": [], "sources": [], **filled}
+    return {**found, "cautions": [CAUTION]}
 
 
 def _cite(tables: Tables, row: ProcessRow | NotRecommended) -> str:

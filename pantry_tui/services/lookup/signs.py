@@ -2,33 +2,44 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.limits import as_packed
+from pantry_tui.core.keeping.doubt import RESCUE_DAYS
+from pantry_tui.core.keeping.limits import as_packed, judge_fresh
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.model import Container
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
     Sign,
+    SignVerdict,
     find_sign,
     likely_sign,
     near_signs,
+    sign_words,
     signs_for,
     verdict_of,
 )
+from pantry_tui.core.safety.sisters import PILED, Found, Sisters, of_pile, of_sisters
+from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Kept, SignAnswer, SignRow
-from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
-from pantry_tui.services.stock.view import HELP
+from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
+from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.store import log
 
 #: What a person says of a container that was looked at and shows nothing.
 LOOKED = ("looked", "sound", "looks sound", "nothing", "fine", "ok")
+_THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 #: These verdicts and disposal routes are this project's reading of the sources, on the strict side.
 READING = "Verdict and disposal are this program's strict reading of the source."
 
@@ -36,27 +47,31 @@ READING = "Verdict and disposal are this program's strict reading of the source.
 def possible(p: Pantry, container: Container) -> list[Sign]:
     """The signs that can be seen on a container, worst first."""
     batch = p.stock.batches[container.batch]
-    food = as_packed(batch, container.state is State.OPEN).food
-    return signs_for(load_signs(), batch.method, food, container.state is not State.SEALED)
+    state = last_state(container)
+    food = as_packed(batch, state is State.OPEN).food
+    return signs_for(load_signs(), batch.method, food, state is not State.SEALED)
 
 
 def possible_words(p: Pantry, ref: str) -> list[str]:
     """Their words, for a list to choose from; the last one is that nothing shows."""
-    container = containers_named(p, ref)[0]
+    container = _meant(p, ref)
     return [*dict.fromkeys(sign.words for sign in possible(p, container)), "looks sound"]
 
 
 @booked
-def mark(p: Pantry, ref: str, text: str) -> SignAnswer:
-    """Record a sign on the oldest container unless one is named, and say what it means.
+def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "") -> SignAnswer:
+    """Record a sign on the oldest container unless one is named, and say what it means; one that
+    is used up or was given away may be named too, since its sisters are looked at then.
 
     Raises BadInput naming near signs when nothing of that kind is known for this method.
     """
-    container = containers_named(p, ref)[0]
+    still(p, ref, saw)
+    container = _meant(p, ref)
     batch = p.stock.batches[container.batch]
     name = name_of(p, container)
     if " ".join(text.lower().split()) in LOOKED:
-        p.book(said.Sign(batch.id, (container.id,), "looked", "looks sound", Verdict.SOUND))
+        looked = said.Sign(batch.id, (container.id,), "looked", "looks sound", Verdict.SOUND)
+        p.book(looked, **when(at))
         judged = p.judge(p.stock.containers[container.id])
         return SignAnswer(name, "looks sound", judged.verdict, (), (), (), judged.reasons)
     known = possible(p, container)
@@ -67,22 +82,107 @@ def mark(p: Pantry, ref: str, text: str) -> SignAnswer:
             f"{text[:60]!r} is no sign known for {batch.method}; near it: {near}. If in doubt, "
             "do not taste it: discard."
         )
-    verdict = verdict_of(sign, batch.method, batch.food, container.state is State.SEALED)
-    suspect = f"{name} showed {sign.words} on {dates.say(p.today)}" if sign.suspect_batch else ""
-    p.book(said.Sign(batch.id, (container.id,), sign.id, sign.words, verdict, suspect))
-    return _answer(p, name, sign, verdict, suspect)
+    payload, sisters = showing(p, (container,), sign, at)
+    p.book(payload, **when(at))
+    return _answer(p, name, sign, payload.verdict, sisters)
 
 
-def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, suspect: str) -> SignAnswer:
-    said = [sign.means, READING]
+def showing(
+    p: Pantry, containers: Sequence[Container], sign: Sign, at: At | None = None
+) -> tuple[said.Sign, Sisters]:
+    """What is booked of a sign on containers of one batch, and what it says of the others."""
+    first = containers[0]
+    batch = p.stock.batches[first.batch]
+    found = _found(p, first, at.day if at else p.today)
+    sisters = of_sisters(sign, found)
+    verdict = verdict_of(sign, batch.method, batch.food, last_state(first) is State.SEALED)
+    day = dates.say(at.day if at else p.today)
+    suspect = f"{name_of(p, first)} showed {sign.words} on {day}"
+    payload = said.Sign(
+        batch.id,
+        tuple(one.id for one in containers),
+        sign.id,
+        sign.words,
+        of_pile(verdict, found),
+        suspect if sisters is Sisters.SUSPECT else "",
+    )
+    return payload, sisters
+
+
+def sign_of(p: Pantry, container: Container, reason: said.Reason) -> Sign | None:
+    """The sign that a reason for throwing away stands for, None where it is none."""
+    wanted = _SIGNS_OF.get(reason, frozenset())
+    if reason is said.Reason.SEAL_FAILED:
+        made = p.stock.batches[container.batch].made
+        fresh = made is not None and (p.today - made).days <= RESCUE_DAYS
+        words = "unsealed within a day" if fresh else "loose lid found in storage"
+        known = possible(p, container)
+        return next((sign for sign in known if sign.words.startswith(words)), None)
+    known = possible(p, container)
+    return next((sign for sign in known if sign.suspect_batch and _words_of(sign) & wanted), None)
+
+
+#: The words of signs that a reason names.
+_SIGNS_OF = {
+    said.Reason.BULGING: frozenset({"swollen", "leaking", "spurt"}),
+    said.Reason.MOULD: frozenset({"mould", "mouldy"}),
+}
+
+
+def _words_of(sign: Sign) -> frozenset[str]:
+    return sign_words(sign.words)
+
+
+def _meant(p: Pantry, ref: str) -> Container:
+    """The one that is named, here or gone; of a batch the oldest that is here, else the last that
+    left. Raises BadInput."""
+    batch = batch_named(p, ref)
+    mine = p.containers_of(batch)
+    number = ref.partition("/")[2].strip()
+    if number:
+        named = [one for one in mine if str(one.number) == number]
+        if not named:
+            raise BadInput(f"{batch.code} has no container {number!r}.")
+        return named[0]
+    if any(one.here for one in mine):
+        return containers_named(p, ref)[0]
+    return max(mine, key=lambda one: (one.ended or date.min, one.number))
+
+
+def _found(p: Pantry, container: Container, day: date) -> Found:
+    """How it was on that day, or when it left."""
+    batch = p.stock.batches[container.batch]
+    pile = batch.method in PILED and not is_closed(batch.method, batch.size)
+    opened = [turn.when.day for turn in container.turns if turn.state is State.OPEN]
+    if not opened or last_state(container) is not State.OPEN:
+        return Found(None, None, pile)
+    until = day if container.here or container.ended is None else min(day, container.ended)
+    days = (until - opened[0]).days
+    return Found(days, _opened_life(p, container, opened[0]), pile)
+
+
+def _opened_life(p: Pantry, container: Container, day: date) -> int | None:
+    """How many days it keeps once open where it stands, by what is published."""
+    batch = p.stock.batches[container.batch]
+    place = p.places.get(container.place)
+    if place is None:
+        return None
+    bare = replace(batch, suspect="", doubt=(), made=day, process=())
+    judged = judge_fresh(bare, State.OPEN, place, day, p.book_of_rules)
+    last = judged.discard_after or judged.best_by
+    return None if last is None else (last - day).days
+
+
+def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, sisters: Sisters) -> SignAnswer:
+    reasons = [sign.means, READING]
     steps = list(sign.steps)
-    if suspect:
-        steps.append(
-            "Look at every other container of this batch, also those given away: "
-            f"pantry-tui recall {name.partition('/')[0]}."
-        )
-    if verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD):
-        said.append(HELP)
+    told = about_sisters(name, sisters)
+    if verdict is Verdict.NEEDS_CARE and sign.verdict in _THROWN:
+        steps = [CULL]
+    if told:
+        steps.append(told)
+    if verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD) or sisters is Sisters.SUSPECT:
+        reasons.append(CAUTION)
     sources = [f"{p.tables.sources[sign.source]} ({sign.trust})"]
     sources += [str(p.tables.sources[id_]) for id_ in DISPOSAL_SOURCES.get(sign.disposal, ())]
     disposal = DISPOSAL.get(sign.disposal, ())
@@ -93,8 +193,26 @@ def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, suspect: str) ->
         tuple(steps),
         tuple(disposal),
         tuple(dict.fromkeys(sources)),
-        tuple(said),
+        tuple(reasons),
     )
+
+
+CULL = (
+    "Take out and discard every piece that shows it, and what it touched if that is wet or soft; "
+    "never cut a mouldy piece to save it. Say `looks sound` when the rest is looked over."
+)
+
+
+def about_sisters(name: str, sisters: Sisters) -> str:
+    """What is to be done with the others, "" for nothing."""
+    code = name.partition("/")[0]
+    return {
+        Sisters.SUSPECT: "Look at every other container of this batch, also those given away: "
+        f"pantry-tui recall {code}.",
+        Sisters.LOOK_OVER: "Look the others over; they are not locked.",
+        Sisters.TEST: "Test the lids of all others of this batch now, within a day of making it.",
+        Sisters.NOTHING: "",
+    }[sisters]
 
 
 def listing(method: str | None = None) -> list[SignRow]:

@@ -11,11 +11,13 @@ from datetime import date, timedelta
 from html import escape
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rotation import UNFIT
-from pantry_tui.core.log.events import Did
+from pantry_tui.core.log.events import Did, Event
+from pantry_tui.core.log.fold import cut_fact
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
@@ -57,7 +59,7 @@ def sheet(p: Pantry, what: str) -> Sheet:
 def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
     lines = tuple(_cells(row) for row in rows)
     unfit = any(row.verdict in UNFIT for row in rows)
-    notes = (view.HELP,) if unfit else ()
+    notes = (CAUTION,) if unfit else ()
     return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, notes)
 
 
@@ -86,6 +88,8 @@ def _outage(p: Pantry) -> Sheet:
         raise Refused("No power cut is booked: see `pantry-tui outage --help`.")
     day, last = cuts[-1].day, cuts[-1].payload
     assert isinstance(last, Outage)
+    if not last.marks:
+        return _judged_cut(p, cuts[-1])
     rows = []
     for mark in last.marks:
         container = p.stock.containers[mark.container]
@@ -93,16 +97,28 @@ def _outage(p: Pantry) -> Sheet:
         where = p.where(container) if container.here else container.fate
         worse = SEVERITY.index(mark.verdict)
         rows.append((worse, name_of(p, container), food, where, mark.words))
-    for one in outage.of_booked(p, last):
-        said = f"power cut of {last.hours:g} h: {one.action}"
-        worse = SEVERITY.index(one.verdict)
-        rows += [(worse, name, one.food, one.place, said) for name in one.container_ids]
     cells = tuple(
         (code, clean(food), clean(where), words)
         for _, code, food, where, words in sorted(rows, reverse=True)
     )
     title = f"Power cut of {last.hours:g} h, {dates.say(day)}"
-    return Sheet(title, ("container", "food", "place", "verdict"), cells, (view.HELP,))
+    return Sheet(title, ("container", "food", "place", "verdict"), cells, (CAUTION,))
+
+
+def _judged_cut(p: Pantry, event: Event) -> Sheet:
+    """The same of a cut that the judge knows by its hours."""
+    payload = event.payload
+    assert isinstance(payload, Outage)
+    place = p.places.get(payload.place)
+    if place is None:
+        raise Refused("The place of the last power cut is no more.")
+    cut = cut_fact(payload)
+    cells = tuple(
+        (", ".join(row.container_ids), clean(row.food), clean(row.place), row.action)
+        for row in outage.judged_before(p, place, cut)
+    )
+    title = f"{outage.of_length(cut).capitalize()}, {dates.say(event.day)}"
+    return Sheet(title, ("container", "food", "place", "what to do"), cells, (CAUTION,))
 
 
 def _cells(row: DueRow) -> tuple[str, ...]:

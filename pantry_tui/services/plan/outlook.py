@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from itertools import groupby
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Eaten, Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from

@@ -7,18 +7,19 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import Amount, amount_of, read_amount
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rotation import UNFIT, order_key
+from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.older import reason_of
 from pantry_tui.core.model import Container, Place, Turn
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock import view
-from pantry_tui.services.stock.fit import edible, fit, refuse_if_none_fits, refuse_unfit
+from pantry_tui.services.stock.fit import badness, fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.stock.pick import containers_named, name_of, ordered, standing_of_food
 from pantry_tui.services.stock.reserve import suits, was_kept
 from pantry_tui.services.stock.seen import At, still, when
@@ -36,7 +37,7 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
         if theirs.id in (batch.id, *said_of):
             continue
         judged = p.judge(other)
-        if judged.verdict in UNFIT or other.state is State.WORKING or other.reserved:
+        if not judged.usable or other.reserved:
             continue
         older = theirs.made is not None and batch.made is not None and theirs.made < batch.made
         what = f"{name_of(p, other)} {theirs.food.name} in {p.where(other)}"
@@ -83,7 +84,7 @@ def use(
     taken = containers_named(p, ref, count, lambda c: fit(p, c), "be eaten", ours=True)
     batch = p.stock.batches[taken[0].batch]
     warnings = was_kept(p, taken) + (() if any_ else _left_behind(p, taken[0]))
-    warnings += tuple(_doubts(p.judge(c)) for c in taken[:1] if _doubts(p.judge(c)))
+    warnings += tuple(word for c in taken[:1] for word in _doubts(p.judge(c)))
     ids = tuple(c.id for c in taken)
     if not bulk:
         p.book(said.Use(batch.id, ids), **when(at))
@@ -96,10 +97,10 @@ def use(
     return Done(f"Used {bulk} of {_say(p, taken)}; {rest}.", warnings, _names(p, taken))
 
 
-def _doubts(judged: Judgement) -> str:
-    if judged.verdict is Verdict.UNKNOWN:
-        return f"{judged.reasons[0]} {view.HELP}"
-    return ""
+def _doubts(judged: Judgement) -> tuple[str, ...]:
+    """What should be known of it before it is eaten."""
+    unknown = judged.verdict is Verdict.UNKNOWN
+    return (*((f"{judged.reasons[0]} {CAUTION}",) if unknown else ()), *judged.standing)
 
 
 def _drawn(container: Container, take: str) -> Amount:
@@ -164,11 +165,11 @@ def _changed(
 ) -> Done:
     taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c))
     container = taken[0]
-    refuse_unfit(p, container, also="; leave it shut")
+    refuse_unfit(p, container, also="; do not open it")
     place = _cold_place(p, container, state)
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
-    warnings = was_kept(p, taken)
+    warnings = was_kept(p, taken) + _doubts(p.judge(container))
     warnings += _left_behind(p, container) if state is State.OPEN else ()
     p.book(payload(container, place), **when(at))
     after = p.stock.containers[container.id]
@@ -264,8 +265,9 @@ def move(
     at: At | None = None,
     saw: str = "",
 ) -> Done:
-    """Move one named container, or `count` (all when None) of a batch. Refuses a place where
-    publications do not let this food stand; out of a freezer counts as thawed."""
+    """Move one named container, or `count` (all when None) of a batch; out of a freezer counts as
+    thawed. Where publications do not let this food stand it is booked all the same, since it does
+    stand there, and judged: the warning says what became of it."""
     still(p, ref, saw)
     to = p.find_place(place)
     if "/" in ref:
@@ -288,10 +290,10 @@ def move(
     state = states.pop()
     refrozen = to.climate is Climate.FREEZER and state is State.THAWED
     if refrozen and any(_thawed_fast(c) for c in taken):
-        raise Refused(
+        warnings.append(
             "What was thawed in cold water or a microwave oven is cooked before it is frozen again."
         )
-    if refrozen:
+    elif refrozen:
         warnings.append(
             "Refreezing what thawed in the fridge is allowed and costs quality; its discard date "
             "stays as it was, so cook it and put it up as a cooked meal to start anew."
@@ -301,9 +303,18 @@ def move(
         bad = after.refused or after.verdict in UNFIT
         if bad and p.judge(container).verdict not in UNFIT:
             why = after.refused or (after.reasons[0] if after.reasons else "")
-            raise Refused(f"{_say(p, [container])} may not stand in {to.name}: {why}")
-        if after.verdict is Verdict.UNKNOWN:
+            warnings.append(
+                f"{_say(p, [container])} may not stand in {to.name}: {why} It is booked, since it "
+                f"stands there, and so it is: {after.verdict}. `undo` it only if it never did. "
+                f"{CAUTION}"
+            )
+        elif after.verdict is Verdict.UNKNOWN:
             warnings.append(after.reasons[0])
+        elif (until := _warm_until(p, container, to, state)) is not None:
+            warnings.append(
+                f"{_say(p, [container])} may not stay in {to.name}: put it back into the cold "
+                f"within {until} minutes; from then on it must be discarded."
+            )
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
@@ -336,6 +347,13 @@ def _state_there(p: Pantry, container: Container, to: Place) -> State:
 def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Judgement:
     turn = Turn(p.clock.now, "", to.id, state)
     return p.judge_as(container, turn)
+
+
+def _warm_until(p: Pantry, container: Container, to: Place, state: State) -> int | None:
+    """How many minutes it may stand there until its two hours are over, None for any number."""
+    turn = Turn(p.clock.now, "", to.id, state)
+    over = p.judging.assess_as(container, turn).again_at
+    return None if over is None else max(0, over - p.clock.now.last)
 
 
 @booked
@@ -389,12 +407,32 @@ def discard(
     """Thrown away; the reason is required, since next year's plan learns from it."""
     still(p, ref, saw)
     if not why.strip():
-        raise BadInput('Say why it goes: --why "seal failed", for example.')
+        raise BadInput('Say why it is discarded: --why "seal failed", for example.')
     # The unfit ones of a batch go first: that is what a person is throwing away.
-    taken = containers_named(p, ref, 1 if count is None else count, first=lambda c: edible(p, c))
+    taken = containers_named(p, ref, 1 if count is None else count, first=lambda c: -badness(p, c))
     words = why.strip()
-    p.book(said.Discard(taken[0].batch, _ids(taken), None, reason_of(words), words), **when(at))
-    return _gone(p, "Discarded", taken)
+    reason = reason_of(words)
+    with p.together():
+        told = _shown(p, taken, reason, at)
+        p.book(said.Discard(taken[0].batch, _ids(taken), None, reason, words), **when(at))
+    return replace(_gone(p, "Discarded", taken), warnings=told)
+
+
+def _shown(
+    p: Pantry, taken: Sequence[Container], reason: said.Reason, at: At | None
+) -> tuple[str, ...]:
+    """A reason that is a sign is booked as one, so that it speaks for the sisters: what is to be
+    done with them, and how such a container is thrown away."""
+    from pantry_tui.core.safety.signs import DISPOSAL  # only where something is thrown away
+    from pantry_tui.services.lookup import signs
+
+    sign = signs.sign_of(p, taken[0], reason)
+    if sign is None:
+        return ()
+    payload, sisters = signs.showing(p, taken, sign, at)
+    p.book(payload, **when(at))
+    told = signs.about_sisters(name_of(p, taken[0]), sisters)
+    return tuple(filter(None, (told, *DISPOSAL.get(sign.disposal, ()))))
 
 
 def _ids(taken: Sequence[Container]) -> tuple[str, ...]:

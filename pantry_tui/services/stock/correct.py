@@ -3,6 +3,7 @@ what actually happened. The old record stays in the log."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from datetime import date
 
@@ -10,8 +11,11 @@ from pantry_tui.core import dates
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.safety.process import doubt
+from pantry_tui.core.safety.record import key_named, read_details
+from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.process import load_not_recommended, load_processes
+from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
@@ -26,6 +30,7 @@ def correct(
     made: str | None = None,
     size: str | None = None,
     note: str | None = None,
+    printed: str | None = None,
     process: Sequence[tuple[str, str]] = (),
 ) -> Done:
     """Put right what was recorded at the put-up. `process` adds to or replaces single keys.
@@ -33,10 +38,18 @@ def correct(
     Raises BadInput for an unknown code, an impossible day, or nothing to correct.
     """
     batch = batch_named(p, code)
-    if made is None and size is None and note is None and not process:
-        raise BadInput("Say what to correct: --made, --size, --note or --process.")
+    if all(one is None for one in (made, size, note, printed)) and not process:
+        raise BadInput("Say what to correct: --made, --size, --note, --printed or --process.")
+    if printed is not None and batch.method is not Method.BOUGHT:
+        raise BadInput("A printed date stands on what was bought in.")
     day = _day(p, batch.id, made) if made is not None else None
-    record = {**dict(batch.process), **dict(process)}
+    details = read_details(process)
+    if details.problems:
+        raise BadInput(details.problems[0])
+    if "printed" in dict(details.pairs):
+        raise BadInput("Say --printed DATE to correct the printed date.")
+    merged = {**_readable(batch.process), **dict(details.pairs)}
+    record = dict(with_altitude(p, batch.method, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
     doubted = doubt(
         batch.method,
@@ -57,11 +70,25 @@ def correct(
             process=tuple(record.items()) if process else None,
             doubt=doubted.problems if doubted else (),
             possible=doubted.still_possible if doubted else "",
+            printed=_printed(p, printed) if printed is not None else None,
         )
     )
     after = p.stock.batches[batch.id]
     when = dates.say(after.made) if after.made else "unknown"
     return Done(f"Corrected {batch.code} {batch.food.name}: made {when}.", after.doubt)
+
+
+def _printed(p: Pantry, typed: str) -> date:
+    """The printed day; a month alone lasts to its end."""
+    if not re.search(r"\d{4}", typed):
+        raise BadInput(f"{typed[:30]!r} has no year: write it like 2027-03-31.")
+    return dates.read_date(typed, p.today, strict_first=False)
+
+
+def _readable(pairs: Sequence[tuple[str, str]]) -> dict[str, str]:
+    """The old record under the names that are known today; what is not understood stays as it is
+    and so makes a doubt."""
+    return {key_named(key) or key: value for key, value in pairs}
 
 
 def _day(p: Pantry, batch_id: str, made: str) -> date | None:

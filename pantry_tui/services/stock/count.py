@@ -18,7 +18,8 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Difference, Done, RoundLine
 from pantry_tui.services.stock.lines import inside
-from pantry_tui.services.stock.pick import batch_named, name_of
+from pantry_tui.services.stock.pick import batch_named, last_state, name_of
+from pantry_tui.services.stock.seen import At, when
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
 UNRECORDED, MISSING = Fate.UNRECORDED, Fate.MISSING
@@ -52,13 +53,17 @@ def _keep(p: Pantry, place: Place, now: Draft) -> None:
     p.store.keep_draft(_name(place), asdict(now))
 
 
-def lines(p: Pantry, place: Place) -> list[RoundLine]:
-    """What should stand there, in walking order, grouped by batch and state."""
+def lines(p: Pantry, place: Place, *, gone: bool = False) -> list[RoundLine]:
+    """What should stand there, in walking order, grouped by batch and state; also what a count of
+    today did not find (with `gone`: any count), since it may be counted again."""
     within, paths, now = inside(p, place.id), p.place_paths(), draft(p, place)
     groups: dict[tuple[str, str, State], list[Container]] = defaultdict(list)
     for container in p.stock.containers.values():
-        if container.here and container.place in within:
-            groups[container.place, container.batch, container.state].append(container)
+        if container.place not in within:
+            continue
+        unseen = container.fate in UNSEEN and (gone or container.ended == p.today)
+        if container.here or unseen:
+            groups[container.place, container.batch, last_state(container)].append(container)
     found = []
     for (where, batch_id, state), group in groups.items():
         batch = p.stock.batches[batch_id]
@@ -72,9 +77,9 @@ def lines(p: Pantry, place: Place) -> list[RoundLine]:
                 paths[where],
                 state,
                 batch.size,
-                len(group),
+                sum(one.here for one in group),
                 now.seen.get(key),
-                name_of(p, group[0]),
+                name_of(p, next((one for one in group if one.here), group[0])),
             )
         )
     return sorted(found, key=lambda one: (one.place.lower(), one.food, one.code, one.state))
@@ -141,7 +146,7 @@ def differences(p: Pantry, place: Place) -> list[Difference]:
     """Where counted and expected differ, and what each will be booked as."""
     found = [
         Difference(line.code, line.food, line.place, line.expected, line.seen, _kind(line))
-        for line in lines(p, place)
+        for line in lines(p, place, gone=True)
         if line.seen is not None and line.seen != line.expected
     ]
     finds = (putup.read(p, text) for text in draft(p, place).finds)
@@ -157,12 +162,12 @@ def _kind(line: RoundLine) -> str:
 
 
 @booked
-def finish(p: Pantry, place: Place) -> Done:
+def finish(p: Pantry, place: Place, *, at: At | None = None) -> Done:
     """Book every difference and the day of the check in one transaction."""
     differs = differences(p, place)
     finds = [putup.read(p, text) for text in draft(p, place).finds]
     with p.together():
-        p.book(_counted(p, place))
+        p.book(_counted(p, place), **when(at))
         for reading in finds:
             putup.put_up(p, reading)
     p.store.keep_draft(_name(place), None)
@@ -186,7 +191,7 @@ def _counted(p: Pantry, place: Place) -> Count:
     back: dict[str, str] = {}
     new: list[Found] = []
     known: dict[str, int] = {}
-    for line in lines(p, place):
+    for line in lines(p, place, gone=True):
         if line.seen is None or line.seen == line.expected:
             continue
         where, batch_id, state = line.key.split("|")
@@ -222,7 +227,7 @@ def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Differ
     """Counts by lid code, for the command line. Raises BadInput, Refused."""
     for code, number in seen.items():
         batch = batch_named(p, code)
-        mine = [line for line in lines(p, place) if line.code == batch.code]
+        mine = [line for line in lines(p, place, gone=True) if line.code == batch.code]
         if not mine:
             raise Refused(f"{batch.code} is not known to stand in {place.name}: move it first.")
         _spread(p, place, mine, number)

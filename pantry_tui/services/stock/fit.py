@@ -1,20 +1,27 @@
-"""What may be eaten, opened or given: nothing unsafe, and nothing that waits to be looked at."""
+"""What may be eaten, opened or given: what the judge calls usable, and nothing else."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Container
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.words import State
 from pantry_tui.errors import Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import containers_named, name_of
-from pantry_tui.services.stock.view import HELP
 
 
-def edible(p: Pantry, container: Container) -> bool:
-    """Whether neither a date nor a sign speaks against eating it."""
-    return p.judge(container).verdict not in UNFIT
+def fit(p: Pantry, container: Container) -> bool:
+    """Whether it may leave the shelf for a table: the one predicate for it."""
+    return p.judge(container).usable
+
+
+def badness(p: Pantry, container: Container) -> int:
+    """2 for what must be discarded, 1 for what may not be eaten as it is, 0 for what is fit."""
+    judged = p.judge(container)
+    return 2 if judged.verdict in UNFIT else int(not judged.usable)
 
 
 def suspect(p: Pantry, container: Container) -> bool:
@@ -22,19 +29,19 @@ def suspect(p: Pantry, container: Container) -> bool:
     return bool(p.stock.batches[container.batch].suspect) and container.looked is None
 
 
-def fit(p: Pantry, container: Container) -> bool:
-    """Whether it may leave the shelf for a table."""
-    return edible(p, container) and not suspect(p, container)
-
-
 def refuse_unfit(p: Pantry, container: Container, also: str = "") -> None:
-    """Raises Refused, with the reason, for what is unsafe or waits to be looked at."""
+    """Raises Refused, with the reason, for what is not usable."""
     judged = p.judge(container)
+    if judged.usable:
+        return
     name, reason = name_of(p, container), judged.reasons[0] if judged.reasons else ""
     if judged.verdict in UNFIT:
-        raise Refused(f"{name}: {judged.verdict}{also}. {reason} {HELP}".strip())
+        raise Refused(f"{name}: {judged.verdict}{also}. {reason} {CAUTION}".strip())
     if suspect(p, container):
         raise Refused(f"{name}: {reason} If it shows nothing, `sign {name} looks sound`.")
+    if container.state is State.IN_PROGRESS:
+        raise Refused(f"{name} is still in progress: look at it, and `ready {name}` when it is.")
+    raise Refused(f"{name}: {judged.verdict}, so it is not offered{also}. {reason} {CAUTION}")
 
 
 def refuse_if_none_fits(

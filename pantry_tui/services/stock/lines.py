@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Protocol
 
+from pantry_tui.core.keeping.fitness import usable
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
@@ -197,7 +198,7 @@ def _by_date(line: table.Line, id_: int) -> tuple[str, str, int]:
 def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
     best_by = date.fromisoformat(line.best_by) if line.best_by else None
     discard_after = date.fromisoformat(line.discard_after) if line.discard_after else None
-    reasons = json.loads(line.reasons)
+    standing, *reasons = json.loads(line.reasons)
     word = SEVERITY[verdict]
     state = State(line.state)
     return DueRow(
@@ -212,12 +213,15 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
         best_by=best_by,
         discard_after=discard_after,
         days_left=days_left(best_by, discard_after, p.today),
-        reasons=tuple(reasons[min(step, len(reasons) - 1)]),
+        reasons=(*reasons[min(step, len(reasons) - 1)], *standing),
         size=" ".join(part for part in (line.amount, line.size) if part),
         amount=line.amount,
         reserved=line.reserved,
         head=_head(word, state),
         stamp=stamp(line),
+        discard_after_why=line.why_no_discard,
+        usable=usable(word, bool(line.harmless), state is State.IN_PROGRESS),
+        standing=tuple(standing),
     )
 
 

@@ -1,32 +1,41 @@
-"""A power cut: every item that stood in a refrigerator or freezer then, judged by the published
-tables, as if the cut were booked; and its booking."""
+"""A power cut: a fact of a place over time, judged by the one judge, item by item, before it is
+booked. It strikes whatever stood there then, also what was moved out since."""
 
 from __future__ import annotations
 
-import math
 import re
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from dataclasses import replace
+from datetime import date, datetime, time, timedelta, timezone
 
-from pantry_tui.core.keeping.limits import after_cut
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.doubt import unsealed
+from pantry_tui.core.keeping.exposure import exposures
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.limits import as_packed
+from pantry_tui.core.keeping.outcome import Outcome, after_cuts
+from pantry_tui.core.keeping.power import Struck, struck
+from pantry_tui.core.keeping.reckoning import Reckoning
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.fold import knowing
 from pantry_tui.core.log.moments import moment
-from pantry_tui.core.model import EVER, Container, Cut, Place
-from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.model import DAY_MIN, EVER, Container, Cut, Held, Place, Read
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.outage import STRICTNESS, Action, Triage, after_cut
+from pantry_tui.core.safety.outage import Cut as Known
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.outage import load_outage
+from pantry_tui.services.judging import Judge
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
+from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import name_of
-from pantry_tui.services.stock.view import HELP
 
 _TIME = re.compile(r"(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{1,2}):(\d{2})")
-#: What a person says who does not know since when.
-UNKNOWN = "unknown"
+_NOBODY_KNOWS = frozenset({"unknown", "?", "nobody knows"})
+#: What a place with its door ajar is taken to be where nobody read it: as warm as the room.
+_AJAR_F = 70.0
 
 
 def read_time(text: str, today: date) -> datetime:
@@ -41,11 +50,11 @@ def read_time(text: str, today: date) -> datetime:
         raise BadInput(f"{text[:40]!r} is no time: write 18:00 or 2026-11-24 18:00.") from None
 
 
-def read_times(start: str, end: str, today: date) -> tuple[datetime | None, datetime]:
-    """When it began and ended; a bare start later than the end was the evening before, `unknown`
-    is None. Raises BadInput."""
+def times(start: str, end: str, today: date) -> tuple[datetime | None, datetime]:
+    """From when to when it was off; a bare start later than the end was the evening before, None
+    since nobody knows when ("unknown"). Raises BadInput."""
     last = read_time(end, today)
-    if start.strip().casefold() == UNKNOWN:
+    if start.strip().casefold() in _NOBODY_KNOWS:
         return None, last
     first = read_time(start, today)
     if first > last and "-" not in start:
@@ -55,162 +64,230 @@ def read_times(start: str, end: str, today: date) -> tuple[datetime | None, date
     return first, last
 
 
-def hours_between(start: str, end: str, today: date) -> float:
-    """Hours from `start` to `end`. Raises BadInput."""
-    first, last = read_times(start, end, today)
-    if first is None:
-        raise BadInput("Say when the power went, as 18:00.")
-    return (last - first).total_seconds() / 3600
-
-
-@dataclass(frozen=True, slots=True)
-class Told:
-    """What is told of a cut of `place`. It lasted from `start` to `end`; without an end it ended
-    just now, after `hours`; with neither start nor hours nobody knows since when. `full` None
-    counts as half."""
-
-    place: str
-    hours: float | None = None
-    start: datetime | None = None
-    end: datetime | None = None
-    full: bool | None = None
-    max_temp_f: float | None = None
-    ice: bool | None = None
-
-    @property
-    def words(self) -> str:
-        if self.hours is None:
-            return "power cut since nobody knows when"
-        return f"power cut of {round(self.hours, 1):g} h"
+def now_of(p: Pantry) -> datetime:
+    """This minute on the household's clock; the last one of a day that was only named."""
+    now = p.clock.now
+    local = now.last + now.zone - p.today.toordinal() * DAY_MIN
+    zone = timezone(timedelta(minutes=now.zone))
+    return datetime.combine(p.today, time(), zone) + timedelta(minutes=local)
 
 
 def cut_of(
+    p: Pantry,
     place: Place,
-    hours: float | None = None,
+    start: datetime | None,
+    end: datetime,
     *,
-    start: datetime | None = None,
-    end: datetime | None = None,
     full: bool | None = None,
     max_temp_f: float | None = None,
     ice: bool | None = None,
-) -> Told:
-    """What is told of the cut. Raises Refused for a place without a cold of its own, BadInput for
-    hours that are none."""
+    ajar: bool = False,
+) -> Cut:
+    """What is known of the cut, as a fact of its place. `start` None: nobody knows since when, so
+    since it was last read cold. A load that nobody knows counts as half; a door that stood ajar
+    promises no hours, and what nobody read was as warm as the room. Raises Refused, BadInput."""
     if not place.climate.is_cold:
         raise Refused(f"{place.name} is neither refrigerator nor freezer: a cut changes nothing.")
-    if start is not None and end is not None:
-        hours = (end - start).total_seconds() / 3600
-    if hours is not None and not (math.isfinite(hours) and 0 <= hours <= 24 * 366):
-        raise BadInput("Give the hours of the cut as a number from 0 to 8,784.")
-    return Told(place.id, hours, start, end, full, max_temp_f, ice)
-
-
-def _payload(p: Pantry, told: Told) -> said.Outage:
-    """What would be booked of it, its moments with the offset of the local clock."""
-    now = p.clock.now_local
-    end = told.end or now
-    start = told.start
-    if start is None and told.hours is not None:
-        start = end - timedelta(hours=told.hours)
-    return said.Outage(
-        told.place,
-        _local(start) if start is not None else "",
-        _local(end),
-        told.hours or 0.0,
-        full=told.full,
-        max_temp_f=told.max_temp_f,
-        ice=told.ice,
+    zone = timezone(timedelta(minutes=p.clock.now.zone))
+    first = None if start is None else _with(start, zone)
+    last = _with(end, zone)
+    if last > now_of(p):
+        raise BadInput(f"{_say(last)} is still to come: give the time at which it was on again.")
+    if ajar and max_temp_f is None:
+        max_temp_f = _AJAR_F
+    return Cut(
+        EVER if first is None else moment(_iso(first)),
+        moment(_iso(last)),
+        False if ajar else full,
+        max_temp_f,
+        ice,
     )
 
 
-def _local(then: datetime) -> str:
-    return then.astimezone().isoformat(timespec="minutes")
+def lasting(p: Pantry, hours: float) -> tuple[datetime, datetime]:
+    """A cut of so many hours that ended just now."""
+    end = now_of(p)
+    return end - timedelta(hours=hours), end
 
 
-def _with(p: Pantry, payload: said.Outage) -> tuple[Mapping[str, Place], int]:
-    """The places if the cut had been booked, and the minute on which it ended."""
-    start = moment(payload.start) if payload.start else EVER
-    cut = Cut(start, moment(payload.end), payload.full, payload.max_temp_f, payload.ice)
-    where = knowing(p.places[payload.place], cut)
-    return {**p.places, where.id: where}, min(cut.end.last, p.clock.now.last)
+def _with(then: datetime, zone: timezone) -> datetime:
+    return then if then.tzinfo is not None else then.replace(tzinfo=zone)
 
 
-def judge_all(p: Pantry, place: Place, told: Told) -> list[OutageRow]:
+def _iso(then: datetime) -> str:
+    return then.isoformat(timespec="minutes")
+
+
+def _say(then: datetime) -> str:
+    return f"{dates.say(then.date())} {then:%H:%M}"
+
+
+def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
     """Every item that stood there then, what to use first on top, what must go last."""
-    places, end = _with(p, _payload(p, told))
-    here = [c for c in p.stock.containers.values() if c.here]
-    return _rows(p, place.id, places, end, here)
+    facts = tuple(sorted((*place.facts, cut), key=_order))
+    return _rows(p, place, cut, p.places, {**p.places, place.id: replace(place, facts=facts)})
 
 
-def of_booked(p: Pantry, booked_as: said.Outage) -> list[OutageRow]:
-    """The same for a cut that is booked, with what has gone since."""
-    if not booked_as.end:
-        return []
-    end = moment(booked_as.end)
-    here = [
-        c
-        for c in p.stock.containers.values()
-        if c.here or (c.ended is not None and c.ended >= end.day)
-    ]
-    return _rows(p, booked_as.place, p.places, end.last, here)
+def judged_before(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
+    """The same of a cut that is booked already."""
+    facts = tuple(one for one in place.facts if one != cut)
+    return _rows(p, place, cut, {**p.places, place.id: replace(place, facts=facts)}, p.places)
+
+
+def _order(fact: Held | Read | Cut) -> tuple[int, int]:
+    then = fact.start if isinstance(fact, Cut) else fact.when
+    return then.first, then.last
+
+
+class _Trial:
+    """One container with and without the cut."""
+
+    def __init__(
+        self, p: Pantry, container: Container, cut: Cut, before: Judge, after: Judge
+    ) -> None:
+        self.container = container
+        self.before, self.after = before.judge(container), after.judge(container)
+        old = {one.said for one in _outcomes(p, container, before)}
+        new = [one for one in _outcomes(p, container, after) if one.said not in old]
+        self.met = next((one for one in _struck(p, container, after) if _has(one, cut)), None)
+        self.triage = max((one.triage for one in new), key=_strictness, default=None)
+        if self.triage is None and self.met is not None:
+            self.triage = _kept(p, container, self.met)
 
 
 def _rows(
-    p: Pantry, place: str, places: Mapping[str, Place], end: int, here: Sequence[Container]
+    p: Pantry,
+    place: Place,
+    cut: Cut,
+    without: Mapping[str, Place],
+    with_it: Mapping[str, Place],
 ) -> list[OutageRow]:
+    within = inside(p, place.id)
+    before = Judge(p.judging, without)
+    after = Judge(p.judging, with_it)
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
-    for c in here:
-        lived = tuple(turn._replace(event="") for turn in c.turns)
-        groups[c.batch, c.place, c.state, c.fate, lived, c.signs, c.looked, c.left].append(c)
-    now, book = p.clock.now, p.book_of_rules
-    rows: list[tuple[int, OutageRow]] = []
-    for group in groups.values():
-        first = group[0]
-        batch = p.stock.batches[first.batch]
-        found = after_cut(batch, first, places, book, now, place, end)
-        if found is not None:
-            rows.append((found.rank, _row(p, found, group, places)))
-    return [row for _, row in sorted(rows, key=lambda one: (one[0], one[1].code))]
+    for c in p.stock.containers.values():
+        stood = {turn.place for turn in c.turns} & within
+        if c.here and stood:
+            lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
+            groups[c.batch, c.place, c.state, lived, c.signs, c.left].append(c)
+    trials = [(_Trial(p, group[0], cut, before, after), group) for group in groups.values()]
+    met = [(one, group) for one, group in trials if one.triage is not None]
+    met.sort(key=lambda one: (_rank(one[0]), p.stock.batches[one[1][0].batch].code))
+    return [_row(p, one, group) for one, group in met]
 
 
-def _row(
-    p: Pantry, found: Triage, group: Sequence[Container], places: Mapping[str, Place]
-) -> OutageRow:
-    """What the table says, unless the container is unfit all the same."""
-    first = group[0]
-    batch = p.stock.batches[first.batch]
-    sources = (f"{p.tables.sources[r.source]} ({r.trust})" for r in found.rules)
-    after = p.assess_bare(batch, first, p.clock.now, places).on(p.today)
-    unfit = after.verdict in UNFIT
-    other = unfit and found.verdict is not Verdict.DISCARD
+def _outcomes(p: Pantry, container: Container, judge: Judge) -> list[Outcome]:
+    places, now = judge.places, p.clock.now
+    batch = p.stock.batches[container.batch]
+    spans = exposures(batch, container, places, now)
+    reckoning = Reckoning(batch, spans, p.book_of_rules, now, unsealed(batch, container))
+    return after_cuts(reckoning, places, now)
+
+
+def _struck(p: Pantry, container: Container, judge: Judge) -> list[Struck]:
+    now = p.clock.now
+    batch = p.stock.batches[container.batch]
+    return list(struck(exposures(batch, container, judge.places, now), judge.places, now))
+
+
+def _has(one: Struck, cut: Cut) -> bool:
+    """Whether the blackout holds this cut; its start may be the last cold reading by now."""
+    told = cut.end, *cut[2:]
+    return any((piece.cut.end, *piece.cut[2:]) == told for piece in one.blackout.pieces)
+
+
+def _kept(p: Pantry, container: Container, met: Struck) -> Triage:
+    """What the table says of an item that the cut left as it was."""
+    batch = p.stock.batches[container.batch]
+    food = as_packed(batch, container.state is State.OPEN).food
+    full = all(piece.cut.full is True for piece in met.blackout.pieces)
+    seen = met.blackout.pieces[-1].cut
+    known = Known(met.climate, met.minutes / 60, full, seen.max_temp_f, seen.ice)
+    found = after_cut(food, batch.method, container.state, known, load_outage())
+    if found.action == Action.KEEP:
+        return found
+    # It came late and stood there for less than its two hours: only the clock is charged.
+    why = (f"It stood there without power for {met.stayed} minutes: only those are counted.",)
+    return replace(found, verdict=Verdict.SOUND, action=Action.KEEP.value, reasons=why, rank=20)
+
+
+def _strictness(found: Triage) -> int:
+    known = found.action in tuple(Action)
+    return STRICTNESS.index(Action(found.action)) if known else 2
+
+
+def _goes(one: _Trial) -> bool:
+    return one.after.verdict in UNFIT
+
+
+def _rank(one: _Trial) -> int:
+    assert one.triage is not None
+    return 30 + one.triage.rank % 10 if _goes(one) else one.triage.rank
+
+
+def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
+    assert one.triage is not None
+    batch = p.stock.batches[group[0].batch]
+    sources = (f"{p.tables.sources[r.source]} ({r.trust})" for r in one.triage.rules)
+    unfit = _goes(one)
+    # What must be discarded for another reason says that reason first.
+    other = unfit and one.triage.action != Action.DISCARD
     return OutageRow(
         code=batch.code,
         container_ids=tuple(name_of(p, c) for c in group),
         food=batch.food.name,
-        place=p.where(first) if first.here else first.fate,
+        place=p.where(group[0]),
         count=len(group),
-        verdict=after.verdict if unfit else found.verdict,
-        action="discard" if unfit else found.action,
-        reasons=(*(after.reasons[:1] if other else ()), *found.reasons),
+        verdict=one.after.verdict if unfit else one.triage.verdict,
+        action=Action.DISCARD.value if unfit else one.triage.action,
+        reasons=(*(one.after.reasons[:1] if other else ()), *one.triage.reasons),
         sources=tuple(dict.fromkeys(sources)),
     )
 
 
 @booked
-def book(p: Pantry, place: Place, told: Told, *, discard: bool = False) -> Done:
-    """Book the cut, in one transaction with the discarding of what must go. What it did to every
-    item follows from it, also for what is booked late."""
-    rows = judge_all(p, place, told)
+def book(p: Pantry, place: Place, cut: Cut, *, discard: bool = False) -> Done:
+    """Book the cut, and with `discard` what must go, in one transaction."""
+    rows = judge_all(p, place, cut)
+    words = of_length(cut)
     by_name = {name_of(p, c): c for c in p.stock.containers.values()}
     with p.together():
-        p.book(_payload(p, told))
+        p.book(_payload(place, cut), day=cut.end.day)
         for row in rows:
             if discard and row.verdict in UNFIT:
-                gone = [by_name[name] for name in row.container_ids]
-                ids, why = tuple(c.id for c in gone), said.Reason.POWER_CUT
-                p.book(said.Discard(gone[0].batch, ids, None, why, told.words))
-    hurt = any(row.action != "keep" for row in rows)
-    return Done(f"Booked a {told.words} in {place.name}: {_sum(rows)}.", (HELP,) if hurt else ())
+                taken = [by_name[name] for name in row.container_ids]
+                why = said.Reason.POWER_CUT
+                ids = tuple(c.id for c in taken)
+                p.book(said.Discard(taken[0].batch, ids, None, why, words))
+    hurt = any(row.action != Action.KEEP for row in rows)
+    return Done(f"Booked a {words} in {place.name}: {_sum(rows)}.", (CAUTION,) if hurt else ())
+
+
+def of_length(cut: Cut) -> str:
+    """ "power cut of 6 h", or since nobody knows when."""
+    if cut.start == EVER:
+        return "power cut since nobody knows when"
+    return f"power cut of {round((cut.end.last - cut.start.first) / 60, 1):g} h"
+
+
+def _payload(place: Place, cut: Cut) -> said.Outage:
+    known = cut.start != EVER
+    return said.Outage(
+        place.id,
+        start=_local(cut.start.first, cut.start.zone) if known else "",
+        end=_local(cut.end.last, cut.end.zone),
+        hours=(cut.end.last - cut.start.first) / 60 if known else 0.0,
+        full=cut.full,
+        max_temp_f=cut.max_temp_f,
+        ice=cut.ice,
+    )
+
+
+def _local(minute: int, zone: int) -> str:
+    day, rest = divmod(minute + zone, DAY_MIN)
+    there = timezone(timedelta(minutes=zone))
+    return _iso(datetime.combine(date.fromordinal(day), time(rest // 60, rest % 60), there))
 
 
 def _sum(rows: Sequence[OutageRow]) -> str:
@@ -222,4 +299,4 @@ def _sum(rows: Sequence[OutageRow]) -> str:
 
 def must_go(rows: Sequence[OutageRow]) -> int:
     """How many containers must be thrown away."""
-    return sum(row.count for row in rows if row.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE))
+    return sum(row.count for row in rows if row.verdict in UNFIT)

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
@@ -122,3 +123,11 @@ def _here(p: Pantry, where: str, value: str) -> list[Container]:
 def name_of(p: Pantry, container: Container) -> str:
     """ "7C/3"."""
     return f"{p.stock.batches[container.batch].code}/{container.number}"
+
+
+def last_state(container: Container) -> State:
+    """Its state, or the one in which it left."""
+    if container.here:
+        return container.state
+    states = [turn.state for turn in container.turns if turn.state is not None]
+    return states[-1] if states else State.SEALED

@@ -41,7 +41,8 @@ def add(
         if place.parent == parent and place.name.lower() == shown.lower():
             raise Refused(f"There is already a place called {shown!r} there.")
     id_ = "p" + p.next_id()
-    p.book(said.PlaceAdded(id_, shown, kind, parent, temp_f, capacity))
+    target = None if temp_f is None else float(temp_f)
+    p.book(said.PlaceAdded(id_, shown, kind, parent, target, capacity))
     return Done(f"Added the place {p.place_paths()[id_]} ({kind}).")
 
 
@@ -66,7 +67,7 @@ def change(
             old.id,
             name=shown if shown != old.name else None,
             climate=None if same else kind,
-            target_f=temp_f,
+            target_f=None if temp_f is None else float(temp_f),
             forget_target=temp_f is None and not same,
             capacity=capacity,
         )

@@ -10,12 +10,16 @@ from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.log.payloads import Reading
-from pantry_tui.core.model import Place
-from pantry_tui.errors import BadInput
+from pantry_tui.core.model import Place, Read
+from pantry_tui.core.safety.measured import read_minutes, spelled_out
+from pantry_tui.core.safety.values import is_unknown
+from pantry_tui.core.words import Climate
+from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import warmth
 from pantry_tui.services.stock.ready import ready
+from pantry_tui.services.stock.seen import At, when
 from pantry_tui.store import lines as table
 from pantry_tui.store.store import reading
 
@@ -25,22 +29,18 @@ def read(
     place: str,
     temp_f: float,
     humidity: float | None = None,
-    at: date | None = None,
+    at: At | date | None = None,
     since: int | None = None,
 ) -> Done:
-    """Book a reading (°F, % humidity). What was too warm had been so for `since` minutes, or,
-    where nobody knows (None), since the last cold reading. Raises BadInput."""
-    where = _book(p, place, temp_f, humidity, at, since)
-    path = p.place_paths()[where.id]
-    said = f"Read {temp_f:g} F in {path}" + (f" on {dates.say(at)}." if at else ".")
+    """Book a reading (°F, % humidity); it holds until the next one. `since` is how many minutes it
+    had been so warm: None, nobody knows, so since the last cold reading. Raises BadInput."""
+    moment = At(at) if isinstance(at, date) else at
+    where, last = _book(p, place, temp_f, humidity, moment, since)
+    said = f"Read {temp_f:g} F in {p.place_paths()[where.id]}"
+    said += f" on {dates.say(moment.day)}." if moment else "."
     # What it costs is reckoned when others may write again.
-    warnings = list(_notices(p, [p.places[where.id]]))
-    if since is None and too_warm(where.climate, temp_f):
-        warnings.append(
-            "Nobody said since when it was so warm, so it counts since the last cold reading: "
-            "undo it and add --since 90m if you know."
-        )
-    return Done(said, tuple(warnings))
+    asked = _since_when(where, temp_f, since, last)
+    return Done(said, (*asked, *_notices(p, [p.places[where.id]])))
 
 
 @booked
@@ -49,49 +49,93 @@ def _book(
     place: str,
     temp_f: float,
     humidity: float | None,
-    at: date | None,
+    moment: At | None,
     since: int | None,
-) -> Place:
+) -> tuple[Place, Read | None]:
+    """The place as it was, and its reading before this one."""
     where = p.find_place(place)
-    day = at or p.today
-    if day > p.today:
-        raise BadInput(f"{dates.say(day)} is still to come: give the day it was read.")
+    if moment is not None and moment.day > p.today:
+        raise BadInput(f"{dates.say(moment.day)} is still to come: give the day it was read.")
     if humidity is not None and not 0 <= humidity <= 100:
         raise BadInput("Humidity lies between 0 and 100 %.")
-    if since is not None and not 0 <= since <= LONGEST:
-        raise BadInput("Say for how long it had been so as 90m or 3h, at most a year.")
-    p.book(Reading(where.id, temp_f, humidity, since), day=day)
-    return where
+    if since is not None and not 0 <= since <= _LONGEST_MIN:
+        raise BadInput("Say how long it had been so: 90m or 3h, at most 30 days.")
+    p.book(Reading(where.id, temp_f, humidity, since), **when(moment))
+    return where, where.reading
 
 
-#: A year, in minutes.
-LONGEST = 366 * 24 * 60
-_SPAN = re.compile(r"(\d{1,6})\s*(m|min|minutes?|h|hours?|d|days?)?")
+#: A reading says no more than this of the time before it.
+_LONGEST_MIN = 30 * 24 * 60
 
 
-def read_minutes(text: str) -> int:
-    """("90m", "3h", "2 days") -> minutes; a bare number is minutes. Raises BadInput."""
-    match = _SPAN.fullmatch(text.strip().casefold())
-    if match is None:
-        raise BadInput(f"{text[:20]!r} is no length of time: write 90m or 3h.")
-    return int(match[1]) * {"h": 60, "d": 24 * 60}.get((match[2] or "m")[0], 1)
+def needs_since(place: Place, temp_f: float) -> bool:
+    """Whether a reading is one of which it matters since when it was so."""
+    return place.climate.is_cold and too_warm(place.climate, temp_f)
+
+
+def _since_when(place: Place, temp_f: float, since: int | None, last: Read | None) -> list[str]:
+    if since is not None or not needs_since(place, temp_f):
+        return []
+    when_cold = f"the reading of {dates.say(last.when.day)}" if last else "it was last known cold"
+    return [
+        f"Since when is not said, so it counts since {when_cold}: `undo` it and say --since 90m "
+        "where you know."
+    ]
+
+
+def read_since(text: str) -> int | None:
+    """("90m", "1h30", "unknown") -> minutes, None where nobody knows. Raises BadInput."""
+    if is_unknown(text) or text.strip().casefold() == "nobody knows":
+        return None
+    plain = spelled_out(text)
+    unit = re.search(r"[a-z]", plain)
+    minutes = read_minutes(plain) if unit else None
+    if minutes is None:
+        raise BadInput(f"{text[:30]!r} is no length of time: write 90m, 2h or unknown.")
+    return round(minutes)
+
+
+#: What a thermometer can show in a place of each climate, °F; a bare number outside it is asked
+#: about. Wide on purpose: a broken fridge is warm.
+_POSSIBLE_F = {
+    Climate.FREEZER: (-15.0, 80.0),
+    Climate.FRIDGE: (25.0, 95.0),
+    Climate.CELLAR: (25.0, 95.0),
+    Climate.PANTRY: (32.0, 115.0),
+    Climate.ROOM: (32.0, 125.0),
+}
+
+
+def read_warmth(p: Pantry, climate: Climate, typed: str) -> float:
+    """("38F", "3C", "38") -> °F; a bare number is meant as the household's units say. Raises
+    BadInput, and Unclear for a bare number that no such place can have."""
+    warm = read_temperature(typed, p.bare_degree)
+    low, high = _POSSIBLE_F[climate]
+    bare = re.search(r"[fFcC]", typed) is None
+    if bare and not low <= warm <= high:
+        number = typed.strip().rstrip("°").strip()
+        both = (f"{number}F", f"{number}C")
+        raise Unclear(
+            f"{number} without a unit is no temperature of a {climate}: write {' or '.join(both)}.",
+            "temp",
+            typed.strip(),
+            both,
+        )
+    return warm
 
 
 def read_line(p: Pantry, place: str, typed: str) -> Done:
     """The same from "38F", "3C 90%", "45F since 90m" as a person types it."""
-    told, _, long = typed.casefold().partition("since")
+    told, _, after = typed.partition("since")
     words = told.replace("%", " ").split()
     if not 1 <= len(words) <= 2:
-        raise BadInput(
-            "Write the temperature, the humidity if you know it, and since when: 38F 90%, "
-            "45F since 90m."
-        )
+        raise BadInput("Write the temperature, and the humidity if you know it: 38F 90%.")
     try:
         humidity = float(words[1]) if len(words) == 2 else None
     except ValueError:
         raise BadInput(f"{words[1][:20]!r} is no humidity: write 90 or 90%.") from None
-    since = read_minutes(long) if long.strip() else None
-    return read(p, place, read_temperature(words[0], p.bare_degree), humidity, since=since)
+    warm = read_warmth(p, p.find_place(place).climate, words[0])
+    return read(p, place, warm, humidity, since=read_since(after) if after.strip() else None)
 
 
 def notices(p: Pantry) -> list[str]:

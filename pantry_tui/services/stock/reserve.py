@@ -14,10 +14,13 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of, ordered
+from pantry_tui.services.stock.seen import At, when
 
 
 @booked
-def reserve(p: Pantry, ref: str, count: int | None = None, words: str = "gift") -> Done:
+def reserve(
+    p: Pantry, ref: str, count: int | None = None, words: str = "gift", *, at: At | None = None
+) -> Done:
     """Keep `count` (1) containers apart, those that keep longest; or the one that is named.
 
     Raises BadInput for an unknown code or no words, Refused for what is unfit or begun.
@@ -33,13 +36,13 @@ def reserve(p: Pantry, ref: str, count: int | None = None, words: str = "gift") 
         taken = _longest(p, ref, 1 if count is None else count)
     batch = p.stock.batches[taken[0].batch]
     ids = [container.id for container in taken]
-    p.book(Reserved(batch.id, tuple(ids), kept_for))
+    p.book(Reserved(batch.id, tuple(ids), kept_for), **when(at))
     names = tuple(name_of(p, container) for container in taken)
     return Done(f"Kept for {kept_for}: {', '.join(names)} {batch.food.name}.", (), names)
 
 
 @booked
-def free(p: Pantry, ref: str, count: int | None = None) -> Done:
+def free(p: Pantry, ref: str, count: int | None = None, *, at: At | None = None) -> Done:
     """Back to the household's own stock: all that is kept of a batch, `count` of it, or one named.
 
     Raises Refused when nothing is kept.
@@ -53,7 +56,7 @@ def free(p: Pantry, ref: str, count: int | None = None) -> Done:
         raise Refused(f"Only {len(kept)} of {batch.code} {batch.food.name} are kept apart.")
     taken = kept if count is None else kept[:count]
     ids = [container.id for container in taken]
-    p.book(Reserved(batch.id, tuple(ids), ""))
+    p.book(Reserved(batch.id, tuple(ids), ""), **when(at))
     names = tuple(name_of(p, container) for container in taken)
     return Done(f"Free again: {', '.join(names)} {batch.food.name}.", (), names)
 

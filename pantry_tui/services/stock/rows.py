@@ -32,6 +32,9 @@ class DueRow(NamedTuple):
     reserved: str = ""  # kept apart, for a gift or for whom
     head: str = ""  # the part of the due list it belongs to
     stamp: str = ""  # what a screen saw of it (services.stock.lines.stamp)
+    discard_after_why: str = ""  # why there is no discard_after
+    usable: bool = True  # fit to be offered at table
+    standing: tuple[str, ...] = ()  # said beside any verdict; the last of `reasons` too
 
     @property
     def good_until(self) -> date | None:

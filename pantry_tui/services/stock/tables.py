@@ -37,6 +37,7 @@ class Ladder:
     (the first from the beginning), and its dates."""
 
     steps: tuple[tuple[str | None, Verdict, tuple[str, ...]], ...]
+    standing: tuple[str, ...]
     best_by: date | None
     discard_after: date | None
     why_no_discard: str
@@ -61,9 +62,10 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
     for day in sorted(days)[: _STEPS + 1]:
         judged = found.on(day)
         since = day.isoformat() if steps else None
-        steps.append((since, judged.verdict, (*judged.reasons, *judged.standing)))
+        steps.append((since, judged.verdict, judged.reasons))
     return Ladder(
         tuple(steps),
+        found.standing,
         found.best_by,
         found.discard_after,
         found.why_no_discard,
@@ -145,7 +147,7 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         d4=flat[7],  # type: ignore[arg-type]
         v4=flat[8],  # type: ignore[arg-type]
         suspect=int(bool(batch.suspect) and first.looked is None),
-        reasons=json.dumps([list(reasons) for _, _, reasons in found.steps], ensure_ascii=False),
+        reasons=_said(found.standing, *(reasons for _, _, reasons in found.steps)),
         words=_words(p, batch, first),
         facts_to=found.facts_to.isoformat(),
     )
@@ -158,6 +160,11 @@ def _had_it_held(p: Pantry, container: Container) -> Judgement | None:
         return None
     judge = p.imagining(f"held {place.id}", lambda: warmth.had_it_held(p, place))
     return judge.judge(container)
+
+
+def _said(standing: Sequence[str], *reasons: Sequence[str]) -> str:
+    """What is said beside any verdict, then the reasons of each step, as JSON."""
+    return json.dumps([list(standing), *map(list, reasons)], ensure_ascii=False)
 
 
 def _words(p: Pantry, batch: Batch, container: Container) -> str:
@@ -310,7 +317,6 @@ def _today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line
     number = int(line.numbers.split()[0])
     container = next(c for c in containers.values() if c.number == number)
     judged = p.judge(container)
-    reasons = [*judged.reasons, *judged.standing]
     return line._replace(
         v0=SEVERITY.index(judged.verdict),
         d1=None,
@@ -321,7 +327,7 @@ def _today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line
         v3=None,
         d4=None,
         v4=None,
-        reasons=json.dumps([reasons], ensure_ascii=False),
+        reasons=_said(judged.standing, judged.reasons),
         best_by=judged.best_by.isoformat() if judged.best_by else None,
         discard_after=judged.discard_after.isoformat() if judged.discard_after else None,
         why_no_discard=judged.why_no_discard,

@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.lines import inside, lines, of_code, rows
@@ -14,12 +15,6 @@ from pantry_tui.services.stock.rows import DueRow, Shelf
 
 if TYPE_CHECKING:
     from pantry_tui.core.model import Batch
-
-#: The pointer that stands wherever food is judged unfit.
-HELP = (
-    "Never taste to find out. Ask your local food-safety authority; if anyone feels ill, "
-    "get medical help at once."
-)
 
 
 def rows_of(p: Pantry, batch: Batch) -> list[DueRow]:
@@ -101,12 +96,12 @@ def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
     """The short cautions for a batch, where the decision is taken."""
     found = []
     if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
-        found.append(HELP)
+        found.append(CAUTION)
     canned = batch.method in (Method.BOILING_WATER, Method.PRESSURE)
     if canned:
         found.append(
             "Only for jars from a tested process with the seal still tight; a bulging, leaking "
-            "or spurting jar stays shut and goes."
+            "or spurting jar is not opened: discard it closed, in two bags."
         )
     if batch.method is Method.PRESSURE and batch.food.acidity is Acidity.LOW_ACID:
         found.append("Where the process is in doubt, do not open it: ask before you eat.")

@@ -2,25 +2,29 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.process import (
+from pantry_tui.core.safety.measured import (
     BIGGER,
+    read_canner,
+    read_jar,
+    read_minutes,
+    read_psi,
+    unsafe_way,
+)
+from pantry_tui.core.safety.process import (
     Doubt,
     NotRecommended,
     ProcessRow,
     doubt,
     lookup,
     name_key,
-    read_canner,
-    read_jar,
-    read_minutes,
-    read_psi,
     recorded,
-    unsafe_way,
 )
 from pantry_tui.core.words import Acidity, Group, Method, Trust
 
@@ -115,9 +119,11 @@ def asked(method: Method, food: str, size: str = "", ft: int = 0, **record: str)
         (PRESSURE, "tomato sauce", "quart", 0, {"minutes": "20", "psi": "6"}),
         (PRESSURE, "tomato sauce", "quart", 0, {"minutes": "15", "psi": "11"}),
         (PRESSURE, "tuna", "pint jars", 0, {"minutes": "100", "psi": "11"}),
-        (WATER, "peaches", "quart jars", 0, {"minutes": "25"}),
-        (WATER, "peaches", "quart jars", 1001, {"minutes": "30", "process": "tested"}),
-        (WATER, "peaches", "quart jars", 0, {"minutes": "25", "canner": "steam"}),
+        (WATER, "peaches", "quart jars", 0, {"minutes": "25", "pack": "hot"}),
+        (WATER, "peaches", "quart jars", 0, {"mins": "twenty-five", "packed": "hot pack"}),
+        (WATER, "peaches", "quart jars", 0, {"minutes": "30"}),
+        (WATER, "peaches", "quart jars", 1001, {"minutes": "35", "process": "tested"}),
+        (WATER, "peaches", "quart jars", 0, {"minutes": "30", "canner": "steam"}),
         (WATER, "tomatoes", "quart jars", 0, {"minutes": "85", "acid": "lemon juice 2 tbsp"}),
         (WATER, "tomatoes", "quart jars", 0, {"minutes": "85", "acid": "0.5 tsp citric acid"}),
         (PICKLE, "dill pickles", "quart jars", 0, {"vinegar": "5%", "minutes": "15"}),
@@ -146,6 +152,22 @@ def test_a_published_process_leaves_no_doubt(
         (PRESSURE, "runner beans", "pint jars", 0, {"psi": "11", "altitude": "2500 ft"}, "12 psi"),
         (PRESSURE, "runner beans", "pint jars", 8001, {"psi": "15", "canner": "dial"}, "8,001"),
         (PRESSURE, "runner beans", "half-pint jars", 0, {"minutes": "15"}, "20 minutes"),
+        (PRESSURE, "runner beans", "", 0, {"minutes": "20", "psi": "11"}, "say jar=pint"),
+        (PRESSURE, "runner beans", "pint", 1800, {"minutes": "20", "psi": "11"}, "canner=dial"),
+        (PRESSURE, "runner beans", "pint", 0, {"mins": "5"}, "5 minutes"),
+        (PRESSURE, "runner beans", "pint", 0, {"way": "oven"}, "Oven"),
+        (PRESSURE, "runner beans", "pint", 0, {"minutes": "a while"}, "not understood"),
+        (PRESSURE, "runner beans", "pint", 0, {"canner": "electric pressure canner"}, "electric"),
+        (PRESSURE, "runner beans", "pint", 0, {"canner": "pressure cooker"}, "pressure cooker"),
+        (PRESSURE, "runner beans", "pint", 0, {"canner": "steam", "minutes": "20"}, "Low-acid"),
+        (PRESSURE, "runner beans", "pint", 0, {"sealed": "no"}, "did not seal"),
+        (WATER, "peaches", "quart", 0, {"minutes": "25"}, "say pack=hot"),
+        (WATER, "peaches", "quart", 0, {"minutes": "30", "ph": "4.8"}, "above 4.6"),
+        (WATER, "tomatoes", "quart", 0, {"minutes": "85", "lemon": "fresh"}, "bottled"),
+        (WATER, "tomatoes", "quart", 0, {"minutes": "85", "lemon": "no"}, "No acid"),
+        (Method.JAM, "strawberry jam", "half-pint", 0, {"sealed": "inversion"}, "Turning"),
+        (PICKLE, "dill pickles", "quart", 0, {"vinegar": "none"}, "No vinegar"),
+        (PICKLE, "cucumbers", "quart", 0, {"canner": "steam"}, "No tested process"),
         (PRESSURE, "runner beans", "half-gallon jars", 0, {"minutes": "90"}, "larger"),
         (PRESSURE, "runner beans", "2 litre jars", 0, {"minutes": "90"}, "larger"),
         (PRESSURE, "runner beans", "quart", 0, {"pack": "raw", "minutes": "25"}, "packed raw"),
@@ -194,6 +216,36 @@ def test_every_shortcoming_is_named(
     assert found is not None
     assert any(named in one for one in found.problems), found.problems
     assert "Within 24 hours" in found.still_possible
+
+
+def test_of_several_forms_the_strictest_that_fits_counts() -> None:
+    """Boneless poultry takes longer than with bones (USDA AIB 539: quarts 90 and 75 minutes)."""
+    table = [
+        *rows("turkey, with bones", "quart", "dial", 75),
+        *rows("turkey, without bones", "quart", "dial", 90),
+    ]
+    table = [replace(row, names=frozenset({name_key("turkeys")})) for row in table]
+    turkeys = FOODS["turkeys"]
+
+    def done(minutes: str, **more: str) -> Doubt | None:
+        said = {"minutes": minutes, "psi": "11", **more}
+        return doubt(PRESSURE, turkeys, "quart", said, 0, table, ())
+
+    assert done("75") is not None
+    assert done("90") is None
+    assert done("75", form="bone-in") is None
+    assert done("75", form="boneless") is not None
+    assert done("90", form="minced") is not None
+
+
+def test_an_altitude_that_nobody_knows_is_checked_for_the_lowest_band_alone() -> None:
+    def at(minutes: str, ft: int | None) -> Doubt | None:
+        said = {"minutes": minutes, "pack": "hot"}
+        return doubt(WATER, FOODS["peaches"], "quart", said, ft, TABLE, ADVICE)
+
+    assert at("25", None) is None
+    assert at("24", None) is not None, "too little even there"
+    assert at("25", 1800) is not None
 
 
 def test_low_acid_food_is_discarded_without_tasting() -> None:
@@ -268,7 +320,7 @@ def test_more_never_makes_a_new_problem(
 def test_boiling_water_needs_the_time_of_its_altitude(ft: int, minutes: int, food: str) -> None:
     found = asked(WATER, food, "quart", ft, minutes=str(minutes))
     published = lookup(TABLE, food, "quart", "boiling-water", ft, None)
-    enough = bool(published) and minutes >= min(row.minutes for row in published)
+    enough = bool(published) and minutes >= max(row.minutes for row in published)
     assert (found is None) == enough
 
 

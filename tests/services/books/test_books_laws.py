@@ -12,7 +12,7 @@ from tempfile import TemporaryDirectory
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import PantryError
 from pantry_tui.services.batchwork import putup

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Batch
 from pantry_tui.core.plan.appetite import FOOD_CEILING
 from pantry_tui.core.words import Group, State, Verdict

@@ -1,0 +1,229 @@
+"""A container's way through what happened to it, in every order that the facts allow."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date, timedelta
+from itertools import pairwise
+from typing import NamedTuple
+
+from pantry_tui.core.keeping.spans import Span
+from pantry_tui.core.keeping.thawing import thaw_days
+from pantry_tui.core.keeping.weather import COLD_F, FOREVER, THAWS_F, Weather, weather
+from pantry_tui.core.model import Batch, Container, Place, Turn, When
+from pantry_tui.core.words import Climate, State
+
+#: Ways to thaw that are no refrigerator: parts of the food may have been warm.
+FAST = frozenset({"cold water", "microwave"})
+#: More acts than this within one unknown hour are not put into every order; see `_product`.
+_MOST = 6
+
+
+class Shape(NamedTuple):
+    """How a container is, apart from the warmth of its place."""
+
+    place: str
+    in_progress: bool
+    opened: bool
+    came_frozen: bool
+    frozen: bool
+    thawed: date | None
+    fast: bool
+    told: bool
+    relieved: bool
+
+
+class Since(NamedTuple):
+    """A shape and the earliest moment from which it may have been so."""
+
+    shape: Shape
+    start: int
+    day: date
+
+
+class Walk:
+    """Follows a container through its turns, in every order that the facts allow."""
+
+    def __init__(
+        self, batch: Batch, container: Container, places: Mapping[str, Place], now: When
+    ) -> None:
+        self.batch, self.container, self.places, self.now = batch, container, places, now
+
+    def all(self, first: Since, later: Sequence[Turn]) -> tuple[Span, ...]:
+        found: dict[Span, None] = {}
+        ways = [first]
+        for group in _together(later):
+            ways = self._group(ways, group, found)
+        for way in ways:
+            found |= dict.fromkeys(self.spans_of(way, FOREVER)[0])
+        return tuple(sorted(found, key=_order))
+
+    def _group(
+        self, ways: Sequence[Since], group: Sequence[Turn], found: dict[Span, None]
+    ) -> list[Since]:
+        """All ways through turns that may have come in several orders; each way's end."""
+        if len(group) > _MOST:
+            return self._product(ways, group, found)
+        todo = {(way.shape, 0): way for way in ways}
+        whole = (1 << len(group)) - 1
+        ends: dict[Shape, Since] = {}
+        while todo:
+            (shape, done), way = todo.popitem()
+            if done == whole:
+                ends[shape] = _earlier(ends.get(shape), way)
+                continue
+            open_ = [turn for i, turn in enumerate(group) if not done >> i & 1]
+            soonest = min(turn.when.last for turn in open_)
+            spans, became = self.spans_of(way, soonest)
+            found |= dict.fromkeys(spans)
+            for index, turn in enumerate(group):
+                if done >> index & 1 or turn.when.first > soonest:
+                    continue  # done, or another surely came before it
+                after = self._turned(way, became, turn)
+                key = after.shape, done | 1 << index
+                todo[key] = _earlier(todo.get(key), after)
+        return list(ends.values())
+
+    def _product(
+        self, ways: Sequence[Since], group: Sequence[Turn], found: dict[Span, None]
+    ) -> list[Since]:
+        """Too many orders to follow: everything that any of them could lead to."""
+        shapes = {way.shape: way for way in ways}
+        last = max(turn.when.last for turn in group)
+        for _ in range(len(group)):
+            for way in list(shapes.values()):
+                spans, shape = self.spans_of(way, last)
+                found |= dict.fromkeys(spans)
+                for turn in group:
+                    after = self._turned(way, shape, turn)
+                    shapes[after.shape] = _earlier(shapes.get(after.shape), after)
+            if len(shapes) > 200:
+                break
+        return list(shapes.values())
+
+    def _turned(self, way: Since, old: Shape, turn: Turn) -> Since:
+        """What a turn makes of what a way has become; one that changes nothing changes nothing."""
+        day = turn.when.day
+        shape = old._replace(
+            place=old.place if turn.place is None else turn.place,
+            in_progress=old.in_progress and turn.state is not State.SEALED,
+            opened=old.opened or turn.state is State.OPEN,
+        )
+        if turn.state is State.THAWED:
+            thawed, fast = self._thaw(old, turn, day)
+            stays = shape.place == old.place  # then it is thawed at the latest when it leaves
+            shape = shape._replace(
+                came_frozen=old.came_frozen and stays,
+                frozen=old.frozen and stays,
+                thawed=thawed,
+                fast=fast,
+                told=True,
+                relieved=old.relieved or old.frozen,
+            )
+        if shape == old:
+            return way
+        return Since(shape, max(way.start, turn.when.first), max(way.day, day))
+
+    def _thaw(self, old: Shape, turn: Turn, day: date) -> tuple[date, bool]:
+        """Day 0 of what is thawed, and whether it was thawed fast: a second word for it says that
+        it is thawed by now."""
+        fast = old.fast or turn.how in FAST
+        told = turn.how in (*FAST, "done")
+        if old.thawed is not None or told or not self._freezes(old.place, turn.when):
+            return min(old.thawed or day, day), fast
+        return day + self._days(old.opened), fast
+
+    def _freezes(self, place: str, then: When) -> bool:
+        """Whether a place surely keeps food frozen at a moment."""
+        return all(
+            one.climate is Climate.FREEZER and one.temperature_f <= THAWS_F
+            for one in weather(place, self.places, self.now)
+            if one.start <= then.last and one.end >= then.first
+        )
+
+    def _days(self, opened: bool) -> timedelta:
+        """How long it thaws; what was begun before may have lost weight before."""
+        left, amount = self.container.left, self.container.first
+        if opened and left is not None and amount is not None:
+            amount = min(amount, left, key=lambda one: one.number)
+        return timedelta(days=thaw_days(self.batch, amount))
+
+    def spans_of(self, way: Since, end: int) -> tuple[list[Span], Shape]:
+        """A shape over the weather of its place until `end`, and the shape it leaves behind:
+        frozen there, or thawed there."""
+        shape, start = way.shape, way.start
+        frozen, thawed, relieved = shape.frozen, shape.thawed, shape.relieved
+        found: list[Span] = []
+        for one in weather(shape.place, self.places, self.now):
+            if one.start > end:
+                break
+            if one.end < start:
+                continue  # what changed on the minute on which it came, or left, still met it
+            begins, ends = max(one.start, start), min(one.end, end)
+            day = max(one.day, way.day) if one.start > start else way.day
+            cold = one.climate is Climate.FREEZER and one.temperature_f <= THAWS_F
+            if cold and thawed is None:
+                frozen = True
+            elif (frozen or shape.came_frozen) and not cold:
+                if ends == begins:
+                    continue  # in no time at all nothing thaws
+                relieved = relieved or frozen
+                thawed, frozen = min(thawed or day, day), False
+            if thawed is not None and thawed > day and ends > begins and not _chilled(one):
+                thawed = day  # out of the cold it does not take days
+            found.append(
+                Span(
+                    begins,
+                    ends,
+                    day,
+                    shape.place,
+                    one.climate,
+                    one.temperature_f,
+                    one.measured,
+                    shape.in_progress,
+                    shape.opened,
+                    thawed,
+                    shape.fast,
+                    shape.told,
+                    relieved,
+                    one.steady,
+                )
+            )
+            if begins == start and len(found) > 1 and relieved and _unfrozen(shape):
+                # It may have held this all along, and what came unfrozen never froze.
+                found.append(found[-1]._replace(thawed=None, relieved=False))
+        return found, shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
+
+
+def _unfrozen(shape: Shape) -> bool:
+    return not (shape.frozen or shape.came_frozen or shape.thawed or shape.relieved)
+
+
+def _chilled(one: Weather) -> bool:
+    """Whether food thaws there as it is published: a freezer that fails is no refrigerator."""
+    if one.climate is Climate.FREEZER:
+        return one.temperature_f <= THAWS_F
+    return one.climate is Climate.FRIDGE and one.temperature_f <= COLD_F
+
+
+def _earlier(one: Since | None, other: Since) -> Since:
+    if one is None:
+        return other
+    return Since(one.shape, min(one.start, other.start), min(one.day, other.day))
+
+
+def _order(span: Span) -> tuple[object, ...]:
+    return *span[:9], span.thawed or date.max, *span[10:]
+
+
+def _together(later: Sequence[Turn]) -> Iterator[list[Turn]]:
+    """Turns that may have come in several orders, group by group; most groups are of one."""
+    group: list[Turn] = [later[0]]
+    reach = later[0].when.last
+    for _, turn in pairwise(later):
+        if turn.when.first > reach:
+            yield group
+            group = []
+        group.append(turn)
+        reach = max(reach, turn.when.last)
+    yield group

@@ -1,0 +1,172 @@
+"""Times, pressures, jars and canners as people write them, and ways that are no process at all.
+
+A value that is only partly understood is not understood: a word left over makes it None.
+"""
+
+from __future__ import annotations
+
+import re
+
+#: Jars with published processes, smallest first, and their size in US fluid ounces.
+JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
+BIGGER = "bigger than a half-gallon"
+CANNERS = ("boiling-water", "dial", "weighted")
+
+_ONES = (
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+    "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
+    "nineteen",
+)  # fmt: skip
+_TENS = {
+    "twenty": 20, "thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "seventy": 70,
+    "eighty": 80, "ninety": 90,
+}  # fmt: skip
+
+
+def spelled_out(text: str) -> str:
+    """("twenty-five minutes") -> "25 minutes"; ("half an hour") -> "30 minutes"."""
+    plain = text.casefold().strip()
+    plain = re.sub(r"\b(?:a )?half (?:an )?hour\b", "30 minutes", plain)
+    plain = re.sub(r"\ban hour\b", "1 hour", plain)
+    tens, ones = "|".join(_TENS), "|".join(_ONES)
+
+    def number(match: re.Match[str]) -> str:
+        total = _TENS.get(match[1] or "", 0)
+        total += _ONES.index(match[2]) if match[2] else 0
+        return str(total)
+
+    pair = rf"\b(?:({tens})(?:[\s-]+({'|'.join(_ONES[1:10])}))?)\b"
+    plain = re.sub(pair, number, plain)
+    plain = re.sub(rf"\b()({ones})\b", number, plain)
+    hundreds = re.compile(r"\b(?:(\d) |a )hundred(?: and)?(?: (\d{1,2})\b)?")
+    return hundreds.sub(lambda m: str(100 * int(m[1] or 1) + int(m[2] or 0)), plain)
+
+
+_NUMBER = r"(\d{1,4}(?:[.,]\d{1,3})?)"
+_RANGE = re.compile(_NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?")
+_HOURS = re.compile(_NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?")
+_PSI = re.compile(
+    r"(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b", re.IGNORECASE
+)
+_TIME_WORDS = re.compile(r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for")
+_PRESSURE_WORDS = re.compile(r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge")
+
+
+def _first(text: str) -> float | None:
+    """The first number, of a range the smaller end."""
+    match = _RANGE.search(text)
+    parts = match.groups() if match else ()
+    return min((float(part.replace(",", ".")) for part in parts if part), default=None)
+
+
+def _only(text: str, words: re.Pattern[str]) -> bool:
+    """Whether nothing stands beside numbers and these words."""
+    strange = re.sub(r"[\d\s.,:;–+-]+", " ", text).split()
+    return all(words.fullmatch(one.strip("().")) for one in strange)
+
+
+def read_minutes(text: str) -> float | None:
+    """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shorter of a range; a
+    pressure beside it is passed over, any other word makes it None."""
+    plain = _PSI.sub(" ", spelled_out(text))
+    if not _only(plain, _TIME_WORDS):
+        return None
+    hours = _HOURS.search(plain)
+    each = float(hours[1].replace(",", ".")) if hours else 0.0
+    return each * 60 + float(hours[2] or 0) if hours else _first(plain)
+
+
+def read_psi(text: str) -> float | None:
+    """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch; None for any other word."""
+    plain = spelled_out(text)
+    if not _only(plain, _PRESSURE_WORDS):
+        return None
+    number = _first(plain)
+    each = 0.145038 if "kpa" in plain else 14.5038 if "bar" in plain else 1.0
+    return None if number is None else number * each
+
+
+_SIZE = re.compile(r"(?<![a-z])(oz|ounce|ml|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?(?![a-z])")
+_OUNCES = {
+    "oz": 1.0,
+    "ou": 1.0,
+    "ml": 1 / 29.5735,
+    "l": 1000 / 29.5735,
+    "li": 1000 / 29.5735,
+    "pi": 16.0,
+    "pt": 16.0,
+    "qu": 32.0,
+    "qt": 32.0,
+    "ga": 128.0,
+}
+
+
+def read_jar(text: str) -> str | None:
+    """The published jar that holds as much or just more: "500 ml jars" take the quart."""
+    plain = text.casefold().replace("half", "1/2").replace("½", " 1/2").replace("-", " ")
+    unit = _SIZE.search(plain)
+    if unit is None:
+        return None
+    before = plain[: unit.start()]
+    number = _first(before.replace("1/2", ""))
+    if "1/2" in plain:
+        number = (number or (0 if "1/2" in before else 1)) + 0.5
+    elif number is None or (number > 2 and unit[1][:2] in ("pi", "pt", "qu", "qt")):
+        number = 1  # "7 pint jars" counts jars
+    ounces = _OUNCES[unit[1][:2]] * number
+    return next((jar for jar, size in JARS.items() if ounces <= size), BIGGER)
+
+
+_CANNER_WORDS = {
+    "dial": "dial",
+    "weight": "weighted",
+    "jiggl": "weighted",
+    "rocker": "weighted",
+    "pressure": "pressure",
+    "boiling": "boiling-water",
+    "water bath": "boiling-water",
+    "waterbath": "boiling-water",
+    "atmospheric": "steam",
+    "steam": "steam",
+}
+
+
+def read_canner(text: str) -> str | None:
+    """One of `CANNERS`, "pressure" (gauge unknown), "steam", or None."""
+    plain = text.casefold().replace("-", " ")
+    return next((canner for word, canner in _CANNER_WORDS.items() if word in plain), None)
+
+
+#: Ways that are no tested process (USDA AIB 539; K-State Research and Extension for inverted
+#: jars; National Center for Home Food Preservation for electric multi-cookers and for cookers too
+#: small to be canners). Multi-cookers, slow cookers and the sun from memory, which is the
+#: stricter choice.
+_UNSAFE = (
+    (r"open.?kettle|hot.?fill",
+     "Open-kettle canning is no tested process: it spoils unseen."),
+    (r"\bovens?\b|microwave|dishwasher", "Oven, microwave and dishwasher are no tested process."),
+    (r"inver[ts]|upside|flipped|turned over",
+     "Turning jars over is no process: a sealed lid proves nothing."),
+    (r"\bwax|paraffin", "A wax seal is not airtight: no tested process."),
+    (r"canning powder|aspirin", "Canning powders do not preserve: no tested process."),
+    (r"multi.?cooker|electric|instant|slow.?cooker|crock.?pot|air.?fryer|sous.?vide|smart.?canner",
+     "No tested process exists for electric multi-cookers and canners."),
+    (r"pressure.?(?:cooker|saucepan|pan|pot)\b",
+     "A pressure cooker is no pressure canner: it heats and cools too fast for the tested times."),
+    (r"\bsun.?cann|in the sun|solar", "The sun is no tested process for jars."),
+)  # fmt: skip
+_NOT_PROCESSED = re.compile(
+    r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
+)
+
+
+def unsafe_way(text: str) -> str | None:
+    """The sentence against a way of canning, None where nothing speaks against it."""
+    if _NOT_PROCESSED.fullmatch(text.casefold().strip()):
+        return "The record says that it was not processed."
+    return danger(text)
+
+
+def danger(text: str) -> str | None:
+    """The same, of words that may stand under any key."""
+    return next((said for pattern, said in _UNSAFE if re.search(pattern, text.casefold())), None)

@@ -1,0 +1,166 @@
+"""The record of a process as people type it: every key and value is understood, or refused by name.
+
+What is understood is kept under one name for each thing (`minutes`, `psi`, `canner` ...), in the
+words of the person. Words that mean danger (an oven, an open kettle, turned jars) are read in
+every value, under whatever key they stand.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+
+from pantry_tui.core.safety.measured import danger, unsafe_way
+from pantry_tui.core.safety.values import HINTS, NO, READERS, YES, denies, is_unknown
+from pantry_tui.core.words import Method
+
+#: Every key, with what else it is called.
+KEYS: dict[str, tuple[str, ...]] = {
+    "minutes": ("minute", "mins", "min", "time", "processing time", "process time"),
+    "psi": ("pressure", "lbs", "pounds", "gauge pressure"),
+    "canner": ("gauge", "pot", "appliance", "equipment"),
+    "process": ("processed", "way", "how", "method", "technique"),
+    "pack": ("packed", "packing"),
+    "jar": ("jars", "jar size", "size"),
+    "form": ("cut", "style", "as"),
+    "acid": ("acidified", "acidity added", "lemon", "lemon juice", "citric", "citric acid", "lime"),
+    "vinegar": ("vinegars",),
+    "altitude": ("elevation", "height", "above sea"),
+    "seal": ("sealed", "seals", "sealing", "lid", "lids"),
+    "headspace": ("head space", "head"),
+    "by": ("from", "maker", "made by", "canned by", "gift", "gift from", "source"),
+    "salt": ("salted", "brine"),
+    "sugar": ("syrup", "sweetened"),
+    "ph": (),
+    "vacuum": ("vacuum packed", "vacuum sealed", "vac"),
+    "blanched": ("blanch", "blanching", "steamed"),
+    "temperature": ("temp", "at", "heat"),
+    "cure": ("nitrite", "curing salt"),
+    "amount": ("weight", "volume", "contents"),
+    "state": (),
+    "printed": ("use by", "best before", "bb", "expires", "expiry", "sell by"),
+}
+_CANONICAL = {name: key for key, others in KEYS.items() for name in (key, *others)}
+#: What a canning record can be checked by.
+DETAILS = ("minutes", "psi", "canner", "process", "pack", "acid", "vinegar")
+
+
+#: Where "none" says that it was not processed.
+WAYS = ("process", "canner", "minutes")
+#: Free words: a person's name, a day, an amount.
+TEXTS = frozenset({"by", "amount", "printed"})
+
+
+@dataclass(frozen=True, slots=True)
+class Details:
+    """What was typed of a process: `pairs` as they are kept, `problems` what is to be mended,
+    each a sentence."""
+
+    pairs: tuple[tuple[str, str], ...]
+    problems: tuple[str, ...] = ()
+
+
+def key_named(text: str) -> str | None:
+    """("mins") -> "minutes"; None for a key that is not known."""
+    plain = " ".join(re.split(r"[\s_-]+", text.casefold().strip()))
+    return _CANONICAL.get(plain)
+
+
+def read_details(typed: Iterable[tuple[str, str]]) -> Details:
+    """Every pair understood, or named with what may be written instead."""
+    found: dict[str, str] = {}
+    problems: list[str] = []
+    for name, value in typed:
+        key = key_named(name)
+        if key is None:
+            problems.append(_no_key(name))
+            continue
+        said = " ".join(value.split())
+        said = _named_by_its_key(key, name, said)
+        wrong = None if is_unknown(said) else _wrong(key, said)
+        if wrong is not None:
+            problems.append(f"{name}={said[:40]} is not understood: {wrong}.")
+        elif key in found and found[key].casefold() != said.casefold():
+            if key == "acid":
+                found[key] = max(found[key], said, key=_adds)
+            else:
+                problems.append(
+                    f"{key} is said twice, {found[key][:30]} and {said[:30]}: leave one out."
+                )
+        else:
+            found[key] = said
+    return Details(tuple(found.items()), tuple(problems))
+
+
+def _no_key(name: str) -> str:
+    from difflib import get_close_matches  # only for a key that nobody knows
+
+    plain = " ".join(re.split(r"[\s_-]+", name.casefold().strip()))
+    near = get_close_matches(plain, _CANONICAL, n=3, cutoff=0.6)
+    keys = dict.fromkeys(_CANONICAL[one] for one in near)
+    hint = f"near it: {', '.join(keys)}" if keys else f"known: {', '.join(DETAILS)}, jar, altitude"
+    return f"{name[:30]!r} is no detail that is known here ({hint}): use one, or note=..."
+
+
+def _named_by_its_key(key: str, name: str, value: str) -> str:
+    """What the other name of a key adds to its value: lemon=2 tbsp, gift=yes, gift=no."""
+    plain = name.casefold().strip()
+    if key == "acid" and plain not in ("acid", "acidified") and not denies(value):
+        word = "citric acid" if plain.startswith("citric") else plain.removesuffix(" juice")
+        known = word.split()[0] in value.casefold()
+        return value if known else f"{word} {value}".removesuffix(" yes")
+    if key == "by" and value.casefold() in YES:
+        return "somebody else"
+    if key == "by" and value.casefold() in NO:
+        return "us"
+    return value
+
+
+def no_acid(value: str) -> bool:
+    """Whether the record says that no acid was added."""
+    return bool(value) and denies(value)
+
+
+def _adds(value: str) -> int:
+    return 0 if denies(value) or is_unknown(value) else 1
+
+
+# -- values: what is wrong with one, or None ------------------------------------------------------
+
+
+def _wrong(key: str, value: str) -> str | None:
+    said = unsafe_way(value) if key in WAYS else danger(value)
+    if said is not None and key not in TEXTS:
+        return None  # understood, and the reason for a doubt
+    return None if READERS[key](value) else HINTS[key]
+
+
+#: What a check of each method needs to know beside the jar.
+_NEEDED = {Method.BOILING_WATER: ("minutes",), Method.PRESSURE: ("minutes", "psi")}
+NOT_CHECKED = "No process recorded: not checked."
+NO_ALTITUDE = "Altitude not said: process checked for 1,000 ft only."
+
+
+@lru_cache(maxsize=1024)
+def known(pairs: tuple[tuple[str, str], ...]) -> frozenset[str]:
+    """The keys of which a record says something."""
+    details = read_details(pairs).pairs
+    return frozenset(key for key, value in details if not is_unknown(value))
+
+
+def not_checked(method: Method, pairs: tuple[tuple[str, str], ...]) -> tuple[str, ...]:
+    """What is said beside the verdict of a canned batch whose process could not be checked, or
+    only in part; "altitude" stands in the record as unknown where nobody had said it."""
+    said = known(pairs)
+    needed = _NEEDED.get(method, ())
+    if needed and not said & set(DETAILS):
+        return (NOT_CHECKED,)
+    found = []
+    missing = [key for key in needed if key not in said]
+    if missing:
+        found.append(f"Process recorded only in part: {' and '.join(missing)} not checked.")
+    if ("altitude", "unknown") in pairs:
+        found.append(NO_ALTITUDE)
+    return tuple(found)

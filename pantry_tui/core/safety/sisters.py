@@ -1,0 +1,61 @@
+"""What a sign on one container says of the others of its batch: it depends on the state in which
+it was found. Our reading of the publications that the signs name, on the strict side.
+
+Found sealed, or opened for less than its opened life: what is in it may be in all of them. Opened
+longer, or one piece of a pile: it went bad by itself, so it is culled and the rest looked over. A
+lid that never sealed, found within a day: the others are tested.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import NamedTuple
+
+from pantry_tui.core.safety.signs import Sign, SignVerdict
+from pantry_tui.core.words import Method, Verdict
+
+
+class Sisters(StrEnum):
+    """What becomes of the others."""
+
+    NOTHING = ""
+    TEST = "test their lids"
+    LOOK_OVER = "look them over"
+    SUSPECT = "suspect until each was looked at"
+
+
+class Found(NamedTuple):
+    """How a container was when the sign was found: `opened` for how many days, None while sealed
+    (or still in progress); `life` how many days it keeps opened, None where none is published;
+    `pile`: pieces that lie loose and are drawn one by one."""
+
+    opened: int | None
+    life: int | None
+    pile: bool
+
+
+#: What lies loose in a crate, a sack or a string is culled piece by piece.
+PILED = frozenset({Method.CELLAR, Method.FRESH})
+_THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
+#: Signs that a lid never sealed, found while the jar may still be saved.
+_WITHIN_A_DAY = ("unsealed within a day",)
+
+
+def of_sisters(sign: Sign, found: Found) -> Sisters:
+    """What the sign says of the others."""
+    if sign.words.startswith(_WITHIN_A_DAY):
+        return Sisters.TEST
+    if found.pile:
+        bad = sign.suspect_batch or sign.verdict in _THROWN
+        return Sisters.LOOK_OVER if bad else Sisters.NOTHING
+    if not sign.suspect_batch:
+        return Sisters.NOTHING
+    if found.opened is not None and found.life is not None and found.opened > found.life:
+        return Sisters.LOOK_OVER
+    return Sisters.SUSPECT
+
+
+def of_pile(verdict: Verdict, found: Found) -> Verdict:
+    """One bad piece is taken out; the rest wants a hand and is not thrown away for it."""
+    thrown = verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD)
+    return Verdict.NEEDS_CARE if found.pile and thrown else verdict

@@ -1,0 +1,180 @@
+"""What may stand behind each key of a process record: whether a value is understood."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.safety.measured import (
+    read_canner,
+    read_jar,
+    read_minutes,
+    read_psi,
+    spelled_out,
+)
+from pantry_tui.core.words import State
+from pantry_tui.errors import BadInput
+
+YES = frozenset({"yes", "y", "true", "ok"})
+NO = frozenset({"no", "n", "none", "false"})
+_UNKNOWN = frozenset({"", "?", "unknown", "not recorded", "not known"})
+_SEALED = frozenset(
+    {"tight", "good", "okay", "fine", "firm", "sound", "checked", "popped", "pinged", "sealed",
+     "all", "all sealed", "concave", "down"}
+)  # fmt: skip
+_UNSEALED = frozenset({"failed", "fail", "loose", "open", "broken", "unsealed", "not sealed"})
+
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+_ACIDS = _words("lemon citric lime vinegar")
+_BESIDE_ACID = _words(
+    "juice acid bottled fresh tbsp tbs tablespoon tablespoons tsp teaspoon teaspoons t ml g cup "
+    "cups of and or per each jar quart pint a an half added with yes in the"
+)
+_VINEGARS = _words(
+    "vinegar white distilled spirit spirits cider apple malt wine red rice balsamic sherry "
+    "pickling homemade home made own grain percent per cent acetic acid acidity strength of cup "
+    "cups ml l litre litres liter liters quart quarts pint pints a to and or the at with"
+)
+_SALTS = _words(
+    "salt kosher pickling canning sea coarse fine g kg lb lbs oz tbsp tablespoon tablespoons tsp "
+    "teaspoon teaspoons cup cups l litre liter ml quart pint percent brine dry water in by weight"
+)
+_SUGARS = _SALTS | _words("sugar syrup light medium heavy brix")
+_CURES = _words("no number pink prague powder g kg oz lb tsp percent")
+_TESTED = re.compile(
+    r"(?:(?:a|by|the|from|usda|tested|proven|published|recommended|safe|extension|and|process|"
+    r"recipe|guide)[\s,]*)+"
+)
+
+
+def is_unknown(value: str) -> bool:
+    """Whether a person says that nobody knows."""
+    return value.casefold().strip() in _UNKNOWN
+
+
+def denies(value: str) -> bool:
+    """Whether a value begins with a no: "none", "without", "forgot it", "0"."""
+    return bool(re.match(r"(no|none|not|nothing|without|forgot\w*)\b|0+(\.0*)?$", value.casefold()))
+
+
+def seal_failed(value: str) -> bool:
+    """Whether the record says that it did not seal."""
+    plain = value.casefold()
+    return plain in _UNSEALED | NO or denies(plain)
+
+
+def _letters(value: str) -> set[str]:
+    return set(re.findall(r"[^\W\d_]+", value.casefold()))
+
+
+def _process(value: str) -> bool:
+    return bool(read_canner(value) or _TESTED.fullmatch(value.casefold()))
+
+
+def _pack(value: str) -> bool:
+    return bool(re.fullmatch(r"(?:hot|raw|cold)(?:[\s-]*pack(?:ed)?)?", value.casefold()))
+
+
+def _acid(value: str) -> bool:
+    words = _letters(value)
+    named = bool(words & _ACIDS) and words <= _ACIDS | _BESIDE_ACID
+    return denies(value) or value.casefold() in YES or named
+
+
+def _vinegar(value: str) -> bool:
+    words = _letters(value)
+    named = words <= _VINEGARS and bool(words or re.search(r"\d", value))
+    return denies(value) or value.casefold() in YES or named
+
+
+def _altitude(value: str) -> bool:
+    try:
+        return -1500 <= read_altitude(value.replace(",", "")) <= 20_000
+    except BadInput:
+        return False
+
+
+def _seal(value: str) -> bool:
+    return value.casefold() in _SEALED | _UNSEALED | YES | NO or denies(value)
+
+
+def _number_of(units: frozenset[str]) -> Callable[[str], bool]:
+    """A number, alone or with words of the kind that are listed; or yes or no."""
+    known = units | _words("a of to and per")
+
+    def reader(value: str) -> bool:
+        plain = spelled_out(value)
+        measured = re.search(r"\d", plain) is not None and _letters(plain) <= known
+        return measured or plain in YES | NO
+
+    return reader
+
+
+def _yes_no(value: str) -> bool:
+    return value.casefold() in YES | NO
+
+
+def _state(value: str) -> bool:
+    try:
+        return State(value.casefold()) is not State.GONE
+    except ValueError:
+        return False
+
+
+#: Key -> whether its value is understood. An amount and a printed day are read by who books them.
+READERS: dict[str, Callable[[str], bool]] = {
+    "minutes": lambda value: read_minutes(value) is not None,
+    "psi": lambda value: read_psi(value) is not None,
+    "canner": lambda value: read_canner(value) is not None,
+    "process": _process,
+    "pack": _pack,
+    "jar": lambda value: read_jar(value) is not None,
+    "form": lambda value: re.search(r"[^\W\d_]{2}", value) is not None,
+    "acid": _acid,
+    "vinegar": _vinegar,
+    "altitude": _altitude,
+    "seal": _seal,
+    "headspace": _number_of(_words("in inch inches cm mm half quarter")),
+    "by": bool,
+    "salt": _number_of(_SALTS),
+    "sugar": _number_of(_SUGARS),
+    "ph": _number_of(frozenset()),
+    "vacuum": _yes_no,
+    "blanched": lambda value: _yes_no(value) or read_minutes(value) is not None,
+    "temperature": _number_of(_words("f c deg degrees")),
+    "cure": _number_of(_CURES),
+    "amount": bool,
+    "state": _state,
+    "printed": bool,
+}
+#: Key -> what may be written.
+HINTS: dict[str, str] = {
+    "minutes": "write minutes=25 or minutes=1h15",
+    "psi": "write psi=11 or psi=76kPa",
+    "canner": "write canner=dial, weighted, boiling-water or steam",
+    "process": "write process=boiling-water, pressure, tested or none",
+    "pack": "write pack=hot or pack=raw",
+    "jar": "write jar=pint, quart or 500ml",
+    "form": "write form=bone-in, boneless, whole ...",
+    "acid": "write acid=lemon, acid=citric or acid=none",
+    "vinegar": "write vinegar=5% or vinegar=homemade",
+    "altitude": "write altitude=1800ft or altitude=550m",
+    "seal": "write seal=tight or seal=failed",
+    "headspace": "write headspace=1/2in",
+    "by": "write by=us, or who made it",
+    "salt": "write salt=2.25% or salt=3tbsp",
+    "sugar": "write sugar=60% or sugar=2lb",
+    "ph": "write ph=4.1",
+    "vacuum": "write vacuum=yes or vacuum=no",
+    "blanched": "write blanched=3min or blanched=no",
+    "temperature": "write temperature=160F",
+    "cure": "write cure=yes, or its number",
+    "amount": "write amount=30lb",
+    "state": "write state=sealed, open, thawed or working",
+    "printed": "write printed=2027-03-31",
+}
