@@ -43,14 +43,31 @@ def day(value: date | None) -> str:
 
 def short_day(value: date | None) -> str:
     """`31 Mar 2027`: where a list has no room for the day of the week."""
-    return "-" if value is None else say(value).split(" ", 1)[-1]
+    return "none" if value is None else say(value).split(" ", 1)[-1]
+
+
+def last_day(value: date | None, why: str) -> str:
+    """The last day on which it may be eaten, in full, or why there is none: no limit, nothing
+    published, in progress ..."""
+    return why or "none" if value is None else say(value)
+
+
+def short_last_day(row: DueRow) -> str:
+    """The same where a list has no room for the day of the week."""
+    if row.discard_after is None:
+        return _SHORT_WHY.get(row.discard_after_why, row.discard_after_why) or "none"
+    return short_day(row.discard_after)
+
+
+#: A column of a list holds thirteen cells.
+_SHORT_WHY = {"nothing published": "not published", "process in doubt": "doubtful"}
 
 
 def near_day(value: date | None, days: int | None) -> str:
     """`9 Dec` where it is near, `Feb 2025` where only the month matters: a list has `days` left
     beside it, and the batch has the whole date."""
     if value is None:
-        return "-"
+        return "none"
     _, number, month, year = say(value).split()
     return f"{number} {month}" if days is not None and abs(days) < 100 else f"{month} {year}"
 
@@ -74,7 +91,7 @@ def hang(text: str, width: int) -> str:
 def left(days: int | None) -> str:
     """How long until the date, in as few words as tell it."""
     if days is None:
-        return "-"
+        return ""
     if days == 0:
         return "today"
     size = abs(days)
@@ -144,13 +161,19 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
         "left": left(row.days_left),
         "by": near_day(act_by(row), row.days_left),
         "best": short_day(row.good_until),
-        "safe": short_day(row.discard_after),
-        # Where a row stands among the days of the week, its verdict takes the place of the day.
-        "day": verdict(row.verdict),
+        "safe": short_last_day(row),
+        # Where a row stands among the days of the week, its verdict takes the place of the day;
+        # where the word has no room its mark stands alone, since half a word says another thing.
+        "day": _whole(verdict(row.verdict), MARK[row.verdict], columns),
         "servings": "",
         "thaw": "",
     }
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
+def _whole(word: str, mark: str, columns: Sequence[Column]) -> str:
+    room = next((column.width for column in columns if column.field == "day"), 0) - 1
+    return word if cell_len(word) <= room else mark
 
 
 def _food(row: DueRow, width: int) -> str:
@@ -183,10 +206,10 @@ def take_columns(width: int) -> tuple[Column, ...]:
             Column("food", "food", max(free - 20, 8)),
             Column("count", "n", 8),
         )
-    rest = max(free - 11 - 5 - 8 - 9 - 12, 20)
+    rest = max(free - 15 - 5 - 8 - 9 - 12, 20)
     food = rest * 60 // 100
     return (
-        Column("day", "day", 11),
+        Column("day", "day", 15),
         Column("code", "code", 5),
         Column("food", "food", food),
         Column("count", "n", 8),
@@ -270,7 +293,7 @@ def row_detail(row: DueRow) -> str:
         f"{row.count} {clip(row.size, 40)}".strip() + f": {ids}",
         "",
         f"best by        {day(row.good_until)}",
-        f"discard after  {day(row.discard_after)}",
+        f"discard after  {last_day(row.discard_after, row.discard_after_why)}",
         "",
         *(clip(reason, 400) for reason in row.reasons),
     ]

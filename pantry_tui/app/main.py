@@ -70,6 +70,8 @@ class PantryApp(Host):
     def on_mount(self) -> None:
         self.animation_level = "none"
         self._take_settings()
+        for sentence in self.pantry.store.told:
+            self.call_after_refresh(self.tell, sentence)
         self.set_interval(LOOKS_EVERY, self.look_around)
         self._soon = list(SOON)
         self.set_timer(SOON_AFTER, self._load_next)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import groupby
 
-from pantry_tui.app.format import clip, day, verdict
+from pantry_tui.app.format import clip, day, last_day, verdict
 from pantry_tui.core.text import clean
 from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.rows import (
@@ -51,17 +51,18 @@ def batch_text(view: BatchView) -> str:
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
         f"({', '.join(row.container_ids)}): best by "
-        f"{day(row.good_until)}; discard after {day(row.discard_after)}"
+        f"{day(row.good_until)}; discard after {last_day(row.discard_after, row.discard_after_why)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
     parts = (
         ("What it is", facts),
-        ("Tasted", [clean(one) for one in view.tasted]),
+        ("Rated", [clean(one) for one in view.tasted]),
         ("Dates", dates),
         ("Why", list(why)),
         *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),
         ("Take care", [clean(one) for one in view.cautions]),
+        ("Other published views", [clean(one) for one in view.views]),
         ("Gone", [clean(one) for one in view.gone]),
         ("History", [clean(one) for one in view.history]),
         ("Sources", [clean(one) for one in view.sources]),
@@ -135,18 +136,19 @@ def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -
     """What a put-up line was understood as, line by line."""
     count = f"{reading.count} {clean(reading.size)} {clean(reading.container)}".strip()
     lines = [
-        f"food           {clip(reading.food, 200) or '-'}",
-        f"method         {reading.method.value if reading.method else '-'}",
+        f"food           {clip(reading.food, 200) or 'not said'}",
+        f"method         {reading.method.value if reading.method else 'not said'}",
         f"how many       {' '.join(count.split())}",
-        f"place          {clip(reading.place, 200) or '-'}",
+        f"place          {clip(reading.place, 200) or 'not said'}",
         f"made           {day(reading.made) if reading.made else 'unknown'}",
     ]
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
+    lines += [f"printed        {day(reading.printed)}"] if reading.printed else []
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
     if made is not None:
         lines += [
             f"best by        {day(made.best_by)}",
-            f"discard after  {day(made.discard_after)}",
+            f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             f"verdict        {verdict(made.verdict)}",
         ]
         lines += [f"take care      {clean(one)}" for one in made.cautions]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
@@ -55,7 +56,10 @@ class Call:
         from pantry_tui.services.clock import Clock
         from pantry_tui.services.pantry import open_pantry
 
-        return open_pantry(self.path, Clock(*self.told) if self.told else Clock())
+        p = open_pantry(self.path, Clock(*self.told) if self.told else Clock())
+        for sentence in p.store.told:
+            print(sentence, file=sys.stderr)
+        return p
 
     def answer(
         self, found: T, data: Callable[[T], object], lines: Callable[[T], Sequence[str]]

@@ -20,9 +20,12 @@ class ShelfLife(Verb):
     def run(self, call: Call) -> int:
         from pantry_tui.core.amounts import read_temperature
         from pantry_tui.core.dates import read_date
+        from pantry_tui.reference.ambiguous import refuse_either
+        from pantry_tui.reference.names import find_method
         from pantry_tui.reference.tables import load_tables
         from pantry_tui.services.lookup.shelf_life import keeps
 
+        refuse_either(self.food, load_tables(), find_method(self.method))
         found = keeps(
             load_tables(),
             self.method,
@@ -31,9 +34,18 @@ class ShelfLife(Verb):
             temp_f=read_temperature(self.temp) if self.temp else None,
             state=self.state,
             made=read_date(self.made, call.today) if self.made else None,
+            strictest=_strictest(call),
         )
         call.answer(found, jsonable.plain, show.shelf_life)
         return 0 if found["allowed"] else 1
+
+
+def _strictest(call: Call) -> bool:
+    """Whether the household follows any country's limits; without a store the usual ones."""
+    if not call.path.exists():
+        return False
+    with call.pantry() as p:
+        return p.home.advice == "strictest"
 
 
 class Process(Verb):
@@ -44,9 +56,11 @@ class Process(Verb):
     altitude: str | None = option("--altitude", "4500ft", "else your store's, else 1,000 ft")
 
     def run(self, call: Call) -> int:
+        from pantry_tui.reference.ambiguous import refuse_either
         from pantry_tui.reference.tables import load_tables
         from pantry_tui.services.lookup.process import process
 
+        refuse_either(self.food, load_tables())
         feet = self._feet(call)
         found = process(load_tables(), self.food, self.jar, self.canner, self.pack, feet)
         call.answer(found, jsonable.plain, lambda answer: show.process(answer, feet))

@@ -1,4 +1,4 @@
-"""What the store is made of. Frozen values; the ledger makes new ones from events."""
+"""What the store is made of. Frozen values; the folds (core.log.fold) make new ones from events."""
 
 from __future__ import annotations
 

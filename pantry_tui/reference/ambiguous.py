@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+from pantry_tui.core.words import Method
 from pantry_tui.errors import DataError, Unclear
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.names import _PREPARATION, _STOP
@@ -73,9 +74,14 @@ def choices(meant: Ambiguous, tables: Tables) -> tuple[str, ...]:
     return tuple(found)
 
 
-def refuse_either(text: str, tables: Tables) -> None:
+def either(text: str, method: Method | None = None) -> Ambiguous | None:
+    """The same as `could_be`, unless the method settles it: what ferments is no fresh juice."""
+    return None if method is Method.ALCOHOL_FERMENT else could_be(text)
+
+
+def refuse_either(text: str, tables: Tables, method: Method | None = None) -> None:
     """Raises Unclear where a word could be either of several foods."""
-    meant = could_be(text)
+    meant = either(text, method)
     if meant is not None:
         named = choices(meant, tables)
         raise Unclear(asked(text, named, meant.why), "food", text, named)

@@ -14,6 +14,7 @@ from pantry_tui.services.rows import Done, HouseholdFacts
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
+    from pantry_tui.services.told import Told
 
 #: The events that say something of the household itself.
 HOME_KINDS = (
@@ -50,7 +51,7 @@ def said_of(
     return Household(altitude_ft, people, units, advice=advice)
 
 
-def appetite(p: Pantry, learned: Mapping[str, float]) -> Appetite:
+def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
     """What the household eats of its stores in a week, at most: its own word before the log's."""
     asked = p.home.ceilings
     return Appetite(

@@ -1,4 +1,4 @@
-"""What services hand to screens and commands. Frozen; `as_json` is in services/jsonable.py."""
+"""What services hand to screens and commands. Frozen; JSON of them: services/output/jsonable.py."""
 
 from __future__ import annotations
 
@@ -28,6 +28,7 @@ class BatchView:
     history: tuple[str, ...]
     chain: tuple[tuple[str, tuple[str, ...]], ...] = ()  # first container of a row -> its steps
     tasted: tuple[str, ...] = ()  # what was said of it, oldest first
+    views: tuple[str, ...] = ()  # stricter and other published views that give no date
 
 
 @dataclass(frozen=True, slots=True)
@@ -200,6 +201,8 @@ class PutUp:
     cautions: tuple[str, ...]
     reasons: tuple[str, ...]
     reading: PutUpReading
+    discard_after_why: str = ""  # why there is no discard_after
+    standing: tuple[str, ...] = ()  # said beside any verdict
 
 
 @dataclass(frozen=True, slots=True)
@@ -234,3 +237,4 @@ class WeekView:
     table: tuple[tuple[date, str], ...] = ()  # days on which it is otherwise than usual
     left_out: tuple[str, ...] = ()
     stocked: bool = False  # whether anything stands that is fit to eat
+    cautions: tuple[str, ...] = ()

@@ -54,6 +54,7 @@ class Line(NamedTuple):
     reasons: str
     words: str
     facts_to: str
+    facts_min: int  # the minute of the last fact
 
 
 COLUMNS = ", ".join(Line._fields)
@@ -140,11 +141,12 @@ def as_they_lie(db: sqlite3.Connection, rules: str, minute: int, day: str) -> bo
         "EXISTS (SELECT 1 FROM marked), "
         "EXISTS (SELECT 1 FROM main.lines WHERE again_at <= ?), "
         "EXISTS (SELECT 1 FROM sqlite_temp_master), "
-        "(SELECT max(facts_to) FROM main.lines)",
+        "(SELECT max(facts_to) FROM main.lines), (SELECT max(facts_min) FROM main.lines)",
         (minute,),
     ).fetchone()
-    judged_by, marked, run_out, imagined, last = waits
-    if judged_by != rules or marked or run_out or imagined or day < (last or ""):
+    judged_by, marked, run_out, imagined, last, last_minute = waits
+    early = day < (last or "") or minute < (last_minute or 0)
+    if judged_by != rules or marked or run_out or imagined or early:
         return False
     return whole(db)
 
@@ -210,7 +212,7 @@ def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
     return Cost(*(one or 0 for one in row))
 
 
-def facts_to(db: sqlite3.Connection) -> str:
-    """The latest day of any fact that a line rests on; before it, comparing days is not enough."""
-    row = db.execute("SELECT max(facts_to) FROM main.lines").fetchone()
-    return row[0] or ""
+def resting_on_later(db: sqlite3.Connection, minute: int, day: str) -> list[str]:
+    """The batches with lines that rest on a fact, or were judged on a day, later than this."""
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE facts_to > ? OR facts_min > ?"
+    return [row[0] for row in db.execute(sql, (day, minute))]

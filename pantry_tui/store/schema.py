@@ -82,13 +82,15 @@ TABLES = (
         hurried INTEGER NOT NULL, held_v INTEGER, held_best TEXT, held_discard TEXT,
         v0 INTEGER NOT NULL, d1 TEXT, v1 INTEGER, d2 TEXT, v2 INTEGER, d3 TEXT, v3 INTEGER,
         d4 TEXT, v4 INTEGER, suspect INTEGER NOT NULL, reasons TEXT NOT NULL,
-        words TEXT NOT NULL, facts_to TEXT NOT NULL, hash INTEGER NOT NULL
+        words TEXT NOT NULL, facts_to TEXT NOT NULL, facts_min INTEGER NOT NULL,
+        hash INTEGER NOT NULL
     ) STRICT""",
     "CREATE INDEX lines_batch ON lines (batch)",
     "CREATE INDEX lines_code ON lines (code)",
     "CREATE INDEX lines_food ON lines (food)",
     "CREATE INDEX lines_place ON lines (place)",
     "CREATE INDEX lines_facts ON lines (facts_to)",
+    "CREATE INDEX lines_minute ON lines (facts_min)",
     "CREATE INDEX lines_again ON lines (again_at) WHERE again_at IS NOT NULL",
     """CREATE TABLE stood (
         place TEXT NOT NULL, batch TEXT NOT NULL, PRIMARY KEY (place, batch)

@@ -2,7 +2,7 @@
 development households, seeds 0, 1, 2 ..., on which the planner's few numbers were chosen).
 
 (a) a household that eats what falls due within four weeks, and otherwise what it likes; (b) strict
-earliest date first; (c) ours (core/week.py, the whole of the week's plan); (d) a
+earliest date first; (c) ours (core/plan/week.py, the whole of the week's plan); (d) a
 linear-programming bound with perfect hindsight, for which containers may be divided at will and
 every crop and guest is known years ahead. Thirty households, three years each, seeds fixed and
 used for nothing but this table. All play by the same rules (household.py).
@@ -52,7 +52,7 @@ def earliest(_house: House, _week: int, stock: list[Jar], _opened: list[Opened])
 
 
 def ours(house: House, week: int, stock: list[Jar], opened: list[Opened]) -> list[Jar]:
-    """The week as the program plans it (core/week.py), days away and guests as announced."""
+    """The week as the program plans it (core/plan/week.py), days away and guests as announced."""
     start = START + timedelta(weeks=week)
     jars = {str(n): jar for n, jar in enumerate(stock)}
     candidates = [

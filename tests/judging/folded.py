@@ -43,7 +43,7 @@ from tests.judging.world import (
     Thawed,
 )
 
-JAR, CROCK = "pint jar", "crock"
+JAR, PACK, CROCK = "pint jar", "pack", "crock"
 _FULL = {"full": True, "half": False, None: None}
 
 
@@ -141,7 +141,8 @@ class Folded:
                 return self._of_container(w)
 
     def _put_up(self, w: PutUp) -> said.PutUp:
-        size = JAR if w.closed_vessel else CROCK
+        # Bought food in a jar would be a tin, which stands on a shelf.
+        size = CROCK if not w.closed_vessel else PACK if w.method == "bought in" else JAR
         process = {"vacuum": "yes"} if w.vacuum else {}
         process |= {"minutes": "1"} if w.doubt else {}
         return said.PutUp(

@@ -26,4 +26,5 @@ Run = Callable[[float], Outcome]
 RUNS = {
     "histories": "tests.long.histories",
     "mutants": "tests.mutants.run",
+    "weeks": "tests.long.weeks",
 }

@@ -239,3 +239,17 @@ def test_no_lid_code_is_given_again(ask: Ask, tmp_path: Path) -> None:
         code = ask("old_log", "putup", line)["code"]
         assert code not in given
         given.add(code)
+
+
+def test_a_copy_is_made_before_an_older_store_is_brought_over(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "kept.db"
+    load("old_demo", path)
+    before = path.read_bytes()
+    assert main(["--store", str(path), "--today", TODAY.isoformat(), "due"]) == 0
+    (copy,) = [one for one in tmp_path.iterdir() if one != path]
+    assert str(copy) in capsys.readouterr().err
+    with closing(sqlite3.connect(copy)) as db, closing(sqlite3.connect(":memory:")) as was:
+        was.deserialize(before)
+        assert list(db.iterdump()) == list(was.iterdump())

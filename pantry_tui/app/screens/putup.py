@@ -12,7 +12,7 @@ from textual.screen import Screen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import day, hang
+from pantry_tui.app.format import day, hang, last_day
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import TypeLine
 from pantry_tui.app.texts import reading_text
@@ -149,7 +149,7 @@ def _booked(made: PutUp) -> str:
             "",
             f"{made.reading.count} {made.reading.food}, {made.reading.method}",
             f"best by        {day(made.best_by)}",
-            f"discard after  {day(made.discard_after)}",
+            f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             *made.cautions,
             "",
             "The next one? Type its line; Ctrl+Z takes this one back.",

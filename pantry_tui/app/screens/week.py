@@ -82,7 +82,7 @@ class WeekScreen(Acts, RowWords, Beside):
         for food in found.left_out:
             yield heading(LeftOutKey(food), f"  Not this week: {food} (n brings it back)")
         for title, rows in (
-            ("Must go: never taste, bin it", found.discard),
+            ("Discard as its own page says, never taste", found.discard),
             ("Needs a look, or no published figure", found.waiting),
         ):
             if rows:

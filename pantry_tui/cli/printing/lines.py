@@ -28,8 +28,13 @@ def table(heads: Sequence[str], rows: Iterable[Sequence[str]]) -> list[str]:
 
 
 def iso(day: date | None) -> str:
-    """The day of a table, "-" for none."""
-    return day.isoformat() if day else "-"
+    """The day of a table, "none" for none."""
+    return day.isoformat() if day else "none"
+
+
+def last_day(day: date | None, why: str) -> str:
+    """The last day on which it may be eaten, or why there is none."""
+    return day.isoformat() if day else why or "none"
 
 
 def done(what: Done) -> list[str]:

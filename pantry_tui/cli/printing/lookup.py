@@ -36,15 +36,18 @@ def shelf_life(answer: dict[str, Any]) -> list[str]:
     """Published limits, both kinds, with sources."""
     lines = [f"{answer['food']}, {answer['method']}, {answer['state']}, {answer['place']}"]
     if not answer["allowed"]:
-        lines.append("Not allowed there by publications.")
+        lines.append("Not allowed by publications.")
     for kind in ("quality", "safety"):
         found = answer["published"][kind]
         lines.append(f"{kind}: {_range(found)}")
     for key, word in (("best_by", "best by"), ("discard_after", "discard after")):
         if answer[key]:
             lines.append(f"{word}: {say(date.fromisoformat(answer[key]))}")
+    if answer["discard_after_why"]:
+        lines.append(f"discard after: {answer['discard_after_why']}")
     lines += [f"why: {clean(one)}" for one in answer["reasons"]]
-    return lines + [f"source: {clean(one)}" for one in answer["sources"]]
+    lines += [f"source: {clean(one)}" for one in answer["sources"]]
+    return lines + [f"care: {one}" for one in answer["cautions"]]
 
 
 def _range(found: list[Any] | None) -> str:

@@ -16,13 +16,14 @@ def reading(read: PutUpReading) -> list[str]:
     count = " ".join(f"{read.count} {read.size} {read.container}".split())
     made = say(read.made) if read.made else "unknown"
     lines = [
-        f"food: {clean(read.food) or '-'}",
-        f"method: {read.method or '-'}",
+        f"food: {clean(read.food) or 'not said'}",
+        f"method: {read.method or 'not said'}",
         f"how many: {count}",
-        f"place: {clean(read.place) or '-'}",
+        f"place: {clean(read.place) or 'not said'}",
         f"made: {made}",
     ]
     lines += [f"{clean(key)}: {clean(value)}" for key, value in read.process]
+    lines += [f"printed: {say(read.printed)}"] if read.printed else []
     lines += [f"note: {clean(read.note)}"] if read.note else []
     if read.unread:
         lines.append("not understood: " + ", ".join(clean(word) for word in read.unread))
@@ -36,7 +37,7 @@ def putup(made: PutUp) -> list[str]:
     lines = [head, *reading(made.reading)]
     lines.append(f"verdict: {made.verdict}")
     lines.append(f"best by: {say(made.best_by) if made.best_by else 'no published figure'}")
-    if made.discard_after:
-        lines.append(f"discard after: {say(made.discard_after)}")
+    last = say(made.discard_after) if made.discard_after else made.discard_after_why
+    lines += [f"discard after: {last}"] if last else []
     lines += [f"why: {clean(one)}" for one in made.reasons]
     return lines + [f"care: {clean(one)}" for one in made.cautions]

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
-from pantry_tui.cli.printing.lines import food_of, iso, table
+from pantry_tui.cli.printing.lines import food_of, iso, last_day, table
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.safety.caution import CAUTION
@@ -26,6 +26,7 @@ def due(rows: Sequence[DueRow]) -> list[str]:
     if not rows:
         return ["Nothing is in store here: put something up with `pantry-tui putup`."]
     lines = table(_HEADS, map(_due_cells, rows))
+    lines += _standing(rows)
     unfit = [row for row in rows if row.verdict in UNFIT]
     for row in unfit:
         lines.append(f"{row.code} {clean(row.food)}: {row.verdict}. {clean(' '.join(row.reasons))}")
@@ -34,8 +35,17 @@ def due(rows: Sequence[DueRow]) -> list[str]:
     return lines
 
 
+def _standing(rows: Sequence[DueRow]) -> list[str]:
+    """What is said beside any verdict, once for all that it is said of."""
+    said: dict[str, dict[str, None]] = {}
+    for row in rows:
+        for one in row.standing:
+            said.setdefault(one, {})[row.code] = None
+    return [f"{', '.join(codes)}: {clean(one)}" for one, codes in said.items()]
+
+
 def _due_cells(row: DueRow) -> tuple[str, ...]:
-    left = "-" if row.days_left is None else str(row.days_left)
+    left = "" if row.days_left is None else str(row.days_left)
     verdict = f"{MARK[row.verdict]} {row.verdict}"
     return (
         verdict,
@@ -44,7 +54,7 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
         str(row.count),
         row.place.rsplit("› ", 1)[-1],
         iso(row.good_until),
-        iso(row.discard_after),
+        last_day(row.discard_after, row.discard_after_why),
         left,
     )
 
@@ -65,11 +75,12 @@ def batch(view: BatchView) -> list[str]:
             f"{row.count} {row.state}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
             f"{row.verdict}; best by {iso(row.good_until)}; "
-            f"discard after {iso(row.discard_after)}"
+            f"discard after {last_day(row.discard_after, row.discard_after_why)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]
     for first, steps in view.chain:
         lines += [f"step for {first}: {clean(step)}" for step in steps]
+    lines += [f"view: {clean(one)}" for one in view.views]
     lines += [f"gone: {clean(one)}" for one in view.gone]
     lines += [f"care: {clean(one)}" for one in view.cautions]
     lines += [f"history: {clean(one)}" for one in view.history]

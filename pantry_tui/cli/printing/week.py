@@ -38,10 +38,10 @@ def week(view: WeekView) -> list[str]:
     if view.left_out:
         lines.append(clean(f"Left out this week: {', '.join(view.left_out)}."))
     lines += list(named("Needs a hand or has no published figure", view.waiting))
-    lines += list(named("Must go", view.discard))
+    lines += list(named("Discard as its own page says, never taste", view.discard))
     why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
     lines += ["Why:", *dict.fromkeys(why)] if why else []
-    return lines
+    return [*lines, *(f"care: {one}" for one in view.cautions)]
 
 
 def _no_menu(view: WeekView) -> str:

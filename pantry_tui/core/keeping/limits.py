@@ -3,7 +3,7 @@
 `assess` does all the work once, from all that happened to a container and its places up to `now`;
 what it gives is a ladder of days, from which `on` reads the verdict of a day by comparing dates.
 
-Laws, tested over random histories (tests/core/keeping):
+Laws, tested over random histories (tests/judging):
 
 * nothing that happens later moves `discard_after` later, and opening, thawing, moving and filling
   never lengthen it; cooler never lengthens it;
@@ -44,9 +44,7 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import SEVERITY, Acidity, Climate, Group, Method, State, Verdict
-
-_ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
+from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
 
 
 def judge(
@@ -201,7 +199,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
         if one.triage.verdict is Verdict.DISCARD
     ]
     batch = reckoning.batch
-    if batch.method is Method.BOUGHT and batch.printed and batch.food.group in _ANIMAL:
+    if batch.method is Method.BOUGHT and batch.printed and can_hurt(batch):
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
     return min(found, key=lambda one: (one.day, one.text, one.start), default=None)
 

@@ -9,7 +9,7 @@ from enum import StrEnum
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
-from pantry_tui.core import dates
+from pantry_tui.core import dates, scope
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.words import WARM_TO_COLD, Acidity, Climate, Group, Kind, Method, State, Trust
 
@@ -141,52 +141,14 @@ SHELF_STABLE = frozenset(
 )  # fmt: skip
 
 
-#: Which groups a class can belong to: a food that is not in the tables might be any class of its
-#: group, so it takes all their rules and the strictest wins.
-CLASS_GROUPS: dict[str, tuple[Group, ...]] = {
-    "tomato": (Group.VEGETABLE, Group.FRUIT), "citrus": (Group.FRUIT,), "berry": (Group.FRUIT,),
-    "stone-fruit": (Group.FRUIT,), "bean": (Group.VEGETABLE,), "root": (Group.VEGETABLE,),
-    "leafy": (Group.VEGETABLE,), "brassica": (Group.VEGETABLE,), "allium": (Group.VEGETABLE,),
-    "garlic": (Group.VEGETABLE, Group.RELISH), "fresh-herb": (Group.HERB, Group.RELISH),
-    "ground-meat": (Group.MEAT,), "whole-cut": (Group.MEAT,), "poultry": (Group.MEAT,),
-    "cured-meat": (Group.MEAT,), "sausage": (Group.MEAT,), "jerky": (Group.MEAT,),
-    "fatty-fish": (Group.FISH,), "lean-fish": (Group.FISH,), "shellfish": (Group.FISH,),
-    "soup": (Group.MEAL,), "stock": (Group.MEAL, Group.DRINK), "pie": (Group.MEAL, Group.GRAIN),
-    "bread": (Group.GRAIN,), "baked": (Group.GRAIN,), "nut": (Group.FRUIT, Group.FAT),
-    "leather": (Group.FRUIT,), "juice": (Group.DRINK, Group.FRUIT),
-}  # fmt: skip
-
-
 def closeness(rule: Rule, food: FoodFacts) -> int:
     """3 the food itself, 2 its class, 1 its group, 0 any food or several kinds, -1 another food.
 
     A figure for several kinds is as wide as one for any food, but speaks for no other kind.
     """
     if ";" in rule.food:
-        return 0 if any(_near(key, food) >= 0 for key in rule.food.split(";")) else -1
-    return _near(rule.food, food)
-
-
-def _near(key: str, food: FoodFacts) -> int:
-    """The same for one key of a rule."""
-    if key == "*":
-        return 0
-    kind, _, named = key.partition(":")
-    if kind == "acid":
-        sour = food.acidity is not Acidity.LOW_ACID
-        return 1 if sour and named == food.group.value else -1
-    if kind == "group":
-        return 1 if named == food.group.value else -1
-    if kind == "class":
-        if named in food.classes:
-            return 2
-        return 1 if _might_be(named, food) else -1
-    return 3 if key == food.name else -1
-
-
-def _might_be(class_: str, food: FoodFacts) -> bool:
-    """Whether a food that is not in the tables could be of this class."""
-    return not food.known and food.group in CLASS_GROUPS.get(class_, ())
+        return 0 if any(scope.near(key, food) >= 0 for key in rule.food.split(";")) else -1
+    return scope.near(rule.food, food)
 
 
 def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[Rule]:
@@ -207,7 +169,7 @@ def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[R
 def guessed(rule: Rule, food: FoodFacts) -> bool:
     """Whether it speaks of a class that the food is not known to be of: it may set a limit, and
     it covers nothing."""
-    return rule.food.startswith("class:") and rule.food[6:] not in food.classes
+    return scope.class_of(rule.food) not in {"", *food.classes}
 
 
 def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:
@@ -246,7 +208,7 @@ def speaking(
     own = own if food.known else -1
 
     def stands(rule: Rule) -> bool:
-        packed = rule.food.startswith("class:vacuum")
+        packed = scope.class_of(rule.food).startswith("vacuum")
         return rule.kind is not Kind.REFUSE or packed or closeness(rule, food) >= own
 
     return sorted(

@@ -27,5 +27,5 @@ def _pounds(amount: Amount) -> float:
 
 def _pounds_said(size: str) -> float:
     """("20 lb bag") -> 20; a volume or nothing is no weight."""
-    said = re.search(r"(\d+(?:\.\d+)?)\s*(lb|oz|kg|g)s?\b", size.casefold())
+    said = re.search(r"(\d+(?:\.\d+)?)[\s-]*(lb|oz|kg|g)s?\b", size.casefold())
     return _pounds(Amount(Fraction(said[1]), said[2])) if said else 0.0

@@ -1,4 +1,4 @@
-"""The log as text: the one reader and writer of an event's JSON, older shapes too.
+"""The log as text: the one reader and writer of an event's JSON.
 
 A payload is written as an object of its fields, without those that hold their default. Dates are
 ISO, enums their words, amounts exact ("113/3 lb"), tuples arrays, small tuples of ours objects.

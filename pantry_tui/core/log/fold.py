@@ -8,10 +8,9 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from datetime import date, datetime
 from fractions import Fraction
-from typing import Any
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
@@ -315,75 +314,6 @@ def knowing(place: Place, fact: Held | Read | Cut) -> Place:
         return then.first, then.last, not isinstance(one, Held)
 
     return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
-
-
-@dataclass(frozen=True, slots=True)
-class Home:
-    """What the household said of itself. None where nobody ever said."""
-
-    altitude_ft: int | None = None
-    people: int | None = None
-    units: str | None = None
-    meals: int | None = None
-    advice: str | None = None
-    jars: str | None = None
-    ceilings: Mapping[str, float] = field(default_factory=dict)
-    table: Mapping[date, int] = field(default_factory=dict)
-    foods: Sequence[said.FoodAdded] = ()
-    rules: Sequence[tuple[str, said.RuleAdded]] = ()  # with the id of the event that added it
-    substitutes: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    dishes: Mapping[str, tuple[said.Taken, ...]] = field(default_factory=dict)
-    week: said.Planned | None = None
-
-
-def fold_household(events: Iterable[Event]) -> Home:
-    """The household from its standing events, in recorded order; the last word stands."""
-    settings: dict[str, object] = {}
-    ceilings: dict[str, float] = {}
-    table: dict[date, int] = {}
-    foods: list[said.FoodAdded] = []
-    rules: list[tuple[str, said.RuleAdded]] = []
-    substitutes: dict[str, tuple[str, ...]] = {}
-    dishes: dict[str, tuple[said.Taken, ...]] = {}
-    week: said.Planned | None = None
-    for event in events:
-        payload = event.payload
-        match payload:
-            case said.Household():
-                told = payload._asdict().items()
-                settings |= {name: value for name, value in told if value is not None}
-            case said.Ceiling():
-                _say(ceilings, payload.what, payload.most)
-            case said.Table():
-                for day in payload.days:
-                    _say(table, day, payload.people)
-            case said.FoodAdded():
-                foods.append(payload)
-            case said.RuleAdded():
-                rules.append((event.id, payload))
-            case said.Substitutes():
-                _say(substitutes, payload.food, payload.others or None)
-            case said.Dish():
-                _say(dishes, payload.name, payload.takes or None)
-            case said.Planned():
-                week = payload if payload.start is not None else None
-    return Home(
-        ceilings=ceilings,
-        table=table,
-        foods=foods,
-        rules=rules,
-        substitutes=substitutes,
-        dishes=dishes,
-        week=week,
-        **settings,  # type: ignore[arg-type]
-    )
-
-
-def _say(known: dict[Any, Any], name: Any, value: Any) -> None:
-    """The last word stands; None takes it back."""
-    known.pop(name, None)
-    if value is not None:
-        known[name] = value
 
 
 def fold(events: Iterable[Event]) -> Stock:

@@ -11,12 +11,65 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.log.home_payloads import (
+    Ceiling as Ceiling,
+)
+from pantry_tui.core.log.home_payloads import (
+    Dish as Dish,
+)
+from pantry_tui.core.log.home_payloads import (
+    DishDay as DishDay,
+)
+from pantry_tui.core.log.home_payloads import (
+    Eaten as Eaten,
+)
+from pantry_tui.core.log.home_payloads import (
+    Entry as Entry,
+)
+from pantry_tui.core.log.home_payloads import (
+    FoodAdded as FoodAdded,
+)
+from pantry_tui.core.log.home_payloads import (
+    Household as Household,
+)
+from pantry_tui.core.log.home_payloads import (
+    Pin as Pin,
+)
+from pantry_tui.core.log.home_payloads import (
+    Planned as Planned,
+)
+from pantry_tui.core.log.home_payloads import (
+    RuleAdded as RuleAdded,
+)
+from pantry_tui.core.log.home_payloads import (
+    Substitutes as Substitutes,
+)
+from pantry_tui.core.log.home_payloads import (
+    Table as Table,
+)
+from pantry_tui.core.log.home_payloads import (
+    Taken as Taken,
+)
+from pantry_tui.core.log.place_payloads import (
+    Mark as Mark,
+)
+from pantry_tui.core.log.place_payloads import (
+    Outage as Outage,
+)
+from pantry_tui.core.log.place_payloads import (
+    PlaceAdded as PlaceAdded,
+)
+from pantry_tui.core.log.place_payloads import (
+    PlaceChanged as PlaceChanged,
+)
+from pantry_tui.core.log.place_payloads import (
+    PlaceRemoved as PlaceRemoved,
+)
+from pantry_tui.core.log.place_payloads import (
+    Reading as Reading,
+)
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import (
-    Acidity,
-    Climate,
-    Group,
-    Kind,
     Method,
     Rating,
     State,
@@ -218,183 +271,6 @@ class Correct(NamedTuple):
     doubt: tuple[str, ...] | None = None
     possible: str | None = None
     printed: date | None = None
-
-
-class Reading(NamedTuple):
-    """A place's warmth, °F, and humidity, %. `since` is how many minutes it had been so, None
-    where nobody knows."""
-
-    place: str
-    temp_f: float
-    humidity: float | None = None
-    since: int | None = None
-
-
-class Mark(NamedTuple):
-    """What a power cut did to a container, as older logs recorded it."""
-
-    container: str
-    verdict: Verdict
-    words: str
-
-
-class Outage(NamedTuple):
-    """A power cut of a place. `start` and `end` are local moments ("2026-11-25T18:00"); `start`
-    is "" where nobody knows since when, both where only the hours are known (older logs). `full`
-    None where nobody knows how full it was."""
-
-    place: str
-    start: str = ""
-    end: str = ""
-    hours: float = 0.0
-    full: bool | None = None
-    max_temp_f: float | None = None
-    ice: bool | None = None
-    marks: tuple[Mark, ...] = ()
-
-
-class PlaceAdded(NamedTuple):
-    place: str
-    name: str
-    climate: Climate
-    parent: str | None = None
-    target_f: float | None = None
-    capacity: int | None = None
-
-
-class PlaceChanged(NamedTuple):
-    """Only what changed; `forget_target`: no target any more, its climate speaks."""
-
-    place: str
-    name: str | None = None
-    climate: Climate | None = None
-    parent: str | None = None
-    target_f: float | None = None
-    forget_target: bool = False
-    capacity: int | None = None
-
-
-class PlaceRemoved(NamedTuple):
-    """The place is no more; `into` is where its stock went, "" where it held none."""
-
-    place: str
-    into: str = ""
-
-
-class FoodAdded(NamedTuple):
-    """A food that the tables do not have."""
-
-    name: str
-    group: Group
-    acidity: Acidity
-    also: tuple[str, ...] = ()
-
-
-class RuleAdded(NamedTuple):
-    """A keeping rule of the household's own."""
-
-    method: Method
-    food: str
-    state: State
-    climate: Climate
-    kind: Kind
-    number: int
-    unit: str
-    why: str = ""
-
-
-class Substitutes(NamedTuple):
-    """What may stand in for a food."""
-
-    food: str
-    others: tuple[str, ...] = ()
-
-
-class Taken(NamedTuple):
-    """Servings of a food that a dish takes."""
-
-    food: str
-    servings: float
-
-
-class Dish(NamedTuple):
-    """A dish of the household's own; none `takes` drops it."""
-
-    name: str
-    takes: tuple[Taken, ...] = ()
-
-
-class Household(NamedTuple):
-    """What kind of household it is; None: as it was. `altitude_ft` is "" where nobody said."""
-
-    altitude_ft: int | None = None
-    people: int | None = None
-    units: str | None = None
-    meals: int | None = None
-    advice: str | None = None  # "usual" or "strictest": whose limits are followed
-    jars: str | None = None  # "maker" or "strict": whose times serve for metric jars
-
-
-class Ceiling(NamedTuple):
-    """Servings a person a week of a food or a food group, at most; None: as usual again."""
-
-    what: str
-    most: float | None = None
-
-
-class Table(NamedTuple):
-    """How many sit at the table on these days; None: as usual."""
-
-    days: tuple[date, ...]
-    people: int | None = None
-
-
-class Pin(NamedTuple):
-    """A container on a day; None: in the week, on any day."""
-
-    container: str
-    day: date | None = None
-
-
-class DishDay(NamedTuple):
-    name: str
-    day: date
-
-
-class Eaten(NamedTuple):
-    """A day of an entry that was eaten, with the `together` (or id) of what booked it."""
-
-    day: date
-    booked: str
-
-
-class Entry(NamedTuple):
-    """One line of an accepted week. `amount` and `servings` are a meal from bulk."""
-
-    days: tuple[date, ...]
-    containers: tuple[str, ...]
-    why: str
-    thaw_by: date | None = None
-    dish: str = ""
-    amount: str = ""
-    servings: float = 0.0
-    spare: float = 0.0
-    later: float = 0.0
-    until: date | None = None
-    booked: tuple[Eaten, ...] = ()
-
-
-class Planned(NamedTuple):
-    """The week as it is now wished or accepted, whole; `entries` None until it is accepted.
-    `start` None: begin anew. `said` names what was changed."""
-
-    start: date | None = None
-    pins: tuple[Pin, ...] = ()
-    left_out: tuple[str, ...] = ()
-    out: tuple[date, ...] = ()
-    dishes: tuple[DishDay, ...] = ()
-    entries: tuple[Entry, ...] | None = None
-    said: str = ""
 
 
 class Undo(NamedTuple):

@@ -54,8 +54,9 @@ class Table:
         return sum(map(self.appetite.sit, self.days)) / (7 * self.appetite.people)
 
     def earliest(self, one: Candidate) -> date:
-        """Frozen food not before it can be thawed."""
-        return self.start + timedelta(days=one.thaw_days if one.frozen else 0)
+        """Frozen food not before it can be thawed, thawing food not before it is."""
+        first = self.start + timedelta(days=one.thaw_days if one.frozen else 0)
+        return max(first, one.ready or first)
 
     def latest(self, one: Candidate) -> date:
         """The last day for it in this week."""
@@ -72,6 +73,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     load: dict[date, float] = defaultdict(float)
     groups: dict[tuple[date, Group], float] = defaultdict(float)
     foods: dict[tuple[date, str], float] = defaultdict(float)
+    drawn: dict[str, list[date]] = defaultdict(list)
     picks: list[Pick] = []
     missed: list[Candidate] = []
     for one in sorted(chosen, key=lambda c: (c.day is None, table.latest(c.candidate))):
@@ -81,11 +83,13 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             return foods[day, food.food], groups[day, food.group], load[day], day
 
         days = _days(one, table, {pick.day for pick in picks})
+        days = [day for day in days if _while_open(food, day, drawn[food.container])]
         if not days:
             missed.append(food)
             continue
         pick = _pick(one, min(days, key=full), table)
         picks.append(pick)
+        drawn[food.container].append(pick.day)
         for day in pick.days:
             share = food.servings / len(pick.days)
             load[day] += share
@@ -106,6 +110,13 @@ def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     if len(meals) >= table.appetite.meals:
         in_time = [day for day in in_time if day in meals] or in_time
     return in_time or days[:1]
+
+
+def _while_open(food: Candidate, day: date, drawn: Sequence[date]) -> bool:
+    """Whether a meal out of a closed vessel lies within the days that it keeps from its first."""
+    if not food.bulk or food.open_days is None:
+        return True
+    return (max([day, *drawn]) - min([day, *drawn])).days <= food.open_days
 
 
 def _pick(one: Chosen, day: date, table: Table) -> Pick:
@@ -136,6 +147,7 @@ def _finish_by(one: Candidate, day: date) -> date:
     """Its last day once it is open: the one running, or the one that opening begins."""
     if one.bulk:
         return day
-    if one.must:
-        return one.safe_until or date.max
-    return date.max if one.open_days is None else day + timedelta(days=one.open_days)
+    last = one.safe_until or date.max
+    if one.must or one.open_days is None:
+        return last
+    return min(last, day + timedelta(days=one.open_days))

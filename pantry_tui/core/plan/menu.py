@@ -27,8 +27,9 @@ class Candidate:
     """One container that may be eaten, in eating order. `last` is the day by which it is
     wanted: its nearer date, None where nothing hurries it.
 
-    `open_days` is how long it keeps once open, None where nothing is published. A container of a
-    `bulk` is taken from by the portion.
+    `open_days` is how long it keeps once open or fully thawed, None where nothing is published.
+    `ready` is the day from which it may be eaten: what is thawing already has one. A container of
+    a `bulk` is taken from by the portion; with `open_days` the first draw opens it.
     """
 
     container: str
@@ -42,6 +43,7 @@ class Candidate:
     thaw_days: int = 0
     open_days: int | None = None
     bulk: bool = False
+    ready: date | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,9 +1,9 @@
 """The pace of the week: how far each food is behind its own, and the share of each group.
 
-The pace of a food is what it needs or can give, whichever is more (core/pace.py), and never above
+The pace of a food is what it needs or can give, whichever is more (core/plan/pace.py), never above
 its ceiling. Week by week it gathers credit at that pace, and what is eaten is taken off. The credit
 is a number of weeks, too: four servings saved at half a serving a week are eight weeks' worth. By
-so many weeks the food comes sooner (core/schedule.py), so that half a jar a week comes every other
+so many weeks the food comes sooner (schedule.py), so that half a jar a week comes every other
 week, and what was eaten faster rests.
 
 A group has a share: as many servings a week as it can give and not be gone before more comes. It

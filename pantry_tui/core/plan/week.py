@@ -1,4 +1,4 @@
-"""What to eat this week, within the household's appetite (core/appetite.py). In this order:
+"""What to eat this week, within the household's appetite (core/plan/appetite.py). In this order:
 
 1. what the household itself has put on a day,
 2. what is open or thawed: its clock runs, so it goes even above a ceiling,
@@ -7,7 +7,7 @@
    others fall due sooner; then foods behind their pace (core/schedule.py, core/needs.py).
 
 Containers are whole, as opening one ties it up; from bulk a meal's portion is taken. Which day
-each comes on: core/spread.py. Pure.
+each comes on: core/plan/days.py. Pure.
 """
 
 from __future__ import annotations

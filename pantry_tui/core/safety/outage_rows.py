@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from pantry_tui.core.keeping.rules import CLASS_GROUPS
+from pantry_tui.core import scope
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Method, State, Trust
 
@@ -82,19 +82,14 @@ _AS_IT_CAME = frozenset({Method.FRESH, Method.BOUGHT})
 
 def _closeness(rule: OutageRule, key: str, food: FoodFacts, method: Method) -> int:
     """3 the food itself, 2 its class, 1 its group, 0 any food, -1 another food."""
-    kind, _, name = key.partition(":")
-    if key == "*":
-        return 0
-    if kind == "group":
-        guess = not food.known and method in _AS_IT_CAME and rule.action is not Action.DISCARD
-        return 1 if name == food.group.value and not guess else -1
-    if kind == "class":
-        if name in food.classes:
-            return 2
-        # Nobody knows the class of an unknown food: only the strict rows of its group speak.
-        maybe = not food.known and food.group in CLASS_GROUPS.get(name, ())
-        return 1 if maybe and rule.action is Action.DISCARD else -1
-    return 3 if food.name in (key, name) else -1
+    strict = rule.action is Action.DISCARD
+    kind, name = scope.split(key)
+    if kind == "named":
+        return scope.ITSELF if food.name == name else scope.OTHER
+    if kind == "group" and not food.known and method in _AS_IT_CAME and not strict:
+        return scope.OTHER
+    # Nobody knows the class of an unknown food: only the strict rows of its group speak.
+    return scope.near(key, food, guess=strict)
 
 
 def _speaks(rule: OutageRule, method: Method, state: State) -> bool:

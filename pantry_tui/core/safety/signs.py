@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from pantry_tui.core.keeping.rules import CLASS_GROUPS
+from pantry_tui.core import scope
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Trust, Verdict
@@ -152,14 +152,7 @@ def _on(key: str, food: FoodFacts, lenient: bool) -> bool:
     A food that is not in the tables might be any class of its group: the strict signs of all of
     them are shown, the lenient ones are not.
     """
-    if key == "*":
-        return True
-    if key.startswith("group:"):
-        return key[6:] == food.group.value
-    if key.startswith("class:"):
-        guessed = not food.known and not lenient
-        return key[6:] in food.classes or (guessed and food.group in CLASS_GROUPS.get(key[6:], ()))
-    return key == food.name
+    return scope.near(key, food, guess=not lenient) >= scope.ANY
 
 
 def signs_for(signs: Iterable[Sign], method: Method, food: FoodFacts, open_: bool) -> list[Sign]:

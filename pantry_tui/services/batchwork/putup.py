@@ -14,12 +14,12 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
 from pantry_tui.core.safety.process import CANNED, doubt
-from pantry_tui.core.safety.record import known, not_checked, read_details
+from pantry_tui.core.safety.record import known, read_details
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.reference.ambiguous import asked, choices, could_be
+from pantry_tui.reference.ambiguous import asked, choices, either
 from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.line import read_line
@@ -121,20 +121,18 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = []
     reading = replace(reading, process=details.pairs)
-    either = could_be(typed_food) if typed_food else None
-    if reading.method is Method.ALCOHOL_FERMENT:
-        either = None  # cider that ferments is no apple juice
-    if either is not None:
-        foods = choices(either, p.tables)
-        problems.insert(0, asked(typed_food, foods, either.why))
+    meant = either(typed_food, reading.method) if typed_food else None
+    if meant is not None:
+        foods = choices(meant, p.tables)
+        problems.insert(0, asked(typed_food, foods, meant.why))
         asks.append(Ask("food", typed_food, foods))
     reading = _printed(p, reading, problems)
     if reading.method is None:
         for word in reading.unread:
-            meant = near_methods(word)
-            if len(meant) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
-                problems.insert(0, f"{word!r} could mean {' or '.join(meant)}: say which.")
-                asks.append(Ask("method", word, meant))
+            ways = near_methods(word)
+            if len(ways) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
+                problems.insert(0, f"{word!r} could mean {' or '.join(ways)}: say which.")
+                asks.append(Ask("method", word, ways))
                 rest = tuple(one for one in reading.unread if one != word)
                 reading = replace(reading, unread=rest)
     asks += [] if reading.method or asks else [Ask("method", "", tuple(Method))]
@@ -289,8 +287,7 @@ def _answer(
     code: str, names: tuple[str, ...], batch: Batch, judged: Judgement, reading: PutUpReading
 ) -> PutUp:
     told = list(cautions(batch, [judged.verdict]))
-    if not batch.doubt:
-        told += not_checked(batch.method, batch.process)
+    told += judged.standing
     if not batch.food.known:
         told.append("Not in the food table: judged by the strictest rule of its group.")
     return PutUp(
@@ -302,6 +299,8 @@ def _answer(
         tuple(told),
         judged.reasons,
         reading,
+        "" if judged.discard_after else judged.why_no_discard,
+        judged.standing,
     )
 
 

@@ -19,7 +19,6 @@ from pantry_tui.core.safety.process import (
 )
 from pantry_tui.core.words import Acidity, Trust
 from pantry_tui.errors import BadInput
-from pantry_tui.reference.ambiguous import refuse_either
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 
@@ -57,10 +56,9 @@ def process(
     Minutes, psi, acid and headspace are filled where all options agree on them (time and
     pressure together), else they stand in the options only, each a pair of its own. Altitude in
     feet, None where nobody said: the lowest band, and it says so. Figures from memory are told as
-    a reason and never given as the answer. Raises BadInput for an unknown jar, canner or pack or
-    food, Unclear for a word that could be either of several.
+    a reason and never given as the answer. Raises BadInput for an unknown food, jar, canner or
+    pack.
     """
-    refuse_either(food, tables)
     asked = _find(tables, food)
     feet = LOWEST_BAND_FT if altitude_ft is None else altitude_ft
     size, packed = _jar(jar), _pack(pack)

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
 from pantry_tui.core.dates import span
+from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
+from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 
 
@@ -50,13 +55,18 @@ def keeps(
     temp_f: float | None = None,
     state: str | None = None,
     made: date | None = None,
+    strictest: bool = False,
 ) -> dict[str, Any]:
     """The published limits as the command contract's JSON. `made` is day 0 of the state.
 
     Without a climate: a freezer for what is frozen, else the warmest with a rule that allows it.
-    Temperatures in °F. Raises BadInput for an unknown method, food, climate or state.
+    Temperatures in °F. `strictest`: the limits of any country, not the usual advice alone. What
+    has no tested process is not allowed. Raises BadInput for an unknown method, food, climate or
+    state.
     """
     how, what = method_named(method), _food(tables, food)
+    book = replace(tables.book, strict=True) if strictest else tables.book
+    against, untested = _process_against(how, what)
     standing: State = _word(State, state, "state") or State.SEALED
     place: Climate | None = _word(Climate, climate, "climate")
     if place is None:
@@ -70,24 +80,47 @@ def keeps(
         "food": what.name,
         "place": place.value,
         "state": standing.value,
-        "allowed": _allowed(how, what, spoken),
+        "allowed": not against and _allowed(how, what, spoken),
         "best_by": None,
         "discard_after": None,
+        "discard_after_why": "",
         "published": {
             kind.value: _range(what, spoken, kind) for kind in (Kind.QUALITY, Kind.SAFETY)
         },
         "reasons": [],
         "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
+        "cautions": [CAUTION],
     }
+    if against:
+        return {
+            **answer,
+            "discard_after_why": wording.PROCESS,
+            "published": {kind.value: None for kind in (Kind.QUALITY, Kind.SAFETY)},
+            "reasons": against,
+        }
     since = made or date(2000, 1, 1)
     there = imagined(place, warmth, measured=True)
-    judged = judge_fresh(Batch("", "", what, how, since), standing, there, since, tables.book)
+    judged = judge_fresh(Batch("", "", what, how, since), standing, there, since, book)
     if made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
+    if answer["published"][Kind.SAFETY.value] is None:
+        answer["discard_after_why"] = judged.why_no_discard
     answer["reasons"] = _reasons(judged.verdict, judged.reasons, spoken, made)
-    answer["reasons"] += _views(tables, rules, what, standing, place)
+    answer["reasons"] += untested + views(tables, how, what, standing, place)
     return answer
+
+
+def _process_against(how: Method, what: FoodFacts) -> tuple[list[str], list[str]]:
+    """What forbids canning it so, and what is only said: under pressure no figure stands without a
+    tested process; in boiling water published figures for acid food do."""
+    rows, advice = processes_named(what.name), load_not_recommended()
+    found = doubt(how, what, "", {}, None, rows, advice)
+    if found is None:
+        return [], []
+    said = list(found.problems)
+    acid_alone = how is not Method.PRESSURE and all("No tested process" in one for one in said)
+    return ([], said) if acid_alone else (said, [])
 
 
 def _reference(spoken: list[Rule], place: Climate) -> float:
@@ -144,8 +177,8 @@ def _figure(rule: Rule) -> str:
     return f"{rule.kind.value}: {span(rule.use, rule.unit)}. {rule.wording}"
 
 
-def _views(
-    tables: Tables, rules: Any, what: FoodFacts, standing: State, place: Climate
+def views(
+    tables: Tables, how: Method, what: FoodFacts, standing: State, place: Climate
 ) -> list[str]:
     """Rows that give no date but should be seen: stricter views, common practice, refused ones."""
     words = {
@@ -156,7 +189,7 @@ def _views(
         Status.COMMON: "Common practice, no source",
     }
     found = []
-    for rule in rules:
+    for rule in tables.book.of(how):
         fits = closeness(rule, what) >= 0 and rule.state is standing and place in rule.climates
         if rule.status in words and fits:
             source = "" if rule.status is Status.COMMON else f" ({tables.cite(rule)})"

@@ -103,4 +103,5 @@ def week(view: WeekView) -> dict[str, Any]:
         "left_out": list(view.left_out),
         "waiting": due(list(view.waiting)),
         "discard": due(list(view.discard)),
+        "cautions": list(view.cautions),
     }

@@ -58,9 +58,8 @@ def sheet(p: Pantry, what: str) -> Sheet:
 
 def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
     lines = tuple(_cells(row) for row in rows)
-    unfit = any(row.verdict in UNFIT for row in rows)
-    notes = (CAUTION,) if unfit else ()
-    return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, notes)
+    standing = dict.fromkeys(f"{row.code}: {one}" for row in rows for one in row.standing)
+    return Sheet(f"{title}, {dates.say(p.today)}", HEADS, lines, (*standing, CAUTION))
 
 
 def _fetch(p: Pantry) -> Sheet:
@@ -73,12 +72,13 @@ def _fetch(p: Pantry) -> Sheet:
             clean(take.food),
             take.amount or str(take.count),
             dates.say(take.day),
-            dates.say(take.thaw_by) if take.thaw_by else "-",
+            dates.say(take.thaw_by) if take.thaw_by else "",
         )
         for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))
     )
     title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
-    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, view_.notes)
+    notes = (*view_.notes, CAUTION)
+    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, notes)
 
 
 def _outage(p: Pantry) -> Sheet:
@@ -129,8 +129,8 @@ def _cells(row: DueRow) -> tuple[str, ...]:
             row.food + row.remark,
             str(row.count),
             row.place,
-            dates.say(row.good_until) if row.good_until else "-",
-            dates.say(row.discard_after) if row.discard_after else "-",
+            dates.say(row.good_until) if row.good_until else "none",
+            dates.say(row.discard_after) if row.discard_after else row.discard_after_why or "none",
             f"{MARK[row.verdict]} {row.verdict}",
         )
     )

@@ -6,28 +6,27 @@ from collections import defaultdict
 from collections.abc import Collection, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
-from math import ceil
 
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import first_date
-from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.keeping.thawing import thaw_days
+from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
 from pantry_tui.core.plan.pace import next_harvest
 from pantry_tui.core.plan.shares import PutUp, expected
 from pantry_tui.core.plan.shares import needs as core_needs
+from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.eaten import YEAR, by_week
 from pantry_tui.services.plan.portions import born, whole
-from pantry_tui.services.plan.servings import servings, weight
-from pantry_tui.services.stock.fit import fit
+from pantry_tui.services.plan.servings import servings
+from pantry_tui.services.stock.act import cold_place
 from pantry_tui.services.stock.pick import ordered
 
-#: A full day in the refrigerator for a pack of about a pound and for each 4 lb of a big one
-#: (NCHFP, Thawing and Preparing Foods for Serving; USDA on turkey, 4 to 5 lb a day, the stricter).
 #: Vegetables and herbs are cooked from frozen.
-_LB_A_DAY = 4.0
 _NO_THAW = (Group.VEGETABLE, Group.HERB)
 
 #: What was bought keeps its printed date; it is proposed only this many days before.
@@ -52,14 +51,17 @@ def candidates(
     here = [c for c in p.stock.containers.values() if c.here]
     here = [c for c in here if not c.reserved or c.id in asked]
     eatable = [c for c in here if _may(p, c, start, unknown or c.id in asked)]
-    opened: dict[tuple[str, bool], int | None] = {}
-    return [_candidate(p, c, opened) for c in ordered(p, eatable)]
+    opened: dict[tuple[object, ...], int | None] = {}
+    found = (_candidate(p, c, opened) for c in ordered(p, eatable))
+    return [one for one in found if one.open_days is None or one.open_days >= 0]
 
 
 def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     judged = p.judge(container)
-    if not fit(p, container) or judged.verdict is Verdict.TEND:
+    if not judged.usable or judged.verdict is Verdict.NEEDS_CARE:
         return False
+    if p.assess(container).over_from is not None:
+        return False  # its two hours out of the cold run: no plan has so short an end
     if judged.verdict is Verdict.UNKNOWN and not unknown:
         return False
     if judged.discard_after is not None and judged.discard_after < start:
@@ -72,28 +74,31 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
 
 
 def _candidate(
-    p: Pantry, container: Container, opened: dict[tuple[str, bool], int | None]
+    p: Pantry, container: Container, opened: dict[tuple[object, ...], int | None]
 ) -> Candidate:  # fmt: skip
     batch = p.stock.batches[container.batch]
     judged = p.judge(container)
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
-    thaw_days = _thaw_days(batch) if frozen else 0
-    key = batch.id, frozen
+    thaws = _thaw_days(batch, container) if frozen else 0
+    begun = container.state in (State.OPEN, State.THAWED) and not frozen
+    drawn = bool(container.amount) and not is_closed(batch.method, batch.size)
+    lived = tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns)
+    key = batch.id, lived, container.left
     if key not in opened:
-        state = State.THAWED if thaw_days else State.OPEN
-        opened[key] = _open_days(p, container, state)
+        opened[key] = None if begun or (drawn and not thaws) else _open_days(p, container, thaws)
     return Candidate(
         container=container.id,
         food=batch.food.name,
         group=batch.food.group,
         servings=servings(p, container),
         last=_wanted_by(judged, p.today),
-        must=container.state in (State.OPEN, State.THAWED) and not frozen,
+        must=begun,
         safe_until=judged.discard_after,
         frozen=frozen,
-        thaw_days=thaw_days,
+        thaw_days=thaws,
         open_days=opened[key],
         bulk=bool(container.amount),
+        ready=_thawed_by(p, container),
     )
 
 
@@ -105,17 +110,38 @@ def _wanted_by(judged: Judgement, today: date) -> date | None:
     return min((day for day in (best, judged.discard_after) if day), default=None)
 
 
-def _thaw_days(batch: Batch) -> int:
+def _thaw_days(batch: Batch, container: Container) -> int:
+    """As the judge reckons it, so that what is planned is what is found."""
     if batch.food.group in _NO_THAW:
         return 0
-    return max(1, ceil((weight(batch.size) or 1.0) / _LB_A_DAY))
+    held = [one for one in (container.first, container.left) if one is not None]
+    return max([thaw_days(batch, one) for one in held] or [thaw_days(batch, None)])
 
 
-def _open_days(p: Pantry, container: Container, state: State) -> int | None:
-    """Days that it keeps in a fridge once open or thawed; None where nothing short is published."""
-    judged = p.judge_in(replace(container, signs=()), Climate.FRIDGE, state)
-    after = judged.discard_after
-    return max(0, (after - p.today).days) if after is not None else None
+def _thawed_by(p: Pantry, container: Container) -> date | None:
+    """The day on which what is thawing is thawed; None for what is not thawing."""
+    days = [span.thawed for span in p.assess(container).spans if span.thawed is not None]
+    ahead = [day for day in days if day > p.today]
+    return max(ahead) if ahead and container.state is State.THAWED else None
+
+
+def _open_days(p: Pantry, container: Container, thaws: int) -> int | None:
+    """How many days it keeps from the day on which it is opened, or fully thawed, where it will
+    stand then; None where nothing short is published, -1 where it may not be eaten at all."""
+    bare, now = replace(container, signs=()), p.clock.now
+    state = State.THAWED if thaws else State.OPEN
+    turn = Turn(now, "", cold_place(p, container, state), state)
+    found = p.judging.assess_as(bare, turn)
+    if thaws and found.on(p.today).verdict in UNFIT:
+        # A closed vacuum pack is opened before it thaws.
+        before = Turn(now._replace(first=now.first - 1, last=now.last - 1), "", None, State.OPEN)
+        found = p.judging.assess_as(bare, before, turn)
+    if found.on(p.today).verdict in UNFIT:
+        return -1
+    if found.again_at is not None:
+        return 0  # its two hours run there
+    after = found.discard_after
+    return None if after is None else (after - p.today).days - thaws
 
 
 def needs(

@@ -8,7 +8,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
-from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite
@@ -87,8 +86,8 @@ def _foods(p: Pantry, until: date | None) -> list[_Food]:
 
 
 def _fit(p: Pantry, container: Container) -> bool:
-    verdict = p.judge(container).verdict
-    return verdict not in UNFIT and verdict is not Verdict.UNKNOWN
+    judged = p.judge(container)
+    return judged.usable and judged.verdict is not Verdict.UNKNOWN
 
 
 def _food(

@@ -1,6 +1,6 @@
 """How many servings a container held when it was put up, what left it and when.
 
-All are estimates (services/servings.py). An amount drawn from a crate counts as that part of the
+All are estimates (plan/servings.py). An amount drawn from a crate counts as that part of the
 crate; an opened jar counts once, on the day it is used up.
 """
 

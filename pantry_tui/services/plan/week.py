@@ -15,6 +15,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Menu, Pick, Why
 from pantry_tui.core.plan.week import plan
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
@@ -185,9 +186,16 @@ def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
 
 
 def _left(p: Pantry, entry: Entry) -> list[Container]:
-    """Its containers that are still here and fit to eat."""
+    """Its containers that are still here and fit to eat on its next day."""
     found = (p.stock.containers.get(id_) for id_ in entry.containers)
-    return [c for c in found if c is not None and c.here and p.judge(c).verdict not in UNFIT]
+    day = next(iter(days_ahead(p, entry)), p.today)
+    return [c for c in found if c is not None and c.here and _fit_on(p, c, day)]
+
+
+def _fit_on(p: Pantry, container: Container, day: date) -> bool:
+    """Whether it is fit today and its date has not passed on that day."""
+    last = p.judge(container).discard_after
+    return fit(p, container) and (last is None or max(day, p.today) <= last)
 
 
 def _names(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
@@ -238,11 +246,32 @@ def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> WeekView:
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
         accepted=draft.plan is not None,
-        notes=tuple(_at_risk(p, draft, entries)),
+        notes=(*_dropped(p, draft, entries), *_at_risk(p, draft, entries)),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(c.here and fit(p, c) for c in p.stock.containers.values()),
+        cautions=(CAUTION,),
     )
+
+
+def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
+    """What was put on a day, or accepted, and is left out since it is not fit: with the reason."""
+    planned = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
+    asked = {id_: day or draft.end for id_, day in draft.wishes.pins} | (
+        planned if draft.plan is not None else {}
+    )
+    for id_, day in asked.items():
+        container = p.stock.containers.get(id_)
+        if container is None or not container.here or _fit_on(p, container, day):
+            continue
+        judged = p.judge(container)
+        why = judged.reasons[0] if judged.reasons else ""
+        name = f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"
+        if judged.usable and judged.discard_after is not None:
+            said = f"its last safe day is {dates.say(judged.discard_after)}"
+        else:
+            said = f"it is {judged.verdict}"
+        yield f"{name} is left out of the week: {said}. {why}".strip()
 
 
 def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
@@ -264,10 +293,13 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
         batch = p.stock.batches[id_]
         few = len(several) <= _NAMED
         names = ", ".join(_names(p, several)) if few else f"{len(several)} of {batch.code}"
-        yield (
-            f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has no "
-            "room for it in time: eat it all the same, give it away or ask somebody in."
-        )
+        if last <= p.today:
+            yield f"{names} {batch.food.name}: this is the last safe day, eat today or discard."
+        else:
+            yield (
+                f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has "
+                "no room for it in time: eat it all the same, or discard it after that day."
+            )
 
 
 def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
@@ -296,7 +328,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         thaw_by=entry.thaw_by,
         reasons=(*why, *p.judge(first).reasons[:1]),
         containers=_names(p, left),
-        days=entry.days,
+        days=tuple(day for day in entry.days if _fit_on(p, first, day)),
         amount=entry.amount,
         dish=entry.dish,
         why=why,
@@ -324,6 +356,6 @@ def _why(entry: Entry) -> Iterable[str]:
         yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
     if entry.spare >= 1:
         yield (
-            f"About {entry.spare:.0f} servings are more than you can eat before it must go: "
-            "share it on the first day."
+            f"About {entry.spare:.0f} servings are more than you can eat by its last safe day: "
+            "share them on the first day."
         )

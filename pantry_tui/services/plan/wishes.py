@@ -30,12 +30,18 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     draft, on = _draft(p), _ahead(p, day)
     container = _meant(p, draft, ref)
     one = _candidate(p, container)
-    soonest = max(p.today, draft.start) + timedelta(days=one.thaw_days)
+    soonest = _soonest(p, draft, one)
     if on < soonest:
         raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
     if one.safe_until is not None and on > one.safe_until:
         raise Refused(f"{_say(p, container)} must be eaten by {dates.say(one.safe_until)}.")
     return _keep(p, _pinned(draft, container, on), f"{_say(p, container)} on {dates.say(on)}.")
+
+
+def _soonest(p: Pantry, draft: WeekDraft, one: Candidate) -> date:
+    """The first day on which it can be eaten: thawed by then."""
+    first = max(p.today, draft.start) + timedelta(days=one.thaw_days)
+    return max(first, one.ready or first)
 
 
 @booked
@@ -94,7 +100,7 @@ def swap(p: Pantry, ref: str) -> Done:
     eats = appetite(p)
     planned = {one.candidate.food for one in menu_of(p, draft).picks} | draft.wishes.left_out
     for one in candidates(p, max(draft.start, p.today)):
-        soonest = max(p.today, draft.start) + timedelta(days=one.thaw_days)
+        soonest = _soonest(p, draft, one)
         in_time = one.safe_until is None or pick.day <= one.safe_until
         if (
             one.group is pick.candidate.group
@@ -241,7 +247,9 @@ def _candidate(p: Pantry, container: Container) -> Candidate:
     for one in candidates(p, p.today, unknown=True, asked={container.id}):
         if one.container == container.id:
             return one
-    raise Refused(f"{_say(p, container)} is {p.judge(container).verdict}: it cannot be planned.")
+    judged = p.judge(container)
+    why = judged.reasons[0] if judged.reasons else ""
+    raise Refused(f"{_say(p, container)} is {judged.verdict}: it cannot be planned. {why}".strip())
 
 
 def _food(p: Pantry, ref: str) -> str:

@@ -1,4 +1,4 @@
-"""Doing: use, open, thaw, finish, move, give, lose, discard, undo. Each books one transaction."""
+"""Doing: use, open, thaw, finish, move, give, lose, discard. Each books one transaction."""
 
 from __future__ import annotations
 
@@ -47,7 +47,7 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
             said_of[theirs.id] = f"{what} {why}: take that one first next time."
         elif older:
             why = f"is {taken.state}" if taken.state is State.OPEN else "falls due first"
-            said_of[theirs.id] = f"{what} is older, but this one {why}, so it rightly goes first."
+            said_of[theirs.id] = f"{what} is older, but this one {why}: it is rightly first."
     return tuple(said_of.values())[:2]
 
 
@@ -136,14 +136,15 @@ def _remaining(p: Pantry, batch_id: str) -> str:
     return f"{left} left of this batch" if left else "that was the last of this batch"
 
 
-def _cold_place(p: Pantry, container: Container, state: State) -> str:
+def cold_place(p: Pantry, container: Container, state: State) -> str:
     """Where an opened or thawed container must stand: here if published for it, else a fridge."""
     batch = p.stock.batches[container.batch]
     table = p.tables.book.of(batch.method)
 
     def covered(climate: Climate) -> bool:
         found = speaking(table, batch.food, batch.method, state, climate)
-        return any(rule.kind is not Kind.REFUSE and rule.use is not None for rule in found)
+        refused = any(rule.kind is Kind.REFUSE for rule in found)
+        return not refused and any(rule.use is not None for rule in found)
 
     here = p.stock.places[container.place]
     if covered(here.climate) or (state is State.OPEN and here.climate is Climate.FREEZER):
@@ -166,7 +167,7 @@ def _changed(
     taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c))
     container = taken[0]
     refuse_unfit(p, container, also="; do not open it")
-    place = _cold_place(p, container, state)
+    place = cold_place(p, container, state)
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
     warnings = was_kept(p, taken) + _doubts(p.judge(container))
@@ -298,23 +299,11 @@ def move(
             "Refreezing what thawed in the fridge is allowed and costs quality; its discard date "
             "stays as it was, so cook it and put it up as a cooked meal to start anew."
         )
+    told: dict[str, list[Container]] = {}
     for container in taken:
-        after = _as_if_moved(p, container, to, state)
-        bad = after.refused or after.verdict in UNFIT
-        if bad and p.judge(container).verdict not in UNFIT:
-            why = after.refused or (after.reasons[0] if after.reasons else "")
-            warnings.append(
-                f"{_say(p, [container])} may not stand in {to.name}: {why} It is booked, since it "
-                f"stands there, and so it is: {after.verdict}. `undo` it only if it never did. "
-                f"{CAUTION}"
-            )
-        elif after.verdict is Verdict.UNKNOWN:
-            warnings.append(after.reasons[0])
-        elif (until := _warm_until(p, container, to, state)) is not None:
-            warnings.append(
-                f"{_say(p, [container])} may not stay in {to.name}: put it back into the cold "
-                f"within {until} minutes; from then on it must be discarded."
-            )
+        if words := _there(p, container, to, state):
+            told.setdefault(words, []).append(container)
+    warnings += [f"{_say(p, mine)} {words}" for words, mine in told.items()]
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
@@ -324,6 +313,28 @@ def move(
         tuple(dict.fromkeys(warnings)),
         _names(p, taken),
     )
+
+
+def _there(p: Pantry, container: Container, to: Place, state: State) -> str:
+    """What should be known of its standing there, "" for nothing. It is booked all the same, since
+    it stands there, and judged by it."""
+    after = _as_if_moved(p, container, to, state)
+    if p.judge(container).verdict in UNFIT:
+        return ""
+    why = after.refused or (after.reasons[0] if after.reasons else "")
+    if after.verdict in UNFIT:
+        return (
+            f"may not stand in {to.name}: {why} It is booked, since it stands there: discard it. "
+            f"`undo` only if it never did. {CAUTION}"
+        )
+    if (until := _warm_until(p, container, to, state)) is not None:
+        return (
+            f"may not stay in {to.name}: {why} Put it back into the cold within {until} minutes; "
+            f"from then on discard it. {CAUTION}"
+        )
+    if after.refused:
+        return f"may not stand in {to.name}: {why} It is booked, since it stands there. {CAUTION}"
+    return why if after.verdict is Verdict.UNKNOWN else ""
 
 
 def _turned(taken: Sequence[Container], state: State) -> State | None:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.explain import chain
+from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rules import Rule
-from pantry_tui.core.model import Batch
+from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.outage import OutageRule
+from pantry_tui.core.words import State
 from pantry_tui.services.books.logbook import log
+from pantry_tui.services.lookup.shelf_life import views
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import BatchView
 from pantry_tui.services.stock.pick import batch_named, name_of
@@ -48,7 +51,19 @@ def show(p: Pantry, code: str) -> BatchView:
         history=tuple(log(p, batch.code)),
         chain=tuple(_chains(p, batch, found)),
         tasted=tuple(f"{dates.say(one.day)}: {one}" for one in batch.rated),
+        views=_views(p, batch, containers),
     )
+
+
+def _views(p: Pantry, batch: Batch, containers: Sequence[Container]) -> tuple[str, ...]:
+    """Stricter and other published views of it as it stands; they give no date."""
+    found: dict[str, None] = {}
+    for c in containers:
+        place = p.places.get(c.place)
+        if c.here and place is not None:
+            food = as_packed(batch, c.state is State.OPEN).food
+            found |= dict.fromkeys(views(p.tables, batch.method, food, c.state, place.climate))
+    return tuple(found)
 
 
 def said_by(rule: Rule | OutageRule) -> str:

@@ -15,7 +15,7 @@ from time import process_time
 
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log.fold import path_of
-from pantry_tui.core.model import DAY_MIN, Batch, Container, When
+from pantry_tui.core.model import Batch, Container, Cut, When
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
@@ -44,15 +44,17 @@ class Ladder:
     harmless: bool
     again_at: int | None
     hurried: bool
+    facts_min: int
     facts_to: date
 
 
 def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
     """The verdicts of a container on all days from the last fact on."""
     found = p.assess(container)
-    if found.facts_to > p.today:
-        # Judged as of that day: what lies ahead of today counts as now only until it comes.
-        found = p.assess_bare(batch, container, _end_of(found.facts_to, p.clock.now))
+    last = _last_moment(p, container)
+    if last.last > p.clock.minute_now:
+        # Judged as of that minute: what lies ahead counts as now only until it comes.
+        found = p.assess_bare(batch, container, When(last.last, last.last, last.day, last.zone))
     days = [day for day, _ in found.steps()]
     said = [since + timedelta(days=1) for since, _ in found.later]
     for day in said:
@@ -72,14 +74,31 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         found.harmless,
         found.again_at,
         found.over_from is not None,
+        last.last,
         max(found.facts_to, found.now),  # a day before the one it was judged on is looked at anew
     )
 
 
-def _end_of(day: date, like: When) -> When:
-    """The last minute of a day, by the same clock."""
-    minute = day.toordinal() * DAY_MIN + DAY_MIN - 1 - like.zone
-    return When(minute, minute, day, like.zone)
+def _last_moment(p: Pantry, container: Container) -> When:
+    """The latest moment of anything that happened to it or to a place it stood in."""
+    moments = [turn.when for turn in container.turns]
+    for where in {turn.place for turn in container.turns if turn.place}:
+        moments += _last_of_place(p, where)
+    return max(moments, key=lambda one: one.last)
+
+
+def _last_of_place(p: Pantry, where: str) -> list[When]:
+    """The latest moment of what is known of a place and of those it stands in."""
+    place = p.places.get(where)
+    if place is None:
+        return []
+
+    def latest() -> list[When]:
+        told = (one.end if isinstance(one, Cut) else one.when for one in place.facts)
+        found = [max(told, key=lambda one: one.last)]
+        return found + (_last_of_place(p, place.parent) if place.parent else [])
+
+    return p.once(f"last of {where}", latest)
 
 
 def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[Line]:
@@ -150,6 +169,7 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         reasons=_said(found.standing, *(reasons for _, _, reasons in found.steps)),
         words=_words(p, batch, first),
         facts_to=found.facts_to.isoformat(),
+        facts_min=found.facts_min,
     )
 
 
@@ -227,8 +247,10 @@ def put_right(p: Pantry) -> None:
         _freshen(p)
     if not table.whole(db):
         _all_again(p)
-    if p.today.isoformat() < table.facts_to(db):
-        _as_it_was(p)
+    early = table.resting_on_later(db, p.clock.minute_now, p.today.isoformat())
+    if early:
+        # Before the last fact: what rests on later ones is judged in memory, never written.
+        _in_memory(p, early)
 
 
 def _mark_run_out(p: Pantry) -> None:
@@ -289,13 +311,6 @@ def _all_again(p: Pantry) -> None:
         table.clear(p.store.db)
         p.store.db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
     _freshen(p)
-
-
-def _as_it_was(p: Pantry) -> None:
-    """On a day before the last fact: what rests on later facts is judged in memory."""
-    day = p.today.isoformat()
-    rows = p.store.db.execute("SELECT DISTINCT batch FROM lines WHERE facts_to > ?", (day,))
-    _in_memory(p, [row[0] for row in rows])
 
 
 def _in_memory(p: Pantry, batches: Sequence[str]) -> None:

@@ -8,7 +8,7 @@ from datetime import timedelta
 import pytest
 
 from pantry_tui.core.keeping.exposure import as_if, exposures
-from pantry_tui.core.keeping.rotation import UNFIT
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import FoodFacts, Turn
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
 from tests.core.keeping.told import MADE, Told, when

@@ -1,4 +1,4 @@
-"""The laws of house section 7.3 over random lives: same minutes, unknown hours, late bookings,
+"""The laws of verdicts over random lives: same minutes, unknown hours, late bookings,
 wrong clocks, power cuts, readings that nobody can date, and every order of booking."""
 
 from __future__ import annotations
@@ -7,15 +7,17 @@ import random
 from copy import deepcopy
 from dataclasses import replace
 from datetime import timedelta
+from typing import Any
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rotation import UNFIT
 from pantry_tui.core.model import Cut, Held, Read, Turn
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from tests.core.keeping.told import HOUSE, MADE, Told, when
+from tests.examples import many
 
 CASES = [
     ("garlic", Method.IN_OIL, "fridge"), ("pesto", Method.IN_OIL, "fridge"),
@@ -59,12 +61,18 @@ ACTS = st.one_of(
     ),
 )
 LIVES = st.lists(st.tuples(MOMENTS, ACTS), max_size=5)
-FEW = settings(max_examples=400)
+FEW = settings(max_examples=many(60), deadline=None)
 
 
 def told(case: tuple[str, Method, str], packed: bool = False) -> Told:
     food, method, place = case
-    return Told(food, method, place, **({"vacuum": "yes"} if packed else {}))
+    more: Any = {"vacuum": "yes"} if packed else {}
+    return Told(food, method, place, **more)
+
+
+def _did(act: Any) -> str:
+    """What an act of a life is."""
+    return str(act[1][0])
 
 
 def do(life: Told, moment: tuple[int, float | None], act: tuple[str, object]) -> None:
@@ -145,9 +153,9 @@ def test_a_cut_or_warmth_found_out_late_never_lengthens(
     moment: tuple[int, float], place: str, warm: float, hours: float,
 ) -> None:  # fmt: skip
     for fact in (("cut", (place, hours, None, None, None)), ("read", (place, warm, 150))):
-        life = lived(case, [one for one in acts if one[1][0] != "read"], packed)  # type: ignore[index]
+        life = lived(case, [one for one in acts if _did(one) != "read"], packed)
         before = life.judged(9)
-        do(life, moment, fact)  # type: ignore[arg-type]
+        do(life, moment, fact)
         if fact[0] == "cut":
             no_later(before, life.judged(9))
         elif before.discard_after is not None:
@@ -204,7 +212,8 @@ def test_an_unknown_hour_is_never_milder_than_any_it_may_have_been(
 ) -> None:  # fmt: skip
     if not acts:
         return
-    (day, _), act = acts[which % len(acts)]  # type: ignore[misc]
+    picked: Any = acts[which % len(acts)]
+    (day, _), act = picked
     known, unknown = deepcopy(acts), deepcopy(acts)
     known[which % len(acts)] = ((day, hour), act)
     unknown[which % len(acts)] = ((day, None), act)

@@ -1,4 +1,4 @@
-"""The verdicts that dates give, history by history; the laws are in test_laws.py."""
+"""The verdicts that dates give, history by history; the laws are in tests/judging."""
 
 from __future__ import annotations
 

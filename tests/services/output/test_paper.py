@@ -152,7 +152,7 @@ def test_no_paper_names_a_best_by_behind_the_day_it_must_go(p: Pantry) -> None:
     behind = f"{opened.best_by:%Y%m%d}"
     assert behind not in paper.calendar(p)
     sheet = paper.sheet(p, "opened")
-    assert [row[4] for row in sheet.rows] == ["-"]
+    assert [row[4] for row in sheet.rows] == ["none"]
     assert all("best by" not in paper.label_text([one]) for one in paper.labels(p, ["4A"])[:1])
     assert "discard after" in paper.label_text(paper.labels(p, ["4A"])[:1])
 

@@ -11,6 +11,7 @@ import pytest
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import own
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, one_batch, places, readings, undo
@@ -40,6 +41,11 @@ def up(p: Pantry, food: str, method: str, place: str, ago: int = 0, **process: s
     made = (p.today - timedelta(days=ago)).isoformat()
     reading = putup.from_flags(p, food=food, method=method, place=place, made=made, process=process)
     return putup.put_up(p, reading).code
+
+
+def at(p: Pantry, hour: float) -> None:
+    """It is that hour of the day."""
+    p.clock = Clock(TODAY, round(hour * 60))
 
 
 def only(p: Pantry, code: str) -> DueRow:
@@ -217,3 +223,20 @@ def test_a_food_of_ones_own_is_judged_by_the_strictest_of_its_group(p: Pantry) -
     with pytest.raises(BadInput):
         own.add_food(p, "moss", "plant", "low-acid")
     assert len(list(own.listing(p))) == 1
+
+
+def test_a_look_at_an_earlier_hour_changes_nothing(p: Pantry) -> None:
+    """What is still to come at that hour counts as then only as long as it is looked at."""
+    code = up(p, "ground beef", "frozen", "freezer", ago=30)
+    at(p, 20)
+    act.move(p, code, "larder")
+    readings.read(p, "larder", 61)
+    undo.undo(p)
+    at(p, 20.5)
+    before = only(p, code)
+    at(p, 18.5)
+    only(p, code)
+    at(p, 20.5)
+    with open_pantry(p.path, TODAY) as again:
+        again.clock = p.clock
+        assert only(again, code) == before

@@ -62,7 +62,8 @@ def test_an_accepted_week_says_what_no_longer_keeps_until_its_day(p: Pantry) -> 
     weeks.accept(p)
     assert weeks.week(p).notes == ()
     act.open_(p, f"{code}/1")  # three days in the fridge: to the 28th
-    (note,) = weeks.week(p).notes
+    why, note = weeks.week(p).notes
+    assert why.startswith(f"{code}/1 tomatoes is left out of the week: its last safe day is Sat 28")
     assert note.startswith(f"{code}/1 tomatoes must be eaten by Sat 28 Nov 2026")
 
 
@@ -78,17 +79,17 @@ def test_what_nobody_eats_is_said_before_it_goes_off(p: Pantry) -> None:
 
 
 def test_a_thawed_roast_keeps_three_days_and_the_rest_is_shared(p: Pantry) -> None:
-    """Nine pounds are 36 servings. At 4 lb a day it thaws from Wednesday to Saturday; raw beef
-    keeps three days then, so four people eat on four days, 16 servings: 20 are left."""
+    """Nine pounds are 36 servings. At 5 lb a day it thaws from Wednesday to Friday; raw beef keeps
+    three days then, so four people eat on four days, 16 servings: 20 are left."""
     up(p, "1 9-lb bag beef roast, frozen, chest, 2025-11-30")
     (roast,) = weeks.week(p).take
     assert roast.thaw_by == TODAY
     assert roast.servings == 36
     assert [day.isoformat() for day in roast.days] == [
+        "2026-11-27",
         "2026-11-28",
         "2026-11-29",
         "2026-11-30",
-        "2026-12-01",
     ]
     assert any(why.startswith("About 20 servings are more than you can eat") for why in roast.why)
 

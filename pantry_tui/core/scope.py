@@ -1,0 +1,66 @@
+"""Which foods a row of the tables speaks of: the one reader of its keys.
+
+`*` is any food, `group:G` a food group, `acid:G` what of a group is acid or acidified, `class:C`
+a class (`bean`, `root`, `garlic` ...), anything else a food's own name.
+"""
+
+from __future__ import annotations
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import Acidity, Group
+
+#: How close a key is to a food: the food itself, its class, its group, any food, another food.
+ITSELF, CLASS, GROUP, ANY, OTHER = 3, 2, 1, 0, -1
+
+#: Which groups a class can belong to: a food that is not in the tables might be any class of its
+#: group, so it takes all their rules and the strictest wins.
+CLASS_GROUPS: dict[str, tuple[Group, ...]] = {
+    "tomato": (Group.VEGETABLE, Group.FRUIT), "citrus": (Group.FRUIT,), "berry": (Group.FRUIT,),
+    "stone-fruit": (Group.FRUIT,), "bean": (Group.VEGETABLE,), "root": (Group.VEGETABLE,),
+    "leafy": (Group.VEGETABLE,), "brassica": (Group.VEGETABLE,), "allium": (Group.VEGETABLE,),
+    "garlic": (Group.VEGETABLE, Group.RELISH), "fresh-herb": (Group.HERB, Group.RELISH),
+    "ground-meat": (Group.MEAT,), "whole-cut": (Group.MEAT,), "poultry": (Group.MEAT,),
+    "cured-meat": (Group.MEAT,), "sausage": (Group.MEAT,), "jerky": (Group.MEAT,),
+    "fatty-fish": (Group.FISH,), "lean-fish": (Group.FISH,), "shellfish": (Group.FISH,),
+    "soup": (Group.MEAL,), "stock": (Group.MEAL, Group.DRINK), "pie": (Group.MEAL, Group.GRAIN),
+    "bread": (Group.GRAIN,), "baked": (Group.GRAIN,), "nut": (Group.FRUIT, Group.FAT),
+    "leather": (Group.FRUIT,), "juice": (Group.DRINK, Group.FRUIT),
+}  # fmt: skip
+
+
+def split(key: str) -> tuple[str, str]:
+    """("class:bean") -> ("class", "bean"); a food's name has the kind "" and is itself."""
+    kind, colon, named = key.partition(":")
+    return (kind, named) if colon else ("", key)
+
+
+def class_of(key: str) -> str:
+    """The class that a key names, "" for another key."""
+    kind, named = split(key)
+    return named if kind == "class" else ""
+
+
+def near(key: str, food: FoodFacts, *, guess: bool = True) -> int:
+    """How close a key is to a food (`ITSELF` ... `OTHER`).
+
+    A food that is not in the tables might be any class of its group: with `guess` the rows of all
+    of them speak for it, as close as those of its group.
+    """
+    if key == "*":
+        return ANY
+    kind, named = split(key)
+    if kind == "acid":
+        sour = food.acidity is not Acidity.LOW_ACID
+        return GROUP if sour and named == food.group.value else OTHER
+    if kind == "group":
+        return GROUP if named == food.group.value else OTHER
+    if kind == "class":
+        if named in food.classes:
+            return CLASS
+        return GROUP if guess and might_be(named, food) else OTHER
+    return ITSELF if food.name == named else OTHER
+
+
+def might_be(class_: str, food: FoodFacts) -> bool:
+    """Whether a food that is not in the tables could be of this class."""
+    return not food.known and food.group in CLASS_GROUPS.get(class_, ())
