@@ -71,6 +71,15 @@ class Call:
             print("\n".join(lines(found)))
         return 0
 
+    def refused(self, reasons: Sequence[str]) -> int:
+        """What was answered is a refusal: its reason in a sentence where errors are read, too."""
+        import sys
+
+        from pantry_tui.core.text import clean
+
+        print(clean(reasons[0] if reasons else "No publication allows that."), file=sys.stderr)
+        return 1
+
     def say(self, sentence: str, **data: object) -> int:
         """One sentence; as JSON with what else a script wants to know."""
         return self.answer(sentence, lambda said: {**data, "message": said}, lambda said: [said])

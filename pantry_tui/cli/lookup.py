@@ -37,7 +37,7 @@ class ShelfLife(Verb):
             strictest=_strictest(call),
         )
         call.answer(found, jsonable.plain, show.shelf_life)
-        return 0 if found["allowed"] else 1
+        return 0 if found["allowed"] else call.refused(found["reasons"])
 
 
 def _strictest(call: Call) -> bool:
@@ -64,7 +64,7 @@ class Process(Verb):
         feet = self._feet(call)
         found = process(load_tables(), self.food, self.jar, self.canner, self.pack, feet)
         call.answer(found, jsonable.plain, lambda answer: show.process(answer, feet))
-        return 1 if found["answer"] == "refused" else 0
+        return call.refused(found["reasons"]) if found["answer"] == "refused" else 0
 
     def _feet(self, call: Call) -> int | None:
         from pantry_tui.core.amounts import read_altitude

@@ -22,6 +22,9 @@ class Climate(StrEnum):
 
 WARM_TO_COLD = (Climate.ROOM, Climate.PANTRY, Climate.CELLAR, Climate.FRIDGE, Climate.FREEZER)
 
+#: Chilled food above this, °F, is no longer held cold (USDA FSIS: 40 °F or below).
+COLD_F = 40.0
+
 #: The temperature (°F) a place is taken to hold when nobody gave a target: the middle of what
 #: storage tables call room, pantry (50-70), cool cellar (32-40), refrigerator (<=40), freezer (0).
 ASSUMED_F = {
@@ -174,3 +177,8 @@ class Trust(StrEnum):
     REPRINT = "reprint"
     MEMORY = "memory"
     HOUSEHOLD = "household"
+
+    @property
+    def shown(self) -> str:
+        """As it stands beside a source."""
+        return {Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}.get(self, self.value)

@@ -69,8 +69,7 @@ class Tables:
 
     def cite(self, rule: Rule | OutageRule) -> str:
         """The source with its trust, as a screen shows it."""
-        shown = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
-        return f"{self.sources[rule.source]} ({shown[rule.trust]})"
+        return f"{self.sources[rule.source]} ({rule.trust.shown})"
 
 
 def _cuts() -> Sequence[OutageRule]:

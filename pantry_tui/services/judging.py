@@ -94,7 +94,7 @@ class Judge:
 
     def __init__(self, judging: Judging, places: Mapping[str, Place] | None = None) -> None:
         self._judging, self._places = judging, places
-        self._known: dict[tuple[object, ...], Assessment] = {}
+        self._known: dict[tuple[object, ...], tuple[int, Assessment]] = {}
 
     @property
     def places(self) -> Mapping[str, Place]:
@@ -110,6 +110,8 @@ class Judge:
             batch.suspect,
             batch.made,
             batch.doubt,
+            batch.possible,
+            batch.printed,
             batch.process,
             batch.size,
             tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
@@ -119,10 +121,12 @@ class Judge:
             container.first,
             p.today,
         )
-        found = self._known.get(key)
-        if found is None:
-            found = self._judging.of(batch, container, p.clock.now, self._places)
-            self._known[key] = found
+        now = p.clock.now
+        since, found = self._known.get(key, (0, None))
+        over = found is not None and found.again_at is not None and found.again_at <= now.first
+        if found is None or over or now.first < since:
+            found = self._judging.of(batch, container, now, self._places)
+            self._known[key] = now.first, found
         return found
 
     def judge(self, container: Container) -> Judgement:

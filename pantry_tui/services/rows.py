@@ -222,6 +222,7 @@ class Take:
     amount: str = ""  # of a bulk container, for one meal
     dish: str = ""
     why: tuple[str, ...] = ()  # the first of `reasons`: why this week has it, and for how long
+    standing: tuple[str, ...] = ()  # the last of `reasons`: said beside any verdict
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,8 +17,8 @@ def test_a_near_date_has_its_day_and_a_far_one_its_year() -> None:
     assert near_day(DAY, 14) == "9 Dec"
     assert near_day(DAY, -99) == "9 Dec"
     assert near_day(DAY, -400) == near_day(DAY, 100) == "Dec 2026"
-    assert near_day(None, None) == "-"
-    assert (day(None), short_day(None), week_day(DAY)) == ("none", "-", "Wed 9 Dec")
+    assert near_day(None, None) == "none"
+    assert (day(None), short_day(None), week_day(DAY)) == ("none", "none", "Wed 9 Dec")
 
 
 @pytest.mark.parametrize("width", [40, 80, 120])

@@ -20,11 +20,13 @@ from pantry_tui.app.texts import months_text, sign_text
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import Rating
 from pantry_tui.errors import Refused
+from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.books import rating
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done, SignAnswer
 from pantry_tui.services.stock import act, reserve, view
+from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
@@ -254,6 +256,19 @@ class Acting:
             )
 
         self.screen.host.push_screen(Choose(f"How was {ref}?", list(Rating)), given(note))
+
+    def process(self, container: str) -> None:
+        """How a batch was canned, in one line: what is recorded stays, but for what is said."""
+        ref = container.partition("/")[0]
+        if not ref:
+            self.screen.host.tell(NO_STOCK, refused=True)
+            return
+        ask_line(
+            self.screen,
+            f"How was {ref} canned? What you know of it, the rest stays as it is.",
+            "minutes=20 psi=11 canner=dial jar=pint pack=hot",
+            lambda words: correct(self.pantry, ref, process=read_pairs(words)),
+        )
 
     def months(self) -> None:
         """How much passes a date in each of the months ahead."""

@@ -106,3 +106,6 @@ class Rates(Touches):
 
     def action_rate(self) -> None:
         self.acting.rate(self.rated_ref)
+
+    def action_process(self) -> None:
+        self.acting.process(self.rated_ref)

@@ -19,8 +19,8 @@ from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.core.safety.process import CANNED
 from pantry_tui.errors import PantryError
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
@@ -111,7 +111,7 @@ class PutUpScreen(Screen[None]):
         if self._asked_altitude or self.host.pantry.altitude_ft is not None:
             return False
         reading = putup.read(self.host.pantry, line)
-        canned = reading.method in CANNED and not (reading.problems or reading.unread)
+        canned = reading.method in LIDDED and not (reading.problems or reading.unread)
         return canned and bool(reading.process) and "altitude" not in dict(reading.process)
 
     def _high(self, typed: str) -> None:

@@ -18,9 +18,9 @@ from pantry_tui.core.keeping.rules import (
     held_at,
 )
 from pantry_tui.core.keeping.warmth import Case, Life, life
-from pantry_tui.core.keeping.weather import COLD_F, THAWS_F
+from pantry_tui.core.keeping.weather import THAWS_F
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Climate, Kind, Method, State
+from pantry_tui.core.words import COLD_F, Climate, Kind, Method, State
 
 #: Home advice of the United Kingdom and the European Union has refrigerators at 0 to 5 °C, and
 #: its day counts hold there; the United States say 40 °F. From 40 to 41 °F a refrigerator is no

@@ -6,19 +6,18 @@ from collections.abc import Mapping, Sequence
 from datetime import timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.record import DETAILS, known
 from pantry_tui.core.safety.record import not_checked as unchecked
-from pantry_tui.core.words import Acidity, Method
+from pantry_tui.core.words import Acidity
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
 RESCUE_DAYS = 1
 
-_LIDDED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
-_PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
 _OURS = frozenset({"", "me", "us", "ours", "own", "myself", "home", "household"})
 UNKNOWN_ORIGIN = (
     "Low-acid food that somebody else canned, and nobody knows how: it is not offered. Ask how it "
@@ -44,12 +43,12 @@ def not_checked(batch: Batch) -> tuple[str, ...]:
 def of_unknown_origin(batch: Batch) -> bool:
     """Whether it is a low-acid jar of somebody else with no process known."""
     low_acid = batch.food.acidity is Acidity.LOW_ACID
-    return batch.method in _PROCESSED and low_acid and by_others(batch) and not recorded(batch)
+    return batch.method in PROCESSED and low_acid and by_others(batch) and not recorded(batch)
 
 
 def unsealed(batch: Batch, container: Container) -> bool:
     """Whether its lid was found never to have sealed, within a day of making it."""
-    return batch.method in _LIDDED and any(
+    return batch.method in LIDDED and any(
         seen.sign.casefold().startswith("unsealed within") for seen in container.signs
     )
 

@@ -10,10 +10,10 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch
 from pantry_tui.core.words import Acidity, Group, Method
 
-_ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
 #: Dry, sugared or in spirit, whatever plant food it holds and however it is packed.
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION})
 #: In vinegar, or fat without water.
@@ -50,13 +50,13 @@ def kept_as(batch: Batch) -> Method:
         return Method.PRESSURE if low_acid else Method.BOILING_WATER
     if food.group is Group.MEAL:
         return Method.MEAL
-    return Method.FRESH if food.group in _ANIMAL else Method.BOUGHT
+    return Method.FRESH if food.group in ANIMAL else Method.BOUGHT
 
 
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     """Whether eating it on a guess could hurt; `in_progress` while it ferments or cures."""
     food, method = batch.food, batch.method
-    if food.group in _ANIMAL or "sprout" in food.classes or "stock" in food.classes:
+    if food.group in ANIMAL or "sprout" in food.classes or "stock" in food.classes:
         return True
     low_acid = food.acidity is Acidity.LOW_ACID
     if method in _DRY:

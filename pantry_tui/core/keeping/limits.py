@@ -22,6 +22,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
@@ -106,7 +107,7 @@ def _by_dates(
     now: When,
 ) -> Assessment:
     spans: Sequence[Span] = start.spans
-    if batch.method is Method.BOILING_WATER and batch.food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(batch.method, batch.food):
         why = "Low-acid food in boiling water: spores live through it, so it is suspect unseen."
         return _settled(start, Fixed(Verdict.DO_NOT_TASTE), (why,), wording.PROCESS)
     if batch.method is Method.LIME:

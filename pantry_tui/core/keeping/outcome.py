@@ -9,7 +9,7 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.power import Struck, struck
 from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, Warm, packed
-from pantry_tui.core.keeping.weather import COLD_F, around
+from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
     STRICTNESS,
@@ -20,7 +20,7 @@ from pantry_tui.core.safety.outage import (
     hold_hours,
     perishes,
 )
-from pantry_tui.core.words import State
+from pantry_tui.core.words import COLD_F, State
 
 
 @dataclass(frozen=True, slots=True)

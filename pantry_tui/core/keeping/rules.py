@@ -10,8 +10,18 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core import dates, scope
+from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.model import Crop, FoodFacts
-from pantry_tui.core.words import WARM_TO_COLD, Acidity, Climate, Group, Kind, Method, State, Trust
+from pantry_tui.core.words import (
+    COLD_F,
+    WARM_TO_COLD,
+    Climate,
+    Group,
+    Kind,
+    Method,
+    State,
+    Trust,
+)
 
 if TYPE_CHECKING:
     from pantry_tui.core.safety.outage import OutageRule
@@ -194,7 +204,7 @@ def speaking(
     A food that is not in the tables takes every class of its group, since nobody knows
     which it is: the strictest then wins. A guessed class never brings a date by itself.
     """
-    if method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(method, food):
         return []
     fits = [
         rule
@@ -274,7 +284,7 @@ def _of_thawed_food(
         most=use,
         use=use,
         unit="days",
-        temp_f_max=40.0 if Climate.FRIDGE in climates else None,
+        temp_f_max=COLD_F if Climate.FRIDGE in climates else None,
         status=Status.CURRENT,
         wording=wording,
         source=source,

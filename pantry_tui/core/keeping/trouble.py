@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.cases import Said
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.rules import Rule, Rulebook
@@ -12,7 +13,6 @@ from pantry_tui.core.words import Climate, Method, State
 
 #: Jars with a vacuum seal stand at 50 to 70 °F; above 95 °F they lose quality in weeks to months
 #: and may spoil, frozen they may lose the seal (USDA AIB 539, storing canned food). No number.
-CANNED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
 CANNED_MAX_F, CANNED_MIN_F = 95.0, 32.0
 
 
@@ -37,7 +37,7 @@ def trouble(batch: Batch, span: Span, said: Said, book: Rulebook) -> Trouble | N
         )
     if span.climate.is_cold:
         return None
-    if batch.method in CANNED:
+    if batch.method in LIDDED:
         return _canned(warm)
     crop = book.crops.get(batch.food.name) if batch.method is Method.CELLAR else None
     return _cold_crop(warm, crop) if crop is not None else None

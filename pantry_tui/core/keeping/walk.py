@@ -9,9 +9,9 @@ from typing import NamedTuple
 
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.thawing import thaw_days
-from pantry_tui.core.keeping.weather import COLD_F, FOREVER, THAWS_F, Weather, weather
+from pantry_tui.core.keeping.weather import FOREVER, THAWS_F, Weather, weather
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
-from pantry_tui.core.words import Climate, State
+from pantry_tui.core.words import COLD_F, Climate, State
 
 #: Ways to thaw that are no refrigerator: parts of the food may have been warm.
 FAST = frozenset({"cold water", "microwave"})

@@ -18,13 +18,11 @@ from datetime import date
 from typing import Generic, NamedTuple, TypeVar
 
 from pantry_tui.core.model import Cut, Held, Place, Read, When
-from pantry_tui.core.words import ASSUMED_F, Climate
+from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 
 #: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
 #: salted or sweet a little below (USDA Handbook 66, freezing points; the strict side of them).
 THAWS_F = 31.0
-#: Chilled food above this is no longer held cold (FSIS, 40 °F or below).
-COLD_F = 40.0
 #: The end of what has no end yet.
 FOREVER = 1 << 40
 

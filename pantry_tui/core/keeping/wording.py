@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.outcome import Outcome
 from pantry_tui.core.keeping.quality import Spent
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule
-from pantry_tui.core.keeping.trouble import CANNED, Trouble
+from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.model import When
 from pantry_tui.core.words import Kind, State, Verdict
 
@@ -116,7 +117,7 @@ def aged(reckoning: Reckoning, here: Sequence[Span]) -> tuple[tuple[date, str], 
     Idaho Extension would throw it out (lids are rated 18 months); others set no end."""
     batch = reckoning.batch
     sealed = any(state is State.SEALED for span in here for state in reckoning.states(span))
-    if batch.made is None or batch.method not in CANNED or not sealed:
+    if batch.made is None or batch.method not in LIDDED or not sealed:
         return ()
     words = "Over two years old: one publisher would throw it out; look at seal and lid closely."
     return ((dates.add(batch.made, 24, "months"), words),)

@@ -21,13 +21,13 @@ from pantry_tui.core.safety.outage_rows import Action as Action
 from pantry_tui.core.safety.outage_rows import Condition as Condition
 from pantry_tui.core.safety.outage_rows import OutageRule as OutageRule
 from pantry_tui.core.safety.outage_rows import answer
-from pantry_tui.core.words import Climate, Group, Method, State, Verdict
+from pantry_tui.core.words import COLD_F, Climate, Group, Method, State, Verdict
 
 #: Hours that a shut door holds the cold (foodsafety.gov; NC Cooperative Extension).
 FRIDGE_HOURS, FULL_HOURS, HALF_HOURS = 4.0, 48.0, 24.0
 #: Hours that perishable food may be above 40 °F, and where the air was above 90 °F (FSIS).
 WARM_HOURS, HOT_HOURS = 2.0, 1.0
-COLD_F, HOT_F, FROZEN_F = 40.0, 90.0, 0.0
+HOT_F, FROZEN_F = 90.0, 0.0
 #: Food thawed cold has a day at the least (University of Illinois Extension, ground meat).
 THAWED_HOURS = 24.0
 

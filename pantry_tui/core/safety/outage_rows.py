@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from pantry_tui.core import scope
+from pantry_tui.core.canned import PROCESSED, low_acid_in_water
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Acidity, Climate, Method, State, Trust
+from pantry_tui.core.words import Climate, Method, State, Trust
 
 
 class Action(StrEnum):
@@ -67,7 +68,6 @@ class OutageRule:
 
 
 #: A sealed jar of these stands at room temperature: rows for chilled food do not speak for it.
-_CANNED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
 #: What stands in a freezer for the sake of its cold: no row there, and it goes.
 _NEEDS_COLD = frozenset({Method.FROZEN, Method.FRESH, Method.BOUGHT, Method.MEAL, Method.CELLAR})
 #: The same as its value, only for a shorter time.
@@ -94,7 +94,7 @@ def _closeness(rule: OutageRule, key: str, food: FoodFacts, method: Method) -> i
 
 def _speaks(rule: OutageRule, method: Method, state: State) -> bool:
     if not rule.methods:
-        return not (method in _CANNED and state is State.SEALED)
+        return not (method in PROCESSED and state is State.SEALED)
     return method in rule.methods
 
 
@@ -117,7 +117,7 @@ def _row(
 ) -> OutageRule | None:
     """The row for an item in a condition. Rows that name its state are weighed beside those for
     any state, and the stricter of both stands."""
-    if method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(method, food):
         return None
     here = [rule for rule in rows if rule.condition is condition]
     # Under oil food is safe only while it is cold, whatever else a row allows.

@@ -13,6 +13,7 @@ from functools import lru_cache
 
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.measured import (
     BIGGER,
@@ -37,11 +38,8 @@ from pantry_tui.core.words import Acidity, Method, Trust
 from pantry_tui.errors import BadInput
 
 PACKS = ("hot", "raw")
-CANNED = frozenset({Method.BOILING_WATER, Method.PRESSURE, Method.JAM, Method.VINEGAR_PICKLE})
 #: The longest process an atmospheric steam canner can do, altitude included (NCHFP).
 STEAM_MAX_MINUTES = 45
-#: What is canned in a process of its own, with a time that no recipe stands for.
-PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
 #: The top of the lowest band of the tables: all that is checked where nobody said the altitude.
 LOWEST_BAND_FT = 1000
 #: Above it the spores of botulism can grow in a sealed jar.
@@ -156,7 +154,7 @@ def doubt(
     details = read_details(record.items())
     said = {key: "" if is_unknown(value) else value for key, value in details.pairs}
     vinegar = said.get("vinegar", "")
-    if method not in CANNED:
+    if method not in LIDDED:
         weak = weak_vinegar(vinegar) if method is Method.FRIDGE_PICKLE else []
         return Doubt(tuple(weak), _still(food, again=False)) if weak else None
     mine = [row for row in rows if name_key(food.name) in row.names]
@@ -213,7 +211,7 @@ def _never(
     method: Method, food: FoodFacts, in_water: bool, advice: Iterable[NotRecommended]
 ) -> list[str]:
     """What no record can put right: the food itself, or low-acid food in boiling water."""
-    plain = method in (Method.BOILING_WATER, Method.PRESSURE)
+    plain = method in PROCESSED
     found = [
         f"{row.food}: {row.reason[:1].lower()}{row.reason[1:]}."
         for row in advice

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from pantry_tui.core import scope
+from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Trust, Verdict
@@ -130,7 +131,7 @@ def worse(a: Verdict, b: Verdict) -> Verdict:
 
 def _low_acid_jar(method: Method, food: FoodFacts) -> bool:
     """Tomatoes count as low-acid where a suspect jar is handled (USDA AIB 539)."""
-    canned = method in (Method.BOILING_WATER, Method.PRESSURE)
+    canned = method in PROCESSED
     return canned and (food.acidity is Acidity.LOW_ACID or "tomato" in food.classes)
 
 

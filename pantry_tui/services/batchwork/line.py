@@ -115,6 +115,15 @@ def _take_note(line: str) -> tuple[str, str]:
     return line[: match.start()], match[1].strip().strip('"')
 
 
+def read_pairs(text: str) -> list[tuple[str, str]]:
+    """("minutes=20 psi=11") -> the pairs. Raises BadInput for a word that is no pair."""
+    rest, pairs = _take_flags(text)
+    left = " ".join(rest.replace(",", " ").split())
+    if left or not pairs:
+        raise BadInput(f"{left[:40]!r} is no detail: write minutes=20 psi=11 canner=dial.")
+    return list(pairs.items())
+
+
 def _take_flags(line: str) -> tuple[str, dict[str, str]]:
     """The `key=value` pairs, and the line without them."""
     flags: dict[str, str] = {}

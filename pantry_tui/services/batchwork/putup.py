@@ -8,12 +8,13 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import Amount, amount_of, read_amount
+from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
-from pantry_tui.core.safety.process import CANNED, doubt
+from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.safety.record import known, read_details
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
@@ -220,7 +221,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     assert reading.method is not None
     place = p.find_place(reading.place)
     food = _facts(p, reading)
-    if reading.method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(reading.method, food):
         raise Refused(f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM}")
     if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
         raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
@@ -272,7 +273,7 @@ def with_altitude(
 ) -> tuple[tuple[str, str], ...]:
     """The record of a canned batch, which says so where nobody knows the altitude."""
     said = known(record)
-    if method not in CANNED or p.altitude_ft is not None or "altitude" in said or not said:
+    if method not in LIDDED or p.altitude_ft is not None or "altitude" in said or not said:
         return record
     return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
 

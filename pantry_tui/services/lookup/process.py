@@ -22,8 +22,6 @@ from pantry_tui.errors import BadInput
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 
-_SHOWN = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
-
 
 @dataclass(frozen=True, slots=True)
 class _Asked:
@@ -89,7 +87,7 @@ def _answer(answer: str, **filled: Any) -> dict[str, Any]:
 
 
 def _cite(tables: Tables, row: ProcessRow | NotRecommended) -> str:
-    return f"{tables.sources[row.source]} ({_SHOWN[row.trust]})"
+    return f"{tables.sources[row.source]} ({row.trust.shown})"
 
 
 # -- what was asked ------------------------------------------------------------------------------

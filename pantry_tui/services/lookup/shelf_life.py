@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date
 from typing import Any
 
+from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.exposure import imagined
@@ -14,7 +15,7 @@ from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, spea
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.process import doubt
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Kind, Method, State, Verdict
+from pantry_tui.core.words import ASSUMED_F, Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.process import load_not_recommended, processes_named
@@ -142,7 +143,7 @@ def _best_climate(tables: Tables, how: Method, what: FoodFacts, standing: State)
 
 
 def _allowed(how: Method, what: FoodFacts, spoken: list[Rule]) -> bool:
-    if how is Method.BOILING_WATER and what.acidity is Acidity.LOW_ACID:
+    if low_acid_in_water(how, what):
         return False
     return not any(rule.kind is Kind.REFUSE for rule in spoken)
 

@@ -11,6 +11,7 @@ from datetime import date, timedelta
 from html import escape
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log.events import Did, Event
@@ -77,7 +78,8 @@ def _fetch(p: Pantry) -> Sheet:
         for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))
     )
     title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
-    notes = (*view_.notes, CAUTION)
+    standing = dict.fromkeys(f"{take.code}: {one}" for take in view_.take for one in take.standing)
+    notes = (*view_.notes, *standing, CAUTION)
     return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, notes)
 
 
@@ -194,7 +196,7 @@ def _label(batch: Batch, judged: Judgement) -> Label:
         batch.method.value,
         dates.say(batch.made) if batch.made else "unknown",
         dates.say(best) if best else "" if safe else "no published figure",
-        _caution(batch, judged.verdict),
+        " ".join((_caution(batch, judged.verdict), *judged.standing)),
         dates.say(safe) if safe else "",
     )
 
@@ -203,7 +205,7 @@ def _caution(batch: Batch, verdict: Verdict) -> str:
     """The one caution that must stand on the lid."""
     if verdict in UNFIT:
         return f"{verdict.value.upper()}."
-    if batch.method in (Method.PRESSURE, Method.BOILING_WATER):
+    if batch.method in PROCESSED:
         return "Bulging or leaking: do not open."
     if batch.method is Method.IN_OIL:
         return "Keep cold; days only."

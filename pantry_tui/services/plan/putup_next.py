@@ -17,7 +17,7 @@ from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
 from pantry_tui.core.text import clean, singular
-from pantry_tui.core.words import State, Trust
+from pantry_tui.core.words import State
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.losses import TOO_MUCH
 from pantry_tui.services.books.rows import FoodYear
@@ -33,8 +33,6 @@ _USUAL = timedelta(days=730)
 
 #: A year of a food that runs for less than this says little.
 _TELLING = timedelta(weeks=8)
-
-_TRUST = {Trust.READ: "read", Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -251,7 +249,7 @@ def fresh_pounds(p: Pantry, way: Usual, count: int) -> tuple[float | None, str, 
     a_pint = food.servings_per_pint if food and food.servings_per_pint else 4.0
     pounds = count * way.servings / a_pint * found.per_pint
     words = "; ".join(filter(None, (found.wording, "an estimate" if found.weak else "")))
-    source = f"{p.tables.sources[found.source]} ({_TRUST.get(found.trust, found.trust)})"
+    source = f"{p.tables.sources[found.source]} ({found.trust.shown})"
     return round(pounds, 1), found.crop, f"{words}; {source}" if words else source
 
 

@@ -95,9 +95,12 @@ def _amount(text: str) -> tuple[float, str]:
     return 0.0, ""
 
 
-def portion(p: Pantry, container: Container, wanted: float) -> str:
-    """How much of a bulk container makes so many servings, rounded to a quarter of its unit."""
+def portion(
+    p: Pantry, container: Container, wanted: float, taken: Fraction = Fraction(0)
+) -> tuple[Fraction, str]:
+    """How much of a bulk container makes so many servings, rounded to a quarter of its unit and
+    never more than is left once so much is `taken` for other meals: the number, and in words."""
     number, unit = read_amount(container.amount)
     share = Fraction(wanted / max(servings(p, container), 1e-9)).limit_denominator(1000)
-    part = Fraction(max(1, round(number * share * 4)), 4)
-    return say_amount(min(number, part), unit)
+    part = min(number - taken, Fraction(max(1, round(number * share * 4)), 4))
+    return part, say_amount(part, unit) if part > 0 else ""

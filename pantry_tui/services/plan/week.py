@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
+from fractions import Fraction
 from itertools import groupby
 
 from pantry_tui.core import dates
@@ -212,12 +213,19 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
         return pick.days, pick.dish, batch, p.where(container), pick.why, rest
 
     found = []
+    taken: dict[str, Fraction] = defaultdict(Fraction)
     for _, group in groupby(sorted(picks, key=lambda pick: str(same(pick))), key=same):
         several = list(group)
         first = several[0]
         container = p.stock.containers[first.candidate.container]
         bulk = first.candidate.bulk
         wanted = sum(pick.candidate.servings for pick in several)
+        amount = ""
+        if bulk:
+            part, amount = portion(p, container, wanted, taken[container.id])
+            taken[container.id] += max(part, Fraction(0))
+            if not amount:
+                continue  # the meals before it take all of it
         found.append(
             Entry(
                 days=first.days,
@@ -225,7 +233,7 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
                 why=first.why,
                 thaw_by=first.thaw_by,
                 dish=first.dish,
-                amount=portion(p, container, wanted) if bulk else "",
+                amount=amount,
                 servings=wanted,
                 spare=sum(pick.spare for pick in several),
                 later=sum(pick.later for pick in several),
@@ -317,7 +325,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     batch = p.stock.batches[first.batch]
     whole = sum(servings(p, container) for container in left)
     part = entry.servings if entry.amount else whole
-    why = tuple(_why(entry))
+    why, judged = tuple(_why(entry)), p.judge(first)
     return Take(
         code=batch.code,
         food=batch.food.name,
@@ -326,12 +334,13 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         servings=part,
         day=days_ahead(p, entry)[0],
         thaw_by=entry.thaw_by,
-        reasons=(*why, *p.judge(first).reasons[:1]),
+        reasons=(*why, *judged.reasons[:1], *judged.standing),
         containers=_names(p, left),
         days=tuple(day for day in entry.days if _fit_on(p, first, day)),
         amount=entry.amount,
         dish=entry.dish,
         why=why,
+        standing=judged.standing,
     )
 
 

@@ -124,6 +124,7 @@ def _say(then: datetime) -> str:
 
 def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
     """Every item that stood there then, what to use first on top, what must go last."""
+    place = p.places.get(place.id, place)
     facts = tuple(sorted((*place.facts, cut), key=_order))
     return _rows(p, place, cut, p.places, {**p.places, place.id: replace(place, facts=facts)})
 

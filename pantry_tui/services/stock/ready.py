@@ -16,8 +16,7 @@ def ready(p: Pantry) -> None:
     """Before anything is read off the tables: what is marked is judged, and what lies in them is
     as it was written. Cheap when nothing has changed."""
     p.settle()
-    key = (p.store.version(), p.today)
-    if p.ready_for == key:
+    if p.ready_for == _moment(p):
         return
     if not p.store.writing:
         p.catch_up()
@@ -27,4 +26,9 @@ def ready(p: Pantry) -> None:
             from pantry_tui.services.stock.tables import put_right
 
             put_right(p)
-    p.ready_for = (p.store.version(), p.today)
+    p.ready_for = _moment(p)
+
+
+def _moment(p: Pantry) -> tuple[object, ...]:
+    """What was written, and the minute: two hours in the warm run out while a list is open."""
+    return p.store.version(), p.today, p.clock.minute_now

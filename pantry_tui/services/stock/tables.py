@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Collection, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from time import process_time
 
@@ -44,8 +44,9 @@ class Ladder:
     harmless: bool
     again_at: int | None
     hurried: bool
-    facts_min: int
-    facts_to: date
+    # When its facts happened does not make it another line.
+    facts_min: int = field(compare=False)
+    facts_to: date = field(compare=False)
 
 
 def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
@@ -120,7 +121,17 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
     for container in containers:
         if container.here:
             keyed.setdefault(of(container), []).append(container)
-    return [_line(p, batch, group, climb(group[0])) for group in keyed.values()]
+    return [_line(p, batch, group, _latest(map(climb, group))) for group in keyed.values()]
+
+
+def _latest(ladders: Iterable[Ladder]) -> Ladder:
+    """Equal ladders as one, that of the last fact of any."""
+    mine = list(ladders)
+    return replace(
+        mine[0],
+        facts_min=max(one.facts_min for one in mine),
+        facts_to=max(one.facts_to for one in mine),
+    )
 
 
 def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) -> Line:
@@ -258,6 +269,7 @@ def _mark_run_out(p: Pantry) -> None:
     sql = "SELECT DISTINCT batch FROM main.lines WHERE again_at <= ?"
     over = [row[0] for row in p.store.db.execute(sql, (p.clock.now.first,))]
     if over and not p.store.writing:
+        p.refresh_events()  # what was reckoned from the rows as they were
         with p.writing():
             p.store.db.executemany(
                 "INSERT OR IGNORE INTO marked VALUES (?)", [(f"batch:{id_}",) for id_ in over]

@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -55,11 +56,8 @@ def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[
 def everything(p: Pantry) -> list[DueRow]:
     """All that stands, by date; reckoned once for each state of the log and each day."""
 
-    def find() -> list[DueRow]:
-        ready(p)
-        return rows(p)
-
-    return list(p.once("rows", find))
+    ready(p)
+    return list(p.once("rows", lambda: rows(p)))
 
 
 def rows_named(p: Pantry, names: Collection[str]) -> dict[str, DueRow]:
@@ -97,7 +95,7 @@ def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
     found = []
     if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
         found.append(CAUTION)
-    canned = batch.method in (Method.BOILING_WATER, Method.PRESSURE)
+    canned = batch.method in PROCESSED
     if canned:
         found.append(
             "Only for jars from a tested process with the seal still tight; a bulging, leaking "

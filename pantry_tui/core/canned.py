@@ -1,0 +1,18 @@
+"""What several rules ask of a method and a food: jars with a lid, jars with a process of their own,
+food of animals, and the one thing that no record can put right."""
+
+from __future__ import annotations
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import Acidity, Group, Method
+
+#: Canned by a process of its own, with a time (and a pressure) for each food.
+PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
+#: What stands under a lid with a vacuum seal.
+LIDDED = PROCESSED | {Method.JAM, Method.VINEGAR_PICKLE}
+ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
+
+
+def low_acid_in_water(method: Method, food: FoodFacts) -> bool:
+    """Low-acid food in boiling water: the spores of botulism live through it (USDA AIB 539)."""
+    return method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID
