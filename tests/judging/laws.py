@@ -111,6 +111,8 @@ def never_later(program: Program, history: History) -> str:
         after = History(tuple(facts[: n + 1]), max(fact.at, 0))
         for container in before.containers:
             a, b = program(before, container), program(after, container)
+            if b.word == "gone":
+                continue  # eaten or thrown away, it has no last day any more
             if _last(b) > _last(a):
                 return f"{container}: {fact.what} moved {a} to {b}, after\n{before}"
     return ""

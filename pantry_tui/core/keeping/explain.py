@@ -37,7 +37,7 @@ def chain(
         spans = rescued(batch, spans) or ()
     if not spans:
         return lines
-    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    reckoning = Reckoning(batch, spans, book, now, bool(batch.doubt) or unsealed(batch, container))
     lines += [f"{one.said}" for one in after_cuts(reckoning, places, now)]
     over = reckoning.over(now.last)
     limits = [*reckoning.limits, *([over] if over is not None else [])]

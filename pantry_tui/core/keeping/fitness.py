@@ -14,7 +14,8 @@ UNFIT = frozenset({Verdict.DO_NOT_TASTE, Verdict.DISCARD})
 def usable(verdict: Verdict, harmless: bool, in_progress: bool) -> bool:
     """Whether it is fit to be offered at table: what is known to be good, and what nobody knows
     where it cannot hurt; never what is still in progress."""
+    if in_progress:
+        return False
     if verdict in (Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST):
-        return not in_progress  # also where it is in a hurry
-    known = verdict is Verdict.UNKNOWN or (verdict is Verdict.NEEDS_CARE and not in_progress)
-    return known and harmless
+        return True
+    return verdict in (Verdict.UNKNOWN, Verdict.NEEDS_CARE) and harmless

@@ -24,6 +24,7 @@ from datetime import date, timedelta
 from pantry_tui.core import dates
 from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.keeping import wording
+from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
     UNKNOWN_ORIGIN,
@@ -45,7 +46,7 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
+from pantry_tui.core.words import ASSUMED_F, SEVERITY, Acidity, Climate, Method, State, Verdict
 
 
 def judge(
@@ -116,11 +117,20 @@ def _by_dates(
         said = tuple(rule.wording for rule in rules[:1])
         return replace(_settled(start, Fixed(Verdict.DISCARD), said, wording.PROCESS), rules=rules)
     if batch.doubt:
-        saved = rescued(batch, spans)
+        saved = rescued(batch, spans) if _may_be_saved(batch, book) else None
         if saved is None:
             return _doubtful(batch, start)
         spans = saved
-    return _weigh(Reckoning(batch, spans, book, now, unsealed(batch, container)), start, places)
+    loose = bool(batch.doubt) or unsealed(batch, container)
+    return _weigh(Reckoning(batch, spans, book, now, loose), start, places)
+
+
+def _may_be_saved(batch: Batch, book: Rulebook) -> bool:
+    """Food that can hurt is saved by the cold only where figures for its sealed jars are
+    published: what nobody cans has no process that could have gone wrong."""
+    said = sayings(batch.food, batch.method, book)
+    shelf = said.of(State.SEALED, Climate.PANTRY, ASSUMED_F[Climate.PANTRY])
+    return shelf.covered or not can_hurt(batch)
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:

@@ -8,7 +8,8 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.power import Struck, struck
-from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, Warm, packed
+from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, packed
+from pantry_tui.core.keeping.warm import Warm
 from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (

@@ -8,7 +8,7 @@ food of its kind is refused, and it is over at once; up to two hours only the cl
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
@@ -20,6 +20,7 @@ from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
+from pantry_tui.core.keeping.warm import Warm, passed
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
@@ -41,17 +42,6 @@ class Limit:
     start: date
     rule: Rule | OutageRule | None
     text: str = ""
-
-
-class Warm(NamedTuple):
-    """Minutes in which food that keeps in the cold was not in it."""
-
-    start: int
-    end: int
-    day: date
-    temperature_f: float
-    rule: Rule | OutageRule | None
-    where: str
 
 
 class _Told(NamedTuple):
@@ -76,6 +66,7 @@ class Reckoning:
     def __init__(
         self, batch: Batch, spans: Sequence[Span], book: Rulebook, now: When, unsealed: bool = False
     ) -> None:
+        """`unsealed`: its lid never sealed, or the cold saved it from a doubtful process."""
         self.batch, self.spans, self.book, self.now = batch, spans, book, now
         self._unsealed = unsealed
         self._hurts = can_hurt(batch)
@@ -150,6 +141,9 @@ class Reckoning:
                 self._refused_sealed(span)
             if said.refusal is not None:
                 self._refused(span, said.refusal)
+            elif span.climate is Climate.FREEZER and not span.frozen:
+                # What may not be frozen may not stand in a freezer that is too warm either.
+                self._refused_in_freezer(span, state)
             self._too_warm(span, state, said)
             if span.fast and span.thawed is not None and state is State.THAWED:
                 self.limits.append(Limit(span.thawed, span.thawed, COOK_AT_ONCE))
@@ -180,6 +174,14 @@ class Reckoning:
             self._refused_sealed(span)
         if state is State.THAWED:
             self._run_as_thawed(span)
+        elif self._unsealed and span.climate.is_cold:
+            self._run(state, self._told_as(State.IN_PROGRESS, span).said)
+
+    def _refused_in_freezer(self, span: Span, state: State) -> None:
+        by = self._open if span.opened else self._closed
+        said = by.of(state, Climate.FREEZER, ASSUMED_F[Climate.FREEZER])
+        if said.refusal is not None:
+            self._refused(span, said.refusal)
 
     def _refused_sealed(self, span: Span) -> None:
         said = self._told_as(State.SEALED, span).said
@@ -235,7 +237,7 @@ class Reckoning:
         """The limit that more than two hours of warmth set, up to a minute."""
         lived = [one._replace(end=min(one.end, now)) for one in self.warm if one.start < now]
         hot = [one for one in lived if one.temperature_f > HOT_F]
-        found = _passed(lived, WARM_MIN) or _passed(hot, HOT_MIN)
+        found = passed(lived, WARM_MIN) or passed(hot, HOT_MIN)
         if found is None:
             return None
         refused = isinstance(found[0].rule, Rule) and not found[0].where
@@ -310,10 +312,10 @@ class Reckoning:
     def _speaks(self, told: _Told) -> bool:
         """Whether a figure stands for it. For bought food those of its kind only ever shorten;
         what can hurt has the date on the pack, or nothing."""
+        if self.batch.method is Method.BOUGHT and self._hurts:
+            return self.printed(told.state)
         said = told.said
-        if said.refusal is not None or self.printed(told.state):
-            return True
-        return said.covered and not (self.batch.method is Method.BOUGHT and self._hurts)
+        return said.covered or said.refusal is not None or self.printed(told.state)
 
     def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
         """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours
@@ -327,15 +329,3 @@ class Reckoning:
             or passed > least
             or (self._hurts and span.climate.is_cold and span.end > span.start)
         ]
-
-
-def _passed(warm: Iterable[Warm], most: int) -> tuple[Warm, int] | None:
-    """The one in which the minutes, each counted once, come to more than `most`, and when."""
-    total, reach = 0, -1 << 40
-    for one in sorted(warm, key=lambda one: one[:4]):
-        if one.end > max(one.start, reach):
-            total += one.end - max(one.start, reach)
-            reach = one.end
-        if total > most:
-            return one, reach - (total - most)
-    return None
