@@ -17,11 +17,14 @@ from typing import Any
 
 from pantry_tui.cli.run import main
 from pantry_tui.core.keeping.limits import assess
-from pantry_tui.core.log.events import standing
+from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch, fold_place
 from pantry_tui.core.log.payloads import place_of, touches
 from pantry_tui.core.model import When
 from pantry_tui.reference.tables import load_tables
+from pantry_tui.services.clock import Clock
+from pantry_tui.services.pantry import open_pantry
+from pantry_tui.services.stock import places
 from pantry_tui.store import log
 from pantry_tui.store.store import Store
 from tests.judging.bound import Answer
@@ -109,16 +112,11 @@ class Stored:
         self._ids[fact.id] = self._newest()
         if isinstance(fact.what, PutUp):
             self._codes[fact.what.batch] = self._newest_code()
-            fact = fact if fact.minute is None else replace(fact, minute=self._kept(fact))
+            fact = replace(fact, minute=None)  # a put-up is told the day alone
         self.told.append(fact)
-        after = self._place(container) if container else ""
-        if isinstance(fact.what, Opened | Thawed) and before and after != before:
+        if isinstance(fact.what, Opened | Thawed) and self._place(container) != before != "":
             self._line("move", self._named(container), before, *self._at(fact))
         return True
-
-    def _kept(self, fact: Fact) -> int | None:
-        """A put-up is told the day alone."""
-        return fact.minute if fact.day == fact.booked // DAY else None
 
     def _at(self, fact: Fact) -> list[str]:
         """`--at`, unless it is the booking itself."""
@@ -224,6 +222,15 @@ class Stored:
         name = self._named(container)
         return next((row for row in self._json("due") if name in row["container_ids"]), None)
 
+    def rename(self, place: str, name: str) -> None:
+        """Call a place otherwise; the command line has no words for it."""
+        with open_pantry(self.path, Clock()) as p:
+            places.change(p, place, name=name)
+
+    def undo_and_redo(self) -> bool:
+        """Take the newest act back and bring it again; False where it cannot be taken back."""
+        return self._line("undo") and self._line("redo")
+
     def answer(self, container: str, now: int) -> Answer:
         """What its due list says."""
         self._now = now
@@ -238,25 +245,34 @@ class Stored:
 
     def judged_anew(self, container: str, now: int) -> Answer:
         """What the judge says of its log, without its stock tables."""
-        code, number = self._codes[container.partition("/")[0]], container.partition("/")[2]
+        if container.partition("/")[0] not in self._codes:
+            return NOWHERE
+        code, _, number = self._named(container).partition("/")
         with contextlib.closing(Store(self.path)) as store:
             events = standing(log.select(store.db))
-        batches = {b for e in events for b in touches(e.payload)}
-        held = [fold_batch(b, [e for e in events if b in touches(e.payload)]) for b in batches]
-        batch, boxes = next(one for one in held if one is not None and one[0].code == code)
-        box = next(one for one in boxes if one.number == int(number))
-        if not box.here:
-            return NOWHERE
-        names = {place_of(e.payload) for e in events} - {""}
-        places = {
-            n: place
-            for n in names
-            if (place := fold_place([e for e in events if place_of(e.payload) == n])) is not None
-        }
-        day = date.fromordinal(now // DAY)
-        found = assess(batch, box, places, load_tables().book, When(now, now, day)).on(day)
-        last = found.discard_after
-        return Answer(found.verdict, None if last is None else last.toordinal(), found.usable)
+        return answer_of_log(events, code, int(number), now)
+
+
+def answer_of_log(events: Sequence[Event], code: str, number: int, now: int) -> Answer:
+    """A container's verdict, from the standing events of a whole log."""
+    batches = {b for e in events for b in touches(e.payload)}
+    held = [fold_batch(b, [e for e in events if b in touches(e.payload)]) for b in batches]
+    found = next((one for one in held if one is not None and one[0].code == code), None)
+    if found is None:
+        return NOWHERE
+    batch, boxes = found
+    box = next(one for one in boxes if one.number == number)
+    if not box.here:
+        return NOWHERE
+    folded = {
+        name: fold_place([e for e in events if place_of(e.payload) == name])
+        for name in {place_of(e.payload) for e in events} - {""}
+    }
+    known = {name: place for name, place in folded.items() if place is not None}
+    day = date.fromordinal(now // DAY)
+    judged = assess(batch, box, known, load_tables().book, When(now, now, day)).on(day)
+    last = judged.discard_after
+    return Answer(judged.verdict, None if last is None else last.toordinal(), judged.usable)
 
 
 def _vessel(w: PutUp) -> str:
