@@ -1,16 +1,25 @@
 """python -m tests.judging [N] [FIRST]: N random histories against the program, faults shrunk.
 
+--store N [FIRST]   the same through the store and the command line
+--laws N [FIRST]    the laws of order, splitting and adding
+--table [METHOD]    the whole table of method, state, climate, warmth and class of food
 Without a connected program the judge is run against itself, which shows the cost of a run.
 """
 
 from __future__ import annotations
 
 import sys
+import tempfile
 from collections import Counter
+from collections.abc import Sequence
+from pathlib import Path
 
 from tests.judging.adapter import Mirror, play, program
 from tests.judging.bound import Fault, faults, shrunk
 from tests.judging.histories import random_history
+from tests.judging.laws import never_later, never_longer, order_law, splitting
+from tests.judging.stores import store_faults
+from tests.judging.table import METHODS, size, unanswered
 
 #: Shown in full: the first of each reason, so that one fault does not hide the others.
 MOST_SHOWN = 25
@@ -18,8 +27,15 @@ MOST_SHOWN = 25
 
 def main(argv: list[str]) -> int:
     """0 where the program was never more lenient, else 1."""
-    n = int(argv[0]) if argv else 20_000
-    first = int(argv[1]) if len(argv) > 1 else 0
+    how = argv[0] if argv and argv[0].startswith("--") else ""
+    if how == "--table":
+        return _table(argv[1:])
+    numbers = [int(one) for one in (argv[1:] if how else argv)]
+    n, first = ([*numbers, 0] if len(numbers) == 1 else numbers) or (20_000, 0)
+    if how == "--store":
+        return _stores(range(first, first + n))
+    if how == "--laws":
+        return _laws(range(first, first + n))
     judged = program()
     if judged is None:
         print("no program is connected in tests/judging/adapter.py: judging the judge itself")
@@ -38,6 +54,47 @@ def main(argv: list[str]) -> int:
         print(f"{times:6}  {why}")
     if seeds:
         print("seeds:", ", ".join(s.split()[1] for s in seeds[:200]))
+    return 1 if found else 0
+
+
+def _stores(seeds: range) -> int:
+    found = 0
+    with tempfile.TemporaryDirectory(prefix="pantry-judged-") as folder:
+        for seed in seeds:
+            path = Path(folder) / f"{seed}.db"
+            for fault in store_faults(seed, path):
+                found += 1
+                print(fault, end="\n\n", flush=True)
+            path.unlink()
+    print(f"{len(seeds)} stores, {found} faults")
+    return 1 if found else 0
+
+
+def _laws(seeds: range) -> int:
+    judged, found = program() or play(Mirror), Counter[str]()
+    for seed in seeds:
+        history = random_history(seed)
+        broken = {
+            "order": order_law(judged, history, seed),
+            "never later": never_later(judged, history),
+            "splitting": splitting(judged, history, seed),
+            "never longer": never_longer(judged, history, seed),
+        }
+        for law, said in broken.items():
+            if said:
+                found[law] += 1
+                print(f"{law}, seed {seed}, {said}", end="\n\n", flush=True)
+    print(f"{len(seeds)} histories, 4 laws, broken {sum(found.values())} times {dict(found) or ''}")
+    return 1 if found else 0
+
+
+def _table(methods: Sequence[str]) -> int:
+    judged, found = program() or play(Mirror), 0
+    for method in methods or METHODS:
+        wrong = list(unanswered(judged, method))
+        found += len(wrong)
+        print(f"{method}: {size() // len(METHODS):,} cells, {len(wrong)} wrong", flush=True)
+        print("".join(f"  {one}\n" for one in wrong[:10]), end="")
     return 1 if found else 0
 
 

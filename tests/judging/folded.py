@@ -43,7 +43,7 @@ from tests.judging.world import (
     Thawed,
 )
 
-JAR, CROCK = "pint jar", "crock"
+JAR, PACK, CROCK = "pint jar", "pack", "crock"
 _FULL = {"full": True, "half": False, None: None}
 
 
@@ -141,7 +141,8 @@ class Folded:
                 return self._of_container(w)
 
     def _put_up(self, w: PutUp) -> said.PutUp:
-        size = JAR if w.closed_vessel else CROCK
+        # Bought food in a jar would be a tin, which stands on a shelf.
+        size = CROCK if not w.closed_vessel else PACK if w.method == "bought in" else JAR
         process = {"vacuum": "yes"} if w.vacuum else {}
         process |= {"minutes": "1"} if w.doubt else {}
         return said.PutUp(
@@ -227,13 +228,15 @@ class Folded:
         if held is None:
             return Answer("never put up", None, False)
         batch, box = held
-        if not box.here:
-            return Answer("gone", None, False)
         day = date.fromordinal(now // DAY)
         then = When(now, now, day)
         judged = assess(batch, box, self._places(box), load_tables().book, then).on(day)
         last = judged.discard_after
-        return Answer(judged.verdict, None if last is None else last.toordinal(), judged.usable)
+        return Answer(
+            judged.verdict if box.here else "gone",
+            None if last is None else last.toordinal(),
+            judged.usable and box.here,
+        )
 
 
 def _touched(event: Event) -> tuple[str, ...]:

@@ -48,7 +48,8 @@ def untested(method: str, food: Food) -> str:
     if food.name == "pesto" or "bread" in food.classes:
         return "HR06, HR17: pesto and bread are not canned"
     closed = [papers.said(method, food, False, "sealed", c) for c in papers.SHELVES]
-    if food.acidity == "low-acid" and not any(x.covered for x in closed):
+    animal = food.group in papers.ANIMAL
+    if (animal or food.acidity == "low-acid") and not any(x.covered for x in closed):
         return "no tested process, and no keeping figure either"
     return ""
 

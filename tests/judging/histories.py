@@ -276,13 +276,12 @@ class _Teller:
                 self.facts.append((when + 1, Fact("", when // DAY, None, when + 1, Redo(f"@{i}"))))
 
     def _done(self, i: int) -> int:
-        """When it is booked: nothing is of a container that is in no record yet."""
+        """When it is booked: nothing is of a place or container that is in no record yet."""
         done, fact = self.facts[i]
         about = getattr(fact.what, "container", getattr(fact.what, "batch", " "))
-        filled = (
-            t for t, f in self.facts if isinstance(f.what, PutUp) and f.what.batch == about[0]
-        )
-        return max(done, *filled, done)
+        ups = [(t, f.what) for t, f in self.facts if isinstance(f.what, PutUp)]
+        filled = [t for t, w in ups if w.batch == about[0]]
+        return max([done, (START - 30) * DAY, *filled])
 
     def tell(self, seed: int) -> History:
         self.open_house()

@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 from math import inf
 
-from tests.judging.bound import Answer, Program
+from tests.judging.bound import Answer, Program, too_lenient
+from tests.judging.evaluator import judge
 from tests.judging.world import (
     DAY,
     CorrectedMade,
@@ -59,10 +60,16 @@ def _tied(history: History) -> bool:
 
 def as_told(history: History) -> History:
     """The same facts, each that has a moment with the hour of it, so that it can be rebooked."""
-    facts = tuple(
-        f if f.late else replace(f, day=f.at // DAY, minute=f.at % DAY) for f in history.facts
-    )
-    return replace(history, facts=facts)
+    return replace(history, facts=tuple(_told(f, history.now) for f in history.facts))
+
+
+def _told(f: Fact, now: int) -> Fact:
+    """A moment after now counts as now (house law 7.1), also where the clock of the booking was
+    ahead: another booking of the same fact cannot bring the wrong clock with it."""
+    if f.late:
+        return f
+    at = min(f.at, now)
+    return replace(f, day=at // DAY, minute=at % DAY)
 
 
 def rebooked(history: History, seed: int) -> History | None:
@@ -182,7 +189,13 @@ def never_longer(program: Program, history: History, seed: int) -> str:
         acts: list[Happening] = [Thawed(container, how) for how in ("fridge", "cold water", "done")]
         # a vacuum pack of fish is opened before it thaws: there, opening it is the safe thing
         for act in acts if batch.what.vacuum else [*acts, Opened(container)]:
-            got = program(_with(told, at, act), container)
-            if _last(got) > _last(asked):
-                return f"{container}: {act} moved {asked} to {got}\n{_with(told, at, act)}"
+            told_so = _with(told, at, act)
+            got = program(told_so, container)
+            if _last(got) <= _last(asked):
+                continue
+            # The word that a thaw began gives the published days (7.5), also to a program that
+            # counts what it was not told of as thawed on the day: stricter than any paper asks.
+            if act == acts[0] and not too_lenient(got, judge(told_so, container)):
+                continue
+            return f"{container}: {act} moved {asked} to {got}\n{told_so}"
     return ""

@@ -24,6 +24,7 @@ HOLD = {"fridge": 4 * 60, "full": 48 * 60, "half": 24 * 60}
 ADJOIN = 30
 #: The 41 F question: a fridge is not at its end by itself at 40.1 to 41 F.
 COLD_F = 41.0
+#: Water freezes at 32 F and food a little below (USDA Handbook 66): at 32 F nothing is frozen.
 FREEZES_F = 32.0
 
 Moments = Mapping[str, int]
@@ -126,7 +127,7 @@ class Place:
             if w.start <= a and b <= w.end and a < b:
                 temp = max(temp, w.temp_f)
                 cut = w.cut if cut is None else cut
-        if climate == "freezer" and self.climate_at(a)[1] > FREEZES_F:
+        if climate == "freezer" and self.climate_at(a)[1] >= FREEZES_F:
             climate = "fridge"
         return climate, temp, cut
 

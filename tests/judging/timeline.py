@@ -136,7 +136,7 @@ class Life:
     def _piece(self, place: Place, x: int, y: int) -> None:
         """One stretch under one warmth; a thaw that ends inside it divides it."""
         climate, temp, cut = place.warmth(x, y)
-        self._freeze_or_thaw(x, climate)
+        self._freeze_or_thaw(x, climate, lasts=x < y)
         done = self._thawed_at()
         if done is not None and x < done < y:
             self._piece(place, x, done)
@@ -150,11 +150,12 @@ class Life:
                  n.frozen, n.day0, n.made, n.arrived, cut)
         )  # fmt: skip
 
-    def _freeze_or_thaw(self, t: int, climate: str) -> None:
+    def _freeze_or_thaw(self, t: int, climate: str, lasts: bool) -> None:
         n = self.is_
         if climate == "freezer":
             n.frozen, n.thawing = self._freezes(), None
-        elif climate == "fridge" and n.frozen and n.thawing is None:
+        elif climate == "fridge" and n.frozen and n.thawing is None and lasts:
+            # in no time at all nothing thaws;
             # on a shelf it has two hours, and only its clock is charged
             self._begin_thaw(t)
 

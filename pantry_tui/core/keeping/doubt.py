@@ -63,16 +63,21 @@ def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:
     if not cold:
         return None
     first = min(cold, key=lambda span: span.start)
-    out_again = any(span.end >= FOREVER or span.start > first.start for span in warm)
+    out_again = any(
+        span.end >= FOREVER
+        or span.start > first.start
+        or (span.start == first.start and span.end > span.start)
+        for span in warm
+    )
     stood = max((span.end for span in warm), default=first.start) - spans[0].start
     if out_again or first.day > batch.made + timedelta(days=RESCUE_DAYS):
         return None
     if stood > RESCUE_DAYS * DAY_MIN:
         return None
     return tuple(
-        span._replace(opened=True, in_progress=False, day=batch.made)
+        span._replace(opened=True, day=batch.made)
         if span.climate.is_cold and span.start == first.start
-        else span._replace(opened=True, in_progress=False)
+        else span._replace(opened=True)
         if span.climate.is_cold or span.opened
         else span
         for span in spans

@@ -82,7 +82,7 @@ def exposures(
 
 def _came_frozen(batch: Batch, first: Turn, places: Mapping[str, Place], now: When) -> bool:
     """What is kept frozen was put into a freezer frozen, also into one that is too warm."""
-    if batch.method is not Method.FROZEN or first.state is not State.SEALED:
+    if batch.method is not Method.FROZEN or first.state is State.THAWED:
         return False
     return any(
         one.climate is Climate.FREEZER

@@ -144,11 +144,12 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     then = Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD
     if batch.made is None:
         return _settled(start, Fixed(then), why, wording.PROCESS)
+    if any(span.climate.is_cold for span in start.spans):
+        # It came too late, or left the cold that had saved it: that is over at once.
+        lost = _settled(start, Fixed(then), why, wording.PROCESS)
+        return replace(lost, discard_after=batch.made - timedelta(days=1))
     by = batch.made + timedelta(days=RESCUE_DAYS)
-    doubtful = _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, wording.PROCESS)
-    # What the cold had saved and what left it again has no later day for it.
-    saved = any(span.climate.is_cold for span in start.spans)
-    return replace(doubtful, discard_after=by) if saved else doubtful
+    return _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, wording.PROCESS)
 
 
 def _weigh(reckoning: Reckoning, start: Assessment, places: Mapping[str, Place]) -> Assessment:

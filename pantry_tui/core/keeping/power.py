@@ -133,7 +133,7 @@ def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ..
     if not cuts:
         return ()
     cold = [fact for fact in facts[0] if _cold(fact, facts[0])]
-    known = [_since_cold(cut, facts[0], cold) for cut in cuts]
+    known = [_since_cold(cut, cold) for cut in cuts]
     groups: list[list[Off]] = []
     for piece in sorted((_off(cut, now) for cut in known), key=lambda one: one[:3]):
         end = max((one.end for one in groups[-1]), default=0) if groups else 0
@@ -155,17 +155,13 @@ def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ..
 _OF_PLACE = OfFacts(_blackouts)
 
 
-def _since_cold(cut: Cut, facts: Sequence[Fact], cold: Sequence[Fact]) -> Cut:
-    """A cut since nobody knows when began after the place was last read cold, or was set to be
-    so."""
+def _since_cold(cut: Cut, cold: Sequence[Fact]) -> Cut:
+    """A cut since nobody knows when began after the place was last read cold; that it was set to
+    be cold shows nothing."""
     if cut.start != EVER:
         return cut
     before = [
-        fact.when
-        for fact in facts
-        if not isinstance(fact, Cut)
-        and (fact in cold or (isinstance(fact, Held) and not too_warm(fact[1], fact[2])))
-        and fact.when.last <= cut.end.first
+        fact.when for fact in cold if isinstance(fact, Read) and fact.when.last <= cut.end.first
     ]
     return cut._replace(start=max(before, default=EVER))
 

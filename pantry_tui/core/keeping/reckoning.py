@@ -123,7 +123,7 @@ class Reckoning:
                 assert span.thawed is not None
                 day = span.thawed
             elif self._unsealed and state is not State.SEALED:
-                day = self.spans[0].day
+                day = min(day, self.spans[0].day)
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
         return frozen | found

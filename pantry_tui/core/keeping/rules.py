@@ -176,6 +176,12 @@ def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[R
     return here
 
 
+def guessed(rule: Rule, food: FoodFacts) -> bool:
+    """Whether it speaks of a class that the food is not known to be of: it may set a limit, and
+    it covers nothing."""
+    return scope.class_of(rule.food) not in {"", *food.classes}
+
+
 def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:
     """Quality figures of a class that a food might be only shorten a figure that surely is its:
     three months for root crops say nothing of a vegetable that nobody knows."""
@@ -183,11 +189,6 @@ def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:
     if food.known or any(rule.use is not None and not guessed(rule, food) for rule in found):
         return found
     return [rule for rule in found if rule.kind is not Kind.QUALITY or not guessed(rule, food)]
-
-
-def guessed(rule: Rule, food: FoodFacts) -> bool:
-    """Whether it speaks of a class that the food only might be."""
-    return scope.class_of(rule.food) not in {"", *food.classes}
 
 
 def speaking(

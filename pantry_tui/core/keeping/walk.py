@@ -200,7 +200,10 @@ def _unfrozen(shape: Shape) -> bool:
 
 
 def _chilled(one: Weather) -> bool:
-    return one.climate.is_cold and one.temperature_f <= COLD_F
+    """Whether food thaws there as it is published: a freezer that fails is no refrigerator."""
+    if one.climate is Climate.FREEZER:
+        return one.temperature_f <= THAWS_F
+    return one.climate is Climate.FRIDGE and one.temperature_f <= COLD_F
 
 
 def _earlier(one: Since | None, other: Since) -> Since:

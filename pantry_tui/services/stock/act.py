@@ -10,6 +10,7 @@ from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, State, Verdict
@@ -135,16 +136,28 @@ def _changed(
     container = taken[0]
     refuse_unfit(p, container, also="; do not open it")
     place = cold_place(p, container, state)
+    if state is State.OPEN and _went_on(p, container, at):
+        place = ""  # its later places are told already, and say where it stood until then
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
     warnings = was_kept(p, taken) + _doubts(p.judge(container))
     warnings += _left_behind(p, container) if state is State.OPEN else ()
     p.book(payload(container, place), **when(at))
     after = p.stock.containers[container.id]
-    where = f"; it now stands in {p.where(after)}" if place != container.place else ""
+    moved = place not in ("", container.place)
+    where = f"; it now stands in {p.where(after)}" if moved else ""
     done = {State.OPEN: "Opened", State.THAWED: "Thawed"}[state]
     told = f"{done} {say_of(p, [after])}{where}. {until(p.judge(after))}"
     return Done(told, warnings, names(p, [after]))
+
+
+def _went_on(p: Pantry, container: Container, at: At | None) -> bool:
+    """Whether it is known to have been moved after that moment."""
+    if at is None:
+        return False
+    then = some_time(at.day, p.clock.recorded)
+    last = then.last if at.minute is None else then.first + at.minute
+    return any(turn.place is not None and turn.when.first > last for turn in container.turns[1:])
 
 
 def _sealed(container: Container) -> bool:

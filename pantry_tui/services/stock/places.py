@@ -66,7 +66,8 @@ def change(
         said.PlaceChanged(
             old.id,
             name=shown if shown != old.name else None,
-            climate=None if same else kind,
+            # What was said is kept, also where it is so already: what came before may be undone.
+            climate=kind if climate else None,
             target_f=None if temp_f is None else float(temp_f),
             forget_target=temp_f is None and not same,
             capacity=capacity,

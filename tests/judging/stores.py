@@ -1,0 +1,78 @@
+"""The program with its store, held against its own judge and against ours.
+
+Facts are booked in a random order. What the stock tables say has to be what the judge says of the
+log, now and on later days, after an undo and a redo, and after a place was renamed; and none of it
+is more lenient than the papers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from tests.judging.bound import too_lenient
+from tests.judging.evaluator import judge
+from tests.judging.histories import random_history
+from tests.judging.laws import rebooked
+from tests.judging.stored import Stored
+from tests.judging.world import DAY, History, Moved, PutUp, Redo, Undo
+
+#: Asked when two hours have run out, on the next day, and when much is over.
+LATER = (180, DAY, 9 * DAY, 400 * DAY)
+
+
+def store_faults(seed: int, path: Path) -> Iterator[str]:
+    """What the store that stands at `path` afterwards says otherwise than it should."""
+    history = random_history(seed)
+    # Every other one as it was booked: wrong clocks, places changed, undo and redo among them.
+    history = (seed % 2 and rebooked(history, seed)) or history
+    stored = Stored(path)
+    tell(stored, history)
+    yield from _otherwise(stored, history, "at first")
+    told = History(tuple(stored.told), history.now, history.note)
+    for container in told.containers:
+        said = stored.answer(container, told.now)
+        why = too_lenient(said, judge(told, container))
+        if why:
+            yield f"{told.note}, {container}: {said}, {why}\n{told}"
+    before = [stored.answer(c, history.now) for c in history.containers]
+    if stored.undo_and_redo():
+        yield from _otherwise(stored, history, "after undo and redo")
+    stored.rename(_struck(history), "another name")
+    yield from _otherwise(stored, history, "after a place was renamed")
+    after = [stored.answer(c, history.now) for c in history.containers]
+    if before != after:
+        yield f"{history.note}: {before} became {after} by undo, redo and another name"
+    # Last, since a store that was looked at on a later day has lived until then.
+    for minutes in LATER:
+        yield from _otherwise(stored, history, f"{minutes} minutes later", minutes)
+
+
+def tell(stored: Stored, history: History) -> None:
+    """Book all that it takes."""
+    booked: set[str] = set()
+    for fact in history.facts:
+        w = fact.what
+        if isinstance(w, Undo | Redo):
+            act = stored.undo if isinstance(w, Undo) else stored.redo
+            if w.fact in booked:
+                act(w.fact, fact.booked)
+        elif stored.book(fact):
+            booked.add(fact.id)
+
+
+def _otherwise(stored: Stored, history: History, when: str, later: int = 0) -> Iterator[str]:
+    now = history.now + later
+    for container in history.containers:
+        tables, anew = stored.answer(container, now), stored.judged_anew(container, now)
+        if tables != anew:
+            yield (
+                f"{history.note}, {container}, {when}: {tables} in the tables, {anew} anew\n"
+                f"{history}"
+            )
+
+
+def _struck(history: History) -> str:
+    """A place in which something stood."""
+    stood = [f.what.place for f in history.facts if isinstance(f.what, Moved | PutUp)]
+    return stood[-1]
