@@ -221,6 +221,7 @@ def test_what_was_drawn_in_its_own_unit_stays_as_it_was_said_also_together() -> 
 
 
 def test_a_use_without_an_amount_and_every_other_act_stay_as_they_are() -> None:
+    lines: tuple[tuple[str, dict[str, Any]], ...]
     lines = (CRATE, ("use", {}), ("move", {"place": "fridge"}), ("open", {}))
     assert drawn(*lines) == [event(did, data).payload for did, data in lines]
 
