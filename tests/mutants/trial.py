@@ -122,7 +122,9 @@ class _Session:
         tried = Tried(reach=self._watched(session))
         if not tried.reach.failed:
             for target in self.targets:
-                tried.ends[target.file] = self._try(target, tried.reach, items)
+                ends = tried.ends[target.file] = self._try(target, tried.reach, items)
+                left = sum(end in (End.UNNOTICED, End.NOT_REACHED) for end in ends)
+                print(f"{target.file}: {left} of {len(ends)} left ...", file=sys.stderr, flush=True)
         self.kept.write_bytes(pickle.dumps(tried))
         return True
 
