@@ -49,9 +49,9 @@ class Walk:
     ) -> None:
         self.batch, self.container, self.places, self.now = batch, container, places, now
 
-    def all(self, first: Since, later: Sequence[Turn]) -> tuple[Span, ...]:
+    def all(self, ways: Sequence[Since], later: Sequence[Turn]) -> tuple[Span, ...]:
+        """The spans of a container that may have begun in any of these ways."""
         found: dict[Span, None] = {}
-        ways = [first]
         for group in _together(later):
             ways = self._group(ways, group, found)
         for way in ways:
@@ -218,6 +218,8 @@ def _order(span: Span) -> tuple[object, ...]:
 
 def _together(later: Sequence[Turn]) -> Iterator[list[Turn]]:
     """Turns that may have come in several orders, group by group; most groups are of one."""
+    if not later:
+        return
     group: list[Turn] = [later[0]]
     reach = later[0].when.last
     for _, turn in pairwise(later):

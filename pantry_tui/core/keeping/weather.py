@@ -165,7 +165,15 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                     since, day = _warm_since(change, fact, changes, climates)
                 steady = holding.fact.target_f < ASSUMED_F[Climate.FRIDGE]
                 found.append(Weather(since, end, day, climate, fact.temp_f, True, steady))
+                if climate is Climate.FREEZER and _freezes_again(fact, holding.fact):
+                    target = holding.fact.target_f
+                    found.append(Weather(change.first, end, change.day, climate, target))
     return sorted(found)
+
+
+def _freezes_again(fact: Read, held: Held) -> bool:
+    """Whether a freezer that was read too warm may have frozen again after it, as it was set."""
+    return too_warm(held.climate, fact.temp_f) and not too_warm(held.climate, held.target_f)
 
 
 def _ends(changes: Sequence[_Change]) -> list[int]:

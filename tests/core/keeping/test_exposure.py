@@ -61,6 +61,14 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         .at(0, 12).read("fridge", 38), 1), 3, True),
     ("at any hour of the day of the reading", lambda: (
         stew().at(1, None).move("second fridge").at(1, 12).read("fridge", 60, 180), 2), 0, False),
+    # After a warm reading a freezer may freeze again: thawed then, fish has a day.
+    ("into a freezer that was read too warm, and out", lambda: (
+        Told("trout", Method.HOT_SMOKED, "fridge").at(1, 8).read("freezer", 38, 600)
+        .at(1, 18).move("freezer").at(1, 21).move("fridge"), 2), 2, True),
+    # Put up on the minute on which the freezer became a fridge: it may never have been frozen.
+    ("a freezer that was one no more", lambda: (
+        Told("milk", Method.FROZEN, "freezer").at(0, 10).hold("freezer", Climate.FRIDGE), 1), 1,
+     False),
     # 41 F: the stricter of both worlds' day counts (Food Standards Scotland, leftovers 2 days).
     ("a fridge at 41 F", lambda: (stew().at(0, 12).read("fridge", 41), 1), 2, True),
     ("a fridge at 40 F", lambda: (stew().at(0, 12).read("fridge", 40), 1), 3, True),
