@@ -69,6 +69,9 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
     ("a freezer that was one no more", lambda: (
         Told("milk", Method.FROZEN, "freezer").at(0, 10).hold("freezer", Climate.FRIDGE), 1), 1,
      False),
+    ("a freezer that was one no more, and on to a fridge", lambda: (
+        Told("butter", Method.FROZEN, "freezer").at(0, 10).hold("freezer", Climate.CELLAR)
+        .move("fridge"), 0.5), 1, False),
     # 41 F: the stricter of both worlds' day counts (Food Standards Scotland, leftovers 2 days).
     ("a fridge at 41 F", lambda: (stew().at(0, 12).read("fridge", 41), 1), 2, True),
     ("a fridge at 40 F", lambda: (stew().at(0, 12).read("fridge", 40), 1), 3, True),
@@ -82,6 +85,17 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         .at(1, 12).cut("fridge", 3.5), 1.9), 3, True),
     ("overlapping ones count once", lambda: (
         stew().at(1, 8).cut("fridge", 3).at(1, 9).cut("fridge", 3), 1.9), 3, True),
+    # What lies between two cuts is no time without power, and a shut door held both.
+    ("two hours and one, with six between", lambda: (
+        stew().at(1, 8).cut("fridge", 2).at(1, 16).cut("fridge", 1), 1.9), 3, True),
+    ("two hours and two and a quarter, with six between", lambda: (
+        stew().at(1, 8).cut("fridge", 2).at(1, 16).cut("fridge", 2.25), 1.9), 0, False),
+    ("put in while it was off, and off again", lambda: (
+        Told("stew", Method.MEAL, "fridge", hour=16).at(0, 15).cut("fridge", 2)
+        .at(0, 20).cut("fridge", 1.25), 1), -1, False),
+    ("put in while it was off, and off again for less", lambda: (
+        Told("stew", Method.MEAL, "fridge", hour=16).at(0, 15).cut("fridge", 2)
+        .at(0, 20).cut("fridge", 0.75), 1), 3, True),
     ("put in the day after", lambda: (
         Told("stew", Method.MEAL, "fridge").at(-1, 8).cut("fridge", 9), 1), 3, True),
     ("put in while it was off, for an hour", lambda: (
@@ -111,6 +125,18 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(4)), 1), 4, True),
     ("printed, on a shelf", lambda: (
         Told("chickens", Method.BOUGHT, "kitchen", printed=MADE + timedelta(4)), 1), -1, False),
+    ("printed, packed without air, on a shelf", lambda: (
+        Told("carrots", Method.BOUGHT, "fridge", vacuum="yes", printed=MADE + timedelta(9))
+        .at(1).move("kitchen"), 1.6), 0, False),
+    ("printed, pesto in a tub, on a shelf", lambda: (
+        Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9))
+        .at(1, 12).move("kitchen"), 1.6), 0, False),
+    ("printed, pesto in a tub, in a fridge", lambda: (
+        Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9)), 1), 9,
+     True),
+    ("printed, beans in a jar, on a shelf", lambda: (
+        Told("runner beans", Method.BOUGHT, "kitchen", size="jar", printed=MADE + timedelta(9)),
+        3), None, True),
     # A moment still to come counts as now.
     ("a clock in 2028", lambda: (beef().at(700).thaw("fridge", "microwave"), 6), 6, True),
 ]  # fmt: skip
