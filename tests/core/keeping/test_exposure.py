@@ -51,6 +51,9 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         stew().at(1, 12).read("fridge", 95, 61).at(1, 12.1).read("fridge", 38), 2), 0, False),
     ("since nobody knows when", lambda: (
         stew().at(1, 8).read("fridge", 38).at(1, 12).read("fridge", 45), 1.6), 0, False),
+    ("since nobody knows when, set colder in between", lambda: (
+        stew().at(1, 8).read("fridge", 38).at(1, 11).hold("fridge", Climate.FRIDGE, 36)
+        .at(1, 12).read("fridge", 45), 1.6), 0, False),
     ("moved away the same day, after it was warm", lambda: (
         beef().at(5, 8).read("freezer", 0).at(5, 12).read("freezer", 50)
         .at(5, 12.5).move("chest"), 30), 4, False),
