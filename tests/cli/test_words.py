@@ -47,6 +47,7 @@ SAME: tuple[tuple[str, str], ...] = (
     ("calc|headspace|peaches|--canner|pressure", "calc|headspace|peaches|--method|pressure"),
     ("calc|infusion|1l|100g|--abv|40", "calc|infusion|1l|100g|--strength|40"),
     ("calc|infusion|1l|40%|--plant|100g", "calc|infusion|1l|40%|--fruit|100g"),
+    ("calc|vinegar|--to|5|--percent|10", "calc|vinegar|--to|5|--acidity|10"),
     ("calc|boil|--pressure|11", "calc|boil|--psi|11"),
 )
 
