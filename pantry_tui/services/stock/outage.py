@@ -230,7 +230,7 @@ def _rank(one: _Trial) -> int:
 def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
     assert one.triage is not None
     batch = p.stock.batches[group[0].batch]
-    sources = (f"{p.tables.sources[r.source]} ({r.trust})" for r in one.triage.rules)
+    sources = (f"{p.tables.sources[r.source]} ({r.trust.shown})" for r in one.triage.rules)
     unfit = _goes(one)
     # What must be discarded for another reason says that reason first.
     other = unfit and one.triage.action != Action.DISCARD
