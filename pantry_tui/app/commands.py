@@ -24,6 +24,7 @@ DIGITS = ",".join("0123456789")
 _SHOWN = {
     "question_mark": "?",
     "comma": ",",
+    "equals_sign": "=",
     "slash": "/",
     "colon": ":",
     "escape": "Esc",
@@ -152,7 +153,7 @@ COMMANDS = (
     ),
     Command(
         "household",
-        "comma,f9",
+        "comma,f10",
         "app.household",
         "household",
         "Altitude, people, units, whose advice",
@@ -161,6 +162,9 @@ COMMANDS = (
     ),
     Command(
         "log", "l,L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS
+    ),
+    Command(
+        "reckon", "equals_sign,f9", "app.reckon", "reckon", "Salt, vinegar, syrup, drying, jars ..."
     ),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),

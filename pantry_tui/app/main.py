@@ -181,6 +181,12 @@ class PantryApp(Host):
         if reload is not None:
             reload()
 
+    def action_reckon(self) -> None:
+        """Batch arithmetic."""
+        from pantry_tui.app.screens.reckon import ask
+
+        ask(self)
+
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         """The palette offers the command table and nothing else."""
         from textual.app import SystemCommand
