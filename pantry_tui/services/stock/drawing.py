@@ -202,17 +202,21 @@ def booked_of(
     """Book what is taken: whole containers in one event, each amount in one of its own; the first
     draw opens a closed vessel where food of its kind stands once it is open."""
     whole = tuple(part.container.id for part in parts if part.amount is None)
+    found: list[said.Payload] = [payload(whole, None)] if whole else []
+    for part in parts:
+        if part.amount is None:
+            continue
+        one = part.container
+        if one.vessel is Vessel.CLOSED and one.state is State.SEALED:
+            place = "" if went_on(p, one, at) else cold_place(p, one, State.OPEN)
+            found.append(said.Open(one.batch, (one.id,), place))
+        found.append(payload((one.id,), part.amount))
+    if len(found) == 1:
+        p.book(found[0], **when(at))
+        return
     with p.together():
-        if whole:
-            p.book(payload(whole, None), **when(at))
-        for part in parts:
-            if part.amount is None:
-                continue
-            one = part.container
-            if one.vessel is Vessel.CLOSED and one.state is State.SEALED:
-                place = "" if went_on(p, one, at) else cold_place(p, one, State.OPEN)
-                p.book(said.Open(one.batch, (one.id,), place), **when(at))
-            p.book(payload((one.id,), part.amount), **when(at))
+        for each in found:
+            p.book(each, **when(at))
 
 
 def went_on(p: Pantry, container: Container, at: At | None) -> bool:
