@@ -1,10 +1,10 @@
 """Faults held against tests, each in a forked process of its own.
 
 The tests of a room are collected once. A forked process watches them run without a fault; then for
-each fault another one puts it into the loaded function, or works out anew what a module assigns, and
-runs the tests that come by. Where that cannot be done, or is not noticed although it runs while a
-module is loaded, the module is loaded anew, in a process that has nothing of ours in it yet, which
-takes longer.
+each fault another one puts it into the loaded function, or works out anew what a module assigns,
+and runs the tests that come by. Where that cannot be done, or is not noticed although it runs
+while a module is loaded, the module is loaded anew, in a process that has nothing of ours in it
+yet, which takes longer.
 """
 
 from __future__ import annotations
