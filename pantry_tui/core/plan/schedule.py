@@ -11,7 +11,7 @@ that, and is left with a pile that nobody can eat in time.
 The food with the fewest weeks to spare gives a container, the next to be eaten; its pile is
 smaller then, so another food may be next; and the more of it is on the table this week, the
 longer it waits, so that the week is not beans only. Where nothing presses, a food comes sooner by
-the weeks that it is behind its pace, and later by those that it is ahead (core/needs.py): half a
+the weeks that it is behind its pace, and later by those that it is ahead (shares.py): half a
 jar a week comes every other week. So it goes on until the week is full; where nothing presses, only
 until each group has its share, at which it lasts until more comes.
 

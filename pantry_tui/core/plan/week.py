@@ -4,7 +4,7 @@
 2. what is open or thawed: its clock runs, so it goes even above a ceiling,
 3. dishes of the household's own that take mostly what should go,
 4. what has the fewest weeks to spare: it falls due, or is so much that it must be begun though
-   others fall due sooner; then foods behind their pace (core/schedule.py, core/needs.py).
+   others fall due sooner; then foods behind their pace (schedule.py, shares.py).
 
 Containers are whole, as opening one ties it up; from bulk a meal's portion is taken. Which day
 each comes on: core/plan/days.py. Pure.
