@@ -47,7 +47,8 @@ def test_without_a_target_its_climate_speaks() -> None:
 
 
 def test_nothing_is_known_of_a_place_whose_adding_was_taken_back() -> None:
-    book = Book().says(cellar()).says(said.Reading("p", 50.0))
+    book = Book().says(cellar()).says(said.Reading("p", 50.0)).says(change(name="vault"))
+    book.says(said.PlaceRemoved("p")).says(said.Count("p"))
     book.says(said.Undo((book.events[0].id,)))
     assert fold_place(standing(book.events)) is None
 
@@ -184,6 +185,22 @@ def test_read_off_in_the_minute_it_was_set_the_reading_counts() -> None:
     book.says(said.Reading("p", 61.0), on=2, at="12:00")
     book.says(change(climate=Climate.FRIDGE), on=2, at="12:00")
     assert book.place().temperature_f == 61.0
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "order"),
+    [
+        (None, "00:00", [45.0, 50.0]), ("12:00", None, [45.0, 50.0]),
+        ("12:00", "12:00", [50.0, 45.0]), ("08:00", "12:00", [50.0, 45.0]),
+    ],
+)  # fmt: skip
+def test_of_two_readings_of_one_day_the_one_that_may_have_come_first_stands_first(
+    first: str | None, second: str | None, order: list[float]
+) -> None:
+    late = "2026-05-01T10:00:00+00:00"
+    book = Book().says(cellar()).says(said.Reading("p", 50.0), 2, first, late)
+    facts = book.says(said.Reading("p", 45.0), 2, second, late).place().facts
+    assert [one.temp_f for one in facts if isinstance(one, Read)] == order
 
 
 def test_when_it_was_last_counted() -> None:
