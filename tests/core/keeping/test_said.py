@@ -48,7 +48,7 @@ def test_an_estimate_is_called_one() -> None:
 
 
 def test_a_temperature_that_nobody_read_is_said_to_be_assumed() -> None:
-    assert "38 F is assumed for its place, not read." in said(stew().judged(0))
+    assert "38 F is assumed for its place, not measured." in said(stew().judged(0))
     read = stew().at(0, 11).read("fridge", 38)
     assert "assumed" not in said(read.judged(0))
 
