@@ -192,13 +192,13 @@ moments = st.tuples(st.integers(0, 4), st.sampled_from([8.0, 8.0, 12.0, None]))
 facts = st.lists(
     st.one_of(
         st.builds(
-            lambda at, warm, since: read(*at, warm, since),
+            lambda at, warm, since: read(at[0], at[1], warm, since),
             moments,
             st.sampled_from([0.0, 36.0, 38.0, 45.0]),
             st.sampled_from([None, 60]),
         ),
         st.builds(
-            lambda at, climate, warm: held(*at, climate, warm),
+            lambda at, climate, warm: held(at[0], at[1], climate, warm),
             moments,
             st.sampled_from([FRIDGE, FREEZER]),
             st.sampled_from([0.0, 36.0, 45.0]),

@@ -29,16 +29,16 @@ def one(
     last: int | None = None,
     safe: int | None = None,
     ready: int | None = None,
+    food: str = "",
+    group: Group = Group.VEGETABLE,
     **more: object,
 ) -> Candidate:
     def on(n: int | None) -> date | None:
         return None if n is None else day(n)
 
-    food = str(more.pop("food", name))
-    group = more.pop("group", Group.VEGETABLE)
     return Candidate(
         name,
-        food,
+        food or name,
         group,
         servings,
         on(last),
