@@ -99,7 +99,7 @@ class OutageRow:
 
 @dataclass(frozen=True, slots=True)
 class RoundLine:
-    """Equal containers that a round expects; `seen` is the count so far, None when not yet."""
+    """Equal containers that a count expects; `seen` is the count so far, None when not yet."""
 
     key: str
     code: str
@@ -115,7 +115,7 @@ class RoundLine:
 
 @dataclass(frozen=True, slots=True)
 class Difference:
-    """What a round found otherwise, and what it is booked as."""
+    """What a count found otherwise, and what it is booked as."""
 
     code: str
     food: str

@@ -29,7 +29,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
         "repacked",
         "closing",
         "eaten",
-        "of it set apart",
+        "of it reserved",
         "rated",
     )
     cells = [
@@ -46,7 +46,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
             f"{one.repacked:g}",
             f"{one.closing:g}",
             f"{one.eaten:g}",
-            str(one.reserved) if one.reserved else "-",
+            str(one.reserved),
             "; ".join(one.tasted),
         )
         for one in rows
