@@ -81,6 +81,7 @@ def reading(read: PutUpReading) -> dict[str, Any]:
     process.pop("amount", None)
     answer["contents"] = str(read.contents) if read.contents is not None else None
     answer["process"] = process
+    answer["from"] = answer.pop("sources")
     return answer
 
 
@@ -88,6 +89,7 @@ def putup(made: PutUp) -> dict[str, Any]:
     """The contract's `putup`."""
     answer: dict[str, Any] = plain(made)
     answer["read_as"] = reading(made.reading)
+    answer["from"] = answer.pop("made_from")
     del answer["reading"]
     return answer
 
