@@ -24,7 +24,6 @@ class Host(InTurn):
         super().__init__()
         self.pantry = pantry
         self._version = pantry.store.version()
-        self._done_here: set[str] = set()
 
     @property
     def day_text(self) -> str:
@@ -67,25 +66,16 @@ class Host(InTurn):
     def attempt(self, do: Callable[[], Done]) -> bool:
         """Do it and say what was done, or say in one sentence why not."""
         try:
-            done = self.doing(do)
+            done = do()
         except PantryError as error:
             self.tell(error.message, refused=True)
             return False
         self.report(done)
         return True
 
-    def doing(self, do: Callable[[], Done]) -> Done:
-        """Do it, and remember what it booked as done at this sitting. Raises PantryError."""
-        before = self.pantry.newest_id
-        done = do()
-        last = self.pantry.newest_id
-        if last > before:
-            self._done_here.add(last)
-        return done
-
     def did(self, event: str) -> bool:
         """Whether that event was booked at this sitting."""
-        return event in self._done_here
+        return event in self.pantry.booked
 
     def report(self, done: Done) -> None:
         """Say what was done, and what else should be known."""

@@ -81,6 +81,8 @@ class Pantry(Told):
             self.tables = tables
         self.group = ""  # what is booked now carries this in common, "" outside `together`
         self.ready_for: object = None  # services.stock.ready
+        self.has_judged = False  # the stock tables stand by the rules of this process
+        self.booked: set[str] = set()  # the ids of what was booked by this process
         self._depth = 0
         self._touched: set[str] = set()
         self._marked: set[str] = set()
@@ -204,6 +206,7 @@ class Pantry(Told):
             self._depth += 1
             try:
                 self.catch_up()
+                self._refuse_if_updated()
                 yield
                 self.settle()
             except BaseException:
@@ -214,6 +217,12 @@ class Pantry(Told):
                 self._touched.clear()
                 self._marked.clear()
                 self.group = ""
+
+    def _refuse_if_updated(self) -> None:
+        if self.has_judged:
+            from pantry_tui.services.stock.ready import refuse_if_updated
+
+            refuse_if_updated(self)
 
     @contextmanager
     def together(self) -> Iterator[None]:
@@ -228,7 +237,9 @@ class Pantry(Told):
         from pantry_tui.services.booking import append
 
         with self.writing():
-            return append(self, payload, day, at)
+            event = append(self, payload, day, at)
+        self.booked.add(event.id)
+        return event
 
     def next_id(self) -> str:
         """An id that sorts after every event of the log."""

@@ -24,7 +24,7 @@ from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.books import rating
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import Done, SignAnswer
+from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import act, reserve, view
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.rows import DueRow
@@ -224,20 +224,14 @@ class Acting:
         self.screen.host.push_screen(Choose(title, words), then)
 
     def _sign(self, ref: str, row: DueRow | None, words: str) -> None:
-        said: list[SignAnswer] = []
-
-        def do() -> Done:
-            said.append(signs.mark(self.pantry, ref, words, **saw(row, signs.mark)))
-            return Done(f"{said[-1].code}: {said[-1].sign}.")
-
         try:
-            self.screen.host.doing(do)
+            said = signs.mark(self.pantry, ref, words, **saw(row, signs.mark))
         except Refused as error:
             self.screen.host.tell(error.message, refused=True)
             self.screen.settle_list()
             return
         self.screen.reload()
-        self.screen.host.push_screen(Page(sign_text(said[-1])))
+        self.screen.host.push_screen(Page(sign_text(said)))
 
     def rate(self, container: str) -> None:
         """How a batch was, by one key, then a note."""

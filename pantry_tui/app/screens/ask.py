@@ -121,7 +121,7 @@ def ask_line(
     done: list[Done] = []
 
     def accept(typed: str) -> None:
-        done.append(screen.host.doing(lambda: do(typed)))
+        done.append(do(typed))
 
     def answered(_typed: str) -> None:
         screen.host.report(done[-1])
