@@ -38,10 +38,12 @@ P = ParamSpec("P")
 
 
 def booked(do: Callable[Concatenate[Pantry, P], R]) -> Callable[Concatenate[Pantry, P], R]:
-    """What a service decides and books is decided under the lock, from the log as it is then."""
+    """What a service decides and books is decided under the lock, from the log as it is then. What
+    waits to be judged is judged before that, since others may write meanwhile."""
 
     @wraps(do)
     def doing(p: Pantry, /, *args: P.args, **named: P.kwargs) -> R:
+        p.judge_what_waits()
         with p.writing():
             return do(p, *args, **named)
 
@@ -217,6 +219,14 @@ class Pantry(Told):
                 self._touched.clear()
                 self._marked.clear()
                 self.group = ""
+
+    def judge_what_waits(self) -> None:
+        """Judge what is marked, and everything where the rules are others; outside `writing`."""
+        if not self._depth:
+            from pantry_tui.services.stock.ready import ready, waits
+
+            if waits(self):
+                ready(self)
 
     def _refuse_if_updated(self) -> None:
         if self.has_judged:

@@ -163,7 +163,7 @@ class Told:
     def stands(self, group: str) -> bool:
         """Whether something that was booked under this name (or id) still counts."""
         sql = (
-            "SELECT 1 FROM log WHERE (together = ? OR id = ?) "
+            "SELECT 1 FROM log WHERE ((together = ? AND together <> '') OR id = ?) "
             "AND id NOT IN (SELECT event FROM undone) LIMIT 1"
         )
         return self.store.db.execute(sql, (group, group)).fetchone() is not None

@@ -133,6 +133,15 @@ def whole(db: sqlite3.Connection) -> bool:
     return kept == {place: both for place, both in found.items() if any(both)}
 
 
+def waits(db: sqlite3.Connection, rules: str) -> bool:
+    """Whether something is marked, or all was judged by other rules."""
+    sql = (
+        "SELECT EXISTS (SELECT 1 FROM marked) "
+        "OR NOT EXISTS (SELECT 1 FROM meta WHERE name = 'rules' AND value = ?)"
+    )
+    return bool(db.execute(sql, (rules,)).fetchone()[0])
+
+
 def as_they_lie(db: sqlite3.Connection, rules: str, minute: int, day: str) -> bool:
     """Whether the lines may be read for a day as they are: judged by these rules, nothing of them
     marked or run out by this minute, no fact of them still to come, none changed since."""

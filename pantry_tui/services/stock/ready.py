@@ -24,6 +24,12 @@ def refuse_if_updated(p: Pantry) -> None:
         raise Refused(UPDATED)
 
 
+def waits(p: Pantry) -> bool:
+    """Whether anything is to be judged before the tables may be read."""
+    with reading(p.path):
+        return table.waits(p.store.db, rules_fingerprint())
+
+
 def ready(p: Pantry) -> None:
     """Before anything is read off the tables: what is marked is judged, and what lies in them is
     as it was written. Cheap when nothing has changed. Raises Refused where the program was updated

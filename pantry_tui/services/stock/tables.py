@@ -26,8 +26,10 @@ from pantry_tui.store.lines import Line
 
 #: At most so many steps after the first does a ladder have.
 _STEPS = 4
-#: Marked batches are judged so long, in seconds, before others may write.
-_TURN_S = 0.2
+#: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
+#: most are looked at for it.
+_TURN_S = 0.025
+_TURN = 200
 _FAR = "9999-12-31"
 
 
@@ -299,22 +301,22 @@ def _some(p: Pantry) -> bool:
             p.store.set_meta("rules", rules_fingerprint())
         if db.execute("DELETE FROM marked WHERE what = '*'").rowcount:
             db.execute("INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM codes")
-        db.execute(
-            "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood "
-            "WHERE 'place:' || place IN (SELECT what FROM marked)"
-        )
-        db.execute("DELETE FROM marked WHERE what LIKE 'place:%'")
-        waiting = [row[0] for row in db.execute("SELECT what FROM marked")]
-        if len(waiting) > 200:
-            p.stock.load_all()
+        places = db.execute("SELECT what FROM marked WHERE what GLOB 'place:*'").fetchall()
+        for (place,) in places:
+            db.execute(
+                "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood WHERE place = ?",
+                (place.removeprefix("place:"),),
+            )
+        db.executemany("DELETE FROM marked WHERE what = ?", places)
         begun, done = process_time(), []
-        for what in waiting:
+        waiting = db.execute("SELECT what FROM marked LIMIT ?", (_TURN,)).fetchall()
+        for (what,) in waiting:
             _make(p, what.removeprefix("batch:"))
             done.append((what,))
             if process_time() - begun > _TURN_S:
                 break
         db.executemany("DELETE FROM marked WHERE what = ?", done)
-    return len(done) < len(waiting)
+    return _any_marked(p)
 
 
 def _all_again(p: Pantry) -> None:
