@@ -75,6 +75,7 @@ def leavings(p: Pantry) -> Sequence[Leaving]:
 
 
 def _leavings(p: Pantry) -> list[Leaving]:
+    p.stock.load_all()
     part: dict[str, float] = {}  # what is left of a container, as a share of the whole
     unseen: dict[str, Leaving] = {}
     counted: dict[str, date] = {}

@@ -14,8 +14,8 @@ from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.fit import fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.stock.leaving import discard as discard
 from pantry_tui.services.stock.leaving import give as give

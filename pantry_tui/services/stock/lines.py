@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Sequence
 from datetime import date
+from operator import attrgetter
 from typing import Protocol
 
 from pantry_tui.core.keeping.fitness import usable
@@ -230,16 +231,22 @@ def _head(verdict: Verdict, state: State) -> str:
         return HEADS[0]
     if state in (State.OPEN, State.THAWED):
         return HEADS[1]
-    return {
-        Verdict.EAT_SOON: HEADS[2],
-        Verdict.PAST_BEST: HEADS[3],
-        Verdict.UNKNOWN: HEADS[5],
-    }.get(verdict, HEADS[4])
+    return _OTHER_HEADS.get(verdict, HEADS[4])
+
+
+_OTHER_HEADS = {
+    Verdict.EAT_SOON: HEADS[2],
+    Verdict.PAST_BEST: HEADS[3],
+    Verdict.UNKNOWN: HEADS[5],
+}
+
+
+_SEEN = attrgetter(*table.SEEN)
 
 
 def stamp(line: table.Line) -> str:
     """What a person saw of a container; another one means that it has changed since."""
-    return f"{check([getattr(line, name) for name in table.SEEN]):08x}"
+    return f"{check(_SEEN(line)):08x}"
 
 
 def days_left(best_by: date | None, discard_after: date | None, today: date) -> int | None:

@@ -6,7 +6,6 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -92,6 +91,8 @@ def find(p: Pantry, text: str) -> list[DueRow]:
 
 def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
     """The short cautions for a batch, where the decision is taken."""
+    from pantry_tui.core.canned import PROCESSED  # the model, which no list needs
+
     found = []
     if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
         found.append(CAUTION)
