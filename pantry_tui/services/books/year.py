@@ -6,8 +6,9 @@ opening + made - given - lost - unrecorded - closing = eaten, in containers.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date
 
@@ -42,42 +43,70 @@ def _name(p: Pantry, food: str) -> str:
 
 def _of_food(p: Pantry, name: str, batches: Sequence[Batch]) -> list[FoodYear]:
     """From the first batch of each calendar year to the next one's first."""
-    days = {c.id: born(batch, c) for batch in batches for c in p.containers_of(batch)}
-    containers = [c for batch in batches for c in p.containers_of(batch)]
+    held = [(batch, c, born(batch, c)) for batch in batches for c in p.containers_of(batch)]
+    book = _Book([(c, day) for _, c, day in held])
+    rated: dict[str, list[date]] = {batch.id: [] for batch in batches if batch.rated}
     firsts: dict[int, date] = {}
-    for day in days.values():
+    for batch, _, day in held:
         firsts[day.year] = min(firsts.get(day.year, day), day)
+        if batch.id in rated:
+            rated[batch.id].append(day)
     starts = sorted(firsts.values())
     found = []
     for index, start in enumerate(starts):
         end = starts[index + 1] if index + 1 < len(starts) else None
-        year = _year(name, containers, days, start, end)
-        ids = {c.batch for c in containers if start <= days[c.id] < (end or date.max)}
-        tasted = tuple(beside(batch) for batch in batches if batch.id in ids and batch.rated)
+        year = book.year(name, start, end)
+        mine = {
+            id_ for id_, days in rated.items() if any(start <= d < (end or date.max) for d in days)
+        }
+        tasted = tuple(beside(batch) for batch in batches if batch.id in mine)
         found.append(replace(year, tasted=tasted))
     return found
 
 
-def _year(
-    name: str, containers: Sequence[Container], days: dict[str, date], start: date, end: date | None
-) -> FoodYear:
-    last = end or date.max
+class _Book:
+    """When the containers of one food came and left, in order, so that a year is counted by
+    looking up its ends."""
 
-    def stood(container: Container, on: date) -> bool:
-        return days[container.id] < on and (container.ended is None or container.ended >= on)
+    def __init__(self, held: Sequence[tuple[Container, date]]) -> None:
+        self.came = sorted(day for _, day in held)
+        # A container that left before the day it is said to be made on never stood.
+        self.gone = sorted(max(day, c.ended) for c, day in held if c.ended is not None)
+        self.kept = sum(c.here and bool(c.reserved) for c, _ in held)
+        self._left: dict[str, list[date]] = defaultdict(list)
+        for container, _ in held:
+            if container.ended is not None:
+                self._left[container.fate].append(container.ended)
+        for days in self._left.values():
+            days.sort()
 
-    def left(container: Container, fates: tuple[str, ...]) -> bool:
-        ended = container.ended
-        return ended is not None and start <= ended < last and container.fate in fates
+    def stood(self, on: date) -> int:
+        """How many came before a day and had not left before it."""
+        return bisect_left(self.came, on) - bisect_left(self.gone, on)
 
-    opening = sum(stood(c, start) for c in containers)
-    made = sum(start <= days[c.id] < last for c in containers)
-    closing = sum(stood(c, last) for c in containers)
-    given, lost, unrecorded = (
-        sum(left(c, fates) for c in containers) for fates in (_GIVEN, _LOST, _UNRECORDED)
-    )
-    eaten = opening + made - given - lost - unrecorded - closing
-    kept = 0 if end else sum(c.here and bool(c.reserved) for c in containers)
-    return FoodYear(
-        name, start, end, opening, made, given, lost, unrecorded, closing, eaten, reserved=kept
-    )
+    def left(self, fates: Iterable[str], start: date, last: date) -> int:
+        """How many left so from one day to before another."""
+        days = (self._left[fate] for fate in fates)
+        return sum(bisect_left(one, last) - bisect_left(one, start) for one in days)
+
+    def year(self, name: str, start: date, end: date | None) -> FoodYear:
+        last = end or date.max
+        opening, closing = self.stood(start), self.stood(last)
+        made = bisect_left(self.came, last) - bisect_left(self.came, start)
+        given, lost, unrecorded = (
+            self.left(fates, start, last) for fates in (_GIVEN, _LOST, _UNRECORDED)
+        )
+        eaten = opening + made - given - lost - unrecorded - closing
+        return FoodYear(
+            name,
+            start,
+            end,
+            opening,
+            made,
+            given,
+            lost,
+            unrecorded,
+            closing,
+            eaten,
+            reserved=0 if end else self.kept,
+        )

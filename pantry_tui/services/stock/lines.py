@@ -192,6 +192,13 @@ def of_code(p: Pantry, code: str) -> list[DueRow]:
     return rows(p, ids)
 
 
+def hurried(p: Pantry) -> set[str]:
+    """The batches with something whose two hours out of the cold run."""
+    ready(p)
+    with reading(p.path):
+        return {row[0] for row in p.store.db.execute("SELECT batch FROM lines WHERE hurried")}
+
+
 def _by_date(line: table.Line, id_: int) -> tuple[str, str, int]:
     return line.first_date, line.code, id_
 
