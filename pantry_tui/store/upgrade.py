@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import os
 import sqlite3
 from collections.abc import Iterator
 from datetime import UTC, date, datetime
@@ -43,5 +42,5 @@ def _said_beside(db: sqlite3.Connection, first: Event | None) -> Iterator[Event]
         payloads += [week] if week is not None else []
     after = ""
     for payload in payloads:
-        after = new_id(now, os.urandom(4), after)
+        after = new_id(now, after)
         yield Event(after, now.isoformat(timespec="seconds"), now.date(), payload)

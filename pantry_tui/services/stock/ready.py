@@ -20,7 +20,7 @@ def refuse_if_updated(p: Pantry) -> None:
     """Whoever opened the store last judges it. A process that has judged by its rules and finds
     those of another program there is the older one of the two: were it to go on, both would judge
     everything again in turn, one of them by rules that are out of date. Raises Refused."""
-    if p.has_judged and p.store.meta("rules") != rules_fingerprint():
+    if p.has_judged and p.store.meta("rules") not in ("", rules_fingerprint()):
         raise Refused(UPDATED)
 
 

@@ -55,6 +55,12 @@ def test_opened_again_it_judges_and_books(jars: Pantry) -> None:
     assert view.due(jars)[0].count == 3, "judged by the rules that this one has, too"
 
 
+def test_tables_that_nobody_has_judged_are_made_again_by_whoever_is_there(jars: Pantry) -> None:
+    with closing(sqlite3.connect(jars.path)) as db, db:
+        db.execute("DELETE FROM meta WHERE name = 'rules'")
+    assert view.due(jars)[0].count == 4
+
+
 def test_an_act_that_is_the_first_thing_after_an_update_is_booked(jars: Pantry) -> None:
     code = view.due(jars)[0].code
     judged_by_another(jars.path, "rules of the version before")
