@@ -237,6 +237,7 @@ class Pantry(Told):
     @contextmanager
     def together(self) -> Iterator[None]:
         """All that is booked inside is one transaction, and one undo takes it back."""
+        self.judge_what_waits()
         with self.writing():
             outer, self.group = self.group, self.group or self.next_id()
             yield

@@ -59,10 +59,14 @@ def test_so_many_at_a_time_that_others_may_write_between(
     assert not five.store.db.execute("SELECT * FROM marked").fetchall()
 
 
-def test_an_act_judges_its_own_batch_alone_under_the_lock(five: Pantry) -> None:
+@pytest.mark.parametrize("several", [False, True])
+def test_an_act_judges_its_own_batch_alone_under_the_lock(five: Pantry, several: bool) -> None:
     code = five.batches()[0].code
     with transactions(five) as found:
-        act.use(five, code)
+        if several:
+            act.several(five, [code], lambda ref: act.use(five, ref))
+        else:
+            act.use(five, code)
     *before, mine = found
     assert sum(map(made, before)) == 5
     assert made(mine) == 1
