@@ -68,6 +68,13 @@ STEP = (
     "CASE WHEN :day >= d4 THEN 4 WHEN :day >= d3 THEN 3 WHEN :day >= d2 THEN 2 "
     "WHEN :day >= d1 THEN 1 ELSE 0 END"
 )
+
+
+def numbers(*verdicts: Verdict) -> str:
+    """The numbers that rows have for these verdicts, as a list in SQL."""
+    return ", ".join(str(SEVERITY.index(one)) for one in verdicts)
+
+
 #: Columns whose change a screen would have shown: what a person saw of a container.
 SEEN = ("place", "state", "amount", "reserved", "best_by", "discard_after", "v0", "suspect")
 
@@ -204,8 +211,8 @@ class Cost(NamedTuple):
 
 def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
     """What the last reading of a place does to what stands there on a day."""
-    unfit = f"({SEVERITY.index(Verdict.DO_NOT_TASTE)}, {SEVERITY.index(Verdict.DISCARD)})"
-    unknown = SEVERITY.index(Verdict.UNKNOWN)
+    unfit = f"({numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)})"
+    unknown = numbers(Verdict.UNKNOWN)
     row = db.execute(
         f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE place = :place), "
         "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "

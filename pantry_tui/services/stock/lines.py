@@ -39,16 +39,12 @@ class Lines(Protocol):
         """(head, rows under it), in order; only of the everyday order."""
 
 
-def _number(*verdicts: Verdict) -> str:
-    return ", ".join(str(SEVERITY.index(one)) for one in verdicts)
-
-
 _HEAD = (
-    f"CASE WHEN verdict IN ({_number(Verdict.DO_NOT_TASTE, Verdict.DISCARD)}) THEN 0 "
+    f"CASE WHEN verdict IN ({table.numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)}) THEN 0 "
     f"WHEN state IN ('{State.OPEN}', '{State.THAWED}') THEN 1 "
-    f"WHEN verdict = {_number(Verdict.EAT_SOON)} THEN 2 "
-    f"WHEN verdict = {_number(Verdict.PAST_BEST)} THEN 3 "
-    f"WHEN verdict = {_number(Verdict.UNKNOWN)} THEN 5 ELSE 4 END"
+    f"WHEN verdict = {table.numbers(Verdict.EAT_SOON)} THEN 2 "
+    f"WHEN verdict = {table.numbers(Verdict.PAST_BEST)} THEN 3 "
+    f"WHEN verdict = {table.numbers(Verdict.UNKNOWN)} THEN 5 ELSE 4 END"
 )
 _BY_DATE = "first_date, code, id"
 

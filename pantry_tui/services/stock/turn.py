@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.model import Container
-from pantry_tui.core.words import SEVERITY, State, Verdict
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.store import lines as table
@@ -20,21 +20,16 @@ _SOME = 16
 #: So many batches are named beside the one that is taken.
 _NAMED = 2
 
-
-def _number(*verdicts: Verdict) -> str:
-    return ", ".join(str(SEVERITY.index(one)) for one in verdicts)
-
-
 #: As `core.keeping.fitness.usable`.
 _USABLE = (
     f"(state <> '{State.IN_PROGRESS}' AND "
-    f"(verdict IN ({_number(Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST)}) OR "
-    f"(harmless AND verdict IN ({_number(Verdict.UNKNOWN, Verdict.NEEDS_CARE)}))))"
+    f"(verdict IN ({table.numbers(Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST)}) OR "
+    f"(harmless AND verdict IN ({table.numbers(Verdict.UNKNOWN, Verdict.NEEDS_CARE)}))))"
 )
 #: As `core.keeping.rotation.order_key`.
 _ORDER = (
-    f"CASE WHEN verdict IN ({_number(*UNFIT)}) THEN 3 WHEN NOT {_USABLE} THEN 2 "
-    f"ELSE verdict = {_number(Verdict.UNKNOWN)} END, "
+    f"CASE WHEN verdict IN ({table.numbers(*UNFIT)}) THEN 3 WHEN NOT {_USABLE} THEN 2 "
+    f"ELSE verdict = {table.numbers(Verdict.UNKNOWN)} END, "
     f"state NOT IN ('{State.OPEN}', '{State.THAWED}'), first_date, made, code, "
     "CAST(numbers AS INTEGER)"
 )
