@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from inspect import signature
 from typing import TYPE_CHECKING, Any
 
@@ -14,6 +14,9 @@ from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
+    from textual.actions import ActionParseResult
+    from textual.dom import DOMNode
+
     from pantry_tui.services.pantry import Pantry
 
 
@@ -50,6 +53,19 @@ class Host(InTurn):
             return False
         changed, self._version = now != self._version, now
         return changed
+
+    async def run_action(
+        self,
+        action: str | ActionParseResult,
+        default_namespace: DOMNode | None = None,
+        namespaces: Mapping[str, DOMNode] | None = None,
+    ) -> bool:
+        """As ever; a key that cannot be done says why in a sentence, and the app stays."""
+        try:
+            return await super().run_action(action, default_namespace, namespaces)
+        except PantryError as error:
+            self.tell(error.message, refused=True)
+            return True
 
     def tell(self, message: str, *, refused: bool = False) -> None:
         """Say it on the screen's own line, which hides no stock; a toast where it has none.

@@ -129,6 +129,20 @@ async def until(pilot: Pilot[None], come: Callable[[], bool]) -> None:
     raise AssertionError("it never came")
 
 
+@pytest.mark.parametrize("key", [*"uotmdsgflGTPvyzSWcORLp", "space", "slash", "2", "enter"])
+async def test_no_key_ends_an_app_that_was_left_open_across_an_update(
+    demo: Pantry, key: str
+) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        length = len(demo.events)
+        judged_by_another(demo.path)
+        pilot.app.look_around()  # type: ignore[attr-defined]
+        await pilot.press(key)
+        await pilot.press("1", "enter")
+        assert pilot.app.is_running
+        assert len(log.select(demo.store.db)) == length
+
+
 @pytest.mark.parametrize("keys", ["", "S", "W", "L", "O", "enter"])
 async def test_an_open_screen_shows_what_another_window_writes(demo: Pantry, keys: str) -> None:
     """Nothing is pressed and nothing is called: the app looks by itself, twice in two seconds."""
