@@ -133,12 +133,12 @@ def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tu
     of the longest lid code."""
     free, code = width - 2, _code(longest)
     if width < 60:
-        fixed = [("mark", "", 2), ("count", "n", 4), ("left", "left", 10)]
-        rest = max(free - 16 - code.width, 8)
+        fixed = [("mark", "", 2), ("count", "count", 6), ("left", "left", 10)]
+        rest = max(free - 18 - code.width, 8)
         columns = [Column(*one) for one in fixed]
         return (columns[0], code, Column("food", "food", rest), *columns[1:])
     two_dates = width >= 118
-    fixed_width = 15 + code.width + 4 + 10 + (28 if two_dates else 9)
+    fixed_width = 15 + code.width + 6 + 10 + (28 if two_dates else 9)
     rest = max(free - fixed_width, 20)
     food = max(rest * (62 if beside == "place" else 55) // 100, 12)
     dates = (
@@ -150,7 +150,7 @@ def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tu
         Column("verdict", "verdict", 15),
         code,
         Column("food", "food", food),
-        Column("count", "n", 4),
+        Column("count", "count", 6),
         Column(beside, beside, rest - food),
         Column("left", "left", 10),
         *dates,
@@ -214,7 +214,7 @@ def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
             Column("day", "day", 7),
             code,
             Column("food", "food", max(free - 15 - code.width, 8)),
-            Column("count", "n", 8),
+            Column("count", "count", 8),
         )
     rest = max(free - 15 - code.width - 8 - 9 - 12, 20)
     food = rest * 60 // 100
@@ -222,7 +222,7 @@ def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
         Column("day", "day", 15),
         code,
         Column("food", "food", food),
-        Column("count", "n", 8),
+        Column("count", "count", 8),
         Column("place", "place", rest - food),
         Column("servings", "servings", 9),
         Column("thaw", "thaw from", 12),
@@ -244,8 +244,8 @@ def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[st
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
 
-def round_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
-    """The columns of a round."""
+def count_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
+    """The columns of a count."""
     free, code = width - 2, _code(longest)
     if width < 60:
         fixed = (Column("expected", "exp", 4), Column("seen", "seen", 6))
@@ -262,8 +262,8 @@ def round_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
     )
 
 
-def round_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
-    """The text of one line of a round; a count that differs is marked."""
+def count_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The text of one line of a count; a count that differs is marked."""
     agreed = line.seen is None or line.seen == line.expected
     counted = "" if line.seen is None else f"{line.seen}{'' if agreed else ' !'}"
     state = "" if line.state is State.SEALED else f" ({line.state})"

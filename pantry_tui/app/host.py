@@ -7,6 +7,7 @@ from inspect import signature
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip, week_day
+from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
@@ -27,6 +28,9 @@ class Host(InTurn):
         super().__init__()
         self.pantry = pantry
         self._version = pantry.store.version()
+        self._earlier = frozenset(pantry.booked)  # before this sitting
+        self.moved_to = ""  # where the last ones were moved to
+        self.refused = False  # the last act did nothing, so that nothing of it can be taken back
 
     @property
     def day_text(self) -> str:
@@ -72,7 +76,8 @@ class Host(InTurn):
 
         The only way to either: no markup, so any name may be in it.
         """
-        text = clip(f"Not done: {message}" if refused else message, 400)
+        said = in_keys(message)
+        text = clip(f"Not done: {said}" if refused else said, 400)
         line = SaidLine.of(self.screen)
         if line is not None:
             line.say(text, refused)
@@ -82,16 +87,23 @@ class Host(InTurn):
     def attempt(self, do: Callable[[], Done]) -> bool:
         """Do it and say what was done, or say in one sentence why not."""
         try:
-            done = do()
+            done = self.doing(do)
         except PantryError as error:
+            self.refused = True
             self.tell(error.message, refused=True)
             return False
         self.report(done)
         return True
 
+    def doing(self, do: Callable[[], Done]) -> Done:
+        """Do it; what was refused before is over. Raises PantryError."""
+        done = do()
+        self.refused = False
+        return done
+
     def did(self, event: str) -> bool:
         """Whether that event was booked at this sitting."""
-        return event in self.pantry.booked
+        return event in self.pantry.booked and event not in self._earlier
 
     def report(self, done: Done) -> None:
         """Say what was done, and what else should be known."""

@@ -7,7 +7,7 @@ from datetime import date
 
 import pytest
 
-from pantry_tui.app.format import Column, due_columns, round_columns, take_columns
+from pantry_tui.app.format import Column, count_columns, due_columns, take_columns
 from pantry_tui.app.main import PantryApp
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
@@ -16,7 +16,7 @@ from tests.app.screens import all_lines, painted
 
 @pytest.mark.parametrize("width", [40, 80, 120])
 @pytest.mark.parametrize("longest", [0, 2, 4, 5, 7])
-@pytest.mark.parametrize("columns", [due_columns, take_columns, round_columns])
+@pytest.mark.parametrize("columns", [due_columns, take_columns, count_columns])
 def test_the_longest_code_fits_and_the_list_is_no_wider(
     columns: Callable[..., tuple[Column, ...]], longest: int, width: int
 ) -> None:
