@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.done import Done as Done
 from pantry_tui.services.stock.rows import DueRow
@@ -179,6 +180,7 @@ class PutUpReading:
     problems: tuple[str, ...] = ()  # sentences; empty means it can be put up
     printed: date | None = None  # on what was bought in
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
+    contents: Amount | None = None  # what each container holds, pieces without a unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,7 +208,7 @@ class Take:
     place: str
     count: int
     servings: float
-    day: date
+    day: date  # of what is only for who wants more: the soonest
     thaw_by: date | None
     reasons: tuple[str, ...]
     containers: tuple[str, ...] = ()  # "7C/1"
@@ -215,6 +217,9 @@ class Take:
     dish: str = ""
     why: tuple[str, ...] = ()  # the first of `reasons`: why this week has it, and for how long
     standing: tuple[str, ...] = ()  # the last of `reasons`: said beside any verdict
+    method: str = ""
+    role: str = ""
+    left: str = ""  # what is in it, where it is drawn from
 
 
 @dataclass(frozen=True, slots=True)
@@ -223,6 +228,8 @@ class WeekView:
     end: date
     people: int
     take: tuple[Take, ...]
+    beside: tuple[Take, ...]  # opened beside the days, for as long as they keep open
+    more: tuple[Take, ...]  # what comes next, for who wants more
     waiting: tuple[DueRow, ...]
     discard: tuple[DueRow, ...]
     accepted: bool = False

@@ -1,14 +1,14 @@
 """The year of a food, from which next year's plan is made.
 
 A food's year runs from its first batch to the next year's first batch:
-opening + made - given - lost - unrecorded - closing = eaten, in containers.
+opening + made - given - lost - unrecorded - closing = eaten, in containers, a begun one by the part
+that is left of it; in pounds or pieces where a food is drawn from by them alone.
 """
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 
@@ -17,7 +17,7 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.books.rating import beside
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import MISSING, UNRECORDED, born
+from pantry_tui.services.plan.portions import MISSING, UNRECORDED, born, leavings
 
 #: Fates as the year counts them; "used" is what is left over, so it is checked, not counted.
 _GIVEN, _LOST, _UNRECORDED = ("given",), ("discarded", "lost"), (UNRECORDED, MISSING)
@@ -43,70 +43,93 @@ def _name(p: Pantry, food: str) -> str:
 
 def _of_food(p: Pantry, name: str, batches: Sequence[Batch]) -> list[FoodYear]:
     """From the first batch of each calendar year to the next one's first."""
-    held = [(batch, c, born(batch, c)) for batch in batches for c in p.containers_of(batch)]
-    book = _Book([(c, day) for _, c, day in held])
-    rated: dict[str, list[date]] = {batch.id: [] for batch in batches if batch.rated}
+    days = {c.id: born(batch, c) for batch in batches for c in p.containers_of(batch)}
+    containers = [c for batch in batches for c in p.containers_of(batch)]
     firsts: dict[int, date] = {}
-    for batch, _, day in held:
+    for day in days.values():
         firsts[day.year] = min(firsts.get(day.year, day), day)
-        if batch.id in rated:
-            rated[batch.id].append(day)
     starts = sorted(firsts.values())
     found = []
     for index, start in enumerate(starts):
         end = starts[index + 1] if index + 1 < len(starts) else None
-        year = book.year(name, start, end)
-        mine = {
-            id_ for id_, days in rated.items() if any(start <= d < (end or date.max) for d in days)
-        }
-        tasted = tuple(beside(batch) for batch in batches if batch.id in mine)
+        year = _year(p, name, containers, days, start, end)
+        ids = {c.batch for c in containers if start <= days[c.id] < (end or date.max)}
+        tasted = tuple(beside(batch) for batch in batches if batch.id in ids and batch.rated)
         found.append(replace(year, tasted=tasted))
     return found
 
 
-class _Book:
-    """When the containers of one food came and left, in order, so that a year is counted by
-    looking up its ends."""
+def _year(
+    p: Pantry,
+    name: str,
+    containers: Sequence[Container],
+    days: dict[str, date],
+    start: date,
+    end: date | None,
+) -> FoodYear:
+    last = end or date.max
+    unit = unit_of(containers)
+    gone = _gone(p)
 
-    def __init__(self, held: Sequence[tuple[Container, date]]) -> None:
-        self.came = sorted(day for _, day in held)
-        # A container that left before the day it is said to be made on never stood.
-        self.gone = sorted(max(day, c.ended) for c, day in held if c.ended is not None)
-        self.kept = sum(c.here and bool(c.reserved) for c, _ in held)
-        self._left: dict[str, list[date]] = defaultdict(list)
-        for container, _ in held:
-            if container.ended is not None:
-                self._left[container.fate].append(container.ended)
-        for days in self._left.values():
-            days.sort()
+    def size(container: Container) -> float:
+        return float(container.first.number) if unit and container.first else 1.0
 
-    def stood(self, on: date) -> int:
-        """How many came before a day and had not left before it."""
-        return bisect_left(self.came, on) - bisect_left(self.gone, on)
+    def stood(container: Container, on: date) -> float:
+        if days[container.id] >= on:
+            return 0.0
+        parts = gone.get(container.id, ())
+        return size(container) * (1.0 - min(1.0, sum(share for day, _, share in parts if day < on)))
 
-    def left(self, fates: Iterable[str], start: date, last: date) -> int:
-        """How many left so from one day to before another."""
-        days = (self._left[fate] for fate in fates)
-        return sum(bisect_left(one, last) - bisect_left(one, start) for one in days)
-
-    def year(self, name: str, start: date, end: date | None) -> FoodYear:
-        last = end or date.max
-        opening, closing = self.stood(start), self.stood(last)
-        made = bisect_left(self.came, last) - bisect_left(self.came, start)
-        given, lost, unrecorded = (
-            self.left(fates, start, last) for fates in (_GIVEN, _LOST, _UNRECORDED)
+    def left(*fates: str) -> float:
+        return sum(
+            size(c) * share
+            for c in containers
+            for day, fate, share in gone.get(c.id, ())
+            if start <= day < last and fate in fates
         )
-        eaten = opening + made - given - lost - unrecorded - closing
-        return FoodYear(
-            name,
-            start,
-            end,
-            opening,
-            made,
-            given,
-            lost,
-            unrecorded,
-            closing,
-            eaten,
-            reserved=0 if end else self.kept,
-        )
+
+    opening = sum(stood(c, start) for c in containers)
+    made = sum(size(c) for c in containers if start <= days[c.id] < last)
+    closing = sum(stood(c, last) for c in containers)
+    given, lost, unrecorded = left(*_GIVEN), left(*_LOST), left(*_UNRECORDED)
+    eaten = opening + made - given - lost - unrecorded - closing
+    kept = 0 if end else sum(c.here and bool(c.reserved) for c in containers)
+    return FoodYear(
+        name,
+        start,
+        end,
+        _tidy(opening),
+        _tidy(made),
+        _tidy(given),
+        _tidy(lost),
+        _tidy(unrecorded),
+        _tidy(closing),
+        _tidy(eaten),
+        reserved=kept,
+        unit=unit,
+    )
+
+
+def unit_of(containers: Sequence[Container]) -> str:
+    """What a food is counted in: its containers (""), or the unit in which all of them are drawn
+    from ("lb", "pieces")."""
+    units = {c.first.unit or "pieces" for c in containers if c.bulk and c.first}
+    return units.pop() if len(units) == 1 and all(c.bulk for c in containers) else ""
+
+
+def _gone(p: Pantry) -> Mapping[str, Sequence[tuple[date, str, float]]]:
+    """What left each container: when, how, and which part of what it held at first."""
+
+    def find() -> dict[str, list[tuple[date, str, float]]]:
+        found: dict[str, list[tuple[date, str, float]]] = defaultdict(list)
+        for one in leavings(p):
+            found[one.container].append((one.end, one.fate, one.share))
+        return found
+
+    return p.once("gone by container", find)
+
+
+def _tidy(number: float) -> float:
+    """A whole number as one; else two decimals."""
+    near = round(number, 2)
+    return int(near) if near == int(near) else near

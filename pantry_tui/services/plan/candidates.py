@@ -17,7 +17,7 @@ from pantry_tui.core.plan.menu import Candidate, Needs
 from pantry_tui.core.plan.pace import next_harvest
 from pantry_tui.core.plan.shares import PutUp, expected
 from pantry_tui.core.plan.shares import needs as core_needs
-from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.eaten import YEAR, by_week
@@ -35,8 +35,8 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 #: What was bought keeps its printed date; it is proposed only this many days before.
 _BOUGHT_AHEAD = 120
 
-#: What is past its best gets no better by waiting: it is wanted within a quarter of a year. Common
-#: practice, no source.
+#: What is past its best gets no better by waiting: it is wanted within a quarter of a year, once;
+#: after that nothing hurries it. Common practice, no source.
 _PAST_BEST = timedelta(weeks=13)
 
 #: Weeks of the log in which a food gathers credit.
@@ -94,7 +94,7 @@ def _candidate(p: Pantry, container: Container, row: DueRow) -> Callable[[str], 
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
     thaws = _thaw_days(batch, container) if frozen else 0
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
-    drawn = bool(container.amount) and not is_closed(batch.method, batch.size)
+    drawn = container.bulk and container.vessel is not Vessel.CLOSED
     opens = not begun and (thaws > 0 or not drawn)
     return partial(
         Candidate,
@@ -107,7 +107,7 @@ def _candidate(p: Pantry, container: Container, row: DueRow) -> Callable[[str], 
         frozen=frozen,
         thaw_days=thaws,
         open_days=_open_days(p, container, thaws) if opens else None,
-        bulk=bool(container.amount),
+        bulk=container.bulk,
         ready=_thawed_by(p, container),
     )
 
@@ -116,7 +116,8 @@ def _wanted_by(judged: Judged, today: date) -> date | None:
     """The nearer of its dates; None where nothing hurries it."""
     best = judged.best_by
     if best is not None and best < today:
-        best = today + _PAST_BEST
+        best += _PAST_BEST
+        best = None if best < today else best
     return min((day for day in (best, judged.discard_after) if day), default=None)
 
 
@@ -173,7 +174,10 @@ def needs(
         eaten[food] = [*log[len(log) - weeks :], *ahead]
         facts = p.tables.index.find(food)
         harvests[food] = next_harvest(facts.harvest_month if facts else None, start)
-    coming = expected(_put_up(p), found, start, harvests)
+    put_up = _put_up(p)
+    # In a first year nobody knows what comes, and to ration by a guess loses more than it saves.
+    known = any((start - one.made).days > 7 * YEAR for one in put_up)
+    coming = expected(put_up, found, start, harvests) if known else []
     return core_needs(found, appetite, start, harvests, eaten, coming, length)
 
 
