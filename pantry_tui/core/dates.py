@@ -5,9 +5,12 @@ from __future__ import annotations
 import math
 import re
 from datetime import date, timedelta
-from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from pantry_tui.errors import BadInput
+
+if TYPE_CHECKING:
+    from fractions import Fraction
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
@@ -46,6 +49,8 @@ def add(day: date, n: int | float | Fraction, unit: str) -> date:
     Months run by calendar from `day` and clip to the month's end (31 Aug + 6 months = 28 Feb);
     a part of a month is 30 days times the part, a part of a day is dropped.
     """
+    from fractions import Fraction  # a day is read and said without it
+
     if unit in ("hours", "days", "weeks"):
         per = {"hours": Fraction(1, 24), "days": Fraction(1), "weeks": Fraction(7)}[unit]
         return day + timedelta(days=math.floor(Fraction(n) * per))
