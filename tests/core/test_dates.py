@@ -199,9 +199,7 @@ def test_a_span_in_days(said: str, days: int) -> None:
     assert read_span(said) == days
 
 
-@pytest.mark.parametrize(
-    "said", ["", "d", "1 fortnight", "2dozen", "1.5w", "10000d", "two weeks", "-3d"]
-)
+@pytest.mark.parametrize("said", ["", "d", "1 fortnight", "2dozen", "1.5w", "10000d", "-3d"])
 def test_what_is_no_span_is_refused(said: str) -> None:
     with pytest.raises(BadInput, match="is no span of time"):
         read_span(said)
