@@ -54,10 +54,12 @@ def by_the_log(p: Pantry, taken: Container) -> tuple[str, ...]:
         what = f"{name_of(p, other)} {theirs.food.name} in {p.where(other)}"
         if order_key(theirs, other, judged) < mine:
             opened = other.state in (State.OPEN, State.THAWED)
-            why = f"is {other.state}" if opened else "is older" if older else "falls due first"
+            later = "is older" if older else "falls due first"
+            why = f"is {other.state}" if opened else "is begun" if other.begun else later
             said[theirs.id] = f"{what} {why}: take that one first next time."
         elif older:
-            why = f"is {taken.state}" if taken.state is State.OPEN else "falls due first"
+            closed = "is begun" if taken.begun else "falls due first"
+            why = f"is {taken.state}" if taken.state is State.OPEN else closed
             said[theirs.id] = f"{what} is older, but this one {why}: it is rightly first."
     return tuple(said.values())[:2]
 
