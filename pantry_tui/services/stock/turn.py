@@ -83,8 +83,8 @@ def left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
         said_of.setdefault(line.batch, f"{what} {why}: take that one first next time.")
         if len(said_of) == _NAMED:
             return tuple(said_of.values())
-    closed = "is begun" if taken.begun else "falls due first"
-    why = f"is {taken.state}" if taken.state is State.OPEN else closed
+    due = "is begun" if taken.begun else "falls due first"
+    why = f"is {taken.state}" if taken.state is State.OPEN else due
     for line in _lines(p, f"{others} AND NOT ({before}) AND {older}", mine):
         said = f"{_what(line)} is older, but this one {why}: it is rightly first."
         said_of.setdefault(line.batch, said)
