@@ -306,7 +306,8 @@ class Reckoning:
                     found.append(nothing_published(state, span.climate, said))
             if span.thawed is not None and self._thaws and not span.relieved:
                 # It was never frozen: to call it thawed brings no figure for it.
-                speaks = [self._told_as(State.SEALED, span)]
+                opened = [one for one in speaks if one.state is State.OPEN]
+                speaks = opened or [self._told_as(State.SEALED, span)]
             if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
                 bare.append((span, nothing_published(last.state, span.climate, last.said)))

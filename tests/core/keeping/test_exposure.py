@@ -128,6 +128,9 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(4)), 1), 4, True),
     ("printed, on a shelf", lambda: (
         Told("chickens", Method.BOUGHT, "kitchen", printed=MADE + timedelta(4)), 1), -1, False),
+    ("printed, opened, and called thawed though it never froze", lambda: (
+        Told("hard cheese", Method.BOUGHT, "fridge", printed=MADE + timedelta(20))
+        .at(9, 11).thaw().at(9, 19).open(), 9.9), 10, False),
     ("printed, packed without air, on a shelf", lambda: (
         Told("carrots", Method.BOUGHT, "fridge", vacuum="yes", printed=MADE + timedelta(9))
         .at(1).move("kitchen"), 1.6), 0, False),
