@@ -46,7 +46,7 @@ def order_law(program: Program, history: History, seed: int) -> str:
         return ""
     for container in history.containers:
         one, other = program(as_told(history), container), program(again, container)
-        if one != other:
+        if one != other and not one.word == other.word == "gone":
             return f"{container}: {one} became {other}, booked as\n{again}"
     return ""
 
