@@ -24,6 +24,8 @@ UNKNOWN_ORIGIN = (
     "was processed and record it, or discard it unopened."
 )
 
+WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
+
 
 def by_others(batch: Batch) -> bool:
     """Whether somebody else made it (`by=` in its process record)."""
@@ -83,6 +85,12 @@ def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:
         for span in spans
         if span.climate.is_cold or span.opened or span.in_progress
     )
+
+
+def of_wrong_clock(container: Container, now: When) -> bool:
+    """Whether something of it was booked by a clock that was days ahead: nobody knows when it
+    happened, and to count it as today every day would keep the food for ever."""
+    return any(turn.when.day > now.day and turn.when.first > now.last for turn in container.turns)
 
 
 def still_to_come(container: Container, places: Mapping[str, Place], now: When) -> tuple[str, ...]:

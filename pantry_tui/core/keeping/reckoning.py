@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, COLDEST_FRIDGE_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
@@ -73,6 +74,8 @@ class Reckoning:
         self._cold_pack = bought_cold(batch)
         self.method = kept_as(batch)
         self._thaws = self.method not in SHELF_STABLE
+        # A closed jar that froze is no frozen food; what was taken out of it and frozen is.
+        self._opened_thaws = self._hurts and self.method in LIDDED
         closed = packed(batch.food, batch, False)
         self._closed = sayings(closed, self.method, book)
         self._open = (
@@ -92,7 +95,7 @@ class Reckoning:
         found = [State.IN_PROGRESS] if span.in_progress else []
         if span.opened:
             found.append(State.OPEN)
-        if span.thawed is not None and self._thaws:
+        if span.thawed is not None and (self._thaws or (self._opened_thaws and span.opened)):
             found.append(State.THAWED)
         if not found:
             found.append(self._shut(span))
