@@ -10,7 +10,7 @@ from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
-from pantry_tui.core.safety.record import DETAILS, known
+from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.words import Acidity
 
@@ -32,20 +32,18 @@ def by_others(batch: Batch) -> bool:
     return any(key == "by" and value.casefold() not in _OURS for key, value in batch.process)
 
 
-def recorded(batch: Batch) -> bool:
-    """Whether any detail of its process is known."""
-    return bool(known(batch.process) & set(DETAILS))
-
-
 def not_checked(batch: Batch) -> tuple[str, ...]:
     """The standing reasons of a canned batch whose process could not be checked, or not whole."""
     return () if batch.doubt else unchecked(batch.method, batch.process)
 
 
 def of_unknown_origin(batch: Batch) -> bool:
-    """Whether it is a low-acid jar of somebody else with no process known."""
+    """Whether it is a low-acid jar of somebody else of whose process the time or the pressure is
+    not known: half a record cannot be checked."""
     low_acid = batch.food.acidity is Acidity.LOW_ACID
-    return batch.method in PROCESSED and low_acid and by_others(batch) and not recorded(batch)
+    if batch.method not in PROCESSED or not low_acid or not by_others(batch):
+        return False
+    return not known(batch.process) >= set(NEEDED[batch.method])
 
 
 def unsealed(batch: Batch, container: Container) -> bool:

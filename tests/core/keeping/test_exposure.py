@@ -186,6 +186,12 @@ def test_what_cannot_hurt_is_offered_where_nothing_is_published_and_what_can_is_
     assert not cure.usable
 
 
+def test_sprouts_can_hurt_also_where_no_table_knows_them() -> None:
+    odd = FoodFacts("alfalfa sprouts", Group.VEGETABLE, Acidity.LOW_ACID, frozenset(), known=False)
+    assert not Told(odd, Method.FRESH, "fridge").judged(1).usable
+    assert Told("brussels sprouts", Method.FRESH, "fridge").judged(1).usable
+
+
 def test_ones_own_jar_without_a_record_is_usable_and_says_so_for_ever() -> None:
     own = Told("runner beans", Method.PRESSURE, "larder").judged(100)
     assert own.usable
