@@ -109,18 +109,18 @@ def struck(spans: Sequence[Span], places: Mapping[str, Place], now: When) -> Ite
             continue
         mine = [span for span in spans if span.place == place and span.climate.is_cold]
         for blackout in blackouts:
-            found = _struck(blackout, mine)
-            if found is not None:
-                yield found
+            yield from _struck(blackout, mine)
 
 
-def _struck(blackout: Blackout, mine: Sequence[Span]) -> Struck | None:
+def _struck(blackout: Blackout, mine: Sequence[Span]) -> Iterator[Struck]:
+    """One for each climate that the place had meanwhile: a refrigerator that was made a freezer
+    in the course of it is judged as both."""
     here = tuple(one for one in mine if one.start < blackout.end and one.end > blackout.start)
     if not here:
-        return None
+        return
     leaves = min(max(one.end for one in here), blackout.end)
     times = _overlaps(here, blackout)
-    return Struck(
+    first = Struck(
         blackout,
         here[0].climate,
         max(blackout.day, min(one.day for one in here)),
@@ -129,6 +129,8 @@ def _struck(blackout: Blackout, mine: Sequence[Span]) -> Struck | None:
         min(one.start for one in here) > blackout.start,
         sum(blackout.minutes(*one) for one in _apart(times)),
     )
+    for climate in dict.fromkeys(one.climate for one in here):
+        yield first._replace(climate=climate)
 
 
 def _overlaps(here: Sequence[Span], blackout: Blackout) -> list[tuple[int, int]]:

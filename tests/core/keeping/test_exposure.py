@@ -241,6 +241,13 @@ def test_an_ice_box_is_without_power_with_its_refrigerator() -> None:
     assert "50 h" in life.judged(5).reasons[0]
 
 
+def test_a_cut_over_which_a_refrigerator_was_made_a_freezer_is_judged_as_both() -> None:
+    """Raw mushrooms keep in a warm refrigerator; thawed vegetables go after six hours."""
+    life = Told("mushrooms", Method.FRESH, "fridge").at(2, 12).hold("fridge", Climate.FREEZER)
+    life.at(2, 9).cut("fridge", 60)
+    assert life.judged(6).verdict is Verdict.DISCARD
+
+
 def test_a_cut_since_nobody_knows_when_has_no_length() -> None:
     life = stew()
     end = when(1, 12)
