@@ -320,7 +320,9 @@ class Reckoning:
         """Whether a figure stands for it. For bought food those of its kind only ever shorten;
         what can hurt has the date on the pack, or nothing."""
         if self.batch.method is Method.BOUGHT and self._hurts:
-            return self.printed(told.state)
+            # What its maker printed on a tin does not speak of one that froze.
+            froze = self.method in LIDDED and told.span.climate is Climate.FREEZER
+            return self.printed(told.state) and not froze
         said = told.said
         return said.covered or said.refusal is not None or self.printed(told.state)
 

@@ -144,6 +144,9 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
     ("printed, pesto in a tub, in a fridge", lambda: (
         Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9)), 1), 9,
      True),
+    ("printed, a tin that froze", lambda: (
+        Told("runner beans", Method.BOUGHT, "freezer", size="tin", printed=MADE + timedelta(900))
+        .at(1, 12).move("larder"), 3), None, False),
     ("printed, beans in a jar, on a shelf", lambda: (
         Told("runner beans", Method.BOUGHT, "kitchen", size="jar", printed=MADE + timedelta(9)),
         3), None, True),
