@@ -172,6 +172,7 @@ class Batch:
     rated: tuple[Rated, ...] = ()  # in the order it was said; the last one stands
     parts: tuple[str, ...] = ()  # containers of other batches that it was made from
     booked: date | None = None  # the day it came into the store
+    tended: tuple[tuple[str, date], ...] = ()  # small jobs with the last day each was done
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ HOME_KINDS = (
     Did.SUBSTITUTES,
     Did.DISH,
     Did.PLANNED,
+    Did.CHECKED,
 )
 
 

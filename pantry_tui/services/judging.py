@@ -7,13 +7,15 @@ from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.keeping.exposure import as_if, imagined
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
-from pantry_tui.core.words import Climate, State
+from pantry_tui.core.words import ASSUMED_F, Climate, State
+from pantry_tui.reference.tending import load_tending
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
@@ -66,7 +68,16 @@ class Judging:
     ) -> Assessment:
         """Of a batch, container or places as they might be; nothing is kept."""
         where = self._p.places if places is None else places
-        return assess(batch, container, where, self.book, now)
+        found = assess(batch, container, where, self.book, now)
+        return with_care(found, self.jobs(batch, container, now.day, where), now)
+
+    def jobs(
+        self, batch: Batch, container: Container, day: date, places: Mapping[str, Place]
+    ) -> tuple[Job, ...]:
+        """The small jobs that it needs from a day on, where it stands now."""
+        place = places.get(container.place)
+        warmth = place.temperature_f if place is not None else ASSUMED_F[Climate.PANTRY]
+        return jobs_of(batch, container, warmth, load_tending().get(batch.method, ()), day)
 
     def as_if(self, container: Container, *turns: Turn) -> Judgement:
         """The verdict today if that had also happened; nothing is kept."""
@@ -114,6 +125,7 @@ class Judge:
             batch.printed,
             batch.process,
             batch.size,
+            batch.tended,
             tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
             container.signs,
             container.looked,
@@ -123,7 +135,7 @@ class Judge:
         )
         now = p.clock.now
         since, found = self._known.get(key, (0, None))
-        over = found is not None and found.again_at is not None and found.again_at <= now.first
+        over = found is not None and found.look_at is not None and found.look_at <= now.first
         if found is None or over or now.first < since:
             found = self._judging.of(batch, container, now, self._places)
             self._known[key] = now.first, found

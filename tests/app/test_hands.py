@@ -14,10 +14,11 @@ from pantry_tui.app.commands import of
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.acting import counted
 from pantry_tui.app.screens.batch import BatchScreen
+from pantry_tui.app.screens.jobs import JobKey
 from pantry_tui.app.weeklines import DishKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import State, Verdict
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.stock import places, view
@@ -404,3 +405,21 @@ async def test_a_sum_is_reckoned_and_one_that_cannot_be_read_stays(demo: Pantry)
         shown = str(app.screen.query_one(Static).render())
         assert "15 g" in shown
         assert "x 3 / 100" in shown
+
+
+async def test_a_small_job_is_done_with_one_key(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        before = tending.jobs(demo)
+        await pilot.press("home")
+        line = table(app).current
+        assert line is not None
+        assert isinstance(line.key, JobKey)
+        await pilot.press("f")
+        after = tending.jobs(demo)
+        assert len(after) == len(before) - 1
+        await pilot.press("z")
+        assert tending.jobs(demo) == before
+        await pilot.press("j", "1")
+        assert len(tending.jobs(demo)) == len(before) - 1

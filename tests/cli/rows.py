@@ -40,6 +40,7 @@ ROWS: dict[str, Row] = {
     "shelves": Row((), s.Some(s.SHELF), None, ("--place", "attic")),
     "find": Row(("pea",), s.Some(s.DUE), None, ()),
     "show": Row(("{peaches}",), s.BATCH, None, ("9ZZ",)),
+    "jobs": Row(("--within", "30d"), s.Some(s.JOB), None, ("--within", "soonish")),
     "log": Row(("{peaches}",), s.Some(s.LOG), None, ("9ZZ",)),
     "recall": Row(("{peaches}",), s.Some(s.GONE), None, ("9ZZ",)),
     # Put up and take
@@ -55,6 +56,7 @@ ROWS: dict[str, Row] = {
         ("{beef}", "--how", "microwave"), s.DONE, ("{peaches}",), ("{beef}", "--how", "sun")
     ),
     "ready": Row(("{kraut}",), s.DONE, ("{peaches}",), ("9ZZ",)),
+    "tend": Row(("{kraut}", "skim"), s.DONE, ("{peaches}",), ("{kraut}", "polish")),
     "move": Row(
         ("{peaches}", "fridge", "--count", "2"),
         s.DONE,

@@ -71,6 +71,16 @@ DONE = {"message": str, "warnings": [str], "containers": [str]}
 SAID = {"message": str}
 TOOK_BACK = {"took_back": Some(str)}
 
+JOB = {
+    "code": str,
+    "food": str,
+    "job": str,
+    "due": Day,
+    "overdue": bool,
+    "place": str,
+    "how": str,
+    "source": str,
+}
 DUE = {
     "code": str,
     "container_ids": Some(str),

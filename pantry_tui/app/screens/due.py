@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column
@@ -11,6 +12,9 @@ from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.services.stock.lines import ORDERS, in_store, lines
+
+if TYPE_CHECKING:
+    from pantry_tui.services.batchwork.tending import JobRow
 
 #: So many lines are looked through for one that may be eaten, a screen at a time.
 _LOOKED = 1000
@@ -28,25 +32,53 @@ class DueScreen(Acts, Rates, StockList):
 
     order = ORDERS[0]
     _costs: Sequence[str] = ()
+    _jobs: Sequence[JobRow] = ()
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         pantry, text = self.host.pantry, self.sought
         self._count = in_store(pantry, text=text)
         top = [line for one in self._costs for line in headings(f"! {one}", columns, 2)]
+        if self._jobs and not text:
+            from pantry_tui.app.screens.jobs import lines as job_lines
+
+            top += job_lines(self._jobs)
         # What the places cost is reckoned when the list is on the screen: it takes longer.
         self.call_after_refresh(self._reckon)
         found = lines(pantry, order=self.order, text=text)
         return Window(found, columns, top=[] if text else top, marked=self.marked)
 
     def _reckon(self) -> None:
-        """A notice on top for every place that is out of its range."""
+        """A notice on top for every place that is out of its range, and the small jobs."""
+        from pantry_tui.services.batchwork import tending
         from pantry_tui.services.stock import readings
 
         pantry = self.host.pantry
         costs = pantry.once("notices", lambda: readings.notices(pantry))
-        if tuple(costs) != tuple(self._costs) and not self.sought:
-            self._costs = tuple(costs)
+        jobs = pantry.once(f"jobs {pantry.today}", lambda: tending.jobs(pantry))
+        if (tuple(costs), jobs) != (tuple(self._costs), self._jobs) and not self.sought:
+            self._costs, self._jobs = tuple(costs), jobs
             self.reload()
+
+    def action_done(self) -> None:
+        """A small job on its line; else what is done fermenting, curing or drying."""
+        from pantry_tui.app.screens.jobs import JobKey, do
+
+        key = self.table.current.key if self.table.current else None
+        if not isinstance(key, JobKey):
+            super().action_done()
+        else:
+            self.host.attempt(lambda: do(self.host, key.code, key.food, key.job))
+            self.settle_list()
+
+    def look(self) -> None:
+        """The batch of the line, also of a small job."""
+        from pantry_tui.app.screens.jobs import JobKey
+
+        key = self.table.current.key if self.table.current else None
+        if isinstance(key, JobKey) and key.code:
+            self.host.show_batch(key.code)
+        else:
+            super().look()
 
     def start(self) -> int:
         """At first the cursor stands on what may be eaten, not on what must go or is a gift."""

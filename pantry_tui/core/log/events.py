@@ -28,6 +28,8 @@ class Did(StrEnum):
     RATED = "rated"
     RESERVED = "reserved"
     CORRECT = "correct"
+    TENDED = "tended"
+    CHECKED = "checked"
     READING = "reading"
     OUTAGE = "outage"
     PLACE_ADDED = "place_added"

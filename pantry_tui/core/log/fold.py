@@ -122,6 +122,10 @@ class _Batch:
             case said.Rated():
                 one = Rated(event.day, payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))
+            case said.Tended():
+                done = dict(self.batch.tended)
+                done[payload.job] = max(event.day, done.get(payload.job, event.day))
+                self.batch = replace(self.batch, tended=tuple(sorted(done.items())))
             case said.Reserved():
                 for id_ in payload.containers:
                     self._change(id_, reserved=payload.kept_for)

@@ -30,6 +30,12 @@ class RuleAdded(NamedTuple):
     why: str = ""
 
 
+class Checked(NamedTuple):
+    """Something of the kitchen's own was checked, like the dial gauge."""
+
+    what: str
+
+
 class Substitutes(NamedTuple):
     """What may stand in for a food."""
 

@@ -15,6 +15,9 @@ from pantry_tui.core.log.home_payloads import (
     Ceiling as Ceiling,
 )
 from pantry_tui.core.log.home_payloads import (
+    Checked as Checked,
+)
+from pantry_tui.core.log.home_payloads import (
     Dish as Dish,
 )
 from pantry_tui.core.log.home_payloads import (
@@ -273,6 +276,13 @@ class Correct(NamedTuple):
     printed: date | None = None
 
 
+class Tended(NamedTuple):
+    """A small job of a batch was done (core.batchwork.tending), like "skim"."""
+
+    batch: str
+    job: str
+
+
 class Undo(NamedTuple):
     """These events count no more."""
 
@@ -301,6 +311,8 @@ Payload = (
     | Rated
     | Reserved
     | Correct
+    | Tended
+    | Checked
     | Reading
     | Outage
     | PlaceAdded
@@ -334,6 +346,8 @@ BY_NAME: dict[str, type[Payload]] = {
     "rated": Rated,
     "reserved": Reserved,
     "correct": Correct,
+    "tended": Tended,
+    "checked": Checked,
     "reading": Reading,
     "outage": Outage,
     "place_added": PlaceAdded,

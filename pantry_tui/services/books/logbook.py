@@ -114,6 +114,7 @@ _VERBS = {
     Did.SIGN: "saw",
     Did.CORRECT: "corrected",
     Did.RATED: "rated",
+    Did.TENDED: "tended",
 }
 
 
@@ -163,6 +164,8 @@ def _more(p: Pantry, payload: said.Payload) -> str:
             parts.append(f" ({payload.why})")
         case said.Rated():
             parts.append(f": {': '.join(filter(None, (payload.rating.value, payload.note)))}")
+        case said.Tended():
+            parts.append(f": {payload.job}")
         case said.Sign():
             parts.append(f": {payload.words}")
     return "".join(parts)
@@ -226,5 +229,6 @@ _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
         + ("as usual" if one.most is None else f"at most {one.most:g} servings a person a week")
     ),
     said.Table: _table,
+    said.Checked: lambda p, one: f"checked: {one.what}",
     said.Planned: lambda p, one: f"the week: {one.said or 'planned anew'}",
 }

@@ -13,6 +13,7 @@ from pantry_tui.core.model import Container, Place, Turn
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import Refused
+from pantry_tui.services.batchwork.tending import beside
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import containers_named
@@ -68,6 +69,7 @@ def move(
         if words := _there(p, container, to, state):
             told.setdefault(words, []).append(container)
     warnings += [f"{say_of(p, mine)} {words}" for words, mine in told.items()]
+    warnings += beside(p, batch, to.id)
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
