@@ -130,6 +130,7 @@ COMMANDS = (
         ROOMS,
     ),
     Command("reckon", "R,f9", "app.reckon", "reckon", "Salt, vinegar, syrup, drying, jars ..."),
+    Command("methods", "M,f11", "app.methods", "methods", "The ways to keep a glut: 9 lb beets"),
     Command("jobs", "j,f10", "app.jobs", "jobs", "Small jobs: seals, skimming, sorting ..."),
     Command("log", "L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),

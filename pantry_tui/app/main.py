@@ -153,6 +153,12 @@ class PantryApp(Host):
 
         self.push_screen(Page(keys_of(self._here)))
 
+    def action_methods(self) -> None:
+        """The ways to keep a glut."""
+        from pantry_tui.app.screens.reckon import ask_methods
+
+        ask_methods(self)
+
     def action_jobs(self) -> None:
         """The small jobs that are due, to book as done."""
         from pantry_tui.app.screens.jobs import ask

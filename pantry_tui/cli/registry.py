@@ -126,6 +126,9 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "Look up",
         (
             Entry("shelf-life", "lookup:ShelfLife", "Published limits, with sources", "keeps"),
+            Entry(
+                "methods", "methods:Methods", "The ways to keep a glut, and why others are refused"
+            ),
             Entry("process", "lookup:Process", "The tested canning process, or a refusal"),
             Entry("add-food", "lookup:AddFood", "A food the tables do not have", "own food"),
             Entry("add-rule", "lookup:AddRule", "How long it lasts with you", "own rule"),

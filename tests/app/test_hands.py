@@ -413,7 +413,7 @@ async def test_a_small_job_is_done_with_one_key(demo: Pantry) -> None:
         await pilot.pause()
         before = tending.jobs(demo)
         await pilot.press("home")
-        line = table(app).current
+        line = table(pilot).current
         assert line is not None
         assert isinstance(line.key, JobKey)
         await pilot.press("f")
@@ -423,3 +423,18 @@ async def test_a_small_job_is_done_with_one_key(demo: Pantry) -> None:
         assert tending.jobs(demo) == before
         await pilot.press("j", "1")
         assert len(tending.jobs(demo)) == len(before) - 1
+
+
+async def test_the_ways_to_keep_a_glut_are_a_key_away(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("M")
+        line = app.screen.query_one(Input)
+        line.value = "9 quarts beets"
+        await pilot.press("enter")
+        assert "by weight" in str(app.screen.query_one("#wrong", Static).render())
+        line.value = "9 lb beets"
+        await pilot.press("enter")
+        shown = str(app.screen.query_one(Static).render())
+        assert "pressure canned, beets" in shown
+        assert "3 quart jars" in shown

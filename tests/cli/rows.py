@@ -167,6 +167,7 @@ ROWS: dict[str, Row] = {
         ("dried", "moon", "cheese"),
         storeless=True,
     ),
+    "methods": Row(("9", "lb", "beetroot"), s.Some(s.WAY), None, ("moon", "cheese")),
     "process": Row(
         ("peaches", "--jar", "pint", "--canner", "boiling-water", "--pack", "hot"),
         s.PROCESS,

@@ -193,6 +193,19 @@ SUM = {
     "cautions": [str],
     "record": Each(str),
 }
+WAY = {
+    "method": str,
+    "product": str,
+    "allowed": bool,
+    "yield": Maybe(str),
+    "keeps": Maybe(str),
+    "needs": Each(str),
+    "room": Maybe(str),
+    "wanted": Maybe(str),
+    "reasons": [str],
+    "cautions": [str],
+    "sources": [str],
+}
 PROCESS = {
     "answer": str,
     "minutes": Maybe(int),
