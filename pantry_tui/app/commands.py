@@ -87,6 +87,7 @@ COMMANDS = (
     ),
     Command("rate", "T", "rate", "taste", "Say how it was: again, not again, change", False, STOCK),
     Command("process", "P", "process", "process", "Record how it was canned", False, STOCK),
+    Command("timer", "K", "timer", "timer", "Time its process, or end the time", False, STOCK),
     Command("books", "b", "books", "books", "What was lost, the year of each food", True, OUTLOOK),
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),

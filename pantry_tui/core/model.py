@@ -153,6 +153,16 @@ class Rated:
         return f"{self.rating}: {self.note}" if self.note else self.rating.value
 
 
+class Timing(NamedTuple):
+    """A process that is being timed: how many `minutes` and how much pressure it needs, since when
+    (ISO, local; "" while the pressure is down), and how often it fell."""
+
+    minutes: int
+    psi: float | None
+    since: str
+    drops: int = 0
+
+
 @dataclass(frozen=True, slots=True)
 class Batch:
     """What was put up in one go. `made` None means nobody knows: judged strictly."""
@@ -173,6 +183,7 @@ class Batch:
     parts: tuple[str, ...] = ()  # containers of other batches that it was made from
     booked: date | None = None  # the day it came into the store
     tended: tuple[tuple[str, date], ...] = ()  # small jobs with the last day each was done
+    timer: Timing | None = None  # its process, while it is timed
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ class Row:
     storeless: bool = False
 
 
+_TIMED = ("timer", "start", "{peaches}", "25 min")
 NOTHING_LEFT = "{rings}"  # a batch of which the last is gone
 
 
@@ -57,6 +58,12 @@ ROWS: dict[str, Row] = {
     ),
     "ready": Row(("{kraut}",), s.DONE, ("{peaches}",), ("9ZZ",)),
     "tend": Row(("{kraut}", "skim"), s.DONE, ("{peaches}",), ("{kraut}", "polish")),
+    "record": Row(("{beans}",), s.Some(s.ASKED), None, ("{beans}", "minutes")),
+    "timer": Row((), s.Some(s.TIMER), None, ("all",), first=(_TIMED,)),
+    "timer start": Row(("{peaches}", "25", "min"), s.DONE, None, ("{peaches}", "a", "while")),
+    "timer drop": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "timer done": Row(("{peaches}", "--early"), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "timer cancel": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
     "move": Row(
         ("{peaches}", "fridge", "--count", "2"),
         s.DONE,

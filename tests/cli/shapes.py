@@ -206,6 +206,17 @@ WAY = {
     "cautions": [str],
     "sources": [str],
 }
+ASKED = {"key": str, "published": str, "said": str, "wrong": [str]}
+TIMER = {
+    "code": str,
+    "food": str,
+    "minutes": int,
+    "psi": Maybe(float),
+    "began": str,
+    "left": int,
+    "down": bool,
+    "drops": int,
+}
 PROCESS = {
     "answer": str,
     "minutes": Maybe(int),

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
-from pantry_tui.app.screens.ask import Choose, ask_line, given
+from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import months_text, sign_text
 from pantry_tui.app.widgets.line import Line
@@ -263,12 +263,35 @@ class Acting:
         if not ref:
             self.screen.host.tell(NO_STOCK, refused=True)
             return
-        ask_line(
-            self.screen,
-            f"How was {ref} canned? What you know of it, the rest stays as it is.",
-            "minutes=20 psi=11 canner=dial jar=pint pack=hot",
-            lambda words: correct(self.pantry, ref, process=read_pairs(words)),
-        )
+
+        def accept(words: str) -> None:
+            if words:
+                said = read_pairs(words)
+                done = self.screen.host.doing(lambda: correct(self.pantry, ref, process=said))
+                self.screen.host.report(done)
+
+        def answered(words: str) -> None:
+            if words:
+                self.screen.settle_list()
+                return
+            from pantry_tui.app.screens.record import ask_fields
+
+            ask_fields(self.screen, ref)
+
+        title = f"How was {ref} put up? What you know of it; empty asks field by field."
+        example = "minutes=20 psi=11 canner=dial jar=pint pack=hot"
+        question = TypeLine(title, example, empty=True, accept=accept)
+        self.screen.host.push_screen(question, given(answered))
+
+    def timer(self, container: str) -> None:
+        """Time the process of a batch, or say what became of the time that runs."""
+        ref = container.partition("/")[0]
+        if not ref:
+            self.screen.host.tell(NO_STOCK, refused=True)
+            return
+        from pantry_tui.app.screens.record import ask_timer
+
+        ask_timer(self.screen, ref)
 
     def months(self) -> None:
         """How much passes a date in each of the months ahead."""

@@ -15,9 +15,12 @@ from pantry_tui.services.stock.lines import ORDERS, in_store, lines
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.tending import JobRow
+    from pantry_tui.services.batchwork.timer import TimerRow
 
 #: So many lines are looked through for one that may be eaten, a screen at a time.
 _LOOKED = 1000
+#: Seconds after which the minutes of a timed process are shown anew.
+_TIMER_EVERY = 15.0
 
 
 class DueScreen(Acts, Rates, StockList):
@@ -33,15 +36,17 @@ class DueScreen(Acts, Rates, StockList):
     order = ORDERS[0]
     _costs: Sequence[str] = ()
     _jobs: Sequence[JobRow] = ()
+    _timed: Sequence[TimerRow] = ()
+    _ticking = False
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         pantry, text = self.host.pantry, self.sought
         self._count = in_store(pantry, text=text)
         top = [line for one in self._costs for line in headings(f"! {one}", columns, 2)]
-        if self._jobs and not text:
-            from pantry_tui.app.screens.jobs import lines as job_lines
+        if (self._jobs or self._timed) and not text:
+            from pantry_tui.app.screens import jobs
 
-            top += job_lines(self._jobs)
+            top += [*jobs.timer_lines(self._timed), *jobs.lines(self._jobs)]
         # What the places cost is reckoned when the list is on the screen: it takes longer.
         self.call_after_refresh(self._reckon)
         found = lines(pantry, order=self.order, text=text)
@@ -49,15 +54,24 @@ class DueScreen(Acts, Rates, StockList):
 
     def _reckon(self) -> None:
         """A notice on top for every place that is out of its range, and the small jobs."""
-        from pantry_tui.services.batchwork import tending
+        from pantry_tui.services.batchwork import tending, timer
         from pantry_tui.services.stock import readings
 
         pantry = self.host.pantry
         costs = pantry.once("notices", lambda: readings.notices(pantry))
         jobs = pantry.once(f"jobs {pantry.today}", lambda: tending.jobs(pantry))
-        if (tuple(costs), jobs) != (tuple(self._costs), self._jobs) and not self.sought:
-            self._costs, self._jobs = tuple(costs), jobs
+        timed = timer.running(pantry)
+        if timed and not self._ticking:
+            self._ticking = True
+            self.set_timer(_TIMER_EVERY, self._tick)
+        now = (tuple(costs), jobs, timed)
+        if now != (tuple(self._costs), self._jobs, self._timed) and not self.sought:
+            self._costs, self._jobs, self._timed = now
             self.reload()
+
+    def _tick(self) -> None:
+        self._ticking = False
+        self._reckon()
 
     def action_done(self) -> None:
         """A small job on its line; else what is done fermenting, curing or drying."""
@@ -66,6 +80,8 @@ class DueScreen(Acts, Rates, StockList):
         key = self.table.current.key if self.table.current else None
         if not isinstance(key, JobKey):
             super().action_done()
+        elif not key.job:
+            self.acting.timer(key.code)
         else:
             self.host.attempt(lambda: do(self.host, key.code, key.food, key.job))
             self.settle_list()

@@ -13,6 +13,7 @@ from pantry_tui.app.widgets.line import Key, Line
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.batchwork.tending import JobRow
+from pantry_tui.services.batchwork.timer import TimerRow
 
 if TYPE_CHECKING:
     from pantry_tui.app.host import Host
@@ -35,6 +36,16 @@ def lines(rows: Sequence[JobRow]) -> list[Line]:
     """One line, so that nothing that must go is pushed off the screen: the oldest job, and how
     many more there are."""
     return [_line(rows[0], len(rows) - 1)] if rows else []
+
+
+def timer_lines(rows: Sequence[TimerRow]) -> list[Line]:
+    """What is timed, each on a line."""
+    found = []
+    for row in rows:
+        left = "the pressure is down" if row.down else f"{row.left} of {row.minutes} min left"
+        text = f"~ timing {row.code} {clean(row.food)}: {left} (K on its line)"
+        found.append(Line(JobKey(row.code, row.food, ""), ((text, HEAD),), word=text, whole=True))
+    return found
 
 
 def _line(row: JobRow, more: int) -> Line:

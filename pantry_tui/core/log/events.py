@@ -30,6 +30,7 @@ class Did(StrEnum):
     CORRECT = "correct"
     TENDED = "tended"
     CHECKED = "checked"
+    TIMER = "timer"
     READING = "reading"
     OUTAGE = "outage"
     PLACE_ADDED = "place_added"

@@ -283,6 +283,26 @@ class Tended(NamedTuple):
     job: str
 
 
+class Clocked(StrEnum):
+    """What a kitchen timer was told."""
+
+    START = "start"
+    DROP = "drop"
+    DONE = "done"
+    CANCEL = "cancel"
+
+
+class Timer(NamedTuple):
+    """The time of a process: it began (anew after a drop of pressure), fell off, ended.
+
+    `minutes` and `psi` are what is to be reached, said with a start."""
+
+    batch: str
+    told: Clocked
+    minutes: int = 0
+    psi: float | None = None
+
+
 class Undo(NamedTuple):
     """These events count no more."""
 
@@ -313,6 +333,7 @@ Payload = (
     | Correct
     | Tended
     | Checked
+    | Timer
     | Reading
     | Outage
     | PlaceAdded
@@ -348,6 +369,7 @@ BY_NAME: dict[str, type[Payload]] = {
     "correct": Correct,
     "tended": Tended,
     "checked": Checked,
+    "timer": Timer,
     "reading": Reading,
     "outage": Outage,
     "place_added": PlaceAdded,

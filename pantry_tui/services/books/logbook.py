@@ -115,6 +115,7 @@ _VERBS = {
     Did.CORRECT: "corrected",
     Did.RATED: "rated",
     Did.TENDED: "tended",
+    Did.TIMER: "timed",
 }
 
 
@@ -164,6 +165,8 @@ def _more(p: Pantry, payload: said.Payload) -> str:
             parts.append(f" ({payload.why})")
         case said.Rated():
             parts.append(f": {': '.join(filter(None, (payload.rating.value, payload.note)))}")
+        case said.Timer():
+            parts.append(f": {payload.told}")
         case said.Tended():
             parts.append(f": {payload.job}")
         case said.Sign():
