@@ -97,7 +97,7 @@ class OutageRow:
 
 @dataclass(frozen=True, slots=True)
 class RoundLine:
-    """Equal containers that a round expects; `seen` is the count so far, None when not yet."""
+    """Equal containers that a count expects; `seen` is the count so far, None when not yet."""
 
     key: str
     code: str
@@ -113,7 +113,7 @@ class RoundLine:
 
 @dataclass(frozen=True, slots=True)
 class Difference:
-    """What a round found otherwise, and what it is booked as."""
+    """What a count found otherwise, and what it is booked as."""
 
     code: str
     food: str

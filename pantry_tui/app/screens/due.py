@@ -73,13 +73,13 @@ class DueScreen(Acts, Rates, StockList):
         self._ticking = False
         self._reckon()
 
-    def action_done(self) -> None:
+    def action_ready(self) -> None:
         """A small job on its line; else what is done fermenting, curing or drying."""
         from pantry_tui.app.screens.jobs import JobKey, do
 
         key = self.table.current.key if self.table.current else None
         if not isinstance(key, JobKey):
-            super().action_done()
+            super().action_ready()
         elif not key.job:
             self.acting.timer(key.code)
         else:

@@ -43,7 +43,7 @@ def timer_lines(rows: Sequence[TimerRow]) -> list[Line]:
     found = []
     for row in rows:
         left = "the pressure is down" if row.down else f"{row.left} of {row.minutes} min left"
-        text = f"~ timing {row.code} {clean(row.food)}: {left} (K on its line)"
+        text = f"~ timing {row.code} {clean(row.food)}: {left} (e on its line)"
         found.append(Line(JobKey(row.code, row.food, ""), ((text, HEAD),), word=text, whole=True))
     return found
 

@@ -27,7 +27,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
         "unrecorded",
         "closing",
         "eaten",
-        "of it set apart",
+        "of it reserved",
         "rated",
     )
     cells = [
@@ -42,7 +42,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
             str(one.unrecorded),
             str(one.closing),
             str(one.eaten),
-            str(one.reserved) if one.reserved else "-",
+            str(one.reserved),
             "; ".join(one.tasted),
         )
         for one in rows

@@ -87,11 +87,11 @@ def accept(p: Pantry, start: date | None = None) -> Done:
     if now.plan is not None and draft.start > now.start and _view(p, now, _open(p, now)).take:
         raise Refused(
             f"The week to {dates.say(now.end)} is accepted and not all eaten: mark its days "
-            "eaten, or plan it anew, before you accept another."
+            "eaten, or replan it, before you accept another."
         )
     entries = _entries(p, menu_of(p, replace(draft, plan=None)).picks)
     _keep(p, draft, entries, "accepted")
-    return Done(f"Kept the week from {dates.say(draft.start)}; mark each day when it is eaten.")
+    return Done(f"Accepted the week from {dates.say(draft.start)}; mark each day when it is eaten.")
 
 
 def accept_anew(p: Pantry, draft: WeekDraft, words: str) -> None:
@@ -116,8 +116,8 @@ def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], words: str) -> 
 @booked
 def forget(p: Pantry) -> Done:
     """Plan anew, without what was wished for."""
-    weekdraft.forget(p, "planned anew")
-    return Done("The week is planned anew.")
+    weekdraft.forget(p, "replanned")
+    return Done("The week is replanned.")
 
 
 def accepted(p: Pantry) -> WeekView | None:

@@ -217,15 +217,15 @@ def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw:
 
 @booked
 def ready(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
-    """A working batch is done: all its working containers are sealed from today."""
+    """A batch in progress is ready: all of it that is in progress is sealed from today."""
     still(p, ref, saw)
-    first = containers_named(p, ref, 1, lambda c: c.state is State.WORKING, "be finished")[0]
+    first = containers_named(p, ref, 1, lambda c: c.state is State.WORKING, "be made ready")[0]
     batch = p.stock.batches[first.batch]
     working = [c for c in p.containers_of(batch) if c.state is State.WORKING]
     taken = [first] if "/" in ref else working
     p.book(said.Ready(batch.id, tuple(c.id for c in taken)), **when(at))
     after = p.judge(p.stock.containers[first.id])
-    return Done(f"Finished {say_of(p, taken)}. {until(after)}", (), names(p, taken))
+    return Done(f"Ready: {say_of(p, taken)}. {until(after)}", (), names(p, taken))
 
 
 def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:

@@ -36,6 +36,7 @@ def move(
     stand there, and judged: the warning says what became of it."""
     still(p, ref, saw)
     to = p.find_place(place)
+    _refuse_if_there(p, ref, to)
     if "/" in ref:
         taken = containers_named(p, ref)
     else:
@@ -79,6 +80,15 @@ def move(
         tuple(dict.fromkeys(warnings)),
         names(p, taken),
     )
+
+
+def _refuse_if_there(p: Pantry, ref: str, to: Place) -> None:
+    """Raises Refused where all that is meant stands there already."""
+    first = containers_named(p, ref)[0]
+    batch = p.stock.batches[first.batch]
+    meant = [first] if "/" in ref else [c for c in p.containers_of(batch) if c.here]
+    if all(c.place == to.id for c in meant):
+        raise Refused(f"{say_of(p, meant)} stands in {p.place_paths()[to.id]} already.")
 
 
 def _there(p: Pantry, container: Container, to: Place, state: State) -> str:
