@@ -27,6 +27,7 @@ class Row:
 
 
 _TIMED = ("timer", "start", "{peaches}", "25 min")
+_COUNTED = ("jars", "count", "pint", "40")
 NOTHING_LEFT = "{rings}"  # a batch of which the last is gone
 
 
@@ -59,6 +60,28 @@ ROWS: dict[str, Row] = {
     "ready": Row(("{kraut}",), s.DONE, ("{peaches}",), ("9ZZ",)),
     "tend": Row(("{kraut}", "skim"), s.DONE, ("{peaches}",), ("{kraut}", "polish")),
     "record": Row(("{beans}",), s.Some(s.ASKED), None, ("{beans}", "minutes")),
+    "jars": Row((), s.Some(s.JARS), None, ("all",), first=(_COUNTED,)),
+    "jars count": Row(("pint", "40"), s.DONE, None, ("bucket", "40")),
+    "jars lend": Row(
+        ("pint", "6", "to", "Aunt", "Sunniva"),
+        s.DONE,
+        ("pint", "99", "to", "Aunt", "Sunniva"),
+        ("pint", "six"),
+        first=(_COUNTED,),
+    ),
+    "jars back": Row(
+        ("pint", "6", "from", "Aunt", "Sunniva"),
+        s.DONE,
+        ("pint", "6", "from", "Maren"),
+        ("pint", "six"),
+        first=(_COUNTED, ("jars", "lend", "pint", "6", "Aunt Sunniva")),
+    ),
+    "repeat": Row(
+        ("{peaches}", "--count", "4"),
+        s.AGAIN,
+        None,
+        ("{peaches}", "--crop", "a lot"),
+    ),
     "timer": Row((), s.Some(s.TIMER), None, ("all",), first=(_TIMED,)),
     "timer start": Row(("{peaches}", "25", "min"), s.DONE, None, ("{peaches}", "a", "while")),
     "timer drop": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
@@ -174,7 +197,9 @@ ROWS: dict[str, Row] = {
         ("dried", "moon", "cheese"),
         storeless=True,
     ),
-    "methods": Row(("9", "lb", "beetroot"), s.Some(s.WAY), None, ("moon", "cheese")),
+    "methods": Row(
+        ("9", "lb", "beetroot"), s.Some(s.WAY), None, ("moon", "cheese"), storeless=True
+    ),
     "process": Row(
         ("peaches", "--jar", "pint", "--canner", "boiling-water", "--pack", "hot"),
         s.PROCESS,

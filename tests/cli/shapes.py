@@ -207,6 +207,19 @@ WAY = {
     "sources": [str],
 }
 ASKED = {"key": str, "published": str, "said": str, "wrong": [str]}
+JARS = {"size": str, "empty": int, "in_use": int, "lent": Each(int)}
+AGAIN = {
+    "of": str,
+    "code": str,
+    "containers": [str],
+    "lead": [str],
+    "count": int,
+    "scaled": [str],
+    "process": [str],
+    "left_out": [str],
+    "read_as": dict,
+    "cautions": [str],
+}
 TIMER = {
     "code": str,
     "food": str,

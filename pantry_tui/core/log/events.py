@@ -31,6 +31,8 @@ class Did(StrEnum):
     TENDED = "tended"
     CHECKED = "checked"
     TIMER = "timer"
+    JARS_COUNTED = "jars_counted"
+    JARS_LENT = "jars_lent"
     READING = "reading"
     OUTAGE = "outage"
     PLACE_ADDED = "place_added"

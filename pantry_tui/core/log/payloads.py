@@ -42,6 +42,8 @@ from pantry_tui.core.log.home_payloads import (
     Entry,
     FoodAdded,
     Household,
+    JarsCounted,
+    JarsLent,
     Pin,
     Planned,
     RuleAdded,
@@ -78,6 +80,8 @@ __all__ = [
     "Give",
     "Gone",
     "Household",
+    "JarsCounted",
+    "JarsLent",
     "Mark",
     "Missing",
     "Move",
@@ -144,6 +148,8 @@ Payload = (
     | Tended
     | Checked
     | Timer
+    | JarsCounted
+    | JarsLent
     | Reading
     | Outage
     | PlaceAdded
@@ -180,6 +186,8 @@ BY_NAME: dict[str, type[Payload]] = {
     "tended": Tended,
     "checked": Checked,
     "timer": Timer,
+    "jars_counted": JarsCounted,
+    "jars_lent": JarsLent,
     "reading": Reading,
     "outage": Outage,
     "place_added": PlaceAdded,

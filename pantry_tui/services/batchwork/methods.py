@@ -17,6 +17,7 @@ from pantry_tui.reference.batchwork import load_batchwork
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.products import load_products
 from pantry_tui.reference.tables import Tables
+from pantry_tui.services.batchwork import jars
 from pantry_tui.services.batchwork.calc.answer import Books
 from pantry_tui.services.batchwork.calc.dry import food_of
 from pantry_tui.services.batchwork.calc.jars import pounds_of
@@ -166,6 +167,10 @@ def _way(books: Books, glut: Glut, method: Method, product: str, p: Pantry | Non
     if not spans and not own and not _has_figures(books, glut.food, method):
         return None
     asked = needs(books, glut, method, facts)
+    if p is not None and "jars" in asked.needs:
+        count, size = asked.needs["jars"].split()
+        if short := jars.short(p, size, int(count)):
+            asked.needs["jars"] += f" ({short})"
     return Way(
         method,
         product,

@@ -54,8 +54,9 @@ def jobs(p: Pantry, within: int = 0) -> list[JobRow]:
 
 
 def sentences(p: Pantry, start: date, end: date) -> Iterator[str]:
-    """The jobs of some days in a sentence, and before it those that are late."""
-    found = jobs(p, max((end - p.today).days, 0))
+    """The jobs of some days in a sentence, and before it those that are late; those of the kitchen
+    itself are no matter of a week."""
+    found = [job for job in jobs(p, max((end - p.today).days, 0)) if job.code]
     late = [_short(job) for job in found if job.overdue]
     if late:
         yield f"Late: {', '.join(late)}."
@@ -117,8 +118,8 @@ def _of_kitchen(p: Pantry) -> Iterator[JobRow]:
     """The dial gauge where one was used within two years, and thermometers."""
     used = _gauge_used(p)
     if used is not None:
-        checked = p.home.checked.get(GAUGE)
-        due = used if checked is None else checked + timedelta(days=GAUGE_DAYS)
+        # Whether it was tested before the first use that is recorded, nobody knows.
+        due = p.home.checked.get(GAUGE, used) + timedelta(days=GAUGE_DAYS)
         source = f"{p.tables.sources['bw-pnw421-gauge']} ({Trust.READ.shown})"
         yield JobRow("", GAUGE, "test it", due, due < p.today, "", _GAUGE_HOW, source)
     for place in p.places.values():
