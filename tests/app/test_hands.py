@@ -421,7 +421,7 @@ async def test_a_small_job_is_done_with_one_key(demo: Pantry) -> None:
         assert len(after) == len(before) - 1
         await pilot.press("z")
         assert tending.jobs(demo) == before
-        await pilot.press("j", "1")
+        await pilot.press("full_stop", "1")
         assert len(tending.jobs(demo)) == len(before) - 1
 
 

@@ -1,4 +1,4 @@
-"""The small jobs: a line above the due list, done with one key, and all of them by `j`."""
+"""The small jobs: a line above the due list, done with one key, and all of them by `.`."""
 
 from __future__ import annotations
 
@@ -50,7 +50,7 @@ def timer_lines(rows: Sequence[TimerRow]) -> list[Line]:
 
 def _line(row: JobRow, more: int) -> Line:
     since = f"late since {week_day(row.due)}" if row.overdue else "today"
-    others = f", {more} more: j" if more else ""
+    others = f", {more} more with ." if more else ""
     text = f"~ {row.job}, {row.code or row.food}, {since} (f: done{others})"
     word = f"{row.how} {row.source}."
     key = JobKey(row.code, row.food, row.job)
