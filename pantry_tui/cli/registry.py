@@ -67,6 +67,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             Entry("timer drop", "timer:Drop", "The pressure fell: the time counts anew"),
             Entry("timer done", "timer:Finish", "It is over: minutes and psi go into the record"),
             Entry("timer cancel", "timer:Cancel", "Time it no more; nothing is recorded"),
+            Entry("repack", "stock:Repack", "Into other vessels, or into another thing"),
             Entry("move", "stock:Move", "Move to another place"),
             Entry("give", "stock:Give", "Give away"),
             Entry("missing", "stock:Missing", "Gone, and nobody knows how", "lose"),

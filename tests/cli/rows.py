@@ -87,6 +87,12 @@ ROWS: dict[str, Row] = {
     "timer drop": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
     "timer done": Row(("{peaches}", "--early"), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
     "timer cancel": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "repack": Row(
+        ("{peaches}", "2", "half-pint", "jars,", "fridge"),
+        {**s.PUTUP, "from": s.Some({"code": str, "container": str, "took": str, "left": str})},
+        (NOTHING_LEFT, "2 pint jars, fridge"),
+        ("{peaches}", "2 jars, attic"),
+    ),
     "move": Row(
         ("{peaches}", "fridge", "--count", "2"),
         s.DONE,
