@@ -11,6 +11,7 @@ from pantry_tui.app.lines import Window, headings
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
+from pantry_tui.errors import PantryError
 from pantry_tui.services.stock.lines import ORDERS, in_store, lines
 
 if TYPE_CHECKING:
@@ -58,9 +59,13 @@ class DueScreen(Acts, Rates, StockList):
         from pantry_tui.services.stock import readings
 
         pantry = self.host.pantry
-        costs = pantry.once("notices", lambda: readings.notices(pantry))
-        jobs = pantry.once(f"jobs {pantry.today}", lambda: tending.jobs(pantry))
-        timed = timer.running(pantry)
+        try:
+            costs = pantry.once("notices", lambda: readings.notices(pantry))
+            jobs = pantry.once(f"jobs {pantry.today}", lambda: tending.jobs(pantry))
+            timed = timer.running(pantry)
+        except PantryError as error:
+            self.say(error.message)
+            return
         if timed and not self._ticking:
             self._ticking = True
             self.set_timer(_TIMER_EVERY, self._tick)

@@ -16,8 +16,8 @@ from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.measured import JARS, read_jar
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 
 LIDS = "lids"
 

@@ -13,8 +13,8 @@ from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.batchwork import BatchTables, BlanchRow, load_batchwork
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.services.batchwork.calc.answer import span
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.pick import batch_named
 

@@ -13,8 +13,8 @@ from pantry_tui.core.log.payloads import Checked, Tended
 from pantry_tui.core.model import Batch, Container, Place
 from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.seen import At, when

@@ -15,9 +15,9 @@ from pantry_tui.core.model import Batch, Timing
 from pantry_tui.core.safety.measured import CANNERS, read_canner, read_jar, read_minutes, read_psi
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.lookup.process import process
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.store import log

@@ -13,9 +13,8 @@ from pantry_tui.core.model import Batch, Container, Place, Turn
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import Refused
-from pantry_tui.services.batchwork.tending import beside
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import containers_named
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of
@@ -74,6 +73,8 @@ def move(
         if words := _there(p, container, to, state):
             told.setdefault(words, []).append(container)
     warnings += [f"{say_of(p, mine)} {words}" for words, mine in told.items()]
+    from pantry_tui.services.batchwork.tending import beside  # only where something moves
+
     warnings += beside(p, batch, to.id)
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
