@@ -169,6 +169,18 @@ class PantryApp(Host):
 
         self.push_screen(Page(keys_of(self._here)))
 
+    def action_methods(self) -> None:
+        """The ways to keep a glut."""
+        from pantry_tui.app.screens.reckon import ask_methods
+
+        ask_methods(self)
+
+    def action_jobs(self) -> None:
+        """The small jobs that are due, to book as done."""
+        from pantry_tui.app.screens.jobs import ask
+
+        ask(self)
+
     def action_household(self) -> None:
         """What the household told of itself, to change."""
         from pantry_tui.app.screens.home import change_household

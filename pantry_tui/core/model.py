@@ -143,6 +143,16 @@ class Rated:
         return f"{self.rating}: {self.note}" if self.note else self.rating.value
 
 
+class Timing(NamedTuple):
+    """A process that is being timed: how many `minutes` and how much pressure it needs, since when
+    (ISO, local; "" while the pressure is down), and how often it fell."""
+
+    minutes: int
+    psi: float | None
+    since: str
+    drops: int = 0
+
+
 @dataclass(frozen=True, slots=True)
 class Batch:
     """What was put up in one go. `made` None means nobody knows: judged strictly."""
@@ -164,6 +174,8 @@ class Batch:
     into: tuple[str, ...] = ()  # batches that were made from it
     carried: bool = False  # the same food in other containers: `made` is the day of its parts
     booked: date | None = None  # the day it came into the store
+    tended: tuple[tuple[str, date], ...] = ()  # small jobs with the last day each was done
+    timer: Timing | None = None  # its process, while it is timed
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,6 +27,7 @@ HOME_KINDS = (
     Did.SUBSTITUTES,
     Did.DISH,
     Did.PLANNED,
+    Did.CHECKED,
 )
 
 

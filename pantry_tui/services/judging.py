@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
+from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.keeping import descent
 from pantry_tui.core.keeping.exposure import as_if
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
@@ -15,6 +16,8 @@ from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
+from pantry_tui.core.words import ASSUMED_F, Climate
+from pantry_tui.reference.tending import load_tending
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
@@ -67,6 +70,21 @@ class Judging:
     ) -> Assessment:
         """Of a batch, container or places as they might be; nothing is kept."""
         where = self._p.places if places is None else places
+        found = self._unattended(batch, container, now, where)
+        return with_care(found, self.jobs(batch, container, now.day, where), now)
+
+    def jobs(
+        self, batch: Batch, container: Container, day: date, places: Mapping[str, Place]
+    ) -> tuple[Job, ...]:
+        """The small jobs that it needs from a day on, where it stands now."""
+        place = places.get(container.place)
+        warmth = place.temperature_f if place is not None else ASSUMED_F[Climate.PANTRY]
+        return jobs_of(batch, container, warmth, load_tending().get(batch.method, ()), day)
+
+    def _unattended(
+        self, batch: Batch, container: Container, now: When, where: Mapping[str, Place]
+    ) -> Assessment:
+        """The same without its small jobs: what was late of a part is not late of the whole."""
         own = assess(batch, container, where, self.book, now)
         if batch.into:
             own = descent.suspected(own, container, self._of_children(batch, frozenset()))
@@ -88,12 +106,12 @@ class Judging:
         name = f"{of.code}/{part.number}"
         if descent.goes_on(batch, of):
             shadow = descent.carried_on(new, of, part)
-            yield descent.Bound(name, self.of(of, shadow, now, places), goes_on=True)
+            yield descent.Bound(name, self._unattended(of, shadow, now, places), goes_on=True)
             return
         birth = new.turns[0].when
         then = birth._replace(first=birth.last)
         shadow, known = descent.as_taken(new, part), descent.known_then(places, then)
-        yield descent.Bound(name, self.of(of, shadow, then, known), goes_on=False)
+        yield descent.Bound(name, self._unattended(of, shadow, then, known), goes_on=False)
 
     def _of_children(self, batch: Batch, seen: frozenset[str]) -> str:
         """Why what was made of a batch makes it be looked at, "" where nothing does."""
@@ -189,6 +207,7 @@ class Judge:
             batch.printed,
             batch.process,
             batch.size,
+            batch.tended,
             tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
             container.signs,
             container.looked,
@@ -199,7 +218,7 @@ class Judge:
         )
         now = p.clock.now
         since, found = self._known.get(key, (0, None))
-        over = found is not None and found.again_at is not None and found.again_at <= now.first
+        over = found is not None and found.look_at is not None and found.look_at <= now.first
         if found is None or over or now.first < since:
             found = self._judging.of(batch, container, now, self._places)
             self._known[key] = now.first, found

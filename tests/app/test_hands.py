@@ -14,10 +14,11 @@ from pantry_tui.app.commands import of
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.acting import counted
 from pantry_tui.app.screens.batch import BatchScreen
+from pantry_tui.app.screens.jobs import JobKey
 from pantry_tui.app.weeklines import DishKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import State, Verdict
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, tending, timer
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.stock import places, view
@@ -404,6 +405,73 @@ async def test_a_sum_is_reckoned_and_one_that_cannot_be_read_stays(demo: Pantry)
         shown = str(app.screen.query_one(Static).render())
         assert "15 g" in shown
         assert "x 3 / 100" in shown
+
+
+async def test_a_small_job_is_done_with_one_key(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        before = tending.jobs(demo)
+        await pilot.press("home")
+        line = table(pilot).current
+        assert line is not None
+        assert isinstance(line.key, JobKey)
+        await pilot.press("f")
+        after = tending.jobs(demo)
+        assert len(after) == len(before) - 1
+        await pilot.press("z")
+        assert tending.jobs(demo) == before
+        await pilot.press("full_stop", "1")
+        assert len(tending.jobs(demo)) == len(before) - 1
+
+
+async def test_the_ways_to_keep_a_glut_are_a_key_away(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("semicolon")
+        line = app.screen.query_one(Input)
+        line.value = "9 quarts beets"
+        await pilot.press("enter")
+        assert "by weight" in str(app.screen.query_one("#wrong", Static).render())
+        line.value = "9 lb beets"
+        await pilot.press("enter")
+        shown = str(app.screen.query_one(Static).render())
+        assert "pressure canned, beets" in shown
+        assert "3 quart jars" in shown
+
+
+async def test_a_process_is_timed_from_its_line(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("2", "N", "enter")
+        await pilot.press("e")
+        app.screen.query_one(Input).value = "20 min"
+        await pilot.press("enter")
+        assert [row.code for row in timer.running(demo)] == ["2N"]
+        await pilot.press("e", "1")  # the pressure fell
+        assert timer.running(demo)[0].down
+        await pilot.press("e", "1")  # again
+        assert not timer.running(demo)[0].down
+        await pilot.press("e", "2")  # stop timing
+        assert timer.running(demo) == []
+
+
+async def test_a_record_is_asked_for_field_by_field(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("3", "A", "enter")
+        await pilot.press("i", "enter")  # nothing in one line: field by field
+        title = str(app.screen.query_one("#title", Static).render())
+        assert "altitude" in title
+        assert "900 ft" in title
+        await pilot.press("enter")
+        assert "dial or weighted" in str(app.screen.query_one("#title", Static).render())
+        app.screen.query_one(Input).value = "oven"
+        await pilot.press("enter")
+        assert "Wrong:" in str(app.screen.query_one("#title", Static).render())
+        await pilot.press("escape")
+        batch = next(one for one in demo.stock.batches.values() if one.code == "3A")
+        assert dict(batch.process)["canner"] == "oven"
 
 
 async def test_a_crock_that_is_ready_is_asked_into_what(demo: Pantry) -> None:

@@ -71,6 +71,16 @@ DONE = {"message": str, "warnings": [str], "containers": [str]}
 SAID = {"message": str}
 TOOK_BACK = {"took_back": Some(str)}
 
+JOB = {
+    "code": str,
+    "food": str,
+    "job": str,
+    "due": Day,
+    "overdue": bool,
+    "place": str,
+    "how": str,
+    "source": str,
+}
 DUE = {
     "code": str,
     "container_ids": Some(str),
@@ -182,6 +192,43 @@ SUM = {
     "notes": [str],
     "cautions": [str],
     "record": Each(str),
+}
+WAY = {
+    "method": str,
+    "product": str,
+    "allowed": bool,
+    "yield": Maybe(str),
+    "keeps": Maybe(str),
+    "needs": Each(str),
+    "room": Maybe(str),
+    "wanted": Maybe(str),
+    "reasons": [str],
+    "cautions": [str],
+    "sources": [str],
+}
+ASKED = {"key": str, "published": str, "said": str, "wrong": [str]}
+JARS = {"size": str, "empty": int, "in_use": int, "lent": Each(int)}
+AGAIN = {
+    "of": str,
+    "code": str,
+    "containers": [str],
+    "lead": [str],
+    "count": int,
+    "scaled": [str],
+    "process": [str],
+    "left_out": [str],
+    "read_as": dict,
+    "cautions": [str],
+}
+TIMER = {
+    "code": str,
+    "food": str,
+    "minutes": int,
+    "psi": Maybe(float),
+    "began": str,
+    "left": int,
+    "down": bool,
+    "drops": int,
 }
 PROCESS = {
     "answer": str,

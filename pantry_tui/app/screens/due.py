@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column
@@ -13,8 +14,14 @@ from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.errors import PantryError
 from pantry_tui.services.stock.lines import ORDERS, in_store, lines
 
+if TYPE_CHECKING:
+    from pantry_tui.services.batchwork.tending import JobRow
+    from pantry_tui.services.batchwork.timer import TimerRow
+
 #: So many lines are looked through for one that may be eaten, a screen at a time.
 _LOOKED = 1000
+#: Seconds after which the minutes of a timed process are shown anew.
+_TIMER_EVERY = 15.0
 
 
 class DueScreen(Acts, Rates, StockList):
@@ -29,29 +36,70 @@ class DueScreen(Acts, Rates, StockList):
 
     order = ORDERS[0]
     _costs: Sequence[str] = ()
+    _jobs: Sequence[JobRow] = ()
+    _timed: Sequence[TimerRow] = ()
+    _ticking = False
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         pantry, text = self.host.pantry, self.sought
         self._count = in_store(pantry, text=text)
         top = [line for one in self._costs for line in headings(f"! {one}", columns, 2)]
+        if (self._jobs or self._timed) and not text:
+            from pantry_tui.app.screens import jobs
+
+            top += [*jobs.timer_lines(self._timed), *jobs.lines(self._jobs)]
         # What the places cost is reckoned when the list is on the screen: it takes longer.
         self.call_after_refresh(self._reckon)
         found = lines(pantry, order=self.order, text=text)
         return Window(found, columns, top=[] if text else top, marked=self.marked)
 
     def _reckon(self) -> None:
-        """A notice on top for every place that is out of its range."""
+        """A notice on top for every place that is out of its range, and the small jobs."""
+        from pantry_tui.services.batchwork import tending, timer
         from pantry_tui.services.stock import readings
 
         pantry = self.host.pantry
         try:
             costs = pantry.once("notices", lambda: readings.notices(pantry))
+            jobs = pantry.once(f"jobs {pantry.today}", lambda: tending.jobs(pantry))
+            timed = timer.running(pantry)
         except PantryError as error:
             self.say(error.message)
             return
-        if tuple(costs) != tuple(self._costs) and not self.sought:
-            self._costs = tuple(costs)
+        if timed and not self._ticking:
+            self._ticking = True
+            self.set_timer(_TIMER_EVERY, self._tick)
+        now = (tuple(costs), jobs, timed)
+        if now != (tuple(self._costs), self._jobs, self._timed) and not self.sought:
+            self._costs, self._jobs, self._timed = now
             self.reload()
+
+    def _tick(self) -> None:
+        self._ticking = False
+        self._reckon()
+
+    def action_ready(self) -> None:
+        """A small job on its line; else what is done fermenting, curing or drying."""
+        from pantry_tui.app.screens.jobs import JobKey, do
+
+        key = self.table.current.key if self.table.current else None
+        if not isinstance(key, JobKey):
+            super().action_ready()
+        elif not key.job:
+            self.acting.timer(key.code)
+        else:
+            self.host.attempt(lambda: do(self.host, key.code, key.food, key.job))
+            self.settle_list()
+
+    def look(self) -> None:
+        """The batch of the line, also of a small job."""
+        from pantry_tui.app.screens.jobs import JobKey
+
+        key = self.table.current.key if self.table.current else None
+        if isinstance(key, JobKey) and key.code:
+            self.host.show_batch(key.code)
+        else:
+            super().look()
 
     def start(self) -> int:
         """At first the cursor stands on what may be eaten, not on what must go or is a gift."""

@@ -14,6 +14,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK
 
 if TYPE_CHECKING:
+    from pantry_tui.services.batchwork.tending import JobRow
     from pantry_tui.services.books.logbook import LogLine
     from pantry_tui.services.rows import BatchView
     from pantry_tui.services.stock.rows import DueRow
@@ -105,3 +106,16 @@ def _event(one: LogLine) -> str:
     undone = " (undone)" if one.undone else ""
     day = say(date.fromisoformat(one.day))
     return f"{day}{hour}: {clean(one.says)}{undone} [{one.id}]"
+
+
+def jobs(rows: Sequence[JobRow]) -> list[str]:
+    """The small jobs, the oldest first, and under them how each is done."""
+    if not rows:
+        return ["Nothing is due: `pantry-tui jobs --within 30d` shows what comes."]
+    cells = [
+        (one.due.isoformat(), "late" if one.overdue else "", one.code, one.food, one.job, one.place)
+        for one in rows
+    ]
+    lines = table(("due", "", "code", "food", "job", "place"), cells)
+    how = dict.fromkeys(f"{one.job}: {one.how} {one.source}." for one in rows)
+    return [*lines, *map(clean, how)]

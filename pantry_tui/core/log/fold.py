@@ -28,6 +28,7 @@ from pantry_tui.core.model import (
     Read,
     Seen,
     Stock,
+    Timing,
     Turn,
     When,
 )
@@ -138,6 +139,12 @@ class _Batch:
             case said.Rated():
                 one = Rated(event.day, payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))
+            case said.Timer():
+                self._timer(event.recorded, payload)
+            case said.Tended():
+                done = dict(self.batch.tended)
+                done[payload.job] = max(event.day, done.get(payload.job, event.day))
+                self.batch = replace(self.batch, tended=tuple(sorted(done.items())))
             case said.Reserved():
                 for id_ in payload.containers:
                     self._change(id_, reserved=payload.kept_for)
@@ -213,6 +220,17 @@ class _Batch:
             if found.batch == self.id:
                 for id_ in found.containers:
                     self._new(id_, event, found.state, found.place)
+
+    def _timer(self, moment: str, payload: said.Timer) -> None:
+        """A start after a drop takes the whole time again (USDA AIB 539)."""
+        old = self.batch.timer
+        timer: Timing | None = None
+        if payload.told is said.Clocked.START:
+            drops = old.drops if old is not None else 0
+            timer = Timing(payload.minutes, payload.psi, moment, drops)
+        elif payload.told is said.Clocked.DROP and old is not None:
+            timer = old._replace(since="", drops=old.drops + 1)
+        self.batch = replace(self.batch, timer=timer)
 
     def _correct(self, payload: said.Correct) -> None:
         fields = {

@@ -22,6 +22,7 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Label, Sheet
@@ -37,6 +38,8 @@ _STYLE = (
     ".label{border:1px solid #444;padding:.5em;break-inside:avoid}.code{font-size:1.8em;"
     "font-weight:bold}@media print{.label{border-color:#000}}"
 )
+#: Days ahead that the calendar names small jobs; of one that comes again, the next.
+JOBS_AHEAD = 60
 HEADS = ("code", "food", "n", "place", "best by", "discard after", "verdict")
 
 
@@ -255,13 +258,28 @@ def calendar(p: Pantry) -> str:
         for kind, day in (("Best by", row.good_until), ("Discard after", row.discard_after)):
             if day is not None and day >= p.today:
                 lines += _event(row, kind, day, stamp)
+    for job in tending.jobs(p, JOBS_AHEAD):
+        lines += _job_event(job, max(job.due, p.today), stamp)
     lines.append("END:VCALENDAR")
     return "".join(f"{part}\r\n" for line in lines for part in _folded(line))
+
+
+def _job_event(job: tending.JobRow, day: date, stamp: str) -> list[str]:
+    """A small job; what is late stands on today."""
+    said = clean(" ".join(filter(None, (job.job.capitalize() + ":", job.code, job.food))))
+    about = "-".join(f"{job.code}-{job.job}-{job.place if not job.code else ''}".split())
+    plain = "".join(char for char in about if char.isascii() and (char.isalnum() or char == "-"))
+    return _vevent(f"job-{plain.strip('-')}", day, stamp, said, job.how)
 
 
 def _event(row: DueRow, kind: str, day: date, stamp: str) -> list[str]:
     what = f"{kind}: {row.count} of {row.code} {clean(row.food)} in {clean(row.place)}"
     uid = f"{row.container_ids[0].replace('/', '-')}-{kind.split()[0].lower()}-{row.state}"
+    return _vevent(uid, day, stamp, what, clean(" ".join(row.reasons)))
+
+
+def _vevent(uid: str, day: date, stamp: str, what: str, more: str) -> list[str]:
+    """One day of the calendar."""
     return [
         "BEGIN:VEVENT",
         f"UID:{uid}@pantry-tui",
@@ -269,7 +287,7 @@ def _event(row: DueRow, kind: str, day: date, stamp: str) -> list[str]:
         f"DTSTART;VALUE=DATE:{day:%Y%m%d}",
         f"DTEND;VALUE=DATE:{day + timedelta(days=1):%Y%m%d}",
         f"SUMMARY:{_escaped(what)}",
-        f"DESCRIPTION:{_escaped(clean(' '.join(row.reasons)))}",
+        f"DESCRIPTION:{_escaped(more)}",
         "TRANSP:TRANSPARENT",
         "END:VEVENT",
     ]

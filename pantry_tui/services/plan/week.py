@@ -21,6 +21,7 @@ from pantry_tui.core.plan.week import plan
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, State, Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
@@ -282,7 +283,11 @@ def _view(
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
         accepted=draft.plan is not None,
-        notes=(*_dropped(p, draft, entries), *_at_risk(p, draft, entries)),
+        notes=(
+            *_dropped(p, draft, entries),
+            *_at_risk(p, draft, entries),
+            *tending.sentences(p, draft.start, draft.end),
+        ),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(row.usable for row in rows),

@@ -73,6 +73,9 @@ def move(
         if words := _there(p, container, to, state):
             told.setdefault(words, []).append(container)
     warnings += [f"{say_of(p, mine)} {words}" for words, mine in told.items()]
+    from pantry_tui.services.batchwork.tending import beside  # only where something moves
+
+    warnings += beside(p, batch, to.id)
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)

@@ -76,7 +76,7 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         found.discard_after,
         found.why_no_discard,
         found.harmless,
-        found.again_at,
+        found.look_at,
         found.over_from is not None,
         last.last,
         max(found.facts_to, found.now),  # a day before the one it was judged on is looked at anew
