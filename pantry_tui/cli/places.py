@@ -46,6 +46,7 @@ class Add(Verb):
 
 class Change(Verb):
     name: str = words("a place")
+    called: str | None = option("--name", "NAME", "what you call it from now on")
     climate: str | None = option("--climate", "C", "room, pantry, cellar, fridge or freezer")
     temp: str | None = option("--temp", "55F", "how warm it is meant to be")
     capacity: int | None = number("--capacity", "N", "how many it holds")
@@ -56,10 +57,31 @@ class Change(Verb):
             climate = places.read_climate(self.climate) if self.climate else now
             warm = _warmth(p, climate, self.temp)
             return places.change(
-                p, self.name, climate=self.climate, capacity=self.capacity, temp_f=warm
+                p,
+                self.name,
+                name=self.called,
+                climate=self.climate,
+                capacity=self.capacity,
+                temp_f=warm,
             )
 
         return call.done(change)
+
+
+class Merge(Verb):
+    name: str = words("a place that is no more")
+    into: str = needed("--into", "PLACE", "where its stock stands from now on")
+
+    def run(self, call: Call) -> int:
+        return call.done(lambda p: places.merge(p, self.name, self.into))
+
+
+class Remove(Verb):
+    name: str = words("a place that is no more")
+    to: str | None = option("--to", "PLACE", "where its stock goes")
+
+    def run(self, call: Call) -> int:
+        return call.done(lambda p: places.remove(p, self.name, self.to))
 
 
 class Listing(Verb):

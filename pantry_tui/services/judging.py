@@ -66,7 +66,7 @@ class Judging:
         places: Mapping[str, Place] | None = None,
     ) -> Assessment:
         """Of a batch, container or places as they might be; nothing is kept."""
-        where = self._p.places if places is None else places
+        where = self._p.ever if places is None else places
         own = assess(batch, container, where, self.book, now)
         if batch.into:
             own = descent.suspected(own, container, self._of_children(batch, frozenset()))
@@ -141,7 +141,7 @@ class Judge:
     @property
     def places(self) -> Mapping[str, Place]:
         """Where things stand for it."""
-        return self._judging.p.places if self._places is None else self._places
+        return self._judging.p.ever if self._places is None else self._places
 
     def assess(self, container: Container) -> Assessment:
         """All that can be said of a container now."""

@@ -34,6 +34,7 @@ from pantry_tui.services.batchwork.made_from import (
 )
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Ask, PutUp, PutUpReading
+from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, when
 from pantry_tui.services.stock.view import cautions
 
@@ -355,4 +356,6 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
     answer = _answer(code, names, booked_as, judged, reading)
-    return replace(answer, made_from=took(p, descent))
+    full = overfull(p, place.id)
+    told = (*answer.cautions, full) if full else answer.cautions
+    return replace(answer, cautions=told, made_from=took(p, descent))
