@@ -51,6 +51,7 @@ class HouseholdFacts:
     people: int
     units: str
     advice: str = "usual"
+    jars: str = "strict"  # "maker" or "strict": whose times serve for metric jars
 
 
 @dataclass(frozen=True, slots=True)

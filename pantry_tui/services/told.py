@@ -81,6 +81,11 @@ class Told:
         """ "us" or "metric"."""
         return self.home.units or "us"
 
+    @property
+    def jars(self) -> str:
+        """Whose times serve for metric jars: "maker" or "strict"."""
+        return self.home.jars or ("maker" if self.units == "metric" else "strict")
+
     def appetite(self, learned: Mapping[str, float] | None = None) -> Appetite:
         """What the household eats of its stores in a week, at most."""
         from pantry_tui.services.household import appetite

@@ -8,7 +8,22 @@ from typing import Any
 
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.safety.measured import CANNERS, JARS, read_canner, unsafe_way
+from pantry_tui.core.safety.measured import (
+    BIGGER,
+    CANNERS,
+    JARS,
+    read_canner,
+    read_jar,
+    unsafe_way,
+)
+from pantry_tui.core.safety.metric_jars import (
+    LITRE,
+    MAKER,
+    STRICT,
+    by_maker,
+    in_millilitres,
+    is_litre,
+)
 from pantry_tui.core.safety.process import (
     LOWEST_BAND_FT,
     PACKS,
@@ -48,6 +63,7 @@ def process(
     canner: str,
     pack: str | None = None,
     altitude_ft: int | None = 0,
+    jars: str = STRICT,
 ) -> dict[str, Any]:
     """The command contract's JSON: answer "process", "refused" or "not published".
 
@@ -59,7 +75,7 @@ def process(
     """
     asked = _find(tables, food)
     feet = LOWEST_BAND_FT if altitude_ft is None else altitude_ft
-    size, packed = _jar(jar), _pack(pack)
+    size, packed = _jar(jar, jars, asked.low_acid), _pack(pack)
     against = _against_way(tables, canner)
     if against is not None:
         return against
@@ -75,6 +91,8 @@ def process(
         why = _recalled(tables, recalled) or _missing(asked, size, way, packed, feet)
         return _answer("not published", reasons=why)
     found = _published(tables, firm, recalled)
+    if asked.low_acid and is_litre(jar):
+        found["reasons"].insert(0, LITRE)
     if altitude_ft is None:
         found["reasons"].insert(0, "Altitude not said: this is the process for 1,000 ft only.")
     return found
@@ -119,7 +137,10 @@ def _facts(tables: Tables, text: str) -> FoodFacts | None:
     return tables.facts(text)
 
 
-def _jar(text: str) -> str:
+def _jar(text: str, by: str, low_acid: bool) -> str:
+    if in_millilitres(text) is not None:
+        metric = by_maker(text, low_acid=low_acid) if by == MAKER else read_jar(text)
+        return metric or BIGGER
     plain = text.casefold().replace("jars", "").replace("jar", "").strip().removesuffix("s")
     word = "-".join(plain.split())
     if word not in JARS:
