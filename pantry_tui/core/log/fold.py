@@ -240,7 +240,7 @@ class _Batch:
         began = when(event)
         if made is not None and made != began.day and not self.batch.carried:
             began = some_time(made, datetime.fromisoformat(event.recorded))
-        later = sorted(self.turns[id_], key=lambda one: (one.when.first, one.when.last, one.event))
+        later = sorted(self.turns[id_], key=lambda one: (one.when.first, one.when.last))
         turns = (Turn(began, event.id, place, state), *later)
         last_state = next(one.state for one in reversed(turns) if one.state is not None)
         last_place = next(one.place for one in reversed(turns) if one.place is not None)
@@ -369,8 +369,8 @@ def fold(events: Iterable[Event]) -> Stock:
 def path_of(places: Mapping[str, Place], id_: str) -> str:
     """ "basement › north wall › shelf 2"."""
     names: list[str] = []
-    here: str | None = id_
-    while here is not None and here in places and len(names) < 20:
-        names.append(places[here].name)
-        here = places[here].parent
+    here = places.get(id_)
+    while here is not None and len(names) < 20:
+        names.append(here.name)
+        here = places.get(here.parent or "")
     return " › ".join(reversed(names))
