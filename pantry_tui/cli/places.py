@@ -161,14 +161,22 @@ class Count(Act):
             if not self.seen:
                 return call.answer(count.lines(p, place), jsonable.plain, show.count_lines)
             counted = dict(_seen(text) for text in self.seen)
-            differs = count.from_counts(p, place, counted)
-            what = call.book(p, self.at, count.finish, place)
+            numbers = {code: int(one) for code, one in counted.items() if _is_number(code, one)}
+            amounts = {code: one for code, one in counted.items() if code not in numbers}
+            weighed = count.by_amount(p, place, amounts)
+            differs = count.from_counts(p, place, numbers)
+            what = call.book(p, self.at, count.finish, place, weighed)
         data = {"place": place.name, "differences": differs, "message": what.message}
         return call.answer(what, lambda _: jsonable.plain(data), done)
 
 
-def _seen(text: str) -> tuple[str, int]:
-    code, equals, number_ = text.partition("=")
-    if not (code and equals and number_.isascii() and number_.isdigit() and len(number_) < 5):
-        raise BadInput(f"{text[:40]!r} is no count: write --seen 7C=5.")
-    return code, int(number_)
+def _seen(text: str) -> tuple[str, str]:
+    code, equals, seen = text.partition("=")
+    if not (code and equals and seen):
+        raise BadInput(f"{text[:40]!r} is no count: write --seen 7C=5, or 9H/1=38lb.")
+    return code, seen
+
+
+def _is_number(code: str, seen: str) -> bool:
+    """Whether containers (or pieces) of a batch were counted, not what is in one of them."""
+    return "/" not in code and seen.isascii() and seen.isdigit() and len(seen) < 5

@@ -112,6 +112,7 @@ class RoundLine:
     expected: int
     seen: int | None
     first: str  # the container a single key acts on
+    pieces: bool = False  # counted piece by piece, not by containers
 
 
 @dataclass(frozen=True, slots=True)
