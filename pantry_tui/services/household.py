@@ -11,10 +11,11 @@ from pantry_tui.core.plan.appetite import MEALS, Appetite
 from pantry_tui.core.safety.metric_jars import JARS_BY
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
-from pantry_tui.services.rows import Done, HouseholdFacts
+from pantry_tui.services.done import Done
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
+    from pantry_tui.services.rows import HouseholdFacts
     from pantry_tui.services.told import Told
 
 #: The events that say something of the household itself.
@@ -76,6 +77,8 @@ def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
 
 def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
+    from pantry_tui.services.rows import HouseholdFacts
+
     return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0], p.jars)
 
 
@@ -87,14 +90,21 @@ def change(
     advice: str | None = None,
     jars: str | None = None,
 ) -> Done:
-    """Change what is given; None leaves it as it is. Raises BadInput for impossible numbers."""
+    """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
+    the altitude are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
-    p.book(said_of(altitude_ft, people, units, advice, jars))
-    now = facts(p)
+    said = said_of(altitude_ft, people, units, advice, jars)
     told: tuple[str, ...] = ()
+    with p.together():
+        p.book(said)
+        if altitude_ft is not None:
+            from pantry_tui.services.stock.recheck import for_altitude
+
+            told = for_altitude(p)
+    now = facts(p)
     if now.advice != was.advice:
         stricter = now.advice == "strictest"
-        told = (
+        told += (
             f"Every date follows the {now.advice} advice now: some are "
             f"{'earlier' if stricter else 'later'} than before.",
         )
