@@ -91,6 +91,8 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         (
             Entry("place add", "places:Add", "Add a place"),
             Entry("place change", "places:Change", "Change a place from today on"),
+            Entry("place merge", "places:Merge", "Two places become one"),
+            Entry("place remove", "places:Remove", "A place is no more; its stock goes elsewhere"),
             Entry("place list", "places:Listing", "The places and how much they hold"),
             Entry("reading", "places:Reading", "A place's temperature, read off"),
             Entry("outage", "places:Outage", "A power cut: every item of a fridge or freezer"),

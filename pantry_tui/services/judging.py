@@ -69,7 +69,7 @@ class Judging:
         places: Mapping[str, Place] | None = None,
     ) -> Assessment:
         """Of a batch, container or places as they might be; nothing is kept."""
-        where = self._p.places if places is None else places
+        where = self._p.ever if places is None else places
         found = self._unattended(batch, container, now, where)
         return with_care(found, self.jobs(batch, container, now.day, where), now)
 
@@ -169,7 +169,7 @@ class Judge:
     @property
     def places(self) -> Mapping[str, Place]:
         """Where things stand for it."""
-        return self._judging.p.places if self._places is None else self._places
+        return self._judging.p.ever if self._places is None else self._places
 
     def assess(self, container: Container) -> Assessment:
         """All that can be said of a container now."""

@@ -43,6 +43,7 @@ class HouseholdFacts:
     people: int
     units: str
     advice: str = "usual"
+    jars: str = "strict"  # "maker" or "strict": whose times serve for metric jars
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,6 +104,7 @@ class RoundLine:
     expected: int
     seen: int | None
     first: str  # the container a single key acts on
+    pieces: bool = False  # counted piece by piece, not by containers
 
 
 @dataclass(frozen=True, slots=True)

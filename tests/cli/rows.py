@@ -138,6 +138,10 @@ ROWS: dict[str, Row] = {
     "place change": Row(
         ("shelf", "2", "--temp", "60F"), s.DONE, None, ("attic", "--climate", "room")
     ),
+    "place merge": Row(
+        ("shelf", "2", "--into", "fridge"), s.DONE, None, ("attic", "--into", "fridge")
+    ),
+    "place remove": Row(("shelf", "2", "--to", "fridge"), s.DONE, ("shelf", "2"), ("attic",)),
     "place list": Row((), s.Some(s.PLACE), None, ("all",)),
     "reading": Row(("big", "freezer", "-2F"), s.DONE, None, ("big", "freezer", "cold")),
     "outage": Row(

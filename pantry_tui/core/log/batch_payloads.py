@@ -148,10 +148,11 @@ class Sign(NamedTuple):
 
 
 class Gone(NamedTuple):
-    """What a count did not find."""
+    """What a count did not find: the whole container, or an `amount` of what should be in it."""
 
     container: str
     fate: Fate
+    amount: Amount | None = None
 
 
 class Back(NamedTuple):

@@ -210,7 +210,7 @@ class _Batch:
     def _count(self, event: Event, payload: said.Count) -> None:
         for gone in payload.gone:
             if said.batch_of(gone.container) == self.id:
-                self._leave(gone.container, event, gone.fate, None)
+                self._leave(gone.container, event, gone.fate, gone.amount)
         for back in payload.back:
             if said.batch_of(back.container) == self.id:
                 self._change(back.container, fate="", ended=None)

@@ -200,6 +200,7 @@ def _home(p: Pantry, payload: said.Household) -> str:
         "units": payload.units or "",
         "meals a week": str(payload.meals or ""),
         "advice": payload.advice or "",
+        "metric jars": payload.jars or "",
     }
     return "household: " + ", ".join(f"{name} {value}" for name, value in told.items() if value)
 

@@ -10,7 +10,22 @@ from typing import Any
 from pantry_tui.core.batchwork.steam import boiling_point_f, canner_f
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.safety.measured import CANNERS, JARS, read_canner, read_jar, unsafe_way
+from pantry_tui.core.safety.measured import (
+    BIGGER,
+    CANNERS,
+    JARS,
+    read_canner,
+    read_jar,
+    unsafe_way,
+)
+from pantry_tui.core.safety.metric_jars import (
+    LITRE,
+    MAKER,
+    STRICT,
+    by_maker,
+    in_millilitres,
+    is_litre,
+)
 from pantry_tui.core.safety.process import (
     LOWEST_BAND_FT,
     PACKS,
@@ -58,6 +73,7 @@ def process(
     canner: str,
     pack: str | None = None,
     altitude_ft: int | None = 0,
+    jars: str = STRICT,
 ) -> dict[str, Any]:
     """The command contract's JSON: answer "process", "refused" or "not published".
 
@@ -69,7 +85,7 @@ def process(
     """
     asked = _find(tables, food)
     feet = LOWEST_BAND_FT if altitude_ft is None else altitude_ft
-    size, packed = _jar(jar), _pack(pack)
+    size, packed = _jar(jar, jars, asked.low_acid), _pack(pack)
     against = _against_way(tables, canner)
     if against is not None:
         return against
@@ -88,6 +104,8 @@ def process(
     found = _published(tables, firm, recalled)
     found["reasons"] += _held_to(jar, size, used)
     found["physics"] = _physics(firm, feet)
+    if asked.low_acid and is_litre(jar):
+        found["reasons"].insert(0, LITRE)
     if altitude_ft is None:
         found["reasons"].insert(0, "Altitude not said: this is the process for 1,000 ft only.")
     return found
@@ -95,6 +113,8 @@ def process(
 
 def _next_larger(rows: Sequence[ProcessRow], jar: str, canner: str) -> str:
     """The jar whose rows speak: its own, else the smallest larger one that is published."""
+    if jar not in JARS:
+        return jar
     published = {row.jar for row in rows if row.canner == canner}
     order = list(JARS)
     larger = [one for one in order[order.index(jar) :] if one in published]
@@ -166,8 +186,12 @@ def _facts(tables: Tables, text: str) -> FoodFacts | None:
     return tables.facts(text)
 
 
-def _jar(text: str) -> str:
-    """The published jar that a typed one is held to: itself, or by its ounces the next larger."""
+def _jar(text: str, by: str, low_acid: bool) -> str:
+    """The published jar that a typed one is held to: itself, or by its ounces the next larger; a
+    metric one by a maker's manual where the household goes by it."""
+    if in_millilitres(text) is not None:
+        metric = by_maker(text, low_acid=low_acid) if by == MAKER else read_jar(text)
+        return metric or BIGGER
     plain = text.casefold().replace("jars", "").replace("jar", "").strip().removesuffix("s")
     word = "-".join(plain.split())
     if word in JARS:
@@ -184,6 +208,8 @@ def _jar(text: str) -> str:
 
 def _held_to(text: str, jar: str, used: str) -> list[str]:
     """Why a jar takes the time of a larger one, nothing where it has its own."""
+    if in_millilitres(text) is not None:
+        return []  # a metric jar has its own word
     plain = " ".join(text.casefold().replace("-", " ").split())
     own = {jar.replace("-", " "), f"{JARS[jar]} oz", f"{jar.replace('-', ' ')}s"}
     if jar == used and plain.removesuffix(" jars").removesuffix(" jar") in own:

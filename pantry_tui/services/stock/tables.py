@@ -93,7 +93,7 @@ def _last_moment(p: Pantry, container: Container) -> When:
 
 def _last_of_place(p: Pantry, where: str) -> list[When]:
     """The latest moment of what is known of a place and of those it stands in."""
-    place = p.places.get(where)
+    place = p.ever.get(where)
     if place is None:
         return []
 
