@@ -135,7 +135,7 @@ def halves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     for module in (trial, forked):
         monkeypatch.setattr(module, "ROOT", tmp_path)
     monkeypatch.setattr(trial, "_core", lambda: (str(tmp_path / "halves.py"),))
-    monkeypatch.setattr(trial, "WORK_S", 0.3)
+    monkeypatch.setattr(trial, "WORK_S", 2.0)  # a big process takes a while to load a module
     (tmp_path / "halves.py").write_text(HALVES, encoding="utf-8")
     (tmp_path / "pyproject.toml").write_text(
         '[tool.pytest.ini_options]\npythonpath = ["."]\n', encoding="utf-8"
