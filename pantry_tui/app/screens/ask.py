@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from textual.app import ComposeResult
@@ -32,7 +32,8 @@ class Choose(ModalScreen[str | None]):
 
     Where it may be for several, `+` `-` `*` say for how many of the `most`: `number`; with
     `counts` digits say it too, and choose nothing. A `note` stands under the options. `same` gives
-    other words for a word that is typed to narrow them.
+    other words for a word that is typed to narrow them, `texts` the words of an option where they
+    are more than its own.
     """
 
     CSS_PATH = "ask.tcss"
@@ -47,11 +48,12 @@ class Choose(ModalScreen[str | None]):
         *,
         counts: bool = False,
         same: Callable[[str], Sequence[str]] = lambda word: (word,),
+        texts: Mapping[str, str] | None = None,
     ) -> None:
         super().__init__()
         self._title, self._options, self._note = title, list(options), note
         self.number, self._most, self._counts = 1, most, counts
-        self._shown, self._same = list(options), same
+        self._shown, self._same, self._texts = list(options), same, texts or {}
         self._found = self._digits = ""
 
     def compose(self) -> ComposeResult:
@@ -63,6 +65,7 @@ class Choose(ModalScreen[str | None]):
                 yield Static(Content(self._note), id="note")
 
     def on_mount(self) -> None:
+        self.set_class(bool(self._note), "-noted")
         self._show()
 
     def on_key(self, event: Key) -> None:
@@ -103,7 +106,7 @@ class Choose(ModalScreen[str | None]):
 
     def _fits(self, option: str, found: str) -> bool:
         """Whether each word begins a word of the option, it or one that means the same."""
-        words = f" {option.casefold()}"
+        words = f" {' '.join(self._texts.get(option, option).casefold().split())}"
         return all(
             any(f" {other}" in words for other in self._same(word)) for word in found.split()
         )

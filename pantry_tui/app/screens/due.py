@@ -6,11 +6,14 @@ from collections.abc import Sequence
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column
-from pantry_tui.app.lines import Window, headings
+from pantry_tui.app.lines import PartKey, Window, headings, part_heading
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
-from pantry_tui.services.stock.lines import ORDERS, in_store, lines
+from pantry_tui.services.stock.lines import ORDERS, Part, lines, parts
+
+#: So many lines that are only later are folded away; fewer are shown.
+FOLDED_FROM = 12
 
 #: So many lines are looked through for one that may be eaten, a screen at a time.
 _LOOKED = 1000
@@ -27,16 +30,32 @@ class DueScreen(Acts, Rates, StockList):
     )
 
     order = ORDERS[0]
+    folded = True  # what is only later is counted and not listed
+    _folds = False
+    _all = 0
     _costs: Sequence[str] = ()
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         pantry, text = self.host.pantry, self.sought
-        self._count = in_store(pantry, text=text)
+        known = parts(pantry, text=text)
+        self._count = sum(one.containers for one in known)
+        if not text:
+            self._all = self._count
         top = [line for one in self._costs for line in headings(f"! {one}", columns, 2)]
         # What the places cost is reckoned when the list is on the screen: it takes longer.
         self.call_after_refresh(self._reckon)
-        found = lines(pantry, order=self.order, text=text)
-        return Window(found, columns, top=[] if text else top, marked=self.marked)
+        everyday = self.order == ORDERS[0]
+        later = next((one.rows for one in known if one.word == "later"), 0)
+        self._folds = everyday and not text and later >= FOLDED_FROM
+        folded = self._folds and self.folded
+        found = lines(pantry, order=self.order, text=text, folded=folded)
+        return Window(
+            found,
+            columns,
+            top=[] if text else top,
+            heads=self._heads(known, columns) if everyday else (),
+            marked=self.marked,
+        )
 
     def _reckon(self) -> None:
         """A notice on top for every place that is out of its range."""
@@ -55,16 +74,56 @@ class DueScreen(Acts, Rates, StockList):
             for number, line in enumerate(source.lines(at, at + step)):
                 if _fits(line):
                     return at + number
-        return 0
+        return next((n for n, line in enumerate(source.lines(0, step)) if line.row), 0)
 
     def action_sort(self) -> None:
-        """The next way to sort; the cursor stays on its line."""
-        self.order = ORDERS[(ORDERS.index(self.order) + 1) % len(ORDERS)]
-        self.host.tell(f"Sorted by {self.order}.")
+        """By any column; the cursor stays on its line."""
+        from pantry_tui.app.screens.ask import Choose, given
+
+        title = f"Sort by what? Now: {self.order}."
+        self.host.push_screen(Choose(title, ORDERS), given(self._sort))
+
+    def _sort(self, order: str) -> None:
+        self.order = order
+        self.host.tell(f"Sorted by {order}.")
         self.reload()
 
+    def look(self) -> None:
+        """Enter: the batch of the line, or what is later is shown or folded away."""
+        line = self.table.current
+        if line is not None and line.key == PartKey("later") and self._folds:
+            self.folded = not self.folded
+            self.reload()
+        else:
+            super().look()
+
+    def find_line(self, ref: str) -> int | None:
+        """What is folded away is unfolded for a lid code that is in it."""
+        at = super().find_line(ref)
+        if at is None and self._folds and self.folded:
+            self.folded = False
+            self.reload()
+            at = super().find_line(ref)
+            if at is None:
+                self.folded = True
+                self.reload()
+        return at
+
+    def _heads(self, known: Sequence[Part], columns: Sequence[Column]) -> list[tuple[Line, int]]:
+        """The heading of each part, and how many rows stand under it."""
+        found = []
+        for one in known:
+            folds = self._folds and one.word == "later"
+            folded = folds and self.folded
+            head = part_heading(one, columns, folds=folds, folded=folded)
+            found.append((head, 0 if folded else one.rows))
+        return found
+
     def headline(self) -> str:
-        return f"{self.host.day_text}, {self._count} in store"
+        if self.sought:
+            return f"{self._count} of {self._all}"
+        count = f"{self._count} in store"
+        return count if self.app.size.width < 60 else f"{self.host.day_text}, {count}"
 
 
 def _fits(line: Line) -> bool:
