@@ -22,6 +22,7 @@ from pantry_tui.app.format import (
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
+from pantry_tui.core.vessels import vessel_word
 from pantry_tui.core.words import MARK, Method, State, Verdict
 from pantry_tui.services.stock.rows import DueRow
 
@@ -47,15 +48,12 @@ def act_by(row: DueRow) -> date | None:
 
 
 def what_is_left(row: DueRow) -> str:
-    """`  7 jars`, `  1 crate`, `38 lb`: the number at the right of three cells."""
-    if row.amount and row.count == 1:
-        number, _, unit = row.amount.partition(" ")
+    """`  7 jars`, `  1 crate`, ` 38 lb`, `3×40 lb`: the number at the right of three cells."""
+    if row.amount:
+        number, _, unit = row.held.partition(" ")
         return f"{number:>3} {unit}".rstrip()
-    vessel = (row.size.split() or [""])[-1]
-    if not vessel.isalpha():
-        vessel = ""
-    of = f" of {row.amount}" if row.amount else ""
-    return f"{row.count:>3} {singular(vessel) if row.count == 1 else vessel}{of}".rstrip()
+    vessel = vessel_word(row.size)
+    return f"{row.count:>3} {singular(vessel) if row.count == 1 else vessel}".rstrip()
 
 
 def until(row: DueRow) -> str:
@@ -205,6 +203,7 @@ def row_detail(row: DueRow) -> str:
         kept,
         f"{what_is_left(row).strip()}, {clip(row.place, 200)}",
         ids,
+        *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
         "",
         verdict(row.verdict),
         f"best by        {day(row.good_until)}",

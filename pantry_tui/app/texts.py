@@ -119,13 +119,15 @@ def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
         f"  in {one.season}: {one.servings:g} servings, {one.share:.0%} of all lost"
         for one in lost.seasons
     ]
-    lines += ["", "The year of each food, in containers"]
+    lines += ["", "The year of each food, in containers, or as it is drawn from"]
     for year in years:
         end = day(year.end) if year.end else "today"
+        unit = f" ({year.unit})" if year.unit else ""
         lines += [
-            f"  {clip(year.food, 40)}, {day(year.start)} to {end}",
-            f"    {year.opening} + {year.made} made - {year.given} given - {year.lost} lost - "
-            f"{year.unrecorded} unrecorded - {year.closing} left = {year.eaten} eaten",
+            f"  {clip(year.food, 40)}, {day(year.start)} to {end}{unit}",
+            f"    {year.opening:g} + {year.made:g} made - {year.given:g} given - "
+            f"{year.lost:g} lost - "
+            f"{year.unrecorded:g} unrecorded - {year.closing:g} left = {year.eaten:g} eaten",
         ]
         kept = [f"{year.reserved} of what is left reserved"] if year.reserved else []
         lines += [f"    {clean(one)}" for one in (*kept, *year.tasted)]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.stock.rows import DueRow
 
@@ -187,6 +188,7 @@ class PutUpReading:
     problems: tuple[str, ...] = ()  # sentences; empty means it can be put up
     printed: date | None = None  # on what was bought in
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
+    contents: Amount | None = None  # what each container holds, pieces without a unit
 
 
 @dataclass(frozen=True, slots=True)

@@ -272,7 +272,7 @@ async def test_bulk_asks_how_much(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await pilot.press(*row.code.lower(), "enter", "u")
         await pilot.press(*"2lb", "enter")
-        assert "Used 2lb" in said(pilot), said(pilot)
+        assert "Used 2 lb" in said(pilot), said(pilot)
         after = next(r for r in view.due(demo) if r.code == row.code)
         assert after.amount != row.amount
 

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
-from pantry_tui.app.screens.ask import Choose, ask_line, given
+from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import Rating
 from pantry_tui.errors import Refused
@@ -113,20 +113,40 @@ class Acting:
             self._on(lines, do)
 
     def use(self) -> None:
-        """Use one; of a bulk container it asks how much, unless it must not be eaten at all."""
+        """Use one; of a crate it asks how much, unless it must not be eaten at all."""
         lines = self.chosen()
         row = lines[0].row if len(lines) == 1 else None
-        if row is not None and row.amount and row.usable:
-            ask_line(
-                self.screen,
-                f"How much of the {row.amount}? Leave it empty to use it all up. "
-                f"({clip(row.food, 40)})",
-                "2 lb",
-                lambda typed: self._do(lines, act.use, amount=typed or None),
-                empty=True,
-            )
+        if row is not None and row.loose and row.usable:
+            self._ask_much(lines, act.use, "amount")
         elif lines:
             self._on(lines, act.use)
+
+    def _ask_much(self, lines: Sequence[Line], do: Do, name: str, **more: Any) -> None:
+        """Ask how much of the only line is meant, which the service takes by `name`."""
+
+        def drawn(typed: str) -> Done:
+            more[name] = typed
+            return self._do(lines, do, **more)
+
+        row = lines[0].row
+        assert row is not None
+        unit = row.left.unit
+        example = f"2 {unit}" if unit not in ("", "pieces") else "half"
+        ask_line(
+            self.screen,
+            f"How much of the {row.amount or 'one'}? An amount, half, 2 servings, or all. "
+            f"({clip(row.food, 40)})",
+            example,
+            drawn,
+        )
+
+    def _leaves(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> None:
+        """It leaves otherwise than at table; of a crate it asks how much."""
+        row = lines[0].row if len(lines) == 1 else None
+        if row is not None and row.loose:
+            self._ask_much(lines, do, "count", **more)
+        else:
+            self._on(lines, do, number, **more)
 
     def open(self) -> None:
         self._now(act.open_)
@@ -160,7 +180,12 @@ class Acting:
             return self._do(lines, act.give, number, to=to)
 
         title = f"Give away {about(lines)}: to whom?{more}"
-        ask_line(self.screen, title, "Aunt Sunniva", do)
+        row = lines[0].row if len(lines) == 1 else None
+        if row is not None and row.loose:
+            then = given(lambda whom: self._leaves(lines, act.give, to=whom))
+            self.screen.host.push_screen(TypeLine(title, "Aunt Sunniva"), then)
+        else:
+            ask_line(self.screen, title, "Aunt Sunniva", do)
 
     def reserve(self) -> None:
         """For whom, in words; what is set apart already is free again."""
@@ -193,6 +218,11 @@ class Acting:
         self._choose("Discard: why?", REASONS, self._discard)
 
     def _discard(self, lines: Sequence[Line], why: str, number: int) -> None:
+        row = lines[0].row if len(lines) == 1 else None
+        if why == REASONS[-1] and row is not None and row.loose:
+            then = given(lambda words: self._leaves(lines, act.discard, why=words))
+            self.screen.host.push_screen(TypeLine("Discard: why?", "what is wrong with it"), then)
+            return
         if why == REASONS[-1]:
             ask_line(
                 self.screen,
@@ -201,7 +231,7 @@ class Acting:
                 lambda words: self._do(lines, act.discard, number, why=words),
             )
             return
-        self._on(lines, act.discard, number, why=why)
+        self._leaves(lines, act.discard, number, why=why)
 
     def _choose(
         self,
