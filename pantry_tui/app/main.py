@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 import os
+import signal
+import sys
+from asyncio import get_running_loop
 from collections.abc import Iterable
+from contextlib import suppress
 from functools import partial
 from importlib import import_module
 from pathlib import Path
@@ -20,7 +24,7 @@ from pantry_tui.app.screens.due import DueScreen
 from pantry_tui.app.screens.listing import ListScreen
 from pantry_tui.app.theme import OURS, wanted_theme
 from pantry_tui.app.whereabouts import Whereabouts, leave, left_at
-from pantry_tui.errors import PantryError
+from pantry_tui.errors import PantryError, Refused
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.stock.ready import run_out
 from pantry_tui.settings import read_settings
@@ -83,6 +87,7 @@ class PantryApp(Host):
 
     def on_mount(self) -> None:
         self.animation_level = "none"
+        self._heed_signals()
         self._take_settings()
         for sentence in self.pantry.store.told:
             self.call_after_refresh(self.tell, sentence)
@@ -94,6 +99,17 @@ class PantryApp(Host):
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)
+
+    def _heed_signals(self) -> None:
+        """Told to end, or with its terminal gone, the app leaves the terminal as it was. What was
+        done is booked already."""
+        loop = get_running_loop()
+        for name in ("SIGTERM", "SIGHUP"):
+            number = getattr(signal, name, None)
+            # Not every system has them, and only the main thread may ask for them.
+            with suppress(NotImplementedError, RuntimeError, ValueError):
+                if number is not None:
+                    loop.add_signal_handler(number, self.exit)
 
     def _go_back(self) -> None:
         """To where the app was left today, so that a slip of the quit key costs nothing."""
@@ -244,7 +260,10 @@ def _make(name: str) -> Screen[None]:
 
 
 def run(path: Path, clock: Clock) -> int:
-    """The app on the store at `path`. Raises StoreError before anything is painted."""
+    """The app on the store at `path`. Raises StoreError before anything is painted, and Refused
+    where there is no terminal to paint on."""
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        raise Refused("The app needs a terminal: `pantry-tui due` lists the same as plain text.")
     from pantry_tui.services.pantry import open_pantry
 
     with open_pantry(path, clock) as pantry:
