@@ -65,6 +65,20 @@ async def test_a_digit_shows_what_a_sign_means_and_only_enter_books_it(p: Pantry
         assert all(row.verdict is not Verdict.DO_NOT_TASTE for row in view.due(p))
 
 
+@pytest.mark.parametrize("size", [(80, 24), (40, 20), (120, 40)])
+async def test_the_caution_stands_where_it_is_decided_on_every_screen(
+    p: Pantry, size: tuple[int, int]
+) -> None:
+    async with PantryApp(p).run_test(size=size) as pilot:
+        await pilot.press("s")
+        note, box = (pilot.app.screen.query_one(name) for name in ("#note", "#box"))
+        assert note.region
+        assert box.region.contains_region(note.region)
+        listed = pilot.app.screen.query_one(OptionList).region
+        assert box.region.contains_region(listed)
+        assert listed.height >= 4
+
+
 @pytest.mark.parametrize(
     ("typed", "finds"),
     [

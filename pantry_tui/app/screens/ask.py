@@ -10,6 +10,7 @@ from textual.binding import Binding
 from textual.containers import Vertical
 from textual.content import Content
 from textual.events import Key
+from textual.geometry import Size
 from textual.screen import ModalScreen
 from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
@@ -24,6 +25,8 @@ if TYPE_CHECKING:
 
 #: The first ten options have a digit; what is further down is found by its letters.
 KEYS = "1234567890"
+#: Below this a list leaves more room to what stands under it.
+TIGHT = Size(60, 22)
 
 
 class Choose(ModalScreen[str | None]):
@@ -67,6 +70,11 @@ class Choose(ModalScreen[str | None]):
     def on_mount(self) -> None:
         self.set_class(bool(self._note), "-noted")
         self._show()
+
+    def on_resize(self) -> None:
+        """The note stays on a small screen: the list gives way."""
+        size = self.app.size
+        self.set_class(size.height < TIGHT.height or size.width < TIGHT.width, "-tight")
 
     def on_key(self, event: Key) -> None:
         """A digit chooses or counts, letters narrow the options, Backspace shows all."""
