@@ -218,7 +218,7 @@ class Take:
     place: str
     count: int
     servings: float
-    day: date
+    day: date  # of what is only for who wants more: the soonest
     thaw_by: date | None
     reasons: tuple[str, ...]
     containers: tuple[str, ...] = ()  # "7C/1"
@@ -227,6 +227,9 @@ class Take:
     dish: str = ""
     why: tuple[str, ...] = ()  # the first of `reasons`: why this week has it, and for how long
     standing: tuple[str, ...] = ()  # the last of `reasons`: said beside any verdict
+    method: str = ""
+    role: str = ""
+    left: str = ""  # what is in it, where it is drawn from
 
 
 @dataclass(frozen=True, slots=True)
@@ -235,6 +238,8 @@ class WeekView:
     end: date
     people: int
     take: tuple[Take, ...]
+    beside: tuple[Take, ...]  # opened beside the days, for as long as they keep open
+    more: tuple[Take, ...]  # what comes next, for who wants more
     waiting: tuple[DueRow, ...]
     discard: tuple[DueRow, ...]
     accepted: bool = False

@@ -7,7 +7,7 @@ from enum import Enum
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from pantry_tui.services.rows import BatchView, Done, PutUp, PutUpReading, WeekView
+    from pantry_tui.services.rows import BatchView, Done, PutUp, PutUpReading, Take, WeekView
     from pantry_tui.services.stock.rows import DueRow, Shelf
 
 
@@ -92,6 +92,10 @@ def putup(made: PutUp) -> dict[str, Any]:
     return answer
 
 
+def _take(take: Take) -> dict[str, Any]:
+    return {**plain(take), "container_ids": list(take.containers), "thaw_from": plain(take.thaw_by)}
+
+
 def week(view: WeekView) -> dict[str, Any]:
     """The contract's `week`."""
     return {
@@ -99,7 +103,9 @@ def week(view: WeekView) -> dict[str, Any]:
         "to": view.end.isoformat(),
         "people": view.people,
         "accepted": view.accepted,
-        "take": plain(view.take),
+        "take": [_take(one) for one in view.take],
+        "beside": [_take(one) for one in view.beside],
+        "more": [_take(one) for one in view.more],
         "notes": [*view.notes, *(text for _, text in view.table)],
         "left_out": list(view.left_out),
         "waiting": due(list(view.waiting)),
