@@ -87,7 +87,7 @@ def due_columns(width: int, beside: str = "place") -> tuple[Column, ...]:
     or its method alone in a list that is by place already."""
     free = width - 2
     where = beside == "place"
-    if width < 60:
+    if width < 68:
         place = 9 if where else 0
         columns = [Column("mark", "", 2), Column("food", "food", max(free - 16 - place, 8))]
         columns += [Column("place", "where", place)] if where else [Column("left", "left", 0)]
@@ -160,6 +160,8 @@ _SHORT_METHOD = {
 
 #: Cells for a food, below which it has them for its name.
 _NARROW = 16
+#: As many cells of a name, or of for whom it is, tell anything.
+_LEAST = 6
 
 
 def methods_for(method: Method) -> tuple[str, ...]:
@@ -173,17 +175,21 @@ def food_and_method(row: DueRow, width: int) -> tuple[str, str]:
     reserved. Where there is no room the method is called by a short word, then goes; the name
     gives way next, then the person, never the state."""
     food = clean(row.food)
-    # In a very narrow list the heading says that it is open or thawed.
-    sealed = row.state is State.SEALED or width < _NARROW
+    # In a very narrow list the heading says that it is open or thawed, the date that it is in
+    # progress.
+    room = _NARROW + 4 if row.state is State.IN_PROGRESS else _NARROW
+    sealed = row.state is State.SEALED or width < room
     state = "" if sealed else row.state.value
     for method in methods_for(row.method):
         said = "" if method and method in food else method
         tail = "".join(f", {one}" for one in (said, state, row.aside) if one)
         if cell_len(food + clean(tail)) <= width:
             return food, clean(tail)
-    aside = clip(row.aside, max(width - 10 - len(state), 8)) if row.aside else ""
-    tail = "".join(f", {one}" for one in (state, aside) if one)
-    return clip(food, max(width - cell_len(tail), 4)), tail
+    behind = f", {state}" if state else ""
+    spare = width - _LEAST - cell_len(behind) - 2
+    if row.aside and spare >= _LEAST:
+        behind += f", {clip(row.aside, spare)}"
+    return clip(food, width - cell_len(behind)), behind
 
 
 def caution(row: DueRow) -> str:

@@ -351,3 +351,14 @@ def test_where_one_was_holds_for_the_day_and_a_bad_file_for_nothing(tmp_path: Pa
     assert left_at(tmp_path / "b.db", TODAY) is None
     state_file().write_text("[not json")
     assert left_at(store, TODAY) is None
+
+
+@pytest.mark.parametrize("width", range(8, 60))
+@pytest.mark.parametrize("state", [State.SEALED, State.OPEN, State.THAWED, State.IN_PROGRESS])
+def test_a_food_and_what_stands_behind_it_never_run_into_the_next_column(
+    width: int, state: State
+) -> None:
+    name, tail = food_and_method(row(state=state, reserved="Aunt Sunniva"), width)
+    assert cell_len(name + tail) <= width
+    name, tail = food_and_method(row(state=state), width)
+    assert cell_len(name + tail) <= width
