@@ -233,7 +233,7 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert answer(run, "thaw", frozen)["containers"] == [f"{frozen}/1"]
     thawed = next(row for row in answer(run, "due") if row["state"] == "thawed")
     assert thawed["discard_after"] == "2026-11-27", "it takes a day to thaw"
-    assert "Finished" in answer(run, "ready", kraut)["message"]
+    assert "Ready" in answer(run, "ready", kraut)["message"]
     answer(run, "give", frozen, "1", "--to", "Aunt Sunniva")
     assert any("Aunt Sunniva" in line["says"] for line in answer(run, "log", frozen))
     assert "missing" in answer(run, "missing", frozen)["message"]

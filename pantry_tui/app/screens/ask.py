@@ -120,7 +120,9 @@ class Choose(ModalScreen[str | None]):
         )
 
     def _show(self) -> None:
-        self._shown = [one for one in self._options if self._fits(one, self._found)]
+        fitting = [one for one in self._options if self._fits(one, self._found)]
+        # What begins with the letters is meant before what only has them somewhere.
+        self._shown = sorted(fitting, key=lambda one: not one.casefold().startswith(self._found))
         keys = [""] * len(self._shown) if self._counts else KEYS
         shown = self.query_one(OptionList)
         shown.clear_options()
