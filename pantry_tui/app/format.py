@@ -91,6 +91,15 @@ def keep_indent(text: str, width: int) -> str:
     return indent + clip(text, max(width - len(indent), 0))
 
 
+#: Columns of a list take a lid code of so many characters (and one cell of air) at least.
+CODE = 4
+
+
+def code_column(longest: int) -> Column:
+    """A lid code is what is typed to find a thing: it is never cut."""
+    return Column("code", "code", max(longest, CODE) + 1)
+
+
 def shelf_title(shelf: Shelf) -> str:
     """`basement › shelf 2 · pantry 60 °F · 14 of 40`."""
     room = f"{shelf.count}"
@@ -100,21 +109,21 @@ def shelf_title(shelf: Shelf) -> str:
     return clean(f"{shelf.path} · {shelf.climate} {shelf.temperature_f:g} °F · {room}")
 
 
-def take_columns(width: int) -> tuple[Column, ...]:
+def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of the week."""
-    free = width - 2
+    free, code = width - 2, code_column(longest)
     if width < 60:
         return (
             Column("day", "day", 7),
-            Column("code", "code", 5),
-            Column("food", "food", max(free - 20, 8)),
+            code,
+            Column("food", "food", max(free - 15 - code.width, 8)),
             Column("count", "count", 8),
         )
-    rest = max(free - 15 - 5 - 8 - 9 - 12, 20)
+    rest = max(free - 15 - code.width - 8 - 9 - 12, 20)
     food = rest * 60 // 100
     return (
         Column("day", "day", 15),
-        Column("code", "code", 5),
+        code,
         Column("food", "food", food),
         Column("count", "count", 8),
         Column("place", "place", rest - food),
@@ -138,16 +147,16 @@ def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[st
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
 
-def count_columns(width: int) -> tuple[Column, ...]:
+def count_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of a count."""
-    free = width - 2
+    free, code = width - 2, code_column(longest)
     if width < 60:
-        fixed = (Column("code", "code", 5), Column("expected", "exp", 4), Column("seen", "seen", 6))
-        return (fixed[0], Column("food", "food", max(free - 15, 8)), *fixed[1:])
-    rest = max(free - 5 - 9 - 9 - 15, 20)
+        fixed = (Column("expected", "exp", 4), Column("seen", "seen", 6))
+        return (code, Column("food", "food", max(free - 10 - code.width, 8)), *fixed)
+    rest = max(free - code.width - 9 - 9 - 15, 20)
     food = rest * 55 // 100
     return (
-        Column("code", "code", 5),
+        code,
         Column("food", "food", food),
         Column("size", "size", 15),
         Column("place", "place", rest - food),

@@ -8,8 +8,10 @@ from datetime import date
 from rich.cells import cell_len
 
 from pantry_tui.app.format import (
+    CODE,
     Column,
     clip,
+    code_column,
     day,
     keep_indent,
     last_day,
@@ -82,22 +84,26 @@ def safe_day(value: date, days: int) -> str:
     return short_day(value) if abs(days) > 300 else short_day(value).rsplit(" ", 1)[0]
 
 
-def due_columns(width: int, beside: str = "place") -> tuple[Column, ...]:
+def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of a stock list, as many as `width` holds. `beside` the food stands its place,
-    or its method alone in a list that is by place already."""
+    or its method alone in a list that is by place already. `longest`: the characters of the longest
+    lid code."""
     free = width - 2
     where = beside == "place"
     if width < 68:
-        place = 9 if where else 0
-        columns = [Column("mark", "", 2), Column("food", "food", max(free - 16 - place, 8))]
-        columns += [Column("place", "where", place)] if where else [Column("left", "left", 0)]
-        return (*(one for one in columns if one.width), Column("until", "until", 14))
+        # What, where, until when: where it stands takes the room of the lid code, which the
+        # sentence under the list says.
+        second = Column("place", "where", 9) if where else code_column(longest)
+        food = Column("food", "food", max(free - 16 - second.width, 8))
+        named = (food, second) if where else (second, food)
+        return (Column("mark", "", 2), *named, Column("until", "until", 14))
     worded, dated = width >= 100, width >= 130
     place = max(14, min(26, free // 6)) if where else 0
     left = 12 if where else 15
-    fixed = (15 if worded else 2) + 5 + left + place + (28 if dated else 18)
+    code = code_column(longest)
+    fixed = (15 if worded else 2) + code.width + left + place + (28 if dated else 18)
     columns = [Column("verdict", "verdict", 15) if worded else Column("mark", "", 2)]
-    columns += [Column("code", "code", 5), Column("food", "food, method", max(free - fixed, 12))]
+    columns += [code, Column("food", "food, method", max(free - fixed, 12))]
     columns += [Column("left", "left", left)]
     columns += [Column("place", "where", place)] if where else []
     if dated:

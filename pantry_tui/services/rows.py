@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import Method, State, Verdict
+from pantry_tui.services.done import Done as Done
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -30,15 +32,6 @@ class BatchView:
     chain: tuple[tuple[str, tuple[str, ...]], ...] = ()  # first container of a row -> its steps
     tasted: tuple[str, ...] = ()  # what was said of it, oldest first
     views: tuple[str, ...] = ()  # stricter and other published views that give no date
-
-
-@dataclass(frozen=True, slots=True)
-class Done:
-    """The answer to an action: one plain sentence, and what else should be known."""
-
-    message: str
-    warnings: tuple[str, ...] = ()
-    containers: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,6 +164,22 @@ class Ask:
     choices: tuple[str, ...] = ()
 
 
+class Source(NamedTuple):
+    """What something is made from: "2A" or "3B/1", and how much ("2 lb", "" for one whole)."""
+
+    ref: str
+    amount: str = ""
+
+
+class Took(NamedTuple):
+    """What was taken for it: "2A", "2A/1", how much, and what is left there, "" for nothing."""
+
+    code: str
+    container: str
+    took: str
+    left: str
+
+
 @dataclass(frozen=True, slots=True)
 class PutUpReading:
     """What a put-up line was understood as. `unread` words are named, never dropped."""
@@ -191,6 +200,7 @@ class PutUpReading:
     printed: date | None = None  # on what was bought in
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
     contents: Amount | None = None  # what each container holds, pieces without a unit
+    sources: tuple[Source, ...] = ()  # what it is made from
 
 
 @dataclass(frozen=True, slots=True)
@@ -207,6 +217,7 @@ class PutUp:
     reading: PutUpReading
     discard_after_why: str = ""  # why there is no discard_after
     standing: tuple[str, ...] = ()  # said beside any verdict
+    made_from: tuple[Took, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

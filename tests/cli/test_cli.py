@@ -140,6 +140,7 @@ def test_what_is_not_understood_is_named_and_not_booked(run: Run) -> None:
 def test_bad_input_is_one_sentence_and_leaves_the_store_alone(
     run: Run, tmp_path: Path, words: tuple[str, ...], code: int
 ) -> None:
+    run("due")  # nothing waits to be judged
     before = (tmp_path / "store.db").read_bytes()
     found, out, err = run(*words)
     assert found == code, (out, err)

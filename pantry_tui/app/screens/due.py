@@ -10,6 +10,7 @@ from pantry_tui.app.lines import PartKey, Window, headings, part_heading
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
+from pantry_tui.errors import PantryError
 from pantry_tui.services.stock.lines import ORDERS, Part, lines, parts
 
 #: So many lines that are only later are folded away; fewer are shown.
@@ -62,7 +63,11 @@ class DueScreen(Acts, Rates, StockList):
         from pantry_tui.services.stock import readings
 
         pantry = self.host.pantry
-        costs = pantry.once("notices", lambda: readings.notices(pantry))
+        try:
+            costs = pantry.once("notices", lambda: readings.notices(pantry))
+        except PantryError as error:
+            self.say(error.message)
+            return
         if tuple(costs) != tuple(self._costs) and not self.sought:
             self._costs = tuple(costs)
             self.reload()

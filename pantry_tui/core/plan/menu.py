@@ -76,7 +76,7 @@ class Wishes:
 @dataclass(frozen=True, slots=True)
 class Needs:
     """How far each food is behind its pace, and the servings that each group gives this week while
-    nothing presses (core/needs.py)."""
+    nothing presses (shares.py)."""
 
     credits: Mapping[str, Credit] = field(default_factory=dict)
     shares: Mapping[str, float] = field(default_factory=dict)

@@ -101,7 +101,7 @@ def shares(
     standing: Mapping[str, float], harvests: Iterable[Harvest], coming: Sequence[float] = ()
 ) -> dict[str, float]:
     """Servings a usual week of each group at which what stands and what comes is never gone before
-    more comes, and no less than LEAST of a year's average. `coming` as in core/schedule.py. A
+    more comes, and no less than LEAST of a year's average. `coming` as in schedule.py. A
     group that expects nothing has none."""
     clock = list(accumulate([*coming, *[1.0] * YEAR]))
     supply, year = defaultdict(float, standing), defaultdict(float, standing)

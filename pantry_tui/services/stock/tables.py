@@ -15,6 +15,7 @@ from time import process_time
 
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log.fold import path_of
+from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Cut, When
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import StoreError
@@ -26,8 +27,10 @@ from pantry_tui.store.lines import Line
 
 #: At most so many steps after the first does a ladder have.
 _STEPS = 4
-#: Marked batches are judged so long, in seconds, before others may write.
-_TURN_S = 0.2
+#: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
+#: most are looked at for it.
+_TURN_S = 0.025
+_TURN = 200
 _FAR = "9999-12-31"
 
 
@@ -108,7 +111,7 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
 
     def of(c: Container) -> tuple[object, ...]:
         waits = bool(batch.suspect) and c.looked is None
-        return c.place, c.state, c.amount, c.reserved, waits, climb(c)
+        return c.place, c.state, c.amount, c.begun, c.reserved, waits, climb(c)
 
     def climb(c: Container) -> Ladder:
         lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
@@ -155,6 +158,7 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         numbers=" ".join(str(n) for n in sorted(c.number for c in group)),
         size=batch.size,
         amount=first.amount,
+        begun=int(first.begun),
         reserved=first.reserved,
         made=batch.made.isoformat() if batch.made else "",
         best_by=found.best_by.isoformat() if found.best_by else None,
@@ -221,12 +225,26 @@ def _words(p: Pantry, batch: Batch, container: Container) -> str:
 def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     """What was booked, in the stock tables; inside the transaction that booked it."""
     db = p.store.db
-    for batch in touched:
+    for batch in kin(p, touched):
         _make(p, batch)
     for what in marked:
         names = _with_inner(p, what) if what != "*" else [what]
         db.executemany("INSERT OR IGNORE INTO marked VALUES (?)", [(name,) for name in names])
     p.ready_for = None
+
+
+def kin(p: Pantry, touched: Collection[str]) -> Sequence[str]:
+    """These batches with all that they were made from and all that was made from them, however far
+    off."""
+    found, waiting = dict.fromkeys(touched), list(touched)
+    while waiting:
+        held = p.load(waiting.pop())
+        if held is None:
+            continue
+        near = [*map(batch_of, held[0].parts), *held[0].into]
+        waiting += [id_ for id_ in near if id_ not in found]
+        found |= dict.fromkeys(near)
+    return tuple(found)
 
 
 def _with_inner(p: Pantry, place: str) -> list[str]:
@@ -246,7 +264,13 @@ def _make(p: Pantry, batch: str) -> None:
     here = [] if found is None else [c for c in found[1].values() if c.here]
     made = [] if found is None else lines_of(p, found[0], here)
     table.replace_batch(db, batch, made)
-    table.stood(db, batch, {turn.place for c in here for turn in c.turns if turn.place})
+    stood = {turn.place for c in here for turn in c.turns if turn.place}
+    if found is not None and here:
+        for id_ in kin(p, [batch])[1:] if found[0].parts else ():
+            other = p.load(id_)
+            lives = other[1].values() if other is not None else ()
+            stood |= {turn.place for c in lives for turn in c.turns if turn.place}
+    table.stood(db, batch, stood)
 
 
 def put_right(p: Pantry) -> None:
@@ -299,22 +323,22 @@ def _some(p: Pantry) -> bool:
             p.store.set_meta("rules", rules_fingerprint())
         if db.execute("DELETE FROM marked WHERE what = '*'").rowcount:
             db.execute("INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM codes")
-        db.execute(
-            "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood "
-            "WHERE 'place:' || place IN (SELECT what FROM marked)"
-        )
-        db.execute("DELETE FROM marked WHERE what LIKE 'place:%'")
-        waiting = [row[0] for row in db.execute("SELECT what FROM marked")]
-        if len(waiting) > 200:
-            p.stock.load_all()
+        places = db.execute("SELECT what FROM marked WHERE what GLOB 'place:*'").fetchall()
+        for (place,) in places:
+            db.execute(
+                "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood WHERE place = ?",
+                (place.removeprefix("place:"),),
+            )
+        db.executemany("DELETE FROM marked WHERE what = ?", places)
         begun, done = process_time(), []
-        for what in waiting:
+        waiting = db.execute("SELECT what FROM marked LIMIT ?", (_TURN,)).fetchall()
+        for (what,) in waiting:
             _make(p, what.removeprefix("batch:"))
             done.append((what,))
             if process_time() - begun > _TURN_S:
                 break
         db.executemany("DELETE FROM marked WHERE what = ?", done)
-    return len(done) < len(waiting)
+    return _any_marked(p)
 
 
 def _all_again(p: Pantry) -> None:
