@@ -38,7 +38,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
     (
         "Look",
         (
-            Entry("due", "looking:Due", "Everything, the nearest date first"),
+            Entry("due", "looking:Due", "Everything, what must go first, then by date"),
             Entry("shelves", "looking:Shelves", "Stock by place"),
             Entry("find", "looking:Find", "Search food, method, place, code and note"),
             Entry("show", "looking:Show", "One batch: containers, dates, why, sources, history"),
@@ -54,7 +54,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             Entry("use", "stock:Use", "Eat the oldest, or an amount of a bulk one"),
             Entry("open", "stock:Open", "Open the oldest sealed one"),
             Entry("thaw", "stock:Thaw", "Thaw the oldest frozen one"),
-            Entry("ready", "stock:Ready", "It is done fermenting, curing or drying", "finish"),
+            Entry("ready", "stock:Ready", "It is ready: done fermenting, curing, drying", "finish"),
             Entry("tend", "tending:Tend", "A small job was done"),
             Entry("record", "record:Record", "How it was put up, field by field; write into it"),
             Entry("jars", "jars:Jars", "Empty jars by size, lids, and who has some of yours"),
@@ -70,7 +70,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             Entry("repack", "stock:Repack", "Into other vessels, or into another thing"),
             Entry("move", "stock:Move", "Move to another place"),
             Entry("give", "stock:Give", "Give away"),
-            Entry("missing", "stock:Missing", "Gone, and nobody knows how", "lose"),
+            Entry("missing", "stock:Missing", "Not there, nobody knows why", "lose"),
             Entry("discard", "stock:Discard", "Throw away, with the reason"),
             Entry("reserve", "stock:Reserve", "Set some apart, for a gift or for somebody"),
             Entry("rate", "books:Rate", "What was said of a batch at table", "taste"),
@@ -183,6 +183,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         (
             Entry("init", "stores:Init", "Make a new store; never overwrites"),
             Entry("demo", "stores:Demo", "The app on a throw-away demo store"),
+            Entry("help", "guides:Help", "Short guides: a power cut, a suspect jar, a stock check"),
             Entry("keys", "output:Keys", "Every key of the app, by command id"),
         ),
     ),

@@ -133,7 +133,7 @@ async def test_thaw_and_move_take_one_key_and_a_choice(demo: Pantry) -> None:
         assert "Thawed" in said(pilot), said(pilot)
         jam = next(r for r in view.due(demo) if r.food == "strawberry jam" and r.place == "larder")
         await pilot.press(*jam.code.lower(), "enter")
-        while table(pilot).current.row.place != "larder":  # type: ignore[union-attr]
+        while getattr(table(pilot).current.row, "place", "") != "larder":  # type: ignore[union-attr]
             await pilot.press("down")
         await pilot.press("m", *"fri", "enter")
         assert "Moved" in said(pilot), said(pilot)
@@ -194,7 +194,7 @@ async def test_every_room_opens_at_every_size(demo: Pantry, size: tuple[int, int
             await pilot.press(key)
         await pilot.resize_terminal(80, 24)
         await pilot.pause()
-        assert "verdict" in screen_text(pilot)
+        assert "until" in screen_text(pilot)
         assert pilot.app.focused is table(pilot)
 
 
@@ -386,7 +386,7 @@ def test_every_key_comes_from_the_one_table() -> None:
         assert len(keys) == len(set(keys)), f"{screen}: a key means two things"
         line = "  ".join(f"{one.typed(screen)} {one.word}" for one in footer(screen))
         assert len(line) <= 78, line
-        assert "help" in line
+        assert "help" in line or "guides" in line
         assert {one.id for one in palette(screen)} <= {one.id for one in COMMANDS}
         assert all(command.tip for command in of(screen))
         assert bindings(screen)

@@ -9,8 +9,8 @@ import pytest
 from textual.app import App, ComposeResult
 from textual.pilot import Pilot
 
-from pantry_tui.app.format import due_columns
 from pantry_tui.app.lines import PlaceKey, RowKey, Window, heading
+from pantry_tui.app.rowtext import due_columns
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.app.widgets.linelist import MARGIN, LineList
 from pantry_tui.core.words import Method, State, Verdict

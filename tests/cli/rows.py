@@ -276,5 +276,6 @@ ROWS: dict[str, Row] = {
         ("--innit",),
         storeless=True,
     ),
+    "help": Row(("power-cut",), s.Some(s.GUIDE), None, ("teleporting",), storeless=True),
     "keys": Row((), s.Some(s.KEY), None, ("all",), storeless=True),
 }

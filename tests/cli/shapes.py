@@ -252,6 +252,7 @@ LOSSES = {"rows": Some({"food": str, "why": str, "servings": float}), "changes":
 HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str, "advice": str, "jars": str}
 SHEET = {"title": str, "heads": Some(str), "rows": Some([str]), "notes": [str]}
 LABEL = {"code": str, "food": str, "method": str, "made": str, "best_by": str, "caution": str}
+GUIDE = {"topic": str, "title": str, "about": str, "text": str}
 KEY = {"id": str, "keys": str, "does": str, "screens": str}
 FILE = {"message": str, "file": str}
 STORE = {"message": str, "store": str}
