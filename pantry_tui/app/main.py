@@ -87,7 +87,8 @@ class PantryApp(Host):
 
     def on_mount(self) -> None:
         self.animation_level = "none"
-        self._heed_signals()
+        if not self.is_headless:
+            self._heed_signals()
         self._take_settings()
         for sentence in self.pantry.store.told:
             self.call_after_refresh(self.tell, sentence)
