@@ -62,15 +62,14 @@ def view(
 ) -> WeekView:
     rows = everything(p)
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
-    takes = [_take(p, entry, left) for entry, left in here]
+    takes = [(_take(p, entry, left), _beside(p, entry, left)) for entry, left in here]
     planned = {id_ for entry in entries for id_ in entry.containers}
-    beside = {id(take) for take, (e, left) in zip(takes, here, strict=True) if _beside(p, e, left)}
     return WeekView(
         start=draft.start,
         end=draft.end,
         people=p.people,
-        take=tuple(take for take in takes if id(take) not in beside),
-        beside=tuple(take for take in takes if id(take) in beside),
+        take=tuple(take for take, beside in takes if not beside),
+        beside=tuple(take for take, beside in takes if beside),
         more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
