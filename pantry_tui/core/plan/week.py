@@ -73,9 +73,11 @@ class _Week:
         """By day, and what comes next: of bulk the first meal only."""
         found = spread(self.chosen, self.table)
         named = {pick.candidate.container for pick in found.picks}
-        more = {self.free[n].container: self.free[n] for n in reversed(self.next) if n in self.free}
-        rest = tuple(one for name, one in reversed(more.items()) if name not in named)
-        return replace(found, more=rest)
+        more: dict[str, Candidate] = {}
+        for one in (self.free[number] for number in self.next if number in self.free):
+            if one.container not in named:
+                more.setdefault(one.container, one)
+        return replace(found, more=tuple(more.values()))
 
     def _parts(self, one: Candidate) -> list[Candidate]:
         """Bulk as as many meals as are in it."""
