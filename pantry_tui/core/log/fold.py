@@ -76,6 +76,7 @@ class _Batch:
             carried=payload.carried,
         )
         self.amount = payload.amount
+        self.event, self.state = event, payload.state
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
@@ -198,8 +199,11 @@ class _Batch:
                 self.turns[back.container].append(turn)
         for found in payload.new:
             if found.batch == self.id:
+                # What goes on with the days of its parts has gone on since it was filled.
+                carried = self.batch.carried
+                since, state = (self.event, self.state) if carried else (event, found.state)
                 for id_ in found.containers:
-                    self._new(id_, event, found.state, found.place)
+                    self._new(id_, since, state, found.place)
 
     def _correct(self, payload: said.Correct) -> None:
         fields = {

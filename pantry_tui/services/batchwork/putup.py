@@ -20,6 +20,7 @@ from pantry_tui.services.batchwork.made_from import (
     Descent,
     carry_on,
     descent_of,
+    out_of_nothing,
     took,
 )
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
@@ -128,15 +129,21 @@ def with_altitude(
 
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
-    batch, _, _, judged, _ = _judged(p, reading)
-    return _answer("", (), batch, judged, reading)
+    batch, _, _, judged, descent = _judged(p, reading)
+    return _answer("", (), batch, judged, reading, descent)
 
 
 def _answer(
-    code: str, names: tuple[str, ...], batch: Batch, judged: Judgement, reading: PutUpReading
+    code: str,
+    names: tuple[str, ...],
+    batch: Batch,
+    judged: Judgement,
+    reading: PutUpReading,
+    descent: Descent,
 ) -> PutUp:
     told = list(cautions(batch, [judged.verdict]))
     told += judged.standing
+    told += filter(None, [out_of_nothing(descent, reading.contents, reading.count)])
     if not batch.food.known:
         told.append("Not in the food table: judged by the strictest rule of its group.")
     return PutUp(
@@ -183,5 +190,5 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
-    answer = _answer(code, names, booked_as, judged, reading)
+    answer = _answer(code, names, booked_as, judged, reading, descent)
     return replace(answer, made_from=took(p, descent))

@@ -23,7 +23,7 @@ from pantry_tui.services.plan.candidates import candidates, needs
 from pantry_tui.services.plan.dishes import dishes
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weekview import days_ahead, left_of, names_of, view
+from pantry_tui.services.plan.weekview import beside, days_ahead, left_of, names_of, view
 from pantry_tui.services.rows import Done, WeekView
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.pick import containers_named, name_of
@@ -155,8 +155,9 @@ def eaten(p: Pantry, day: date) -> Done:
 
 def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:
     """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once, or
-    where some of it is for the next week."""
-    if day == entry.days[-1] and (entry.amount or entry.later < 1):
+    where some of it is for the next week; what is opened beside the days is not eaten up by one."""
+    aside = beside(p, entry)
+    if not aside and day == entry.days[-1] and (entry.amount or entry.later < 1):
         return "use"
     container = next(
         p.stock.containers[i] for i in entry.containers if name_of(p, p.stock.containers[i]) == name

@@ -62,14 +62,14 @@ def view(
 ) -> WeekView:
     rows = everything(p)
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
-    takes = [(_take(p, entry, left), _beside(p, entry, left)) for entry, left in here]
+    takes = [(_take(p, entry, left), beside(p, entry)) for entry, left in here]
     planned = {id_ for entry in entries for id_ in entry.containers}
     return WeekView(
         start=draft.start,
         end=draft.end,
         people=p.people,
-        take=tuple(take for take, beside in takes if not beside),
-        beside=tuple(take for take, beside in takes if beside),
+        take=tuple(take for take, aside in takes if not aside),
+        beside=tuple(take for take, aside in takes if aside),
         more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
@@ -82,9 +82,10 @@ def view(
     )
 
 
-def _beside(p: Pantry, entry: Entry, left: Sequence[Container]) -> bool:
+def beside(p: Pantry, entry: Entry) -> bool:
     """Whether it is opened beside the days: a relish or spread that is in no dish."""
-    return not entry.dish and role_of(p.stock.batches[left[0].batch].food.group) in BESIDE
+    batch = p.stock.batches[p.stock.containers[entry.containers[0]].batch]
+    return not entry.dish and role_of(batch.food.group) in BESIDE
 
 
 def _more(
