@@ -23,7 +23,7 @@ from datetime import date
 from math import ceil
 
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.days import Chosen, Table, spread
+from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose
@@ -133,7 +133,16 @@ class _Week:
             return False
         if not self._due(one) and self._said_enough(one):
             return False
+        if not while_open(one, day, self._begun_on(one)):
+            return False
         return self.table.wasted(one, day) <= one.servings / 4
+
+    def _begun_on(self, one: Candidate) -> list[date]:
+        """The days on which a meal of the same vessel lies already."""
+        if not one.bulk or one.open_days is None:
+            return []
+        picks = spread(self.chosen, self.table).picks
+        return [pick.day for pick in picks if pick.candidate.container == one.container]
 
     def _said_enough(self, one: Candidate) -> bool:
         """Whether the household itself said that it eats no more of that in a week; what the

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from pantry_tui.core.plan.appetite import Appetite
@@ -237,15 +237,22 @@ def test_no_week_breaks_the_laws(
 
 
 @given(pantries(), appetites, needs)
+@example(
+    [jar("0", "cod", servings=2.0, last=START, bulk=True, group=Group.FISH)],
+    Appetite(1, meals=1),
+    Needs({}, {}),
+)
 def test_ceilings_hold_for_all_that_is_not_forced(
     stock: list[Candidate], eats: Appetite, need: Needs
 ) -> None:
     found = plan(stock, eats, START, need)
     factor = eats.factor(START)
     for group in set(FOODS.values()):
-        # A day without a main is given one, unless the household itself said how much it eats.
+        # A day without a main is given one: what falls due anyway, else unless the household itself
+        # said how much it eats.
         forced = {Why.MUST} if group in eats.groups else {Why.MUST, Why.TABLE}
         picks = [p for p in found.picks if p.candidate.group is group and p.why not in forced]
+        picks = [p for p in picks if p.why is not Why.DUE or p.candidate.at_table is not Role.MAIN]
         free = sum(pick.candidate.servings for pick in picks)
         firsts = {
             p.candidate.food: max(
@@ -255,6 +262,13 @@ def test_ceilings_hold_for_all_that_is_not_forced(
         }
         # The first container of a food may be more than is left of its ceiling.
         assert free <= eats.of_group(group) * factor + sum(firsts.values()) + 1e-6
+
+
+def test_a_vessel_that_must_be_finished_the_day_it_is_opened_is_not_planned_for_the_next() -> None:
+    vessel = jar("0", "cod", servings=2.25, last=START, bulk=True, open_days=0, group=Group.FISH)
+    found = plan([vessel], Appetite(1, meals=1), START, Needs())
+    assert {pick.day for pick in found.picks} == {START}
+    assert not found.missed
 
 
 def test_the_same_pantry_gives_the_same_week() -> None:
