@@ -119,8 +119,9 @@ class PantryApp(Host):
             return
         if there.room in ROOMS:
             self.action_go(there.room)
-        if there.ref and isinstance(self.screen, ListScreen):
-            self.screen.show_line(there.ref)
+        here = self.screen
+        if there.ref and isinstance(here, ListScreen):
+            here.call_after_refresh(here.show_line, there.ref)  # its list comes first
 
     async def action_quit(self) -> None:
         """Leave; everything is booked already, and the next start today is here again."""
