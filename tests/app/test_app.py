@@ -215,6 +215,16 @@ async def test_the_week_is_accepted_by_one_key_and_a_day_eaten_by_one(demo: Pant
         assert [line.key for line in all_lines(pilot)] == lines
 
 
+async def test_an_accepted_week_is_planned_anew_only_when_one_says_so(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W", "a", "a")
+        assert "Plan it anew?" in screen_text(pilot)
+        await pilot.press("escape")
+        assert weeks.accepted(demo) is not None
+        await pilot.press("a", "1")
+        assert weeks.accepted(demo) is None
+
+
 async def test_the_week_is_arranged_by_single_keys(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
 
