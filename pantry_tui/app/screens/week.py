@@ -89,7 +89,9 @@ class WeekScreen(Acts, RowWords, Beside):
             ("If you want more, these next", found.more),
         ):
             named = rows_named(self.host.pantry, {take.containers[0] for take in takes})
-            stand = [named[take.containers[0]] for take in takes if take.containers[0] in named]
+            # Two jars of one line stand there once.
+            mine = (named[take.containers[0]] for take in takes if take.containers[0] in named)
+            stand = list({row.stamp + row.code: row for row in mine}.values())
             if stand:
                 yield heading(Heading(title), title)
                 yield from due_lines(stand, columns, self.marked)
