@@ -24,7 +24,6 @@ from datetime import date, timedelta
 from pantry_tui.core import dates
 from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.keeping import wording
-from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
     UNKNOWN_ORIGIN,
@@ -41,22 +40,14 @@ from pantry_tui.core.keeping.harm import can_hurt, use_by
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
-from pantry_tui.core.keeping.outcome import Outcome, after_cuts, of_cut
+from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
-from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import ASSUMED_F, SEVERITY, Acidity, Climate, Method, State, Verdict
-
-
-def judge(
-    batch: Batch, container: Container, places: Mapping[str, Place], book: Rulebook, now: When
-) -> Judgement:
-    """The verdict on one container now. Dates are of both kinds and never mixed."""
-    return assess(batch, container, places, book, now).on(now.day)
+from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
 
 
 def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Rulebook) -> Judgement:
@@ -64,23 +55,7 @@ def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Ruleb
     minute = day.toordinal() * DAY_MIN
     now = When(minute, minute, day)
     container = Container("", "", 1, state, place.id, (Turn(now, "", place.id, state),))
-    return judge(batch, container, {place.id: place}, book, now)
-
-
-def after_cut(
-    batch: Batch,
-    container: Container,
-    places: Mapping[str, Place],
-    book: Rulebook,
-    now: When,
-    place: str,
-    end: int,
-) -> Triage | None:
-    """What a power cut of `place` that ended at the minute `end`, among its facts in `places`,
-    does to a container; None where it did not stand there."""
-    spans = exposures(batch, container, places, now)
-    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
-    return of_cut(reckoning, places, now, place, end)
+    return assess(batch, container, {place.id: place}, book, now).on(day)
 
 
 def as_packed(batch: Batch, opened: bool) -> Batch:
@@ -120,21 +95,12 @@ def _by_dates(
         said = tuple(rule.wording for rule in rules[:1])
         return replace(_settled(start, Fixed(Verdict.DISCARD), said, wording.PROCESS), rules=rules)
     if batch.doubt:
-        saved = rescued(batch, spans) if _may_be_saved(batch, book) else None
+        saved = rescued(batch, spans, book)
         if saved is None:
             return _doubtful(batch, start)
         spans = saved
-    loose = bool(batch.doubt) or unsealed(batch, container)
-    lost = of_wrong_clock(container, now)
-    return _weigh(Reckoning(batch, spans, book, now, loose), start, places, lost)
-
-
-def _may_be_saved(batch: Batch, book: Rulebook) -> bool:
-    """Food that can hurt is saved by the cold only where figures for its sealed jars are
-    published: what nobody cans has no process that could have gone wrong."""
-    said = sayings(batch.food, batch.method, book)
-    shelf = said.of(State.SEALED, Climate.PANTRY, ASSUMED_F[Climate.PANTRY])
-    return shelf.covered or not can_hurt(batch)
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    return _weigh(reckoning, start, places, of_wrong_clock(container, now))
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:

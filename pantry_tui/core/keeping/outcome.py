@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.power import Struck, above, struck
+from pantry_tui.core.keeping.power import Struck, struck
 from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, packed
 from pantry_tui.core.keeping.warm import Warm
 from pantry_tui.core.model import EVER, FoodFacts, Place, When
@@ -45,23 +45,6 @@ def after_cuts(reckoning: Reckoning, places: Mapping[str, Place], now: When) -> 
         if worst.action != Action.KEEP:
             found.append(Outcome(one, one.day, worst, _sentence(one, worst)))
     return found
-
-
-def of_cut(
-    reckoning: Reckoning, places: Mapping[str, Place], now: When, place: str, end: int
-) -> Triage | None:
-    """What the cut of a place that ended at `end` did, None where it did not meet the container."""
-    found = [
-        _answer(reckoning, one)
-        for one in struck(reckoning.spans, places, now)
-        if any(piece.end == end for piece in one.blackout.pieces)
-        and any(place in map(_id, above(span.place, places)) for span in one.here)
-    ]
-    return max(found, key=_strictness, default=None)
-
-
-def _id(place: Place) -> str:
-    return place.id
 
 
 def _food(reckoning: Reckoning, one: Struck) -> FoodFacts:

@@ -1,0 +1,403 @@
+"""What was made of something else is never trusted longer than what it was made from."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+
+from pantry_tui.core.amounts import amount_of
+from pantry_tui.core.keeping.descent import (
+    Bound,
+    as_taken,
+    bounded,
+    carried_on,
+    carries_state,
+    goes_on,
+    known_then,
+    suspected,
+)
+from pantry_tui.core.keeping.ladder import Assessment, Fixed
+from pantry_tui.core.keeping.rules import THAWED_ONE_DAY
+from pantry_tui.core.model import EVER, Batch, Container, Cut, Held, Place, Read, Turn
+from pantry_tui.core.vessels import Vessel
+from pantry_tui.core.words import Climate, Method, State, Verdict
+from tests.core.keeping.told import MADE, facts_of, when
+
+SEALED, OPEN, THAWED, WORKING = State.SEALED, State.OPEN, State.THAWED, State.IN_PROGRESS
+
+
+def batch(method: Method, food: str = "beef") -> Batch:
+    return Batch("b", "2A", facts_of(food), method, MADE)
+
+
+def box(*turns: Turn, state: State = SEALED, vessel: Vessel = Vessel.CLOSED) -> Container:
+    first = Turn(when(0, 10), "e0", "larder", state)
+    return Container("b.1", "b", 1, state, "larder", (first, *turns), vessel=vessel)
+
+
+# -- what goes on as it was ------------------------------------------------------------------------
+
+OPENED, THAWED_OUT = Turn(when(1, 9), "e1", None, OPEN), Turn(when(1, 9), "e1", None, THAWED)
+MOVED = Turn(when(1, 9), "e1", "fridge")
+
+
+@pytest.mark.parametrize(
+    ("new", "old", "happened", "same"),
+    [
+        (batch(Method.DRIED, "onions"), batch(Method.DRIED, "onions"), (), True),
+        (batch(Method.LACTIC, "cabbages"), batch(Method.LACTIC, "cabbages"), (), True),
+        (batch(Method.DRIED, "onions"), batch(Method.CELLAR, "onions"), (), False),
+        (batch(Method.MEAL, "stew"), batch(Method.FROZEN), (OPENED,), False),
+        # Freezing stops no clock that runs; what was sealed until then has none.
+        (batch(Method.FROZEN), batch(Method.PRESSURE), (OPENED,), True),
+        (batch(Method.FROZEN), batch(Method.PRESSURE), (THAWED_OUT,), True),
+        (batch(Method.FROZEN), batch(Method.PRESSURE), (), False),
+        (batch(Method.FROZEN), batch(Method.PRESSURE), (MOVED,), False),
+        (batch(Method.FROZEN, "stew"), batch(Method.PRESSURE), (OPENED,), False),
+        (batch(Method.DRIED), batch(Method.PRESSURE), (OPENED,), False),
+    ],
+)
+def test_the_same_food_kept_in_the_same_way_goes_on(
+    new: Batch, old: Batch, happened: tuple[Turn, ...], same: bool
+) -> None:
+    assert goes_on(new, old, box(*happened)) is same
+
+
+@pytest.mark.parametrize(
+    ("method", "state", "vessel", "on"),
+    [
+        (Method.PRESSURE, SEALED, Vessel.CLOSED, OPEN),
+        (Method.FRIDGE_PICKLE, SEALED, Vessel.CLOSED, OPEN),
+        # Nothing gets in that was not there.
+        (Method.FROZEN, SEALED, Vessel.CLOSED, SEALED),
+        (Method.DRIED, SEALED, Vessel.CLOSED, SEALED),
+        (Method.FREEZE_DRIED, SEALED, Vessel.CLOSED, SEALED),
+        (Method.SUGAR, SEALED, Vessel.CLOSED, SEALED),
+        (Method.INFUSION, SEALED, Vessel.CLOSED, SEALED),
+        # A crock is drawn from and never opened.
+        (Method.LACTIC, SEALED, Vessel.OPEN, SEALED),
+        (Method.CELLAR, SEALED, Vessel.PIECES, SEALED),
+        (Method.LACTIC, WORKING, Vessel.OPEN, WORKING),
+        (Method.PRESSURE, OPEN, Vessel.CLOSED, OPEN),
+        (Method.FROZEN, THAWED, Vessel.CLOSED, THAWED),
+    ],
+)
+def test_out_of_a_closed_jar_it_is_open_food(
+    method: Method, state: State, vessel: Vessel, on: State
+) -> None:
+    assert carries_state(batch(method), box(state=state, vessel=vessel)) is on
+
+
+# -- the part as if it had never left, and as it was taken -----------------------------------------
+
+TAKEN = when(5, 12)
+PART = replace(
+    box(
+        Turn(when(2, 8), "e1", "fridge"),
+        Turn(when(5, 12), "e2", None, OPEN),
+        Turn(TAKEN, "e3", None, OPEN),  # the taking itself
+        Turn(when(6, 8), "e4", "kitchen"),
+    ),
+    first=amount_of("4 lb"),
+    left=amount_of("1 lb"),
+    fate="used",
+    looked=MADE + timedelta(days=3),
+)
+NEW = Container(
+    "c.1", "c", 1, SEALED, "chest",
+    (Turn(TAKEN, "e3", "freezer", SEALED), Turn(when(7, 9), "e7", "chest")),
+    first=amount_of("3 lb"), left=amount_of("2 lb"),
+)  # fmt: skip
+
+
+def test_the_part_goes_on_in_what_holds_it_now() -> None:
+    on = carried_on(NEW, batch(Method.DRIED), PART)
+    assert [(turn.event, turn.place, turn.state) for turn in on.turns] == [
+        ("e0", "larder", SEALED), ("e1", "fridge", None), ("e2", None, OPEN),
+        ("e3", "freezer", None), ("e7", "chest", None),
+    ]  # fmt: skip
+    assert (on.state, on.place, on.fate) == (OPEN, "chest", "")
+    assert (on.first, on.left) == (amount_of("3 lb"), amount_of("3 lb"))
+    assert on.turns[3].when == TAKEN
+
+
+@pytest.mark.parametrize(
+    ("method", "vessel", "born", "opened"),
+    [
+        (Method.PRESSURE, Vessel.CLOSED, SEALED, OPEN),
+        (Method.PRESSURE, Vessel.OPEN, SEALED, None),
+        (Method.DRIED, Vessel.CLOSED, SEALED, None),
+        (Method.DRIED, Vessel.CLOSED, OPEN, OPEN),
+        (Method.DRIED, Vessel.CLOSED, THAWED, None),
+    ],
+)
+def test_taking_it_out_of_a_closed_jar_opens_it(
+    method: Method, vessel: Vessel, born: State, opened: State | None
+) -> None:
+    new = replace(NEW, turns=(Turn(TAKEN, "e3", "freezer", born),))
+    on = carried_on(new, batch(method), replace(PART, vessel=vessel, turns=PART.turns[:1]))
+    assert [turn.state for turn in on.turns] == [SEALED, opened]
+    assert on.state is (opened or SEALED)
+
+
+def test_what_was_used_up_since_is_gone_there_too() -> None:
+    on = carried_on(replace(NEW, fate="used"), batch(Method.DRIED), PART)
+    assert (on.state, on.fate) == (State.GONE, "used")
+
+
+def test_a_part_is_judged_as_it_was_on_the_moment_it_was_taken() -> None:
+    then = as_taken(NEW, PART)
+    assert [turn.event for turn in then.turns] == ["e0", "e1", "e2"]
+    assert (then.state, then.fate, then.place) == (OPEN, "", "larder")
+    assert then.left == then.first == amount_of("4 lb"), "the taking is no draw that opens it"
+    same_minute = as_taken(replace(NEW, turns=(Turn(when(6, 8), "e9", "x", SEALED),)), PART)
+    assert same_minute.turns[-1].event == "e4", "what happened in that minute may have come before"
+
+
+def test_a_look_at_either_stands() -> None:
+    seen = MADE + timedelta(days=6)
+    for look in (carried_on(NEW, batch(Method.DRIED), PART), as_taken(NEW, PART)):
+        assert look.looked == MADE + timedelta(days=3)
+    newer = replace(NEW, looked=seen)
+    for look in (carried_on(newer, batch(Method.DRIED), PART), as_taken(newer, PART)):
+        assert look.looked == seen
+
+
+# -- the places as they were at a moment -----------------------------------------------------------
+
+COLD = Held(EVER, Climate.FRIDGE, 38.0)
+
+
+def known(*facts: Held | Read | Cut, first: Held = COLD) -> list[object]:
+    """What of the facts after the `first` was so on day 5 at 12."""
+    now = next(one.climate for one in reversed((first, *facts)) if isinstance(one, Held))
+    places = {"p": Place("p", "p", now, facts=(first, *facts))}
+    return list(known_then(places, TAKEN)["p"].facts[1:])
+
+
+def warm(day: int, hour: float, since: int | None = None) -> Read:
+    return Read(when(day, hour), 45.0, None, since)
+
+
+def cold(day: int, hour: float) -> Read:
+    return Read(when(day, hour), 38.0)
+
+
+def test_what_had_happened_by_a_moment_counts_and_what_came_later_does_not() -> None:
+    before = (cold(4, 8), Cut(when(5, 8), when(5, 20)), cold(5, 12))
+    after = (Cut(when(5, 12.1), when(5, 20)), cold(5, 12.1), Held(when(6, 1), Climate.ROOM, 70.0))
+    assert known(*before, *after) == list(before)
+
+
+@pytest.mark.parametrize(
+    ("later", "shown"),
+    [
+        # Read at 13 and so for 90 minutes: at 12 it had been so for 30.
+        ((warm(5, 13, 90),), [Read(TAKEN, 45.0, None, 30)]),
+        ((warm(5, 13, 60),), []),
+        ((warm(5, 13, 61),), [Read(TAKEN, 45.0, None, 1)]),
+        # Since nobody knows when: since it was last read cold.
+        ((warm(6, 13),), [Read(TAKEN, 45.0)]),
+        ((cold(6, 8), warm(6, 13)), []),
+        ((warm(6, 8), cold(6, 9), warm(6, 13)), [Read(TAKEN, 45.0)]),
+        ((cold(6, 8), warm(6, 13, 60 * 48)), [Read(TAKEN, 45.0, None, 60 * 23)]),
+        ((cold(6, 8),), []),
+        ((Cut(when(6, 1), when(6, 3)), warm(6, 13)), [Read(TAKEN, 45.0)]),
+    ],
+)
+def test_a_later_reading_shows_what_was_so_before_it(
+    later: tuple[Read | Cut, ...], shown: list[Read]
+) -> None:
+    assert known(*later) == shown
+
+
+def test_a_later_reading_of_a_room_shows_nothing() -> None:
+    assert known(Read(when(6, 8), 90.0), first=Held(EVER, Climate.ROOM, 70.0)) == []
+
+
+def test_what_a_place_was_made_since_takes_back_no_reading_of_what_it_was() -> None:
+    """A refrigerator that was too warm all along and is a room now spoiled what was in it."""
+    room = Held(when(8, 9), Climate.ROOM, 70.0)
+    assert known(warm(6, 13), room) == [Read(TAKEN, 45.0)]
+    cellar = (Held(when(1, 9), Climate.CELLAR, 50.0), Held(when(6, 9), Climate.FRIDGE, 38.0))
+    assert known(*cellar, warm(6, 13)) == [cellar[0]], "as a cellar it was not too warm"
+    froze = (Held(when(1, 9), Climate.FREEZER, 0.0), Held(when(6, 9), Climate.FRIDGE, 38.0))
+    assert known(*froze, cold(6, 13)) == [froze[0], Read(TAKEN, 38.0)]
+    on_the_day = Held(when(5, None), Climate.FREEZER, 0.0)
+    found = known(on_the_day, cold(6, 13))
+    assert found == [on_the_day, Read(TAKEN, 38.0)], "it may have been a freezer by then"
+
+
+def test_readings_before_the_moment_do_not_reach_back_to_it() -> None:
+    assert known(cold(5, 8), warm(6, 13)) == [cold(5, 8), Read(TAKEN, 45.0)]
+    assert known(warm(5, 12, 60)) == [warm(5, 12, 60)], "on the minute itself it is known"
+
+
+# -- how a part bounds it --------------------------------------------------------------------------
+
+
+def day(number: int) -> date:
+    return MADE + timedelta(days=number)
+
+
+OWN = Assessment(
+    day(10), best_by=day(100), discard_after=day(50), reasons=("its own",), facts_to=day(10),
+    harmless=True, standing=("said of it",), rules=(THAWED_ONE_DAY,),
+)  # fmt: skip
+WHOLE = replace(OWN, reasons=("of the part",))
+
+
+def on(part: Assessment, own: Assessment = OWN) -> Assessment:
+    return bounded(own, [Bound("2A/1", part, goes_on=True)], day(10))
+
+
+def of(part: Assessment, own: Assessment = OWN) -> Assessment:
+    return bounded(own, [Bound("2A/1", part, goes_on=False)], day(10))
+
+
+@pytest.mark.parametrize(("own", "part", "bound"), [(50, 20, 20), (20, 50, 20), (None, 9, 9),
+                                                    (9, None, 9), (None, None, None)])  # fmt: skip
+def test_of_two_days_the_earlier_counts(
+    own: int | None, part: int | None, bound: int | None
+) -> None:
+    last = None if bound is None else day(bound)
+    for field in ("discard_after", "best_by"):
+        mine = replace(OWN, **{field: None if own is None else day(own)})  # type: ignore[arg-type]
+        its = replace(WHOLE, **{field: None if part is None else day(part)})  # type: ignore[arg-type]
+        assert getattr(on(its, mine), field) == last
+
+
+def test_why_there_is_no_last_day_is_said_only_where_there_is_none() -> None:
+    none = replace(OWN, discard_after=None, why_no_discard="no limit")
+    assert on(WHOLE, none).why_no_discard == ""
+    assert on(replace(WHOLE, discard_after=None), none).why_no_discard == "no limit"
+    told = replace(none, why_no_discard="")
+    assert on(replace(none, why_no_discard="in progress"), told).why_no_discard == "in progress"
+
+
+@pytest.mark.parametrize("verdict", [Verdict.DISCARD, Verdict.UNKNOWN, Verdict.EAT_SOON])
+def test_what_stands_against_the_part_stands_against_it(verdict: Verdict) -> None:
+    assert on(replace(WHOLE, floor=verdict)).floor is verdict
+    assert on(WHOLE, replace(OWN, floor=verdict)).floor is verdict
+    assert on(replace(WHOLE, fixed=Fixed(verdict))).floor is verdict
+
+
+def test_what_a_day_settles_for_the_part_it_settles_for_it() -> None:
+    doubtful = replace(WHOLE, fixed=Fixed(Verdict.UNKNOWN, day(11), Verdict.DISCARD))
+    found = on(doubtful)
+    assert found.over_from == day(12)
+    assert [found.on(day(n)).verdict for n in (11, 12)] == [Verdict.UNKNOWN, Verdict.DISCARD]
+    assert on(replace(WHOLE, fixed=Fixed(Verdict.UNKNOWN, day(11)))).over_from is None
+    assert on(replace(WHOLE, fixed=Fixed(Verdict.UNKNOWN, None, Verdict.DISCARD))).over_from is None
+
+
+def test_of_two_ends_by_the_clock_the_earlier_counts() -> None:
+    for field, early, late in (("over_from", day(11), day(12)), ("again_at", 700, 900)):
+        one, other = {field: early}, {field: late}
+        for part, own in ((one, other), (other, one), (one, {}), ({}, one)):
+            found = on(replace(WHOLE, **part), replace(OWN, **own))  # type: ignore[arg-type]
+            assert getattr(found, field) == early
+        assert getattr(on(WHOLE), field) is None
+
+
+@pytest.mark.parametrize("field", ["doubt", "in_progress"])
+def test_a_doubt_or_what_works_still_goes_with_it(field: str) -> None:
+    yes = {field: True}
+    assert getattr(on(replace(WHOLE, **yes)), field) is True  # type: ignore[arg-type]
+    assert getattr(on(WHOLE, replace(OWN, **yes)), field) is True  # type: ignore[arg-type]
+    assert getattr(on(WHOLE), field) is False
+
+
+def test_it_is_harmless_only_where_both_are() -> None:
+    hurts = {"harmless": False}
+    assert on(WHOLE).harmless
+    assert not on(replace(WHOLE, **hurts)).harmless  # type: ignore[arg-type]
+    assert not on(WHOLE, replace(OWN, **hurts)).harmless  # type: ignore[arg-type]
+
+
+def test_what_is_said_of_both_is_said_once_and_it_rests_on_the_facts_of_both() -> None:
+    other = replace(THAWED_ONE_DAY, id="other")
+    part = replace(
+        WHOLE, rules=(THAWED_ONE_DAY, other), standing=("said of it", "of the part"),
+        facts_to=day(30),
+    )  # fmt: skip
+    found = on(part)
+    assert found.rules == (THAWED_ONE_DAY, other)
+    assert found.standing == ("said of it", "of the part")
+    assert found.facts_to == of(part).facts_to == day(30)
+    assert on(WHOLE, replace(OWN, facts_to=day(30))).facts_to == day(30)
+
+
+@pytest.mark.parametrize(
+    "stricter",
+    [{"discard_after": day(20)}, {"best_by": day(20)}, {"floor": Verdict.UNKNOWN}, {"doubt": True}],
+    ids=lambda one: next(iter(one)),
+)
+def test_the_part_is_named_where_it_is_what_bounds_it(stricter: dict[str, object]) -> None:
+    found = on(replace(WHOLE, **stricter))  # type: ignore[arg-type]
+    assert found.reasons == ("Made from 2A/1: of the part", "its own")
+    assert on(WHOLE).reasons == ("its own",)
+    silent = replace(WHOLE, reasons=(), **stricter)  # type: ignore[arg-type]
+    assert on(silent).reasons == ("Made from 2A/1.", "its own")
+
+
+# -- what it was made of, where it became another thing --------------------------------------------
+
+
+def test_of_a_part_that_was_fit_on_that_day_nothing_remains() -> None:
+    assert of(replace(WHOLE, discard_after=day(10))) == OWN
+    assert of(replace(WHOLE, best_by=day(5))) == OWN, "past its best it is safe"
+
+
+def test_of_a_part_that_was_past_its_day_it_is_over_at_once() -> None:
+    found = of(replace(WHOLE, discard_after=day(9)), replace(OWN, why_no_discard="no limit"))
+    assert found.discard_after == day(9)
+    assert found.on(day(10)).verdict is Verdict.DISCARD
+    assert (found.why_no_discard, found.harmless) == ("", False)
+    assert found.reasons[0] == "Made from 2A/1: of the part"
+    never = of(replace(WHOLE, floor=Verdict.DO_NOT_TASTE), replace(OWN, discard_after=None))
+    assert never.discard_after == day(9)
+    assert never.floor is Verdict.DO_NOT_TASTE
+
+
+def test_of_a_part_of_which_nobody_knew_it_is_unknown_and_not_usable() -> None:
+    unlimited = replace(OWN, discard_after=None, why_no_discard="no limit")
+    found = of(replace(WHOLE, doubt=True, harmless=False), unlimited)
+    assert found.on(day(10)).verdict is Verdict.UNKNOWN
+    assert not found.on(day(10)).usable
+    assert (found.discard_after, found.why_no_discard) == (None, "no limit")
+    dated = of(replace(WHOLE, doubt=True, harmless=False), replace(OWN, why_no_discard="x"))
+    assert (dated.discard_after, dated.why_no_discard) == (day(50), "")
+    worse = of(replace(WHOLE, doubt=True, harmless=False), replace(OWN, floor=Verdict.DISCARD))
+    assert worse.floor is Verdict.DISCARD
+
+
+def test_what_still_works_becomes_another_thing_that_nobody_knows() -> None:
+    found = of(replace(WHOLE, discard_after=None, in_progress=True, harmless=False))
+    assert found.floor is Verdict.UNKNOWN
+    assert found.discard_after == day(50)
+
+
+def test_every_part_bounds_it() -> None:
+    parts = [
+        Bound("2A/1", replace(WHOLE, discard_after=day(30)), goes_on=True),
+        Bound("2A/2", replace(WHOLE, discard_after=day(20)), goes_on=True),
+        Bound("2A/3", WHOLE, goes_on=False),
+    ]
+    assert bounded(OWN, parts, day(10)).discard_after == day(20)
+    assert bounded(OWN, [], day(10)) == OWN
+
+
+# -- suspicion -------------------------------------------------------------------------------------
+
+
+def test_what_its_jam_is_suspected_of_it_is_suspected_of_until_it_was_looked_at() -> None:
+    found = suspected(OWN, box(), "Look at it: 3B swells.")
+    assert (found.floor, found.harmless) == (Verdict.UNKNOWN, False)
+    assert found.reasons == ("Look at it: 3B swells.", "its own")
+    worse = suspected(replace(OWN, floor=Verdict.DISCARD), box(), "Look at it.")
+    assert worse.floor is Verdict.DISCARD
+    assert suspected(OWN, box(), "") == OWN
+    assert suspected(OWN, replace(box(), looked=MADE), "Look at it.") == OWN
