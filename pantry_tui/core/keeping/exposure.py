@@ -71,7 +71,6 @@ def exposures(
             first.when.day if first.state is State.THAWED else None,
             False,
             first.state is State.THAWED,
-            first.state is State.THAWED,
         )
         for came_frozen in _may_come_frozen(batch, first, places, now)
     ]

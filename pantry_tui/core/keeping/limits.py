@@ -92,7 +92,7 @@ def _by_dates(
     if batch.method is Method.LIME:
         # Refused wherever it stands, so neither thawing nor any other state changes that.
         rules = tuple(book.speaking(batch.food, batch.method, State.SEALED, Climate.ROOM))
-        said = tuple(rule.wording for rule in rules[:1])
+        said = tuple(rule.wording for rule in rules)
         return replace(_settled(start, Fixed(Verdict.DISCARD), said, wording.PROCESS), rules=rules)
     if batch.doubt:
         saved = rescued(batch, spans, book)
@@ -135,13 +135,12 @@ def _weigh(
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
     quality = _quality(reckoning)
-    troubles = reckoning.troubles()
+    troubles = [Trouble(WRONG_CLOCK)] if lost else []
     if of_unknown_origin(batch):
-        troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
-    if lost:
-        troubles.insert(0, Trouble(WRONG_CLOCK))
+        troubles.append(Trouble(UNKNOWN_ORIGIN))
+    troubles += reckoning.troubles()
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
-    doubted = troubles[0] if troubles else None
+    doubted = next(iter(troubles), None)
     over = safety is not None and not wording.ahead(safety, now)
     runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
@@ -152,7 +151,7 @@ def _weigh(
     rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
     if doubted is not None:
         rules += [rule for rule in doubted.rules if rule not in rules]
-        reasons += [one.wording for one in doubted.rules if one.wording not in doubted.text]
+        reasons += [one.wording for one in doubted.rules]
     return replace(
         start,
         best_by=quality.day if quality else None,
@@ -186,7 +185,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     batch = reckoning.batch
     if batch.method is Method.BOUGHT and batch.printed and use_by(batch):
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
-    return min(found, key=lambda one: (one.day, one.text, one.start), default=None)
+    return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
 def _quality(reckoning: Reckoning) -> Limit | None:
@@ -207,7 +206,7 @@ def _undated(reckoning: Reckoning, start: Assessment, safety: Limit | None) -> A
         rules = (safety.rule,) if safety.rule is not None else ()
         said = safety.rule.wording if isinstance(safety.rule, Rule) else safety.text
         fixed = _settled(start, Fixed(Verdict.DISCARD), (why, said), wording.NO_DAY)
-        return replace(fixed, rules=rules, harmless=False)
+        return replace(fixed, rules=rules)
     why = "Nobody knows when it was made: no date can be given."
     here = tuple(one.said.found for one in reckoning.told if one.span.end >= FOREVER)
     found = tuple(dict.fromkeys(rule for rules in here for rule in rules))

@@ -56,7 +56,7 @@ def span(begin: float, end: float | None, climate: Climate, **more: object) -> S
     first = START + round(begin * 60)
     last = FOREVER if end is None else START + round(end * 60)
     day = MADE + timedelta(days=int(begin // 24))
-    plain = Span(first, last, day, "p", climate, 40.0, True, False, False, None, False, False,
+    plain = Span(first, last, day, "p", climate, 40.0, True, False, False, None, False,
                  False, True)  # fmt: skip
     return plain._replace(**more)  # type: ignore[arg-type]
 

@@ -176,8 +176,9 @@ def test_raw_crops_bought_without_air_are_judged_as_ones_own(
     ("group", "size", "classes", "vacuum", "name", "cold"),
     [
         (Group.RELISH, "tub", (), "no", "pesto", True), (Group.RELISH, "jar", (), "no", "x", False),
-        (Group.RELISH, "pouches", (), "no", "x", False), (Group.DRINK, "Bottle", (), "no", "x", False),
-        (Group.MEAT, "pack", (), "no", "mince", True), (Group.VEGETABLE, "bag", (), "no", "x", False),
+        (Group.RELISH, "pouches", (), "no", "x", False),
+        (Group.DRINK, "Bottle", (), "no", "x", False), (Group.MEAT, "pack", (), "no", "x", True),
+        (Group.VEGETABLE, "bag", (), "no", "x", False),
         (Group.VEGETABLE, "bag", (), "yes", "x", True),
         (Group.VEGETABLE, "bag", (), "yes", "dry beans", False),
         # Dry or fat, also where it is packed without air.
@@ -275,7 +276,7 @@ def span(begin: float, end: float | None, climate: Climate, **more: object) -> S
     first = START + round(begin * 60)
     last = FOREVER if end is None else START + round(end * 60)
     day = MADE + timedelta(days=int(begin // 24))
-    plain = Span(first, last, day, "p", climate, 40.0, True, False, False, None, False, False,
+    plain = Span(first, last, day, "p", climate, 40.0, True, False, False, None, False,
                  False, True)  # fmt: skip
     return plain._replace(**more)  # type: ignore[arg-type]
 

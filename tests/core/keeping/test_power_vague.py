@@ -7,9 +7,19 @@ import pytest
 from pantry_tui.core.keeping.power import Off, Struck, above, struck, united
 from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
 from pantry_tui.core.words import Climate
-from tests.core.keeping.test_power import ALWAYS, NOW, at, blackout, cut, met, minutes, off, read, stood
+from tests.core.keeping.test_power import (
+    ALWAYS,
+    NOW,
+    at,
+    blackout,
+    cut,
+    met,
+    minutes,
+    off,
+    read,
+    stood,
+)
 from tests.core.keeping.told import MADE, when
-
 
 # -- several places, unknown hours, and what nobody can compare ------------------------------------
 
@@ -50,14 +60,11 @@ def test_what_was_off_for_some_hours_was_off_at_any_time_of_them() -> None:
     assert blackout(known).off() == [(2000, 2100)]
 
 
-def test_a_cut_within_another_uses_nothing_up() -> None:
-    one = blackout(off(0, 200), off(50, 100), off(150, 300))
-    assert one.held_until(250) == 250
-    assert one.held_until(200) == 200
-    apart = blackout(off(0, 200), off(50, 100), off(300, 400))
-    assert apart.held_until(250) == 350
+def test_each_minute_counts_once() -> None:
     assert united([(0, 200), (50, 100), (150, 300), (400, 390)]) == 300
     assert united([(5, 5), (5, 6)]) == 1
+    assert united([(0, 1), (0, 2)]) == 2
+    assert united([]) == 0
 
 
 @pytest.mark.parametrize(

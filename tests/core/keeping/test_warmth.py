@@ -268,7 +268,7 @@ def test_minutes_are_counted_as_one_would_on_a_clock(begun: list[tuple[int, int]
 
 def span(climate: Climate, warm_f: float, *, measured: bool = True, steady: bool = True) -> Span:
     return Span(
-        0, 10, DAY, "p", climate, warm_f, measured, False, False, None, False, False, False, steady
+        0, 10, DAY, "p", climate, warm_f, measured, False, False, None, False, False, steady
     )
 
 
