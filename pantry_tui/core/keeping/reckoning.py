@@ -139,7 +139,7 @@ class Reckoning:
             self._run(state, said)
             if state in (State.OPEN, State.THAWED):
                 self._run_on(span, state)
-            if self._unsealed and not span.opened:
+            if self._unsealed:
                 # A failed seal makes nothing stand where it might not stand sealed.
                 self._refused_sealed(span)
             if said.refusal is not None:

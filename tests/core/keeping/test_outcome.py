@@ -85,6 +85,7 @@ CUTS: list[tuple[str, Callable[[], Told], list[str], int]] = [
     ("ice seen, and none seen", lambda: (
         beef().at(0, 11).cut("freezer", 60, True, None, True)
         .at(0, 11).cut("freezer", 60, True, None, False)), ["discard"], 0),
+    ("an hour, read warm", lambda: beef().at(0, 11).cut("freezer", 1, True, 45), ["refreeze"], 60),
     ("late, ice left", lambda: beef(16).at(0, 8).cut("freezer", 10, True, None, True), [], 0),
     ("late, none left", lambda: beef(16).at(0, 8).cut("freezer", 9, True, None, False), [], 60),
     ("late, read warm", lambda: beef(16).at(0, 8).cut("freezer", 9, True, 45), [], 60),

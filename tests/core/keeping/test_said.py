@@ -301,12 +301,14 @@ def test_an_unknown_crop_in_a_room_is_said_to_have_no_figure() -> None:
 
 def test_each_stay_of_its_own_day_place_or_state_is_a_line() -> None:
     life = stew().at(1, 8).move("second fridge").at(1, 9).open().at(3, 8).move("fridge")
-    lines = [line for line in explained(life, 4) if line.startswith("From ")]
+    life.at(4, 8).move("second fridge")
+    lines = [line for line in explained(life, 5) if line.startswith("From ")]
     assert [line.split(" (")[0] for line in lines] == [
         "From Sun 1 Mar 2026: sealed in FRIDGE",
         "From Mon 2 Mar 2026: sealed in SECOND FRIDGE",
         "From Mon 2 Mar 2026: open in SECOND FRIDGE",
         "From Wed 4 Mar 2026: open in FRIDGE",
+        "From Thu 5 Mar 2026: open in SECOND FRIDGE",
     ]
 
 
@@ -325,6 +327,9 @@ def test_the_chain_says_what_was_too_warm() -> None:
     lines = explained(stew().at(1, 12).read("fridge", 45, 180), 2)
     (line,) = [one for one in lines if "two hours" in one]
     assert line.startswith("Safety: Read at 45 F, above 41 F, for over two hours in all: discard.")
+    late = Told("stew", Method.MEAL, "fridge", hour=16).at(0, 15).cut("fridge", 2)
+    dark = explained(late.at(0, 20).cut("fridge", 1.25), 1)
+    assert "Safety: Without power, for over two hours in all: discard." in dark
 
 
 def test_the_chain_of_a_lid_that_never_sealed_is_that_of_an_opened_jar() -> None:

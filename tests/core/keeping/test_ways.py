@@ -99,6 +99,12 @@ def test_whether_it_came_frozen_where_its_place_became_a_freezer_on_that_day(
     assert any(one.thawed is None for one in met) is (False in ways)
 
 
+def test_what_was_put_into_a_refrigerator_came_unfrozen_whatever_that_became() -> None:
+    life = beef("fridge").at(3, 8).hold("fridge", Climate.FREEZER)
+    before = [one for one in spans(life) if one.climate is Climate.FRIDGE]
+    assert [one.thawed for one in before] == [None]
+
+
 def test_a_part_that_was_drawn_opens_a_closed_vessel_and_no_other() -> None:
     jar = Told("runner beans", Method.PRESSURE, "larder").holding("1 l", "0.5 l")
     assert drawn_from(jar.batch, jar.box)
@@ -130,6 +136,9 @@ def test_nothing_happened_to_it_before_it_was_put_up() -> None:
     life = Told("stew", Method.MEAL, "fridge", hour=10).at(-2, 8).move("second fridge")
     assert stays(life) == [(10, 10, "fridge"), (10, None, "second fridge")]
     assert {one.day for one in spans(life)} == {MADE}
+    thawed = beef("fridge").at(-2, 8).thaw("fridge", "done")
+    assert {one.thawed for one in spans(thawed)} >= {MADE}
+    assert all((one.thawed or MADE) >= MADE for one in spans(thawed))
     same_day = Told("stew", Method.MEAL, "fridge", hour=10).at(0, None).move("second fridge")
     assert stays(same_day) == [(10, 24 - 1 / 60, "fridge"), (10, None, "second fridge")]
 
