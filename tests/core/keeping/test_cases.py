@@ -171,7 +171,7 @@ def test_what_works_still_does_not_keep_like_a_closed_pack_in_the_freezer() -> N
     assert (list(working.found), working.safety) == ([], ())
     assert said([closed, refused], 0.0, Climate.FREEZER).refusal == refused
     assert said([closed, refused], 0.0, Climate.FREEZER, State.OPEN).refusal is None, "it may burst"
-    assert said([closed], state=State.OPEN).found == (), "in a refrigerator an opened one is open"
+    assert not said([closed], state=State.OPEN).found, "in a refrigerator an opened one is open"
 
 
 @pytest.mark.parametrize(
