@@ -144,7 +144,7 @@ class Reckoning:
                 self._refused_sealed(span)
             if said.refusal is not None:
                 self._refused(span, said.refusal)
-            elif span.climate is Climate.FREEZER and not span.frozen:
+            elif span.climate is Climate.FREEZER:
                 # What may not be frozen may not stand in a freezer that is too warm either.
                 self._refused_in_freezer(span, state)
             self._too_warm(span, state, said)
@@ -180,7 +180,7 @@ class Reckoning:
         if state is State.THAWED:
             by = self._open if span.opened else self._closed
             self._run(state, by.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
-        elif self._unsealed and span.climate.is_cold:
+        elif self._unsealed:
             self._run(state, self._told_as(State.IN_PROGRESS, span).said)
 
     def _refused_in_freezer(self, span: Span, state: State) -> None:

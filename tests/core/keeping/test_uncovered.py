@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
 
+from pantry_tui.core.keeping.rules import Rulebook, Status
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Acidity, Climate, Group, Method, Verdict
+from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, Verdict
 from tests.core.keeping.test_reckoning import (
     CELLAR,
     CROP,
@@ -23,6 +25,7 @@ from tests.core.keeping.test_reckoning import (
     Rows,
     book,
     life,
+    limits,
     reckoned,
 )
 from tests.core.keeping.told import MADE, Told
@@ -138,3 +141,50 @@ def test_a_verdict_of_nothing_published_is_not_usable_where_it_can_hurt() -> Non
     assert life({}).judged(1).verdict is Verdict.UNKNOWN
     assert not life({}).judged(1).usable
     assert life({}, "vault", CROP).judged(1).usable
+
+
+# -- packed without air ----------------------------------------------------------------------------
+
+
+def packed(rows: Rows, of_packs: Rows, place: str, method: Method = Method.FROZEN) -> Told:
+    """With figures for packs without air, which are closer than those for any food."""
+    told = life(rows, place, method=method, vacuum="yes")
+    close = [replace(one, id=f"pack {one.id}", food="class:vacuum-packed")
+             for one in book(of_packs).rules[method]]  # fmt: skip
+    told.book = Rulebook({method: [*told.book.rules[method], *close]})
+    return told
+
+
+def test_a_pack_without_air_is_one_until_it_is_opened_thawed_or_not() -> None:
+    rows: Rows = {(THAWED, FRIDGE): (SAFETY, 3)}
+    packs: Rows = {(THAWED, FRIDGE): (SAFETY, 1)}
+    shut = packed(rows, packs, "freezer").at(2, 12).thaw("fridge")
+    assert limits(shut) == [4]
+    opened = packed(rows, packs, "freezer").at(2, 11).open().at(2, 12).thaw("fridge")
+    assert limits(opened) == [6]
+
+
+def test_a_pack_that_may_not_be_frozen_may_not_stand_in_a_freezer_that_fails() -> None:
+    rows: Rows = {(SEALED, FRIDGE): (QUALITY, 9), (OPEN, FRIDGE): (QUALITY, 9)}
+    packs: Rows = {(SEALED, FREEZER): (Kind.REFUSE, None), (OPEN, FREEZER): (Kind.REFUSE, None)}
+
+    def failing() -> Told:
+        told = packed(rows, packs, "fridge", Method.CELLAR)
+        return told.at(0, 10).hold("freezer", FREEZER, 33)
+
+    assert limits(failing().at(1, 8).move("freezer")) == [0]
+    assert limits(failing().at(1, 8).open("freezer")) == []
+
+
+def test_opened_it_may_stand_in_the_cold_where_a_sealed_one_may_not() -> None:
+    rows: Rows = {(SEALED, FRIDGE): (Kind.REFUSE, None), (OPEN, FRIDGE): (QUALITY, 9)}
+    assert limits(life(rows, "vault").at(1).open("fridge")) == []
+
+
+def test_too_warm_is_told_by_the_figure_in_use() -> None:
+    told = life({(SEALED, FRIDGE): (SAFETY, 9)}).at(0, 11).read("fridge", 45, 60)
+    (usual,) = told.book.rules[Method.FRESH]
+    stricter = replace(usual, id="theirs", use=2, status=Status.STRICTER)
+    told.book = Rulebook({Method.FRESH: [usual, stricter]}, strict=True)
+    assert limits(told) == [-1, 2, 9]
+    assert {one.rule and one.rule.id for one in reckoned(told).warm} == {usual.id}
