@@ -59,7 +59,7 @@ def test_of_an_unknown_day_it_rests_on_the_rules_of_where_it_stands() -> None:
     peas = Told("peas", Method.FROZEN, "freezer", made=None).judged(3)
     assert peas.rules
     assert {one.climates for one in peas.rules} == {frozenset({Climate.FREEZER})}  # type: ignore[union-attr]
-    moved = Told("carrots", Method.CELLAR, "larder", made=None).at(1).move("vault").judged(3)
+    moved = Told("carrots", Method.CELLAR, "fridge", made=None).at(1).move("vault").judged(3)
     stayed = Told("carrots", Method.CELLAR, "vault", made=None).judged(3)
     assert moved.rules == stayed.rules
 
@@ -157,6 +157,13 @@ def test_it_is_eaten_first_in_the_last_quarter_of_the_life_it_has_in_its_state()
     assert jam.soon_from is not None
     life = (jam.best_by - MADE).days - 100
     assert (jam.best_by - jam.soon_from).days == max(1, life // 4)
+
+
+def test_of_food_in_several_states_the_life_of_the_last_begun_counts() -> None:
+    """Thawed on day 11 for three weeks, opened on day 20: of its last eleven days the last two."""
+    jam = Told("strawberry jam", Method.FREEZER_JAM, "freezer").at(10).thaw().at(20).open()
+    ladder = jam.assessed(21)
+    assert (ladder.best_by, ladder.soon_from) == (day(31), day(29))
 
 
 def test_it_is_said_where_it_may_not_stand() -> None:
