@@ -38,10 +38,11 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
     (
         "Look",
         (
-            Entry("due", "looking:Due", "Everything, the nearest date first"),
+            Entry("due", "looking:Due", "Everything, what must go first, then by date"),
             Entry("shelves", "looking:Shelves", "Stock by place"),
             Entry("find", "looking:Find", "Search food, method, place, code and note"),
             Entry("show", "looking:Show", "One batch: containers, dates, why, sources, history"),
+            Entry("jobs", "tending:Jobs", "The small jobs that are due: seals, skimming, sorting"),
             Entry("log", "looking:Log", "What happened, oldest first, with the id of each line"),
             Entry("recall", "signs:Recall", "Where all of a batch is or went, and to whom"),
         ),
@@ -53,11 +54,23 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             Entry("use", "stock:Use", "Eat the oldest, or an amount of a bulk one"),
             Entry("open", "stock:Open", "Open the oldest sealed one"),
             Entry("thaw", "stock:Thaw", "Thaw the oldest frozen one"),
-            Entry("ready", "stock:Ready", "It is done fermenting, curing or drying", "finish"),
+            Entry("ready", "stock:Ready", "It is ready: done fermenting, curing, drying", "finish"),
+            Entry("tend", "tending:Tend", "A small job was done"),
+            Entry("record", "record:Record", "How it was put up, field by field; write into it"),
+            Entry("jars", "jars:Jars", "Empty jars by size, lids, and who has some of yours"),
+            Entry("jars count", "jars:Count", "So many of a size stand empty, or so many new lids"),
+            Entry("jars lend", "jars:Lend", "Empty jars went to somebody"),
+            Entry("jars back", "jars:Back", "They came back"),
+            Entry("repeat", "repeat:Repeat", "A batch once more; its process is looked up"),
+            Entry("timer", "timer:Timers", "The processes that are timed"),
+            Entry("timer start", "timer:Start", "Time a process; again after a drop of pressure"),
+            Entry("timer drop", "timer:Drop", "The pressure fell: the time counts anew"),
+            Entry("timer done", "timer:Finish", "It is over: minutes and psi go into the record"),
+            Entry("timer cancel", "timer:Cancel", "Time it no more; nothing is recorded"),
             Entry("repack", "stock:Repack", "Into other vessels, or into another thing"),
             Entry("move", "stock:Move", "Move to another place"),
             Entry("give", "stock:Give", "Give away"),
-            Entry("missing", "stock:Missing", "Gone, and nobody knows how", "lose"),
+            Entry("missing", "stock:Missing", "Not there, nobody knows why", "lose"),
             Entry("discard", "stock:Discard", "Throw away, with the reason"),
             Entry("reserve", "stock:Reserve", "Set some apart, for a gift or for somebody"),
             Entry("rate", "books:Rate", "What was said of a batch at table", "taste"),
@@ -78,6 +91,8 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         (
             Entry("place add", "places:Add", "Add a place"),
             Entry("place change", "places:Change", "Change a place from today on"),
+            Entry("place merge", "places:Merge", "Two places become one"),
+            Entry("place remove", "places:Remove", "A place is no more; its stock goes elsewhere"),
             Entry("place list", "places:Listing", "The places and how much they hold"),
             Entry("reading", "places:Reading", "A place's temperature, read off"),
             Entry("outage", "places:Outage", "A power cut: every item of a fridge or freezer"),
@@ -88,6 +103,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "Plan",
         (
             Entry("week", "week:Week", "What to eat this week"),
+            Entry("cook", "cooking:Cook", "Your dishes that stand, or lack one thing"),
             Entry("outlook", "outlook:Outlook", "Will it last, what is lost, how much to put up"),
             Entry("year", "books:Year", "The year of each food: made, gone, left, eaten"),
             Entry("losses", "books:Losses", "What was discarded and why, what would save most"),
@@ -125,6 +141,9 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "Look up",
         (
             Entry("shelf-life", "lookup:ShelfLife", "Published limits, with sources", "keeps"),
+            Entry(
+                "methods", "methods:Methods", "The ways to keep a glut, and why others are refused"
+            ),
             Entry("process", "lookup:Process", "The tested canning process, or a refusal"),
             Entry("add-food", "lookup:AddFood", "A food the tables do not have", "own food"),
             Entry("add-rule", "lookup:AddRule", "How long it lasts with you", "own rule"),
@@ -165,6 +184,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         (
             Entry("init", "stores:Init", "Make a new store; never overwrites"),
             Entry("demo", "stores:Demo", "The app on a throw-away demo store"),
+            Entry("help", "guides:Help", "Short guides: a power cut, a suspect jar, a stock check"),
             Entry("keys", "output:Keys", "Every key of the app, by command id"),
         ),
     ),

@@ -115,9 +115,22 @@ class Stored:
             self._codes[fact.what.batch] = self._newest_code()
             fact = replace(fact, minute=None)  # a put-up is told the day alone
         self.told.append(fact)
-        if isinstance(fact.what, Opened | Thawed) and self._place(container) != before != "":
+        if isinstance(fact.what, Opened | Drawn) and fact.minute is not None:
+            self._tell_where(fact, container, before)
+        if (
+            isinstance(fact.what, Opened | Thawed | Drawn)
+            and self._place(container) != before != ""
+        ):
             self._line("move", self._named(container), before, *self._at(fact))
         return True
+
+    def _tell_where(self, fact: Fact, container: str, before: str) -> None:
+        """The line says where it is opened: "opened 2A/1 in fridge". A move of that day whose hour
+        nobody knows was before it, then."""
+        row = self._row(container)
+        if row is not None and row["state"] == "open" and row["place"] == before:
+            what = Moved(container=container, place=before)
+            self.told.append(replace(fact, id=f"{fact.id}, where", what=what))
 
     def _at(self, fact: Fact) -> list[str]:
         """`--at`, unless it is the booking itself."""

@@ -165,12 +165,16 @@ class CountScreen(Touches):
     # -- ending ----------------------------------------------------------------------------------
 
     def action_finish(self) -> None:
-        """Show what differs, then book it."""
+        """Show what differs, then book it; where all is counted and agrees, it
+        is booked at once."""
         if self.place is None:
             return
         found = counts.differences(self.host.pantry, self.place)
         if self._left and self._left == self.table.source.total and not found:
             self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
+            return
+        if not found and not self._left:
+            self._end(BOOK[0])
             return
         text = difference_text(found, self._left)
         self.app.push_screen(

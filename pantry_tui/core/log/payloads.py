@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.log.batch_payloads import (
     Back,
+    Clocked,
     Correct,
     Count,
     Discard,
@@ -27,17 +28,22 @@ from pantry_tui.core.log.batch_payloads import (
     Reason,
     Reserved,
     Sign,
+    Tended,
     Thaw,
+    Timer,
     Use,
 )
 from pantry_tui.core.log.home_payloads import (
     Ceiling,
+    Checked,
     Dish,
     DishDay,
     Eaten,
     Entry,
     FoodAdded,
     Household,
+    JarsCounted,
+    JarsLent,
     Pin,
     Planned,
     RuleAdded,
@@ -59,6 +65,8 @@ __all__ = [
     "NAME_OF",
     "Back",
     "Ceiling",
+    "Checked",
+    "Clocked",
     "Correct",
     "Count",
     "Discard",
@@ -72,6 +80,8 @@ __all__ = [
     "Give",
     "Gone",
     "Household",
+    "JarsCounted",
+    "JarsLent",
     "Mark",
     "Missing",
     "Move",
@@ -96,7 +106,9 @@ __all__ = [
     "Substitutes",
     "Table",
     "Taken",
+    "Tended",
     "Thaw",
+    "Timer",
     "Undo",
     "Use",
     "batch_of",
@@ -133,6 +145,11 @@ Payload = (
     | Rated
     | Reserved
     | Correct
+    | Tended
+    | Checked
+    | Timer
+    | JarsCounted
+    | JarsLent
     | Reading
     | Outage
     | PlaceAdded
@@ -166,6 +183,11 @@ BY_NAME: dict[str, type[Payload]] = {
     "rated": Rated,
     "reserved": Reserved,
     "correct": Correct,
+    "tended": Tended,
+    "checked": Checked,
+    "timer": Timer,
+    "jars_counted": JarsCounted,
+    "jars_lent": JarsLent,
     "reading": Reading,
     "outage": Outage,
     "place_added": PlaceAdded,

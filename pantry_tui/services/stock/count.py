@@ -6,19 +6,25 @@ survives a killed terminal and goes on later on the same line.
 
 from __future__ import annotations
 
+import math
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
+from fractions import Fraction
 
+from pantry_tui.core.amounts import Amount
+from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
 from pantry_tui.core.model import Container, Place
+from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Difference, Done, RoundLine
+from pantry_tui.services.stock.drawing import convert, read_wanted
 from pantry_tui.services.stock.lines import inside
-from pantry_tui.services.stock.pick import batch_named, last_state, name_of
+from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
 from pantry_tui.services.stock.seen import At, when
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
@@ -78,18 +84,36 @@ def lines(p: Pantry, place: Place, *, gone: bool = False) -> list[RoundLine]:
                 paths[where],
                 state,
                 batch.size,
-                sum(one.here for one in group),
+                _expected(group),
                 now.seen.get(key),
                 name_of(p, next((one for one in group if one.here), group[0])),
+                _is_pile(group),
             )
         )
     return sorted(found, key=lambda one: (one.place.lower(), one.food, one.code, one.state))
+
+
+def _is_pile(group: Sequence[Container]) -> bool:
+    """Whether it lies loose and is counted piece by piece."""
+    return all(one.vessel is Vessel.PIECES and one.bulk for one in group)
+
+
+def _expected(group: Sequence[Container]) -> int:
+    if not _is_pile(group):
+        return sum(one.here for one in group)
+    return sum(math.ceil(one.left.number) for one in group if one.here and one.left)
 
 
 def count(p: Pantry, place: Place, key: str, seen: int) -> None:
     """Keep one line's count; nothing is booked yet. Raises BadInput."""
     if not 0 <= seen <= 999:
         raise BadInput("A count lies between 0 and 999.")
+    for line in lines(p, place, gone=True):
+        if line.key == key and line.pieces and seen > line.expected:
+            raise BadInput(
+                f"Only {line.expected} of {line.code} {line.food} are recorded: put up the others "
+                "as a batch of their own."
+            )
     now = draft(p, place)
     now.seen[key] = seen
     now.expected[key] = next((one.expected for one in lines(p, place) if one.key == key), 0)
@@ -165,8 +189,9 @@ def _kind(line: RoundLine) -> str:
 
 
 @booked
-def finish(p: Pantry, place: Place, *, at: At | None = None) -> Done:
-    """Book every difference and the day of the check in one transaction."""
+def finish(p: Pantry, place: Place, weighed: Sequence[Gone] = (), *, at: At | None = None) -> Done:
+    """Book every difference and the day of the check in one transaction; `weighed` is what is
+    gone of containers by weight or by eye (`by_amount`)."""
     differs = differences(p, place)
     _refuse_if_changed(p, place)
     if at is not None and at.day < p.today and differs:
@@ -174,12 +199,15 @@ def finish(p: Pantry, place: Place, *, at: At | None = None) -> Done:
             "What was counted on an earlier day is compared with what stands now: count it today."
         )
     finds = [putup.read(p, text) for text in draft(p, place).finds]
+    counted = _counted(p, place)
     with p.together():
-        p.book(_counted(p, place), **when(at))
+        p.book(counted._replace(gone=(*counted.gone, *weighed)), **when(at))
         for reading in finds:
             putup.put_up(p, reading)
     p.store.keep_draft(_name(place), None)
-    said = "; ".join(_say(one) for one in differs) or "all as expected"
+    less = [f"{one.amount} of {name_of(p, p.stock.containers[one.container])}" for one in weighed]
+    found = [_say(one) for one in differs] + [f"{one} {UNRECORDED}" for one in less]
+    said = "; ".join(found) or "all as expected"
     return Done(f"Checked {p.place_paths()[place.id]}: {said}.")
 
 
@@ -219,6 +247,9 @@ def _counted(p: Pantry, place: Place) -> Count:
         if line.seen is None or line.seen == line.expected:
             continue
         where, batch_id, state = line.key.split("|")
+        if line.pieces and line.seen:
+            gone += _fewer(_standing(p, where, batch_id, state), line.expected - line.seen)
+            continue
         if line.seen < line.expected:
             fate = MISSING if line.seen == 0 else UNRECORDED
             missing = _standing(p, where, batch_id, state)[: line.expected - line.seen]
@@ -235,6 +266,55 @@ def _counted(p: Pantry, place: Place) -> Count:
             ids = tuple(f"{batch_id}.{number + n}" for n in range(1, count + 1))
             new.append(Found(batch_id, where, State(state), ids))
     return Count(place.id, tuple(gone), tuple(Back(*one) for one in back.items()), tuple(new))
+
+
+def _fewer(piles: Sequence[Container], number: int) -> list[Gone]:
+    """So many pieces fewer, from the first pile on."""
+    found = []
+    for one in piles:
+        assert one.left is not None
+        if number <= 0:
+            break
+        much = min(Fraction(number), one.left.number)
+        found.append(Gone(one.id, UNRECORDED, Amount(much)))
+        number -= math.ceil(much)
+    return found
+
+
+def by_amount(p: Pantry, place: Place, seen: Mapping[str, str]) -> list[Gone]:
+    """What is gone of single containers by what is in them now, weighed or by eye: "9H/1" -> "38
+    lb", "2A/3" -> "half". Raises BadInput, and Refused where more is there than was recorded."""
+    within = inside(p, place.id)
+    found = []
+    for ref, typed in seen.items():
+        one = containers_named(p, ref)[0]
+        if one.place not in within:
+            raise Refused(f"{ref} is not known to stand in {place.name}: move it first.")
+        assert one.left is not None
+        assert one.first is not None
+        now = seen_in(one, typed)
+        if now.number > one.left.number:
+            raise Refused(
+                f"{name_of(p, one)} held {one.left}, and {now} is more: put the rest up, or undo "
+                "what was booked too much."
+            )
+        if one.left.number - now.number >= EMPTY:
+            found.append(Gone(one.id, UNRECORDED, Amount(one.left.number - now.number, now.unit)))
+    return found
+
+
+def seen_in(container: Container, typed: str) -> Amount:
+    """What is in it now: an amount, or by eye a part of what it held when it was full."""
+    wanted = read_wanted(typed)
+    first = container.first
+    assert first is not None
+    if wanted.kind == "share":
+        return Amount(first.number * wanted.number, first.unit)
+    if wanted.kind == "all":
+        return first
+    if wanted.kind not in ("amount", "count"):
+        raise BadInput(f"{typed[:40]!r} is no amount: write 38 lb, half or a quarter.")
+    return convert(container, Amount(wanted.number, wanted.unit))
 
 
 def _standing(p: Pantry, where: str, batch_id: str, state: str) -> list[Container]:
