@@ -10,11 +10,8 @@ import pytest
 from pantry_tui.core.keeping.descent import Bound, bounded, suspected
 from pantry_tui.core.keeping.ladder import Assessment, Fixed
 from pantry_tui.core.keeping.rules import THAWED_ONE_DAY
-from pantry_tui.core.model import Container
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.words import Verdict
 from tests.core.keeping.told import MADE
-
-BOX = Container("b.1", "b", 1, State.SEALED, "larder", ())
 
 
 def day(number: int) -> date:
@@ -172,11 +169,9 @@ def test_every_part_bounds_it() -> None:
 # -- suspicion -------------------------------------------------------------------------------------
 
 
-def test_what_its_jam_is_suspected_of_it_is_suspected_of_until_it_was_looked_at() -> None:
-    found = suspected(OWN, BOX, "Look at it: 3B swells.")
+def test_what_its_jam_is_suspected_of_it_is_suspected_of() -> None:
+    found = suspected(OWN, "Look at it: 3B swells.")
     assert (found.floor, found.harmless) == (Verdict.UNKNOWN, False)
     assert found.reasons == ("Look at it: 3B swells.", "its own")
-    worse = suspected(replace(OWN, floor=Verdict.DISCARD), BOX, "Look at it.")
-    assert worse.floor is Verdict.DISCARD
-    assert suspected(OWN, BOX, "") == OWN
-    assert suspected(OWN, replace(BOX, looked=MADE), "Look at it.") == OWN
+    assert suspected(replace(OWN, floor=Verdict.DISCARD), "Look at it.").floor is Verdict.DISCARD
+    assert suspected(OWN, "") == OWN

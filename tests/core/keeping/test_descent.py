@@ -143,21 +143,26 @@ def test_what_was_used_up_since_is_gone_there_too() -> None:
 
 
 def test_a_part_is_judged_as_it_was_on_the_moment_it_was_taken() -> None:
-    then = as_taken(NEW, PART)
+    then = as_taken(NEW, batch(Method.DRIED), PART)
     assert [turn.event for turn in then.turns] == ["e0", "e1", "e2"]
     assert (then.state, then.fate, then.place) == (OPEN, "", "larder")
     assert then.left == then.first == amount_of("4 lb"), "the taking is no draw that opens it"
-    same_minute = as_taken(replace(NEW, turns=(Turn(when(6, 8), "e9", "x", SEALED),)), PART)
+    later = replace(NEW, turns=(Turn(when(6, 8), "e9", "x", SEALED),))
+    same_minute = as_taken(later, batch(Method.DRIED), PART)
     assert same_minute.turns[-1].event == "e4", "what happened in that minute may have come before"
 
 
-def test_a_look_at_either_stands() -> None:
-    seen = MADE + timedelta(days=6)
-    for look in (carried_on(NEW, batch(Method.DRIED), PART), as_taken(NEW, PART)):
+def test_a_look_at_it_stands_and_one_at_what_was_made_unless_it_was_suspected_after() -> None:
+    dried, seen = batch(Method.DRIED), MADE + timedelta(days=6)
+    mine = replace(PART, looked=MADE + timedelta(days=3))
+    newer = replace(NEW, looked=seen, looked_at=700)
+    for look in (carried_on(newer, dried, mine), as_taken(newer, dried, mine)):
         assert look.looked == MADE + timedelta(days=3)
-    newer = replace(NEW, looked=seen)
-    for look in (carried_on(newer, batch(Method.DRIED), PART), as_taken(newer, PART)):
-        assert look.looked == seen
+    never = replace(PART, looked=None)
+    for suspected_at, looked in ((0, seen), (700, seen), (701, None)):
+        of = replace(dried, suspect_from=suspected_at)
+        for look in (carried_on(newer, of, never), as_taken(newer, of, never)):
+            assert look.looked == looked
 
 
 # -- the places as they were at a moment -----------------------------------------------------------
