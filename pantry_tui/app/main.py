@@ -57,6 +57,7 @@ class PantryApp(Host):
         super().__init__(pantry)
         self._first_day = pantry.today
         self._started = date.today()
+        self._copied_on: date | None = None
         self._rooms: dict[str, Screen[None]] = {}
         # Before anything is styled: a theme that is set later styles all of it again.
         self.register_theme(THEME)
@@ -102,6 +103,7 @@ class PantryApp(Host):
     def look_around(self) -> None:
         """What another window has written is shown; and a night that passes while the app stands
         open: tomorrow's verdicts must not be today's."""
+        self._back_up()
         today = self._first_day + (date.today() - self._started)
         turned = today != self.pantry.today
         self.pantry.today = today
@@ -110,6 +112,20 @@ class PantryApp(Host):
             reload = getattr(self.screen, "reload", None)
             if reload is not None:
                 reload()
+
+    def _back_up(self) -> None:
+        """The copy of the day, beside the keys: a large store takes a while."""
+        if self.pantry.store.booked and self._copied_on != date.today():
+            self._copied_on = date.today()
+            self.run_worker(self._copy, thread=True, exit_on_error=False, group="backup")
+
+    def _copy(self) -> None:
+        from pantry_tui.store.copies import daily
+
+        try:
+            daily(self.pantry.path)
+        except PantryError as error:
+            self.call_from_thread(self.tell, f"no backup: {error.message}", refused=True)
 
     def _room(self, name: str) -> Screen[None]:
         """The one screen of a room; what was typed there stays."""
@@ -175,7 +191,10 @@ def _make(name: str) -> Screen[None]:
 def run(path: Path, today: date) -> int:
     """The app on the store at `path`. Raises StoreError before anything is painted."""
     from pantry_tui.services.pantry import open_pantry
+    from pantry_tui.store.copies import daily
 
     with open_pantry(path, today) as pantry:
         PantryApp(pantry).run()
+        if pantry.store.booked:
+            daily(path)
     return 0

@@ -142,6 +142,9 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "The store and the app",
         (
             Entry("init", "stores:Init", "Make a new store; never overwrites"),
+            Entry("backup", "safekeeping:Backup", "A copy of the store, looked over"),
+            Entry("restore", "safekeeping:Restore", "Bring a backup back; keeps what it replaces"),
+            Entry("verify", "safekeeping:Verify", "Is every event what was written? Salvage, too"),
             Entry("demo", "stores:Demo", "The app on a throw-away demo store"),
             Entry("keys", "output:Keys", "Every key of the app, by command id"),
         ),

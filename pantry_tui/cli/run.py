@@ -71,7 +71,9 @@ def _run(typed: Sequence[str]) -> int:
     verb = parse(entry.load(), entry.name, words[length:])
     call = Call(_told(told.get("--today")), _store(told.get("--store")), "--json" in told)
     try:
-        return verb.run(call)
+        code = verb.run(call)
+        call.settle()
+        return code
     except Question as error:
         if call.as_json:
             print_json({"error": clean(error.message), **error.asked})

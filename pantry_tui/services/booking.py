@@ -36,6 +36,7 @@ def append(p: Pantry, payload: Payload, day: date | None, at: int | None) -> Eve
         at = -1 - log.booked_in_turn(p.store.db, p.today)
     event = Event(next_id(p), recorded, day or p.today, payload, at, p.group)
     log.append(p.store.db, event)
+    p.store.booked = True
     p.appended(event)
     note(p, event)
     return event

@@ -55,14 +55,21 @@ def create(
     people: int = 2,
     units: str = "us",
     clock: Clock | None = None,
+    fill: Callable[[Pantry], None] | None = None,
 ) -> None:
-    """A new store. Raises Refused when the file is there, BadInput for impossible numbers."""
+    """A new store, with what `fill` books: whole, or not there. Raises Refused when the file is
+    there, BadInput for impossible numbers."""
     from pantry_tui.services.household import said_of
 
     home = said_of(altitude_ft, people, units)
-    create_store(path)
-    with Pantry(Store(path), clock or Clock()) as p:
-        p.book(home)
+
+    def begin(making: Path) -> None:
+        with Pantry(Store(making), clock or Clock()) as p:
+            p.book(home)
+            if fill is not None:
+                fill(p)
+
+    create_store(path, begin)
 
 
 def open_pantry(path: Path, today: date | Clock) -> Pantry:

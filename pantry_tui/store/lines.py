@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.store.check import check
+from pantry_tui.store.damage import Damaged
 
 
 class Line(NamedTuple):
@@ -168,7 +169,7 @@ def rows(
 ) -> list[tuple[int, Line, int, int]]:
     """(id, line, verdict, step of its reasons) of rows, all of them without `wanted`.
 
-    Raises ValueError for a row that is not as it was written.
+    Raises Damaged for a row that is not as it was written.
     """
     sql = f"SELECT id, {COLUMNS}, hash, {VERDICT}, {STEP} FROM lines"
     if wanted is not None:
@@ -177,9 +178,18 @@ def rows(
     for row in db.execute(sql, {"day": day}):
         line = Line._make(row[1:-3])
         if check(line) != row[-3]:
-            raise ValueError(f"a line of the stock tables ({line.code}) is hurt")
+            raise Damaged(f"a line of the stock tables ({line.code}) is hurt")
         found.append((row[0], line, row[-2], row[-1]))
     return found
+
+
+def verdict_on(line: Line, day: str) -> int:
+    """The number of a line's verdict on a day, as `VERDICT` finds it."""
+    steps = ((line.d4, line.v4), (line.d3, line.v3), (line.d2, line.v2), (line.d1, line.v1))
+    for since, verdict in steps:
+        if since is not None and verdict is not None and day >= since:
+            return verdict
+    return line.v0
 
 
 class Cost(NamedTuple):

@@ -10,8 +10,9 @@ from pantry_tui.core.log.codec import read, write
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.payloads import NAME_OF, PutUp, Redo, Undo, place_of, touches
 from pantry_tui.store.check import check
+from pantry_tui.store.damage import Damaged
 
-_COLUMNS = "id, recorded, day, at, did, together, payload, hash"
+COLUMNS = "id, recorded, day, at, did, together, payload, hash"
 _Row = tuple[str, str, str, int | None, str, str, str, int]
 
 
@@ -53,7 +54,7 @@ def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> None
 def select(db: sqlite3.Connection, where: str = "", values: Sequence[object] = ()) -> list[Event]:
     """The events of a condition, in recorded order. Raises ValueError, KeyError or TypeError for
     a line that is hurt."""
-    sql = f"SELECT {_COLUMNS} FROM log {where} ORDER BY id"
+    sql = f"SELECT {COLUMNS} FROM log {where} ORDER BY id"
     return list(_events(db.execute(sql, values)))
 
 
@@ -61,7 +62,7 @@ def _events(rows: Iterable[_Row]) -> Iterator[Event]:
     for row in rows:
         id_, recorded, day, at, did, together, payload, hash_ = row
         if check(row[:-1]) != hash_:
-            raise ValueError(f"line {id_} of the log is hurt")
+            raise Damaged(f"event {id_} of the log is hurt")
         yield Event(id_, recorded, date.fromisoformat(day), read(did, payload), at, together)
 
 

@@ -14,6 +14,7 @@ from typing import cast, overload
 from pantry_tui.core.model import Cut, Held, Place, Read, When
 from pantry_tui.core.words import Climate
 from pantry_tui.store.check import check
+from pantry_tui.store.damage import Damaged
 
 Fact = Held | Read | Cut
 
@@ -110,11 +111,11 @@ def save(db: sqlite3.Connection, id_: str, place: Place | None) -> None:
 
 
 def all_of(db: sqlite3.Connection) -> Mapping[str, Place]:
-    """Every place by its id, also those that are gone. Raises ValueError for a hurt row."""
+    """Every place by its id, also those that are gone. Raises Damaged for a hurt row."""
     found = {}
     for row in db.execute(f"SELECT {_COLUMNS}, hash FROM places ORDER BY id"):
         if check(row[:-1]) != row[-1]:
-            raise ValueError(f"the place {row[1]} is hurt")
+            raise Damaged(f"the place {row[1]} is hurt")
         id_, name, climate, parent, target, capacity, checked, gone, facts = row[:-1]
         found[id_] = Place(
             id_,

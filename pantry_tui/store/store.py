@@ -8,13 +8,14 @@ from __future__ import annotations
 import json
 import os
 import sqlite3
-from collections.abc import Iterator
+import stat
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from pantry_tui.errors import BadInput, Refused, StoreError
+from pantry_tui.errors import BadInput, StoreError
+from pantry_tui.store.damage import broken, is_damage, note, refuse_noted
 
 #: "Pant" as the file's application id, so that a foreign SQLite file is known at once.
 APPLICATION_ID = 0x50616E74
@@ -45,42 +46,76 @@ def reading(path: Path) -> Iterator[None]:
         yield
     except sqlite3.Error as error:
         if held(error):
-            raise StoreError(
-                f"{path} is in use by another program: let that finish or close it, then try again."
-            ) from error
-        raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
+            raise in_use(path) from error
+        raise found_broken(path, error) from error
     except (ValueError, LookupError, TypeError, AttributeError, BadInput) as error:
-        raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
+        raise found_broken(path, error) from error
 
 
-def create_store(path: Path) -> None:
-    """A new, empty store at `path`. Never overwrites: raises Refused."""
-    if path.exists():
-        raise Refused(f"{path} is already there: name another file, or use that one.")
+def in_use(path: Path) -> StoreError:
+    return StoreError(
+        f"{path} is in use by another program: let that finish or close it, then try again."
+    )
+
+
+def found_broken(path: Path, error: BaseException) -> StoreError:
+    """What is wrong and what helps; damage is noted beside the file, so that nothing writes to
+    it."""
+    if is_damage(error):
+        note(path, str(error))
+    return broken(path, error)
+
+
+def create_store(path: Path, fill: Callable[[Path], None] = lambda _: None) -> None:
+    """A new store at `path`, whole or not there: `fill` is given it under another name first.
+    Never overwrites: raises Refused; StoreError where it cannot be written."""
+    from pantry_tui.store.files import cannot, made_whole
+
+    with made_whole(path) as making:
+        try:
+            lay_out(making)
+        except sqlite3.Error as error:
+            raise cannot(path, error) from error
+        fill(making)
+
+
+def lay_out(path: Path) -> None:
+    """The tables of a store in an empty file."""
     from sqlite_utils import Database
 
     from pantry_tui.store.schema import migrations
 
-    # Made whole beside its name and then given it, so that a killed start leaves nothing there.
-    making = path.with_name(f".{path.name}.{os.getpid()}.new")
+    db = Database(connect(path), execute_plugins=False)
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        making.unlink(missing_ok=True)
-        db = Database(connect(making), execute_plugins=False)
-        try:
-            db.conn.execute(f"PRAGMA application_id = {APPLICATION_ID}")
-            migrations.apply(db)
-            db.conn.execute(f"PRAGMA user_version = {SCHEMA}")
-        finally:
-            db.close()
-        making.chmod(0o600)
-        os.link(making, path)
-    except FileExistsError:
-        raise Refused(f"{path} is already there: name another file, or use that one.") from None
-    except (OSError, sqlite3.Error) as error:
-        raise StoreError(f"{path} cannot be written ({error}): choose another folder.") from error
+        db.conn.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+        migrations.apply(db)
+        db.conn.execute(f"PRAGMA user_version = {SCHEMA}")
     finally:
-        making.unlink(missing_ok=True)
+        db.close()
+
+
+def check_header(path: Path) -> tuple[int, int]:
+    """Which file a store is, whatever its name is given to later. Raises StoreError for what is
+    no store of ours, without waiting for a pipe."""
+    try:
+        found = os.stat(path)
+    except (FileNotFoundError, NotADirectoryError):
+        raise StoreError(f"There is no store at {path}: make one with `pantry-tui init`.") from None
+    except (OSError, ValueError) as error:
+        why = getattr(error, "strerror", None) or error
+        raise StoreError(f"{path} cannot be read ({why}): name a store file.") from error
+    if not stat.S_ISREG(found.st_mode):
+        raise StoreError(f"{path} is no file: name a store file with --store.")
+    try:
+        with path.open("rb") as handle:
+            header = handle.read(72)
+    except OSError as error:
+        raise StoreError(f"{path} cannot be read: name a store file.") from error
+    if not header.startswith(_HEADER):
+        raise StoreError(f"{path} is not a store file: name another with --store.")
+    if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
+        raise StoreError(f"{path} belongs to another program: name a store of your own.")
+    return found.st_dev, found.st_ino
 
 
 class Store:
@@ -92,8 +127,10 @@ class Store:
     def __init__(self, path: Path) -> None:
         self.path = path
         self.told: tuple[str, ...] = ()
+        self.booked = False  # whether an event was appended through this connection
         self._writing = False
-        self._check_header()
+        self._file = check_header(path)
+        refuse_noted(path)
         with reading(path):
             self.db = connect(path)
             try:
@@ -101,19 +138,6 @@ class Store:
             except BaseException:
                 self.db.close()
                 raise
-
-    def _check_header(self) -> None:
-        if not self.path.exists():
-            raise StoreError(f"There is no store at {self.path}: make one with `pantry-tui init`.")
-        try:
-            with self.path.open("rb") as handle:
-                header = handle.read(72)
-        except OSError as error:
-            raise StoreError(f"{self.path} cannot be read: name a store file.") from error
-        if not header.startswith(_HEADER):
-            raise StoreError(f"{self.path} is not a store file: name another with --store.")
-        if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
-            raise StoreError(f"{self.path} belongs to another program: name a store of your own.")
 
     def _check_schema(self) -> None:
         number = self.db.execute("PRAGMA user_version").fetchone()[0]
@@ -130,7 +154,7 @@ class Store:
 
         db = Database(self.db, execute_plugins=False)
         if "_sqlite_migrations" not in db.table_names():
-            raise StoreError(f"{self.path} is broken: restore a backup copy of it.")
+            raise broken(self.path, "it says of no version that wrote it")
         applied = {migration.name for migration in migrations.applied(db)}
         if applied - set(NAMES):
             raise StoreError(f"{self.path} was written by a newer version: update the program.")
@@ -142,20 +166,9 @@ class Store:
 
     def _copied(self) -> Path:
         """A copy beside the store, by SQLite's own backup. Raises StoreError."""
-        stamp = f"{datetime.now().astimezone():%Y-%m-%d-%H%M%S}"
-        copy = self.path.with_name(f"{self.path.stem}-before-{SCHEMA}-{stamp}.db")
-        try:
-            to = sqlite3.connect(copy)
-            try:
-                self.db.backup(to)
-            finally:
-                to.close()
-            copy.chmod(0o600)
-        except (OSError, sqlite3.Error) as error:
-            raise StoreError(
-                f"No copy of {self.path} can be made beside it ({error}): make room there first."
-            ) from error
-        return copy
+        from pantry_tui.store.copies import copy_beside
+
+        return copy_beside(self.db, self.path, f"before-{SCHEMA}")
 
     def close(self) -> None:
         self.db.close()
@@ -170,10 +183,12 @@ class Store:
         if self._writing:
             yield
             return
+        refuse_noted(self.path)
         try:
             self.db.execute("BEGIN IMMEDIATE")
             self._writing = True
             try:
+                self._check_place()
                 yield
                 self.db.execute("COMMIT")
             except BaseException:
@@ -182,11 +197,29 @@ class Store:
                 raise
             finally:
                 self._writing = False
-        except sqlite3.OperationalError as error:
+        except sqlite3.DatabaseError as error:
+            if is_damage(error):
+                raise found_broken(self.path, error) from error
+            if not isinstance(error, sqlite3.OperationalError):
+                raise
             why = "close other windows" if held(error) else "make room or allow writing"
             raise StoreError(
                 f"{self.path} cannot be written now ({error}): {why}, then try again."
             ) from error
+
+    def _check_place(self) -> None:
+        """The name still leads to the file that is open here: what would be written to another
+        one would be lost to everybody. Raises StoreError."""
+        try:
+            found = os.stat(self.path)
+            same = (found.st_dev, found.st_ino) == self._file
+        except OSError:
+            same = False
+        if not same:
+            raise StoreError(
+                f"{self.path} was replaced or taken away while it was open here: "
+                "nothing is booked; close this window and open the store again."
+            )
 
     @contextmanager
     def snapshot(self) -> Iterator[None]:

@@ -204,5 +204,15 @@ ROWS: dict[str, Row] = {
         ("--innit",),
         storeless=True,
     ),
+    "backup": Row(("{folder}/copy.db",), s.COPIED, ("{folder}/store.db",), ("",)),
+    "restore": Row(
+        ("{folder}/copy.db",),
+        s.RESTORED,
+        ("{folder}/store.db",),
+        (),
+        first=(("backup", "{folder}/copy.db"), ("use", "{peaches}")),
+        storeless=True,
+    ),
+    "verify": Row(("--report",), s.VERIFIED, None, ("everything",)),
     "keys": Row((), s.Some(s.KEY), None, ("all",), storeless=True),
 }

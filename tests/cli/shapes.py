@@ -199,3 +199,18 @@ LABEL = {"code": str, "food": str, "method": str, "made": str, "best_by": str, "
 KEY = {"id": str, "keys": str, "does": str, "screens": str}
 FILE = {"message": str, "file": str}
 STORE = {"message": str, "store": str}
+COPIED = {"path": str, "events": int, "kept": [str]}
+RESTORED = {
+    "path": str,
+    "events": int,
+    "kept": str,
+    "lost": Some({"id": str, "day": Day, "kind": str, "code": str}),
+    "back": int,
+}
+VERIFIED = {
+    "ok": bool,
+    "events": int,
+    "hurt": [{"event": str, "what": str, "touched": [str]}],
+    "notes": [str],
+    "newest_backup": Maybe(str),
+}
