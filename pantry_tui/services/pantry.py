@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.told import Told
-from pantry_tui.store.store import Store, create_store
+from pantry_tui.store.store import Store, create_store, reading
 
 if TYPE_CHECKING:
     from datetime import date
@@ -134,8 +134,13 @@ class Pantry(Told):
 
     def batch(self, code: str) -> Batch | None:
         """The batch of a lid code."""
-        row = self.store.db.execute("SELECT batch FROM codes WHERE code = ?", (code,)).fetchone()
-        found = self.load(row[0]) if row else None
+        from pantry_tui.store import codes
+
+        with reading(self.path):
+            id_ = codes.batch_of(self.store.db, code)
+            found = self.load(id_) if id_ else None
+            if found is not None:
+                codes.refuse_other(code, found[0].code)
         return found[0] if found else None
 
     def batches(self) -> Sequence[Batch]:

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from pantry_tui.core.words import SEVERITY, Verdict
+from pantry_tui.store import marks, sums
 from pantry_tui.store.check import check
 from pantry_tui.store.damage import Damaged
 
@@ -69,87 +70,126 @@ STEP = (
     "CASE WHEN :day >= d4 THEN 4 WHEN :day >= d3 THEN 3 WHEN :day >= d2 THEN 2 "
     "WHEN :day >= d1 THEN 1 ELSE 0 END"
 )
+#: All by which lists choose and order their rows and count containers, as one number: with a sum
+#: of it beside them no such column changes unnoticed, whether or not the row is read.
+_SHOWN = (
+    "n + 3 * v0 + 5 * ifnull(v1, 9) + 7 * ifnull(v2, 9) + 11 * ifnull(v3, 9) + 13 * ifnull(v4, 9) "
+    "+ 17 * harmless + 19 * hurried + 23 * suspect + 29 * ifnull(held_v, 9) + facts_min "
+    "+ ifnull(again_at, 0) + 31 * unicode(state) + CAST(2 * (julianday(first_date) "
+    "+ 37 * ifnull(julianday(d1), 1) + 41 * ifnull(julianday(d2), 1) "
+    "+ 43 * ifnull(julianday(d3), 1) + 47 * ifnull(julianday(d4), 1) "
+    "+ 53 * ifnull(julianday(best_by), 1) + 59 * julianday(facts_to)) AS INTEGER)"
+)
 #: Columns whose change a screen would have shown: what a person saw of a container.
 SEEN = ("place", "state", "amount", "reserved", "best_by", "discard_after", "v0", "suspect")
 
 
 def replace_batch(db: sqlite3.Connection, batch: str, lines: Iterable[Line]) -> None:
-    """These are all the lines of a batch now; totals of the places follow."""
-    gone = db.execute("SELECT place, hash FROM main.lines WHERE batch = ?", (batch,)).fetchall()
+    """These are all the lines of a batch now; totals of the places follow. Raises Damaged where
+    the lines it had are not found."""
+    change: dict[str, tuple[int, int, int]] = {}
+    name = f"lines:{batch}"
+
+    def reckon(sign: int) -> tuple[int, int]:
+        found = db.execute(
+            f"SELECT place, hash, {_SHOWN} FROM main.lines WHERE batch = ?", (batch,)
+        ).fetchall()
+        for place, hash_, shown in found:
+            for where in (place, ""):
+                count, amount, much = change.get(where, (0, 0, 0))
+                change[where] = count + sign, amount + sign * hash_, much + sign * shown
+        return len(found), sum(hash_ for _, hash_, _ in found)
+
+    sums.must_be(db, name, *reckon(-1), "the lines of a batch")
     db.execute("DELETE FROM main.lines WHERE batch = ?", (batch,))
-    change: dict[str, tuple[int, int]] = {}
-
-    def reckon(place: str, count: int, amount: int) -> None:
-        for where in (place, ""):
-            before = change.get(where, (0, 0))
-            change[where] = before[0] + count, before[1] + amount
-
-    for place, hash_ in gone:
-        reckon(place, -1, -hash_)
     for line in lines:
-        reckon(line.place, 1, insert(db, line))
+        insert(db, line)
+    sums.put(db, name, *reckon(1))
     db.executemany(
-        "INSERT INTO totals VALUES (?, ?, ?) ON CONFLICT (place) "
-        "DO UPDATE SET count = count + excluded.count, sum = sum + excluded.sum",
-        [(place, count, amount) for place, (count, amount) in change.items()],
+        "INSERT INTO totals VALUES (?, ?, ?, ?) ON CONFLICT (place) DO UPDATE SET "
+        "count = count + excluded.count, sum = sum + excluded.sum, shown = shown + excluded.shown",
+        [(place, *three) for place, three in change.items()],
     )
 
 
-def insert(db: sqlite3.Connection, line: Line, into: str = "main.lines") -> int:
-    """One line; returns its check value."""
-    hash_ = check(line)
-    db.execute(f"INSERT INTO {into} ({COLUMNS}, hash) VALUES ({_HOLES})", (*line, hash_))
-    return hash_
-
-
-def clear(db: sqlite3.Connection) -> None:
-    """No lines at all."""
-    for table in ("lines", "totals", "stood"):
-        db.execute(f"DELETE FROM main.{table}")
+def insert(db: sqlite3.Connection, line: Line, into: str = "main.lines") -> None:
+    """One line with its check value."""
+    db.execute(f"INSERT INTO {into} ({COLUMNS}, hash) VALUES ({_HOLES})", (*line, check(line)))
 
 
 def stood(db: sqlite3.Connection, batch: str, places: Iterable[str]) -> None:
     """Where the containers of a batch that are still here ever stood."""
-    db.execute("DELETE FROM stood WHERE batch = ?", (batch,))
-    db.executemany("INSERT OR IGNORE INTO stood VALUES (?, ?)", [(one, batch) for one in places])
+    gone = db.execute("DELETE FROM stood WHERE batch = ? RETURNING place, batch", (batch,))
+    for row in gone.fetchall():
+        sums.add(db, ("stood",), check(row), -1)
+    for place in set(places):
+        db.execute("INSERT INTO stood VALUES (?, ?)", (place, batch))
+        sums.add(db, ("stood",), check((place, batch)))
 
 
-def whole(db: sqlite3.Connection) -> bool:
-    """Whether count and sum of the lines are what was written, for every place and in all."""
-    found = {
-        place: (count, amount)
-        for place, count, amount in db.execute(
-            "SELECT place, count(*), sum(hash) FROM main.lines GROUP BY place"
-        )
-    }
+class Facts(NamedTuple):
+    """Of all lines: the first minute at which one is to be judged again, and the last day and
+    minute of what they rest on; None where there is none."""
+
+    again_at: int | None
+    last_day: str | None
+    last_minute: int | None
+
+
+def refuse_hurt(db: sqlite3.Connection) -> Facts:
+    """Counts and sums of the lines are what was written, for every place and in all. Raises
+    Damaged."""
+    # By no index: what is asked of all lines is read off all of them.
+    rows = db.execute(
+        f"SELECT +place, count(*), sum(hash), sum({_SHOWN}), min(again_at), max(facts_to), "
+        "max(facts_min) FROM main.lines NOT INDEXED GROUP BY 1"
+    ).fetchall()
+    found = {place: (count, amount, shown) for place, count, amount, shown, *_ in rows}
     found[""] = (
-        sum(count for count, _ in found.values()),
-        sum(amount for _, amount in found.values()),
+        sum(one[0] for one in found.values()),
+        sum(one[1] for one in found.values()),
+        sum(one[2] for one in found.values()),
     )
     kept = {
-        place: (count, amount)
-        for place, count, amount in db.execute("SELECT place, count, sum FROM totals")
-        if count or amount
+        place: (count, amount, shown)
+        for place, count, amount, shown in db.execute("SELECT * FROM totals")
+        if count or amount or shown
     }
-    return kept == {place: both for place, both in found.items() if any(both)}
+    if kept != {place: three for place, three in found.items() if any(three)}:
+        raise Damaged("rows of the stock tables are lost or changed")
+    return Facts(
+        min((row[4] for row in rows if row[4] is not None), default=None),
+        max((row[5] for row in rows), default=None),
+        max((row[6] for row in rows), default=None),
+    )
 
 
 def as_they_lie(db: sqlite3.Connection, rules: str, minute: int, day: str) -> bool:
     """Whether the lines may be read for a day as they are: judged by these rules, nothing of them
-    marked or run out by this minute, no fact of them still to come, none changed since."""
-    waits = db.execute(
+    marked or run out by this minute, no fact of them still to come. Raises Damaged where any has
+    changed since."""
+    judged_by, imagined = db.execute(
         "SELECT (SELECT value FROM meta WHERE name = 'rules'), "
-        "EXISTS (SELECT 1 FROM marked), "
-        "EXISTS (SELECT 1 FROM main.lines WHERE again_at <= ?), "
-        "EXISTS (SELECT 1 FROM sqlite_temp_master), "
-        "(SELECT max(facts_to) FROM main.lines), (SELECT max(facts_min) FROM main.lines)",
-        (minute,),
+        "EXISTS (SELECT 1 FROM sqlite_temp_master)"
     ).fetchone()
-    judged_by, marked, run_out, imagined, last, last_minute = waits
-    early = day < (last or "") or minute < (last_minute or 0)
-    if judged_by != rules or marked or run_out or imagined or early:
+    if judged_by != rules or imagined or marks.any_left(db):
         return False
-    return whole(db)
+    facts = refuse_hurt(db)
+    marks.refuse_lost(db)
+    run_out = facts.again_at is not None and facts.again_at <= minute
+    early = day < (facts.last_day or "") or minute < (facts.last_minute or 0)
+    return not (run_out or early)
+
+
+def refuse_fewer(db: sqlite3.Connection, code: str, batch: str) -> None:
+    """Raises Damaged where a lid code does not lead to all lines of its batch."""
+    count, written = db.execute(
+        "SELECT (SELECT count(*) FROM main.lines WHERE code = ?), "
+        "(SELECT count FROM sums WHERE what = ?)",
+        (code, f"lines:{batch}"),
+    ).fetchone()
+    if count != (written or 0):
+        raise Damaged(f"lines of {code} are lost")
 
 
 def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object]) -> Sequence[int]:

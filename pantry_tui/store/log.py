@@ -8,7 +8,8 @@ from datetime import date
 
 from pantry_tui.core.log.codec import read, write
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.payloads import NAME_OF, PutUp, Redo, Undo, place_of, touches
+from pantry_tui.core.log.payloads import NAME_OF, Payload, PutUp, Redo, Undo, place_of, touches
+from pantry_tui.store import sums
 from pantry_tui.store.check import check
 from pantry_tui.store.damage import Damaged
 
@@ -21,67 +22,130 @@ def append(db: sqlite3.Connection, event: Event) -> None:
     day = event.day.isoformat()
     kind = NAME_OF[type(event.payload)]
     row = (event.id, event.recorded, day, event.at, kind, event.together, write(event.payload))
-    db.execute("INSERT INTO log VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (*row, check(row)))
+    value = check(row)
+    db.execute("INSERT INTO log VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (*row, value))
+    lead_to(db, event, value)
+
+
+def lead_to(db: sqlite3.Connection, event: Event, value: int) -> None:
+    """What leads to a row of the log with that check value, counted under all that it is of."""
     payload = event.payload
     if isinstance(payload, Undo | Redo):
-        _take_back(db, event.id, payload)
-        return
-    about = [(batch, event.id) for batch in touches(payload)]
-    db.executemany("INSERT OR IGNORE INTO of_batch VALUES (?, ?)", about)
-    if place := place_of(payload):
-        db.execute("INSERT OR IGNORE INTO of_place VALUES (?, ?)", (place, event.id))
+        named = _take_back(db, event.id, payload)
+    else:
+        named = _happened(db, event.id, payload)
+    sums.add(db, ("log", *named), value)
+
+
+def _happened(db: sqlite3.Connection, event: str, payload: Payload) -> list[str]:
+    """Rows by which an event is found; the names under which it counts."""
+    batches, place = touches(payload), place_of(payload)
+    db.executemany("INSERT INTO of_batch VALUES (?, ?)", [(batch, event) for batch in batches])
+    if place or not batches:  # of neither batch nor place: of the household
+        db.execute("INSERT INTO of_place VALUES (?, ?)", (place, event))
     if isinstance(payload, PutUp):
-        db.execute("INSERT OR IGNORE INTO codes VALUES (?, ?)", (payload.code, payload.batch))
+        row = payload.code, payload.batch
+        if db.execute("INSERT OR IGNORE INTO codes VALUES (?, ?)", row).rowcount:
+            sums.add(db, ("codes",), check(row))
+    named = [f"batch:{batch}" for batch in batches]
+    return [*named, f"place:{place}"] if place or not batches else named
 
 
-def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> None:
+def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> list[str]:
     """An undo or redo speaks of all that its events spoke of; an undo that was redone is spent."""
     if isinstance(payload, Redo):
-        db.execute("INSERT OR IGNORE INTO undone VALUES (?)", (payload.undo,))
+        _undone(db, payload.undo)
+    named = []
     for id_ in payload.events:
         if isinstance(payload, Undo):
-            db.execute("INSERT OR IGNORE INTO undone VALUES (?)", (id_,))
-        else:
-            db.execute("DELETE FROM undone WHERE event = ?", (id_,))
-        for table in ("of_batch", "of_place"):
-            column = table.removeprefix("of_")
-            db.execute(
-                f"INSERT OR IGNORE INTO {table} SELECT {column}, ? FROM {table} WHERE event = ?",
+            _undone(db, id_)
+        elif db.execute("DELETE FROM undone WHERE event = ?", (id_,)).rowcount:
+            sums.add(db, ("undone",), check((id_,)), -1)
+        for what in ("batch", "place"):
+            found = db.execute(
+                f"INSERT OR IGNORE INTO of_{what} SELECT {what}, ? FROM of_{what} "
+                f"WHERE event = ? RETURNING {what}",
                 (event, id_),
             )
+            named += [f"{what}:{name}" for (name,) in found.fetchall()]
+    return named
+
+
+def _undone(db: sqlite3.Connection, id_: str) -> None:
+    if db.execute("INSERT OR IGNORE INTO undone VALUES (?)", (id_,)).rowcount:
+        sums.add(db, ("undone",), check((id_,)))
 
 
 def select(db: sqlite3.Connection, where: str = "", values: Sequence[object] = ()) -> list[Event]:
-    """The events of a condition, in recorded order. Raises ValueError, KeyError or TypeError for
-    a line that is hurt."""
+    """The events of a condition, in recorded order. Raises ValueError (Damaged where a row is
+    hurt), KeyError or TypeError for a line that makes no sense."""
     sql = f"SELECT {COLUMNS} FROM log {where} ORDER BY id"
-    return list(_events(db.execute(sql, values)))
+    return [event for event, _ in _events(db.execute(sql, values))]
 
 
-def _events(rows: Iterable[_Row]) -> Iterator[Event]:
+def with_values(db: sqlite3.Connection) -> list[tuple[Event, int]]:
+    """The whole log, each event with its check value; not counted."""
+    return list(_events(db.execute(f"SELECT {COLUMNS} FROM log ORDER BY id")))
+
+
+def _events(rows: Iterable[_Row]) -> Iterator[tuple[Event, int]]:
+    """Each with its check value."""
     for row in rows:
         id_, recorded, day, at, did, together, payload, hash_ = row
         if check(row[:-1]) != hash_:
             raise Damaged(f"event {id_} of the log is hurt")
-        yield Event(id_, recorded, date.fromisoformat(day), read(did, payload), at, together)
+        event = Event(id_, recorded, date.fromisoformat(day), read(did, payload), at, together)
+        yield event, hash_
+
+
+def _all_of(db: sqlite3.Connection, name: str, words: str, where: str, *of: str) -> list[Event]:
+    """The events that count under a name: all of them, or Damaged is raised."""
+    sql = f"SELECT {COLUMNS} FROM log {where} ORDER BY id"
+    found = list(_events(db.execute(sql, of)))
+    sums.must_be(db, name, len(found), sum(value for _, value in found), words)
+    return [event for event, _ in found]
+
+
+def everything(db: sqlite3.Connection) -> list[Event]:
+    """The whole log."""
+    return _all_of(db, "log", "the log", "")
 
 
 def of_batch(db: sqlite3.Connection, batch: str) -> list[Event]:
     """All that speaks of a batch, undos and redos too."""
-    return select(db, "WHERE id IN (SELECT event FROM of_batch WHERE batch = ?)", (batch,))
+    where = "WHERE id IN (SELECT event FROM of_batch WHERE batch = ?)"
+    return _all_of(db, f"batch:{batch}", f"the events of batch {batch}", where, batch)
 
 
 def of_place(db: sqlite3.Connection, place: str) -> list[Event]:
     """All that speaks of a place itself, undos and redos too."""
-    return select(db, "WHERE id IN (SELECT event FROM of_place WHERE place = ?)", (place,))
+    where = "WHERE id IN (SELECT event FROM of_place WHERE place = ?)"
+    words = f"the events of place {place}" if place else "what the household said"
+    return _all_of(db, f"place:{place}", words, where, place)
 
 
-def of_kinds(db: sqlite3.Connection, kinds: Sequence[str]) -> list[Event]:
-    """All standing events of some kinds."""
-    holes = ", ".join("?" * len(kinds))
-    return select(
-        db, f"WHERE did IN ({holes}) AND id NOT IN (SELECT event FROM undone)", tuple(kinds)
-    )
+def of_household(db: sqlite3.Connection) -> list[Event]:
+    """All that speaks of neither batch nor place, undos and redos too."""
+    return of_place(db, "")
+
+
+def refuse_lost(db: sqlite3.Connection) -> None:
+    """The log has as many rows as were written, by an index. Raises Damaged."""
+    (count,) = db.execute("SELECT count(*) FROM log").fetchone()
+    written = db.execute("SELECT count FROM sums WHERE what = 'log'").fetchone()
+    if count != (written or (0,))[0]:
+        raise Damaged(f"the log has {count} events, and {(written or (0,))[0]} were written")
+
+
+def refuse_fewer(found: Sequence[Event], ids: Sequence[str]) -> None:
+    """Raises Damaged where an index leads to what is not there."""
+    if len(found) != len(ids):
+        raise Damaged("events of the log are lost")
+
+
+def undone(db: sqlite3.Connection) -> set[str]:
+    """The ids of the events that do not count."""
+    return {id_ for (id_,) in sums.all_of(db, "undone", "event")}
 
 
 def booked_in_turn(db: sqlite3.Connection, day: date) -> int:

@@ -19,10 +19,8 @@ from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.payloads import PutUp, Redo, Undo, place_of, touches
 from pantry_tui.core.log.references import unknown
 from pantry_tui.errors import BadInput, StoreError
-from pantry_tui.store import lines, places
+from pantry_tui.store import lines, log, marks, places, sums
 from pantry_tui.store.check import check
-from pantry_tui.store.damage import Damaged
-from pantry_tui.store.log import COLUMNS
 from pantry_tui.store.store import SCHEMA
 
 #: What makes an event unreadable although its check value holds: it was never written like that.
@@ -75,7 +73,13 @@ def copied(path: Path, to: Path) -> None:
 def glance(db: sqlite3.Connection) -> Iterator[Hurt]:
     """What is hurt, by check values, counts and sums alone."""
     yield from structure(db)
-    yield from (hurt for row in _rows(db) if isinstance(hurt := row, Hurt))
+    count, amount = 0, 0
+    for row in _rows(db):
+        if isinstance(row, Hurt):
+            yield row
+        else:
+            count, amount = count + 1, amount + row[-1]
+    yield from _guarded("the log", lambda: sums.must_be(db, "log", count, amount, "events"))
     yield from _guarded("the places", lambda: places.all_of(db))
     yield from _guarded("the stock tables", lambda: _lines(db))
 
@@ -102,14 +106,13 @@ def _guarded(of: str, look: object) -> Iterator[Hurt]:
 
 def _lines(db: sqlite3.Connection) -> None:
     lines.rows(db, "2000-01-01")
-    if not lines.whole(db):
-        raise Damaged("rows are missing, or are there twice")
+    lines.refuse_hurt(db)
 
 
 def _rows(db: sqlite3.Connection) -> Iterator[Row | Hurt]:
     """Every row of the log whose check value holds, in the order of ids; the others as hurt."""
     try:
-        for row in db.execute(f"SELECT {COLUMNS} FROM log ORDER BY id"):
+        for row in db.execute(f"SELECT {log.COLUMNS} FROM log ORDER BY id"):
             if check(row[:-1]) == row[-1]:
                 yield row
             else:
@@ -162,6 +165,8 @@ def examine(db: sqlite3.Connection) -> Iterator[Hurt]:
     for event, what in unknown(events):
         yield hurt_event(event, what)
     yield from _beside(db, events)
+    yield from _guarded("the log", lambda: log.everything(db))
+    yield from _guarded("the tables", lambda: _counted(db, beside(events)))
     yield from _guarded("the places", lambda: places.all_of(db))
     yield from _guarded("the stock tables", lambda: _lines(db))
 
@@ -200,7 +205,8 @@ def beside(events: Sequence[Event]) -> Beside:
             continue
         of_batch[event.id] = list(touches(payload))
         where = place_of(payload)
-        of_place[event.id] = [where] if where else []
+        # What is of neither is of the household, which has no name.
+        of_place[event.id] = [where] if where or not of_batch[event.id] else []
         if isinstance(payload, PutUp):
             codes.setdefault(payload.code, payload.batch)
     return Beside(
@@ -230,6 +236,21 @@ def _beside(db: sqlite3.Connection, events: Sequence[Event]) -> Iterator[Hurt]:
             yield _astray(known, row, f"{table} does not lead to it")
         for row in sorted(found - should, key=repr):
             yield _astray(known, row, f"{table} leads to it wrongly")
+
+
+def _counted(db: sqlite3.Connection, led: Beside) -> None:
+    """Whatever is read by part is counted by part. Raises Damaged."""
+    for batch in {batch for batch, _ in led.of_batch}:
+        log.of_batch(db, batch)
+    for place in {place for place, _ in led.of_place}:
+        log.of_place(db, place)
+    for table, columns in (
+        ("codes", "code, batch"),
+        ("stood", "place, batch"),
+        ("undone", "event"),
+    ):
+        sums.all_of(db, table, columns)
+    marks.refuse_lost(db)
 
 
 def _astray(known: dict[str, Event], row: Sequence[str], what: str) -> Hurt:

@@ -15,12 +15,13 @@ from pathlib import Path
 from typing import Any
 
 from pantry_tui.errors import BadInput, StoreError
-from pantry_tui.store.damage import broken, is_damage, note, refuse_noted
+from pantry_tui.store.check import check
+from pantry_tui.store.damage import Damaged, broken, is_damage, note, refuse_noted
 
 #: "Pant" as the file's application id, so that a foreign SQLite file is known at once.
 APPLICATION_ID = 0x50616E74
 #: The number of the schema that this program writes (`PRAGMA user_version`).
-SCHEMA = 3
+SCHEMA = 4
 _HEADER = b"SQLite format 3\x00"
 #: How long to wait for another program that holds the file, in seconds.
 WAIT_S = 20.0
@@ -254,8 +255,11 @@ class Store:
     def draft(self, name: str) -> dict[str, Any] | None:
         """Unbooked work kept under `name`."""
         with reading(self.path):
-            found = self.db.execute("SELECT data FROM drafts WHERE name = ?", (name,)).fetchone()
-            kept: dict[str, Any] | None = json.loads(found[0]) if found else None
+            sql = "SELECT name, data, hash FROM drafts WHERE name = ?"
+            found = self.db.execute(sql, (name,)).fetchone()
+            if found and check(found[:2]) != found[2]:
+                raise Damaged(f"unbooked work ({name}) is hurt")
+            kept: dict[str, Any] | None = json.loads(found[1]) if found else None
             return kept
 
     def keep_draft(self, name: str, data: dict[str, Any] | None) -> None:
@@ -263,4 +267,5 @@ class Store:
         with self.write():
             self.db.execute("DELETE FROM drafts WHERE name = ?", (name,))
             if data is not None:
-                self.db.execute("INSERT INTO drafts VALUES (?, ?)", (name, json.dumps(data)))
+                row = name, json.dumps(data)
+                self.db.execute("INSERT INTO drafts VALUES (?, ?, ?)", (*row, check(row)))

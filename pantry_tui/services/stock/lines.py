@@ -13,6 +13,7 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.rows import DueRow, Shelf
+from pantry_tui.store import codes
 from pantry_tui.store import lines as table
 from pantry_tui.store.check import check
 from pantry_tui.store.store import reading
@@ -80,11 +81,9 @@ class StockLines:
     def where(self, container: str) -> int | None:
         code, _, number = container.partition("/")
         sql = "SELECT id, numbers FROM lines WHERE code = ?"
-        found = {
-            id_
-            for id_, numbers in self._p.store.db.execute(sql, (code,))
-            if not number or number in numbers.split()
-        }
+        with reading(self._p.path):
+            rows = self._p.store.db.execute(sql, (code,)).fetchall()
+        found = {id_ for id_, numbers in rows if not number or number in numbers.split()}
         return next((at for at, id_ in enumerate(self._ids) if id_ in found), None)
 
     def heads(self) -> Sequence[tuple[str, int]]:
@@ -96,7 +95,8 @@ class StockLines:
             f"WHERE id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
         )
         values = {"day": self._p.today.isoformat(), "ids": json.dumps(list(self._ids))}
-        found = self._p.store.db.execute(sql, values)
+        with reading(self._p.path):
+            found = self._p.store.db.execute(sql, values).fetchall()
         return [(self._word(head), count) for count, *_, head in found]
 
     def _word(self, head: str | int) -> str:
@@ -188,6 +188,7 @@ def of_code(p: Pantry, code: str) -> list[DueRow]:
     sql = "SELECT id FROM lines WHERE code = ? ORDER BY first_date, id"
     with reading(p.path):
         ids = [row[0] for row in p.store.db.execute(sql, (code,))]
+        table.refuse_fewer(p.store.db, code, codes.batch_of(p.store.db, code))
     return rows(p, ids)
 
 

@@ -22,6 +22,7 @@ from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import warmth
 from pantry_tui.store import lines as table
+from pantry_tui.store import marks
 from pantry_tui.store.lines import Line
 
 #: At most so many steps after the first does a ladder have.
@@ -224,8 +225,7 @@ def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     for batch in touched:
         _make(p, batch)
     for what in marked:
-        names = _with_inner(p, what) if what != "*" else [what]
-        db.executemany("INSERT OR IGNORE INTO marked VALUES (?)", [(name,) for name in names])
+        marks.add(db, _with_inner(p, what) if what != "*" else [what])
     p.ready_for = None
 
 
@@ -250,14 +250,13 @@ def _make(p: Pantry, batch: str) -> None:
 
 
 def put_right(p: Pantry) -> None:
-    """What is marked is judged, and what is not as it was written is made again."""
+    """What is marked is judged. Raises Damaged where the tables are not as they were written."""
     db = p.store.db
     db.execute("DROP TABLE IF EXISTS temp.lines")
     _mark_run_out(p)
-    if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
+    if p.store.meta("rules") != rules_fingerprint() or marks.any_left(db):
         _freshen(p)
-    if not table.whole(db):
-        _all_again(p)
+    table.refuse_hurt(db)
     early = table.resting_on_later(db, p.clock.minute_now, p.today.isoformat())
     if early:
         # Before the last fact: what rests on later ones is judged in memory, never written.
@@ -271,13 +270,7 @@ def _mark_run_out(p: Pantry) -> None:
     if over and not p.store.writing:
         p.refresh_events()  # what was reckoned from the rows as they were
         with p.writing():
-            p.store.db.executemany(
-                "INSERT OR IGNORE INTO marked VALUES (?)", [(f"batch:{id_}",) for id_ in over]
-            )
-
-
-def _any_marked(p: Pantry) -> bool:
-    return p.store.db.execute("SELECT 1 FROM marked LIMIT 1").fetchone() is not None
+            marks.add(p.store.db, [f"batch:{id_}" for id_ in over])
 
 
 def _freshen(p: Pantry) -> None:
@@ -295,34 +288,19 @@ def _some(p: Pantry) -> bool:
     db = p.store.db
     with p.writing():
         if p.store.meta("rules") != rules_fingerprint():
-            db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+            marks.add(db, ["*"])
             p.store.set_meta("rules", rules_fingerprint())
-        if db.execute("DELETE FROM marked WHERE what = '*'").rowcount:
-            db.execute("INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM codes")
-        db.execute(
-            "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood "
-            "WHERE 'place:' || place IN (SELECT what FROM marked)"
-        )
-        db.execute("DELETE FROM marked WHERE what LIKE 'place:%'")
-        waiting = [row[0] for row in db.execute("SELECT what FROM marked")]
+        waiting = marks.batches(db)
         if len(waiting) > 200:
             p.stock.load_all()
         begun, done = process_time(), []
-        for what in waiting:
-            _make(p, what.removeprefix("batch:"))
-            done.append((what,))
+        for batch in waiting:
+            _make(p, batch)
+            done.append(f"batch:{batch}")
             if process_time() - begun > _TURN_S:
                 break
-        db.executemany("DELETE FROM marked WHERE what = ?", done)
+        marks.take(db, done)
     return len(done) < len(waiting)
-
-
-def _all_again(p: Pantry) -> None:
-    """The tables are not as they were written: make them from the log, which is the truth."""
-    with p.writing():
-        table.clear(p.store.db)
-        p.store.db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
-    _freshen(p)
 
 
 def _in_memory(p: Pantry, batches: Sequence[str]) -> None:

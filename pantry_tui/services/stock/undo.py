@@ -12,11 +12,14 @@ from pantry_tui.services.books.logbook import describe
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.store import log
+from pantry_tui.store.store import reading
 
 
 def newest(p: Pantry) -> Event | None:
     """The act that `undo` would take back now, whoever booked it."""
-    return _event(p, log.newest(p.store.db))
+    with reading(p.path):
+        log.undone(p.store.db)  # none of them is lost
+        return _event(p, log.newest(p.store.db))
 
 
 def say(p: Pantry, event: Event) -> str:
