@@ -129,6 +129,7 @@ COMMANDS = (
         False,
         ROOMS,
     ),
+    Command("reckon", "R,f9", "app.reckon", "reckon", "Salt, vinegar, syrup, drying, jars ..."),
     Command("log", "L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),

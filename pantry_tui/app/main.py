@@ -169,6 +169,12 @@ class PantryApp(Host):
 
         self.push_screen(Page(keys_of(self._here)))
 
+    def action_reckon(self) -> None:
+        """Batch arithmetic."""
+        from pantry_tui.app.screens.reckon import ask
+
+        ask(self)
+
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         """The palette offers the command table and nothing else."""
         from textual.app import SystemCommand

@@ -19,7 +19,7 @@ UNITS = {
     "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp",
 }  # fmt: skip
 
-_VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
+VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
 _NUMBER = re.compile(r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)")
 
 
@@ -30,7 +30,7 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     and absurd amounts.
     """
     plain = text.strip().lower()
-    for sign, spelled in _VULGAR.items():
+    for sign, spelled in VULGAR.items():
         plain = plain.replace(sign, f" {spelled}")
     plain = " ".join(plain.split())
     if re.search(r"\d,\d", plain):

@@ -389,3 +389,18 @@ async def test_an_empty_store_has_nothing_to_count_and_says_so(tmp_path: Path) -
             await pilot.pause()
             assert "Nothing stands anywhere yet" in said(pilot)
             assert pilot.app.focused is table(pilot)
+
+
+async def test_a_sum_is_reckoned_and_one_that_cannot_be_read_stays(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("R")
+        line = app.screen.query_one(Input)
+        line.value = "brine 500 g water"
+        await pilot.press("enter")
+        assert "how strong" in str(app.screen.query_one("#wrong", Static).render())
+        line.value = "brine 500 g water 3 %"
+        await pilot.press("enter")
+        shown = str(app.screen.query_one(Static).render())
+        assert "15 g" in shown
+        assert "x 3 / 100" in shown
