@@ -23,11 +23,10 @@ from typing import Any
 from pantry_tui.cli import main
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold import fold_place
+from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
-from pantry_tui.store import log, places
+from pantry_tui.store import log, rebuild
 from tests.benchmarks import history
 from tests.benchmarks.history import Fact, Household, Size
 
@@ -142,9 +141,7 @@ def store(size: Size, folder: Path | None = None) -> Path:
             with closing(sqlite3.connect(fresh)) as db, db:
                 for event in events_of(facts):
                     log.append(db, event)
-                for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():
-                    places.save(db, place, fold_place(standing(log.of_place(db, place))))
-                db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+                rebuild.beside(db)
             with redirect_stdout(StringIO()):
                 assert main(["--store", str(fresh), "due"]) == 0  # makes the stock tables
             shutil.move(fresh, path)

@@ -22,7 +22,10 @@ def ready(p: Pantry) -> None:
         p.catch_up()
     with reading(p.path):
         now, day = p.clock.minute_now, p.today.isoformat()
-        if not table.as_they_lie(p.store.db, rules_fingerprint(), now, day):
+        # All lines are looked at once, and again when another window has written.
+        look = p.looked_at != p.store.version()
+        p.looked_at = p.store.version()
+        if not table.as_they_lie(p.store.db, rules_fingerprint(), now, day, look=look):
             from pantry_tui.services.stock.tables import put_right
 
             put_right(p)
