@@ -62,6 +62,7 @@ class Call:
         for sentence in p.store.told:
             print(clean(sentence), file=sys.stderr)
         self._opened = p
+        p.asks_which = True
         return p
 
     def settle(self) -> None:

@@ -88,6 +88,7 @@ class Pantry(Told):
             self.tables = tables
         self.group = ""  # what is booked now carries this in common, "" outside `together`
         self.ready_for: object = None  # services.stock.ready
+        self.asks_which = False  # whether a lid code was typed, and may be read off either of two
         self.looked_at: int | None = None  # the version of the store whose lines were looked at
         self._depth = 0
         self._touched: set[str] = set()

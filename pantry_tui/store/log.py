@@ -8,8 +8,17 @@ from datetime import date
 
 from pantry_tui.core.log.codec import read, write
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.payloads import NAME_OF, Payload, PutUp, Redo, Undo, place_of, touches
-from pantry_tui.store import sums
+from pantry_tui.core.log.payloads import (
+    NAME_OF,
+    Payload,
+    PutUp,
+    Redo,
+    Relabelled,
+    Undo,
+    place_of,
+    touches,
+)
+from pantry_tui.store import codes, sums
 from pantry_tui.store.check import check
 from pantry_tui.store.damage import Damaged
 
@@ -19,12 +28,17 @@ _Row = tuple[str, str, str, int | None, str, str, str, int]
 
 def append(db: sqlite3.Connection, event: Event) -> None:
     """One event, with what it speaks of."""
+    lead_to(db, event, insert(db, event))
+
+
+def insert(db: sqlite3.Connection, event: Event) -> int:
+    """The row of an event alone; its check value."""
     day = event.day.isoformat()
     kind = NAME_OF[type(event.payload)]
     row = (event.id, event.recorded, day, event.at, kind, event.together, write(event.payload))
     value = check(row)
     db.execute("INSERT INTO log VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (*row, value))
-    lead_to(db, event, value)
+    return value
 
 
 def lead_to(db: sqlite3.Connection, event: Event, value: int) -> None:
@@ -47,6 +61,9 @@ def _happened(db: sqlite3.Connection, event: str, payload: Payload) -> list[str]
         row = payload.code, payload.batch
         if db.execute("INSERT OR IGNORE INTO codes VALUES (?, ?)", row).rowcount:
             sums.add(db, ("codes",), check(row))
+    if isinstance(payload, Relabelled):
+        codes.give(db, payload.was, payload.other)
+        codes.give(db, payload.code, payload.batch)
     named = [f"batch:{batch}" for batch in batches]
     return [*named, f"place:{place}"] if place or not batches else named
 

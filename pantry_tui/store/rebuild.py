@@ -24,6 +24,33 @@ def fill(db: sqlite3.Connection, events: Iterable[Event]) -> int:
     return count
 
 
+def add(db: sqlite3.Connection, events: Iterable[Event]) -> None:
+    """Events that another log has and this one has not, each at its place in the order; what
+    stands beside the log is made from it again. In the caller's transaction."""
+    for event in events:
+        log.insert(db, event)
+    lead_anew(db)
+
+
+def start_anew(db: sqlite3.Connection, events: Iterable[Event]) -> None:
+    """The log of a store in which nothing was done yet becomes another one."""
+    db.execute("DELETE FROM log")
+    add(db, events)
+
+
+def lead_anew(db: sqlite3.Connection) -> None:
+    """All that stands beside the log, from the log. Raises Damaged where it is hurt."""
+    events = log.with_values(db)
+    for table in (
+        "of_batch", "of_place", "undone", "codes", "places", "stood", "lines", "totals", "sums",
+        "marked",
+    ):  # fmt: skip
+        db.execute(f"DELETE FROM main.{table}")
+    for event, value in events:
+        log.lead_to(db, event, value)
+    beside(db)
+
+
 def beside(db: sqlite3.Connection) -> None:
     """The places as the log leaves them; every line of stock is to be judged again."""
     for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():

@@ -16,7 +16,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.log.codec import read
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.payloads import PutUp, Redo, Undo, place_of, touches
+from pantry_tui.core.log.payloads import PutUp, Redo, Relabelled, Undo, place_of, touches
 from pantry_tui.core.log.references import unknown
 from pantry_tui.errors import BadInput, StoreError
 from pantry_tui.store import lines, log, marks, places, sums
@@ -209,6 +209,8 @@ def beside(events: Sequence[Event]) -> Beside:
         of_place[event.id] = [where] if where or not of_batch[event.id] else []
         if isinstance(payload, PutUp):
             codes.setdefault(payload.code, payload.batch)
+        if isinstance(payload, Relabelled):
+            codes |= {payload.was: payload.other, payload.code: payload.batch}
     return Beside(
         {(name, id_) for id_, names in of_batch.items() for name in names},
         {(name, id_) for id_, names in of_place.items() for name in names},

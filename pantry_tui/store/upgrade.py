@@ -11,7 +11,7 @@ from pantry_tui.core.log.events import Event, new_id
 from pantry_tui.core.log.older import of_settings, of_week, read_event, settle
 from pantry_tui.store import log
 from pantry_tui.store.check import check
-from pantry_tui.store.rebuild import beside
+from pantry_tui.store.rebuild import beside, lead_anew
 
 
 def typed_log(db: sqlite3.Connection) -> None:
@@ -52,17 +52,12 @@ def counted(db: sqlite3.Connection, tables: Iterable[str]) -> None:
 
     `tables` are the statements that make those of today.
     """
-    events = log.with_values(db)
-    for table in ("of_batch", "of_place", "undone", "codes", "places", "stood", "lines"):
-        db.execute(f"DELETE FROM {table}")
     db.execute("DROP TABLE totals")
     db.execute("DROP TABLE IF EXISTS sums")
     for statement in tables:
         if statement.startswith(("CREATE TABLE totals", "CREATE TABLE sums")):
             db.execute(statement)
-    for event, value in events:
-        log.lead_to(db, event, value)
-    beside(db)
+    lead_anew(db)
     db.execute("ALTER TABLE drafts ADD COLUMN hash INTEGER NOT NULL DEFAULT 0")
     for name, data in db.execute("SELECT name, data FROM drafts").fetchall():
         db.execute("UPDATE drafts SET hash = ? WHERE name = ?", (check((name, data)), name))

@@ -231,6 +231,20 @@ ROWS: dict[str, Row] = {
         ("--innit",),
         storeless=True,
     ),
+    "export": Row(
+        ("{folder}/stock.csv", "--what", "stock"),
+        s.WRITTEN,
+        ("{folder}/copy.json",),
+        ("{folder}/stock.ods",),
+        first=(("export", "{folder}/copy.json"),),
+    ),
+    "import": Row(
+        ("{folder}/log.json",),
+        s.MERGED,
+        None,
+        ("{folder}/nowhere.json",),
+        first=(("export", "{folder}/log.json"),),
+    ),
     "backup": Row(("{folder}/copy.db",), s.COPIED, ("{folder}/store.db",), ("",)),
     "restore": Row(
         ("{folder}/copy.db",),

@@ -223,3 +223,14 @@ VERIFIED = {
     "notes": [str],
     "newest_backup": Maybe(str),
 }
+WRITTEN = {"file": str, "rows": int, "message": str}
+MERGED = {
+    "rows": int,
+    "already": int,
+    "batches": int,
+    "replaced": bool,
+    "conflicts": [str],
+    "relabel": [{"was": str, "code": str, "food": str, "containers": int}],
+    "bad": [],
+    "asks": [],
+}

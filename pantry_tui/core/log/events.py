@@ -28,6 +28,7 @@ class Did(StrEnum):
     RATED = "rated"
     RESERVED = "reserved"
     CORRECT = "correct"
+    RELABELLED = "relabelled"
     READING = "reading"
     OUTAGE = "outage"
     PLACE_ADDED = "place_added"

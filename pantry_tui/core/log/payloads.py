@@ -273,6 +273,16 @@ class Correct(NamedTuple):
     printed: date | None = None
 
 
+class Relabelled(NamedTuple):
+    """A batch has another lid code, since `was` is written on the lids of `other` as well: two
+    stores that had parted both gave it."""
+
+    batch: str
+    code: str
+    was: str
+    other: str
+
+
 class Undo(NamedTuple):
     """These events count no more."""
 
@@ -301,6 +311,7 @@ Payload = (
     | Rated
     | Reserved
     | Correct
+    | Relabelled
     | Reading
     | Outage
     | PlaceAdded
@@ -334,6 +345,7 @@ BY_NAME: dict[str, type[Payload]] = {
     "rated": Rated,
     "reserved": Reserved,
     "correct": Correct,
+    "relabelled": Relabelled,
     "reading": Reading,
     "outage": Outage,
     "place_added": PlaceAdded,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
@@ -11,7 +11,9 @@ from pantry_tui.core.log.events import Event
 def unknown(events: Sequence[Event]) -> Iterator[tuple[Event, str]]:
     """Each event, in recorded order, that names what nothing before it named, or gives what was
     given already; with what is wrong, in a few words."""
-    known = _Known()
+    known = _Known(
+        {event.payload.batch for event in events if isinstance(event.payload, said.Relabelled)}
+    )
     for event in events:
         for what in known.wrong(event):
             yield event, what
@@ -21,7 +23,8 @@ def unknown(events: Sequence[Event]) -> Iterator[tuple[Event, str]]:
 class _Known:
     """What was named so far."""
 
-    def __init__(self) -> None:
+    def __init__(self, relabelled: Collection[str]) -> None:
+        self.relabelled = relabelled
         self.events: set[str] = set()
         self.containers: set[str] = set()
         self.places: set[str] = set()
@@ -47,7 +50,8 @@ class _Known:
     def _given(self, payload: said.PutUp) -> Iterator[str]:
         if payload.batch in self.batches:
             yield f"its batch was put up already ({payload.batch})"
-        if self.codes.get(payload.code, payload.batch) != payload.batch:
+        both = {payload.batch, self.codes.get(payload.code, payload.batch)}
+        if len(both) > 1 and not both & set(self.relabelled):
             yield f"its lid code {payload.code} is that of another batch"
 
     def learn(self, event: Event) -> None:

@@ -121,6 +121,7 @@ _VERBS = {
     Did.SIGN: "saw",
     Did.CORRECT: "corrected",
     Did.RATED: "rated",
+    Did.RELABELLED: "gave another lid code to",
 }
 
 
@@ -170,6 +171,8 @@ def _more(p: Pantry, payload: said.Payload) -> str:
             parts.append(f" ({payload.why})")
         case said.Rated():
             parts.append(f": {': '.join(filter(None, (payload.rating.value, payload.note)))}")
+        case said.Relabelled():
+            parts.append(f", was {payload.was}")
         case said.Sign():
             parts.append(f": {payload.words}")
     return "".join(parts)

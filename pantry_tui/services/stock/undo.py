@@ -93,6 +93,8 @@ def _refuse_if_rested_on(p: Pantry, group: Sequence[Event]) -> None:
                     f"{describe(p, later)} came after it. Take that back first."
                 )
         _refuse_if_in_use(p, event)
+        if isinstance(event.payload, said.Relabelled):
+            raise Refused("A lid code that two batches had cannot be given to both again.")
 
 
 def _later(p: Pantry, event: Event) -> list[Event]:
