@@ -86,17 +86,6 @@ class Turn(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True)
-class Spell:
-    """A stretch of a place's life: from `since` on it holds this, read off or only assumed."""
-
-    since: date
-    climate: Climate
-    temperature_f: float
-    measured: bool = False
-    humidity: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
 class Place:
     """Where things stand. `path` reads from the outside in ("basement › north wall").
 

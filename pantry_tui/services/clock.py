@@ -56,13 +56,6 @@ class Clock(NamedTuple):
             minute = _DAY_MIN - 1
         return self.today.toordinal() * _DAY_MIN + minute - zone, zone
 
-    @property
-    def now_local(self) -> datetime:
-        """The same minute as people say it."""
-        then, zone = self._now()
-        minute = then + zone - self.today.toordinal() * _DAY_MIN
-        return datetime.combine(self.today, time(minute // 60, minute % 60)).astimezone()
-
 
 def _real() -> datetime:
     return datetime.now(UTC).astimezone()

@@ -222,19 +222,6 @@ class Store:
                 "nothing is booked; close this window and open the store again."
             )
 
-    @contextmanager
-    def snapshot(self) -> Iterator[None]:
-        """All that is read inside is of one moment, whoever writes meanwhile."""
-        if self._writing or self.db.in_transaction:
-            yield
-            return
-        with reading(self.path):
-            self.db.execute("BEGIN")
-        try:
-            yield
-        finally:
-            self.db.execute("COMMIT")
-
     @property
     def writing(self) -> bool:
         return self._writing

@@ -124,11 +124,6 @@ _AS_VERDICT = {
 }
 
 
-def worse(a: Verdict, b: Verdict) -> Verdict:
-    """The more severe of two verdicts."""
-    return min(a, b, key=SEVERITY.index)
-
-
 def _low_acid_jar(method: Method, food: FoodFacts) -> bool:
     """Tomatoes count as low-acid where a suspect jar is handled (USDA AIB 539)."""
     canned = method in PROCESSED

@@ -297,8 +297,3 @@ def _sum(rows: Sequence[OutageRow]) -> str:
     for row in rows:
         counts[row.action] += row.count
     return ", ".join(f"{n} {action}" for action, n in counts.items()) or "nothing stood there"
-
-
-def must_go(rows: Sequence[OutageRow]) -> int:
-    """How many containers must be thrown away."""
-    return sum(row.count for row in rows if row.verdict in UNFIT)
