@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import asyncio
+import signal
 from collections.abc import Iterable
+from contextlib import suppress
 from datetime import date
 from functools import partial
 from importlib import import_module
@@ -70,6 +73,7 @@ class PantryApp(Host):
 
     def on_mount(self) -> None:
         self.animation_level = "none"
+        self._heed_signals()
         self._take_settings()
         for sentence in self.pantry.store.told:
             self.call_after_refresh(self.tell, sentence)
@@ -80,6 +84,16 @@ class PantryApp(Host):
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)
+
+    def _heed_signals(self) -> None:
+        """Told to end, or left by its terminal, it gives the terminal back as it was."""
+        loop = asyncio.get_running_loop()
+        for name in ("SIGTERM", "SIGHUP"):
+            number = getattr(signal, name, None)
+            if number is not None:
+                # Not where a program that cannot be told runs it: Windows, or beside a main thread.
+                with suppress(NotImplementedError, ValueError, RuntimeError):
+                    loop.add_signal_handler(number, partial(self.exit, return_code=128 + number))
 
     def _load_next(self) -> None:
         """Load one module while nobody waits; a key that comes meanwhile waits for one at most."""
@@ -200,7 +214,8 @@ def run(path: Path, today: date) -> int:
     from pantry_tui.store.copies import daily
 
     with open_pantry(path, today) as pantry:
-        PantryApp(pantry).run()
+        app = PantryApp(pantry)
+        app.run()
         if pantry.store.booked:
             daily(path)
-    return 0
+    return app.return_code or 0

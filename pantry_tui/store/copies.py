@@ -86,6 +86,7 @@ def copy(source: sqlite3.Connection, path: Path, to: Path) -> int:
     with made_whole(to) as making:
         try:
             with closing(sqlite3.connect(making)) as db:
+                db.execute("PRAGMA synchronous = OFF")  # it is settled once it is whole
                 source.backup(db)
         except sqlite3.Error as error:
             if damage.is_damage(error):
@@ -135,6 +136,7 @@ def copy_beside(db: sqlite3.Connection, path: Path, why: str) -> Path:
     to = free_name(path.parent, f"{path.stem}-{why}")
     try:
         with made_whole(to) as making, closing(sqlite3.connect(making)) as made:
+            made.execute("PRAGMA synchronous = OFF")
             db.backup(made)
     except (PantryError, sqlite3.Error) as error:
         why_not = getattr(error, "message", str(error)).rstrip(".")
@@ -150,7 +152,7 @@ def daily(path: Path) -> None:
     Called after something was booked. Raises StoreError where none can be made.
     """
     wish = read_settings().backups
-    if not wish.automatic:
+    if not wish.automatic or os.environ.get("PANTRY_NO_BACKUP"):
         return
     folder = folder_of(path, wish)
     newest = made_by_itself(path, folder)[:1]

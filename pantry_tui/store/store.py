@@ -25,6 +25,7 @@ SCHEMA = 4
 _HEADER = b"SQLite format 3\x00"
 #: How long to wait for another program that holds the file, in seconds.
 WAIT_S = 20.0
+NO_TEXT = "What was typed holds bytes that are no text: type it again."
 
 
 def connect(path: Path) -> sqlite3.Connection:
@@ -45,6 +46,8 @@ def reading(path: Path) -> Iterator[None]:
     """What goes wrong while a file's content is read, as one sentence. Raises StoreError."""
     try:
         yield
+    except UnicodeEncodeError as error:
+        raise BadInput(NO_TEXT) from error
     except sqlite3.Error as error:
         if held(error):
             raise in_use(path) from error
@@ -88,6 +91,8 @@ def lay_out(path: Path) -> None:
 
     db = Database(connect(path), execute_plugins=False)
     try:
+        # Whoever makes a file whole settles it once, at the end (files.made_whole).
+        db.conn.execute("PRAGMA synchronous = OFF")
         db.conn.execute(f"PRAGMA application_id = {APPLICATION_ID}")
         migrations.apply(db)
         db.conn.execute(f"PRAGMA user_version = {SCHEMA}")

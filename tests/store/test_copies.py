@@ -21,6 +21,11 @@ from pantry_tui.store.files import made_whole
 TODAY = date(2026, 11, 25)
 
 
+@pytest.fixture(autouse=True)
+def backups(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.delenv("PANTRY_NO_BACKUP")
+
+
 @pytest.fixture
 def path(tmp_path: Path) -> Path:
     """A store with nine jars of peaches, code 2A."""
