@@ -6,7 +6,7 @@ import sys
 from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import clean, unsteered
 from pantry_tui.errors import BadInput, PantryError, Refused
 
 if TYPE_CHECKING:
@@ -179,7 +179,7 @@ def print_json(data: object) -> None:
     """On stdout, readable, in the characters that were typed."""
     import json
 
-    print(json.dumps(data, ensure_ascii=False, indent=1))
+    print(unsteered(json.dumps(data, ensure_ascii=False, indent=1)))
 
 
 def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:

@@ -142,7 +142,7 @@ def _store(typed: str | None) -> Path | None:
         return None
     from pathlib import Path
 
-    return Path(typed)
+    return Path(os.path.expanduser(typed))
 
 
 def _told(typed: str | None) -> Moment | None:

@@ -28,6 +28,16 @@ WAIT_S = 20.0
 NO_TEXT = "What was typed holds bytes that are no text: type it again."
 
 
+_SYSTEM = (
+    sqlite3.SQLITE_FULL,
+    sqlite3.SQLITE_READONLY,
+    sqlite3.SQLITE_IOERR,
+    sqlite3.SQLITE_CANTOPEN,
+    sqlite3.SQLITE_PERM,
+    sqlite3.SQLITE_NOMEM,
+)
+
+
 def connect(path: Path) -> sqlite3.Connection:
     """A connection without hidden transactions; the caller begins and ends them."""
     db = sqlite3.connect(path, timeout=WAIT_S, isolation_level=None)
@@ -41,6 +51,13 @@ def held(error: sqlite3.Error) -> bool:
     return code is not None and code & 0xFF in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
 
 
+def refused_by_system(error: sqlite3.Error) -> bool:
+    """Whether the disk is full, fails, or may not be written: of the file itself that says
+    nothing."""
+    code = getattr(error, "sqlite_errorcode", None)
+    return code is not None and code & 0xFF in _SYSTEM
+
+
 @contextmanager
 def reading(path: Path) -> Iterator[None]:
     """What goes wrong while a file's content is read, as one sentence. Raises StoreError."""
@@ -51,6 +68,10 @@ def reading(path: Path) -> Iterator[None]:
     except sqlite3.Error as error:
         if held(error):
             raise in_use(path) from error
+        if refused_by_system(error):
+            raise StoreError(
+                f"{path} cannot be used now ({error}): make room or allow writing, then try again."
+            ) from error
         raise found_broken(path, error) from error
     except (ValueError, LookupError, TypeError, AttributeError, BadInput) as error:
         raise found_broken(path, error) from error

@@ -193,6 +193,8 @@ def save(path: Path, to: Path) -> Saved:
     """Every event whose check value holds, in a new store. Never overwrites, and changes nothing
     at `path`. Raises Refused, StoreError."""
     try:
+        if not path.is_file():  # a pipe would be waited for
+            raise StoreError(f"{path} is no file: name a store file with --store.")
         found = salvage(path)
     except OSError as error:
         raise StoreError(f"{path} cannot be read ({error.strerror}): name another file.") from error
