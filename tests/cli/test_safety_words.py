@@ -23,6 +23,26 @@ def test_a_bare_number_that_is_absurd_for_a_place_is_a_question(kitchen: Kitchen
     assert not any("Since when" in one for one in said["warnings"])
 
 
+@pytest.mark.parametrize(
+    ("words", "about"),
+    [
+        ("outage|fridge|--from|18:00|--to|19:00|--max-temp|8|--dry-run", "max_temp"),
+        ("place|add|garage fridge|--climate|fridge|--temp|5", "temp"),
+        ("place|change|fridge|--temp|5", "temp"),
+    ],
+)
+def test_wherever_a_temperature_is_typed_an_absurd_bare_number_is_a_question(
+    kitchen: Kitchen, words: str, about: str
+) -> None:
+    before = kitchen.booked()
+    code, out, _ = kitchen.run(*words.split("|"), "--json")
+    assert code == 2
+    (ask,) = json.loads(out)["asks"]
+    assert ask["about"] == about
+    assert ask["choices"] == [f"{ask['typed']}F", f"{ask['typed']}C"]
+    assert kitchen.booked() == before
+
+
 def test_a_cut_since_nobody_knows_when_is_shown_before_it_is_booked(kitchen: Kitchen) -> None:
     before = kitchen.booked()
     said = kitchen.answer(

@@ -99,7 +99,8 @@ def at_commits(folder: Path, many: int, seed: int = 1) -> Found:
     """Kills so many times, on one store that goes on growing."""
     path = folder / "pantry.db"
     furnish(path)
-    chance, wrong, acknowledged = random.Random(seed), [], 0
+    chance, acknowledged = random.Random(seed), 0
+    wrong: list[str] = []
     for number in range(many):
         said = _killed(path, chance, number)
         acknowledged += len(said)
@@ -154,7 +155,8 @@ def _killed(path: Path, chance: random.Random, seed: int) -> list[str]:
 def at_statements(do: Callable[[], object], check: Callable[[int], str], every: int) -> Found:
     """Does it in a child that is killed before its first statement to the store, then the second,
     and so on (each `every`-th) until one lives to the end; `check` says what is wrong then."""
-    tried, wrong, number = 0, [], 0
+    tried, number = 0, 0
+    wrong: list[str] = []
     while True:
         child = os.fork()
         if not child:

@@ -50,9 +50,7 @@ def as_if(container: Container, turn: Turn) -> Container:
 
 def drawn_from(batch: Batch, container: Container) -> bool:
     """Whether a part of a closed vessel was taken out."""
-    left, first = container.left, container.first
-    begun = left is not None and first is not None and left.number < first.number
-    return begun and is_closed(batch.method, batch.size)
+    return container.begun and is_closed(batch.method, batch.size)
 
 
 def exposures(

@@ -109,7 +109,7 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
             "day count of both stands."
         )
     if here and not here[0].measured:
-        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not read.")
+        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not measured.")
     return found
 
 

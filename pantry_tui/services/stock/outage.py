@@ -234,7 +234,7 @@ def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
     # What must be discarded for another reason says that reason, and nothing of refreezing.
     other = unfit and one.triage.action != Action.DISCARD
     rules = one.after.rules if other else one.triage.rules
-    sources = (f"{p.tables.sources[r.source]} ({r.trust})" for r in rules)
+    sources = (f"{p.tables.sources[r.source]} ({r.trust.shown})" for r in rules)
     return OutageRow(
         code=batch.code,
         container_ids=tuple(name_of(p, c) for c in group),
