@@ -219,7 +219,7 @@ def _sound(copies: Iterable[Path]) -> Iterator[Copy]:
 def wrong_with(path: Path) -> str:
     """What is wrong with a file, in a few words; "" for a sound store of this or an older
     version."""
-    from pantry_tui.store.soundness import first, glance, looking, structure
+    from pantry_tui.store.soundness import UNREADABLE, first, glance, looking, structure
     from pantry_tui.store.store import SCHEMA, check_header
 
     if not os.path.lexists(path):
@@ -233,7 +233,7 @@ def wrong_with(path: Path) -> str:
             return first(glance(db) if number == SCHEMA else structure(db))
     except PantryError as error:
         return error.message
-    except sqlite3.Error as error:
+    except UNREADABLE as error:
         return str(error)
 
 
@@ -241,7 +241,7 @@ def events_in(path: Path) -> int:
     """How many events a store holds, of this or an older version; 0 where that cannot be read."""
     from pantry_tui.store.soundness import looking
 
-    with suppress(sqlite3.Error), looking(path) as db:
+    with suppress(sqlite3.Error, UnicodeDecodeError), looking(path) as db:
         names = {row[0] for row in db.execute("SELECT name FROM sqlite_schema")}
         table = "log" if "log" in names else "events"
         return int(db.execute(f"SELECT count(*) FROM {table}").fetchone()[0])

@@ -8,7 +8,6 @@ hides many whole rows.
 
 from __future__ import annotations
 
-import sqlite3
 from collections.abc import Iterator
 from contextlib import suppress
 from pathlib import Path
@@ -17,7 +16,7 @@ from typing import NamedTuple
 from pantry_tui.core.log.events import Event
 from pantry_tui.store.check import check
 from pantry_tui.store.log import COLUMNS
-from pantry_tui.store.soundness import SENSELESS, Row, event_of, looking
+from pantry_tui.store.soundness import SENSELESS, UNREADABLE, Row, event_of, looking
 
 #: A page that holds the ends of an index, which a table without row numbers is.
 _LEAF, _INNER = 0x0A, 0x02
@@ -36,9 +35,9 @@ def salvage(path: Path) -> Salvaged:
     """All events of a file. Raises OSError where it cannot be read at all."""
     found: dict[str, Row] = {}
     hurt: set[str] = set()
-    with suppress(sqlite3.Error), looking(path) as db:
+    with suppress(*UNREADABLE), looking(path) as db:
         for order in ("", " ORDER BY id DESC"):
-            with suppress(sqlite3.Error):
+            with suppress(*UNREADABLE):
                 for row in db.execute(f"SELECT {COLUMNS} FROM log{order}"):
                     _keep(row, found, hurt)
     for row in _in_pages(path):

@@ -26,6 +26,9 @@ from pantry_tui.store.store import SCHEMA
 #: What makes an event unreadable although its check value holds: it was never written like that.
 SENSELESS = (ValueError, LookupError, TypeError, AttributeError, BadInput, RecursionError)
 
+#: What SQLite says of a page that is hurt; its own words may be bytes of that page.
+UNREADABLE = (sqlite3.Error, UnicodeDecodeError)
+
 Row = tuple[str, str, str, int | None, str, str, str, int]
 
 
@@ -60,7 +63,7 @@ def look(path: Path) -> tuple[list[Event], list[Hurt]]:
             if db.execute("PRAGMA user_version").fetchone()[0] < SCHEMA:
                 raise StoreError(f"{path} is of an older version: open it once with this one.")
             return [one for one in events_of(db) if isinstance(one, Event)], list(examine(db))
-    except sqlite3.Error as error:
+    except UNREADABLE as error:
         return [], [Hurt("", f"it cannot be opened ({error})")]
 
 
@@ -89,7 +92,7 @@ def structure(db: sqlite3.Connection) -> Iterator[Hurt]:
     """What SQLite itself finds wrong with the file."""
     try:
         found = [str(row[0]) for row in db.execute("PRAGMA integrity_check(5)")]
-    except sqlite3.Error as error:
+    except UNREADABLE as error:
         found = [str(error)]
     for words in found:
         if words != "ok":
@@ -99,7 +102,7 @@ def structure(db: sqlite3.Connection) -> Iterator[Hurt]:
 def _guarded(of: str, look: object) -> Iterator[Hurt]:
     try:
         look()  # type: ignore[operator]
-    except sqlite3.Error as error:
+    except UNREADABLE as error:
         yield Hurt("", f"{of} cannot be read: {error}")
     except SENSELESS as error:
         yield Hurt("", f"{of}: {error}")
@@ -118,7 +121,7 @@ def _rows(db: sqlite3.Connection) -> Iterator[Row | Hurt]:
                 yield row
             else:
                 yield _hurt_row(db, row)
-    except sqlite3.Error as error:
+    except UNREADABLE as error:
         yield Hurt("", f"part of the log cannot be read: {error}")
 
 
@@ -130,7 +133,7 @@ def _hurt_row(db: sqlite3.Connection, row: Row) -> Hurt:
             one for (one,) in db.execute("SELECT batch FROM of_batch WHERE event = ?", (id_,))
         ]
         where = [one for (one,) in db.execute("SELECT place FROM of_place WHERE event = ?", (id_,))]
-    except sqlite3.Error:
+    except UNREADABLE:
         batches, where = [], []
     return Hurt(id_, "its check value does not hold", tuple(batches), tuple(where))
 
@@ -231,7 +234,7 @@ def _beside(db: sqlite3.Connection, events: Sequence[Event]) -> Iterator[Hurt]:
     ):
         try:
             found = set(db.execute(f"SELECT {columns} FROM {table}"))
-        except sqlite3.Error as error:
+        except UNREADABLE as error:
             yield Hurt("", f"{table} cannot be read: {error}")
             continue
         should: set[tuple[str, ...]] = set(getattr(wanted, table))

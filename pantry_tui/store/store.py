@@ -224,6 +224,10 @@ class Store:
                 raise
             finally:
                 self._writing = False
+        except (
+            UnicodeDecodeError
+        ) as error:  # SQLite's own words may be bytes of a page that is hurt
+            raise found_broken(self.path, error) from error
         except sqlite3.DatabaseError as error:
             if is_damage(error):
                 raise found_broken(self.path, error) from error

@@ -124,6 +124,9 @@ class Bench:
             seen = not verify(self.path, TODAY).ok
         except PantryError:
             seen = True
+        except Exception as error:
+            seen = True
+            wrong.append(f"verify ({type(error).__name__}: {error})")
         return Trial(what, tuple(wrong), said, seen)
 
 
