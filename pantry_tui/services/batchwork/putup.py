@@ -25,8 +25,16 @@ from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.contents import booked_amount, size_of, with_contents
 from pantry_tui.services.batchwork.line import read_line
+from pantry_tui.services.batchwork.made_from import (
+    Descent,
+    carry_on,
+    descent_of,
+    take_sources,
+    took,
+)
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Ask, PutUp, PutUpReading
+from pantry_tui.services.stock.seen import At, when
 from pantry_tui.services.stock.view import cautions
 
 #: Methods that leave the kitchen still working: they need a hand before they keep.
@@ -55,6 +63,7 @@ def read(p: Pantry, line: str) -> PutUpReading:
         typed[facts.name] = max(typed.get(facts.name, ""), text, key=len)
         return facts.name
 
+    line, sources = take_sources(p, line)
     reading = read_line(
         line,
         today=p.today,
@@ -62,6 +71,7 @@ def read(p: Pantry, line: str) -> PutUpReading:
         find_food=food_named,
         find_method=find_method,
     )
+    reading = replace(reading, sources=sources)
     return _checked(p, reading, typed.get(reading.food, reading.food))
 
 
@@ -213,8 +223,9 @@ def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
     )
 
 
-def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement]:
-    """The batch as it would stand. Raises BadInput for open problems, Refused for danger."""
+def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement, Descent]:
+    """The batch as it would stand, and what it takes of others. Raises BadInput for open problems,
+    Refused for danger."""
     if reading.unread:
         words = ", ".join(repr(word[:40]) for word in reading.unread[:5])
         raise BadInput(f"Not understood: {words}; leave it out, or write it as note=...")
@@ -228,6 +239,9 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
         raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
     state = State.WORKING if reading.method in WORKING else State.SEALED
+    descent = descent_of(p, reading)
+    if descent.carried:
+        state = descent.state
     if "state" in dict(reading.process):
         state = State(dict(reading.process)["state"].casefold())
     size = size_of(reading)
@@ -254,8 +268,10 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         doubt=doubted.problems if doubted else (),
         possible=doubted.still_possible if doubted else "",
     )
+    batch = carry_on(batch, descent, reading, p.today)
     since = reading.made or p.today
-    turn = Turn(some_time(since, p.clock.recorded), "", place.id, state)
+    then = p.clock.now if descent.carried else some_time(since, p.clock.recorded)
+    turn = Turn(then, "", place.id, state)
     held = reading.contents
     trial = Container("", "", 1, state, place.id, (turn,), held, held)
     judged = p.assess_bare(batch, trial, p.clock.now).on(p.today)
@@ -268,7 +284,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
             f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}: "
             f"{refused.wording}"
         )
-    return batch, state, place, judged
+    return batch, state, place, judged, descent
 
 
 def with_altitude(
@@ -283,7 +299,7 @@ def with_altitude(
 
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
-    batch, _, _, judged = _judged(p, reading)
+    batch, _, _, judged, _ = _judged(p, reading)
     return _answer("", (), batch, judged, reading)
 
 
@@ -309,9 +325,9 @@ def _answer(
 
 
 @booked
-def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
+def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
-    batch, state, place, _ = _judged(p, reading)
+    batch, state, place, _, descent = _judged(p, reading)
     code, id_ = p.next_code(), f"b{p.next_id()}"
     p.book(
         said.PutUp(
@@ -330,9 +346,13 @@ def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
             batch.printed,
             doubt=batch.doubt,
             possible=batch.possible,
-        )
+            parts=descent.payload,
+            carried=descent.carried,
+        ),
+        **when(at),
     )
     names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
-    return _answer(code, names, booked_as, judged, reading)
+    answer = _answer(code, names, booked_as, judged, reading)
+    return replace(answer, made_from=took(p, descent))
