@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import ast
 import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -11,7 +13,10 @@ import pytest
 from tests.mutants import forked, trial
 from tests.mutants.faults import faults
 from tests.mutants.reach import Reach
+from tests.mutants.readers import readers
 from tests.mutants.table import ROOT, TESTS, core_files, room_of
+
+REPOSITORY = Path(__file__).resolve().parents[1]
 
 
 def changes(source: str) -> set[tuple[str, str]]:
@@ -76,10 +81,25 @@ def test_who_comes_by_a_line_is_asked_quick_ones_first_and_who_noticed_much_befo
         "other": ({("a", 9), ("b", 6)}, 0.5),
     }
     reach = Reach({("a", 1)}, by_test)
-    assert reach.tests_at("a", range(6, 7), {}) == ["quick", "slow"]
-    assert reach.tests_at("a", range(6, 7), {"slow": 3}) == ["slow", "quick"]
-    assert reach.tests_at("a", range(1, 2), {}) == ["other", "quick", "slow"]
-    assert reach.tests_at("a", range(20, 21), {}) == []
+    assert reach.tests_at([("a", 6)], {}) == ["quick", "slow"]
+    assert reach.tests_at([("a", 6)], {"slow": 3}) == ["slow", "quick"]
+    assert reach.tests_at([("a", 1)], {}) == ["other", "quick", "slow"]
+    assert reach.tests_at([("a", 20)], {}) == []
+
+
+def test_who_reads_what_a_module_assigns_is_found_also_by_way_of_others(tmp_path: Path) -> None:
+    one, two = tmp_path / "one.py", tmp_path / "two.py"
+    one.write_text("A = 1\n_B = A + 1\n\ndef f():\n    return _B\n", encoding="utf-8")
+    two.write_text(
+        "import one\n_B = 3\n\ndef g():\n    return one.A\n\ndef h():\n    return _B\n",
+        encoding="utf-8",
+    )
+    paths = (str(one), str(two))
+    first, second, *_ = ast.parse(one.read_text(encoding="utf-8")).body
+    assert readers(str(one), first, paths) == {(str(one), 5), (str(two), 5)}
+    assert readers(str(one), second, paths) == {(str(one), 5)}
+    (function,) = ast.parse("def f():\n    return 1\n").body
+    assert readers(str(one), function, paths) == frozenset()
 
 
 HALVES = """
@@ -118,7 +138,8 @@ def halves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     """A program of one file, with its tests."""
     for module in (trial, forked):
         monkeypatch.setattr(module, "ROOT", tmp_path)
-    monkeypatch.setattr(trial, "WORK_S", 0.3)
+    monkeypatch.setattr(trial, "_core", lambda: (str(tmp_path / "halves.py"),))
+    monkeypatch.setattr(trial, "WORK_S", 2.0)  # a big process takes a while to load a module
     (tmp_path / "halves.py").write_text(HALVES, encoding="utf-8")
     (tmp_path / "pyproject.toml").write_text(
         '[tool.pytest.ini_options]\npythonpath = ["."]\n', encoding="utf-8"
@@ -130,6 +151,18 @@ def halves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 @pytest.mark.skipif(not hasattr(os, "fork"), reason="no process is forked on this system")
 @pytest.mark.parametrize("jobs", [1, 3])
 def test_a_fault_is_noticed_when_a_test_fails_or_never_ends(halves: Path, jobs: int) -> None:
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        # A worker that has loaded everything is no process to fork: ask in one of its own.
+        one = (
+            f"{Path(__file__)}::{test_a_fault_is_noticed_when_a_test_fails_or_never_ends.__name__}"
+        )
+        env = {k: v for k, v in os.environ.items() if not k.startswith("PYTEST_")}
+        asked = [sys.executable, "-m", "pytest", "-q", "-n", "0", one]
+        told = subprocess.run(
+            asked, check=False, env=env, cwd=REPOSITORY, capture_output=True, text=True
+        )
+        assert told.returncode == 0, told.stdout
+        return
     target = trial.Target.of("halves.py")
     tried = trial.hold([target], ["test_halves.py"], jobs)
     assert len(tried.reach.by_test) == 3

@@ -9,10 +9,11 @@ from pantry_tui.core.log.payloads import Household
 from pantry_tui.core.plan.appetite import MEALS, Appetite
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
-from pantry_tui.services.rows import Done, HouseholdFacts
+from pantry_tui.services.done import Done
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
+    from pantry_tui.services.rows import HouseholdFacts
     from pantry_tui.services.told import Told
 
 #: Whose limits are followed; the first one where nobody said.
@@ -52,6 +53,8 @@ def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
 
 def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
+    from pantry_tui.services.rows import HouseholdFacts
+
     return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0])
 
 
@@ -62,14 +65,21 @@ def change(
     units: str | None = None,
     advice: str | None = None,
 ) -> Done:
-    """Change what is given; None leaves it as it is. Raises BadInput for impossible numbers."""
+    """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
+    the altitude are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
-    p.book(said_of(altitude_ft, people, units, advice))
-    now = facts(p)
+    said = said_of(altitude_ft, people, units, advice)
     told: tuple[str, ...] = ()
+    with p.together():
+        p.book(said)
+        if altitude_ft is not None:
+            from pantry_tui.services.stock.recheck import for_altitude
+
+            told = for_altitude(p)
+    now = facts(p)
     if now.advice != was.advice:
         stricter = now.advice == "strictest"
-        told = (
+        told += (
             f"Every date follows the {now.advice} advice now: some are "
             f"{'earlier' if stricter else 'later'} than before.",
         )

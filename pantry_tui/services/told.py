@@ -142,6 +142,13 @@ class Told:
             return log.newest(self.store.db)
 
     @property
+    def longest_code(self) -> int:
+        """How many characters the longest lid code has that was ever given."""
+        sql = "SELECT max(length(code)) FROM codes"
+        with reading(self.path):
+            return self.once("longest code", lambda: self.store.db.execute(sql).fetchone()[0] or 0)
+
+    @property
     def is_new(self) -> bool:
         """Whether nothing was booked but what kind of household it is."""
         sql = "SELECT 1 FROM log WHERE did <> 'household' LIMIT 1"
@@ -158,7 +165,7 @@ class Told:
     def stands(self, group: str) -> bool:
         """Whether something that was booked under this name (or id) still counts."""
         sql = (
-            "SELECT 1 FROM log WHERE (together = ? OR id = ?) "
+            "SELECT 1 FROM log WHERE ((together = ? AND together <> '') OR id = ?) "
             "AND id NOT IN (SELECT event FROM undone) LIMIT 1"
         )
         with reading(self.path):
@@ -177,7 +184,7 @@ class Told:
 
     def place_paths(self) -> dict[str, str]:
         """Place id -> full path."""
-        from pantry_tui.core.log.fold import path_of
+        from pantry_tui.core.log.fold_place import path_of
 
         return self.once("paths", lambda: {id_: path_of(self.places, id_) for id_ in self.places})
 

@@ -31,6 +31,7 @@ class Line(NamedTuple):
     numbers: str  # "1 2 3"
     size: str
     amount: str
+    begun: int  # whether some of it was taken
     reserved: str
     made: str
     best_by: str | None
@@ -80,6 +81,13 @@ _SHOWN = (
     "+ 43 * ifnull(julianday(d3), 1) + 47 * ifnull(julianday(d4), 1) "
     "+ 53 * ifnull(julianday(best_by), 1) + 59 * julianday(facts_to)) AS INTEGER)"
 )
+
+
+def numbers(*verdicts: Verdict) -> str:
+    """The numbers that rows have for these verdicts, as a list in SQL."""
+    return ", ".join(str(SEVERITY.index(one)) for one in verdicts)
+
+
 #: Columns whose change a screen would have shown: what a person saw of a container.
 SEEN = ("place", "state", "amount", "reserved", "best_by", "discard_after", "v0", "suspect")
 
@@ -121,10 +129,10 @@ def stood(db: sqlite3.Connection, batch: str, places: Iterable[str]) -> None:
     """Where the containers of a batch that are still here ever stood."""
     gone = db.execute("DELETE FROM stood WHERE batch = ? RETURNING place, batch", (batch,))
     for row in gone.fetchall():
-        sums.add(db, ("stood",), check(row), -1)
+        sums.add(db, (f"stood:{row[0]}",), check(row), -1)
     for place in set(places):
         db.execute("INSERT INTO stood VALUES (?, ?)", (place, batch))
-        sums.add(db, ("stood",), check((place, batch)))
+        sums.add(db, (f"stood:{place}",), check((place, batch)))
 
 
 class Facts(NamedTuple):
@@ -162,6 +170,15 @@ def refuse_hurt(db: sqlite3.Connection) -> Facts:
         max((row[5] for row in rows), default=None),
         max((row[6] for row in rows), default=None),
     )
+
+
+def waits(db: sqlite3.Connection, rules: str) -> bool:
+    """Whether something is marked, or all was judged by other rules."""
+    sql = (
+        "SELECT EXISTS (SELECT 1 FROM marked) "
+        "OR NOT EXISTS (SELECT 1 FROM meta WHERE name = 'rules' AND value = ?)"
+    )
+    return bool(db.execute(sql, (rules,)).fetchone()[0])
 
 
 def as_they_lie(
@@ -257,8 +274,8 @@ class Cost(NamedTuple):
 
 def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
     """What the last reading of a place does to what stands there on a day."""
-    unfit = f"({SEVERITY.index(Verdict.DO_NOT_TASTE)}, {SEVERITY.index(Verdict.DISCARD)})"
-    unknown = SEVERITY.index(Verdict.UNKNOWN)
+    unfit = f"({numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)})"
+    unknown = numbers(Verdict.UNKNOWN)
     row = db.execute(
         f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE place = :place), "
         "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "

@@ -52,11 +52,7 @@ def lead_to(db: sqlite3.Connection, event: Event, value: int) -> None:
 
 
 def _happened(db: sqlite3.Connection, event: str, payload: Payload) -> list[str]:
-    """Rows by which an event is found; the names under which it counts."""
-    batches, place = touches(payload), place_of(payload)
-    db.executemany("INSERT INTO of_batch VALUES (?, ?)", [(batch, event) for batch in batches])
-    if place or not batches:  # of neither batch nor place: of the household
-        db.execute("INSERT INTO of_place VALUES (?, ?)", (place, event))
+    """What leads to an event; the names under which it counts."""
     if isinstance(payload, PutUp):
         row = payload.code, payload.batch
         if db.execute("INSERT OR IGNORE INTO codes VALUES (?, ?)", row).rowcount:
@@ -64,8 +60,21 @@ def _happened(db: sqlite3.Connection, event: str, payload: Payload) -> list[str]
     if isinstance(payload, Relabelled):
         codes.give(db, payload.was, payload.other)
         codes.give(db, payload.code, payload.batch)
-    named = [f"batch:{batch}" for batch in batches]
-    return [*named, f"place:{place}"] if place or not batches else named
+    return _speaks_of(db, event, payload)
+
+
+def _speaks_of(db: sqlite3.Connection, id_: str, payload: Payload) -> list[str]:
+    """The event of that id speaks of all that `payload` speaks of; the names of what it did not
+    speak of before."""
+    batches, place = touches(payload), place_of(payload)
+    named = [("batch", batch) for batch in batches]
+    if place or not batches:  # of neither batch nor place: of the household
+        named.append(("place", place))
+    return [
+        f"{what}:{name}"
+        for what, name in named
+        if db.execute(f"INSERT OR IGNORE INTO of_{what} VALUES (?, ?)", (name, id_)).rowcount
+    ]
 
 
 def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> list[str]:
@@ -78,13 +87,8 @@ def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> list
             _undone(db, id_)
         elif db.execute("DELETE FROM undone WHERE event = ?", (id_,)).rowcount:
             sums.add(db, ("undone",), check((id_,)), -1)
-        for what in ("batch", "place"):
-            found = db.execute(
-                f"INSERT OR IGNORE INTO of_{what} SELECT {what}, ? FROM of_{what} "
-                f"WHERE event = ? RETURNING {what}",
-                (event, id_),
-            )
-            named += [f"{what}:{name}" for (name,) in found.fetchall()]
+        for one in select(db, "WHERE id = ?", (id_,)):
+            named += _speaks_of(db, event, one.payload)
     return named
 
 
@@ -195,4 +199,6 @@ def newest(db: sqlite3.Connection, *, undone: bool = False) -> str:
 
 def together(db: sqlite3.Connection, group: str) -> list[Event]:
     """The standing events that were booked as one."""
-    return select(db, "WHERE together = ? AND id NOT IN (SELECT event FROM undone)", (group,))
+    # The index is of those that were booked as one, and has to be told so.
+    where = "WHERE together = ? AND together <> '' AND id NOT IN (SELECT event FROM undone)"
+    return select(db, where, (group,))

@@ -8,7 +8,7 @@ from contextlib import closing
 from pathlib import Path
 
 from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold import fold_place
+from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.store import log, marks, places
 from pantry_tui.store.files import cannot, made_whole
 

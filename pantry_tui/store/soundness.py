@@ -250,12 +250,13 @@ def _counted(db: sqlite3.Connection, led: Beside) -> None:
         log.of_batch(db, batch)
     for place in {place for place, _ in led.of_place}:
         log.of_place(db, place)
-    for table, columns in (
-        ("codes", "code, batch"),
-        ("stood", "place, batch"),
-        ("undone", "event"),
-    ):
+    for table, columns in (("codes", "code, batch"), ("undone", "event")):
         sums.all_of(db, table, columns)
+    stood = (
+        "SELECT place FROM stood UNION SELECT substr(what, 7) FROM sums WHERE what GLOB 'stood:*'"
+    )
+    for (place,) in db.execute(stood).fetchall():
+        marks.stood_in(db, place)
     marks.refuse_lost(db)
 
 

@@ -12,6 +12,7 @@ import stat
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from time import monotonic, sleep
 from typing import Any
 
 from pantry_tui.errors import BadInput, StoreError
@@ -23,8 +24,11 @@ APPLICATION_ID = 0x50616E74
 #: The number of the schema that this program writes (`PRAGMA user_version`).
 SCHEMA = 4
 _HEADER = b"SQLite format 3\x00"
-#: How long to wait for another program that holds the file, in seconds.
+#: How long to wait for another program that holds the file, in seconds; to write, and to read.
+WRITE_WAIT_S = 60.0
 WAIT_S = 20.0
+#: Seconds after which the lock is asked for again.
+_AGAIN_S = 0.004
 NO_TEXT = "What was typed holds bytes that are no text: type it again."
 
 
@@ -212,7 +216,7 @@ class Store:
             return
         refuse_noted(self.path)
         try:
-            self.db.execute("BEGIN IMMEDIATE")
+            self._lock()
             self._writing = True
             try:
                 self._check_place()
@@ -251,6 +255,24 @@ class Store:
                 f"{self.path} was replaced or taken away while it was open here: "
                 "nothing is booked; close this window and open the store again."
             )
+
+    def _lock(self) -> None:
+        """Waits for the write lock. SQLite itself asks ever more seldom, so that of many people who
+        came last goes first and some never do; here all of them ask equally often."""
+        until = monotonic() + WRITE_WAIT_S
+        self.db.execute("PRAGMA busy_timeout = 0")
+        try:
+            while True:
+                try:
+                    self.db.execute("BEGIN IMMEDIATE")
+                except sqlite3.OperationalError as error:
+                    if not held(error) or monotonic() > until:
+                        raise
+                    sleep(_AGAIN_S)
+                else:
+                    return
+        finally:
+            self.db.execute(f"PRAGMA busy_timeout = {round(WAIT_S * 1000)}")
 
     @property
     def writing(self) -> bool:

@@ -2,7 +2,7 @@
 to wrongly, is noticed by whoever reads the others.
 
 The names: "log", "batch:ID" and "place:ID" (the events that speak of it; "place:" alone: of the
-household), "places", "codes", "undone", "stood", "marked", "lines:ID" (of a batch).
+household), "places", "codes", "undone", "marked", "stood:ID" (in a place), "lines:ID" (of a batch).
 """
 
 from __future__ import annotations
@@ -19,9 +19,12 @@ _ADD = (
 )
 
 
-def add(db: sqlite3.Connection, named: Iterable[str], value: int, count: int = 1) -> None:
-    """One more row (or with -1 one less) of that check value belongs to each of these."""
-    db.executemany(_ADD, [(name, count, count * value) for name in named])
+def add(
+    db: sqlite3.Connection, named: Iterable[str], value: int, sign: int = 1, *, many: int = 1
+) -> None:
+    """One more row (or with -1 one less) of that check value belongs to each of these; or `many`
+    rows, the sum of whose check values it is."""
+    db.executemany(_ADD, [(name, sign * many, sign * value) for name in named])
 
 
 def put(db: sqlite3.Connection, name: str, count: int, amount: int) -> None:

@@ -46,16 +46,20 @@ def _said_beside(db: sqlite3.Connection, first: Event | None) -> Iterator[Event]
         yield Event(after, now.isoformat(timespec="seconds"), now.date(), payload)
 
 
+#: All that is made from the log, and had other columns at times.
+_BESIDE = ("lines", "totals", "stood", "places", "codes", "marked", "sums")
+
+
 def counted(db: sqlite3.Connection, tables: Iterable[str]) -> None:
     """Counts and sums of a log that was written without them; what stands beside it is made from
     it again, the log itself is left as it is. Raises Damaged where a check value does not hold.
 
     `tables` are the statements that make those of today.
     """
-    db.execute("DROP TABLE totals")
-    db.execute("DROP TABLE IF EXISTS sums")
+    for table in _BESIDE:
+        db.execute(f"DROP TABLE IF EXISTS {table}")
     for statement in tables:
-        if statement.startswith(("CREATE TABLE totals", "CREATE TABLE sums")):
+        if any(f" {table} (" in statement for table in _BESIDE):
             db.execute(statement)
     lead_anew(db)
     db.execute("ALTER TABLE drafts ADD COLUMN hash INTEGER NOT NULL DEFAULT 0")

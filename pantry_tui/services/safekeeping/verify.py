@@ -13,8 +13,8 @@ from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.payloads import PlaceAdded, PutUp
 from pantry_tui.errors import PantryError, StoreError
 from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.stock.ladders import lines_of
 from pantry_tui.services.stock.ready import ready
-from pantry_tui.services.stock.tables import lines_of
 from pantry_tui.store import copies, damage, log, places
 from pantry_tui.store import lines as table
 from pantry_tui.store.lines import Line

@@ -44,7 +44,8 @@ def test_what_goes_off_while_nobody_is_at_home_is_said_and_what_is_frozen_is_not
     tray = up(p, "2 trays lasagne, cooked meal, fridge, 2026-11-24")  # three days: to the 27th
     appetite.read_table(p, "away 26 nov to 5 dec")
     (note,) = weeks.week(p).notes
-    assert note.startswith(f"{tray}/1, {tray}/2 lasagne must be eaten by Fri 27 Nov 2026")
+    # One is for today, before they leave.
+    assert note.startswith(f"{tray}/2 lasagne must be eaten by Fri 27 Nov 2026")
 
 
 def test_more_than_can_be_eaten_in_time_is_said(p: Pantry) -> None:
@@ -98,13 +99,13 @@ def test_a_jar_that_goes_on_into_next_week_is_not_to_be_finished_in_this_one(p: 
     """A pint of jam is 16 servings; two people eat 14 of them in seven days."""
     appetite.set_people(p, 2)
     up(p, "8 pint jars strawberry jam, jam, larder, 2026-03-17")
-    (jar,) = weeks.week(p).take
+    (jar,) = weeks.week(p).beside
     assert len(jar.days) == 7
     said = next(why for why in jar.why if why.startswith("It is for"))
     assert said.startswith("It is for 7 days, and about 2 servings for next week")
     assert "1 Dec" not in said
     weeks.accept(p)
-    assert weeks.week(p).take[0].why == jar.why
+    assert weeks.week(p).beside[0].why == jar.why
 
 
 # -- which week ------------------------------------------------------------------------------------
