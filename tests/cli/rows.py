@@ -240,9 +240,8 @@ ROWS: dict[str, Row] = {
     "export": Row(
         ("{folder}/stock.csv", "--what", "stock"),
         s.WRITTEN,
-        ("{folder}/copy.json",),
+        ("{folder}/store.db/copy.json",),
         ("{folder}/stock.ods",),
-        first=(("export", "{folder}/copy.json"),),
     ),
     "import": Row(
         ("{folder}/log.json",),

@@ -231,6 +231,6 @@ MERGED = {
     "replaced": bool,
     "conflicts": [str],
     "relabel": [{"was": str, "code": str, "food": str, "containers": int}],
-    "bad": [],
-    "asks": [],
+    "bad": [{"line": int, "column": str, "value": str, "reason": str}],
+    "asks": [dict],
 }

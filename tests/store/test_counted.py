@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import json
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import closing
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import pytest
 
+from pantry_tui.cli import main
 from pantry_tui.core.log.payloads import Reading
 from pantry_tui.errors import StoreError
 from pantry_tui.services.books.logbook import entries, log_window
@@ -17,6 +20,7 @@ from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, undo, view
 from pantry_tui.store import damage
+from tests.fixtures import answer, load
 
 TODAY = date(2026, 11, 25)
 FIXTURE = Path(__file__).parents[1] / "fixtures" / "store_3.sql"
@@ -44,6 +48,37 @@ def test_a_store_without_counts_is_brought_over_whole(path: Path) -> None:
         assert undo.undo(p).message.startswith("Took back: household")
         assert p.people == 4
     assert verify(path, date(2026, 12, 1)).ok
+
+
+#: What no later version says in other words, or dates by a stricter rule.
+_LINE = ("code", "container_ids", "food", "method", "place", "state", "count", "amount", "size")
+_EVENT = ("id", "day", "at", "kind", "code", "undone")
+
+
+def test_a_store_without_counts_answers_what_it_did(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = load("uncounted", tmp_path / "pantry.db")
+    assert only(_LINE, asked(file, capsys, "due")) == only(_LINE, answer("uncounted", "due"))
+    assert only(_EVENT, asked(file, capsys, "log")) == only(_EVENT, answer("uncounted", "log"))
+    for code, was in answer("uncounted", "show").items():
+        now = asked(file, capsys, "show", code)
+        assert only(_LINE, now.pop("containers")) == only(_LINE, was["containers"])
+        assert {key: now[key] for key in ("food", "method", "made", "process", "note")} == {
+            key: was[key] for key in ("food", "method", "made", "process", "note")
+        }
+    assert asked(file, capsys, "verify")["ok"]
+    assert len(list(tmp_path.glob("pantry-before-4-*.db"))) == 1
+
+
+def only(keys: Sequence[str], rows: list[dict[str, Any]]) -> list[tuple[Any, ...]]:
+    return sorted((tuple(row[key] for key in keys) for row in rows), key=repr)
+
+
+def asked(file: Path, capsys: pytest.CaptureFixture[str], *words: str) -> Any:
+    capsys.readouterr()
+    assert main(["--store", str(file), "--today", TODAY.isoformat(), "--json", *words]) == 0
+    return json.loads(capsys.readouterr().out)
 
 
 def test_the_log_is_brought_over_byte_for_byte(path: Path) -> None:

@@ -24,6 +24,7 @@ from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.store import rebuild
 from pantry_tui.store.files import made_whole
 from pantry_tui.store.soundness import copied
+from pantry_tui.store.store import check_header
 
 #: A longer file is no log of a household, bytes.
 _LONGEST = 500_000_000
@@ -69,6 +70,7 @@ def import_log(path: Path, source: Path, today: date, *, dry_run: bool = False) 
     Raises BadInput for a file that makes no sense, Refused where both logs tell one event
     differently; nothing is booked then.
     """
+    check_header(path)
     events = _read(source)
     with TemporaryDirectory(prefix="pantry-tui-") as folder:
         tried = Path(folder) / "tried.db"
