@@ -139,8 +139,7 @@ class Count(Act):
             if not self.seen:
                 return call.answer(count.lines(p, place), jsonable.plain, show.count_lines)
             counted = dict(_seen(text) for text in self.seen)
-            differs = count.from_counts(p, place, counted)
-            what = call.book(p, self.at, count.finish, place)
+            differs, what = call.book(p, self.at, count.count_now, place, counted)
         data = {"place": place.name, "differences": differs, "message": what.message}
         return call.answer(what, lambda _: jsonable.plain(data), done)
 

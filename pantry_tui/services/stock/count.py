@@ -7,8 +7,9 @@ survives a killed terminal and goes on later on the same line.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass, field
+from typing import NamedTuple
 
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
 from pantry_tui.core.model import Container, Place
@@ -86,11 +87,14 @@ def lines(p: Pantry, place: Place, *, gone: bool = False) -> list[RoundLine]:
     return sorted(found, key=lambda one: (one.place.lower(), one.food, one.code, one.state))
 
 
-def count(p: Pantry, place: Place, key: str, seen: int) -> None:
-    """Keep one line's count; nothing is booked yet. Raises BadInput."""
+@booked
+def count(p: Pantry, place: Place, key: str, seen: int, *, saw: Draft | None = None) -> None:
+    """Keep one line's count; nothing is booked yet. Raises BadInput; Refused where another window
+    has counted that line since the count was as in `saw`."""
     if not 0 <= seen <= 999:
         raise BadInput("A count lies between 0 and 999.")
     now = draft(p, place)
+    _refuse_if_counted(p, place, now, saw, {key})
     now.seen[key] = seen
     now.expected[key] = next((one.expected for one in lines(p, place) if one.key == key), 0)
     now.at = key
@@ -98,19 +102,40 @@ def count(p: Pantry, place: Place, key: str, seen: int) -> None:
     _keep(p, place, now)
 
 
-def uncount(p: Pantry, place: Place, key: str) -> None:
-    """Take one line's count back."""
+@booked
+def uncount(p: Pantry, place: Place, key: str, *, saw: Draft | None = None) -> None:
+    """Take one line's count back. Raises Refused as `count` does."""
     now = draft(p, place)
+    _refuse_if_counted(p, place, now, saw, {key})
     now.seen.pop(key, None)
     now.expected.pop(key, None)
     now.turns = [one for one in now.turns if one != key]
     _keep(p, place, now)
 
 
-def take_back(p: Pantry, place: Place) -> tuple[Done, str] | None:
+def _refuse_if_counted(
+    p: Pantry, place: Place, now: Draft, saw: Draft | None, keys: Collection[str]
+) -> None:
+    """Raises Refused, naming the first of these lines that another window has counted otherwise
+    since the count was as in `saw`."""
+    if saw is None:
+        return
+    for line in lines(p, place, gone=True):
+        was = saw.seen.get(line.key)
+        if line.key in keys and now.seen.get(line.key) != was:
+            counted = "its count was taken back" if line.seen is None else f"it says {line.seen}"
+            raise Refused(
+                f"{line.code} {line.food} was counted in another window meanwhile: {counted} now. "
+                "Look again, then count it."
+            )
+
+
+@booked
+def take_back(p: Pantry, place: Place, *, saw: Draft | None = None) -> tuple[Done, str] | None:
     """Take back the last count or find of an unfinished count: what it was, and the key of its
-    line; None when nothing was counted."""
+    line; None when nothing was counted. Raises Refused as `finish` does."""
     now = draft(p, place)
+    _refuse_other(p, place, now, saw)
     if not now.turns:
         return None
     key = now.turns[-1]
@@ -138,10 +163,11 @@ def add_find(p: Pantry, place: Place, line: str) -> str:
     if reading.unread or reading.problems:
         first = reading.problems[0] if reading.problems else f"{reading.unread[0]!r} is unclear."
         raise BadInput(first)
-    now = draft(p, place)
-    now.finds.append(shown)
-    now.turns.append("")
-    _keep(p, place, now)
+    with p.writing():
+        now = draft(p, place)
+        now.finds.append(shown)
+        now.turns.append("")
+        _keep(p, place, now)
     return shown
 
 
@@ -165,8 +191,10 @@ def _kind(line: RoundLine) -> str:
 
 
 @booked
-def finish(p: Pantry, place: Place, *, at: At | None = None) -> Done:
-    """Book every difference and the day of the check in one transaction."""
+def finish(p: Pantry, place: Place, *, at: At | None = None, saw: Draft | None = None) -> Done:
+    """Book every difference and the day of the check in one transaction. Raises Refused where the
+    count, or what is counted, is another than in `saw`."""
+    _refuse_other(p, place, draft(p, place), saw)
     differs = differences(p, place)
     _refuse_if_changed(p, place)
     if at is not None and at.day < p.today and differs:
@@ -199,8 +227,26 @@ def _refuse_if_changed(p: Pantry, place: Place) -> None:
             )
 
 
-def give_up(p: Pantry, place: Place) -> Done:
-    """Forget an unfinished count; nothing of it is booked."""
+def _refuse_other(p: Pantry, place: Place, now: Draft, saw: Draft | None) -> None:
+    """Raises Refused where another window went on with the count, or ended it."""
+    if saw is None or now == saw:
+        return
+    if not now.turns:
+        raise Refused(
+            f"The count of {place.name} was ended in another window: nothing is booked from here. "
+            "Look at what stands there now."
+        )
+    _refuse_if_counted(p, place, now, saw, now.seen.keys() | saw.seen.keys())
+    raise Refused(
+        f"What stands unlisted in {place.name} was changed in another window: look again, then "
+        "book it."
+    )
+
+
+@booked
+def give_up(p: Pantry, place: Place, *, saw: Draft | None = None) -> Done:
+    """Forget an unfinished count; nothing of it is booked. Raises Refused as `finish` does."""
+    _refuse_other(p, place, draft(p, place), saw)
     p.store.keep_draft(_name(place), None)
     return Done(f"Forgot the count of {place.name}; nothing was booked.")
 
@@ -245,6 +291,26 @@ def _standing(p: Pantry, where: str, batch_id: str, state: str) -> list[Containe
         if c.here and c.place == where and c.state.value == state
     ]
     return sorted(found, key=lambda c: bool(c.reserved))  # nobody eats a gift unseen
+
+
+class Counted(NamedTuple):
+    """What a count without a screen found, and what was booked."""
+
+    differs: list[Difference]
+    done: Done
+
+
+@booked
+def count_now(p: Pantry, place: Place, seen: Mapping[str, int], *, at: At | None = None) -> Counted:
+    """Counts by lid code, booked at once. A count that a screen has begun there stays as it is.
+    Raises BadInput, Refused."""
+    begun = draft(p, place)
+    _keep(p, place, Draft())
+    differs = from_counts(p, place, seen)
+    done = finish(p, place, at=at)
+    if begun.turns:
+        _keep(p, place, begun)
+    return Counted(differs, done)
 
 
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:
