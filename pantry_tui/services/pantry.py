@@ -89,6 +89,7 @@ class Pantry(Told):
             self.tables = tables
         self.group = ""  # what is booked now carries this in common, "" outside `together`
         self.ready_for: object = None  # services.stock.ready
+        self.judged_for: object = None
         self.asks_which = False  # whether a lid code was typed, and may be read off either of two
         self.looked_at: int | None = None  # the version of the store whose lines were looked at
         self.has_judged = False  # the stock tables stand by the rules of this process
@@ -292,7 +293,7 @@ class Pantry(Told):
 
     def refresh(self) -> None:
         """Read everything again."""
-        self.ready_for = None
+        self.ready_for = self.judged_for = None
         self._made.clear()
         self._home = self._own = self._places = self._events = None
         if "stock" in self.__dict__:

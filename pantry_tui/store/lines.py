@@ -76,7 +76,8 @@ STEP = (
 _SHOWN = (
     "n + 3 * v0 + 5 * ifnull(v1, 9) + 7 * ifnull(v2, 9) + 11 * ifnull(v3, 9) + 13 * ifnull(v4, 9) "
     "+ 17 * harmless + 19 * hurried + 23 * suspect + 29 * ifnull(held_v, 9) + facts_min "
-    "+ ifnull(again_at, 0) + 31 * unicode(state) + CAST(2 * (julianday(first_date) "
+    "+ ifnull(again_at, 0) + 31 * unicode(state) + 61 * begun + 67 * (reserved = '') "
+    "+ 71 * ifnull(CAST(julianday(made) AS INTEGER), 1) + CAST(2 * (julianday(first_date) "
     "+ 37 * ifnull(julianday(d1), 1) + 41 * ifnull(julianday(d2), 1) "
     "+ 43 * ifnull(julianday(d3), 1) + 47 * ifnull(julianday(d4), 1) "
     "+ 53 * ifnull(julianday(best_by), 1) + 59 * julianday(facts_to)) AS INTEGER)"
@@ -100,13 +101,14 @@ def replace_batch(db: sqlite3.Connection, batch: str, lines: Iterable[Line]) -> 
 
     def reckon(sign: int) -> tuple[int, int]:
         found = db.execute(
-            f"SELECT place, hash, {_SHOWN} FROM main.lines WHERE batch = ?", (batch,)
+            f"SELECT place, food, hash, {_SHOWN} FROM main.lines WHERE batch = ?", (batch,)
         ).fetchall()
-        for place, hash_, shown in found:
+        for place, food, hash_, shown in found:
+            sums.add(db, (f"food:{food}",), hash_ + shown, sign)
             for where in (place, ""):
                 count, amount, much = change.get(where, (0, 0, 0))
                 change[where] = count + sign, amount + sign * hash_, much + sign * shown
-        return len(found), sum(hash_ for _, hash_, _ in found)
+        return len(found), sum(hash_ for _, _, hash_, _ in found)
 
     sums.must_be(db, name, *reckon(-1), "the lines of a batch")
     db.execute("DELETE FROM main.lines WHERE batch = ?", (batch,))
@@ -219,6 +221,15 @@ def refuse_fewer(db: sqlite3.Connection, code: str, batch: str) -> None:
     ).fetchone()
     if count != (written or 0):
         raise Damaged(f"lines of {code} are lost")
+
+
+def refuse_food(db: sqlite3.Connection, food: str) -> None:
+    """Raises Damaged where an index does not lead to all lines of a food, or one of them is to be
+    chosen by something else than was written."""
+    count, amount = db.execute(
+        f"SELECT count(*), ifnull(sum(hash + {_SHOWN}), 0) FROM main.lines WHERE food = ?", (food,)
+    ).fetchone()
+    sums.must_be(db, f"food:{food}", count, amount, f"the lines of {food}")
 
 
 def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object]) -> Sequence[int]:

@@ -111,6 +111,8 @@ def _guarded(of: str, look: object) -> Iterator[Hurt]:
 def _lines(db: sqlite3.Connection) -> None:
     lines.rows(db, "2000-01-01")
     lines.refuse_hurt(db)
+    for (food,) in db.execute("SELECT DISTINCT food FROM lines").fetchall():
+        lines.refuse_food(db, food)
 
 
 def _rows(db: sqlite3.Connection) -> Iterator[Row | Hurt]:

@@ -26,7 +26,7 @@ from pantry_tui.services.demo import build_demo
 from pantry_tui.services.household import facts
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.safekeeping.verify import verify
-from pantry_tui.services.stock import act, lines, view
+from pantry_tui.services.stock import act, lines, one_batch, view
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.store import damage
 
@@ -71,8 +71,14 @@ QUESTIONS: dict[str, Ask] = {
     "batches": _batches,
     "log": entries,
     "household": lambda p: (facts(p), p.home, _places(p)),
-    "use": lambda p: (act.use(p, "2A").message, _left(p)),
+    "show": lambda p: one_batch.show(p, "2A"),
+    "use": lambda p: (_used(p), _left(p)),
 }
+
+
+def _used(p: Pantry) -> object:
+    done = act.use(p, "2A")
+    return done.message, done.warnings
 
 
 def _left(p: Pantry) -> object:

@@ -182,9 +182,9 @@ def rows(p: Pantry, ids: Sequence[int] | None = None) -> list[DueRow]:
     return [_row(p, *found[id_]) for id_ in wanted if id_ in found]
 
 
-def of_code(p: Pantry, code: str) -> list[DueRow]:
-    """The rows of a lid code, by date."""
-    ready(p)
+def of_code(p: Pantry, code: str, *, all_of_it: bool = True) -> list[DueRow]:
+    """The rows of a lid code, by date. Not `all_of_it`: no other line is looked at."""
+    ready(p, all_of_it=all_of_it)
     sql = "SELECT id FROM lines WHERE code = ? ORDER BY first_date, id"
     with reading(p.path):
         ids = [row[0] for row in p.store.db.execute(sql, (code,))]

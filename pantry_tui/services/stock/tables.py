@@ -31,7 +31,7 @@ def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
         _make(p, batch)
     for what in marked:
         marks.add(db, _with_inner(p, what) if what != "*" else [what])
-    p.ready_for = None
+    p.ready_for = p.judged_for = None
 
 
 def kin(p: Pantry, touched: Collection[str]) -> Sequence[str]:
@@ -74,14 +74,16 @@ def _make(p: Pantry, batch: str) -> None:
     table.stood(db, batch, stood)
 
 
-def put_right(p: Pantry) -> None:
-    """What is marked is judged. Raises Damaged where the tables are not as they were written."""
+def put_right(p: Pantry, *, look: bool = True) -> None:
+    """What is marked is judged. With `look`, raises Damaged where the tables are not as they were
+    written."""
     db = p.store.db
     db.execute("DROP TABLE IF EXISTS temp.lines")
     _mark_run_out(p)
     if p.store.meta("rules") != rules_fingerprint() or marks.any_left(db):
         _freshen(p)
-    table.refuse_hurt(db)
+    if look:
+        table.refuse_hurt(db)
     early = table.resting_on_later(db, p.clock.minute_now, p.today.isoformat())
     if early:
         # Before the last fact: what rests on later ones is judged in memory, never written.
