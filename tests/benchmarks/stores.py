@@ -26,7 +26,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
-from pantry_tui.store import log, rebuild
+from pantry_tui.store import lines, log, rebuild, sums
 from tests.benchmarks import history
 from tests.benchmarks.history import TODAY, Fact, Household, Size
 
@@ -133,7 +133,7 @@ def store(size: Size, folder: Path | None = None) -> Path:
     shelf.mkdir(exist_ok=True)
     with tempfile.TemporaryDirectory(dir=shelf) as making:
         fresh = Path(making) / "store.db"
-        parts = Path(__file__), Path(history.__file__)
+        parts = map(Path, (__file__, history.__file__, sums.__file__, lines.__file__))
         made_by = "".join((_empty(fresh), repr(size), *(p.read_text("utf-8") for p in parts)))
         path = shelf / f"{size.live}-{hashlib.sha256(made_by.encode()).hexdigest()[:16]}.db"
         if not path.exists():
