@@ -37,9 +37,11 @@ def append(p: Pantry, payload: Payload, day: date | None, at: int | None) -> Eve
     recorded = p.clock.recorded.isoformat(timespec="seconds")
     today = day is None or day == p.today
     _refuse_before_it_was_made(p, payload, day or p.today)
-    if today and at is None and p.clock.day_alone and not isinstance(payload, PutUp):
-        at = -1 - log.booked_in_turn(p.store.db, p.today)
-    event = Event(next_id(p), recorded, day or p.today, payload, at, p.group)
+    with reading(p.path):
+        if today and at is None and p.clock.day_alone and not isinstance(payload, PutUp):
+            at = -1 - log.booked_in_turn(p.store.db, p.today)
+        id_ = next_id(p)
+    event = Event(id_, recorded, day or p.today, payload, at, p.group)
     log.append(p.store.db, event)
     p.store.booked = True
     p.appended(event)

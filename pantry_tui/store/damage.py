@@ -25,7 +25,8 @@ def is_damage(error: BaseException) -> bool:
     if isinstance(error, sqlite3.Error):
         code = getattr(error, "sqlite_errorcode", None)
         return code is not None and code & 0xFF in _CORRUPT
-    return isinstance(error, Damaged)
+    # SQLite's own words about a page that is hurt may be bytes of it.
+    return isinstance(error, Damaged | UnicodeDecodeError)
 
 
 def note_of(path: Path) -> Path:

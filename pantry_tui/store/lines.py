@@ -233,7 +233,8 @@ def refuse_food(db: sqlite3.Connection, food: str) -> None:
 
 
 def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object]) -> Sequence[int]:
-    """The rows of a condition, in an order."""
+    """The rows of a condition, in an order. A column with a `+` before it is asked of every row: no
+    index leads to what stands in a place that is looked at, and none can be hurt."""
     sql = f"SELECT id FROM (SELECT *, {VERDICT} AS verdict FROM lines) {where} ORDER BY {order}"
     return [row[0] for row in db.execute(sql, values)]
 
@@ -260,7 +261,19 @@ def rows(
         if check(line) != row[-3]:
             raise Damaged(f"a line of the stock tables ({line.code}) is hurt")
         found.append((row[0], line, row[-2], row[-1]))
+    if wanted is not None and len(found) < len(wanted):
+        _refuse_astray(db, set(wanted) - {row[0] for row in found})
     return found
+
+
+def _refuse_astray(db: sqlite3.Connection, missing: Iterable[int]) -> None:
+    """Rows that are not found by their ids were made anew meanwhile. Raises Damaged where they lie
+    in the table all the same, on a page to which the ids do not lead."""
+    among = ", ".join(map(str, missing))
+    sql = f"SELECT code FROM lines NOT INDEXED WHERE +id IN ({among}) LIMIT 1"
+    row = db.execute(sql).fetchone()
+    if row is not None:
+        raise Damaged(f"a line of the stock tables ({row[0]}) lies where nothing leads to it")
 
 
 def verdict_on(line: Line, day: str) -> int:
@@ -288,7 +301,7 @@ def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
     unfit = f"({numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)})"
     unknown = numbers(Verdict.UNKNOWN)
     row = db.execute(
-        f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE place = :place), "
+        f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE +place = :place), "
         "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "
         f"WHEN verdict IN {unfit} THEN CASE WHEN held_v IN {unfit} OR held_discard < :day "
         f"THEN '' ELSE 'spoilt' END WHEN verdict = {unknown} AND held_v <> {unknown} "
@@ -304,5 +317,5 @@ def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
 
 def resting_on_later(db: sqlite3.Connection, minute: int, day: str) -> list[str]:
     """The batches with lines that rest on a fact, or were judged on a day, later than this."""
-    sql = "SELECT DISTINCT batch FROM main.lines WHERE facts_to > ? OR facts_min > ?"
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE +facts_to > ? OR +facts_min > ?"
     return [row[0] for row in db.execute(sql, (day, minute))]

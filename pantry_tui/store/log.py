@@ -200,5 +200,21 @@ def newest(db: sqlite3.Connection, *, undone: bool = False) -> str:
 def together(db: sqlite3.Connection, group: str) -> list[Event]:
     """The standing events that were booked as one."""
     # The index is of those that were booked as one, and has to be told so.
-    where = "WHERE together = ? AND together <> '' AND id NOT IN (SELECT event FROM undone)"
-    return select(db, where, (group,))
+    where = "together = ? AND together <> '' AND id NOT IN (SELECT event FROM undone)"
+    found = select(db, f"WHERE {where}", (group,))
+    if found:
+        # They were booked in one transaction: what lies between them, and beside, needs no index.
+        among = f"SELECT count(*) FROM log NOT INDEXED WHERE id BETWEEN ? AND ? AND {where}"
+        ends = _beside(db, found[0].id, found[-1].id)
+        if db.execute(among, (*ends, group)).fetchone()[0] != len(found):
+            raise Damaged("an index does not lead to all that was booked together")
+    return found
+
+
+def _beside(db: sqlite3.Connection, first: str, last: str) -> tuple[str, str]:
+    """The ids before and after these, or they themselves at an end of the log."""
+    before, after = db.execute(
+        "SELECT (SELECT max(id) FROM log WHERE id < ?), (SELECT min(id) FROM log WHERE id > ?)",
+        (first, last),
+    ).fetchone()
+    return before or first, after or last

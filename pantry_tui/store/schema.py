@@ -96,7 +96,6 @@ TABLES = (
     "CREATE INDEX lines_batch ON lines (batch)",
     "CREATE INDEX lines_code ON lines (code)",
     "CREATE INDEX lines_food ON lines (food)",
-    "CREATE INDEX lines_place ON lines (place, hash)",
     "CREATE INDEX lines_facts ON lines (facts_to)",
     "CREATE INDEX lines_minute ON lines (facts_min)",
     "CREATE INDEX lines_again ON lines (again_at) WHERE again_at IS NOT NULL",

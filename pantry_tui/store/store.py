@@ -228,9 +228,9 @@ class Store:
                 raise
             finally:
                 self._writing = False
-        except (
-            UnicodeDecodeError
-        ) as error:  # SQLite's own words may be bytes of a page that is hurt
+        except sqlite3.IntegrityError as error:  # a row is there that its index does not lead to
+            raise found_broken(self.path, Damaged(str(error))) from error
+        except (UnicodeDecodeError, Damaged) as error:
             raise found_broken(self.path, error) from error
         except sqlite3.DatabaseError as error:
             if is_damage(error):

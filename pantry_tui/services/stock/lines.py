@@ -92,7 +92,7 @@ class StockLines:
         under = _UNDER[self._order]
         sql = (
             f"SELECT count(*), {under} FROM (SELECT *, {table.VERDICT} AS verdict FROM lines) "
-            f"WHERE id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
+            f"WHERE +id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
         )
         values = {"day": self._p.today.isoformat(), "ids": json.dumps(list(self._ids))}
         with reading(self._p.path):
@@ -131,7 +131,9 @@ def shelves(p: Pantry) -> list[Shelf]:
     """Every place in path order with how many containers it holds itself, its rows left out."""
     ready(p)
     with reading(p.path):
-        count = dict(p.store.db.execute("SELECT place, sum(n) FROM lines GROUP BY place"))
+        count = dict(
+            p.store.db.execute("SELECT place, sum(n) FROM lines NOT INDEXED GROUP BY place")
+        )
     paths = p.place_paths()
     return [
         Shelf(
@@ -155,7 +157,7 @@ def _condition(p: Pantry, text: str, place: str | None) -> tuple[str, dict[str, 
         parts.append(f"(instr(words, :w{number}) > 0{among})")
         values[f"w{number}"] = word
     if place is not None:
-        parts.append("place IN (SELECT value FROM json_each(:places))")
+        parts.append("+place IN (SELECT value FROM json_each(:places))")
         values["places"] = json.dumps(sorted(inside(p, p.find_place(place).id)))
     return (f"WHERE {' AND '.join(parts)}" if parts else ""), values
 

@@ -134,7 +134,7 @@ def _batch_of_food(
 
 def standing_in(p: Pantry, place: str) -> list[Container]:
     """What stands in a place itself, by its id."""
-    return [c for c in _here(p, "place = ?", place) if c.place == place]
+    return [c for c in _here(p, "+place = ?", place) if c.place == place]
 
 
 def _here(p: Pantry, where: str, value: str) -> list[Container]:

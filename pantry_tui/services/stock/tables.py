@@ -15,8 +15,8 @@ from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ladders import lines_of, today_only
+from pantry_tui.store import damage, marks
 from pantry_tui.store import lines as table
-from pantry_tui.store import marks
 
 #: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
 #: most are looked at for it.
@@ -92,7 +92,7 @@ def put_right(p: Pantry, *, look: bool = True) -> None:
 
 def _mark_run_out(p: Pantry) -> None:
     """What stood in the warm until its hours ran out is judged again."""
-    sql = "SELECT DISTINCT batch FROM main.lines WHERE again_at <= ?"
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE +again_at <= ?"
     over = [row[0] for row in p.store.db.execute(sql, (p.clock.now.first,))]
     if over and not p.store.writing:
         p.refresh_events()  # what was reckoned from the rows as they were
@@ -106,6 +106,8 @@ def _freshen(p: Pantry) -> None:
         while _some(p):
             pass
     except StoreError:
+        if damage.noted(p.path):
+            raise
         # It may not be written: look at it in memory.
         _in_memory(p, [row[0] for row in p.store.db.execute("SELECT batch FROM codes")])
 

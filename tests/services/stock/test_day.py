@@ -1,6 +1,6 @@
 """A household's day through the services: put up, open, use, move, discard, undo."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -251,13 +251,14 @@ def test_nothing_happens_to_what_was_not_put_up_yet(p: Pantry) -> None:
         At(TODAY - timedelta(days=days), minute) for days, minute in ((11, None), (10, 0))
     )
     before = len(p.events)
-    for do in (
+    refused: tuple[Callable[[], object], ...] = (
         lambda: act.use(p, code, at=early),
         lambda: act.open_(p, code, at=early),
         lambda: act.move(p, code, "shelf 2", at=early),
         lambda: act.discard(p, code, why="other", at=early),
         lambda: act.give(p, code, at=early),
-    ):
+    )
+    for do in refused:
         with pytest.raises(Refused, match="was put up on Sun 15 Nov 2026"):
             do()
     assert len(p.events) == before
