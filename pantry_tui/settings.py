@@ -1,7 +1,13 @@
 """A person's settings, for every store: settings.toml in the configuration folder.
 
+theme = "light"      # or dark, contrast, terminal (the terminal's own colours)
+letters = "search"   # a letter typed on a list looks for it; a full stop before it acts
+
 [keys]
-use = "j"        # command id = key; `pantry-tui keys` lists the ids
+use = "j"            # command id = key; `pantry-tui keys` lists the ids
+
+[views]
+winter = "place:cellar before:mar"   # typed as @winter where words are sought
 
 [backups]
 folder = "~/copies"   # where they lie; else in a folder beside the store
@@ -36,6 +42,9 @@ class Settings:
     """What was read, and a sentence for each thing that could not be."""
 
     keys: dict[str, str] = field(default_factory=dict)
+    views: dict[str, str] = field(default_factory=dict)
+    letters_search: bool = False
+    theme: str = "dark"
     wrong: tuple[str, ...] = ()
     backups: Backups = Backups()
 
@@ -59,11 +68,27 @@ def read_settings() -> Settings:
     except (OSError, ValueError, RecursionError) as error:
         return Settings(wrong=(f"{path} cannot be read ({error}): mend or remove it.",))
     wrong: list[str] = []
-    keys = found.get("keys", {})
-    if not isinstance(keys, dict) or not all(isinstance(key, str) for key in keys.values()):
-        wrong.append(f'{path}: write keys as use = "j" under [keys].')
-        keys = {}
-    return Settings(dict(keys), backups=_backups(path, found, wrong), wrong=tuple(wrong))
+    for part, example in (("keys", 'use = "j"'), ("views", 'winter = "place:cellar before:mar"')):
+        told = found.setdefault(part, {})
+        if not isinstance(told, dict) or not all(isinstance(one, str) for one in told.values()):
+            wrong.append(f"{path}: write {part} as {example} under [{part}].")
+            found[part] = {}
+    letters = found.get("letters", "act")
+    if letters not in ("act", "search"):
+        wrong.append(f'{path}: letters is "act" or "search".')
+    theme = found.get("theme", "dark")
+    if theme not in ("dark", "light", "contrast", "terminal"):
+        wrong.append(f'{path}: theme is "dark", "light", "contrast" or "terminal".')
+        theme = "dark"
+    backups = _backups(path, found, wrong)
+    return Settings(
+        dict(found["keys"]),
+        dict(found["views"]),
+        letters == "search",
+        str(theme),
+        tuple(wrong),
+        backups,
+    )
 
 
 def _backups(path: Path, found: Mapping[str, object], wrong: list[str]) -> Backups:

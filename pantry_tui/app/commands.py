@@ -24,6 +24,8 @@ DIGITS = ",".join("0123456789")
 _SHOWN = {
     "question_mark": "?",
     "comma": ",",
+    "semicolon": ";",
+    "full_stop": ".",
     "equals_sign": "=",
     "slash": "/",
     "colon": ":",
@@ -89,7 +91,8 @@ COMMANDS = (
         "reserve", "k", "reserve", "reserve", "Set one apart for a gift, or free it", False, STOCK
     ),
     Command("rate", "h", "rate", "rate", "How was it: again, not again, change", False, STOCK),
-    Command("process", "i", "process", "process", "Record how it was canned", False, STOCK),
+    Command("process", "i", "process", "process", "Record how it was put up", False, STOCK),
+    Command("timer", "e", "timer", "timer", "Time its process, or end the time", False, STOCK),
     Command(
         "year",
         "b",
@@ -166,9 +169,26 @@ COMMANDS = (
     Command(
         "reckon", "equals_sign,f9", "app.reckon", "reckon", "Salt, vinegar, syrup, drying, jars ..."
     ),
+    Command(
+        "methods",
+        "semicolon,f11",
+        "app.methods",
+        "methods",
+        "The ways to keep a glut: 9 lb beets",
+    ),
+    Command(
+        "jobs",
+        "full_stop",
+        "app.jobs",
+        "jobs",
+        "Small jobs: seals, skimming, sorting ...",
+        False,
+        LISTS | LOG,
+    ),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
-    Command("help", "question_mark,f1", "app.keys", "help", "All keys of this screen", True, ROOMS),
+    Command("help", "question_mark", "app.keys", "help", "All keys of this screen", True, ROOMS),
+    Command("guides", "f1", "app.guides", "guides", "Short guides, searchable", False, ROOMS),
     Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept", True),
 )
 
@@ -191,7 +211,7 @@ _LEFT_OUT = {
     "shelves": ("open", "sign"),
     "count": ("putup",),
 }
-_TYPING = ("due", "undo", "back", "help", "quit")
+_TYPING = ("due", "undo", "back", "guides", "quit")
 
 #: Cells that the key line has at 80 columns.
 ROOM = 78

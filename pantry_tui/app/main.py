@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-import asyncio
+import os
 import signal
+import sys
+from asyncio import get_running_loop
 from collections.abc import Iterable
 from contextlib import suppress
 from datetime import date
@@ -20,8 +22,10 @@ from textual.screen import Screen
 from pantry_tui.app import commands
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.due import DueScreen
-from pantry_tui.app.theme import THEME
-from pantry_tui.errors import PantryError
+from pantry_tui.app.screens.listing import ListScreen
+from pantry_tui.app.theme import OURS, wanted_theme
+from pantry_tui.app.whereabouts import Whereabouts, leave, left_at
+from pantry_tui.errors import PantryError, Refused
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.stock.ready import run_out
 from pantry_tui.settings import read_settings
@@ -42,7 +46,14 @@ ROOMS = {
 }
 
 #: What the commonest keys need, loaded one after the other once the first screen stands.
-SOON = ("screens.acting", "screens.undoing", "widgets.findbar", "screens.shelves", "screens.page")
+SOON = (
+    "screens.acting",
+    "screens.undoing",
+    "widgets.findbar",
+    "screens.shelves",
+    "screens.page",
+    "screens.batch",
+)
 SOON_AFTER = 0.3
 
 #: Seconds between two looks at what other windows have written, and at the day.
@@ -66,8 +77,10 @@ class PantryApp(Host):
         self._day, self._minute = pantry.today, 0
         self._rooms: dict[str, Screen[None]] = {}
         # Before anything is styled: a theme that is set later styles all of it again.
-        self.register_theme(THEME)
-        self.set_reactive(App.theme, THEME.name)
+        for one in OURS:
+            self.register_theme(one)
+        self.settings = read_settings()
+        self.set_reactive(App.theme, wanted_theme(self.settings.theme, os.environ))
         self.stylesheet.set_variables(self.get_css_variables())
 
     def get_default_screen(self) -> Screen[None]:
@@ -76,27 +89,49 @@ class PantryApp(Host):
 
     def on_mount(self) -> None:
         self.animation_level = "none"
-        self._heed_signals()
+        if not self.is_headless:
+            self._heed_signals()
         self._take_settings()
         for sentence in self.pantry.store.told:
             self.call_after_refresh(self.tell, sentence)
         self.set_interval(LOOKS_EVERY, self.look_around)
         self._soon = list(SOON)
         self.set_timer(SOON_AFTER, self._load_next)
+        self.call_after_refresh(self._go_back)
         if self.pantry.is_new:
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)
 
     def _heed_signals(self) -> None:
-        """Told to end, or left by its terminal, it gives the terminal back as it was."""
-        loop = asyncio.get_running_loop()
+        """Told to end, or with its terminal gone, the app leaves the terminal as it was. What was
+        done is booked already."""
+        loop = get_running_loop()
         for name in ("SIGTERM", "SIGHUP"):
             number = getattr(signal, name, None)
-            if number is not None:
-                # Not where a program that cannot be told runs it: Windows, or beside a main thread.
-                with suppress(NotImplementedError, ValueError, RuntimeError):
+            # Not every system has them, and only the main thread may ask for them.
+            with suppress(NotImplementedError, RuntimeError, ValueError):
+                if number is not None:
                     loop.add_signal_handler(number, partial(self.exit, return_code=128 + number))
+
+    def _go_back(self) -> None:
+        """To where the app was left today, so that a slip of the quit key costs nothing."""
+        there = left_at(self.pantry.path, self.pantry.today)
+        if there is None or len(self.screen_stack) > 1:
+            return
+        if there.room in ROOMS:
+            self.action_go(there.room)
+        here = self.screen
+        if there.ref and isinstance(here, ListScreen):
+            here.call_after_refresh(here.show_line, there.ref)  # its list comes first
+
+    async def action_quit(self) -> None:
+        """Leave; everything is booked already, and the next start today is here again."""
+        here = self._here
+        line = self.screen.table.current if isinstance(self.screen, ListScreen) else None
+        there = Whereabouts(here if here in ROOMS else "due", line.ref if line else "")
+        leave(self.pantry.path, self.pantry.today, there)
+        self.exit()
 
     def _load_next(self) -> None:
         """Load one module while nobody waits; a key that comes meanwhile waits for one at most."""
@@ -106,7 +141,7 @@ class PantryApp(Host):
 
     def _take_settings(self) -> None:
         """A person's own keys; what cannot be used is said."""
-        mine = read_settings()
+        mine = self.settings
         wrong = list(mine.wrong)
         if mine.keys:
             from pantry_tui.app.bindings import keymap
@@ -200,6 +235,24 @@ class PantryApp(Host):
 
         self.push_screen(Page(keys_of(self._here)))
 
+    def action_methods(self) -> None:
+        """The ways to keep a glut."""
+        from pantry_tui.app.screens.reckon import ask_methods
+
+        ask_methods(self)
+
+    def action_jobs(self) -> None:
+        """The small jobs that are due, to book as done."""
+        from pantry_tui.app.screens.jobs import ask
+
+        ask(self)
+
+    def action_guides(self) -> None:
+        """Short guides; letters find words in them."""
+        from pantry_tui.app.screens.guide import choose_guide
+
+        choose_guide(self)
+
     def action_household(self) -> None:
         """What the household told of itself, to change."""
         from pantry_tui.app.screens.home import change_household
@@ -238,7 +291,10 @@ def _make(name: str) -> Screen[None]:
 
 
 def run(path: Path, clock: Clock) -> int:
-    """The app on the store at `path`. Raises StoreError before anything is painted."""
+    """The app on the store at `path`. Raises StoreError before anything is painted, and Refused
+    where there is no terminal to paint on."""
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        raise Refused("The app needs a terminal: `pantry-tui due` lists the same as plain text.")
     from pantry_tui.services.pantry import open_pantry
     from pantry_tui.store.copies import daily
 

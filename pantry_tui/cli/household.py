@@ -14,6 +14,7 @@ class Household(Verb):
     altitude: str | None = option("--altitude", "1800ft", "where you cook, above the sea")
     people: int | None = number("--people", "N", "how many usually eat of the stores")
     units: str | None = option("--units", "UNITS", "us or metric")
+    jars: str | None = option("--jars", "WHOSE", "maker or strict: whose times for metric jars")
     advice: str | None = option("--advice", "WHOSE", "usual, or strictest: any country's limits")
 
     def run(self, call: Call) -> int:
@@ -23,8 +24,9 @@ class Household(Verb):
         altitude = read_altitude(self.altitude) if self.altitude else None
         with call.pantry() as p:
             told: tuple[str, ...] = ()
-            if any(one is not None for one in (altitude, self.people, self.units, self.advice)):
-                told = household.change(p, altitude, self.people, self.units, self.advice).warnings
+            asked = (altitude, self.people, self.units, self.advice, self.jars)
+            if any(one is not None for one in asked):
+                told = household.change(p, *asked).warnings
             found = household.facts(p)
         return call.answer(found, jsonable.plain, lambda now: [*show.facts(now), *told])
 

@@ -63,20 +63,21 @@ class Process(Verb):
         from pantry_tui.services.lookup.process import process
 
         refuse_either(self.food, load_tables())
-        feet = self._feet(call)
-        found = process(load_tables(), self.food, self.jar, self.canner, self.pack, feet)
+        feet, jars = self._kitchen(call)
+        found = process(load_tables(), self.food, self.jar, self.canner, self.pack, feet, jars)
         call.answer(found, jsonable.plain, lambda answer: show.process(answer, feet))
         return call.refused(found["reasons"]) if found["answer"] == "refused" else 0
 
-    def _feet(self, call: Call) -> int | None:
+    def _kitchen(self, call: Call) -> tuple[int | None, str]:
+        """How high it cooks, and whose times serve for its metric jars."""
         from pantry_tui.core.amounts import read_altitude
+        from pantry_tui.core.safety.metric_jars import STRICT
 
-        if self.altitude:
-            return read_altitude(self.altitude)
+        feet = read_altitude(self.altitude) if self.altitude else None
         if not call.path.exists():
-            return None
+            return feet, STRICT
         with call.pantry() as p:
-            return p.altitude_ft
+            return p.altitude_ft if feet is None else feet, p.jars
 
 
 class AddFood(Verb):

@@ -46,6 +46,7 @@ class Add(Verb):
 
 class Change(Verb):
     name: str = words("a place")
+    called: str | None = option("--name", "NAME", "what you call it from now on")
     climate: str | None = option("--climate", "C", "room, pantry, cellar, fridge or freezer")
     temp: str | None = option("--temp", "55F", "how warm it is meant to be")
     capacity: int | None = number("--capacity", "N", "how many it holds")
@@ -56,10 +57,31 @@ class Change(Verb):
             climate = places.read_climate(self.climate) if self.climate else now
             warm = _warmth(p, climate, self.temp)
             return places.change(
-                p, self.name, climate=self.climate, capacity=self.capacity, temp_f=warm
+                p,
+                self.name,
+                name=self.called,
+                climate=self.climate,
+                capacity=self.capacity,
+                temp_f=warm,
             )
 
         return call.done(change)
+
+
+class Merge(Verb):
+    name: str = words("a place that is no more")
+    into: str = needed("--into", "PLACE", "where its stock stands from now on")
+
+    def run(self, call: Call) -> int:
+        return call.done(lambda p: places.merge(p, self.name, self.into))
+
+
+class Remove(Verb):
+    name: str = words("a place that is no more")
+    to: str | None = option("--to", "PLACE", "where its stock goes")
+
+    def run(self, call: Call) -> int:
+        return call.done(lambda p: places.remove(p, self.name, self.to))
 
 
 class Listing(Verb):
@@ -139,13 +161,20 @@ class Count(Act):
             if not self.seen:
                 return call.answer(count.lines(p, place), jsonable.plain, show.count_lines)
             counted = dict(_seen(text) for text in self.seen)
-            differs, what = call.book(p, self.at, count.count_now, place, counted)
+            numbers = {code: int(one) for code, one in counted.items() if _is_number(code, one)}
+            amounts = {code: one for code, one in counted.items() if code not in numbers}
+            differs, what = call.book(p, self.at, count.count_now, place, numbers, amounts)
         data = {"place": place.name, "differences": differs, "message": what.message}
         return call.answer(what, lambda _: jsonable.plain(data), done)
 
 
-def _seen(text: str) -> tuple[str, int]:
-    code, equals, number_ = text.partition("=")
-    if not (code and equals and number_.isascii() and number_.isdigit() and len(number_) < 5):
-        raise BadInput(f"{text[:40]!r} is no count: write --seen 7C=5.")
-    return code, int(number_)
+def _seen(text: str) -> tuple[str, str]:
+    code, equals, seen = text.partition("=")
+    if not (code and equals and seen):
+        raise BadInput(f"{text[:40]!r} is no count: write --seen 7C=5, or 9H/1=38lb.")
+    return code, seen
+
+
+def _is_number(code: str, seen: str) -> bool:
+    """Whether containers (or pieces) of a batch were counted, not what is in one of them."""
+    return "/" not in code and seen.isascii() and seen.isdigit() and len(seen) < 5

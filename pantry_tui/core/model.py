@@ -143,6 +143,16 @@ class Rated:
         return f"{self.rating}: {self.note}" if self.note else self.rating.value
 
 
+class Timing(NamedTuple):
+    """A process that is being timed: how many `minutes` and how much pressure it needs, since when
+    (ISO, local; "" while the pressure is down), and how often it fell."""
+
+    minutes: int
+    psi: float | None
+    since: str
+    drops: int = 0
+
+
 @dataclass(frozen=True, slots=True)
 class Batch:
     """What was put up in one go. `made` None means nobody knows: judged strictly."""
@@ -159,11 +169,14 @@ class Batch:
     doubt: tuple[str, ...] = ()  # what is wrong with its process, from the put-up
     possible: str = ""  # what may still be done about it
     suspect: str = ""  # the sign on one container that makes all others be looked at
+    suspect_from: int = 0  # and the minute from which it may have been seen
     rated: tuple[Rated, ...] = ()  # in the order it was said; the last one stands
     parts: tuple[str, ...] = ()  # containers of other batches that it was made from
     into: tuple[str, ...] = ()  # batches that were made from it
     carried: bool = False  # the same food in other containers: `made` is the day of its parts
     booked: date | None = None  # the day it came into the store
+    tended: tuple[tuple[str, date], ...] = ()  # small jobs with the last day each was done
+    timer: Timing | None = None  # its process, while it is timed
 
 
 @dataclass(frozen=True, slots=True)
@@ -213,6 +226,7 @@ class Container:
     ended: date | None = None
     signs: tuple[Seen, ...] = ()
     looked: date | None = None  # looked at and found sound, after its batch came under suspicion
+    looked_at: int = 0  # the last minute at which that may have been
     reserved: str = ""  # kept apart, for a gift or for whom; its verdict is as any other
     vessel: Vessel = Vessel.CLOSED
     told: bool = False

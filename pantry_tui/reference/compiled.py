@@ -37,6 +37,7 @@ def _compile(data: str) -> dict[str, Any]:
     from pantry_tui.reference.process import not_recommended_parts, process_parts
     from pantry_tui.reference.signs import signs_parts
     from pantry_tui.reference.tables import pack_tables, read_tables
+    from pantry_tui.reference.tending import tending_parts
     from pantry_tui.reference.yields import yields_parts
 
     folder = Path(data)
@@ -46,7 +47,7 @@ def _compile(data: str) -> dict[str, Any]:
         return {}
     parts = pack_tables(tables)
     others = (process_parts, not_recommended_parts, signs_parts, outage_parts, yields_parts)
-    for more in (*others, batchwork_parts):
+    for more in (*others, batchwork_parts, tending_parts):
         try:
             parts |= more(folder, tables)
         except DataError:

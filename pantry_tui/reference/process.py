@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from pantry_tui.core.safety.measured import CANNERS, JARS
 from pantry_tui.core.safety.process import PACKS, NotRecommended, ProcessRow, name_key
 from pantry_tui.core.words import Trust
+from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
 from pantry_tui.reference.packing import Packing
@@ -68,9 +69,25 @@ def _foods(row: _Row, known: frozenset[str]) -> tuple[str, ...]:
     return foods
 
 
-def _names(row: _Row, food: str, foods: tuple[str, ...]) -> frozenset[tuple[str, ...]]:
+def _names(
+    row: _Row, food: str, foods: tuple[str, ...], more: tuple[str, ...] = ()
+) -> frozenset[tuple[str, ...]]:
     """The keys of every name under which the row is found."""
-    return frozenset(map(name_key, (food, *foods, *row.words("aliases"))))
+    return frozenset(map(name_key, (food, *foods, *row.words("aliases"), *more)))
+
+
+def _more_names(folder: Path) -> dict[str, tuple[str, ...]]:
+    """data/process_names.csv: what else a cook calls a published food. A name that means two of
+    them is a bad cell, but for names that the tables leave to the form (tomatoes)."""
+    found: dict[str, tuple[str, ...]] = {}
+    taken: dict[tuple[str, ...], str] = {}
+    for row in _rows(folder / "process_names.csv", ("food", "names")):
+        food, names = row.text("food", need=True), row.words("names")
+        for name in names:
+            if taken.setdefault(name_key(name), food) != food:
+                raise row.bad("names", f"{name!r} already means {taken[name_key(name)]!r}")
+        found[food] = (*found.get(food, ()), *names)
+    return found
 
 
 def _known(tables: Tables) -> frozenset[str]:
@@ -101,7 +118,13 @@ def _psi(row: _Row, canner: str, band: tuple[int, int | None], bands: Bands) -> 
     return psi
 
 
-def _process(row: _Row, tables: Tables, known: frozenset[str], bands: Bands) -> ProcessRow:
+def _process(
+    row: _Row,
+    tables: Tables,
+    known: frozenset[str],
+    bands: Bands,
+    also: Mapping[str, tuple[str, ...]],
+) -> ProcessRow:
     food, foods = row.text("food", need=True), _foods(row, known)
     canner, band = _one_of(row, "method", CANNERS), _band(row)
     minutes = _needed(row, "minutes")
@@ -109,7 +132,7 @@ def _process(row: _Row, tables: Tables, known: frozenset[str], bands: Bands) -> 
         raise row.bad("minutes", "0 is no process")
     return ProcessRow(
         food=food,
-        names=_names(row, food, foods),
+        names=_names(row, food, foods, also.get(food, ())),
         pack=_one_of(row, "pack", PACKS),
         jar=_one_of(row, "jar", tuple(JARS)),
         canner=canner,
@@ -128,7 +151,7 @@ def _process(row: _Row, tables: Tables, known: frozenset[str], bands: Bands) -> 
 
 def read_processes(folder: Path, tables: Tables) -> tuple[ProcessRow, ...]:
     """data/process.csv, checked. Raises DataError naming file, row and column."""
-    bands, known = _pressures(folder, tables), _known(tables)
+    bands, known, also = _pressures(folder, tables), _known(tables), _more_names(folder)
     columns = (
         *("food", "foods", "aliases", "pack", "jar", "method", "altitude_min_ft"),
         *("altitude_max_ft", "minutes", "psi", "acidify", "headspace_in", "option"),
@@ -137,12 +160,15 @@ def read_processes(folder: Path, tables: Tables) -> tuple[ProcessRow, ...]:
     taken: dict[tuple[str, ...], list[ProcessRow]] = defaultdict(list)
     found = []
     for row in _rows(folder / "process.csv", columns):
-        one = _process(row, tables, known, bands)
+        one = _process(row, tables, known, bands, also)
         same = taken[(one.food, one.pack, one.jar, one.canner, one.option)]
         if any(one.at(other.low_ft) or other.at(one.low_ft) for other in same):
             raise row.bad("altitude_min_ft", "its band overlaps another row for the same process")
         same.append(one)
         found.append(one)
+    unknown = set(also) - {one.food for one in found}
+    if unknown:
+        raise DataError(f"process_names.csv, column food: {min(unknown)!r} has no process.")
     return tuple(found)
 
 

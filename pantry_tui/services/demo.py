@@ -14,7 +14,7 @@ from pathlib import Path
 
 from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.books import rating as taste  # fmt: skip
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create
@@ -143,6 +143,8 @@ def _do(p: Pantry, code: str, step: _Step) -> None:
         act.give(p, code, int(rest or 1), tail)
     elif step.verb == "discard":
         act.discard(p, code, int(rest or 1), tail)
+    elif step.verb == "tend":
+        tending.tend(p, code, rest)
     elif step.verb == "taste":
         taste.taste(p, code, rest, tail)
     elif step.verb == "reserve":

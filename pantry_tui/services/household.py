@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.core.log.payloads import Household
 from pantry_tui.core.plan.appetite import MEALS, Appetite
+from pantry_tui.core.safety.metric_jars import JARS_BY
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
 from pantry_tui.services.done import Done
@@ -20,11 +21,16 @@ if TYPE_CHECKING:
 ADVICE = ("usual", "strictest")
 
 
+#: As they are told.
+_JARS = {"maker": "their makers' manuals", "strict": "the published sizes alone"}
+
+
 def said_of(
     altitude_ft: int | None = None,
     people: int | None = None,
     units: str | None = None,
     advice: str | None = None,
+    jars: str | None = None,
 ) -> Household:
     """What is said, None for what stays as it is. Raises BadInput for impossible numbers."""
     if altitude_ft is not None and not -1500 <= altitude_ft <= 20_000:
@@ -35,7 +41,11 @@ def said_of(
         raise BadInput("Units are us or metric.")
     if advice is not None and advice not in ADVICE:
         raise BadInput("Advice is usual (US federal and extension) or strictest (any country's).")
-    return Household(altitude_ft, people, units, advice=advice)
+    if jars is not None and jars not in JARS_BY:
+        raise BadInput(
+            "Jars go by maker (their makers' manuals) or strict (published sizes alone)."
+        )
+    return Household(altitude_ft, people, units, advice=advice, jars=jars)
 
 
 def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
@@ -55,7 +65,7 @@ def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
     from pantry_tui.services.rows import HouseholdFacts
 
-    return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0])
+    return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0], p.jars)
 
 
 def change(
@@ -64,11 +74,12 @@ def change(
     people: int | None = None,
     units: str | None = None,
     advice: str | None = None,
+    jars: str | None = None,
 ) -> Done:
     """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
     the altitude are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
-    said = said_of(altitude_ft, people, units, advice)
+    said = said_of(altitude_ft, people, units, advice, jars)
     told: tuple[str, ...] = ()
     with p.together():
         p.book(said)
@@ -82,6 +93,11 @@ def change(
         told += (
             f"Every date follows the {now.advice} advice now: some are "
             f"{'earlier' if stricter else 'later'} than before.",
+        )
+    if now.jars != was.jars:
+        told += (
+            f"Metric jars go by {_JARS[now.jars]} from now on; what is put up already keeps the "
+            "verdict it had.",
         )
     where = say_altitude(now.altitude_ft)
     return Done(

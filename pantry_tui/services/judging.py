@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
+from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.keeping import descent
 from pantry_tui.core.keeping.exposure import as_if
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
@@ -15,6 +16,8 @@ from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
+from pantry_tui.core.words import ASSUMED_F, Climate
+from pantry_tui.reference.tending import load_tending
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
@@ -66,10 +69,26 @@ class Judging:
         places: Mapping[str, Place] | None = None,
     ) -> Assessment:
         """Of a batch, container or places as they might be; nothing is kept."""
-        where = self._p.places if places is None else places
+        where = self._p.ever if places is None else places
+        found = self._unattended(batch, container, now, where)
+        return with_care(found, self.jobs(batch, container, now.day, where), now)
+
+    def jobs(
+        self, batch: Batch, container: Container, day: date, places: Mapping[str, Place]
+    ) -> tuple[Job, ...]:
+        """The small jobs that it needs from a day on, where it stands now."""
+        place = places.get(container.place)
+        warmth = place.temperature_f if place is not None else ASSUMED_F[Climate.PANTRY]
+        return jobs_of(batch, container, warmth, load_tending().get(batch.method, ()), day)
+
+    def _unattended(
+        self, batch: Batch, container: Container, now: When, where: Mapping[str, Place]
+    ) -> Assessment:
+        """The same without its small jobs: what was late of a part is not late of the whole."""
         own = assess(batch, container, where, self.book, now)
         if batch.into:
-            own = descent.suspected(own, container, self._of_children(batch, frozenset()))
+            since = container.looked_at if container.looked else 0
+            own = descent.suspected(own, self._of_children(batch, frozenset(), since))
         if not batch.parts:
             return own
         bounds = [
@@ -88,25 +107,26 @@ class Judging:
         name = f"{of.code}/{part.number}"
         if descent.goes_on(batch, of, part):
             shadow = descent.carried_on(new, of, part)
-            yield descent.Bound(name, self.of(of, shadow, now, places), goes_on=True)
+            yield descent.Bound(name, self._unattended(of, shadow, now, places), goes_on=True)
             return
         birth = new.turns[0].when
         then = birth._replace(first=birth.last)
-        shadow, known = descent.as_taken(new, part), descent.known_then(places, then)
-        yield descent.Bound(name, self.of(of, shadow, then, known), goes_on=False)
+        shadow, known = descent.as_taken(new, of, part), descent.known_then(places, then)
+        yield descent.Bound(name, self._unattended(of, shadow, then, known), goes_on=False)
 
-    def _of_children(self, batch: Batch, seen: frozenset[str]) -> str:
-        """Why what was made of a batch makes it be looked at, "" where nothing does."""
+    def _of_children(self, batch: Batch, seen: frozenset[str], since: int = 0) -> str:
+        """Why what was made of a batch makes it be looked at, "" where nothing does, or did after
+        it was looked at in the minute `since`."""
         for id_ in batch.into:
             held = self._p.load(id_) if id_ not in seen else None
             if held is None:
                 continue
             child = held[0]
-            if child.suspect:
+            if child.suspect and child.suspect_from >= since:
                 return (
                     f"Look at it: {child.code}, made from it, is under suspicion: {child.suspect}."
                 )
-            if why := self._of_children(child, seen | {batch.id}):
+            if why := self._of_children(child, seen | {batch.id}, since):
                 return why
         return ""
 
@@ -151,7 +171,7 @@ class Judge:
     @property
     def places(self) -> Mapping[str, Place]:
         """Where things stand for it."""
-        return self._judging.p.places if self._places is None else self._places
+        return self._judging.p.ever if self._places is None else self._places
 
     def assess(self, container: Container) -> Assessment:
         """All that can be said of a container now."""
@@ -189,9 +209,11 @@ class Judge:
             batch.printed,
             batch.process,
             batch.size,
+            batch.tended,
             tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
             container.signs,
             container.looked,
+            container.looked_at,
             container.left,
             container.first,
             today,
@@ -199,7 +221,7 @@ class Judge:
         )
         now = p.clock.now
         since, found = self._known.get(key, (0, None))
-        over = found is not None and found.again_at is not None and found.again_at <= now.first
+        over = found is not None and found.look_at is not None and found.look_at <= now.first
         if found is None or over or now.first < since:
             found = self._judging.of(batch, container, now, self._places)
             self._known[key] = now.first, found

@@ -100,7 +100,7 @@ class Pantry(Told):
         self._seen = store.version()
         self._home: Home | None = None
         self._own: Mapping[frozenset[str], FoodFacts] | None = None
-        self._places: Mapping[str, Place] | None = None
+        self._places: tuple[Mapping[str, Place], Mapping[str, Place]] | None = None
         self._events: Sequence[Event] | None = None
         self._made: dict[tuple[str, date], Any] = {}
 

@@ -43,6 +43,7 @@ class HouseholdFacts:
     people: int
     units: str
     advice: str = "usual"
+    jars: str = "strict"  # "maker" or "strict": whose times serve for metric jars
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,6 +104,7 @@ class RoundLine:
     expected: int
     seen: int | None
     first: str  # the container a single key acts on
+    pieces: bool = False  # counted piece by piece, not by containers
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,12 +121,14 @@ class Difference:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A table to print: title, heads, rows, and what to take care of below."""
+    """A table to print: title, heads, rows, and what to take care of below; `parts` are words that
+    stand over so many of the rows, one after the other."""
 
     title: str
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     notes: tuple[str, ...]
+    parts: tuple[tuple[str, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,7 +31,7 @@ class Told:
     path: Path
     _home: Home | None
     _own: Mapping[frozenset[str], FoodFacts] | None
-    _places: Mapping[str, Place] | None
+    _places: tuple[Mapping[str, Place], Mapping[str, Place]] | None
     _events: Sequence[Event] | None
     _made: dict[tuple[str, date], Any]
 
@@ -80,6 +80,11 @@ class Told:
     def units(self) -> str:
         """ "us" or "metric"."""
         return self.home.units or "us"
+
+    @property
+    def jars(self) -> str:
+        """Whose times serve for metric jars: "maker" or "strict"."""
+        return self.home.jars or ("maker" if self.units == "metric" else "strict")
 
     def appetite(self, learned: Mapping[str, float] | None = None) -> Appetite:
         """What the household eats of its stores in a week, at most."""
@@ -174,12 +179,21 @@ class Told:
     @property
     def places(self) -> Mapping[str, Place]:
         """All places that are not gone, by id."""
+        return self._all_places()[0]
+
+    @property
+    def ever(self) -> Mapping[str, Place]:
+        """All places there ever were: what stood in one that is gone has lived there all the
+        same."""
+        return self._all_places()[1]
+
+    def _all_places(self) -> tuple[Mapping[str, Place], Mapping[str, Place]]:
         if self._places is None:
             from pantry_tui.store import places
 
             with reading(self.path):
-                found = places.all_of(self.store.db)
-            self._places = {id_: one for id_, one in found.items() if not one.gone}
+                ever = places.all_of(self.store.db)
+            self._places = {id_: one for id_, one in ever.items() if not one.gone}, ever
         return self._places
 
     def place_paths(self) -> dict[str, str]:

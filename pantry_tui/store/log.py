@@ -150,6 +150,14 @@ def of_household(db: sqlite3.Connection) -> list[Event]:
     return of_place(db, "")
 
 
+def of_kinds(db: sqlite3.Connection, kinds: Sequence[str]) -> list[Event]:
+    """All standing events of some kinds."""
+    holes = ", ".join("?" * len(kinds))
+    return select(
+        db, f"WHERE did IN ({holes}) AND id NOT IN (SELECT event FROM undone)", tuple(kinds)
+    )
+
+
 def refuse_lost(db: sqlite3.Connection) -> None:
     """The log has as many rows as were written, by an index. Raises Damaged."""
     (count,) = db.execute("SELECT count(*) FROM log").fetchone()

@@ -14,10 +14,11 @@ from pantry_tui.app.commands import of
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.acting import counted
 from pantry_tui.app.screens.batch import BatchScreen
+from pantry_tui.app.screens.jobs import JobKey
 from pantry_tui.app.weeklines import DishKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import State, Verdict
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, tending, timer
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.stock import places, view
@@ -164,7 +165,7 @@ async def test_the_answer_hides_neither_the_keys_nor_the_cursor(p: Pantry) -> No
         text = screen_text(pilot)
         assert said(pilot)[:30] in text
         assert "? help" in text
-        assert current(pilot).row.code in text  # type: ignore[union-attr]
+        assert current(pilot).row.food[:8] in text  # type: ignore[union-attr]
 
 
 @pytest.mark.parametrize(
@@ -254,7 +255,7 @@ async def test_what_must_go_is_refused_at_once_also_from_bulk(demo: Pantry) -> N
     code = putup.put_up(demo, putup.read(demo, up)).code
     row = next(r for r in view.due(demo) if r.code == code)
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
-        await pilot.press(*row.code.lower(), "enter", "s", "1", "enter")
+        await pilot.press(*row.code.lower(), "enter", "s", *"slimy", "enter", "enter")
         worse = view.rows_named(demo, row.container_ids)[row.container_ids[0]]
         assert worse.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
         await pilot.press("u")
@@ -313,12 +314,12 @@ async def test_a_very_small_screen_still_shows_a_list(demo: Pantry) -> None:
         await pilot.resize_terminal(20, 10)
         await pilot.pause()
         lines = screen_text(pilot).splitlines()
-        assert sum(line[:2] in ("x ", "- ", "! ", "+ ") for line in lines) >= 5
+        assert sum(line[1:3] in ("x ", "- ", "! ", "+ ") for line in lines) >= 4
         assert current(pilot).key == here
         await pilot.resize_terminal(80, 24)
         await pilot.pause()
         assert current(pilot).key == here
-        assert "act by" in screen_text(pilot)
+        assert "until" in screen_text(pilot)
 
 
 @pytest.mark.parametrize("room", ["D", "S", "W", "c", "y", "l"])
@@ -404,6 +405,73 @@ async def test_a_sum_is_reckoned_and_one_that_cannot_be_read_stays(demo: Pantry)
         shown = str(app.screen.query_one(Static).render())
         assert "15 g" in shown
         assert "x 3 / 100" in shown
+
+
+async def test_a_small_job_is_done_with_one_key(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        before = tending.jobs(demo)
+        await pilot.press("home")
+        line = table(pilot).current
+        assert line is not None
+        assert isinstance(line.key, JobKey)
+        await pilot.press("f")
+        after = tending.jobs(demo)
+        assert len(after) == len(before) - 1
+        await pilot.press("z")
+        assert tending.jobs(demo) == before
+        await pilot.press("full_stop", "1")
+        assert len(tending.jobs(demo)) == len(before) - 1
+
+
+async def test_the_ways_to_keep_a_glut_are_a_key_away(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("semicolon")
+        line = app.screen.query_one(Input)
+        line.value = "9 quarts beets"
+        await pilot.press("enter")
+        assert "by weight" in str(app.screen.query_one("#wrong", Static).render())
+        line.value = "9 lb beets"
+        await pilot.press("enter")
+        shown = str(app.screen.query_one(Static).render())
+        assert "pressure canned, beets" in shown
+        assert "3 quart jars" in shown
+
+
+async def test_a_process_is_timed_from_its_line(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("2", "N", "enter")
+        await pilot.press("e")
+        app.screen.query_one(Input).value = "20 min"
+        await pilot.press("enter")
+        assert [row.code for row in timer.running(demo)] == ["2N"]
+        await pilot.press("e", "1")  # the pressure fell
+        assert timer.running(demo)[0].down
+        await pilot.press("e", "1")  # again
+        assert not timer.running(demo)[0].down
+        await pilot.press("e", "2")  # stop timing
+        assert timer.running(demo) == []
+
+
+async def test_a_record_is_asked_for_field_by_field(demo: Pantry) -> None:
+    app = PantryApp(demo)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("3", "A", "enter")
+        await pilot.press("i", "enter")  # nothing in one line: field by field
+        title = str(app.screen.query_one("#title", Static).render())
+        assert "altitude" in title
+        assert "900 ft" in title
+        await pilot.press("enter")
+        assert "dial or weighted" in str(app.screen.query_one("#title", Static).render())
+        app.screen.query_one(Input).value = "oven"
+        await pilot.press("enter")
+        assert "Wrong:" in str(app.screen.query_one("#title", Static).render())
+        await pilot.press("escape")
+        batch = next(one for one in demo.stock.batches.values() if one.code == "3A")
+        assert dict(batch.process)["canner"] == "oven"
 
 
 async def test_a_crock_that_is_ready_is_asked_into_what(demo: Pantry) -> None:

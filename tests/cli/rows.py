@@ -26,6 +26,8 @@ class Row:
     storeless: bool = False
 
 
+_TIMED = ("timer", "start", "{peaches}", "25 min")
+_COUNTED = ("jars", "count", "pint", "40")
 NOTHING_LEFT = "{rings}"  # a batch of which the last is gone
 
 
@@ -40,6 +42,7 @@ ROWS: dict[str, Row] = {
     "shelves": Row((), s.Some(s.SHELF), None, ("--place", "attic")),
     "find": Row(("pea",), s.Some(s.DUE), None, ()),
     "show": Row(("{peaches}",), s.BATCH, None, ("9ZZ",)),
+    "jobs": Row(("--within", "30d"), s.Some(s.JOB), None, ("--within", "soonish")),
     "log": Row(("{peaches}",), s.Some(s.LOG), None, ("9ZZ",)),
     "recall": Row(("{peaches}",), s.Some(s.GONE), None, ("9ZZ",)),
     # Put up and take
@@ -55,6 +58,35 @@ ROWS: dict[str, Row] = {
         ("{beef}", "--how", "microwave"), s.DONE, ("{peaches}",), ("{beef}", "--how", "sun")
     ),
     "ready": Row(("{kraut}",), s.DONE, ("{peaches}",), ("9ZZ",)),
+    "tend": Row(("{kraut}", "skim"), s.DONE, ("{peaches}",), ("{kraut}", "polish")),
+    "record": Row(("{beans}",), s.Some(s.ASKED), None, ("{beans}", "minutes")),
+    "jars": Row((), s.Some(s.JARS), None, ("all",), first=(_COUNTED,)),
+    "jars count": Row(("pint", "40"), s.DONE, None, ("bucket", "40")),
+    "jars lend": Row(
+        ("pint", "6", "to", "Aunt", "Sunniva"),
+        s.DONE,
+        ("pint", "99", "to", "Aunt", "Sunniva"),
+        ("pint", "six"),
+        first=(_COUNTED,),
+    ),
+    "jars back": Row(
+        ("pint", "6", "from", "Aunt", "Sunniva"),
+        s.DONE,
+        ("pint", "6", "from", "Maren"),
+        ("pint", "six"),
+        first=(_COUNTED, ("jars", "lend", "pint", "6", "Aunt Sunniva")),
+    ),
+    "repeat": Row(
+        ("{peaches}", "--count", "4"),
+        s.AGAIN,
+        None,
+        ("{peaches}", "--crop", "a lot"),
+    ),
+    "timer": Row((), s.Some(s.TIMER), None, ("all",), first=(_TIMED,)),
+    "timer start": Row(("{peaches}", "25", "min"), s.DONE, None, ("{peaches}", "a", "while")),
+    "timer drop": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "timer done": Row(("{peaches}", "--early"), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "timer cancel": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
     "repack": Row(
         ("{peaches}", "2", "half-pint", "jars,", "fridge"),
         {**s.PUTUP, "from": s.Some({"code": str, "container": str, "took": str, "left": str})},
@@ -106,6 +138,10 @@ ROWS: dict[str, Row] = {
     "place change": Row(
         ("shelf", "2", "--temp", "60F"), s.DONE, None, ("attic", "--climate", "room")
     ),
+    "place merge": Row(
+        ("shelf", "2", "--into", "fridge"), s.DONE, None, ("attic", "--into", "fridge")
+    ),
+    "place remove": Row(("shelf", "2", "--to", "fridge"), s.DONE, ("shelf", "2"), ("attic",)),
     "place list": Row((), s.Some(s.PLACE), None, ("all",)),
     "reading": Row(("big", "freezer", "-2F"), s.DONE, None, ("big", "freezer", "cold")),
     "outage": Row(
@@ -170,6 +206,9 @@ ROWS: dict[str, Row] = {
         None,
         ("dried", "moon", "cheese"),
         storeless=True,
+    ),
+    "methods": Row(
+        ("9", "lb", "beetroot"), s.Some(s.WAY), None, ("moon", "cheese"), storeless=True
     ),
     "process": Row(
         ("peaches", "--jar", "pint", "--canner", "boiling-water", "--pack", "hot"),
@@ -260,5 +299,6 @@ ROWS: dict[str, Row] = {
         storeless=True,
     ),
     "verify": Row(("--report",), s.VERIFIED, None, ("everything",)),
+    "help": Row(("power-cut",), s.Some(s.GUIDE), None, ("teleporting",), storeless=True),
     "keys": Row((), s.Some(s.KEY), None, ("all",), storeless=True),
 }

@@ -71,6 +71,16 @@ DONE = {"message": str, "warnings": [str], "containers": [str]}
 SAID = {"message": str}
 TOOK_BACK = {"took_back": Some(str)}
 
+JOB = {
+    "code": str,
+    "food": str,
+    "job": str,
+    "due": Day,
+    "overdue": bool,
+    "place": str,
+    "how": str,
+    "source": str,
+}
 DUE = {
     "code": str,
     "container_ids": Some(str),
@@ -183,6 +193,43 @@ SUM = {
     "cautions": [str],
     "record": Each(str),
 }
+WAY = {
+    "method": str,
+    "product": str,
+    "allowed": bool,
+    "yield": Maybe(str),
+    "keeps": Maybe(str),
+    "needs": Each(str),
+    "room": Maybe(str),
+    "wanted": Maybe(str),
+    "reasons": [str],
+    "cautions": [str],
+    "sources": [str],
+}
+ASKED = {"key": str, "published": str, "said": str, "wrong": [str]}
+JARS = {"size": str, "empty": int, "in_use": int, "lent": Each(int)}
+AGAIN = {
+    "of": str,
+    "code": str,
+    "containers": [str],
+    "lead": [str],
+    "count": int,
+    "scaled": [str],
+    "process": [str],
+    "left_out": [str],
+    "read_as": dict,
+    "cautions": [str],
+}
+TIMER = {
+    "code": str,
+    "food": str,
+    "minutes": int,
+    "psi": Maybe(float),
+    "began": str,
+    "left": int,
+    "down": bool,
+    "drops": int,
+}
 PROCESS = {
     "answer": str,
     "minutes": Maybe(int),
@@ -202,9 +249,10 @@ GONE = {"container": str, "state": str, "place": str, "to": str, "ended": Maybe(
 LINE = {"code": str, "food": str, "place": str, "expected": int, "seen": Maybe(int)}
 YEAR = {"food": str, "start": Day, "end": Maybe(Day), "made": int, "closing": int, "eaten": int}
 LOSSES = {"rows": Some({"food": str, "why": str, "servings": float}), "changes": [str]}
-HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str, "advice": str}
+HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str, "advice": str, "jars": str}
 SHEET = {"title": str, "heads": Some(str), "rows": Some([str]), "notes": [str]}
 LABEL = {"code": str, "food": str, "method": str, "made": str, "best_by": str, "caution": str}
+GUIDE = {"topic": str, "title": str, "about": str, "text": str}
 KEY = {"id": str, "keys": str, "does": str, "screens": str}
 FILE = {"message": str, "file": str}
 STORE = {"message": str, "store": str}

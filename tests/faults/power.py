@@ -39,11 +39,13 @@ class Blackout:
             view.due(p)
         self.before = self.path.read_bytes()
         names = [name for name in QUESTIONS if name != "use"]
-        self.right = {name: {self._ask(name)} for name in names}
+        self.right = {name: {self._asked(name, self.before)} for name in names}
+        self._restore(self.before, b"")  # to judge what ran out until february writes, too
         self.after, self.old_pages = self._half_written()
         # Without its journal all of it may have come to the disk: then it is done.
+        done = self.path.read_bytes()
         for name in names:
-            self.right[name].add(self._ask(name))
+            self.right[name].add(self._asked(name, done))
 
     def _half_written(self) -> tuple[bytes, bytes]:
         with open_pantry(self.path, TODAY) as p:
@@ -63,6 +65,10 @@ class Blackout:
             self.journal.write_bytes(journal)
         else:
             self.journal.unlink(missing_ok=True)
+
+    def _asked(self, name: str, content: bytes) -> str:
+        self._restore(content, b"")
+        return self._ask(name)
 
     def _ask(self, name: str) -> str:
         with open_pantry(self.path, TODAY) as p:

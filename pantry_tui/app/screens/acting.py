@@ -297,12 +297,35 @@ class Acting:
         if not ref:
             self.screen.host.tell(NO_STOCK, refused=True)
             return
-        ask_line(
-            self.screen,
-            f"How was {ref} canned? What you know of it, the rest stays as it is.",
-            "minutes=20 psi=11 canner=dial jar=pint pack=hot",
-            lambda words: correct(self.pantry, ref, process=read_pairs(words)),
-        )
+
+        def accept(words: str) -> None:
+            if words:
+                said = read_pairs(words)
+                done = self.screen.host.doing(lambda: correct(self.pantry, ref, process=said))
+                self.screen.host.report(done)
+
+        def answered(words: str) -> None:
+            if words:
+                self.screen.settle_list()
+                return
+            from pantry_tui.app.screens.record import ask_fields
+
+            ask_fields(self.screen, ref)
+
+        title = f"How was {ref} put up? What you know of it; empty asks field by field."
+        example = "minutes=20 psi=11 canner=dial jar=pint pack=hot"
+        question = TypeLine(title, example, empty=True, accept=accept)
+        self.screen.host.push_screen(question, given(answered))
+
+    def timer(self, container: str) -> None:
+        """Time the process of a batch, or say what became of the time that runs."""
+        ref = container.partition("/")[0]
+        if not ref:
+            self.screen.host.tell(NO_STOCK, refused=True)
+            return
+        from pantry_tui.app.screens.record import ask_timer
+
+        ask_timer(self.screen, ref)
 
 
 @wraps(act.ready)

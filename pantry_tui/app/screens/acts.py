@@ -111,3 +111,6 @@ class Rates(Touches):
 
     def action_process(self) -> None:
         self.acting.process(self.rated_ref)
+
+    def action_timer(self) -> None:
+        self.acting.timer(self.rated_ref)

@@ -185,13 +185,17 @@ class CountScreen(Touches):
     # -- ending ----------------------------------------------------------------------------------
 
     def action_finish(self) -> None:
-        """Show what differs, then book it."""
+        """Show what differs, then book it; where all is counted and agrees, it is booked at
+        once."""
         if self.place is None:
             return
         saw = counts.draft(self.host.pantry, self.place)
         found = counts.differences(self.host.pantry, self.place)
         if self._left and self._left == self.table.source.total and not found:
             self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
+            return
+        if not found and not self._left:
+            self._end(BOOK[0], saw)
             return
         text = difference_text(found, self._left)
         asks = Choose("And now?", BOOK)

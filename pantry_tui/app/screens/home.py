@@ -8,6 +8,7 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
 from pantry_tui.app.screens.first import UNITS, read_people
 from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.safety.metric_jars import JARS_BY
 from pantry_tui.services import household
 from pantry_tui.services.rows import HouseholdFacts
 
@@ -15,6 +16,12 @@ from pantry_tui.services.rows import HouseholdFacts
 ADVICE = (
     "usual: United States federal and extension",
     "strictest: whichever country's limit is the earliest",
+)
+
+#: The answers, in the order of `JARS_BY`.
+JARS = (
+    "maker: as their makers' manuals have it, half-pint, pint and quart",
+    "strict: the published jar that holds as much or more",
 )
 
 
@@ -26,7 +33,7 @@ class _Home:
 
     def ask(self) -> None:
         now = household.facts(self.host.pantry)
-        ways = (self._altitude, self._people, self._units, self._advice)
+        ways = (self._altitude, self._people, self._units, self._advice, self._jars)
         asks = dict(zip(lines(now), ways, strict=True))
         question = Choose("The household: what changes? Esc: nothing.", list(asks))
         self.host.push_screen(question, given(lambda got: asks[got](now)))
@@ -58,6 +65,11 @@ class _Home:
         then = given(lambda got: self._change(advice=household.ADVICE[ADVICE.index(got)]))
         self.host.push_screen(Choose(title, ADVICE), then)
 
+    def _jars(self, _now: HouseholdFacts) -> None:
+        title = "Whose times serve for jars of 250 ml, 500 ml and 1 litre?"
+        then = given(lambda got: self._change(jars=JARS_BY[JARS.index(got)]))
+        self.host.push_screen(Choose(title, JARS), then)
+
 
 def lines(now: HouseholdFacts) -> tuple[str, ...]:
     """One setting a line, as it is."""
@@ -66,6 +78,7 @@ def lines(now: HouseholdFacts) -> tuple[str, ...]:
         f"people at table: {now.people}",
         f"units: {UNITS[now.units == 'metric']}",
         f"advice: {ADVICE[household.ADVICE.index(now.advice)]}",
+        f"metric jars: {JARS[JARS_BY.index(now.jars)]}",
     )
 
 

@@ -9,6 +9,7 @@ from pantry_tui.app.screens.page import Page
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.batchwork.calc import ALSO, KINDS, reckon
 from pantry_tui.services.batchwork.calc.answer import Answer, Line
+from pantry_tui.services.batchwork.methods import Way, methods, told
 
 if TYPE_CHECKING:
     from pantry_tui.app.host import Host
@@ -30,6 +31,24 @@ def ask(host: Host) -> None:
         host.push_screen(Page(text(typed, found[-1])))
 
     host.push_screen(TypeLine(TITLE, EXAMPLE, accept=accept), given(answered))
+
+
+def ask_methods(host: Host) -> None:
+    """Ask of what there is too much, and show the ways to keep it."""
+    found: list[Way] = []
+
+    def accept(typed: str) -> None:
+        p = host.pantry
+        found[:] = methods(load_tables(), typed, p, p.altitude_ft)
+
+    def answered(typed: str) -> None:
+        lines = [typed, ""]
+        for way in found:
+            lines += [*told(way), ""]
+        host.push_screen(Page("\n".join(lines)))
+
+    title = "Of what is there too much? A food, and how much of it by weight or by the bushel."
+    host.push_screen(TypeLine(title, "9 lb beets", accept=accept), given(answered))
 
 
 def _split(typed: str) -> tuple[str, str]:

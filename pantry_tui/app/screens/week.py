@@ -30,6 +30,7 @@ from pantry_tui.services.rows import Done, WeekView
 from pantry_tui.services.stock.view import rows_named
 
 _NEW_DISH = "a new dish ..."
+_ANEW = "plan it anew"
 
 
 class WeekScreen(Acts, RowWords, Beside):
@@ -88,7 +89,9 @@ class WeekScreen(Acts, RowWords, Beside):
             ("If you want more, these next", found.more),
         ):
             named = rows_named(self.host.pantry, {take.containers[0] for take in takes})
-            stand = [named[take.containers[0]] for take in takes if take.containers[0] in named]
+            # Two jars of one line stand there once.
+            mine = (named[take.containers[0]] for take in takes if take.containers[0] in named)
+            stand = list({row.stamp + row.code: row for row in mine}.values())
             if stand:
                 yield heading(Heading(title), title)
                 yield from due_lines(stand, columns, self.marked)
@@ -129,8 +132,13 @@ class WeekScreen(Acts, RowWords, Beside):
         return day
 
     def action_accept(self) -> None:
-        """Keep the plan; on an accepted one, plan anew. Nothing is booked by either."""
-        self._try(weeks.forget if weeks.accepted(self.host.pantry) else weeks.accept)
+        """Keep the plan; an accepted one is planned anew if one says so, since what was arranged in
+        it is gone then. Nothing is booked by either."""
+        if weeks.accepted(self.host.pantry) is None:
+            self._try(weeks.accept)
+            return
+        title = "This week is accepted. Plan it anew? What you arranged in it is forgotten."
+        self.host.push_screen(Choose(title, [_ANEW]), given(lambda _: self._try(weeks.forget)))
 
     def action_eaten(self) -> None:
         """Everything of the day under the cursor, in one booking."""

@@ -21,6 +21,7 @@ def facts(found: HouseholdFacts) -> list[str]:
         f"people: {found.people}",
         f"units: {found.units}",
         f"advice: {found.advice}",
+        f"metric jars: {found.jars}",
     ]
 
 

@@ -28,6 +28,7 @@ def process(answer: dict[str, Any], altitude_ft: int | None) -> list[str]:
         for option in answer["options"]
     ]
     lines += [f"why: {clean(str(one))}" for one in answer["reasons"]]
+    lines += [f"beside it: {one}" for one in answer["physics"]]
     lines += [f"source: {clean(str(one))}" for one in answer["sources"]]
     return lines + [f"care: {one}" for one in answer["cautions"]]
 

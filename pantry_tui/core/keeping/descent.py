@@ -67,19 +67,25 @@ def carried_on(new: Container, part_of: Batch, part: Container) -> Container:
     here = State.GONE if new.fate else states[-1]
     return replace(
         part, turns=turns, state=here, place=new.place, fate=new.fate, left=new.first,
-        first=new.first, looked=new.looked or part.looked,
+        first=new.first, looked=_looked(new, part, part_of),
     )  # fmt: skip
 
 
-def as_taken(new: Container, part: Container) -> Container:
+def as_taken(new: Container, part_of: Batch, part: Container) -> Container:
     """The part as it was at the moment on which it was taken."""
     birth = new.turns[0]
     turns = _until(part, birth)
     states = [turn.state for turn in turns if turn.state is not None]
     return replace(
         part, turns=turns, state=states[-1], fate="", left=part.first,
-        looked=new.looked or part.looked,
+        looked=_looked(new, part, part_of),
     )  # fmt: skip
+
+
+def _looked(new: Container, part: Container, part_of: Batch) -> date | None:
+    """A look at what was made of it counts for it too, unless it was suspected after that."""
+    here = new.looked if new.looked_at >= part_of.suspect_from else None
+    return part.looked or here
 
 
 def _until(part: Container, birth: Turn) -> tuple[Turn, ...]:
@@ -182,9 +188,9 @@ def _told(own: Assessment, bound: Bound) -> tuple[str, ...]:
     return (said, *own.reasons)
 
 
-def suspected(own: Assessment, container: Container, why: str) -> Assessment:
+def suspected(own: Assessment, why: str) -> Assessment:
     """Something that was made of it is under suspicion: it is to be looked at too."""
-    if not why or container.looked is not None:
+    if not why:
         return own
     floor = worse(own.floor, Verdict.UNKNOWN)
     return replace(own, floor=floor, harmless=False, reasons=(why, *own.reasons))

@@ -10,6 +10,7 @@ from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
+from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.words import Acidity
@@ -34,7 +35,11 @@ def by_others(batch: Batch) -> bool:
 
 def not_checked(batch: Batch) -> tuple[str, ...]:
     """The standing reasons of a canned batch whose process could not be checked, or not whole."""
-    return () if batch.doubt else unchecked(batch.method, batch.process)
+    if batch.doubt:
+        return ()
+    typed = dict(batch.process).get("jar", "") or batch.size
+    litre = low_acid(batch.method, batch.food) and is_litre(typed)
+    return (*unchecked(batch.method, batch.process), *((LITRE,) if litre else ()))
 
 
 def of_unknown_origin(batch: Batch) -> bool:

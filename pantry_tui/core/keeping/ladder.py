@@ -77,7 +77,13 @@ class Assessment:
     refused: str = ""
     facts_to: date = date.min
     again_at: int | None = None
+    care_at: int | None = None  # the same, since a small job is late or asked for no more
     spans: tuple[Span, ...] = ()
+
+    @property
+    def look_at(self) -> int | None:
+        """The minute from which it is assessed again."""
+        return min((one for one in (self.again_at, self.care_at) if one is not None), default=None)
 
     def on(self, day: date) -> Judgement:
         """The verdict of a day, `facts_to` or later, if nothing else happens until then."""

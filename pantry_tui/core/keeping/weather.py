@@ -148,7 +148,8 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
     held = [one for one in changes if isinstance(one.fact, Held)]
     climates = list(zip(held, _ends(held), strict=True))
     found: list[Weather] = []
-    for change, until_next in zip(changes, _ends(changes), strict=True):
+    ended = list(zip(changes, _ends(changes), strict=True))
+    for change, until_next in ended:
         fact, end = change.fact, until_next
         if isinstance(fact, Held):
             if too_warm(fact.climate, fact.target_f):
@@ -164,11 +165,18 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                 if too_warm(climate, fact.temp_f):
                     since, day = _warm_since(change, fact, changes, climates)
                 steady = holding.fact.target_f < ASSUMED_F[Climate.FRIDGE]
-                found.append(Weather(since, end, day, climate, fact.temp_f, True, steady))
+                warm = Weather(since, end, day, climate, fact.temp_f, True, steady)
+                # What was too warm since nobody knows when may have been cold before.
+                found += [
+                    warm._replace(start=one.first, day=max(day, one.day))
+                    for one, until_then in ended
+                    if since < one.first <= change.first <= until_then
+                ]
+                found.append(warm)
                 if climate is Climate.FREEZER and _freezes_again(fact, holding.fact):
                     target = holding.fact.target_f
                     found.append(Weather(change.first, end, change.day, climate, target))
-    return sorted(found)
+    return found
 
 
 def _freezes_again(fact: Read, held: Held) -> bool:
@@ -212,11 +220,16 @@ def _read_cold(change: _Change, climates: Sequence[tuple[_Change, int]]) -> bool
     )
 
 
+def _cold_first(one: Weather) -> tuple[int, bool, Weather]:
+    """By their beginning; of two at once, what may have been cold before it was warm."""
+    return one.start, too_warm(one.climate, one.temperature_f), one
+
+
 def _merged(found: list[Weather]) -> list[Weather]:
     """Neighbours that say the same are one, so that a reading that changes nothing changes
     nothing."""
     merged: list[Weather] = []
-    for one in sorted(found):
+    for one in sorted(found, key=_cold_first):
         last = merged[-1] if merged else None
         if last is not None and one.start <= last.end and one[3:] == last[3:]:
             merged[-1] = last._replace(end=max(last.end, one.end))

@@ -148,10 +148,11 @@ class Sign(NamedTuple):
 
 
 class Gone(NamedTuple):
-    """What a count did not find."""
+    """What a count did not find: the whole container, or an `amount` of what should be in it."""
 
     container: str
     fate: Fate
+    amount: Amount | None = None
 
 
 class Back(NamedTuple):
@@ -217,3 +218,30 @@ class Relabelled(NamedTuple):
     code: str
     was: str
     other: str
+
+
+class Tended(NamedTuple):
+    """A small job of a batch was done (core.batchwork.tending), like "skim"."""
+
+    batch: str
+    job: str
+
+
+class Clocked(StrEnum):
+    """What a kitchen timer was told."""
+
+    START = "start"
+    DROP = "drop"
+    DONE = "done"
+    CANCEL = "cancel"
+
+
+class Timer(NamedTuple):
+    """The time of a process: it began (anew after a drop of pressure), fell off, ended.
+
+    `minutes` and `psi` are what is to be reached, said with a start."""
+
+    batch: str
+    told: Clocked
+    minutes: int = 0
+    psi: float | None = None

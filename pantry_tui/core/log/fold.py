@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from datetime import date, datetime
+from datetime import datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
@@ -17,7 +17,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
-from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn
+from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Timing, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State
 
@@ -115,7 +115,7 @@ class _Batch:
                     into = dict.fromkeys((*self.batch.into, payload.batch))
                     self.batch = replace(self.batch, into=tuple(into))
             case said.Sign():
-                self._sign(event.day, payload)
+                self._sign(event, payload)
             case said.Outage():
                 for mark in payload.marks:
                     self._seen(mark.container, Seen(event.day, mark.words, mark.verdict))
@@ -128,6 +128,12 @@ class _Batch:
             case said.Rated():
                 one = Rated(event.day, payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))
+            case said.Timer():
+                self._timer(event.recorded, payload)
+            case said.Tended():
+                done = dict(self.batch.tended)
+                done[payload.job] = max(event.day, done.get(payload.job, event.day))
+                self.batch = replace(self.batch, tended=tuple(sorted(done.items())))
             case said.Reserved():
                 for id_ in payload.containers:
                     self._change(id_, reserved=payload.kept_for)
@@ -178,22 +184,25 @@ class _Batch:
         if old is not None:
             self.containers[id_] = replace(old, signs=(*old.signs, seen))
 
-    def _sign(self, day: date, payload: said.Sign) -> None:
+    def _sign(self, event: Event, payload: said.Sign) -> None:
+        then = when(event)
         for id_ in payload.containers:
-            if payload.sign == "looked":
-                self._change(id_, looked=day)
-            else:
-                self._seen(id_, Seen(day, payload.words, payload.verdict))
+            if payload.sign != "looked":
+                self._seen(id_, Seen(event.day, payload.words, payload.verdict))
+            elif then.last >= self.batch.suspect_from:
+                # What was surely looked at before a sign was seen says nothing of it.
+                self._change(id_, looked=event.day, looked_at=then.last)
         if payload.suspect:
             # All of a batch is to be looked at, also what was looked at before.
-            self.batch = replace(self.batch, suspect=payload.suspect)
+            since = max(self.batch.suspect_from, then.first)
+            self.batch = replace(self.batch, suspect=payload.suspect, suspect_from=since)
             for id_ in self.containers:
                 self._change(id_, looked=None)
 
     def _count(self, event: Event, payload: said.Count) -> None:
         for gone in payload.gone:
             if said.batch_of(gone.container) == self.id:
-                self._leave(gone.container, event, gone.fate, None)
+                self._leave(gone.container, event, gone.fate, gone.amount)
         for back in payload.back:
             if said.batch_of(back.container) == self.id:
                 self._change(back.container, fate="", ended=None)
@@ -206,6 +215,17 @@ class _Batch:
                 since, state = (self.event, self.state) if carried else (event, found.state)
                 for id_ in found.containers:
                     self._new(id_, since, state, found.place)
+
+    def _timer(self, moment: str, payload: said.Timer) -> None:
+        """A start after a drop takes the whole time again (USDA AIB 539)."""
+        old = self.batch.timer
+        timer: Timing | None = None
+        if payload.told is said.Clocked.START:
+            drops = old.drops if old is not None else 0
+            timer = Timing(payload.minutes, payload.psi, moment, drops)
+        elif payload.told is said.Clocked.DROP and old is not None:
+            timer = old._replace(since="", drops=old.drops + 1)
+        self.batch = replace(self.batch, timer=timer)
 
     def _correct(self, payload: said.Correct) -> None:
         fields = {

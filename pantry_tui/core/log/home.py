@@ -28,6 +28,7 @@ class Home:
     substitutes: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     dishes: Mapping[str, tuple[said.Taken, ...]] = field(default_factory=dict)
     week: said.Planned | None = None
+    checked: Mapping[str, date] = field(default_factory=dict)  # the last day of each check
 
 
 def fold_household(events: Iterable[Event]) -> Home:
@@ -40,6 +41,7 @@ def fold_household(events: Iterable[Event]) -> Home:
     substitutes: dict[str, tuple[str, ...]] = {}
     dishes: dict[str, tuple[said.Taken, ...]] = {}
     week: said.Planned | None = None
+    checked: dict[str, date] = {}
     for event in events:
         payload = event.payload
         match payload:
@@ -59,6 +61,8 @@ def fold_household(events: Iterable[Event]) -> Home:
                 _say(substitutes, payload.food, payload.others or None)
             case said.Dish():
                 _say(dishes, payload.name, payload.takes or None)
+            case said.Checked():
+                checked[payload.what] = max(event.day, checked.get(payload.what, event.day))
             case said.Planned():
                 week = payload if payload.start is not None else None
     return Home(
@@ -69,6 +73,7 @@ def fold_household(events: Iterable[Event]) -> Home:
         substitutes=substitutes,
         dishes=dishes,
         week=week,
+        checked=checked,
         **settings,  # type: ignore[arg-type]
     )
 

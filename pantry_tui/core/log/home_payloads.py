@@ -30,6 +30,29 @@ class RuleAdded(NamedTuple):
     why: str = ""
 
 
+class JarsCounted(NamedTuple):
+    """So many jars of a size stood empty, and so many were in use, full or begun; of "lids" so many
+    were new."""
+
+    size: str
+    empty: int
+    in_use: int = 0
+
+
+class JarsLent(NamedTuple):
+    """Empty jars went to somebody; fewer than none: they came back."""
+
+    size: str
+    count: int  # type: ignore[assignment] # the trade's word; no tuple counts here
+    to: str
+
+
+class Checked(NamedTuple):
+    """Something of the kitchen's own was checked, like the dial gauge."""
+
+    what: str
+
+
 class Substitutes(NamedTuple):
     """What may stand in for a food."""
 

@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.log.batch_payloads import (
     Back,
+    Clocked,
     Correct,
     Count,
     Discard,
@@ -28,17 +29,22 @@ from pantry_tui.core.log.batch_payloads import (
     Relabelled,
     Reserved,
     Sign,
+    Tended,
     Thaw,
+    Timer,
     Use,
 )
 from pantry_tui.core.log.home_payloads import (
     Ceiling,
+    Checked,
     Dish,
     DishDay,
     Eaten,
     Entry,
     FoodAdded,
     Household,
+    JarsCounted,
+    JarsLent,
     Pin,
     Planned,
     RuleAdded,
@@ -60,6 +66,8 @@ __all__ = [
     "NAME_OF",
     "Back",
     "Ceiling",
+    "Checked",
+    "Clocked",
     "Correct",
     "Count",
     "Discard",
@@ -73,6 +81,8 @@ __all__ = [
     "Give",
     "Gone",
     "Household",
+    "JarsCounted",
+    "JarsLent",
     "Mark",
     "Missing",
     "Move",
@@ -98,7 +108,9 @@ __all__ = [
     "Substitutes",
     "Table",
     "Taken",
+    "Tended",
     "Thaw",
+    "Timer",
     "Undo",
     "Use",
     "batch_of",
@@ -136,6 +148,11 @@ Payload = (
     | Reserved
     | Correct
     | Relabelled
+    | Tended
+    | Checked
+    | Timer
+    | JarsCounted
+    | JarsLent
     | Reading
     | Outage
     | PlaceAdded
@@ -170,6 +187,11 @@ BY_NAME: dict[str, type[Payload]] = {
     "reserved": Reserved,
     "correct": Correct,
     "relabelled": Relabelled,
+    "tended": Tended,
+    "checked": Checked,
+    "timer": Timer,
+    "jars_counted": JarsCounted,
+    "jars_lent": JarsLent,
     "reading": Reading,
     "outage": Outage,
     "place_added": PlaceAdded,

@@ -10,6 +10,7 @@ from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
+from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
 from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.safety.record import known
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
@@ -27,6 +28,7 @@ from pantry_tui.services.batchwork.understood import from_flags as from_flags
 from pantry_tui.services.batchwork.understood import read as read
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import PutUp, PutUpReading
+from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, when
 from pantry_tui.services.stock.view import cautions
 
@@ -80,7 +82,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         reading.method,
         food,
         size,
-        dict(record),
+        in_tested_jar(p, reading.method, food, size, dict(record)),
         p.altitude_ft,
         load_processes(),
         load_not_recommended(),
@@ -125,6 +127,16 @@ def with_altitude(
     if method not in LIDDED or p.altitude_ft is not None or "altitude" in said or not said:
         return record
     return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
+
+
+def in_tested_jar(
+    p: Pantry, method: Method, food: FoodFacts, size: str, record: dict[str, str]
+) -> dict[str, str]:
+    """The record with the published jar whose time its metric one takes, where the household goes
+    by the makers' manuals."""
+    typed = record.get("jar", "") or size
+    jar = by_maker(typed, low_acid=low_acid(method, food)) if p.jars == MAKER else None
+    return record if jar is None else {**record, "jar": jar}
 
 
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:
@@ -191,4 +203,6 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
     answer = _answer(code, names, booked_as, judged, reading, descent)
-    return replace(answer, made_from=took(p, descent))
+    full = overfull(p, place.id)
+    told = (*answer.cautions, full) if full else answer.cautions
+    return replace(answer, cautions=told, made_from=took(p, descent))

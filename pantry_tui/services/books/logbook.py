@@ -122,6 +122,8 @@ _VERBS = {
     Did.CORRECT: "corrected",
     Did.RATED: "rated",
     Did.RELABELLED: "gave another lid code to",
+    Did.TENDED: "tended",
+    Did.TIMER: "timed",
 }
 
 
@@ -173,6 +175,10 @@ def _more(p: Pantry, payload: said.Payload) -> str:
             parts.append(f": {': '.join(filter(None, (payload.rating.value, payload.note)))}")
         case said.Relabelled():
             parts.append(f", was {payload.was}")
+        case said.Timer():
+            parts.append(f": {payload.told}")
+        case said.Tended():
+            parts.append(f": {payload.job}")
         case said.Sign():
             parts.append(f": {payload.words}")
     return "".join(parts)
@@ -204,6 +210,7 @@ def _home(p: Pantry, payload: said.Household) -> str:
         "units": payload.units or "",
         "meals a week": str(payload.meals or ""),
         "advice": payload.advice or "",
+        "metric jars": payload.jars or "",
     }
     return "household: " + ", ".join(f"{name} {value}" for name, value in told.items() if value)
 
@@ -236,5 +243,12 @@ _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
         + ("as usual" if one.most is None else f"at most {one.most:g} servings a person a week")
     ),
     said.Table: _table,
+    said.JarsCounted: lambda p, one: f"counted {one.empty} empty {one.size}",
+    said.JarsLent: lambda p, one: (
+        f"lent {one.count} {one.size} jars to {one.to}"
+        if one.count > 0
+        else f"{-one.count} {one.size} jars came back from {one.to}"
+    ),
+    said.Checked: lambda p, one: f"checked: {one.what}",
     said.Planned: lambda p, one: f"the week: {one.said or 'replanned'}",
 }

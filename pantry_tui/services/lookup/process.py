@@ -2,13 +2,30 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from pantry_tui.core.batchwork.steam import boiling_point_f, canner_f
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.safety.measured import CANNERS, JARS, read_canner, unsafe_way
+from pantry_tui.core.safety.measured import (
+    BIGGER,
+    CANNERS,
+    JARS,
+    read_canner,
+    read_jar,
+    unsafe_way,
+)
+from pantry_tui.core.safety.metric_jars import (
+    LITRE,
+    MAKER,
+    STRICT,
+    by_maker,
+    in_millilitres,
+    is_litre,
+)
 from pantry_tui.core.safety.process import (
     LOWEST_BAND_FT,
     PACKS,
@@ -21,6 +38,14 @@ from pantry_tui.core.words import Acidity, Trust
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
+
+#: A jar by its ounces or pints; metric ones are read elsewhere.
+_OUNCES = re.compile(r"[\d\s./½-]*(?:oz|ounce|pint|pt|quart|qt|gallon|gal)")
+#: Smaller jars take the time of the next larger size, 12-oz and half-pint jars that of a pint.
+_SMALLER_JAR = (
+    "National Center for Home Food Preservation, Jar Size Choices; Michigan State University "
+    "Extension; K-State Research and Extension, odd-sized jars, 2022 (read)"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +73,7 @@ def process(
     canner: str,
     pack: str | None = None,
     altitude_ft: int | None = 0,
+    jars: str = STRICT,
 ) -> dict[str, Any]:
     """The command contract's JSON: answer "process", "refused" or "not published".
 
@@ -59,7 +85,7 @@ def process(
     """
     asked = _find(tables, food)
     feet = LOWEST_BAND_FT if altitude_ft is None else altitude_ft
-    size, packed = _jar(jar), _pack(pack)
+    size, packed = _jar(jar, jars, asked.low_acid), _pack(pack)
     against = _against_way(tables, canner)
     if against is not None:
         return against
@@ -68,22 +94,63 @@ def process(
         return _refused(tables, asked.advice)
     if way == "boiling-water" and asked.low_acid:
         return _low_acid(tables, asked.name)
-    rows = lookup(asked.published, asked.name, size, way, feet, packed)
+    used = _next_larger(asked.published, size, way)
+    rows = lookup(asked.published, asked.name, used, way, feet, packed)
     firm = [row for row in rows if row.trust is not Trust.MEMORY]
     recalled = [row for row in rows if row.trust is Trust.MEMORY]
     if not firm:
-        why = _recalled(tables, recalled) or _missing(asked, size, way, packed, feet)
-        return _answer("not published", reasons=why)
+        why = _recalled(tables, recalled) or _missing(asked, used, way, packed, feet)
+        return _answer("not published", reasons=[*why, *_instead(asked, used, way, feet)])
     found = _published(tables, firm, recalled)
+    found["reasons"] += _held_to(jar, size, used)
+    found["physics"] = _physics(firm, feet)
+    if asked.low_acid and is_litre(jar):
+        found["reasons"].insert(0, LITRE)
     if altitude_ft is None:
         found["reasons"].insert(0, "Altitude not said: this is the process for 1,000 ft only.")
     return found
 
 
+def _next_larger(rows: Sequence[ProcessRow], jar: str, canner: str) -> str:
+    """The jar whose rows speak: its own, else the smallest larger one that is published."""
+    if jar not in JARS:
+        return jar
+    published = {row.jar for row in rows if row.canner == canner}
+    order = list(JARS)
+    larger = [one for one in order[order.index(jar) :] if one in published]
+    return larger[0] if larger else jar
+
+
+def _instead(asked: _Asked, jar: str, canner: str, feet: int) -> list[str]:
+    """What is published for it at this altitude in another jar or another canner."""
+    firm = [row for row in asked.published if row.trust is not Trust.MEMORY and row.at(feet)]
+    jars = {row.jar for row in firm if row.canner == canner and row.jar != jar}
+    smaller = [one for one in JARS if one in jars]
+    if smaller:
+        return [f"Instead: {' or '.join(smaller)} jars in the same canner."]
+    others = list(dict.fromkeys(row.canner for row in firm if row.canner != canner))
+    if others:
+        return [f"Instead: {' or '.join(others)}, which is published for {feet:,} ft."]
+    return ["Instead: freeze it, dry it or keep it in the refrigerator."]
+
+
+def _physics(rows: Sequence[ProcessRow], feet: int) -> list[str]:
+    """What the steam is at that altitude: shown beside the published row, never instead of it."""
+    gauges = dict.fromkeys(row.psi for row in rows if row.psi is not None)
+    return [
+        f"Physics, not a process: water boils at {boiling_point_f(feet):.0f} °F there.",
+        *(
+            f"Physics, not a process: {psi} psi on the gauge is steam of "
+            f"{canner_f(psi, feet):.0f} °F there."
+            for psi in gauges
+        ),
+    ]
+
+
 def _answer(answer: str, **filled: Any) -> dict[str, Any]:
-    empty = {"minutes": None, "psi": None, "acidify": None, "headspace_in": None}
-    found = {"answer": answer, **empty, "options": [], "reasons": [], "sources": [], **filled}
-    return {**found, "cautions": [CAUTION]}
+    unknown = dict.fromkeys(("minutes", "psi", "acidify", "headspace_in"))
+    lists: dict[str, Any] = {"options": [], "reasons": [], "physics": [], "sources": []}
+    return {"answer": answer, **unknown, **lists, **filled, "cautions": [CAUTION]}
 
 
 def _cite(tables: Tables, row: ProcessRow | NotRecommended) -> str:
@@ -119,12 +186,38 @@ def _facts(tables: Tables, text: str) -> FoodFacts | None:
     return tables.facts(text)
 
 
-def _jar(text: str) -> str:
+def _jar(text: str, by: str, low_acid: bool) -> str:
+    """The published jar that a typed one is held to: itself, or by its ounces the next larger; a
+    metric one by a maker's manual where the household goes by it."""
+    if in_millilitres(text) is not None:
+        metric = by_maker(text, low_acid=low_acid) if by == MAKER else read_jar(text)
+        return metric or BIGGER
     plain = text.casefold().replace("jars", "").replace("jar", "").strip().removesuffix("s")
     word = "-".join(plain.split())
-    if word not in JARS:
-        raise BadInput(f"{text[:40]!r} is no jar of the tables: one of {', '.join(JARS)}.")
-    return word
+    if word in JARS:
+        return word
+    if _OUNCES.fullmatch(plain):
+        jar = read_jar(plain)
+        if jar in JARS:
+            return str(jar)
+        raise BadInput(
+            f"{text[:40]!r} is larger than any jar with a process: a half-gallon at most."
+        )
+    raise BadInput(f"{text[:40]!r} is no jar of the tables: one of {', '.join(JARS)}, or 12 oz.")
+
+
+def _held_to(text: str, jar: str, used: str) -> list[str]:
+    """Why a jar takes the time of a larger one, nothing where it has its own."""
+    if in_millilitres(text) is not None:
+        return []  # a metric jar has its own word
+    plain = " ".join(text.casefold().replace("-", " ").split())
+    own = {jar.replace("-", " "), f"{JARS[jar]} oz", f"{jar.replace('-', ' ')}s"}
+    if jar == used and plain.removesuffix(" jars").removesuffix(" jar") in own:
+        return []
+    return [
+        f"A {text.strip()} takes the full time of a {used}, the next larger jar with a process "
+        f"({_SMALLER_JAR})."
+    ]
 
 
 def _pack(text: str | None) -> str | None:
@@ -157,7 +250,8 @@ def _against_way(tables: Tables, canner: str) -> dict[str, Any] | None:
     if listed is not None:
         return _refused(tables, listed)
     said = unsafe_way(canner)
-    return None if said is None else _answer("refused", reasons=[said])
+    instead = "Instead: a boiling-water or pressure canner with a tested process."
+    return None if said is None else _answer("refused", reasons=[said, instead])
 
 
 def _refused(tables: Tables, row: NotRecommended) -> dict[str, Any]:

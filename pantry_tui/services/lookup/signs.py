@@ -82,15 +82,16 @@ class Choice(NamedTuple):
 
 
 def to_choose(p: Pantry, ref: str) -> list[Choice]:
-    """The signs that this food in its state may show, the worst first, and of equal ones those
-    that are said of this food rather than of any; the last one is that nothing shows."""
+    """The signs that this food in its state may show: first those that are said of it, then those
+    that are said of any, of each the worst first; harmless ones last, and that nothing shows."""
     container = _meant(p, ref)
     food = p.stock.batches[container.batch].food
     closed = last_state(container) is State.SEALED
     method = p.stock.batches[container.batch].method
 
-    def rank(sign: Sign) -> tuple[int, bool]:
-        return SEVERITY.index(verdict_of(sign, method, food, closed)), "*" in sign.foods
+    def rank(sign: Sign) -> tuple[bool, bool, int]:
+        worst = SEVERITY.index(verdict_of(sign, method, food, closed))
+        return sign.verdict is SignVerdict.HARMLESS, "*" in sign.foods, worst
 
     found = sorted(possible(p, container), key=rank)
     harmless = {one.words: one.verdict is SignVerdict.HARMLESS for one in reversed(found)}

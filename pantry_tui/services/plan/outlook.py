@@ -8,12 +8,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.outlook import Ahead, ahead, shared, together
 from pantry_tui.core.plan.pace import Portion, next_harvest, pace
 from pantry_tui.core.words import Group, Verdict
+from pantry_tui.services.batchwork import jars
 from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear, OutlookView
 from pantry_tui.services.books.year import years
@@ -61,6 +63,13 @@ def outlook(p: Pantry, until: date | None = None, ask: Ask | None = None) -> Out
         if any(one.group is group for one in foods)
     ]
     notes = [one.short_lived for one in rows if one.short_lived] if ask.years > 1 else []
+    notes += jars.enough(
+        p,
+        [
+            (plans[one.name].container, plans[one.name].put_up, one.way.batch.method in LIDDED)
+            for one in foods
+        ],
+    )
     return OutlookView(
         p.today,
         tuple(rows),

@@ -104,9 +104,13 @@ def _leavings(p: Pantry) -> list[Leaving]:
         elif isinstance(payload, said.Count):
             for one in payload.gone:
                 since = _seen_last(p, event, one.container, counted.get(payload.place))
-                gone = _take(p, left, one.container, None)
+                gone = _take(p, left, one.container, one.amount)
                 fate = one.fate.value
-                unseen[one.container] = _leaving(p, one.container, fate, gone, since, event.day)
+                leaving = _leaving(p, one.container, fate, gone, since, event.day)
+                if one.amount is None:
+                    unseen[one.container] = leaving
+                else:
+                    found.append(leaving)
             for back in payload.back:
                 was = unseen.pop(back.container, None)  # it was there all the time
                 if was is not None:

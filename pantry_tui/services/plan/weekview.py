@@ -16,6 +16,7 @@ from pantry_tui.core.plan.menu import Candidate, Why
 from pantry_tui.core.plan.roles import BESIDE, role_of
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.servings import servings
@@ -74,7 +75,11 @@ def view(
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
         accepted=draft.plan is not None,
-        notes=(*_dropped(p, draft, entries), *_at_risk(p, draft, entries)),
+        notes=(
+            *_dropped(p, draft, entries),
+            *_at_risk(p, draft, entries),
+            *tending.sentences(p, draft.start, draft.end),
+        ),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(row.usable for row in rows),

@@ -15,7 +15,7 @@ from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.process import load_not_recommended, load_processes
-from pantry_tui.services.batchwork.putup import with_altitude
+from pantry_tui.services.batchwork.putup import in_tested_jar, with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
@@ -55,7 +55,7 @@ def correct(
         batch.method,
         batch.food,
         shown,
-        record,
+        in_tested_jar(p, batch.method, batch.food, shown, record),
         p.altitude_ft,
         load_processes(),
         load_not_recommended(),

@@ -1,16 +1,17 @@
-"""A count: the stock check of one place. Expected against counted, booked in one transaction.
-
-What was counted so far is kept in the store after every key, so a count can be stopped anywhere,
-survives a killed terminal and goes on later on the same line.
-"""
+"""A count: the stock check of one place. Expected against counted (`count_begun`), booked in one
+transaction."""
 
 from __future__ import annotations
 
+import math
 from collections import defaultdict
-from collections.abc import Collection, Mapping, Sequence
-from dataclasses import asdict, dataclass, field
+from collections.abc import Mapping, Sequence
+from fractions import Fraction
+from types import MappingProxyType
 from typing import NamedTuple
 
+from pantry_tui.core.amounts import Amount
+from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
 from pantry_tui.core.model import Container, Place
 from pantry_tui.core.words import State
@@ -18,157 +19,22 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Difference, Done, RoundLine
+from pantry_tui.services.stock.count_begun import UNSEEN, keep, refuse_other
+from pantry_tui.services.stock.count_begun import Draft as Draft
+from pantry_tui.services.stock.count_begun import add_find as add_find
+from pantry_tui.services.stock.count_begun import count as count
+from pantry_tui.services.stock.count_begun import draft as draft
+from pantry_tui.services.stock.count_begun import lines as lines
+from pantry_tui.services.stock.count_begun import take_back as take_back
+from pantry_tui.services.stock.count_begun import uncount as uncount
+from pantry_tui.services.stock.drawing import convert, read_wanted
 from pantry_tui.services.stock.lines import inside
-from pantry_tui.services.stock.pick import batch_named, last_state, name_of
+from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 from pantry_tui.services.stock.seen import At, when
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
 UNRECORDED, MISSING = Fate.UNRECORDED, Fate.MISSING
 FOUND = "found"
-#: Fates that a later count may take back: nobody saw it leave.
-UNSEEN = (UNRECORDED, MISSING)
-
-
-@dataclass(slots=True)
-class Draft:
-    """A count as far as it got: counts by line key and what was expected then, lines of unlisted
-    finds, the present line, and what was done in turn (a line's key, "" for a find)."""
-
-    seen: dict[str, int] = field(default_factory=dict)
-    expected: dict[str, int] = field(default_factory=dict)
-    finds: list[str] = field(default_factory=list)
-    at: str = ""
-    turns: list[str] = field(default_factory=list)
-
-
-def _name(place: Place) -> str:
-    return f"round:{place.id}"
-
-
-def draft(p: Pantry, place: Place) -> Draft:
-    """The unfinished count of a place, or an empty one."""
-    kept = p.store.draft(_name(place))
-    return Draft(**kept) if kept else Draft()
-
-
-def _keep(p: Pantry, place: Place, now: Draft) -> None:
-    p.store.keep_draft(_name(place), asdict(now))
-
-
-def lines(p: Pantry, place: Place, *, gone: bool = False) -> list[RoundLine]:
-    """What should stand there, in walking order, grouped by batch and state; also what a count of
-    today did not find (with `gone`: any count), since it may be counted again."""
-    within, paths, now = inside(p, place.id), p.place_paths(), draft(p, place)
-    groups: dict[tuple[str, str, State], list[Container]] = defaultdict(list)
-    for container in p.stock.containers.values():
-        if container.place not in within:
-            continue
-        unseen = container.fate in UNSEEN and (gone or container.ended == p.today)
-        if container.here or unseen:
-            groups[container.place, container.batch, last_state(container)].append(container)
-    found = []
-    for (where, batch_id, state), group in groups.items():
-        batch = p.stock.batches[batch_id]
-        key = f"{where}|{batch_id}|{state}"
-        found.append(
-            RoundLine(
-                key,
-                batch.code,
-                batch.food.name,
-                batch.method,
-                paths[where],
-                state,
-                batch.size,
-                sum(one.here for one in group),
-                now.seen.get(key),
-                name_of(p, next((one for one in group if one.here), group[0])),
-            )
-        )
-    return sorted(found, key=lambda one: (one.place.lower(), one.food, one.code, one.state))
-
-
-@booked
-def count(p: Pantry, place: Place, key: str, seen: int, *, saw: Draft | None = None) -> None:
-    """Keep one line's count; nothing is booked yet. Raises BadInput; Refused where another window
-    has counted that line since the count was as in `saw`."""
-    if not 0 <= seen <= 999:
-        raise BadInput("A count lies between 0 and 999.")
-    now = draft(p, place)
-    _refuse_if_counted(p, place, now, saw, {key})
-    now.seen[key] = seen
-    now.expected[key] = next((one.expected for one in lines(p, place) if one.key == key), 0)
-    now.at = key
-    now.turns = [*(one for one in now.turns if one != key), key]
-    _keep(p, place, now)
-
-
-@booked
-def uncount(p: Pantry, place: Place, key: str, *, saw: Draft | None = None) -> None:
-    """Take one line's count back. Raises Refused as `count` does."""
-    now = draft(p, place)
-    _refuse_if_counted(p, place, now, saw, {key})
-    now.seen.pop(key, None)
-    now.expected.pop(key, None)
-    now.turns = [one for one in now.turns if one != key]
-    _keep(p, place, now)
-
-
-def _refuse_if_counted(
-    p: Pantry, place: Place, now: Draft, saw: Draft | None, keys: Collection[str]
-) -> None:
-    """Raises Refused, naming the first of these lines that another window has counted otherwise
-    since the count was as in `saw`."""
-    if saw is None:
-        return
-    for line in lines(p, place, gone=True):
-        was = saw.seen.get(line.key)
-        if line.key in keys and now.seen.get(line.key) != was:
-            counted = "its count was taken back" if line.seen is None else f"it says {line.seen}"
-            raise Refused(
-                f"{line.code} {line.food} was counted in another window meanwhile: {counted} now. "
-                "Look again, then count it."
-            )
-
-
-@booked
-def take_back(p: Pantry, place: Place, *, saw: Draft | None = None) -> tuple[Done, str] | None:
-    """Take back the last count or find of an unfinished count: what it was, and the key of its
-    line; None when nothing was counted. Raises Refused as `finish` does."""
-    now = draft(p, place)
-    _refuse_other(p, place, now, saw)
-    if not now.turns:
-        return None
-    key = now.turns[-1]
-    if key:
-        food = next((line.food for line in lines(p, place) if line.key == key), "that line")
-        uncount(p, place, key)
-        return Done(f"Took back the count of {food}."), key
-    now.turns.pop()
-    found = now.finds.pop()
-    _keep(p, place, now)
-    return Done(f"Took back what stood unlisted: {found}."), key
-
-
-def add_find(p: Pantry, place: Place, line: str) -> str:
-    """Keep something unlisted: a put-up line, the place and an unknown date filled in.
-
-    Returns the line as kept. Raises BadInput when it could not be put up like this.
-    """
-    shown = line.strip().rstrip(",")
-    if "made" not in shown.lower():
-        shown += ", made unknown"
-    if not putup.read(p, shown).place:
-        shown += f", {p.place_paths()[place.id].replace('›', ' ')}"
-    reading = putup.read(p, shown)
-    if reading.unread or reading.problems:
-        first = reading.problems[0] if reading.problems else f"{reading.unread[0]!r} is unclear."
-        raise BadInput(first)
-    with p.writing():
-        now = draft(p, place)
-        now.finds.append(shown)
-        now.turns.append("")
-        _keep(p, place, now)
-    return shown
 
 
 def differences(p: Pantry, place: Place) -> list[Difference]:
@@ -191,10 +57,18 @@ def _kind(line: RoundLine) -> str:
 
 
 @booked
-def finish(p: Pantry, place: Place, *, at: At | None = None, saw: Draft | None = None) -> Done:
-    """Book every difference and the day of the check in one transaction. Raises Refused where the
-    count, or what is counted, is another than in `saw`."""
-    _refuse_other(p, place, draft(p, place), saw)
+def finish(
+    p: Pantry,
+    place: Place,
+    weighed: Sequence[Gone] = (),
+    *,
+    at: At | None = None,
+    saw: Draft | None = None,
+) -> Done:
+    """Book every difference and the day of the check in one transaction; `weighed` is what is
+    gone of containers by weight or by eye (`by_amount`). Raises Refused where the count, or what is
+    counted, is another than in `saw`."""
+    refuse_other(p, place, draft(p, place), saw)
     differs = differences(p, place)
     _refuse_if_changed(p, place)
     if at is not None and at.day < p.today and differs:
@@ -202,12 +76,15 @@ def finish(p: Pantry, place: Place, *, at: At | None = None, saw: Draft | None =
             "What was counted on an earlier day is compared with what stands now: count it today."
         )
     finds = [putup.read(p, text) for text in draft(p, place).finds]
+    counted = _counted(p, place)
     with p.together():
-        p.book(_counted(p, place), **when(at))
+        p.book(counted._replace(gone=(*counted.gone, *weighed)), **when(at))
         for reading in finds:
             putup.put_up(p, reading)
-    p.store.keep_draft(_name(place), None)
-    said = "; ".join(_say(one) for one in differs) or "all as expected"
+    keep(p, place, None)
+    less = [f"{one.amount} of {name_of(p, p.stock.containers[one.container])}" for one in weighed]
+    found = [_say(one) for one in differs] + [f"{one} {UNRECORDED}" for one in less]
+    said = "; ".join(found) or "all as expected"
     return Done(f"Checked {p.place_paths()[place.id]}: {said}.")
 
 
@@ -227,27 +104,11 @@ def _refuse_if_changed(p: Pantry, place: Place) -> None:
             )
 
 
-def _refuse_other(p: Pantry, place: Place, now: Draft, saw: Draft | None) -> None:
-    """Raises Refused where another window went on with the count, or ended it."""
-    if saw is None or now == saw:
-        return
-    if not now.turns:
-        raise Refused(
-            f"The count of {place.name} was ended in another window: nothing is booked from here. "
-            "Look at what stands there now."
-        )
-    _refuse_if_counted(p, place, now, saw, now.seen.keys() | saw.seen.keys())
-    raise Refused(
-        f"What stands unlisted in {place.name} was changed in another window: look again, then "
-        "book it."
-    )
-
-
 @booked
 def give_up(p: Pantry, place: Place, *, saw: Draft | None = None) -> Done:
     """Forget an unfinished count; nothing of it is booked. Raises Refused as `finish` does."""
-    _refuse_other(p, place, draft(p, place), saw)
-    p.store.keep_draft(_name(place), None)
+    refuse_other(p, place, draft(p, place), saw)
+    keep(p, place, None)
     return Done(f"Forgot the count of {place.name}; nothing was booked.")
 
 
@@ -265,6 +126,9 @@ def _counted(p: Pantry, place: Place) -> Count:
         if line.seen is None or line.seen == line.expected:
             continue
         where, batch_id, state = line.key.split("|")
+        if line.pieces and line.seen:
+            gone += _fewer(_standing(p, where, batch_id, state), line.expected - line.seen)
+            continue
         if line.seen < line.expected:
             fate = MISSING if line.seen == 0 else UNRECORDED
             missing = _standing(p, where, batch_id, state)[: line.expected - line.seen]
@@ -281,6 +145,55 @@ def _counted(p: Pantry, place: Place) -> Count:
             ids = tuple(f"{batch_id}.{number + n}" for n in range(1, count + 1))
             new.append(Found(batch_id, where, State(state), ids))
     return Count(place.id, tuple(gone), tuple(Back(*one) for one in back.items()), tuple(new))
+
+
+def _fewer(piles: Sequence[Container], number: int) -> list[Gone]:
+    """So many pieces fewer, from the first pile on."""
+    found = []
+    for one in piles:
+        assert one.left is not None
+        if number <= 0:
+            break
+        much = min(Fraction(number), one.left.number)
+        found.append(Gone(one.id, UNRECORDED, Amount(much)))
+        number -= math.ceil(much)
+    return found
+
+
+def by_amount(p: Pantry, place: Place, seen: Mapping[str, str]) -> list[Gone]:
+    """What is gone of single containers by what is in them now, weighed or by eye: "9H/1" -> "38
+    lb", "2A/3" -> "half". Raises BadInput, and Refused where more is there than was recorded."""
+    within = inside(p, place.id)
+    found = []
+    for ref, typed in seen.items():
+        one = containers_named(p, ref)[0]
+        if one.place not in within:
+            raise Refused(f"{ref} is not known to stand in {place.name}: move it first.")
+        assert one.left is not None
+        assert one.first is not None
+        now = seen_in(one, typed)
+        if now.number > one.left.number:
+            raise Refused(
+                f"{name_of(p, one)} held {one.left}, and {now} is more: put the rest up, or undo "
+                "what was booked too much."
+            )
+        if one.left.number - now.number >= EMPTY:
+            found.append(Gone(one.id, UNRECORDED, Amount(one.left.number - now.number, now.unit)))
+    return found
+
+
+def seen_in(container: Container, typed: str) -> Amount:
+    """What is in it now: an amount, or by eye a part of what it held when it was full."""
+    wanted = read_wanted(typed)
+    first = container.first
+    assert first is not None
+    if wanted.kind == "share":
+        return Amount(first.number * wanted.number, first.unit)
+    if wanted.kind == "all":
+        return first
+    if wanted.kind not in ("amount", "count"):
+        raise BadInput(f"{typed[:40]!r} is no amount: write 38 lb, half or a quarter.")
+    return convert(container, Amount(wanted.number, wanted.unit))
 
 
 def _standing(p: Pantry, where: str, batch_id: str, state: str) -> list[Container]:
@@ -301,15 +214,23 @@ class Counted(NamedTuple):
 
 
 @booked
-def count_now(p: Pantry, place: Place, seen: Mapping[str, int], *, at: At | None = None) -> Counted:
-    """Counts by lid code, booked at once. A count that a screen has begun there stays as it is.
-    Raises BadInput, Refused."""
+def count_now(
+    p: Pantry,
+    place: Place,
+    seen: Mapping[str, int],
+    amounts: Mapping[str, str] = MappingProxyType({}),
+    *,
+    at: At | None = None,
+) -> Counted:
+    """Counts by lid code, and what is left by container (`by_amount`), booked at once. A count that
+    a screen has begun there stays as it is. Raises BadInput, Refused."""
     begun = draft(p, place)
-    _keep(p, place, Draft())
+    keep(p, place, Draft())
+    weighed = by_amount(p, place, amounts)
     differs = from_counts(p, place, seen)
-    done = finish(p, place, at=at)
+    done = finish(p, place, weighed, at=at)
     if begun.turns:
-        _keep(p, place, begun)
+        keep(p, place, begun)
     return Counted(differs, done)
 
 

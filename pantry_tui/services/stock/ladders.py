@@ -63,7 +63,7 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         found.discard_after,
         found.why_no_discard,
         found.harmless,
-        found.again_at,
+        found.look_at,
         found.over_from is not None,
         last.last,
         max(found.facts_to, found.now),  # a day before the one it was judged on is looked at anew
@@ -80,7 +80,7 @@ def _last_moment(p: Pantry, container: Container) -> When:
 
 def _last_of_place(p: Pantry, where: str) -> list[When]:
     """The latest moment of what is known of a place and of those it stands in."""
-    place = p.places.get(where)
+    place = p.ever.get(where)
     if place is None:
         return []
 

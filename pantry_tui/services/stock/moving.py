@@ -16,6 +16,7 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.pick import containers_named
+from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of
 
@@ -73,10 +74,14 @@ def move(
         if words := _there(p, container, to, state):
             told.setdefault(words, []).append(container)
     warnings += [f"{say_of(p, mine)} {words}" for words, mine in told.items()]
+    from pantry_tui.services.batchwork.tending import beside  # only where something moves
+
+    warnings += beside(p, batch, to.id)
     p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
     path = p.place_paths()[to.id]
     fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
     thawed = _thaws(p, p.stock.containers[taken[0].id]) if fresh else ""
+    warnings += filter(None, (overfull(p, to.id),))
     return Done(
         f"Moved {say_of(p, taken)} to {path}.{thawed}",
         tuple(dict.fromkeys(warnings)),

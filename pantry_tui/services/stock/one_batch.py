@@ -81,7 +81,7 @@ def _chains(
         steps = chain(
             batch,
             by_name[row.container_ids[0]],
-            p.places,
+            p.ever,
             p.book_of_rules,
             p.clock.now,
             lambda id_: paths.get(id_, "?"),

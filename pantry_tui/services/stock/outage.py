@@ -126,13 +126,13 @@ def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
     """Every item that stood there then, what to use first on top, what must go last."""
     place = p.places.get(place.id, place)
     facts = tuple(sorted((*place.facts, cut), key=_order))
-    return _rows(p, place, cut, p.places, {**p.places, place.id: replace(place, facts=facts)})
+    return _rows(p, place, cut, p.ever, {**p.ever, place.id: replace(place, facts=facts)})
 
 
 def judged_before(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
     """The same of a cut that is booked already."""
     facts = tuple(one for one in place.facts if one != cut)
-    return _rows(p, place, cut, {**p.places, place.id: replace(place, facts=facts)}, p.places)
+    return _rows(p, place, cut, {**p.ever, place.id: replace(place, facts=facts)}, p.ever)
 
 
 def _order(fact: Held | Read | Cut) -> tuple[int, int]:

@@ -1,13 +1,17 @@
-"""Places: add and list."""
+"""Places: add, change, merge, remove and list."""
 
 from __future__ import annotations
 
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.model import Place
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.moving import move
+from pantry_tui.services.stock.pick import name_of, standing_in
 from pantry_tui.services.stock.readings import read_warmth
+from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.rows import Shelf
 from pantry_tui.services.stock.view import shelves
 
@@ -59,6 +63,11 @@ def change(
     """Change a place from today on; what stood there before keeps the warmth it had. °F."""
     old = p.find_place(place)
     shown = " ".join((name or old.name).split())
+    if any(
+        one.id != old.id and one.parent == old.parent and one.name.lower() == shown.lower()
+        for one in p.places.values()
+    ):
+        raise Refused(f"There is already a place called {shown!r} there: `place merge` joins two.")
     kind = read_climate(climate) if climate else old.climate
     _check(temp_f, capacity)
     same = kind is old.climate
@@ -74,7 +83,51 @@ def change(
         )
     )
     now = p.stock.places[old.id]
-    return Done(f"Changed {p.place_paths()[old.id]}: {kind}, {now.target:g} F.")
+    full = overfull(p, now.id)
+    told = f"Changed {p.place_paths()[old.id]}: {kind}, {now.target:g} F."
+    return Done(told, (full,) if full else ())
+
+
+@booked
+def merge(p: Pantry, place: str, into: str) -> Done:
+    """What stands in a place goes to another one, and the place is no more; one undo takes back
+    both. Raises BadInput, and Refused where other places stand in it."""
+    old, new = p.find_place(place), p.find_place(into)
+    if old.id == new.id:
+        raise BadInput(f"{old.name} is that place itself: name two different ones.")
+    return _gone(p, old, new)
+
+
+@booked
+def remove(p: Pantry, place: str, to: str | None = None) -> Done:
+    """The place is no more; what stands there goes to the place `to`. Raises as `merge` does, and
+    Refused where it holds something and nobody says where that goes."""
+    old = p.find_place(place)
+    if to:
+        return merge(p, place, to)
+    count = len(standing_in(p, old.id))
+    if count:
+        raise Refused(
+            f"{count} containers stand in {old.name}: say where they go, `place remove {old.name} "
+            "--to PLACE`."
+        )
+    return _gone(p, old, None)
+
+
+def _gone(p: Pantry, old: Place, new: Place | None) -> Done:
+    inner = [one.name for one in p.places.values() if one.parent == old.id]
+    if inner:
+        # Each has lived by what was read in the outer one: its past must stay as it was.
+        raise Refused(f"{', '.join(inner)} stands in {old.name}: merge or remove that first.")
+    path, moved = p.place_paths()[old.id], standing_in(p, old.id)
+    told: list[str] = []
+    with p.together():
+        for container in moved if new is not None else ():
+            where = p.place_paths()[new.id] if new is not None else ""
+            told += move(p, name_of(p, container), where).warnings
+        p.book(said.PlaceRemoved(old.id, new.id if new is not None else ""))
+    went = f"; {len(moved)} containers went to {p.place_paths()[new.id]}" if new and moved else ""
+    return Done(f"Removed the place {path}{went}.", tuple(dict.fromkeys(told)))
 
 
 def _check(temp_f: float | None, capacity: int | None) -> None:

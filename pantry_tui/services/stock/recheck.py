@@ -23,12 +23,14 @@ def for_altitude(p: Pantry) -> tuple[str, ...]:
 
 
 def _checked(p: Pantry, batch: Batch) -> str:
+    from pantry_tui.services.batchwork.putup import in_tested_jar
+
     record = tuple(pair for pair in batch.process if pair != _UNKNOWN)
     found = doubt(
         batch.method,
         batch.food,
         batch.size,
-        dict(record),
+        in_tested_jar(p, batch.method, batch.food, batch.size, dict(record)),
         p.altitude_ft,
         load_processes(),
         load_not_recommended(),

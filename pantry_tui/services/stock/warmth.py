@@ -37,4 +37,4 @@ def had_it_held(p: Pantry, place: Place) -> dict[str, Place]:
         one._replace(temp_f=ideal, since=None) if isinstance(one, Read) else one
         for one in place.facts
     )
-    return {**p.places, place.id: replace(place, facts=facts)}
+    return {**p.ever, place.id: replace(place, facts=facts)}

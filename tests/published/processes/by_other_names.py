@@ -49,6 +49,46 @@ TYPED = {
         peaches | hot | pint | boiling-water | 5001 | 35 | -
         peaches | raw | quart | boiling-water | 6000 | 45 | -
     """,
+    "Smaller jars: NCHFP, Jar Size Choices; MSU Extension; K-State 2022, odd-sized jars": """
+        runner beans | hot | half-pint | dial | 0 | 20 | 11
+        snap beans | raw | 12 oz | weighted | 1001 | 20 | 15
+        carrots | hot | half-pint | dial | 2001 | 25 | 12
+        beets | hot | 12-oz jars | weighted | 0 | 30 | 10
+        peaches | hot | 12 oz | boiling-water | 0 | 20 | -
+        peaches | hot | half-pint | boiling-water | 1001 | 25 | -
+        peaches | hot | 24 oz | boiling-water | 0 | 25 | -
+        peaches | hot | 28 oz | boiling-water | 1001 | 30 | -
+        pears | hot | 1 1/2 pint | boiling-water | 0 | 25 | -
+        mushrooms | hot | 4 oz | dial | 0 | 45 | 11
+        mushrooms | hot | 12 oz | dial | 4001 | 45 | 13
+        strawberry jam | hot | 4 oz | boiling-water | 0 | 5 | -
+        strawberry jam | hot | 12 oz | boiling-water | 1001 | 10 | -
+        duck without bones | hot | half-pint | dial | 0 | 75 | 11
+    """,
+    "USDA AIB 539 by what cooks call it": """
+        whole tomatoes in tomato juice | hot | quart | boiling-water | 0 | 85 | -
+        whole tomatoes in juice | raw | pint | boiling-water | 0 | 85 | -
+        tomatoes packed in their own juice | hot | pint | boiling-water | 1001 | 90 | -
+        whole tomatoes in water | hot | quart | boiling-water | 0 | 45 | -
+        halved tomatoes in juice | hot | quart | boiling-water | 6001 | 100 | -
+        raw packed whole tomatoes | raw | quart | boiling-water | 0 | 85 | -
+        yellow wax beans | hot | pint | dial | 0 | 20 | 11
+        jalapenos | hot | half-pint | dial | 0 | 35 | 11
+        new potatoes | hot | pint | dial | 0 | 35 | 11
+        shelled peas | raw | pint | weighted | 0 | 40 | 10
+        black-eyed peas | hot | pint | dial | 0 | 75 | 11
+        stew meat | hot | quart | dial | 0 | 90 | 11
+        pork strips | raw | pint | weighted | 1001 | 75 | 15
+        chicken breasts | hot | pint | dial | 0 | 75 | 11
+        chicken drumsticks | hot | pint | dial | 0 | 65 | 11
+        turkey stock | hot | quart | dial | 0 | 25 | 11
+        peach halves | hot | quart | boiling-water | 0 | 25 | -
+        pear halves | hot | pint | boiling-water | 0 | 20 | -
+        pineapple chunks | hot | pint | boiling-water | 0 | 15 | -
+        apple slices | hot | quart | boiling-water | 0 | 20 | -
+        mustard greens | hot | pint | dial | 0 | 70 | 11
+        butternut squash cubes | hot | quart | dial | 0 | 90 | 11
+    """,
     "USDA AIB 539, Complete Guide to Home Canning": """
         crushed tomatoes | hot | pint | boiling-water | 1000 | 35 | -
         crushed tomatoes | hot | pint | boiling-water | 1001 | 40 | -

@@ -13,7 +13,16 @@ from typing import Any
 
 import pytest
 
-from pantry_tui.core.log.payloads import BY_NAME, PlaceRemoved
+from pantry_tui.core.log.payloads import (
+    BY_NAME,
+    Checked,
+    Clocked,
+    JarsCounted,
+    JarsLent,
+    PlaceRemoved,
+    Tended,
+    Timer,
+)
 from pantry_tui.errors import BadInput, PantryError, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -82,10 +91,21 @@ def test_every_kind_of_event_goes_out_and_in(tmp_path: Path) -> None:
     with open_pantry(path, TODAY) as p:
         places.add(p, "larder", "pantry")
         p.book(PlaceRemoved(p.find_place("larder").id))
+        places.add(p, "shelf", "pantry")
+        line = "4 pint jars peaches, boiling-water canned minutes=25, shelf"
+        batch = p.batch(putup.put_up(p, putup.read(p, line)).code)
+        assert batch is not None
+        p.book(Timer(batch.id, Clocked.START, 25, 11.5))
+        p.book(Tended(batch.id, "look at the seals"))
+        p.book(Checked("dial gauge"))
+        p.book(JarsCounted("pint", 12, 4))
+        p.book(JarsLent("pint", 2, "Aunt Rosa"))
     import_log(empty, exported(path), TODAY)
     assert exported(empty, "again.json").read_bytes() == exported(path).read_bytes()
-    seen = {"relabelled", "place_removed"}
-    for name in ("store_3", "old_log", "old_wishes", "old_demo"):
+    seen = {"relabelled"}
+    with open_pantry(path, TODAY) as p:
+        seen.update(event.did.value for event in p.events)
+    for name in ("store_3", "uncounted", "old_log", "old_wishes", "old_demo"):
         path = tmp_path / f"{name}.db"
         with closing(sqlite3.connect(path)) as db:
             db.executescript((FIXTURES / f"{name}.sql").read_text(encoding="utf-8"))

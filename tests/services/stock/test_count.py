@@ -35,6 +35,10 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         yield pantry
 
 
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
 def counts(p: Pantry) -> dict[str, int]:
     found: dict[str, int] = {}
     for row in view.due(p):
@@ -131,6 +135,39 @@ def test_counts_that_cannot_be_are_refused(p: Pantry) -> None:
         rounds.from_counts(p, shelf, {"4A": 1})
     with pytest.raises(BadInput):
         rounds.from_counts(p, shelf, {"9Z": 1})
+
+
+def test_a_crate_is_weighed_and_a_jar_is_looked_at(larder: Pantry) -> None:
+    p = larder
+    crate = up(p, "1 40 lb crate potatoes, cellar-stored, larder")
+    jar = up(p, "2 pint jars dill pickles, vinegar pickle, larder, vinegar=5%")
+    place = p.find_place("larder")
+    less = rounds.by_amount(p, place, {f"{crate}/1": "31 lb", f"{jar}/1": "half"})
+    told = rounds.finish(p, place, less).message
+    assert f"9 lb of {crate}/1 unrecorded use" in told
+    held = {row.code: row.amount for row in view.due(p) if row.amount}
+    assert held == {crate: "31 lb", jar: "1/2 pint"}
+    assert rounds.by_amount(p, place, {f"{crate}/1": "31 lb"}) == [], "nothing differs"
+    with pytest.raises(Refused, match="is more"):
+        rounds.by_amount(p, place, {f"{crate}/1": "32 lb"})
+    undo.undo(p)
+    assert {row.amount for row in view.due(p)} == {"40 lb", ""}
+
+
+def test_a_pile_is_counted_piece_by_piece(larder: Pantry) -> None:
+    p = larder
+    code = up(p, "10 winter squash, cellar-stored, larder")
+    place = p.find_place("larder")
+    (line,) = rounds.lines(p, place)
+    assert (line.expected, line.pieces) == (10, True)
+    rounds.from_counts(p, place, {code: 7})
+    assert "3 winter squash unrecorded use" in rounds.finish(p, place).message
+    assert view.due(p)[0].amount == "7"
+    with pytest.raises(BadInput, match="Only 7"):
+        rounds.from_counts(p, place, {code: 8})
+    rounds.from_counts(p, place, {code: 0})
+    rounds.finish(p, place)
+    assert not view.due(p)
 
 
 @pytest.fixture

@@ -1,0 +1,145 @@
+"""The small jobs that a batch needs after it was made, each with its day.
+
+A job is done once, or every so many days, for as long as its container is in the state that the job
+is for. Of several rows for one job the closest food speaks, at the warmth of the place.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from typing import NamedTuple
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.ladder import Assessment, worse
+from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, When
+from pantry_tui.core.scope import OTHER, near
+from pantry_tui.core.words import Method, State, Trust, Verdict
+
+
+@dataclass(frozen=True, slots=True)
+class TendingRow:
+    """One row of data/tending.csv. Days count from the day made; `every` None: once; `last` the
+    last day on which it is asked for, None while the state lasts; `care` how many days late it may
+    be before the batch needs care, None where lateness changes nothing."""
+
+    job: str
+    methods: frozenset[Method]
+    foods: tuple[str, ...]
+    state: State
+    low_f: float | None
+    high_f: float | None
+    after: int
+    every: int | None
+    last: int | None
+    care: int | None
+    how: str
+    source: str
+    trust: Trust
+
+    def at(self, warmth_f: float) -> bool:
+        """Whether it is for that warmth, °F."""
+        warm = self.low_f is None or warmth_f >= self.low_f
+        return warm and (self.high_f is None or warmth_f < self.high_f)
+
+    def close(self, food: FoodFacts) -> int:
+        return max(near(one, food) for one in self.foods)
+
+
+class Job(NamedTuple):
+    """A job that lies ahead, or is late. `care_from` is the day from which the batch needs care
+    for want of it, `last` the last day on which it is asked for."""
+
+    job: str
+    due: date
+    row: TendingRow
+    care_from: date | None = None
+    last: date | None = None
+
+
+def jobs_of(
+    batch: Batch, container: Container, warmth_f: float, rows: Iterable[TendingRow], today: date
+) -> tuple[Job, ...]:
+    """What it needs from `today` on, late jobs among it, the nearest day first. Nothing of a batch
+    of which nobody knows the day."""
+    if batch.made is None or not container.here:
+        return ()
+    done = dict(batch.tended)
+    found = []
+    for row in _speaking(rows, batch, container.state, warmth_f):
+        job = _job(batch, batch.made, row, done.get(row.job), today)
+        if job is not None:
+            found.append(job)
+    return tuple(sorted(found, key=lambda one: (one.due, one.job)))
+
+
+def _speaking(
+    rows: Iterable[TendingRow], batch: Batch, state: State, warmth_f: float
+) -> Iterator[TendingRow]:
+    """For each job the rows of the closest food, and of them those for this warmth."""
+    by_job: dict[str, list[TendingRow]] = {}
+    for row in rows:
+        if batch.method in row.methods and row.state is state and row.close(batch.food) > OTHER:
+            by_job.setdefault(row.job, []).append(row)
+    for mine in by_job.values():
+        closest = max(row.close(batch.food) for row in mine)
+        yield from (row for row in mine if row.close(batch.food) == closest and row.at(warmth_f))
+
+
+def _job(batch: Batch, made: date, row: TendingRow, done: date | None, today: date) -> Job | None:
+    """When a row's job is due next; None where it is done, or asked for no more."""
+    if done is not None and row.every is None:
+        return None
+    due = made + timedelta(days=row.after)
+    if done is not None and row.every is not None:
+        due = max(due, done + timedelta(days=row.every))
+    booked = batch.booked
+    if booked is not None and due < booked:
+        if row.every is None:
+            # It came into the store later: whether that was done then, nobody asks.
+            return None if booked > due + timedelta(days=1) else Job(row.job, due, row)
+        due = booked
+    last = None if row.last is None else made + timedelta(days=row.last)
+    if last is not None and max(due, today) > last:
+        return None
+    care = None if row.care is None else due + timedelta(days=row.care + 1)
+    return Job(row.job, due, row, care, last)
+
+
+def with_care(found: Assessment, jobs: Sequence[Job], now: When) -> Assessment:
+    """The ladder of a container whose late jobs make it need care: never milder, and to be looked
+    at again on the day on which that changes."""
+    late = [job for job in jobs if job.care_from is not None and job.care_from <= now.day]
+    turns = [job.care_from for job in jobs if job.care_from is not None and job not in late]
+    turns += [job.last + timedelta(days=1) for job in late if job.last is not None]
+    at = min((day.toordinal() * DAY_MIN - now.zone for day in turns), default=None)
+    if not late:
+        return replace(found, care_at=at) if at is not None else found
+    said = tuple(f"Late since {dates.say(job.due)}: {job.job}." for job in late)
+    return replace(
+        found,
+        floor=worse(found.floor, Verdict.NEEDS_CARE),
+        reasons=(*found.reasons, *said),
+        care_at=at,
+    )
+
+
+def neighbours(
+    food: str, others: Iterable[str], gives: Mapping[str, str], hurt: Mapping[str, str]
+) -> list[tuple[str, str]]:
+    """(which gives off ethylene, which it spoils) between a crop and what lies beside it. `gives`
+    and `hurt` hold the published words for each crop: "very high", "high (bitterness)"."""
+    found = []
+    for other in dict.fromkeys(others):
+        for giver, sufferer in ((food, other), (other, food)):
+            strong = "high" in gives.get(giver, "")
+            if strong and giver != sufferer and _suffers(hurt.get(sufferer, "")):
+                if "high" in gives.get(sufferer, ""):
+                    continue  # both ripen each other: keeping fruit, not spoiling a root
+                found.append((giver, sufferer))
+    return found
+
+
+def _suffers(word: str) -> bool:
+    return word.startswith(("high", "medium"))

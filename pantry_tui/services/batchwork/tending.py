@@ -1,0 +1,215 @@
+"""The small jobs of what is in store: what is to be done by when, and booking that it was done."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+from datetime import date, timedelta
+from typing import NamedTuple
+
+from pantry_tui.core import dates
+from pantry_tui.core.batchwork.tending import Job, neighbours
+from pantry_tui.core.log.payloads import Checked, Tended
+from pantry_tui.core.model import Batch, Container, Place
+from pantry_tui.core.words import Climate, Method, State, Trust
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.ready import ready
+from pantry_tui.services.stock.seen import At, when
+
+#: A dial gauge is tested before each year's use (PNW 421); a cold place is read off once a month,
+#: which is our own choice.
+GAUGE_DAYS, THERMOMETER_DAYS = 365, 30
+GAUGE = "dial gauge"
+_GAUGE_HOW = (
+    "Have it tested before the year's canning; off by more than 2 psi it is replaced. A weighted "
+    "gauge needs no test."
+)
+_READ_HOW = "Read the thermometer and type it in: 40 °F or below, 0 °F in a freezer."
+#: No job of what is sealed is asked for so many days after it was made, but for crops in store.
+_ASKED_DAYS = 40
+
+
+class JobRow(NamedTuple):
+    """One small job: of a batch (`code`), or of the kitchen (`code` ""; `food` says of what)."""
+
+    code: str
+    food: str
+    job: str
+    due: date
+    overdue: bool
+    place: str
+    how: str
+    source: str
+
+
+def jobs(p: Pantry, within: int = 0) -> list[JobRow]:
+    """What is due by today, or within so many days more; the oldest first."""
+    ready(p)
+    last = p.today + timedelta(days=within)
+    found = [row for row in (*_of_batches(p), *_of_kitchen(p)) if row.due <= last]
+    return sorted(found, key=lambda one: (one.due, one.code, one.job, one.place))
+
+
+def sentences(p: Pantry, start: date, end: date) -> Iterator[str]:
+    """The jobs of some days in a sentence, and before it those that are late; those of the kitchen
+    itself are no matter of a week."""
+    found = [job for job in jobs(p, max((end - p.today).days, 0)) if job.code]
+    late = [_short(job) for job in found if job.overdue]
+    if late:
+        yield f"Late: {', '.join(late)}."
+    coming: dict[date, list[str]] = defaultdict(list)
+    for job in found:
+        if not job.overdue and job.due >= start:
+            coming[job.due].append(_short(job))
+    if coming:
+        days = (f"{dates.say(day)} {', '.join(some)}" for day, some in coming.items())
+        yield f"To do: {'; '.join(days)}."
+
+
+def _short(job: JobRow) -> str:
+    return " ".join(filter(None, (job.job, job.code, job.food)))
+
+
+def of_batch(p: Pantry, batch: Batch) -> list[JobRow]:
+    """All that a batch still asks for, each job once, the nearest day first."""
+    found: dict[str, tuple[Job, str]] = {}
+    for container in p.containers_of(batch):
+        for job in _jobs(p, batch, container):
+            if job.job not in found or job.due < found[job.job][0].due:
+                found[job.job] = job, p.where(container)
+    rows = (_row(p, batch, job, place) for job, place in found.values())
+    return sorted(rows, key=lambda one: (one.due, one.job))
+
+
+def _jobs(p: Pantry, batch: Batch, container: Container) -> tuple[Job, ...]:
+    return p.judging.jobs(batch, container, p.today, p.places) if container.here else ()
+
+
+def _of_batches(p: Pantry) -> Iterator[JobRow]:
+    """Of the batches that can ask for anything: in progress, in a cellar, or just made."""
+    sql = "SELECT DISTINCT code FROM lines WHERE state = ? OR method = ? OR made >= ? ORDER BY code"
+    since = (p.today - timedelta(days=_ASKED_DAYS)).isoformat()
+    asked = (State.IN_PROGRESS.value, Method.CELLAR.value, since)
+    for (code,) in p.store.db.execute(sql, asked).fetchall():
+        yield from of_batch(p, batch_named(p, code))
+
+
+def _row(p: Pantry, batch: Batch, job: Job, place: str) -> JobRow:
+    return JobRow(
+        batch.code,
+        batch.food.name,
+        job.job,
+        job.due,
+        job.due < p.today,
+        place,
+        job.row.how,
+        _cited(p, job),
+    )
+
+
+def _cited(p: Pantry, job: Job) -> str:
+    return f"{p.tables.sources[job.row.source]} ({job.row.trust.shown})"
+
+
+def _of_kitchen(p: Pantry) -> Iterator[JobRow]:
+    """The dial gauge where one was used within two years, and thermometers."""
+    used = _gauge_used(p)
+    if used is not None:
+        # Whether it was tested before the first use that is recorded, nobody knows.
+        due = p.home.checked.get(GAUGE, used) + timedelta(days=GAUGE_DAYS)
+        source = f"{p.tables.sources['bw-pnw421-gauge']} ({Trust.READ.shown})"
+        yield JobRow("", GAUGE, "test it", due, due < p.today, "", _GAUGE_HOW, source)
+    for place in p.places.values():
+        if place.climate in (Climate.FRIDGE, Climate.FREEZER) and not place.gone:
+            yield from _thermometer(p, place)
+
+
+def _gauge_used(p: Pantry) -> date | None:
+    """The first day on which a dial gauge was written into a process, None for none of late."""
+    since = (p.today - timedelta(days=2 * GAUGE_DAYS)).isoformat()
+    sql = "SELECT DISTINCT code FROM lines WHERE method = ? AND made >= ?"
+    rows = p.store.db.execute(sql, (Method.PRESSURE.value, since)).fetchall()
+    days = [
+        batch.made
+        for (code,) in rows
+        if (batch := batch_named(p, code)).made and "dial" in dict(batch.process).get("canner", "")
+    ]
+    return min((day for day in days if day is not None), default=None)
+
+
+def _thermometer(p: Pantry, place: Place) -> Iterator[JobRow]:
+    """A cold place that has a reading is read off again; one that never had is left alone, since
+    nobody reads it off."""
+    read = place.reading
+    if read is None:
+        return
+    due = read.when.day + timedelta(days=THERMOMETER_DAYS)
+    path = p.place_paths()[place.id]
+    source = f"{p.tables.sources['house-practice']} ({Trust.MEMORY.shown})"
+    yield JobRow("", path, "read it off", due, due < p.today, path, _READ_HOW, source)
+
+
+@booked
+def tend(p: Pantry, ref: str, job: str | None = None, *, at: At | None = None) -> Done:
+    """Book that a job of a batch was done: the named one, else all that are due. `ref` may be
+    "gauge". Raises Refused where nothing of it is due, BadInput for a job that it does not have."""
+    if ref.casefold().strip() in (GAUGE, "gauge"):
+        p.book(Checked(GAUGE), **when(at))
+        return Done(f"Checked the {GAUGE}.", ())
+    batch = batch_named(p, ref)
+    asked = of_batch(p, batch)
+    chosen = _chosen(p, batch, asked, job)
+    with p.together():
+        for one in chosen:
+            p.book(Tended(batch.id, one.job), **when(at))
+    done = ", ".join(one.job for one in chosen)
+    after = [one for one in of_batch(p, p.stock.batches[batch.id]) if one.due > p.today]
+    next_ = f"; next {after[0].job} on {dates.say(after[0].due)}" if after else ""
+    return Done(f"{batch.code} {batch.food.name}: {done}{next_}.", ())
+
+
+def _chosen(p: Pantry, batch: Batch, asked: list[JobRow], job: str | None) -> list[JobRow]:
+    if job:
+        words = job.casefold().split()
+        named = [one for one in asked if all(word in one.job for word in words)]
+        if not named:
+            have = ", ".join(one.job for one in asked) or "none"
+            raise BadInput(f"{job[:30]!r} is no job of {batch.code} now: {have}.")
+        return named[:1]
+    due = [one for one in asked if one.due <= p.today]
+    if not due and asked:
+        first = asked[0]
+        raise Refused(
+            f"Nothing of {batch.code} is due: {first.job} is next, on {dates.say(first.due)}."
+        )
+    if not due:
+        raise Refused(f"{batch.code} {batch.food.name} asks for nothing more.")
+    return due
+
+
+def beside(p: Pantry, batch: Batch, place: str) -> tuple[str, ...]:
+    """What spoils what, once a crop lies in a place: apples beside carrots. Only raw crops."""
+    if batch.method not in (Method.CELLAR, Method.FRESH):
+        return ()
+    sql = "SELECT DISTINCT code FROM lines WHERE place = ? AND method IN (?, ?) AND code != ?"
+    asked = (place, Method.CELLAR.value, Method.FRESH.value, batch.code)
+    there = [batch_named(p, code).food.name for (code,) in p.store.db.execute(sql, asked)]
+    crops = p.tables.crops
+    known = [name for name in (batch.food.name, *there) if name in crops]
+    gives = {name: crops[name].gives_ethylene for name in known}
+    hurt = {name: crops[name].hurt_by_ethylene for name in known}
+    return tuple(
+        f"{giver.capitalize()} beside {sufferer}: the gas that ripening fruit gives off spoils "
+        f"{sufferer} ({_harm(hurt[sufferer])}); keep them in different places "
+        f"({p.tables.sources[crops[sufferer].source]})."
+        for giver, sufferer in neighbours(batch.food.name, there, gives, hurt)
+    )
+
+
+def _harm(word: str) -> str:
+    """ "high (bitterness)" -> "bitterness"."""
+    inside = word.partition("(")[2].rstrip(")")
+    return inside or "they age or sprout sooner"

@@ -1,0 +1,167 @@
+"""The kitchen timer of a process. It is in the log, so it runs on whether or not the program does.
+
+Once the pressure fell below what is published, the whole time begins anew (USDA AIB 539, Guide 1,
+from memory; the stricter choice). What was reached is written into the record of the batch.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import NamedTuple
+
+from pantry_tui.core.log.events import Did
+from pantry_tui.core.log.payloads import Clocked, Timer
+from pantry_tui.core.model import Batch, Timing
+from pantry_tui.core.safety.measured import CANNERS, read_canner, read_jar, read_minutes, read_psi
+from pantry_tui.core.words import Method
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
+from pantry_tui.services.lookup.process import process
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.stock.correct import correct
+from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.store import log
+
+#: Longer than any published process.
+_LONGEST = 300
+_AGAIN = "Bring it back to the pressure, then start it again: the whole time counts anew."
+
+
+class TimerRow(NamedTuple):
+    """One process that is timed. `left` whole minutes still to go, 0 when it is over; `down` while
+    the pressure is down."""
+
+    code: str
+    food: str
+    minutes: int
+    psi: float | None
+    began: str
+    left: int
+    down: bool
+    drops: int
+
+
+def running(p: Pantry) -> list[TimerRow]:
+    """All that are timed, in the order in which they were first started."""
+    events = log.of_kinds(p.store.db, (Did.TIMER,))
+    batches = dict.fromkeys(event.batch for event in events)
+    found = (p.load(id_) for id_ in batches)
+    return [
+        _row(p, held[0], held[0].timer)
+        for held in found
+        if held is not None and held[0].timer is not None
+    ]
+
+
+def _row(p: Pantry, batch: Batch, timer: Timing) -> TimerRow:
+    down = not timer.since
+    left = timer.minutes if down else max(0, -(-_seconds_left(p, timer) // 60))
+    return TimerRow(
+        batch.code, batch.food.name, timer.minutes, timer.psi, timer.since, left, down, timer.drops
+    )
+
+
+def _seconds_left(p: Pantry, timer: Timing) -> int:
+    gone = p.clock.recorded - datetime.fromisoformat(timer.since)
+    return timer.minutes * 60 - int(gone.total_seconds())
+
+
+@booked
+def start(p: Pantry, ref: str, typed: str = "") -> Done:
+    """Start the time, or start it again after a drop. Without minutes they are looked up by the
+    record of the batch. Raises BadInput where they cannot be, Refused while it runs."""
+    batch = batch_named(p, ref)
+    old = batch.timer
+    if old is not None and old.since:
+        raise Refused(f"{batch.code} is timed already: {_row(p, batch, old).left} minutes left.")
+    minutes, psi = _asked(p, batch, typed, old)
+    p.book(Timer(batch.id, Clocked.START, minutes, psi))
+    at = f" at {psi:g} psi" if psi is not None else ""
+    again = "again, the whole time: " if old is not None else ""
+    return Done(f"Timing {batch.code} {batch.food.name}: {again}{minutes} minutes{at}.", ())
+
+
+def _asked(p: Pantry, batch: Batch, typed: str, old: Timing | None) -> tuple[int, float | None]:
+    """Minutes and pressure as typed, as before the drop, or as published."""
+    words = typed.split()
+    numbers = [word for word in words if word.isdigit()]
+    minutes = read_minutes(typed) if typed.strip() else None
+    psi = read_psi(typed) if "psi" in typed or "kpa" in typed.casefold() else None
+    if typed.strip() and minutes is None and len(numbers) == 2:
+        minutes, psi = float(numbers[0]), float(numbers[1])
+    if minutes is None and old is not None:
+        return old.minutes, old.psi
+    if minutes is None and typed.strip():
+        raise BadInput(f"{typed[:30]!r} is no time: write 25 minutes, or 25 min 11 psi.")
+    if minutes is None:
+        return published(p, batch)
+    if not 1 <= minutes <= _LONGEST:
+        raise BadInput(f"No published process takes {minutes:g} minutes: 1 to {_LONGEST}.")
+    return round(minutes), psi
+
+
+def published(p: Pantry, batch: Batch) -> tuple[int, float | None]:
+    """The one published time for what is recorded of it. Raises BadInput where that leaves more
+    than one open, or none."""
+    record = dict(batch.process)
+    canner = read_canner(record.get("canner", ""))
+    if canner not in CANNERS:
+        canner = "boiling-water" if batch.method is not Method.PRESSURE else ""
+    jar = read_jar(record.get("jar", "") or batch.size)
+    if not canner or jar is None:
+        raise BadInput("Say how long: the record names no jar or no gauge; write 25 min 11 psi.")
+    pack = record.get("pack")
+    said = process(p.tables, batch.food.name, jar, canner, pack, p.altitude_ft)
+    if said["answer"] != "process":
+        raise BadInput(f"Say how long: {said['reasons'][0]}")
+    if said["minutes"] is None:
+        raise BadInput("Say how long: several processes are published, see `process`.")
+    return said["minutes"], said["psi"]
+
+
+@booked
+def drop(p: Pantry, ref: str) -> Done:
+    """The pressure fell below what is published, or the boil stopped."""
+    batch, _ = _timed(p, ref, up=True)
+    p.book(Timer(batch.id, Clocked.DROP))
+    return Done(f"{batch.code} {batch.food.name}: the pressure is down. {_AGAIN}", ())
+
+
+@booked
+def done(p: Pantry, ref: str, early: bool = False) -> Done:
+    """It is over: minutes and pressure go into the record. Refused before the time is over unless
+    `early`, which records what it had."""
+    batch, timer = _timed(p, ref, up=True)
+    left = _seconds_left(p, timer)
+    if left > 0 and not early:
+        raise Refused(
+            f"{-(-left // 60)} of {timer.minutes} minutes are left: let it run, or say that it "
+            "was ended early."
+        )
+    had = timer.minutes if left <= 0 else timer.minutes - -(-left // 60)
+    said = [("minutes", str(max(0, had)))]
+    if timer.psi is not None:
+        said.append(("psi", f"{timer.psi:g}"))
+    with p.together():
+        p.book(Timer(batch.id, Clocked.DONE))
+        told = correct(p, batch.code, process=said)
+    at = f" at {timer.psi:g} psi" if timer.psi is not None else ""
+    return Done(f"{batch.code} {batch.food.name}: {had} minutes{at} recorded.", told.warnings)
+
+
+@booked
+def cancel(p: Pantry, ref: str) -> Done:
+    """Stop timing; nothing is recorded."""
+    batch, _ = _timed(p, ref, up=False)
+    p.book(Timer(batch.id, Clocked.CANCEL))
+    return Done(f"{batch.code} {batch.food.name} is timed no more; nothing was recorded.", ())
+
+
+def _timed(p: Pantry, ref: str, *, up: bool) -> tuple[Batch, Timing]:
+    batch = batch_named(p, ref)
+    timer = batch.timer
+    if timer is None:
+        raise Refused(f"{batch.code} {batch.food.name} is not timed: start its timer first.")
+    if up and not timer.since:
+        raise Refused(f"The pressure of {batch.code} is down. {_AGAIN}")
+    return batch, timer

@@ -1,0 +1,160 @@
+"""The timer of a process runs on while the program does not; a drop takes the whole time again."""
+
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import sys
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import timer
+from pantry_tui.services.batchwork.putup import put_up, read
+from pantry_tui.services.clock import Clock
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import places, undo
+
+TODAY = date(2026, 11, 25)
+ROOT = Path(__file__).resolve().parents[3]
+BEANS = "7 pint jars runner beans, pressure canned, canner=weighted, pack=hot, larder"
+
+
+def at(p: Pantry, clock: str) -> None:
+    hour, minute = clock.split(":")
+    p.clock = Clock(TODAY, int(hour) * 60 + int(minute))
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", altitude_ft=900)
+    with open_pantry(tmp_path / "store.db", Clock(TODAY, 9 * 60)) as opened:
+        places.add(opened, "larder", "pantry")
+        yield opened
+
+
+def made(p: Pantry, line: str = BEANS) -> str:
+    return put_up(p, read(p, line)).code
+
+
+def process_of(p: Pantry, code: str) -> dict[str, str]:
+    batch = next(one for one in p.stock.batches.values() if one.code == code)
+    return dict(batch.process)
+
+
+def test_the_published_time_is_looked_up_and_booked_when_it_is_over(p: Pantry) -> None:
+    code = made(p)
+    # MSU 1997 (USDA): snap beans, pint, weighted to 1,000 ft: 20 minutes at 10 psi.
+    assert "20 minutes at 10 psi" in timer.start(p, code).message
+    at(p, "9:12")
+    assert timer.running(p)[0].left == 8
+    with pytest.raises(Refused, match="8 of 20 minutes are left"):
+        timer.done(p, code)
+    at(p, "9:20")
+    assert timer.running(p)[0].left == 0
+    assert timer.done(p, code).warnings == ()
+    assert (process_of(p, code)["minutes"], process_of(p, code)["psi"]) == ("20", "10")
+    assert timer.running(p) == []
+
+
+def test_a_drop_of_pressure_takes_the_whole_time_again(p: Pantry) -> None:
+    """USDA AIB 539: from the beginning."""
+    code = made(p)
+    timer.start(p, code)
+    at(p, "9:19")
+    timer.drop(p, code)
+    row = timer.running(p)[0]
+    assert (row.down, row.left, row.drops) == (True, 20, 1)
+    at(p, "9:30")
+    with pytest.raises(Refused, match="pressure"):
+        timer.done(p, code)
+    assert "the whole time" in timer.start(p, code).message
+    at(p, "9:49")
+    with pytest.raises(Refused, match="1 of 20"):
+        timer.done(p, code)
+    at(p, "9:50")
+    timer.done(p, code)
+    assert process_of(p, code)["minutes"] == "20"
+
+
+def test_ended_early_it_is_recorded_as_it_was_and_doubted(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    at(p, "9:14")
+    told = timer.done(p, code, early=True)
+    assert process_of(p, code)["minutes"] == "14"
+    assert any("too little" in one for one in told.warnings)
+
+
+def test_a_timer_that_is_cancelled_or_taken_back_records_nothing(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code, "25 min 11 psi")
+    timer.cancel(p, code)
+    assert "minutes" not in process_of(p, code)
+    timer.start(p, code, "25")
+    undo.undo(p)
+    assert timer.running(p) == []
+    undo.redo(p)
+    assert timer.running(p)[0].minutes == 25
+    with pytest.raises(Refused, match="timed already"):
+        timer.start(p, code)
+
+
+def test_one_undo_takes_the_end_and_its_record_back(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    at(p, "9:25")
+    timer.done(p, code)
+    undo.undo(p)
+    assert "minutes" not in process_of(p, code)
+    assert timer.running(p)[0].left == 0
+
+
+@pytest.mark.parametrize(
+    ("line", "typed"),
+    [
+        ("7 pint jars runner beans, pressure canned, larder", ""),  # which gauge
+        ("7 jars runner beans, pressure canned, canner=dial, larder", ""),  # which jar
+        ("7 pint jars tomatoes, boiling-water canned, acid=lemon, larder", ""),  # in what
+        (BEANS, "a while"),
+        (BEANS, "900"),
+    ],
+)
+def test_what_is_not_one_published_time_is_asked_for(p: Pantry, line: str, typed: str) -> None:
+    with pytest.raises(BadInput) as told:
+        timer.start(p, made(p, line), typed)
+    assert told.value.message.endswith(".")
+    assert timer.running(p) == []
+
+
+def test_it_runs_on_when_the_program_is_killed(p: Pantry, tmp_path: Path) -> None:
+    """kill -9 right after the start was told as done: the time and the store are whole."""
+    code = made(p)
+    p.store.close()
+    script = (
+        "import sys; from pathlib import Path; from datetime import date\n"
+        "from pantry_tui.services.clock import Clock\n"
+        "from pantry_tui.services.pantry import open_pantry\n"
+        "from pantry_tui.services.batchwork import timer\n"
+        f"p = open_pantry(Path({str(tmp_path / 'store.db')!r}), Clock(date(2026, 11, 25), 540))\n"
+        f"timer.start(p, {code!r}); print('started', flush=True); sys.stdin.read()\n"
+    )
+    running = subprocess.Popen(
+        [sys.executable, "-c", script],
+        cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True,
+    )  # fmt: skip
+    assert running.stdout is not None
+    assert running.stdout.readline() == "started\n"
+    os.kill(running.pid, signal.SIGKILL)
+    running.communicate()
+    assert running.returncode == -signal.SIGKILL
+    with open_pantry(tmp_path / "store.db", Clock(TODAY, 9 * 60 + 15)) as again:
+        row = timer.running(again)[0]
+        assert (row.code, row.left, row.psi) == (code, 5, 10)
+        at(again, "9:20")
+        timer.done(again, code)
+        assert process_of(again, code)["minutes"] == "20"
