@@ -189,7 +189,7 @@ def print_json(data: object) -> None:
 
     if isinstance(data, list) and data:
         encode = json.JSONEncoder(ensure_ascii=False).encode
-        print("[\n", unsteered(",\n".join(map(encode, data))), "\n]", sep="")
+        print("[\n", ",\n".join(unsteered(encode(row)) for row in data), "\n]", sep="")
     else:
         print(unsteered(json.dumps(data, ensure_ascii=False, indent=1)))
 

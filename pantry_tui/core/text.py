@@ -15,8 +15,8 @@ def clean(text: str) -> str:
 def unsteered(json: str) -> str:
     """JSON whose strings steer no terminal and no reader: C1 controls, marks that turn the writing
     direction, line ends of other kinds and halves of characters as `\\u009b`."""
-    if json.isascii():  # the other controls are escaped in JSON anyway, but for this one
-        return json.replace("\x7f", "\\u007f")
+    if json.isprintable():  # what steers never is
+        return json
     import re
 
     steering = "[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ud800-\udfff]"

@@ -107,7 +107,8 @@ def replace_batch(db: sqlite3.Connection, batch: str, lines: Iterable[Line]) -> 
             sums.add(db, (f"food:{food}",), hash_ + shown, sign)
             for where in (place, ""):
                 count, amount, much = change.get(where, (0, 0, 0))
-                change[where] = count + sign, amount + sign * hash_, much + sign * shown
+                much += 0 if where else sign * shown
+                change[where] = count + sign, amount + sign * hash_, much
         return len(found), sum(hash_ for _, _, hash_, _ in found)
 
     sums.must_be(db, name, *reckon(-1), "the lines of a batch")
@@ -150,28 +151,22 @@ def refuse_hurt(db: sqlite3.Connection) -> Facts:
     """Counts and sums of the lines are what was written, for every place and in all. Raises
     Damaged."""
     # By no index: what is asked of all lines is read off all of them.
-    rows = db.execute(
-        f"SELECT +place, count(*), sum(hash), sum({_SHOWN}), min(again_at), max(facts_to), "
-        "max(facts_min) FROM main.lines NOT INDEXED GROUP BY 1"
-    ).fetchall()
-    found = {place: (count, amount, shown) for place, count, amount, shown, *_ in rows}
-    found[""] = (
-        sum(one[0] for one in found.values()),
-        sum(one[1] for one in found.values()),
-        sum(one[2] for one in found.values()),
-    )
+    places = "SELECT place, count(*), sum(hash) FROM main.lines NOT INDEXED GROUP BY place"
+    rows = db.execute(places).fetchall()
+    shown, *facts = db.execute(
+        f"SELECT ifnull(sum({_SHOWN}), 0), min(again_at), max(facts_to), max(facts_min) "
+        "FROM main.lines NOT INDEXED"
+    ).fetchone()
+    found = {place: (count, amount, 0) for place, count, amount in rows}
+    found[""] = sum(one[1] for one in rows), sum(one[2] for one in rows), shown
     kept = {
-        place: (count, amount, shown)
-        for place, count, amount, shown in db.execute("SELECT * FROM totals")
-        if count or amount or shown
+        place: (count, amount, much)
+        for place, count, amount, much in db.execute("SELECT * FROM totals")
+        if count or amount or much
     }
     if kept != {place: three for place, three in found.items() if any(three)}:
         raise Damaged("rows of the stock tables are lost or changed")
-    return Facts(
-        min((row[4] for row in rows if row[4] is not None), default=None),
-        max((row[5] for row in rows), default=None),
-        max((row[6] for row in rows), default=None),
-    )
+    return Facts(*facts)
 
 
 def waits(db: sqlite3.Connection, rules: str) -> bool:
