@@ -193,6 +193,7 @@ def test_without_a_figure_there_is_no_life() -> None:
     [
         ("1 lb", 1), ("5 lb", 1), ("5.01 lb", 2), ("10 lb", 2), ("20 lb", 4), ("80 oz", 1),
         ("81 oz", 2), ("2267 g", 1), ("2300 g", 2), ("2.2 kg", 1), ("9 kg", 4), ("3 quart", 1),
+        ("20 quart", 1), ("0.1 lb", 1), ("15 lb", 3),
     ],
 )  # fmt: skip
 def test_a_day_in_the_refrigerator_thaws_five_pounds(weight: str, days_: int) -> None:
@@ -268,7 +269,7 @@ def test_minutes_are_counted_as_one_would_on_a_clock(begun: list[tuple[int, int]
 
 def span(climate: Climate, warm_f: float, *, measured: bool = True, steady: bool = True) -> Span:
     return Span(
-        0, 10, DAY, "p", climate, warm_f, measured, False, False, None, False, False, False, steady
+        0, 10, DAY, "p", climate, warm_f, measured, False, False, None, False, False, steady
     )
 
 
