@@ -58,8 +58,8 @@ def m004_counts_and_sums(db: Database) -> None:
 #: The log, what each event speaks of, and the stock tables: what the log leaves, kept beside it.
 #: `lines` hold equal containers of a batch in one place with their ladder of days: `v0` from the
 #: first, `v1` from day `d1` on, and so on (core.words.SEVERITY numbers the verdicts). `hash` is a
-#: check value of the row, `totals` a count and a sum of them by place ("" for all), `shown` of all of
-#: them a sum of what lists choose and order by, `sums` the same of all else (sums.py).
+#: check value of the row, `totals` a count and a sum of them by place ("" for all), `shown` a sum
+#: of what lists choose and order all of them by, `sums` the same of all else (sums.py).
 TABLES = (
     """CREATE TABLE log (
         id TEXT PRIMARY KEY, recorded TEXT NOT NULL, day TEXT NOT NULL, at INTEGER,

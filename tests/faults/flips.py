@@ -11,6 +11,7 @@ answers rightly may be hurt in a place that nobody asked about; `verify` is aske
 from __future__ import annotations
 
 import argparse
+import itertools
 import random
 import re
 import sys
@@ -168,6 +169,19 @@ def swapped(content: bytes, chance: random.Random, many: int) -> Iterator[tuple[
         yield f"pages {one + 1} and {other + 1} swapped", b"".join(hurt)
 
 
+def alike(content: bytes, chance: random.Random, many: int) -> Iterator[tuple[str, bytes]]:
+    """Two pages of one kind that change places: each still reads as what it should be."""
+    pages = [content[at : at + PAGE] for at in range(0, len(content), PAGE)]
+    kinds: dict[int, list[int]] = {}
+    for number, page in enumerate(pages[1:], 1):
+        kinds.setdefault(page[0], []).append(number)
+    pairs = [pair for some in kinds.values() for pair in itertools.combinations(some, 2)]
+    for one, other in chance.sample(pairs, many):
+        hurt = list(pages)
+        hurt[one], hurt[other] = hurt[other], hurt[one]
+        yield f"pages {one + 1} and {other + 1}, alike", b"".join(hurt)
+
+
 def trials(folder: Path, many_bits: int, many_pages: int, seed: int) -> list[Trial]:
     chance = random.Random(seed)
     bench = Bench(folder)
@@ -175,6 +189,7 @@ def trials(folder: Path, many_bits: int, many_pages: int, seed: int) -> list[Tri
         *bits(bench.whole, chance, many_bits),
         *zeroed(bench.whole, chance, many_pages),
         *swapped(bench.whole, chance, many_pages),
+        *alike(bench.whole, chance, many_pages),
     ]
     return [bench.try_(what, content) for what, content in hurt]
 
@@ -203,7 +218,7 @@ def main() -> int:
     args = parser.parse_args()
     with tempfile.TemporaryDirectory(prefix="pantry-tui-flips-") as name:
         found = trials(Path(name), args.bits, args.pages, args.seed)
-    for kind in ("bit", "zeroed", "swapped"):
+    for kind in ("bit", "zeroed", "swapped", "alike"):
         mine = [one for one in found if kind in one.what.split()]
         print(f"{kind}: {len(mine)} tried, {summary(mine)}")
     wrong = [one for one in found if one.wrong]
