@@ -149,6 +149,8 @@ def _with_contents(found: Any) -> Any:
     """Rows with what they hold in US measures; light, since there may be thousands."""
     if isinstance(found, tuple | list) and not hasattr(found, "_fields"):
         return type(found)(map(_with_contents, found))
+    if hasattr(found, "heads"):
+        return _sheet_with_contents(found)
     said = {}
     for name in ("amount", "left"):
         held = getattr(found, name, "")
@@ -165,6 +167,17 @@ def _with_contents(found: Any) -> Any:
     from dataclasses import replace
 
     return replace(found, **said)
+
+
+def _sheet_with_contents(page: Any) -> Any:
+    from dataclasses import replace
+
+    held = [number for number, head in enumerate(page.heads) if head in ("left", "count")]
+    rows = tuple(
+        tuple(_us_contents(cell) if at in held else cell for at, cell in enumerate(row))
+        for row in page.rows
+    )
+    return replace(page, rows=rows)
 
 
 def _us_contents(text: str) -> str:

@@ -81,6 +81,7 @@ _HURTS_BELOW = re.compile(r"\b(?:chills?|freezes?|hurt|sprouts?)\b")
 _HURT_BELOW_AFTER = re.compile(r",? ?it (?:may|freezes|is hurt|does)|,? no ")
 _MEASURED = re.compile(
     r"\b(?:measured|stood at|was read|were read|read|reads|reading|kept at|held at)[ :]*$"
+    r"|\b(?:room|pantry|cellar|fridge|freezer),? *$"
 )
 _MEASURED_AFTER = re.compile(r",? (?:was )?(?:read|is assumed|assumed|measured|in )\b")
 
@@ -108,4 +109,5 @@ def way_of(found: Found, *, heat: bool = False) -> Callable[[Fraction], int] | N
 def measured(found: Found) -> bool:
     """Whether somebody read it off, or it is what a place is taken to hold."""
     before, after = found.before.casefold(), found.after.casefold()
-    return bool(_MEASURED.search(before) or _MEASURED_AFTER.match(after))
+    alone = not before and not after  # a cell of a table of places
+    return alone or bool(_MEASURED.search(before) or _MEASURED_AFTER.match(after))
