@@ -83,6 +83,8 @@ SAID = {
     # as one types it
     "write 55F or 13C": "write 13C",
     "900 ft or 300 m": "300 m",
+    "20 lb or 9 kg": "9 kg",
+    "95 could be 95F or 95C": "95 could be 95F or 95C",
     # nothing of the kind
     "7F strawberry jam, 38F2": "7F strawberry jam, 38F2",
     "Fri 12 Feb 2027: used 2 of 3F": "Fri 12 Feb 2027: used 2 of 3F",
@@ -112,6 +114,7 @@ US = {
     "pot of 8 quarts (7.6 L) or more": "pot of 8 quarts or more",
     "write 55F or 13C.": "write 55F.",
     "900 ft or 300 m": "900 ft",
+    "95 could be 95F or 95C": "95 could be 95F or 95C",
     "7F jam on Fri 5 Feb": "7F jam on Fri 5 Feb",
     "15 g of salt": "15 g of salt",
 }

@@ -147,7 +147,7 @@ def in_metric(text: str, names: Iterable[str] = ()) -> str:
     itself called its things, stay as they are. Said twice it is the same."""
     if not _ANY.search(text):
         return text
-    kept, plain = _hidden(text, names)
+    kept, plain = _hidden(text, (*names, *_choices(text)))
     plain = _EITHER.sub(r"\2", _BESIDE.sub(r"\2", plain))
     plain = _CUPS_TO.sub(r"\1 \2 of", plain)
     plain = _IN_WORDS.sub(lambda found: f"{_SAID[(found[1] or found[2]).casefold()]} ", plain)
@@ -169,9 +169,32 @@ def in_us(text: str, names: Iterable[str] = ()) -> str:
     temperature has its sign."""
     if not _ANY.search(text):
         return text
-    kept, plain = _hidden(text, names)
+    kept, plain = _hidden(text, (*names, *_choices(text)))
     plain = _EITHER.sub(r"\1", _BESIDE.sub(r"\1", plain))
     return _shown(_SIGN.sub(r"\1 °F", plain), kept)
+
+
+def _choices(text: str) -> list[str]:
+    """Two measures that are no translation of each other: "95F or 95C" asks which is meant."""
+    found = (match for match in _EITHER.finditer(text) if " or " in text)
+    return [match[0] for match in found if not _near(match[1], match[2])]
+
+
+def _near(american: str, metric: str) -> bool:
+    """Whether both say about the same, as examples do: 900 ft or 300 m."""
+    for rule in _RULES:
+        american = rule(american)
+    (mine, *_), (other, *_) = (re.findall(_MAGNITUDE, one) for one in (american, metric))
+    here, there = _in_small(mine), _in_small(other)
+    return abs(here - there) <= max(abs(there) * Fraction(15, 100), Fraction(1))
+
+
+_MAGNITUDE = rf"(-?{N}) ?(?:° ?)?([A-Za-z]+)"
+
+
+def _in_small(measure: tuple[str, str]) -> Fraction:
+    number, unit = measure
+    return number_of(number) * (1000 if unit in ("kg", "l", "L", "litre", "litres") else 1)
 
 
 def _pressure_key(match: re.Match[str]) -> str:
