@@ -185,7 +185,9 @@ def _more(p: Pantry, payload: said.Payload) -> str:
 
 
 def _place(p: Pantry, payload: Any) -> str:
-    return p.place_paths().get(payload.place, "a place that is gone")
+    """By its path; one that is gone by its name."""
+    gone = p.ever.get(payload.place)
+    return p.place_paths().get(payload.place) or (gone.name if gone else "a place that is gone")
 
 
 def _counted(p: Pantry, payload: said.Count) -> str:

