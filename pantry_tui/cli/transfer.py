@@ -8,9 +8,9 @@ from pathlib import Path
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import flag, option, word
 from pantry_tui.cli.printing import transfer as lines
-from pantry_tui.cli.safekeeping import typed_path
 from pantry_tui.cli.verb import Verb
 from pantry_tui.errors import BadInput
+from pantry_tui.paths import typed_path
 
 
 class Export(Verb):
