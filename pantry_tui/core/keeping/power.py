@@ -198,7 +198,8 @@ _OF_PLACE = OfFacts(_blackouts)
 def _goes_on(group: Sequence[Off], piece: Off, cold: Sequence[Read]) -> bool:
     """Whether a cut counts with those before it: soon after, and not read cold in between."""
     end = max(one.end for one in group)
-    between = any(end <= one.when.first and one.when.last <= piece.start for one in cold)
+    # Of what was read on the minute on which a cut begins or ends nobody knows which came first.
+    between = any(end < one.when.first and one.when.last < piece.start for one in cold)
     return piece.start - end <= GAP_MIN and not between
 
 

@@ -48,7 +48,7 @@ CUTS: list[tuple[str, Callable[[], Told], list[str], int]] = [
     # Read warm, it counts from the beginning: the hours of the door promise nothing then.
     ("two hours read warm", lambda: stew().at(1, 8).cut("fridge", 2, None, 45), [], 120),
     ("and a minute", lambda: stew().at(1, 8).cut("fridge", 121 / 60, None, 45), ["discard"], 121),
-    ("an hour read hot", lambda: stew().at(1, 8).cut("fridge", 1, None, 95), [], 60),
+    ("an hour read hot", lambda: stew().at(1, 8).cut("fridge", 1, None, 95), [], 120),
     ("and a minute more", lambda: stew().at(1, 8).cut("fridge", 61 / 60, None, 95), ["discard"],
      61),
     ("90 F is not above it", lambda: stew().at(1, 8).cut("fridge", 2, None, 90), [], 120),
@@ -63,7 +63,7 @@ CUTS: list[tuple[str, Callable[[], Told], list[str], int]] = [
     # What came while it was off is charged with what it stood there for.
     ("late, two hours", lambda: stew(16).at(0, 8).cut("fridge", 10), [], 120),
     ("late, and a minute", lambda: stew(16).at(0, 8).cut("fridge", 10 + 1 / 60), ["discard"], 121),
-    ("late and hot, an hour", lambda: stew(16).at(0, 8).cut("fridge", 9, None, 95), [], 60),
+    ("late and hot, an hour", lambda: stew(16).at(0, 8).cut("fridge", 9, None, 95), [], 120),
     ("late and hot, and a minute", lambda: (
         stew(16).at(0, 8).cut("fridge", 9 + 1 / 60, None, 95)), ["discard"], 61),
     ("late, and hot as one of two said", lambda: (
