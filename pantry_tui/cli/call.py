@@ -138,7 +138,9 @@ class Call:
 
     def say(self, sentence: str, **data: object) -> int:
         """One sentence; as JSON with what else a script wants to know."""
-        return self.answer(sentence, lambda said: {**data, "message": said}, lambda said: [said])
+        return self.answer(
+            sentence, lambda said: {**data, "message": said}, lambda said: [clean(said)]
+        )
 
     def done(self, do: Callable[[Pantry], Done]) -> int:
         """Do one thing to the store and say what was done."""

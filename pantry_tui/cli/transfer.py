@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from pathlib import Path
+
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import flag, option, word
 from pantry_tui.cli.printing import transfer as lines
-from pantry_tui.cli.safekeeping import typed_path
 from pantry_tui.cli.verb import Verb
 from pantry_tui.errors import BadInput
+from pantry_tui.paths import typed_path
 
 
 class Export(Verb):
@@ -41,9 +44,18 @@ class Import(Verb):
 
     def run(self, call: Call) -> int:
         source = typed_path(self.file)
-        if source.suffix.lower() != ".json":
-            raise BadInput("Name a .json file that `pantry-tui export` wrote.")
-        from pantry_tui.services.safekeeping.transfer import import_log
+        read = BY_ENDING.get(source.suffix.lower())
+        if read is None:
+            raise BadInput(f"Name a file that ends in {' or '.join(BY_ENDING)}.")
+        return read(self, call, source)
 
-        found = import_log(call.path, source, call.today, dry_run=self.dry_run)
-        return call.answer(found, lines.data, lambda one: lines.merged(one, self.dry_run))
+
+def _log(asked: Import, call: Call, source: Path) -> int:
+    from pantry_tui.services.safekeeping.transfer import import_log
+
+    found = import_log(call.path, source, call.today, dry_run=asked.dry_run)
+    return call.answer(found, lines.data, lambda one: lines.merged(one, asked.dry_run))
+
+
+#: What reads a file, by the ending of its name.
+BY_ENDING: dict[str, Callable[[Import, Call, Path], int]] = {".json": _log}
