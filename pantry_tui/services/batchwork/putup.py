@@ -21,9 +21,10 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.ambiguous import asked, choices, either
+from pantry_tui.reference.compose import composer
 from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
-from pantry_tui.services.batchwork.line import read_line
+from pantry_tui.services.batchwork.line import Kitchen, read_line
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Ask, PutUp, PutUpReading
 from pantry_tui.services.stock.view import cautions
@@ -45,23 +46,27 @@ BOTULISM = (
 def read(p: Pantry, line: str) -> PutUpReading:
     """What a plain-English line says; problems and unread words are named, nothing is dropped."""
 
-    typed: dict[str, str] = {}
+    reading, typed = read_line(line, kitchen(p))
+    return _checked(p, reading, typed or reading.food)
 
-    def food_named(text: str) -> str | None:
-        facts = p.facts(text)
-        if facts is None:
-            return None
-        typed[facts.name] = max(typed.get(facts.name, ""), text, key=len)
-        return facts.name
 
-    reading = read_line(
-        line,
-        today=p.today,
-        places=p.place_paths(),
-        find_food=food_named,
-        find_method=find_method,
+def kitchen(p: Pantry) -> Kitchen:
+    """What the household's lines are read with."""
+    tables = p.tables
+
+    def says(food: str) -> Method | None:
+        known = tables.food_called(food)
+        return Method(known.says) if known is not None and known.says else None
+
+    return Kitchen(
+        p.today,
+        p.place_paths(),
+        composer(tables, p.own_food),
+        find_method,
+        {id_: place.climate for id_, place in p.places.items()},
+        p.units,
+        says,
     )
-    return _checked(p, reading, typed.get(reading.food, reading.food))
 
 
 def from_flags(
@@ -122,7 +127,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = []
     reading = replace(reading, process=details.pairs)
-    meant = either(typed_food, reading.method) if typed_food else None
+    meant = either(typed_food, reading.method, p.units) if typed_food else None
     if meant is not None:
         foods = choices(meant, p.tables)
         problems.insert(0, asked(typed_food, foods, meant.why))
@@ -290,7 +295,7 @@ def _answer(
     told = list(cautions(batch, [judged.verdict]))
     told += judged.standing
     if not batch.food.known:
-        told.append("Not in the food table: judged by the strictest rule of its group.")
+        told.append("No publication here names it: judged by the strictest rule of its group.")
     return PutUp(
         code,
         names,
