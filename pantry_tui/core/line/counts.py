@@ -23,7 +23,7 @@ _RISKY = frozenset(
     {"string", "stick", "roll", "side", "block", "wheel", "dish", "tub", "net", "bunch", "box",
      "tin", "bin", "braid", "tube", "bowl", "mould", "tray", "barrel", "crate", "peck", "pack"}
 )  # fmt: skip
-_SMALL = {"g": 500, "oz": 16, "lb": 1, "kg": Fraction(1, 2)}
+_SMALL = {"g": Fraction(500), "oz": Fraction(16), "lb": Fraction(1), "kg": Fraction(1, 2)}
 
 
 @dataclass

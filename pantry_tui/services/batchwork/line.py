@@ -84,6 +84,14 @@ def read_pairs(text: str) -> list[tuple[str, str]]:
     return list(pairs.items())
 
 
+def _rolls(food: Food, held: Held, kitchen: Kitchen) -> None:
+    """ "18 rolls": what looks like a vessel is the food, where there is no other."""
+    facts = kitchen.composer.called(held.vessel)
+    if facts is not None:
+        food.name = food.typed = facts.name
+        food.facts, held.vessel, held.pieces = facts, "", True
+
+
 def _take_note(text: str) -> tuple[str, str]:
     match = _NOTE.search(text)
     if match is None:
@@ -113,6 +121,8 @@ def _reading(
         asks.append(Ask(about, typed, choices))
         problems.append(why)
 
+    if not food.name and food.ask is None and held.vessel:
+        _rolls(food, held, kitchen)
     if food.ask is not None:
         ask("food", *food.ask)
     elif not food.name:

@@ -103,8 +103,8 @@ def _placed(
         choices = (Method.FREEZER_JAM.value, Method.FROZEN.value, Method.JAM.value)
         return None, _asked(food.typed, choices, "in a freezer could be several things")
     if method in _CURED and not food.explicit:
-        choices = (Method.FROZEN.value, method.value)
-        return None, _asked(food.typed, choices, "in a freezer could be two things")
+        two = (Method.FROZEN.value, method.value)
+        return None, _asked(food.typed, two, "in a freezer could be two things")
     if not spoken and method not in (Method.FREEZER_JAM, Method.DRIED, Method.FREEZE_DRIED):
         return Method.FROZEN, None
     return method, None

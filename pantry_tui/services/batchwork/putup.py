@@ -50,6 +50,17 @@ def read(p: Pantry, line: str) -> PutUpReading:
     return _checked(p, reading, typed or reading.food)
 
 
+def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
+    """The same of a line that stands under a place, which it need not name again. Raises BadInput
+    for a place that is not there."""
+    reading, typed = read_line(line, kitchen(p))
+    if reading.place or any(ask.about == "place" for ask in reading.asks):
+        return _checked(p, reading, typed or reading.food)
+    path = p.place_paths()[p.find_place(place).id]
+    again, typed = read_line(f"{line}, {path.replace('›', ' ')}", kitchen(p))
+    return _checked(p, again, typed or again.food)
+
+
 def kitchen(p: Pantry) -> Kitchen:
     """What the household's lines are read with."""
     tables = p.tables
