@@ -45,7 +45,7 @@ def typed_lines(text: str | Iterable[str]) -> Iterator[tuple[int, str, str]]:
 def read_lines(p: Pantry, text: str) -> list[OneLine]:
     """Each line with its reading, and what is wrong with which; nothing is booked. Raises BadInput
     where there is no line, or more than `MOST`."""
-    found = []
+    found: list[OneLine] = []
     for number, place, line in typed_lines(text):
         if len(found) == MOST:
             raise BadInput(f"Over {MOST:,} lines: import a list of that length from a file.")
