@@ -10,8 +10,7 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
-from pantry_tui.core.amounts import read_amount, say_amount
-from pantry_tui.errors import BadInput, Refused
+from pantry_tui.errors import Refused
 
 _DEFINITIONS = (
     "g = [mass]",
@@ -51,18 +50,3 @@ def convert(amount: Fraction, unit: str, to: str) -> Fraction:
         return Fraction(quantity.to(to.replace(" ", "_")).magnitude)
     except DimensionalityError:
         raise Refused(f"{unit} and {to} do not convert: give the amount in {to}.") from None
-
-
-def subtract(have: str, take: str) -> str:
-    """What is left of `have` after `take`, in the unit of `have`; "" when nothing is.
-
-    Raises Refused when more is asked than is there.
-    """
-    there, unit = read_amount(have)
-    wanted, other = read_amount(take)
-    if not other or not unit:
-        raise BadInput(f"Give the amount with its unit, like 2 {unit or 'lb'}.")
-    left = there - convert(wanted, other, unit)
-    if left < 0:
-        raise Refused(f"Only {have} is left: take {have} or less.")
-    return say_amount(left, unit) if left >= Fraction(1, 100) else ""

@@ -8,10 +8,10 @@ from pathlib import Path
 
 import pytest
 
-from tests.mutants import trial
+from tests.mutants import forked, trial
 from tests.mutants.faults import faults
 from tests.mutants.reach import Reach
-from tests.mutants.table import ROOT, TESTS, core_files, named_for
+from tests.mutants.table import ROOT, TESTS, core_files, room_of
 
 
 def changes(source: str) -> set[tuple[str, str]]:
@@ -64,55 +64,91 @@ def test_a_fault_is_taken_back_when_it_was_looked_at() -> None:
 
 def test_the_tests_of_every_file_of_the_core_are_named_and_there() -> None:
     assert core_files()
-    assert all(named_for(file) for file in core_files())
-    missing = [test for tests in TESTS.values() for test in tests if not (ROOT / test).exists()]
-    assert missing == []
+    asked = {TESTS[room_of(file)] for file in core_files()}
+    named = {test.partition("::")[0] for one in asked for test in (*one.near, *one.far)}
+    assert [test for test in named if not (ROOT / test).exists()] == []
 
 
-def test_who_comes_by_a_line_is_asked_quick_ones_first() -> None:
-    reach = Reach({1}, {"slow": ({5, 6}, 2.0), "quick": ({6}, 1.0), "other": ({9}, 0.5)})
-    assert reach.tests_at(range(6, 7)) == ["quick", "slow"]
-    assert reach.tests_at(range(1, 2)) == ["other", "quick", "slow"]
-    assert reach.tests_at(range(20, 21)) == []
+def test_who_comes_by_a_line_is_asked_quick_ones_first_and_who_noticed_much_before() -> None:
+    by_test = {
+        "slow": ({("a", 5), ("a", 6)}, 2.0),
+        "quick": ({("a", 6)}, 1.0),
+        "other": ({("a", 9), ("b", 6)}, 0.5),
+    }
+    reach = Reach({("a", 1)}, by_test)
+    assert reach.tests_at("a", range(6, 7), {}) == ["quick", "slow"]
+    assert reach.tests_at("a", range(6, 7), {"slow": 3}) == ["slow", "quick"]
+    assert reach.tests_at("a", range(1, 2), {}) == ["other", "quick", "slow"]
+    assert reach.tests_at("a", range(20, 21), {}) == []
 
 
-HALVES = "def half(n):\n    if n > 10:\n        return n // 2\n    return n\n"
+HALVES = """
+LIMIT = 10
+
+def half(n):
+    if n > LIMIT:
+        return n // 2
+    return n
+
+def countdown(n):
+    while n > 0:
+        n -= 1
+    return n
+
+def unheard_of():
+    return 1
+"""
 TESTS_OF_HALVES = """
-from halves import half
+from halves import countdown, half
 
 def test_much():
-    assert half(12) == 6
+    assert half(14) == 7
 
 def test_little():
     assert half(4) == 4
+
+def test_down():
+    assert countdown(3) == 0
 """
 
 
-@pytest.mark.skipif(not hasattr(os, "fork"), reason="no process is forked on this system")
-def test_a_fault_is_noticed_when_a_test_fails(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr(trial, "ROOT", tmp_path)
+@pytest.fixture
+def halves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A program of one file, with its tests."""
+    for module in (trial, forked):
+        monkeypatch.setattr(module, "ROOT", tmp_path)
+    monkeypatch.setattr(trial, "WORK_S", 0.3)
     (tmp_path / "halves.py").write_text(HALVES, encoding="utf-8")
     (tmp_path / "pyproject.toml").write_text(
         '[tool.pytest.ini_options]\npythonpath = ["."]\n', encoding="utf-8"
     )
     (tmp_path / "test_halves.py").write_text(TESTS_OF_HALVES, encoding="utf-8")
-    reach = trial.watch("halves.py", ["test_halves.py"])
-    assert [len(own) for own, _ in reach.by_test.values()] == [3, 3]
-    tree = ast.parse(HALVES)
-    unnoticed = set()
-    for fault in faults(tree):
-        tests = reach.tests_at(fault.lines())
-        one = trial.start("halves.py", tree, fault, tests, reach.seconds(tests))
-        if trial.survived(os.waitpid(one.process, 0)[1]):
-            unnoticed.add(fault.change())
-    # No test has a number at the edge, and none that is odd.
-    assert unnoticed == {
-        ("if n > 10:", "if n >= 10:"),
-        ("if n > 10:", "if n > 11:"),
-        ("if n > 10:", "if n > 9:"),
+    return tmp_path
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="no process is forked on this system")
+@pytest.mark.parametrize("jobs", [1, 3])
+def test_a_fault_is_noticed_when_a_test_fails_or_never_ends(halves: Path, jobs: int) -> None:
+    target = trial.Target.of("halves.py")
+    tried = trial.hold([target], ["test_halves.py"], jobs)
+    assert len(tried.reach.by_test) == 3
+    ends = zip(target.found, tried.ends["halves.py"], strict=True)
+    left = {(*fault.change(), end.value) for fault, end in ends if end is not trial.End.NOTICED}
+    # No test has a number at the edge, and none asks for the last function. A loop that never
+    # ends is noticed, and so is a limit that is another one when the module is loaded.
+    assert left == {
+        ("if n > LIMIT:", "if n >= LIMIT:", "unnoticed"),
+        ("LIMIT = 10", "LIMIT = 11", "unnoticed"),
+        ("LIMIT = 10", "LIMIT = 9", "unnoticed"),
+        ("return 1", "return None", "no test comes by"),
+        ("return 1", "return 2", "no test comes by"),
+        ("return 1", "return 0", "no test comes by"),
     }
-    (tmp_path / "test_halves.py").write_text("def test_it():\n    assert 0\n", encoding="utf-8")
+    assert (halves / "halves.py").read_text(encoding="utf-8") == HALVES
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="no process is forked on this system")
+def test_nothing_is_tried_against_tests_that_fail(halves: Path) -> None:
+    (halves / "test_halves.py").write_text("def test_it():\n    assert 0\n", encoding="utf-8")
     with pytest.raises(trial.CannotTry, match="must pass before"):
-        trial.watch("halves.py", ["test_halves.py"])
+        trial.hold([trial.Target.of("halves.py")], ["test_halves.py"], 1)

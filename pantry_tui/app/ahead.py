@@ -22,17 +22,17 @@ def outlook_columns(width: int) -> tuple[Column, ...]:
     if width < 60:
         return (
             Column("food", "food", max(free - 20, 8)),
-            Column("needs", "needs", 6),
-            Column("out", "gone by", 9),
+            Column("needs", "week", 6),
+            Column("out", "runs out", 9),
             Column("put", "put", 5),
         )
     return (
         Column("food", "food", max(free - 60, 14)),
         Column("servings", "servings", 9),
-        Column("needs", "needs/wk", 9),
-        Column("can", "gives/wk", 9),
+        Column("needs", "at least", 9),
+        Column("can", "at most", 9),
         Column("lost", "lost", 7),
-        Column("out", "gone by", 12),
+        Column("out", "runs out", 12),
         Column("put", "put up next", 14),
     )
 
@@ -40,7 +40,7 @@ def outlook_columns(width: int) -> tuple[Column, ...]:
 def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
     """The text of one food, group or household."""
     narrow = len(columns) == 4
-    gone = short_day(one.runs_out) if one.runs_out else "-"
+    gone = short_day(one.runs_out) if one.runs_out else "lasts"
     pounds = f" ({one.pounds:.0f} lb)" if one.pounds and one.put_up and not narrow else ""
     number = str(one.put_up) if one.container else ""
     fields = {
@@ -48,7 +48,7 @@ def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
         "servings": f"{one.servings:g}",
         "needs": f"{one.pace_need:.1f}",
         "can": f"{one.pace_can:.1f}",
-        "lost": f"{one.lost:g}" if one.lost else "-",
+        "lost": f"{one.lost:g}",
         "out": " ".join(gone.split()[1:]) if narrow and one.runs_out else gone,
         "put": f"{number}{pounds}" if number else "",
     }
@@ -104,7 +104,7 @@ def sentences(one: FoodAhead, *, whole: bool = False) -> list[str]:
     hurried = one.pace_need > one.pace_can  # then the pace says already what would be lost
     said = [one.pace_says, "" if hurried else one.hoarding, one.rationing]
     said += [f"{word[:1].upper()}{word[1:]}." for word in one.tasted]
-    said += [f"{one.reserved} kept apart, not counted here."] if one.reserved else []
+    said += [f"{one.reserved} reserved, not counted here."] if one.reserved else []
     if one.container:
         crop = f", {one.pounds:.0f} lb of {one.crop}" if one.pounds and one.put_up else ""
         said.append(f"Put up next: {containers(one.put_up, one.container)}{crop}.")

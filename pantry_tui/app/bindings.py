@@ -13,6 +13,16 @@ CURSOR_KEYS = frozenset(
     {"up", "down", "pageup", "pagedown", "home", "end", "ctrl+home", "ctrl+end", "tab", "shift+tab"}
 )
 
+#: What commands were called before, in settings that were written then.
+OLD_IDS = {
+    "done": "ready",
+    "lose": "missing",
+    "notthis": "skip",
+    "books": "year",
+    "round": "count",
+    "finish": "book",
+}
+
 
 def bindings(screen: str) -> list[BindingType]:
     """The bindings of `screen`. Ctrl+P and Ctrl+Q are the app's own."""
@@ -41,6 +51,7 @@ def keymap(own: Mapping[str, str]) -> tuple[dict[str, str], list[str]]:
     command its key must be free: no other command there may have it, by the table or by another
     key of one's own. Of two that want the same, the first one keeps it.
     """
+    own = {OLD_IDS.get(id_, id_): key for id_, key in own.items()}
     known = {command.id: command for command in COMMANDS if command.key != DIGITS}
     good = {id_: key for id_, key in own.items() if id_ in known}
     wrong = [

@@ -16,18 +16,21 @@ STOCK = frozenset({"due", "shelves", "batch"})
 WEEK = frozenset({"week"})
 DUE = frozenset({"due"})
 SHELVES = frozenset({"shelves"})
-ROUND = frozenset({"round"})
-MARKED = LISTS | ROUND
-ROOMS = LISTS | ROUND | LOG | {"putup"}
+COUNT = frozenset({"count"})
+MARKED = LISTS | COUNT
+ROOMS = LISTS | COUNT | LOG | {"putup"}
 DIGITS = ",".join("0123456789")
 
 _SHOWN = {
     "question_mark": "?",
+    "comma": ",",
+    "equals_sign": "=",
     "slash": "/",
     "colon": ":",
     "escape": "Esc",
     "enter": "Enter",
     "ctrl+z": "Ctrl+Z",
+    "ctrl+y": "Ctrl+Y",
     "ctrl+p": "Ctrl+P",
     "ctrl+q": "Ctrl+Q",
     "space": "Space",
@@ -80,56 +83,89 @@ COMMANDS = (
     Command("discard", "d", "discard", "discard", "Discard one, with a reason", True, LISTS),
     Command("sign", "s", "sign", "sign", "It looks wrong: verdict and disposal", True, MARKED),
     Command("give", "g", "give", "give", "Give one away", False, LISTS),
-    Command("done", "f", "done", "finished", "It is done working: sealed from today", False, LISTS),
-    Command("lose", "l", "lose", "lose", "Gone, and nobody knows how", False, LISTS),
+    Command("ready", "f", "ready", "ready", "It is ready: sealed from today", False, LISTS),
+    Command("missing", "n", "missing", "missing", "Not there, nobody knows why", False, LISTS),
     Command(
-        "reserve", "G", "reserve", "keep", "Keep one apart for a gift, or free it", False, STOCK
+        "reserve", "k", "reserve", "reserve", "Set one apart for a gift, or free it", False, STOCK
     ),
-    Command("rate", "T", "rate", "taste", "Say how it was: again, not again, change", False, STOCK),
-    Command("process", "P", "process", "process", "Record how it was canned", False, STOCK),
-    Command("books", "b", "books", "books", "What was lost, the year of each food", True, OUTLOOK),
+    Command("rate", "h", "rate", "rate", "How was it: again, not again, change", False, STOCK),
+    Command("process", "i", "process", "process", "Record how it was canned", False, STOCK),
+    Command(
+        "year",
+        "b",
+        "year",
+        "year and waste",
+        "What was thrown away, the year of each food",
+        True,
+        OUTLOOK,
+    ),
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),
-    Command("months", "y", "months", "months", "The twelve months ahead", False, LISTS),
-    Command("accept", "A", "accept", "accept", "Accept this week, or plan it anew", True, WEEK),
+    Command("months", "m", "months", "months", "The twelve months ahead", True, OUTLOOK),
+    Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", True, WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", True, WEEK),
-    Command("pin", "k", "pin", "keep", "Keep it on this day, or on any again", False, WEEK),
+    Command("pin", "k", "pin", "pin", "Pin it to this day, or to any day again", False, WEEK),
     Command("later", "plus", "shift(1)", "later", "Eat it a day later", True, WEEK),
     Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", False, WEEK),
-    Command("swap", "w", "swap", "swap", "Another food of its group instead", True, WEEK),
-    Command("notthis", "n", "leave_out", "not this", "None of it this week, or again", True, WEEK),
-    Command("eatout", "h", "out", "eat out", "Nobody cooks that day, or after all", True, WEEK),
+    Command("swap", "r", "swap", "swap", "Another food of its group instead", True, WEEK),
+    Command("skip", "x", "skip", "skip", "None of it this week (again: put it back)", True, WEEK),
+    Command("eatout", "h", "out", "eat out", "Nobody cooks that day (again: undo)", True, WEEK),
     Command("dish", "i", "dish", "dish", "A dish of yours on that day", False, WEEK),
-    Command("table", "E", "table", "at table", "Days away and guests", False, WEEK),
+    Command("table", "b", "table", "at table", "Days away and guests", False, WEEK),
     Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
+    Command("redo", "ctrl+y", "redo", "redo", "Do again what was taken back", False, ROOMS),
     Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
     Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS | LOG),
     Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS | LOG),
-    Command("agree", "enter,space", "detail", "agrees", "The count agrees", True, ROUND),
-    Command("count", DIGITS, "digit('{key}')", "count", "The count, where it differs", True, ROUND),
-    Command("uncount", "backspace", "uncount", "uncount", "Take this count back", False, ROUND),
-    Command("unlisted", "plus", "unlisted", "unlisted", "Add what nobody recorded", True, ROUND),
-    Command("finish", "f", "finish", "finish", "Show the differences and book them", True, ROUND),
+    Command("agree", "enter,space", "detail", "agrees", "The count agrees", True, COUNT),
+    Command("digit", DIGITS, "digit('{key}')", "count", "The count, where it differs", True, COUNT),
+    Command("uncount", "backspace", "uncount", "uncount", "Take this count back", False, COUNT),
+    Command("unlisted", "plus", "unlisted", "unlisted", "Add what nobody recorded", True, COUNT),
+    Command("book", "f", "finish", "book", "Show the differences and book them", True, COUNT),
     Command("detail", "enter", "detail", "detail", "Show the whole batch", False, LISTS | LOG),
     Command("place", "a", "add_place", "add place", "Add a place", True, SHELVES),
-    Command("reading", "r", "reading", "reading", "Read off the place's warmth", False, SHELVES),
-    Command("outage", "x", "outage", "power cut", "The power was off here", False, SHELVES),
+    Command(
+        "reading", "r", "reading", "reading", "Record the temperature of the place", False, SHELVES
+    ),
+    Command(
+        "outage",
+        "x",
+        "outage",
+        "power cut",
+        "The power was off here, or a door ajar",
+        False,
+        SHELVES,
+    ),
     Command("due", "D,f2", "app.go('due')", "due", "What to eat first", False, ROOMS),
     Command("shelves", "S,f3", "app.go('shelves')", "shelves", "What stands where", False, ROOMS),
     Command("week", "W,f4", "app.go('week')", "week", "What to eat this week", False, ROOMS),
     Command(
-        "round", "c,f6", "app.go('round')", "count", "Count a place, shelf by shelf", False, ROOMS
+        "count", "c,f6", "app.go('count')", "count", "Count a place, shelf by shelf", False, ROOMS
     ),
     Command(
         "outlook",
-        "O,f8",
+        "y,Y,f8",
         "app.go('outlook')",
         "outlook",
         "Will it last, and how much to put up",
         False,
         ROOMS,
     ),
-    Command("log", "L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS),
+    Command(
+        "household",
+        "comma,f10",
+        "app.household",
+        "household",
+        "Altitude, people, units, whose advice",
+        False,
+        ROOMS,
+    ),
+    Command(
+        "log", "l,L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS
+    ),
+    Command(
+        "reckon", "equals_sign,f9", "app.reckon", "reckon", "Salt, vinegar, syrup, drying, jars ..."
+    ),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("help", "question_mark,f1", "app.keys", "help", "All keys of this screen", True, ROOMS),
@@ -153,7 +189,7 @@ def palette(screen: str) -> Iterator[Command]:
 _LEFT_OUT = {
     "week": ("open", "find", "discard", "sign", "putup", "eatout"),
     "shelves": ("open", "sign"),
-    "round": ("putup",),
+    "count": ("putup",),
 }
 _TYPING = ("due", "undo", "back", "help", "quit")
 
@@ -178,7 +214,7 @@ SCREENS = {
     "shelves": "Shelves",
     "week": "This week",
     "batch": "One batch",
-    "round": "Round",
+    "count": "Count",
     "putup": "Put up",
     "log": "Log",
     "outlook": "Outlook",

@@ -123,12 +123,12 @@ def due_columns(width: int, beside: str = "place") -> tuple[Column, ...]:
     or its method in a list that is by place already."""
     free = width - 2
     if width < 60:
-        fixed = [("mark", "", 2), ("code", "code", 5), ("count", "n", 4), ("left", "left", 10)]
-        rest = max(free - 21, 8)
+        fixed = [("mark", "", 2), ("code", "code", 5), ("count", "count", 8), ("left", "left", 10)]
+        rest = max(free - 25, 8)
         columns = [Column(*one) for one in fixed]
         return (columns[0], columns[1], Column("food", "food", rest), *columns[2:])
     two_dates = width >= 118
-    fixed_width = 15 + 5 + 4 + 10 + (28 if two_dates else 9)
+    fixed_width = 15 + 5 + 8 + 10 + (28 if two_dates else 9)
     rest = max(free - fixed_width, 20)
     food = max(rest * (62 if beside == "place" else 55) // 100, 12)
     dates = (
@@ -140,7 +140,7 @@ def due_columns(width: int, beside: str = "place") -> tuple[Column, ...]:
         Column("verdict", "verdict", 15),
         Column("code", "code", 5),
         Column("food", "food", food),
-        Column("count", "n", 4),
+        Column("count", "count", 8),
         Column(beside, beside, rest - food),
         Column("left", "left", 10),
         *dates,
@@ -155,7 +155,7 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
         "verdict": verdict(row.verdict),
         "code": row.code,
         "food": _food(row, wide),
-        "count": str(row.count),
+        "count": row.held,
         "place": leaf(row.place),
         "method": row.method.value,
         "left": left(row.days_left),
@@ -204,7 +204,7 @@ def take_columns(width: int) -> tuple[Column, ...]:
             Column("day", "day", 7),
             Column("code", "code", 5),
             Column("food", "food", max(free - 20, 8)),
-            Column("count", "n", 8),
+            Column("count", "count", 8),
         )
     rest = max(free - 15 - 5 - 8 - 9 - 12, 20)
     food = rest * 60 // 100
@@ -212,7 +212,7 @@ def take_columns(width: int) -> tuple[Column, ...]:
         Column("day", "day", 15),
         Column("code", "code", 5),
         Column("food", "food", food),
-        Column("count", "n", 8),
+        Column("count", "count", 8),
         Column("place", "place", rest - food),
         Column("servings", "servings", 9),
         Column("thaw", "thaw from", 12),
@@ -234,8 +234,8 @@ def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[st
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
 
-def round_columns(width: int) -> tuple[Column, ...]:
-    """The columns of a round."""
+def count_columns(width: int) -> tuple[Column, ...]:
+    """The columns of a count."""
     free = width - 2
     if width < 60:
         fixed = (Column("code", "code", 5), Column("expected", "exp", 4), Column("seen", "seen", 6))
@@ -252,8 +252,8 @@ def round_columns(width: int) -> tuple[Column, ...]:
     )
 
 
-def round_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
-    """The text of one line of a round; a count that differs is marked."""
+def count_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The text of one line of a count; a count that differs is marked."""
     agreed = line.seen is None or line.seen == line.expected
     counted = "" if line.seen is None else f"{line.seen}{'' if agreed else ' !'}"
     state = "" if line.state is State.SEALED else f" ({line.state})"
@@ -291,6 +291,7 @@ def row_detail(row: DueRow) -> str:
         ", ".join(filter(None, (row.method.value, row.state.value, clip(row.aside, 60)))),
         clip(row.place, 200),
         f"{row.count} {clip(row.size, 40)}".strip() + f": {ids}",
+        *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
         "",
         f"best by        {day(row.good_until)}",
         f"discard after  {last_day(row.discard_after, row.discard_after_why)}",

@@ -7,6 +7,7 @@ from inspect import signature
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip, week_day
+from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
@@ -25,6 +26,8 @@ class Host(InTurn):
         self.pantry = pantry
         self._version = pantry.store.version()
         self._done_here: set[str] = set()
+        self.moved_to = ""  # where the last ones were moved to
+        self.refused = False  # the last act did nothing, so that nothing of it can be taken back
 
     @property
     def day_text(self) -> str:
@@ -57,7 +60,8 @@ class Host(InTurn):
 
         The only way to either: no markup, so any name may be in it.
         """
-        text = clip(f"Not done: {message}" if refused else message, 400)
+        said = in_keys(message)
+        text = clip(f"Not done: {said}" if refused else said, 400)
         line = SaidLine.of(self.screen)
         if line is not None:
             line.say(text, refused)
@@ -69,6 +73,7 @@ class Host(InTurn):
         try:
             done = self.doing(do)
         except PantryError as error:
+            self.refused = True
             self.tell(error.message, refused=True)
             return False
         self.report(done)
@@ -78,6 +83,7 @@ class Host(InTurn):
         """Do it, and remember what it booked as done at this sitting. Raises PantryError."""
         before = self.pantry.newest_id
         done = do()
+        self.refused = False
         last = self.pantry.newest_id
         if last > before:
             self._done_here.add(last)

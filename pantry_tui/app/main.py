@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from datetime import date
 from functools import partial
 from importlib import import_module
 from pathlib import Path
@@ -11,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from textual.app import App
 from textual.binding import Binding
+from textual.events import Key
 from textual.screen import Screen
 
 from pantry_tui.app import commands
@@ -18,6 +18,8 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.due import DueScreen
 from pantry_tui.app.theme import THEME
 from pantry_tui.errors import PantryError
+from pantry_tui.services.clock import Clock
+from pantry_tui.services.stock.ready import run_out
 from pantry_tui.settings import read_settings
 
 if TYPE_CHECKING:
@@ -31,7 +33,7 @@ ROOMS = {
     "week": ("week", "WeekScreen"),
     "outlook": ("outlook", "OutlookScreen"),
     "log": ("log", "LogScreen"),
-    "round": ("count", "RoundScreen"),
+    "count": ("count", "CountScreen"),
     "putup": ("putup", "PutUpScreen"),
 }
 
@@ -55,8 +57,8 @@ class PantryApp(Host):
 
     def __init__(self, pantry: Pantry) -> None:
         super().__init__(pantry)
-        self._first_day = pantry.today
-        self._started = date.today()
+        self._told, self._began = pantry.clock, Clock().recorded
+        self._day, self._minute = pantry.today, 0
         self._rooms: dict[str, Screen[None]] = {}
         # Before anything is styled: a theme that is set later styles all of it again.
         self.register_theme(THEME)
@@ -102,14 +104,21 @@ class PantryApp(Host):
     def look_around(self) -> None:
         """What another window has written is shown; and a night that passes while the app stands
         open: tomorrow's verdicts must not be today's."""
-        today = self._first_day + (date.today() - self._started)
-        turned = today != self.pantry.today
-        self.pantry.today = today
-        if self.catch_up() or turned:
+        clock = self._told.gone_on(self._began)
+        if self._told.day is not None:
+            self.pantry.clock = clock
+        turned, self._day = clock.today != self._day, clock.today
+        if self.catch_up() or turned or self._ran_out():
             # Under a question the list is read again when that is answered.
-            reload = getattr(self.screen, "reload", None)
-            if reload is not None:
-                reload()
+            self._reload()
+
+    def _ran_out(self) -> bool:
+        """Whether the hours of something ran out since the last look: asked once a minute."""
+        minute = self.pantry.clock.minute_now
+        if minute == self._minute:
+            return False
+        self._minute = minute
+        return run_out(self.pantry)
 
     def _room(self, name: str) -> Screen[None]:
         """The one screen of a room; what was typed there stays."""
@@ -143,6 +152,13 @@ class PantryApp(Host):
         else:
             self.push_screen(BatchScreen(code))
 
+    def on_key(self, event: Key) -> None:
+        """A key that means nothing on this screen says so: a typed word is not lost in silence."""
+        letter = event.character or ""
+        lists = hasattr(self.screen, "table") and event.key not in self.screen.active_bindings
+        if lists and letter.isprintable() and letter.strip():
+            self.tell(f"{letter} does nothing here; ? lists the keys, / finds words.")
+
     @property
     def _here(self) -> str:
         return str(getattr(self.screen, "here", "due"))
@@ -152,6 +168,24 @@ class PantryApp(Host):
         from pantry_tui.app.screens.page import Page, keys_of
 
         self.push_screen(Page(keys_of(self._here)))
+
+    def action_household(self) -> None:
+        """What the household told of itself, to change."""
+        from pantry_tui.app.screens.home import change_household
+
+        change_household(self, self._reload)
+
+    def _reload(self) -> None:
+        """The present screen, read again."""
+        reload = getattr(self.screen, "reload", None)
+        if reload is not None:
+            reload()
+
+    def action_reckon(self) -> None:
+        """Batch arithmetic."""
+        from pantry_tui.app.screens.reckon import ask
+
+        ask(self)
 
     def get_system_commands(self, screen: Screen[object]) -> Iterable[SystemCommand]:
         """The palette offers the command table and nothing else."""
@@ -172,10 +206,10 @@ def _make(name: str) -> Screen[None]:
     return made
 
 
-def run(path: Path, today: date) -> int:
+def run(path: Path, clock: Clock) -> int:
     """The app on the store at `path`. Raises StoreError before anything is painted."""
     from pantry_tui.services.pantry import open_pantry
 
-    with open_pantry(path, today) as pantry:
+    with open_pantry(path, clock) as pantry:
         PantryApp(pantry).run()
     return 0

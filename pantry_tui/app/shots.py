@@ -24,10 +24,10 @@ SHOTS: dict[str, tuple[str, ...]] = {
     "putup": ("p", *[{" ": "space", ",": "comma"}.get(char, char) for char in LINE]),
     "batch": ("enter",),
     "sign": ("s", "1"),
-    "round": ("c", "1", "enter", "enter", "3", "down"),
-    "months": ("y",),
-    "log": ("L",),
-    "outlook": ("O", *["down"] * 6),
+    "count": ("c", "1", "enter", "enter", "3", "down"),
+    "months": ("y", "m"),
+    "log": ("l",),
+    "outlook": ("y", *["down"] * 6),
 }
 
 

@@ -1,4 +1,4 @@
-"""Whole texts for pages: a batch, a reading, a sign, a power cut, a round. No textual here."""
+"""Whole texts for pages: a batch, a reading, a sign, a power cut, a count. No textual here."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from pantry_tui.app.format import clip, day, last_day, verdict
+from pantry_tui.app.inkeys import in_keys
 from pantry_tui.core.text import clean
 from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.rows import (
@@ -19,7 +20,7 @@ from pantry_tui.services.rows import (
 
 
 def difference_text(found: Sequence[Difference], left: int) -> str:
-    """What a round found otherwise."""
+    """What a count found otherwise."""
     head = f"{left} lines are not counted yet; they stay as they are." if left else "All counted."
     lines = [
         f"{one.code or 'new':<5} {clip(one.food, 30)}: expected {one.expected}, "
@@ -91,15 +92,17 @@ def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
         f"  in {one.season}: {one.servings:g} servings, {one.share:.0%} of all lost"
         for one in lost.seasons
     ]
-    lines += ["", "The year of each food, in containers"]
+    lines += ["", "The year of each food, in containers, or as it is drawn from"]
     for year in years:
         end = day(year.end) if year.end else "today"
+        unit = f" ({year.unit})" if year.unit else ""
         lines += [
-            f"  {clip(year.food, 40)}, {day(year.start)} to {end}",
-            f"    {year.opening} + {year.made} made - {year.given} given - {year.lost} lost - "
-            f"{year.unrecorded} unrecorded - {year.closing} left = {year.eaten} eaten",
+            f"  {clip(year.food, 40)}, {day(year.start)} to {end}{unit}",
+            f"    {year.opening:g} + {year.made:g} made - {year.given:g} given - "
+            f"{year.lost:g} lost - "
+            f"{year.unrecorded:g} unrecorded - {year.closing:g} left = {year.eaten:g} eaten",
         ]
-        kept = [f"{year.reserved} of what is left kept apart"] if year.reserved else []
+        kept = [f"{year.reserved} of what is left reserved"] if year.reserved else []
         lines += [f"    {clean(one)}" for one in (*kept, *year.tasted)]
     return "\n".join(lines)
 
@@ -114,7 +117,7 @@ def sign_text(said: SignAnswer) -> str:
     )
     head = f"{said.code}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
     body = [
-        heading + "\n" + "\n".join(f"  {clean(line)}" for line in lines)
+        heading + "\n" + "\n".join(f"  {in_keys(clean(line))}" for line in lines)
         for heading, lines in parts
         if lines
     ]

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from pantry_tui.cli.moments import Moment
+    from pantry_tui.services.clock import Clock
     from pantry_tui.services.pantry import Pantry
     from pantry_tui.services.rows import Done
 
@@ -51,12 +52,18 @@ class Call:
 
         return default_store()
 
+    @property
+    def clock(self) -> Clock:
+        """The real one, or the moment that was told."""
+        from pantry_tui.services.clock import Clock
+
+        return Clock(*self.told) if self.told else Clock()
+
     def pantry(self) -> Pantry:
         """The store. Raises StoreError."""
-        from pantry_tui.services.clock import Clock
         from pantry_tui.services.pantry import open_pantry
 
-        p = open_pantry(self.path, Clock(*self.told) if self.told else Clock())
+        p = open_pantry(self.path, self.clock)
         for sentence in p.store.told:
             print(sentence, file=sys.stderr)
         return p

@@ -14,7 +14,9 @@ class ShelfLife(Verb):
     food: str = words("what it is")
     climate: str | None = option("--in", "CLIMATE", "room, pantry, cellar, fridge or freezer")
     temp: str | None = option("--temp", "60F", "how warm it is there")
-    state: str | None = option("--state", "STATE", "sealed, open, thawed or working; else sealed")
+    state: str | None = option(
+        "--state", "STATE", "sealed, open, thawed or in-progress; else sealed"
+    )
     made: str | None = option("--made", "DATE", "day 0 of that state")
 
     def run(self, call: Call) -> int:
@@ -94,7 +96,9 @@ class AddRule(Verb):
     food: str = words("what it is")
     climate: str = needed("--in", "CLIMATE", "room, pantry, cellar, fridge or freezer")
     lasts: str = needed("--lasts", "SPAN", "10 days, 3 weeks, 6 months", old=("--keeps",))
-    state: str | None = option("--state", "STATE", "sealed, open, thawed or working; else sealed")
+    state: str | None = option(
+        "--state", "STATE", "sealed, open, thawed or in-progress; else sealed"
+    )
     kind: str | None = option("--kind", "KIND", "quality or safety; else quality")
     why: str | None = option("--why", "WHY", "where you have it from")
 

@@ -8,7 +8,7 @@ from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import number, option
 from pantry_tui.cli.printing import outlook as show
 from pantry_tui.cli.verb import Verb
-from pantry_tui.core.dates import read_date
+from pantry_tui.core.dates import read_coming
 from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput
 from pantry_tui.services.output import jsonable
@@ -22,7 +22,7 @@ class Outlook(Verb):
     years: int | None = number("--years", "N", "cover so many years, if it lasts; else 1")
 
     def run(self, call: Call) -> int:
-        until = read_date(self.until, call.today) if self.until else None
+        until = read_coming(self.until, call.today) if self.until else None
         if until is not None and until <= call.today:
             raise BadInput("Look ahead: give a day after today.")
         years = 1 if self.years is None else self.years

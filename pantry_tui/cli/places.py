@@ -7,17 +7,21 @@ from pantry_tui.cli.fields import flag, maybe_words, needed, number, option, sev
 from pantry_tui.cli.printing import places as show
 from pantry_tui.cli.printing.lines import done
 from pantry_tui.cli.verb import Act, Verb
-from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import places
 
 
-def _warmth(p: Pantry, typed: str | None) -> float | None:
-    """°F; a bare number is meant as the household's units say."""
-    return read_temperature(typed, p.bare_degree) if typed else None
+def _warmth(p: Pantry, climate: Climate, typed: str | None, about: str = "temp") -> float | None:
+    """°F; a bare number is meant as the household's units say, and asked about where no place of
+    that climate can be so."""
+    from pantry_tui.services.stock.readings import read_warmth
+
+    return read_warmth(p, climate, typed, about) if typed else None
 
 
 class Add(Verb):
@@ -34,7 +38,7 @@ class Add(Verb):
                 self.name,
                 self.climate or "",
                 self.inside,
-                _warmth(p, self.temp),
+                _warmth(p, places.read_climate(self.climate), self.temp),
                 self.capacity,
             )
         )
@@ -47,15 +51,15 @@ class Change(Verb):
     capacity: int | None = number("--capacity", "N", "how many it holds")
 
     def run(self, call: Call) -> int:
-        return call.done(
-            lambda p: places.change(
-                p,
-                self.name,
-                climate=self.climate,
-                capacity=self.capacity,
-                temp_f=_warmth(p, self.temp),
+        def change(p: Pantry) -> Done:
+            now = p.find_place(self.name).climate
+            climate = places.read_climate(self.climate) if self.climate else now
+            warm = _warmth(p, climate, self.temp)
+            return places.change(
+                p, self.name, climate=self.climate, capacity=self.capacity, temp_f=warm
             )
-        )
+
+        return call.done(change)
 
 
 class Listing(Verb):
@@ -104,7 +108,7 @@ class Outage(Verb):
         with call.pantry() as p:
             place = p.find_place(self.place)
             ice = True if self.ice else False if self.no_ice else None
-            warmest = _warmth(p, self.max_temp)
+            warmest = _warmth(p, place.climate, self.max_temp, "max_temp")
             full = True if self.full else False if self.half else None
             cut = outage.cut_of(
                 p, place, start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar

@@ -131,6 +131,27 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         ),
     ),
     (
+        "Reckon",
+        (
+            Entry("calc brine", "calc:Brine", "Salt for a brine, by water or by total weight"),
+            Entry("calc drysalt", "calc:DrySalt", "Salt for vegetables that make their own brine"),
+            Entry(
+                "calc vinegar", "calc:Vinegar", "Acidity of vinegar with water, what it may serve"
+            ),
+            Entry("calc syrup", "calc:Syrup", "Sugar for a syrup"),
+            Entry("calc drying", "calc:Drying", "What it weighs when it is dry"),
+            Entry("calc conditioning", "calc:Conditioning", "Days of shaking before it is stored"),
+            Entry("calc blanching", "calc:Blanching", "Minutes of blanching, with the altitude"),
+            Entry("calc yield", "calc:Yield", "Jars out of a crop, or the crop for so many jars"),
+            Entry("calc headspace", "calc:Headspace", "Room above the food"),
+            Entry("calc packs", "calc:Packs", "Freezer packs for the family"),
+            Entry("calc infusion", "calc:Infusion", "Strength of a spirit on fruit"),
+            Entry("calc cure", "calc:Cure", "Cure salt for ground meat, as its label prints it"),
+            Entry("calc smoking", "calc:Smoking", "What is published of smoking it"),
+            Entry("calc boil", "calc:Boil", "Boiling point; steam by gauge pressure"),
+        ),
+    ),
+    (
         "Print",
         (
             Entry("sheet", "output:Sheet", "For the door: due, opened, week, outage, or a place"),

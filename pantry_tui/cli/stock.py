@@ -20,13 +20,21 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.stock import act
 
 
+def _much(typed: str, all_: bool) -> str | None:
+    """How much is meant, as a service takes it. Raises BadInput."""
+    if typed and all_:
+        raise BadInput("Say how much, or --all, not both.")
+    return "all" if all_ else typed or None
+
+
 class Use(Act):
     code: str = word("7C, or 7C/3 for that very jar, or a food")
-    amount: str = maybe_words("how many, or 2 lb")
+    amount: str = maybe_words("how many, 2 lb, half or 2 servings")
+    all: bool = flag("--all", "all there is of it")
     any: bool = flag("--any", "say nothing of older jars")
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.use, self.code, self.amount or None, self.any)
+        return call.act(self.at, act.use, self.code, _much(self.amount, self.all), self.any)
 
 
 class Open(Act):
@@ -62,28 +70,33 @@ class Move(Act):
 
 class Give(Act):
     code: str = word("7C, or 7C/3 for that very one")
-    count: int | None = maybe_whole("how many; else 1")
+    amount: str = maybe_words("how many, 2 lb, half; else 1")
+    all: bool = flag("--all", "all there is of it")
     to: str | None = option("--to", "WHO", "to whom")
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.give, self.code, self.count, self.to or "")
+        much = _much(self.amount, self.all)
+        return call.act(self.at, act.give, self.code, much, self.to or "")
 
 
 class Missing(Act):
     code: str = word("7C, or 7C/3 for that very one")
-    count: int | None = maybe_whole("how many; else 1")
+    amount: str = maybe_words("how many, 2 lb, half; else 1")
+    all: bool = flag("--all", "all there is of it")
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.missing, self.code, self.count)
+        return call.act(self.at, act.missing, self.code, _much(self.amount, self.all))
 
 
 class Discard(Act):
     code: str = word("7C, or 7C/3 for that very one")
-    count: int | None = maybe_whole("how many; else 1")
+    amount: str = maybe_words("how many, 2 lb, half; else 1")
+    all: bool = flag("--all", "all there is of it")
     why: str | None = option("--why", "WHY", 'the reason, like "seal failed"; it must be said')
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.discard, self.code, self.count, self.why or "")
+        much = _much(self.amount, self.all)
+        return call.act(self.at, act.discard, self.code, much, self.why or "")
 
 
 class Reserve(Act):

@@ -20,7 +20,7 @@ class App(Verb):
             create(path)
         from pantry_tui.app.main import run  # the screen library is loaded only here
 
-        return run(path, call.today)
+        return run(path, call.clock)
 
 
 class Demo(Verb):
@@ -41,7 +41,7 @@ class Demo(Verb):
         with TemporaryDirectory(prefix="pantry-tui-") as folder:
             path = Path(folder) / "demo.db"
             build_demo(path, call.today)
-            return run(path, call.today)
+            return run(path, call.clock)
 
 
 class Init(Verb):

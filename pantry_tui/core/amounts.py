@@ -19,7 +19,7 @@ UNITS = {
     "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp",
 }  # fmt: skip
 
-_VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
+VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
 _NUMBER = re.compile(r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)")
 
 
@@ -30,7 +30,7 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     and absurd amounts.
     """
     plain = text.strip().lower()
-    for sign, spelled in _VULGAR.items():
+    for sign, spelled in VULGAR.items():
         plain = plain.replace(sign, f" {spelled}")
     plain = " ".join(plain.split())
     if re.search(r"\d,\d", plain):
@@ -53,6 +53,10 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     return number, UNITS[unit] if unit else ""
 
 
+#: What people halve and quarter.
+_IN_PARTS = frozenset({"", "cup", "pint", "quart", "gallon", "tbsp", "tsp"})
+
+
 class Amount(NamedTuple):
     """An exact amount and its unit; pieces have the unit "". As text: "38 lb"."""
 
@@ -66,6 +70,21 @@ class Amount(NamedTuple):
     def exact(self) -> str:
         """As the log keeps it: "113/3 lb"."""
         return f"{self.number} {self.unit}".strip()
+
+
+#: The smallest step in which a kitchen takes a unit: a quarter pound, ten grams, one piece.
+_STEP = {
+    "g": Fraction(10), "ml": Fraction(10), "kg": Fraction(1, 20), "l": Fraction(1, 20),
+    "oz": Fraction(1, 2), "fl oz": Fraction(1, 2), "tsp": Fraction(1, 4), "tbsp": Fraction(1, 4),
+}  # fmt: skip
+
+
+def kitchen(amount: Amount) -> Amount:
+    """The amount rounded to what a kitchen measures, at least one step of it: 0.276 lb are a
+    quarter of a pound."""
+    step = _STEP.get(amount.unit, Fraction(1, 4))
+    steps = max(1, round(amount.number / step))
+    return Amount(steps * step, amount.unit)
 
 
 def exact_amount(text: str) -> Amount:
@@ -82,8 +101,12 @@ def amount_of(text: str) -> Amount:
 
 
 def say_amount(number: Fraction, unit: str) -> str:
-    """At most two decimals, no trailing noughts: "24 lb", "1.5 kg"."""
+    """At most two decimals, no trailing noughts: "24 lb", "1.5 kg"; pieces and what is poured from
+    a measure in parts: "1/2 pint", "2 1/4"."""
     shown = f"{float(number):.2f}".rstrip("0").rstrip(".")
+    if unit in _IN_PARTS and 1 < number.denominator <= 8:
+        whole, rest = divmod(number, 1)
+        shown = f"{whole} {rest}" if whole else str(rest)
     return f"{shown} {unit}".strip()
 
 

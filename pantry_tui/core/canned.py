@@ -3,8 +3,12 @@ food of animals, and the one thing that no record can put right."""
 
 from __future__ import annotations
 
-from pantry_tui.core.model import FoodFacts
+from typing import TYPE_CHECKING
+
 from pantry_tui.core.words import Acidity, Group, Method
+
+if TYPE_CHECKING:
+    from pantry_tui.core.model import FoodFacts
 
 #: Canned by a process of its own, with a time (and a pressure) for each food.
 PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})

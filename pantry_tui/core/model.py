@@ -8,6 +8,7 @@ from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import (
     ASSUMED_F,
     Acidity,
@@ -83,17 +84,6 @@ class Turn(NamedTuple):
     place: str | None = None
     state: State | None = None
     how: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Spell:
-    """A stretch of a place's life: from `since` on it holds this, read off or only assumed."""
-
-    since: date
-    climate: Climate
-    temperature_f: float
-    measured: bool = False
-    humidity: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,9 +192,11 @@ class Seen:
 
 @dataclass(frozen=True, slots=True)
 class Container:
-    """One jar, bag or crate. What is drawn from by amount holds `left` of the `first` it held.
+    """One jar, bag or crate. It holds `left` of the `first` it held; where nobody said how much
+    that was, both are parts of the one container.
 
-    `turns` are all that happened to its place and state, in order of their moments.
+    `turns` are all that happened to its place and state, in order of their moments. `told`: its
+    amount was said apart from its size.
     """
 
     id: str
@@ -219,16 +211,32 @@ class Container:
     ended: date | None = None
     signs: tuple[Seen, ...] = ()
     looked: date | None = None  # looked at and found sound, after its batch came under suspicion
-    reserved: str = ""  # kept apart, for a gift or for whom; its verdict is the same as any other's
+    reserved: str = ""  # kept apart, for a gift or for whom; its verdict is as any other
+    vessel: Vessel = Vessel.CLOSED
+    told: bool = False
 
     @property
     def here(self) -> bool:
         return self.state is not State.GONE
 
     @property
+    def begun(self) -> bool:
+        """Whether some of it was taken and some is left."""
+        both = self.left is not None and self.first is not None
+        return both and self.left.number < self.first.number  # type: ignore[union-attr]
+
+    @property
+    def bulk(self) -> bool:
+        """Whether a meal takes a portion of it and not the whole."""
+        if self.first is None:
+            return False
+        loose = self.vessel is Vessel.PIECES and self.first.number > 1
+        return self.told or loose or (self.vessel is Vessel.OPEN and self.first.unit != "")
+
+    @property
     def amount(self) -> str:
-        """What is left, as it is shown: "38 lb"; "" where it is not drawn from by amount."""
-        return str(self.left) if self.left is not None else ""
+        """What is left, as it is shown: "38 lb"; "" for a whole jar, which says it by its size."""
+        return str(self.left) if self.left is not None and (self.bulk or self.begun) else ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,18 +1,109 @@
-"""Which vessels the first draw opens."""
+"""What stands in what: which vessels the first draw opens, and how much one of them holds."""
 
 from __future__ import annotations
 
 import re
+from enum import StrEnum
+from fractions import Fraction
+from functools import lru_cache
 
+from pantry_tui.core.amounts import UNITS, Amount
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.words import Method
 
-#: A crate, a crock or a sack is drawn from and never opened.
+
+class Vessel(StrEnum):
+    """How a container is drawn from. A `CLOSED` one (jar, bottle, tin, pack, bag, tub, box) is
+    opened by the first draw; an `OPEN` one (crate, crock, sack) never is; `PIECES` lie loose and
+    are counted."""
+
+    CLOSED = "closed"
+    OPEN = "open"
+    PIECES = "pieces"
+
+
+_OPEN = re.compile(
+    r"\b(crock|crate|sack|bin|demijohn|carboy|barrel|keg|basket|trug|bucket|pail|string|braid"
+    r"|plait|net|bunch|bushel|heap|pile|loose|clamp)"
+)
 _CLOSED = re.compile(
     r"\b(jar|bottle|tin|can|pack|packet|parcel|bag|tub|box|carton|pouch|pint|quart|gallon)"
 )
+#: Kept as it is: a whole ham, a side of bacon, a crock of eggs; a cut does not open it.
+_UNPACKED = frozenset(
+    {
+        Method.CELLAR, Method.FRESH, Method.SALTED, Method.LIME, Method.HOT_SMOKED,
+        Method.COLD_SMOKED, Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT,
+        Method.PASTE,
+    }
+)  # fmt: skip
+#: Words for one of what is counted, which are no vessels.
+_PIECE = re.compile(
+    r"(?:whole|loose)?\s*(?:head|fruit|piece|root|bulb|squash|egg|each|whole|loose)?(?:s|es)?"
+)
+_FIGURE = r"\d+\s+\d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
+_HELD = re.compile(
+    rf"(?P<figure>{_FIGURE})?[\s-]*(?P<unit>"
+    + "|".join(sorted((re.escape(one) for one in UNITS), key=len, reverse=True))
+    + r")\b"
+)
+_HALF = re.compile(r"half[\s-](?P<unit>pint|gallon|litre|liter|kilo|pound)s?\b")
+_OF = re.compile(r"\bof (?:(?P<dozen>a dozen|dozen)|(?P<number>\d{1,4}))\b")
+#: A jar or bottle of so many ounces is meant by volume.
+_BY_VOLUME = re.compile(r"\b(jar|bottle)")
+
+
+@lru_cache(maxsize=4096)
+def vessel_of(method: Method, size: str, unit: str | None = None) -> Vessel:
+    """How what is put up so is drawn from (`size` as "pint jars"); `unit` is that of what it
+    holds, "" for pieces, None where nobody knows."""
+    said = size.casefold()
+    if method in LIDDED:
+        return Vessel.CLOSED
+    if method is Method.CELLAR or _OPEN.search(said):
+        # Whole raw crops: a bag of carrots is no closed pack.
+        loose = unit == "" and not _OPEN.search(said) and not _CLOSED.search(said)
+        return Vessel.PIECES if loose else Vessel.OPEN
+    if _CLOSED.search(said) or method not in _UNPACKED:
+        return Vessel.CLOSED
+    if method is Method.FRESH and unit in ("ml", "l", "fl oz", "cup", "pint", "quart", "gallon"):
+        return Vessel.CLOSED
+    return Vessel.PIECES if unit == "" and names_pieces(said) else Vessel.OPEN
 
 
 def is_closed(method: Method, size: str) -> bool:
-    """Whether what is put up so stands in closed vessels (`size` as "pint jars")."""
-    return method in LIDDED or bool(_CLOSED.search(size.casefold()))
+    """Whether what is put up so stands in closed vessels."""
+    return vessel_of(method, size) is Vessel.CLOSED
+
+
+def names_pieces(size: str) -> bool:
+    """("heads", "") -> True: no vessel, but what is counted itself."""
+    return _PIECE.fullmatch(size.strip().casefold()) is not None
+
+
+def vessel_word(size: str) -> str:
+    """("40 lb crates") -> "crates", ("box of 12") -> "box"; "" where it names none."""
+    words = size.casefold().partition(" of ")[0].split()
+    last = words[-1] if words else ""
+    return last if last.isalpha() and last not in UNITS else ""
+
+
+@lru_cache(maxsize=4096)
+def contents_of(size: str) -> Amount | None:
+    """What one of that size holds: ("40 lb crates") -> 40 lb, ("half-pint jars") -> 1/2 pint,
+    ("box of 12") -> 12 pieces; None where the words do not say."""
+    said = size.strip().casefold()
+    half = _HALF.match(said)
+    if half is not None:
+        return Amount(Fraction(1, 2), UNITS[half["unit"]])
+    found = _HELD.match(said)
+    if found is not None:
+        number = sum(map(Fraction, (found["figure"] or "1").split()), Fraction(0))
+        unit = UNITS[found["unit"]]
+        if unit == "oz" and _BY_VOLUME.search(said):
+            unit = "fl oz"
+        return Amount(number, unit) if number > 0 else None
+    count = _OF.search(said)
+    if count is None:
+        return None
+    return Amount(Fraction(12 if count["dozen"] else int(count["number"])))

@@ -120,7 +120,7 @@ class State(StrEnum):
     @classmethod
     def _missing_(cls, value: object) -> State | None:
         """Logs and tables say "working" where screens say "in progress"."""
-        return cls.IN_PROGRESS if value == "working" else None
+        return cls.IN_PROGRESS if value in ("working", "in-progress") else None
 
 
 class Verdict(StrEnum):
@@ -183,4 +183,9 @@ class Trust(StrEnum):
     @property
     def shown(self) -> str:
         """As it stands beside a source."""
-        return {Trust.REPRINT: "from a reprint", Trust.MEMORY: "from memory"}.get(self, self.value)
+        return {
+            Trust.READ: "source seen",
+            Trust.REPRINT: "copy seen",
+            Trust.MEMORY: "from memory",
+            Trust.HOUSEHOLD: "your own",
+        }[self]

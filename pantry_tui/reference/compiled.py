@@ -32,6 +32,7 @@ def _compile(data: str) -> dict[str, Any]:
     parses it, and is told of the cell."""
     from pathlib import Path
 
+    from pantry_tui.reference.batchwork import batchwork_parts
     from pantry_tui.reference.beside import beside_parts
     from pantry_tui.reference.outage import outage_parts
     from pantry_tui.reference.process import not_recommended_parts, process_parts
@@ -45,8 +46,8 @@ def _compile(data: str) -> dict[str, Any]:
     except DataError:
         return {}
     parts = pack_tables(tables)
-    every = (process_parts, not_recommended_parts, signs_parts, outage_parts, yields_parts)
-    for more in (*every, beside_parts):
+    others = (process_parts, not_recommended_parts, signs_parts, outage_parts, yields_parts)
+    for more in (*others, batchwork_parts, beside_parts):
         try:
             parts |= more(folder, tables)
         except DataError:

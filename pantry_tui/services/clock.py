@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime, time
+from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
@@ -26,6 +26,18 @@ class Clock(NamedTuple):
     def day_alone(self) -> bool:
         """Whether a day was named and no hour of it."""
         return self.day is not None and self.minute is None
+
+    def gone_on(self, began: datetime) -> Clock:
+        """This clock, which was told at the real moment `began`, as it is now: a moment goes on by
+        minutes, a day that was named alone by days; the real one goes by itself."""
+        if self.day is None:
+            return self
+        now = _real()
+        if self.minute is None:
+            return Clock(self.day + (now.date() - began.date()))
+        passed = int((now - began).total_seconds()) // 60
+        days, minute = divmod(self.minute + passed, _DAY_MIN)
+        return Clock(self.day + timedelta(days=days), minute)
 
     @property
     def recorded(self) -> datetime:
@@ -55,13 +67,6 @@ class Clock(NamedTuple):
         if self.day_alone:
             minute = _DAY_MIN - 1
         return self.today.toordinal() * _DAY_MIN + minute - zone, zone
-
-    @property
-    def now_local(self) -> datetime:
-        """The same minute as people say it."""
-        then, zone = self._now()
-        minute = then + zone - self.today.toordinal() * _DAY_MIN
-        return datetime.combine(self.today, time(minute // 60, minute % 60)).astimezone()
 
 
 def _real() -> datetime:

@@ -7,13 +7,12 @@ from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.keeping.exposure import as_if, imagined
+from pantry_tui.core.keeping.exposure import as_if
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
-from pantry_tui.core.words import Climate, State
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
@@ -78,15 +77,6 @@ class Judging:
             container = as_if(container, turn)
         batch = self._p.stock.batches[container.batch]
         return self.of(batch, container, self._p.clock.now)
-
-    def there(self, container: Container, climate: Climate, state: State) -> Judgement:
-        """The verdict today if it now stood in a place of that climate, in that state."""
-        there = imagined(climate)
-        now = self._p.clock.now
-        how = "done" if state is State.THAWED else ""  # its days to thaw are planned apart
-        moved = as_if(container, Turn(now, "", there.id, state, how))
-        batch = self._p.stock.batches[container.batch]
-        return self.of(batch, moved, now, {**self._p.places, there.id: there}).on(self._p.today)
 
 
 class Judge:

@@ -27,7 +27,6 @@ if TYPE_CHECKING:
     from pantry_tui.core.log.home import Home
     from pantry_tui.core.log.payloads import Payload
     from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn, When
-    from pantry_tui.core.words import Climate, State
     from pantry_tui.reference.tables import Tables
     from pantry_tui.services.judging import Judge, Judging
     from pantry_tui.services.standing import Held, Stock
@@ -169,10 +168,6 @@ class Pantry(Told):
     def judge_as(self, container: Container, *turns: Turn) -> Judgement:
         """The verdict today if that had also happened; nothing is kept."""
         return self.judging.as_if(container, *turns)
-
-    def judge_in(self, container: Container, climate: Climate, state: State) -> Judgement:
-        """The verdict today if it now stood in a place of that climate, in that state."""
-        return self.judging.there(container, climate, state)
 
     def assess_bare(
         self,

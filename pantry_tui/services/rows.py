@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.stock.rows import DueRow
 
@@ -97,7 +98,7 @@ class OutageRow:
 
 @dataclass(frozen=True, slots=True)
 class RoundLine:
-    """Equal containers that a round expects; `seen` is the count so far, None when not yet."""
+    """Equal containers that a count expects; `seen` is the count so far, None when not yet."""
 
     key: str
     code: str
@@ -113,7 +114,7 @@ class RoundLine:
 
 @dataclass(frozen=True, slots=True)
 class Difference:
-    """What a round found otherwise, and what it is booked as."""
+    """What a count found otherwise, and what it is booked as."""
 
     code: str
     food: str
@@ -187,6 +188,7 @@ class PutUpReading:
     problems: tuple[str, ...] = ()  # sentences; empty means it can be put up
     printed: date | None = None  # on what was bought in
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
+    contents: Amount | None = None  # what each container holds, pieces without a unit
 
 
 @dataclass(frozen=True, slots=True)

@@ -188,19 +188,6 @@ class Store:
                 f"{self.path} cannot be written now ({error}): {why}, then try again."
             ) from error
 
-    @contextmanager
-    def snapshot(self) -> Iterator[None]:
-        """All that is read inside is of one moment, whoever writes meanwhile."""
-        if self._writing or self.db.in_transaction:
-            yield
-            return
-        with reading(self.path):
-            self.db.execute("BEGIN")
-        try:
-            yield
-        finally:
-            self.db.execute("COMMIT")
-
     @property
     def writing(self) -> bool:
         return self._writing

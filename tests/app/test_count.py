@@ -11,7 +11,7 @@ from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.screens.count import RoundScreen
+from pantry_tui.app.screens.count import CountScreen
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -46,7 +46,7 @@ def counts(p: Pantry) -> dict[str, int]:
 async def test_a_place_is_counted_with_one_key_a_line(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("c", "1")
-        assert isinstance(pilot.app.screen, RoundScreen)
+        assert isinstance(pilot.app.screen, CountScreen)
         await pilot.press("enter")  # peaches agree
         await pilot.press("1", "0", "enter")  # ten beans, not twelve
         assert counted(pilot) == ["4", "10 !", ""]
@@ -61,7 +61,7 @@ async def test_it_is_left_and_goes_on_at_the_same_line(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("c", "1", "enter")
         await pilot.press("escape")
-        assert not isinstance(pilot.app.screen, RoundScreen)
+        assert not isinstance(pilot.app.screen, CountScreen)
     with open_pantry(p.path, TODAY) as again:
         async with PantryApp(again).run_test(size=(80, 24)) as pilot:
             await pilot.press("c", "1")
@@ -108,5 +108,5 @@ async def test_a_round_in_which_nothing_was_counted_is_not_booked(p: Pantry) -> 
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("c", "1", "f")
         assert "Count a line first" in str(pilot.app.screen.query_one("SaidLine", Static).content)
-        assert isinstance(pilot.app.screen, RoundScreen)
+        assert isinstance(pilot.app.screen, CountScreen)
         assert p.stock.places[next(iter(p.stock.places))].checked is None

@@ -73,7 +73,7 @@ async def test_a_lid_code_in_one_go(demo: Pantry) -> None:
 
 async def test_a_room_and_its_key(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
-        await burst(pilot, "W", "A", "D")
+        await burst(pilot, "W", "a", "D")
         assert week.accepted(demo) is not None
         assert getattr(pilot.app.screen, "here", "") == "due"
 

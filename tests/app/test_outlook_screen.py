@@ -52,7 +52,7 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
     p: Pantry, size: tuple[int, int], where: str
 ) -> None:
     async with PantryApp(p).run_test(size=size) as pilot:
-        await pilot.press("O")
+        await pilot.press("y")
         await pilot.pause()
         assert current(pilot) == AheadKey("peaches")
         drawn = text_of(pilot, where)
@@ -72,7 +72,7 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
 async def test_the_books_open_by_one_key(p: Pantry) -> None:
     act.discard(p, view.due(p)[0].code, 2, "seal failed")
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("O", "b")
+        await pilot.press("y", "b")
         await pilot.pause()
         text = "\n".join(str(one.content) for one in pilot.app.screen.query(Static))
         assert "What was lost" in text
@@ -83,35 +83,35 @@ async def test_the_books_open_by_one_key(p: Pantry) -> None:
 async def test_a_batch_is_tasted_and_kept_apart_by_key(p: Pantry) -> None:
     code = view.due(p)[0].code
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("T", "3", *"less sugar", "enter")
+        await pilot.press("h", "3", *"less sugar", "enter")
         (batch,) = p.batches()
         assert str(batch.rated[-1]) == "change: less sugar"
-        await pilot.press("G", *"[red]Maren", "enter")
+        await pilot.press("k", *"[red]Maren", "enter")
         assert [row.reserved for row in view.due(p) if row.reserved] == ["[red]Maren"]
         shown = [line.row for line in all_lines(pilot) if line.row]
         assert {row.reserved for row in shown} == {"", "[red]Maren"}
         assert pilot.app.focused is pilot.app.screen.query_one(LineList)
         await pilot.press("z")
         assert not any(row.reserved for row in view.due(p))
-        await pilot.press("G", "enter")
+        await pilot.press("k", "enter")
         assert [row.aside for row in view.due(p) if row.reserved] == ["for gift"]
     act.use(p, code, "8")
     act.give(p, code)
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press(*code.lower(), "enter")
         await pilot.pause()
-        await pilot.press("T", "1", "enter")
+        await pilot.press("h", "1", "enter")
         assert str(batch.rated[-1]) != str(p.batches()[0].rated[-1]) == "again"
 
 
 async def test_what_is_kept_is_free_again_by_the_same_key(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("G", "enter")
+        await pilot.press("k", "enter")
         table = pilot.app.screen.query_one(LineList)
         at = next(i for i, line in enumerate(all_lines(pilot)) if line.row and line.row.reserved)
         table.move_cursor(row=at)
         await pilot.pause()
-        await pilot.press("G")
+        await pilot.press("k")
         assert not any(row.reserved for row in view.due(p))
 
 

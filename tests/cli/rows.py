@@ -28,6 +28,12 @@ class Row:
 
 NOTHING_LEFT = "{rings}"  # a batch of which the last is gone
 
+
+def _sum(works: Words, bad: Words, refused: Words | None = None) -> Row:
+    """A sum of batch arithmetic: it needs no store."""
+    return Row(works, s.SUM, refused, bad, storeless=True)
+
+
 ROWS: dict[str, Row] = {
     # Look
     "due": Row(("--within", "400d"), s.Some(s.DUE), None, ("--within", "soonish")),
@@ -185,6 +191,27 @@ ROWS: dict[str, Row] = {
         ("all",),
         first=(("add-food", "moon roots", "--group", "vegetable", "--acidity", "low-acid"),),
     ),
+    # Reckon
+    "calc brine": _sum(("500g", "water", "3%"), ("--water", "500g", "--percent", "300")),
+    "calc drysalt": _sum(("5", "lb", "cabbage"), ("5", "lb", "--percent", "0")),
+    "calc vinegar": _sum(("5%", "equal", "parts"), ("2", "cups")),
+    "calc syrup": _sum(("light", "--jars", "7 quart"), ("7", "quart", "jars")),
+    "calc drying": _sum(("5", "lb", "carrots"), ("1", "kg", "10%", "to", "90%")),
+    "calc conditioning": _sum(("apples",), ("moon", "cheese")),
+    "calc blanching": _sum(("carrots", "--altitude", "5500ft"), ("--steam",)),
+    "calc yield": _sum(("20", "lb", "tomatoes"), ("tomatoes",)),
+    "calc headspace": _sum(("peaches", "--jar", "quart"), ("moon", "cheese")),
+    "calc packs": _sum(("10", "lb", "broccoli", "--people", "4"), ("broccoli",)),
+    "calc infusion": _sum(
+        ("--spirit", "500 ml", "--strength", "40", "--fruit", "300 g", "cherries"),
+        ("500 ml", "cherries"),
+        ("500 ml", "40%", "100 g", "garlic"),
+    ),
+    "calc cure": _sum(
+        ("5", "lb", "ground", "pork"), ("5", "lb"), ("5", "lb", "ground pork", "10%")
+    ),
+    "calc smoking": _sum(("trout",), ("moon", "cheese")),
+    "calc boil": _sum(("--altitude", "1800ft", "--psi", "11"), ("tomatoes",)),
     # Print
     "sheet": Row(("due",), s.SHEET, None, ("attic",)),
     "labels": Row(("{peaches}",), s.Some(s.LABEL), None, ("9ZZ",)),

@@ -174,6 +174,15 @@ SHELF_LIFE = {
     "reasons": [str],
     "sources": Some(str),
 }
+_FIGURE = {"what": str, "unit": str, "formula": str, "source": str}
+SUM = {
+    **_FIGURE,
+    "answer": float,
+    "also": [_FIGURE],
+    "notes": [str],
+    "cautions": [str],
+    "record": Each(str),
+}
 PROCESS = {
     "answer": str,
     "minutes": Maybe(int),

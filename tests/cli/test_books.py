@@ -65,6 +65,12 @@ def test_the_outlook_answers_for_food_group_and_household(run: Run) -> None:
     assert "lb peaches" in out
 
 
+def test_a_day_ahead_without_a_year_is_the_coming_one(run: Run) -> None:
+    by_name = answer(run, "outlook", "--until", "1 jun")
+    assert by_name == answer(run, "outlook", "--until", "2027-06-01")
+    assert run("outlook", "--until", "2026-06-01")[0] == 2
+
+
 @pytest.mark.parametrize(
     "words",
     [("outlook", "--margin", "much"), ("outlook", "--margin", "-5%"), ("outlook", "--years", "0"),

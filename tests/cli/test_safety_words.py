@@ -23,6 +23,26 @@ def test_a_bare_number_that_is_absurd_for_a_place_is_a_question(kitchen: Kitchen
     assert not any("Since when" in one for one in said["warnings"])
 
 
+@pytest.mark.parametrize(
+    ("words", "about"),
+    [
+        ("outage|fridge|--from|18:00|--to|19:00|--max-temp|8|--dry-run", "max_temp"),
+        ("place|add|garage fridge|--climate|fridge|--temp|5", "temp"),
+        ("place|change|fridge|--temp|5", "temp"),
+    ],
+)
+def test_wherever_a_temperature_is_typed_an_absurd_bare_number_is_a_question(
+    kitchen: Kitchen, words: str, about: str
+) -> None:
+    before = kitchen.booked()
+    code, out, _ = kitchen.run(*words.split("|"), "--json")
+    assert code == 2
+    (ask,) = json.loads(out)["asks"]
+    assert ask["about"] == about
+    assert ask["choices"] == [f"{ask['typed']}F", f"{ask['typed']}C"]
+    assert kitchen.booked() == before
+
+
 def test_a_cut_since_nobody_knows_when_is_shown_before_it_is_booked(kitchen: Kitchen) -> None:
     before = kitchen.booked()
     said = kitchen.answer(
@@ -40,6 +60,8 @@ def test_a_cut_since_nobody_knows_when_is_shown_before_it_is_booked(kitchen: Kit
         (("process", "green", "beans", "--jar", "pint", "--canner", "boiling-water"), "answer"),
         (("process", "peaches", "--jar", "pint", "--canner", "oven"), "answer"),
         (("shelf-life", "in oil", "garlic", "--in", "room"), "allowed"),
+        (("shelf-life", "bought in", "eggs", "--in", "freezer"), "allowed"),
+        (("shelf-life", "bought in", "milk", "--in", "room"), "allowed"),
         (("shelf-life", "pressure canned", "eggplants"), "allowed"),
         (("shelf-life", "boiling-water canned", "carrots"), "allowed"),
     ],
@@ -55,6 +77,24 @@ def test_a_refusal_exits_with_one_and_says_why(
     assert said["cautions"] == [CAUTION]
     assert err.strip() == said["reasons"][0]
     assert CAUTION in kitchen.run(*words)[1]
+
+
+def test_bought_food_is_looked_up_where_it_may_stand(kitchen: Kitchen) -> None:
+    said = kitchen.answer("shelf-life", "bought in", "eggs")
+    assert (said["place"], said["allowed"]) == ("fridge", True)
+    assert said["discard_after"] is None
+    no = json.loads(kitchen.run("shelf-life", "bought in", "eggs", "--in", "room", "--json")[1])
+    assert no["sources"], "a refusal is cited"
+
+
+def test_what_must_go_after_a_cut_is_told_nothing_of_refreezing(kitchen: Kitchen) -> None:
+    cut = ("outage", "big freezer", "--from", "2026-11-23 01:00", "--to", "2026-11-24 23:00")
+    (row,) = kitchen.answer(*cut, "--ice", "--max-temp", "45F")["items"]
+    assert row["verdict"] == "discard"
+    (shown,) = [one for one in kitchen.answer("due") if one["food"] == "ground beef"]
+    for said in (row["reasons"], shown["reasons"]):
+        assert "over two hours" in said[0]
+        assert not any("refreeze" in one.lower() for one in said)
 
 
 def test_whose_limits_are_followed_is_a_setting(kitchen: Kitchen) -> None:

@@ -37,6 +37,18 @@ SAME: tuple[tuple[str, str], ...] = (
     ("week|--keep|{peaches}=friday", "week|--pin|{peaches}=friday"),
     ("week|--drop|peaches", "week|--skip|peaches"),
     ("week|--out|friday", "week|--eat-out|friday"),
+    ("calc|brine|500g|--salt|3", "calc|brine|500g|--percent|3"),
+    ("calc|brine|500g|--strength|3", "calc|brine|500g|--percent|3"),
+    ("calc|brine|500g|3%|--basis|total", "calc|brine|500g|3%|--by|total"),
+    ("calc|brine|500g|3%|--of|total", "calc|brine|500g|3%|--by|total"),
+    ("calc|drysalt|2%|--vegetables|5lb", "calc|drysalt|2%|--weight|5lb"),
+    ("calc|vinegar|--target|5|--acidity|10", "calc|vinegar|--to|5|--acidity|10"),
+    ("calc|drying|1kg|--moisture|80|--target|20", "calc|drying|1kg|--from|80|--to|20"),
+    ("calc|headspace|peaches|--canner|pressure", "calc|headspace|peaches|--method|pressure"),
+    ("calc|infusion|1l|100g|--abv|40", "calc|infusion|1l|100g|--strength|40"),
+    ("calc|infusion|1l|40%|--plant|100g", "calc|infusion|1l|40%|--fruit|100g"),
+    ("calc|vinegar|--to|5|--percent|10", "calc|vinegar|--to|5|--acidity|10"),
+    ("calc|boil|--pressure|11", "calc|boil|--psi|11"),
 )
 
 

@@ -4,15 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-import pytest
-
 from tests.faults.together import evening, faults
 
-#: Whether services decide inside the write lock; until then this cannot hold.
-READY = True
 
-
-@pytest.mark.skipif(not READY, reason="acts are still decided before the lock is taken")
 def test_what_several_people_were_told_is_true_of_the_store(tmp_path: Path) -> None:
     found = evening(tmp_path, people=4, acts=40)
     assert faults(found) == []

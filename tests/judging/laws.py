@@ -87,7 +87,7 @@ def rebooked(history: History, seed: int) -> History | None:
     rest = [f for f in facts if not isinstance(f.what, PlaceOpened | PutUp)]
     random.Random(seed).shuffle(rest)
     stamp = told.now - len(facts)
-    if day_of(stamp) != day_of(told.now):
+    if day_of(stamp) != day_of(told.now) or any(not f.late and f.at > stamp for f in rest):
         return None
     order = [*first, *then, *rest]
     return replace(told, facts=tuple(replace(f, booked=stamp + i) for i, f in enumerate(order)))
@@ -99,8 +99,16 @@ def never_later(program: Program, history: History) -> str:
     Not so a fact booked late for an earlier moment: `moved out before it grew warm`, told
     afterwards, has to give what it gives told in time, and that is the milder date. The order law
     and this one cannot both hold for those, and the order law is the one that is printed bold.
+    Nor a cut that is told before it is over: no command takes it, and it lasts until the now that
+    asks.
     """
-    told = [f for f in as_told(history).facts if not f.late and not isinstance(f.what, MILDER)]
+    told = [
+        f
+        for f in as_told(history).facts
+        if not f.late
+        and not isinstance(f.what, MILDER)
+        and not (isinstance(f.what, Cut) and f.what.end > f.at)
+    ]
     facts = sorted(told, key=_sorting)
     for n, fact in enumerate(facts):
         if isinstance(fact.what, PlaceOpened | PutUp) or fact.at > history.now:

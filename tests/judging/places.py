@@ -81,7 +81,8 @@ class Place:
 
     def _cuts(self, told: list[tuple[int, Cut]], now: int) -> list[Warm]:
         """Adjoining cuts as one; warm once the hours of hold are over, until the power is back."""
-        spans = sorted((s, min(c.end, now), c.fullness) for s, c in told if min(c.end, now) > s)
+        off = [(s, min(c.end, now), c.fullness) for s, c in told if min(c.end, now) > s]
+        spans = sorted(off, key=lambda one: (one[0], one[1], one[2] or ""))
         groups: list[list[tuple[int, int, str | None]]] = []
         for span in spans:
             if groups and span[0] - max(e for _, e, _ in groups[-1]) <= ADJOIN:

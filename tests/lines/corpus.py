@@ -132,12 +132,14 @@ def wrong(case: Case) -> list[str]:
     if "p" in want and str(found.count) != want["p"]:
         off("count", "pieces", want["p"], found.count)
     if "v" in want:
-        held = one(found.container) or ("jar" if "pint" in found.size or found.size else "")
+        held = one(found.container.split(" of ")[0]) or ("jar" if "pint" in found.size or found.size else "")
         held = {"boxe": "box", "dishe": "dish", "bunche": "bunch"}.get(held, held)
         if held != want["v"] and not (want["v"] == "jar" and not found.container):
             off("vessel", "vessel", want["v"], found.container)
     size = want.get("s") or want.get("c")
     got = found.size or process.get("amount", "")
+    if " of " in found.container:
+        got = f"{found.container.split(' of ')[1]} pieces"
     if size and not _same_amount(size, got) and not {"contents", "size"} & asked:
         bad.append(f"size {got!r} for {size!r}")
     if want.get("l", "") != found.place and "place" not in want.get("ask", ""):

@@ -10,6 +10,7 @@ from typing import Any
 # Not code that runs, or nothing whose loss could be seen.
 _SKIPPED_FIELDS = {"annotation", "returns", "decorator_list", "type_params", "bases"}
 _SKIPPED_NODES = (ast.Assert, ast.Import, ast.ImportFrom)
+_FUNCTIONS = (ast.FunctionDef, ast.AsyncFunctionDef)
 _SKIPPED_KEYWORDS = {"strict", "maxsize", "init", "repr", "compare"}
 
 _COMPARED: dict[type[ast.cmpop], tuple[type[ast.cmpop], ...]] = {
@@ -43,7 +44,8 @@ _DROPPED = (ast.AugAssign, ast.Raise, ast.Continue, ast.Break, ast.Delete)
 class Fault:
     """One change: `parent.field` (or its item `index`) becomes `new`.
 
-    It is part of `statement`, `within` a function or class (Class.method; "" for the module).
+    It is part of `statement`, `within` a function or class (Class.method; "" for the module);
+    `called`: it runs when a function is called and not when its module is loaded.
     """
 
     parent: ast.AST
@@ -53,6 +55,7 @@ class Fault:
     statement: ast.stmt
     line: int
     within: str
+    called: bool
 
     def put(self) -> ast.AST:
         """Make the change in the tree; what was there before."""
@@ -117,13 +120,14 @@ def _alike(some: Sequence[str], others: Sequence[str]) -> int:
 
 def faults(tree: ast.Module) -> list[Fault]:
     """Every fault of a module, in the order of its lines."""
-    return sorted(_in(tree, None, ""), key=lambda one: one.line)
+    return sorted(_in(tree, None, "", False), key=lambda one: one.line)
 
 
-def _in(parent: ast.AST, statement: ast.stmt | None, within: str) -> Iterator[Fault]:
+def _in(parent: ast.AST, statement: ast.stmt | None, within: str, called: bool) -> Iterator[Fault]:
     for field, value in ast.iter_fields(parent):
         if field in _SKIPPED_FIELDS:
             continue
+        runs = called or (isinstance(parent, _FUNCTIONS) and field == "body")
         for index, node in _nodes(value):
             if isinstance(node, _SKIPPED_NODES) or _never_seen(node):
                 continue
@@ -133,12 +137,12 @@ def _in(parent: ast.AST, statement: ast.stmt | None, within: str) -> Iterator[Fa
                 for new in _instead(node, parent, field):
                     if not hasattr(new, "lineno"):
                         ast.fix_missing_locations(ast.copy_location(new, node))
-                    yield Fault(parent, field, index, new, inside, line, within)
-            yield from _in(node, inside, _named(node, within))
+                    yield Fault(parent, field, index, new, inside, line, within, runs)
+            yield from _in(node, inside, _named(node, within), runs)
 
 
 def _named(node: ast.AST, within: str) -> str:
-    if isinstance(node, (ast.FunctionDef, ast.AsyncFunctionDef, ast.ClassDef)):
+    if isinstance(node, (*_FUNCTIONS, ast.ClassDef)):
         return f"{within}.{node.name}".lstrip(".")
     return within
 

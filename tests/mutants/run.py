@@ -2,34 +2,37 @@
 
 from __future__ import annotations
 
-import ast
 import os
-import sys
-from collections.abc import Sequence
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from random import Random
 
 from tests.long import Outcome
-from tests.mutants.faults import Fault, faults
-from tests.mutants.reach import Reach
+from tests.mutants.faults import Fault
 from tests.mutants.reasons import REASONS
-from tests.mutants.table import ROOT, core_files, named_for
-from tests.mutants.trial import CannotTry, Trial, start, survived, watch
+from tests.mutants.table import TESTS, core_files, room_of
+from tests.mutants.trial import CannotTry, End, Target, hold
 
-_SAID_EVERY = 50
+#: (file, function, before, after)
+Key = tuple[str, str, str, str]
 
 
 @dataclass
 class Score:
-    """How many faults were tried, and those that no test noticed, as they are printed."""
+    """How many faults were tried, why some cannot be noticed, and those that no test noticed."""
 
     tried: int = 0
-    explained: int = 0
+    explained: list[str] = field(default_factory=list)
     unnoticed: list[str] = field(default_factory=list)
 
     @property
+    def noticed(self) -> int:
+        return self.tried - len(self.unnoticed)
+
+    @property
     def percent(self) -> float:
-        return 100.0 * (1 - len(self.unnoticed) / self.tried) if self.tried else 100.0
+        return 100.0 * self.noticed / self.tried if self.tried else 100.0
 
     def add(self, other: Score) -> None:
         self.tried += other.tried
@@ -37,81 +40,108 @@ class Score:
         self.unnoticed += other.unnoticed
 
     def said(self) -> str:
-        noticed = self.tried - len(self.unnoticed)
-        reasons = f", {self.explained} of them explained" if self.explained else ""
-        return f"{noticed} of {self.tried} faults noticed{reasons}: {self.percent:.1f} %"
+        reasons = f", {len(self.explained)} of them explained" if self.explained else ""
+        return f"{self.noticed} of {self.tried} faults noticed{reasons}: {self.percent:.1f} %"
 
 
-def try_files(files: Sequence[str], *, jobs: int, share: float = 1.0) -> Score:
-    """Tries `share` of the faults of each file. Raises CannotTry."""
+def try_files(
+    files: Sequence[str], *, jobs: int, share: float = 1.0, near: bool = False
+) -> dict[str, Score]:
+    """Tries `share` of the faults of each file, with `near` against the near tests alone, and
+    prints what was found. Raises CannotTry."""
     _load_what_tests_load()
-    total = Score()
+    rooms: dict[str, list[str]] = defaultdict(list)
     for file in files:
-        score = _try_file(file, jobs, share)
-        print(f"{file}: {score.said()}", flush=True)
-        for one in score.unnoticed:
-            print(one, flush=True)
-        total.add(score)
-    if len(files) > 1:
-        print(f"all: {total.said()}")
-    return total
+        try:
+            rooms[room_of(file)].append(file)
+        except KeyError:
+            raise CannotTry(f"{file} is no file that tests/mutants/table.py names.") from None
+    scores: dict[str, Score] = {}
+    for room, within in rooms.items():
+        for file, score in _try_room(room, within, jobs, share, near).items():
+            scores[file] = score
+            print(f"{file}: {score.said()}", *score.unnoticed, *score.explained, sep="\n")
+    print(table(scores), flush=True)
+    return scores
 
 
-def _try_file(file: str, jobs: int, share: float) -> Score:
-    try:
-        source, tests = (ROOT / file).read_text(encoding="utf-8"), named_for(file)
-    except (OSError, KeyError):
-        raise CannotTry(f"{file} is no file that tests/mutants/table.py names tests for.") from None
-    tree = ast.parse(source, file)
-    found = faults(tree)
-    if share < 1:
-        found = [one for one in found if Random(f"{one.line} {one.change()}").random() < share]
-    reach = watch(file, [test for test in tests if (ROOT / test).exists()])
-    score = Score(len(found))
-    open_ = []
-    for fault in found:
-        if _key(file, fault) in REASONS:
-            score.explained += 1
+def total(scores: Iterable[Score]) -> Score:
+    found = Score()
+    for score in scores:
+        found.add(score)
+    return found
+
+
+def table(scores: Mapping[str, Score]) -> str:
+    """A line a file: how many of its faults were noticed, of how many, in per cent."""
+    lines = [(file, score) for file, score in scores.items() if score.tried]
+    lines.append(("all", total(scores.values())))
+    width = max(len(file) for file, _ in lines)
+    return "\n".join(
+        f"{file.ljust(width)}  {one.noticed:5} of {one.tried:5} {one.percent:6.1f} %"
+        for file, one in lines
+    )
+
+
+def _try_room(
+    room: str, files: Sequence[str], jobs: int, share: float, near: bool
+) -> dict[str, Score]:
+    targets, scores = [], {}
+    for file in files:
+        try:
+            target = Target.of(file)
+        except OSError:
+            raise CannotTry(f"There is no file {file}.") from None
+        if share >= 1:
+            _name_old_reasons(file, target.found)
         else:
-            open_.append(fault)
-    unnoticed = sorted(_unnoticed(file, tree, open_, reach, jobs), key=lambda pair: pair[0].line)
-    score.unnoticed = [_said(file, fault, why) for fault, why in unnoticed]
-    if share >= 1:
-        made = {_key(file, fault) for fault in found}
-        for key in [key for key in REASONS if key[0] == file and key not in made]:
-            print("A reason for a fault that is no longer made:", *key)
-    return score
+            target.found = [one for one in target.found if _drawn(one, share)]
+        scores[file] = Score(len(target.found))
+        for fault in target.found:
+            if why := REASONS.get(_key(file, fault)):
+                scores[file].explained.append(_said(file, fault, f" (cannot be noticed: {why})"))
+        target.found = [one for one in target.found if _key(file, one) not in REASONS]
+        targets.append(target)
+    left = _unnoticed(targets, TESTS[room].near, jobs)
+    if not near:
+        left = _unnoticed([target for target, _ in left if target.found], TESTS[room].far, jobs)
+    for target, ends in left:
+        scores[target.file].unnoticed = [
+            _said(target.file, fault, f" ({end.value})" if end is End.NOT_REACHED else "")
+            for fault, end in zip(target.found, ends, strict=True)
+        ]
+    return scores
 
 
 def _unnoticed(
-    file: str, tree: ast.Module, found: Sequence[Fault], reach: Reach, jobs: int
-) -> list[tuple[Fault, str]]:
-    running: dict[int, Trial] = {}
-    left: list[tuple[Fault, str]] = []
-
-    def end_one() -> None:
-        process, status = os.wait()
-        trial = running.pop(process)
-        if survived(status):
-            left.append((trial.fault, ""))
-
-    for n, fault in enumerate(found):
-        if n and n % _SAID_EVERY == 0:
-            print(f"{file}: {n} of {len(found)} ...", file=sys.stderr, flush=True)
-        tests = reach.tests_at(fault.lines())
-        if not tests:
-            left.append((fault, " (no test comes by)"))
-            continue
-        if len(running) >= jobs:
-            end_one()
-        trial = start(file, tree, fault, tests, reach.seconds(tests))
-        running[trial.process] = trial
-    while running:
-        end_one()
+    targets: Sequence[Target], tests: Sequence[str], jobs: int
+) -> list[tuple[Target, list[End]]]:
+    """The targets with the faults that these tests leave, and how each ended."""
+    if not any(target.found for target in targets):
+        return []
+    tried = hold(targets, tests, jobs)
+    left = []
+    for target in targets:
+        both = zip(target.found, tried.ends[target.file], strict=True)
+        open_ = [(fault, end) for fault, end in both if end is not End.NOTICED]
+        target.found = [fault for fault, _ in open_]
+        ends: list[End] = [end for _, end in open_]
+        left.append((target, ends))
     return left
 
 
-def _key(file: str, fault: Fault) -> tuple[str, str, str, str]:
+def _drawn(fault: Fault, share: float) -> bool:
+    return Random(f"{fault.line} {fault.change()}").random() < share
+
+
+def _name_old_reasons(file: str, found: Sequence[Fault]) -> None:
+    made = {_key(file, fault) for fault in found}
+    for key in REASONS:
+        if key[0] == file and key not in made:
+            print("A reason for a fault that is no longer made:", *key)
+
+
+def _key(file: str, fault: Fault) -> Key:
     return (file, fault.within, *fault.change())
 
 
@@ -133,5 +163,5 @@ def _load_what_tests_load() -> None:
 
 def run(scale: float) -> Outcome:
     """For tests.long: the whole core, or `scale` of its faults."""
-    score = try_files(core_files(), jobs=os.cpu_count() or 1, share=scale)
+    score = total(try_files(core_files(), jobs=os.cpu_count() or 1, share=scale).values())
     return Outcome("mutants", score.tried, len(score.unnoticed), score.said())

@@ -1,53 +1,63 @@
-"""Which tests are asked about which file, those that are nearest first."""
+"""Which tests are asked about which file: near ones first, far ones about what those left."""
 
 from __future__ import annotations
 
 from pathlib import Path
+from typing import NamedTuple
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 CORE = "pantry_tui/core"
 
+
+class Asked(NamedTuple):
+    """`near` speak of the room itself and are quick; `far` come by it on their way."""
+
+    near: tuple[str, ...]
+    far: tuple[str, ...]
+
+
+_JUDGING = (
+    "tests/judging/test_never_more_lenient.py::test_never_more_lenient",
+    "tests/judging/test_order.py::test_the_program_keeps_the_laws",
+)
+
 #: What a path begins with -> its tests. The first that fits counts.
-TESTS: dict[str, tuple[str, ...]] = {
-    "pantry_tui/core/keeping/": (
-        "tests/core/keeping",
-        "tests/published/test_keeping.py",
-        "tests/services/stock",
-        "tests/services/lookup",
-        "tests/services/batchwork",
+TESTS: dict[str, Asked] = {
+    "pantry_tui/core/keeping/": Asked(
+        ("tests/core/keeping", "tests/published/test_keeping.py", *_JUDGING),
+        ("tests/services/stock", "tests/services/lookup", "tests/services/batchwork"),
     ),
-    "pantry_tui/core/log/": (
-        "tests/core/log",
-        "tests/store",
-        "tests/services/stock",
-        "tests/services/books",
-        "tests/services/batchwork",
+    "pantry_tui/core/log/": Asked(
+        ("tests/core/log",),
+        ("tests/store", "tests/services/stock", "tests/services/books", "tests/services/batchwork"),
     ),
-    "pantry_tui/core/plan/": (
-        "tests/core/plan",
-        "tests/published/test_planning.py",
-        "tests/published/test_yields.py",
-        "tests/services/plan",
+    "pantry_tui/core/plan/": Asked(
+        ("tests/core/plan", "tests/published/test_planning.py", "tests/published/test_yields.py"),
+        ("tests/services/plan",),
     ),
-    "pantry_tui/core/safety/": (
-        "tests/core/safety",
-        "tests/published/test_outage.py",
-        "tests/published/test_process.py",
-        "tests/published/test_signs.py",
-        "tests/reference",
-        "tests/services/stock",
-        "tests/services/lookup",
-        "tests/services/batchwork",
+    "pantry_tui/core/safety/": Asked(
+        (
+            "tests/core/safety",
+            "tests/published/test_outage.py",
+            "tests/published/test_process.py",
+            "tests/published/test_signs.py",
+            "tests/reference",
+        ),
+        ("tests/services/stock", "tests/services/lookup", "tests/services/batchwork"),
     ),
-    "pantry_tui/core/": ("tests/core", "tests/reference", "tests/store", "tests/services"),
+    "pantry_tui/core/": Asked(
+        ("tests/core", "tests/published/test_keeping.py", "tests/reference"),
+        ("tests/store", "tests/services"),
+    ),
 }
 
 
-def named_for(file: str) -> tuple[str, ...]:
-    """The tests of `file` (its path from the root). Raises KeyError where none are named."""
-    for start, tests in TESTS.items():
+def room_of(file: str) -> str:
+    """What the path of `file` (from the root) begins with. Raises KeyError where no tests are
+    named for it."""
+    for start in TESTS:
         if file.startswith(start):
-            return tests
+            return start
     raise KeyError(file)
 
 

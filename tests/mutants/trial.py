@@ -1,35 +1,39 @@
-"""Running the tests of a file in a forked process: once to watch them, then once for each fault."""
+"""Faults held against tests, each in a forked process of its own.
+
+The tests of a file are collected once. A forked process watches them run without a fault; then
+for each fault another one puts it into the loaded function and runs the tests that come by. A
+fault in what runs while a module is loaded needs the module loaded anew: it is tried in a process
+that has nothing of ours in it yet, which takes longer.
+"""
 
 from __future__ import annotations
 
 import ast
-import importlib.abc
-import importlib.util
 import os
 import pickle
 import signal
 import sys
-import tempfile
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from importlib.machinery import ModuleSpec, SourceFileLoader
+from collections import Counter
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, field
+from enum import Enum
 from pathlib import Path
-from types import CodeType, ModuleType
-from typing import NoReturn
 
 import pytest
 
-from tests.mutants.faults import Fault
-from tests.mutants.reach import Reach, Watch
+from tests.mutants.faults import Fault, faults
+from tests.mutants.forked import FAILED, Ended, Running, folder_for_all, fork, running_now, wait
+from tests.mutants.reach import Reach, Watch, forget_answers
+from tests.mutants.swap import Finder, swap
 from tests.mutants.table import ROOT
 
-#: A fault may make a loop endless: it is noticed when its tests work for this long, and, should
-#: one wait for ever, when so much time has passed that no busy machine explains it.
-WORK_S, WORK_TIMES = 15.0, 4.0
+#: A fault may make a loop endless: it is noticed when a test works for this long, and, should it
+#: wait for ever, when so much time has passed that no busy machine explains it.
+WORK_S, WORK_TIMES = 5.0, 4.0
 WAIT_TIMES = 30.0
-_NO_TESTS = 5
+_LOAD_ANEW, _NO_TESTS = 100, 5
 _OPTIONS = (
-    *("-q", "-x", "--import-mode=importlib", "--strict-markers", "--strict-config"),
+    *("-q", "-s", "--import-mode=importlib", "--strict-markers", "--strict-config"),
     *("-p", "no:cacheprovider", "-p", "no:xdist"),
     *("-o", "addopts="),
 )
@@ -39,84 +43,189 @@ class CannotTry(Exception):
     """One sentence that says why."""
 
 
-@dataclass(frozen=True, slots=True)
-class Trial:
-    """A running process that has one fault in it."""
+class End(Enum):
+    """What became of a fault."""
 
-    fault: Fault
-    process: int
+    NOTICED = "noticed"
+    UNNOTICED = "unnoticed"
+    NOT_REACHED = "no test comes by"
+    LOAD_ANEW = "its module has to be loaded anew"
 
 
-def watch(file: str, tests: Sequence[str]) -> Reach:
-    """The tests of `file` run once without a fault. Raises CannotTry unless all pass."""
-    path = str(ROOT / file)
-    with tempfile.TemporaryDirectory(prefix="pantry-mutants-") as folder:
-        kept = Path(folder) / "reach"
+@dataclass
+class Target:
+    """A file and the faults of it that are tried."""
+
+    file: str
+    tree: ast.Module
+    found: list[Fault]
+
+    @classmethod
+    def of(cls, file: str) -> Target:
+        """With every fault. Raises OSError."""
+        tree = ast.parse((ROOT / file).read_text(encoding="utf-8"), file)
+        return cls(file, tree, faults(tree))
+
+    @property
+    def path(self) -> str:
+        return str(ROOT / self.file)
+
+
+@dataclass
+class Tried:
+    """Of each target what became of its faults, in their order, and who comes by."""
+
+    ends: dict[str, list[End]] = field(default_factory=dict)
+    reach: Reach = field(default_factory=Reach)
+
+
+def hold(targets: Sequence[Target], tests: Sequence[str], jobs: int) -> Tried:
+    """The faults of the targets held against the tests. Raises CannotTry unless all tests pass
+    without a fault."""
+    with folder_for_all() as folder:
+        kept = folder / "tried"
 
         def run() -> int:
-            plugin = Watch(path)
-            plugin.start()
-            options = [one for one in _OPTIONS if one != "-x"]
-            code = pytest.main([*options, *tests], plugins=[plugin])
-            kept.write_bytes(pickle.dumps(plugin.reach))
-            return int(code)
+            plugin = _Session(targets, jobs, kept, folder)
+            plugin.watch.start()
+            return int(pytest.main([*_OPTIONS, *tests], plugins=[plugin]))
 
-        code = _code(os.waitpid(_fork(run), 0)[1])
+        wait(fork(run, folder, say=True))
         if not kept.exists():
-            raise CannotTry(f"The tests of {file} do not run: try `pytest {' '.join(tests)}`.")
-        reach: Reach = pickle.loads(kept.read_bytes())
-    if code:
-        named = ", ".join(reach.failed[:3]) or f"pytest ended with {code}"
-        raise CannotTry(f"The tests of {file} must pass before a fault is put in: {named}.")
-    return reach
+            named = " ".join(tests)
+            raise CannotTry(f"The tests do not run: try `pytest {named}`.")
+        tried: Tried = pickle.loads(kept.read_bytes())
+        if tried.reach.failed:
+            named = ", ".join(tried.reach.failed[:3])
+            raise CannotTry(f"The tests must pass before a fault is put in: {named}.")
+        for target in targets:
+            _load_anew(target, tried, jobs, folder)
+    return tried
 
 
-def start(file: str, tree: ast.Module, fault: Fault, tests: list[str], seconds: float) -> Trial:
-    """A process that runs `tests` with the fault in `file`."""
+class _Session:
+    """A pytest plugin that runs the tests it collected again and again, in forked processes."""
 
+    def __init__(self, targets: Sequence[Target], jobs: int, kept: Path, folder: Path) -> None:
+        self.targets, self.jobs, self.kept, self.folder = targets, jobs, kept, folder
+        self.watch = Watch([target.path for target in targets])
+
+    def pytest_collection_finish(self) -> None:
+        _prepare()
+        self.watch.finish()
+
+    @pytest.hookimpl(tryfirst=True)
+    def pytest_runtestloop(self, session: pytest.Session) -> bool:
+        if session.testsfailed:
+            return True
+        items = {item.nodeid: item for item in session.items}
+        tried = Tried(reach=self._watched(session))
+        if not tried.reach.failed:
+            for target in self.targets:
+                ends = tried.ends[target.file] = self._try(target, tried.reach, items)
+                left = sum(end in (End.UNNOTICED, End.NOT_REACHED) for end in ends)
+                print(f"{target.file}: {left} of {len(ends)} left ...", file=sys.stderr, flush=True)
+        self.kept.write_bytes(pickle.dumps(tried))
+        return True
+
+    def _watched(self, session: pytest.Session) -> Reach:
+        reach = self.folder / "reach"
+
+        def run() -> int:
+            session.config.pluginmanager.register(self.watch)
+            _run(session.items)
+            self.watch.finish()
+            reach.write_bytes(pickle.dumps(self.watch.reach))
+            return 0
+
+        wait(fork(run, self.folder))
+        found: Reach = pickle.loads(reach.read_bytes())
+        return found
+
+    def _try(self, target: Target, reach: Reach, items: dict[str, pytest.Item]) -> list[End]:
+        noticed: Counter[str] = Counter()
+        ends = [End.NOT_REACHED] * len(target.found)
+        with Running(self.jobs, self.folder) as running:
+            for n, fault in enumerate(target.found):
+                tests = reach.tests_at(target.path, fault.lines(), noticed)
+                if not tests:
+                    continue
+                if not fault.called or reach.always & {(target.path, n) for n in fault.lines()}:
+                    ends[n] = End.LOAD_ANEW
+                    continue
+                for end in running.start(n, _in_place(target, fault, tests, reach, items)):
+                    _note(end, ends, noticed)
+            for end in running.all():
+                _note(end, ends, noticed)
+        return ends
+
+
+def _in_place(
+    target: Target,
+    fault: Fault,
+    tests: Sequence[str],
+    reach: Reach,
+    items: dict[str, pytest.Item],
+) -> Callable[[], int]:
     def run() -> int:
-        work = WORK_S + WORK_TIMES * seconds
+        fault.put()
+        forget_answers()
+        if not swap(target.file, target.path, target.tree, fault.within):
+            return _LOAD_ANEW
+        watchman = _Watchman(reach)
+        items[tests[0]].config.pluginmanager.register(watchman)
+        _run([items[test] for test in tests])
+        return 0
+
+    return run
+
+
+def _run(items: Sequence[pytest.Item]) -> None:
+    for item, after in zip(items, [*items[1:], None], strict=True):
+        item.config.hook.pytest_runtest_protocol(item=item, nextitem=after)
+
+
+class _Watchman:
+    """A pytest plugin that ends the process at the first test that fails or takes too long."""
+
+    def __init__(self, reach: Reach) -> None:
+        self.reach = reach
+
+    @pytest.hookimpl(wrapper=True)
+    def pytest_runtest_protocol(self, item: pytest.Item) -> Iterator[None]:
+        running_now(item.nodeid)
+        work = WORK_S + WORK_TIMES * self.reach.seconds(item.nodeid)
         signal.setitimer(signal.ITIMER_PROF, work)
         signal.setitimer(signal.ITIMER_REAL, WAIT_TIMES * work)
+        return (yield)
+
+    def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
+        if report.failed:
+            os._exit(FAILED)
+
+
+def _load_anew(target: Target, tried: Tried, jobs: int, folder: Path) -> None:
+    """The faults that could not be put into what was loaded."""
+    noticed: Counter[str] = Counter()
+    ends, reach = tried.ends[target.file], tried.reach
+    with Running(jobs, folder) as running:
+        for n, fault in enumerate(target.found):
+            if ends[n] is End.LOAD_ANEW:
+                tests = reach.tests_at(target.path, fault.lines(), noticed)
+                for end in running.start(n, _loaded_anew(target, fault, tests, reach)):
+                    _note(end, ends, noticed)
+        for end in running.all():
+            _note(end, ends, noticed)
+
+
+def _loaded_anew(target: Target, fault: Fault, tests: list[str], reach: Reach) -> Callable[[], int]:
+    def run() -> int:
         fault.put()
-        sys.meta_path.insert(0, _Finder(file, tree))
+        sys.meta_path.insert(0, Finder(target.file, target.path, target.tree))
         files = list(dict.fromkeys(name.partition("::")[0] for name in tests))
-        return int(pytest.main([*_OPTIONS, *files], plugins=[_Only(tests)]))
+        return int(pytest.main([*_OPTIONS, *files], plugins=[_Only(tests), _Watchman(reach)]))
 
-    return Trial(fault, _fork(run))
-
-
-def survived(status: int) -> bool:
-    """What the end of a trial says: did every test pass? Raises CannotTry if none ran."""
-    code = _code(status)
-    if code == _NO_TESTS:
-        raise CannotTry("A fault's tests were not found again: run it once more.")
-    return code == 0
-
-
-def _code(status: int) -> int:
-    return os.waitstatus_to_exitcode(status)
-
-
-def _fork(run: Callable[[], int]) -> int:
-    """The number of a new process that ends with what `run` says; nothing it writes is seen."""
-    process = os.fork()
-    return process or _end_with(run)
-
-
-def _end_with(run: Callable[[], int]) -> NoReturn:
-    code = 1
-    try:
-        signal.signal(signal.SIGALRM, signal.SIG_DFL)
-        signal.signal(signal.SIGPROF, signal.SIG_DFL)
-        nowhere = os.open(os.devnull, os.O_RDWR)
-        for stream in range(3):
-            os.dup2(nowhere, stream)
-        os.chdir(ROOT)
-        code = run()
-    finally:
-        # Whatever was raised, and whatever runs at exit: this process is a copy, and ends here.
-        os._exit(code)
+    return run
 
 
 class _Only:
@@ -130,26 +239,32 @@ class _Only:
         items[:] = sorted(chosen, key=lambda item: self.places[item.nodeid])
 
 
-class _Finder(importlib.abc.MetaPathFinder):
-    """Loads the one file from a tree in memory."""
-
-    def __init__(self, file: str, tree: ast.Module) -> None:
-        self.name = file.removesuffix("/__init__.py").removesuffix(".py").replace("/", ".")
-        self.path = str(ROOT / file)
-        self.tree = tree
-
-    def find_spec(
-        self, fullname: str, _path: Sequence[str] | None, _target: ModuleType | None = None
-    ) -> ModuleSpec | None:
-        if fullname != self.name:
-            return None
-        loader = _Loader(fullname, self.path)
-        loader.tree = self.tree
-        return importlib.util.spec_from_file_location(fullname, self.path, loader=loader)
+def _note(one: Ended, ends: list[End], noticed: Counter[str]) -> None:
+    if one.code == _NO_TESTS:
+        raise CannotTry("A fault's tests were not found again: run it once more.")
+    if one.code == _LOAD_ANEW:
+        ends[one.n] = End.LOAD_ANEW
+    elif one.code == 0:
+        ends[one.n] = End.UNNOTICED
+    else:
+        ends[one.n] = End.NOTICED
+        noticed[one.test] += 1
 
 
-class _Loader(SourceFileLoader):
-    tree: ast.Module
+def _prepare() -> None:
+    """What each forked process would otherwise do anew: read the tables, look for constants."""
+    import gc
 
-    def get_code(self, _fullname: str) -> CodeType:
-        return compile(self.tree, self.path, "exec")
+    from hypothesis import given
+    from hypothesis import strategies as st
+
+    from pantry_tui.reference.tables import load_tables
+
+    load_tables()
+
+    @given(st.integers())
+    def nothing(_: int) -> None:
+        pass
+
+    nothing()
+    gc.freeze()

@@ -6,6 +6,7 @@ from __future__ import annotations
 import pytest
 
 from tests.published import (
+    test_calc,
     test_keeping,
     test_outage,
     test_planning,
@@ -38,6 +39,7 @@ def figures() -> dict[str, int]:
         + len(set(test_outage.named())),
         "signs": len({line[1:] for line in test_signs.LINES}),
         "yields": len(test_yields.USDA) + len(test_yields.MSU) + 2 * len(test_yields.FROZEN_RANGE),
+        "arithmetic": len({row[1:] for row in test_calc.ROWS}),
         "planning": len(test_planning.ROWS) + len(test_planning.FAMILIES),
     }
 

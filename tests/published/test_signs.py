@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from pantry_tui.core.keeping.ladder import worse
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
@@ -20,7 +21,6 @@ from pantry_tui.core.safety.signs import (
     near_signs,
     signs_for,
     verdict_of,
-    worse,
 )
 from pantry_tui.core.words import Acidity, Group, Method, Verdict
 from pantry_tui.reference.signs import load_signs

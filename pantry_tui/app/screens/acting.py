@@ -9,25 +9,21 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from functools import partial, wraps
+from functools import wraps
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
-from pantry_tui.app.screens.ask import Choose, ask_line, given
-from pantry_tui.app.screens.page import Page
-from pantry_tui.app.texts import months_text, sign_text
+from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import Rating
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.books import rating
-from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import Done, SignAnswer
-from pantry_tui.services.stock import act, reserve, view
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock import act, reserve
 from pantry_tui.services.stock.correct import correct
-from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
@@ -48,6 +44,8 @@ REASONS = (
     "nobody would eat it",
     "another reason ...",
 )
+
+MISSING = "missing: book it as gone"
 
 NO_STOCK = "Put the cursor on a line of stock first."
 
@@ -115,20 +113,40 @@ class Acting:
             self._on(lines, do)
 
     def use(self) -> None:
-        """Use one; of a bulk container it asks how much, unless it must not be eaten at all."""
+        """Use one; of a crate it asks how much, unless it must not be eaten at all."""
         lines = self.chosen()
         row = lines[0].row if len(lines) == 1 else None
-        if row is not None and row.amount and row.usable:
-            ask_line(
-                self.screen,
-                f"How much of the {row.amount}? Leave it empty to use it all up. "
-                f"({clip(row.food, 40)})",
-                "2 lb",
-                lambda typed: self._do(lines, act.use, amount=typed or None),
-                empty=True,
-            )
+        if row is not None and row.loose and row.usable:
+            self._ask_much(lines, act.use, "amount")
         elif lines:
             self._on(lines, act.use)
+
+    def _ask_much(self, lines: Sequence[Line], do: Do, name: str, **more: Any) -> None:
+        """Ask how much of the only line is meant, which the service takes by `name`."""
+
+        def drawn(typed: str) -> Done:
+            more[name] = typed
+            return self._do(lines, do, **more)
+
+        row = lines[0].row
+        assert row is not None
+        unit = row.left.unit
+        example = f"2 {unit}" if unit not in ("", "pieces") else "half"
+        ask_line(
+            self.screen,
+            f"How much of the {row.amount or 'one'}? An amount, half, 2 servings, or all. "
+            f"({clip(row.food, 40)})",
+            example,
+            drawn,
+        )
+
+    def _leaves(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> None:
+        """It leaves otherwise than at table; of a crate it asks how much."""
+        row = lines[0].row if len(lines) == 1 else None
+        if row is not None and row.loose:
+            self._ask_much(lines, do, "count", **more)
+        else:
+            self._on(lines, do, number, **more)
 
     def open(self) -> None:
         self._now(act.open_)
@@ -136,12 +154,18 @@ class Acting:
     def thaw(self) -> None:
         self._now(act.thaw)
 
-    def lose(self) -> None:
-        self._now(act.missing)
+    def missing(self) -> None:
+        """Not there: a second key says so, since that loses it."""
+        self._choose(
+            "Not there, and nobody knows why?",
+            (MISSING,),
+            lambda lines, _, number: self._on(lines, act.missing, number),
+            counts=True,
+        )
 
-    def finish(self) -> None:
-        """A working batch is done: all of it that still works."""
-        self._now(_finish)
+    def ready(self) -> None:
+        """A batch in progress is ready: all of it that still is."""
+        self._now(_ready)
 
     def give(self) -> None:
         """To whom, in words; they are named when a batch is recalled."""
@@ -156,7 +180,12 @@ class Acting:
             return self._do(lines, act.give, number, to=to)
 
         title = f"Give away {about(lines)}: to whom?{more}"
-        ask_line(self.screen, title, "Aunt Sunniva", do)
+        row = lines[0].row if len(lines) == 1 else None
+        if row is not None and row.loose:
+            then = given(lambda whom: self._leaves(lines, act.give, to=whom))
+            self.screen.host.push_screen(TypeLine(title, "Aunt Sunniva"), then)
+        else:
+            ask_line(self.screen, title, "Aunt Sunniva", do)
 
     def reserve(self) -> None:
         """For whom, in words; what is set apart already is free again."""
@@ -166,26 +195,34 @@ class Acting:
         elif lines:
             ask_line(
                 self.screen,
-                f"Keep {about(lines)} apart: for whom? Empty means a gift.",
+                f"Set {about(lines)} apart: for whom? Empty means a gift.",
                 "Aunt Sunniva",
                 lambda whom: self._do(lines, reserve.reserve, words=whom or "gift"),
                 empty=True,
             )
 
     def move(self) -> None:
-        """Where to, by one key."""
+        """Where to, and how many: `m 3` and the first letters of the place. Where the last ones
+        went stands first."""
         paths = sorted(self.pantry.place_paths().values(), key=str.lower)
-        self._choose(
-            "Move to which place?",
-            paths,
-            lambda lines, to, number: self._on(lines, act.move, number, place=to),
-        )
+        last = self.screen.host.moved_to
+        paths.sort(key=lambda path: path != last)
+        self._choose("Move to which place?", paths, self._move, counts=True)
+
+    def _move(self, lines: Sequence[Line], to: str, number: int) -> None:
+        self.screen.host.moved_to = to
+        self._on(lines, act.move, number, place=to)
 
     def discard(self) -> None:
         """Why, by one key."""
         self._choose("Discard: why?", REASONS, self._discard)
 
     def _discard(self, lines: Sequence[Line], why: str, number: int) -> None:
+        row = lines[0].row if len(lines) == 1 else None
+        if why == REASONS[-1] and row is not None and row.loose:
+            then = given(lambda words: self._leaves(lines, act.discard, why=words))
+            self.screen.host.push_screen(TypeLine("Discard: why?", "what is wrong with it"), then)
+            return
         if why == REASONS[-1]:
             ask_line(
                 self.screen,
@@ -194,13 +231,15 @@ class Acting:
                 lambda words: self._do(lines, act.discard, number, why=words),
             )
             return
-        self._on(lines, act.discard, number, why=why)
+        self._leaves(lines, act.discard, number, why=why)
 
     def _choose(
         self,
         title: str,
         options: Sequence[str],
         then: Callable[[Sequence[Line], str, int], None],
+        *,
+        counts: bool = False,
     ) -> None:
         """One of `options` for the chosen lines, and for how many of the only one."""
         lines = self.chosen()
@@ -208,36 +247,19 @@ class Acting:
             return
         row = lines[0].row
         most = row.count if len(lines) == 1 and row is not None else 1
-        question = Choose(f"{title} ({about(lines)})", options, most)
+        question = Choose(f"{title} ({about(lines)})", options, most, counts=counts)
         answered = given(lambda got: then(lines, got, question.number))
         self.screen.host.push_screen(question, answered)
 
     def sign(self) -> None:
-        """What is seen, smelled or heard; the verdict and the disposal follow at once."""
+        """What is seen, smelled or heard; its meaning stands there before anything is booked."""
         line = self.screen.table.current
         if line is None or not line.ref:
             self.screen.host.tell(NO_STOCK, refused=True)
             return
-        words = signs.possible_words(self.pantry, line.ref)
-        title = f"What do you see? ({about([line])})"
-        then = given(partial(self._sign, line.ref, line.row))
-        self.screen.host.push_screen(Choose(title, words), then)
+        from pantry_tui.app.screens.signing import ask_sign
 
-    def _sign(self, ref: str, row: DueRow | None, words: str) -> None:
-        said: list[SignAnswer] = []
-
-        def do() -> Done:
-            said.append(signs.mark(self.pantry, ref, words, **saw(row, signs.mark)))
-            return Done(f"{said[-1].code}: {said[-1].sign}.")
-
-        try:
-            self.screen.host.doing(do)
-        except Refused as error:
-            self.screen.host.tell(error.message, refused=True)
-            self.screen.settle_list()
-            return
-        self.screen.reload()
-        self.screen.host.push_screen(Page(sign_text(said[-1])))
+        ask_sign(self.screen, line, about([line]))
 
     def rate(self, container: str) -> None:
         """How a batch was, by one key, then a note."""
@@ -270,14 +292,9 @@ class Acting:
             lambda words: correct(self.pantry, ref, process=read_pairs(words)),
         )
 
-    def months(self) -> None:
-        """How much passes a date in each of the months ahead."""
-        longest = max(4, min(40, self.screen.size.width - 28))  # the page's edges, month, count
-        self.screen.host.push_screen(Page(months_text(view.months(self.pantry), longest)))
-
 
 @wraps(act.ready)
-def _finish(p: Pantry, ref: str, **more: Any) -> Done:
+def _ready(p: Pantry, ref: str, **more: Any) -> Done:
     return act.ready(p, ref.partition("/")[0], **more)
 
 

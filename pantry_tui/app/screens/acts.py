@@ -15,12 +15,17 @@ if TYPE_CHECKING:
 
 
 class Undoes(ListScreen):
-    """Takes back the last thing done."""
+    """Takes back the last thing done, and does it again."""
 
     def action_undo(self) -> None:
         from pantry_tui.app.screens.undoing import take_back
 
         take_back(self.host, self.took_back)
+
+    def action_redo(self) -> None:
+        from pantry_tui.app.screens.undoing import do_again
+
+        do_again(self.host, self.took_back)
 
     def took_back(self, names: frozenset[str]) -> None:
         """Show the list again; the cursor goes to what is back, to do it otherwise."""
@@ -82,14 +87,11 @@ class Acts(Touches):
     def action_give(self) -> None:
         self.acting.give()
 
-    def action_done(self) -> None:
-        self.acting.finish()
+    def action_ready(self) -> None:
+        self.acting.ready()
 
-    def action_lose(self) -> None:
-        self.acting.lose()
-
-    def action_months(self) -> None:
-        self.acting.months()
+    def action_missing(self) -> None:
+        self.acting.missing()
 
 
 class Rates(Touches):

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from string import ascii_lowercase
 from typing import TYPE_CHECKING
 
 from textual.app import ComposeResult
@@ -16,58 +15,130 @@ from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
 
 from pantry_tui.app.format import clip
+from pantry_tui.app.inkeys import in_keys
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.listing import ListScreen
 
-KEYS = "123456789" + ascii_lowercase
+#: The first ten options have a digit; what is further down is found by its letters.
+KEYS = "1234567890"
 
 
 class Choose(ModalScreen[str | None]):
-    """One of `options`, by its key, arrow keys or mouse; None when left by Esc.
+    """One of `options`: by its digit, arrow keys or mouse, or narrowed by letters and chosen by
+    Enter; None when left by Esc. No letter chooses, so that a word typed here books nothing.
 
-    Where it may be for several, `+` `-` `*` say for how many of the `most`: `number`.
+    Where it may be for several, `+` `-` `*` say for how many of the `most`: `number`; with
+    `counts` digits say it too, and choose nothing. A `note` stands under the options. `same` gives
+    other words for a word that is typed to narrow them.
     """
 
     CSS_PATH = "ask.tcss"
-    BINDINGS = [Binding("escape", "dismiss(None)", "back")]
+    BINDINGS = [Binding("escape", "back", "back")]
 
-    def __init__(self, title: str, options: Sequence[str], most: int = 1) -> None:
+    def __init__(
+        self,
+        title: str,
+        options: Sequence[str],
+        most: int = 1,
+        note: str = "",
+        *,
+        counts: bool = False,
+        same: Callable[[str], Sequence[str]] = lambda word: (word,),
+    ) -> None:
         super().__init__()
-        self._title, self._options = title, list(options)
-        self.number, self._most = 1, most
+        self._title, self._options, self._note = title, list(options), note
+        self.number, self._most, self._counts = 1, most, counts
+        self._shown, self._same = list(options), same
+        self._found = self._digits = ""
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
             yield Static(Content(clip(self._title, 200)), id="title")
-            if self._most > 1:
-                yield Static(Content(self._how_many()), id="number")
-            shown = [
-                Option(Content(f"{KEYS[i] if i < len(KEYS) else ' '}  {clip(one, 60)}"))
-                for i, one in enumerate(self._options)
-            ]
-            yield OptionList(*shown, markup=False)
+            yield Static(id="number")
+            yield OptionList(markup=False)
+            if self._note:
+                yield Static(Content(self._note), id="note")
+
+    def on_mount(self) -> None:
+        self._show()
 
     def on_key(self, event: Key) -> None:
-        """A key of the list chooses at once; plus, minus and star say for how many."""
-        wanted = {"+": self.number + 1, "-": self.number - 1, "*": self._most}
-        if self._most > 1 and event.character in wanted:
-            event.stop()
-            self.number = max(1, min(self._most, wanted[event.character]))
-            self.query_one("#number", Static).update(Content(self._how_many()))
+        """A digit chooses or counts, letters narrow the options, Backspace shows all."""
+        typed = event.character or ""
+        if event.key == "backspace":
+            self._found = self._digits = ""
+        elif not typed.isprintable() or not typed or (typed == " " and not self._found):
             return
-        place = KEYS.find(event.character) if event.character else -1
-        if 0 <= place < len(self._options):
+        elif self._most > 1 and typed in "+-*":
+            self._many({"+": self.number + 1, "-": self.number - 1, "*": self._most}[typed])
+        elif typed in KEYS and self._counts:
+            self._digits = (self._digits + typed)[-4:]
+            self._many(int(self._digits))
+        elif typed in KEYS:
             event.stop()
-            self.dismiss(self._options[place])
+            self._pick(KEYS.index(typed))
+            return
+        else:
+            self._narrow(typed.casefold())
+        event.stop()
+        self._show()
 
-    def _how_many(self) -> str:
-        return f"{self.number} of {self._most}   + more  - fewer  * all"
+    def _pick(self, at: int) -> None:
+        if at < len(self._shown):
+            self.dismiss(self._shown[at])
+
+    def _many(self, number: int) -> None:
+        if not 1 <= number <= self._most:
+            self._digits = ""
+        self.number = max(1, min(self._most, number))
+
+    def _narrow(self, letter: str) -> None:
+        """What fits all the letters typed so far; a letter that nothing fits is passed over."""
+        found = self._found + letter
+        if any(self._fits(option, found) for option in self._options):
+            self._found = found
+
+    def _fits(self, option: str, found: str) -> bool:
+        """Whether each word begins a word of the option, it or one that means the same."""
+        words = f" {option.casefold()}"
+        return all(
+            any(f" {other}" in words for other in self._same(word)) for word in found.split()
+        )
+
+    def _show(self) -> None:
+        self._shown = [one for one in self._options if self._fits(one, self._found)]
+        keys = [""] * len(self._shown) if self._counts else KEYS
+        shown = self.query_one(OptionList)
+        shown.clear_options()
+        shown.add_options(
+            Option(Content(f"{keys[at] if at < len(keys) else '':1}  {clip(one, 60)}"))
+            for at, one in enumerate(self._shown)
+        )
+        shown.highlighted = 0
+        how = self.query_one("#number", Static)
+        how.display = bool(self._how())
+        how.update(Content(self._how()))
+
+    def _how(self) -> str:
+        """For how many, and which letters were typed."""
+        digits = "digits, " if self._counts else ""
+        many = f"{self.number} of {self._most}   {digits}+ - * say how many"
+        found = f"{self._found}: Enter takes the first" if self._found else ""
+        return "   ".join(filter(None, (many if self._most > 1 else "", found)))
 
     def on_option_list_option_selected(self, event: OptionList.OptionSelected) -> None:
-        self.dismiss(self._options[event.option_index])
+        self._pick(event.option_index)
+
+    def action_back(self) -> None:
+        """Show all options again, else leave without an answer."""
+        if self._found:
+            self._found = ""
+            self._show()
+        else:
+            self.dismiss(None)
 
 
 class TypeLine(ModalScreen[str | None]):
@@ -108,7 +179,7 @@ class TypeLine(ModalScreen[str | None]):
             self._accept(typed)
         except PantryError as error:
             wrong = self.query_one("#wrong", Static)
-            wrong.update(Content(clip(f"Not done: {error.message}", 400)))
+            wrong.update(Content(clip(f"Not done: {in_keys(error.message)}", 400)))
             wrong.display = True
         else:
             self.dismiss(typed)

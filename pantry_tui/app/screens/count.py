@@ -1,4 +1,4 @@
-"""A round: walk along one place and count. One key where the count agrees."""
+"""A count: walk along one place and count. One key where the count agrees."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, round_cells, round_columns
+from pantry_tui.app.format import Column, count_cells, count_columns
 from pantry_tui.app.screens.acts import Touches
 from pantry_tui.app.screens.ask import Choose, ask_line
 from pantry_tui.app.screens.page import GOES_ON, Page
@@ -14,9 +14,9 @@ from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.model import Place
 from pantry_tui.services.rows import Done, RoundLine
-from pantry_tui.services.stock import count as rounds
+from pantry_tui.services.stock import count as counts
 
-BOOK = ("book these differences", "go on counting", "forget this round")
+BOOK = ("book these differences", "go on counting", "forget this count")
 
 
 @dataclass(frozen=True)
@@ -26,12 +26,12 @@ class CountKey(Key):
     name: str
 
 
-class RoundScreen(Touches):
-    """Every count is kept at once; the round can be left anywhere and goes on later."""
+class CountScreen(Touches):
+    """Every count is kept at once; the count can be left anywhere and goes on later."""
 
-    here = "round"
-    BINDINGS = bindings("round")
-    empty = "Nothing is recorded here: + adds what stands here unlisted, f ends the round."
+    here = "count"
+    BINDINGS = bindings("count")
+    empty = "Nothing is recorded here: + adds what stands here unlisted, f ends the count."
 
     def __init__(self) -> None:
         super().__init__()
@@ -48,7 +48,7 @@ class RoundScreen(Touches):
         if self._asking:
             return
         paths = self.host.pantry.place_paths()
-        known = rounds.next_places(self.host.pantry)
+        known = counts.next_places(self.host.pantry)
         options = {f"{paths[pl.id]}: {_since(days)}": pl for pl, days in known}
         if not options:
             self.host.action_go("due")
@@ -71,16 +71,16 @@ class RoundScreen(Touches):
         """Go on after the line that was counted last."""
         if self.place is None:
             return 0
-        at = self.table.source.where(CountKey(rounds.draft(self.host.pantry, self.place).at))
+        at = self.table.source.where(CountKey(counts.draft(self.host.pantry, self.place).at))
         return 0 if at is None else at + 1
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return round_columns(width)
+        return count_columns(width)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         if self.place is None:
             return Listed(())
-        found = rounds.lines(self.host.pantry, self.place)
+        found = counts.lines(self.host.pantry, self.place)
         self._left = sum(line.seen is None for line in found)
         return Listed(list(_lines(found, columns)))
 
@@ -90,7 +90,7 @@ class RoundScreen(Touches):
         return f"{self._left} to go in {self.place.name}"
 
     def say_word(self) -> None:
-        word = "Enter: it agrees. Digits: the count. s sign, m elsewhere, + unlisted, f finish."
+        word = "Enter: it agrees. Digits: the count. s sign, m elsewhere, + unlisted, f book."
         self.say(word if self.table.source.total else self.empty)
         if self._line_name != self._typing:
             self._typing = ""
@@ -106,7 +106,7 @@ class RoundScreen(Touches):
     def _count(self, key: str, seen: int) -> None:
         assert self.place is not None
         if seen <= 999:
-            rounds.count(self.host.pantry, self.place, key, seen)
+            counts.count(self.host.pantry, self.place, key, seen)
             self.reload()
 
     def look(self) -> None:
@@ -124,20 +124,20 @@ class RoundScreen(Touches):
         name = self._line_name
         if not name or self.place is None:
             return
-        seen = rounds.draft(self.host.pantry, self.place).seen.get(name, 0)
+        seen = counts.draft(self.host.pantry, self.place).seen.get(name, 0)
         more = name == self._typing
         self._typing = name
         self._count(name, seen * 10 + int(digit) if more else int(digit))
 
     def action_uncount(self) -> None:
         if self._line_name and self.place is not None:
-            rounds.uncount(self.host.pantry, self.place, self._line_name)
+            counts.uncount(self.host.pantry, self.place, self._line_name)
             self._typing = ""
             self.reload()
 
     def action_undo(self) -> None:
-        """The last count of this round; when none is left, the last thing that was booked."""
-        back = rounds.take_back(self.host.pantry, self.place) if self.place else None
+        """The last line counted here; when none is left, the last thing that was booked."""
+        back = counts.take_back(self.host.pantry, self.place) if self.place else None
         if back is None:
             super().action_undo()
             return
@@ -157,7 +157,7 @@ class RoundScreen(Touches):
         example = "2 pint jars peaches, boiling-water canned"
 
         def add(typed: str) -> Done:
-            found = rounds.add_find(self.host.pantry, place, typed)
+            found = counts.add_find(self.host.pantry, place, typed)
             return Done(f"Stands here unlisted: {found}. f books it, z takes it back.")
 
         ask_line(self, title, example, add)
@@ -168,7 +168,7 @@ class RoundScreen(Touches):
         """Show what differs, then book it."""
         if self.place is None:
             return
-        found = rounds.differences(self.host.pantry, self.place)
+        found = counts.differences(self.host.pantry, self.place)
         if self._left and self._left == self.table.source.total and not found:
             self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
             return
@@ -181,7 +181,7 @@ class RoundScreen(Touches):
         place = self.place
         if got is None or got == BOOK[1] or place is None:
             return
-        finish = rounds.finish if got == BOOK[0] else rounds.give_up
+        finish = counts.finish if got == BOOK[0] else counts.give_up
         if self.host.attempt(lambda: finish(self.host.pantry, place)):
             self.place = None
             self.reload()
@@ -196,7 +196,7 @@ class RoundScreen(Touches):
 def _lines(found: Iterable[RoundLine], columns: Sequence[Column]) -> Iterable[Line]:
     """One line a group of equal containers, with what is expected and what was counted."""
     for one in found:
-        cells = tuple((text, "") for text in round_cells(one, columns))
+        cells = tuple((text, "") for text in count_cells(one, columns))
         yield Line(CountKey(one.key), cells, one.first, number=one.expected)
 
 

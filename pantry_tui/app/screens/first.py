@@ -50,11 +50,7 @@ class _Questions:
         self.host.push_screen(question, lambda got: self.ask_units() if got else self.end())
 
     def _many(self, typed: str) -> None:
-        word = typed.split()[0]
-        if not word.isdecimal():
-            raise BadInput("Give the number of people, for example 4.")
-        household(self.altitude, int(word), self.units)
-        self.people = int(word)
+        self.people = read_people(typed)
 
     def ask_units(self) -> None:
         self.host.push_screen(Choose("Which units do you cook in?", UNITS), self._chosen)
@@ -67,7 +63,16 @@ class _Questions:
     def end(self) -> None:
         """Keep what was answered, and say it: the altitude decides how long a jar is canned."""
         self.host.pantry.book(household(self.altitude, self.people, self.units))
-        self.host.tell(f"Kept: {say_altitude(self.altitude)}, {self.people} at table. {NEXT}")
+        self.host.tell(f"Noted: {say_altitude(self.altitude)}, {self.people} at table. {NEXT}")
+
+
+def read_people(typed: str) -> int:
+    """("4", "4 people") -> 4. Raises BadInput."""
+    word = (typed.split() or [""])[0]
+    if not word.isdecimal():
+        raise BadInput("Give the number of people, for example 4.")
+    household(people=int(word))
+    return int(word)
 
 
 def greet(host: Host) -> None:

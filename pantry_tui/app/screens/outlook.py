@@ -16,12 +16,13 @@ from pantry_tui.app.lines import Heading, heading, headings
 from pantry_tui.app.screens.acts import Undoes
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import PANE, Beside
-from pantry_tui.app.texts import books_text
+from pantry_tui.app.texts import books_text, months_text
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.services.books.losses import losses
 from pantry_tui.services.books.rows import FoodAhead, OutlookView
 from pantry_tui.services.books.year import years
 from pantry_tui.services.plan.outlook import outlook
+from pantry_tui.services.stock.view import months
 
 #: Lines of blocks below a narrow list, and in the pane beside a wide one.
 LOW, HIGH = 4, 8
@@ -126,7 +127,12 @@ class OutlookScreen(Undoes, Beside):
             drawn = "\n".join(plot(one, self.host.pantry.today, min(68, self.size.width - 8), HIGH))
             self.app.push_screen(Page("\n\n".join([drawn, *sentences(one, whole=True)])))
 
-    def action_books(self) -> None:
+    def action_months(self) -> None:
+        """How much passes a date in each of the months ahead."""
+        longest = max(4, min(40, self.size.width - 28))  # the page's edges, month, count
+        self.app.push_screen(Page(months_text(months(self.host.pantry), longest)))
+
+    def action_year(self) -> None:
         """What was lost and why, and the year of each food."""
         pantry = self.host.pantry
         self.app.push_screen(Page(books_text(losses(pantry), years(pantry))))

@@ -24,7 +24,7 @@ LIMITS = (
 GOES_ON = "Esc or Enter goes on."
 
 
-class Page(ModalScreen[None]):
+class Page(ModalScreen[bool | None]):
     """Esc, Enter, F1, ? or q closes it."""
 
     CSS_PATH = "page.tcss"
@@ -40,6 +40,18 @@ class Page(ModalScreen[None]):
         with VerticalScroll(id="box"):
             width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
             yield Static(Content(hang(f"{self._text}\n\n{self._leave}", width)))
+
+
+class Decide(Page, inherit_bindings=False):
+    """A page that says what would be booked: Enter books it, Esc does not."""
+
+    BINDINGS = [
+        Binding("enter", "dismiss(True)", "book it"),
+        Binding("escape", "dismiss(False)", "leave it"),
+    ]
+
+    def __init__(self, text: str) -> None:
+        super().__init__(text, "Enter records this. Esc leaves it unrecorded.")
 
 
 def keys_of(screen_id: str) -> str:

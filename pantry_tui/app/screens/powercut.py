@@ -8,16 +8,18 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
-from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.model import Cut
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput
 from pantry_tui.services.stock import outage
+from pantry_tui.services.stock.readings import read_warmth
 
 LOAD = ("full", "half full or less", "I do not know")
 ICE = ("ice crystals are left", "all is thawed", "I do not know")
-BOOK = ("book the verdicts", "book them, and what must go as discarded", "book nothing")
+HAPPENED = ("the power was off", "its door stood open or ajar")
+BOOK = ("book it", "book it, and what must be discarded as discarded", "book nothing")
 
 
 class _Walk:
@@ -26,7 +28,8 @@ class _Walk:
     def __init__(self, host: Host, place: str, done: Callable[[], None]) -> None:
         self.host, self.done = host, done
         self.place = host.pantry.find_place(place)
-        self.hours = 0.0
+        self.hours: float | None = 0.0  # None: nobody knows since when
+        self.ajar = False
         self.full = False
         self.ice: bool | None = None
         self.warmest: float | None = None
@@ -35,14 +38,21 @@ class _Walk:
         self.host.push_screen(Choose(title, options), lambda got: then(got) if got else None)
 
     def start(self) -> None:
-        title = f"The power was off in {self.place.name}: how many hours?"
-        self.host.push_screen(TypeLine(title, "6", accept=read_hours), self._hours)
+        title = f"{self.place.name} without cold: what happened?"
+        self.choose(title, HAPPENED, self._happened)
+
+    def _happened(self, got: str) -> None:
+        self.ajar = got == HAPPENED[1]
+        title = "For how many hours, until now? unknown: it counts since it was last read cold."
+        self.host.push_screen(TypeLine(title, "6, or unknown", accept=read_hours), self._hours)
 
     def _hours(self, typed: str | None) -> None:
         if typed is None:
             return
         self.hours = read_hours(typed)
-        if self.place.climate is Climate.FREEZER:
+        if self.place.climate is Climate.FREEZER and self.ajar:
+            self._load(LOAD[-1])
+        elif self.place.climate is Climate.FREEZER:
             self.choose("How full was it?", LOAD, self._load)
         else:
             self._ask_warmest()
@@ -57,24 +67,35 @@ class _Walk:
 
     def _ask_warmest(self) -> None:
         title = "How warm did it get? Leave it as it is when nobody knows."
-        question = TypeLine(title, "45F", "unknown", accept=self._read_warmest)
+        question = TypeLine(title, "45F or 7C", "unknown", accept=self._read_warmest)
         self.host.push_screen(question, lambda typed: self._show() if typed else None)
 
     def _read_warmest(self, typed: str) -> None:
         known = typed.lower() not in ("unknown", "?")
-        self.warmest = read_temperature(typed, self.host.pantry.bare_degree) if known else None
+        climate = self.place.climate
+        self.warmest = read_warmth(self.host.pantry, climate, typed) if known else None
 
     @property
     def cut(self) -> Cut:
         p = self.host.pantry
-        start, end = outage.lasting(p, self.hours)
+        start, end = outage.lasting(p, self.hours or 0)
         return outage.cut_of(
-            p, self.place, start, end, full=self.full, max_temp_f=self.warmest, ice=self.ice
+            p,
+            self.place,
+            None if self.hours is None else start,
+            end,
+            full=self.full,
+            max_temp_f=self.warmest,
+            ice=self.ice,
+            ajar=self.ajar,
         )
 
     def _show(self) -> None:
         rows = outage.judge_all(self.host.pantry, self.place, self.cut)
-        text = f"{self.place.name} after {self.hours:g} h\n\n{outage_text(rows)}\n\n{CAUTION}"
+        head = f"{self.place.name}: {outage.of_length(self.cut)}"
+        if self.ajar:
+            head += ", its door ajar"
+        text = f"{head}\n\n{outage_text(rows)}\n\n{CAUTION}"
         self.host.push_screen(
             Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book)
         )
@@ -87,13 +108,15 @@ class _Walk:
             self.done()
 
 
-def read_hours(typed: str) -> float:
-    """("6", "6 h", "1.5") -> hours, 0 to 1000. Raises BadInput."""
+def read_hours(typed: str) -> float | None:
+    """("6", "6 h", "1.5") -> hours, 0 to 1000; None where nobody knows. Raises BadInput."""
+    if is_unknown(typed) or typed.strip().casefold() == "nobody knows":
+        return None
     words = typed.lower().removesuffix("hours").removesuffix("h").strip()
     try:
         hours = float(words)
     except ValueError:
-        raise BadInput(f"{typed[:20]!r} is no number of hours: write 6.") from None
+        raise BadInput(f"{typed[:20]!r} is no number of hours: write 6, or unknown.") from None
     if not 0 <= hours <= 1000:
         raise BadInput("Give the hours as a number from 0 to 1000.")
     return hours

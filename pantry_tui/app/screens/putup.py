@@ -138,6 +138,11 @@ class PutUpScreen(Screen[None]):
 
         take_back(self.host, back)
 
+    def action_redo(self) -> None:
+        from pantry_tui.app.screens.undoing import do_again
+
+        do_again(self.host, lambda _names: self.reload())
+
     def action_back(self) -> None:
         self.host.action_go("due")
 

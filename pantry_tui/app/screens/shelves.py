@@ -48,7 +48,7 @@ class ShelvesScreen(Acts, Rates, StockList):
         if place := self._place():
             ask_line(
                 self,
-                f"How warm is {place}?",
+                f"What temperature has {place}?",
                 "38F or 3C, then % humidity if known",
                 lambda typed: readings.read_line(self.host.pantry, place, typed),
             )
@@ -95,4 +95,4 @@ def _may_do(shelf: Shelf) -> str:
     """What the keys do on a place."""
     cut = " x: the power was off here." if Climate(shelf.climate).is_cold else ""
     stands = "" if shelf.count else "Nothing stands here itself: p puts something up. "
-    return f"{stands}r: read off its warmth.{cut} c: count a place."
+    return f"{stands}r: its temperature.{cut} c: count a place."

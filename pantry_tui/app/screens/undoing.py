@@ -19,6 +19,10 @@ def take_back(host: Host, then: Callable[[frozenset[str]], None]) -> None:
     """Undo the last thing that stands, as the log is now; `then` is given the names of the
     containers that it was about."""
     host.catch_up()
+    if host.refused:
+        host.refused = False
+        host.tell("The last key was refused, so it did nothing. z again takes back what was done.")
+        return
     last = undo.newest(host.pantry)
     if last is None or host.did(last.id):
         _undo(host, last, then)
@@ -31,6 +35,14 @@ def take_back(host: Host, then: Callable[[frozenset[str]], None]) -> None:
 
     title = f"Not done here since you began. Take it back? {clip(what, 150)}"
     host.push_screen(Choose(title, ANSWERS), answered)
+
+
+def do_again(host: Host, then: Callable[[frozenset[str]], None]) -> None:
+    """Bring again what was taken back last, where nothing was booked since."""
+    host.catch_up()
+    if host.attempt(lambda: undo.redo(host.pantry)):
+        last = undo.newest(host.pantry)
+        then(_names(host.pantry, last.containers if last else ()))
 
 
 def _undo(host: Host, last: Event | None, then: Callable[[frozenset[str]], None]) -> None:

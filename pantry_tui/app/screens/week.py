@@ -80,14 +80,16 @@ class WeekScreen(Acts, RowWords, Beside):
         for day, text in found.table:
             yield heading(DayKey(day), f"  {text}")
         for food in found.left_out:
-            yield heading(LeftOutKey(food), f"  Not this week: {food} (n brings it back)")
+            yield heading(LeftOutKey(food), f"  Skipped this week: {food} (x brings it back)")
         for title, rows in (
             ("Discard as its own page says, never taste", found.discard),
-            ("Needs a look, or no published figure", found.waiting),
+            ("Needs care, or no published figure", found.waiting),
         ):
             if rows:
                 yield heading(Heading(title), title)
                 yield from due_lines(rows, columns, self.marked)
+        for one in found.cautions:
+            yield from headings(f"  {one}", columns)
 
     def headline(self) -> str:
         return self._span
@@ -140,7 +142,7 @@ class WeekScreen(Acts, RowWords, Beside):
         if ref := self._taken():
             self._try(lambda p: wishes.swap(p, ref))
 
-    def action_leave_out(self) -> None:
+    def action_skip(self) -> None:
         line = self.table.current
         left = line.key.food if line and isinstance(line.key, LeftOutKey) else ""
         if what := left or self._taken():

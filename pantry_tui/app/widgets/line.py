@@ -25,7 +25,7 @@ class Line:
     cells: tuple[Cell, ...]
     ref: str = ""
     row: DueRow | None = None
-    number: int = 0  # how many a round expects
+    number: int = 0  # how many a count expects
     word: str = ""  # what to say of a line that is no row of stock
     whole: bool = False
 

@@ -7,7 +7,7 @@ from textual.widgets import Static
 
 from pantry_tui.app.commands import COMMANDS, Command
 
-ROOM_IDS = ("due", "shelves", "week", "round", "outlook", "log")
+ROOM_IDS = ("due", "shelves", "week", "count", "outlook", "log")
 
 #: Where the line is narrower than this, only the present room keeps its word.
 WORDS = 70

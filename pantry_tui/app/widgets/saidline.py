@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from textual.content import Content
 from textual.screen import Screen
+from textual.timer import Timer
 from textual.widgets import Static
 
 from pantry_tui.app.widgets.keyline import KeyLine
@@ -32,13 +33,17 @@ class SaidLine(Static):
         screen.mount(line, before=keys.first())
         return line
 
+    _going: Timer | None = None
+
     def say(self, text: str, refused: bool = False) -> None:
-        """Show `text` until the next one, or for a while."""
+        """Show `text` until the next one, or for a while; the same said again stays as long."""
         self.update(Content(text))
         self.set_class(refused, "refused")
         self.display = True
-        self.set_timer(STAYS, lambda: self._hide(text))
+        if self._going is not None:
+            self._going.stop()
+        self._going = self.set_timer(STAYS, self.hide)
 
-    def _hide(self, text: str) -> None:
-        if str(self.content) == text:
-            self.display = False
+    def hide(self) -> None:
+        """Nothing to say any more."""
+        self.display = False

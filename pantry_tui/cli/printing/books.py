@@ -18,6 +18,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
     """opening + made - given - lost - unrecorded - closing = eaten, a line a year."""
     heads = (
         "food",
+        "in",
         "from",
         "to",
         "opening",
@@ -27,22 +28,23 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
         "unrecorded",
         "closing",
         "eaten",
-        "of it set apart",
+        "of it reserved",
         "rated",
     )
     cells = [
         (
             one.food,
+            one.unit or "containers",
             say(one.start),
             say(one.end) if one.end else "today",
-            str(one.opening),
-            str(one.made),
-            str(one.given),
-            str(one.lost),
-            str(one.unrecorded),
-            str(one.closing),
-            str(one.eaten),
-            str(one.reserved) if one.reserved else "-",
+            f"{one.opening:g}",
+            f"{one.made:g}",
+            f"{one.given:g}",
+            f"{one.lost:g}",
+            f"{one.unrecorded:g}",
+            f"{one.closing:g}",
+            f"{one.eaten:g}",
+            str(one.reserved),
             "; ".join(one.tasted),
         )
         for one in rows

@@ -47,13 +47,13 @@ def outlook(found: OutlookView) -> list[str]:
 
 def _cells(one: FoodAhead) -> tuple[str, ...]:
     put_up = containers(one.put_up, one.container)
-    pounds = f"{one.pounds:.0f} lb {one.crop}" if one.pounds and one.put_up else "-"
+    pounds = f"{one.pounds:.0f} lb {one.crop}" if one.pounds and one.put_up else ""
     return (
         one.food,
         f"{one.servings:g}",
         f"{one.pace_need:g}",
         f"{one.pace_can:g}",
-        say(one.runs_out) if one.runs_out else "-",
+        say(one.runs_out) if one.runs_out else "lasts",
         f"{one.lost:g}",
         put_up,
         pounds,

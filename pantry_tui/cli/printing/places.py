@@ -30,10 +30,10 @@ def places(found: Sequence[Shelf]) -> list[str]:
     if not found:
         return shelves(found)
     rows = [
-        (s.path, s.climate, f"{s.temperature_f:g} F", str(s.count), str(s.capacity or "-"))
+        (s.path, s.climate, f"{s.temperature_f:g} F", str(s.count), str(s.capacity or "not said"))
         for s in found
     ]
-    return table(("place", "climate", "temp", "holds", "room for"), rows)
+    return table(("place", "climate", "temperature", "holds", "room for"), rows)
 
 
 def outage(rows: Sequence[OutageRow]) -> list[str]:

@@ -23,7 +23,8 @@ def reading(read: PutUpReading) -> list[str]:
         f"place: {clean(read.place) or 'not said'}",
         f"made: {made}",
     ]
-    lines += [f"{clean(key)}: {clean(value)}" for key, value in read.process]
+    lines += [f"holds: {read.contents}{' each' if read.count > 1 else ''}"] if read.contents else []
+    lines += [f"{clean(key)}: {clean(value)}" for key, value in read.process if key != "amount"]
     lines += [f"printed: {say(read.printed)}"] if read.printed else []
     lines += [f"note: {clean(read.note)}"] if read.note else []
     if read.unread:

@@ -51,7 +51,7 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
         verdict,
         row.code,
         food_of(row),
-        str(row.count),
+        row.held,
         row.place.rsplit("› ", 1)[-1],
         iso(row.good_until),
         last_day(row.discard_after, row.discard_after_why),
@@ -72,7 +72,7 @@ def batch(view: BatchView) -> list[str]:
     for row in view.rows:
         aside = f" {clean(row.aside)}" if row.aside else ""
         lines.append(
-            f"{row.count} {row.state}{aside} in {clean(row.place)} "
+            f"{row.count} {row.state}{_left(row)}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
             f"{row.verdict}; best by {iso(row.good_until)}; "
             f"discard after {last_day(row.discard_after, row.discard_after_why)}"
@@ -86,6 +86,13 @@ def batch(view: BatchView) -> list[str]:
     lines += [f"history: {clean(one)}" for one in view.history]
     lines += [f"source: {clean(one)}" for one in view.sources]
     return lines
+
+
+def _left(row: DueRow) -> str:
+    """How much is in it, where its size does not say so."""
+    if not row.amount:
+        return ""
+    return f" with {row.amount}" + (" each" if row.count > 1 else "")
 
 
 def log(found: Sequence[LogLine]) -> list[str]:

@@ -36,8 +36,8 @@ def week(view: WeekView) -> list[str]:
         lines.append(_no_menu(view))
     lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
     if view.left_out:
-        lines.append(clean(f"Left out this week: {', '.join(view.left_out)}."))
-    lines += list(named("Needs a hand or has no published figure", view.waiting))
+        lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
+    lines += list(named("Needs care, or has no published figure", view.waiting))
     lines += list(named("Discard as its own page says, never taste", view.discard))
     why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
     lines += ["Why:", *dict.fromkeys(why)] if why else []

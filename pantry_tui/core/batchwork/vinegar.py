@@ -1,8 +1,11 @@
-"""How strong a vinegar is: it must be known to hold at least 5 % acetic acid."""
+"""How strong a vinegar is: it must be known to hold at least 5 % acetic acid; and what water makes
+of it."""
 
 from __future__ import annotations
 
 import re
+
+from pantry_tui.errors import BadInput
 
 #: The weakest vinegar of a tested recipe, % acetic acid (University of Wisconsin Extension).
 VINEGAR_MIN_PERCENT = 5.0
@@ -22,3 +25,16 @@ def weak_vinegar(said: str) -> list[str]:
     unsure = r"home.?made|\bown\b|unknown" + ("" if percents else r"|\bwine\b")
     weak = "Homemade or wine vinegar of unknown strength: tested recipes need 5 %."
     return [weak] if re.search(unsure, text) else []
+
+
+def diluted(vinegar_ml: float, percent: float, water_ml: float) -> float:
+    """% acetic acid of vinegar and water mixed, by volume."""
+    return percent * vinegar_ml / (vinegar_ml + water_ml)
+
+
+def water_to_reach(vinegar_ml: float, percent: float, target: float) -> float:
+    """Millilitres of water that bring a vinegar down to `target` %. Raises BadInput where it is
+    not above it."""
+    if not 0 < target <= percent:
+        raise BadInput(f"Vinegar of {percent:g} % cannot be brought to {target:g} % with water.")
+    return vinegar_ml * (percent / target - 1)

@@ -65,7 +65,7 @@ def _alike(spans: Sequence[Span]) -> list[Span]:
 
 
 def _span(span: Span, where: Callable[[str], str]) -> str:
-    how = "read" if span.measured else "assumed"
+    how = "measured" if span.measured else "assumed"
     states = [
         word
         for word, so in (

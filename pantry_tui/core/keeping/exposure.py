@@ -20,7 +20,7 @@ from datetime import date
 
 from pantry_tui.core.keeping.spans import Span as Span
 from pantry_tui.core.keeping.walk import Shape, Since, Walk
-from pantry_tui.core.keeping.weather import FOREVER, no_later, weather
+from pantry_tui.core.keeping.weather import no_later, weather
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
@@ -50,9 +50,7 @@ def as_if(container: Container, turn: Turn) -> Container:
 
 def drawn_from(batch: Batch, container: Container) -> bool:
     """Whether a part of a closed vessel was taken out."""
-    left, first = container.left, container.first
-    begun = left is not None and first is not None and left.number < first.number
-    return begun and is_closed(batch.method, batch.size)
+    return container.begun and is_closed(batch.method, batch.size)
 
 
 def exposures(
@@ -63,33 +61,39 @@ def exposures(
     opened = first.state is State.OPEN
     if drawn_from(batch, container) and all(turn.state is not State.OPEN for turn in later):
         opened = True  # nobody said when, so it may have been at once
-    shape = Shape(
-        first.place or "",
-        first.state is State.IN_PROGRESS,
-        opened,
-        _came_frozen(batch, first, places, now),
-        False,
-        first.when.day if first.state is State.THAWED else None,
-        False,
-        first.state is State.THAWED,
-        first.state is State.THAWED,
-    )
+    shapes = [
+        Shape(
+            first.place or "",
+            first.state is State.IN_PROGRESS,
+            opened,
+            came_frozen,
+            False,
+            first.when.day if first.state is State.THAWED else None,
+            False,
+            first.state is State.THAWED,
+            first.state is State.THAWED,
+        )
+        for came_frozen in _may_come_frozen(batch, first, places, now)
+    ]
     walk = Walk(batch, container, places, now)
-    if not later:
-        return tuple(walk.spans_of(Since(shape, first.when.first, first.when.day), FOREVER)[0])
-    return walk.all(Since(shape, first.when.first, first.when.day), later)
+    ways = [Since(shape, first.when.first, first.when.day) for shape in shapes]
+    return walk.all(ways, later)
 
 
-def _came_frozen(batch: Batch, first: Turn, places: Mapping[str, Place], now: When) -> bool:
-    """What is kept frozen was put into a freezer frozen, also into one that is too warm."""
+def _may_come_frozen(
+    batch: Batch, first: Turn, places: Mapping[str, Place], now: When
+) -> list[bool]:
+    """What is kept frozen was put into a freezer frozen, also into one that is too warm. Both,
+    where the place became a freezer, or ceased to be one, when it was put up."""
     if batch.method is not Method.FROZEN or first.state is State.THAWED:
-        return False
-    return any(
+        return [False]
+    then = weather(first.place or "", places, now)
+    met = {
         one.climate is Climate.FREEZER
-        and one.start <= first.when.last
-        and one.end >= first.when.first
-        for one in weather(first.place or "", places, now)
-    )
+        for one in then
+        if one.start <= first.when.last and one.end >= first.when.first
+    }
+    return sorted(met)
 
 
 def _no_earlier(turns: Sequence[Turn], now: When) -> list[Turn]:

@@ -35,6 +35,9 @@ _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.G
 _DRY_CLASSES = frozenset({"nut", "sugar"})
 _TIN = re.compile(r"\b(tin|can)s?\b")
 _AIRLESS = re.compile(r"\b(tin|can|jar|pouch|carton)")
+_SHELF_READY = re.compile(r"\b(tin|can|jar|pouch|carton|bottle)")
+#: Crops that are sold dry.
+_SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
 
 
 def is_vacuum_packed(batch: Batch) -> bool:
@@ -53,7 +56,15 @@ def kept_as(batch: Batch) -> Method:
         return Method.PRESSURE if low_acid else Method.BOILING_WATER
     if food.group is Group.MEAL:
         return Method.MEAL
-    return Method.FRESH if food.group in ANIMAL else Method.BOUGHT
+    return Method.FRESH if food.group in ANIMAL or _airless_crop(batch) else Method.BOUGHT
+
+
+def _airless_crop(batch: Batch) -> bool:
+    """Raw vegetables, fruit or herbs that were bought without air: judged as those of one's own."""
+    food = batch.food
+    raw = food.group in (Group.VEGETABLE, Group.FRUIT, Group.HERB) and "nut" not in food.classes
+    low_acid = food.acidity is Acidity.LOW_ACID
+    return raw and low_acid and is_vacuum_packed(batch) and food.name not in _SOLD_DRY
 
 
 def use_by(batch: Batch) -> bool:
@@ -61,7 +72,17 @@ def use_by(batch: Batch) -> bool:
     cold or without air, but not on a tin, whose date speaks of its quality."""
     tin = _TIN.search(batch.size.casefold()) is not None
     airless = is_vacuum_packed(batch) and batch.food.acidity is Acidity.LOW_ACID
-    return not tin and (batch.food.group in ANIMAL or airless)
+    return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
+
+
+def bought_cold(batch: Batch) -> bool:
+    """Whether it was bought in a pack or tub that only the cold keeps (fresh pesto, fruit curd):
+    food that can hurt, not in what stands on a shop's shelf."""
+    food = batch.food
+    if batch.method is not Method.BOUGHT or not can_hurt(batch) or food.name in _SOLD_DRY:
+        return False
+    dry = food.group in (Group.GRAIN, Group.FAT) or "nut" in food.classes
+    return not (dry or _SHELF_READY.search(batch.size.casefold()))
 
 
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:

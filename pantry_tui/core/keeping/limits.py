@@ -167,11 +167,10 @@ def _weigh(reckoning: Reckoning, start: Assessment, places: Mapping[str, Place])
         troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
     doubted = troubles[0] if troubles else None
-    runs_out = (
-        reckoning.runs_out(now.last) if safety is None or wording.ahead(safety, now) else None
-    )
+    over = safety is not None and not wording.ahead(safety, now)
+    runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
-    reasons = wording.first_words(doubted, in_progress, outcomes)
+    reasons = wording.first_words(doubted, in_progress, outcomes, over)
     reasons += wording.hurry(reckoning, runs_out)
     reasons += [wording.because(word, limit) for word, limit in limits if limit is not None]
     reasons += wording.notes(reckoning, here, safety)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
@@ -125,21 +125,29 @@ def _known(one: Struck) -> list[Cut]:
 
 def _charges(one: Struck) -> list[Warm]:
     """The minutes in which it may have been above 40 °F: all, where that was read; else what goes
-    beyond the hours that a shut door holds, all of it for what came when the power was off
-    already; none where it was never read so warm, or ice was left."""
+    beyond the hours that a shut door holds, and, for what came when the power was off already, all
+    that it stood there without; none where it was never read so warm, or ice was left."""
     cuts = [piece.cut for piece in one.blackout.pieces]
     hot = _hottest(one)
     if hot <= COLD_F and all(cut.max_temp_f is not None or cut.ice for cut in cuts):
         return []
+    if hot > COLD_F:
+        return _warm(one, [(one.blackout.start, one.blackout.end)], hot, f", {hot:g} F read")
     full = all(cut.full is True for cut in cuts)
-    held = 0 if hot > COLD_F or one.late else round(hold_hours(one.climate, full) * 60)
-    begins = one.blackout.start + held
-    warm = hot if hot > COLD_F else COLD_F + 1
-    where = f"Without power, {hot:g} F read" if hot > COLD_F else "Without power"
+    held = round(hold_hours(one.climate, full) * 60)
+    beyond = one.blackout.held_until(held), one.blackout.end
+    return _warm(one, [beyond, *(one.blackout.off() if one.late else [])], COLD_F + 1)
+
+
+def _warm(
+    one: Struck, warm: Sequence[tuple[int, int]], warmth: float, read: str = ""
+) -> list[Warm]:
+    """What of these minutes it stood there."""
     return [
-        Warm(max(start, begins), end, one.day, warm, None, where)
+        Warm(max(start, begins), min(end, ends), one.day, warmth, None, f"Without power{read}")
         for start, end in one.times
-        if end > max(start, begins)
+        for begins, ends in warm
+        if min(end, ends) > max(start, begins)
     ]
 
 

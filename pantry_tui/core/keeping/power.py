@@ -53,6 +53,24 @@ class Blackout:
             if one not in told
         )
 
+    def off(self) -> list[tuple[int, int]]:
+        """When it was off; all of it, where of some cut only the length is known."""
+        if any(one.length < one.end - one.start for one in self.pieces):
+            return [(self.start, self.end)]
+        return [(one.start, one.end) for one in self.pieces]
+
+    def held_until(self, minutes: int) -> int:
+        """The minute at which it had been off for so many in all, its end where it never was.
+        Power that came on in between brings none of them back."""
+        reach = self.start
+        for start, end in sorted(self.off()):
+            begins = max(start, reach)
+            if end - begins > minutes:
+                return begins + minutes
+            minutes -= max(0, end - begins)
+            reach = max(reach, end)
+        return self.end
+
 
 class Struck(NamedTuple):
     """What a blackout did to a container: it was off for `minutes` until the container left, who

@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, COLDEST_FRIDGE_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed, kept_as
+from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
@@ -70,6 +70,7 @@ class Reckoning:
         self.batch, self.spans, self.book, self.now = batch, spans, book, now
         self._unsealed = unsealed
         self._hurts = can_hurt(batch)
+        self._cold_pack = bought_cold(batch)
         self.method = kept_as(batch)
         self._thaws = self.method not in SHELF_STABLE
         closed = packed(batch.food, batch, False)
@@ -208,8 +209,10 @@ class Reckoning:
 
     def _too_warm(self, span: Span, state: State, said: Said) -> None:
         """A refrigerator or freezer that is too warm for what has a safety figure in the cold, or
-        for what the table of power cuts throws away after two hours."""
-        if not (span.climate.is_cold and span.temperature_f > COLDEST_FRIDGE_F):
+        for what the table of power cuts throws away after two hours; a shelf, for what was bought
+        cold."""
+        held_cold = span.climate.is_cold or self._cold_pack
+        if not (held_cold and span.temperature_f > COLDEST_FRIDGE_F):
             return
         coldest = BOTH_WORLDS_F
         rule: Rule | OutageRule | None = None

@@ -26,14 +26,14 @@ def _last(judged: Judgement) -> int:
 def order_key(
     batch: Batch, container: Container, judged: Judgement
 ) -> tuple[int, bool, date, date, str, int]:
-    """Opened and thawed first, then the earlier date, then the older batch, then the number.
+    """Opened, thawed and begun first, then the earlier date, then the older batch, then the number.
 
     A younger batch with the earlier date so goes before an older one; what nobody knows comes
     after what is known, and what is not usable last.
     """
     return (
         _last(judged),
-        container.state not in (State.OPEN, State.THAWED),
+        container.state not in (State.OPEN, State.THAWED) and not container.begun,
         first_date(judged),
         batch.made or date.min,
         batch.code,

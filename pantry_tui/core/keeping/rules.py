@@ -16,7 +16,6 @@ from pantry_tui.core.words import (
     COLD_F,
     WARM_TO_COLD,
     Climate,
-    Group,
     Kind,
     Method,
     State,
@@ -163,11 +162,7 @@ def closeness(rule: Rule, food: FoodFacts) -> int:
 
 def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[Rule]:
     here = [rule for rule in rules if climate in rule.climates]
-    if method not in SHELF_STABLE or climate is Climate.FREEZER:
-        return here
-    if any(rule.kind is not Kind.REFUSE for rule in here):
-        return here
-    if any(rule.kind is Kind.REFUSE for rule in here):
+    if here or method not in SHELF_STABLE or climate is Climate.FREEZER:
         return here
     for warmer in reversed(WARM_TO_COLD[: WARM_TO_COLD.index(climate)]):
         found = [rule for rule in rules if warmer in rule.climates and rule.kind is not Kind.REFUSE]
@@ -256,11 +251,6 @@ def closest(found: Sequence[Rule], food: FoodFacts, kind: Kind) -> Rule | None:
     nearest = closeness(best[0], food)
     level = [rule for rule in best if closeness(rule, food) == nearest]
     return min(level, key=lambda rule: rule.days)
-
-
-def is_animal(group: Group) -> bool:
-    """Meat, fish, egg, dairy and meals: nothing of these is safe on a guess."""
-    return group in (Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL)
 
 
 def _of_thawed_food(

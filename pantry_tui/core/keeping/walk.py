@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
-from itertools import pairwise
+from itertools import pairwise, product
 from typing import NamedTuple
 
 from pantry_tui.core.keeping.spans import Span
@@ -49,9 +49,9 @@ class Walk:
     ) -> None:
         self.batch, self.container, self.places, self.now = batch, container, places, now
 
-    def all(self, first: Since, later: Sequence[Turn]) -> tuple[Span, ...]:
+    def all(self, ways: Sequence[Since], later: Sequence[Turn]) -> tuple[Span, ...]:
+        """The spans of a container that may have begun in any of these ways."""
         found: dict[Span, None] = {}
-        ways = [first]
         for group in _together(later):
             ways = self._group(ways, group, found)
         for way in ways:
@@ -79,9 +79,10 @@ class Walk:
             for index, turn in enumerate(group):
                 if done >> index & 1 or turn.when.first > soonest:
                     continue  # done, or another surely came before it
-                after = self._turned(way, became, turn)
-                key = after.shape, done | 1 << index
-                todo[key] = _earlier(todo.get(key), after)
+                for old in became:
+                    after = self._turned(way, old, turn)
+                    key = after.shape, done | 1 << index
+                    todo[key] = _earlier(todo.get(key), after)
         return list(ends.values())
 
     def _product(
@@ -92,10 +93,10 @@ class Walk:
         last = max(turn.when.last for turn in group)
         for _ in range(len(group)):
             for way in list(shapes.values()):
-                spans, shape = self.spans_of(way, last)
+                spans, became = self.spans_of(way, last)
                 found |= dict.fromkeys(spans)
-                for turn in group:
-                    after = self._turned(way, shape, turn)
+                for old, turn in product(became, group):
+                    after = self._turned(way, old, turn)
                     shapes[after.shape] = _earlier(shapes.get(after.shape), after)
             if len(shapes) > 200:
                 break
@@ -148,11 +149,13 @@ class Walk:
             amount = min(amount, left, key=lambda one: one.number)
         return timedelta(days=thaw_days(self.batch, amount))
 
-    def spans_of(self, way: Since, end: int) -> tuple[list[Span], Shape]:
-        """A shape over the weather of its place until `end`, and the shape it leaves behind:
-        frozen there, or thawed there."""
+    def spans_of(self, way: Since, end: int) -> tuple[list[Span], list[Shape]]:
+        """A shape over the weather of its place until `end`, and the shapes that it may leave
+        behind: frozen there, or thawed there, or never frozen."""
         shape, start = way.shape, way.start
         frozen, thawed, relieved = shape.frozen, shape.thawed, shape.relieved
+        #: Until when it may have met no frost, where it came unfrozen.
+        bare = start if _unfrozen(shape) else -1
         found: list[Span] = []
         for one in weather(shape.place, self.places, self.now):
             if one.start > end:
@@ -162,37 +165,41 @@ class Walk:
             begins, ends = max(one.start, start), min(one.end, end)
             day = max(one.day, way.day) if one.start > start else way.day
             cold = one.climate is Climate.FREEZER and one.temperature_f <= THAWS_F
+            may_be_bare = begins <= bare and not cold
+            if may_be_bare:
+                bare = max(bare, ends)
+            # in no time at all nothing thaws
+            passing = (frozen or shape.came_frozen) and not cold and ends == begins
             if cold and thawed is None:
                 frozen = True
-            elif (frozen or shape.came_frozen) and not cold:
-                if ends == begins:
-                    continue  # in no time at all nothing thaws
+            elif (frozen or shape.came_frozen) and not cold and not passing:
                 relieved = relieved or frozen
                 thawed, frozen = min(thawed or day, day), False
             if thawed is not None and thawed > day and ends > begins and not _chilled(one):
                 thawed = day  # out of the cold it does not take days
-            found.append(
-                Span(
-                    begins,
-                    ends,
-                    day,
-                    shape.place,
-                    one.climate,
-                    one.temperature_f,
-                    one.measured,
-                    shape.in_progress,
-                    shape.opened,
-                    thawed,
-                    shape.fast,
-                    shape.told,
-                    relieved,
-                    one.steady,
-                )
+            span = Span(
+                begins,
+                ends,
+                day,
+                shape.place,
+                one.climate,
+                one.temperature_f,
+                one.measured,
+                shape.in_progress,
+                shape.opened,
+                thawed,
+                shape.fast,
+                shape.told,
+                relieved,
+                one.steady,
             )
-            if begins == start and len(found) > 1 and relieved and _unfrozen(shape):
+            if not passing:
+                found.append(span)
+            if may_be_bare and (relieved or frozen):
                 # It may have held this all along, and what came unfrozen never froze.
-                found.append(found[-1]._replace(thawed=None, relieved=False))
-        return found, shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
+                found.append(span._replace(thawed=None, relieved=False))
+        became = shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
+        return found, [became, shape] if bare >= end and became != shape else [became]
 
 
 def _unfrozen(shape: Shape) -> bool:
@@ -218,6 +225,8 @@ def _order(span: Span) -> tuple[object, ...]:
 
 def _together(later: Sequence[Turn]) -> Iterator[list[Turn]]:
     """Turns that may have come in several orders, group by group; most groups are of one."""
+    if not later:
+        return
     group: list[Turn] = [later[0]]
     reach = later[0].when.last
     for _, turn in pairwise(later):

@@ -6,8 +6,8 @@ it says and what was before stand for that day; of two facts of the same minute 
 later one, whichever was booked first. So the order of booking never counts.
 
 A reading is a moment. What was cold counts from then on; what was too warm counts from `since`
-minutes before, or, where nobody knows, from the last cold reading or target. What was read in a
-refrigerator or freezer holds for the shelves in it.
+minutes before, or, where nobody knows, from the last cold reading: a thermostat that was set shows
+nothing. What was read in a refrigerator or freezer holds for the shelves in it.
 """
 
 from __future__ import annotations
@@ -165,7 +165,15 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                     since, day = _warm_since(change, fact, changes, climates)
                 steady = holding.fact.target_f < ASSUMED_F[Climate.FRIDGE]
                 found.append(Weather(since, end, day, climate, fact.temp_f, True, steady))
+                if climate is Climate.FREEZER and _freezes_again(fact, holding.fact):
+                    target = holding.fact.target_f
+                    found.append(Weather(change.first, end, change.day, climate, target))
     return sorted(found)
+
+
+def _freezes_again(fact: Read, held: Held) -> bool:
+    """Whether a freezer that was read too warm may have frozen again after it, as it was set."""
+    return too_warm(held.climate, fact.temp_f) and not too_warm(held.climate, held.target_f)
 
 
 def _ends(changes: Sequence[_Change]) -> list[int]:
@@ -189,16 +197,15 @@ def _warm_since(
         start = change.first - fact.since
         return start, change.when.day_of(start)
     for one in reversed(changes):
-        if one.last < change.first and not _warm(one, climates):
+        if one.last < change.first and _read_cold(one, climates):
             return one.first, one.day
     return 0, date.min
 
 
-def _warm(change: _Change, climates: Sequence[tuple[_Change, int]]) -> bool:
+def _read_cold(change: _Change, climates: Sequence[tuple[_Change, int]]) -> bool:
+    """Whether it was read cold; that it was set to be cold shows nothing."""
     fact = change.fact
-    if isinstance(fact, Held):
-        return too_warm(fact.climate, fact.target_f)
-    return any(
+    return isinstance(fact, Read) and not any(
         isinstance(holding.fact, Held) and too_warm(holding.fact.climate, fact.temp_f)
         for holding, until in climates
         if holding.first <= change.last and until >= change.first

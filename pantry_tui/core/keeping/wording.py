@@ -71,10 +71,11 @@ def why_none(safety: Limit | None, doubted: Trouble | None, in_progress: bool) -
 
 
 def first_words(
-    doubted: Trouble | None, in_progress: bool, outcomes: Sequence[Outcome]
+    doubted: Trouble | None, in_progress: bool, outcomes: Sequence[Outcome], over: bool
 ) -> list[str]:
-    """What is said before the dates."""
-    found = [one.said for one in outcomes if one.triage.verdict is not Verdict.DISCARD]
+    """What is said before the dates; what is `over` is told nothing milder of a power cut."""
+    mild = [one.said for one in outcomes if one.triage.verdict is not Verdict.DISCARD]
+    found = [] if over else mild
     if doubted is not None:
         return [doubted.text, *found]
     if in_progress:
@@ -108,7 +109,7 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
             "day count of both stands."
         )
     if here and not here[0].measured:
-        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not read.")
+        found.append(f"{here[0].temperature_f:g} F is assumed for its place, not measured.")
     return found
 
 

@@ -36,6 +36,7 @@ class Held:
     vessel: str = ""
     amount: str = ""
     pieces: bool = False
+    inner: str = ""  # " of 5" behind packs
     asks: list[tuple[str, str, tuple[str, ...], str]] = field(default_factory=list)
 
 
@@ -360,7 +361,7 @@ def _settle(found: _Found, units: str) -> Held:
             )
         )
     if held.vessel:
-        held.vessel = plural(held.vessel, held.count or 1)
+        held.vessel = plural(held.vessel, held.count or 1) + held.inner
     elif held.count is not None and not held.size and not held.amount:
         held.pieces = True
     return held
@@ -420,7 +421,8 @@ def _size(found: _Found, held: Held) -> None:
         return
     if found.sizes:
         size = found.sizes[0]
-        held.size = size.text if size.unit else f"{_plain(size.number)} pieces"
+        held.size = size.text if size.unit else ""
+        held.inner = "" if size.unit else f" of {_plain(size.number)}"
         if found.loose and not many:
             held.amount = found.loose[0].text
         elif found.loose:

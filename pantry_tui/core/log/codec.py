@@ -13,7 +13,7 @@ from datetime import date
 from enum import Enum
 from functools import cache
 from types import NoneType, UnionType
-from typing import Any, Union, get_args, get_origin, get_type_hints
+from typing import Any, get_args, get_origin, get_type_hints
 
 from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.log.payloads import BY_NAME, Payload
@@ -48,14 +48,14 @@ def _writer(kind: Any) -> _Step:
         return lambda value: None if value is None else value.exact
     if base is date:
         return lambda value: None if value is None else value.isoformat()
-    if isinstance(base, type) and issubclass(base, Enum):
-        return lambda value: None if value is None else value.value
     inner = _items(base)
     if inner is not None:
         each = _writer(inner)
         return lambda value: None if value is None else [each(one) for one in value]
     if get_origin(base) is frozenset:
         return sorted
+    if issubclass(base, Enum):
+        return lambda value: None if value is None else value.value
     if _is_record(base):
         return _record_writer(base)
     return lambda value: value
@@ -74,14 +74,14 @@ def _reader(kind: Any) -> _Step:
         return unless_none(exact_amount)
     if base is date:
         return unless_none(date.fromisoformat)
-    if isinstance(base, type) and issubclass(base, Enum):
-        return unless_none(base)
     inner = _items(base)
     if inner is not None:
         each = _reader(inner)
         return unless_none(lambda value: tuple(each(one) for one in value))
     if get_origin(base) is frozenset:
         return frozenset
+    if issubclass(base, Enum):
+        return unless_none(base)
     if _is_record(base):
         return _record_reader(base)
     return unless_none(_plain(base))
@@ -140,7 +140,7 @@ def _is_record(kind: Any) -> bool:
 
 def _without_none(kind: Any) -> Any:
     """(`X | None`) -> X."""
-    if get_origin(kind) in (Union, UnionType):
+    if isinstance(kind, UnionType):
         (base,) = [one for one in get_args(kind) if one is not NoneType]
         return base
     return kind

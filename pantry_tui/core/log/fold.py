@@ -31,11 +31,14 @@ from pantry_tui.core.model import (
     Turn,
     When,
 )
-from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State
 
 #: Less than this of its unit is no rest: the container is empty. Our own choice.
 EMPTY = Fraction(1, 100)
+
+#: What a container holds where nobody said how much that is: itself.
+ONE = Amount(Fraction(1))
 
 #: How a container left by each of these.
 FATE_OF = {
@@ -84,18 +87,26 @@ class _Batch:
             parts=tuple(part.container for part in payload.parts),
             booked=event.day,
         )
+        self.amount = payload.amount
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
         for id_ in payload.containers:
-            self._new(id_, event, payload.state, payload.place, payload.amount)
+            self._new(id_, event, payload.state, payload.place)
 
-    def _new(self, id_: str, event: Event, state: State, place: str, amount: Amount | None) -> None:
+    def _new(self, id_: str, event: Event, state: State, place: str) -> None:
         self.first[id_] = (event, state, place)
         number = len(self.containers) + 1
+        held, vessel = self._held()
+        told = self.amount is not None
         self.containers[id_] = Container(
-            id_, self.id, number, state, place, (), left=amount, first=amount
+            id_, self.id, number, state, place, (), held, held, vessel=vessel, told=told
         )
+
+    def _held(self) -> tuple[Amount, Vessel]:
+        """What one container of it holds at first, and what it stands in."""
+        held = self.amount or contents_of(self.batch.size) or ONE
+        return held, vessel_of(self.batch.method, self.batch.size, held.unit)
 
     def take(self, event: Event) -> None:
         """One event; what it says of other batches is passed over."""
@@ -146,17 +157,26 @@ class _Batch:
         old = self.containers.get(id_)
         if old is None or old.fate:
             return
-        if amount is not None and old.left is not None:
+        if amount is not None and old.left is not None and amount.unit == old.left.unit:
             left = Amount(old.left.number - amount.number, old.left.unit)
             if left.number >= EMPTY:
                 self.containers[id_] = replace(old, left=left)
-                if is_closed(self.batch.method, self.batch.size):
-                    # The first draw opens it.
-                    turn = Turn(when(event), event.id, None, State.OPEN)
-                    self.turns[id_].append(turn)
+                if old.vessel is Vessel.CLOSED:
+                    self._open(id_, event)
                 return
         # What was in it when it went stays known: a count may find it again.
         self.containers[id_] = replace(old, fate=fate.value, ended=event.day)
+
+    def _open(self, id_: str, event: Event) -> None:
+        """The first draw opens it; what is in progress goes on being so."""
+        then = when(event)
+        mine = [one for one in self.turns[id_] if one.state is not None]
+        if any(one.state is State.OPEN and one.when.last <= then.first for one in mine):
+            return
+        state = mine[-1].state if mine else self.first[id_][1]
+        if state is not State.IN_PROGRESS:
+            self.turns[id_].append(Turn(then, event.id, None, State.OPEN))
+            self._change(id_, reserved="")
 
     def _seen(self, id_: str, seen: Seen) -> None:
         old = self.containers.get(id_)
@@ -187,7 +207,7 @@ class _Batch:
         for found in payload.new:
             if found.batch == self.id:
                 for id_ in found.containers:
-                    self._new(id_, event, found.state, found.place, None)
+                    self._new(id_, event, found.state, found.place)
 
     def _correct(self, payload: said.Correct) -> None:
         fields = {
@@ -198,6 +218,12 @@ class _Batch:
         if payload.unknown_day:
             fields["made"] = None
         self.batch = replace(self.batch, **fields)
+        if payload.size is not None:
+            held, vessel = self._held()
+            for id_, one in self.containers.items():
+                # Of what was begun nobody knows what it would have held by the new size.
+                whole = {} if one.begun else {"left": held, "first": held}
+                self._change(id_, vessel=vessel, **whole)
 
     def done(self) -> tuple[Batch, list[Container]]:
         """The batch, and its containers with their turns in the order of their moments."""

@@ -64,8 +64,8 @@ def fold_household(events: Iterable[Event]) -> Home:
     return Home(
         ceilings=ceilings,
         table=table,
-        foods=foods,
-        rules=rules,
+        foods=tuple(foods),
+        rules=tuple(rules),
         substitutes=substitutes,
         dishes=dishes,
         week=week,

@@ -6,271 +6,103 @@ that were never said keep their defaults and are not written. The names in the l
 
 from __future__ import annotations
 
-from datetime import date
-from enum import StrEnum
 from typing import NamedTuple
 
-from pantry_tui.core.amounts import Amount
-from pantry_tui.core.log.home_payloads import (
-    Ceiling as Ceiling,
+from pantry_tui.core.log.batch_payloads import (
+    Back,
+    Correct,
+    Count,
+    Discard,
+    Fate,
+    Found,
+    Give,
+    Gone,
+    Missing,
+    Move,
+    Open,
+    Part,
+    PutUp,
+    Rated,
+    Ready,
+    Reason,
+    Reserved,
+    Sign,
+    Thaw,
+    Use,
 )
 from pantry_tui.core.log.home_payloads import (
-    Dish as Dish,
-)
-from pantry_tui.core.log.home_payloads import (
-    DishDay as DishDay,
-)
-from pantry_tui.core.log.home_payloads import (
-    Eaten as Eaten,
-)
-from pantry_tui.core.log.home_payloads import (
-    Entry as Entry,
-)
-from pantry_tui.core.log.home_payloads import (
-    FoodAdded as FoodAdded,
-)
-from pantry_tui.core.log.home_payloads import (
-    Household as Household,
-)
-from pantry_tui.core.log.home_payloads import (
-    Pin as Pin,
-)
-from pantry_tui.core.log.home_payloads import (
-    Planned as Planned,
-)
-from pantry_tui.core.log.home_payloads import (
-    RuleAdded as RuleAdded,
-)
-from pantry_tui.core.log.home_payloads import (
-    Substitutes as Substitutes,
-)
-from pantry_tui.core.log.home_payloads import (
-    Table as Table,
-)
-from pantry_tui.core.log.home_payloads import (
-    Taken as Taken,
+    Ceiling,
+    Dish,
+    DishDay,
+    Eaten,
+    Entry,
+    FoodAdded,
+    Household,
+    Pin,
+    Planned,
+    RuleAdded,
+    Substitutes,
+    Table,
+    Taken,
 )
 from pantry_tui.core.log.place_payloads import (
-    Mark as Mark,
-)
-from pantry_tui.core.log.place_payloads import (
-    Outage as Outage,
-)
-from pantry_tui.core.log.place_payloads import (
-    PlaceAdded as PlaceAdded,
-)
-from pantry_tui.core.log.place_payloads import (
-    PlaceChanged as PlaceChanged,
-)
-from pantry_tui.core.log.place_payloads import (
-    PlaceRemoved as PlaceRemoved,
-)
-from pantry_tui.core.log.place_payloads import (
-    Reading as Reading,
-)
-from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import (
-    Method,
-    Rating,
-    State,
-    Verdict,
+    Mark,
+    Outage,
+    PlaceAdded,
+    PlaceChanged,
+    PlaceRemoved,
+    Reading,
 )
 
-
-class Fate(StrEnum):
-    """How a container left."""
-
-    USED = "used"
-    DISCARDED = "discarded"
-    GIVEN = "given"
-    MISSING = "missing"
-    UNRECORDED = "unrecorded use"
-
-
-class Reason(StrEnum):
-    """Why something was discarded; `OTHER` with the person's own words beside it."""
-
-    PAST_DATE = "past its date"
-    SEAL_FAILED = "seal failed"
-    BULGING = "bulging, leaking or spurting"
-    MOULD = "mould"
-    LOOKED_WRONG = "looked or smelled wrong"
-    POWER_CUT = "power cut"
-    PROCESS = "process in doubt"
-    QUALITY = "nobody wanted it"
-    BROKEN = "broken"
-    OTHER = "other"
-
-
-class Part(NamedTuple):
-    """What a new batch took of an older one; `amount` None where all of the container went in."""
-
-    container: str
-    amount: Amount | None = None
-
-
-class PutUp(NamedTuple):
-    """A batch was put up, or made `parts` of others into one (a repack)."""
-
-    batch: str
-    code: str
-    containers: tuple[str, ...]
-    food: FoodFacts
-    method: Method
-    place: str
-    state: State
-    made: date | None = None
-    size: str = ""
-    amount: Amount | None = None  # what each container holds, where it is drawn from by amount
-    process: tuple[tuple[str, str], ...] = ()
-    note: str = ""
-    printed: date | None = None
-    doubt: tuple[str, ...] = ()
-    possible: str = ""
-    parts: tuple[Part, ...] = ()
-
-
-class Ready(NamedTuple):
-    """Done fermenting, curing, infusing or drying."""
-
-    batch: str
-    containers: tuple[str, ...]
-
-
-class Move(NamedTuple):
-    """To another place; `state` where the move changed it (out of a freezer: thawed)."""
-
-    batch: str
-    containers: tuple[str, ...]
-    place: str
-    state: State | None = None
-
-
-class Open(NamedTuple):
-    """Opened; `place` where it stands from then on."""
-
-    batch: str
-    containers: tuple[str, ...]
-    place: str = ""
-
-
-class Thaw(NamedTuple):
-    """Thawed; `how` is "" in a refrigerator, else "cold water" or "microwave"."""
-
-    batch: str
-    containers: tuple[str, ...]
-    place: str = ""
-    how: str = ""
-
-
-class Use(NamedTuple):
-    """Eaten whole, or an `amount` in the container's own unit; `said` as the person gave it."""
-
-    batch: str
-    containers: tuple[str, ...]
-    amount: Amount | None = None
-    said: str = ""
-
-
-class Discard(NamedTuple):
-    """Thrown away, whole or an `amount`; `why` in the person's words."""
-
-    batch: str
-    containers: tuple[str, ...]
-    amount: Amount | None = None
-    reason: Reason = Reason.OTHER
-    why: str = ""
-
-
-class Give(NamedTuple):
-    """Given away, whole or an `amount`."""
-
-    batch: str
-    containers: tuple[str, ...]
-    amount: Amount | None = None
-    to: str = ""
-
-
-class Missing(NamedTuple):
-    """Gone without anyone knowing how."""
-
-    batch: str
-    containers: tuple[str, ...]
-    amount: Amount | None = None
-
-
-class Sign(NamedTuple):
-    """Something seen; `sign` is "looked" where it was looked at and shows nothing. `suspect` says
-    why the whole batch is to be looked at."""
-
-    batch: str
-    containers: tuple[str, ...]
-    sign: str
-    words: str
-    verdict: Verdict
-    suspect: str = ""
-
-
-class Gone(NamedTuple):
-    """What a count did not find."""
-
-    container: str
-    fate: Fate
-
-
-class Back(NamedTuple):
-    """What a count found again."""
-
-    container: str
-    place: str
-
-
-class Found(NamedTuple):
-    """What a count found and nobody had recorded: more containers of a batch."""
-
-    batch: str
-    place: str
-    state: State
-    containers: tuple[str, ...]
-
-
-class Count(NamedTuple):
-    """A stock check of one place."""
-
-    place: str
-    gone: tuple[Gone, ...] = ()
-    back: tuple[Back, ...] = ()
-    new: tuple[Found, ...] = ()
-
-
-class Rated(NamedTuple):
-    """What the household said of a batch at table."""
-
-    batch: str
-    rating: Rating
-    note: str = ""
-
-
-class Reserved(NamedTuple):
-    """Kept apart for a gift or for somebody; `kept_for` "" frees it."""
-
-    batch: str
-    containers: tuple[str, ...]
-    kept_for: str = ""
-
-
-class Correct(NamedTuple):
-    """The record of a put-up was wrong. None: as it was. `unknown_day`: nobody knows the day."""
-
-    batch: str
-    made: date | None = None
-    unknown_day: bool = False
-    size: str | None = None
-    note: str | None = None
-    process: tuple[tuple[str, str], ...] | None = None
-    doubt: tuple[str, ...] | None = None
-    possible: str | None = None
-    printed: date | None = None
+__all__ = [
+    "BY_NAME",
+    "NAME_OF",
+    "Back",
+    "Ceiling",
+    "Correct",
+    "Count",
+    "Discard",
+    "Dish",
+    "DishDay",
+    "Eaten",
+    "Entry",
+    "Fate",
+    "FoodAdded",
+    "Found",
+    "Give",
+    "Gone",
+    "Household",
+    "Mark",
+    "Missing",
+    "Move",
+    "Open",
+    "Outage",
+    "Part",
+    "Payload",
+    "Pin",
+    "PlaceAdded",
+    "PlaceChanged",
+    "PlaceRemoved",
+    "Planned",
+    "PutUp",
+    "Rated",
+    "Reading",
+    "Ready",
+    "Reason",
+    "Redo",
+    "Reserved",
+    "RuleAdded",
+    "Sign",
+    "Substitutes",
+    "Table",
+    "Taken",
+    "Thaw",
+    "Undo",
+    "Use",
+    "batch_of",
+    "place_of",
+    "touches",
+]
 
 
 class Undo(NamedTuple):

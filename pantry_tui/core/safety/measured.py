@@ -61,8 +61,8 @@ def _first(text: str) -> float | None:
 
 def _only(text: str, words: re.Pattern[str]) -> bool:
     """Whether nothing stands beside numbers and these words."""
-    strange = re.sub(r"[\d\s.,:;–+-]+", " ", text).split()
-    return all(words.fullmatch(one.strip("().")) for one in strange)
+    strange = re.sub(r"[\d\s.,:;()–+-]+", " ", text).split()
+    return all(words.fullmatch(one) for one in strange)
 
 
 def read_minutes(text: str) -> float | None:

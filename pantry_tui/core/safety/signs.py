@@ -7,7 +7,7 @@ this project's reading of the publications each sign names, on the strict side.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -124,11 +124,6 @@ _AS_VERDICT = {
 }
 
 
-def worse(a: Verdict, b: Verdict) -> Verdict:
-    """The more severe of two verdicts."""
-    return min(a, b, key=SEVERITY.index)
-
-
 def _low_acid_jar(method: Method, food: FoodFacts) -> bool:
     """Tomatoes count as low-acid where a suspect jar is handled (USDA AIB 539)."""
     canned = method in PROCESSED
@@ -188,6 +183,45 @@ _SAME = {
     "bloated": "swollen", "leak": "leaking", "leaky": "leaking", "float": "floating",
     "spurting": "spurt", "foaming": "foam", "slime": "slimy",
 }  # fmt: skip
+
+
+#: What people say, and words of signs that it may stand for. Only for finding a sign to look at:
+#: nobody is taken to have said one of them.
+_ALSO_SAID = {
+    "off": ("off", "bad", "foul", "rotten", "sour", "rancid", "musty"),
+    "smell": ("smell", "foul", "rotten", "rancid", "musty"),
+    "smells": ("smell", "foul", "rotten", "rancid", "musty"),
+    "stink": ("smell", "foul", "rotten"),
+    "mold": ("mould",), "moldy": ("mould",), "mouldy": ("mould",), "furry": ("fuzzy", "mould"),
+    "hairy": ("fuzzy", "mould"), "slimy": ("slim",),
+    "popped": ("swollen", "loose", "lid", "unsealed", "springs"),
+    "pop": ("swollen", "loose", "lid", "unsealed", "springs"),
+    "bulging": ("swollen", "puffed"), "bloated": ("swollen", "puffed"),
+    "blown": ("swollen", "puffed"), "domed": ("swollen",),
+    "unsealed": ("unsealed", "loose"), "open": ("open", "loose", "unsealed"),
+    "fizzing": ("fizz", "bubbl", "hiss", "spurt", "foam", "gas", "moving"),
+    "fizzy": ("fizz", "bubbl", "hiss", "spurt", "foam", "gas", "moving"),
+    "bubbling": ("bubbl", "fizz", "moving"), "foamy": ("foam", "froth"),
+    "mushy": ("mushy", "soft", "slimy"), "cloudy": ("cloud", "murky", "milky"),
+    "murky": ("murky", "cloud", "milky"), "leaky": ("leak", "weep"), "leaks": ("leak", "weep"),
+    "dripping": ("leak", "weep", "drops"), "brown": ("brown", "dark", "faded"),
+    "dark": ("dark", "brown", "black"), "pale": ("faded", "unnatural"),
+    "color": ("colour",), "colored": ("colour",), "gray": ("grey",), "odor": ("smell",),
+    "white": ("white", "kahm", "bloom", "scum", "film"), "film": ("film", "scum", "kahm"),
+    "scum": ("scum", "film", "kahm"), "bugs": ("insect", "webbing", "larvae"),
+    "moths": ("insect", "webbing", "larvae"), "weevils": ("insect", "webbing", "larvae"),
+    "mice": ("gnawed", "tooth", "droppings"), "rusty": ("rust",), "frozen": ("froze", "frozen"),
+    "cracked": ("crack", "damaged", "splintered"), "broken": ("crack", "damaged", "splintered"),
+}  # fmt: skip
+
+
+def also_said(word: str) -> tuple[str, ...]:
+    """What a word that is being typed may stand for, itself first: beginnings of words of signs."""
+    whole = _ALSO_SAID.get(word, ())
+    if len(word) < 3:
+        return (word,)
+    begun = [one for said, ones in _ALSO_SAID.items() if said.startswith(word) for one in ones]
+    return tuple(dict.fromkeys((word, *whole, *begun)))
 
 
 def sign_words(text: str) -> frozenset[str]:
@@ -255,11 +289,18 @@ def _closeness(words: frozenset[str], sign: Sign) -> float:
     return max(shared + 0.3 if shared else 0.0, alike)
 
 
+def _means(stems: Collection[str], sign: Sign) -> float:
+    """How many of what a person may have meant stand in a sign, above any likeness of letters."""
+    own = sign_words(sign.words)
+    return sum(any(word.startswith(stem) for word in own) for stem in stems)
+
+
 def near_signs(signs: Sequence[Sign], text: str, n: int = 5) -> list[Sign]:
     """Up to `n` signs whose words are like `text`, nearest first and then strictest, each
     wording once."""
     wanted = sign_words(text)
-    scored = [(_closeness(wanted, sign), sign) for sign in signs]
+    stems = {stem for word in text.lower().split() for stem in _ALSO_SAID.get(word, ())}
+    scored = [(max(_closeness(wanted, sign), _means(stems, sign)), sign) for sign in signs]
     scored.sort(key=lambda pair: (-pair[0], _STRICTNESS.index(pair[1].verdict)))
     near = {sign.words: sign for score, sign in reversed(scored) if score >= 0.35}
     return list(reversed(near.values()))[:n]

@@ -175,6 +175,6 @@ HINTS: dict[str, str] = {
     "temperature": "write temperature=160F",
     "cure": "write cure=yes, or its number",
     "amount": "write amount=30lb",
-    "state": "write state=sealed, open, thawed or working",
+    "state": "write state=sealed, open, thawed or in-progress",
     "printed": "write printed=2027-03-31",
 }

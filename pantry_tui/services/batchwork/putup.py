@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from pantry_tui.core import dates
-from pantry_tui.core.amounts import Amount, amount_of, read_amount
+from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
@@ -24,6 +24,7 @@ from pantry_tui.reference.ambiguous import asked, choices, either
 from pantry_tui.reference.compose import composer
 from pantry_tui.reference.names import find_method, method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
+from pantry_tui.services.batchwork.contents import booked_amount, size_of, with_contents
 from pantry_tui.services.batchwork.line import Kitchen, read_line
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Ask, PutUp, PutUpReading
@@ -176,6 +177,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     if reading.made is not None and reading.made > p.today:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")
+    reading = with_contents(reading, p.facts(reading.food) if reading.food else None)
     return replace(reading, problems=tuple(problems), asks=tuple(asks))
 
 
@@ -244,7 +246,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     state = State.WORKING if reading.method in WORKING else State.SEALED
     if "state" in dict(reading.process):
         state = State(dict(reading.process)["state"].casefold())
-    size = " ".join(part for part in (reading.size, reading.container) if part)
+    size = size_of(reading)
     record = with_altitude(p, reading.method, reading.process)
     doubted = doubt(
         reading.method,
@@ -270,7 +272,8 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     )
     since = reading.made or p.today
     turn = Turn(some_time(since, p.clock.recorded), "", place.id, state)
-    trial = Container("", "", 1, state, place.id, (turn,))
+    held = reading.contents
+    trial = Container("", "", 1, state, place.id, (turn,), held, held)
     judged = p.assess_bare(batch, trial, p.clock.now).on(p.today)
     table = p.book_of_rules.of(reading.method)
     packed = as_packed(batch, opened=False).food
@@ -337,7 +340,7 @@ def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
             state,
             batch.made,
             batch.size,
-            _held(reading),
+            booked_amount(reading),
             batch.process,
             batch.note,
             batch.printed,
@@ -349,9 +352,3 @@ def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
     return _answer(code, names, booked_as, judged, reading)
-
-
-def _held(reading: PutUpReading) -> Amount | None:
-    """What each container holds, where it is drawn from by amount."""
-    typed = dict(reading.process).get("amount", "")
-    return amount_of(typed) if typed else None

@@ -29,9 +29,7 @@ def _count(reading: PutUpReading) -> str:
     parted from the count."""
     size, vessel = reading.size, reading.container
     if not size:
-        return f"{reading.count} {vessel}".strip()
-    if size.endswith(" pieces"):
-        return f"{reading.count} {vessel or 'packs'} of {size.split()[0]},"
+        return f"{reading.count} {vessel}{',' if ' of ' in vessel else ''}".strip()
     try:
         read_amount(size)
     except BadInput:

@@ -103,7 +103,7 @@ def _code(p: Pantry, event: Event) -> str:
 
 _VERBS = {
     Did.PUT_UP: "put up",
-    Did.READY: "finished",
+    Did.READY: "ready:",
     Did.MOVE: "moved",
     Did.OPEN: "opened",
     Did.THAW: "thawed",
@@ -125,7 +125,7 @@ def describe(p: Pantry, event: Event) -> str:
         return house(p, payload) if house else event.did.value
     verb = _VERBS.get(event.did, event.did.value)
     if isinstance(payload, said.Reserved):
-        verb = "kept" if payload.kept_for else "no longer kept"
+        verb = "reserved" if payload.kept_for else "no longer reserved:"
     amount = getattr(payload, "said", "") or getattr(payload, "amount", None)
     drawn = f"{amount} of " if amount and not isinstance(payload, said.PutUp) else ""
     return f"{verb} {drawn}{_what(p, event)}{_more(p, payload)}"
@@ -210,11 +210,11 @@ def _how_long(payload: said.Outage) -> str:
 
 
 _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
-    said.Reading: lambda p, one: f"read {one.temp_f:g} F in {_place(p, one)}",
+    said.Reading: lambda p, one: f"measured {one.temp_f:g} F in {_place(p, one)}",
     said.FoodAdded: lambda p, one: f"added the food {one.name}",
     said.RuleAdded: lambda p, one: f"added a rule for {one.food}, {one.method}",
     said.Substitutes: _stood_in,
-    said.Dish: lambda p, one: f"{'kept' if one.takes else 'dropped'} the dish {one.name}",
+    said.Dish: lambda p, one: f"{'added' if one.takes else 'removed'} the dish {one.name}",
     said.Outage: lambda p, one: f"power cut {_how_long(one)} in {_place(p, one)}",
     said.Count: _counted,
     said.PlaceAdded: lambda p, one: f"place {one.name} ({one.climate})",
@@ -226,5 +226,5 @@ _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
         + ("as usual" if one.most is None else f"at most {one.most:g} servings a person a week")
     ),
     said.Table: _table,
-    said.Planned: lambda p, one: f"the week: {one.said or 'planned anew'}",
+    said.Planned: lambda p, one: f"the week: {one.said or 'replanned'}",
 }

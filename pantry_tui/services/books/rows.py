@@ -58,21 +58,23 @@ class OutlookView:
 
 @dataclass(frozen=True, slots=True)
 class FoodYear:
-    """One year of a food in containers; `end` None while it runs. Of the closing stock of the
-    running year, `reserved` are kept apart; `tasted` is what was said of the year's batches."""
+    """One year of a food in containers, or in `unit` ("lb", "pieces") where it is drawn from by
+    that alone; `end` None while it runs. Of the closing stock of the running year, `reserved`
+    containers are kept apart; `tasted` is what was said of the year's batches."""
 
     food: str
     start: date
     end: date | None
-    opening: int
-    made: int
-    given: int
-    lost: int
-    unrecorded: int
-    closing: int
-    eaten: int
+    opening: float
+    made: float
+    given: float
+    lost: float
+    unrecorded: float
+    closing: float
+    eaten: float
     reserved: int = 0
     tasted: tuple[str, ...] = ()
+    unit: str = ""
 
 
 @dataclass(frozen=True, slots=True)

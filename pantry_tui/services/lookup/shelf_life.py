@@ -10,6 +10,7 @@ from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.exposure import imagined
+from pantry_tui.core.keeping.harm import kept_as
 from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
 from pantry_tui.core.model import Batch, FoodFacts
@@ -71,7 +72,7 @@ def keeps(
     standing: State = _word(State, state, "state") or State.SEALED
     place: Climate | None = _word(Climate, climate, "climate")
     if place is None:
-        place = _best_climate(tables, how, what, standing)
+        place = _best_climate(tables, kept_as(Batch("", "", what, how, None)), what, standing)
     rules = tables.book.of(how)
     spoken = speaking(rules, what, how, standing, place)
     warmth = temp_f if temp_f is not None else _reference(spoken, place)
@@ -102,6 +103,10 @@ def keeps(
     since = made or date(2000, 1, 1)
     there = imagined(place, warmth, measured=True)
     judged = judge_fresh(Batch("", "", what, how, since), standing, there, since, book)
+    if judged.refused and answer["allowed"]:
+        kept = kept_as(Batch("", "", what, how, since))
+        no = speaking(tables.book.of(kept), what, kept, standing, place)
+        return _refused(answer, judged.refused, no, tables)
     if made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
@@ -110,6 +115,14 @@ def keeps(
     answer["reasons"] = _reasons(judged.verdict, judged.reasons, spoken, made)
     answer["reasons"] += untested + views(tables, how, what, standing, place)
     return answer
+
+
+def _refused(
+    answer: dict[str, Any], why: str, spoken: list[Rule], tables: Tables
+) -> dict[str, Any]:
+    """Bought food has no rows of its own, but what its kind may never do it may not do either."""
+    said = [tables.cite(rule) for rule in spoken if rule.wording == why]
+    return {**answer, "allowed": False, "reasons": [why], "sources": list(dict.fromkeys(said))}
 
 
 def _process_against(how: Method, what: FoodFacts) -> tuple[list[str], list[str]]:

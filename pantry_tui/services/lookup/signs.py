@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
+from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.doubt import RESCUE_DAYS
@@ -27,7 +28,7 @@ from pantry_tui.core.safety.signs import (
 )
 from pantry_tui.core.safety.sisters import PILED, Found, Sisters, of_pile, of_sisters
 from pantry_tui.core.vessels import is_closed
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
@@ -38,7 +39,8 @@ from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.store import log
 
 #: What a person says of a container that was looked at and shows nothing.
-LOOKED = ("looked", "sound", "looks sound", "nothing", "fine", "ok")
+LOOKED_WORDS = "looks sound"
+LOOKED = ("looked", "sound", LOOKED_WORDS, "nothing", "fine", "ok")
 _THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 #: These verdicts and disposal routes are this project's reading of the sources, on the strict side.
 READING = "Verdict and disposal are this program's strict reading of the source."
@@ -52,10 +54,43 @@ def possible(p: Pantry, container: Container) -> list[Sign]:
     return signs_for(load_signs(), batch.method, food, state is not State.SEALED)
 
 
-def possible_words(p: Pantry, ref: str) -> list[str]:
-    """Their words, for a list to choose from; the last one is that nothing shows."""
+class Choice(NamedTuple):
+    """A sign that may be seen on a container; a harmless one changes nothing."""
+
+    words: str
+    harmless: bool
+
+
+def to_choose(p: Pantry, ref: str) -> list[Choice]:
+    """The signs that this food in its state may show, the worst first, and of equal ones those
+    that are said of this food rather than of any; the last one is that nothing shows."""
     container = _meant(p, ref)
-    return [*dict.fromkeys(sign.words for sign in possible(p, container)), "looks sound"]
+    food = p.stock.batches[container.batch].food
+    closed = last_state(container) is State.SEALED
+    method = p.stock.batches[container.batch].method
+
+    def rank(sign: Sign) -> tuple[int, bool]:
+        return SEVERITY.index(verdict_of(sign, method, food, closed)), "*" in sign.foods
+
+    found = sorted(possible(p, container), key=rank)
+    harmless = {one.words: one.verdict is SignVerdict.HARMLESS for one in reversed(found)}
+    words = dict.fromkeys(one.words for one in found)
+    return [*(Choice(one, harmless[one]) for one in words), Choice(LOOKED_WORDS, False)]
+
+
+def weigh(p: Pantry, ref: str, text: str) -> SignAnswer:
+    """What a sign would mean; nothing is booked. Raises BadInput as `mark` does."""
+    container = _meant(p, ref)
+    if _looked(text):
+        says = (
+            "Nothing shows: it was looked at, and what was said of it because of others of its "
+            "batch is taken back. Its dates stay as they are.",
+            CAUTION,
+        )
+        return SignAnswer(name_of(p, container), LOOKED_WORDS, Verdict.SOUND, (), (), (), says)
+    sign = _sign_named(p, container, text)
+    payload, sisters = showing(p, (container,), sign)
+    return _answer(p, name_of(p, container), sign, payload.verdict, sisters)
 
 
 @booked
@@ -69,22 +104,33 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
     container = _meant(p, ref)
     batch = p.stock.batches[container.batch]
     name = name_of(p, container)
-    if " ".join(text.lower().split()) in LOOKED:
-        looked = said.Sign(batch.id, (container.id,), "looked", "looks sound", Verdict.SOUND)
+    if _looked(text):
+        looked = said.Sign(batch.id, (container.id,), "looked", LOOKED_WORDS, Verdict.SOUND)
         p.book(looked, **when(at))
         judged = p.judge(p.stock.containers[container.id])
-        return SignAnswer(name, "looks sound", judged.verdict, (), (), (), judged.reasons)
+        return SignAnswer(name, LOOKED_WORDS, judged.verdict, (), (), (), judged.reasons)
+    sign = _sign_named(p, container, text)
+    payload, sisters = showing(p, (container,), sign, at)
+    p.book(payload, **when(at))
+    return _answer(p, name, sign, payload.verdict, sisters)
+
+
+def _looked(text: str) -> bool:
+    return " ".join(text.lower().split()) in LOOKED
+
+
+def _sign_named(p: Pantry, container: Container, text: str) -> Sign:
+    """The one sign that the words surely mean. Raises BadInput naming near ones."""
     known = possible(p, container)
     sign = find_sign(known, text) or likely_sign(known, text)
     if sign is None:
         near = "; ".join(one.words for one in near_signs(known, text)) or "none"
+        method = p.stock.batches[container.batch].method
         raise BadInput(
-            f"{text[:60]!r} is no sign known for {batch.method}; near it: {near}. If in doubt, "
+            f"{text[:60]!r} is no sign known for {method}; near it: {near}. If in doubt, "
             "do not taste it: discard."
         )
-    payload, sisters = showing(p, (container,), sign, at)
-    p.book(payload, **when(at))
-    return _answer(p, name, sign, payload.verdict, sisters)
+    return sign
 
 
 def showing(
@@ -183,7 +229,7 @@ def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, sisters: Sisters
         steps.append(told)
     if verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD) or sisters is Sisters.SUSPECT:
         reasons.append(CAUTION)
-    sources = [f"{p.tables.sources[sign.source]} ({sign.trust})"]
+    sources = [f"{p.tables.sources[sign.source]} ({sign.trust.shown})"]
     sources += [str(p.tables.sources[id_]) for id_ in DISPOSAL_SOURCES.get(sign.disposal, ())]
     disposal = DISPOSAL.get(sign.disposal, ())
     return SignAnswer(

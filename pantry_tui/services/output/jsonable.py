@@ -79,7 +79,8 @@ def reading(read: PutUpReading) -> dict[str, Any]:
     answer: dict[str, Any] = plain(read)
     process = dict(read.process)
     answer["vessel"] = answer.pop("container")
-    answer["contents"] = process.pop("amount", None)
+    process.pop("amount", None)
+    answer["contents"] = str(read.contents) if read.contents is not None else None
     answer["process"] = process
     return answer
 

@@ -129,7 +129,7 @@ def _cells(row: DueRow) -> tuple[str, ...]:
         for cell in (
             row.code,
             row.food + row.remark,
-            str(row.count),
+            row.held,
             row.place,
             dates.say(row.good_until) if row.good_until else "none",
             dates.say(row.discard_after) if row.discard_after else row.discard_after_why or "none",

@@ -17,7 +17,7 @@ from pantry_tui.core.plan.menu import Candidate, Needs
 from pantry_tui.core.plan.pace import next_harvest
 from pantry_tui.core.plan.shares import PutUp, expected
 from pantry_tui.core.plan.shares import needs as core_needs
-from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.eaten import YEAR, by_week
@@ -81,7 +81,7 @@ def _candidate(
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
     thaws = _thaw_days(batch, container) if frozen else 0
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
-    drawn = bool(container.amount) and not is_closed(batch.method, batch.size)
+    drawn = container.bulk and container.vessel is not Vessel.CLOSED
     lived = tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns)
     key = batch.id, lived, container.left
     if key not in opened:
@@ -97,7 +97,7 @@ def _candidate(
         frozen=frozen,
         thaw_days=thaws,
         open_days=opened[key],
-        bulk=bool(container.amount),
+        bulk=container.bulk,
         ready=_thawed_by(p, container),
     )
 

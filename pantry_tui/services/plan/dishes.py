@@ -38,7 +38,7 @@ def keep(p: Pantry, line: str) -> Done:
         food, servings = _take(p, part)
         takes[food] = takes.get(food, 0.0) + servings
     p.book(said.Dish(name, tuple(said.Taken(food, much) for food, much in takes.items())))
-    return Done(f"Kept {say(Dish(name, tuple(takes.items())))}.")
+    return Done(f"Added the dish {say(Dish(name, tuple(takes.items())))}.")
 
 
 def _take(p: Pantry, part: str) -> tuple[str, float]:

@@ -1,7 +1,7 @@
 """How many servings a container held when it was put up, what left it and when.
 
-All are estimates (plan/servings.py). An amount drawn from a crate counts as that part of the
-crate; an opened jar counts once, on the day it is used up.
+All are estimates (plan/servings.py). An amount that is drawn counts as that part of the container;
+a jar that was opened and not measured counts once, on the day it is used up.
 """
 
 from __future__ import annotations
@@ -9,11 +9,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.fold import EMPTY, FATE_OF
+from pantry_tui.core.log.fold import EMPTY, FATE_OF, ONE
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.servings import container_size, in_amount
@@ -39,6 +40,8 @@ class Leaving:
     start: date
     end: date
     why: str = ""
+    share: float = 0.0  # of what it held at first
+    number: Fraction = Fraction(0)  # the same, exactly, in the unit of what it held
 
 
 def born(batch: Batch, container: Container) -> date:
@@ -53,20 +56,22 @@ def whole(p: Pantry, container: Container) -> float:
     if key not in known:
         batch = p.stock.batches[container.batch]
         held = container.first
-        known[key] = in_amount(p, batch, str(held)) if held else container_size(p, batch)
+        known[key] = in_amount(p, batch, held) if held else container_size(p, batch)
     return known[key]
 
 
 def left_in(p: Pantry, container: Container) -> float:
     """Servings in it now."""
-    return whole(p, container) * _part(container)
+    return whole(p, container) * _share(container, _held(container, container.left))
 
 
-def _part(container: Container) -> float:
-    """What is left of it, as a share of what it held."""
-    if container.left is None or container.first is None:
-        return 1.0
-    return min(1.0, float(container.left.number / container.first.number))
+def _held(container: Container, held: Amount | None) -> Fraction:
+    return held.number if held is not None and container.here else Fraction(0)
+
+
+def _share(container: Container, number: Fraction) -> float:
+    """So much of it as a part of what it held at first."""
+    return float(number / container.first.number) if container.first else 1.0
 
 
 def leavings(p: Pantry) -> Sequence[Leaving]:
@@ -75,7 +80,7 @@ def leavings(p: Pantry) -> Sequence[Leaving]:
 
 
 def _leavings(p: Pantry) -> list[Leaving]:
-    part: dict[str, float] = {}  # what is left of a container, as a share of the whole
+    left: dict[str, Fraction] = {}  # what is in a container at this point of the log
     unseen: dict[str, Leaving] = {}
     counted: dict[str, date] = {}
     found: list[Leaving] = []
@@ -83,35 +88,46 @@ def _leavings(p: Pantry) -> list[Leaving]:
         payload = event.payload
         if isinstance(payload, said.Use | said.Discard | said.Give | said.Missing):
             why = payload.why if isinstance(payload, said.Discard) else ""
+            fate = FATE_OF[type(payload)].value
             for id_ in payload.containers:
-                container = p.stock.containers[id_]
-                before = part.get(id_, 1.0)
-                part[id_] = _after(container, before, payload.amount)
-                gone = whole(p, container) * max(0.0, before - part[id_])
-                fate = FATE_OF[type(payload)].value
-                found.append(Leaving(id_, fate, gone, event.day, event.day, why))
+                gone = _take(p, left, id_, payload.amount)
+                found.append(_leaving(p, id_, fate, gone, event.day, event.day, why))
         elif isinstance(payload, said.Count):
             for one in payload.gone:
-                id_, since = one.container, counted.get(payload.place)
-                unseen[id_] = _unseen(p, event, id_, one.fate.value, since, part.get(id_, 1.0))
+                since = _seen_last(p, event, one.container, counted.get(payload.place))
+                gone = _take(p, left, one.container, None)
+                fate = one.fate.value
+                unseen[one.container] = _leaving(p, one.container, fate, gone, since, event.day)
             for back in payload.back:
-                unseen.pop(back.container, None)  # it was there all the time
+                was = unseen.pop(back.container, None)  # it was there all the time
+                if was is not None:
+                    left[back.container] = was.number
             counted[payload.place] = event.day
     return [*found, *unseen.values()]
 
 
-def _after(container: Container, before: float, amount: Amount | None) -> float:
-    """The share that is left after an amount was drawn, or all of it."""
-    if amount is None or container.first is None:
-        return 0.0
-    left = before - float(amount.number / container.first.number)
-    return left if left * float(container.first.number) >= EMPTY else 0.0
+def _take(p: Pantry, left: dict[str, Fraction], id_: str, amount: Amount | None) -> Fraction:
+    """How much leaves it: the amount, or all that is in it."""
+    first = p.stock.containers[id_].first or ONE
+    there = left.get(id_, first.number)
+    rest = Fraction(0)
+    if amount is not None and amount.unit == first.unit and there - amount.number >= EMPTY:
+        rest = there - amount.number
+    left[id_] = rest
+    return there - rest
 
 
-def _unseen(
-    p: Pantry, event: Event, id_: str, fate: str, counted: date | None, part: float
+def _leaving(
+    p: Pantry, id_: str, fate: str, number: Fraction, start: date, end: date, why: str = ""
 ) -> Leaving:
+    container = p.stock.containers[id_]
+    share = _share(container, number)
+    return Leaving(id_, fate, whole(p, container) * share, start, end, why, share, number)
+
+
+def _seen_last(p: Pantry, event: Event, id_: str, counted: date | None) -> date:
+    """Since when what a count did not find may be gone."""
     container = p.stock.containers[id_]
     made = born(p.stock.batches[container.batch], container)
     since = max(counted or made, made, event.day - timedelta(days=_YEAR))
-    return Leaving(id_, fate, whole(p, container) * part, min(since, event.day), event.day)
+    return min(since, event.day)

@@ -114,7 +114,7 @@ def noun(size: str) -> str:
 def unit_of(p: Pantry, standing: Sequence[Container], way: Usual) -> Unit:
     """Containers, where all that stand are of one size and none is drawn from; else servings."""
     sizes = {(whole(p, c), noun(p.stock.batches[c.batch].size)) for c in standing}
-    if any(c.amount for c in standing) or way.container.amount or len(sizes) > 1:
+    if any(c.amount for c in standing) or way.container.bulk or len(sizes) > 1:
         return SERVINGS
     return way.unit
 
@@ -131,13 +131,20 @@ def demand(
     if eaten is not None:
         a_week, source, known = eaten, "as eaten", True
     elif closed and last is not None:
-        gone = (last.eaten + last.unrecorded) * way.servings
+        gone = (last.eaten + last.unrecorded) * _each(last, way)
         a_week, source, known = gone / _weeks(last, containers), "by last year's book", True
     if last is None:
         return Demand(a_week, source, known)
-    held = last.opening + last.made
+    each = _each(last, way)
+    held = (last.opening + last.made) * each
     spoiled = _spoiled(p, last, containers) / held if held else 0.0
-    return Demand(a_week, source, known, last.given * way.servings, min(0.5, spoiled))
+    return Demand(a_week, source, known, last.given * each, min(0.5, spoiled))
+
+
+def _each(year: FoodYear, way: Usual) -> float:
+    """Servings in one of what a year counts: a container, a pound, a piece."""
+    first = way.container.first
+    return way.servings / float(first.number) if year.unit and first else way.servings
 
 
 def _weeks(year: FoodYear, containers: Sequence[Container]) -> float:
@@ -150,15 +157,16 @@ def _weeks(year: FoodYear, containers: Sequence[Container]) -> float:
     return max(1.0, (end - year.start).days / 7)
 
 
-def _spoiled(p: Pantry, year: FoodYear, containers: Sequence[Container]) -> int:
-    """Containers that came to nothing in that year, though there was not too much of them."""
+def _spoiled(p: Pantry, year: FoodYear, containers: Sequence[Container]) -> float:
+    """Servings that came to nothing in that year, though there was not too much of them."""
     mine = {container.id for container in containers}
     return sum(
-        one.container in mine
+        one.servings
+        for one in leavings(p)
+        if one.container in mine
         and one.fate in ("discarded", "missing")
         and one.why not in TOO_MUCH
         and year.start <= one.end < (year.end or date.max)
-        for one in leavings(p)
     )
 
 
@@ -240,7 +248,7 @@ def _span(days: int) -> str:
 def fresh_pounds(p: Pantry, way: Usual, count: int) -> tuple[float | None, str, str]:
     """(pounds, crop, a note with the source) for `count` containers; None where nothing is
     published for this food, method and size."""
-    if way.container.amount or _first_amount(way):
+    if way.container.bulk:
         return _of_crates(way, count)
     found = load_yields().get((way.batch.food.name, way.batch.method))
     if found is None or not way.batch.size.lower().startswith(_VOLUMES):
@@ -253,14 +261,9 @@ def fresh_pounds(p: Pantry, way: Usual, count: int) -> tuple[float | None, str, 
     return round(pounds, 1), found.crop, f"{words}; {source}" if words else source
 
 
-def _first_amount(way: Usual) -> str:
-    return dict(way.batch.process).get("amount", "")
-
-
 def _crate_pounds(way: Usual) -> float | None:
     """Pounds in a full crate; None for what is not drawn from, or not by weight."""
-    amount = _first_amount(way) or way.container.amount
-    return weight(amount) if amount else None
+    return weight(way.container.first) if way.container.bulk else None
 
 
 def _of_crates(way: Usual, count: int) -> tuple[float | None, str, str]:

@@ -7,12 +7,11 @@ extension services; jars, appetites and trimming differ from house to house.
 from __future__ import annotations
 
 from fractions import Fraction
-from functools import lru_cache
 
-from pantry_tui.core.amounts import read_amount, say_amount
+from pantry_tui.core.amounts import Amount, kitchen
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.vessels import contents_of
 from pantry_tui.core.words import Group
-from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 
 #: Pints in a unit of volume.
@@ -24,10 +23,10 @@ _PINTS = {
     "ml": 1 / 473.0,
     "l": 1000 / 473.0,
     "fl oz": 1 / 16,
+    "tbsp": 1 / 32,
+    "tsp": 1 / 96,
 }
 _POUNDS = {"lb": 1.0, "oz": 1 / 16, "kg": 2.2046, "g": 0.0022046}
-#: Sizes that are words, not amounts.
-_WORDS = {"half-pint": 0.5, "half pint": 0.5, "half-gallon": 4.0, "half gallon": 4.0}
 #: Servings in a pound, raw and trimmed as kept. Common practice, no source: four ounces of meat or
 #: fish, a third of a pound of roots and fruit.
 _A_POUND = {
@@ -45,62 +44,40 @@ _PER_PINT = 4.0
 def servings(p: Pantry, container: Container) -> float:
     """About how many servings stand in it."""
     batch = p.stock.batches[container.batch]
-    return in_amount(p, batch, container.amount) if container.amount else container_size(p, batch)
+    return in_amount(p, batch, container.left) if container.left else container_size(p, batch)
 
 
 def container_size(p: Pantry, batch: Batch) -> float:
     """Servings in a full container of the batch; one without a known size counts as a pint."""
-    return in_amount(p, batch, batch.size)
+    return in_amount(p, batch, contents_of(batch.size) or Amount(Fraction(1)))
 
 
-def in_amount(p: Pantry, batch: Batch, text: str) -> float:
-    """Servings in an amount or size of what the batch holds: "2 lb", "quart jar"."""
+def in_amount(p: Pantry, batch: Batch, held: Amount) -> float:
+    """Servings in so much of what the batch holds; a piece, or a container of which nobody said
+    how much it holds, counts as a pint, an egg as itself."""
     food = p.tables.index.find(batch.food.name)
     per_pint = food.servings_per_pint if food and food.servings_per_pint else _PER_PINT
-    pounds = weight(text)
-    if pounds is not None:
+    if held.unit in _POUNDS:
+        pounds = float(held.number) * _POUNDS[held.unit]
         return pounds * _A_POUND.get(batch.food.group, _OTHER_POUND)
-    return per_pint * _pints(text)
+    if not held.unit and batch.food.group is Group.EGG and held.number > 1:
+        return float(held.number)
+    return per_pint * float(held.number) * _PINTS.get(held.unit, 1.0)
 
 
-@lru_cache(maxsize=4096)
-def weight(text: str) -> float | None:
-    """Pounds in an amount like "2 lb bag"; None where it is no weight."""
-    number, unit = _amount(text)
-    return number * _POUNDS[unit] if unit in _POUNDS else None
-
-
-@lru_cache(maxsize=4096)
-def _pints(text: str) -> float:
-    size = text.lower()
-    for word, pints in _WORDS.items():
-        if size.startswith(word):
-            return pints
-    number, unit = _amount(size)
-    return number * _PINTS.get(unit, 1.0) if unit in _PINTS else 1.0
-
-
-def _amount(text: str) -> tuple[float, str]:
-    """The number and unit that a size begins with: "pint jars", "500 ml jar", "2 lb bag"."""
-    words = text.lower().split()
-    for end in range(min(3, len(words)), 0, -1):
-        head = " ".join(words[:end])
-        for tried in (head, f"1 {head}"):
-            try:
-                number, unit = read_amount(tried)
-            except BadInput:
-                continue
-            if unit:
-                return float(number), unit
-    return 0.0, ""
+def weight(held: Amount | None) -> float | None:
+    """Pounds in an amount; None where it is no weight."""
+    return float(held.number) * _POUNDS[held.unit] if held and held.unit in _POUNDS else None
 
 
 def portion(
     p: Pantry, container: Container, wanted: float, taken: Fraction = Fraction(0)
-) -> tuple[Fraction, str]:
-    """How much of a bulk container makes so many servings, rounded to a quarter of its unit and
-    never more than is left once so much is `taken` for other meals: the number, and in words."""
-    number, unit = read_amount(container.amount)
+) -> Amount | None:
+    """How much of a bulk container makes so many servings, in a kitchen's numbers and never more
+    than is left once so much is `taken` for other meals; None where nothing is."""
+    left = container.left
+    if left is None or left.number <= taken:
+        return None
     share = Fraction(wanted / max(servings(p, container), 1e-9)).limit_denominator(1000)
-    part = min(number - taken, Fraction(max(1, round(number * share * 4)), 4))
-    return part, say_amount(part, unit) if part > 0 else ""
+    part = min(left.number - taken, kitchen(Amount(left.number * share, left.unit)).number)
+    return Amount(part, left.unit)

@@ -10,6 +10,7 @@ from fractions import Fraction
 from itertools import groupby
 
 from pantry_tui.core import dates
+from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Eaten, Entry
 from pantry_tui.core.model import Container
@@ -29,7 +30,7 @@ from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.fit import fit
-from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.view import everything
 
 #: So many containers are named one by one.
@@ -86,11 +87,11 @@ def accept(p: Pantry, start: date | None = None) -> Done:
     if now.plan is not None and draft.start > now.start and _view(p, now, _open(p, now)).take:
         raise Refused(
             f"The week to {dates.say(now.end)} is accepted and not all eaten: mark its days "
-            "eaten, or plan it anew, before you accept another."
+            "eaten, or replan it, before you accept another."
         )
     entries = _entries(p, menu_of(p, replace(draft, plan=None)).picks)
     _keep(p, draft, entries, "accepted")
-    return Done(f"Kept the week from {dates.say(draft.start)}; mark each day when it is eaten.")
+    return Done(f"Accepted the week from {dates.say(draft.start)}; mark each day when it is eaten.")
 
 
 def accept_anew(p: Pantry, draft: WeekDraft, words: str) -> None:
@@ -115,8 +116,8 @@ def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], words: str) -> 
 @booked
 def forget(p: Pantry) -> Done:
     """Plan anew, without what was wished for."""
-    weekdraft.forget(p, "planned anew")
-    return Done("The week is planned anew.")
+    weekdraft.forget(p, "replanned")
+    return Done("The week is replanned.")
 
 
 def accepted(p: Pantry) -> WeekView | None:
@@ -169,8 +170,15 @@ def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:
 def _book(p: Pantry, ref: str, entry: Entry, day: date) -> Done:
     step = _begins(p, ref, entry, day)
     if step == "use":
-        return act.use(p, ref, entry.amount or None, any_=True)
+        return act.use(p, ref, _meal(p, ref, entry.amount), any_=True)
     return act.open_(p, ref) if step == "open" else act.thaw(p, ref)
+
+
+def _meal(p: Pantry, ref: str, amount: str) -> str:
+    """What is taken of it: the plan's amount, which is rounded, or all that is left."""
+    left = containers_named(p, ref)[0].left
+    enough = amount and left is not None and amount_of(amount).number <= left.number
+    return amount if enough else "all"
 
 
 def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:
@@ -222,10 +230,11 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
         wanted = sum(pick.candidate.servings for pick in several)
         amount = ""
         if bulk:
-            part, amount = portion(p, container, wanted, taken[container.id])
-            taken[container.id] += max(part, Fraction(0))
-            if not amount:
+            part = portion(p, container, wanted, taken[container.id])
+            if part is None:
                 continue  # the meals before it take all of it
+            taken[container.id] += part.number
+            amount = str(part)
         found.append(
             Entry(
                 days=first.days,

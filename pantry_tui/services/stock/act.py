@@ -4,19 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from pantry_tui.core.amounts import Amount, amount_of, read_amount
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.drawing import (
+    booked_of,
+    drawn,
+    pick_of,
+    read_wanted,
+    say_drawn,
+    went_on,
+)
 from pantry_tui.services.stock.fit import fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.stock.leaving import discard as discard
 from pantry_tui.services.stock.leaving import give as give
@@ -26,7 +34,7 @@ from pantry_tui.services.stock.moving import move as move
 from pantry_tui.services.stock.pick import containers_named, name_of, ordered, standing_of_food
 from pantry_tui.services.stock.reserve import was_kept
 from pantry_tui.services.stock.seen import At, still, when
-from pantry_tui.services.stock.telling import names, remaining, say_of, until
+from pantry_tui.services.stock.telling import names, say_of, until
 
 Fits = Callable[[Container], bool]
 
@@ -55,18 +63,6 @@ def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
     return tuple(said_of.values())[:2]
 
 
-def _count(amount: str | None) -> tuple[int, str]:
-    """("2") -> 2 containers; ("2 lb") -> an amount from one bulk container."""
-    if amount is None or not amount.strip():
-        return 1, ""
-    number, unit = read_amount(amount)
-    if unit:
-        return 1, amount.strip()
-    if number.denominator != 1 or number < 1:
-        raise BadInput(f"{amount!r} is not a count of containers: give a whole number or a weight.")
-    return int(number), ""
-
-
 @booked
 def use(
     p: Pantry,
@@ -77,50 +73,34 @@ def use(
     at: At | None = None,
     saw: str = "",
 ) -> Done:
-    """Eat the oldest fitting container (or `amount` of a bulk one). Refuses what is unfit.
+    """Eat the oldest fitting container, or `amount`: so many, 2 lb, half, 2 servings, all
+    (services.stock.drawing). Refuses what is unfit. Raises Unclear where the amount must be said.
 
     `any_` silences the word about an older jar; it never lets unfit food through. `saw` is what a
     screen showed of it: Refused where that has changed since.
     """
     still(p, ref, saw)
-    count, bulk = _count(amount)
+    wanted = read_wanted(amount)
     refuse_if_none_fits(p, ref, ours=True)
-    taken = containers_named(p, ref, count, lambda c: fit(p, c), "be eaten", ours=True)
+    pick = pick_of(p, ref, lambda c: fit(p, c), "be eaten", ours=True)
+    parts = drawn(p, ref, wanted, pick)
+    taken = [part.container for part in parts]
     batch = p.stock.batches[taken[0].batch]
     warnings = was_kept(p, taken) + (() if any_ else _left_behind(p, taken[0]))
     warnings += tuple(word for c in taken[:1] for word in _doubts(p.judge(c)))
-    ids = tuple(c.id for c in taken)
-    if not bulk:
-        p.book(said.Use(batch.id, ids), **when(at))
-        done = f"Used {say_of(p, taken)}; {remaining(p, batch.id)}."
-        return Done(done, warnings, names(p, taken))
-    drawn = _drawn(taken[0], bulk)
-    p.book(said.Use(batch.id, ids, drawn, bulk), **when(at))
-    after = p.stock.containers[taken[0].id]
-    rest = f"{after.left} left" if after.here else "it is empty now"
-    return Done(f"Used {bulk} of {say_of(p, taken)}; {rest}.", warnings, names(p, taken))
+    typed = (amount or "").strip()
+
+    def used(ids: tuple[str, ...], much: Amount | None) -> said.Use:
+        return said.Use(batch.id, ids, much, "" if much is None else typed)
+
+    booked_of(p, parts, used, at)
+    return Done(f"Used {say_drawn(p, parts)}.", warnings, names(p, taken))
 
 
 def _doubts(judged: Judgement) -> tuple[str, ...]:
     """What should be known of it before it is eaten."""
     unknown = judged.verdict is Verdict.UNKNOWN
     return (*((f"{judged.reasons[0]} {CAUTION}",) if unknown else ()), *judged.standing)
-
-
-def _drawn(container: Container, take: str) -> Amount:
-    """What is taken, exactly, in the unit of what is there. Raises Refused for more than is."""
-    if container.left is None:
-        raise Refused("It has no recorded weight or volume: use it whole, or by count.")
-    have, wanted = container.left, amount_of(take)
-    if not wanted.unit or not have.unit:
-        raise BadInput(f"Give the amount with its unit, like 2 {have.unit or 'lb'}.")
-    if wanted.unit != have.unit:
-        from pantry_tui.measures import convert  # the unit library only where amounts convert
-
-        wanted = Amount(convert(wanted.number, wanted.unit, have.unit), have.unit)
-    if wanted.number > have.number:
-        raise Refused(f"Only {have} is left: take {have} or less.")
-    return wanted
 
 
 def _changed(
@@ -136,7 +116,7 @@ def _changed(
     container = taken[0]
     refuse_unfit(p, container, also="; do not open it")
     place = cold_place(p, container, state)
-    if state is State.OPEN and _went_on(p, container, at):
+    if state is State.OPEN and went_on(p, container, at):
         place = ""  # its later places are told already, and say where it stood until then
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
@@ -151,23 +131,21 @@ def _changed(
     return Done(told, warnings, names(p, [after]))
 
 
-def _went_on(p: Pantry, container: Container, at: At | None) -> bool:
-    """Whether it is known to have been moved after that moment."""
-    if at is None:
-        return False
-    then = some_time(at.day, p.clock.recorded)
-    last = then.last if at.minute is None else then.first + at.minute
-    return any(turn.place is not None and turn.when.first > last for turn in container.turns[1:])
-
-
 def _sealed(container: Container) -> bool:
-    return container.state is State.SEALED
+    return container.state is State.SEALED and container.vessel is Vessel.CLOSED
 
 
 @booked
 def open_(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
     """Open the oldest sealed container; it goes to the fridge where publications ask for that."""
     still(p, ref, saw)
+
+    some = containers_named(p, ref, ours=True, first=lambda c: not _sealed(c))[0]
+    if some.vessel is not Vessel.CLOSED:
+        raise Refused(
+            f"{say_of(p, [some])}: this is never opened. Take from it: "
+            f"`use {name_of(p, some)} half`, or an amount."
+        )
 
     def opened(c: Container, place: str) -> said.Open:
         return said.Open(c.batch, (c.id,), place)
@@ -217,15 +195,15 @@ def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw:
 
 @booked
 def ready(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
-    """A working batch is done: all its working containers are sealed from today."""
+    """A batch in progress is ready: all of it that is in progress is sealed from today."""
     still(p, ref, saw)
-    first = containers_named(p, ref, 1, lambda c: c.state is State.WORKING, "be finished")[0]
+    first = containers_named(p, ref, 1, lambda c: c.state is State.WORKING, "be made ready")[0]
     batch = p.stock.batches[first.batch]
     working = [c for c in p.containers_of(batch) if c.state is State.WORKING]
     taken = [first] if "/" in ref else working
     p.book(said.Ready(batch.id, tuple(c.id for c in taken)), **when(at))
     after = p.judge(p.stock.containers[first.id])
-    return Done(f"Finished {say_of(p, taken)}. {until(after)}", (), names(p, taken))
+    return Done(f"Ready: {say_of(p, taken)}. {until(after)}", (), names(p, taken))
 
 
 def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:

@@ -1,6 +1,6 @@
-"""A round: the stock check of one place. Expected against counted, booked in one transaction.
+"""A count: the stock check of one place. Expected against counted, booked in one transaction.
 
-What was counted so far is kept in the store after every key, so a round can be stopped anywhere,
+What was counted so far is kept in the store after every key, so a count can be stopped anywhere,
 survives a killed terminal and goes on later on the same line.
 """
 
@@ -30,7 +30,7 @@ UNSEEN = (UNRECORDED, MISSING)
 
 @dataclass(slots=True)
 class Draft:
-    """A round as far as it got: counts by line key, lines of unlisted finds, the present line, and
+    """A count as far as it got: counts by line key, lines of unlisted finds, the present line, and
     what was done in turn (a line's key, "" for a find)."""
 
     seen: dict[str, int] = field(default_factory=dict)
@@ -44,7 +44,7 @@ def _name(place: Place) -> str:
 
 
 def draft(p: Pantry, place: Place) -> Draft:
-    """The unfinished round of a place, or an empty one."""
+    """The unfinished count of a place, or an empty one."""
     kept = p.store.draft(_name(place))
     return Draft(**kept) if kept else Draft()
 
@@ -105,7 +105,7 @@ def uncount(p: Pantry, place: Place, key: str) -> None:
 
 
 def take_back(p: Pantry, place: Place) -> tuple[Done, str] | None:
-    """Take back the last count or find of an unfinished round: what it was, and the key of its
+    """Take back the last count or find of an unfinished count: what it was, and the key of its
     line; None when nothing was counted."""
     now = draft(p, place)
     if not now.turns:
@@ -176,9 +176,9 @@ def finish(p: Pantry, place: Place, *, at: At | None = None) -> Done:
 
 
 def give_up(p: Pantry, place: Place) -> Done:
-    """Forget an unfinished round; nothing of it is booked."""
+    """Forget an unfinished count; nothing of it is booked."""
     p.store.keep_draft(_name(place), None)
-    return Done(f"Forgot the round of {place.name}; nothing was booked.")
+    return Done(f"Forgot the count of {place.name}; nothing was booked.")
 
 
 def _say(one: Difference) -> str:

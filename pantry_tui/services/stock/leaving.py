@@ -5,24 +5,34 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.older import reason_of
 from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.drawing import (
+    Part,
+    Wanted,
+    booked_of,
+    drawn,
+    pick_of,
+    read_wanted,
+    say_drawn,
+)
 from pantry_tui.services.stock.fit import badness, fit, refuse_if_none_fits
-from pantry_tui.services.stock.pick import containers_named, name_of
+from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.reserve import suits, was_kept
 from pantry_tui.services.stock.seen import At, still, when
-from pantry_tui.services.stock.telling import names, remaining, say_of
+from pantry_tui.services.stock.telling import names
 
 
 @booked
 def give(
     p: Pantry,
     ref: str,
-    count: int | None = None,
+    count: int | str | None = None,
     to: str = "",
     *,
     at: At | None = None,
@@ -32,35 +42,33 @@ def give(
     somebody else."""
     still(p, ref, saw)
     refuse_if_none_fits(p, ref, ours=False)
-    taken = containers_named(
-        p,
-        ref,
-        1 if count is None else count,
-        lambda c: fit(p, c),
-        "be given",
-        first=lambda c: suits(c, to),
-    )
+    pick = pick_of(p, ref, lambda c: fit(p, c), "be given", first=lambda c: suits(c, to))
+    parts = drawn(p, ref, _wanted(count), pick)
+    taken = [part.container for part in parts]
     elsewhere = was_kept(p, [c for c in taken if suits(c, to) == 3])
-    p.book(said.Give(taken[0].batch, _ids(taken), to=to), **when(at))
-    return replace(_gone(p, "Gave away", taken), warnings=elsewhere)
+    booked_of(p, parts, lambda ids, much: said.Give(taken[0].batch, ids, much, to), at)
+    return replace(_gone(p, "Gave away", parts), warnings=elsewhere)
 
 
 @booked
 def missing(
-    p: Pantry, ref: str, count: int | None = None, *, at: At | None = None, saw: str = ""
+    p: Pantry, ref: str, count: int | str | None = None, *, at: At | None = None, saw: str = ""
 ) -> Done:
     """Gone without anyone knowing how."""
     still(p, ref, saw)
-    taken = containers_named(p, ref, 1 if count is None else count)
-    p.book(said.Missing(taken[0].batch, _ids(taken)), **when(at))
-    return _gone(p, "Booked as missing", taken)
+    pick, wanted = pick_of(p, ref), _wanted(count)
+    whole = wanted.kind == "bare"  # a crate that is not there is missing whole
+    parts = [Part(pick(1)[0])] if whole else drawn(p, ref, wanted, pick)
+    batch = parts[0].container.batch
+    booked_of(p, parts, lambda ids, much: said.Missing(batch, ids, much), at)
+    return _gone(p, "Booked as missing", parts)
 
 
 @booked
 def discard(
     p: Pantry,
     ref: str,
-    count: int | None = None,
+    count: int | str | None = None,
     why: str = "",
     *,
     at: At | None = None,
@@ -71,13 +79,19 @@ def discard(
     if not why.strip():
         raise BadInput('Say why it is discarded: --why "seal failed", for example.')
     # The unfit ones of a batch go first: that is what a person is throwing away.
-    taken = containers_named(p, ref, 1 if count is None else count, first=lambda c: -badness(p, c))
+    pick = pick_of(p, ref, first=lambda c: -badness(p, c))
+    parts = drawn(p, ref, _wanted(count), pick)
+    taken = [part.container for part in parts]
     words = why.strip()
     reason = reason_of(words)
+
+    def thrown(ids: tuple[str, ...], much: Amount | None) -> said.Discard:
+        return said.Discard(taken[0].batch, ids, much, reason, words)
+
     with p.together():
         told = _shown(p, taken, reason, at)
-        p.book(said.Discard(taken[0].batch, _ids(taken), None, reason, words), **when(at))
-    return replace(_gone(p, "Discarded", taken), warnings=told)
+        booked_of(p, parts, thrown, at)
+    return replace(_gone(p, "Discarded", parts), warnings=told)
 
 
 def _shown(
@@ -97,9 +111,11 @@ def _shown(
     return tuple(filter(None, (told, *DISPOSAL.get(sign.disposal, ()))))
 
 
-def _ids(taken: Sequence[Container]) -> tuple[str, ...]:
-    return tuple(c.id for c in taken)
+def _wanted(count: int | str | None) -> Wanted:
+    """A number as it is typed, or as a screen counts it."""
+    return read_wanted(None if count is None else str(count))
 
 
-def _gone(p: Pantry, verb: str, taken: Sequence[Container]) -> Done:
-    return Done(f"{verb} {say_of(p, taken)}; {remaining(p, taken[0].batch)}.", (), names(p, taken))
+def _gone(p: Pantry, verb: str, parts: Sequence[Part]) -> Done:
+    taken = [part.container for part in parts]
+    return Done(f"{verb} {say_drawn(p, parts)}.", (), names(p, taken))

@@ -5,14 +5,17 @@ from __future__ import annotations
 import json
 from collections.abc import Sequence
 from datetime import date
+from functools import lru_cache
 from typing import Protocol
 
+from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.keeping.fitness import usable
+from pantry_tui.core.vessels import Vessel, contents_of, vessel_of, vessel_word
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
-from pantry_tui.services.stock.rows import DueRow, Shelf
+from pantry_tui.services.stock.rows import DueRow, Left, Shelf
 from pantry_tui.store import lines as table
 from pantry_tui.store.check import check
 from pantry_tui.store.store import reading
@@ -200,12 +203,13 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
     discard_after = date.fromisoformat(line.discard_after) if line.discard_after else None
     standing, *reasons = json.loads(line.reasons)
     word = SEVERITY[verdict]
-    state = State(line.state)
+    state, method = State(line.state), Method(line.method)
+    left, loose = in_each(method, line.size, line.amount)
     return DueRow(
         code=line.code,
         container_ids=tuple(f"{line.code}/{n}" for n in line.numbers.split()),
         food=line.food,
-        method=Method(line.method),
+        method=method,
         place=line.path,
         count=line.n,
         state=state,
@@ -214,7 +218,7 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
         discard_after=discard_after,
         days_left=days_left(best_by, discard_after, p.today),
         reasons=(*reasons[min(step, len(reasons) - 1)], *standing),
-        size=" ".join(part for part in (line.amount, line.size) if part),
+        size=line.size,
         amount=line.amount,
         reserved=line.reserved,
         head=_head(word, state),
@@ -222,7 +226,24 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
         discard_after_why=line.why_no_discard,
         usable=usable(word, bool(line.harmless), state is State.IN_PROGRESS),
         standing=tuple(standing),
+        left=left,
+        vessel=vessel_word(line.size),
+        loose=loose,
     )
+
+
+@lru_cache(maxsize=4096)
+def in_each(method: Method, size: str, amount: str) -> tuple[Left, bool]:
+    """What is in one container, and whether how much is taken of it must be said."""
+    held = contents_of(size)
+    left = amount_of(amount) if amount else held
+    vessel = vessel_of(method, size, left.unit if left else "")
+    if left is None:
+        return Left(1, ""), vessel is Vessel.OPEN
+    several = vessel is Vessel.PIECES or left.number > 1
+    shown = Left(float(left.number), left.unit or ("pieces" if several else ""))
+    told = bool(amount) and held is None and vessel is Vessel.CLOSED and left.unit != ""
+    return shown, vessel is Vessel.OPEN or told
 
 
 def _head(verdict: Verdict, state: State) -> str:

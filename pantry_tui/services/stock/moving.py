@@ -7,17 +7,21 @@ from collections.abc import Sequence
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rules import speaking
+from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.model import Container, Place, Turn
+from pantry_tui.core.model import Batch, Container, Place, Turn
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import Climate, Kind, State, Verdict
+from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import containers_named
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of
+
+#: Kept by being dry, by sugar or by spirit.
+_DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION})
+_DRY_GROUPS = frozenset({"grain", "fat", "nut", "sweet"})
 
 
 @booked
@@ -35,6 +39,7 @@ def move(
     stand there, and judged: the warning says what became of it."""
     still(p, ref, saw)
     to = p.find_place(place)
+    _refuse_if_there(p, ref, to)
     if "/" in ref:
         taken = containers_named(p, ref)
     else:
@@ -77,6 +82,15 @@ def move(
         tuple(dict.fromkeys(warnings)),
         names(p, taken),
     )
+
+
+def _refuse_if_there(p: Pantry, ref: str, to: Place) -> None:
+    """Raises Refused where all that is meant stands there already."""
+    first = containers_named(p, ref)[0]
+    batch = p.stock.batches[first.batch]
+    meant = [first] if "/" in ref else [c for c in p.containers_of(batch) if c.here]
+    if all(c.place == to.id for c in meant):
+        raise Refused(f"{say_of(p, meant)} stands in {p.place_paths()[to.id]} already.")
 
 
 def _there(p: Pantry, container: Container, to: Place, state: State) -> str:
@@ -142,17 +156,38 @@ def _thaws(p: Pantry, container: Container) -> str:
     return f" It thaws there and counts as thawed from {dates.say(day)}."
 
 
+def _stays(p: Pantry, batch: Batch) -> bool:
+    """Whether what is opened of it stays where it stands: dry, sugared, in spirit, or fat. Wet
+    food of those kinds has a figure of its own for the refrigerator, and goes by that."""
+    food, book = batch.food, p.tables.book
+    method = batch.method
+    if method is Method.BOUGHT and any(rule.food == food.name for rule in book.of(Method.SUGAR)):
+        method = Method.SUGAR  # honey is what it is, also out of a shop
+    if method is Method.BOUGHT:
+        return food.group.value in _DRY_GROUPS or "nut" in food.classes
+    if method is Method.RENDERED_FAT:
+        return True
+    cold = speaking(book.of(method), food, method, State.OPEN, Climate.FRIDGE)
+    return method in _DRY and not any(rule.use is not None for rule in cold)
+
+
 def cold_place(p: Pantry, container: Container, state: State) -> str:
     """Where an opened or thawed container must stand: here if published for it, else a fridge."""
     batch = p.stock.batches[container.batch]
     table = p.tables.book.of(batch.method)
 
+    def spoken(climate: Climate) -> Sequence[Rule]:
+        return speaking(table, batch.food, batch.method, state, climate)
+
+    def refused(climate: Climate) -> bool:
+        return any(rule.kind is Kind.REFUSE for rule in spoken(climate))
+
     def covered(climate: Climate) -> bool:
-        found = speaking(table, batch.food, batch.method, state, climate)
-        refused = any(rule.kind is Kind.REFUSE for rule in found)
-        return not refused and any(rule.use is not None for rule in found)
+        return not refused(climate) and any(rule.use is not None for rule in spoken(climate))
 
     here = p.stock.places[container.place]
+    if state is State.OPEN and _stays(p, batch) and not refused(here.climate):
+        return here.id
     if covered(here.climate) or (state is State.OPEN and here.climate is Climate.FREEZER):
         return here.id
     fridges = [pl for pl in p.stock.places.values() if pl.climate is Climate.FRIDGE]

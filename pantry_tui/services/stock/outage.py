@@ -230,10 +230,11 @@ def _rank(one: _Trial) -> int:
 def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
     assert one.triage is not None
     batch = p.stock.batches[group[0].batch]
-    sources = (f"{p.tables.sources[r.source]} ({r.trust})" for r in one.triage.rules)
     unfit = _goes(one)
-    # What must be discarded for another reason says that reason first.
+    # What must be discarded for another reason says that reason, and nothing of refreezing.
     other = unfit and one.triage.action != Action.DISCARD
+    rules = one.after.rules if other else one.triage.rules
+    sources = (f"{p.tables.sources[r.source]} ({r.trust.shown})" for r in rules)
     return OutageRow(
         code=batch.code,
         container_ids=tuple(name_of(p, c) for c in group),
@@ -242,7 +243,7 @@ def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
         count=len(group),
         verdict=one.after.verdict if unfit else one.triage.verdict,
         action=Action.DISCARD.value if unfit else one.triage.action,
-        reasons=(*(one.after.reasons[:1] if other else ()), *one.triage.reasons),
+        reasons=one.after.reasons[:1] if other else one.triage.reasons,
         sources=tuple(dict.fromkeys(sources)),
     )
 
@@ -296,8 +297,3 @@ def _sum(rows: Sequence[OutageRow]) -> str:
     for row in rows:
         counts[row.action] += row.count
     return ", ".join(f"{n} {action}" for action, n in counts.items()) or "nothing stood there"
-
-
-def must_go(rows: Sequence[OutageRow]) -> int:
-    """How many containers must be thrown away."""
-    return sum(row.count for row in rows if row.verdict in UNFIT)

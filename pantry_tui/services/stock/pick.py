@@ -71,8 +71,8 @@ def containers_named(
         raise Refused(f"Nothing of {batch.code} {batch.food.name} is left.")
     if kept and len(fitting) < count:
         raise Refused(
-            f"The rest of {batch.code} {batch.food.name} is kept for {kept[0].reserved}: name the "
-            f"one you mean, like {name_of(p, kept[0])}, or free it with `reserve --free`."
+            f"The rest of {batch.code} {batch.food.name} is reserved for {kept[0].reserved}: "
+            f"name the one you mean, like {name_of(p, kept[0])}, or free it with `reserve --free`."
         )
     if not fitting:
         raise Refused(f"No container of {batch.code} can {doing}: all are {here[0].state}.")

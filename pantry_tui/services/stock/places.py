@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.readings import read_warmth
 from pantry_tui.services.stock.rows import Shelf
 from pantry_tui.services.stock.view import shelves
 
@@ -91,7 +91,7 @@ def add_line(p: Pantry, line: str) -> Done:
     """
     name, *rest = [part.strip() for part in line.split(",")]
     inside: str | None = None
-    temp: float | None = None
+    warm = ""
     capacity: int | None = None
     for part in rest[1:]:
         if part.lower().startswith("in "):
@@ -99,10 +99,12 @@ def add_line(p: Pantry, line: str) -> Done:
         elif part.lower().startswith("room for ") and part[9:].isdecimal():
             capacity = int(part[9:15])
         elif part[:1].isdigit() or part[:1] == "-":
-            temp = read_temperature(part, p.bare_degree)
+            warm = part
         else:
             raise BadInput(f"{part[:40]!r} is not understood: write in PLACE, 55F or room for 40.")
-    return add(p, name, rest[0] if rest else "", inside, temp, capacity)
+    climate = read_climate(rest[0] if rest else "")
+    temp = read_warmth(p, climate, warm) if warm else None
+    return add(p, name, climate, inside, temp, capacity)
 
 
 def listing(p: Pantry) -> list[Shelf]:

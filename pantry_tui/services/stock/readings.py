@@ -36,7 +36,7 @@ def read(
     had been so warm: None, nobody knows, so since the last cold reading. Raises BadInput."""
     moment = At(at) if isinstance(at, date) else at
     where, last = _book(p, place, temp_f, humidity, moment, since)
-    said = f"Read {temp_f:g} F in {p.place_paths()[where.id]}"
+    said = f"Measured {temp_f:g} F in {p.place_paths()[where.id]}"
     said += f" on {dates.say(moment.day)}." if moment else "."
     # What it costs is reckoned when others may write again.
     asked = _since_when(where, temp_f, since, last)
@@ -106,9 +106,9 @@ _POSSIBLE_F = {
 }
 
 
-def read_warmth(p: Pantry, climate: Climate, typed: str) -> float:
+def read_warmth(p: Pantry, climate: Climate, typed: str, about: str = "temp") -> float:
     """("38F", "3C", "38") -> °F; a bare number is meant as the household's units say. Raises
-    BadInput, and Unclear for a bare number that no such place can have."""
+    BadInput, and Unclear (`about` what) for a bare number that no such place can have."""
     warm = read_temperature(typed, p.bare_degree)
     low, high = _POSSIBLE_F[climate]
     bare = re.search(r"[fFcC]", typed) is None
@@ -117,7 +117,7 @@ def read_warmth(p: Pantry, climate: Climate, typed: str) -> float:
         both = (f"{number}F", f"{number}C")
         raise Unclear(
             f"{number} without a unit is no temperature of a {climate}: write {' or '.join(both)}.",
-            "temp",
+            about,
             typed.strip(),
             both,
         )
@@ -153,7 +153,7 @@ def _notices(p: Pantry, places: Iterable[Place]) -> Iterable[str]:
             said = _said(table.cost(p.store.db, place.id, p.today.isoformat()))
         if said:
             read_on = dates.say(place.reading.when.day)
-            yield f"{paths[place.id]} read {place.reading.temp_f:g} F on {read_on}: {said}."
+            yield f"{paths[place.id]} measured {place.reading.temp_f:g} F on {read_on}: {said}."
 
 
 def _said(cost: table.Cost) -> str:

@@ -32,3 +32,10 @@ def ready(p: Pantry) -> None:
 def _moment(p: Pantry) -> tuple[object, ...]:
     """What was written, and the minute: two hours in the warm run out while a list is open."""
     return p.store.version(), p.today, p.clock.minute_now
+
+
+def run_out(p: Pantry) -> bool:
+    """Whether something that was shown stood in the warm until its hours ran out by this minute."""
+    sql = "SELECT 1 FROM main.lines WHERE again_at <= ? LIMIT 1"
+    with reading(p.path):
+        return p.store.db.execute(sql, (p.clock.minute_now,)).fetchone() is not None

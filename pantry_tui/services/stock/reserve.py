@@ -12,7 +12,7 @@ from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock.fit import fit
+from pantry_tui.services.stock.fit import fit, refuse_if_none_fits
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of, ordered
 from pantry_tui.services.stock.seen import At, when
 
@@ -38,7 +38,7 @@ def reserve(
     ids = [container.id for container in taken]
     p.book(Reserved(batch.id, tuple(ids), kept_for), **when(at))
     names = tuple(name_of(p, container) for container in taken)
-    return Done(f"Kept for {kept_for}: {', '.join(names)} {batch.food.name}.", (), names)
+    return Done(f"Reserved for {kept_for}: {', '.join(names)} {batch.food.name}.", (), names)
 
 
 @booked
@@ -51,9 +51,9 @@ def free(p: Pantry, ref: str, count: int | None = None, *, at: At | None = None)
     mine = containers_named(p, ref) if "/" in ref else p.containers_of(batch)
     kept = ordered(p, [c for c in mine if c.here and c.reserved])
     if not kept:
-        raise Refused(f"Nothing of {clean(ref)} is kept apart.")
+        raise Refused(f"Nothing of {clean(ref)} is reserved.")
     if count is not None and not 1 <= count <= len(kept):
-        raise Refused(f"Only {len(kept)} of {batch.code} {batch.food.name} are kept apart.")
+        raise Refused(f"Only {len(kept)} of {batch.code} {batch.food.name} are reserved.")
     taken = kept if count is None else kept[:count]
     ids = [container.id for container in taken]
     p.book(Reserved(batch.id, tuple(ids), ""), **when(at))
@@ -63,7 +63,7 @@ def free(p: Pantry, ref: str, count: int | None = None, *, at: At | None = None)
 
 def was_kept(p: Pantry, taken: Sequence[Container]) -> tuple[str, ...]:
     """Says what was kept for somebody, now that it was taken by its own name."""
-    return tuple(f"{name_of(p, c)} was kept for {c.reserved}." for c in taken if c.reserved)
+    return tuple(f"{name_of(p, c)} was reserved for {c.reserved}." for c in taken if c.reserved)
 
 
 def suits(container: Container, to: str) -> int:
@@ -87,6 +87,8 @@ def _longest(p: Pantry, ref: str, count: int) -> list[Container]:
     if count < 1:
         raise BadInput("The count must be 1 or more.")
     mine = [c for c in p.containers_of(batch) if c.here and not c.reserved and _may(p, c)]
+    if not mine:
+        refuse_if_none_fits(p, ref, ours=False)
     if len(mine) < count:
-        raise Refused(f"Only {len(mine)} of {batch.code} {batch.food.name} can be kept apart.")
+        raise Refused(f"Only {len(mine)} of {batch.code} {batch.food.name} can be set apart.")
     return ordered(p, mine)[-count:]

@@ -12,6 +12,14 @@ if TYPE_CHECKING:
     from pantry_tui.core.words import Method, Verdict
 
 
+class Left(NamedTuple):
+    """What is in a container now: how much, and of what ("lb", "pieces"; "" where it is parts of
+    the one container)."""
+
+    amount: float
+    unit: str
+
+
 class DueRow(NamedTuple):
     """Equal containers of one batch in one place and state, judged once."""
 
@@ -28,13 +36,23 @@ class DueRow(NamedTuple):
     days_left: int | None  # to the earlier of the two dates that still lies ahead, else past it
     reasons: tuple[str, ...]
     size: str = ""
-    amount: str = ""  # what is left in a bulk container, drawn from by weight or volume
+    amount: str = ""  # what is left in each, where it is drawn from by amount or was begun
     reserved: str = ""  # kept apart, for a gift or for whom
     head: str = ""  # the part of the due list it belongs to
     stamp: str = ""  # what a screen saw of it (services.stock.lines.stamp)
     discard_after_why: str = ""  # why there is no discard_after
     usable: bool = True  # fit to be offered at table
     standing: tuple[str, ...] = ()  # said beside any verdict; the last of `reasons` too
+    left: Left = Left(1, "")  # what is in each
+    vessel: str = ""  # "jars", "crates", "" where nobody said
+    loose: bool = False  # never opened: a part of it must be named when it is taken
+
+    @property
+    def held(self) -> str:
+        """How much stands there: "7" jars, "38 lb", or "3×40 lb" of equal crates."""
+        if not self.amount:
+            return str(self.count)
+        return self.amount if self.count == 1 else f"{self.count}×{self.amount}"
 
     @property
     def good_until(self) -> date | None:

@@ -51,6 +51,9 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         stew().at(1, 12).read("fridge", 95, 61).at(1, 12.1).read("fridge", 38), 2), 0, False),
     ("since nobody knows when", lambda: (
         stew().at(1, 8).read("fridge", 38).at(1, 12).read("fridge", 45), 1.6), 0, False),
+    ("since nobody knows when, set colder in between", lambda: (
+        stew().at(1, 8).read("fridge", 38).at(1, 11).hold("fridge", Climate.FRIDGE, 36)
+        .at(1, 12).read("fridge", 45), 1.6), 0, False),
     ("moved away the same day, after it was warm", lambda: (
         beef().at(5, 8).read("freezer", 0).at(5, 12).read("freezer", 50)
         .at(5, 12.5).move("chest"), 30), 4, False),
@@ -61,6 +64,17 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         .at(0, 12).read("fridge", 38), 1), 3, True),
     ("at any hour of the day of the reading", lambda: (
         stew().at(1, None).move("second fridge").at(1, 12).read("fridge", 60, 180), 2), 0, False),
+    # After a warm reading a freezer may freeze again: thawed then, fish has a day.
+    ("into a freezer that was read too warm, and out", lambda: (
+        Told("trout", Method.HOT_SMOKED, "fridge").at(1, 8).read("freezer", 38, 600)
+        .at(1, 18).move("freezer").at(1, 21).move("fridge"), 2), 2, True),
+    # Put up on the minute on which the freezer became a fridge: it may never have been frozen.
+    ("a freezer that was one no more", lambda: (
+        Told("milk", Method.FROZEN, "freezer").at(0, 10).hold("freezer", Climate.FRIDGE), 1), 1,
+     False),
+    ("a freezer that was one no more, and on to a fridge", lambda: (
+        Told("butter", Method.FROZEN, "freezer").at(0, 10).hold("freezer", Climate.CELLAR)
+        .move("fridge"), 0.5), 1, False),
     # 41 F: the stricter of both worlds' day counts (Food Standards Scotland, leftovers 2 days).
     ("a fridge at 41 F", lambda: (stew().at(0, 12).read("fridge", 41), 1), 2, True),
     ("a fridge at 40 F", lambda: (stew().at(0, 12).read("fridge", 40), 1), 3, True),
@@ -74,6 +88,17 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         .at(1, 12).cut("fridge", 3.5), 1.9), 3, True),
     ("overlapping ones count once", lambda: (
         stew().at(1, 8).cut("fridge", 3).at(1, 9).cut("fridge", 3), 1.9), 3, True),
+    # What lies between two cuts is no time without power, and a shut door held both.
+    ("two hours and one, with six between", lambda: (
+        stew().at(1, 8).cut("fridge", 2).at(1, 16).cut("fridge", 1), 1.9), 3, True),
+    ("two hours and two and a quarter, with six between", lambda: (
+        stew().at(1, 8).cut("fridge", 2).at(1, 16).cut("fridge", 2.25), 1.9), 0, False),
+    ("put in while it was off, and off again", lambda: (
+        Told("stew", Method.MEAL, "fridge", hour=16).at(0, 15).cut("fridge", 2)
+        .at(0, 20).cut("fridge", 1.25), 1), -1, False),
+    ("put in while it was off, and off again for less", lambda: (
+        Told("stew", Method.MEAL, "fridge", hour=16).at(0, 15).cut("fridge", 2)
+        .at(0, 20).cut("fridge", 0.75), 1), 3, True),
     ("put in the day after", lambda: (
         Told("stew", Method.MEAL, "fridge").at(-1, 8).cut("fridge", 9), 1), 3, True),
     ("put in while it was off, for an hour", lambda: (
@@ -103,6 +128,18 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(4)), 1), 4, True),
     ("printed, on a shelf", lambda: (
         Told("chickens", Method.BOUGHT, "kitchen", printed=MADE + timedelta(4)), 1), -1, False),
+    ("printed, packed without air, on a shelf", lambda: (
+        Told("carrots", Method.BOUGHT, "fridge", vacuum="yes", printed=MADE + timedelta(9))
+        .at(1).move("kitchen"), 1.6), 0, False),
+    ("printed, pesto in a tub, on a shelf", lambda: (
+        Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9))
+        .at(1, 12).move("kitchen"), 1.6), 0, False),
+    ("printed, pesto in a tub, in a fridge", lambda: (
+        Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9)), 1), 9,
+     True),
+    ("printed, beans in a jar, on a shelf", lambda: (
+        Told("runner beans", Method.BOUGHT, "kitchen", size="jar", printed=MADE + timedelta(9)),
+        3), None, True),
     # A moment still to come counts as now.
     ("a clock in 2028", lambda: (beef().at(700).thaw("fridge", "microwave"), 6), 6, True),
 ]  # fmt: skip

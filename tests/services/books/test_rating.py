@@ -1,4 +1,4 @@
-"""What was said at table, and what is kept apart: the log, the lists, undo, and never a verdict."""
+"""What was said at table, and what is reserved: the log, the lists, undo, and never a verdict."""
 
 from __future__ import annotations
 
@@ -78,13 +78,13 @@ def test_what_is_kept_is_passed_over_unless_it_is_named(p: Pantry, code: str) ->
     reserve.reserve(p, code, 3, "Aunt Sunniva")
     assert len(kept(p)) == 3
     act.use(p, code)
-    with pytest.raises(Refused, match="kept for Aunt Sunniva"):
+    with pytest.raises(Refused, match="reserved for Aunt Sunniva"):
         act.use(p, code)
-    with pytest.raises(Refused, match="kept for Aunt Sunniva"):
+    with pytest.raises(Refused, match="reserved for Aunt Sunniva"):
         act.open_(p, code)
     named = kept(p)[0]
     done = act.open_(p, named)
-    assert any("was kept for Aunt Sunniva" in one for one in done.warnings)
+    assert any("was reserved for Aunt Sunniva" in one for one in done.warnings)
     assert named not in kept(p), "what is opened is no gift any more"
     assert len(kept(p)) == 2
 
@@ -146,7 +146,7 @@ def test_free_undo_and_the_counts_apart(p: Pantry, code: str) -> None:
     assert kept(p) == []
     undo.undo(p)
     assert len(kept(p)) == 2
-    assert any("kept" in line and "for gift" in line for line in log(p, code))
+    assert any("reserved" in line and "for gift" in line for line in log(p, code))
     with pytest.raises(Refused, match="Only 2"):
         reserve.free(p, code, 3)
     with pytest.raises(Refused, match="Only 2"):
@@ -170,7 +170,7 @@ def test_the_week_leaves_a_gift_alone_unless_it_is_named(p: Pantry, code: str) -
     p.today = date(2027, 7, 25)  # a fortnight before its date: all of it would be proposed
     reserve.reserve(p, code, 4)
     assert [take.code for take in week(p).take] == []
-    with pytest.raises(Refused, match="kept for gift"):
+    with pytest.raises(Refused, match="reserved for gift"):
         pin(p, code, date(2027, 7, 27))
     pin(p, f"{code}/2", date(2027, 7, 27))
     assert [take.containers for take in week(p).take] == [(f"{code}/2",)]

@@ -45,7 +45,7 @@ def test_a_drawn_amount_is_its_part_of_the_crate(p: Pantry) -> None:
     assert portions.left_in(p, crate) == pytest.approx(75)
     assert eaten_a_week(p)["carrots"] == pytest.approx(1.5, rel=0.01)
     # The rest is thrown away: only what was still in it is lost.
-    act.discard(p, code, why="soft, slimy or rotten")
+    act.discard(p, code, "all", why="soft, slimy or rotten")
     assert portions.leavings(p)[-1].servings == pytest.approx(75)
 
 

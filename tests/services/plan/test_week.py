@@ -90,7 +90,7 @@ def test_what_turns_unfit_leaves_the_accepted_week(p: Pantry) -> None:
     weeks.accept(p)
     take = next(t for t in weeks.week(p).take if t.food == "applesauce")
     name = take.containers[0]
-    words = next(w for w in signs.possible_words(p, name) if "leak" in w)
+    words = next(one.words for one in signs.to_choose(p, name) if "leak" in one.words)
     signs.mark(p, name, words)
     assert not any(name in t.containers for t in weeks.week(p).take)
 

@@ -56,7 +56,7 @@ def only(p: Pantry, code: str) -> DueRow:
 def test_a_warm_fridge_ends_what_it_held_safe_and_says_so(p: Pantry) -> None:
     code = up(p, "lasagne", "cooked meal", "fridge")
     said = readings.read(p, "fridge", 45)
-    assert any("fridge read 45 F" in one for one in said.warnings)
+    assert any("fridge measured 45 F" in one for one in said.warnings)
     assert any("Since when" in one for one in said.warnings)
     assert only(p, code).verdict is Verdict.DISCARD, "nobody knows since when"
     readings.read(p, "fridge", 38)

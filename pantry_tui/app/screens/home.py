@@ -1,0 +1,79 @@
+"""The household: what it told of itself, changed one setting at a time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from pantry_tui.app.host import Host
+from pantry_tui.app.screens.ask import Choose, TypeLine, given
+from pantry_tui.app.screens.first import UNITS, read_people
+from pantry_tui.core.amounts import read_altitude
+from pantry_tui.services import household
+from pantry_tui.services.rows import HouseholdFacts
+
+#: The answers, in the order of `household.ADVICE`.
+ADVICE = (
+    "usual: United States federal and extension",
+    "strictest: whichever country's limit is the earliest",
+)
+
+
+class _Home:
+    """One question a setting; Esc leaves it as it is."""
+
+    def __init__(self, host: Host, done: Callable[[], None]) -> None:
+        self.host, self.done = host, done
+
+    def ask(self) -> None:
+        now = household.facts(self.host.pantry)
+        ways = (self._altitude, self._people, self._units, self._advice)
+        asks = dict(zip(lines(now), ways, strict=True))
+        question = Choose("The household: what changes? Esc: nothing.", list(asks))
+        self.host.push_screen(question, given(lambda got: asks[got](now)))
+
+    def _change(self, **more: object) -> None:
+        changed = self.host.attempt(lambda: household.change(self.host.pantry, **more))  # type: ignore[arg-type]
+        if changed:
+            self.done()
+
+    def _altitude(self, now: HouseholdFacts) -> None:
+        known = "" if now.altitude_ft is None else f"{now.altitude_ft} ft"
+        title = "How high do you live? Canning times depend on it."
+        question = TypeLine(title, "900 ft or 300 m", known, accept=_possible)
+        then = given(lambda typed: self._change(altitude_ft=read_altitude(typed)))
+        self.host.push_screen(question, then)
+
+    def _people(self, now: HouseholdFacts) -> None:
+        title = "How many people eat from the store?"
+        question = TypeLine(title, "4", str(now.people), accept=read_people)
+        then = given(lambda typed: self._change(people=read_people(typed)))
+        self.host.push_screen(question, then)
+
+    def _units(self, _now: HouseholdFacts) -> None:
+        then = given(lambda got: self._change(units=("us", "metric")[UNITS.index(got)]))
+        self.host.push_screen(Choose("Which units do you cook in?", UNITS), then)
+
+    def _advice(self, _now: HouseholdFacts) -> None:
+        title = "Whose limits are followed? Stricter views are shown beside either."
+        then = given(lambda got: self._change(advice=household.ADVICE[ADVICE.index(got)]))
+        self.host.push_screen(Choose(title, ADVICE), then)
+
+
+def lines(now: HouseholdFacts) -> tuple[str, ...]:
+    """One setting a line, as it is."""
+    return (
+        f"altitude: {household.say_altitude(now.altitude_ft).removeprefix('altitude ')}",
+        f"people at table: {now.people}",
+        f"units: {UNITS[now.units == 'metric']}",
+        f"advice: {ADVICE[household.ADVICE.index(now.advice)]}",
+    )
+
+
+def _possible(typed: str) -> None:
+    """Raises BadInput where no place lies so high."""
+    household.said_of(read_altitude(typed))
+
+
+def change_household(host: Host, done: Callable[[], None]) -> None:
+    """Show the settings and change one; `done` is called when something was booked."""
+    _Home(host, done).ask()

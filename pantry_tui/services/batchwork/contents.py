@@ -1,0 +1,51 @@
+"""What each container of a put-up holds, out of what was said of it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from pantry_tui.core.amounts import Amount, amount_of
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.vessels import contents_of, names_pieces
+from pantry_tui.core.words import Group, Method
+from pantry_tui.errors import BadInput
+from pantry_tui.services.rows import PutUpReading
+
+#: Kept whole and as it is, so that a number of it means pieces.
+_LOOSE = frozenset({Method.CELLAR, Method.FRESH, Method.LIME})
+_COUNTED = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.EGG})
+
+
+def size_of(reading: PutUpReading) -> str:
+    """ "40 lb crates", "heads", "": size and vessel as a batch keeps them."""
+    return " ".join(part for part in (reading.size, reading.container) if part)
+
+
+def said_amount(reading: PutUpReading) -> Amount | None:
+    """What was said apart from the size, as in amount=38 lb. Raises BadInput."""
+    typed = dict(reading.process).get("amount", "")
+    return amount_of(typed) if typed else None
+
+
+def with_contents(reading: PutUpReading, facts: FoodFacts | None) -> PutUpReading:
+    """The reading with what each container holds: a number of loose things that are counted is one
+    pile of so many pieces."""
+    if reading.contents is not None:
+        return reading
+    try:
+        amount = said_amount(reading)
+    except BadInput:
+        return reading  # it is named among the problems
+    size = size_of(reading)
+    held = amount or contents_of(size)
+    counted = facts is not None and facts.group in _COUNTED
+    if held is None and counted and reading.method in _LOOSE and names_pieces(size):
+        return replace(reading, count=1, contents=Amount(Fraction(reading.count)))
+    return replace(reading, contents=held)
+
+
+def booked_amount(reading: PutUpReading) -> Amount | None:
+    """What the log has to say of it: what its size does not."""
+    held = reading.contents or said_amount(reading)
+    return None if held == contents_of(size_of(reading)) else held

@@ -1,0 +1,277 @@
+"""What can hurt where no publication speaks, and what stands against a batch beside its dates.
+
+House law: meat, fish, egg, dairy, cooked food, sprouts, unfinished ferments and cures, and whatever
+is low in acid and sealed without air, in oil, vacuum-packed or cooked.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+
+from pantry_tui.core.keeping.doubt import (
+    by_others,
+    not_checked,
+    of_unknown_origin,
+    recorded,
+    rescued,
+    unsealed,
+)
+from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed, kept_as, use_by
+from pantry_tui.core.keeping.spans import Span
+from pantry_tui.core.keeping.weather import FOREVER
+from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, Seen
+from pantry_tui.core.safety.record import NO_ALTITUDE, NOT_CHECKED
+from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
+
+MADE = date(2026, 3, 1)
+LOW, ACID = Acidity.LOW_ACID, Acidity.ACID
+ANIMALS = [Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL]
+CROPS = [Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.GRAIN]
+
+
+def batch(
+    method: Method,
+    group: Group = Group.VEGETABLE,
+    acidity: Acidity = LOW,
+    *classes: str,
+    size: str = "",
+    **process: str,
+) -> Batch:
+    food = FoodFacts("something", group, acidity, frozenset(classes))
+    return Batch("b", "2A", food, method, MADE, size, tuple(process.items()))
+
+
+# -- can it hurt -----------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("method", list(Method))
+@pytest.mark.parametrize("group", ANIMALS)
+def test_food_of_animals_and_cooked_food_can_hurt_however_it_is_kept(
+    method: Method, group: Group
+) -> None:
+    assert can_hurt(batch(method, group))
+    assert can_hurt(batch(method, group, ACID))
+
+
+@pytest.mark.parametrize("method", list(Method))
+@pytest.mark.parametrize("class_", ["sprout", "stock"])
+def test_sprouts_and_stock_can_hurt(method: Method, class_: str) -> None:
+    assert can_hurt(batch(method, Group.VEGETABLE, ACID, class_))
+
+
+#: What can hurt of plants: low in acid, acid, low in acid and vacuum-packed.
+PLANTS = {
+    Method.DRIED: (False, False, False), Method.FREEZE_DRIED: (False, False, False),
+    Method.SUGAR: (False, False, False), Method.INFUSION: (False, False, False),
+    Method.FLAVOURED_VINEGAR: (False, False, True), Method.RENDERED_FAT: (False, False, True),
+    Method.LACTIC: (False, False, True), Method.VINEGAR_FERMENT: (False, False, True),
+    Method.ALCOHOL_FERMENT: (False, False, True), Method.PASTE: (False, False, True),
+    Method.SALTED: (False, False, True),
+    Method.BOILING_WATER: (True, False, True), Method.PRESSURE: (True, False, True),
+    Method.JAM: (True, False, True), Method.FREEZER_JAM: (True, False, True),
+    Method.FRIDGE_PICKLE: (True, False, True), Method.VINEGAR_PICKLE: (True, False, True),
+    Method.FROZEN: (True, False, True),
+    Method.CELLAR: (False, False, True), Method.FRESH: (False, False, True),
+    Method.BOUGHT: (False, False, True),
+    Method.IN_OIL: (True, True, True), Method.HOT_SMOKED: (True, True, True),
+    Method.COLD_SMOKED: (True, True, True), Method.LIME: (True, True, True),
+    Method.MEAL: (True, True, True),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("method", list(Method))
+def test_of_plants_it_is_the_method_and_the_acid(method: Method) -> None:
+    low, acid, packed = PLANTS[method]
+    assert can_hurt(batch(method)) is low
+    assert can_hurt(batch(method, Group.VEGETABLE, ACID)) is acid
+    assert can_hurt(batch(method, vacuum="yes")) is packed
+    assert can_hurt(batch(method, Group.VEGETABLE, ACID, vacuum="yes")) is acid
+    assert can_hurt(batch(method, vacuum="no")) is low
+
+
+FERMENTS = [
+    Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE, Method.SALTED,
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("method", FERMENTS)
+def test_a_ferment_or_a_cure_is_harmless_only_once_it_is_done(method: Method) -> None:
+    assert can_hurt(batch(method), in_progress=True)
+    assert not can_hurt(batch(method))
+
+
+def test_what_is_raw_is_harmless_only_as_a_whole_crop() -> None:
+    for group in Group:
+        for method in (Method.CELLAR, Method.FRESH):
+            assert can_hurt(batch(method, group)) is (group not in CROPS)
+
+
+@pytest.mark.parametrize(
+    ("group", "size", "classes", "hurts"),
+    [
+        (Group.GRAIN, "tin", (), False), (Group.FAT, "jar", (), False),
+        (Group.VEGETABLE, "bag", (), False), (Group.VEGETABLE, "", (), False),
+        (Group.VEGETABLE, "2 tins", (), True), (Group.VEGETABLE, "JARS", (), True),
+        (Group.VEGETABLE, "carton", (), True), (Group.VEGETABLE, "pouch", (), True),
+        (Group.RELISH, "bag", (), True), (Group.DRINK, "bottle", (), True),
+        (Group.RELISH, "bag", ("nut",), False),
+    ],
+)  # fmt: skip
+def test_bought_food_is_harmless_dry_or_whole(
+    group: Group, size: str, classes: tuple[str, ...], hurts: bool
+) -> None:
+    assert can_hurt(batch(Method.BOUGHT, group, LOW, *classes, size=size)) is hurts
+    assert not can_hurt(batch(Method.BOUGHT, group, ACID, *classes, size=size))
+
+
+def test_vacuum_packed_is_what_was_said_to_be() -> None:
+    assert is_vacuum_packed(batch(Method.FROZEN, vacuum="yes"))
+    assert not is_vacuum_packed(batch(Method.FROZEN, vacuum="no"))
+    assert not is_vacuum_packed(batch(Method.FROZEN, blanched="yes"))
+
+
+@pytest.mark.parametrize(
+    ("group", "acidity", "size", "judged_as"),
+    [
+        (Group.VEGETABLE, LOW, "tins", Method.PRESSURE), (Group.FISH, LOW, "Can", Method.PRESSURE),
+        (Group.FRUIT, ACID, "tin", Method.BOILING_WATER), (Group.MEAL, LOW, "box", Method.MEAL),
+        (Group.MEAL, LOW, "tin", Method.PRESSURE), (Group.MEAT, LOW, "pack", Method.FRESH),
+        (Group.GRAIN, LOW, "bag", Method.BOUGHT), (Group.FRUIT, ACID, "carton", Method.BOUGHT),
+        (Group.VEGETABLE, LOW, "tinned", Method.BOUGHT),
+    ],
+)  # fmt: skip
+def test_bought_food_is_judged_as_what_it_is(
+    group: Group, acidity: Acidity, size: str, judged_as: Method
+) -> None:
+    assert kept_as(batch(Method.BOUGHT, group, acidity, size=size)) is judged_as
+    assert kept_as(batch(Method.DRIED, group, acidity, size=size)) is Method.DRIED
+
+
+@pytest.mark.parametrize(
+    ("group", "acidity", "size", "vacuum", "last"),
+    [
+        (Group.MEAT, LOW, "pack", "no", True), (Group.MEAT, LOW, "tin", "no", False),
+        (Group.VEGETABLE, LOW, "bag", "no", False), (Group.VEGETABLE, LOW, "bag", "yes", True),
+        (Group.VEGETABLE, ACID, "bag", "yes", False), (Group.DAIRY, ACID, "tub", "no", True),
+        (Group.VEGETABLE, LOW, "tin", "yes", False),
+    ],
+)  # fmt: skip
+def test_a_printed_date_is_the_last_safe_day_on_what_can_hurt_and_never_on_a_tin(
+    group: Group, acidity: Acidity, size: str, vacuum: str, last: bool
+) -> None:
+    assert use_by(batch(Method.BOUGHT, group, acidity, size=size, vacuum=vacuum)) is last
+
+
+# -- what stands against a batch -------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("by", "others"),
+    [("us", False), ("Myself", False), ("OURS", False), ("", False), ("Sunniva", True),
+     ("somebody else", True)],
+)  # fmt: skip
+def test_who_made_it(by: str, others: bool) -> None:
+    assert by_others(batch(Method.PRESSURE, by=by)) is others
+    assert not by_others(batch(Method.PRESSURE, seal=by))
+
+
+@pytest.mark.parametrize(
+    ("method", "acidity", "process", "unknown"),
+    [
+        (Method.PRESSURE, LOW, {"by": "Sunniva"}, True),
+        (Method.BOILING_WATER, LOW, {"by": "Sunniva"}, True),
+        (Method.PRESSURE, LOW, {"by": "us"}, False),
+        (Method.PRESSURE, LOW, {"by": "Sunniva", "minutes": "20"}, False),
+        (Method.PRESSURE, LOW, {"by": "Sunniva", "minutes": "unknown"}, True),
+        (Method.PRESSURE, LOW, {"by": "Sunniva", "jar": "pint"}, True),
+        (Method.PRESSURE, ACID, {"by": "Sunniva"}, False),
+        (Method.FROZEN, LOW, {"by": "Sunniva"}, False),
+    ],
+)
+def test_a_low_acid_jar_of_somebody_else_and_nobody_knows_how(
+    method: Method, acidity: Acidity, process: dict[str, str], unknown: bool
+) -> None:
+    one = batch(method, Group.VEGETABLE, acidity, **process)
+    assert of_unknown_origin(one) is unknown
+    assert recorded(one) is (process.get("minutes") == "20")
+
+
+def test_a_process_that_was_not_recorded_is_a_standing_reason_unless_it_is_in_doubt() -> None:
+    assert not_checked(batch(Method.PRESSURE)) == (NOT_CHECKED,)
+    assert not_checked(replace(batch(Method.PRESSURE), doubt=("too short",))) == ()
+    full = batch(Method.PRESSURE, minutes="20", psi="11", altitude="unknown")
+    assert not_checked(full) == (NO_ALTITUDE,)
+    assert not_checked(batch(Method.DRIED)) == ()
+
+
+def test_a_lid_that_never_sealed() -> None:
+    seen = Seen(MADE, "Unsealed within a day of canning", Verdict.EAT_SOON)
+    box = Container("b.1", "b", 1, State.SEALED, "larder", (), signs=(seen,))
+    assert unsealed(batch(Method.JAM), box)
+    assert not unsealed(batch(Method.FROZEN), box)
+    later = replace(box, signs=(Seen(MADE, "unsealed later", Verdict.DO_NOT_TASTE),))
+    assert not unsealed(batch(Method.JAM), later)
+
+
+# -- saved within a day ----------------------------------------------------------------------------
+
+START = MADE.toordinal() * DAY_MIN
+
+
+def span(begin: float, end: float | None, climate: Climate, **more: object) -> Span:
+    """Hours from midnight of the day made; None has no end yet."""
+    first = START + round(begin * 60)
+    last = FOREVER if end is None else START + round(end * 60)
+    day = MADE + timedelta(days=int(begin // 24))
+    plain = Span(first, last, day, "p", climate, 40.0, True, False, False, None, False, False,
+                 False, True)  # fmt: skip
+    return plain._replace(**more)  # type: ignore[arg-type]
+
+
+ROOM, FRIDGE, FREEZER = Climate.ROOM, Climate.FRIDGE, Climate.FREEZER
+
+
+@pytest.mark.parametrize(
+    ("spans", "saved"),
+    [
+        ([span(10, 20, ROOM), span(20, None, FRIDGE)], True),
+        ([span(10, None, FRIDGE)], True),
+        ([span(10, 34, ROOM), span(34, None, FRIDGE)], True),
+        ([span(10, 34.1, ROOM), span(34.1, None, FRIDGE)], False),
+        ([span(0, 12, ROOM), span(12, 50, FRIDGE), span(50, None, FREEZER)], True),
+        ([span(10, None, ROOM)], False),
+        ([span(10, 20, ROOM), span(20, 30, FRIDGE), span(30, None, ROOM)], False),
+        ([span(10, 20, ROOM), span(20, None, FRIDGE), span(20, 25, ROOM)], False),
+        ([span(10, 20, ROOM), span(20, None, FRIDGE), span(20, 20, ROOM)], True),
+        ([span(10, None, ROOM), span(20, None, FRIDGE)], False),
+        # Made on one day, in the cold on the day after the next.
+        ([span(48.5, None, FRIDGE)], False),
+    ],
+)
+def test_a_doubtful_jar_is_saved_by_the_cold_within_a_day_and_while_it_stays(
+    spans: list[Span], saved: bool
+) -> None:
+    """USDA AIB 539, as the services repeat it: 24 hours."""
+    assert (rescued(batch(Method.PRESSURE), spans) is not None) is saved
+    assert rescued(replace(batch(Method.PRESSURE), made=None), spans) is None
+
+
+def test_once_saved_it_is_an_opened_jar_since_the_day_it_was_made() -> None:
+    spans = [
+        span(10, 11, ROOM, in_progress=True),
+        span(11, 20, ROOM),
+        span(20, 50, FRIDGE),
+        span(50, None, FREEZER),
+    ]
+    found = rescued(batch(Method.PRESSURE), spans)
+    assert found is not None
+    assert [(one.climate, one.opened, one.day) for one in found] == [
+        (ROOM, False, MADE), (FRIDGE, True, MADE), (FREEZER, True, MADE + timedelta(days=2)),
+    ]  # fmt: skip
+    begun = [span(10, 20, ROOM, opened=True), span(20, None, FRIDGE)]
+    kept = rescued(batch(Method.PRESSURE), begun)
+    assert kept is not None
+    assert [one.opened for one in kept] == [True, True]

@@ -1,0 +1,132 @@
+"""Amounts, temperatures and altitudes as people write them."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from pantry_tui.core.amounts import (
+    UNITS,
+    Amount,
+    amount_of,
+    exact_amount,
+    read_altitude,
+    read_amount,
+    read_temperature,
+)
+from pantry_tui.errors import BadInput
+
+
+@pytest.mark.parametrize(
+    ("typed", "number", "unit"),
+    [
+        ("2", "2", ""),
+        ("2 lb", "2", "lb"),
+        ("40lb", "40", "lb"),
+        (" 1.5 KG ", "3/2", "kg"),
+        ("1/2 cup", "1/2", "cup"),
+        ("1 1/2 cups", "3/2", "cup"),
+        ("1½ lb", "3/2", "lb"),
+        ("¼ tsp", "1/4", "tsp"),
+        ("¾ pint", "3/4", "pint"),
+        ("⅓ cup", "1/3", "cup"),
+        ("⅔ cup", "2/3", "cup"),
+        ("2⅛ oz.", "17/8", "oz"),
+        ("3 fl oz", "3", "fl oz"),
+        ("0.000001 g", "1/1000000", "g"),
+        ("1000000 ml", "1000000", "ml"),
+        ("2 Pounds", "2", "lb"),
+        ("1 millilitre", "1", "ml"),
+        ("2 gal", "2", "gallon"),
+    ],
+)
+def test_an_amount_is_read_exactly(typed: str, number: str, unit: str) -> None:
+    assert read_amount(typed) == (Fraction(number), unit)
+    assert amount_of(typed) == Amount(Fraction(number), unit)
+
+
+@pytest.mark.parametrize(
+    ("typed", "why"),
+    [
+        ("1,5 kg", "two ways"),
+        ("1,500 g", "two ways"),
+        ("", "no amount"),
+        ("some", "no amount"),
+        ("lb 2", "no amount"),
+        ("-2 lb", "no amount"),
+        ("1/0 lb", "divides by nothing"),
+        ("1 2/0 lb", "divides by nothing"),
+        ("2 stone", "no unit known"),
+        ("2 lb lb", "no unit known"),
+        ("0", "no possible amount"),
+        ("0/3 cup", "no possible amount"),
+        ("1000001 g", "no possible amount"),
+    ],
+)
+def test_what_is_no_amount_is_refused_in_a_sentence(typed: str, why: str) -> None:
+    with pytest.raises(BadInput, match=why) as said:
+        read_amount(typed)
+    assert str(said.value).endswith(".")
+
+
+units = st.sampled_from(["", *sorted(set(UNITS.values()))])
+
+
+@given(st.fractions(Fraction(1, 500), 500, max_denominator=500), units)
+def test_what_the_log_keeps_is_read_back_exactly(number: Fraction, unit: str) -> None:
+    assert exact_amount(Amount(number, unit).exact) == Amount(number, unit)
+
+
+@pytest.mark.parametrize("hurt", ["2 stone", "two", "1/0", ""])
+def test_a_hurt_amount_in_the_log_is_noticed(hurt: str) -> None:
+    with pytest.raises((ValueError, ZeroDivisionError)):
+        exact_amount(hurt)
+
+
+@pytest.mark.parametrize(
+    ("number", "unit", "shown"),
+    [("24", "lb", "24 lb"), ("3/2", "kg", "1.5 kg"), ("113/3", "lb", "37.67 lb"), ("12", "", "12"),
+     ("100", "g", "100 g"), ("1/100", "lb", "0.01 lb")],
+)  # fmt: skip
+def test_an_amount_is_shown_with_two_decimals_at_most(number: str, unit: str, shown: str) -> None:
+    assert str(Amount(Fraction(number), unit)) == shown
+
+
+@pytest.mark.parametrize(
+    ("typed", "bare", "fahrenheit"),
+    [
+        ("55F", "F", 55.0), ("55 f", "C", 55.0), ("0C", "F", 32.0), ("13 °C", "F", 55.4),
+        ("-18c", "F", -0.4), ("38", "F", 38.0), ("5", "C", 41.0), ("5", "c", 41.0),
+        (" 4.5 C ", "F", 40.1), ("-100F", "F", -100.0), ("250", "F", 250.0), ("100C", "F", 212.0),
+    ],
+)  # fmt: skip
+def test_a_temperature_is_fahrenheit_inside(typed: str, bare: str, fahrenheit: float) -> None:
+    assert read_temperature(typed, bare) == pytest.approx(fahrenheit)
+
+
+def test_a_bare_number_is_fahrenheit_where_nothing_else_is_said() -> None:
+    assert read_temperature("38") == 38.0
+
+
+@pytest.mark.parametrize("typed", ["", "warm", "55K", "1 000", "251F", "-101F", "130C", "38 F F"])
+def test_what_is_no_temperature_of_a_place_is_refused(typed: str) -> None:
+    with pytest.raises(BadInput, match="is no temperature"):
+        read_temperature(typed)
+
+
+@pytest.mark.parametrize(
+    ("typed", "feet"),
+    [("1800ft", 1800), ("1800", 1800), ("550 m", 1804), ("1000 Metres", 3281), ("0", 0),
+     ("-200 feet", -200), (" 1 meters ", 3)],
+)  # fmt: skip
+def test_an_altitude_is_in_feet_inside(typed: str, feet: int) -> None:
+    assert read_altitude(typed) == feet
+
+
+@pytest.mark.parametrize("typed", ["", "a mile", "1.5 km", "high", "123456"])
+def test_what_is_no_altitude_is_refused(typed: str) -> None:
+    with pytest.raises(BadInput, match="is no altitude"):
+        read_altitude(typed)
