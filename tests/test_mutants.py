@@ -83,7 +83,8 @@ def test_who_comes_by_a_line_is_asked_quick_ones_first_and_who_noticed_much_befo
 
 
 HALVES = """
-LIMIT = 10
+TOP = 20
+LIMIT = TOP // 2
 
 def half(n):
     if n > LIMIT:
@@ -138,8 +139,9 @@ def test_a_fault_is_noticed_when_a_test_fails_or_never_ends(halves: Path, jobs: 
     # ends is noticed, and so is a limit that is another one when the module is loaded.
     assert left == {
         ("if n > LIMIT:", "if n >= LIMIT:", "unnoticed"),
-        ("LIMIT = 10", "LIMIT = 11", "unnoticed"),
-        ("LIMIT = 10", "LIMIT = 9", "unnoticed"),
+        ("TOP = 20", "TOP = 21", "unnoticed"),
+        ("TOP = 20", "TOP = 19", "unnoticed"),
+        ("LIMIT = TOP // 2", "LIMIT = TOP // 3", "unnoticed"),
         ("return 1", "return None", "no test comes by"),
         ("return 1", "return 2", "no test comes by"),
         ("return 1", "return 0", "no test comes by"),

@@ -101,7 +101,8 @@ def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
             f"  {clip(year.food, 40)}, {day(year.start)} to {end}{unit}",
             f"    {year.opening:g} + {year.made:g} made - {year.given:g} given - "
             f"{year.lost:g} lost - "
-            f"{year.unrecorded:g} unrecorded - {year.closing:g} left = {year.eaten:g} eaten",
+            f"{year.unrecorded:g} unrecorded - "
+            f"{year.repacked:g} repacked - {year.closing:g} left = {year.eaten:g} eaten",
         ]
         kept = [f"{year.reserved} of what is left reserved"] if year.reserved else []
         lines += [f"    {clean(one)}" for one in (*kept, *year.tasted)]

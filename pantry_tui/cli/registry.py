@@ -54,6 +54,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             Entry("open", "stock:Open", "Open the oldest sealed one"),
             Entry("thaw", "stock:Thaw", "Thaw the oldest frozen one"),
             Entry("ready", "stock:Ready", "It is done fermenting, curing or drying", "finish"),
+            Entry("repack", "stock:Repack", "Into other vessels, or into another thing"),
             Entry("move", "stock:Move", "Move to another place"),
             Entry("give", "stock:Give", "Give away"),
             Entry("missing", "stock:Missing", "Gone, and nobody knows how", "lose"),

@@ -54,9 +54,31 @@ class Thaw(Act):
 
 class Ready(Act):
     code: str = word("7C for all of it, or 7C/3 for that one")
+    into: str | None = option("--into", "LINE", 'what it goes into: "6 quart jars, fridge"')
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.ready, self.code)
+        if not self.into:
+            return call.act(self.at, act.ready, self.code)
+        from pantry_tui.services.batchwork import repack
+
+        return call.act(self.at, repack.ready_into, self.code, self.into)
+
+
+class Repack(Act):
+    code: str = word("7C, or 7C/3 for that very one")
+    line: str = words('into what, how many, where: "6 quart jars, fridge"')
+    took: str | None = option("--took", "AMOUNT", "how much of it; else one whole container")
+    all: bool = flag("--all", "all there is of it")
+
+    def run(self, call: Call) -> int:
+        from pantry_tui.cli.printing import putup as show
+        from pantry_tui.services.batchwork import repack
+        from pantry_tui.services.output import jsonable
+
+        much = _much(self.took or "", self.all) or ""
+        with call.pantry() as p:
+            made = call.book(p, self.at, repack.repack, self.code, self.line, much)
+        return call.answer(made, jsonable.putup, show.putup)
 
 
 class Move(Act):

@@ -161,6 +161,8 @@ class Batch:
     suspect: str = ""  # the sign on one container that makes all others be looked at
     rated: tuple[Rated, ...] = ()  # in the order it was said; the last one stands
     parts: tuple[str, ...] = ()  # containers of other batches that it was made from
+    into: tuple[str, ...] = ()  # batches that were made from it
+    carried: bool = False  # the same food in other containers: `made` is the day of its parts
     booked: date | None = None  # the day it came into the store
 
 

@@ -36,6 +36,21 @@ ASSUMED_F = {
 }
 
 
+class Role(StrEnum):
+    """What a food is at table."""
+
+    MAIN = "main"
+    SIDE = "side"
+    FRUIT = "fruit"
+    RELISH = "relish"
+    SPREAD = "spread"
+    SEASONING = "seasoning"
+    BAKING = "baking"
+    FAT = "fat"
+    DRINK = "drink"
+    INGREDIENT = "ingredient"
+
+
 class Method(StrEnum):
     """How a food is kept."""
 

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.keeping import descent
 from pantry_tui.core.keeping.exposure import as_if
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.log.own import rule_of
+from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
 
 if TYPE_CHECKING:
@@ -65,7 +67,57 @@ class Judging:
     ) -> Assessment:
         """Of a batch, container or places as they might be; nothing is kept."""
         where = self._p.places if places is None else places
-        return assess(batch, container, where, self.book, now)
+        own = assess(batch, container, where, self.book, now)
+        if batch.into:
+            own = descent.suspected(own, container, self._of_children(batch, frozenset()))
+        if not batch.parts:
+            return own
+        bounds = [
+            one for id_ in batch.parts for one in self._bound(batch, container, id_, now, where)
+        ]
+        return descent.bounded(own, bounds, container.turns[0].when.day)
+
+    def _bound(
+        self, batch: Batch, new: Container, id_: str, now: When, places: Mapping[str, Place]
+    ) -> Iterator[descent.Bound]:
+        """What one part allows; nothing where its put-up was taken back."""
+        held = self._p.load(batch_of(id_))
+        if held is None or id_ not in held[1]:
+            return
+        of, part = held[0], held[1][id_]
+        name = f"{of.code}/{part.number}"
+        if descent.goes_on(batch, of):
+            shadow = descent.carried_on(new, of, part)
+            yield descent.Bound(name, self.of(of, shadow, now, places), goes_on=True)
+            return
+        birth = new.turns[0].when
+        then = birth._replace(first=birth.last)
+        shadow, known = descent.as_taken(new, part), descent.known_then(places, then)
+        yield descent.Bound(name, self.of(of, shadow, then, known), goes_on=False)
+
+    def _of_children(self, batch: Batch, seen: frozenset[str]) -> str:
+        """Why what was made of a batch makes it be looked at, "" where nothing does."""
+        for id_ in batch.into:
+            held = self._p.load(id_) if id_ not in seen else None
+            if held is None:
+                continue
+            child = held[0]
+            if child.suspect:
+                return (
+                    f"Look at it: {child.code}, made from it, is under suspicion: {child.suspect}."
+                )
+            if why := self._of_children(child, seen | {batch.id}):
+                return why
+        return ""
+
+    def kin_key(self, batch: Batch) -> tuple[object, ...]:
+        """What of other batches its verdicts rest on."""
+        found: list[object] = []
+        for id_ in batch.parts:
+            held = self._p.load(batch_of(id_))
+            if held is not None and id_ in held[1]:
+                found += [replace(held[0], rated=()), held[1][id_], *self.kin_key(held[0])]
+        return (*found, self._of_children(batch, frozenset()))
 
     def as_if(self, container: Container, *turns: Turn) -> Judgement:
         """The verdict today if that had also happened; nothing is kept."""
@@ -110,6 +162,7 @@ class Judge:
             container.left,
             container.first,
             p.today,
+            self._judging.kin_key(batch) if batch.parts or batch.into else (),
         )
         now = p.clock.now
         since, found = self._known.get(key, (0, None))

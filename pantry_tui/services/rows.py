@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import Method, State, Verdict
@@ -169,6 +170,22 @@ class Ask:
     choices: tuple[str, ...] = ()
 
 
+class Source(NamedTuple):
+    """What something is made from: "2A" or "3B/1", and how much ("2 lb", "" for one whole)."""
+
+    ref: str
+    amount: str = ""
+
+
+class Took(NamedTuple):
+    """What was taken for it: "2A", "2A/1", how much, and what is left there, "" for nothing."""
+
+    code: str
+    container: str
+    took: str
+    left: str
+
+
 @dataclass(frozen=True, slots=True)
 class PutUpReading:
     """What a put-up line was understood as. `unread` words are named, never dropped."""
@@ -189,6 +206,7 @@ class PutUpReading:
     printed: date | None = None  # on what was bought in
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
     contents: Amount | None = None  # what each container holds, pieces without a unit
+    sources: tuple[Source, ...] = ()  # what it is made from
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,6 +223,7 @@ class PutUp:
     reading: PutUpReading
     discard_after_why: str = ""  # why there is no discard_after
     standing: tuple[str, ...] = ()  # said beside any verdict
+    made_from: tuple[Took, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -216,7 +235,7 @@ class Take:
     place: str
     count: int
     servings: float
-    day: date
+    day: date  # of what is only for who wants more: the soonest
     thaw_by: date | None
     reasons: tuple[str, ...]
     containers: tuple[str, ...] = ()  # "7C/1"
@@ -225,6 +244,9 @@ class Take:
     dish: str = ""
     why: tuple[str, ...] = ()  # the first of `reasons`: why this week has it, and for how long
     standing: tuple[str, ...] = ()  # the last of `reasons`: said beside any verdict
+    method: str = ""
+    role: str = ""
+    left: str = ""  # what is in it, where it is drawn from
 
 
 @dataclass(frozen=True, slots=True)
@@ -233,6 +255,8 @@ class WeekView:
     end: date
     people: int
     take: tuple[Take, ...]
+    beside: tuple[Take, ...]  # opened beside the days, for as long as they keep open
+    more: tuple[Take, ...]  # what comes next, for who wants more
     waiting: tuple[DueRow, ...]
     discard: tuple[DueRow, ...]
     accepted: bool = False

@@ -240,11 +240,11 @@ async def test_every_act_suits_several_marked_lines(
         assert stands() == before
 
 
-async def test_a_working_batch_is_finished_by_one_key(p: Pantry) -> None:
+async def test_a_batch_in_progress_is_ready_by_two_keys(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         to_food(pilot, "sauerkraut")
         assert current(pilot).row.state is State.WORKING  # type: ignore[union-attr]
-        await pilot.press("f")
+        await pilot.press("f", "enter")  # it stays in its crocks
         assert count(p, "sauerkraut", State.WORKING) == 0
         assert "Ready" in said(pilot)
 
@@ -404,3 +404,17 @@ async def test_a_sum_is_reckoned_and_one_that_cannot_be_read_stays(demo: Pantry)
         shown = str(app.screen.query_one(Static).render())
         assert "15 g" in shown
         assert "x 3 / 100" in shown
+
+
+async def test_a_crock_that_is_ready_is_asked_into_what(demo: Pantry) -> None:
+    row = next(r for r in view.due(demo) if r.vessel == "crock" and r.state is State.IN_PROGRESS)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*row.code.lower(), "enter", "f")
+        await pilot.press(*"4 quart jars, fridge", "enter")
+        await pilot.pause()
+        made = [r for r in view.due(demo) if r.food == row.food and r.count == 4]
+        assert [(r.place, r.state) for r in made] == [("fridge", State.SEALED)]
+        assert not [r for r in view.due(demo) if r.code == row.code]
+        await pilot.press("z")
+        back = next(r for r in view.due(demo) if r.code == row.code)
+        assert back.state is State.IN_PROGRESS

@@ -56,6 +56,12 @@ ROWS: dict[str, Row] = {
         ("{beef}", "--how", "microwave"), s.DONE, ("{peaches}",), ("{beef}", "--how", "sun")
     ),
     "ready": Row(("{kraut}",), s.DONE, ("{peaches}",), ("9ZZ",)),
+    "repack": Row(
+        ("{peaches}", "2", "half-pint", "jars,", "fridge"),
+        {**s.PUTUP, "from": s.Some({"code": str, "container": str, "took": str, "left": str})},
+        (NOTHING_LEFT, "2 pint jars, fridge"),
+        ("{peaches}", "2 jars, attic"),
+    ),
     "move": Row(
         ("{peaches}", "fridge", "--count", "2"),
         s.DONE,

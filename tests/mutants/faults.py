@@ -84,6 +84,11 @@ class Fault:
         self.take_back(old)
         return _differing(before, after)
 
+    def said(self, file: str, why: str = "") -> str:
+        """Where it is and what it changes, as it is printed."""
+        before, after = self.change()
+        return f"  {file}:{self.line} {self.within}{why}\n    - {before}\n    + {after}"
+
     def lines(self) -> range:
         """The lines of the statement; of one with a body, those before the body."""
         body = getattr(self.statement, "body", None)

@@ -6,4 +6,19 @@ with a reason counts as noticed; a reason for one that is no longer made is name
 
 from __future__ import annotations
 
-REASONS: dict[tuple[str, str, str, str], str] = {}
+_LOG, _KEEPING = "pantry_tui/core/log/", "pantry_tui/core/keeping/"
+
+REASONS: dict[tuple[str, str, str, str], str] = {
+    **dict.fromkeys(
+        [
+            (
+                _LOG + "climates.py",
+                "_before",
+                "...  moments[i].last < mine.first), default=0)",
+                f"...  moments[i].last < mine.first), default={other})",
+            )
+            for other in ("1", "-1")
+        ],
+        "no household books anything in the first minute of the calendar",
+    ),
+}

@@ -99,7 +99,7 @@ def _try_room(
         scores[file] = Score(len(target.found))
         for fault in target.found:
             if why := REASONS.get(_key(file, fault)):
-                scores[file].explained.append(_said(file, fault, f" (cannot be noticed: {why})"))
+                scores[file].explained.append(fault.said(file, f" (cannot be noticed: {why})"))
         target.found = [one for one in target.found if _key(file, one) not in REASONS]
         targets.append(target)
     left = _unnoticed(targets, TESTS[room].near, jobs)
@@ -107,7 +107,7 @@ def _try_room(
         left = _unnoticed([target for target, _ in left if target.found], TESTS[room].far, jobs)
     for target, ends in left:
         scores[target.file].unnoticed = [
-            _said(target.file, fault, f" ({end.value})" if end is End.NOT_REACHED else "")
+            fault.said(target.file, f" ({end.value})" if end is End.NOT_REACHED else "")
             for fault, end in zip(target.found, ends, strict=True)
         ]
     return scores
@@ -143,11 +143,6 @@ def _name_old_reasons(file: str, found: Sequence[Fault]) -> None:
 
 def _key(file: str, fault: Fault) -> Key:
     return (file, fault.within, *fault.change())
-
-
-def _said(file: str, fault: Fault, why: str) -> str:
-    before, after = fault.change()
-    return f"  {file}:{fault.line} {fault.within}{why}\n    - {before}\n    + {after}"
 
 
 def _load_what_tests_load() -> None:

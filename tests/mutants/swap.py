@@ -36,6 +36,55 @@ def swap(file: str, path: str, tree: ast.Module, within: str) -> bool:
     return True
 
 
+def rebind(file: str, tree: ast.Module, statement: ast.stmt) -> bool:
+    """Work out anew what a (changed) statement of the module assigns, and what the module makes of
+    that, and hand it to all who have taken it; False where it is no such statement.
+
+    What other modules have made of it stays: who is not noticed so has to be loaded anew.
+    """
+    module = sys.modules.get(module_name(file))
+    if module is None or not any(one is statement for one in tree.body):
+        return False
+    changed = set(_assigned(statement))
+    if not changed:
+        return False
+    for node in tree.body[tree.body.index(statement) :]:
+        names = _assigned(node)
+        if names and (node is statement or changed & _read(node)):
+            before = {name: vars(module).get(name) for name in names}
+            exec(compile(ast.Module([node], []), module.__file__ or file, "exec"), vars(module))
+            for name, old in before.items():
+                _hand_on(name, old, vars(module)[name])
+            changed.update(names)
+    return True
+
+
+def _assigned(node: ast.stmt) -> list[str]:
+    if isinstance(node, ast.Assign):
+        targets = node.targets
+    elif isinstance(node, ast.AnnAssign) and node.value is not None:
+        targets = [node.target]
+    else:
+        return []
+    return [one.id for one in targets if isinstance(one, ast.Name)]
+
+
+def _read(node: ast.AST) -> set[str]:
+    return {one.id for one in ast.walk(node) if isinstance(one, ast.Name)}
+
+
+def _hand_on(name: str, old: object, new: object) -> None:
+    """To every module that has the old one: under its own name, or under any if it is no plain
+    value, which may be the same by chance."""
+    plain = old is None or isinstance(old, (int, float, str))
+    for module in list(sys.modules.values()):
+        if (getattr(module, "__name__", "") or "").startswith(("pantry_tui", "tests", "test_")):
+            held = vars(module)
+            for key in [key for key, value in held.items() if value is old]:
+                if key == name or not plain:
+                    held[key] = new
+
+
 def _code_in(code: CodeType, names: list[str]) -> CodeType | None:
     """That of the outermost function on the way."""
     for name in names:

@@ -1,9 +1,10 @@
 """Faults held against tests, each in a forked process of its own.
 
-The tests of a file are collected once. A forked process watches them run without a fault; then
-for each fault another one puts it into the loaded function and runs the tests that come by. A
-fault in what runs while a module is loaded needs the module loaded anew: it is tried in a process
-that has nothing of ours in it yet, which takes longer.
+The tests of a room are collected once. A forked process watches them run without a fault; then for
+each fault another one puts it into the loaded function, or works out anew what a module assigns,
+and runs the tests that come by. Where that cannot be done, or is not noticed although it runs
+while a module is loaded, the module is loaded anew, in a process that has nothing of ours in it
+yet, which takes longer.
 """
 
 from __future__ import annotations
@@ -24,7 +25,7 @@ import pytest
 from tests.mutants.faults import Fault, faults
 from tests.mutants.forked import FAILED, Ended, Running, folder_for_all, fork, running_now, wait
 from tests.mutants.reach import Reach, Watch, forget_answers
-from tests.mutants.swap import Finder, swap
+from tests.mutants.swap import Finder, rebind, swap
 from tests.mutants.table import ROOT
 
 #: A fault may make a loop endless: it is noticed when a test works for this long, and, should it
@@ -123,8 +124,7 @@ class _Session:
         if not tried.reach.failed:
             for target in self.targets:
                 ends = tried.ends[target.file] = self._try(target, tried.reach, items)
-                left = sum(end in (End.UNNOTICED, End.NOT_REACHED) for end in ends)
-                print(f"{target.file}: {left} of {len(ends)} left ...", file=sys.stderr, flush=True)
+                _say(target, ends)
         self.kept.write_bytes(pickle.dumps(tried))
         return True
 
@@ -150,14 +150,20 @@ class _Session:
                 tests = reach.tests_at(target.path, fault.lines(), noticed)
                 if not tests:
                     continue
-                if not fault.called or reach.always & {(target.path, n) for n in fault.lines()}:
-                    ends[n] = End.LOAD_ANEW
-                    continue
                 for end in running.start(n, _in_place(target, fault, tests, reach, items)):
                     _note(end, ends, noticed)
             for end in running.all():
                 _note(end, ends, noticed)
         return ends
+
+
+def _say(target: Target, ends: list[End]) -> None:
+    """While it runs: how many are left, and which."""
+    both = zip(target.found, ends, strict=True)
+    left = [(fault, end) for fault, end in both if end is not End.NOTICED]
+    print(f"... {target.file}: {len(left)} of {len(ends)} left", file=sys.stderr)
+    for fault, end in left:
+        print(fault.said(target.file, f" ({end.value})"), file=sys.stderr, flush=True)
 
 
 def _in_place(
@@ -167,15 +173,22 @@ def _in_place(
     reach: Reach,
     items: dict[str, pytest.Item],
 ) -> Callable[[], int]:
+    at_load = not fault.called or bool(reach.always & {(target.path, n) for n in fault.lines()})
+
     def run() -> int:
         fault.put()
         forget_answers()
-        if not swap(target.file, target.path, target.tree, fault.within):
+        if fault.called:
+            done = swap(target.file, target.path, target.tree, fault.within)
+        else:
+            done = rebind(target.file, target.tree, fault.statement)
+        if not done:
             return _LOAD_ANEW
         watchman = _Watchman(reach)
         items[tests[0]].config.pluginmanager.register(watchman)
         _run([items[test] for test in tests])
-        return 0
+        # What ran while the module was loaded ran without the fault.
+        return _LOAD_ANEW if at_load else 0
 
     return run
 

@@ -16,8 +16,9 @@ from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
 from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
 from pantry_tui.app.widgets.line import Line
-from pantry_tui.core.words import Rating
+from pantry_tui.core.words import Rating, State
 from pantry_tui.errors import Refused
+from pantry_tui.services.batchwork import repack
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.books import rating
 from pantry_tui.services.pantry import Pantry
@@ -164,8 +165,19 @@ class Acting:
         )
 
     def ready(self) -> None:
-        """A batch in progress is ready: all of it that still is."""
-        self._now(_ready)
+        """A batch in progress is ready: all of it that still is. Of a crock it asks into what."""
+        lines = self.chosen()
+        row = lines[0].row if len(lines) == 1 else None
+        if row is not None and row.loose and row.state is State.IN_PROGRESS:
+            ask_line(
+                self.screen,
+                f"{about(lines)} is ready: into what, how many, where? Empty: it stays in there.",
+                "6 quart jars, fridge",
+                lambda typed: self._do(lines, _into if typed else _ready, **_said(typed)),
+                empty=True,
+            )
+        elif lines:
+            self._on(lines, _ready)
 
     def give(self) -> None:
         """To whom, in words; they are named when a batch is recalled."""
@@ -296,6 +308,15 @@ class Acting:
 @wraps(act.ready)
 def _ready(p: Pantry, ref: str, **more: Any) -> Done:
     return act.ready(p, ref.partition("/")[0], **more)
+
+
+@wraps(repack.ready_into)
+def _into(p: Pantry, ref: str, **more: Any) -> Done:
+    return repack.ready_into(p, ref.partition("/")[0], **more)
+
+
+def _said(typed: str) -> dict[str, Any]:
+    return {"line": typed} if typed else {}
 
 
 def _refs(lines: Sequence[Line], number: int) -> list[str]:

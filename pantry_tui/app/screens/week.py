@@ -61,7 +61,9 @@ class WeekScreen(Acts, RowWords, Beside):
         ]
         rows = rows_named(self.host.pantry, {take.containers[0] for take in takes})
         lines = take_lines(takes, columns, rows, self.marked, headed=not words)
-        self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
+        self._days = {
+            line.key: take.day for line, take in zip(lines, takes, strict=True) if take.day
+        }
         if words:
             return Listed(lines)
         self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
@@ -81,6 +83,15 @@ class WeekScreen(Acts, RowWords, Beside):
             yield heading(DayKey(day), f"  {text}")
         for food in found.left_out:
             yield heading(LeftOutKey(food), f"  Skipped this week: {food} (x brings it back)")
+        for title, takes in (
+            ("Open beside the meals", found.beside),
+            ("If you want more, these next", found.more),
+        ):
+            named = rows_named(self.host.pantry, {take.containers[0] for take in takes})
+            stand = [named[take.containers[0]] for take in takes if take.containers[0] in named]
+            if stand:
+                yield heading(Heading(title), title)
+                yield from due_lines(stand, columns, self.marked)
         for title, rows in (
             ("Discard as its own page says, never taste", found.discard),
             ("Needs care, or no published figure", found.waiting),

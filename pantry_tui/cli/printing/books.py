@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 
 def years(rows: Sequence[FoodYear]) -> list[str]:
-    """opening + made - given - lost - unrecorded - closing = eaten, a line a year."""
+    """opening + made - given - lost - unrecorded - repacked - closing = eaten, a line a year."""
     heads = (
         "food",
         "in",
@@ -26,6 +26,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
         "given",
         "lost",
         "unrecorded",
+        "repacked",
         "closing",
         "eaten",
         "of it reserved",
@@ -42,6 +43,7 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
             f"{one.given:g}",
             f"{one.lost:g}",
             f"{one.unrecorded:g}",
+            f"{one.repacked:g}",
             f"{one.closing:g}",
             f"{one.eaten:g}",
             str(one.reserved),

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
+from pantry_tui.services.batchwork.made_from import say_sources
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.many import OneLine
@@ -25,6 +26,7 @@ def reading(read: PutUpReading) -> list[str]:
     ]
     lines += [f"holds: {read.contents}{' each' if read.count > 1 else ''}"] if read.contents else []
     lines += [f"{clean(key)}: {clean(value)}" for key, value in read.process if key != "amount"]
+    lines += [f"from: {clean(say_sources(read.sources))}"] if read.sources else []
     lines += [f"printed: {say(read.printed)}"] if read.printed else []
     lines += [f"note: {clean(read.note)}"] if read.note else []
     if read.unread:
@@ -37,6 +39,10 @@ def putup(made: PutUp) -> list[str]:
     """The lid code first, then dates and cautions."""
     head = f"Lid code {made.code}: write it on every lid." if made.code else "Nothing was booked."
     lines = [head, *reading(made.reading)]
+    lines += [
+        f"took {one.took} of {one.container}; {one.left or 'nothing'} left in it"
+        for one in made.made_from
+    ]
     lines.append(f"verdict: {made.verdict}")
     lines.append(f"best by: {say(made.best_by) if made.best_by else 'no published figure'}")
     last = say(made.discard_after) if made.discard_after else made.discard_after_why

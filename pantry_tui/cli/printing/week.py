@@ -9,7 +9,9 @@ from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 
 if TYPE_CHECKING:
-    from pantry_tui.services.rows import WeekView
+    from collections.abc import Sequence
+
+    from pantry_tui.services.rows import Take, WeekView
 
 
 def week(view: WeekView) -> list[str]:
@@ -34,6 +36,8 @@ def week(view: WeekView) -> list[str]:
         lines += table(heads, rows)
     else:
         lines.append(_no_menu(view))
+    lines += _listed("Open beside the meals", view.beside)
+    lines += _listed("If you want more, these next", view.more)
     lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
     if view.left_out:
         lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
@@ -42,6 +46,15 @@ def week(view: WeekView) -> list[str]:
     why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
     lines += ["Why:", *dict.fromkeys(why)] if why else []
     return [*lines, *(f"care: {one}" for one in view.cautions)]
+
+
+def _listed(head: str, takes: Sequence[Take]) -> list[str]:
+    held = [clean(f"  {one.code} {one.food}, {_held(one)} in {one.place}") for one in takes]
+    return [f"{head}:", *held] if held else []
+
+
+def _held(take: Take) -> str:
+    return take.amount or f"{take.servings:g} servings"
 
 
 def _no_menu(view: WeekView) -> str:

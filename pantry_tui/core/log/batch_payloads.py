@@ -18,6 +18,7 @@ class Fate(StrEnum):
     DISCARDED = "discarded"
     GIVEN = "given"
     MISSING = "missing"
+    REPACKED = "repacked"
     UNRECORDED = "unrecorded use"
 
 
@@ -62,6 +63,7 @@ class PutUp(NamedTuple):
     doubt: tuple[str, ...] = ()
     possible: str = ""
     parts: tuple[Part, ...] = ()
+    carried: bool = False  # the same food goes on: `made` is the day of its parts
 
 
 class Ready(NamedTuple):

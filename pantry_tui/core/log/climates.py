@@ -86,8 +86,9 @@ def _possible(first: Kept, since: When, told: Sequence[Change]) -> list[set[Kept
 
 
 def _before(index: int, moments: Sequence[When]) -> list[int]:
-    """Which of them may have been the last one before this."""
+    """Which of them may have been the last one before this; to change it twice changes no more, so
+    it may count as its own."""
     mine = moments[index]
-    earlier = [i for i, one in enumerate(moments) if i != index and one.first <= mine.last]
+    earlier = [i for i, one in enumerate(moments) if one.first <= mine.last]
     latest = max((moments[i].first for i in earlier if moments[i].last < mine.first), default=0)
     return [i for i in earlier if moments[i].last >= latest]

@@ -86,6 +86,7 @@ class _Batch:
             payload.possible,
             parts=tuple(part.container for part in payload.parts),
             booked=event.day,
+            carried=payload.carried,
         )
         self.amount = payload.amount
         self.first: dict[str, tuple[Event, State, str]] = {}
@@ -118,9 +119,12 @@ class _Batch:
                 for id_ in payload.containers:
                     self._leave(id_, event, FATE_OF[type(payload)], payload.amount)
             case said.PutUp():
-                for part in payload.parts:
-                    if said.batch_of(part.container) == self.id:
-                        self._leave(part.container, event, said.Fate.USED, part.amount)
+                mine = [one for one in payload.parts if said.batch_of(one.container) == self.id]
+                for part in mine:
+                    self._leave(part.container, event, said.Fate.REPACKED, part.amount)
+                if mine:
+                    into = dict.fromkeys((*self.batch.into, payload.batch))
+                    self.batch = replace(self.batch, into=tuple(into))
             case said.Sign():
                 self._sign(event.day, payload)
             case said.Outage():
@@ -234,9 +238,9 @@ class _Batch:
         event, state, place = self.first[id_]
         made = self.batch.made
         began = when(event)
-        if made is not None and made != began.day:
+        if made is not None and made != began.day and not self.batch.carried:
             began = some_time(made, datetime.fromisoformat(event.recorded))
-        later = sorted(self.turns[id_], key=lambda one: (one.when.first, one.when.last, one.event))
+        later = sorted(self.turns[id_], key=lambda one: (one.when.first, one.when.last))
         turns = (Turn(began, event.id, place, state), *later)
         last_state = next(one.state for one in reversed(turns) if one.state is not None)
         last_place = next(one.place for one in reversed(turns) if one.place is not None)
@@ -365,8 +369,8 @@ def fold(events: Iterable[Event]) -> Stock:
 def path_of(places: Mapping[str, Place], id_: str) -> str:
     """ "basement › north wall › shelf 2"."""
     names: list[str] = []
-    here: str | None = id_
-    while here is not None and here in places and len(names) < 20:
-        names.append(places[here].name)
-        here = places[here].parent
+    here = places.get(id_)
+    while here is not None and len(names) < 20:
+        names.append(here.name)
+        here = places.get(here.parent or "")
     return " › ".join(reversed(names))

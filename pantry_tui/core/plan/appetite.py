@@ -6,7 +6,7 @@ planning charts; what the household says itself goes first, then what its log sh
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
@@ -29,6 +29,9 @@ FOOD_CEILING = 3.0
 
 #: Main meals a week that are cooked from the stores.
 MEALS = 7
+
+#: So many weeks in which a food was eaten must be there before anything is learned of it.
+LEARNED_AFTER = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +68,11 @@ class Appetite:
         """Servings a usual week, for the whole household."""
         return self.food_ceiling(food) * self.people
 
+    @property
+    def meals_a_week(self) -> float:
+        """Meals that are eaten in a usual week, one a head."""
+        return float(self.people * self.meals)
+
     def eats(self, food: str, group: Group) -> bool:
         return self.food_ceiling(food) > 0 and self.group_ceiling(group) > 0
 
@@ -79,6 +87,13 @@ class Appetite:
     def coming(self, start: date, weeks: int) -> list[float]:
         """`factor` of that many weeks from `start` on."""
         return [self.factor(start + timedelta(days=7 * week)) for week in range(weeks)]
+
+
+def full_week(eaten: Sequence[float]) -> float | None:
+    """Servings of a full week: the upper quartile of the weeks in which any was eaten; None before
+    there are eight of them. A week without says nothing: perhaps none was offered."""
+    weeks = sorted((servings for servings in eaten if servings > 0), reverse=True)
+    return weeks[len(weeks) // 4] if len(weeks) >= LEARNED_AFTER else None
 
 
 def days_from(start: date, length: int = 7) -> Iterable[date]:

@@ -1,19 +1,23 @@
 """On which day of the week each chosen container is opened, and until when it is eaten.
 
-The nearest dates come on the first days; each food and each group comes on the days that have
-the least of it. Frozen food waits until it can be thawed; a dish keeps its containers together.
+The nearest dates come on the first days; each role at table, each food and each group on the days
+that have the least of it; what is big when most sit there, and never when its rest would spoil
+while all are away. From bulk a day takes what its heads eat. Frozen food waits until it can be
+thawed; a dish keeps its containers together.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
-from pantry_tui.core.words import Group
+from pantry_tui.core.plan.roles import A_HEAD
+
+_CRUMB = 1e-9
 
 
 @dataclass(slots=True)
@@ -62,39 +66,74 @@ class Table:
         """The last day for it in this week."""
         return max(min(self.end, one.last or self.end), self.earliest(one))
 
+    def wasted(self, one: Candidate, day: date) -> float:
+        """Servings of it that cannot be finished when it is opened on that day."""
+        return _pick(Chosen(one, Why.PACE), day, self).spare
+
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go."""
         last = min(self.end, one.safe_until or self.end)
         return [day for day in self.days if self.earliest(one) <= day <= last]
 
 
+@dataclass(slots=True)
+class _Laid:
+    """What is laid on each day, in servings: of all, and by group, food and role."""
+
+    all: dict[date, float] = field(default_factory=lambda: defaultdict(float))
+    of: dict[tuple[date, str], float] = field(default_factory=lambda: defaultdict(float))
+
+    def put(self, pick: Pick, heads: Callable[[date], int]) -> None:
+        food, left = pick.candidate, pick.candidate.servings
+        for day in pick.days:
+            share = min(left, float(heads(day))) if len(pick.days) > 1 else left
+            left -= share
+            self.all[day] += share
+            for what in (food.group, food.food, f"as {food.at_table}"):
+                self.of[day, what] += share
+
+
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     """Every container on its day, and those that cannot be eaten before they must go."""
-    load: dict[date, float] = defaultdict(float)
-    groups: dict[tuple[date, Group], float] = defaultdict(float)
-    foods: dict[tuple[date, str], float] = defaultdict(float)
+    laid = _Laid()
     drawn: dict[str, list[date]] = defaultdict(list)
+    left: dict[str, float] = defaultdict(float)
+    for one in chosen:
+        left[one.candidate.container] += one.candidate.servings
     picks: list[Pick] = []
     missed: list[Candidate] = []
     for one in sorted(chosen, key=lambda c: (c.day is None, table.latest(c.candidate))):
         food = one.candidate
 
-        def full(day: date, food: Candidate = food) -> tuple[float, float, float, date]:
-            return foods[day, food.food], groups[day, food.group], load[day], day
+        def full(day: date, food: Candidate = food) -> tuple[float, ...]:
+            heads = max(1, table.appetite.sit(day))
+            big = heads if food.servings > 1.5 * table.appetite.people else 0
+            return (
+                round(table.wasted(food, day), 6),
+                laid.of[day, f"as {food.at_table}"] / heads // A_HEAD.get(food.at_table, 1.0),
+                -big,
+                laid.of[day, food.food],
+                laid.of[day, food.group],
+                laid.all[day],
+                day.toordinal(),
+            )
 
         days = _days(one, table, {pick.day for pick in picks})
         days = [day for day in days if _while_open(food, day, drawn[food.container])]
         if not days:
             missed.append(food)
             continue
-        pick = _pick(one, min(days, key=full), table)
+        day = min(days, key=full)
+        if food.bulk:  # a meal for those who sit there
+            meal = min(left[food.container], float(table.appetite.sit(day)))
+            if meal <= _CRUMB:
+                continue
+            food = replace(food, servings=meal)
+            left[food.container] -= meal
+        pick = _pick(replace(one, candidate=food), day, table)
         picks.append(pick)
         drawn[food.container].append(pick.day)
-        for day in pick.days:
-            share = food.servings / len(pick.days)
-            load[day] += share
-            groups[day, food.group] += share
-            foods[day, food.food] += share
+        laid.put(pick, table.appetite.sit)
     picks.sort(key=lambda pick: (pick.day, pick.dish == "", pick.dish, pick.candidate.food))
     planned = {pick.candidate.container for pick in picks}
     order = dict.fromkeys(one.candidate.container for one in chosen)

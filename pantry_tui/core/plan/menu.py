@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 
+from pantry_tui.core.plan.roles import role_of
 from pantry_tui.core.plan.schedule import Credit
-from pantry_tui.core.words import Group
+from pantry_tui.core.words import Group, Role
 
 
 class Why(StrEnum):
@@ -20,6 +21,7 @@ class Why(StrEnum):
     DISH = "a dish takes it"
     BEGIN = "too much of it to begin later"
     PACE = "it is behind its pace"
+    TABLE = "the day has nothing else of its kind"
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +46,12 @@ class Candidate:
     open_days: int | None = None
     bulk: bool = False
     ready: date | None = None
+    role: Role | None = None
+
+    @property
+    def at_table(self) -> Role:
+        """What it is at table: its own role, else the usual one of its group."""
+        return self.role or role_of(self.group)
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +76,7 @@ class Wishes:
 @dataclass(frozen=True, slots=True)
 class Needs:
     """How far each food is behind its pace, and the servings that each group gives this week while
-    nothing presses (core/needs.py)."""
+    nothing presses (shares.py)."""
 
     credits: Mapping[str, Credit] = field(default_factory=dict)
     shares: Mapping[str, float] = field(default_factory=dict)
@@ -100,8 +108,14 @@ class Pick:
 @dataclass(frozen=True, slots=True)
 class Menu:
     """The week's picks by day, and what falls due on days when nobody can eat it. `order` are the
-    containers by how much they press: who eats less than planned leaves the last for later."""
+    containers by how much they press: who eats less than planned leaves the last for later.
+    `more` is what comes next, for who wants more."""
 
     picks: tuple[Pick, ...]
     missed: tuple[Candidate, ...]
     order: tuple[str, ...] = ()
+    more: tuple[Candidate, ...] = ()
+
+    def lacks(self, day: date, roles: Collection[Role]) -> bool:
+        """Whether nothing of these roles is eaten on that day."""
+        return not any(day in p.days and p.candidate.at_table in roles for p in self.picks)

@@ -1,4 +1,4 @@
-"""Which containers to open this week, so that the fewest servings pass their date.
+"""Which containers to open this week, so that the fewest servings pass their date; and which next.
 
 Ask of every food: how many weeks can it still wait? Take its dates one by one. Until a date there
 are so many weeks (days away do not count, guests count more); what falls due by then takes so
@@ -6,36 +6,37 @@ many weeks to eat, at the most the household eats of that food in a week. What i
 *weeks to spare*, and the date with the fewest speaks for the food. Thirty servings of beans due
 in twelve weeks, at three a week, have two weeks to spare; two of peas due in six have more than
 five: the beans come first though the peas are older. Strict earliest-date-first does not see
-that, and is left with a pile that nobody can eat in time.
+that, and is left with a pile that nobody can eat in time. What cannot be saved any more, at the
+most that is eaten in a week, does not press: nearer dates must not wait for it.
 
 The food with the fewest weeks to spare gives a container, the next to be eaten; its pile is
-smaller then, so another food may be next; and the more of it is on the table this week, the
-longer it waits, so that the week is not beans only. Where nothing presses, a food comes sooner by
-the weeks that it is behind its pace, and later by those that it is ahead (core/needs.py): half a
-jar a week comes every other week. So it goes on until the week is full; where nothing presses, only
+smaller then, so another food may be next. Only where more than a month is to spare, a food comes
+sooner by the weeks that it is behind its pace (core/plan/shares.py), and later by those that it is
+ahead, counted with what of it is on the table already: half a jar a week comes every other week,
+and the week is not beans only. So it goes on until the week is full; where nothing presses, only
 until each group has its share, at which it lasts until more comes.
 
 A container is opened only if it can be finished in time: one that keeps three days may be begun at
 the end of the week, so a third of it has to find room this week and the rest in the next. Not a
 big jar on the day before leaving, then, unless it would be past its date on the return.
+
+The list does not end with the week: what more one might open comes after it, in the same order, so
+that the table decides how much is eaten.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import accumulate
 from math import inf
 from typing import NamedTuple
 
-#: A pile counts for two thirds of the weeks that it takes: where there is too much of everything,
-#: nearer dates must not wait for a pile that cannot be saved. Found by trial on made-up households
-#: (tests/benchmarks), where anything from one half to four fifths does nearly as well.
-WEIGHT = 2 / 3
 #: Weeks that a food waits when a week's fill of it is on the table already; for variety.
 AGAIN = 3.0
-#: Foods with more weeks to spare than this can wait, to make their group last.
+#: With more weeks to spare than this a food can wait: for its pace, for variety, to make its group
+#: last.
 CALM = 4.0
 #: A food is never further behind its pace, or ahead of it, than so many weeks.
 MOST_OWED = 12.0
@@ -47,13 +48,14 @@ _CRUMB = 1e-9
 @dataclass(frozen=True, slots=True)
 class Lot:
     """One container: servings of one food that are good through week `last` (0 is this week); None:
-    nothing hurries them. `days`: how many days an opened one keeps."""
+    nothing hurries them. `days`: how many days an opened one keeps. `role`: what it is at table."""
 
     food: str
     group: str
     servings: float
     last: int | None
     days: int = 3
+    role: str = ""
 
     @property
     def share(self) -> float:
@@ -79,10 +81,12 @@ class Credit:
 
 @dataclass(frozen=True, slots=True)
 class Ceilings:
-    """Servings a week, at most: of a food and of a group. A missing one has no ceiling."""
+    """Servings a week, at most: of a food, a group, a role at table. A missing one has no
+    ceiling."""
 
     food: Mapping[str, float]
     group: Mapping[str, float]
+    role: Mapping[str, float] = field(default_factory=dict)
 
     def of_food(self, name: str) -> float:
         return self.food.get(name, inf)
@@ -90,15 +94,23 @@ class Ceilings:
     def of_group(self, name: str) -> float:
         return self.group.get(name, inf)
 
+    def of(self, lot: Lot) -> float:
+        """Servings of it that a usual week has room for."""
+        role = self.role.get(lot.role, inf)
+        return min(self.of_food(lot.food), self.of_group(lot.group), role)
+
 
 @dataclass(slots=True)
 class _Table:
-    """One week: its ceilings times `factor`, less what is on the table."""
+    """One week: its ceilings times `factor`, less what is on the table. `laid` of a food is all
+    that was put there, also what found no room."""
 
     ceilings: Ceilings
     factor: float
     food: dict[str, float] = field(default_factory=lambda: defaultdict(float))
     group: dict[str, float] = field(default_factory=lambda: defaultdict(float))
+    role: dict[str, float] = field(default_factory=lambda: defaultdict(float))
+    laid: dict[str, float] = field(default_factory=lambda: defaultdict(float))
 
     def free(self, lot: Lot) -> float:
         """Servings of it that still have room."""
@@ -106,17 +118,15 @@ class _Table:
             return 0.0
         of_food = self.ceilings.of_food(lot.food) * self.factor - self.food[lot.food]
         of_group = self.ceilings.of_group(lot.group) * self.factor - self.group[lot.group]
-        return max(0.0, min(of_food, of_group))
-
-    def usual(self, lot: Lot) -> float:
-        """Servings of it that a usual week has room for."""
-        return min(self.ceilings.of_food(lot.food), self.ceilings.of_group(lot.group))
+        of_role = self.ceilings.role.get(lot.role, inf) * self.factor - self.role[lot.role]
+        return max(0.0, min(of_food, of_group, of_role))
 
     def eat(self, lot: Lot, servings: float) -> float:
         """Puts them on the table as far as there is room; how many that is."""
         taken = min(servings, self.free(lot))
         self.food[lot.food] += taken
         self.group[lot.group] += taken
+        self.role[lot.role] += taken
         return taken
 
 
@@ -134,10 +144,10 @@ def choose(
     already: Sequence[Lot] = (),
     shares: Mapping[str, float] | None = None,
     credits: Mapping[str, Credit] | None = None,
-) -> list[Opening]:
+) -> tuple[list[Opening], list[Opening]]:
     """The containers to open this week, the most pressing first; of one food in the order given,
     which is the order of eating, unless one would be lost by it. What is past its last week is
-    passed over.
+    passed over. And all others, in the order in which they would come if more is wanted.
 
     `coming` is what the household knows of this week and the next ones as a multiple of its usual
     table: 0 away, 1.5 guests; weeks beyond are usual ones. `already` is on the table in any case
@@ -145,74 +155,116 @@ def choose(
     this week while nothing presses; a group without one gives what there is room for. `credits`
     say how far each food is behind its pace.
     """
-    table = _Table(ceilings, coming[0] if coming else 1.0)
-    after = _Table(ceilings, coming[1] if len(coming) > 1 else 1.0)
-    clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
-    for lot in already:
-        after.eat(lot, lot.servings - table.eat(lot, lot.servings))
-    piles: dict[str, list[int]] = defaultdict(list)
-    dated: dict[str, list[int]] = {}
-    for i, lot in enumerate(lots):
-        if _due(lot) >= 0 and ceilings.of_food(lot.food) > 0:
-            piles[lot.food].append(i)
-    for food, pile in piles.items():
-        dated[food] = sorted(pile, key=lambda i: (_due(lots[i]), lots[i].servings))
-    share, saved = shares or {}, credits or {}
+    choice = _Choice(lots, ceilings, coming, already, shares or {}, credits or {})
+    return list(choice.week()), list(choice.more())
 
-    def turn(food: str) -> tuple[float, str]:
-        weeks = waits(food)
-        if weeks > CALM and food in saved:
-            weeks = max(CALM, weeks - saved[food].weeks(table.food[food]))
-        return weeks, food
 
-    def waits(food: str) -> float:
-        return spare[food] + AGAIN * table.food[food] / ceilings.of_food(food)
+class _Choice:
+    """What stands of each food, and what is chosen of it."""
 
-    def spares(food: str, weight: float) -> float:
-        pile = [lots[i] for i in dated[food]]
-        return _spare(pile, clock, ceilings.of_food(food), weight)
+    def __init__(
+        self,
+        lots: Sequence[Lot],
+        ceilings: Ceilings,
+        coming: Sequence[float],
+        already: Sequence[Lot],
+        shares: Mapping[str, float],
+        credits: Mapping[str, Credit],
+    ) -> None:
+        self.lots, self.ceilings = lots, ceilings
+        self.shares, self.credits = shares, credits
+        self.table = _Table(ceilings, coming[0] if coming else 1.0)
+        self.after = _Table(ceilings, coming[1] if len(coming) > 1 else 1.0)
+        self.clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
+        for lot in already:
+            self._eat(lot)
+        self.piles: dict[str, list[int]] = defaultdict(list)
+        for i, lot in enumerate(lots):
+            if _due(lot) >= 0 and ceilings.of_food(lot.food) > 0:
+                self.piles[lot.food].append(i)
+        self.dated = {
+            food: sorted(pile, key=lambda i: (_due(lots[i]), lots[i].servings))
+            for food, pile in self.piles.items()
+        }
+        self.spare = {food: self._spares(food) for food in self.piles}
 
-    def next_of(food: str) -> int | None:
+    def week(self) -> Iterator[Opening]:
+        """As long as there is room, and each group's share where nothing presses."""
+        foods = set(self.piles)
+        while foods:
+            food = min(foods, key=self._turn)
+            one = self._next(food)
+            if one is None or (self._waits(food) > CALM and self._enough(self.lots[one])):
+                foods.remove(food)
+            else:
+                yield self._take(food, one)
+                if not self.piles[food]:
+                    foods.remove(food)
+
+    def more(self) -> Iterator[Opening]:
+        """Whatever else there is, in the order in which it would come."""
+        foods = {food for food, pile in self.piles.items() if pile}
+        while foods:
+            food = min(foods, key=self._turn)
+            yield self._take(food, self.piles[food][0])
+            if not self.piles[food]:
+                foods.remove(food)
+
+    def _take(self, food: str, one: int) -> Opening:
+        opening = Opening(one, self.spare[food])
+        self.piles[food].remove(one)
+        self.dated[food].remove(one)
+        self._eat(self.lots[one])
+        self.spare[food] = self._spares(food)
+        return opening
+
+    def _eat(self, lot: Lot) -> None:
+        self.table.laid[lot.food] += lot.servings
+        self.after.eat(lot, lot.servings - self.table.eat(lot, lot.servings))
+
+    def _turn(self, food: str) -> tuple[float, float, str]:
+        weeks = sooner = self._waits(food)
+        if weeks > CALM and food in self.credits:
+            sooner -= self.credits[food].weeks(self.table.laid[food])
+            weeks = max(CALM, sooner)
+        return weeks, sooner, food
+
+    def _waits(self, food: str) -> float:
+        weeks = self.spare[food]
+        if weeks <= CALM:
+            return weeks
+        return weeks + AGAIN * self.table.laid[food] / self.ceilings.of_food(food)
+
+    def _spares(self, food: str) -> float:
+        """Weeks to spare of a food, all of it, by date; an empty pile has no end of them."""
+        ceiling, due, least = self.ceilings.of_food(food), 0.0, inf
+        for i in self.dated[food]:
+            weeks = self.clock[_due(self.lots[i])]
+            due = min(due + self.lots[i].servings, ceiling * weeks)
+            least = min(least, weeks - due / ceiling)
+        return least
+
+    def _next(self, food: str) -> int | None:
+        """The next of it that can be opened: in the order of eating, unless another of it would be
+        lost by that."""
+
         def first(pile: Iterable[int]) -> int | None:
-            return next((i for i in pile if _opens(lots[i], table, after)), None)
+            return next((i for i in pile if _opens(self.lots[i], self.table, self.after)), None)
 
-        one = first(piles[food])
-        if one is None or one == dated[food][0]:
+        one = first(self.piles[food])
+        if one is None or one == self.dated[food][0]:
             return one
-        taken = (table.food[food] + lots[one].servings) / ceilings.of_food(food)
-        return one if taken <= spares(food, 1.0) else first(dated[food])
+        taken = self.table.food[food] + self.lots[one].servings
+        waits = taken / self.ceilings.of_food(food) <= self.spare[food]
+        return one if waits else first(self.dated[food])
 
-    def enough(lot: Lot) -> bool:
-        return table.group[lot.group] + lot.servings / 2 > share.get(lot.group, inf) + _CRUMB
-
-    chosen: list[Opening] = []
-    spare = {food: spares(food, WEIGHT) for food in piles}
-    while spare:
-        food = min(spare, key=turn)
-        one = next_of(food)
-        if one is None or (waits(food) > CALM and enough(lots[one])):
-            del spare[food]
-            continue
-        chosen.append(Opening(one, spare[food]))
-        piles[food].remove(one)
-        dated[food].remove(one)
-        after.eat(lots[one], lots[one].servings - table.eat(lots[one], lots[one].servings))
-        spare[food] = spares(food, WEIGHT)
-    return chosen
+    def _enough(self, lot: Lot) -> bool:
+        share = self.shares.get(lot.group, inf)
+        return self.table.group[lot.group] + lot.servings / 2 > share + _CRUMB
 
 
 def _due(lot: Lot) -> int:
     return FAR if lot.last is None else min(lot.last, FAR)
-
-
-def _spare(pile: Iterable[Lot], clock: Sequence[float], ceiling: float, weight: float) -> float:
-    """Weeks to spare of a food, all of it, by date; an empty pile has no end of them. With a weight
-    of 1 they are those after which some of it is lost at its ceiling."""
-    due, least = 0.0, inf
-    for lot in pile:
-        due += lot.servings
-        least = min(least, clock[_due(lot)] - weight * due / ceiling)
-    return least
 
 
 def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
@@ -220,7 +272,7 @@ def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
     What is bigger than two usual weeks could finish comes when nothing of its food is on the table:
     it will not get better."""
     free = table.free(lot)
-    if lot.servings > 2 * table.usual(lot):
+    if lot.servings > 2 * table.ceilings.of(lot):
         return free > _CRUMB and not table.food[lot.food]
     if free < lot.servings * lot.share - _CRUMB or free <= _CRUMB:
         return False

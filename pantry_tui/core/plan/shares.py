@@ -54,17 +54,10 @@ class Harvest:
     servings: float
 
 
-def saved(rate: float, size: float, eaten: Iterable[float]) -> float:
+def saved(rate: float, eaten: Iterable[float]) -> float:
     """Servings saved at `rate` a week over the weeks before, of which `eaten` gives the servings
-    taken, the oldest first. Below 0: more was eaten than the pace.
-
-    Never more than a container (what was neglected does not come all at once: the pace itself
-    rises with it), and never less than one owed.
-    """
-    credit = 0.0
-    for taken in eaten:
-        credit = max(-size, min(size, credit + rate - taken))
-    return credit
+    taken. Below 0: more was eaten than the pace."""
+    return sum(rate - taken for taken in eaten)
 
 
 def rates(
@@ -108,7 +101,7 @@ def shares(
     standing: Mapping[str, float], harvests: Iterable[Harvest], coming: Sequence[float] = ()
 ) -> dict[str, float]:
     """Servings a usual week of each group at which what stands and what comes is never gone before
-    more comes, and no less than LEAST of a year's average. `coming` as in core/schedule.py. A
+    more comes, and no less than LEAST of a year's average. `coming` as in schedule.py. A
     group that expects nothing has none."""
     clock = list(accumulate([*coming, *[1.0] * YEAR]))
     supply, year = defaultdict(float, standing), defaultdict(float, standing)
@@ -134,19 +127,13 @@ def needs(
     """What the `length` days from `start` have to heed. `eaten` are servings of a food in the weeks
     before, the oldest first, since the oldest of what stands was there; `harvests` the next one of
     each food, `coming` what they should bring."""
-    sizes: dict[str, float] = defaultdict(float)
     foods: dict[Group, set[str]] = defaultdict(set)
     standing: dict[str, float] = defaultdict(float)
     for one in candidates:
-        size = min(one.servings, float(appetite.people)) if one.bulk else one.servings
-        sizes[one.food] = max(sizes[one.food], size)
         foods[one.group].add(one.food)
         standing[one.group] += one.servings
     paces = rates(candidates, appetite, start, harvests)
-    credits = {
-        food: Credit(saved(rate, sizes[food], eaten.get(food, ())), rate)
-        for food, rate in paces.items()
-    }
+    credits = {food: Credit(saved(rate, eaten.get(food, ())), rate) for food, rate in paces.items()}
     factor = appetite.factor(start, length)
     known = [factor, *appetite.coming(start + timedelta(days=length), _KNOWN)]
     rates_of_groups = shares(standing, coming, known)
@@ -155,6 +142,5 @@ def needs(
         names = foods.get(Group(group), set())
         logs = [list(reversed(eaten.get(food, ()))) for food in names]
         together = [sum(week) for week in zip_longest(*logs, fillvalue=0.0)]
-        size = max((sizes[food] for food in names), default=0.0)
-        given[group] = rate * factor + saved(rate, size, reversed(together))
+        given[group] = rate * factor + saved(rate, reversed(together))
     return Needs(credits, given)

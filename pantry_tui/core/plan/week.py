@@ -4,7 +4,11 @@
 2. what is open or thawed: its clock runs, so it goes even above a ceiling,
 3. dishes of the household's own that take mostly what should go,
 4. what has the fewest weeks to spare: it falls due, or is so much that it must be begun though
-   others fall due sooner; then foods behind their pace (core/schedule.py, core/needs.py).
+   others fall due sooner; then foods behind their pace (core/plan/schedule.py, shares.py);
+5. for a day without a main the next that it could have; a week is never empty.
+
+What is no meal by itself (core/plan/roles.py) comes in a dish, or when it must be used up. Beside
+the days one relish and one spread are opened at a time. What comes next is `more`.
 
 Containers are whole, as opening one ties it up; from bulk a meal's portion is taken. Which day
 each comes on: core/plan/days.py. Pure.
@@ -13,7 +17,7 @@ each comes on: core/plan/days.py. Pure.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from math import ceil
@@ -21,8 +25,9 @@ from math import ceil
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Chosen, Table, spread
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
-from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, choose
-from pantry_tui.core.words import Group
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE
+from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose
+from pantry_tui.core.words import Group, Role
 
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
@@ -48,7 +53,8 @@ def plan(
     week.running()
     week.cook(dishes)
     week.fill()
-    return spread(week.chosen, table)
+    week.complete()
+    return week.menu()
 
 
 class _Week:
@@ -61,6 +67,15 @@ class _Week:
         self.appetite = table.appetite
         self.free = dict(enumerate(part for one in candidates for part in self._parts(one)))
         self.chosen: list[Chosen] = []
+        self.next: list[int] = []
+
+    def menu(self) -> Menu:
+        """By day, and what comes next: of bulk the first meal only."""
+        found = spread(self.chosen, self.table)
+        named = {pick.candidate.container for pick in found.picks}
+        more = {self.free[n].container: self.free[n] for n in reversed(self.next) if n in self.free}
+        rest = tuple(one for name, one in reversed(more.items()) if name not in named)
+        return replace(found, more=rest)
 
     def _parts(self, one: Candidate) -> list[Candidate]:
         """Bulk as as many meals as are in it."""
@@ -88,47 +103,107 @@ class _Week:
 
     def fill(self) -> None:
         """What should go this week, within the ceilings."""
-        for number, spare in self._should_go():
+        should, self.next = self._should_go()
+        for number, spare in should:
             due = self._due(self.free[number])
             self._choose(number, Why.DUE if due else Why.BEGIN if spare <= CALM else Why.PACE)
+
+    def complete(self) -> None:
+        """A main for each day that has none; for a week that has nothing, the next of anything."""
+        for day in self.table.days:
+            if spread(self.chosen, self.table).lacks(day, {Role.MAIN}):
+                self._add(day, {Role.MAIN})
+        if self.table.days and not self.chosen:
+            self._add(self.table.days[0], set(A_HEAD))
+
+    def _add(self, day: date, roles: Collection[Role]) -> None:
+        one = next((n for n in self.next if self._suits(n, day, roles)), None)
+        if one is not None:
+            self._choose(one, Why.TABLE, day)
+
+    def _suits(self, number: int, day: date, roles: Collection[Role]) -> bool:
+        one = self.free.get(number)
+        if one is None or one.at_table not in roles or day not in self.table.possible(one):
+            return False
+        room = (
+            (self.appetite.of_food(one.food), lambda other: other.food == one.food),
+            (self.appetite.of_group(one.group), lambda other: other.group is one.group),
+        )
+        for most, same in room:
+            laid = sum(c.candidate.servings for c in self.chosen if same(c.candidate))
+            if laid + one.servings / 2 > most * self.table.factor:
+                return False
+        return self.table.wasted(one, day) <= one.servings / 4
 
     def _due(self, one: Candidate) -> bool:
         return one.last is not None and one.last <= self.table.end
 
-    def _should_go(self) -> list[tuple[int, float]]:
+    def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
         """What to open next to what is chosen, and the weeks that its food has to spare: first what
-        would be lost, as if an open jar that keeps for weeks were not there, then the rest."""
+        would be lost, as if an open jar that keeps for weeks were not there, then the rest. And
+        what would come next."""
         # What cannot be thawed in the days that are left waits for the next week.
         free = {
-            n: one for n, one in self.free.items() if self._due(one) or self.table.possible(one)
+            n: one
+            for n, one in self.free.items()
+            if self._due(one) or (self._a_meal(one) and self.table.possible(one))
         }
         chosen = [one.candidate for one in self.chosen]
         hurry = {n: one for n, one in free.items() if self._due(one)}
-        lost = self._fits(hurry, [one for one in chosen if self._due(one) or not one.must])
+        lost, _ = self._fits(hurry, [one for one in chosen if self._due(one) or not one.must])
         first = {number for number, _ in lost}
         rest = {n: one for n, one in free.items() if n not in first}
-        return [*lost, *self._fits(rest, [*chosen, *(free[number] for number in first)])]
+        week, more = self._fits(rest, [*chosen, *(free[number] for number in first)])
+        return [*lost, *week], more
+
+    def _a_meal(self, one: Candidate) -> bool:
+        """Whether it may come by itself: at table, or opened beside while none of its kind is."""
+        role = one.at_table
+        if role in BESIDE:
+            return not any(other.candidate.at_table is role for other in self.chosen)
+        return role in A_HEAD
 
     def _fits(
         self, free: Mapping[int, Candidate], on_table: Sequence[Candidate]
-    ) -> list[tuple[int, float]]:
-        """What of `free` has room beside what is on the table."""
+    ) -> tuple[list[tuple[int, float]], list[int]]:
+        """What of `free` has room beside what is on the table, and the rest in its order."""
         numbers = list(free)
         lots = [self._lot(one) for one in free.values()]
         ceilings = Ceilings(
             {one.food: self.appetite.of_food(one.food) for one in (*free.values(), *on_table)},
             {group: self.appetite.of_group(group) for group in Group},
+            {role: a_head * self.appetite.meals_a_week for role, a_head in A_HEAD.items()},
         )
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
         already = [self._lot(one) for one in on_table]
-        found = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
-        return [(numbers[opening.lot], opening.spare) for opening in found]
+        week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
+        week, held = self._one_beside(week, free, numbers)
+        found = [(numbers[opening.lot], opening.spare) for opening in week]
+        return found, [numbers[opening.lot] for opening in (*held, *more)]
+
+    def _one_beside(
+        self, week: Sequence[Opening], free: Mapping[int, Candidate], numbers: Sequence[int]
+    ) -> tuple[list[Opening], list[Opening]]:
+        """Of what is opened beside the days, the first of a kind and what falls due; the others."""
+        kept: list[Opening] = []
+        held: list[Opening] = []
+        seen: set[Role] = set()
+        for opening in week:
+            one = free[numbers[opening.lot]]
+            role = one.at_table
+            if role in BESIDE and role in seen and not self._due(one):
+                held.append(opening)
+            else:
+                seen.add(role)
+                kept.append(opening)
+        return kept, held
 
     def _lot(self, one: Candidate) -> Lot:
         ahead = None if one.last is None else (one.last - self.table.next_week).days
         last = None if ahead is None else max(0, ahead // 7 + 1)
         days = _LONG if one.open_days is None else one.open_days
-        return Lot(one.food, one.group, one.servings, last, days=2 if one.bulk else days)
+        keeps = 2 if one.bulk else days
+        return Lot(one.food, one.group, one.servings, last, keeps, one.at_table)
 
     # -- dishes ----------------------------------------------------------------------------------
 
@@ -152,7 +227,7 @@ class _Week:
 
     def _goes_anyway(self) -> list[Candidate]:
         """What goes this week with no dish that takes it."""
-        free = [self.free[number] for number, _ in self._should_go()]
+        free = [self.free[number] for number, _ in self._should_go()[0]]
         return [*(chosen.candidate for chosen in self.chosen), *free]
 
     def _loose(self, food: str, day: date | None = None) -> list[Chosen]:

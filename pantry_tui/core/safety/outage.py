@@ -3,8 +3,8 @@
 What is unknown counts as badly as it can be: past the published hours of a shut door, food that
 nobody looked at and nobody measured counts as thawed and warm for the whole of the cut.
 
-Laws, tested in tests/core/test_outage.py: a longer cut, a warmer reading, a less full freezer,
-less ice, a door that was opened never give a milder answer; nor does a thing unknown.
+Laws, tested in tests/core/safety/test_outage.py: a longer cut, a warmer reading, a less full
+freezer, less ice, a door that was opened never give a milder answer; nor does a thing unknown.
 """
 
 from __future__ import annotations

@@ -21,13 +21,21 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.ambiguous import asked, choices, either
-from pantry_tui.reference.compose import composer
-from pantry_tui.reference.names import find_method, method_named, near_methods
+from pantry_tui.reference.names import method_named, near_methods
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.contents import booked_amount, size_of, with_contents
-from pantry_tui.services.batchwork.line import Kitchen, read_line
+from pantry_tui.services.batchwork.kitchen import kitchen
+from pantry_tui.services.batchwork.line import read_line
+from pantry_tui.services.batchwork.made_from import (
+    Descent,
+    carry_on,
+    descent_of,
+    take_sources,
+    took,
+)
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Ask, PutUp, PutUpReading
+from pantry_tui.services.stock.seen import At, when
 from pantry_tui.services.stock.view import cautions
 
 #: Methods that leave the kitchen still working: they need a hand before they keep.
@@ -46,39 +54,21 @@ BOTULISM = (
 
 def read(p: Pantry, line: str) -> PutUpReading:
     """What a plain-English line says; problems and unread words are named, nothing is dropped."""
-
-    reading, typed = read_line(line, kitchen(p))
+    rest, sources = take_sources(p, line)
+    reading, typed = read_line(rest, kitchen(p))
+    reading = replace(reading, sources=sources)
     return _checked(p, reading, typed or reading.food)
 
 
 def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
     """The same of a line that stands under a place, which it need not name again. Raises BadInput
     for a place that is not there."""
-    reading, typed = read_line(line, kitchen(p))
-    if reading.place or any(ask.about == "place" for ask in reading.asks):
-        return _checked(p, reading, typed or reading.food)
+    reading = read(p, line)
+    named = reading.place or any(ask.about == "place" and ask.typed for ask in reading.asks)
+    if named:
+        return reading
     path = p.place_paths()[p.find_place(place).id]
-    again, typed = read_line(f"{line}, {path.replace('›', ' ')}", kitchen(p))
-    return _checked(p, again, typed or again.food)
-
-
-def kitchen(p: Pantry) -> Kitchen:
-    """What the household's lines are read with."""
-    tables = p.tables
-
-    def says(food: str) -> Method | None:
-        known = tables.food_called(food)
-        return Method(known.says) if known is not None and known.says else None
-
-    return Kitchen(
-        p.today,
-        p.place_paths(),
-        composer(tables, p.own_food),
-        find_method,
-        {id_: place.climate for id_, place in p.places.items()},
-        p.units,
-        says,
-    )
+    return read(p, f"{line}, {path.replace('›', ' ')}")
 
 
 def from_flags(
@@ -229,8 +219,9 @@ def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
     )
 
 
-def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement]:
-    """The batch as it would stand. Raises BadInput for open problems, Refused for danger."""
+def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement, Descent]:
+    """The batch as it would stand, and what it takes of others. Raises BadInput for open problems,
+    Refused for danger."""
     if reading.unread:
         words = ", ".join(repr(word[:40]) for word in reading.unread[:5])
         raise BadInput(f"Not understood: {words}; leave it out, or write it as note=...")
@@ -244,6 +235,9 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
         raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
     state = State.WORKING if reading.method in WORKING else State.SEALED
+    descent = descent_of(p, reading)
+    if descent.carried:
+        state = descent.state
     if "state" in dict(reading.process):
         state = State(dict(reading.process)["state"].casefold())
     size = size_of(reading)
@@ -270,8 +264,10 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         doubt=doubted.problems if doubted else (),
         possible=doubted.still_possible if doubted else "",
     )
+    batch = carry_on(batch, descent, reading, p.today)
     since = reading.made or p.today
-    turn = Turn(some_time(since, p.clock.recorded), "", place.id, state)
+    then = p.clock.now if descent.carried else some_time(since, p.clock.recorded)
+    turn = Turn(then, "", place.id, state)
     held = reading.contents
     trial = Container("", "", 1, state, place.id, (turn,), held, held)
     judged = p.assess_bare(batch, trial, p.clock.now).on(p.today)
@@ -284,7 +280,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
             f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}: "
             f"{refused.wording}"
         )
-    return batch, state, place, judged
+    return batch, state, place, judged, descent
 
 
 def with_altitude(
@@ -299,7 +295,7 @@ def with_altitude(
 
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
-    batch, _, _, judged = _judged(p, reading)
+    batch, _, _, judged, _ = _judged(p, reading)
     return _answer("", (), batch, judged, reading)
 
 
@@ -325,9 +321,9 @@ def _answer(
 
 
 @booked
-def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
+def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
-    batch, state, place, _ = _judged(p, reading)
+    batch, state, place, _, descent = _judged(p, reading)
     code, id_ = p.next_code(), f"b{p.next_id()}"
     p.book(
         said.PutUp(
@@ -346,9 +342,13 @@ def put_up(p: Pantry, reading: PutUpReading) -> PutUp:
             batch.printed,
             doubt=batch.doubt,
             possible=batch.possible,
-        )
+            parts=descent.payload,
+            carried=descent.carried,
+        ),
+        **when(at),
     )
     names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
-    return _answer(code, names, booked_as, judged, reading)
+    answer = _answer(code, names, booked_as, judged, reading)
+    return replace(answer, made_from=took(p, descent))

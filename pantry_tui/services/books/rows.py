@@ -75,6 +75,7 @@ class FoodYear:
     reserved: int = 0
     tasted: tuple[str, ...] = ()
     unit: str = ""
+    repacked: float = 0  # made into something else
 
 
 @dataclass(frozen=True, slots=True)

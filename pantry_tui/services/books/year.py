@@ -1,8 +1,8 @@
 """The year of a food, from which next year's plan is made.
 
 A food's year runs from its first batch to the next year's first batch:
-opening + made - given - lost - unrecorded - closing = eaten, in containers, a begun one by the part
-that is left of it; in pounds or pieces where a food is drawn from by them alone.
+opening + made - given - lost - unrecorded - repacked - closing = eaten, in containers, a begun one
+by the part that is left of it; in pounds or pieces where a food is drawn from by them alone.
 """
 
 from __future__ import annotations
@@ -12,6 +12,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 
+from pantry_tui.core.log.payloads import Fate
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.errors import BadInput
 from pantry_tui.services.books.rating import beside
@@ -92,7 +93,8 @@ def _year(
     made = sum(size(c) for c in containers if start <= days[c.id] < last)
     closing = sum(stood(c, last) for c in containers)
     given, lost, unrecorded = left(*_GIVEN), left(*_LOST), left(*_UNRECORDED)
-    eaten = opening + made - given - lost - unrecorded - closing
+    repacked = left(Fate.REPACKED)
+    eaten = opening + made - given - lost - unrecorded - repacked - closing
     kept = 0 if end else sum(c.here and bool(c.reserved) for c in containers)
     return FoodYear(
         name,
@@ -106,6 +108,7 @@ def _year(
         _tidy(closing),
         _tidy(eaten),
         reserved=kept,
+        repacked=_tidy(repacked),
         unit=unit,
     )
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
@@ -12,7 +13,7 @@ from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed, judge_fresh
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
-from pantry_tui.core.model import Container
+from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
@@ -34,6 +35,7 @@ from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Kept, SignAnswer, SignRow
+from pantry_tui.services.stock import tables
 from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.store import log
@@ -283,20 +285,36 @@ def listing(method: str | None = None) -> list[SignRow]:
 
 
 def recall(p: Pantry, code: str) -> list[Kept]:
-    """Where every container of a batch is or went, and to whom it was given."""
+    """Where every container of a batch is or went, and to whom it was given; after them those of
+    all that was made from it, and of what it was made from."""
     batch = batch_named(p, code)
-    given = _given(p, batch.id)
+    kin = [p.stock.batches[id_] for id_ in tables.kin(p, [batch.id])]
+    return [one for each in kin for one in _kept(p, each)]
+
+
+def _kept(p: Pantry, batch: Batch) -> list[Kept]:
+    given, into = _given(p, batch.id), _into(p, batch)
     return [
         Kept(
             name_of(p, container),
             container.state.value if container.here else container.fate,
             p.where(container) if container.here else "",
-            given.get(container.id, ""),
+            given.get(container.id, "") or into.get(container.id, ""),
             container.ended,
             tuple(seen.sign for seen in container.signs),
         )
         for container in sorted(p.containers_of(batch), key=lambda c: c.number)
     ]
+
+
+def _into(p: Pantry, batch: Batch) -> dict[str, str]:
+    """Container -> the lid codes of what was made from it."""
+    found: dict[str, list[str]] = defaultdict(list)
+    for id_ in batch.into:
+        child = p.stock.batches[id_]
+        for part in child.parts:
+            found[part].append(f"{child.code} {child.food.name}")
+    return {part: ", ".join(codes) for part, codes in found.items()}
 
 
 def _given(p: Pantry, batch: str) -> dict[str, str]:

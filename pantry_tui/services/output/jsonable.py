@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.many import OneLine
-    from pantry_tui.services.rows import BatchView, Done, PutUp, PutUpReading, WeekView
+    from pantry_tui.services.rows import BatchView, Done, PutUp, PutUpReading, Take, WeekView
     from pantry_tui.services.stock.rows import DueRow, Shelf
 
 
@@ -82,6 +82,7 @@ def reading(read: PutUpReading) -> dict[str, Any]:
     process.pop("amount", None)
     answer["contents"] = str(read.contents) if read.contents is not None else None
     answer["process"] = process
+    answer["from"] = answer.pop("sources")
     return answer
 
 
@@ -89,8 +90,13 @@ def putup(made: PutUp) -> dict[str, Any]:
     """The contract's `putup`."""
     answer: dict[str, Any] = plain(made)
     answer["read_as"] = reading(made.reading)
+    answer["from"] = answer.pop("made_from")
     del answer["reading"]
     return answer
+
+
+def _take(take: Take) -> dict[str, Any]:
+    return {**plain(take), "container_ids": list(take.containers), "thaw_from": plain(take.thaw_by)}
 
 
 def week(view: WeekView) -> dict[str, Any]:
@@ -100,7 +106,9 @@ def week(view: WeekView) -> dict[str, Any]:
         "to": view.end.isoformat(),
         "people": view.people,
         "accepted": view.accepted,
-        "take": plain(view.take),
+        "take": [_take(one) for one in view.take],
+        "beside": [_take(one) for one in view.beside],
+        "more": [_take(one) for one in view.more],
         "notes": [*view.notes, *(text for _, text in view.table)],
         "left_out": list(view.left_out),
         "waiting": due(list(view.waiting)),

@@ -66,6 +66,7 @@ def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
 def _fetch(p: Pantry) -> Sheet:
     """The week's fetch list: one trip, place by place, with what starts to thaw when."""
     view_ = weeks.week(p)
+    taken = (*view_.take, *view_.beside)
     rows = tuple(
         (
             clean(take.place),
@@ -75,10 +76,10 @@ def _fetch(p: Pantry) -> Sheet:
             dates.say(take.day),
             dates.say(take.thaw_by) if take.thaw_by else "",
         )
-        for take in sorted(view_.take, key=lambda one: (one.place.lower(), one.day, one.code))
+        for take in sorted(taken, key=lambda one: (one.place.lower(), one.day, one.code))
     )
     title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
-    standing = dict.fromkeys(f"{take.code}: {one}" for take in view_.take for one in take.standing)
+    standing = dict.fromkeys(f"{take.code}: {one}" for take in taken for one in take.standing)
     notes = (*view_.notes, *standing, CAUTION)
     return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, notes)
 

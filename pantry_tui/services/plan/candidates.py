@@ -32,8 +32,8 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 #: What was bought keeps its printed date; it is proposed only this many days before.
 _BOUGHT_AHEAD = 120
 
-#: What is past its best gets no better by waiting: it is wanted within a quarter of a year. Common
-#: practice, no source.
+#: What is past its best gets no better by waiting: it is wanted within a quarter of a year, once;
+#: after that nothing hurries it. Common practice, no source.
 _PAST_BEST = timedelta(weeks=13)
 
 #: Weeks of the log in which a food gathers credit.
@@ -106,7 +106,8 @@ def _wanted_by(judged: Judgement, today: date) -> date | None:
     """The nearer of its dates; None where nothing hurries it."""
     best = judged.best_by
     if best is not None and best < today:
-        best = today + _PAST_BEST
+        best += _PAST_BEST
+        best = None if best < today else best
     return min((day for day in (best, judged.discard_after) if day), default=None)
 
 
@@ -161,7 +162,10 @@ def needs(
         eaten[food] = [*log[len(log) - weeks :], *ahead]
         facts = p.tables.index.find(food)
         harvests[food] = next_harvest(facts.harvest_month if facts else None, start)
-    coming = expected(_put_up(p), found, start, harvests)
+    put_up = _put_up(p)
+    # In a first year nobody knows what comes, and to ration by a guess loses more than it saves.
+    known = any((start - one.made).days > 7 * YEAR for one in put_up)
+    coming = expected(put_up, found, start, harvests) if known else []
     return core_needs(found, appetite, start, harvests, eaten, coming, length)
 
 

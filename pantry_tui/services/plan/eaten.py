@@ -2,8 +2,7 @@
 
 Unrecorded use that a round finds counts as eaten: somebody ate it, and nobody wrote it down. It is
 spread evenly over the time since the round before, because nobody knows the day. What is
-*missing* (none of it was there) does not count: it may be lost. Only recorded uses tell how full a
-full week was.
+*missing* (none of it was there) does not count: it may be lost.
 """
 
 from __future__ import annotations
@@ -12,14 +11,13 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, timedelta
 
-from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING
+from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, LEARNED_AFTER, full_week
 from pantry_tui.core.words import Group
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import UNRECORDED, born, leavings
 
-#: Weeks looked back on, and weeks of use that must be there before anything is learned.
+#: Weeks looked back on.
 YEAR = 52
-LEARNED_AFTER = 8
 
 _WINDOW = timedelta(weeks=YEAR)
 
@@ -35,14 +33,14 @@ def eaten_a_week(p: Pantry) -> dict[str, float]:
 
 
 def by_week(p: Pantry) -> Mapping[str, Sequence[float]]:
-    """Recorded servings of each food in each of the last 52 weeks, the oldest first; the last is
-    the seven days up to today."""
+    """Servings of each food in each of the last 52 weeks, the oldest first; the last is the seven
+    days up to today. What a count found gone lies on the weeks since the count before."""
     return p.once("eaten by week", lambda: _by_week(p))
 
 
-def best_weeks(p: Pantry) -> tuple[dict[str, float], dict[Group, float]]:
-    """Servings of a full week, for the whole household, by food and by group: the mean of the
-    fullest quarter of the weeks since it was first eaten, once that is eight weeks ago."""
+def full_weeks(p: Pantry) -> tuple[dict[str, float], dict[Group, float]]:
+    """Servings of a full week, for the whole household, by food and by group
+    (core/plan/appetite.py)."""
     foods = by_week(p)
     groups: dict[Group, list[float]] = defaultdict(lambda: [0.0] * YEAR)
     for name, weeks in foods.items():
@@ -50,19 +48,20 @@ def best_weeks(p: Pantry) -> tuple[dict[str, float], dict[Group, float]]:
         if facts is not None:
             groups[facts.group] = [a + b for a, b in zip(groups[facts.group], weeks, strict=True)]
     return (
-        {food: best for food, weeks in foods.items() if (best := _fullest(weeks)) is not None},
-        {group: best for group, weeks in groups.items() if (best := _fullest(weeks)) is not None},
+        {food: most for food, weeks in foods.items() if (most := full_week(weeks)) is not None},
+        {group: most for group, weeks in groups.items() if (most := full_week(weeks)) is not None},
     )
 
 
 def learned(p: Pantry) -> dict[str, float]:
-    """Ceilings that the log shows, servings a person a week, by group and by food (`best_weeks`).
+    """Ceilings that the log shows, servings a person a week, by group and by food.
 
-    Never below half of the usual ceiling: what was seldom proposed must not vanish.
+    Never below the chart's: who was not offered more could not eat more, and food that is taken
+    for too much is lost, while too high a ceiling costs nothing.
     """
-    foods, groups = best_weeks(p)
-    found = {food: max(best / p.people, FOOD_CEILING / 2) for food, best in foods.items()}
-    found |= {g.value: max(best / p.people, CEILING[g] / 2) for g, best in groups.items()}
+    foods, groups = full_weeks(p)
+    found = {food: max(most / p.people, FOOD_CEILING) for food, most in foods.items()}
+    found |= {g.value: max(most / p.people, CEILING[g]) for g, most in groups.items()}
     return found
 
 
@@ -110,17 +109,10 @@ def _covered(spans: Iterable[tuple[date, date]]) -> int:
 def _by_week(p: Pantry) -> dict[str, list[float]]:
     found: dict[str, list[float]] = defaultdict(lambda: [0.0] * YEAR)
     for one in leavings(p):
-        back = (p.today - one.end).days // 7
-        if one.fate == "used" and 0 <= back < YEAR:
-            food = p.stock.batches[p.stock.containers[one.container].batch].food.name
-            found[food][YEAR - 1 - back] += one.servings
+        if one.fate not in ("used", UNRECORDED) or one.end > p.today:
+            continue
+        food = p.stock.batches[p.stock.containers[one.container].batch].food.name
+        newest, oldest = ((p.today - day).days // 7 for day in (one.end, one.start))
+        for back in range(newest, min(oldest, YEAR - 1) + 1):
+            found[food][YEAR - 1 - back] += one.servings / (oldest - newest + 1)
     return dict(found)
-
-
-def _fullest(weeks: Sequence[float]) -> float | None:
-    first = next((i for i, servings in enumerate(weeks) if servings > 0), len(weeks))
-    since = sorted(weeks[first:], reverse=True)
-    if len(since) < LEARNED_AFTER:
-        return None
-    quarter = since[: max(1, len(since) // 4)]
-    return sum(quarter) / len(quarter)

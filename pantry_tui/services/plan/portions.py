@@ -92,6 +92,14 @@ def _leavings(p: Pantry) -> list[Leaving]:
             for id_ in payload.containers:
                 gone = _take(p, left, id_, payload.amount)
                 found.append(_leaving(p, id_, fate, gone, event.day, event.day, why))
+        elif isinstance(payload, said.PutUp):
+            for made_of in payload.parts:
+                id_ = made_of.container
+                if id_ not in p.stock.containers:
+                    continue
+                gone = _take(p, left, id_, made_of.amount)
+                fate = said.Fate.REPACKED.value
+                found.append(_leaving(p, id_, fate, gone, event.day, event.day))
         elif isinstance(payload, said.Count):
             for one in payload.gone:
                 since = _seen_last(p, event, one.container, counted.get(payload.place))

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from fractions import Fraction
-from itertools import groupby
+from itertools import groupby, islice
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import amount_of
@@ -15,7 +15,8 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Eaten, Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
-from pantry_tui.core.plan.menu import Menu, Pick, Why
+from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
+from pantry_tui.core.plan.roles import BESIDE, role_of
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, State, Verdict
@@ -36,6 +37,9 @@ from pantry_tui.services.stock.view import everything
 #: So many containers are named one by one.
 _NAMED = 3
 
+#: So many lines of what comes next are shown.
+_MORE = 12
+
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
 _AHEAD = timedelta(days=7)
 
@@ -48,8 +52,15 @@ def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> Week
     """
     draft = _draft(p, start)
     if draft.plan is not None:
-        return _view(p, draft, _open(p, draft))
-    return _view(p, draft, _entries(p, menu_of(p, draft, unknown=unknown).picks))
+        menu = menu_of(p, replace(draft, plan=None), unknown=unknown)
+        return _view(p, draft, _open(p, draft), _next(menu))
+    menu = menu_of(p, draft, unknown=unknown)
+    return _view(p, draft, _entries(p, menu.picks), menu.more)
+
+
+def _next(menu: Menu) -> tuple[Candidate, ...]:
+    """What a new plan would take, and what comes after it."""
+    return (*(pick.candidate for pick in menu.picks), *menu.more)
 
 
 def _draft(p: Pantry, start: date | None) -> WeekDraft:
@@ -252,14 +263,21 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
     return sorted(found, key=lambda entry: (entry.days[0], entry.dish == "", entry.dish))
 
 
-def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> WeekView:
+def _view(
+    p: Pantry, draft: WeekDraft, entries: Sequence[Entry], coming: Sequence[Candidate] = ()
+) -> WeekView:
     rows = everything(p)
-    takes = [_take(p, entry, left) for entry in entries if (left := _left(p, entry))]
+    here = [(entry, left) for entry in entries if (left := _left(p, entry))]
+    takes = [_take(p, entry, left) for entry, left in here]
+    planned = {id_ for entry in entries for id_ in entry.containers}
+    beside = {id(take) for take, (e, left) in zip(takes, here, strict=True) if _beside(p, e, left)}
     return WeekView(
         start=draft.start,
         end=draft.end,
         people=p.people,
-        take=tuple(takes),
+        take=tuple(take for take in takes if id(take) not in beside),
+        beside=tuple(take for take in takes if id(take) in beside),
+        more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
         waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
         discard=tuple(row for row in rows if row.verdict in UNFIT),
         accepted=draft.plan is not None,
@@ -269,6 +287,41 @@ def _view(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> WeekView:
         stocked=any(c.here and fit(p, c) for c in p.stock.containers.values()),
         cautions=(CAUTION,),
     )
+
+
+def _beside(p: Pantry, entry: Entry, left: Sequence[Container]) -> bool:
+    """Whether it is opened beside the days: a relish or spread that is in no dish."""
+    return not entry.dish and role_of(p.stock.batches[left[0].batch].food.group) in BESIDE
+
+
+def _more(
+    p: Pantry, start: date, coming: Sequence[Candidate], planned: Collection[str]
+) -> Iterable[Take]:
+    """What comes next, the first of each batch and place, in order."""
+    seen: set[tuple[str, str]] = set()
+    for one in coming:
+        container = p.stock.containers[one.container]
+        key = container.batch, container.place
+        if one.container in planned or key in seen or not fit(p, container):
+            continue
+        seen.add(key)
+        batch, judged = p.stock.batches[container.batch], p.judge(container)
+        yield Take(
+            code=batch.code,
+            food=batch.food.name,
+            place=p.where(container),
+            count=1,
+            servings=one.servings,
+            day=start + timedelta(days=one.thaw_days),
+            thaw_by=start if one.thaw_days else None,
+            reasons=(*judged.reasons[:1], *judged.standing),
+            containers=_names(p, [container]),
+            amount=container.amount if one.bulk else "",
+            standing=judged.standing,
+            method=batch.method,
+            role=one.at_table,
+            left=container.amount,
+        )
 
 
 def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
@@ -350,6 +403,9 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         dish=entry.dish,
         why=why,
         standing=judged.standing,
+        method=batch.method,
+        role=role_of(batch.food.group),
+        left=first.amount,
     )
 
 
@@ -362,6 +418,7 @@ def _why(entry: Entry) -> Iterable[str]:
         Why.DISH: f"For {entry.dish}.",
         Why.BEGIN: "There is so much of it that it must be begun before others.",
         Why.PACE: "At its pace it comes this week.",
+        Why.TABLE: "The day has no other main.",
     }
     yield words[Why(entry.why)]
     if entry.dish and entry.why != Why.DISH:

@@ -93,8 +93,8 @@ def leave_out(p: Pantry, ref: str) -> Done:
 
 @booked
 def swap(p: Pantry, ref: str) -> Done:
-    """Another food of the same group on that day, the one that should go first; the food it takes
-    the place of is left out this week. Raises Refused when there is none."""
+    """Another food of the same role at table on that day, the one that should go first; the food
+    that it takes the place of is left out this week. Raises Refused when there is none."""
     draft = _draft(p)
     pick = _planned(p, draft, ref)
     eats = appetite(p)
@@ -103,7 +103,7 @@ def swap(p: Pantry, ref: str) -> Done:
         soonest = _soonest(p, draft, one)
         in_time = one.safe_until is None or pick.day <= one.safe_until
         if (
-            one.group is pick.candidate.group
+            one.at_table is pick.candidate.at_table
             and one.food not in planned
             and eats.eats(one.food, one.group)
             and soonest <= pick.day
@@ -111,8 +111,8 @@ def swap(p: Pantry, ref: str) -> Done:
         ):
             break
     else:
-        group = pick.candidate.group
-        raise Refused(f"No other {group} can be eaten on {dates.say(pick.day)}: leave it out.")
+        role = pick.candidate.at_table
+        raise Refused(f"No other {role} can be eaten on {dates.say(pick.day)}: leave it out.")
     instead = p.stock.containers[one.container]
     old = pick.candidate
     gone = {c.candidate.container for c in menu_of(p, draft).picks if c.candidate.food == old.food}

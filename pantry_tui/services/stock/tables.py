@@ -15,6 +15,7 @@ from time import process_time
 
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log.fold import path_of
+from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Cut, When
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import StoreError
@@ -221,12 +222,26 @@ def _words(p: Pantry, batch: Batch, container: Container) -> str:
 def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     """What was booked, in the stock tables; inside the transaction that booked it."""
     db = p.store.db
-    for batch in touched:
+    for batch in kin(p, touched):
         _make(p, batch)
     for what in marked:
         names = _with_inner(p, what) if what != "*" else [what]
         db.executemany("INSERT OR IGNORE INTO marked VALUES (?)", [(name,) for name in names])
     p.ready_for = None
+
+
+def kin(p: Pantry, touched: Collection[str]) -> Sequence[str]:
+    """These batches with all that they were made from and all that was made from them, however far
+    off."""
+    found, waiting = dict.fromkeys(touched), list(touched)
+    while waiting:
+        held = p.load(waiting.pop())
+        if held is None:
+            continue
+        near = [*map(batch_of, held[0].parts), *held[0].into]
+        waiting += [id_ for id_ in near if id_ not in found]
+        found |= dict.fromkeys(near)
+    return tuple(found)
 
 
 def _with_inner(p: Pantry, place: str) -> list[str]:
@@ -246,7 +261,13 @@ def _make(p: Pantry, batch: str) -> None:
     here = [] if found is None else [c for c in found[1].values() if c.here]
     made = [] if found is None else lines_of(p, found[0], here)
     table.replace_batch(db, batch, made)
-    table.stood(db, batch, {turn.place for c in here for turn in c.turns if turn.place})
+    stood = {turn.place for c in here for turn in c.turns if turn.place}
+    if found is not None and here:
+        for id_ in kin(p, [batch])[1:] if found[0].parts else ():
+            other = p.load(id_)
+            lives = other[1].values() if other is not None else ()
+            stood |= {turn.place for c in lives for turn in c.turns if turn.place}
+    table.stood(db, batch, stood)
 
 
 def put_right(p: Pantry) -> None:

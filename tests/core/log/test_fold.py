@@ -89,6 +89,29 @@ def test_the_order_of_booking_does_not_matter_where_the_days_are_known(
     assert [turn.place for turn in box.turns] == ["larder", "cellar", "fridge", "freezer"]
 
 
+LATE = "2026-04-01T10:00:00+00:00"
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "order"),
+    [
+        # At any hour of a day: not before what was done at midnight, nor after what was at noon.
+        (None, "00:00", ["cellar", "fridge"]),
+        ("12:00", None, ["cellar", "fridge"]),
+        # In the same minute: as they were booked.
+        ("12:00", "12:00", ["fridge", "cellar"]),
+        (None, None, ["fridge", "cellar"]),
+    ],
+)
+def test_of_two_acts_on_one_day_the_one_that_may_have_come_first_stands_first(
+    first: str | None, second: str | None, order: list[str]
+) -> None:
+    book = Book().says(put_up(1)).says(moved("fridge"), 2, first, LATE)
+    box = book.says(moved("cellar"), 2, second, LATE).box()
+    assert [turn.place for turn in box.turns[1:]] == order
+    assert box.place == order[-1]
+
+
 @pytest.mark.parametrize(
     ("payload", "state", "place"),
     [
@@ -180,7 +203,7 @@ def test_a_crate_is_drawn_from_and_never_opened_and_a_jar_is_opened_by_the_first
 
 @pytest.mark.parametrize(
     ("drawn", "empty"),
-    [("40 lb", True), ("39.99 lb", False), ("39.991 lb", True), ("41 lb", True)],
+    [("40 lb", True), ("39.99 lb", False), ("39.99005 lb", True), ("41 lb", True)],
 )
 def test_a_crumb_is_no_rest(drawn: str, empty: bool) -> None:
     """Less than a hundredth of its unit."""
@@ -225,6 +248,7 @@ def household() -> list[Event]:
 def test_the_stock_is_every_batch_and_place_folded_by_itself() -> None:
     stock = fold(household())
     assert set(stock.batches) == {"b", "c", "j"}
+    assert {one.code for one in stock.batches.values()} == {"2A", "3A"}
     assert set(stock.containers) == {"b.1", "c.1", "j.1"}
     assert set(stock.places) == {"larder"}
     assert stock.containers["b.1"].left == amount_of("30 lb")

@@ -30,6 +30,14 @@ def test_a_sign_stands_on_what_showed_it_and_puts_its_sisters_under_suspicion() 
     assert quiet.suspect == ""
 
 
+def test_a_second_sign_does_not_hide_the_first() -> None:
+    foam = said.Sign("b", ("b.1",), "foam", "foam", Verdict.DISCARD)
+    box = Book().says(put_up(1)).says(foam, on=1).says(sign(), on=2).box()
+    assert [(one.sign, one.day) for one in box.signs] == [
+        ("foam", day(1)), ("the lid bulges", day(2)),
+    ]  # fmt: skip
+
+
 def test_looked_at_before_the_sign_does_not_count_and_after_it_does() -> None:
     book = Book().says(put_up(1, 2, 3)).says(look(2), on=1).says(sign("b.1 bulges"), on=2)
     assert {box.looked for box in book.batch()[1].values()} == {None}

@@ -41,6 +41,11 @@ def test_an_hour_that_was_said_counts_and_not_that_of_the_booking() -> None:
     assert same == late == When(minute(0, 8, 10), minute(0, 8, 10), MADE)
 
 
+def test_midnight_is_an_hour_and_the_first_minute_of_its_day() -> None:
+    assert told(0, "00:00", "2026-03-03T14:35:00+00:00").first == minute(0, 0)
+    assert told(0, "00:01", "2026-03-03T14:35:00+00:00").first == minute(0, 0, 1)
+
+
 def test_things_told_of_a_day_by_name_come_at_its_end_in_the_order_they_were_told() -> None:
     """`at` -1, -2 ...: after all that is told of that day by the hour, never on the next day."""
 

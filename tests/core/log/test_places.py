@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from random import Random
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -47,7 +49,8 @@ def test_without_a_target_its_climate_speaks() -> None:
 
 
 def test_nothing_is_known_of_a_place_whose_adding_was_taken_back() -> None:
-    book = Book().says(cellar()).says(said.Reading("p", 50.0))
+    book = Book().says(cellar()).says(said.Reading("p", 50.0)).says(change(name="vault"))
+    book.says(said.PlaceRemoved("p")).says(said.Count("p"))
     book.says(said.Undo((book.events[0].id,)))
     assert fold_place(standing(book.events)) is None
 
@@ -137,9 +140,66 @@ def test_what_may_have_come_between_rests_on_each_that_may_have_come_before() ->
     book = Book().says(cellar())
     book.says(change(climate=Climate.FRIDGE), on=2, at="12:00", booked=late)
     book.says(change(target_f=34.0), on=2, booked=late)
-    found = {(climate, target) for on, climate, target in held(book) if on == 2}
-    assert {(Climate.CELLAR, 34.0), (Climate.FRIDGE, 34.0), (Climate.FRIDGE, 38.0)} <= found
-    assert not any(climate is Climate.CELLAR and target == 38.0 for climate, target in found)
+    facts = [one for one in book.place().facts if isinstance(one, Held) and one.when != EVER]
+    assert {(one.when.known, one.climate, one.target_f) for one in facts} == {
+        # The target, at its unknown hour, of a cellar or already of a fridge.
+        (False, Climate.CELLAR, 34.0), (False, Climate.FRIDGE, 34.0),
+        # The fridge, at noon, with the target or still without.
+        (True, Climate.FRIDGE, 38.0), (True, Climate.FRIDGE, 34.0),
+    }  # fmt: skip
+
+
+def test_what_was_said_of_it_in_the_minute_in_which_it_was_added_counts_at_once() -> None:
+    book = Book().says(cellar(), on=3, at="10:00")
+    book.says(change(climate=Climate.ROOM), on=3, at="10:00").says(change(target_f=65.0), on=5)
+    assert held(book) == [
+        (-1, Climate.CELLAR, 40.0), (3, Climate.ROOM, 70.0), (5, Climate.ROOM, 65.0),
+    ]  # fmt: skip
+
+
+def test_of_two_changes_in_one_minute_either_may_have_come_first() -> None:
+    book = Book().says(cellar())
+    book.says(change(climate=Climate.FRIDGE), on=2, at="12:00")
+    book.says(change(target_f=34.0), on=2, at="12:00")
+    assert {(climate, target) for on, climate, target in held(book) if on == 2} == {
+        (Climate.FRIDGE, 38.0), (Climate.FRIDGE, 34.0), (Climate.CELLAR, 34.0),
+    }  # fmt: skip
+    assert (book.place().climate, book.place().target_f) == (Climate.FRIDGE, 34.0)
+
+
+def test_a_target_that_was_set_and_forgotten_in_one_minute_is_set() -> None:
+    book = Book().says(cellar())
+    book.says(change(target_f=34.0), on=2, at="12:00")
+    assert book.says(change(forget_target=True), on=2, at="12:00").place().target_f == 34.0
+
+
+CHANGES = st.lists(
+    st.tuples(
+        st.sampled_from([2, 3]),
+        st.sampled_from(["08:00", "08:00", "12:00", None]),
+        st.builds(
+            lambda climate, target: change(climate=climate, target_f=target),
+            st.sampled_from([None, Climate.FRIDGE, Climate.ROOM]),
+            st.sampled_from([None, 34.0, 65.0]),
+        ),
+    ),
+    max_size=4,
+)
+
+
+@given(CHANGES, st.randoms(use_true_random=False))
+def test_not_even_within_one_minute_does_the_order_of_booking_count(
+    told: list[tuple[int, str | None, said.PlaceChanged]], random: Random
+) -> None:
+    def as_told(changes: list[tuple[int, str | None, said.PlaceChanged]]) -> Place:
+        book = Book().says(cellar(), on=2, at="08:00")
+        for on, at, payload in changes:
+            book.says(payload, on, at, booked="2026-05-01T10:00:00+00:00")
+        return book.place()
+
+    other = told[:]
+    random.shuffle(other)
+    assert as_told(told) == as_told(other)
 
 
 def test_a_change_dated_before_the_place_was_there_counts_beside_what_was_said_then() -> None:
@@ -184,6 +244,22 @@ def test_read_off_in_the_minute_it_was_set_the_reading_counts() -> None:
     book.says(said.Reading("p", 61.0), on=2, at="12:00")
     book.says(change(climate=Climate.FRIDGE), on=2, at="12:00")
     assert book.place().temperature_f == 61.0
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "order"),
+    [
+        (None, "00:00", [45.0, 50.0]), ("12:00", None, [45.0, 50.0]),
+        ("12:00", "12:00", [50.0, 45.0]), ("08:00", "12:00", [50.0, 45.0]),
+    ],
+)  # fmt: skip
+def test_of_two_readings_of_one_day_the_one_that_may_have_come_first_stands_first(
+    first: str | None, second: str | None, order: list[float]
+) -> None:
+    late = "2026-05-01T10:00:00+00:00"
+    book = Book().says(cellar()).says(said.Reading("p", 50.0), 2, first, late)
+    facts = book.says(said.Reading("p", 45.0), 2, second, late).place().facts
+    assert [one.temp_f for one in facts if isinstance(one, Read)] == order
 
 
 def test_when_it_was_last_counted() -> None:

@@ -20,7 +20,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Container
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import PantryError
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.books.year import unit_of, years
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -57,6 +57,8 @@ STEPS: tuple[Step, ...] = (
     lambda p, code: act.give(p, code, "1/7", "Aunt Sunniva"),
     lambda p, code: act.discard(p, code, "all", "mould"),
     lambda p, code: undo.redo(p),
+    lambda p, code: repack.repack(p, code, "2 jars, fridge"),
+    lambda p, code: repack.repack(p, code, "3 jars, chest", "half"),
     act.open_,
     act.thaw,
     lambda p, code: act.give(p, code, 1, "Aunt Sunniva"),

@@ -8,11 +8,12 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.plan.appetite import FOOD_CEILING
 from pantry_tui.core.words import Group
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import portions
-from pantry_tui.services.plan.eaten import best_weeks, eaten_a_week
+from pantry_tui.services.plan.eaten import eaten_a_week, full_weeks, learned
 from pantry_tui.services.stock import act, places, undo
 from pantry_tui.services.stock import count as rounds
 
@@ -77,7 +78,7 @@ def test_less_than_eight_weeks_teach_nothing(p: Pantry) -> None:
     act.use(p, code)
     p.today = TODAY
     assert eaten_a_week(p) == {}
-    assert best_weeks(p) == ({}, {})
+    assert full_weeks(p) == ({}, {})
 
 
 def test_unrecorded_use_counts_as_eaten_since_the_round_before(p: Pantry) -> None:
@@ -89,25 +90,27 @@ def test_unrecorded_use_counts_as_eaten_since_the_round_before(p: Pantry) -> Non
         rounds.from_counts(p, larder, {code: seen})
         rounds.finish(p, larder)
     assert eaten_a_week(p)["peaches"] == pytest.approx(5 * 4 / 20, rel=0.02)
-    assert best_weeks(p) == ({}, {}), "nobody knows how full a week was"
+    foods, _ = full_weeks(p)
+    assert foods["peaches"] == pytest.approx(20 / 21), "spread over the weeks between"
     undo.undo(p)
     assert eaten_a_week(p) == {}
 
 
-def test_a_full_week_is_the_mean_of_the_fullest_quarter(p: Pantry) -> None:
+def test_a_full_week_is_the_upper_quartile_of_those_in_which_it_was_eaten(p: Pantry) -> None:
     p.today = TODAY - timedelta(weeks=20)
     peaches = up(p, "40 pint jars peaches, boiling-water canned, larder")
     plums = up(p, "9 pint jars plums, boiling-water canned, larder")
     p.today = TODAY - timedelta(weeks=16) + timedelta(days=1)
     for week in range(16):
-        # Four weeks of three jars, the others one; plums beside them in the last eight weeks.
-        act.use(p, peaches, "3" if week % 4 == 0 else "1")
+        # Every third week three jars, the others one; plums beside them in the last eight weeks.
+        act.use(p, peaches, "3" if week % 3 == 0 else "1")
         if week >= 8:
             act.use(p, plums)
         p.today += timedelta(weeks=1)
     p.today = TODAY
-    foods, groups = best_weeks(p)
+    foods, groups = full_weeks(p)
     assert foods["peaches"] == pytest.approx(12)
     assert foods["plums"] == pytest.approx(4)
-    # The four fullest weeks of fruit: 3 + 1 jars twice, 3 jars twice.
-    assert groups[Group.FRUIT] == pytest.approx((16 + 16 + 12 + 12) / 4)
+    assert groups[Group.FRUIT] == pytest.approx(12)
+    assert learned(p)["peaches"] == pytest.approx(12 / p.people)
+    assert learned(p)["plums"] == FOOD_CEILING, "who was not offered more could not eat more"

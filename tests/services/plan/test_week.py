@@ -48,7 +48,7 @@ def test_a_week_is_fit_spread_and_thawed_in_time(p: Pantry) -> None:
             assert row.verdict not in UNFIT
             assert row.verdict is not Verdict.UNKNOWN
             assert row.discard_after is None or take.day <= row.discard_after
-    offered = {name for take in found.take for name in take.containers}
+    offered = {name for take in (*found.take, *found.beside) for name in take.containers}
     must = [
         row
         for row in view.due(p)

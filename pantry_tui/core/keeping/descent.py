@@ -1,0 +1,173 @@
+"""What was made of something else is never trusted longer than what it was made from.
+
+Where the food goes on as it was (a crock into jars, a big pack into small ones) the judge follows
+the part through the whole of its life, its new one included, and the earlier end counts. Where it
+became another thing (strawberries jam, thawed beef a stew) its own figures start, if the part was
+fit to be eaten at that moment, as all that was ever booked of it says.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.ladder import Assessment, worse
+from pantry_tui.core.model import Batch, Container, Cut, Held, Place, Read, Turn, When
+from pantry_tui.core.vessels import Vessel
+from pantry_tui.core.words import Method, State, Verdict
+
+#: Taken out of a closed vessel of these, food goes on as it was: nothing got in that was not there.
+_AS_IT_WAS = frozenset(
+    {Method.FROZEN, Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION}
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Bound:
+    """What a part says of what was made from it: "2A/1", its assessment as it goes on, or as it
+    was on the day it was taken."""
+
+    name: str
+    part: Assessment
+    goes_on: bool
+
+
+def goes_on(batch: Batch, part: Batch) -> bool:
+    """Whether it is the same food, kept in the same way."""
+    return batch.method is part.method
+
+
+def carries_state(batch: Batch, part: Container) -> State:
+    """In which state its food goes on elsewhere: out of a closed jar it is open food."""
+    if part.state is not State.SEALED:
+        return part.state
+    return State.OPEN if _lets_in(batch, part) else State.SEALED
+
+
+def _lets_in(batch: Batch, part: Container) -> bool:
+    return part.vessel is Vessel.CLOSED and batch.method not in _AS_IT_WAS
+
+
+def carried_on(new: Container, part_of: Batch, part: Container) -> Container:
+    """The part as if it had never left: up to the moment on which it was taken its own life, from
+    then on that of what holds it now."""
+    birth = new.turns[0]
+    before = _until(part, birth)
+    opened = State.OPEN if _lets_in(part_of, part) or birth.state is State.OPEN else None
+    taken = Turn(birth.when, birth.event, birth.place, opened)
+    turns = (*before, taken, *new.turns[1:])
+    states = [turn.state for turn in turns if turn.state is not None]
+    here = State.GONE if new.fate else states[-1]
+    return replace(
+        part, turns=turns, state=here, place=new.place, fate=new.fate, left=new.first,
+        first=new.first, looked=new.looked or part.looked,
+    )  # fmt: skip
+
+
+def as_taken(new: Container, part: Container) -> Container:
+    """The part as it was at the moment on which it was taken."""
+    birth = new.turns[0]
+    turns = _until(part, birth)
+    states = [turn.state for turn in turns if turn.state is not None]
+    return replace(
+        part, turns=turns, state=states[-1], fate="", left=part.first,
+        looked=new.looked or part.looked,
+    )  # fmt: skip
+
+
+def _until(part: Container, birth: Turn) -> tuple[Turn, ...]:
+    """What happened to it before it was taken; the taking itself is no draw that opens it."""
+    first, *later = part.turns
+    then = birth.when.last
+    return first, *(t for t in later if t.event != birth.event and t.when.first <= then)
+
+
+def known_then(places: Mapping[str, Place], then: When) -> dict[str, Place]:
+    """The places with what had happened there by a moment."""
+
+    def by(fact: Held | Read | Cut) -> bool:
+        return (fact.start if isinstance(fact, Cut) else fact.when).first <= then.last
+
+    return {
+        id_: replace(one, facts=tuple(fact for fact in one.facts if by(fact)))
+        for id_, one in places.items()
+    }
+
+
+def bounded(own: Assessment, bounds: Sequence[Bound], taken: date) -> Assessment:
+    """Its own assessment, no milder than any part allows; `taken` is the day it was made."""
+    for one in bounds:
+        own = _goes_on(own, one) if one.goes_on else _made_of(own, one, taken)
+    return own
+
+
+def _goes_on(own: Assessment, bound: Bound) -> Assessment:
+    part = bound.part
+    over = [day for day in (own.over_from, part.over_from) if day is not None]
+    floor = worse(own.floor, part.floor)
+    if part.fixed is not None:
+        floor = worse(floor, part.fixed.verdict)
+        if part.fixed.then is not None and part.fixed.until is not None:
+            over.append(part.fixed.until + timedelta(days=1))
+    discard = _earlier(own.discard_after, part.discard_after)
+    best = _earlier(own.best_by, part.best_by)
+    again = [minute for minute in (own.again_at, part.again_at) if minute is not None]
+    bound_by = (discard, best, floor, part.doubt) != (
+        own.discard_after,
+        own.best_by,
+        own.floor,
+        own.doubt,
+    )
+    return replace(
+        own,
+        discard_after=discard,
+        best_by=best,
+        floor=floor,
+        doubt=own.doubt or part.doubt,
+        in_progress=own.in_progress or part.in_progress,
+        over_from=min(over, default=None),
+        again_at=min(again, default=None),
+        harmless=own.harmless and part.harmless,
+        why_no_discard="" if discard else own.why_no_discard or part.why_no_discard,
+        reasons=_told(own, bound) if bound_by else own.reasons,
+        rules=(*own.rules, *(rule for rule in part.rules if rule not in own.rules)),
+        standing=tuple(dict.fromkeys((*own.standing, *part.standing))),
+        facts_to=max(own.facts_to, part.facts_to),
+    )
+
+
+def _made_of(own: Assessment, bound: Bound, taken: date) -> Assessment:
+    judged = bound.part.on(taken)
+    own = replace(own, facts_to=max(own.facts_to, bound.part.facts_to))
+    if judged.usable:
+        return own
+    unfit = judged.verdict in UNFIT
+    discard = taken - timedelta(days=1) if unfit else None
+    return replace(
+        own,
+        floor=worse(own.floor, judged.verdict if unfit else Verdict.UNKNOWN),
+        discard_after=_earlier(own.discard_after, discard),
+        why_no_discard="" if unfit or own.discard_after else own.why_no_discard,
+        harmless=False,
+        reasons=_told(own, bound),
+    )
+
+
+def _told(own: Assessment, bound: Bound) -> tuple[str, ...]:
+    why = bound.part.reasons[:1]
+    said = " ".join(("Made from", f"{bound.name}:", *why)) if why else f"Made from {bound.name}."
+    return (said, *own.reasons)
+
+
+def suspected(own: Assessment, container: Container, why: str) -> Assessment:
+    """Something that was made of it is under suspicion: it is to be looked at too."""
+    if not why or container.looked is not None:
+        return own
+    floor = worse(own.floor, Verdict.UNKNOWN)
+    return replace(own, floor=floor, harmless=False, reasons=(why, *own.reasons))
+
+
+def _earlier(one: date | None, other: date | None) -> date | None:
+    return min((day for day in (one, other) if day is not None), default=None)

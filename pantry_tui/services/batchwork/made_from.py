@@ -1,0 +1,145 @@
+"""Made from what was in store: which containers, how much of each, and what of them goes on."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+
+from pantry_tui.core.keeping.descent import carries_state
+from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.model import Batch
+from pantry_tui.core.words import State
+from pantry_tui.errors import BadInput
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import PutUpReading, Source, Took
+from pantry_tui.services.stock.drawing import Part, drawn, pick_of, read_wanted
+from pantry_tui.services.stock.fit import fit, refuse_if_none_fits
+from pantry_tui.services.stock.pick import name_of
+
+#: "2 lb of 2A", "3B/1", "half of 4C".
+_ITEM = re.compile(
+    r"\s*(?:(?P<much>(?:half|all|a quarter|[\d./½¼¾⅓⅔⅛]+(?: \d+/\d+)?\s*[a-z ]*?))\s+of\s+)?"
+    r"(?P<code>\d[a-z0-9]{1,4}(?:/\d{1,4})?)(?![\w=])",
+    re.IGNORECASE,
+)
+_FROM = re.compile(r"[\s,;]*\b(?:made\s+)?from\b", re.IGNORECASE)
+_AND = re.compile(r"\s*(?:,\s*and\b|,|\+|\band\b)", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Descent:
+    """What a put-up takes of older batches. `carried`: all of it is the same food, kept the same
+    way, which goes on with its days (`made`, the earliest) and its `state`."""
+
+    parts: tuple[Part, ...] = ()
+    carried: bool = False
+    made: date | None = None
+    state: State = State.SEALED
+    of: Batch | None = None  # what is carried on
+
+    @property
+    def payload(self) -> tuple[said.Part, ...]:
+        return tuple(said.Part(one.container.id, one.amount) for one in self.parts)
+
+
+def take_sources(p: Pantry, line: str) -> tuple[str, tuple[Source, ...]]:
+    """The line without its "from 2 lb of 2A, 3B/1", and those; words that name no batch of the
+    store are left in it."""
+    for match in _FROM.finditer(line):
+        stop, found = _sources_at(p, line, match.end())
+        if found:
+            return f"{line[: match.start()]} {line[stop:]}".strip(), found
+    return line, ()
+
+
+def _sources_at(p: Pantry, line: str, at: int) -> tuple[int, tuple[Source, ...]]:
+    found: list[Source] = []
+    stop = at
+    while (item := _ITEM.match(line, at)) is not None:
+        code, slash, number = item["code"].partition("/")
+        if p.batch(normal_code(code)) is None:
+            break
+        found.append(Source(f"{normal_code(code)}{slash}{number}", item["much"] or ""))
+        stop = item.end()
+        between = _AND.match(line, stop)
+        if between is None:
+            break
+        at = between.end()
+    return stop, tuple(found)
+
+
+def descent_of(p: Pantry, reading: PutUpReading) -> Descent:
+    """What is taken for it: without an amount the whole of one container. Raises BadInput, Unclear,
+    and Refused for what is not fit to be used."""
+    parts: list[Part] = []
+    for source in reading.sources:
+        parts += _taken(p, source, {one.container.id for one in parts})
+    if not parts:
+        return Descent()
+    batches = {one.container.batch: p.stock.batches[one.container.batch] for one in parts}
+    same = [b for b in batches.values() if b.food == _food(p, reading)]
+    if len(same) < len(batches) or any(b.method is not reading.method for b in same):
+        return Descent(tuple(parts))
+    days = [b.made for b in same]
+    made = None if None in days else min(day for day in days if day is not None)
+    states = [carries_state(p.stock.batches[one.container.batch], one.container) for one in parts]
+    worst = min(states, key=_ORDER.index)
+    return Descent(tuple(parts), True, made, worst, same[0])
+
+
+#: What is begun stays begun, whatever it is put together with.
+_ORDER = (State.IN_PROGRESS, State.THAWED, State.OPEN, State.SEALED)
+
+
+def _food(p: Pantry, reading: PutUpReading) -> object:
+    return p.facts(reading.food)
+
+
+def _taken(p: Pantry, source: Source, before: set[str]) -> Iterable[Part]:
+    refuse_if_none_fits(p, source.ref, ours=True)
+    pick = pick_of(p, source.ref, lambda c: c.id not in before and fit(p, c), "be used", ours=True)
+    if not source.amount:
+        return [Part(pick(1)[0])]
+    return drawn(p, source.ref, read_wanted(source.amount), pick)
+
+
+def carry_on(batch: Batch, descent: Descent, reading: PutUpReading, today: date) -> Batch:
+    """The batch with what it has of its parts."""
+    if not descent.parts:
+        return batch
+    ids = tuple(one.container.id for one in descent.parts)
+    batch = replace(batch, parts=ids, carried=descent.carried)
+    if descent.of is None:
+        return batch
+    if reading.made != today:
+        raise BadInput("It goes on with the day on which it was first made: leave the date out.")
+    of = descent.of
+    return replace(
+        batch,
+        made=descent.made,
+        process=batch.process or of.process,
+        printed=batch.printed or of.printed,
+        doubt=of.doubt,
+        possible=of.possible,
+    )
+
+
+def took(p: Pantry, descent: Descent) -> tuple[Took, ...]:
+    """What was taken of which container, and what is left there now."""
+
+    def one(part: Part) -> Took:
+        now = p.stock.containers[part.container.id]
+        much = part.amount or part.container.left
+        left = str(now.left) if now.here and part.amount is not None else ""
+        code = p.stock.batches[now.batch].code
+        return Took(code, name_of(p, now), str(much) if much else "", left)
+
+    return tuple(map(one, descent.parts))
+
+
+def say_sources(sources: Sequence[Source]) -> str:
+    """ "2 lb of 2A, 3B/1"."""
+    return ", ".join(f"{one.amount} of {one.ref}" if one.amount else one.ref for one in sources)

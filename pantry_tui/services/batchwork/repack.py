@@ -1,0 +1,66 @@
+"""One thing into other vessels, or into another thing: `repack 5A "6 quart jars, fridge"`."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pantry_tui.core.words import Climate, Method, State
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.rows import Done, PutUp, Source
+from pantry_tui.services.stock import act
+from pantry_tui.services.stock.pick import batch_named, containers_named
+from pantry_tui.services.stock.seen import At, still
+
+
+@booked
+def repack(
+    p: Pantry,
+    ref: str,
+    line: str,
+    took: str = "",
+    *,
+    at: At | None = None,
+    saw: str = "",
+) -> PutUp:
+    """A new batch out of so much of an older one (`took`; "" for one whole container, "all"). The
+    line says into what, how many, where; food and method stay unless it says others.
+
+    Raises BadInput, Unclear, Refused as `put_up` does, and for what is still in progress.
+    """
+    still(p, ref, saw)
+    first = containers_named(p, ref, ours=True)[0]
+    if first.state is State.IN_PROGRESS:
+        raise Refused(
+            f'{ref} is still in progress: when it is ready, `ready {ref} --into "{line[:40]}"`.'
+        )
+    return _repack(p, ref, line, took, at)
+
+
+def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None) -> PutUp:
+    batch = batch_named(p, ref)
+    reading = putup.read(p, line)
+    said = [line]
+    said += [] if reading.food else [batch.food.name]
+    if reading.method is None:
+        frozen = reading.place and p.find_place(reading.place).climate is Climate.FREEZER
+        said.append((Method.FROZEN if frozen else batch.method).value)
+    if len(said) > 1:
+        reading = putup.read(p, ", ".join(said))
+    if reading.sources:
+        raise BadInput("Say what it is made from once: by the lid code before the line.")
+    reading = replace(reading, sources=(Source(ref, took),))
+    return putup.put_up(p, reading, at=at)
+
+
+@booked
+def ready_into(p: Pantry, ref: str, line: str, *, at: At | None = None, saw: str = "") -> Done:
+    """What was in progress is done, and all of it goes into other vessels; one undo takes back
+    both. Raises as `ready` and `repack` do."""
+    with p.together():
+        done = act.ready(p, ref, at=at, saw=saw)
+        made = _repack(p, ref, line, "all", at)
+    count = len(made.containers)
+    into = f"into {made.code}: write it on {'its lid' if count == 1 else f'all {count} lids'}"
+    return Done(f"{done.message} All of it went {into}.", made.cautions, made.containers)

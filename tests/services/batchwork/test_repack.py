@@ -1,0 +1,219 @@
+"""One thing turned into another: the line of descent, its dates, suspicion and recall both ways."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, timedelta
+
+import pytest
+
+from pantry_tui.core.words import State, Verdict
+from pantry_tui.errors import PantryError, Refused
+from pantry_tui.services.batchwork import putup, repack
+from pantry_tui.services.lookup import signs
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import act, outage, places, undo, view
+from pantry_tui.services.stock.rows import DueRow
+
+
+@pytest.fixture
+def p(larder: Pantry) -> Pantry:
+    places.add(larder, "cellar", "cellar")
+    places.add(larder, "chest", "freezer")
+    return larder
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def rows(p: Pantry, code: str) -> list[DueRow]:
+    return [row for row in view.due(p) if row.code == code]
+
+
+def wait(p: Pantry, days: int) -> None:
+    p.today += timedelta(days=days)
+
+
+def test_a_crock_that_is_ready_goes_into_jars_and_one_undo_takes_it_back(p: Pantry) -> None:
+    crock = up(p, "1 20 l crock sauerkraut, lactic ferment, cellar, salt=2.25%")
+    made = p.today
+    wait(p, 28)
+    with pytest.raises(Refused, match="still in progress"):
+        repack.repack(p, crock, "6 quart jars, fridge")
+    with pytest.raises(Refused):
+        act.use(p, crock)
+    jars = repack.ready_into(p, crock, "6 quart jars, fridge").containers
+    assert len(jars) == 6
+    (row,) = rows(p, jars[0].partition("/")[0])
+    assert (row.count, row.place, row.state) == (6, "fridge", State.SEALED)
+    batch = p.batch(row.code)
+    assert batch is not None
+    assert batch.made == made, "it goes on with the day on which it was made"
+    assert not rows(p, crock)
+    undo.undo(p)
+    (row,) = rows(p, crock)
+    assert row.state is State.IN_PROGRESS
+    undo.redo(p)
+    assert not rows(p, crock)
+
+
+def test_a_big_pack_is_split_and_keeps_its_dates(p: Pantry) -> None:
+    old = up(p, "1 9 lb bag beef roast, frozen, chest")
+    best = rows(p, old)[0].best_by
+    wait(p, 60)
+    new = repack.repack(p, old, "9 1 lb packs, chest")
+    assert (new.best_by, new.discard_after) == (best, None)
+    assert new.made_from[0].took == "9 lb"
+    assert not rows(p, old)
+
+
+def test_a_part_is_taken_and_the_rest_stays(p: Pantry) -> None:
+    old = up(p, "1 40 lb sack apples, cellar-stored, cellar")
+    made = putup.put_up(
+        p, putup.read(p, f"5 quart jars apples, dried, larder, from 10 lb of {old}")
+    )
+    assert made.made_from[0] == (old, f"{old}/1", "10 lb", "30 lb")
+    assert rows(p, old)[0].amount == "30 lb"
+    year = made.best_by
+    assert year is not None
+    assert year > p.today + timedelta(days=100), "dried apples have a life of their own"
+    undo.undo(p)
+    assert rows(p, old)[0].amount == "40 lb"
+    assert not rows(p, made.code)
+
+
+def test_jam_of_strawberries_a_year_in_the_freezer_has_its_own_year(p: Pantry) -> None:
+    berries = up(p, "8 quart bags strawberries, frozen, chest")
+    wait(p, 400)
+    fresh = up(p, "6 half-pint jars strawberry jam, jam, larder")
+    line = f"6 half-pint jars strawberry jam, jam, larder, from {berries}, {berries}/2"
+    jam = putup.put_up(p, putup.read(p, line))
+    assert jam.best_by == rows(p, fresh)[0].best_by
+    assert [one.container for one in jam.made_from] == [f"{berries}/1", f"{berries}/2"]
+    assert rows(p, berries)[0].count == 6
+
+
+def test_thawed_beef_becomes_a_stew_with_the_days_of_a_cooked_meal(p: Pantry) -> None:
+    beef = up(p, "2 1 lb packs ground beef, frozen, chest")
+    act.thaw(p, f"{beef}/1")
+    wait(p, 1)
+    plain = up(p, "1 tub stew, cooked meal, fridge")
+    stew = putup.put_up(p, putup.read(p, f"1 tub stew, cooked meal, fridge, from {beef}/1"))
+    assert stew.discard_after == rows(p, plain)[0].discard_after is not None
+    wait(p, 5)
+    act.thaw(p, f"{beef}/2")
+    wait(p, 9)
+    with pytest.raises(Refused):
+        putup.put_up(p, putup.read(p, f"1 tub stew, cooked meal, fridge, from {beef}/2"))
+
+
+def test_what_is_out_of_an_opened_jar_goes_on_as_opened(p: Pantry) -> None:
+    jar = up(p, "2 quart jars peaches, boiling-water canned, larder, minutes=30")
+    act.open_(p, f"{jar}/1")
+    last = next(r.discard_after or r.best_by for r in rows(p, jar) if r.state is State.OPEN)
+    wait(p, 1)
+    box = repack.repack(p, f"{jar}/1", "2 half-pint jars, fridge")
+    assert (box.discard_after or box.best_by) == last
+    assert rows(p, box.code)[0].state is State.OPEN
+
+
+def test_dried_tops_become_a_jar_of_powder(p: Pantry) -> None:
+    tray = up(p, "1 tray onions, dried, larder")
+    best = rows(p, tray)[0].best_by
+    wait(p, 30)
+    powder = repack.repack(p, tray, "1 half-pint jar, larder")
+    assert (powder.best_by, powder.verdict) == (best, Verdict.SOUND)
+
+
+def test_a_power_cut_that_is_booked_late_strikes_what_was_made_of_it(p: Pantry) -> None:
+    beef = up(p, "1 1 lb pack ground beef, frozen, chest")
+    wait(p, 10)
+    stew = putup.put_up(p, putup.read(p, f"1 tub stew, frozen, chest, from {beef}"))
+    assert rows(p, stew.code)[0].verdict in (Verdict.SOUND, Verdict.EAT_SOON)
+    start = (p.today - timedelta(days=8)).isoformat()
+    end = (p.today - timedelta(days=4)).isoformat()
+    chest = p.find_place("chest")
+    first, last = outage.times(f"{start} 06:00", f"{end} 06:00", p.today)
+    outage.book(p, chest, outage.cut_of(p, chest, first, last, ice=False))
+    (row,) = rows(p, stew.code)
+    assert row.verdict is Verdict.DISCARD, row.reasons
+    assert "Made from" in row.reasons[0]
+
+
+def test_suspicion_goes_down_and_up_the_line(p: Pantry) -> None:
+    crock = up(p, "3 quart jars dill pickles, vinegar pickle, larder, vinegar=5%")
+    half = repack.repack(p, f"{crock}/1", "2 half-pint jars, fridge").code
+    signs.mark(p, f"{crock}/2", "bulging lid")
+    (row,) = rows(p, half)
+    assert row.verdict is Verdict.UNKNOWN, row.reasons
+    assert not row.usable
+    undo.undo(p)
+    assert rows(p, half)[0].verdict is not Verdict.UNKNOWN
+    other = repack.repack(p, f"{crock}/2", "2 half-pint jars, fridge").code
+    signs.mark(p, f"{other}/1", "bulging lid")
+    (row,) = rows(p, crock)
+    assert (row.verdict, row.usable) == (Verdict.UNKNOWN, False)
+    signs.mark(p, f"{crock}/3", "looks sound")
+    assert rows(p, crock)[0].verdict is Verdict.SOUND
+
+
+def test_recall_names_what_it_came_from_and_what_it_became(p: Pantry) -> None:
+    berries = up(p, "2 quart bags strawberries, frozen, chest")
+    line = f"6 half-pint jars strawberry jam, jam, larder, from {berries}/1"
+    jam = putup.put_up(p, putup.read(p, line)).code
+    act.give(p, jam, 1, "Aunt Sunniva")
+    up_, down = signs.recall(p, jam), signs.recall(p, berries)
+    assert {one.container for one in up_} == {one.container for one in down}
+    went = next(one for one in down if one.container == f"{berries}/1")
+    assert (went.state, went.to) == ("repacked", f"{jam} strawberry jam")
+    assert any(one.to == "Aunt Sunniva" for one in down)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 pint jars stew, pressure canned, larder, from {gone}",
+        "2 pint jars stew, cooked meal, fridge, from 9 lb of {beef}",
+        "2 tubs stew, cooked meal, fridge, from 9ZZ",
+    ],
+)
+def test_what_is_not_there_is_refused_and_nothing_booked(p: Pantry, line: str) -> None:
+    beef = up(p, "2 1 lb packs ground beef, frozen, chest")
+    gone = up(p, "1 1 lb pack ground beef, frozen, chest")
+    act.use(p, gone)
+    events = len(p.events)
+    with pytest.raises(PantryError):
+        putup.put_up(p, putup.read(p, line.format(beef=beef, gone=gone)))
+    assert len(p.events) == events
+
+
+def test_two_women_buy_from_maren(p: Pantry) -> None:
+    """ "from" is no word of descent unless a lid code stands behind it."""
+    reading = putup.read(p, "4 quart jars plums, boiling-water canned, larder, note=from Maren")
+    assert (reading.sources, reading.note) == ((), "from Maren")
+
+
+Do = Callable[[Pantry, str], object]
+
+
+def test_dates_are_never_later_than_those_of_the_part(p: Pantry) -> None:
+    """Whatever was done to it before: split on any day, it ends no later than it would have."""
+    befores: tuple[Do, ...] = (
+        act.open_,
+        act.thaw,
+        lambda p, ref: act.move(p, ref, "fridge"),
+        lambda p, ref: act.use(p, ref, "half"),
+    )
+    for before in befores:
+        code = up(p, "2 4 lb packs ground beef, frozen, chest")
+        before(p, f"{code}/1")
+        then = next(r for r in rows(p, code) if f"{code}/1" in r.container_ids)
+        try:
+            new = repack.repack(p, f"{code}/1", f"4 1 lb packs, {then.place}")
+        except Refused:
+            continue
+        for name in ("best_by", "discard_after"):
+            was: date | None = getattr(then, name)
+            now: date | None = getattr(new, name)
+            assert was is None or (now is not None and now <= was), (before, name, was, now)
