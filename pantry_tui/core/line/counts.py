@@ -1,18 +1,17 @@
 """How many, in what, and how much in each: "7 pint jars", "6 x 250 ml", "4 bags, 500 g each".
 
-What could be two things is asked about, and is kept out of the reading: "2 kg in 4 bags" may be in
-each or in all.
+One phrase at a time, in any order that people use; core.line.held makes of them what was put up.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from fractions import Fraction
 
 from pantry_tui.core.line.amounts import Measured, measure_at
+from pantry_tui.core.line.held import Found, Held, is_small, settle
 from pantry_tui.core.line.numbers import Said, read_number
 from pantry_tui.core.line.tokens import Kind, Line
-from pantry_tui.core.line.vessels import BY_CROP, JAR_UNITS, PIECES, UNSURE, one, plural, vessel
+from pantry_tui.core.line.vessels import JAR_UNITS, PIECES, one, plural, vessel
 
 _EACH = frozenset({"each", "apiece", "per", "ea"})
 _TIMES = frozenset({"x", "×", "by", "times"})
@@ -23,41 +22,11 @@ _RISKY = frozenset(
     {"string", "stick", "roll", "side", "block", "wheel", "dish", "tub", "net", "bunch", "box",
      "tin", "bin", "braid", "tube", "bowl", "mould", "tray", "barrel", "crate", "peck", "pack"}
 )  # fmt: skip
-_SMALL = {"g": Fraction(500), "oz": Fraction(16), "lb": Fraction(1), "kg": Fraction(1, 2)}
-
-
-@dataclass
-class Held:
-    """What was found: `count` containers (None: nobody said), the `size` of each and its `vessel`,
-    an `amount` that is no vessel's size, or `pieces`. `asks` are (about, typed, choices, why)."""
-
-    count: int | None = None
-    size: str = ""
-    vessel: str = ""
-    amount: str = ""
-    pieces: bool = False
-    inner: str = ""  # " of 5" behind packs
-    asks: list[tuple[str, str, tuple[str, ...], str]] = field(default_factory=list)
-
-
-@dataclass
-class _Found:
-    numbers: list[Said] = field(default_factory=list)
-    sizes: list[Measured] = field(default_factory=list)  # of a vessel, or of each
-    loose: list[Measured] = field(default_factory=list)  # of nobody knows what
-    behind: bool = False  # the first of them stands behind a vessel
-    labels: list[str] = field(default_factory=list)  # sizes by a maker's number
-    parts: list[str] = field(default_factory=list)  # "half a lamb"
-    uncounted: bool = False  # "pints", and no number
-    many: str = ""  # "12 lb bags", and no number of bags
-    jars: list[tuple[Said, Measured]] = field(default_factory=list)  # "7 pints"
-    vessels: list[tuple[str, str]] = field(default_factory=list)  # name, as typed
-    pieces: int = 0
 
 
 def take_held(line: Line, units: str) -> Held:
     """Claims all that says how many and how much; `units` are the household's."""
-    found = _Found()
+    found = Found()
     asks = Held().asks
     i = 0
     while i < len(line.tokens):
@@ -70,7 +39,7 @@ def take_held(line: Line, units: str) -> Held:
             i = stop
         else:
             i += 1
-    held = _settle(found, units)
+    held = settle(found, units)
     held.asks[:0] = asks
     return held
 
@@ -78,7 +47,7 @@ def take_held(line: Line, units: str) -> Held:
 # -- one phrase: a number, an amount, a vessel, in any order that people use ----------------------
 
 
-def _phrase(line: Line, i: int, found: _Found) -> int:
+def _phrase(line: Line, i: int, found: Found) -> int:
     """Claims the phrase that begins at `i`; `i` where none does."""
     for read in (_label, _part_of, _times, _counted, _measured, _bare_vessel, _lone):
         stop = read(line, i, found)
@@ -87,7 +56,7 @@ def _phrase(line: Line, i: int, found: _Found) -> int:
     return i
 
 
-def _label(line: Line, i: int, found: _Found) -> int:
+def _label(line: Line, i: int, found: Found) -> int:
     """ "No. 27 bottles", "#10 cans": a maker's number of a size."""
     at = i + (line.says(i, "#") or line.says(i, "no", ".") or line.says(i, "no"))
     number = line.number(at)
@@ -97,7 +66,7 @@ def _label(line: Line, i: int, found: _Found) -> int:
     return _vessel_after(line, at + 1, found)
 
 
-def _part_of(line: Line, i: int, found: _Found) -> int:
+def _part_of(line: Line, i: int, found: Found) -> int:
     """ "half a lamb", "a quarter of beef": how much it weighs has to be said."""
     at = i + line.says(i, "a")
     if line.word(at) not in ("half", "quarter"):
@@ -111,7 +80,7 @@ def _part_of(line: Line, i: int, found: _Found) -> int:
     return at + 1 + of
 
 
-def _times(line: Line, i: int, found: _Found) -> int:
+def _times(line: Line, i: int, found: Found) -> int:
     """ "6 x 250 ml jars", "250 ml x 6", "x2", "500 g × 8"."""
     word = line.word(i)
     if word in _TIMES and word in ("x", "×"):
@@ -130,12 +99,12 @@ def _times(line: Line, i: int, found: _Found) -> int:
     return _vessel_after(line, inner.stop, found)
 
 
-def _keep(found: _Found, number: Said) -> int:
+def _keep(found: Found, number: Said) -> int:
     found.numbers.append(number)
     return 1
 
 
-def _counted(line: Line, i: int, found: _Found) -> int:
+def _counted(line: Line, i: int, found: Found) -> int:
     """A number, then a vessel or an amount: "7 jars", "3 40 lb crates", "7 pint jars"."""
     number = read_number(line, i)
     if number is None:
@@ -182,7 +151,7 @@ def _names_pieces(line: Line, i: int) -> bool:
     return line.word(i) != "whole"
 
 
-def _measured(line: Line, i: int, found: _Found) -> int:
+def _measured(line: Line, i: int, found: Found) -> int:
     """An amount, with or without a vessel: "40 lb sack", "500 g each", "7 pints", "2 kg"."""
     inner = measure_at(line, i)
     if inner is None:
@@ -236,7 +205,7 @@ def _measured(line: Line, i: int, found: _Found) -> int:
     return inner.stop
 
 
-def _bare_vessel(line: Line, i: int, found: _Found) -> int:
+def _bare_vessel(line: Line, i: int, found: Found) -> int:
     """ "demijohn of cider", "sack": a vessel without a number."""
     name, stop = _vessel_at(line, i)
     if not name:
@@ -251,7 +220,7 @@ def _bare_vessel(line: Line, i: int, found: _Found) -> int:
     return _each_after(line, stop, found)
 
 
-def _lone(line: Line, i: int, found: _Found) -> int:
+def _lone(line: Line, i: int, found: Found) -> int:
     """A number of nothing: "eggs 18", "10 winter squash", "some leeks". "A" and "an" are none."""
     number = read_number(line, i)
     if number is None or number.word:
@@ -282,7 +251,7 @@ def _typed(line: Line, start: int, stop: int) -> str:
     return " ".join(line.tokens[n].said for n in range(start, stop))
 
 
-def _vessel_after(line: Line, i: int, found: _Found) -> int:
+def _vessel_after(line: Line, i: int, found: Found) -> int:
     name, stop = _vessel_at(line, i)
     if name:
         found.vessels.append((name, _typed(line, i, stop)))
@@ -290,7 +259,7 @@ def _vessel_after(line: Line, i: int, found: _Found) -> int:
     return _each_after(line, i, found)
 
 
-def _each_after(line: Line, i: int, found: _Found) -> int:
+def _each_after(line: Line, i: int, found: Found) -> int:
     """ "of 500 g", "of 5", "each" behind a vessel."""
     if line.word(i) in _EACH:
         return i + 1
@@ -311,174 +280,7 @@ def _each_after(line: Line, i: int, found: _Found) -> int:
     inner = measure_at(line, i)
     if inner is not None and not inner.bare and not _vessel_at(line, inner.stop)[0]:
         each = line.word(inner.stop) in _EACH
-        if each or not inner.is_weight or _small(inner):
+        if each or not inner.is_weight or is_small(inner):
             found.sizes.append(inner)
             return inner.stop + each
     return i
-
-
-def _small(amount: Measured) -> bool:
-    """A weight that one jar or bag holds, rather than all of them."""
-    return amount.number <= _SMALL.get(amount.unit, 0)
-
-
-# -- what it comes to ----------------------------------------------------------------------------
-
-
-def _settle(found: _Found, units: str) -> Held:
-    held = Held()
-    numbers = list(found.numbers)
-    if found.jars:
-        _jars(found, held, numbers)
-    vessels = list(dict.fromkeys(name for name, _ in found.vessels))
-    typed = " ".join(said for _, said in found.vessels)
-    if len(vessels) > 1:
-        held.asks.append(
-            ("vessel", typed, tuple(vessels), "It stands in one kind of vessel: say which.")
-        )
-    held.vessel = vessels[0] if len(vessels) == 1 else ""
-    _number(numbers, held)
-    if found.many and not numbers:
-        each = found.many.replace(" ", "-", 1)
-        why = f"{found.many}: how many, and how big? Write 3 {each}, for example."
-        held.asks.append(("count", found.many, (), why))
-    if found.uncounted and not numbers:
-        held.asks.append(("count", "", (), "How many? Give a number, 1 to 999."))
-    _size(found, held)
-    for label in found.labels:
-        held.asks.append(("size", label, (), f"{label} is a maker's size: say how much it holds."))
-    for part in found.parts:
-        why = f"How much does the {part} weigh? Give a weight."
-        held.asks.append(("contents", part, (), why))
-    _unsure(held, typed, units)
-    if held.vessel in BY_CROP:
-        held.asks.append(
-            (
-                "contents",
-                held.vessel,
-                (),
-                f"How much is a {held.vessel} of it? Tables differ: give a weight.",
-            )
-        )
-    if held.vessel:
-        held.vessel = plural(held.vessel, held.count or 1) + held.inner
-    elif held.count is not None and not held.size and not held.amount:
-        held.pieces = True
-    return held
-
-
-def _jars(found: _Found, held: Held, numbers: list[Said]) -> None:
-    """ "7 pints": seven jars; "5 quarts and 3 pints" are two batches; behind a count and a vessel
-    it is the size ("12 bags, 1 quart")."""
-    sizes = dict.fromkeys(size.unit for _, size in found.jars)
-    if len(sizes) > 1 or (len(found.jars) > 1 and found.jars[0] != found.jars[1]):
-        held.asks.append(
-            (
-                "count",
-                " ".join(f"{_plain(n.value)} {size.unit}" for n, size in found.jars),
-                (),
-                "Jars of two sizes are two batches: put each up by itself.",
-            )
-        )
-        found.sizes.clear()
-        return
-    number, size = found.jars[0]
-    if found.vessels and any(not one.word for one in numbers):
-        found.sizes.append(Measured(size.stop, number.value or Fraction(1), size.unit))
-        return
-    if number.value is None or number.value.denominator == 1:
-        numbers.append(number)
-        found.sizes.append(size)
-    else:
-        found.sizes.append(Measured(size.stop, number.value, size.unit))
-
-
-def _plain(value: Fraction | None) -> str:
-    return "?" if value is None else f"{float(value):g}"
-
-
-def _number(numbers: list[Said], held: Held) -> None:
-    real = [one for one in numbers if not one.word] or numbers
-    values = list(dict.fromkeys(one.value for one in real))
-    if not values:
-        return
-    value = values[0]
-    if len(values) > 1:
-        said = " and ".join(_plain(one) for one in values)
-        held.asks.append(("count", said, (), f"How many? The line says {said}."))
-    elif value is None or value.denominator != 1 or not 1 <= value <= 999:
-        held.asks.append(("count", _plain(value), (), "How many? Give a number, 1 to 999."))
-    else:
-        held.count = int(value)
-
-
-def _size(found: _Found, held: Held) -> None:
-    sizes = list(dict.fromkeys((one.number, one.unit) for one in found.sizes))
-    many = (held.count or 1) > 1
-    if len(sizes) > 1:
-        said = " and ".join(one.text for one in found.sizes)
-        held.asks.append(("contents", said, (), f"How much is in each? The line says {said}."))
-        return
-    if found.sizes:
-        size = found.sizes[0]
-        held.size = size.text if size.unit else ""
-        held.inner = "" if size.unit else f" of {_plain(size.number)}"
-        if found.loose and not many:
-            held.amount = found.loose[0].text
-        elif found.loose:
-            _ask_each(found.loose[0], held)
-        return
-    if not found.loose:
-        return
-    loose = found.loose[0]
-    if len(found.loose) > 1:
-        said = " and ".join(one.text for one in found.loose)
-        held.asks.append(("contents", said, (), f"How much is it? The line says {said}."))
-    elif many and (held.vessel or held.count):
-        each = held.vessel and found.behind and (not loose.is_weight or _small(loose))
-        if each:
-            held.size = loose.text
-        else:
-            _ask_each(loose, held)
-    elif held.vessel and held.count is not None and not loose.is_weight:
-        held.size = loose.text
-    else:
-        held.amount = loose.text
-
-
-def _ask_each(loose: Measured, held: Held) -> None:
-    where = held.vessel or "pack"
-    n = held.count or 1
-    each = loose.text.replace(" ", "-")
-    choices = (f"{n} {each} {plural(where, n)}", f"{loose.text} in all")
-    why = (
-        f"Is {loose.text} in each of the {n}, or in all? For each, write "
-        f"{n} {each} {plural(where, n)}."
-    )
-    held.asks.append(("contents", loose.text, choices, why))
-
-
-def _unsure(held: Held, typed: str, units: str) -> None:
-    """Makers' jars, jelly jars, and pints of a metric kitchen, whose pint may be 568 ml."""
-    low = typed.lower()
-    maker = next((one for one in UNSURE if one in low), "")
-    if maker:
-        held.asks.append(
-            (
-                "vessel",
-                typed,
-                ("screw-top jar", "clip-top jar"),
-                "Say whether they have a screw lid or a clip and a glass lid: the advice differs.",
-            )
-        )
-    if held.vessel == "jelly jar":
-        held.vessel = "jar"
-        if not held.size:
-            held.asks.append(
-                ("size", typed, ("4 oz", "8 oz", "12 oz"), "How big are the jelly jars?")
-            )
-    if units == "metric" and held.size in ("pint", "half-pint", "1 1/2 pint") and held.vessel:
-        choices = ("473 ml", "568 ml") if held.size == "pint" else ("236 ml", "284 ml")
-        held.asks.append(
-            ("size", held.size, choices, "A pint is 473 ml in one country and 568 ml in another.")
-        )

@@ -8,47 +8,11 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.line.day_words import DAYS, FEASTS, MONTH_WORDS, MONTHS, MOVING, SEASONS, VAGUE
 from pantry_tui.core.line.numbers import read_number
 from pantry_tui.core.line.tokens import Kind, Line
 from pantry_tui.errors import BadInput
 
-_MONTHS = {
-    name: number
-    for number, names in enumerate(
-        ("january jan", "february feb", "march mar", "april apr", "may", "june jun", "july jul",
-         "august aug", "september sept sep", "october oct", "november nov", "december dec"),
-        start=1,
-    )
-    for name in names.split()
-}  # fmt: skip
-_MONTH_WORDS = (
-    "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"
-)  # fmt: skip
-_DAYS = {
-    name: number
-    for number, names in enumerate(
-        ("monday mon", "tuesday tue tues", "wednesday wed weds", "thursday thu thurs", "friday fri",
-         "saturday sat", "sunday sun")
-    )
-    for name in names.split()
-}  # fmt: skip
-_SEASONS = {"spring": 3, "summer": 6, "autumn": 9, "fall": 9, "winter": 12}
-#: Day and month of feasts that never move.
-_FEASTS = {
-    "christmas day": (25, 12), "christmas": (25, 12), "xmas": (25, 12), "christmas eve": (24, 12),
-    "boxing day": (26, 12), "new year's day": (1, 1), "new year's eve": (31, 12),
-    "new year": (1, 1), "michaelmas": (29, 9), "martinmas": (11, 11), "midsummer": (24, 6),
-    "halloween": (31, 10), "candlemas": (2, 2), "st john's": (24, 6),
-}  # fmt: skip
-_MOVING = frozenset(
-    {"easter", "lent", "diwali", "thanksgiving", "harvest", "whitsun", "pancake day"}
-)
-_VAGUE = {
-    "last week": 14, "last month": 62, "the other day": 10, "recently": 30, "a while ago": 365,
-    "last weekend": 14, "a few days ago": 10, "a few weeks ago": 60, "this week": 7,
-    "this month": 31, "the weekend": 14, "this summer": 365, "last summer": 730,
-    "last spring": 730, "last autumn": 730, "last winter": 730, "last fall": 730,
-}  # fmt: skip
 #: In front of a day, and part of it.
 _LEADS = (
     ("started", "on"), ("started", "in"), ("made", "on"), ("made", "in"), ("put", "up", "on"),
@@ -111,15 +75,15 @@ def month_or_day(line: Line, i: int) -> tuple[int, str]:
         if whole:
             return i + 1, days[0].isoformat()
         if len(parts) == 2 and days:
-            return i + 1, f"{_MONTH_WORDS[days[0].month - 1]} {days[0].year}"
+            return i + 1, f"{MONTH_WORDS[days[0].month - 1]} {days[0].year}"
         return i + 1, token.said
     at, day = _ordinal(line, i)
     at += line.says(at, "of")
-    month = _MONTHS.get(line.word(at), 0)
+    month = MONTHS.get(line.word(at), 0)
     year = _year_at(line, at + 1)
     if not month or not year:
         return i, ""
-    return at + 2, f"{day or ''} {_MONTH_WORDS[month - 1]} {year}".strip()
+    return at + 2, f"{day or ''} {MONTH_WORDS[month - 1]} {year}".strip()
 
 
 def _mark(line: Line, i: int) -> int:
@@ -156,7 +120,7 @@ def _relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         return i + 2, Day(date(today.year - 1, 1, 1))
     if line.says(i, "this", "year"):
         return i + 2, Day(date(today.year, 1, 1))
-    for phrase, back in _VAGUE.items():
+    for phrase, back in VAGUE.items():
         words = phrase.split()
         if line.says(i, *words):
             earliest = today - timedelta(days=back)
@@ -270,12 +234,12 @@ def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     at, day = _ordinal(line, i)
     if day:
         at += line.says(at, "of")
-        month = _MONTHS.get(line.word(at), 0)
+        month = MONTHS.get(line.word(at), 0)
         if not month:
             return i, None
         return _with_year(line, at + 1, day, month, today)
     at = i + last
-    month = _MONTHS.get(line.word(at), 0)
+    month = MONTHS.get(line.word(at), 0)
     if month:
         if line.word(at) in ("may", "mar", "dec", "sun") and not _is_date_place(line, at, last):
             return i, None
@@ -283,7 +247,7 @@ def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         if day and not _counts(line, stop):
             return _with_year(line, stop, day, month, today)
         return _with_year(line, at + 1, 0, month, today)
-    season = _SEASONS.get(line.word(at), 0)
+    season = SEASONS.get(line.word(at), 0)
     year = _year_at(line, at + 1) if season else 0
     if year:
         return at + 2, Day(date(year, season, 1))
@@ -338,10 +302,10 @@ def _feast(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     at = i + last
     for size in (2, 1):
         name = " ".join(line.word(at + n) for n in range(size))
-        if name in _FEASTS:
-            day, month = _FEASTS[name]
+        if name in FEASTS:
+            day, month = FEASTS[name]
             return _with_year(line, at + size, day, month, today)
-        if name in _MOVING:
+        if name in MOVING:
             year = _year_at(line, at + size)
             why = f"{name.capitalize()} is another day each year: give the date."
             return at + size + bool(year), Day(ask=(name, (), why))
@@ -352,7 +316,7 @@ def _weekday(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     """ "sunday" is the last one; "last tuesday", said on a Thursday, may be this week's or last
     week's and is asked about."""
     last = line.says(i, "last")
-    day = _DAYS.get(line.word(i + last))
+    day = DAYS.get(line.word(i + last))
     if day is None:
         return i, None
     back = (today.weekday() - day - 1) % 7 + 1

@@ -12,8 +12,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
-from pantry_tui.core.line.counts import Held, take_held
+from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
+from pantry_tui.core.line.held import Held
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.words import Climate, Method

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.line.counts import Held
+from pantry_tui.core.line.held import Held
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Climate, Group, Method
 
