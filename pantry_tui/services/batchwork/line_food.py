@@ -219,9 +219,10 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
     if "not" in words or "no" in words[:1]:
         food.negated = True
     food.fermenting |= bool(_FERMENTS & set(words))
-    if has_food and words and _adds(food, words, kitchen):
-        return
     alone = kitchen.find_method(" ".join(words))
+    plain = alone is not None and " ".join(words) not in _NO_METHOD
+    if has_food and words and not plain and _adds(food, words, kitchen):
+        return
     if alone is not None and words:
         food.explicit.append(alone)
         food.method_typed = " ".join(words)

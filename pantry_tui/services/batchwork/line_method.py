@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 Why = tuple[str, tuple[str, ...], str]
 _JARS = frozenset({"jar", "clip-top jar", "bottle", "tin", "pint", "quart"})
 _BREWS = frozenset({"cider", "wine", "mead", "beer", "elderflower champagne", "sake", "apple wine"})
+#: Out of a canner, out of the fridge, or soured by themselves: their lives differ.
+_PICKLED = (Method.FRIDGE_PICKLE.value, Method.VINEGAR_PICKLE.value, Method.LACTIC.value)
 _CURED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED, Method.SALTED})
 
 
@@ -45,7 +47,10 @@ def settle(
     method = found or (_ferments(food, Method.LACTIC) if food.fermenting else None) or own
     if method is not None:
         return _placed(food, method, climate, explicit or bool(food.said))
-    return _implied(food.facts, climate, held), None
+    implied = _implied(food.facts, climate, held)
+    if implied is None and food.name.startswith("pickled "):
+        return None, _asked("pickled", _PICKLED, "could mean")
+    return implied, None
 
 
 def _asked(typed: str, choices: tuple[str, ...], what: str) -> Why:
