@@ -11,6 +11,7 @@ import pytest
 from tests.mutants import forked, trial
 from tests.mutants.faults import faults
 from tests.mutants.reach import Reach
+from tests.mutants.readers import readers
 from tests.mutants.table import ROOT, TESTS, core_files, room_of
 
 
@@ -76,10 +77,25 @@ def test_who_comes_by_a_line_is_asked_quick_ones_first_and_who_noticed_much_befo
         "other": ({("a", 9), ("b", 6)}, 0.5),
     }
     reach = Reach({("a", 1)}, by_test)
-    assert reach.tests_at("a", range(6, 7), {}) == ["quick", "slow"]
-    assert reach.tests_at("a", range(6, 7), {"slow": 3}) == ["slow", "quick"]
-    assert reach.tests_at("a", range(1, 2), {}) == ["other", "quick", "slow"]
-    assert reach.tests_at("a", range(20, 21), {}) == []
+    assert reach.tests_at([("a", 6)], {}) == ["quick", "slow"]
+    assert reach.tests_at([("a", 6)], {"slow": 3}) == ["slow", "quick"]
+    assert reach.tests_at([("a", 1)], {}) == ["other", "quick", "slow"]
+    assert reach.tests_at([("a", 20)], {}) == []
+
+
+def test_who_reads_what_a_module_assigns_is_found_also_by_way_of_others(tmp_path: Path) -> None:
+    one, two = tmp_path / "one.py", tmp_path / "two.py"
+    one.write_text("A = 1\n_B = A + 1\n\ndef f():\n    return _B\n", encoding="utf-8")
+    two.write_text(
+        "import one\n_B = 3\n\ndef g():\n    return one.A\n\ndef h():\n    return _B\n",
+        encoding="utf-8",
+    )
+    paths = (str(one), str(two))
+    first, second, *_ = ast.parse(one.read_text(encoding="utf-8")).body
+    assert readers(str(one), first, paths) == {(str(one), 5), (str(two), 5)}
+    assert readers(str(one), second, paths) == {(str(one), 5)}
+    (function,) = ast.parse("def f():\n    return 1\n").body
+    assert readers(str(one), function, paths) == frozenset()
 
 
 HALVES = """
@@ -118,6 +134,7 @@ def halves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     """A program of one file, with its tests."""
     for module in (trial, forked):
         monkeypatch.setattr(module, "ROOT", tmp_path)
+    monkeypatch.setattr(trial, "_core", lambda: (str(tmp_path / "halves.py"),))
     monkeypatch.setattr(trial, "WORK_S", 0.3)
     (tmp_path / "halves.py").write_text(HALVES, encoding="utf-8")
     (tmp_path / "pyproject.toml").write_text(

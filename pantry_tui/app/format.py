@@ -118,17 +118,27 @@ def act_by(row: DueRow) -> date | None:
     return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
 
 
-def due_columns(width: int, beside: str = "place") -> tuple[Column, ...]:
+#: Columns of a list take a lid code of so many characters (and one cell of air) at least.
+CODE = 4
+
+
+def _code(longest: int) -> Column:
+    """A lid code is what is typed to find a thing: it is never cut."""
+    return Column("code", "code", max(longest, CODE) + 1)
+
+
+def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of a stock list, as many as `width` holds; `beside` the food stands its place,
-    or its method in a list that is by place already."""
-    free = width - 2
+    or its method in a list that is by place already. `longest` (here and below): the characters
+    of the longest lid code."""
+    free, code = width - 2, _code(longest)
     if width < 60:
-        fixed = [("mark", "", 2), ("code", "code", 5), ("count", "count", 8), ("left", "left", 10)]
-        rest = max(free - 25, 8)
+        fixed = [("mark", "", 2), ("count", "count", 8), ("left", "left", 10)]
+        rest = max(free - 20 - code.width, 8)
         columns = [Column(*one) for one in fixed]
-        return (columns[0], columns[1], Column("food", "food", rest), *columns[2:])
+        return (columns[0], code, Column("food", "food", rest), *columns[1:])
     two_dates = width >= 118
-    fixed_width = 15 + 5 + 8 + 10 + (28 if two_dates else 9)
+    fixed_width = 15 + code.width + 8 + 10 + (28 if two_dates else 9)
     rest = max(free - fixed_width, 20)
     food = max(rest * (62 if beside == "place" else 55) // 100, 12)
     dates = (
@@ -138,7 +148,7 @@ def due_columns(width: int, beside: str = "place") -> tuple[Column, ...]:
     )
     return (
         Column("verdict", "verdict", 15),
-        Column("code", "code", 5),
+        code,
         Column("food", "food", food),
         Column("count", "count", 8),
         Column(beside, beside, rest - food),
@@ -196,21 +206,21 @@ def shelf_title(shelf: Shelf) -> str:
     return clean(f"{shelf.path} · {shelf.climate} {shelf.temperature_f:g} °F · {room}")
 
 
-def take_columns(width: int) -> tuple[Column, ...]:
+def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of the week."""
-    free = width - 2
+    free, code = width - 2, _code(longest)
     if width < 60:
         return (
             Column("day", "day", 7),
-            Column("code", "code", 5),
-            Column("food", "food", max(free - 20, 8)),
+            code,
+            Column("food", "food", max(free - 15 - code.width, 8)),
             Column("count", "count", 8),
         )
-    rest = max(free - 15 - 5 - 8 - 9 - 12, 20)
+    rest = max(free - 15 - code.width - 8 - 9 - 12, 20)
     food = rest * 60 // 100
     return (
         Column("day", "day", 15),
-        Column("code", "code", 5),
+        code,
         Column("food", "food", food),
         Column("count", "count", 8),
         Column("place", "place", rest - food),
@@ -234,16 +244,16 @@ def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[st
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
 
-def count_columns(width: int) -> tuple[Column, ...]:
+def count_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of a count."""
-    free = width - 2
+    free, code = width - 2, _code(longest)
     if width < 60:
-        fixed = (Column("code", "code", 5), Column("expected", "exp", 4), Column("seen", "seen", 6))
-        return (fixed[0], Column("food", "food", max(free - 15, 8)), *fixed[1:])
-    rest = max(free - 5 - 9 - 9 - 15, 20)
+        fixed = (Column("expected", "exp", 4), Column("seen", "seen", 6))
+        return (code, Column("food", "food", max(free - 10 - code.width, 8)), *fixed)
+    rest = max(free - code.width - 9 - 9 - 15, 20)
     food = rest * 55 // 100
     return (
-        Column("code", "code", 5),
+        code,
         Column("food", "food", food),
         Column("size", "size", 15),
         Column("place", "place", rest - food),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from inspect import signature
 from typing import TYPE_CHECKING, Any
 
@@ -15,6 +15,9 @@ from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
+    from textual.actions import ActionParseResult
+    from textual.dom import DOMNode
+
     from pantry_tui.services.pantry import Pantry
 
 
@@ -25,7 +28,7 @@ class Host(InTurn):
         super().__init__()
         self.pantry = pantry
         self._version = pantry.store.version()
-        self._done_here: set[str] = set()
+        self._earlier = frozenset(pantry.booked)  # before this sitting
         self.moved_to = ""  # where the last ones were moved to
         self.refused = False  # the last act did nothing, so that nothing of it can be taken back
 
@@ -55,6 +58,19 @@ class Host(InTurn):
         changed, self._version = now != self._version, now
         return changed
 
+    async def run_action(
+        self,
+        action: str | ActionParseResult,
+        default_namespace: DOMNode | None = None,
+        namespaces: Mapping[str, DOMNode] | None = None,
+    ) -> bool:
+        """As ever; a key that cannot be done says why in a sentence, and the app stays."""
+        try:
+            return await super().run_action(action, default_namespace, namespaces)
+        except PantryError as error:
+            self.tell(error.message, refused=True)
+            return True
+
     def tell(self, message: str, *, refused: bool = False) -> None:
         """Say it on the screen's own line, which hides no stock; a toast where it has none.
 
@@ -80,18 +96,14 @@ class Host(InTurn):
         return True
 
     def doing(self, do: Callable[[], Done]) -> Done:
-        """Do it, and remember what it booked as done at this sitting. Raises PantryError."""
-        before = self.pantry.newest_id
+        """Do it; what was refused before is over. Raises PantryError."""
         done = do()
         self.refused = False
-        last = self.pantry.newest_id
-        if last > before:
-            self._done_here.add(last)
         return done
 
     def did(self, event: str) -> bool:
         """Whether that event was booked at this sitting."""
-        return event in self._done_here
+        return event in self.pantry.booked and event not in self._earlier
 
     def report(self, done: Done) -> None:
         """Say what was done, and what else should be known."""

@@ -6,9 +6,11 @@ import re
 
 from pantry_tui.app.commands import COMMANDS
 
-#: A command between backticks, or one that begins with the program's name.
+#: A command between backticks, or one that begins with the program's name (that it "was updated" is
+#: no command).
 _COMMAND = re.compile(
-    r"`(?:pantry-tui )?([a-z-]+)([^`]*)`|\bpantry-tui ([a-z-]+)((?: --?[a-z-]+| [0-9][A-Z]+)*)"
+    r"`(?:pantry-tui )?([a-z-]+)([^`]*)`"
+    r"|\bpantry-tui (?!was\b)([a-z-]+)((?: --?[a-z-]+| [0-9][A-Z]+)*)"
 )
 _FLAG = re.compile(r"(?<!\S)--([a-z]+)")
 #: Verbs that have a key under another name.

@@ -171,10 +171,15 @@ class Question(BadInput):
 
 
 def print_json(data: object) -> None:
-    """On stdout, readable, in the characters that were typed."""
+    """On stdout, readable, in the characters that were typed; of a list each entry on its line,
+    which `json` writes three times as fast as what it indents."""
     import json
 
-    print(json.dumps(data, ensure_ascii=False, indent=1))
+    if isinstance(data, list) and data:
+        encode = json.JSONEncoder(ensure_ascii=False).encode
+        print("[\n", ",\n".join(map(encode, data)), "\n]", sep="")
+    else:
+        print(json.dumps(data, ensure_ascii=False, indent=1))
 
 
 def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:

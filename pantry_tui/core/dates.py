@@ -5,9 +5,12 @@ from __future__ import annotations
 import math
 import re
 from datetime import date, timedelta
-from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from pantry_tui.errors import BadInput
+
+if TYPE_CHECKING:
+    from fractions import Fraction
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _DAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
@@ -46,6 +49,8 @@ def add(day: date, n: int | float | Fraction, unit: str) -> date:
     Months run by calendar from `day` and clip to the month's end (31 Aug + 6 months = 28 Feb);
     a part of a month is 30 days times the part, a part of a day is dropped.
     """
+    from fractions import Fraction  # a day is read and said without it
+
     if unit in ("hours", "days", "weeks"):
         per = {"hours": Fraction(1, 24), "days": Fraction(1), "weeks": Fraction(7)}[unit]
         return day + timedelta(days=math.floor(Fraction(n) * per))
@@ -184,9 +189,14 @@ def _unread(text: str) -> BadInput:
     return BadInput(f"{text[:60]!r} is no date: write 2026-11-25, 25 nov, yesterday or 3 days ago.")
 
 
+_SPAN = re.compile(r"(\d{1,4})\s*(?:(d)(?:ays?)?|(w)(?:eeks?)?|(m)(?:onths?)?|(y)(?:ears?)?)?")
+
+
 def read_span(text: str) -> int:
-    """("30d", "2w", "1m", "30") -> days; a month counts as 30. Raises BadInput."""
-    match = re.fullmatch(r"\s*(\d{1,4})\s*([dwm]?)[a-z]*\s*", text.lower())
+    """("30d", "2 weeks", "1m", "30") -> days; a month counts as 30, a year as 365. Raises
+    BadInput."""
+    match = _SPAN.fullmatch(text.lower().strip())
     if match is None:
-        raise BadInput(f"{text[:40]!r} is no span of time: write 30d, 2w or 1m.")
-    return int(match[1]) * {"": 1, "d": 1, "w": 7, "m": 30}[match[2]]
+        raise BadInput(f"{text[:40]!r} is no span of time: write 30d, 2w, 1m or 1y.")
+    unit = next((one for one in match.groups()[1:] if one), "d")
+    return int(match[1]) * {"d": 1, "w": 7, "m": 30, "y": 365}[unit]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Sequence
 from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
@@ -77,7 +78,7 @@ def take_back(p: Pantry, events: Sequence[Event]) -> None:
 
 def next_id(p: Pantry) -> str:
     """An id that sorts after every event of the log."""
-    return new_id(datetime.now(UTC), log.last_id(p.store.db))
+    return new_id(datetime.now(UTC), log.last_id(p.store.db), os.urandom(4))
 
 
 def next_code(p: Pantry) -> str:

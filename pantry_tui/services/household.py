@@ -10,10 +10,11 @@ from pantry_tui.core.log.payloads import Household
 from pantry_tui.core.plan.appetite import MEALS, Appetite
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
-from pantry_tui.services.rows import Done, HouseholdFacts
+from pantry_tui.services.done import Done
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
+    from pantry_tui.services.rows import HouseholdFacts
     from pantry_tui.services.told import Told
 
 #: The events that say something of the household itself.
@@ -66,6 +67,8 @@ def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
 
 def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
+    from pantry_tui.services.rows import HouseholdFacts
+
     return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0])
 
 

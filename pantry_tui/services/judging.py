@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core.keeping import descent
 from pantry_tui.core.keeping.exposure import as_if
@@ -131,12 +131,22 @@ class Judging:
         return self.of(batch, container, self._p.clock.now)
 
 
+class _Said(NamedTuple):
+    """What was said of a container on a day; of that very one, so that nothing need be compared."""
+
+    container: Container
+    day: date
+    found: Assessment
+    judged: Judgement
+
+
 class Judge:
     """Assesses containers of a household, equal histories once."""
 
     def __init__(self, judging: Judging, places: Mapping[str, Place] | None = None) -> None:
         self._judging, self._places = judging, places
         self._known: dict[tuple[object, ...], tuple[int, Assessment]] = {}
+        self._said: dict[int, _Said] = {}
 
     @property
     def places(self) -> Mapping[str, Place]:
@@ -145,6 +155,26 @@ class Judge:
 
     def assess(self, container: Container) -> Assessment:
         """All that can be said of a container now."""
+        return self._of_today(container).found
+
+    def judge(self, container: Container) -> Judgement:
+        """The verdict today."""
+        return self._of_today(container).judged
+
+    def judge_on(self, container: Container, day: date) -> Judgement:
+        """The verdict on a day, today or later, if nothing else happens."""
+        return self.assess(container).on(day)
+
+    def _of_today(self, container: Container) -> _Said:
+        """A container that anything happened to is read again, and is another one then."""
+        said, today = self._said.get(id(container)), self._judging.p.today
+        if said is None or said.day != today or said.found.again_at is not None:
+            found = self._assess(container, today)
+            said = _Said(container, today, found, found.on(today))
+            self._said[id(container)] = said
+        return said
+
+    def _assess(self, container: Container, today: date) -> Assessment:
         p = self._judging.p
         batch = p.stock.batches[container.batch]
         key = (
@@ -161,7 +191,7 @@ class Judge:
             container.looked,
             container.left,
             container.first,
-            p.today,
+            today,
             self._judging.kin_key(batch) if batch.parts or batch.into else (),
         )
         now = p.clock.now
@@ -171,11 +201,3 @@ class Judge:
             found = self._judging.of(batch, container, now, self._places)
             self._known[key] = now.first, found
         return found
-
-    def judge(self, container: Container) -> Judgement:
-        """The verdict today."""
-        return self.assess(container).on(self._judging.p.today)
-
-    def judge_on(self, container: Container, day: date) -> Judgement:
-        """The verdict on a day, today or later, if nothing else happens."""
-        return self.assess(container).on(day)

@@ -37,10 +37,12 @@ P = ParamSpec("P")
 
 
 def booked(do: Callable[Concatenate[Pantry, P], R]) -> Callable[Concatenate[Pantry, P], R]:
-    """What a service decides and books is decided under the lock, from the log as it is then."""
+    """What a service decides and books is decided under the lock, from the log as it is then. What
+    waits to be judged is judged before that, since others may write meanwhile."""
 
     @wraps(do)
     def doing(p: Pantry, /, *args: P.args, **named: P.kwargs) -> R:
+        p.judge_what_waits()
         with p.writing():
             return do(p, *args, **named)
 
@@ -80,6 +82,8 @@ class Pantry(Told):
             self.tables = tables
         self.group = ""  # what is booked now carries this in common, "" outside `together`
         self.ready_for: object = None  # services.stock.ready
+        self.has_judged = False  # the stock tables stand by the rules of this process
+        self.booked: set[str] = set()  # the ids of what was booked by this process
         self._depth = 0
         self._touched: set[str] = set()
         self._marked: set[str] = set()
@@ -199,6 +203,7 @@ class Pantry(Told):
             self._depth += 1
             try:
                 self.catch_up()
+                self._refuse_if_updated()
                 yield
                 self.settle()
             except BaseException:
@@ -210,9 +215,24 @@ class Pantry(Told):
                 self._marked.clear()
                 self.group = ""
 
+    def judge_what_waits(self) -> None:
+        """Judge what is marked, and everything where the rules are others; outside `writing`."""
+        if not self._depth:
+            from pantry_tui.services.stock.ready import ready, waits
+
+            if waits(self):
+                ready(self)
+
+    def _refuse_if_updated(self) -> None:
+        if self.has_judged:
+            from pantry_tui.services.stock.ready import refuse_if_updated
+
+            refuse_if_updated(self)
+
     @contextmanager
     def together(self) -> Iterator[None]:
         """All that is booked inside is one transaction, and one undo takes it back."""
+        self.judge_what_waits()
         with self.writing():
             outer, self.group = self.group, self.group or self.next_id()
             yield
@@ -223,7 +243,9 @@ class Pantry(Told):
         from pantry_tui.services.booking import append
 
         with self.writing():
-            return append(self, payload, day, at)
+            event = append(self, payload, day, at)
+        self.booked.add(event.id)
+        return event
 
     def next_id(self) -> str:
         """An id that sorts after every event of the log."""

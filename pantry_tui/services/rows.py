@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import Method, State, Verdict
+from pantry_tui.services.done import Done as Done
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -31,15 +32,6 @@ class BatchView:
     chain: tuple[tuple[str, tuple[str, ...]], ...] = ()  # first container of a row -> its steps
     tasted: tuple[str, ...] = ()  # what was said of it, oldest first
     views: tuple[str, ...] = ()  # stricter and other published views that give no date
-
-
-@dataclass(frozen=True, slots=True)
-class Done:
-    """The answer to an action: one plain sentence, and what else should be known."""
-
-    message: str
-    warnings: tuple[str, ...] = ()
-    containers: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -145,6 +145,13 @@ class Told:
         return log.newest(self.store.db)
 
     @property
+    def longest_code(self) -> int:
+        """How many characters the longest lid code has that was ever given."""
+        sql = "SELECT max(length(code)) FROM codes"
+        with reading(self.path):
+            return self.once("longest code", lambda: self.store.db.execute(sql).fetchone()[0] or 0)
+
+    @property
     def is_new(self) -> bool:
         """Whether nothing was booked but what kind of household it is."""
         sql = "SELECT 1 FROM log WHERE did <> 'household' LIMIT 1"
@@ -160,7 +167,7 @@ class Told:
     def stands(self, group: str) -> bool:
         """Whether something that was booked under this name (or id) still counts."""
         sql = (
-            "SELECT 1 FROM log WHERE (together = ? OR id = ?) "
+            "SELECT 1 FROM log WHERE ((together = ? AND together <> '') OR id = ?) "
             "AND id NOT IN (SELECT event FROM undone) LIMIT 1"
         )
         return self.store.db.execute(sql, (group, group)).fetchone() is not None

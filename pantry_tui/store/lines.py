@@ -29,6 +29,7 @@ class Line(NamedTuple):
     numbers: str  # "1 2 3"
     size: str
     amount: str
+    begun: int  # whether some of it was taken
     reserved: str
     made: str
     best_by: str | None
@@ -68,6 +69,13 @@ STEP = (
     "CASE WHEN :day >= d4 THEN 4 WHEN :day >= d3 THEN 3 WHEN :day >= d2 THEN 2 "
     "WHEN :day >= d1 THEN 1 ELSE 0 END"
 )
+
+
+def numbers(*verdicts: Verdict) -> str:
+    """The numbers that rows have for these verdicts, as a list in SQL."""
+    return ", ".join(str(SEVERITY.index(one)) for one in verdicts)
+
+
 #: Columns whose change a screen would have shown: what a person saw of a container.
 SEEN = ("place", "state", "amount", "reserved", "best_by", "discard_after", "v0", "suspect")
 
@@ -133,6 +141,15 @@ def whole(db: sqlite3.Connection) -> bool:
     return kept == {place: both for place, both in found.items() if any(both)}
 
 
+def waits(db: sqlite3.Connection, rules: str) -> bool:
+    """Whether something is marked, or all was judged by other rules."""
+    sql = (
+        "SELECT EXISTS (SELECT 1 FROM marked) "
+        "OR NOT EXISTS (SELECT 1 FROM meta WHERE name = 'rules' AND value = ?)"
+    )
+    return bool(db.execute(sql, (rules,)).fetchone()[0])
+
+
 def as_they_lie(db: sqlite3.Connection, rules: str, minute: int, day: str) -> bool:
     """Whether the lines may be read for a day as they are: judged by these rules, nothing of them
     marked or run out by this minute, no fact of them still to come, none changed since."""
@@ -195,8 +212,8 @@ class Cost(NamedTuple):
 
 def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
     """What the last reading of a place does to what stands there on a day."""
-    unfit = f"({SEVERITY.index(Verdict.DO_NOT_TASTE)}, {SEVERITY.index(Verdict.DISCARD)})"
-    unknown = SEVERITY.index(Verdict.UNKNOWN)
+    unfit = f"({numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)})"
+    unknown = numbers(Verdict.UNKNOWN)
     row = db.execute(
         f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE place = :place), "
         "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "

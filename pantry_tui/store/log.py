@@ -8,7 +8,7 @@ from datetime import date
 
 from pantry_tui.core.log.codec import read, write
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.payloads import NAME_OF, PutUp, Redo, Undo, place_of, touches
+from pantry_tui.core.log.payloads import NAME_OF, Payload, PutUp, Redo, Undo, place_of, touches
 from pantry_tui.store.check import check
 
 _COLUMNS = "id, recorded, day, at, did, together, payload, hash"
@@ -25,12 +25,17 @@ def append(db: sqlite3.Connection, event: Event) -> None:
     if isinstance(payload, Undo | Redo):
         _take_back(db, event.id, payload)
         return
-    about = [(batch, event.id) for batch in touches(payload)]
-    db.executemany("INSERT OR IGNORE INTO of_batch VALUES (?, ?)", about)
-    if place := place_of(payload):
-        db.execute("INSERT OR IGNORE INTO of_place VALUES (?, ?)", (place, event.id))
+    _speaks_of(db, event.id, payload)
     if isinstance(payload, PutUp):
         db.execute("INSERT OR IGNORE INTO codes VALUES (?, ?)", (payload.code, payload.batch))
+
+
+def _speaks_of(db: sqlite3.Connection, id_: str, payload: Payload) -> None:
+    """The event of that id speaks of all that `payload` speaks of."""
+    about = [(batch, id_) for batch in touches(payload)]
+    db.executemany("INSERT OR IGNORE INTO of_batch VALUES (?, ?)", about)
+    if place := place_of(payload):
+        db.execute("INSERT OR IGNORE INTO of_place VALUES (?, ?)", (place, id_))
 
 
 def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> None:
@@ -42,12 +47,8 @@ def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> None
             db.execute("INSERT OR IGNORE INTO undone VALUES (?)", (id_,))
         else:
             db.execute("DELETE FROM undone WHERE event = ?", (id_,))
-        for table in ("of_batch", "of_place"):
-            column = table.removeprefix("of_")
-            db.execute(
-                f"INSERT OR IGNORE INTO {table} SELECT {column}, ? FROM {table} WHERE event = ?",
-                (event, id_),
-            )
+        for one in select(db, "WHERE id = ?", (id_,)):
+            _speaks_of(db, event, one.payload)
 
 
 def select(db: sqlite3.Connection, where: str = "", values: Sequence[object] = ()) -> list[Event]:
@@ -113,4 +114,6 @@ def newest(db: sqlite3.Connection, *, undone: bool = False) -> str:
 
 def together(db: sqlite3.Connection, group: str) -> list[Event]:
     """The standing events that were booked as one."""
-    return select(db, "WHERE together = ? AND id NOT IN (SELECT event FROM undone)", (group,))
+    # The index is of those that were booked as one, and has to be told so.
+    where = "WHERE together = ? AND together <> '' AND id NOT IN (SELECT event FROM undone)"
+    return select(db, where, (group,))

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
+from time import monotonic, sleep
 from typing import Any
 
 from pantry_tui.errors import BadInput, Refused, StoreError
@@ -21,8 +22,11 @@ APPLICATION_ID = 0x50616E74
 #: The number of the schema that this program writes (`PRAGMA user_version`).
 SCHEMA = 3
 _HEADER = b"SQLite format 3\x00"
-#: How long to wait for another program that holds the file, in seconds.
+#: How long to wait for another program that holds the file, in seconds; to write, and to read.
+WRITE_WAIT_S = 60.0
 WAIT_S = 20.0
+#: Seconds after which the lock is asked for again.
+_AGAIN_S = 0.004
 
 
 def connect(path: Path) -> sqlite3.Connection:
@@ -171,7 +175,7 @@ class Store:
             yield
             return
         try:
-            self.db.execute("BEGIN IMMEDIATE")
+            self._lock()
             self._writing = True
             try:
                 yield
@@ -187,6 +191,24 @@ class Store:
             raise StoreError(
                 f"{self.path} cannot be written now ({error}): {why}, then try again."
             ) from error
+
+    def _lock(self) -> None:
+        """Waits for the write lock. SQLite itself asks ever more seldom, so that of many people who
+        came last goes first and some never do; here all of them ask equally often."""
+        until = monotonic() + WRITE_WAIT_S
+        self.db.execute("PRAGMA busy_timeout = 0")
+        try:
+            while True:
+                try:
+                    self.db.execute("BEGIN IMMEDIATE")
+                except sqlite3.OperationalError as error:
+                    if not held(error) or monotonic() > until:
+                        raise
+                    sleep(_AGAIN_S)
+                else:
+                    return
+        finally:
+            self.db.execute(f"PRAGMA busy_timeout = {round(WAIT_S * 1000)}")
 
     @property
     def writing(self) -> bool:

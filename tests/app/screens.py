@@ -19,3 +19,11 @@ def all_lines(pilot: Pilot[None]) -> Sequence[Line]:
     """Every line of it, as no screen ever asks for them."""
     source = table(pilot).source
     return source.lines(0, source.total)
+
+
+def painted(pilot: Pilot[None]) -> str:
+    """What stands on the screen, as text."""
+    return "\n".join(
+        "".join(segment.text for segment in strip)
+        for strip in pilot.app.screen._compositor.render_strips()
+    )

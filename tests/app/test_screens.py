@@ -25,8 +25,11 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import StoreError
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.stock import act, places, readings, view
+from pantry_tui.services.stock.ready import UPDATED
 from pantry_tui.services.stock.rows import DueRow
-from tests.app.screens import table
+from pantry_tui.store import log
+from tests.app.screens import painted, table
+from tests.services.stock.test_updated import judged_by_another
 
 TODAY = date(2026, 11, 25)
 
@@ -130,14 +133,77 @@ async def until(pilot: Pilot[None], come: Callable[[], bool]) -> None:
     raise AssertionError("it never came")
 
 
-async def test_an_open_screen_shows_what_another_window_writes(demo: Pantry) -> None:
+@pytest.mark.parametrize("key", [*"uotmdsgflGTPvyzSWcORLp", "space", "slash", "2", "enter"])
+async def test_no_key_ends_an_app_that_was_left_open_across_an_update(
+    demo: Pantry, key: str
+) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        length = len(demo.events)
+        judged_by_another(demo.path)
+        pilot.app.look_around()  # type: ignore[attr-defined]
+        await pilot.press(key)
+        await pilot.press("1", "enter")
+        assert pilot.app.is_running
+        assert len(log.select(demo.store.db)) == length
+
+
+@pytest.mark.parametrize("keys", ["", "S", "W", "L", "O", "enter"])
+async def test_an_open_screen_shows_what_another_window_writes(demo: Pantry, keys: str) -> None:
+    """Nothing is pressed and nothing is called: the app looks by itself, twice in two seconds."""
     assert LOOKS_EVERY <= 1
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        row = shown_row(pilot)
+        await pilot.press(*([keys] if keys else []))
+        was = painted(pilot)
+        with open_pantry(demo.path, TODAY) as other:
+            for name in row.container_ids:
+                act.use(other, name)
+        await until(pilot, lambda: painted(pilot) != was)
+
+
+async def test_another_window_s_act_is_counted_on_the_due_list(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         row = shown_row(pilot)
         with open_pantry(demo.path, TODAY) as other:
             act.use(other, row.container_ids[0])
             shown = f"{sum(one.count for one in view.due(other))} in store"
         await until(pilot, lambda: shown in str(pilot.app.screen.query_one("#rooms").content))  # type: ignore[attr-defined]
+
+
+async def test_an_app_left_open_across_an_update_says_so_and_books_nothing(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(120, 40)) as pilot:
+        length = len(demo.events)
+        judged_by_another(demo.path)
+        pilot.app.look_around()  # type: ignore[attr-defined]
+        assert not table(pilot).source.total, "no line that was judged by other rules"
+        assert UPDATED in painted(pilot)
+        await pilot.press("u")
+        assert UPDATED in painted(pilot)
+        await pilot.press("p")
+        pilot.app.screen.query_one(Input).value = "2 jars strawberry jam, jam, shelf 1"
+        await pilot.press("enter")
+        assert UPDATED in painted(pilot)
+        assert "strawberry" in painted(pilot), "what was typed is still there"
+        assert len(log.select(demo.store.db)) == length
+
+
+async def test_what_another_window_booked_during_an_act_was_not_done_here(
+    demo: Pantry, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Only the events that this app wrote are its own, not the newest one at the time."""
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        several = act.several
+
+        def then_another(*args: Any) -> Any:
+            done = several(*args)
+            with open_pantry(demo.path, TODAY) as other:
+                places.add(other, "shed", "room")
+            return done
+
+        monkeypatch.setattr(act, "several", then_another)
+        await pilot.press("u", "z")
+        assert isinstance(pilot.app.screen, Choose)
+        assert "shed" in pilot.app.screen._title
 
 
 async def test_what_was_not_done_here_is_named_before_it_is_taken_back(demo: Pantry) -> None:

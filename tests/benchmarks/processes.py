@@ -77,8 +77,10 @@ def painted(argv: Sequence[str], env: Mapping[str, str], codes: Collection[str])
     here, there = pty.openpty()
     fcntl.ioctl(there, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
     began = perf_counter()
+    # A group and not a session of its own: sessions share a busy machine between them, and all that
+    # is compared here has to have the same share of it.
     child = subprocess.Popen(
-        argv, env=env, cwd=ROOT, stdin=there, stdout=there, stderr=there, start_new_session=True
+        argv, env=env, cwd=ROOT, stdin=there, stdout=there, stderr=there, process_group=0
     )
     os.close(there)
     try:

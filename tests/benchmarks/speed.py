@@ -2,7 +2,7 @@
 
     python -m tests.benchmarks.speed            the whole table
     python -m tests.benchmarks.speed --quick    350 containers only
-    python -m tests.benchmarks.speed --only due use
+    python -m tests.benchmarks.speed --only due use --live 10000
 
 Every line is the median of what we take by the median of a floor that is measured in turn with it,
 so that a busy machine strikes both. Whole programs are timed on the wall, as a person waits for
@@ -319,6 +319,7 @@ def main() -> int:
     names = sorted({one.how.__name__ for one in TABLE})
     parser.add_argument("--only", nargs="+", choices=names, default=names, metavar="WHAT",
                         help=", ".join(names))  # fmt: skip
+    parser.add_argument("--live", type=int, metavar="N", help="only stores of N containers")
     args = parser.parse_args()
     broken = 0
     print(HEAD, flush=True)
@@ -326,6 +327,8 @@ def main() -> int:
         shops: dict[Size, Shop] = {}
         for one in TABLE:
             if one.how.__name__ not in args.only or (args.quick and one.size != SMALL):
+                continue
+            if args.live and one.size.live != args.live:
                 continue
             if one.size not in shops:
                 shops[one.size] = Shop(one.size, Path(name))

@@ -29,7 +29,7 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
 from pantry_tui.store import log, places
 from tests.benchmarks import history
-from tests.benchmarks.history import Fact, Household, Size
+from tests.benchmarks.history import TODAY, Fact, Household, Size
 
 
 def length(path: Path) -> int:
@@ -145,7 +145,9 @@ def store(size: Size, folder: Path | None = None) -> Path:
                 for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():
                     places.save(db, place, fold_place(standing(log.of_place(db, place))))
                 db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+            # Makes the stock tables, as of the day on which they are measured: an earlier one
+            # would be judged in memory, again and again.
             with redirect_stdout(StringIO()):
-                assert main(["--store", str(fresh), "due"]) == 0  # makes the stock tables
+                assert main(["--store", str(fresh), "--today", TODAY.isoformat(), "due"]) == 0
             shutil.move(fresh, path)
     return path

@@ -140,6 +140,7 @@ def test_what_is_not_understood_is_named_and_not_booked(run: Run) -> None:
 def test_bad_input_is_one_sentence_and_leaves_the_store_alone(
     run: Run, tmp_path: Path, words: tuple[str, ...], code: int
 ) -> None:
+    run("due")  # nothing waits to be judged
     before = (tmp_path / "store.db").read_bytes()
     found, out, err = run(*words)
     assert found == code, (out, err)
@@ -233,7 +234,7 @@ def test_the_rest_of_the_verbs(run: Run) -> None:
     assert answer(run, "thaw", frozen)["containers"] == [f"{frozen}/1"]
     thawed = next(row for row in answer(run, "due") if row["state"] == "thawed")
     assert thawed["discard_after"] == "2026-11-27", "it takes a day to thaw"
-    assert "Finished" in answer(run, "ready", kraut)["message"]
+    assert "Ready" in answer(run, "ready", kraut)["message"]
     answer(run, "give", frozen, "1", "--to", "Aunt Sunniva")
     assert any("Aunt Sunniva" in line["says"] for line in answer(run, "log", frozen))
     assert "missing" in answer(run, "missing", frozen)["message"]

@@ -94,6 +94,14 @@ def test_no_day_to_day_verb_loads(loaded: dict[str, set[str]], library: str) -> 
 
 
 @pytest.mark.xdist_group("light")
+@pytest.mark.parametrize("module", ["dataclasses", "pantry_tui.core.model"])
+def test_what_is_due_is_read_off_the_tables_without_the_model(
+    loaded: dict[str, set[str]], module: str
+) -> None:
+    assert module not in loaded["due"]
+
+
+@pytest.mark.xdist_group("light")
 @pytest.mark.parametrize("words", [("--help",), ("--version",), ("frob",)])
 def test_without_a_verb_nothing_below_is_loaded(words: tuple[str, ...]) -> None:
     done = subprocess.run(

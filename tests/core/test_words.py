@@ -68,7 +68,7 @@ def test_words_of_older_logs_are_understood_and_others_are_not() -> None:
 
 
 def test_how_far_a_figure_is_to_be_trusted_is_said_in_words() -> None:
-    assert [one.shown for one in Trust] == ["read", "from a reprint", "from memory", "household"]
+    assert [one.shown for one in Trust] == ["source seen", "copy seen", "from memory", "your own"]
 
 
 def test_a_rating_is_said_with_what_to_change() -> None:
@@ -152,8 +152,8 @@ def test_the_parts_of_a_key() -> None:
         (Method.PRESSURE, "", True), (Method.JAM, "anything", True),
         (Method.LACTIC, "crock", False), (Method.LACTIC, "quart JARS", True),
         (Method.CELLAR, "crate", False), (Method.FROZEN, "2 lb bag", True),
-        (Method.DRIED, "sack", False), (Method.FROZEN, "", False),
-        (Method.DRIED, "handbag", False),
+        (Method.DRIED, "sack", False), (Method.FROZEN, "", True),
+        (Method.SALTED, "", False), (Method.FRESH, "", False),
     ],
 )  # fmt: skip
 def test_which_vessels_the_first_draw_opens(method: Method, size: str, closed: bool) -> None:

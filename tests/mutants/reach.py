@@ -9,7 +9,7 @@ from __future__ import annotations
 import sys
 import time
 from collections import defaultdict
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from types import CodeType, FrameType
 from typing import Any
@@ -28,10 +28,10 @@ class Reach:
     by_test: dict[str, tuple[set[Line], float]] = field(default_factory=dict)
     failed: list[str] = field(default_factory=list)
 
-    def tests_at(self, path: str, lines: range, noticed: Mapping[str, int]) -> list[str]:
+    def tests_at(self, lines: Iterable[Line], noticed: Mapping[str, int]) -> list[str]:
         """The tests that come by one of the lines: quick ones first, and those before them that
         have `noticed` so many faults nearby already."""
-        wanted = {(path, line) for line in lines}
+        wanted = frozenset(lines)
         everyone = bool(wanted & self.always)
         found = [name for name, (own, _) in self.by_test.items() if everyone or wanted & own]
         return sorted(found, key=lambda name: self.by_test[name][1] / (1 + noticed.get(name, 0)))

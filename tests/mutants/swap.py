@@ -45,11 +45,11 @@ def rebind(file: str, tree: ast.Module, statement: ast.stmt) -> bool:
     module = sys.modules.get(module_name(file))
     if module is None or not any(one is statement for one in tree.body):
         return False
-    changed = set(_assigned(statement))
+    changed = set(assigned(statement))
     if not changed:
         return False
     for node in tree.body[tree.body.index(statement) :]:
-        names = _assigned(node)
+        names = assigned(node)
         if names and (node is statement or changed & _read(node)):
             before = {name: vars(module).get(name) for name in names}
             exec(compile(ast.Module([node], []), module.__file__ or file, "exec"), vars(module))
@@ -59,7 +59,8 @@ def rebind(file: str, tree: ast.Module, statement: ast.stmt) -> bool:
     return True
 
 
-def _assigned(node: ast.stmt) -> list[str]:
+def assigned(node: ast.stmt) -> list[str]:
+    """The names that a statement of a module gives a value."""
     if isinstance(node, ast.Assign):
         targets = node.targets
     elif isinstance(node, ast.AnnAssign) and node.value is not None:

@@ -18,15 +18,17 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from enum import Enum
+from functools import cache
 from pathlib import Path
 
 import pytest
 
 from tests.mutants.faults import Fault, faults
 from tests.mutants.forked import FAILED, Ended, Running, folder_for_all, fork, running_now, wait
-from tests.mutants.reach import Reach, Watch, forget_answers
+from tests.mutants.reach import Line, Reach, Watch, forget_answers
+from tests.mutants.readers import readers
 from tests.mutants.swap import Finder, rebind, swap
-from tests.mutants.table import ROOT
+from tests.mutants.table import CORE, ROOT
 
 #: A fault may make a loop endless: it is noticed when a test works for this long, and, should it
 #: wait for ever, when so much time has passed that no busy machine explains it.
@@ -109,7 +111,7 @@ class _Session:
 
     def __init__(self, targets: Sequence[Target], jobs: int, kept: Path, folder: Path) -> None:
         self.targets, self.jobs, self.kept, self.folder = targets, jobs, kept, folder
-        self.watch = Watch([target.path for target in targets])
+        self.watch = Watch([*_core(), *(target.path for target in targets)])
 
     def pytest_collection_finish(self) -> None:
         _prepare()
@@ -147,7 +149,7 @@ class _Session:
         ends = [End.NOT_REACHED] * len(target.found)
         with Running(self.jobs, self.folder) as running:
             for n, fault in enumerate(target.found):
-                tests = reach.tests_at(target.path, fault.lines(), noticed)
+                tests = reach.tests_at(_lines(target, fault), noticed)
                 if not tests:
                     continue
                 for end in running.start(n, _in_place(target, fault, tests, reach, items)):
@@ -155,6 +157,23 @@ class _Session:
             for end in running.all():
                 _note(end, ends, noticed)
         return ends
+
+
+def _own_lines(target: Target, fault: Fault) -> frozenset[Line]:
+    return frozenset((target.path, line) for line in fault.lines())
+
+
+def _lines(target: Target, fault: Fault) -> frozenset[Line]:
+    """Who comes by these may notice it: its own, or of what a module assigns those that read it."""
+    own = _own_lines(target, fault)
+    if fault.called:
+        return own
+    return readers(target.path, fault.statement, _core()) or own
+
+
+@cache
+def _core() -> tuple[str, ...]:
+    return tuple(str(path) for path in sorted((ROOT / CORE).rglob("*.py")))
 
 
 def _say(target: Target, ends: list[End]) -> None:
@@ -173,7 +192,7 @@ def _in_place(
     reach: Reach,
     items: dict[str, pytest.Item],
 ) -> Callable[[], int]:
-    at_load = not fault.called or bool(reach.always & {(target.path, n) for n in fault.lines()})
+    at_load = not fault.called or bool(reach.always & _own_lines(target, fault))
 
     def run() -> int:
         fault.put()
@@ -224,7 +243,7 @@ def _load_anew(target: Target, tried: Tried, jobs: int, folder: Path) -> None:
     with Running(jobs, folder) as running:
         for n, fault in enumerate(target.found):
             if ends[n] is End.LOAD_ANEW:
-                tests = reach.tests_at(target.path, fault.lines(), noticed)
+                tests = reach.tests_at(_lines(target, fault), noticed)
                 for end in running.start(n, _loaded_anew(target, fault, tests, reach)):
                     _note(end, ends, noticed)
         for end in running.all():

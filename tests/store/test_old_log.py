@@ -192,7 +192,10 @@ def test_the_accepted_week_stands(ask: Ask) -> None:
 
 def _planned(week: dict[str, Any]) -> list[tuple[Any, ...]]:
     keys = ("code", "day", "count", "thaw_by", "amount", "dish", "servings")
-    lines = [(*(take[key] for key in keys), tuple(take["containers"])) for take in week["take"]]
+    lines = [
+        (*(take[key] for key in keys), tuple(take["containers"]))
+        for take in (*week["take"], *week.get("beside", ()))
+    ]
     return sorted(lines, key=str)
 
 

@@ -84,10 +84,10 @@ def test_two_windows_do_not_eat_the_same_jar(path: Path) -> None:
         assert [c.here for c in one.containers_of(one.batches()[0])] == [False, False, True]
 
 
-def test_a_locked_store_says_so(path: Path) -> None:
+def test_a_locked_store_says_so(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("pantry_tui.store.store.WRITE_WAIT_S", 0.0)
     other = sqlite3.connect(path, timeout=0)
     with open_pantry(path, TODAY) as p:
-        p.store.db.execute("PRAGMA busy_timeout = 0")
         other.execute("BEGIN IMMEDIATE")
         with pytest.raises(StoreError, match="try again"):
             act.use(p, "2A")

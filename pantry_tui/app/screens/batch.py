@@ -44,7 +44,7 @@ class BatchScreen(Acts, Rates, RowWords):
         yield KeyLine(self.here)
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return due_columns(width)
+        return due_columns(width, longest=self.host.pantry.longest_code)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         try:

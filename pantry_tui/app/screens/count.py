@@ -75,7 +75,7 @@ class CountScreen(Touches):
         return 0 if at is None else at + 1
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return count_columns(width)
+        return count_columns(width, longest=self.host.pantry.longest_code)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         if self.place is None:

@@ -10,6 +10,7 @@ from pantry_tui.app.lines import Window, headings
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
+from pantry_tui.errors import PantryError
 from pantry_tui.services.stock.lines import ORDERS, in_store, lines
 
 #: So many lines are looked through for one that may be eaten, a screen at a time.
@@ -43,7 +44,11 @@ class DueScreen(Acts, Rates, StockList):
         from pantry_tui.services.stock import readings
 
         pantry = self.host.pantry
-        costs = pantry.once("notices", lambda: readings.notices(pantry))
+        try:
+            costs = pantry.once("notices", lambda: readings.notices(pantry))
+        except PantryError as error:
+            self.say(error.message)
+            return
         if tuple(costs) != tuple(self._costs) and not self.sought:
             self._costs = tuple(costs)
             self.reload()

@@ -18,10 +18,11 @@ from textual.widget import Widget
 from pantry_tui.app.format import Column
 from pantry_tui.app.host import Host
 from pantry_tui.app.widgets.keyline import KeyLine
-from pantry_tui.app.widgets.line import Line, Source
+from pantry_tui.app.widgets.line import Line, Listed, Source
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.wordline import WordLine
+from pantry_tui.errors import PantryError
 
 
 class ListScreen(Screen[None]):
@@ -100,8 +101,16 @@ class ListScreen(Screen[None]):
     def reload(self) -> None:
         """Read the list again; the cursor stays on its line."""
         self._shown_at = self.app.size
-        columns = self.columns(self.list_width)
-        self.table.show(columns, self.source(columns), self.start, top=self.searching)
+        try:
+            columns = self.columns(self.list_width)
+            source = self.source(columns)
+        except PantryError as error:
+            # No line that nobody vouches for any more stays on the screen.
+            self.table.show(self.table.columns, Listed(()))
+            self.say_word()
+            self.say(error.message)
+            return
+        self.table.show(columns, source, self.start, top=self.searching)
         self.query_one(RoomLine).show(self.headline())
         self.say_word()
 

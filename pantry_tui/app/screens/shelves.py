@@ -23,7 +23,7 @@ class ShelvesScreen(Acts, Rates, StockList):
     empty = "There is no place yet: press a and name the first one."
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return due_columns(width, "method")
+        return due_columns(width, "method", longest=self.host.pantry.longest_code)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         pantry = self.host.pantry

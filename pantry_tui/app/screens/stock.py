@@ -96,4 +96,4 @@ class StockList(RowWords, Beside):
     empty = "Nothing is in store yet."
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return due_columns(width)
+        return due_columns(width, longest=self.host.pantry.longest_code)

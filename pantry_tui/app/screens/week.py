@@ -44,7 +44,7 @@ class WeekScreen(Acts, RowWords, Beside):
         self._days: dict[Key, date] = {}
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return take_columns(width)
+        return take_columns(width, longest=self.host.pantry.longest_code)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         found = weeks.week(self.host.pantry)

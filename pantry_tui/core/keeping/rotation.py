@@ -3,28 +3,41 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import Protocol
 
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import State, Verdict
 
 _FAR = date.max
 
 
-def first_date(judged: Judgement) -> date:
+class Judged(Protocol):
+    """A verdict with its dates, as the judge gives it or as it lies in the stock tables."""
+
+    @property
+    def verdict(self) -> Verdict: ...
+    @property
+    def best_by(self) -> date | None: ...
+    @property
+    def discard_after(self) -> date | None: ...
+    @property
+    def usable(self) -> bool: ...
+
+
+def first_date(judged: Judged) -> date:
     """The earlier of both dates, or the end of time."""
     return min(judged.best_by or _FAR, judged.discard_after or _FAR)
 
 
-def _last(judged: Judgement) -> int:
+def _last(judged: Judged) -> int:
     if judged.verdict in UNFIT:
         return 3
     return 2 if not judged.usable else int(judged.verdict is Verdict.UNKNOWN)
 
 
 def order_key(
-    batch: Batch, container: Container, judged: Judgement
+    batch: Batch, container: Container, judged: Judged
 ) -> tuple[int, bool, date, date, str, int]:
     """Opened, thawed and begun first, then the earlier date, then the older batch, then the number.
 

@@ -92,6 +92,7 @@ class _Batch:
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
+        self.came: dict[tuple[str, State, str], Turn] = {}
         for id_ in payload.containers:
             self._new(id_, event, payload.state, payload.place)
 
@@ -234,22 +235,27 @@ class _Batch:
         return self.batch, [self._container(id_) for id_ in self.containers]
 
     def _container(self, id_: str) -> Container:
-        container = self.containers[id_]
+        one = self.containers[id_]
         event, state, place = self.first[id_]
-        made = self.batch.made
-        began = when(event)
-        if made is not None and made != began.day and not self.batch.carried:
-            began = some_time(made, datetime.fromisoformat(event.recorded))
-        later = sorted(self.turns[id_], key=lambda one: (one.when.first, one.when.last))
-        turns = (Turn(began, event.id, place, state), *later)
-        last_state = next(one.state for one in reversed(turns) if one.state is not None)
-        last_place = next(one.place for one in reversed(turns) if one.place is not None)
-        return replace(
-            container,
-            state=State.GONE if container.fate else last_state,
-            place=last_place,
-            turns=turns,
-        )
+        first = self._came(event, state, place)
+        turns: tuple[Turn, ...] = (first,)
+        if id_ in self.turns:
+            later = self.turns[id_]
+            later.sort(key=lambda turn: (turn.when.first, turn.when.last))
+            turns = (first, *later)
+            state = next(turn.state for turn in reversed(turns) if turn.state is not None)
+            place = next(turn.place for turn in reversed(turns) if turn.place is not None)
+        return replace(one, state=State.GONE if one.fate else state, place=place, turns=turns)
+
+    def _came(self, event: Event, state: State, place: str) -> Turn:
+        """How those that came together came into the store."""
+        key = event.id, state, place
+        if key not in self.came:
+            made, began = self.batch.made, when(event)
+            if made is not None and made != began.day and not self.batch.carried:
+                began = some_time(made, datetime.fromisoformat(event.recorded))
+            self.came[key] = Turn(began, event.id, place, state)
+        return self.came[key]
 
 
 def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> State | None:

@@ -12,6 +12,7 @@ from collections import defaultdict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
+from functools import cached_property
 
 from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
@@ -30,36 +31,39 @@ class Chosen:
     dish: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Table:
-    """`length` days from `start`, of which `days` are those on which somebody eats at home."""
+    """`length` days from `start`, of which `days` are those on which somebody eats at home. Asked
+    of every container, so what it says of itself is reckoned once."""
 
     appetite: Appetite
     start: date
     out: frozenset[date]
     length: int = 7
 
-    @property
+    @cached_property
     def end(self) -> date:
         return self.start + timedelta(days=self.length - 1)
 
-    @property
+    @cached_property
     def next_week(self) -> date:
         return self.start + timedelta(days=self.length)
 
-    @property
+    @cached_property
     def days(self) -> list[date]:
         days = days_from(self.start, self.length)
         return [d for d in days if self.appetite.sit(d) > 0 and d not in self.out]
 
-    @property
+    @cached_property
     def factor(self) -> float:
         """How much is eaten, against a usual week."""
         return sum(map(self.appetite.sit, self.days)) / (7 * self.appetite.people)
 
     def earliest(self, one: Candidate) -> date:
         """Frozen food not before it can be thawed, thawing food not before it is."""
-        first = self.start + timedelta(days=one.thaw_days if one.frozen else 0)
+        first = self.start
+        if one.frozen and one.thaw_days:
+            first += timedelta(days=one.thaw_days)
         return max(first, one.ready or first)
 
     def latest(self, one: Candidate) -> date:
@@ -72,8 +76,8 @@ class Table:
 
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go."""
-        last = min(self.end, one.safe_until or self.end)
-        return [day for day in self.days if self.earliest(one) <= day <= last]
+        first, last = self.earliest(one), min(self.end, one.safe_until or self.end)
+        return [day for day in self.days if first <= day <= last]
 
 
 @dataclass(slots=True)

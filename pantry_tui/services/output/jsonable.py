@@ -12,14 +12,20 @@ if TYPE_CHECKING:
     from pantry_tui.services.stock.rows import DueRow, Shelf
 
 
+#: What `json` writes as it is; most of what there is.
+_PLAIN = frozenset({str, int, float, bool, type(None)})
+
+
 def plain(value: Any) -> Any:
     """Dates, enums, tuples and frozen rows down to what `json` writes."""
+    if type(value) in _PLAIN:
+        return value
     if isinstance(value, date):
         return value.isoformat()
     if isinstance(value, Enum):
         return value.value
     if isinstance(value, tuple) and hasattr(value, "_fields"):
-        return {name: plain(one) for name, one in zip(value._fields, value, strict=True)}
+        return dict(zip(value._fields, map(plain, value), strict=True))
     if isinstance(value, tuple | list):
         return [plain(one) for one in value]
     if isinstance(value, dict):
@@ -31,7 +37,20 @@ def plain(value: Any) -> Any:
 
 def due(rows: list[DueRow]) -> list[dict[str, Any]]:
     """The contract's `due`: one object a row."""
-    return [plain(row) for row in rows]
+    return [_due(row) for row in rows]
+
+
+def _due(row: DueRow) -> dict[str, Any]:
+    """As `plain`, for a row of which there may be thousands."""
+    said = row._asdict()
+    for name in ("method", "state", "verdict"):
+        said[name] = said[name].value
+    for name in ("best_by", "discard_after"):
+        if said[name] is not None:
+            said[name] = said[name].isoformat()
+    for name in ("container_ids", "reasons", "standing"):
+        said[name] = list(said[name])
+    return said
 
 
 def shelves(found: list[Shelf]) -> list[dict[str, Any]]:

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
+from functools import partial
 
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rotation import first_date
+from pantry_tui.core.keeping.rotation import Judged, first_date, order_key
 from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan.appetite import Appetite
@@ -24,7 +24,10 @@ from pantry_tui.services.plan.eaten import YEAR, by_week
 from pantry_tui.services.plan.portions import born, whole
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.stock.act import cold_place
-from pantry_tui.services.stock.pick import ordered
+from pantry_tui.services.stock.lines import hurried
+from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.rows import DueRow
+from pantry_tui.services.stock.view import shown
 
 #: Vegetables and herbs are cooked from frozen.
 _NO_THAW = (Group.VEGETABLE, Group.HERB)
@@ -50,59 +53,66 @@ def candidates(
     """
     here = [c for c in p.stock.containers.values() if c.here]
     here = [c for c in here if not c.reserved or c.id in asked]
-    eatable = [c for c in here if _may(p, c, start, unknown or c.id in asked)]
-    opened: dict[tuple[object, ...], int | None] = {}
-    found = (_candidate(p, c, opened) for c in ordered(p, eatable))
+    rows, late = shown(p), hurried(p)
+    eatable = [
+        (order_key(p.stock.batches[c.batch], c, row), c, row)
+        for c in here
+        if _may(p, c, row := rows[name_of(p, c)], start, unknown or c.id in asked, late)
+    ]
+    eatable.sort(key=lambda one: one[0])
+    found: list[Candidate] = []
+    like: dict[tuple[object, ...], Callable[[str], Candidate]] = {}
+    for _, container, row in eatable:
+        # Equal containers are looked at once.
+        key = id(row), container.turns, container.left, container.first
+        if key not in like:
+            like[key] = _candidate(p, container, row)
+        found.append(like[key](container.id))
     return [one for one in found if one.open_days is None or one.open_days >= 0]
 
 
-def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
-    judged = p.judge(container)
-    if not judged.usable or judged.verdict is Verdict.NEEDS_CARE:
+def _may(
+    p: Pantry, container: Container, row: DueRow, start: date, unknown: bool, late: Collection[str]
+) -> bool:
+    if not row.usable or row.verdict is Verdict.NEEDS_CARE:
         return False
-    if p.assess(container).over_from is not None:
+    if container.batch in late and p.assess(container).over_from is not None:
         return False  # its two hours out of the cold run: no plan has so short an end
-    if judged.verdict is Verdict.UNKNOWN and not unknown:
+    if row.verdict is Verdict.UNKNOWN and not unknown:
         return False
-    if judged.discard_after is not None and judged.discard_after < start:
+    if row.discard_after is not None and row.discard_after < start:
         return False
-    bought = p.stock.batches[container.batch].method is Method.BOUGHT
-    if container.state in (State.OPEN, State.THAWED) or not bought:
+    if container.state in (State.OPEN, State.THAWED) or row.method is not Method.BOUGHT:
         return True
-    dated = first_date(judged)
+    dated = first_date(row)
     return dated != date.max and (dated - start).days <= _BOUGHT_AHEAD
 
 
-def _candidate(
-    p: Pantry, container: Container, opened: dict[tuple[object, ...], int | None]
-) -> Candidate:  # fmt: skip
+def _candidate(p: Pantry, container: Container, row: DueRow) -> Callable[[str], Candidate]:
+    """What makes a candidate of a container like that one, by its id."""
     batch = p.stock.batches[container.batch]
-    judged = p.judge(container)
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
     thaws = _thaw_days(batch, container) if frozen else 0
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
     drawn = container.bulk and container.vessel is not Vessel.CLOSED
-    lived = tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns)
-    key = batch.id, lived, container.left
-    if key not in opened:
-        opened[key] = None if begun or (drawn and not thaws) else _open_days(p, container, thaws)
-    return Candidate(
-        container=container.id,
+    opens = not begun and (thaws > 0 or not drawn)
+    return partial(
+        Candidate,
         food=batch.food.name,
         group=batch.food.group,
         servings=servings(p, container),
-        last=_wanted_by(judged, p.today),
+        last=_wanted_by(row, p.today),
         must=begun,
-        safe_until=judged.discard_after,
+        safe_until=row.discard_after,
         frozen=frozen,
         thaw_days=thaws,
-        open_days=opened[key],
+        open_days=_open_days(p, container, thaws) if opens else None,
         bulk=container.bulk,
         ready=_thawed_by(p, container),
     )
 
 
-def _wanted_by(judged: Judgement, today: date) -> date | None:
+def _wanted_by(judged: Judged, today: date) -> date | None:
     """The nearer of its dates; None where nothing hurries it."""
     best = judged.best_by
     if best is not None and best < today:
@@ -121,9 +131,11 @@ def _thaw_days(batch: Batch, container: Container) -> int:
 
 def _thawed_by(p: Pantry, container: Container) -> date | None:
     """The day on which what is thawing is thawed; None for what is not thawing."""
+    if container.state is not State.THAWED:
+        return None
     days = [span.thawed for span in p.assess(container).spans if span.thawed is not None]
     ahead = [day for day in days if day > p.today]
-    return max(ahead) if ahead and container.state is State.THAWED else None
+    return max(ahead, default=None)
 
 
 def _open_days(p: Pantry, container: Container, thaws: int) -> int | None:

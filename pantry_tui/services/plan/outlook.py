@@ -24,6 +24,9 @@ from pantry_tui.services.plan.eaten import eaten_a_week
 from pantry_tui.services.plan.portions import born, left_in, whole
 from pantry_tui.services.plan.putup_next import Ask, Demand, Usual
 from pantry_tui.services.plan.substitute import substitutes
+from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.rows import DueRow
+from pantry_tui.services.stock.view import shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,17 +80,17 @@ def _foods(p: Pantry, until: date | None) -> list[_Food]:
     books: dict[str, list[FoodYear]] = defaultdict(list)
     for year in p.once("years", lambda: years(p)):
         books[year.food].append(year)
+    rows = shown(p)
     found = []
     for name, containers in putup_next.containers_by_food(p).items():
-        standing = [c for c in containers if c.here and _fit(p, c)]
+        standing = [c for c in containers if c.here and _fit(rows[name_of(p, c)])]
         if standing or name in eaten:
             found.append(_food(p, name, containers, standing, eaten.get(name), books[name], until))
     return found
 
 
-def _fit(p: Pantry, container: Container) -> bool:
-    judged = p.judge(container)
-    return judged.usable and judged.verdict is not Verdict.UNKNOWN
+def _fit(row: DueRow) -> bool:
+    return row.usable and row.verdict is not Verdict.UNKNOWN
 
 
 def _food(
@@ -102,8 +105,9 @@ def _food(
     ours = [c for c in standing if not c.reserved]
     by_date: dict[date | None, float] = defaultdict(float)
     safety = set()
+    rows = shown(p)
     for container in ours:
-        judged = p.judge(container)
+        judged = rows[name_of(p, container)]
         # What is past its best already cannot be saved by haste: nothing hurries it any more.
         dated = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
         by_date[min(dated, default=None)] += left_in(p, container)

@@ -80,6 +80,7 @@ def leavings(p: Pantry) -> Sequence[Leaving]:
 
 
 def _leavings(p: Pantry) -> list[Leaving]:
+    p.stock.load_all()
     left: dict[str, Fraction] = {}  # what is in a container at this point of the log
     unseen: dict[str, Leaving] = {}
     counted: dict[str, date] = {}

@@ -32,7 +32,7 @@ from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.pick import containers_named, name_of
-from pantry_tui.services.stock.view import everything
+from pantry_tui.services.stock.view import everything, shown
 
 #: So many containers are named one by one.
 _NAMED = 3
@@ -214,8 +214,9 @@ def _left(p: Pantry, entry: Entry) -> list[Container]:
 
 def _fit_on(p: Pantry, container: Container, day: date) -> bool:
     """Whether it is fit today and its date has not passed on that day."""
-    last = p.judge(container).discard_after
-    return fit(p, container) and (last is None or max(day, p.today) <= last)
+    row = shown(p)[name_of(p, container)]
+    last = row.discard_after
+    return row.usable and (last is None or max(day, p.today) <= last)
 
 
 def _names(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
@@ -284,7 +285,7 @@ def _view(
         notes=(*_dropped(p, draft, entries), *_at_risk(p, draft, entries)),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
-        stocked=any(c.here and fit(p, c) for c in p.stock.containers.values()),
+        stocked=any(row.usable for row in rows),
         cautions=(CAUTION,),
     )
 
@@ -349,12 +350,14 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
     more of it than is eaten."""
     in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
     found: dict[tuple[date, str], list[Container]] = defaultdict(list)
+    rows = shown(p)
     for container in p.stock.containers.values():
         batch = p.stock.batches[container.batch]
         wanted = not container.reserved and batch.food.name not in draft.wishes.left_out
-        if not (container.here and wanted and fit(p, container)):
+        row = rows[name_of(p, container)] if container.here and wanted else None
+        if row is None or not row.usable:
             continue
-        last = p.judge(container).discard_after
+        last = row.discard_after
         if last is None or not max(draft.start, p.today) <= last <= draft.end:
             continue
         if in_time.get(container.id, date.max) > last:

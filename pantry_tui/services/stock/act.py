@@ -7,7 +7,6 @@ from collections.abc import Callable, Sequence
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Turn
@@ -15,8 +14,8 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.drawing import (
     booked_of,
     drawn,
@@ -31,36 +30,13 @@ from pantry_tui.services.stock.leaving import give as give
 from pantry_tui.services.stock.leaving import missing as missing
 from pantry_tui.services.stock.moving import cold_place as cold_place
 from pantry_tui.services.stock.moving import move as move
-from pantry_tui.services.stock.pick import containers_named, name_of, ordered, standing_of_food
+from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.reserve import was_kept
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of, until
+from pantry_tui.services.stock.turn import left_behind
 
 Fits = Callable[[Container], bool]
-
-
-def _left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
-    """Says where a container of the same food stands that should have gone first."""
-    batch = p.stock.batches[taken.batch]
-    mine = order_key(batch, taken, p.judge(taken))
-    said_of: dict[str, str] = {}
-    for other in ordered(p, standing_of_food(p, batch.food.name)):
-        theirs = p.stock.batches[other.batch]
-        if theirs.id in (batch.id, *said_of):
-            continue
-        judged = p.judge(other)
-        if not judged.usable or other.reserved:
-            continue
-        older = theirs.made is not None and batch.made is not None and theirs.made < batch.made
-        what = f"{name_of(p, other)} {theirs.food.name} in {p.where(other)}"
-        if order_key(theirs, other, judged) < mine:
-            opened = other.state in (State.OPEN, State.THAWED)
-            why = f"is {other.state}" if opened else "is older" if older else "falls due first"
-            said_of[theirs.id] = f"{what} {why}: take that one first next time."
-        elif older:
-            why = f"is {taken.state}" if taken.state is State.OPEN else "falls due first"
-            said_of[theirs.id] = f"{what} is older, but this one {why}: it is rightly first."
-    return tuple(said_of.values())[:2]
 
 
 @booked
@@ -86,7 +62,7 @@ def use(
     parts = drawn(p, ref, wanted, pick)
     taken = [part.container for part in parts]
     batch = p.stock.batches[taken[0].batch]
-    warnings = was_kept(p, taken) + (() if any_ else _left_behind(p, taken[0]))
+    warnings = was_kept(p, taken) + (() if any_ else left_behind(p, taken[0]))
     warnings += tuple(word for c in taken[:1] for word in _doubts(p.judge(c)))
     typed = (amount or "").strip()
 
@@ -121,7 +97,7 @@ def _changed(
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
     warnings = was_kept(p, taken) + _doubts(p.judge(container))
-    warnings += _left_behind(p, container) if state is State.OPEN else ()
+    warnings += left_behind(p, container) if state is State.OPEN else ()
     p.book(payload(container, place), **when(at))
     after = p.stock.containers[container.id]
     moved = place not in ("", container.place)

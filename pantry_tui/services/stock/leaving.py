@@ -10,8 +10,8 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.older import reason_of
 from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.drawing import (
     Part,
     Wanted,

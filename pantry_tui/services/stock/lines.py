@@ -6,6 +6,7 @@ import json
 from collections.abc import Sequence
 from datetime import date
 from functools import lru_cache
+from operator import attrgetter
 from typing import Protocol
 
 from pantry_tui.core.amounts import amount_of
@@ -41,16 +42,12 @@ class Lines(Protocol):
         """(head, rows under it), in order; only of the everyday order."""
 
 
-def _number(*verdicts: Verdict) -> str:
-    return ", ".join(str(SEVERITY.index(one)) for one in verdicts)
-
-
 _HEAD = (
-    f"CASE WHEN verdict IN ({_number(Verdict.DO_NOT_TASTE, Verdict.DISCARD)}) THEN 0 "
+    f"CASE WHEN verdict IN ({table.numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)}) THEN 0 "
     f"WHEN state IN ('{State.OPEN}', '{State.THAWED}') THEN 1 "
-    f"WHEN verdict = {_number(Verdict.EAT_SOON)} THEN 2 "
-    f"WHEN verdict = {_number(Verdict.PAST_BEST)} THEN 3 "
-    f"WHEN verdict = {_number(Verdict.UNKNOWN)} THEN 5 ELSE 4 END"
+    f"WHEN verdict = {table.numbers(Verdict.EAT_SOON)} THEN 2 "
+    f"WHEN verdict = {table.numbers(Verdict.PAST_BEST)} THEN 3 "
+    f"WHEN verdict = {table.numbers(Verdict.UNKNOWN)} THEN 5 ELSE 4 END"
 )
 _BY_DATE = "first_date, code, id"
 
@@ -194,6 +191,13 @@ def of_code(p: Pantry, code: str) -> list[DueRow]:
     return rows(p, ids)
 
 
+def hurried(p: Pantry) -> set[str]:
+    """The batches with something whose two hours out of the cold run."""
+    ready(p)
+    with reading(p.path):
+        return {row[0] for row in p.store.db.execute("SELECT batch FROM lines WHERE hurried")}
+
+
 def _by_date(line: table.Line, id_: int) -> tuple[str, str, int]:
     return line.first_date, line.code, id_
 
@@ -251,16 +255,22 @@ def _head(verdict: Verdict, state: State) -> str:
         return HEADS[0]
     if state in (State.OPEN, State.THAWED):
         return HEADS[1]
-    return {
-        Verdict.EAT_SOON: HEADS[2],
-        Verdict.PAST_BEST: HEADS[3],
-        Verdict.UNKNOWN: HEADS[5],
-    }.get(verdict, HEADS[4])
+    return _OTHER_HEADS.get(verdict, HEADS[4])
+
+
+_OTHER_HEADS = {
+    Verdict.EAT_SOON: HEADS[2],
+    Verdict.PAST_BEST: HEADS[3],
+    Verdict.UNKNOWN: HEADS[5],
+}
+
+
+_SEEN = attrgetter(*table.SEEN)
 
 
 def stamp(line: table.Line) -> str:
     """What a person saw of a container; another one means that it has changed since."""
-    return f"{check([getattr(line, name) for name in table.SEEN]):08x}"
+    return f"{check(_SEEN(line)):08x}"
 
 
 def days_left(best_by: date | None, discard_after: date | None, today: date) -> int | None:

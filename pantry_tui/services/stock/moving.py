@@ -13,8 +13,8 @@ from pantry_tui.core.model import Batch, Container, Place, Turn
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import containers_named
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of

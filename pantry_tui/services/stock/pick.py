@@ -94,16 +94,21 @@ def _batch_of_food(
     first: Callable[[Container], int],
 ) -> Batch:
     """The batch of a food that holds the container to take first. Raises Refused for none."""
-    mine = ordered(p, standing_of_food(p, name))
-    if not mine:
+    from pantry_tui.services.stock.turn import in_turn
+
+    best: tuple[tuple[bool, bool, int], Batch] | None = None
+    for line in in_turn(p, name):
+        number = line.numbers.partition(" ")[0]
+        held = p.containers_of(p.stock.batches[line.batch])
+        container = next(one for one in held if str(one.number) == number)
+        rank = not fits(container), bool(container.reserved), first(container)
+        if best is None or rank < best[0]:
+            best = rank, p.stock.batches[line.batch]
+        if rank == (False, False, 0):
+            break
+    if best is None:
         raise Refused(f"There is nothing of {name} in the store.")
-    best = min(mine, key=lambda c: (not fits(c), bool(c.reserved), first(c)))
-    return p.stock.batches[best.batch]
-
-
-def standing_of_food(p: Pantry, name: str) -> list[Container]:
-    """What is here of a food, by its name in the tables or the household's own."""
-    return _here(p, "food = ?", name)
+    return best[1]
 
 
 def standing_in(p: Pantry, place: str) -> list[Container]:

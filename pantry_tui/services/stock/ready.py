@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from pantry_tui.errors import Refused
 from pantry_tui.reference.compiled import rules_fingerprint
 from pantry_tui.store import lines as table
 from pantry_tui.store.store import reading
@@ -12,20 +13,41 @@ if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
 
 
+UPDATED = "pantry-tui was updated: close and open it again."
+
+
+def refuse_if_updated(p: Pantry) -> None:
+    """Whoever opened the store last judges it. A process that has judged by its rules and finds
+    those of another program there is the older one of the two: were it to go on, both would judge
+    everything again in turn, one of them by rules that are out of date. Raises Refused."""
+    if p.has_judged and p.store.meta("rules") not in ("", rules_fingerprint()):
+        raise Refused(UPDATED)
+
+
+def waits(p: Pantry) -> bool:
+    """Whether anything is to be judged before the tables may be read."""
+    with reading(p.path):
+        return table.waits(p.store.db, rules_fingerprint())
+
+
 def ready(p: Pantry) -> None:
     """Before anything is read off the tables: what is marked is judged, and what lies in them is
-    as it was written. Cheap when nothing has changed."""
+    as it was written. Cheap when nothing has changed. Raises Refused where the program was updated
+    meanwhile."""
     p.settle()
     if p.ready_for == _moment(p):
         return
     if not p.store.writing:
         p.catch_up()
     with reading(p.path):
+        refuse_if_updated(p)
         now, day = p.clock.minute_now, p.today.isoformat()
         if not table.as_they_lie(p.store.db, rules_fingerprint(), now, day):
             from pantry_tui.services.stock.tables import put_right
 
             put_right(p)
+        # Not so in a file that may not be written: it is judged in memory, again and again.
+        p.has_judged = p.store.meta("rules") == rules_fingerprint()
     p.ready_for = _moment(p)
 
 

@@ -10,8 +10,8 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.fit import fit, refuse_if_none_fits
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of, ordered
 from pantry_tui.services.stock.seen import At, when

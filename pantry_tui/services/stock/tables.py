@@ -27,8 +27,10 @@ from pantry_tui.store.lines import Line
 
 #: At most so many steps after the first does a ladder have.
 _STEPS = 4
-#: Marked batches are judged so long, in seconds, before others may write.
-_TURN_S = 0.2
+#: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
+#: most are looked at for it.
+_TURN_S = 0.025
+_TURN = 200
 _FAR = "9999-12-31"
 
 
@@ -109,7 +111,7 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
 
     def of(c: Container) -> tuple[object, ...]:
         waits = bool(batch.suspect) and c.looked is None
-        return c.place, c.state, c.amount, c.reserved, waits, climb(c)
+        return c.place, c.state, c.amount, c.begun, c.reserved, waits, climb(c)
 
     def climb(c: Container) -> Ladder:
         lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
@@ -156,6 +158,7 @@ def _line(p: Pantry, batch: Batch, group: Sequence[Container], found: Ladder) ->
         numbers=" ".join(str(n) for n in sorted(c.number for c in group)),
         size=batch.size,
         amount=first.amount,
+        begun=int(first.begun),
         reserved=first.reserved,
         made=batch.made.isoformat() if batch.made else "",
         best_by=found.best_by.isoformat() if found.best_by else None,
@@ -320,22 +323,22 @@ def _some(p: Pantry) -> bool:
             p.store.set_meta("rules", rules_fingerprint())
         if db.execute("DELETE FROM marked WHERE what = '*'").rowcount:
             db.execute("INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM codes")
-        db.execute(
-            "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood "
-            "WHERE 'place:' || place IN (SELECT what FROM marked)"
-        )
-        db.execute("DELETE FROM marked WHERE what LIKE 'place:%'")
-        waiting = [row[0] for row in db.execute("SELECT what FROM marked")]
-        if len(waiting) > 200:
-            p.stock.load_all()
+        places = db.execute("SELECT what FROM marked WHERE what GLOB 'place:*'").fetchall()
+        for (place,) in places:
+            db.execute(
+                "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood WHERE place = ?",
+                (place.removeprefix("place:"),),
+            )
+        db.executemany("DELETE FROM marked WHERE what = ?", places)
         begun, done = process_time(), []
-        for what in waiting:
+        waiting = db.execute("SELECT what FROM marked LIMIT ?", (_TURN,)).fetchall()
+        for (what,) in waiting:
             _make(p, what.removeprefix("batch:"))
             done.append((what,))
             if process_time() - begun > _TURN_S:
                 break
         db.executemany("DELETE FROM marked WHERE what = ?", done)
-    return len(done) < len(waiting)
+    return _any_marked(p)
 
 
 def _all_again(p: Pantry) -> None:

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -60,9 +59,20 @@ def everything(p: Pantry) -> list[DueRow]:
     return list(p.once("rows", lambda: rows(p)))
 
 
+def shown(p: Pantry) -> Mapping[str, DueRow]:
+    """The row in which each container stands that is here: "7C/1" -> what it is, and till when."""
+    ready(p)
+
+    def by_name() -> dict[str, DueRow]:
+        return {name: row for row in everything(p) for name in row.container_ids}
+
+    return p.once("shown", by_name)
+
+
 def rows_named(p: Pantry, names: Collection[str]) -> dict[str, DueRow]:
     """The row in which each container stands: "7C/1" -> row."""
-    return {name: row for row in everything(p) for name in row.container_ids if name in names}
+    rows = shown(p)
+    return {name: rows[name] for name in names if name in rows}
 
 
 def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
@@ -92,6 +102,8 @@ def find(p: Pantry, text: str) -> list[DueRow]:
 
 def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
     """The short cautions for a batch, where the decision is taken."""
+    from pantry_tui.core.canned import PROCESSED  # the model, which no list needs
+
     found = []
     if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
         found.append(CAUTION)

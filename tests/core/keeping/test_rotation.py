@@ -131,5 +131,5 @@ def test_what_is_offered_at_table(verdict: Verdict, harmless: bool) -> None:
     good = verdict in (Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST)
     open_ = verdict in (Verdict.UNKNOWN, Verdict.NEEDS_CARE)
     assert usable(verdict, harmless, in_progress=False) is (good or (open_ and harmless))
-    assert not usable(verdict, harmless, in_progress=True)
+    assert usable(verdict, harmless, in_progress=True) is False
     assert (verdict in UNFIT) is not (good or open_)

@@ -225,7 +225,7 @@ def test_what_goes_into_another_batch_leaves_this_one() -> None:
     book = Book().says(put_up(1, 2, method=Method.CELLAR, size="crate", holding="40 lb"))
     _, boxes = book.says(into, on=2).batch()
     assert list(boxes) == ["b.1", "b.2"]
-    assert (boxes["b.1"].fate, boxes["b.1"].ended) == ("used", day(2))
+    assert (boxes["b.1"].fate, boxes["b.1"].ended) == ("repacked", day(2))
     assert boxes["b.2"].left == amount_of("30 lb")
 
 

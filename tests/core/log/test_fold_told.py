@@ -144,4 +144,4 @@ def test_a_count_may_find_more_of_a_batch_than_anybody_booked() -> None:
     third = boxes["b.3"]
     assert (third.number, third.place, third.state) == (3, "cellar", State.OPEN)
     assert third.turns[0].when.day == MADE, "it is as old as its batch"
-    assert third.left is None
+    assert third.left == amount_of("1 pint")

@@ -190,7 +190,7 @@ def test_near_signs_stand_nearest_first_each_wording_once_and_few() -> None:
     found = near_signs([*ALL, twice], "swolen lid")
     assert found[0] is SWOLLEN
     assert len({one.words for one in found}) == len(found)
-    assert near_signs(ALL, "white mould")[0] is FUZZ
+    assert near_signs(ALL, "fuzzy grey mould")[0] is FUZZ
     assert near_signs(ALL, "xyzzy qwop") == []
     many = [sign(f"white spot {n}") for n in range(9)]
     assert len(near_signs(many, "white spot")) == 5

@@ -59,7 +59,7 @@ def test_a_jar_a_week_is_a_year_of_jars_and_the_pounds_for_them(p: Pantry) -> No
     assert peaches.put_up == pytest.approx(33, abs=1)
     assert peaches.pounds == pytest.approx(peaches.put_up * 1.25)
     assert peaches.crop == "peaches"
-    assert "reprint" in peaches.pounds_note
+    assert "copy seen" in peaches.pounds_note
     assert peaches.container == "pint jars"
     assert "as eaten" in peaches.reckoning
     assert "52 weeks" in peaches.reckoning

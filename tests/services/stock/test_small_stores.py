@@ -98,13 +98,13 @@ def test_a_jar_that_goes_on_into_next_week_is_not_to_be_finished_in_this_one(p: 
     """A pint of jam is 16 servings; two people eat 14 of them in seven days."""
     appetite.set_people(p, 2)
     up(p, "8 pint jars strawberry jam, jam, larder, 2026-03-17")
-    (jar,) = weeks.week(p).take
+    (jar,) = weeks.week(p).beside
     assert len(jar.days) == 7
     said = next(why for why in jar.why if why.startswith("It is for"))
     assert said.startswith("It is for 7 days, and about 2 servings for next week")
     assert "1 Dec" not in said
     weeks.accept(p)
-    assert weeks.week(p).take[0].why == jar.why
+    assert weeks.week(p).beside[0].why == jar.why
 
 
 # -- which week ------------------------------------------------------------------------------------
