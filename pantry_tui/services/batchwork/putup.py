@@ -127,7 +127,8 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     details = read_details(reading.process)
     problems = [*reading.problems, *details.problems]
-    asks: list[Ask] = []
+    asks: list[Ask] = list(reading.asks)
+    open_ = {one.about for one in asks}
     reading = replace(reading, process=details.pairs)
     meant = either(typed_food, reading.method, p.units) if typed_food else None
     if meant is not None:
@@ -143,8 +144,10 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
                 asks.append(Ask("method", word, ways))
                 rest = tuple(one for one in reading.unread if one != word)
                 reading = replace(reading, unread=rest)
-    asks += [] if reading.method or asks else [Ask("method", "", tuple(Method))]
-    asks += [] if reading.food else [Ask("food")]
+    asks += (
+        [] if reading.method or "method" in open_ or asks else [Ask("method", "", tuple(Method))]
+    )
+    asks += [] if reading.food or "food" in open_ else [Ask("food")]
     if reading.food and p.facts(reading.food) is None:
         problems = [one for one in problems if "food table" not in one]
         if not (reading.group and reading.acidity):
@@ -158,7 +161,11 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
         else:
             problems += _bad_words(reading)
     problems += _bad_amount(dict(reading.process).get("amount"))
-    asks += [] if reading.place else [Ask("place", "", tuple(sorted(p.place_paths().values())))]
+    asks += (
+        []
+        if reading.place or "place" in open_
+        else [Ask("place", "", tuple(sorted(p.place_paths().values())))]
+    )
     if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
         if p.stock.places:
             problems.append("Say where it stands: add the name of a place.")
