@@ -79,14 +79,21 @@ def change(
     units: str | None = None,
     advice: str | None = None,
 ) -> Done:
-    """Change what is given; None leaves it as it is. Raises BadInput for impossible numbers."""
+    """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
+    the altitude are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
-    p.book(said_of(altitude_ft, people, units, advice))
-    now = facts(p)
+    said = said_of(altitude_ft, people, units, advice)
     told: tuple[str, ...] = ()
+    with p.together():
+        p.book(said)
+        if altitude_ft is not None:
+            from pantry_tui.services.stock.recheck import for_altitude
+
+            told = for_altitude(p)
+    now = facts(p)
     if now.advice != was.advice:
         stricter = now.advice == "strictest"
-        told = (
+        told += (
             f"Every date follows the {now.advice} advice now: some are "
             f"{'earlier' if stricter else 'later'} than before.",
         )

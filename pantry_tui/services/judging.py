@@ -166,9 +166,12 @@ class Judge:
         return self.assess(container).on(day)
 
     def _of_today(self, container: Container) -> _Said:
-        """A container that anything happened to is read again, and is another one then."""
+        """A container that anything happened to is read again, and is another one then; one with
+        kin may be another for what happened to them."""
         said, today = self._said.get(id(container)), self._judging.p.today
-        if said is None or said.day != today or said.found.again_at is not None:
+        batch = self._judging.p.stock.batches[container.batch]
+        kin = batch.parts or batch.into
+        if said is None or kin or said.day != today or said.found.again_at is not None:
             found = self._assess(container, today)
             said = _Said(container, today, found, found.on(today))
             self._said[id(container)] = said

@@ -138,13 +138,20 @@ def _codes(found: Evening) -> Iterator[str]:
 
 
 def _refusals(found: Evening) -> Iterator[str]:
-    """Nothing is refused but for want of jars: there is plenty of all but the last ones."""
+    """Nothing is refused but for want of jars (there is plenty of all but the last ones), or since
+    somebody else has moved it there before."""
     last = [found.shared.scarce]
     said = Counter(
-        f"{act.verb}: {act.error}" for act in found.told if act.exit and act.words != last
+        f"{act.verb}: {act.error}"
+        for act in found.told
+        if act.exit and act.words != last and not _is_there(act)
     )
     for words, times in said.most_common():
         yield f"refused {times} times: {words}"
+
+
+def _is_there(act: Act) -> bool:
+    return act.verb == "move" and act.error.endswith(" already.")
 
 
 def _in_the_log(found: Evening) -> Iterator[str]:

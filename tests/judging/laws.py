@@ -22,12 +22,15 @@ from tests.judging.world import (
     Opened,
     PlaceOpened,
     PutUp,
+    Reading,
     Redo,
     Thawed,
     Undo,
     day_of,
 )
 
+#: A freezer that was read no warmer freezes.
+FROZEN_F = 31.0
 #: Only these may make a verdict milder (house law 7.3).
 MILDER = (CorrectedMade, Undo, Redo, LooksSound)
 
@@ -43,7 +46,7 @@ def order_law(program: Program, history: History, seed: int) -> str:
         return ""
     for container in history.containers:
         one, other = program(as_told(history), container), program(again, container)
-        if one != other:
+        if one != other and not one.word == other.word == "gone":
             return f"{container}: {one} became {other}, booked as\n{again}"
     return ""
 
@@ -146,12 +149,14 @@ def _splits(history: History, container: str, seed: int) -> Iterator[tuple[str, 
     assert batch is not None
     if any(isinstance(f.what, MILDER) or f.late for f in history.facts):
         return
-    mine = [f for f in history.facts if isinstance(f.what, Moved) and f.what.container == container]
+    moves = [
+        f for f in history.facts if isinstance(f.what, Moved) and f.what.container == container
+    ]
     assert isinstance(batch.what, PutUp)
-    if any(f.at <= batch.at for f in mine):
+    if any(f.at <= batch.at for f in moves):
         return
     steps = [(batch.at, batch.what.place)]
-    steps += sorted((max(f.at, batch.at), f.what.place) for f in mine)  # type: ignore[union-attr]
+    steps += sorted((max(f.at, batch.at), f.what.place) for f in moves)  # type: ignore[union-attr]
     at = random.Random(seed).randrange(batch.at, max(batch.at + 1, history.now))
     here = [place for t, place in steps if t <= at][-1]
     if any(t == at for t, _ in steps):
@@ -159,6 +164,11 @@ def _splits(history: History, container: str, seed: int) -> Iterator[tuple[str, 
     yield "staying there", _with(history, at, Moved(container, here))
     if any(isinstance(f.what, Cut) for f in history.facts):
         # lax: what stood in a fridge for all of a cut is judged more strictly than what came in
+        return
+    mine = [f.what for f in history.facts if getattr(f.what, "place", None) == here]
+    froze = any(getattr(w, "climate", None) == "freezer" for w in mine)
+    if froze and any(isinstance(w, Reading) and w.temp_f > FROZEN_F for w in mine):
+        # lax: of two freezers that were read too warm one may have frozen again, the other not
         return
     twin = f"{here} twin"
     until = min((t for t, _ in steps if t > at), default=history.now + 1)

@@ -10,7 +10,7 @@ from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
-from pantry_tui.core.safety.record import DETAILS, known
+from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.words import Acidity
 
@@ -24,15 +24,12 @@ UNKNOWN_ORIGIN = (
     "was processed and record it, or discard it unopened."
 )
 
+WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
+
 
 def by_others(batch: Batch) -> bool:
     """Whether somebody else made it (`by=` in its process record)."""
     return any(key == "by" and value.casefold() not in _OURS for key, value in batch.process)
-
-
-def recorded(batch: Batch) -> bool:
-    """Whether any detail of its process is known."""
-    return bool(known(batch.process) & set(DETAILS))
 
 
 def not_checked(batch: Batch) -> tuple[str, ...]:
@@ -41,9 +38,12 @@ def not_checked(batch: Batch) -> tuple[str, ...]:
 
 
 def of_unknown_origin(batch: Batch) -> bool:
-    """Whether it is a low-acid jar of somebody else with no process known."""
+    """Whether it is a low-acid jar of somebody else of whose process the time or the pressure is
+    not known: half a record cannot be checked."""
     low_acid = batch.food.acidity is Acidity.LOW_ACID
-    return batch.method in PROCESSED and low_acid and by_others(batch) and not recorded(batch)
+    if batch.method not in PROCESSED or not low_acid or not by_others(batch):
+        return False
+    return not known(batch.process) >= set(NEEDED[batch.method])
 
 
 def unsealed(batch: Batch, container: Container) -> bool:
@@ -83,6 +83,12 @@ def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:
         for span in spans
         if span.climate.is_cold or span.opened or span.in_progress
     )
+
+
+def of_wrong_clock(container: Container, now: When) -> bool:
+    """Whether something of it was booked by a clock that was days ahead: nobody knows when it
+    happened, and to count it as today every day would keep the food for ever."""
+    return any(turn.when.day > now.day and turn.when.first > now.last for turn in container.turns)
 
 
 def still_to_come(container: Container, places: Mapping[str, Place], now: When) -> tuple[str, ...]:

@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 
 from pantry_tui.core.canned import ANIMAL
-from pantry_tui.core.model import Batch
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.words import Acidity, Group, Method
 
 #: Dry, sugared or in spirit, whatever plant food it holds and however it is packed.
@@ -36,6 +36,7 @@ _DRY_CLASSES = frozenset({"nut", "sugar"})
 _TIN = re.compile(r"\b(tin|can)s?\b")
 _AIRLESS = re.compile(r"\b(tin|can|jar|pouch|carton)")
 _SHELF_READY = re.compile(r"\b(tin|can|jar|pouch|carton|bottle)")
+_SPROUTS = re.compile(r"\b(sprouts?|sprouted)\b", re.IGNORECASE)
 #: Crops that are sold dry.
 _SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
 
@@ -85,10 +86,16 @@ def bought_cold(batch: Batch) -> bool:
     return not (dry or _SHELF_READY.search(batch.size.casefold()))
 
 
+def _sprouted(food: FoodFacts) -> bool:
+    """Sprouted seed, also where no table knows it; Brussels sprouts are a cabbage."""
+    named = _SPROUTS.search(food.name) is not None and "brassica" not in food.classes
+    return "sprout" in food.classes or named
+
+
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     """Whether eating it on a guess could hurt; `in_progress` while it ferments or cures."""
     food, method = batch.food, batch.method
-    if food.group in ANIMAL or "sprout" in food.classes or "stock" in food.classes:
+    if food.group in ANIMAL or _sprouted(food) or "stock" in food.classes:
         return True
     low_acid = food.acidity is Acidity.LOW_ACID
     if method in _DRY:

@@ -28,8 +28,10 @@ from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
     UNKNOWN_ORIGIN,
+    WRONG_CLOCK,
     not_checked,
     of_unknown_origin,
+    of_wrong_clock,
     rescued,
     still_to_come,
     unsealed,
@@ -40,10 +42,11 @@ from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts, of_cut
+from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
-from pantry_tui.core.keeping.weather import FOREVER, around
+from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.safety.outage import Triage
 from pantry_tui.core.words import ASSUMED_F, SEVERITY, Acidity, Climate, Method, State, Verdict
@@ -122,7 +125,8 @@ def _by_dates(
             return _doubtful(batch, start)
         spans = saved
     loose = bool(batch.doubt) or unsealed(batch, container)
-    return _weigh(Reckoning(batch, spans, book, now, loose), start, places)
+    lost = of_wrong_clock(container, now)
+    return _weigh(Reckoning(batch, spans, book, now, loose), start, places, lost)
 
 
 def _may_be_saved(batch: Batch, book: Rulebook) -> bool:
@@ -152,7 +156,10 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     return _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, wording.PROCESS)
 
 
-def _weigh(reckoning: Reckoning, start: Assessment, places: Mapping[str, Place]) -> Assessment:
+def _weigh(
+    reckoning: Reckoning, start: Assessment, places: Mapping[str, Place], lost: bool
+) -> Assessment:
+    """`lost`: nobody knows when what was done to it happened."""
     batch, now = reckoning.batch, reckoning.now
     outcomes = after_cuts(reckoning, places, now)
     safety = _safety(reckoning, outcomes)
@@ -165,6 +172,8 @@ def _weigh(reckoning: Reckoning, start: Assessment, places: Mapping[str, Place])
     troubles = reckoning.troubles()
     if of_unknown_origin(batch):
         troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
+    if lost:
+        troubles.insert(0, Trouble(WRONG_CLOCK))
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
     doubted = troubles[0] if troubles else None
     over = safety is not None and not wording.ahead(safety, now)
@@ -273,7 +282,7 @@ def _facts_to(
     days += [seen.day for seen in container.signs]
     days += [day for day in (container.looked, batch.made) if day is not None]
     for name in dict.fromkeys(span.place for span in spans):
-        for place in around(name, places):
+        for place in above(name, places):
             days += [
                 fact.end.day if isinstance(fact, Cut) else fact.when.day
                 for fact in place.facts[-1:]

@@ -7,11 +7,10 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.power import Struck, struck
+from pantry_tui.core.keeping.power import Struck, above, struck
 from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, packed
 from pantry_tui.core.keeping.warm import Warm
-from pantry_tui.core.keeping.weather import around
-from pantry_tui.core.model import FoodFacts, Place, When
+from pantry_tui.core.model import EVER, FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
     STRICTNESS,
     Action,
@@ -56,7 +55,7 @@ def of_cut(
         _answer(reckoning, one)
         for one in struck(reckoning.spans, places, now)
         if any(piece.end == end for piece in one.blackout.pieces)
-        and any(place in map(_id, around(span.place, places)) for span in one.here)
+        and any(place in map(_id, above(span.place, places)) for span in one.here)
     ]
     return max(found, key=_strictness, default=None)
 
@@ -152,7 +151,7 @@ def _warm(
 
 
 def _sentence(one: Struck, worst: Triage) -> str:
-    hours = round(one.minutes / 60, 1)
-    return f"Power cut of {hours:g} h ({dates.say(one.blackout.day)}): {worst.action}. " + " ".join(
-        worst.reasons
-    )
+    known = one.blackout.start > EVER.last
+    length = f"{round(one.minutes / 60, 1):g} h" if known else "unknown length"
+    day = one.blackout.day if known else one.day
+    return f"Power cut of {length} ({dates.say(day)}): {worst.action}. " + " ".join(worst.reasons)

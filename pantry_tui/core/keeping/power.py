@@ -16,7 +16,7 @@ from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.weather import Fact, OfFacts, around, no_later, too_warm
+from pantry_tui.core.keeping.weather import Fact, OfFacts, no_later, too_warm
 from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When
 from pantry_tui.core.words import Climate
 
@@ -104,23 +104,23 @@ def united(pieces: Iterable[tuple[int, int]]) -> int:
 def struck(spans: Sequence[Span], places: Mapping[str, Place], now: When) -> Iterator[Struck]:
     """Every blackout that met the container, place by place."""
     for place in dict.fromkeys(span.place for span in spans):
-        blackouts = _OF_PLACE.of(around(place, places), now)
+        blackouts = _OF_PLACE.of(above(place, places), now)
         if not blackouts:
             continue
         mine = [span for span in spans if span.place == place and span.climate.is_cold]
         for blackout in blackouts:
-            found = _struck(blackout, mine)
-            if found is not None:
-                yield found
+            yield from _struck(blackout, mine)
 
 
-def _struck(blackout: Blackout, mine: Sequence[Span]) -> Struck | None:
+def _struck(blackout: Blackout, mine: Sequence[Span]) -> Iterator[Struck]:
+    """One for each climate that the place had meanwhile: a refrigerator that was made a freezer
+    in the course of it is judged as both."""
     here = tuple(one for one in mine if one.start < blackout.end and one.end > blackout.start)
     if not here:
-        return None
+        return
     leaves = min(max(one.end for one in here), blackout.end)
     times = _overlaps(here, blackout)
-    return Struck(
+    first = Struck(
         blackout,
         here[0].climate,
         max(blackout.day, min(one.day for one in here)),
@@ -129,6 +129,8 @@ def _struck(blackout: Blackout, mine: Sequence[Span]) -> Struck | None:
         min(one.start for one in here) > blackout.start,
         sum(blackout.minutes(*one) for one in _apart(times)),
     )
+    for climate in dict.fromkeys(one.climate for one in here):
+        yield first._replace(climate=climate)
 
 
 def _overlaps(here: Sequence[Span], blackout: Blackout) -> list[tuple[int, int]]:
@@ -146,8 +148,35 @@ def _apart(times: Iterable[tuple[int, int]]) -> list[tuple[int, int]]:
     return found
 
 
+def above(place: str, places: Mapping[str, Place]) -> list[Place]:
+    """The place itself and all that it stands in, from the inside out: without power in the
+    refrigerator there is none in its ice box."""
+    found: list[Place] = []
+    here = places.get(place)
+    while here is not None and here not in found:
+        found.append(here)
+        here = places.get(here.parent) if here.parent is not None else None
+    return found
+
+
+def _cuts(facts: Sequence[Sequence[Fact]]) -> list[Cut]:
+    """The cuts of a place and of what it stands in. What was seen in another climate, how full it
+    was and how warm, says nothing of this one."""
+    mine = _climate(facts[0]) if facts else None
+    return [
+        fact if _climate(one) is mine else fact._replace(full=None, max_temp_f=None, ice=None)
+        for one in facts
+        for fact in one
+        if isinstance(fact, Cut)
+    ]
+
+
+def _climate(facts: Sequence[Fact]) -> Climate | None:
+    return next((one.climate for one in reversed(facts) if isinstance(one, Held)), None)
+
+
 def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ...]:
-    cuts = [fact for one in facts for fact in one if isinstance(fact, Cut)]
+    cuts = _cuts(facts)
     if not cuts:
         return ()
     cold = [fact for fact in facts[0] if _cold(fact, facts[0])]

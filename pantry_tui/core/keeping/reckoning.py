@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, COLDEST_FRIDGE_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
@@ -73,6 +74,8 @@ class Reckoning:
         self._cold_pack = bought_cold(batch)
         self.method = kept_as(batch)
         self._thaws = self.method not in SHELF_STABLE
+        # A closed jar that froze is no frozen food; what was taken out of it and frozen is.
+        self._opened_thaws = self._hurts and self.method in LIDDED
         closed = packed(batch.food, batch, False)
         self._closed = sayings(closed, self.method, book)
         self._open = (
@@ -92,7 +95,7 @@ class Reckoning:
         found = [State.IN_PROGRESS] if span.in_progress else []
         if span.opened:
             found.append(State.OPEN)
-        if span.thawed is not None and self._thaws:
+        if span.thawed is not None and (self._thaws or (self._opened_thaws and span.opened)):
             found.append(State.THAWED)
         if not found:
             found.append(self._shut(span))
@@ -306,7 +309,8 @@ class Reckoning:
                     found.append(nothing_published(state, span.climate, said))
             if span.thawed is not None and self._thaws and not span.relieved:
                 # It was never frozen: to call it thawed brings no figure for it.
-                speaks = [self._told_as(State.SEALED, span)]
+                opened = [one for one in speaks if one.state is State.OPEN]
+                speaks = opened or [self._told_as(State.SEALED, span)]
             if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
                 bare.append((span, nothing_published(last.state, span.climate, last.said)))
@@ -316,7 +320,9 @@ class Reckoning:
         """Whether a figure stands for it. For bought food those of its kind only ever shorten;
         what can hurt has the date on the pack, or nothing."""
         if self.batch.method is Method.BOUGHT and self._hurts:
-            return self.printed(told.state)
+            # What its maker printed on a tin does not speak of one that froze.
+            froze = self.method in LIDDED and told.span.climate is Climate.FREEZER
+            return self.printed(told.state) and not froze
         said = told.said
         return said.covered or said.refusal is not None or self.printed(told.state)
 

@@ -40,6 +40,8 @@ AGAIN = 3.0
 CALM = 4.0
 #: A food is never further behind its pace, or ahead of it, than so many weeks.
 MOST_OWED = 12.0
+#: So many containers of one food are named beyond the week.
+A_FEW = 4
 #: Where nothing hurries a food, it counts as due in two years.
 FAR = 104
 _CRUMB = 1e-9
@@ -144,10 +146,10 @@ def choose(
     already: Sequence[Lot] = (),
     shares: Mapping[str, float] | None = None,
     credits: Mapping[str, Credit] | None = None,
-) -> tuple[list[Opening], list[Opening]]:
+) -> tuple[list[Opening], Iterator[Opening]]:
     """The containers to open this week, the most pressing first; of one food in the order given,
     which is the order of eating, unless one would be lost by it. What is past its last week is
-    passed over. And all others, in the order in which they would come if more is wanted.
+    passed over. And others, in the order in which they would come if more is wanted.
 
     `coming` is what the household knows of this week and the next ones as a multiple of its usual
     table: 0 away, 1.5 guests; weeks beyond are usual ones. `already` is on the table in any case
@@ -156,7 +158,7 @@ def choose(
     say how far each food is behind its pace.
     """
     choice = _Choice(lots, ceilings, coming, already, shares or {}, credits or {})
-    return list(choice.week()), list(choice.more())
+    return list(choice.week()), choice.more()
 
 
 class _Choice:
@@ -176,14 +178,15 @@ class _Choice:
         self.table = _Table(ceilings, coming[0] if coming else 1.0)
         self.after = _Table(ceilings, coming[1] if len(coming) > 1 else 1.0)
         self.clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
+        self.due = [_due(lot) for lot in lots]
         for lot in already:
             self._eat(lot)
         self.piles: dict[str, list[int]] = defaultdict(list)
         for i, lot in enumerate(lots):
-            if _due(lot) >= 0 and ceilings.of_food(lot.food) > 0:
+            if self.due[i] >= 0 and ceilings.of_food(lot.food) > 0:
                 self.piles[lot.food].append(i)
         self.dated = {
-            food: sorted(pile, key=lambda i: (_due(lots[i]), lots[i].servings))
+            food: sorted(pile, key=lambda i: (self.due[i], lots[i].servings))
             for food, pile in self.piles.items()
         }
         self.spare = {food: self._spares(food) for food in self.piles}
@@ -202,13 +205,15 @@ class _Choice:
                     foods.remove(food)
 
     def more(self) -> Iterator[Opening]:
-        """Whatever else there is, in the order in which it would come."""
-        foods = {food for food, pile in self.piles.items() if pile}
-        while foods:
-            food = min(foods, key=self._turn)
+        """Whatever else there is, in the order in which it would come: a few of each food, as
+        nobody wants more of one in a week."""
+        left = {food: min(len(pile), A_FEW) for food, pile in self.piles.items() if pile}
+        while left:
+            food = min(left, key=self._turn)
             yield self._take(food, self.piles[food][0])
-            if not self.piles[food]:
-                foods.remove(food)
+            left[food] -= 1
+            if not left[food]:
+                del left[food]
 
     def _take(self, food: str, one: int) -> Opening:
         opening = Opening(one, self.spare[food])
@@ -239,7 +244,7 @@ class _Choice:
         """Weeks to spare of a food, all of it, by date; an empty pile has no end of them."""
         ceiling, due, least = self.ceilings.of_food(food), 0.0, inf
         for i in self.dated[food]:
-            weeks = self.clock[_due(self.lots[i])]
+            weeks = self.clock[self.due[i]]
             due = min(due + self.lots[i].servings, ceiling * weeks)
             least = min(least, weeks - due / ceiling)
         return least

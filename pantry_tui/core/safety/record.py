@@ -138,7 +138,7 @@ def _wrong(key: str, value: str) -> str | None:
 
 
 #: What a check of each method needs to know beside the jar.
-_NEEDED = {Method.BOILING_WATER: ("minutes",), Method.PRESSURE: ("minutes", "psi")}
+NEEDED = {Method.BOILING_WATER: ("minutes",), Method.PRESSURE: ("minutes", "psi")}
 NOT_CHECKED = "No process recorded: not checked."
 NO_ALTITUDE = "Altitude not said: process checked for 1,000 ft only."
 
@@ -154,7 +154,7 @@ def not_checked(method: Method, pairs: tuple[tuple[str, str], ...]) -> tuple[str
     """What is said beside the verdict of a canned batch whose process could not be checked, or
     only in part; "altitude" stands in the record as unknown where nobody had said it."""
     said = known(pairs)
-    needed = _NEEDED.get(method, ())
+    needed = NEEDED.get(method, ())
     if needed and not said & set(DETAILS):
         return (NOT_CHECKED,)
     found = []

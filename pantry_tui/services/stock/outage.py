@@ -194,8 +194,7 @@ def _struck(p: Pantry, container: Container, judge: Judge) -> list[Struck]:
 
 def _has(one: Struck, cut: Cut) -> bool:
     """Whether the blackout holds this cut; its start may be the last cold reading by now."""
-    told = cut.end, *cut[2:]
-    return any((piece.cut.end, *piece.cut[2:]) == told for piece in one.blackout.pieces)
+    return any(piece.cut.end == cut.end for piece in one.blackout.pieces)
 
 
 def _kept(p: Pantry, container: Container, met: Struck) -> Triage:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
 
 from pantry_tui.core.keeping.exposure import as_if, exposures
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.model import FoodFacts, Turn
+from pantry_tui.core.model import EVER, Cut, FoodFacts, Turn
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
 from tests.core.keeping.told import MADE, Told, when
 
@@ -112,6 +113,9 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
     ("opened on the shelf", lambda: (jar().at(9, 12).open(), 9.7), 8, False),
     ("opened on the shelf, in the fridge an hour later", lambda: (
         jar().at(9, 12).open().at(9, 13).move("fridge"), 10), 12, True),
+    # README, defaults: anything thawed without a closer figure, one day.
+    ("what was taken out of a jar, frozen and thawed", lambda: (
+        jar().at(1, 12).open("freezer").at(9, 12).move("fridge"), 10), 10, True),
     ("half of it drawn, nobody says when", lambda: (jar().holding("1 l", "0.5 l"), 1), -1, False),
     ("a vacuum pack opened", lambda: (
         Told("salmon", Method.HOT_SMOKED, "fridge", vacuum="yes").at(1).open(), 2), 5, True),
@@ -128,6 +132,9 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(4)), 1), 4, True),
     ("printed, on a shelf", lambda: (
         Told("chickens", Method.BOUGHT, "kitchen", printed=MADE + timedelta(4)), 1), -1, False),
+    ("printed, opened, and called thawed though it never froze", lambda: (
+        Told("hard cheese", Method.BOUGHT, "fridge", printed=MADE + timedelta(20))
+        .at(9, 11).thaw().at(9, 19).open(), 9.9), 10, False),
     ("printed, packed without air, on a shelf", lambda: (
         Told("carrots", Method.BOUGHT, "fridge", vacuum="yes", printed=MADE + timedelta(9))
         .at(1).move("kitchen"), 1.6), 0, False),
@@ -137,11 +144,15 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
     ("printed, pesto in a tub, in a fridge", lambda: (
         Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9)), 1), 9,
      True),
+    ("printed, a tin that froze", lambda: (
+        Told("runner beans", Method.BOUGHT, "freezer", size="tin", printed=MADE + timedelta(900))
+        .at(1, 12).move("larder"), 3), None, False),
     ("printed, beans in a jar, on a shelf", lambda: (
         Told("runner beans", Method.BOUGHT, "kitchen", size="jar", printed=MADE + timedelta(9)),
         3), None, True),
-    # A moment still to come counts as now.
-    ("a clock in 2028", lambda: (beef().at(700).thaw("fridge", "microwave"), 6), 6, True),
+    # A moment still to come counts as now, and so would every day: not usable until put right.
+    ("a clock in 2028", lambda: (beef().at(700).thaw("fridge", "microwave"), 6), 6, False),
+    ("a clock an hour ahead", lambda: (beef().at(6, 13).thaw("fridge", "microwave"), 6), 6, True),
 ]  # fmt: skip
 
 
@@ -176,6 +187,12 @@ def test_what_cannot_hurt_is_offered_where_nothing_is_published_and_what_can_is_
     cure = Told("hams", Method.SALTED, "fridge", State.IN_PROGRESS).judged(30)
     assert cure.verdict is Verdict.UNKNOWN, "dates or a refusal, and no care for ever"
     assert not cure.usable
+
+
+def test_sprouts_can_hurt_also_where_no_table_knows_them() -> None:
+    odd = FoodFacts("alfalfa sprouts", Group.VEGETABLE, Acidity.LOW_ACID, frozenset(), known=False)
+    assert not Told(odd, Method.FRESH, "fridge").judged(1).usable
+    assert Told("brussels sprouts", Method.FRESH, "fridge").judged(1).usable
 
 
 def test_ones_own_jar_without_a_record_is_usable_and_says_so_for_ever() -> None:
@@ -215,6 +232,33 @@ def test_a_shelf_in_a_freezer_lives_by_the_readings_and_cuts_of_the_freezer() ->
     other.places = {**life.places, "chest": Told("peas", Method.FROZEN, "chest").places["chest"]}
     other.at(1).move("drawer").at(4, 12).cut("chest", 60)
     assert other.judged(7).verdict is Verdict.DISCARD
+
+
+def test_an_ice_box_is_without_power_with_its_refrigerator() -> None:
+    life = Told("ground beef", Method.FROZEN, "chest")
+    life.places["chest"] = life.places["chest"].__class__(
+        "chest", "ice box", Climate.FREEZER, parent="fridge", facts=life.places["chest"].facts
+    )
+    life.at(1, 8).cut("fridge", 50, full=True, max_temp_f=38)
+    assert life.judged(5).verdict is Verdict.DISCARD, "38 F was read in the refrigerator"
+    assert "50 h" in life.judged(5).reasons[0]
+
+
+def test_a_cut_over_which_a_refrigerator_was_made_a_freezer_is_judged_as_both() -> None:
+    """Raw mushrooms keep in a warm refrigerator; thawed vegetables go after six hours."""
+    life = Told("mushrooms", Method.FRESH, "fridge").at(2, 12).hold("fridge", Climate.FREEZER)
+    life.at(2, 9).cut("fridge", 60)
+    assert life.judged(6).verdict is Verdict.DISCARD
+
+
+def test_a_cut_since_nobody_knows_when_has_no_length() -> None:
+    life = stew()
+    end = when(1, 12)
+    life.places["fridge"] = replace(
+        life.places["fridge"], facts=(*life.places["fridge"].facts, Cut(EVER, end))
+    )
+    said = life.judged(1, 13).reasons[0]
+    assert said.startswith("Power cut of unknown length (Sun 1 Mar 2026): discard.")
 
 
 def test_more_acts_in_an_unknown_hour_than_can_be_put_in_order_count_as_all_of_them() -> None:

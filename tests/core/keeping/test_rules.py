@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pantry_tui.core.keeping.rules import Rule, speaking
+from pantry_tui.core.keeping.rules import Rule, guessed, speaking
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.reference.tables import load_tables
@@ -99,9 +99,12 @@ def test_what_is_never_published_for_a_kind_is_still_limited_once_opened(
 def test_a_guessed_class_brings_no_date_by_itself(
     method: Method, group: Group, climate: Climate
 ) -> None:
-    """Root crops keep three months in a cellar; a vegetable nobody knows may be a lettuce."""
+    """Root crops keep three months in a cellar; a vegetable nobody knows may be a lettuce. A limit
+    of what it might be stands: a drink nobody knows may be juice, which has a week."""
     odd = FoodFacts("oca", group, Acidity.LOW_ACID, frozenset(), known=False)
-    assert said(method, odd, State.SEALED, climate) == []
+    found = said(method, odd, State.SEALED, climate)
+    assert [rule for rule in found if rule.kind is not Kind.SAFETY] == []
+    assert all(guessed(rule, odd) for rule in found), "and covers nothing"
 
 
 def test_a_guessed_class_still_shortens() -> None:

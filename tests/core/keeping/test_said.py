@@ -186,6 +186,26 @@ def test_what_wants_a_look_wants_none_once_it_was_looked_at() -> None:
         assert ("Looked at since" in said(life.judged(2))) is since
 
 
+@pytest.mark.parametrize("verdict", [Verdict.DISCARD, Verdict.DO_NOT_TASTE, Verdict.UNKNOWN])
+def test_no_look_takes_back_a_sign_that_throws_food_away(verdict: Verdict) -> None:
+    life = stew().at(1).sign("mould", verdict)
+    life.box = replace(life.box, looked=MADE + timedelta(days=2))
+    assert life.judged(2).verdict is verdict
+    assert not life.judged(2).usable
+
+
+def test_a_ladder_rests_on_its_signs_and_looks_too() -> None:
+    jar = Told("peas", Method.FROZEN, "freezer").at(5).sign("white film", Verdict.SOUND)
+    assert jar.assessed(9).facts_to == MADE + timedelta(days=5)
+    jar.box = replace(jar.box, looked=MADE + timedelta(days=7))
+    assert jar.assessed(9).facts_to == MADE + timedelta(days=7)
+
+
+def test_a_printed_date_says_nothing_of_what_was_put_up_at_home() -> None:
+    printed = MADE + timedelta(days=4)
+    assert Told("chickens", Method.FROZEN, "freezer", printed=printed).last(0) is None
+
+
 def test_a_suspect_batch_is_looked_at_jar_by_jar() -> None:
     jar = Told("runner beans", Method.PRESSURE, "larder", minutes="20", psi="11")
     jar.batch = replace(jar.batch, suspect="2A/1 bulges")

@@ -149,6 +149,7 @@ TYPED = {
         frozen | cookies | sealed | freezer | quality | 6 months
         frozen | bread dough | sealed | freezer | quality | 1 months
         frozen | bread dough | sealed | fridge | quality | 3 days
+        frozen | bread dough | sealed | fridge | safety | 3 days
     """,
     "K-State Extension agent column, pies": """
         frozen | pies | sealed | freezer | quality | 4 months

@@ -118,7 +118,11 @@ TYPED = {
         fresh | cream | sealed | fridge 37F | quality | 3 days
         fresh | cream | open | fridge 37F | quality | 3 days
         fresh | buttermilk | sealed | fridge 37F | quality | 3 days
-        fresh | buttermilk | sealed | fridge 37F | safety | 5 days
+        fresh | buttermilk | sealed | fridge 37F | safety | 3 days
+        fresh | milk | sealed | fridge | safety | 5 days
+        fresh | milk | open | fridge | safety | 5 days
+        fresh | cream | sealed | fridge | safety | 3 days
+        fresh | cream | open | fridge | safety | 3 days
         fresh | cottage cheese | sealed | fridge 37F | quality | 5 days
         fresh | cottage cheese | open | fridge 37F | safety | 5 days
         fresh | cream cheese | sealed | fridge 37F | quality | 2 weeks
@@ -129,15 +133,11 @@ TYPED = {
         fresh | hard cheese | open | fridge 37F | safety | 4 weeks
     """,
     "University of Florida IFAS Extension, Nassau County, dairy storage": """
-        fresh | milk | sealed | fridge | safety | 10 days
-        fresh | milk | open | fridge | safety | 10 days
-        fresh | cream | sealed | fridge | safety | 7 days
-        fresh | cream | open | fridge | safety | 7 days
         fresh | yogurt | sealed | fridge | quality | 10 days
         fresh | yogurt | open | fridge | quality | 10 days
         fresh | yogurt | sealed | fridge | safety | 10 days
         fresh | cheese | open | fridge | quality | 1 weeks
-        fresh | cheese | open | fridge | safety | 3 weeks
+        fresh | cheese | open | fridge | safety | 1 weeks
     """,
     "Health Canada, dairy storage times: butter": """
         fresh | butter | sealed | fridge | safety | 3 weeks

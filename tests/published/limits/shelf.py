@@ -94,6 +94,9 @@ TYPED = {
     "NCHFP, pickled eggs": """
         fridge pickle | pickled eggs | sealed | fridge | quality | 3 months
         vinegar pickle | pickled eggs | sealed | fridge | quality | 3 months
+        fridge pickle | pickled eggs | sealed | fridge | safety | 3 months
+        fridge pickle | pickled eggs | open | fridge | safety | 3 months
+        vinegar pickle | pickled eggs | sealed | fridge | safety | 3 months
     """,
     "Michigan State University Extension, Preserving Food Safely, pickled fish": """
         fridge pickle | pickled fish | sealed | fridge | safety | 4 weeks
@@ -143,6 +146,9 @@ TYPED = {
         dried | jerky | sealed | room | safety | 2 weeks
         dried | jerky | sealed | room | quality | 2 weeks
         dried | jerky | sealed | fridge | quality | 3 months
+        dried | jerky | sealed | fridge | safety | 3 months
+        dried | jerky | open | fridge | safety | 3 months
+        dried | beef | sealed | fridge | safety | 3 months
         dried | jerky | sealed | freezer | quality | 12 months
     """,
     "University of Missouri Extension news, Making fruit leather": """

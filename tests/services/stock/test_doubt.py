@@ -9,9 +9,10 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.words import Verdict
+from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, one_batch, places, view
+from pantry_tui.services.stock import act, one_batch, places, undo, view
 from pantry_tui.services.stock.rows import DueRow
 
 TODAY = date(2026, 11, 25)
@@ -128,3 +129,24 @@ def test_a_sealed_jar_of_over_two_years_carries_a_word_of_caution(
     if said:
         p.today -= timedelta(days=1)
         assert not any("Over two years" in one for one in view.due(p)[0].reasons), "24 months"
+
+
+def test_jars_of_which_nobody_knew_the_altitude_are_checked_once_it_is_said(tmp_path: Path) -> None:
+    """USDA AIB 539: weighted gauge, 10 psi to 1,000 ft and 15 above."""
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "larder", "pantry")
+        low = up(p, f"{BEANS}, minutes=20 psi=10 canner=weighted")
+        high = up(p, f"{BEANS}, minutes=20 psi=15 canner=weighted")
+        bare = up(p, BEANS)
+        assert "1,000 ft only" in only(p, low).standing[0]
+        told = household.change(p, altitude_ft=4500).warnings
+        assert [one.split()[0] for one in told] == [low]
+        assert only(p, low).verdict is Verdict.UNKNOWN
+        assert not only(p, low).usable
+        assert only(p, high).verdict is Verdict.SOUND
+        assert only(p, high).standing == ()
+        assert "No process recorded" in only(p, bare).standing[0]
+        undo.undo(p)
+        assert only(p, low).verdict is Verdict.SOUND
+        assert "1,000 ft only" in only(p, low).standing[0]

@@ -120,6 +120,14 @@ def test_a_low_acid_jar_of_somebody_else_is_not_offered(p: Pantry, whose: str) -
     assert row(p, f"{acid}/1").usable
 
 
+@pytest.mark.parametrize("half", ["minutes=20", "psi=11 canner=dial"])
+def test_half_a_record_of_somebody_elses_jar_is_no_process(p: Pantry, half: str) -> None:
+    code = up(p, f"1 {BEANS}, by=others {half}")
+    assert not row(p, f"{code}/1").usable
+    whole = up(p, f"1 {BEANS}, by=others minutes=20 psi=11 canner=dial")
+    assert row(p, f"{whole}/1").usable
+
+
 def test_a_printed_date_is_that_of_bought_food(p: Pantry) -> None:
     tins = up(p, "2 tins peaches, bought in, larder, printed=2027-03-31")
     assert row(p, f"{tins}/1").best_by == date(2027, 3, 31)
