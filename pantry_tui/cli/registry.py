@@ -182,6 +182,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "The store and the app",
         (
             Entry("init", "stores:Init", "Make a new store; never overwrites"),
+            Entry("import", "importing:Import", "Bring your own list in, all of it or nothing"),
             Entry("demo", "stores:Demo", "The app on a throw-away demo store"),
             Entry("keys", "output:Keys", "Every key of the app, by command id"),
         ),

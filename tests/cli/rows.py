@@ -52,6 +52,7 @@ ROWS: dict[str, Row] = {
         ("3 pint jars green beans, boiling-water canned, shelf 2",),
         ("3 pint jars plums, teleported, shelf 2",),
     ),
+    "import": Row(("{folder}/list.csv",), s.IMPORTED, None, ("{folder}/none.csv",)),
     "use": Row(("{peaches}", "2"), s.DONE, (NOTHING_LEFT,), ("9ZZ",)),
     "open": Row(("{peaches}",), s.DONE, ("{peaches}/1",), ("9ZZ",)),
     "thaw": Row(

@@ -8,6 +8,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.containers import VerticalScroll
 from textual.content import Content
+from textual.events import Paste
 from textual.screen import Screen
 from textual.widgets import Input, Static
 
@@ -21,7 +22,7 @@ from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.errors import PantryError
+from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
@@ -33,6 +34,16 @@ HOW = (
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
     "More may follow: note=..., amount=30 lb, minutes=25, psi=11. Enter books it, Esc goes back."
 )
+
+
+class LineInput(Input):
+    """The line; a paste of several is handed to the screen whole."""
+
+    def _on_paste(self, event: Paste) -> None:
+        if len(event.text.strip().splitlines()) > 1:
+            event.prevent_default()
+            event.stop()
+            cast(PutUpScreen, self.screen).pasted(event.text)
 
 
 class PutUpScreen(Screen[None]):
@@ -48,11 +59,12 @@ class PutUpScreen(Screen[None]):
         self._idle = HOW  # what stands below an empty line
         self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
+        self._many = ""  # several lines that were pasted, and not yet booked
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
-        yield Input(id="line", placeholder=EXAMPLE)
+        yield LineInput(id="line", placeholder=EXAMPLE)
         with VerticalScroll(id="below", can_focus=False):
             yield Static(id="reading")
         yield KeyLine(self.here)
@@ -79,6 +91,33 @@ class PutUpScreen(Screen[None]):
         typed = self.line.value.strip()
         self._say(self._reading(typed) if typed else self._idle)
 
+    def pasted(self, text: str) -> None:
+        """Several lines at once: each with its reading; Enter books all of them or none."""
+        self._many = text.strip()
+        self.line.value = ""
+        from pantry_tui.app.texts import lines_text
+        from pantry_tui.services.batchwork.many import read_lines
+
+        try:
+            self._idle = lines_text(read_lines(self.host.pantry, self._many))
+        except PantryError as error:
+            self._many = ""
+            self.host.tell(error.message, refused=True)
+        self.reload()
+
+    def _put_up_many(self) -> Done:
+        from pantry_tui.app.texts import lines_text
+        from pantry_tui.services.batchwork.many import put_up_lines
+
+        found = put_up_lines(self.host.pantry, self._many)
+        self._idle = lines_text(found)
+        self.reload()
+        bad = sum(bool(one.why) for one in found)
+        if bad:
+            raise BadInput(f"Nothing was booked: {bad} of {len(found)} lines must be mended.")
+        self._many = ""
+        return Done(f"Put up {len(found)} batches: write the codes on the lids.")
+
     def _reading(self, line: str) -> str:
         reading = putup.read(self.host.pantry, line)
         if reading.problems or reading.unread:
@@ -95,7 +134,9 @@ class PutUpScreen(Screen[None]):
     def book(self, event: Input.Submitted) -> None:
         """Book it; a line that cannot be booked stays to be mended."""
         line = event.value
-        if self._needs_altitude(line):
+        if self._many and not line.strip():
+            self.host.attempt(self._put_up_many)
+        elif self._needs_altitude(line):
             self._asked_altitude = True
             question = TypeLine(ALTITUDE, "900 ft or 300 m", empty=True, accept=self._high)
             self.host.push_screen(question, lambda _: self._book(line))
