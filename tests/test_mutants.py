@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import ast
 import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -13,6 +15,8 @@ from tests.mutants.faults import faults
 from tests.mutants.reach import Reach
 from tests.mutants.readers import readers
 from tests.mutants.table import ROOT, TESTS, core_files, room_of
+
+REPOSITORY = Path(__file__).resolve().parents[1]
 
 
 def changes(source: str) -> set[tuple[str, str]]:
@@ -135,7 +139,7 @@ def halves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     for module in (trial, forked):
         monkeypatch.setattr(module, "ROOT", tmp_path)
     monkeypatch.setattr(trial, "_core", lambda: (str(tmp_path / "halves.py"),))
-    monkeypatch.setattr(trial, "WORK_S", 0.3)
+    monkeypatch.setattr(trial, "WORK_S", 2.0)  # a big process takes a while to load a module
     (tmp_path / "halves.py").write_text(HALVES, encoding="utf-8")
     (tmp_path / "pyproject.toml").write_text(
         '[tool.pytest.ini_options]\npythonpath = ["."]\n', encoding="utf-8"
@@ -147,6 +151,18 @@ def halves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 @pytest.mark.skipif(not hasattr(os, "fork"), reason="no process is forked on this system")
 @pytest.mark.parametrize("jobs", [1, 3])
 def test_a_fault_is_noticed_when_a_test_fails_or_never_ends(halves: Path, jobs: int) -> None:
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        # A worker that has loaded everything is no process to fork: ask in one of its own.
+        one = (
+            f"{Path(__file__)}::{test_a_fault_is_noticed_when_a_test_fails_or_never_ends.__name__}"
+        )
+        env = {k: v for k, v in os.environ.items() if not k.startswith("PYTEST_")}
+        asked = [sys.executable, "-m", "pytest", "-q", "-n", "0", one]
+        told = subprocess.run(
+            asked, check=False, env=env, cwd=REPOSITORY, capture_output=True, text=True
+        )
+        assert told.returncode == 0, told.stdout
+        return
     target = trial.Target.of("halves.py")
     tried = trial.hold([target], ["test_halves.py"], jobs)
     assert len(tried.reach.by_test) == 3

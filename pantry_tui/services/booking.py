@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.core.lidcode import code_at
 from pantry_tui.core.log.events import Event, new_id, standing
-from pantry_tui.core.log.fold import fold_place, learnt
+from pantry_tui.core.log.fold_place import fold_place, learnt
 from pantry_tui.core.log.payloads import (
     Count,
     FoodAdded,

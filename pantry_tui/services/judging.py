@@ -104,7 +104,7 @@ class Judging:
             return
         of, part = held[0], held[1][id_]
         name = f"{of.code}/{part.number}"
-        if descent.goes_on(batch, of):
+        if descent.goes_on(batch, of, part):
             shadow = descent.carried_on(new, of, part)
             yield descent.Bound(name, self._unattended(of, shadow, now, places), goes_on=True)
             return

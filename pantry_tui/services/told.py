@@ -199,7 +199,7 @@ class Told:
 
     def place_paths(self) -> dict[str, str]:
         """Place id -> full path."""
-        from pantry_tui.core.log.fold import path_of
+        from pantry_tui.core.log.fold_place import path_of
 
         return self.once("paths", lambda: {id_: path_of(self.places, id_) for id_ in self.places})
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from datetime import UTC, date, datetime
 
 from pantry_tui.core.log.events import Event, new_id, standing
-from pantry_tui.core.log.fold import fold_place
+from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.older import of_settings, of_week, read_event, settle
 from pantry_tui.store import log, places
 

@@ -24,7 +24,7 @@ from pantry_tui.cli import main
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold import fold_place
+from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
 from pantry_tui.store import log, places

@@ -14,7 +14,8 @@ from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.limits import as_packed, assess
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold import fold_batch, fold_place
+from pantry_tui.core.log.fold import fold_batch
+from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, Place, When
 from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.safety.signs import find_sign, likely_sign, signs_for, verdict_of

@@ -18,7 +18,8 @@ from typing import Any
 from pantry_tui.cli.run import main
 from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold import fold_batch, fold_place
+from pantry_tui.core.log.fold import fold_batch
+from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.payloads import place_of, touches
 from pantry_tui.core.model import When
 from pantry_tui.reference.tables import load_tables

@@ -135,7 +135,9 @@ class WeekScreen(Acts, RowWords, Beside):
     def action_eaten(self) -> None:
         """Everything of the day under the cursor, in one booking."""
         day = self._day()
-        if day is not None:
+        if day is not None and day > self.host.pantry.today:
+            self.host.tell(f"{say(day)} is still to come: mark it when it is eaten.", refused=True)
+        elif day is not None:
             if weeks.accepted(self.host.pantry) is None:
                 weeks.accept(self.host.pantry)
             self._try(lambda p: weeks.eaten(p, day))

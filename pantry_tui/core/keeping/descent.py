@@ -8,12 +8,13 @@ fit to be eaten at that moment, as all that was ever booked of it says.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
+from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.model import Batch, Container, Cut, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Method, State, Verdict
@@ -34,9 +35,13 @@ class Bound:
     goes_on: bool
 
 
-def goes_on(batch: Batch, part: Batch) -> bool:
-    """Whether it is the same food, kept in the same way."""
-    return batch.method is part.method
+def goes_on(batch: Batch, of: Batch, part: Container) -> bool:
+    """Whether it is the same food, kept in the same way. What was begun and is only frozen goes on,
+    too: freezing stops no clock that runs, whatever vessel it is in."""
+    if batch.method is of.method:
+        return True
+    begun = any(turn.state in (State.OPEN, State.THAWED) for turn in part.turns)
+    return batch.method is Method.FROZEN and batch.food == of.food and begun
 
 
 def carries_state(batch: Batch, part: Container) -> State:
@@ -85,15 +90,31 @@ def _until(part: Container, birth: Turn) -> tuple[Turn, ...]:
 
 
 def known_then(places: Mapping[str, Place], then: When) -> dict[str, Place]:
-    """The places with what had happened there by a moment."""
+    """The places with what had happened there by a moment, whenever it was found out."""
 
     def by(fact: Held | Read | Cut) -> bool:
         return (fact.start if isinstance(fact, Cut) else fact.when).first <= then.last
 
     return {
-        id_: replace(one, facts=tuple(fact for fact in one.facts if by(fact)))
+        id_: replace(one, facts=(*filter(by, one.facts), *_reaching_back(one, then)))
         for id_, one in places.items()
     }
+
+
+def _reaching_back(place: Place, then: When) -> Iterator[Read]:
+    """What a later reading shows of that moment: it was too warm before it was read, for as long
+    as was said, or since nobody knows and no cold reading lies between."""
+    read_cold = False
+    for fact in place.facts:
+        if not isinstance(fact, Read) or fact.when.first <= then.last:
+            continue
+        if not too_warm(place.climate, fact.temp_f):
+            read_cold = True
+        elif fact.since is not None:
+            if (before := then.last - (fact.when.first - fact.since)) > 0:
+                yield fact._replace(when=then, since=before)
+        elif not read_cold:
+            yield fact._replace(when=then)
 
 
 def bounded(own: Assessment, bounds: Sequence[Bound], taken: date) -> Assessment:

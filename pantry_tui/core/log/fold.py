@@ -1,37 +1,23 @@
 """Fold the log into stock. Pure: the same events always give the same stock.
 
-A batch with its containers, a place, and the household are each folded from the events that touch
-them alone (`fold_batch`, `fold_place`, `fold_household`), so that one act reads one batch.
+A batch with its containers, a place (fold_place.py) and the household (home.py) are each folded
+from the events that touch them alone, so that one act reads one batch.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date, datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.moments import moment, some_time, when
-from pantry_tui.core.model import (
-    EVER,
-    Batch,
-    Container,
-    Cut,
-    Held,
-    Place,
-    Rated,
-    Read,
-    Seen,
-    Stock,
-    Timing,
-    Turn,
-    When,
-)
+from pantry_tui.core.log.fold_place import fold_place
+from pantry_tui.core.log.moments import some_time, when
+from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Timing, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State
 
@@ -90,6 +76,7 @@ class _Batch:
             carried=payload.carried,
         )
         self.amount = payload.amount
+        self.event, self.state = event, payload.state
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
@@ -218,8 +205,11 @@ class _Batch:
                 self.turns[back.container].append(turn)
         for found in payload.new:
             if found.batch == self.id:
+                # What goes on with the days of its parts has gone on since it was filled.
+                carried = self.batch.carried
+                since, state = (self.event, self.state) if carried else (event, found.state)
                 for id_ in found.containers:
-                    self._new(id_, event, found.state, found.place)
+                    self._new(id_, since, state, found.place)
 
     def _timer(self, moment: str, payload: said.Timer) -> None:
         """A start after a drop takes the whole time again (USDA AIB 539)."""
@@ -288,88 +278,6 @@ def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> Stat
             return payload.state
 
 
-def fold_place(events: Iterable[Event]) -> Place | None:
-    """A place from the standing events that speak of it, in recorded order; None when its adding
-    was taken back. Its climate and target follow the moments of what was said of them, in
-    whatever order it was booked."""
-    place: Place | None = None
-    added = EVER
-    changes: list[Change] = []
-    for event in events:
-        payload = event.payload
-        match payload:
-            case said.PlaceAdded():
-                added = when(event)
-                place = Place(
-                    payload.place,
-                    payload.name,
-                    payload.climate,
-                    payload.parent,
-                    payload.target_f,
-                    payload.capacity,
-                )
-            case said.PlaceChanged() if place is not None:
-                place = _renamed(place, payload)
-                changes.append((when(event), payload))
-            case said.PlaceRemoved() if place is not None:
-                place = replace(place, gone=True)
-            case said.Count() | said.Reading() | said.Outage() if place is not None:
-                place = learnt(place, event)
-    return _held(place, added, changes) if place is not None else None
-
-
-def learnt(place: Place, event: Event) -> Place:
-    """The place with what a reading, a power cut or a count adds to it; what it is stays."""
-    payload = event.payload
-    match payload:
-        case said.Reading():
-            read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
-            return knowing(place, read)
-        case said.Outage() if payload.end:
-            # Older logs know only how many hours, and marked what that did to each container.
-            return knowing(place, cut_fact(payload))
-        case said.Count():
-            return replace(place, checked=event.day)
-    return place
-
-
-def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
-    """What a change says beside climate and target."""
-    return replace(
-        old,
-        name=payload.name or old.name,
-        parent=old.parent if payload.parent is None else payload.parent or None,
-        capacity=old.capacity if payload.capacity is None else payload.capacity,
-    )
-
-
-def _held(place: Place, added: When, changes: Sequence[Change]) -> Place:
-    """With what it held from which moment on."""
-    kept, facts = climates(Kept(place.climate, place.target_f), added, changes)
-    place = replace(place, climate=kept.climate, target_f=kept.target_f)
-    for fact in facts:
-        place = knowing(place, fact)
-    return place
-
-
-def cut_fact(payload: said.Outage) -> Cut:
-    """Without a start nobody knows since when (core.keeping.power)."""
-    start = moment(payload.start) if payload.start else EVER
-    end = moment(payload.end)
-    return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
-
-
-def knowing(place: Place, fact: Held | Read | Cut) -> Place:
-    """A place with one fact more, in the order of its moments; of the same moment a reading comes
-    after what the place was meant to hold."""
-
-    def order(one: Held | Read | Cut) -> tuple[int, int, bool]:
-        then = one.start if isinstance(one, Cut) else one.when
-        return then.first, then.last, not isinstance(one, Held)
-
-    return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
-
-
 def fold(events: Iterable[Event]) -> Stock:
     """The stock that the whole log leaves behind, all places and batches."""
     of_batch: dict[str, list[Event]] = defaultdict(list)
@@ -388,13 +296,3 @@ def fold(events: Iterable[Event]) -> Stock:
             batches[id_] = found[0]
             containers |= {container.id: container for container in found[1]}
     return Stock(places, batches, containers)
-
-
-def path_of(places: Mapping[str, Place], id_: str) -> str:
-    """ "basement › north wall › shelf 2"."""
-    names: list[str] = []
-    here = places.get(id_)
-    while here is not None and len(names) < 20:
-        names.append(here.name)
-        here = places.get(here.parent or "")
-    return " › ".join(reversed(names))

@@ -123,7 +123,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             )
 
         days = _days(one, table, {pick.day for pick in picks})
-        days = [day for day in days if _while_open(food, day, drawn[food.container])]
+        days = [day for day in days if while_open(food, day, drawn[food.container])]
         if not days:
             missed.append(food)
             continue
@@ -155,7 +155,7 @@ def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     return in_time or days[:1]
 
 
-def _while_open(food: Candidate, day: date, drawn: Sequence[date]) -> bool:
+def while_open(food: Candidate, day: date, drawn: Sequence[date]) -> bool:
     """Whether a meal out of a closed vessel lies within the days that it keeps from its first."""
     if not food.bulk or food.open_days is None:
         return True

@@ -116,6 +116,7 @@ class Menu:
     order: tuple[str, ...] = ()
     more: tuple[Candidate, ...] = ()
 
-    def lacks(self, day: date, roles: Collection[Role]) -> bool:
-        """Whether nothing of these roles is eaten on that day."""
-        return not any(day in p.days and p.candidate.at_table in roles for p in self.picks)
+    def laid(self, day: date, roles: Collection[Role]) -> float:
+        """Servings of these roles on that day, each container shared out over its days."""
+        on = (one for one in self.picks if day in one.days and one.candidate.at_table in roles)
+        return sum(one.candidate.servings / len(one.days) for one in on)

@@ -23,7 +23,7 @@ from datetime import date
 from math import ceil
 
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.days import Chosen, Table, spread
+from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose
@@ -73,9 +73,11 @@ class _Week:
         """By day, and what comes next: of bulk the first meal only."""
         found = spread(self.chosen, self.table)
         named = {pick.candidate.container for pick in found.picks}
-        more = {self.free[n].container: self.free[n] for n in reversed(self.next) if n in self.free}
-        rest = tuple(one for name, one in reversed(more.items()) if name not in named)
-        return replace(found, more=rest)
+        more: dict[str, Candidate] = {}
+        for one in (self.free[number] for number in self.next if number in self.free):
+            if one.container not in named:
+                more.setdefault(one.container, one)
+        return replace(found, more=tuple(more.values()))
 
     def _parts(self, one: Candidate) -> list[Candidate]:
         """Bulk as as many meals as are in it."""
@@ -109,31 +111,52 @@ class _Week:
             self._choose(number, Why.DUE if due else Why.BEGIN if spare <= CALM else Why.PACE)
 
     def complete(self) -> None:
-        """A main for each day that has none; for a week that has nothing, the next of anything."""
+        """A main for all who sit there, on each day that lacks one; for a week that has nothing,
+        the next of anything."""
         for day in self.table.days:
-            if spread(self.chosen, self.table).lacks(day, {Role.MAIN}):
-                self._add(day, {Role.MAIN})
+            heads = self.appetite.sit(day)
+            while spread(self.chosen, self.table).laid(day, {Role.MAIN}) < heads / 2:
+                if not self._add(day, {Role.MAIN}):
+                    break
         if self.table.days and not self.chosen:
             self._add(self.table.days[0], set(A_HEAD))
 
-    def _add(self, day: date, roles: Collection[Role]) -> None:
+    def _add(self, day: date, roles: Collection[Role]) -> bool:
         one = next((n for n in self.next if self._suits(n, day, roles)), None)
         if one is not None:
-            self._choose(one, Why.TABLE, day)
+            self._choose(one, Why.DUE if self._due(self.free[one]) else Why.TABLE, day)
+        return one is not None
 
     def _suits(self, number: int, day: date, roles: Collection[Role]) -> bool:
         one = self.free.get(number)
         if one is None or one.at_table not in roles or day not in self.table.possible(one):
             return False
-        room = (
-            (self.appetite.of_food(one.food), lambda other: other.food == one.food),
-            (self.appetite.of_group(one.group), lambda other: other.group is one.group),
-        )
-        for most, same in room:
-            laid = sum(c.candidate.servings for c in self.chosen if same(c.candidate))
-            if laid + one.servings / 2 > most * self.table.factor:
-                return False
+        if not self._due(one) and self._said_enough(one):
+            return False
+        if not while_open(one, day, self._begun_on(one)):
+            return False
         return self.table.wasted(one, day) <= one.servings / 4
+
+    def _begun_on(self, one: Candidate) -> list[date]:
+        """The days on which a meal of the same vessel lies already."""
+        if not one.bulk or one.open_days is None:
+            return []
+        picks = spread(self.chosen, self.table).picks
+        return [pick.day for pick in picks if pick.candidate.container == one.container]
+
+    def _said_enough(self, one: Candidate) -> bool:
+        """Whether the household itself said that it eats no more of that in a week; what the
+        charts say leaves nobody without a main."""
+        eats = self.appetite
+        said = (
+            (one.food in eats.foods, eats.of_food(one.food), lambda c: c.food == one.food),
+            (one.group in eats.groups, eats.of_group(one.group), lambda c: c.group is one.group),
+        )
+        for told, most, same in said:
+            laid = sum(c.candidate.servings for c in self.chosen if same(c.candidate))
+            if told and laid + one.servings / 2 > most * self.table.factor:
+                return True
+        return False
 
     def _due(self, one: Candidate) -> bool:
         return one.last is not None and one.last <= self.table.end

@@ -6,13 +6,16 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
+from fractions import Fraction
 
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.descent import carries_state
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch
 from pantry_tui.core.words import State
-from pantry_tui.errors import BadInput
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.measures import convert
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import PutUpReading, Source, Took
 from pantry_tui.services.stock.drawing import Part, drawn, pick_of, read_wanted
@@ -124,6 +127,32 @@ def carry_on(batch: Batch, descent: Descent, reading: PutUpReading, today: date)
         printed=batch.printed or of.printed,
         doubt=of.doubt,
         possible=of.possible,
+    )
+
+
+#: What is filled may come to so much more than what was taken: nobody measures a jar to the drop.
+_MEASURED = Fraction(11, 10)
+
+
+def out_of_nothing(descent: Descent, contents: Amount | None, count: int) -> str:
+    """Says where more is filled than is taken of the same food, "" where not; where one is a weight
+    and the other a volume nobody can say."""
+    held = [one.amount or one.container.left for one in descent.parts]
+    if not descent.carried or contents is None or not contents.unit or None in held:
+        return ""
+    try:
+        taken = sum(
+            (convert(one.number, one.unit, contents.unit) for one in held if one is not None),
+            Fraction(0),
+        )
+    except (Refused, BadInput):
+        return ""
+    filled = contents.number * count
+    if filled <= taken * _MEASURED:
+        return ""
+    return (
+        f"{Amount(filled, contents.unit)} came out of {Amount(taken, contents.unit)}: undo it, and "
+        "say how much was taken, or fewer or smaller vessels."
     )
 
 

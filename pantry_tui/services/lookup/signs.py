@@ -30,7 +30,7 @@ from pantry_tui.core.safety.signs import (
 from pantry_tui.core.safety.sisters import PILED, Found, Sisters, of_pile, of_sisters
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import SEVERITY, State, Verdict
-from pantry_tui.errors import BadInput
+from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry, booked
@@ -52,8 +52,25 @@ def possible(p: Pantry, container: Container) -> list[Sign]:
     """The signs that can be seen on a container, worst first."""
     batch = p.stock.batches[container.batch]
     state = last_state(container)
-    food = as_packed(batch, state is State.OPEN).food
-    return signs_for(load_signs(), batch.method, food, state is not State.SEALED)
+    found: dict[str, Sign] = {}
+    for one in (batch, *_parts_of(p, batch)):
+        food = as_packed(one, state is State.OPEN).food
+        opened = state is not State.SEALED or one is not batch
+        found |= {s.id: s for s in signs_for(load_signs(), one.method, food, opened)} | found
+    return list(found.values())
+
+
+def _parts_of(p: Pantry, batch: Batch) -> list[Batch]:
+    """What it was made from, however far back: it may show what they may."""
+    found: dict[str, Batch] = {}
+    waiting = [batch]
+    while waiting:
+        for id_ in map(said.batch_of, waiting.pop().parts):
+            held = p.load(id_)
+            if held is not None and id_ not in found:
+                found[id_] = held[0]
+                waiting.append(held[0])
+    return list(found.values())
 
 
 class Choice(NamedTuple):
@@ -107,6 +124,7 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
     batch = p.stock.batches[container.batch]
     name = name_of(p, container)
     if _looked(text):
+        _refuse_what_looks_cannot_tell(p, batch)
         looked = said.Sign(batch.id, (container.id,), "looked", LOOKED_WORDS, Verdict.SOUND)
         p.book(looked, **when(at))
         judged = p.judge(p.stock.containers[container.id])
@@ -115,6 +133,21 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
     payload, sisters = showing(p, (container,), sign, at)
     p.book(payload, **when(at))
     return _answer(p, name, sign, payload.verdict, sisters)
+
+
+def _refuse_what_looks_cannot_tell(p: Pantry, batch: Batch) -> None:
+    """Raises Refused where some of the same food, in another vessel, was never to be tasted: what
+    is in it cannot be seen."""
+    if not batch.parts:
+        return
+    for id_ in tables.kin(p, [batch.id]):
+        other = p.stock.batches[id_]
+        for one in p.containers_of(other):
+            if any(seen.verdict is Verdict.DO_NOT_TASTE for seen in one.signs):
+                raise Refused(
+                    f"{name_of(p, one)} is of the same food and must not be tasted, and looks do "
+                    f"not show it: discard {batch.code}."
+                )
 
 
 def _looked(text: str) -> bool:
@@ -157,8 +190,12 @@ def showing(
     return payload, sisters
 
 
-def sign_of(p: Pantry, container: Container, reason: said.Reason) -> Sign | None:
-    """The sign that a reason for throwing away stands for, None where it is none."""
+def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "") -> Sign | None:
+    """The sign that a reason for throwing away stands for, or that a person's words for it name;
+    None where it is none."""
+    if reason is said.Reason.OTHER:
+        known = [one for one in possible(p, container) if one.verdict in _THROWN]
+        return find_sign(known, words) or _worst_named(known, words)
     wanted = _SIGNS_OF.get(reason, frozenset())
     if reason is said.Reason.SEAL_FAILED:
         made = p.stock.batches[container.batch].made
@@ -168,6 +205,18 @@ def sign_of(p: Pantry, container: Container, reason: said.Reason) -> Sign | None
         return next((sign for sign in known if sign.words.startswith(words)), None)
     known = possible(p, container)
     return next((sign for sign in known if sign.suspect_batch and _words_of(sign) & wanted), None)
+
+
+#: Words around a sign that say nothing of it.
+_BESIDE_THE_POINT = frozenset(
+    {"a", "an", "and", "had", "has", "in", "is", "it", "its", "jar", "of", "on", "the", "was"}
+)
+
+
+def _worst_named(known: Sequence[Sign], words: str) -> Sign | None:
+    """The first, which is the worst, that has all the words and more."""
+    wanted = sign_words(words) - _BESIDE_THE_POINT
+    return next((one for one in known if wanted and wanted <= sign_words(one.words)), None)
 
 
 #: The words of signs that a reason names.

@@ -15,7 +15,7 @@ from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log.events import Did, Event
-from pantry_tui.core.log.fold import cut_fact
+from pantry_tui.core.log.fold_place import cut_fact
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.caution import CAUTION

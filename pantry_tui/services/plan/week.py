@@ -3,43 +3,30 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from fractions import Fraction
-from itertools import groupby, islice
+from itertools import groupby
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import amount_of
-from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Eaten, Entry
-from pantry_tui.core.model import Container
-from pantry_tui.core.plan.appetite import at_table, days_from
-from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
-from pantry_tui.core.plan.roles import BESIDE, role_of
+from pantry_tui.core.plan.menu import Candidate, Menu, Pick
 from pantry_tui.core.plan.week import plan
-from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import Climate, State, Verdict
+from pantry_tui.core.words import Climate, State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import candidates, needs
 from pantry_tui.services.plan.dishes import dishes
-from pantry_tui.services.plan.servings import portion, servings
+from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.rows import Done, Take, WeekView
+from pantry_tui.services.plan.weekview import beside, days_ahead, left_of, names_of, view
+from pantry_tui.services.rows import Done, WeekView
 from pantry_tui.services.stock import act
-from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.pick import containers_named, name_of
-from pantry_tui.services.stock.view import everything, shown
-
-#: So many containers are named one by one.
-_NAMED = 3
-
-#: So many lines of what comes next are shown.
-_MORE = 12
 
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
 _AHEAD = timedelta(days=7)
@@ -54,9 +41,9 @@ def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> Week
     draft = _draft(p, start)
     if draft.plan is not None:
         menu = menu_of(p, replace(draft, plan=None), unknown=unknown)
-        return _view(p, draft, _open(p, draft), _next(menu))
+        return view(p, draft, _open(p, draft), _next(menu))
     menu = menu_of(p, draft, unknown=unknown)
-    return _view(p, draft, _entries(p, menu.picks), menu.more)
+    return view(p, draft, _entries(p, menu.picks), menu.more)
 
 
 def _next(menu: Menu) -> tuple[Candidate, ...]:
@@ -96,7 +83,7 @@ def accept(p: Pantry, start: date | None = None) -> Done:
     if draft.start - p.today > _AHEAD:
         raise BadInput(f"Accept a week that begins by {dates.say(p.today + _AHEAD)}.")
     now = weekdraft.load(p)
-    if now.plan is not None and draft.start > now.start and _view(p, now, _open(p, now)).take:
+    if now.plan is not None and draft.start > now.start and view(p, now, _open(p, now)).take:
         raise Refused(
             f"The week to {dates.say(now.end)} is accepted and not all eaten: mark its days "
             "eaten, or replan it, before you accept another."
@@ -147,8 +134,8 @@ def eaten(p: Pantry, day: date) -> Done:
     draft = weekdraft.load(p)
     if draft.plan is None:
         raise Refused("No week is accepted yet: accept it first.")
-    todo = [e for e in draft.plan if day in days_ahead(p, e) and _left(p, e)]
-    steps = [(name, entry) for entry in todo for name in _names(p, _left(p, entry))]
+    todo = [e for e in draft.plan if day in days_ahead(p, e) and left_of(p, e)]
+    steps = [(name, entry) for entry in todo for name in names_of(p, left_of(p, entry))]
     if not todo:
         raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
     said = {name: entry for name, entry in steps if _begins(p, name, entry, day) is not None}
@@ -168,8 +155,9 @@ def eaten(p: Pantry, day: date) -> Done:
 
 def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:
     """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once, or
-    where some of it is for the next week."""
-    if day == entry.days[-1] and (entry.amount or entry.later < 1):
+    where some of it is for the next week; what is opened beside the days is not eaten up by one."""
+    aside = beside(p, entry)
+    if not aside and day == entry.days[-1] and (entry.amount or entry.later < 1):
         return "use"
     container = next(
         p.stock.containers[i] for i in entry.containers if name_of(p, p.stock.containers[i]) == name
@@ -196,32 +184,6 @@ def _meal(p: Pantry, ref: str, amount: str) -> str:
 def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:
     """What of an accepted week is not eaten on all its days."""
     return [entry for entry in draft.plan or () if days_ahead(p, entry)]
-
-
-def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
-    """Its days that are not eaten yet; a booking that was taken back does not count."""
-    if not entry.booked:
-        return entry.days
-    eaten = {day for day, group in entry.booked if p.stands(group)}
-    return tuple(day for day in entry.days if day not in eaten)
-
-
-def _left(p: Pantry, entry: Entry) -> list[Container]:
-    """Its containers that are still here and fit to eat on its next day."""
-    found = (p.stock.containers.get(id_) for id_ in entry.containers)
-    day = next(iter(days_ahead(p, entry)), p.today)
-    return [c for c in found if c is not None and c.here and _fit_on(p, c, day)]
-
-
-def _fit_on(p: Pantry, container: Container, day: date) -> bool:
-    """Whether it is fit today and its date has not passed on that day."""
-    row = shown(p)[name_of(p, container)]
-    last = row.discard_after
-    return row.usable and (last is None or max(day, p.today) <= last)
-
-
-def _names(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
-    return tuple(name_of(p, container) for container in containers)
 
 
 def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
@@ -263,182 +225,3 @@ def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
             )
         )
     return sorted(found, key=lambda entry: (entry.days[0], entry.dish == "", entry.dish))
-
-
-def _view(
-    p: Pantry, draft: WeekDraft, entries: Sequence[Entry], coming: Sequence[Candidate] = ()
-) -> WeekView:
-    rows = everything(p)
-    here = [(entry, left) for entry in entries if (left := _left(p, entry))]
-    takes = [_take(p, entry, left) for entry, left in here]
-    planned = {id_ for entry in entries for id_ in entry.containers}
-    beside = {id(take) for take, (e, left) in zip(takes, here, strict=True) if _beside(p, e, left)}
-    return WeekView(
-        start=draft.start,
-        end=draft.end,
-        people=p.people,
-        take=tuple(take for take in takes if id(take) not in beside),
-        beside=tuple(take for take in takes if id(take) in beside),
-        more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
-        waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
-        discard=tuple(row for row in rows if row.verdict in UNFIT),
-        accepted=draft.plan is not None,
-        notes=(
-            *_dropped(p, draft, entries),
-            *_at_risk(p, draft, entries),
-            *tending.sentences(p, draft.start, draft.end),
-        ),
-        table=tuple(_table(p, draft)),
-        left_out=tuple(sorted(draft.wishes.left_out)),
-        stocked=any(row.usable for row in rows),
-        cautions=(CAUTION,),
-    )
-
-
-def _beside(p: Pantry, entry: Entry, left: Sequence[Container]) -> bool:
-    """Whether it is opened beside the days: a relish or spread that is in no dish."""
-    return not entry.dish and role_of(p.stock.batches[left[0].batch].food.group) in BESIDE
-
-
-def _more(
-    p: Pantry, start: date, coming: Sequence[Candidate], planned: Collection[str]
-) -> Iterable[Take]:
-    """What comes next, the first of each batch and place, in order."""
-    seen: set[tuple[str, str]] = set()
-    for one in coming:
-        container = p.stock.containers[one.container]
-        key = container.batch, container.place
-        if one.container in planned or key in seen or not fit(p, container):
-            continue
-        seen.add(key)
-        batch, judged = p.stock.batches[container.batch], p.judge(container)
-        yield Take(
-            code=batch.code,
-            food=batch.food.name,
-            place=p.where(container),
-            count=1,
-            servings=one.servings,
-            day=start + timedelta(days=one.thaw_days),
-            thaw_by=start if one.thaw_days else None,
-            reasons=(*judged.reasons[:1], *judged.standing),
-            containers=_names(p, [container]),
-            amount=container.amount if one.bulk else "",
-            standing=judged.standing,
-            method=batch.method,
-            role=one.at_table,
-            left=container.amount,
-        )
-
-
-def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
-    """What was put on a day, or accepted, and is left out since it is not fit: with the reason."""
-    planned = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
-    asked = {id_: day or draft.end for id_, day in draft.wishes.pins} | (
-        planned if draft.plan is not None else {}
-    )
-    for id_, day in asked.items():
-        container = p.stock.containers.get(id_)
-        if container is None or not container.here or _fit_on(p, container, day):
-            continue
-        judged = p.judge(container)
-        why = judged.reasons[0] if judged.reasons else ""
-        name = f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"
-        if judged.usable and judged.discard_after is not None:
-            said = f"its last safe day is {dates.say(judged.discard_after)}"
-        else:
-            said = f"it is {judged.verdict}"
-        yield f"{name} is left out of the week: {said}. {why}".strip()
-
-
-def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
-    """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
-    more of it than is eaten."""
-    in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
-    found: dict[tuple[date, str], list[Container]] = defaultdict(list)
-    rows = shown(p)
-    for container in p.stock.containers.values():
-        batch = p.stock.batches[container.batch]
-        wanted = not container.reserved and batch.food.name not in draft.wishes.left_out
-        row = rows[name_of(p, container)] if container.here and wanted else None
-        if row is None or not row.usable:
-            continue
-        last = row.discard_after
-        if last is None or not max(draft.start, p.today) <= last <= draft.end:
-            continue
-        if in_time.get(container.id, date.max) > last:
-            found[last, batch.id].append(container)
-    for (last, id_), several in sorted(found.items()):
-        batch = p.stock.batches[id_]
-        few = len(several) <= _NAMED
-        names = ", ".join(_names(p, several)) if few else f"{len(several)} of {batch.code}"
-        if last <= p.today:
-            yield f"{names} {batch.food.name}: this is the last safe day, eat today or discard."
-        else:
-            yield (
-                f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has "
-                "no room for it in time: eat it all the same, or discard it after that day."
-            )
-
-
-def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
-    """Days on which it is otherwise than usual."""
-    eats = appetite(p)
-    for day in days_from(draft.start):
-        if day in draft.wishes.out:
-            yield day, f"{dates.say(day)}: you eat out."
-        elif day in eats.table:
-            yield day, f"{dates.say(day)}: {at_table(eats.table[day])}."
-
-
-def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
-    first = left[0]
-    batch = p.stock.batches[first.batch]
-    whole = sum(servings(p, container) for container in left)
-    part = entry.servings if entry.amount else whole
-    why, judged = tuple(_why(entry)), p.judge(first)
-    return Take(
-        code=batch.code,
-        food=batch.food.name,
-        place=p.where(first),
-        count=len(left),
-        servings=part,
-        day=days_ahead(p, entry)[0],
-        thaw_by=entry.thaw_by,
-        reasons=(*why, *judged.reasons[:1], *judged.standing),
-        containers=_names(p, left),
-        days=tuple(day for day in entry.days if _fit_on(p, first, day)),
-        amount=entry.amount,
-        dish=entry.dish,
-        why=why,
-        standing=judged.standing,
-        method=batch.method,
-        role=role_of(batch.food.group),
-        left=first.amount,
-    )
-
-
-def _why(entry: Entry) -> Iterable[str]:
-    """Why it is in the week, and what its opening ties up."""
-    words = {
-        Why.KEPT: "You put it there.",
-        Why.MUST: "It is open or thawed: its clock runs.",
-        Why.DUE: "It falls due this week.",
-        Why.DISH: f"For {entry.dish}.",
-        Why.BEGIN: "There is so much of it that it must be begun before others.",
-        Why.PACE: "At its pace it comes this week.",
-        Why.TABLE: "The day has no other main.",
-    }
-    yield words[Why(entry.why)]
-    if entry.dish and entry.why != Why.DISH:
-        yield f"For {entry.dish}."
-    if entry.later >= 1:
-        by = f": finish it by {dates.say(entry.until)}" if entry.until else ""
-        days = f"{len(entry.days)} days" if len(entry.days) > 1 else "that day"
-        yield f"It is for {days}, and about {entry.later:.0f} servings for next week{by}."
-    elif len(entry.days) > 1:
-        yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
-    if entry.spare >= 1:
-        yield (
-            f"About {entry.spare:.0f} servings are more than you can eat by its last safe day: "
-            "share them on the first day."
-        )

@@ -64,7 +64,8 @@ def use(
     batch = p.stock.batches[taken[0].batch]
     warnings = was_kept(p, taken) + (() if any_ else left_behind(p, taken[0]))
     warnings += tuple(word for c in taken[:1] for word in _doubts(p.judge(c)))
-    typed = (amount or "").strip()
+    # What was typed is what was taken only where all of it came out of one.
+    typed = (amount or "").strip() if len(parts) == 1 else ""
 
     def used(ids: tuple[str, ...], much: Amount | None) -> said.Use:
         return said.Use(batch.id, ids, much, "" if much is None else typed)

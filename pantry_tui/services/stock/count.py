@@ -36,10 +36,11 @@ UNSEEN = (UNRECORDED, MISSING)
 
 @dataclass(slots=True)
 class Draft:
-    """A count as far as it got: counts by line key, lines of unlisted finds, the present line, and
-    what was done in turn (a line's key, "" for a find)."""
+    """A count as far as it got: counts by line key and what was expected then, lines of unlisted
+    finds, the present line, and what was done in turn (a line's key, "" for a find)."""
 
     seen: dict[str, int] = field(default_factory=dict)
+    expected: dict[str, int] = field(default_factory=dict)
     finds: list[str] = field(default_factory=list)
     at: str = ""
     turns: list[str] = field(default_factory=list)
@@ -115,6 +116,7 @@ def count(p: Pantry, place: Place, key: str, seen: int) -> None:
             )
     now = draft(p, place)
     now.seen[key] = seen
+    now.expected[key] = next((one.expected for one in lines(p, place) if one.key == key), 0)
     now.at = key
     now.turns = [*(one for one in now.turns if one != key), key]
     _keep(p, place, now)
@@ -124,6 +126,7 @@ def uncount(p: Pantry, place: Place, key: str) -> None:
     """Take one line's count back."""
     now = draft(p, place)
     now.seen.pop(key, None)
+    now.expected.pop(key, None)
     now.turns = [one for one in now.turns if one != key]
     _keep(p, place, now)
 
@@ -190,6 +193,11 @@ def finish(p: Pantry, place: Place, weighed: Sequence[Gone] = (), *, at: At | No
     """Book every difference and the day of the check in one transaction; `weighed` is what is
     gone of containers by weight or by eye (`by_amount`)."""
     differs = differences(p, place)
+    _refuse_if_changed(p, place)
+    if at is not None and at.day < p.today and differs:
+        raise Refused(
+            "What was counted on an earlier day is compared with what stands now: count it today."
+        )
     finds = [putup.read(p, text) for text in draft(p, place).finds]
     counted = _counted(p, place)
     with p.together():
@@ -201,6 +209,22 @@ def finish(p: Pantry, place: Place, weighed: Sequence[Gone] = (), *, at: At | No
     found = [_say(one) for one in differs] + [f"{one} {UNRECORDED}" for one in less]
     said = "; ".join(found) or "all as expected"
     return Done(f"Checked {p.place_paths()[place.id]}: {said}.")
+
+
+def _refuse_if_changed(p: Pantry, place: Place) -> None:
+    """Raises Refused where something came or went since its line was counted; that line is to be
+    counted again, and nothing is booked."""
+    now = draft(p, place)
+    here = {one.key: one for one in lines(p, place, gone=True)}
+    for key, was in now.expected.items():
+        line = here.get(key)
+        is_now = line.expected if line is not None else 0
+        if key in now.seen and is_now != was:
+            what = f"{line.code} {line.food}" if line is not None else "A line"
+            raise Refused(
+                f"{what} changed since it was counted: {was} stood there then, {is_now} now. Count "
+                "that line again; nothing is booked."
+            )
 
 
 def give_up(p: Pantry, place: Place) -> Done:

@@ -89,20 +89,20 @@ def discard(
         return said.Discard(taken[0].batch, ids, much, reason, words)
 
     with p.together():
-        told = _shown(p, taken, reason, at)
+        told = _shown(p, taken, reason, words, at)
         booked_of(p, parts, thrown, at)
     return replace(_gone(p, "Discarded", parts), warnings=told)
 
 
 def _shown(
-    p: Pantry, taken: Sequence[Container], reason: said.Reason, at: At | None
+    p: Pantry, taken: Sequence[Container], reason: said.Reason, words: str, at: At | None
 ) -> tuple[str, ...]:
     """A reason that is a sign is booked as one, so that it speaks for the sisters: what is to be
     done with them, and how such a container is thrown away."""
     from pantry_tui.core.safety.signs import DISPOSAL  # only where something is thrown away
     from pantry_tui.services.lookup import signs
 
-    sign = signs.sign_of(p, taken[0], reason)
+    sign = signs.sign_of(p, taken[0], reason, words)
     if sign is None:
         return ()
     payload, sisters = signs.showing(p, taken, sign, at)

@@ -154,6 +154,10 @@ class _Trial:
         self.triage = max((one.triage for one in new), key=_strictness, default=None)
         if self.triage is None and self.met is not None:
             self.triage = _kept(p, container, self.met)
+        if self.triage is None and self.after.verdict in UNFIT and self.before != self.after:
+            # What it was filled from stood there.
+            why = self.after.reasons[:1]
+            self.triage = Triage(self.after.verdict, Action.DISCARD.value, why, 30, ())
 
 
 def _rows(
@@ -168,14 +172,23 @@ def _rows(
     after = Judge(p.judging, with_it)
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
     for c in p.stock.containers.values():
-        stood = {turn.place for turn in c.turns} & within
-        if c.here and stood:
+        if c.here and within & _stood(p, c):
             lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
             groups[c.batch, c.place, c.state, lived, c.signs, c.left].append(c)
     trials = [(_Trial(p, group[0], cut, before, after), group) for group in groups.values()]
     met = [(one, group) for one, group in trials if one.triage is not None]
     met.sort(key=lambda one: (_rank(one[0]), p.stock.batches[one[1][0].batch].code))
     return [_row(p, one, group) for one, group in met]
+
+
+def _stood(p: Pantry, container: Container) -> set[str | None]:
+    """Where it stood, and where what it was filled from did."""
+    found = {turn.place for turn in container.turns}
+    for id_ in p.stock.batches[container.batch].parts:
+        part = p.stock.containers.get(id_)
+        if part is not None:
+            found |= _stood(p, part)
+    return found
 
 
 def _outcomes(p: Pantry, container: Container, judge: Judge) -> list[Outcome]:

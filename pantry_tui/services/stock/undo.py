@@ -13,6 +13,9 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.store import log
 
+#: So many letters of the end of an id name an act; fewer are taken for something else.
+_NAMES = 6
+
 
 def newest(p: Pantry) -> Event | None:
     """The act that `undo` would take back now, whoever booked it."""
@@ -65,6 +68,8 @@ def _event(p: Pantry, id_: str) -> Event | None:
 
 def _named(p: Pantry, id_: str) -> Event:
     """A standing act by its id, or the end of it. Raises BadInput, Refused."""
+    if len(id_) < _NAMES:
+        raise BadInput(f"{id_!r} names no act: give its id, or the last {_NAMES} letters of it.")
     found = log.select(p.store.db, "WHERE id = ? OR id LIKE '%' || ?", (id_, id_))
     if len(found) != 1 or isinstance(found[0].payload, said.Undo | said.Redo):
         raise BadInput(f"{id_[:40]!r} names no act of the log: `pantry-tui log` lists them.")
@@ -118,6 +123,8 @@ def _containers(event: Event) -> tuple[str, ...]:
             *(one.container for one in payload.back),
             *(id_ for one in payload.new for id_ in one.containers),
         )
+    if isinstance(payload, said.PutUp):
+        return (*event.containers, *(part.container for part in payload.parts))
     return event.containers
 
 

@@ -12,7 +12,8 @@ from datetime import date, datetime, timedelta
 
 from pantry_tui.core.amounts import Amount, amount_of
 from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold import fold_batch, fold_place
+from pantry_tui.core.log.fold import fold_batch
+from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.payloads import Move, Payload, PutUp, Use
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place
 from pantry_tui.core.words import Acidity, Group, Method, State

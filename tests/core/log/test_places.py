@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
-from pantry_tui.core.log.fold import fold_place, learnt, path_of
+from pantry_tui.core.log.fold_place import fold_place, learnt, path_of
 from pantry_tui.core.log.moments import moment
 from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read
 from pantry_tui.core.words import Climate

@@ -6,14 +6,14 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Dish, Needs, Pick, Why, Wishes
 from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.week import plan
-from pantry_tui.core.words import Group
+from pantry_tui.core.words import Group, Role
 
 START = date(2026, 11, 25)
 TWO = Appetite(2)
@@ -128,6 +128,23 @@ def test_why_each_is_there() -> None:
     assert why == {"cod": Why.DUE, "peas": Why.BEGIN, "plums": Why.PACE}
 
 
+def test_every_day_has_a_main_for_all_who_sit_there_while_mains_stand() -> None:
+    packs = [jar(f"{n}", "beef", 4.0, group=Group.MEAT, open_days=2) for n in range(30)]
+    guests = Appetite(4, table={day(3): 12})
+    found = plan(packs, guests, START, Needs())
+    for number in range(7):
+        assert found.laid(day(number), {Role.MAIN}) >= guests.sit(day(number)) / 2
+    said = Appetite(4, foods={"beef": 1.0})
+    assert sum(one.candidate.servings for one in plan(packs, said, START, Needs()).picks) <= 8
+
+
+def test_what_would_be_lost_while_all_are_away_is_eaten_before() -> None:
+    away = Appetite(2, table={day(n): 0 for n in range(2, 7)})
+    trout = jar("1", "trout", 4.0, group=Group.FISH, last=day(2), safe_until=day(2), open_days=3)
+    (pick,) = plan([trout], away, START, Needs()).picks
+    assert pick.days == (day(0), day(1))
+
+
 # -- laws ----------------------------------------------------------------------------------------
 
 FOODS = {"beans": Group.VEGETABLE, "peas": Group.VEGETABLE, "cod": Group.FISH, "plums": Group.FRUIT}
@@ -220,13 +237,22 @@ def test_no_week_breaks_the_laws(
 
 
 @given(pantries(), appetites, needs)
+@example(
+    [jar("0", "cod", servings=2.0, last=START, bulk=True, group=Group.FISH)],
+    Appetite(1, meals=1),
+    Needs({}, {}),
+)
 def test_ceilings_hold_for_all_that_is_not_forced(
     stock: list[Candidate], eats: Appetite, need: Needs
 ) -> None:
     found = plan(stock, eats, START, need)
     factor = eats.factor(START)
     for group in set(FOODS.values()):
-        picks = [p for p in found.picks if p.candidate.group is group and p.why is not Why.MUST]
+        # A day without a main is given one: what falls due anyway, else unless the household itself
+        # said how much it eats.
+        forced = {Why.MUST} if group in eats.groups else {Why.MUST, Why.TABLE}
+        picks = [p for p in found.picks if p.candidate.group is group and p.why not in forced]
+        picks = [p for p in picks if p.why is not Why.DUE or p.candidate.at_table is not Role.MAIN]
         free = sum(pick.candidate.servings for pick in picks)
         firsts = {
             p.candidate.food: max(
@@ -236,6 +262,13 @@ def test_ceilings_hold_for_all_that_is_not_forced(
         }
         # The first container of a food may be more than is left of its ceiling.
         assert free <= eats.of_group(group) * factor + sum(firsts.values()) + 1e-6
+
+
+def test_a_vessel_that_must_be_finished_the_day_it_is_opened_is_not_planned_for_the_next() -> None:
+    vessel = jar("0", "cod", servings=2.25, last=START, bulk=True, open_days=0, group=Group.FISH)
+    found = plan([vessel], Appetite(1, meals=1), START, Needs())
+    assert {pick.day for pick in found.picks} == {START}
+    assert not found.missed
 
 
 def test_the_same_pantry_gives_the_same_week() -> None:

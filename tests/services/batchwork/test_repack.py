@@ -8,11 +8,11 @@ from datetime import date, timedelta
 import pytest
 
 from pantry_tui.core.words import State, Verdict
-from pantry_tui.errors import PantryError, Refused
+from pantry_tui.errors import BadInput, PantryError, Refused
 from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import act, outage, places, undo, view
+from pantry_tui.services.stock import act, count, outage, places, readings, undo, view
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -217,3 +217,112 @@ def test_dates_are_never_later_than_those_of_the_part(p: Pantry) -> None:
             was: date | None = getattr(then, name)
             now: date | None = getattr(new, name)
             assert was is None or (now is not None and now <= was), (before, name, was, now)
+
+
+# -- what a stranger found -------------------------------------------------------------------------
+
+BEANS = "6 pint jars runner beans, pressure canned, larder, minutes=20, psi=11, canner=dial"
+
+
+def test_a_warm_fridge_that_is_found_out_later_strikes_what_was_frozen_out_of_it(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    act.open_(p, f"{beans}/1")
+    wait(p, 1)
+    frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest").code
+    assert rows(p, frozen)[0].usable
+    readings.read(p, "fridge", 52.0, since=20 * 60)
+    assert rows(p, frozen)[0].verdict is Verdict.DISCARD
+
+
+def test_what_a_count_finds_more_of_a_filling_is_as_old_as_the_filling(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    halves = repack.repack(p, f"{beans}/1", "2 half-pint jars, fridge").code
+    wait(p, 8)
+    fridge = p.find_place("fridge")
+    count.from_counts(p, fridge, {halves: 3})
+    count.finish(p, fridge)
+    assert {row.verdict for row in rows(p, halves)} == {Verdict.DISCARD}
+
+
+def test_the_opening_under_a_filling_is_not_taken_back_alone(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    act.open_(p, f"{beans}/1")
+    opened = undo.newest(p)
+    assert opened is not None
+    repack.repack(p, f"{beans}/1", "1 pint jar, fridge")
+    with pytest.raises(Refused, match="came after it"):
+        undo.undo(p, opened.id)
+
+
+def test_looks_do_not_clear_the_other_half_of_a_jar_that_must_not_be_tasted(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    halves = repack.repack(p, f"{beans}/1", "2 half-pint jars, fridge").code
+    signs.mark(p, f"{halves}/1", "foul or musty smell")
+    with pytest.raises(Refused, match="same food"):
+        signs.mark(p, f"{halves}/2", "looks sound")
+
+
+def test_freezing_what_was_begun_stops_no_clock_in_any_vessel(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    act.open_(p, f"{beans}/1")
+    last = next(row for row in rows(p, beans) if row.state is State.OPEN).discard_after
+    assert last is not None
+    wait(p, 3)
+    assert repack.repack(p, f"{beans}/1", "1 pint tub, chest").discard_after == last
+
+
+def test_what_was_filled_from_a_canned_jar_may_show_what_the_jar_may(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest").code
+    assert signs.mark(p, frozen, "foul or musty smell").verdict is Verdict.DO_NOT_TASTE
+    assert rows(p, beans)[0].verdict is Verdict.UNKNOWN
+
+
+def test_a_cut_names_what_was_filled_from_what_stood_there(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    act.open_(p, f"{beans}/1")
+    wait(p, 2)
+    frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest").code
+    day = (p.today - timedelta(days=1)).isoformat()
+    fridge = p.find_place("fridge")
+    first, last = outage.times(f"{day} 06:00", f"{day} 18:00", p.today)
+    found = outage.judge_all(p, fridge, outage.cut_of(p, fridge, first, last))
+    assert (frozen, Verdict.DISCARD) in {(row.code, row.verdict) for row in found}
+
+
+def test_nothing_is_filled_out_of_nothing(p: Pantry) -> None:
+    carrots = up(p, "1 20 lb crate carrots, cellar-stored, cellar")
+    told = repack.repack(p, carrots, "10 5-lb bags, cellar", "2 lb").cautions
+    assert any(one.startswith("50 lb came out of 2 lb") for one in told)
+    told = repack.repack(p, carrots, "2 5-lb bags, cellar", "10 lb").cautions
+    assert not any("came out of" in one for one in told)
+
+
+@pytest.mark.parametrize("words", ["bulged", "it was swollen", "leaking", "foul smell"])
+def test_a_reason_in_ones_own_words_speaks_for_the_sisters(p: Pantry, words: str) -> None:
+    beans = up(p, BEANS)
+    act.discard(p, f"{beans}/6", why=words)
+    assert rows(p, beans)[0].verdict is Verdict.UNKNOWN
+    undo.undo(p)
+    act.discard(p, f"{beans}/6", why="nobody liked it")
+    assert rows(p, beans)[0].usable
+
+
+def test_a_line_that_changed_since_it_was_counted_is_counted_again(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    larder = p.find_place("larder")
+    count.from_counts(p, larder, {beans: 6})
+    act.use(p, beans)
+    with pytest.raises(Refused, match="6 stood there then, 5 now"):
+        count.finish(p, larder)
+    count.from_counts(p, larder, {beans: 5})
+    assert "all as expected" in count.finish(p, larder).message
+
+
+def test_a_letter_or_two_names_no_act(p: Pantry) -> None:
+    up(p, BEANS)
+    newest = undo.newest(p)
+    assert newest is not None
+    with pytest.raises(BadInput, match="names no act"):
+        undo.undo(p, newest.id[-1])
+    assert undo.undo(p, newest.id[-6:]).message.startswith("Took back")

@@ -1,0 +1,104 @@
+"""Fold what was said of a place into the place and its facts over time. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
+
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.climates import Change, Kept, climates
+from pantry_tui.core.log.events import Event
+from pantry_tui.core.log.moments import moment, when
+from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
+
+
+def fold_place(events: Iterable[Event]) -> Place | None:
+    """A place from the standing events that speak of it, in recorded order; None when its adding
+    was taken back. Its climate and target follow the moments of what was said of them, in
+    whatever order it was booked."""
+    place: Place | None = None
+    added = EVER
+    changes: list[Change] = []
+    for event in events:
+        payload = event.payload
+        match payload:
+            case said.PlaceAdded():
+                added = when(event)
+                place = Place(
+                    payload.place,
+                    payload.name,
+                    payload.climate,
+                    payload.parent,
+                    payload.target_f,
+                    payload.capacity,
+                )
+            case said.PlaceChanged() if place is not None:
+                place = _renamed(place, payload)
+                changes.append((when(event), payload))
+            case said.PlaceRemoved() if place is not None:
+                place = replace(place, gone=True)
+            case said.Count() | said.Reading() | said.Outage() if place is not None:
+                place = learnt(place, event)
+    return _held(place, added, changes) if place is not None else None
+
+
+def learnt(place: Place, event: Event) -> Place:
+    """The place with what a reading, a power cut or a count adds to it; what it is stays."""
+    payload = event.payload
+    match payload:
+        case said.Reading():
+            read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
+            return knowing(place, read)
+        case said.Outage() if payload.end:
+            # Older logs know only how many hours, and marked what that did to each container.
+            return knowing(place, cut_fact(payload))
+        case said.Count():
+            return replace(place, checked=event.day)
+    return place
+
+
+def _renamed(old: Place, payload: said.PlaceChanged) -> Place:
+    """What a change says beside climate and target."""
+    return replace(
+        old,
+        name=payload.name or old.name,
+        parent=old.parent if payload.parent is None else payload.parent or None,
+        capacity=old.capacity if payload.capacity is None else payload.capacity,
+    )
+
+
+def _held(place: Place, added: When, changes: Sequence[Change]) -> Place:
+    """With what it held from which moment on."""
+    kept, facts = climates(Kept(place.climate, place.target_f), added, changes)
+    place = replace(place, climate=kept.climate, target_f=kept.target_f)
+    for fact in facts:
+        place = knowing(place, fact)
+    return place
+
+
+def cut_fact(payload: said.Outage) -> Cut:
+    """Without a start nobody knows since when (core.keeping.power)."""
+    start = moment(payload.start) if payload.start else EVER
+    end = moment(payload.end)
+    return Cut(start, end, payload.full, payload.max_temp_f, payload.ice)
+
+
+def knowing(place: Place, fact: Held | Read | Cut) -> Place:
+    """A place with one fact more, in the order of its moments; of the same moment a reading comes
+    after what the place was meant to hold."""
+
+    def order(one: Held | Read | Cut) -> tuple[int, int, bool]:
+        then = one.start if isinstance(one, Cut) else one.when
+        return then.first, then.last, not isinstance(one, Held)
+
+    return replace(place, facts=tuple(sorted((*place.facts, fact), key=order)))
+
+
+def path_of(places: Mapping[str, Place], id_: str) -> str:
+    """ "basement › north wall › shelf 2"."""
+    names: list[str] = []
+    here = places.get(id_)
+    while here is not None and len(names) < 20:
+        names.append(here.name)
+        here = places.get(here.parent or "")
+    return " › ".join(reversed(names))

@@ -1,0 +1,189 @@
+"""What a typed line or flags say of a batch: read, checked against the store and the tables, with
+what is open as problems and questions. Nothing is booked."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from pantry_tui.core import dates
+from pantry_tui.core.amounts import read_amount
+from pantry_tui.core.safety.record import read_details
+from pantry_tui.core.safety.values import is_unknown
+from pantry_tui.core.text import clean
+from pantry_tui.core.words import Acidity, Group, Method
+from pantry_tui.errors import BadInput
+from pantry_tui.reference.ambiguous import asked, choices, either
+from pantry_tui.reference.names import method_named, near_methods
+from pantry_tui.services.batchwork.contents import with_contents
+from pantry_tui.services.batchwork.kitchen import kitchen
+from pantry_tui.services.batchwork.line import read_line
+from pantry_tui.services.batchwork.made_from import take_sources
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Ask, PutUpReading
+
+
+def read(p: Pantry, line: str) -> PutUpReading:
+    """What a plain-English line says; problems and unread words are named, nothing is dropped."""
+    rest, sources = take_sources(p, line)
+    reading, typed = read_line(rest, kitchen(p))
+    reading = replace(reading, sources=sources)
+    return _checked(p, reading, typed or reading.food)
+
+
+def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
+    """The same of a line that stands under a place, which it need not name again. Raises BadInput
+    for a place that is not there."""
+    reading = read(p, line)
+    named = reading.place or any(ask.about == "place" and ask.typed for ask in reading.asks)
+    if named:
+        return reading
+    path = p.place_paths()[p.find_place(place).id]
+    return read(p, f"{line}, {path.replace('›', ' ')}")
+
+
+def from_flags(
+    p: Pantry,
+    *,
+    food: str = "",
+    method: str = "",
+    count: int = 1,
+    size: str = "",
+    container: str = "",
+    place: str = "",
+    made: str = "",
+    process: Mapping[str, str] | Sequence[tuple[str, str]] = (),
+    note: str = "",
+    group: str = "",
+    acidity: str = "",
+) -> PutUpReading:
+    """The same from flags. Raises BadInput for a method, place or date that cannot be read."""
+    food = food if clean(food) else ""
+    known = method_named(method) if method else None
+    facts = p.facts(food) if food else None
+    stands = p.place_paths()[p.find_place(place).id] if place else ""
+    pairs = tuple(process.items()) if isinstance(process, Mapping) else tuple(process)
+    unknown = made.strip().lower() in ("unknown", "?")
+    day = None if unknown else dates.read_date(made, p.today) if made else p.today
+    problems: list[str] = []
+    if not food:
+        problems.append("Say which food it is.")
+    if known is None:
+        problems.append('Say how it is kept: --method, for example "pressure canned".')
+    if not 1 <= count <= 999:
+        problems.append("The count must be 1 to 999.")
+    name = facts.name if facts else " ".join(food.lower().split())
+    return _checked(
+        p,
+        PutUpReading(
+            name,
+            known,
+            count,
+            size,
+            container,
+            stands,
+            day,
+            pairs,
+            note,
+            group,
+            acidity,
+            (),
+            tuple(problems),
+        ),
+        food,
+    )
+
+
+def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
+    """Adds what only the store and the tables can know."""
+    details = read_details(reading.process)
+    problems = [*reading.problems, *details.problems]
+    asks: list[Ask] = list(reading.asks)
+    open_ = {one.about for one in asks}
+    reading = replace(reading, process=details.pairs)
+    meant = either(typed_food, reading.method, p.units) if typed_food else None
+    if meant is not None:
+        foods = choices(meant, p.tables)
+        problems.insert(0, asked(typed_food, foods, meant.why))
+        asks.append(Ask("food", typed_food, foods))
+    reading = _printed(p, reading, problems)
+    if reading.method is None:
+        for word in reading.unread:
+            ways = near_methods(word)
+            if len(ways) > 1 and any(part in word for part in ("pickl", "cann", "smok")):
+                problems.insert(0, f"{word!r} could mean {' or '.join(ways)}: say which.")
+                asks.append(Ask("method", word, ways))
+                rest = tuple(one for one in reading.unread if one != word)
+                reading = replace(reading, unread=rest)
+    asks += (
+        [] if reading.method or "method" in open_ or asks else [Ask("method", "", tuple(Method))]
+    )
+    asks += [] if reading.food or "food" in open_ else [Ask("food")]
+    if reading.food and p.facts(reading.food) is None:
+        problems = [one for one in problems if "food table" not in one]
+        if not (reading.group and reading.acidity):
+            near = p.tables.index.near(reading.food)
+            asks.append(Ask("food", reading.food, near))
+            named = ", ".join(near) or "none"
+            problems.append(
+                f"{reading.food!r} is not in the food table (near it: {named}): "
+                "add group=vegetable acidity=low-acid, or another name."
+            )
+        else:
+            problems += _bad_words(reading)
+    problems += _bad_amount(dict(reading.process).get("amount"))
+    asks += (
+        []
+        if reading.place or "place" in open_
+        else [Ask("place", "", tuple(sorted(p.place_paths().values())))]
+    )
+    if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
+        if p.stock.places:
+            problems.append("Say where it stands: add the name of a place.")
+        else:
+            problems.append("There is no place yet: add one first (pantry-tui place add).")
+    if reading.made is not None and reading.made > p.today:
+        said = dates.say(reading.made)
+        problems.append(f"{said} is still to come: give the day it was made.")
+    reading = with_contents(reading, p.facts(reading.food) if reading.food else None)
+    return replace(reading, problems=tuple(problems), asks=tuple(asks))
+
+
+def _printed(p: Pantry, reading: PutUpReading, problems: list[str]) -> PutUpReading:
+    """The printed date out of the record; a month alone lasts to its end."""
+    rest = tuple(pair for pair in reading.process if pair[0] != "printed")
+    typed = dict(reading.process).get("printed", "")
+    if not typed or is_unknown(typed):
+        return replace(reading, process=rest)
+    if reading.method not in (None, Method.BOUGHT):
+        problems.append("A printed date stands on what was bought in: leave printed= out.")
+        return replace(reading, process=rest)
+    try:
+        if not re.search(r"\d{4}", typed):
+            raise BadInput(f"printed={typed[:30]}: give the year too, like printed=2027-03-31.")
+        day = dates.read_date(typed, p.today, strict_first=False)
+    except BadInput as error:
+        problems.append(error.message)
+        return replace(reading, process=rest)
+    return replace(reading, process=rest, printed=day)
+
+
+def _bad_amount(amount: str | None) -> list[str]:
+    """What is wrong with the amount of a bulk container, which is drawn from by its unit."""
+    if amount is None:
+        return []
+    try:
+        _, unit = read_amount(amount)
+    except BadInput as error:
+        return [error.message]
+    return [] if unit else [f"{amount} of what? Give the amount its unit, like amount={amount}lb."]
+
+
+def _bad_words(reading: PutUpReading) -> list[str]:
+    found = []
+    if reading.group not in tuple(Group):
+        found.append(f"{reading.group!r} is no food group: one of {', '.join(Group)}.")
+    if reading.acidity not in tuple(Acidity):
+        found.append(f"{reading.acidity!r} is no acidity: one of {', '.join(Acidity)}.")
+    return found

@@ -1,0 +1,237 @@
+"""The week as it is shown: what is taken when and why, what comes next, what is at risk."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Collection, Iterable, Sequence
+from datetime import date, timedelta
+from itertools import islice
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.log.payloads import Entry
+from pantry_tui.core.model import Container
+from pantry_tui.core.plan.appetite import at_table, days_from
+from pantry_tui.core.plan.menu import Candidate, Why
+from pantry_tui.core.plan.roles import BESIDE, role_of
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork import tending
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.servings import servings
+from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.rows import Take, WeekView
+from pantry_tui.services.stock.fit import fit
+from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.view import everything, shown
+
+#: So many containers are named one by one.
+_NAMED = 3
+#: So many lines of what comes next are shown.
+_MORE = 12
+
+
+def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
+    """Its days that are not eaten yet; a booking that was taken back does not count."""
+    if not entry.booked:
+        return entry.days
+    eaten = {day for day, group in entry.booked if p.stands(group)}
+    return tuple(day for day in entry.days if day not in eaten)
+
+
+def left_of(p: Pantry, entry: Entry) -> list[Container]:
+    """Its containers that are still here and fit to eat on its next day."""
+    found = (p.stock.containers.get(id_) for id_ in entry.containers)
+    day = next(iter(days_ahead(p, entry)), p.today)
+    return [c for c in found if c is not None and c.here and _fit_on(p, c, day)]
+
+
+def _fit_on(p: Pantry, container: Container, day: date) -> bool:
+    """Whether it is fit today and its date has not passed on that day."""
+    row = shown(p)[name_of(p, container)]
+    last = row.discard_after
+    return row.usable and (last is None or max(day, p.today) <= last)
+
+
+def names_of(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
+    return tuple(name_of(p, container) for container in containers)
+
+
+def view(
+    p: Pantry, draft: WeekDraft, entries: Sequence[Entry], coming: Sequence[Candidate] = ()
+) -> WeekView:
+    rows = everything(p)
+    here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
+    takes = [(_take(p, entry, left), beside(p, entry)) for entry, left in here]
+    planned = {id_ for entry in entries for id_ in entry.containers}
+    return WeekView(
+        start=draft.start,
+        end=draft.end,
+        people=p.people,
+        take=tuple(take for take, aside in takes if not aside),
+        beside=tuple(take for take, aside in takes if aside),
+        more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
+        waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
+        discard=tuple(row for row in rows if row.verdict in UNFIT),
+        accepted=draft.plan is not None,
+        notes=(
+            *_dropped(p, draft, entries),
+            *_at_risk(p, draft, entries),
+            *tending.sentences(p, draft.start, draft.end),
+        ),
+        table=tuple(_table(p, draft)),
+        left_out=tuple(sorted(draft.wishes.left_out)),
+        stocked=any(row.usable for row in rows),
+        cautions=(CAUTION,),
+    )
+
+
+def beside(p: Pantry, entry: Entry) -> bool:
+    """Whether it is opened beside the days: a relish or spread that is in no dish."""
+    batch = p.stock.batches[p.stock.containers[entry.containers[0]].batch]
+    return not entry.dish and role_of(batch.food.group) in BESIDE
+
+
+def _more(
+    p: Pantry, start: date, coming: Sequence[Candidate], planned: Collection[str]
+) -> Iterable[Take]:
+    """What comes next, the first of each batch and place, in order."""
+    seen: set[tuple[str, str]] = set()
+    for one in coming:
+        container = p.stock.containers[one.container]
+        key = container.batch, container.place
+        if one.container in planned or key in seen or not fit(p, container):
+            continue
+        seen.add(key)
+        batch, judged = p.stock.batches[container.batch], p.judge(container)
+        yield Take(
+            code=batch.code,
+            food=batch.food.name,
+            place=p.where(container),
+            count=1,
+            servings=one.servings,
+            day=start + timedelta(days=one.thaw_days),
+            thaw_by=start if one.thaw_days else None,
+            reasons=(*judged.reasons[:1], *judged.standing),
+            containers=names_of(p, [container]),
+            amount=container.amount if one.bulk else "",
+            standing=judged.standing,
+            method=batch.method,
+            role=one.at_table,
+            left=container.amount,
+        )
+
+
+def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
+    """What was put on a day, or accepted, and is left out since it is not fit: with the reason."""
+    planned = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
+    asked = {id_: day or draft.end for id_, day in draft.wishes.pins} | (
+        planned if draft.plan is not None else {}
+    )
+    for id_, day in asked.items():
+        container = p.stock.containers.get(id_)
+        if container is None or not container.here or _fit_on(p, container, day):
+            continue
+        judged = p.judge(container)
+        why = judged.reasons[0] if judged.reasons else ""
+        name = f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"
+        if judged.usable and judged.discard_after is not None:
+            said = f"its last safe day is {dates.say(judged.discard_after)}"
+        else:
+            said = f"it is {judged.verdict}"
+        yield f"{name} is left out of the week: {said}. {why}".strip()
+
+
+def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
+    """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
+    more of it than is eaten."""
+    in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
+    found: dict[tuple[date, str], list[Container]] = defaultdict(list)
+    rows = shown(p)
+    for container in p.stock.containers.values():
+        batch = p.stock.batches[container.batch]
+        wanted = not container.reserved and batch.food.name not in draft.wishes.left_out
+        row = rows[name_of(p, container)] if container.here and wanted else None
+        if row is None or not row.usable:
+            continue
+        last = row.discard_after
+        if last is None or not max(draft.start, p.today) <= last <= draft.end:
+            continue
+        if in_time.get(container.id, date.max) > last:
+            found[last, batch.id].append(container)
+    for (last, id_), several in sorted(found.items()):
+        batch = p.stock.batches[id_]
+        few = len(several) <= _NAMED
+        names = ", ".join(names_of(p, several)) if few else f"{len(several)} of {batch.code}"
+        if last <= p.today:
+            yield f"{names} {batch.food.name}: this is the last safe day, eat today or discard."
+        else:
+            yield (
+                f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has "
+                "no room for it in time: eat it all the same, or discard it after that day."
+            )
+
+
+def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
+    """Days on which it is otherwise than usual."""
+    eats = appetite(p)
+    for day in days_from(draft.start):
+        if day in draft.wishes.out:
+            yield day, f"{dates.say(day)}: you eat out."
+        elif day in eats.table:
+            yield day, f"{dates.say(day)}: {at_table(eats.table[day])}."
+
+
+def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
+    first = left[0]
+    batch = p.stock.batches[first.batch]
+    whole = sum(servings(p, container) for container in left)
+    part = entry.servings if entry.amount else whole
+    why, judged = tuple(_why(entry)), p.judge(first)
+    return Take(
+        code=batch.code,
+        food=batch.food.name,
+        place=p.where(first),
+        count=len(left),
+        servings=part,
+        day=days_ahead(p, entry)[0],
+        thaw_by=entry.thaw_by,
+        reasons=(*why, *judged.reasons[:1], *judged.standing),
+        containers=names_of(p, left),
+        days=tuple(day for day in entry.days if _fit_on(p, first, day)),
+        amount=entry.amount,
+        dish=entry.dish,
+        why=why,
+        standing=judged.standing,
+        method=batch.method,
+        role=role_of(batch.food.group),
+        left=first.amount,
+    )
+
+
+def _why(entry: Entry) -> Iterable[str]:
+    """Why it is in the week, and what its opening ties up."""
+    words = {
+        Why.KEPT: "You put it there.",
+        Why.MUST: "It is open or thawed: its clock runs.",
+        Why.DUE: "It falls due this week.",
+        Why.DISH: f"For {entry.dish}.",
+        Why.BEGIN: "There is so much of it that it must be begun before others.",
+        Why.PACE: "At its pace it comes this week.",
+        Why.TABLE: "The day has no other main.",
+    }
+    yield words[Why(entry.why)]
+    if entry.dish and entry.why != Why.DISH:
+        yield f"For {entry.dish}."
+    if entry.later >= 1:
+        by = f": finish it by {dates.say(entry.until)}" if entry.until else ""
+        days = f"{len(entry.days)} days" if len(entry.days) > 1 else "that day"
+        yield f"It is for {days}, and about {entry.later:.0f} servings for next week{by}."
+    elif len(entry.days) > 1:
+        yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
+    if entry.spare >= 1:
+        yield (
+            f"About {entry.spare:.0f} servings are more than you can eat by its last safe day: "
+            "share them on the first day."
+        )
