@@ -16,7 +16,7 @@ from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
 from pantry_tui.reference.names import single
 from pantry_tui.reference.packing import Lazy, Packing
-from pantry_tui.reference.tables import Tables, _one_of, _rows
+from pantry_tui.reference.tables import Tables, _one_of, _Row, _rows
 
 #: The same food, and one that nobody can name.
 SAME, ASKED = "=", "?"
@@ -35,8 +35,8 @@ class Head:
     """A row of heads.csv: what the word makes of what `of` names (a key as in keeping.csv).
 
     `becomes` is a food of foods.csv, `SAME`, `ASKED`, or "": a food in no table, of this group,
-    acidity and classes; `methods` is the method that the word says. `where`: the word stands only
-    in "front" of it or "behind"; "" either.
+    acidity (`SAME`: that of what it is made of) and classes; `methods` is the method that the word
+    says. `where`: the word stands only in "front" of it or "behind"; "" either.
     """
 
     of: str
@@ -91,7 +91,7 @@ def read_beside(folder: Path, tables: Tables) -> Beside:
             _one_of(row, "where", ("front", "behind")) if row.text("where") else "",
             becomes,
             "" if becomes else row.word("group", Group).value,
-            "" if becomes else row.word("acidity", Acidity).value,
+            "" if becomes else _sourness(row),
             frozenset(row.words("classes")),
             (row.word("method", Method),) if row.text("method") else (),
         )
@@ -100,6 +100,11 @@ def read_beside(folder: Path, tables: Tables) -> Beside:
     if not words or not heads:
         raise DataError("words.csv row 2, column word: one word is needed.")
     return Beside(words, {word: tuple(found) for word, found in heads.items()})
+
+
+def _sourness(row: _Row) -> str:
+    """How sour what is made is, or that it is as sour as what it is made of."""
+    return SAME if row.text("acidity") == SAME else row.word("acidity", Acidity).value
 
 
 def _is_key(key: str, foods: set[str], classes: set[str]) -> bool:

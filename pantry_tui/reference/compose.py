@@ -28,7 +28,11 @@ if TYPE_CHECKING:
 #: More words than this are no name of a food.
 LONGEST = 8
 _JOINED = 3
-_AND = frozenset({"and", "with", "&", "or"})
+#: Classes whose danger stays in whatever is made of the food: cooked rice keeps for a day.
+_STILL = frozenset({"rice"})
+#: What joins two foods that one word like soup is made of, and all that joins two.
+_AND = frozenset({"and", "&", "or"})
+_JOINS = JOINING | _AND
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +118,9 @@ class Composer:
         return best or NOBODY
 
     def _cores(self, words: Sequence[str]) -> Iterator[tuple[int, int, FoodFacts]]:
-        """Every run that names a food, longest first, then the last."""
+        """Every run that names a food, longest first, then the last; none that lies within the
+        name of another, or begins within one: "green tomato juice" is made of green tomatoes."""
+        found: list[tuple[int, int, FoodFacts]] = []
         for size in range(len(words) - 1, 0, -1):
             for start in range(len(words) - size, -1, -1):
                 said = words[start : start + size]
@@ -122,7 +128,10 @@ class Composer:
                     continue
                 core = self._named(" ".join(said))
                 if core is not None:
-                    yield start, start + size, core
+                    found.append((start, start + size, core))
+        for start, stop, core in found:
+            if not any(a < start < b or (a == start and b > stop) for a, b, _ in found):
+                yield start, stop, core
 
     def _around(self, words: Sequence[str], start: int, stop: int, core: FoodFacts) -> Meant:
         """The core with the words behind it, then those in front of it, nearest first."""
@@ -132,8 +141,11 @@ class Composer:
             if not size or found.facts is None:
                 return NOBODY
             at += size
-        if self._made_of(words[start:stop]) and stop == len(words) and start > 0:
-            return self._mixed(words, start)
+        if stop == len(words) and start > 0:
+            if self._made_of(words[start:stop]):
+                return self._mixed(words, start)
+            if words[start - 1] in _AND and self._made_of(words[-1:]):
+                return self._mixed(words, len(words) - 1)  # "chicken and leek soup"
         at = start
         strange: list[str] = []
         while at > 0:
@@ -145,8 +157,9 @@ class Composer:
                 return NOBODY
             else:
                 found, at = more, at - size
-        front = [word for word in strange if word not in _AND]
-        if front and (found.facts != core or any(word in _AND for word in strange)):
+        joined = any(word in _JOINS for word in strange)
+        front = [word for word in strange if word not in _JOINS]
+        if front and (found.facts != core or joined):
             return NOBODY  # "zorble soup", or two foods in one jar
         if any(self._named(word) is not None for word in front):
             return NOBODY
@@ -160,8 +173,10 @@ class Composer:
         """A word like soup behind the foods it is made of: "carrot and coriander soup". Where they
         make different foods of it, which one is asked."""
         parts: list[list[str]] = [[]]
+        if words[start - 1] in JOINING:
+            return NOBODY  # "apples with cheese"
         for word in words[:start]:
-            if word in _AND or word == ",":
+            if word in _AND:
                 parts.append([])
             else:
                 parts[-1].append(word)
@@ -178,8 +193,12 @@ class Composer:
         if not made:
             return NOBODY
         foods = dict.fromkeys(one.facts.name for one in made if one.facts is not None)
-        same = len(foods) == 1
-        return made[0] if same else Meant(None, either=tuple(foods))
+        if len(foods) == 1:
+            return made[0]
+        kinds = {replace(one.facts, name="") for one in made if one.facts is not None}
+        if len(kinds) == 1 and not next(iter(kinds)).known:
+            return replace(made[0], facts=replace(next(iter(kinds)), name=" ".join(words)))
+        return Meant(None, either=tuple(foods))
 
     def _next(
         self, words: Sequence[str], at: int, found: Meant, *, behind: bool
@@ -205,7 +224,7 @@ class Composer:
         near = max((scope.near(row.of, facts, guess=False) for row in rows), default=-1)
         if near >= 0:
             row = next(one for one in rows if scope.near(one.of, facts, guess=False) == near)
-            made = replace(found, facts=self._becomes(row, facts, key, name))
+            made = replace(found, facts=self._becomes(row, facts, key, name, behind))
             return _said(made, row.methods)
         word = self._beside.words.get(key)
         if word is None:
@@ -214,15 +233,25 @@ class Composer:
             return None
         return _said(found, word.methods)
 
-    def _becomes(self, row: Head, facts: FoodFacts, key: str, name: str) -> FoodFacts | None:
+    def _becomes(
+        self, row: Head, facts: FoodFacts, key: str, name: str, behind: bool
+    ) -> FoodFacts | None:
+        """What is made of the food: one that is in the tables by that name, the one of the row, or
+        one that is in no table."""
         if row.becomes == SAME:
             return facts
         if row.becomes == ASKED:
             return None
-        own = self._named(f"{facts.name} {key}") or self._named(f"{key} {facts.name}")
+        sides = [f"{facts.name} {key}"] if behind else [f"{key} {facts.name}"]
+        sides += [] if row.where else [f"{key} {facts.name}", f"{facts.name} {key}"]
+        own = next(filter(None, map(self._named, sides)), None)
         if own is not None:
             return own
-        if row.becomes:
-            return self._named(row.becomes)
-        sour = Acidity(row.acidity)
-        return FoodFacts(name, Group(row.group), sour, row.classes, known=False)
+        made = self._named(row.becomes) if row.becomes else None
+        still = facts.classes & _STILL
+        if made is not None and still <= made.classes:
+            return made
+        if made is not None:
+            return replace(made, name=name, classes=made.classes | still, known=False)
+        sour = facts.acidity if row.acidity == SAME else Acidity(row.acidity)
+        return FoodFacts(name, Group(row.group), sour, row.classes | still, known=False)

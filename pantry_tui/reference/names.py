@@ -20,7 +20,9 @@ class Food:
 
     `named`: publications speak of it, or of a class that it is of. Any other food is judged by the
     strictest figures of its group, as one that is in no table. `says` is the method that its name
-    says (strawberry jam is jam), "" for most.
+    says (strawberry jam is jam), "" for most. `parent` is the food it is a kind of; what is advised
+    against for that one is advised against for it, and nothing else is lent. `role` is what it is
+    at table, "" for the usual one of its group.
     """
 
     name: str
@@ -32,6 +34,8 @@ class Food:
     harvest_month: int | None
     named: bool = True
     says: str = ""
+    parent: str = ""
+    role: str = ""
 
     @property
     def facts(self) -> FoodFacts:
@@ -41,7 +45,8 @@ class Food:
 
 #: Words that matter to nothing.
 _IDLE = frozenset({"of", "the", "a", "an", "some", "my", "our", "own"})
-#: Words that join others: they tell "fruit in syrup" from "fruit syrup", where both are foods.
+#: Words that join others: "tomatoes in juice" are no tomato juice. A name that is typed with one is
+#: only a name that is written with it.
 JOINING = frozenset({"in", "with", "and", "or"})
 _STOP = _IDLE | JOINING
 
@@ -64,7 +69,7 @@ _IRREGULAR = {
     "chilli": "chili", "chile": "chili", "brussels": "brussels", "sweetcorn": "corn sweet",
     "yoghurt": "yogurt", "yoghurts": "yogurt", "citrus": "citrus", "hummus": "hummus",
     "mice": "mouse", "cookies": "cookie", "pies": "pie", "brandies": "brandy",
-    "cookie": "cookie", "dhal": "dal", "octopus": "octopus",
+    "greens": "greens", "cookie": "cookie", "dhal": "dal", "octopus": "octopus",
 }  # fmt: skip
 
 
@@ -104,6 +109,11 @@ def _words(text: str) -> list[str]:
 def normal(text: str) -> frozenset[str]:
     """The set of single-form words that matter: "Tomatoes, crushed" == "crushed tomato"."""
     return frozenset(_words(text))
+
+
+def _joins(said: Iterable[str], name: str) -> bool:
+    """Whether a name is written with every joining word that was said."""
+    return JOINING.intersection(said) <= JOINING.intersection(_said(name))
 
 
 def _key(words: Iterable[str]) -> str:
@@ -160,17 +170,21 @@ class FoodIndex:
         if number is None:
             return None
         food = self._foods[number]
-        return food if _plain(said) in map(_words, (food.name, *food.aliases)) else None
+        mine = (name for name in (food.name, *food.aliases) if _words(name) == _plain(said))
+        return food if any(_joins(said, name) for name in mine) else None
 
     def _number(self, said: list[str], text: str) -> int | None:
         """In any order where something parts the words ("tomatoes, crushed"); else the main word
         stands last: wine grapes are no grape wine."""
         number = self._keys.get(_key(_plain(said)), self._keys.get(":" + " ".join(said)))
-        if number is None or len(said) < 2 or _PARTED.search(text):
+        if number is None or len(said) < 2:
             return number
-        food = self._foods[number]
-        ends = {words[-1] for words in map(_words, (food.name, *food.aliases)) if words}
-        return number if said[-1] in ends else None
+        names = (self._foods[number].name, *self._foods[number].aliases)
+        same = [name for name in names if set(_words(name)) == set(_plain(said))]
+        if not any(_joins(said, name) for name in same):
+            return None
+        ends = {_words(name)[-1] for name in names if _words(name)}
+        return number if said[-1] in ends or _PARTED.search(text) else None
 
     def near(self, text: str, n: int = 5) -> tuple[str, ...]:
         """Up to `n` food names that look or read like `text`, nearest first."""

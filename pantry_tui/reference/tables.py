@@ -176,7 +176,9 @@ def _one_of(row: _Row, column: str, words: tuple[str, ...]) -> str:
 
 def _foods(folder: Path) -> tuple[Food, ...]:
     found = []
-    columns = ("name", "aliases", "group", "acidity", "classes", "judged", "says")
+    columns = (
+        *("name", "aliases", "group", "acidity", "classes", "judged", "says", "parent", "role"),
+    )
     for row in _rows(folder / "foods.csv", columns):
         month = row.number_or_none("harvest_month")
         if month is not None and month not in range(1, 13):
@@ -192,6 +194,8 @@ def _foods(folder: Path) -> tuple[Food, ...]:
                 None if month is None else int(month),
                 _one_of(row, "judged", ("name", "group")) == "name",
                 row.word("says", Method).value if row.text("says") else "",
+                row.text("parent"),
+                row.text("role"),
             )
         )
     return tuple(found)

@@ -26,7 +26,7 @@ def meant(text: str) -> Meant:
         ("chicken thighs", "chicken pieces"), ("onion powder", "onion powder"),
         ("bear roast", "bear"), ("king edward potatoes", "potatoes"), ("mango cheeks", "mangoes"),
         ("beetroot leaves", "beet greens"), ("tayberry jam", "mixed fruit jam"),
-        ("carrot and coriander soup", "vegetable soup"), ("garlic confit", "garlic in oil"),
+        ("garlic confit", "garlic in oil"),
         ("white peach halves", "white peaches"), ("wild garlic pesto", "pesto"),
         ("apple and blackberry crumble", "crumble"), ("walnuts in shell", "walnuts"),
         ("boneless pork loin", "pork loin"), ("roast chicken", "rotisserie chicken"),
@@ -42,11 +42,13 @@ def test_a_word_beside_a_food_leaves_it_or_makes_a_known_one(said: str, name: st
     ("said", "group", "acidity"),
     [
         ("parsnip tops", Group.VEGETABLE, Acidity.LOW_ACID),
-        ("pickled leeks", Group.RELISH, Acidity.ACIDIFIED),
+        ("pickled leeks", Group.VEGETABLE, Acidity.LOW_ACID),
         ("kangaroo mince", Group.MEAT, Acidity.LOW_ACID),
-        ("parsnip puree", Group.VEGETABLE, Acidity.LOW_ACID),
+        ("parsnip puree", Group.MEAL, Acidity.LOW_ACID),
         ("melon juice", Group.DRINK, Acidity.LOW_ACID),
         ("boiled beetroot", Group.MEAL, Acidity.LOW_ACID),
+        ("carrot and coriander soup", Group.MEAL, Acidity.LOW_ACID),
+        ("fig puree", Group.FRUIT, Acidity.ACIDIFIED),
     ],
 )
 def test_a_word_that_makes_another_food_makes_one_in_no_table(

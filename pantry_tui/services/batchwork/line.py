@@ -12,6 +12,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
@@ -26,6 +27,8 @@ from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
 from pantry_tui.services.rows import Ask, PutUpReading
 
+#: Methods of which it is known what the food is packed in.
+_PACKED = LIDDED | {Method.FROZEN, Method.SUGAR, Method.BOUGHT}
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
 
 
@@ -83,6 +86,15 @@ def read_pairs(text: str) -> list[tuple[str, str]]:
     if left or not pairs:
         raise BadInput(f"{left[:40]!r} is no detail: write minutes=20 psi=11 canner=dial.")
     return list(pairs.items())
+
+
+def _packed(pairs: dict[str, str], method: Method | None) -> list[str]:
+    """What it is packed in, of a batch that is neither canned nor frozen: nobody can say what that
+    is, so it stays unread. "Apples in juice" are no whole apples."""
+    form = pairs.get("form", "")
+    if not form.startswith("in ") or method in _PACKED or method is None:
+        return []
+    return [pairs.pop("form")]
 
 
 def _rolls(food: Food, held: Held, kitchen: Kitchen) -> None:
@@ -145,6 +157,7 @@ def _reading(
         ask("place", *stands.ask)
     if method is Method.LACTIC and (whole := kitchen.composer.called(f"fermented {food.name}")):
         food.name, food.facts = whole.name, whole
+    unread = [*food.unread, *_packed(pairs, method)]
     if method is None and why is None:
         problems.append("Say how it is kept, for example: pressure canned, dried, frozen.")
     if held.amount:
@@ -165,7 +178,7 @@ def _reading(
         note=note,
         group=group,
         acidity=acidity,
-        unread=tuple(food.unread),
+        unread=tuple(unread),
         problems=tuple(problems),
         asks=tuple(asks),
     )

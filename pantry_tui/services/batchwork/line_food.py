@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core.line.tokens import Kind, Line
@@ -233,7 +234,7 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
         food.method_typed = methods[0][0]
     if not left:
         return
-    if has_food and _adds(food, left, kitchen):
+    if has_food and not _packed_in(words, left) and _adds(food, left, kitchen):
         return
     near = _slips(left)
     if near:
@@ -248,6 +249,15 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
             food.ask = (" ".join(words), choices, why)
             return
     food.unread += _stretches(words, left)
+
+
+def _packed_in(words: Sequence[str], left: Sequence[str]) -> bool:
+    """Whether some of the words that are left are what the food is in or with: "beef in sauce" is
+    no beef sauce."""
+    joined = ("in", "with")
+    return any(
+        (a in joined and b in left) or (b in joined and a in left) for a, b in pairwise(words)
+    )
 
 
 def _stretches(words: Sequence[str], left: Sequence[str]) -> list[str]:

@@ -92,9 +92,9 @@ def _meant(
 
 def _as_pickled(facts: FoodFacts | None, method: Method) -> Method:
     """Pickles out of a boiling-water canner are processed pickles."""
-    if method is not Method.BOILING_WATER or facts is None or facts.group is not Group.RELISH:
+    if method is not Method.BOILING_WATER or facts is None:
         return method
-    pickled = facts.name.startswith("pickled ") or facts.name.endswith(" pickles")
+    pickled = facts.name.startswith("pickled ") or facts.name.endswith((" pickle", " pickles"))
     return Method.VINEGAR_PICKLE if pickled else method
 
 
@@ -128,7 +128,7 @@ def _implied(facts: FoodFacts | None, climate: Climate | None, held: Held) -> Me
     )  # fmt: skip
     if climate is Climate.CELLAR and not jarred:
         raw = facts.known and facts.group in (Group.VEGETABLE, Group.FRUIT)
-        return Method.CELLAR if raw and not facts.name.startswith("dried") else None
+        return Method.CELLAR if raw and not facts.name.startswith(("dried", "pickled")) else None
     if climate is Climate.FRIDGE:
         if facts.name in ("eggs", "duck eggs", "quail eggs"):
             return Method.FRESH

@@ -28,7 +28,7 @@ from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdic
 MADE = date(2026, 3, 1)
 LOW, ACID = Acidity.LOW_ACID, Acidity.ACID
 ANIMALS = [Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL]
-CROPS = [Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.GRAIN]
+CROPS = [Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN]
 
 
 def batch(
