@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
+from typing import cast
 
 import pytest
 from textual.events import Paste
-from textual.widgets import Static
+from textual.widgets import Input, Static
 
 from pantry_tui.app.main import PantryApp
+from pantry_tui.services.batchwork.putup import read
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places
 
@@ -48,3 +50,13 @@ async def test_a_line_to_mend_books_none_and_is_named(empty: Pantry) -> None:
     shown, booked = await _pasted(empty, GOOD + "3 jars mystery\n")
     assert "3 lines, 1 to mend" in shown
     assert booked == 0
+
+
+async def test_the_example_could_be_booked_as_it_stands(empty: Pantry) -> None:
+    places.add(empty, "back porch", "pantry")
+    async with PantryApp(empty).run_test(size=(100, 30)) as pilot:
+        await pilot.press("p")
+        await pilot.pause()
+        example = cast(Input, pilot.app.screen.query_one("#line")).placeholder
+    assert read(empty, str(example)).place == "back porch"
+    assert not read(empty, str(example)).problems

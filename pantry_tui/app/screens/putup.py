@@ -22,15 +22,16 @@ from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
+from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
 
-EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
+EXAMPLE = "7 pint jars runner beans, pressure canned, {}, yesterday"
 ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
 HOW = (
-    f"Type a line, for example:\n\n  {EXAMPLE}\n\n"
+    "Type a line, for example:\n\n  {}\n\n"
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
     "More may follow: note=..., amount=30 lb, minutes=25, psi=11. Enter books it, Esc goes back."
 )
@@ -56,7 +57,7 @@ class PutUpScreen(Screen[None]):
 
     def __init__(self) -> None:
         super().__init__()
-        self._idle = HOW  # what stands below an empty line
+        self._idle = ""  # what stands below an empty line: how to write one, till one is booked
         self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
         self._many = ""  # several lines that were pasted, and not yet booked
@@ -64,7 +65,7 @@ class PutUpScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
-        yield LineInput(id="line", placeholder=EXAMPLE)
+        yield LineInput(id="line", placeholder=self.example)
         with VerticalScroll(id="below", can_focus=False):
             yield Static(id="reading")
         yield KeyLine(self.here)
@@ -72,6 +73,13 @@ class PutUpScreen(Screen[None]):
     @property
     def host(self) -> Host:
         return cast(Host, self.app)
+
+    @property
+    def example(self) -> str:
+        """A line that could be booked as it stands: jars in a place of this household."""
+        places = self.host.pantry.places.values()
+        warm = [one.name for one in places if one.climate in (Climate.PANTRY, Climate.ROOM)]
+        return EXAMPLE.format(min(warm, default="larder"))
 
     @property
     def line(self) -> Input:
@@ -89,7 +97,7 @@ class PutUpScreen(Screen[None]):
         """The live reading; without a line, how to write one, or what was put up last."""
         self.query_one(RoomLine).show(self.host.day_text)
         typed = self.line.value.strip()
-        self._say(self._reading(typed) if typed else self._idle)
+        self._say(self._reading(typed) if typed else self._idle or HOW.format(self.example))
 
     def pasted(self, text: str) -> None:
         """Several lines at once: each with its reading; Enter books all of them or none."""
@@ -172,7 +180,7 @@ class PutUpScreen(Screen[None]):
         last = undo.newest(self.host.pantry)
 
         def back(_names: frozenset[str]) -> None:
-            self._idle = HOW
+            self._idle = ""
             if last is not None and last.did is Did.PUT_UP and not self.line.value:
                 self.line.value, self._last = self._last, ""
             self.reload()

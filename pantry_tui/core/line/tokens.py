@@ -61,6 +61,8 @@ _TOKEN = re.compile(
 #: What begins another part of the line. A dash does only between spaces.
 _PARTS = frozenset(",;:()[]\n|")
 _DASHES = frozenset("-–—")
+#: Words that are written with a point behind them.
+_CLIPPED = frozenset({"gal", "qt", "pt", "oz", "lb", "lbs", "fl", "tbsp", "tsp", "doz"})
 
 
 def tokens(line: str) -> list[Token]:
@@ -84,6 +86,8 @@ def tokens(line: str) -> list[Token]:
                 continue
             if said in _DASHES and joined:
                 continue
+            if said == "." and joined and found[-1].text in _CLIPPED:
+                continue  # "5 gal. crock"
             found.append(Token(Kind.SIGN, said, said, part, match.start(), joined))
         elif kind == "flag":
             found.append(Token(Kind.FLAG, said, said, part, match.start(), joined))
