@@ -33,9 +33,15 @@ class NotShown(Exception):
 
 
 def watch(
-    command: Sequence[str], words: Sequence[str], *, env: Mapping[str, str], wait_s: float = WAIT_S
-) -> None:
-    """Opens `command` in a terminal of 24 by 80, waits until all `words` stood on it, presses `q`.
+    command: Sequence[str],
+    words: Sequence[str],
+    *,
+    env: Mapping[str, str],
+    wait_s: float = WAIT_S,
+    told: int | None = None,
+) -> str:
+    """Opens `command` in a terminal of 24 by 80, waits until all `words` stood on it, presses `q`,
+    or sends the signal `told`. -> what it wrote then, with its control sequences.
 
     Raises NotShown when they do not come, when it does not end, or ends with an error.
     """
@@ -56,14 +62,18 @@ def watch(
         missing = [word for word in words if word not in seen]
         if missing:
             raise NotShown(f"`{said}` never showed {', '.join(missing)}: {_tail(seen)}")
-        os.write(ours, b"q")
-        _read(ours, None, time.monotonic() + wait_s)
+        if told is None:
+            os.write(ours, b"q")
+        else:
+            child.send_signal(told)
+        last = _raw(ours, time.monotonic() + wait_s)
         try:
             code = child.wait(timeout=wait_s)
         except subprocess.TimeoutExpired:
             raise NotShown(f"`{said}` did not end {wait_s:.0f} seconds after `q`.") from None
         if code:
             raise NotShown(f"`{said}` ended with {code} after `q`.")
+        return last
     finally:
         child.kill()
         child.wait()
@@ -87,6 +97,20 @@ def _read(terminal: int, words: Sequence[str] | None, until: float) -> str:
         raw += more
         text = _CONTROL.sub(b" ", raw).decode("utf-8", "replace")
     return text
+
+
+def _raw(terminal: int, until: float) -> str:
+    """All that is written until the terminal closes, or the time is up."""
+    raw = b""
+    while (left := until - time.monotonic()) > 0 and select.select([terminal], [], [], left)[0]:
+        try:
+            more = os.read(terminal, 1 << 16)
+        except OSError:  # Linux says so when the other side has closed.
+            break
+        if not more:
+            break
+        raw += more
+    return raw.decode("utf-8", "replace")
 
 
 def _tail(text: str) -> str:

@@ -3,10 +3,15 @@
 from __future__ import annotations
 
 import os
+import signal
+import subprocess
 import sys
+from datetime import date
+from pathlib import Path
 
 import pytest
 
+from pantry_tui.services.demo import build_demo
 from tests.terminal import NotShown, open_demo, watch
 
 pytest.importorskip("pty", reason="there are no such terminals on this system")
@@ -47,3 +52,33 @@ def test_a_program_that_ends_at_the_key_is_taken() -> None:
 def test_a_program_that_is_not_there_is_told_in_one_sentence() -> None:
     with pytest.raises(NotShown, match="does not start"):
         open_demo(["no-such-program-here"])
+
+
+APP = [sys.executable, "-m", "pantry_tui"]
+
+
+@pytest.mark.parametrize("name", ["SIGTERM", "SIGHUP"])
+def test_told_to_end_the_app_leaves_the_terminal_as_it_was(tmp_path: Path, name: str) -> None:
+    store = tmp_path / "demo.db"
+    build_demo(store, date.today())
+    told = [*APP, "--store", str(store)]
+    env = {**os.environ, "TERM": "xterm-256color"}
+    last = watch(told, ["in store"], env=env, told=getattr(signal, name))
+    assert "\x1b[?1049l" in last, "back from the other screen"
+    assert "\x1b[?25h" in last, "with a cursor"
+
+
+def test_without_a_terminal_one_sentence_says_what_to_do(tmp_path: Path) -> None:
+    store = tmp_path / "demo.db"
+    build_demo(store, date.today())
+    done = subprocess.run(
+        [*APP, "--store", str(store)],
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 1
+    assert "needs a terminal" in done.stderr
+    assert done.stderr.count("\n") == 1
+    assert not done.stdout

@@ -29,8 +29,8 @@ def outlook_columns(width: int) -> tuple[Column, ...]:
     return (
         Column("food", "food", max(free - 60, 14)),
         Column("servings", "servings", 9),
-        Column("needs", "at least", 9),
-        Column("can", "at most", 9),
+        Column("needs", "no loss", 9),
+        Column("can", "to last", 9),
         Column("lost", "lost", 7),
         Column("out", "runs out", 12),
         Column("put", "put up next", 14),

@@ -187,7 +187,8 @@ COMMANDS = (
     ),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
-    Command("help", "question_mark,f1", "app.keys", "help", "All keys of this screen", True, ROOMS),
+    Command("help", "question_mark", "app.keys", "help", "All keys of this screen", True, ROOMS),
+    Command("guides", "f1", "app.guides", "guides", "Short guides, searchable", False, ROOMS),
     Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept", True),
 )
 
@@ -210,7 +211,7 @@ _LEFT_OUT = {
     "shelves": ("open", "sign"),
     "count": ("putup",),
 }
-_TYPING = ("due", "undo", "back", "help", "quit")
+_TYPING = ("due", "undo", "back", "guides", "quit")
 
 #: Cells that the key line has at 80 columns.
 ROOM = 78

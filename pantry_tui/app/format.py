@@ -11,12 +11,10 @@ from textwrap import wrap
 from rich.cells import cell_len, set_cell_size
 
 from pantry_tui.core.dates import say
-from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
 from pantry_tui.services.rows import RoundLine, Take
-from pantry_tui.services.stock.rows import DueRow, Shelf
+from pantry_tui.services.stock.rows import Shelf
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,17 +50,6 @@ def last_day(value: date | None, why: str) -> str:
     return why or "none" if value is None else say(value)
 
 
-def short_last_day(row: DueRow) -> str:
-    """The same where a list has no room for the day of the week."""
-    if row.discard_after is None:
-        return _SHORT_WHY.get(row.discard_after_why, row.discard_after_why) or "none"
-    return short_day(row.discard_after)
-
-
-#: A column of a list holds thirteen cells.
-_SHORT_WHY = {"nothing published": "not published", "process in doubt": "doubtful"}
-
-
 def near_day(value: date | None, days: int | None) -> str:
     """`9 Dec` where it is near, `Feb 2025` where only the month matters: a list has `days` left
     beside it, and the batch has the whole date."""
@@ -88,17 +75,6 @@ def hang(text: str, width: int) -> str:
     return "\n".join(lines)
 
 
-def left(days: int | None) -> str:
-    """How long until the date, in as few words as tell it."""
-    if days is None:
-        return ""
-    if days == 0:
-        return "today"
-    size = abs(days)
-    text = f"{size} d" if size < 100 else f"{round(size / 30.44)} mo"
-    return text if days > 0 else f"{text} ago"
-
-
 def verdict(value: Verdict) -> str:
     """The mark and the word."""
     return f"{MARK[value]} {value.value}"
@@ -109,92 +85,19 @@ def leaf(place: str) -> str:
     return place.rsplit("›", 1)[-1].strip()
 
 
-def act_by(row: DueRow) -> date | None:
-    """The date that `days_left` counts to: the earlier one ahead, else the last one past."""
-    dates = sorted(one for one in (row.best_by, row.discard_after) if one is not None)
-    if not dates or row.verdict in UNFIT:
-        return row.discard_after
-    past_best = len(dates) == 2 and row.verdict is Verdict.PAST_BEST
-    return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
+def keep_indent(text: str, width: int) -> str:
+    """As `clip`, with the blanks kept that a number stands behind."""
+    indent = text[: len(text) - len(text.lstrip(" "))]
+    return indent + clip(text, max(width - len(indent), 0))
 
 
 #: Columns of a list take a lid code of so many characters (and one cell of air) at least.
 CODE = 4
 
 
-def _code(longest: int) -> Column:
+def code_column(longest: int) -> Column:
     """A lid code is what is typed to find a thing: it is never cut."""
     return Column("code", "code", max(longest, CODE) + 1)
-
-
-def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
-    """The columns of a stock list, as many as `width` holds; `beside` the food stands its place,
-    or its method in a list that is by place already. `longest` (here and below): the characters
-    of the longest lid code."""
-    free, code = width - 2, _code(longest)
-    if width < 60:
-        fixed = [("mark", "", 2), ("count", "count", 8), ("left", "left", 10)]
-        rest = max(free - 20 - code.width, 8)
-        columns = [Column(*one) for one in fixed]
-        return (columns[0], code, Column("food", "food", rest), *columns[1:])
-    two_dates = width >= 118
-    fixed_width = 15 + code.width + 8 + 10 + (28 if two_dates else 9)
-    rest = max(free - fixed_width, 20)
-    food = max(rest * (62 if beside == "place" else 55) // 100, 12)
-    dates = (
-        [Column("best", "best by", 14), Column("safe", "discard after", 14)]
-        if two_dates
-        else [Column("by", "act by", 9)]
-    )
-    return (
-        Column("verdict", "verdict", 15),
-        code,
-        Column("food", "food", food),
-        Column("count", "count", 8),
-        Column(beside, beside, rest - food),
-        Column("left", "left", 10),
-        *dates,
-    )
-
-
-def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[str, ...]:
-    """The text of one row, clipped to its columns (one cell of air at the right)."""
-    wide = next((column.width for column in columns if column.field == "food"), 40) - 1
-    fields = {
-        "mark": MARK[row.verdict],
-        "verdict": verdict(row.verdict),
-        "code": row.code,
-        "food": _food(row, wide),
-        "count": row.held,
-        "place": leaf(row.place),
-        "method": row.method.value,
-        "left": left(row.days_left),
-        "by": near_day(act_by(row), row.days_left),
-        "best": short_day(row.good_until),
-        "safe": short_last_day(row),
-        # Where a row stands among the days of the week, its verdict takes the place of the day;
-        # where the word has no room its mark stands alone, since half a word says another thing.
-        "day": _whole(verdict(row.verdict), MARK[row.verdict], columns),
-        "servings": "",
-        "thaw": "",
-    }
-    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
-
-
-def _whole(word: str, mark: str, columns: Sequence[Column]) -> str:
-    room = next((column.width for column in columns if column.field == "day"), 0) - 1
-    return word if cell_len(word) <= room else mark
-
-
-def _food(row: DueRow, width: int) -> str:
-    """The food, in brackets its state where it is not sealed and for whom it is kept; the name
-    gives way first, then the person, never the state."""
-    if not row.remark:
-        return row.food
-    state = "" if row.state is State.SEALED else row.state.value
-    aside = clip(row.aside, max(width - 10 - len(state), 8)) if row.aside else ""
-    remark = f" ({', '.join(filter(None, (state, aside)))})"
-    return clip(row.food, max(width - cell_len(remark), 4)) + remark
 
 
 def shelf_title(shelf: Shelf) -> str:
@@ -208,7 +111,7 @@ def shelf_title(shelf: Shelf) -> str:
 
 def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of the week."""
-    free, code = width - 2, _code(longest)
+    free, code = width - 2, code_column(longest)
     if width < 60:
         return (
             Column("day", "day", 7),
@@ -246,7 +149,7 @@ def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[st
 
 def count_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of a count."""
-    free, code = width - 2, _code(longest)
+    free, code = width - 2, code_column(longest)
     if width < 60:
         fixed = (Column("expected", "exp", 4), Column("seen", "seen", 6))
         return (code, Column("food", "food", max(free - 10 - code.width, 8)), *fixed)
@@ -278,34 +181,6 @@ def count_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
 
 
-def caution(row: DueRow) -> str:
-    """What to say under the list about food that must not be eaten; empty for all else."""
-    if row.verdict not in UNFIT and row.verdict is not Verdict.UNKNOWN:
-        return ""
-    why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
-    return f"{verdict(row.verdict)}: {row.code}. {why} {CAUTION}"
-
-
 def sentence(text: str) -> str:
     """With a full stop."""
     return text if text.endswith((".", "!", "?")) or not text else f"{text}."
-
-
-def row_detail(row: DueRow) -> str:
-    """One row in full, for the pane beside a wide list."""
-    ids = ", ".join(row.container_ids[:12]) + (" …" if len(row.container_ids) > 12 else "")
-    lines = [
-        clip(row.food, 300),
-        verdict(row.verdict),
-        "",
-        ", ".join(filter(None, (row.method.value, row.state.value, clip(row.aside, 60)))),
-        clip(row.place, 200),
-        f"{row.count} {clip(row.size, 40)}".strip() + f": {ids}",
-        *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
-        "",
-        f"best by        {day(row.good_until)}",
-        f"discard after  {last_day(row.discard_after, row.discard_after_why)}",
-        "",
-        *(clip(reason, 400) for reason in row.reasons),
-    ]
-    return "\n".join(lines)

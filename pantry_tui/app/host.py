@@ -13,6 +13,7 @@ from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.rows import DueRow
+from pantry_tui.settings import Settings
 
 if TYPE_CHECKING:
     from textual.actions import ActionParseResult
@@ -28,6 +29,7 @@ class Host(InTurn):
         super().__init__()
         self.pantry = pantry
         self._version = pantry.store.version()
+        self.settings = Settings()  # those of the file, once it was read
         self._earlier = frozenset(pantry.booked)  # before this sitting
         self.moved_to = ""  # where the last ones were moved to
         self.refused = False  # the last act did nothing, so that nothing of it can be taken back

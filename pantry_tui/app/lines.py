@@ -7,12 +7,13 @@ from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field
 from textwrap import wrap
 
-from pantry_tui.app.format import Column, clip, due_cells
-from pantry_tui.app.theme import HEAD, STYLE
-from pantry_tui.app.widgets.line import Key, Line
+from pantry_tui.app.format import Column, clip
+from pantry_tui.app.rowtext import due_cells
+from pantry_tui.app.theme import DANGER, HEAD, MUTED, QUIET_HEAD, STYLE
+from pantry_tui.app.widgets.line import Cell, Key, Line
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import State
-from pantry_tui.services.stock.lines import Lines
+from pantry_tui.services.stock.lines import Lines, Part
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -37,14 +38,29 @@ class Heading(Key):
 
 
 @dataclass(frozen=True)
+class PartKey(Key):
+    """The heading of a part of the due list."""
+
+    word: str
+
+
+@dataclass(frozen=True)
 class PlaceKey(Key):
     """The heading of a place."""
 
     path: str
 
 
+#: What stands over the parts of the due list, where it is not their word alone.
+PART_WORDS = {
+    "must go": "Must go: do not eat",
+    "open": "Open and thawed",
+    "past best": "Past best, still safe",
+    "unknown": "Unknown: no published figure, or in doubt",
+}
+
 #: Fields whose text has the colour of the verdict.
-_COLOURED = frozenset({"mark", "verdict", "day"})
+_COLOURED = frozenset({"mark", "verdict", "day", "until"})
 
 
 def row_key(row: DueRow) -> RowKey:
@@ -57,14 +73,20 @@ def due_line(row: DueRow, columns: Sequence[Column], marked: Collection[Key] = (
     """A row as a line; one that is marked says so with a star, where colour may be missing."""
     key, texts = row_key(row), due_cells(row, columns)
     colour = STYLE[row.verdict]
-    cells = [
-        (text, colour if column.field in _COLOURED else "")
-        for text, column in zip(texts, columns, strict=True)
+    cells: list[Cell] = [
+        (text, colour if column.field in _COLOURED else _quiet(column), tail, MUTED)
+        for (text, tail), column in zip(texts, columns, strict=True)
     ]
     if key in marked:
         at = next((i for i, column in enumerate(columns) if column.field == "food"), 0)
-        cells[at] = (clip(f"* {cells[at][0]}", columns[at].width - 1), "bold")
+        text, tail = texts[at]
+        cells[at] = (clip(f"* {text}{tail}", columns[at].width - 1), "bold")
     return Line(key, tuple(cells), key.first, row)
+
+
+def _quiet(column: Column) -> str:
+    """The food is bright, what is beside it is not."""
+    return "" if column.field in ("food", "code", "count", "left") else MUTED
 
 
 def due_lines(
@@ -77,6 +99,21 @@ def due_lines(
 def heading(key: Key, text: str, word: str = "") -> Line:
     """A line that is no stock: its text, indented as it is, runs over the columns."""
     return Line(key, ((text, HEAD),), word=word or text, whole=True)
+
+
+def part_heading(
+    part: Part, columns: Sequence[Column], *, folds: bool = False, folded: bool = False
+) -> Line:
+    """A part of the due list with how many containers are in it, and a thin rule. `folds`: Enter
+    shows it or folds it away."""
+    said = f"{PART_WORDS.get(part.word, part.word.capitalize())} · {part.containers}"
+    word = f"{said}. Enter {'shows them' if folded else 'folds them away'}." if folds else said
+    if folded:
+        said += " · folded, Enter shows them"
+    room = sum(column.width for column in columns) - len(said) - 2
+    style = DANGER if part.word == "must go" else QUIET_HEAD
+    text = f"{said} {'─' * max(room, 0)}"
+    return Line(PartKey(part.word), ((text, style),), word=word, whole=True)
 
 
 def headings(text: str, columns: Sequence[Column], most: int = 3) -> list[Line]:

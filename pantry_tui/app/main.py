@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
+import os
+import signal
+import sys
+from asyncio import get_running_loop
 from collections.abc import Iterable
+from contextlib import suppress
+from datetime import date
 from functools import partial
 from importlib import import_module
 from pathlib import Path
@@ -16,8 +22,10 @@ from textual.screen import Screen
 from pantry_tui.app import commands
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.due import DueScreen
-from pantry_tui.app.theme import THEME
-from pantry_tui.errors import PantryError
+from pantry_tui.app.screens.listing import ListScreen
+from pantry_tui.app.theme import OURS, wanted_theme
+from pantry_tui.app.whereabouts import Whereabouts, leave, left_at
+from pantry_tui.errors import PantryError, Refused
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.stock.ready import run_out
 from pantry_tui.settings import read_settings
@@ -38,7 +46,14 @@ ROOMS = {
 }
 
 #: What the commonest keys need, loaded one after the other once the first screen stands.
-SOON = ("screens.acting", "screens.undoing", "widgets.findbar", "screens.shelves", "screens.page")
+SOON = (
+    "screens.acting",
+    "screens.undoing",
+    "widgets.findbar",
+    "screens.shelves",
+    "screens.page",
+    "screens.batch",
+)
 SOON_AFTER = 0.3
 
 #: Seconds between two looks at what other windows have written, and at the day.
@@ -57,12 +72,15 @@ class PantryApp(Host):
 
     def __init__(self, pantry: Pantry) -> None:
         super().__init__(pantry)
+        self._copied_on: date | None = None
         self._told, self._began = pantry.clock, Clock().recorded
         self._day, self._minute = pantry.today, 0
         self._rooms: dict[str, Screen[None]] = {}
         # Before anything is styled: a theme that is set later styles all of it again.
-        self.register_theme(THEME)
-        self.set_reactive(App.theme, THEME.name)
+        for one in OURS:
+            self.register_theme(one)
+        self.settings = read_settings()
+        self.set_reactive(App.theme, wanted_theme(self.settings.theme, os.environ))
         self.stylesheet.set_variables(self.get_css_variables())
 
     def get_default_screen(self) -> Screen[None]:
@@ -71,16 +89,49 @@ class PantryApp(Host):
 
     def on_mount(self) -> None:
         self.animation_level = "none"
+        if not self.is_headless:
+            self._heed_signals()
         self._take_settings()
         for sentence in self.pantry.store.told:
             self.call_after_refresh(self.tell, sentence)
         self.set_interval(LOOKS_EVERY, self.look_around)
         self._soon = list(SOON)
         self.set_timer(SOON_AFTER, self._load_next)
+        self.call_after_refresh(self._go_back)
         if self.pantry.is_new:
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)
+
+    def _heed_signals(self) -> None:
+        """Told to end, or with its terminal gone, the app leaves the terminal as it was. What was
+        done is booked already."""
+        loop = get_running_loop()
+        for name in ("SIGTERM", "SIGHUP"):
+            number = getattr(signal, name, None)
+            # Not every system has them, and only the main thread may ask for them.
+            with suppress(NotImplementedError, RuntimeError, ValueError):
+                if number is not None:
+                    loop.add_signal_handler(number, partial(self.exit, return_code=128 + number))
+
+    def _go_back(self) -> None:
+        """To where the app was left today, so that a slip of the quit key costs nothing."""
+        there = left_at(self.pantry.path, self.pantry.today)
+        if there is None or len(self.screen_stack) > 1:
+            return
+        if there.room in ROOMS:
+            self.action_go(there.room)
+        here = self.screen
+        if there.ref and isinstance(here, ListScreen):
+            here.call_after_refresh(here.show_line, there.ref)  # its list comes first
+
+    async def action_quit(self) -> None:
+        """Leave; everything is booked already, and the next start today is here again."""
+        here = self._here
+        line = self.screen.table.current if isinstance(self.screen, ListScreen) else None
+        there = Whereabouts(here if here in ROOMS else "due", line.ref if line else "")
+        leave(self.pantry.path, self.pantry.today, there)
+        self.exit()
 
     def _load_next(self) -> None:
         """Load one module while nobody waits; a key that comes meanwhile waits for one at most."""
@@ -90,7 +141,7 @@ class PantryApp(Host):
 
     def _take_settings(self) -> None:
         """A person's own keys; what cannot be used is said."""
-        mine = read_settings()
+        mine = self.settings
         wrong = list(mine.wrong)
         if mine.keys:
             from pantry_tui.app.bindings import keymap
@@ -104,6 +155,7 @@ class PantryApp(Host):
     def look_around(self) -> None:
         """What another window has written is shown; and a night that passes while the app stands
         open: tomorrow's verdicts must not be today's."""
+        self._back_up()
         clock = self._told.gone_on(self._began)
         if self._told.day is not None:
             self.pantry.clock = clock
@@ -119,6 +171,20 @@ class PantryApp(Host):
             return False
         self._minute = minute
         return run_out(self.pantry)
+
+    def _back_up(self) -> None:
+        """The copy of the day, beside the keys: a large store takes a while."""
+        if self.pantry.store.booked and self._copied_on != date.today():
+            self._copied_on = date.today()
+            self.run_worker(self._copy, thread=True, exit_on_error=False, group="backup")
+
+    def _copy(self) -> None:
+        from pantry_tui.store.copies import daily
+
+        try:
+            daily(self.pantry.path)
+        except PantryError as error:
+            self.call_from_thread(self.tell, f"no backup: {error.message}", refused=True)
 
     def _room(self, name: str) -> Screen[None]:
         """The one screen of a room; what was typed there stays."""
@@ -181,6 +247,12 @@ class PantryApp(Host):
 
         ask(self)
 
+    def action_guides(self) -> None:
+        """Short guides; letters find words in them."""
+        from pantry_tui.app.screens.guide import choose_guide
+
+        choose_guide(self)
+
     def action_household(self) -> None:
         """What the household told of itself, to change."""
         from pantry_tui.app.screens.home import change_household
@@ -219,9 +291,16 @@ def _make(name: str) -> Screen[None]:
 
 
 def run(path: Path, clock: Clock) -> int:
-    """The app on the store at `path`. Raises StoreError before anything is painted."""
+    """The app on the store at `path`. Raises StoreError before anything is painted, and Refused
+    where there is no terminal to paint on."""
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        raise Refused("The app needs a terminal: `pantry-tui due` lists the same as plain text.")
     from pantry_tui.services.pantry import open_pantry
+    from pantry_tui.store.copies import daily
 
     with open_pantry(path, clock) as pantry:
-        PantryApp(pantry).run()
-    return 0
+        app = PantryApp(pantry)
+        app.run()
+        if pantry.store.booked:
+            daily(path)
+    return app.return_code or 0

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import groupby
 
-from pantry_tui.app.format import clip, day, last_day, verdict
+from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.inkeys import in_keys
+from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
@@ -18,6 +19,7 @@ from pantry_tui.services.rows import (
     PutUpReading,
     SignAnswer,
 )
+from pantry_tui.services.stock.rows import DueRow
 
 
 def difference_text(found: Sequence[Difference], left: int) -> str:
@@ -74,6 +76,31 @@ def batch_text(view: BatchView) -> str:
         for heading, lines in parts
         if lines
     )
+
+
+def pane_text(row: DueRow, view: BatchView) -> str:
+    """A row in full with what its batch has beside it: where the others are, how it was made, how
+    it was, what was done last, on what its dates rest."""
+    others = [
+        f"{what_is_left(one).strip()}, {one.state.value}, {clip(leaf(one.place), 40)}"
+        for one in view.rows
+        if one.container_ids != row.container_ids
+    ]
+    made = [f"{clean(key)} {clean(value)}" for key, value in view.process]
+    parts = (
+        ("Next", [next_step(row)]),
+        ("Others of this batch", others),
+        ("How it was made", [_made(view), *([", ".join(made)] if made else []), clean(view.note)]),
+        ("How it was", [clean(one) for one in view.tasted[-2:]]),
+        ("Last done", [clean(one) for one in reversed(view.history[-3:])]),
+        ("Source", [clean(one) for one in view.sources[:1]]),
+    )
+    more = [
+        "\n".join([heading, *(f"  {one}" for one in lines if one)])
+        for heading, lines in parts
+        if any(lines)
+    ]
+    return "\n\n".join([row_detail(row), *more])
 
 
 def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:

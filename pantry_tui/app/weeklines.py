@@ -6,9 +6,13 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from rich.cells import cell_len
+
 from pantry_tui.app.format import Column, sentence, take_cells, week_day
 from pantry_tui.app.lines import heading
-from pantry_tui.app.widgets.line import Key, Line
+from pantry_tui.app.rowtext import methods_for
+from pantry_tui.app.theme import MUTED
+from pantry_tui.app.widgets.line import Cell, Key, Line
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock.rows import DueRow
 
@@ -72,10 +76,22 @@ def take_lines(
             texts[0] = ""
         named = take.day
         said = f"{week_day(take.day)}: {' '.join(sentence(one) for one in take.reasons)}"
-        cells = tuple((text, "") for text in texts)
         row = rows.get(take.containers[0])
+        cells = tuple(
+            _food(text, column, row) if column.field == "food" else (text, "")
+            for text, column in zip(texts, columns, strict=True)
+        )
         lines.append(Line(key, cells, take.containers[0], row, word=said))
     return lines
+
+
+def _food(text: str, column: Column, row: DueRow | None) -> Cell:
+    """The food, and how it is kept where that has room."""
+    for method in methods_for(row.method) if row else ():
+        tail = f", {method}" if method and method not in text else ""
+        if cell_len(text + tail) < column.width:
+            return text, "", tail, MUTED
+    return text, ""
 
 
 def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -> list[Line]:

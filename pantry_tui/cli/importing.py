@@ -6,33 +6,20 @@ from pathlib import Path
 from typing import Any
 
 from pantry_tui.cli.call import Call, Question
-from pantry_tui.cli.fields import flag, option, word
-from pantry_tui.cli.verb import Verb
 from pantry_tui.core.text import clean
 
 
-class Import(Verb):
-    file: str = word("your list, a .csv or .tsv with headings", "FILE")
-    map: str | None = option("--map", "FIELD=HEADING,...", "which column holds what")
-    dates: str | None = option("--dates", "ORDER", "how days are written: dmy, mdy or ymd")
-    dry_run: bool = flag("--dry-run", "say what would come and book nothing")
+def bring_in(call: Call, path: Path, columns: str, order: str, dry_run: bool) -> int:
+    """Book a list, or tell what stands against it. Raises Question for what must be said first."""
+    from pantry_tui.services.batchwork.importing import import_list
 
-    def run(self, call: Call) -> int:
-        from pantry_tui.services.batchwork.importing import import_list
-
-        with call.pantry() as p:
-            found = import_list(
-                p,
-                Path(self.file).expanduser(),
-                columns=self.map or "",
-                order=self.dates or "",
-                dry_run=self.dry_run,
-            )
-        if found.bad or found.asks:
-            if not call.as_json:
-                call.answer(found, _data, _lines)
-            raise Question(_told(found), _data(found))
-        return call.answer(found, _data, _lines)
+    with call.pantry() as p:
+        found = import_list(p, path, columns=columns, order=order, dry_run=dry_run)
+    if found.bad or found.asks:
+        if not call.as_json:
+            call.answer(found, _data, _lines)
+        raise Question(_told(found), _data(found))
+    return call.answer(found, _data, _lines)
 
 
 def _data(found: Any) -> dict[str, Any]:

@@ -21,7 +21,7 @@ class Due(Verb):
         within = read_span(self.within) if self.within else None
         with call.pantry() as p:
             rows = view.due(p, within, self.place)
-        return call.answer(rows, jsonable.due, show.due)
+        return call.answer(rows, jsonable.due, lambda found: show.due(found, heads=True))
 
 
 class Shelves(Verb):

@@ -87,7 +87,8 @@ class Judging:
         """The same without its small jobs: what was late of a part is not late of the whole."""
         own = assess(batch, container, where, self.book, now)
         if batch.into:
-            own = descent.suspected(own, container, self._of_children(batch, frozenset()))
+            since = container.looked_at if container.looked else 0
+            own = descent.suspected(own, self._of_children(batch, frozenset(), since))
         if not batch.parts:
             return own
         bounds = [
@@ -110,21 +111,22 @@ class Judging:
             return
         birth = new.turns[0].when
         then = birth._replace(first=birth.last)
-        shadow, known = descent.as_taken(new, part), descent.known_then(places, then)
+        shadow, known = descent.as_taken(new, of, part), descent.known_then(places, then)
         yield descent.Bound(name, self._unattended(of, shadow, then, known), goes_on=False)
 
-    def _of_children(self, batch: Batch, seen: frozenset[str]) -> str:
-        """Why what was made of a batch makes it be looked at, "" where nothing does."""
+    def _of_children(self, batch: Batch, seen: frozenset[str], since: int = 0) -> str:
+        """Why what was made of a batch makes it be looked at, "" where nothing does, or did after
+        it was looked at in the minute `since`."""
         for id_ in batch.into:
             held = self._p.load(id_) if id_ not in seen else None
             if held is None:
                 continue
             child = held[0]
-            if child.suspect:
+            if child.suspect and child.suspect_from >= since:
                 return (
                     f"Look at it: {child.code}, made from it, is under suspicion: {child.suspect}."
                 )
-            if why := self._of_children(child, seen | {batch.id}):
+            if why := self._of_children(child, seen | {batch.id}, since):
                 return why
         return ""
 
@@ -211,6 +213,7 @@ class Judge:
             tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
             container.signs,
             container.looked,
+            container.looked_at,
             container.left,
             container.first,
             today,

@@ -121,12 +121,14 @@ class Difference:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A table to print: title, heads, rows, and what to take care of below."""
+    """A table to print: title, heads, rows, and what to take care of below; `parts` are words that
+    stand over so many of the rows, one after the other."""
 
     title: str
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     notes: tuple[str, ...]
+    parts: tuple[tuple[str, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

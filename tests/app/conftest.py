@@ -15,6 +15,8 @@ def patient_pilot(monkeypatch: pytest.MonkeyPatch) -> None:
     async def patient(pilot: Pilot[None], timeout: float = 30.0) -> bool:
         done = await wait(pilot, timeout)
         while done and isinstance(pilot.app, InTurn) and not pilot.app.idle:
+            if pilot.app._exit:  # no key is waited for by an app that was left
+                break
             done = await wait(pilot, timeout)
         return done
 

@@ -6,8 +6,9 @@ from datetime import date
 
 import pytest
 
-from pantry_tui.app.format import day, due_columns, hang, near_day, short_day, week_day
+from pantry_tui.app.format import day, hang, near_day, short_day, week_day
 from pantry_tui.app.lines import headings
+from pantry_tui.app.rowtext import due_columns
 from pantry_tui.app.texts import months_text
 
 DAY = date(2026, 12, 9)

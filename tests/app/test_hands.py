@@ -165,7 +165,7 @@ async def test_the_answer_hides_neither_the_keys_nor_the_cursor(p: Pantry) -> No
         text = screen_text(pilot)
         assert said(pilot)[:30] in text
         assert "? help" in text
-        assert current(pilot).row.code in text  # type: ignore[union-attr]
+        assert current(pilot).row.food[:8] in text  # type: ignore[union-attr]
 
 
 @pytest.mark.parametrize(
@@ -255,7 +255,7 @@ async def test_what_must_go_is_refused_at_once_also_from_bulk(demo: Pantry) -> N
     code = putup.put_up(demo, putup.read(demo, up)).code
     row = next(r for r in view.due(demo) if r.code == code)
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
-        await pilot.press(*row.code.lower(), "enter", "s", "1", "enter")
+        await pilot.press(*row.code.lower(), "enter", "s", *"slimy", "enter", "enter")
         worse = view.rows_named(demo, row.container_ids)[row.container_ids[0]]
         assert worse.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
         await pilot.press("u")
@@ -314,12 +314,12 @@ async def test_a_very_small_screen_still_shows_a_list(demo: Pantry) -> None:
         await pilot.resize_terminal(20, 10)
         await pilot.pause()
         lines = screen_text(pilot).splitlines()
-        assert sum(line[:2] in ("x ", "- ", "! ", "+ ") for line in lines) >= 5
+        assert sum(line[1:3] in ("x ", "- ", "! ", "+ ") for line in lines) >= 4
         assert current(pilot).key == here
         await pilot.resize_terminal(80, 24)
         await pilot.pause()
         assert current(pilot).key == here
-        assert "act by" in screen_text(pilot)
+        assert "until" in screen_text(pilot)
 
 
 @pytest.mark.parametrize("room", ["D", "S", "W", "c", "y", "l"])

@@ -9,8 +9,8 @@ import pytest
 from textual.app import App, ComposeResult
 from textual.pilot import Pilot
 
-from pantry_tui.app.format import due_columns
 from pantry_tui.app.lines import PlaceKey, RowKey, Window, heading
+from pantry_tui.app.rowtext import due_columns
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.app.widgets.linelist import MARGIN, LineList
 from pantry_tui.core.words import Method, State, Verdict
@@ -94,7 +94,7 @@ async def test_it_asks_for_no_more_rows_than_it_paints_and_a_margin() -> None:
     async with Shown(Window(found, COLUMNS)).run_test(size=SIZE) as pilot:
         for key in ("down", "pagedown", "end", "up", "pageup", "home"):
             await pilot.press(key)
-        assert painted(pilot)[1].startswith("+ sound        20 ")
+        assert painted(pilot)[1].startswith("›+ 20 ")
         assert max(stop - start for start, stop in found.asked) <= PAINTED + 2 * MARGIN + 1
         before = len(found.asked)
         await pilot.press("down", "up", "down")
@@ -109,11 +109,11 @@ async def test_keys_wheel_and_mouse_move_the_cursor_and_the_lines() -> None:
         assert table.cursor_row == PAINTED - 1
         await pilot.press("ctrl+end")
         assert (table.cursor_row, code(pilot)) == (99, "299")
-        assert painted(pilot)[-1].split()[2] == "299"
+        assert painted(pilot)[-1].split()[1] == "299"
         await pilot.press("down")
         assert table.cursor_row == 99, "the last line is the last"
         await pilot.press("home")
-        assert (table.cursor_row, painted(pilot)[1].split()[2]) == (0, "20")
+        assert (table.cursor_row, painted(pilot)[1].split()[1]) == (0, "20")
         await pilot.click(LineList, offset=(5, 4))
         assert table.cursor_row == 3
         await pilot.click(LineList, offset=(5, 0))
@@ -146,7 +146,7 @@ async def test_the_cursor_stays_with_what_stands_there() -> None:
         app.show(Window(Held(rows[:30], "date"), COLUMNS))
         assert listed(pilot).cursor_row == 0, "what is gone leaves the cursor where it was"
         await pilot.pause()
-        assert painted(pilot)[1].split()[2] == "20"
+        assert painted(pilot)[1].split()[1] == "20"
 
 
 async def test_a_list_that_shrinks_keeps_a_line_under_the_cursor() -> None:
@@ -185,7 +185,7 @@ async def test_without_colours_the_whole_list_is_painted(monkeypatch: pytest.Mon
         lines = painted(pilot)
         assert "[bold]peaches[/]" in lines[1]
         assert "\x1b" not in "".join(lines)
-        assert all("+ sound" in line for line in lines[1:4])
+        assert all(line[1:].startswith("+ 2") for line in lines[1:4])
 
 
 async def test_the_cursor_is_seen_with_and_without_the_keys() -> None:

@@ -175,6 +175,7 @@ async def test_an_app_left_open_across_an_update_says_so_and_books_nothing(demo:
         length = len(demo.events)
         judged_by_another(demo.path)
         pilot.app.look_around()  # type: ignore[attr-defined]
+        await pilot.pause()
         assert not table(pilot).source.total, "no line that was judged by other rules"
         assert UPDATED in painted(pilot)
         await pilot.press("u")

@@ -31,7 +31,8 @@ def due(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Callable[[Size], 
 def test_as_many_jars_are_in_store_as_asked_for(due: Callable[[Size], Any], size: Size) -> None:
     rows = due(size)
     assert sum(row["count"] for row in rows) == 40
-    assert {row["verdict"] for row in rows} <= {"sound", "eat soon", "past best"}
+    # Nobody has looked yet at the seals of what was canned last.
+    assert {row["verdict"] for row in rows} <= {"sound", "eat soon", "past best", "needs care"}
 
 
 def test_the_log_is_as_long_as_asked_for(tmp_path: Path) -> None:

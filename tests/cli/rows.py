@@ -52,7 +52,6 @@ ROWS: dict[str, Row] = {
         ("3 pint jars green beans, boiling-water canned, shelf 2",),
         ("3 pint jars plums, teleported, shelf 2",),
     ),
-    "import": Row(("{folder}/list.csv",), s.IMPORTED, None, ("{folder}/none.csv",)),
     "use": Row(("{peaches}", "2"), s.DONE, (NOTHING_LEFT,), ("9ZZ",)),
     "open": Row(("{peaches}",), s.DONE, ("{peaches}/1",), ("9ZZ",)),
     "thaw": Row(
@@ -158,6 +157,13 @@ ROWS: dict[str, Row] = {
         ("shelf", "2", "--seen", "{peaches}"),
     ),
     # Plan
+    "cook": Row(
+        ("peaches",),
+        s.Some(s.COOKED),
+        None,
+        ("moon dust",),
+        first=(("household", "dish", "add", "fruit bowl = 4 peaches, 2 apples"),),
+    ),
     "week": Row((), s.WEEK, ("--eaten", "today"), ("--pin", "{peaches}")),
     "outlook": Row(("--margin", "10%"), s.OUTLOOK, None, ("--years", "9")),
     "year": Row(("peaches",), s.Some(s.YEAR), None, ("moon", "cheese")),
@@ -277,5 +283,29 @@ ROWS: dict[str, Row] = {
         ("--innit",),
         storeless=True,
     ),
+    "export": Row(
+        ("{folder}/stock.csv", "--what", "stock"),
+        s.WRITTEN,
+        ("{folder}/store.db/copy.json",),
+        ("{folder}/stock.ods",),
+    ),
+    "import": Row(
+        ("{folder}/log.json",),
+        s.MERGED,
+        None,
+        ("{folder}/nowhere.json",),
+        first=(("export", "{folder}/log.json"),),
+    ),
+    "backup": Row(("{folder}/copy.db",), s.COPIED, ("{folder}/store.db",), ("",)),
+    "restore": Row(
+        ("{folder}/copy.db",),
+        s.RESTORED,
+        ("{folder}/store.db",),
+        (),
+        first=(("backup", "{folder}/copy.db"), ("use", "{peaches}")),
+        storeless=True,
+    ),
+    "verify": Row(("--report",), s.VERIFIED, None, ("everything",)),
+    "help": Row(("power-cut",), s.Some(s.GUIDE), None, ("teleporting",), storeless=True),
     "keys": Row((), s.Some(s.KEY), None, ("all",), storeless=True),
 }

@@ -82,6 +82,21 @@ JOB = {
     "how": str,
     "source": str,
 }
+COOKED = {
+    "dish": str,
+    "stands": bool,
+    "takes": Some(
+        {
+            "food": str,
+            "servings": float,
+            "containers": Some(str),
+            "place": str,
+            "ready": Maybe(Day),
+        }
+    ),
+    "lacks": [{"food": str, "servings": float}],
+    "due": float,
+}
 DUE = {
     "code": str,
     "container_ids": Some(str),
@@ -253,6 +268,33 @@ LOSSES = {"rows": Some({"food": str, "why": str, "servings": float}), "changes":
 HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str, "advice": str, "jars": str}
 SHEET = {"title": str, "heads": Some(str), "rows": Some([str]), "notes": [str]}
 LABEL = {"code": str, "food": str, "method": str, "made": str, "best_by": str, "caution": str}
+GUIDE = {"topic": str, "title": str, "about": str, "text": str}
 KEY = {"id": str, "keys": str, "does": str, "screens": str}
 FILE = {"message": str, "file": str}
 STORE = {"message": str, "store": str}
+COPIED = {"path": str, "events": int, "kept": [str]}
+RESTORED = {
+    "path": str,
+    "events": int,
+    "kept": str,
+    "lost": Some({"id": str, "day": Day, "kind": str, "code": str}),
+    "back": int,
+}
+VERIFIED = {
+    "ok": bool,
+    "events": int,
+    "hurt": [{"event": str, "what": str, "touched": [str]}],
+    "notes": [str],
+    "newest_backup": Maybe(str),
+}
+WRITTEN = {"file": str, "rows": int, "message": str}
+MERGED = {
+    "rows": int,
+    "already": int,
+    "batches": int,
+    "replaced": bool,
+    "conflicts": [str],
+    "relabel": [{"was": str, "code": str, "food": str, "containers": int}],
+    "bad": [{"line": int, "column": str, "value": str, "reason": str}],
+    "asks": [dict],
+}

@@ -6,7 +6,8 @@ import json
 
 import pytest
 
-from pantry_tui.app.format import due_cells, take_columns
+from pantry_tui.app.format import take_columns
+from pantry_tui.app.rowtext import due_cells
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import MARK, Method, State, Verdict
 from pantry_tui.services.stock.rows import DueRow
@@ -131,5 +132,5 @@ def test_the_worst_word_is_never_cut_short(width: int, verdict: Verdict) -> None
         "2A", ("2A/1",), "beans", Method.PRESSURE, "larder", 1, State.SEALED, verdict,
         None, None, None, ("because",),
     )  # fmt: skip
-    said = due_cells(row, take_columns(width))[0]
+    said, _ = due_cells(row, take_columns(width))[0]
     assert said in (f"{MARK[verdict]} {verdict}", MARK[verdict])

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from textual.app import ComposeResult
@@ -10,6 +10,7 @@ from textual.binding import Binding
 from textual.containers import Vertical
 from textual.content import Content
 from textual.events import Key
+from textual.geometry import Size
 from textual.screen import ModalScreen
 from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
@@ -24,6 +25,8 @@ if TYPE_CHECKING:
 
 #: The first ten options have a digit; what is further down is found by its letters.
 KEYS = "1234567890"
+#: Below this a list leaves more room to what stands under it.
+TIGHT = Size(60, 22)
 
 
 class Choose(ModalScreen[str | None]):
@@ -32,7 +35,8 @@ class Choose(ModalScreen[str | None]):
 
     Where it may be for several, `+` `-` `*` say for how many of the `most`: `number`; with
     `counts` digits say it too, and choose nothing. A `note` stands under the options. `same` gives
-    other words for a word that is typed to narrow them.
+    other words for a word that is typed to narrow them, `texts` the words of an option where they
+    are more than its own.
     """
 
     CSS_PATH = "ask.tcss"
@@ -47,11 +51,12 @@ class Choose(ModalScreen[str | None]):
         *,
         counts: bool = False,
         same: Callable[[str], Sequence[str]] = lambda word: (word,),
+        texts: Mapping[str, str] | None = None,
     ) -> None:
         super().__init__()
         self._title, self._options, self._note = title, list(options), note
         self.number, self._most, self._counts = 1, most, counts
-        self._shown, self._same = list(options), same
+        self._shown, self._same, self._texts = list(options), same, texts or {}
         self._found = self._digits = ""
 
     def compose(self) -> ComposeResult:
@@ -63,7 +68,13 @@ class Choose(ModalScreen[str | None]):
                 yield Static(Content(self._note), id="note")
 
     def on_mount(self) -> None:
+        self.set_class(bool(self._note), "-noted")
         self._show()
+
+    def on_resize(self) -> None:
+        """The note stays on a small screen: the list gives way."""
+        size = self.app.size
+        self.set_class(size.height < TIGHT.height or size.width < TIGHT.width, "-tight")
 
     def on_key(self, event: Key) -> None:
         """A digit chooses or counts, letters narrow the options, Backspace shows all."""
@@ -103,13 +114,15 @@ class Choose(ModalScreen[str | None]):
 
     def _fits(self, option: str, found: str) -> bool:
         """Whether each word begins a word of the option, it or one that means the same."""
-        words = f" {option.casefold()}"
+        words = f" {' '.join(self._texts.get(option, option).casefold().split())}"
         return all(
             any(f" {other}" in words for other in self._same(word)) for word in found.split()
         )
 
     def _show(self) -> None:
-        self._shown = [one for one in self._options if self._fits(one, self._found)]
+        fitting = [one for one in self._options if self._fits(one, self._found)]
+        # What begins with the letters is meant before what only has them somewhere.
+        self._shown = sorted(fitting, key=lambda one: not one.casefold().startswith(self._found))
         keys = [""] * len(self._shown) if self._counts else KEYS
         shown = self.query_one(OptionList)
         shown.clear_options()

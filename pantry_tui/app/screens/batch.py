@@ -8,8 +8,9 @@ from textual.content import Content
 from textual.widgets import Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, clip, due_columns, hang
+from pantry_tui.app.format import Column, clip, hang
 from pantry_tui.app.lines import due_lines
+from pantry_tui.app.rowtext import due_columns
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import RowWords
 from pantry_tui.app.texts import batch_text

@@ -7,12 +7,15 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column
-from pantry_tui.app.lines import Window, headings
+from pantry_tui.app.lines import PartKey, Window, headings, part_heading
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.errors import PantryError
-from pantry_tui.services.stock.lines import ORDERS, in_store, lines
+from pantry_tui.services.stock.lines import ORDERS, Part, lines, parts
+
+#: So many lines that are only later are folded away; fewer are shown.
+FOLDED_FROM = 12
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.tending import JobRow
@@ -35,6 +38,9 @@ class DueScreen(Acts, Rates, StockList):
     )
 
     order = ORDERS[0]
+    folded = True  # what is only later is counted and not listed
+    _folds = False
+    _all = 0
     _costs: Sequence[str] = ()
     _jobs: Sequence[JobRow] = ()
     _timed: Sequence[TimerRow] = ()
@@ -42,7 +48,10 @@ class DueScreen(Acts, Rates, StockList):
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         pantry, text = self.host.pantry, self.sought
-        self._count = in_store(pantry, text=text)
+        known = parts(pantry, text=text)
+        self._count = sum(one.containers for one in known)
+        if not text:
+            self._all = self._count
         top = [line for one in self._costs for line in headings(f"! {one}", columns, 2)]
         if (self._jobs or self._timed) and not text:
             from pantry_tui.app.screens import jobs
@@ -50,8 +59,18 @@ class DueScreen(Acts, Rates, StockList):
             top += [*jobs.timer_lines(self._timed), *jobs.lines(self._jobs)]
         # What the places cost is reckoned when the list is on the screen: it takes longer.
         self.call_after_refresh(self._reckon)
-        found = lines(pantry, order=self.order, text=text)
-        return Window(found, columns, top=[] if text else top, marked=self.marked)
+        everyday = self.order == ORDERS[0]
+        later = next((one.rows for one in known if one.word == "later"), 0)
+        self._folds = everyday and not text and later >= FOLDED_FROM
+        folded = self._folds and self.folded
+        found = lines(pantry, order=self.order, text=text, folded=folded)
+        return Window(
+            found,
+            columns,
+            top=[] if text else top,
+            heads=self._heads(known, columns) if everyday else (),
+            marked=self.marked,
+        )
 
     def _reckon(self) -> None:
         """A notice on top for every place that is out of its range, and the small jobs."""
@@ -91,16 +110,6 @@ class DueScreen(Acts, Rates, StockList):
             self.host.attempt(lambda: do(self.host, key.code, key.food, key.job))
             self.settle_list()
 
-    def look(self) -> None:
-        """The batch of the line, also of a small job."""
-        from pantry_tui.app.screens.jobs import JobKey
-
-        key = self.table.current.key if self.table.current else None
-        if isinstance(key, JobKey) and key.code:
-            self.host.show_batch(key.code)
-        else:
-            super().look()
-
     def start(self) -> int:
         """At first the cursor stands on what may be eaten, not on what must go or is a gift."""
         source, step = self.table.source, max(self.app.size.height, 1)
@@ -108,16 +117,61 @@ class DueScreen(Acts, Rates, StockList):
             for number, line in enumerate(source.lines(at, at + step)):
                 if _fits(line):
                     return at + number
-        return 0
+        return next((n for n, line in enumerate(source.lines(0, step)) if line.row), 0)
 
     def action_sort(self) -> None:
-        """The next way to sort; the cursor stays on its line."""
-        self.order = ORDERS[(ORDERS.index(self.order) + 1) % len(ORDERS)]
-        self.host.tell(f"Sorted by {self.order}.")
+        """By any column; the cursor stays on its line."""
+        from pantry_tui.app.screens.ask import Choose, given
+
+        title = f"Sort by what? Now: {self.order}."
+        self.host.push_screen(Choose(title, ORDERS), given(self._sort))
+
+    def _sort(self, order: str) -> None:
+        self.order = order
+        self.host.tell(f"Sorted by {order}.")
         self.reload()
 
+    def look(self) -> None:
+        """Enter: the batch of the line, also of a small job; or what is later is shown or folded
+        away."""
+        from pantry_tui.app.screens.jobs import JobKey
+
+        line = self.table.current
+        if line is not None and isinstance(line.key, JobKey) and line.key.code:
+            self.host.show_batch(line.key.code)
+        elif line is not None and line.key == PartKey("later") and self._folds:
+            self.folded = not self.folded
+            self.reload()
+        else:
+            super().look()
+
+    def find_line(self, ref: str) -> int | None:
+        """What is folded away is unfolded for a lid code that is in it."""
+        at = super().find_line(ref)
+        if at is None and self._folds and self.folded:
+            self.folded = False
+            self.reload()
+            at = super().find_line(ref)
+            if at is None:
+                self.folded = True
+                self.reload()
+        return at
+
+    def _heads(self, known: Sequence[Part], columns: Sequence[Column]) -> list[tuple[Line, int]]:
+        """The heading of each part, and how many rows stand under it."""
+        found = []
+        for one in known:
+            folds = self._folds and one.word == "later"
+            folded = folds and self.folded
+            head = part_heading(one, columns, folds=folds, folded=folded)
+            found.append((head, 0 if folded else one.rows))
+        return found
+
     def headline(self) -> str:
-        return f"{self.host.day_text}, {self._count} in store"
+        if self.sought:
+            return f"{self._count} of {self._all}"
+        count = f"{self._count} in store"
+        return count if self.app.size.width < 60 else f"{self.host.day_text}, {count}"
 
 
 def _fits(line: Line) -> bool:

@@ -2,15 +2,24 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
+from pantry_tui.app.commands import of
 from pantry_tui.app.screens.listing import ListScreen
 from pantry_tui.core.lidcode import normal_code
+from pantry_tui.errors import PantryError
+from pantry_tui.store.store import reading
 
 if TYPE_CHECKING:
     from textual.widgets import Input
 
     from pantry_tui.app.widgets.findbar import FindBar
+    from pantry_tui.app.widgets.linelist import LineList
+
+
+#: What a letter behind a lid code may do.
+ON_CODES = frozenset({"use", "open", "thaw", "move", "discard", "sign", "give", "ready", "missing"})
 
 
 class Finds(ListScreen):
@@ -20,11 +29,19 @@ class Finds(ListScreen):
 
     @property
     def sought(self) -> str:
-        """The words that narrow the list."""
-        return self._bar.value if self._bar is not None and not self._bar.jumps else ""
+        """The words that narrow the list; a saved view stands for its own."""
+        if self._bar is None or self._bar.jumps:
+            return ""
+        views = self.host.settings.views
+        words = self._bar.value.split()
+        return " ".join(views.get(one[1:], "") if one[:1] == "@" else one for one in words)
 
     async def action_find(self) -> None:
         await self._ask("", jumps=False)
+
+    async def on_line_list_lettered(self, event: LineList.Lettered) -> None:
+        """A letter that is typed on the list looks for it, where the person wants that."""
+        await self._ask(event.letter, jumps=False)
 
     async def action_jump(self, digit: str) -> None:
         """A digit starts a lid code; the cursor goes there when it is whole. It is looked for in
@@ -47,7 +64,7 @@ class Finds(ListScreen):
         if bar is None or not bar.display:
             return
         if bar.jumps:
-            if not self._go_to_code(event.value):
+            if not self._go_to_code(event.value) and not self._act_on_code(event.value):
                 self.say_code(event.value)
             return
         self.searching = True
@@ -57,10 +74,41 @@ class Finds(ListScreen):
     def _go_to_code(self, typed: str) -> bool:
         code, slash, number = typed.partition("/")
         wanted = normal_code(code)
-        at = self.table.source.find(f"{wanted}{slash}{number}") if wanted else None
+        at = self.find_line(f"{wanted}{slash}{number}") if wanted else None
         if at is not None:
             self.table.move_cursor(at)
         return at is not None
+
+    def show_line(self, ref: str) -> None:
+        if (at := self.find_line(ref)) is not None:
+            self.table.move_cursor(at)
+
+    def _act_on_code(self, typed: str) -> bool:
+        """`7Cu` uses 7C: a letter of an act behind a lid code that no longer one begins with."""
+        code, key = normal_code(typed[:-1].partition("/")[0]), typed[-1:]
+        doing = next((one for one in of(self.here) if key in one.key.split(",")), None)
+        if doing is None or doing.id not in ON_CODES or self._begins_a_code(typed):
+            return False
+        if self.host.pantry.batch(code) is None or not self._go_to_code(typed[:-1]):
+            return False
+        if self._bar is not None:
+            self._bar.end()
+        self.set_focus(self.table)
+        self.call_later(self.run_action, doing.action)
+        return True
+
+    def _begins_a_code(self, typed: str) -> bool:
+        """Whether what is typed is the beginning of a lid code, or all of it."""
+        begun = normal_code(typed.partition("/")[0])
+        p = self.host.pantry
+        sql = "SELECT 1 FROM codes WHERE substr(code, 1, ?) = ? LIMIT 1"
+        with suppress(PantryError), reading(p.path):
+            return p.store.db.execute(sql, (len(begun), begun)).fetchone() is not None
+        return False
+
+    def find_line(self, ref: str) -> int | None:
+        """The line of a lid code or a container."""
+        return self.table.source.find(ref)
 
     def say_word(self) -> None:
         super().say_word()

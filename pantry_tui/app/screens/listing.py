@@ -151,6 +151,10 @@ class ListScreen(Screen[None]):
         """To the first screen."""
         self.host.action_go("due")
 
+    def show_line(self, ref: str) -> None:
+        """Put the cursor on a container or lid code, where this list has it."""
+        self.table.go_to(ref)
+
     def settle_list(self) -> None:
         """After an act: the list as it is now has the keys again."""
         self.reload()

@@ -20,6 +20,8 @@ LIMITS = (
 )
 
 
+GUIDES = "F1: short guides, for a first evening, a power cut, a suspect jar ..."
+
 #: Where a question follows the page.
 GOES_ON = "Esc or Enter goes on."
 
@@ -57,4 +59,4 @@ class Decide(Page, inherit_bindings=False):
 def keys_of(screen_id: str) -> str:
     """All keys of a screen, from the one command table."""
     lines = [f"{command.keys:<12} {command.tip}" for command in of(screen_id)]
-    return "\n".join(["Keys", "", *lines, "", VERDICTS, "", LIMITS])
+    return "\n".join(["Keys", "", *lines, "", GUIDES, "", VERDICTS, "", LIMITS])

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, due_columns, shelf_title
+from pantry_tui.app.format import Column, shelf_title
 from pantry_tui.app.lines import PlaceKey, Window, heading
+from pantry_tui.app.rowtext import due_columns
 from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source

@@ -7,13 +7,15 @@ from textual.containers import Horizontal, VerticalScroll
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.format import Column, caution, clip, due_columns, row_detail, sentence
+from pantry_tui.app.format import Column, clip, hang, sentence, verdict
+from pantry_tui.app.rowtext import caution, due_columns, row_detail
 from pantry_tui.app.screens.finds import Finds
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.wordline import WordLine
+from pantry_tui.errors import PantryError
 
 #: From this width on a pane of so many cells stands beside the list.
 WIDE = 118
@@ -47,7 +49,7 @@ class RowWords(Finds):
         if row is None:
             return line.word
         why = sentence(clip(row.reasons[0], 300)) if row.reasons else ""
-        return caution(row) or line.word or why
+        return caution(row) or line.word or f"{verdict(row.verdict)}: {row.code}. {why}"
 
 
 class Beside(Finds):
@@ -73,7 +75,7 @@ class Beside(Finds):
 
     def detail_on(self, line: Line | None) -> str:
         """What the pane says."""
-        return row_detail(line.row) if line and line.row else ""
+        return hang(row_detail(line.row) if line and line.row else "", PANE - 3)
 
     def on_resize(self) -> None:
         panes = self.query(Pane)
@@ -83,11 +85,36 @@ class Beside(Finds):
             self.query_one("#middle").mount(Pane())
 
     def say_word(self) -> None:
-        super().say_word()
-        if self.wide:
-            text = self.detail_on(self.table.current)
-            for pane in self.query(Pane):
-                pane.say(text)
+        """Beside a pane the sentence is said there, and not twice."""
+        line = self.table.current
+        if not self.wide or line is None:
+            super().say_word()
+            if self.wide:
+                self.say_pane("")
+            return
+        self.say("")
+        self.say_pane(self.detail_on(line) or self.word_on(line))
+        if line.row:
+            self.call_after_refresh(self.say_more, line)
+
+    def say_pane(self, text: str) -> None:
+        """Show a text in the pane."""
+        for pane in self.query(Pane):
+            pane.say(text)
+
+    def say_more(self, line: Line) -> None:
+        """What the batch of a line has beside it, once the line itself is on the screen."""
+        from pantry_tui.app.texts import pane_text
+        from pantry_tui.services.stock.one_batch import show
+
+        now = self.table.current
+        if line.row is None or now is None or now.key != line.key:
+            return
+        try:
+            text = pane_text(line.row, show(self.host.pantry, line.row.code))
+        except PantryError:  # another window took it back: the list is read again at once
+            return
+        self.say_pane(hang(text, PANE - 3))
 
 
 class StockList(RowWords, Beside):

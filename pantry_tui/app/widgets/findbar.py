@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from textual.widgets import Input
 
+from pantry_tui.services.stock.finding import HINT
+
 
 class FindBar(Input):
     """Mounted when it is first asked for."""
@@ -20,7 +22,7 @@ class FindBar(Input):
     def begin(self, value: str, *, jumps: bool) -> None:
         """Ask for words, or go on with the lid code that `value` begins."""
         self.jumps = jumps
-        self.placeholder = "lid code" if jumps else "words to find"
+        self.placeholder = "lid code" if jumps else HINT
         self.display = True
         self.value = value
         self.cursor_position = len(value)

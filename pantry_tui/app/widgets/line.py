@@ -8,8 +8,8 @@ from typing import Protocol
 
 from pantry_tui.services.stock.rows import DueRow
 
-#: A text and the style it has on its own, "" for none.
-Cell = tuple[str, str]
+#: A text and its role or Rich style, "" for none; a text behind it may follow, and its role.
+Cell = tuple[str, str] | tuple[str, str, str, str]
 
 
 @dataclass(frozen=True)

@@ -4,18 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from rich.cells import set_cell_size
+from rich.cells import cell_len, set_cell_size
 from rich.segment import Segment
 from rich.style import Style
 from textual.binding import Binding
-from textual.events import Blur, Click, Focus, Resize
+from textual.events import Blur, Click, Focus, Key, Resize
 from textual.geometry import Size
 from textual.message import Message
 from textual.scroll_view import ScrollView
 from textual.strip import Strip
 
-from pantry_tui.app.format import Column, clip
-from pantry_tui.app.widgets.line import Line, Listed, Source
+from pantry_tui.app.format import Column, keep_indent
+from pantry_tui.app.theme import style_of
+from pantry_tui.app.widgets.line import Cell, Line, Listed, Source
 
 #: Lines that are fetched on each side of what is painted, so that not every step asks again.
 MARGIN = 8
@@ -28,13 +29,11 @@ class LineList(ScrollView, can_focus=True):
 
     COMPONENT_CLASSES = {"line--head", "line--cursor"}
     DEFAULT_CSS = """
-    LineList { background: $background; overflow-x: hidden; }
+    LineList { background: $background; overflow-x: hidden; scrollbar-size-vertical: 1; }
     LineList:focus, LineList:focus > .line--head { background-tint: $foreground 5%; }
     LineList > .line--head { background: $panel; color: $foreground; text-style: bold; }
-    LineList > .line--cursor { background: $block-cursor-blurred-background;
-      color: $block-cursor-blurred-foreground; text-style: $block-cursor-blurred-text-style; }
-    LineList:focus > .line--cursor { background: $block-cursor-background;
-      color: $block-cursor-foreground; text-style: $block-cursor-text-style; }
+    LineList > .line--cursor { background: $panel; }
+    LineList:focus > .line--cursor { background: $panel-lighten-1; text-style: bold; }
     """
     BINDINGS = [
         Binding("up", "cursor(-1)", "up", show=False),
@@ -54,14 +53,23 @@ class LineList(ScrollView, can_focus=True):
     class Chosen(Message):
         """The line under the cursor was clicked."""
 
+    class Lettered(Message):
+        """A letter was typed that is to be sought."""
+
+        def __init__(self, letter: str) -> None:
+            super().__init__()
+            self.letter = letter
+
     def __init__(self, id: str = "list") -> None:
         super().__init__(id=id)
+        self._acts = False  # the next letter acts: a full stop was typed
         self.columns: tuple[Column, ...] = ()
         self.source: Source = _NOTHING
         self.cursor_row = 0
         self._held: Sequence[Line] = ()
         self._from = 0  # the line that `_held` begins with
         self._styles_used: dict[str, Style] = {}
+        self._inks: dict[str, Style] = {}
 
     # -- what is in it ---------------------------------------------------------------------------
 
@@ -74,12 +82,12 @@ class LineList(ScrollView, can_focus=True):
         top: bool = False,
     ) -> None:
         """Show what `source` has now. The cursor stays with what it stood on, else where it was
-        (with `top` on the first line); in a list that was empty it stands on `start()`."""
+        (with `top` on `start()` again); in a list that was empty it stands on `start()`."""
         current, row, was = self.current, self.cursor_row, self.source.total
         self.columns, self.source, self._held = columns, source, ()
-        at = source.where(current.key) if current else None
+        at = source.where(current.key) if current and not top else None
         if at is None:
-            at = start() if not was else 0 if top else row
+            at = start() if not was or top else row
         self.cursor_row = max(0, min(at, source.total - 1))
         self._stretch()
         self._to_cursor()
@@ -170,6 +178,22 @@ class LineList(ScrollView, can_focus=True):
             self.post_message(self.Chosen())
         self.move_cursor(at)
 
+    def on_key(self, event: Key) -> None:
+        """Where letters are to search they do so, but for one behind a full stop, which acts."""
+        typed = event.character or ""
+        if not self._letters_search or not (typed == "." or typed.isalpha()):
+            return
+        acts, self._acts = self._acts, typed == "."
+        if typed == "." or not acts:
+            event.stop()
+        if typed != "." and not acts:
+            self.post_message(self.Lettered(typed))
+
+    @property
+    def _letters_search(self) -> bool:
+        """Whether letters look for what they begin instead of acting: a setting."""
+        return bool(getattr(getattr(self.app, "settings", None), "letters_search", False))
+
     def on_focus(self, event: Focus) -> None:
         self._repaint_cursor()
 
@@ -186,11 +210,20 @@ class LineList(ScrollView, can_focus=True):
     def notify_style_update(self) -> None:
         super().notify_style_update()
         self._styles_used.clear()
+        self._inks.clear()
 
     def _style(self, name: str) -> Style:
         if name not in self._styles_used:
-            self._styles_used[name] = self.get_component_rich_style(name)
+            # Partial: the ink of the line stays its own under the cursor.
+            partial = name == "line--cursor"
+            self._styles_used[name] = self.get_component_rich_style(name, partial=partial)
         return self._styles_used[name]
+
+    def _ink(self, role: str) -> Style:
+        """What a role looks like in the theme of the app."""
+        if role not in self._inks:
+            self._inks[role] = Style.parse(style_of(role, self.app.theme))
+        return self._inks[role]
 
     def render_line(self, y: int) -> Strip:
         width, base = self.scrollable_content_region.width, self.rich_style
@@ -204,33 +237,44 @@ class LineList(ScrollView, can_focus=True):
         over = Style.null()
         if at == self.cursor_row:
             over = self._style("line--cursor")
+        here = at == self.cursor_row
         if line.whole:
-            text, style = line.cells[0]
-            room = max(sum(column.width for column in self.columns) - 1, 0)
-            return _whole(clip_keeping(text, room), width, base + Style.parse(style) + over)
-        return self._strip(line.cells, width, base, over)
+            text, style = line.cells[0][:2]
+            room = max(sum(column.width for column in self.columns), 0)
+            said = Segment(
+                set_cell_size(keep_indent(text, room), max(width - 1, 0)),
+                base + self._ink(style) + over,
+            )
+            return Strip([_gutter(base + over, here=here), said], width)
+        return self._strip(line.cells, width, base, over, here=here)
 
     def _strip(
-        self, cells: Sequence[tuple[str, str]], width: int, base: Style, over: Style | None = None
+        self,
+        cells: Sequence[Cell],
+        width: int,
+        base: Style,
+        over: Style | None = None,
+        *,
+        here: bool = False,
     ) -> Strip:
-        """Cells in their columns, the rest of the line blank. The cursor's ink is `over` theirs.
+        """Cells in their columns, the rest of the line blank. The cursor's ground is `over` theirs.
         Every piece has a style: without colours one that had none would not be painted."""
         over = over or Style.null()
-        pieces, left = [], width
-        for (text, style), column in zip(cells, self.columns, strict=False):
+        pieces, left = [_gutter(base + over, here=here)], width - 1
+        for (text, style, *behind), column in zip(cells, self.columns, strict=False):
             room = min(column.width, left)
-            pieces.append(Segment(set_cell_size(text, room), base + Style.parse(style) + over))
+            tail, quiet = behind or ("", "")
+            said = min(cell_len(text), room) if tail else room
+            pieces.append(Segment(set_cell_size(text, said), base + self._ink(style) + over))
+            if tail:
+                rest = set_cell_size(tail, room - said)
+                pieces.append(Segment(rest, base + self._ink(quiet) + over))
             left -= room
         if left:
             pieces.append(Segment(" " * left, base + over))
         return Strip(pieces, width)
 
 
-def _whole(text: str, width: int, style: Style) -> Strip:
-    return Strip([Segment(set_cell_size(text, width), style)], width)
-
-
-def clip_keeping(text: str, width: int) -> str:
-    """As `clip`, with the indent of `text` kept."""
-    indent = text[: len(text) - len(text.lstrip(" "))]
-    return indent + clip(text, max(width - len(indent), 0))
+def _gutter(style: Style, *, here: bool) -> Segment:
+    """The left edge of everything; a mark where the cursor is, seen without any colour."""
+    return Segment("›" if here else " ", style)

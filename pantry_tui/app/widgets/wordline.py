@@ -19,12 +19,14 @@ class WordLine(Static):
     def __init__(self) -> None:
         super().__init__(id="word")
         self._said = ""
+        self.display = False
 
     def say(self, text: str) -> None:
         """Show `text` instead of what stands there."""
         if text == self._said:
             return
         self._said = text
+        self.display = bool(text)
         content, size = Content(text), self.content_size
         tall = min(content.get_height(self.styles.get_rules(), size.width), MOST) if size else -1
         self.update(content, layout=tall != size.height)

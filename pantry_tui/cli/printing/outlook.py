@@ -15,8 +15,8 @@ if TYPE_CHECKING:
 _HEADS = (
     "food",
     "servings",
-    "at least a week",
-    "at most a week",
+    "a week for no loss",
+    "a week to last",
     "runs out",
     "lost",
     "put up next",

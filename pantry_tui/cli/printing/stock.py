@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
@@ -10,7 +11,7 @@ from pantry_tui.cli.printing.lines import food_of, iso, last_day, table
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import MARK
 
 if TYPE_CHECKING:
@@ -19,14 +20,22 @@ if TYPE_CHECKING:
     from pantry_tui.services.rows import BatchView
     from pantry_tui.services.stock.rows import DueRow
 
-_HEADS = ("verdict", "code", "food", "count", "place", "best by", "discard after", "days")
+_HEADS = ("verdict", "code", "food", "method", "left", "place", "best by", "discard after", "days")
+_OVER = {
+    "must go": "Must go, do not eat",
+    "open": "Open and thawed",
+    "past best": "Past best, still safe",
+}
 
 
-def due(rows: Sequence[DueRow]) -> list[str]:
-    """The stock list, and under it why what is unfit must go."""
+def due(rows: Sequence[DueRow], *, heads: bool = False) -> list[str]:
+    """The stock list, with `heads` over its parts, and under it why what is unfit must go."""
     if not rows:
         return ["Nothing is in store here: put something up with `pantry-tui putup`."]
-    lines = table(_HEADS, map(_due_cells, rows))
+    first, *lines = table(_HEADS, map(_due_cells, rows))
+    if heads:
+        lines = list(_under_heads(lines, rows))
+    lines = [first, *lines]
     lines += _standing(rows)
     unfit = [row for row in rows if row.verdict in UNFIT]
     for row in unfit:
@@ -34,6 +43,19 @@ def due(rows: Sequence[DueRow]) -> list[str]:
     if unfit:
         lines.append(CAUTION)
     return lines
+
+
+def _under_heads(lines: Sequence[str], rows: Sequence[DueRow]) -> Iterator[str]:
+    """Each part of the list under its head, with how many containers are in it."""
+    count = Counter[str]()
+    for row in rows:
+        count[row.head] += row.count
+    shown = ""
+    for line, row in zip(lines, rows, strict=True):
+        if row.head != shown:
+            shown = row.head
+            yield f"{_OVER.get(shown, shown.capitalize())}: {count[shown]}"
+        yield line
 
 
 def _standing(rows: Sequence[DueRow]) -> list[str]:
@@ -52,12 +74,23 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
         verdict,
         row.code,
         food_of(row),
-        row.held,
+        row.method.value,
+        _stands(row),
         row.place.rsplit("› ", 1)[-1],
         iso(row.good_until),
         last_day(row.discard_after, row.discard_after_why),
         left,
     )
+
+
+def _stands(row: DueRow) -> str:
+    """ "7 pint jars", "38 lb"."""
+    if row.amount:
+        return row.held
+    *before, vessel = row.size.split() or [""]
+    size = " ".join([*before, singular(vessel) if row.count == 1 else vessel])
+    times = " x" if size[:1].isdigit() else ""
+    return f"{row.count}{times} {size}".rstrip()
 
 
 def batch(view: BatchView) -> list[str]:

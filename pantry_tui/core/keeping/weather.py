@@ -69,7 +69,7 @@ class OfFacts(Generic[T]):
 
     def __init__(self, make: Callable[[Sequence[Sequence[Fact]], When], T]) -> None:
         self._make = make
-        self._known: dict[tuple[int, ...], tuple[tuple[Sequence[Fact], ...], T]] = {}
+        self._known: dict[tuple[int, ...], tuple[tuple[Sequence[Fact], ...], int, T]] = {}
 
     def of(self, chain: Sequence[Place], now: When) -> T:
         """What `make` gives for the facts of these places, the innermost first."""
@@ -77,13 +77,16 @@ class OfFacts(Generic[T]):
         key = tuple(map(id, facts))
         known = self._known.get(key)
         if known is not None and all(a is b for a, b in zip(known[0], facts, strict=True)):
-            return known[1]
+            _, latest, made = known
+            if latest <= now.last:  # to an earlier moment, some of them are still to come
+                return made
         found = self._make(facts, now)
-        if all(_moment(fact).last <= now.last for one in facts for fact in one):
+        latest = max((_moment(fact).last for one in facts for fact in one), default=0)
+        if latest <= now.last:
             if len(self._known) >= self._MOST:
                 self._known.clear()
             # The facts are kept with it, so that no other takes their id.
-            self._known[key] = facts, found
+            self._known[key] = facts, latest, found
         return found
 
 
@@ -148,7 +151,8 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
     held = [one for one in changes if isinstance(one.fact, Held)]
     climates = list(zip(held, _ends(held), strict=True))
     found: list[Weather] = []
-    for change, until_next in zip(changes, _ends(changes), strict=True):
+    ended = list(zip(changes, _ends(changes), strict=True))
+    for change, until_next in ended:
         fact, end = change.fact, until_next
         if isinstance(fact, Held):
             if too_warm(fact.climate, fact.target_f):
@@ -164,11 +168,18 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                 if too_warm(climate, fact.temp_f):
                     since, day = _warm_since(change, fact, changes, climates)
                 steady = holding.fact.target_f < ASSUMED_F[Climate.FRIDGE]
-                found.append(Weather(since, end, day, climate, fact.temp_f, True, steady))
+                warm = Weather(since, end, day, climate, fact.temp_f, True, steady)
+                # What was too warm since nobody knows when may have been cold before.
+                found += [
+                    warm._replace(start=one.first, day=max(day, one.day))
+                    for one, until_then in ended
+                    if since < one.first <= change.first <= until_then
+                ]
+                found.append(warm)
                 if climate is Climate.FREEZER and _freezes_again(fact, holding.fact):
                     target = holding.fact.target_f
                     found.append(Weather(change.first, end, change.day, climate, target))
-    return sorted(found)
+    return found
 
 
 def _freezes_again(fact: Read, held: Held) -> bool:
@@ -212,11 +223,16 @@ def _read_cold(change: _Change, climates: Sequence[tuple[_Change, int]]) -> bool
     )
 
 
+def _cold_first(one: Weather) -> tuple[int, bool, Weather]:
+    """By their beginning; of two at once, what may have been cold before it was warm."""
+    return one.start, too_warm(one.climate, one.temperature_f), one
+
+
 def _merged(found: list[Weather]) -> list[Weather]:
     """Neighbours that say the same are one, so that a reading that changes nothing changes
     nothing."""
     merged: list[Weather] = []
-    for one in sorted(found):
+    for one in sorted(found, key=_cold_first):
         last = merged[-1] if merged else None
         if last is not None and one.start <= last.end and one[3:] == last[3:]:
             merged[-1] = last._replace(end=max(last.end, one.end))

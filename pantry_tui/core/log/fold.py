@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from datetime import date, datetime
+from datetime import datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
@@ -115,14 +115,16 @@ class _Batch:
                     into = dict.fromkeys((*self.batch.into, payload.batch))
                     self.batch = replace(self.batch, into=tuple(into))
             case said.Sign():
-                self._sign(event.day, payload)
+                self._sign(event, payload)
             case said.Outage():
                 for mark in payload.marks:
                     self._seen(mark.container, Seen(event.day, mark.words, mark.verdict))
             case said.Count():
                 self._count(event, payload)
             case said.Correct():
-                self._correct(payload)
+                self._correct(event, payload)
+            case said.Relabelled() if payload.batch == self.id:
+                self.batch = replace(self.batch, code=payload.code)
             case said.Rated():
                 one = Rated(event.day, payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))
@@ -182,15 +184,18 @@ class _Batch:
         if old is not None:
             self.containers[id_] = replace(old, signs=(*old.signs, seen))
 
-    def _sign(self, day: date, payload: said.Sign) -> None:
+    def _sign(self, event: Event, payload: said.Sign) -> None:
+        then = when(event)
         for id_ in payload.containers:
-            if payload.sign == "looked":
-                self._change(id_, looked=day)
-            else:
-                self._seen(id_, Seen(day, payload.words, payload.verdict))
+            if payload.sign != "looked":
+                self._seen(id_, Seen(event.day, payload.words, payload.verdict))
+            elif then.last >= self.batch.suspect_from:
+                # What was surely looked at before a sign was seen says nothing of it.
+                self._change(id_, looked=event.day, looked_at=then.last)
         if payload.suspect:
             # All of a batch is to be looked at, also what was looked at before.
-            self.batch = replace(self.batch, suspect=payload.suspect)
+            since = max(self.batch.suspect_from, then.first)
+            self.batch = replace(self.batch, suspect=payload.suspect, suspect_from=since)
             for id_ in self.containers:
                 self._change(id_, looked=None)
 
@@ -222,7 +227,7 @@ class _Batch:
             timer = old._replace(since="", drops=old.drops + 1)
         self.batch = replace(self.batch, timer=timer)
 
-    def _correct(self, payload: said.Correct) -> None:
+    def _correct(self, event: Event, payload: said.Correct) -> None:
         fields = {
             name: value
             for name in ("made", "size", "note", "process", "doubt", "possible", "printed")
@@ -230,6 +235,9 @@ class _Batch:
         }
         if payload.unknown_day:
             fields["made"] = None
+        if payload.made is not None:
+            # Nobody can know of a day that is still to come.
+            fields["made"] = min(payload.made, datetime.fromisoformat(event.recorded).date())
         self.batch = replace(self.batch, **fields)
         if payload.size is not None:
             held, vessel = self._held()

@@ -1,7 +1,7 @@
 """The pace: how many servings of a food a week it needs, and how many it can give.
 
 *Needs*: over all its dates d, the largest of (servings that fall due by d) / (weeks until d). Eat
-slower, and something passes its date: "two jars a week, or five pass their best in May".
+slower, and something passes its date: "two jars a week, or five pass their best".
 *Can give*: all its servings over the weeks until that food's next harvest. Eat faster, and it is
 gone before there is more. Where it needs more than it can give, some will be lost whatever one
 does; where it gives more than it needs, one may take one's time.

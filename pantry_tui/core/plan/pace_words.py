@@ -1,4 +1,5 @@
-"""The pace and both alarms in words: "two jars a week, or five pass their best in May"."""
+"""The pace and both alarms in words: "two jars a week, or at what would last (one jar a week) five
+pass their best in May"."""
 
 from __future__ import annotations
 
@@ -121,9 +122,10 @@ def pace_in_words(
         lost = lost_at(due, pace.can, today)
         one = unit.count(lost) == 1
         verb = passing.replace("pass their", "passes its") if one else passing
+        lasts = a_week(pace.can, unit, at_most=True)
         return (
-            f"{head}: {a_week(pace.needs, unit)}, or {word(unit.count(lost))} {verb} "
-            f"in {month(pace.tight, today)}."
+            f"{head}: {a_week(pace.needs, unit)}, or at what would last ({lasts}) "
+            f"{word(unit.count(lost))} {verb} in {month(pace.tight, today)}."
         )
     slow = "nothing hurries" if pace.tight is None else "nothing passes its date that way"
     if pace.servings < 1.5 * unit.servings:
@@ -138,7 +140,7 @@ def hoarding(name: str, found: Ahead, unit: Unit, harvest: date, today: date) ->
     if found.lost >= unit.alarm:
         tight = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
         return (
-            f"{head}: eat {a_week(found.pace.needs, unit)}{tight}, or about "
+            f"{head}: eat {a_week(found.pace.needs, unit)}{tight}, or as you eat it now about "
             f"{unit.some(found.lost)} pass their date."
         )
     if found.left >= unit.alarm:

@@ -39,6 +39,7 @@ from pantry_tui.services.stock import tables
 from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.store import log
+from pantry_tui.store.store import reading
 
 #: What a person says of a container that was looked at and shows nothing.
 LOOKED_WORDS = "looks sound"
@@ -81,15 +82,16 @@ class Choice(NamedTuple):
 
 
 def to_choose(p: Pantry, ref: str) -> list[Choice]:
-    """The signs that this food in its state may show, the worst first, and of equal ones those
-    that are said of this food rather than of any; the last one is that nothing shows."""
+    """The signs that this food in its state may show: first those that are said of it, then those
+    that are said of any, of each the worst first; harmless ones last, and that nothing shows."""
     container = _meant(p, ref)
     food = p.stock.batches[container.batch].food
     closed = last_state(container) is State.SEALED
     method = p.stock.batches[container.batch].method
 
-    def rank(sign: Sign) -> tuple[int, bool]:
-        return SEVERITY.index(verdict_of(sign, method, food, closed)), "*" in sign.foods
+    def rank(sign: Sign) -> tuple[bool, bool, int]:
+        worst = SEVERITY.index(verdict_of(sign, method, food, closed))
+        return sign.verdict is SignVerdict.HARMLESS, "*" in sign.foods, worst
 
     found = sorted(possible(p, container), key=rank)
     harmless = {one.words: one.verdict is SignVerdict.HARMLESS for one in reversed(found)}
@@ -368,6 +370,7 @@ def _into(p: Pantry, batch: Batch) -> dict[str, str]:
 
 def _given(p: Pantry, batch: str) -> dict[str, str]:
     """Container -> to whom it was given."""
-    events = standing(log.of_batch(p.store.db, batch))
+    with reading(p.path):
+        events = standing(log.of_batch(p.store.db, batch))
     gifts = (event.payload for event in events if isinstance(event.payload, said.Give))
     return {id_: gift.to for gift in gifts for id_ in gift.containers}

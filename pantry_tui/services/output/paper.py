@@ -14,7 +14,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.log.events import Did, Event
+from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold_place import cut_fact
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Batch
@@ -23,31 +23,35 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import tending
+from pantry_tui.services.output.door import BOX, door
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Label, Sheet
 from pantry_tui.services.stock import outage, view
 from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.services.stock.rows import DueRow
-from pantry_tui.store import log
 
 _STYLE = (
     "body{font-family:sans-serif;margin:1.5em}table{border-collapse:collapse;width:100%}"
-    "td,th{border-bottom:1px solid #888;text-align:left;padding:.25em .5em;vertical-align:top}"
+    "td,th{border-bottom:1px solid #888;text-align:left;padding:.15em .5em;vertical-align:top}"
+    "td:last-child{white-space:nowrap}.part{padding-top:.6em;border-bottom:2px solid #000}"
+    ".box{display:inline-block;width:.8em;height:.8em;border:1px solid #000}"
+    "@page{margin:10mm}@media print{body{margin:0;font-size:8.5pt}h1{font-size:13pt;margin:0}"
+    "tr{break-inside:avoid}}"
     ".labels{display:grid;grid-template-columns:repeat(3,1fr);gap:.4em}"
     ".label{border:1px solid #444;padding:.5em;break-inside:avoid}.code{font-size:1.8em;"
     "font-weight:bold}@media print{.label{border-color:#000}}"
 )
 #: Days ahead that the calendar names small jobs; of one that comes again, the next.
 JOBS_AHEAD = 60
-HEADS = ("code", "food", "n", "place", "best by", "discard after", "verdict")
+HEADS = ("code", "food", "count", "place", "best by", "discard after", "verdict")
 
 
 def sheet(p: Pantry, what: str) -> Sheet:
     """`due`, `opened`, `week`, `outage`, or the content of a place. Raises BadInput, Refused."""
     wanted = what.strip().lower()
     if wanted == "due":
-        return _sheet(p, "Eat first", view.due(p))
+        return door(p)
     if wanted in ("opened", "open"):
         rows = [row for row in view.due(p) if row.state in (State.OPEN, State.THAWED)]
         return _sheet(p, "Open or thawed: finish these first", rows)
@@ -84,12 +88,12 @@ def _fetch(p: Pantry) -> Sheet:
     title = f"Fetch list, {dates.say(view_.start)} to {dates.say(view_.end)}"
     standing = dict.fromkeys(f"{take.code}: {one}" for take in taken for one in take.standing)
     notes = (*view_.notes, *standing, CAUTION)
-    return Sheet(title, ("place", "code", "food", "n", "eat on", "thaw from"), rows, notes)
+    return Sheet(title, ("place", "code", "food", "count", "eat on", "thaw from"), rows, notes)
 
 
 def _outage(p: Pantry) -> Sheet:
     """What the last power cut did to every item, what to use first on top."""
-    cuts = log.of_kinds(p.store.db, (Did.OUTAGE,))
+    cuts = [event for event in p.standing if isinstance(event.payload, Outage)]
     if not cuts:
         raise Refused("No power cut is booked: see `pantry-tui outage --help`.")
     day, last = cuts[-1].day, cuts[-1].payload
@@ -148,21 +152,49 @@ def sheet_text(page: Sheet) -> str:
         return f"{page.title}\n\nNothing.\n"
     rows = (page.heads, *page.rows)
     widths = [max(len(row[i]) for row in rows) for i in range(len(page.heads))]
-    body = [
+    head, *lines = (
         "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip()
         for row in rows
-    ]
+    )
+    over = _over(page)
+    body = [head]
+    for number, line in enumerate(lines):
+        body += [*(["", over[number]] if number in over else []), line]
     return "\n".join([page.title, "", *body, "", *page.notes]).rstrip() + "\n"
 
 
 def sheet_html(page: Sheet) -> str:
     """A page to print."""
     head = "".join(f"<th>{escape(one)}</th>" for one in page.heads)
+    over = _over(page)
     body = "".join(
-        "<tr>" + "".join(f"<td>{escape(cell)}</td>" for cell in row) + "</tr>" for row in page.rows
+        (_part(over[number], len(page.heads)) if number in over else "")
+        + "<tr>"
+        + "".join(f"<td>{_ticked(cell)}</td>" for cell in row)
+        + "</tr>"
+        for number, row in enumerate(page.rows)
     )
     notes = "".join(f"<p>{escape(one)}</p>" for one in page.notes)
     return _page(page.title, f"<table><tr>{head}</tr>{body}</table>{notes}")
+
+
+def _over(page: Sheet) -> dict[int, str]:
+    """The first row of each part, and what stands over it."""
+    found: dict[int, str] = {}
+    at = 0
+    for words, rows in page.parts:
+        found[at] = words
+        at += rows
+    return found
+
+
+def _part(words: str, across: int) -> str:
+    return f'<tr><th class="part" colspan="{across}">{escape(words)}</th></tr>'
+
+
+def _ticked(cell: str) -> str:
+    """A cell; a box to tick is drawn."""
+    return '<span class="box"></span>' if cell == BOX else escape(cell)
 
 
 def _page(title: str, body: str) -> str:

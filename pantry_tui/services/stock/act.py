@@ -188,5 +188,19 @@ def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:
     with p.together():
         done = [do(ref) for ref in refs]
     warnings = tuple(dict.fromkeys(word for one in done for word in one.warnings))
-    told = done[0].message if len(done) == 1 else f"{len(done)} times. {done[-1].message}"
+    told = _all_of(done) or f"{len(done)} times. {done[-1].message}"
     return Done(told, warnings, tuple(name for one in done for name in one.containers))
+
+
+def _all_of(done: Sequence[Done]) -> str:
+    """ "Moved 3 of 2A peaches to the fridge." where that is all there is to say, else ""."""
+    first, *others = done
+    if not others:
+        return first.message
+    if any(len(one.containers) != 1 for one in done):
+        return ""
+    codes = {one.containers[0].partition("/")[0] for one in done}
+    said = {one.message.replace(one.containers[0], "", 1) for one in done}
+    if len(codes) > 1 or len(said) > 1:
+        return ""
+    return first.message.replace(first.containers[0], f"{len(done)} of {codes.pop()}", 1)

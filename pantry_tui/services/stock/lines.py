@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from datetime import date
 from functools import lru_cache
 from operator import attrgetter
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.keeping.fitness import usable
@@ -15,8 +15,10 @@ from pantry_tui.core.vessels import Vessel, contents_of, vessel_of, vessel_word
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.finding import conditions
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.rows import DueRow, Left, Shelf
+from pantry_tui.store import codes
 from pantry_tui.store import lines as table
 from pantry_tui.store.check import check
 from pantry_tui.store.store import reading
@@ -39,7 +41,7 @@ class Lines(Protocol):
         """The row in which "7C/1", or the first of "7C", stands."""
 
     def heads(self) -> Sequence[tuple[str, int]]:
-        """(head, rows under it), in order; only of the everyday order."""
+        """(head, rows under it), in order."""
 
 
 _HEAD = (
@@ -49,16 +51,25 @@ _HEAD = (
     f"WHEN verdict = {table.numbers(Verdict.PAST_BEST)} THEN 3 "
     f"WHEN verdict = {table.numbers(Verdict.UNKNOWN)} THEN 5 ELSE 4 END"
 )
+#: The same with what needs care apart from what is only later.
+_PART = (
+    f"CASE WHEN {_HEAD} < 4 THEN {_HEAD} WHEN {_HEAD} = 5 THEN 6 "
+    f"WHEN verdict = {table.numbers(Verdict.NEEDS_CARE)} THEN 4 ELSE 5 END"
+)
+PARTS = (*HEADS[:4], Verdict.NEEDS_CARE.value, *HEADS[4:])
 _BY_DATE = "first_date, code, id"
 
 #: What the rows stand under in each order.
 _UNDER = {
-    "what to eat first": _HEAD,
+    "what to eat first": _PART,
     "date": "''",
     "food": "food",
     "place": "lower(path), path",
     "verdict": "verdict",
     "method": "method",
+    "lid code": "code",
+    "left": "printf('%06d', n)",
+    "made": "made",
 }
 #: How a list of stock may be sorted; the first is the everyday one.
 ORDERS = tuple(_UNDER)
@@ -80,11 +91,9 @@ class StockLines:
     def where(self, container: str) -> int | None:
         code, _, number = container.partition("/")
         sql = "SELECT id, numbers FROM lines WHERE code = ?"
-        found = {
-            id_
-            for id_, numbers in self._p.store.db.execute(sql, (code,))
-            if not number or number in numbers.split()
-        }
+        with reading(self._p.path):
+            rows = self._p.store.db.execute(sql, (code,)).fetchall()
+        found = {id_ for id_, numbers in rows if not number or number in numbers.split()}
         return next((at for at, id_ in enumerate(self._ids) if id_ in found), None)
 
     def heads(self) -> Sequence[tuple[str, int]]:
@@ -93,27 +102,57 @@ class StockLines:
         under = _UNDER[self._order]
         sql = (
             f"SELECT count(*), {under} FROM (SELECT *, {table.VERDICT} AS verdict FROM lines) "
-            f"WHERE id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
+            f"WHERE +id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
         )
         values = {"day": self._p.today.isoformat(), "ids": json.dumps(list(self._ids))}
-        found = self._p.store.db.execute(sql, values)
+        with reading(self._p.path):
+            found = self._p.store.db.execute(sql, values).fetchall()
         return [(self._word(head), count) for count, *_, head in found]
 
     def _word(self, head: str | int) -> str:
         if isinstance(head, str):
             return head
-        return HEADS[head] if self._order == ORDERS[0] else SEVERITY[head].value
+        return PARTS[head] if self._order == ORDERS[0] else SEVERITY[head].value
+
+
+class Part(NamedTuple):
+    """A part of the everyday order: its word, and how many rows and containers are in it."""
+
+    word: str
+    rows: int
+    containers: int
+
+
+def parts(p: Pantry, *, text: str = "") -> list[Part]:
+    """The parts of the everyday order that have rows, in order."""
+    ready(p)
+    where, values = _condition(p, text, None)
+    sql = (
+        f"SELECT {_PART} AS part, count(*), sum(n) "
+        f"FROM (SELECT *, {table.VERDICT} AS verdict FROM lines) {where} GROUP BY part"
+    )
+    with reading(p.path):
+        found = p.store.db.execute(sql, values).fetchall()
+    return [Part(PARTS[part], rows, count) for part, rows, count in sorted(found)]
 
 
 def lines(
-    p: Pantry, *, order: str = ORDERS[0], text: str = "", place: str | None = None
+    p: Pantry,
+    *,
+    order: str = ORDERS[0],
+    text: str = "",
+    place: str | None = None,
+    folded: bool = False,
 ) -> StockLines:
     """All that stands, or what holds every word of `text`, or what stands in a place and in all
-    places in it. Raises BadInput for an unknown order or place."""
+    places in it; `folded` leaves out what is only later. Raises BadInput for an unknown order or
+    place."""
     if order not in ORDERS:
         raise BadInput(f"{order!r} is no order: one of {', '.join(ORDERS)}.")
     ready(p)
     where, values = _condition(p, text, place)
+    if folded:
+        where = f"{where} AND {_PART} <> 5" if where else f"WHERE {_PART} <> 5"
     with reading(p.path):
         ids = table.ids(p.store.db, where, f"{_UNDER[order]}, {_BY_DATE}", values)
         return StockLines(p, ids, order)
@@ -131,7 +170,9 @@ def shelves(p: Pantry) -> list[Shelf]:
     """Every place in path order with how many containers it holds itself, its rows left out."""
     ready(p)
     with reading(p.path):
-        count = dict(p.store.db.execute("SELECT place, sum(n) FROM lines GROUP BY place"))
+        count = dict(
+            p.store.db.execute("SELECT place, sum(n) FROM lines NOT INDEXED GROUP BY place")
+        )
     paths = p.place_paths()
     return [
         Shelf(
@@ -147,15 +188,10 @@ def shelves(p: Pantry) -> list[Shelf]:
 
 
 def _condition(p: Pantry, text: str, place: str | None) -> tuple[str, dict[str, object]]:
-    values: dict[str, object] = {"day": p.today.isoformat()}
-    parts = []
-    for number, word in enumerate(text.lower().split()):
-        verdicts = [str(n) for n, one in enumerate(SEVERITY) if word in one.value]
-        among = f" OR verdict IN ({', '.join(verdicts)})" if verdicts else ""
-        parts.append(f"(instr(words, :w{number}) > 0{among})")
-        values[f"w{number}"] = word
+    parts, values = conditions(text, p.today)
+    values["day"] = p.today.isoformat()
     if place is not None:
-        parts.append("place IN (SELECT value FROM json_each(:places))")
+        parts.append("+place IN (SELECT value FROM json_each(:places))")
         values["places"] = json.dumps(sorted(inside(p, p.find_place(place).id)))
     return (f"WHERE {' AND '.join(parts)}" if parts else ""), values
 
@@ -182,12 +218,13 @@ def rows(p: Pantry, ids: Sequence[int] | None = None) -> list[DueRow]:
     return [_row(p, *found[id_]) for id_ in wanted if id_ in found]
 
 
-def of_code(p: Pantry, code: str) -> list[DueRow]:
-    """The rows of a lid code, by date."""
-    ready(p)
+def of_code(p: Pantry, code: str, *, all_of_it: bool = True) -> list[DueRow]:
+    """The rows of a lid code, by date. Not `all_of_it`: no other line is looked at."""
+    ready(p, all_of_it=all_of_it)
     sql = "SELECT id FROM lines WHERE code = ? ORDER BY first_date, id"
     with reading(p.path):
         ids = [row[0] for row in p.store.db.execute(sql, (code,))]
+        table.refuse_fewer(p.store.db, code, codes.batch_of(p.store.db, code))
     return rows(p, ids)
 
 

@@ -33,7 +33,10 @@ def test_two_jars_a_week_or_so_many_pass_their_best() -> None:
     parts = [Portion(40, by(5))]
     found = ahead(parts, by(20), TODAY)
     said = pace_in_words("peaches", parts, found, JARS, by(20), TODAY, "pass their best")
-    assert said == "Peaches: two jars a week, or eight pass their best in December."
+    assert said == (
+        "Peaches: two jars a week, or at what would last (one jar every two weeks) eight pass "
+        "their best in December."
+    )
 
 
 def test_where_nothing_hurries_the_pace_says_how_long_it_lasts() -> None:

@@ -158,6 +158,19 @@ def test_suspicion_goes_down_and_up_the_line(p: Pantry) -> None:
     assert rows(p, crock)[0].verdict is Verdict.SOUND
 
 
+def test_a_look_before_the_filling_went_bad_says_nothing_of_it(p: Pantry) -> None:
+    crock = up(p, "3 quart jars dill pickles, vinegar pickle, larder, vinegar=5%")
+    signs.mark(p, f"{crock}/2", "looks sound")
+    half = repack.repack(p, f"{crock}/1", "2 half-pint jars, fridge").code
+    signs.mark(p, f"{half}/2", "looks sound")
+    wait(p, 1)
+    signs.mark(p, f"{half}/1", "bulging lid")
+    assert {row.verdict for row in rows(p, crock)} == {Verdict.UNKNOWN}
+    undo.undo(p)
+    signs.mark(p, f"{crock}/3", "bulging lid")
+    assert {row.verdict for row in rows(p, half)} == {Verdict.UNKNOWN}
+
+
 def test_recall_names_what_it_came_from_and_what_it_became(p: Pantry) -> None:
     berries = up(p, "2 quart bags strawberries, frozen, chest")
     line = f"6 half-pint jars strawberry jam, jam, larder, from {berries}/1"

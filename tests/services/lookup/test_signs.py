@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -15,6 +15,7 @@ from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
 from pantry_tui.services.stock import act, one_batch, places, undo
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
 
@@ -77,6 +78,15 @@ def test_a_harmless_sign_is_no_look_at_a_suspect_jar(p: Pantry) -> None:
     assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
     signs.mark(p, "2A/3", "low liquid, tight seal")
     assert verdicts(p, "2A")["2A/3"] is Verdict.UNKNOWN
+
+
+def test_a_look_on_the_day_before_clears_no_suspicion(p: Pantry) -> None:
+    """Booked after the sign, but it speaks of a time before it."""
+    signs.mark(p, "2A/1", "swollen lid")
+    signs.mark(p, "2A/2", "looks sound", at=At(p.today - timedelta(days=1)))
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+    signs.mark(p, "2A/2", "looks sound")
+    assert verdicts(p, "2A")["2A/2"] is not Verdict.UNKNOWN
 
 
 def test_a_second_bad_jar_makes_all_be_looked_at_again(p: Pantry) -> None:

@@ -10,6 +10,8 @@ from pathlib import Path
 import pytest
 from icalendar import Calendar
 
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.demo import build_demo
@@ -163,4 +165,39 @@ def test_what_must_go_is_no_date_ahead_and_its_label_says_so(p: Pantry) -> None:
     assert "DISCARD." in paper.label_text(paper.labels(p, ["4A"]))
     act.open_(p, "3A")
     first = paper.sheet(p, "due").rows[0]
-    assert first[0] == "4A", "what must go stands on top of the sheet"
+    assert first[1] == "4A", "what must go stands on top of the sheet"
+
+
+# -- the door --------------------------------------------------------------------------------------
+
+
+def test_the_door_sheet_stands_under_heads_with_a_box_and_whole_dates(demo: Pantry) -> None:
+    page = paper.sheet(demo, "due")
+    assert sum(rows for _, rows in page.parts) == len(page.rows)
+    assert page.parts[0][0].startswith("Must go: do not eat")
+    listed = {row[1] for row in page.rows}
+    due = view.due(demo)
+    assert listed == {r.code for r in due if r.head != "later" or r.verdict is not Verdict.SOUND}
+    hidden = sum(r.count for r in due if r.head == "later" and r.verdict is Verdict.SOUND)
+    assert f"Later, not listed: {hidden} containers." in page.notes
+    assert all(row[0] == "[ ]" for row in page.rows)
+    for row in page.rows:
+        assert "today" not in row[-1], "a sheet hangs for days"
+        if row[-1].startswith(("eat by", "best by")):
+            assert row[-1].split()[-1].isdigit(), "with its year"
+
+
+def test_what_may_hurt_is_never_given_a_best_date_on_the_door(demo: Pantry) -> None:
+    by_code = {row.code: row for row in view.due(demo) if row.verdict in UNFIT}
+    page = paper.sheet(demo, "due")
+    unfit = [row for row in page.rows if row[1] in by_code and row[-1] in set(Verdict)]
+    assert {row[1] for row in unfit} == set(by_code)
+
+
+def test_a_printed_door_sheet_draws_boxes_and_parts(demo: Pantry) -> None:
+    page = paper.sheet(demo, "due")
+    text = paper.sheet_html(page)
+    assert text.count('class="box"') == len(page.rows)
+    assert text.count('class="part"') == len(page.parts)
+    plain = paper.sheet_text(page)
+    assert all(f"\n\n{words}\n" in plain for words, _ in page.parts)

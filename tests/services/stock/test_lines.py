@@ -6,11 +6,12 @@ from datetime import date
 
 import pytest
 
+from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.books.logbook import log_lines, log_window
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, view
-from pantry_tui.services.stock.lines import HEADS, ORDERS, Lines, in_store, lines, shelves
+from pantry_tui.services.stock.lines import HEADS, ORDERS, PARTS, Lines, in_store, lines, shelves
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -22,9 +23,14 @@ def test_the_everyday_order_is_by_heads_then_by_date(demo: Pantry) -> None:
     rows = whole(lines(demo))
     heads = [HEADS.index(row.head) for row in rows]
     assert heads == sorted(heads)
-    assert [head for head, _ in lines(demo).heads()] == list(dict.fromkeys(r.head for r in rows))
-    by_head = [[first(row) for row in rows if row.head == head] for head in HEADS]
-    assert all(days == sorted(days) for days in by_head)
+    assert [head for head, _ in lines(demo).heads()] == list(dict.fromkeys(map(part, rows)))
+    by_part = [[first(row) for row in rows if part(row) == one] for one in PARTS]
+    assert all(days == sorted(days) for days in by_part)
+
+
+def part(row: DueRow) -> str:
+    """What it stands under on the screen, where what needs care comes before what is only later."""
+    return "needs care" if row.verdict is Verdict.NEEDS_CARE else row.head
 
 
 def first(row: DueRow) -> date:

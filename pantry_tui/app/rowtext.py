@@ -1,0 +1,247 @@
+"""Lines of stock as text: what it is, how much is left, where, until when. No textual here."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from rich.cells import cell_len
+
+from pantry_tui.app.format import (
+    CODE,
+    Column,
+    clip,
+    code_column,
+    day,
+    keep_indent,
+    last_day,
+    leaf,
+    near_day,
+    sentence,
+    short_day,
+    verdict,
+)
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.text import clean, singular
+from pantry_tui.core.vessels import vessel_word
+from pantry_tui.core.words import MARK, Method, State, Verdict
+from pantry_tui.services.stock.rows import DueRow
+
+
+def short_last_day(row: DueRow) -> str:
+    """The same where a list has no room for the day of the week."""
+    if row.discard_after is None:
+        return _SHORT_WHY.get(row.discard_after_why, row.discard_after_why) or "none"
+    return short_day(row.discard_after)
+
+
+#: A column of a list holds thirteen cells.
+_SHORT_WHY = {"nothing published": "not published", "process in doubt": "doubtful"}
+
+
+def act_by(row: DueRow) -> date | None:
+    """The date that `days_left` counts to: the earlier one ahead, else the last one past."""
+    dates = sorted(one for one in (row.best_by, row.discard_after) if one is not None)
+    if not dates or row.verdict in UNFIT:
+        return row.discard_after
+    past_best = len(dates) == 2 and row.verdict is Verdict.PAST_BEST
+    return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
+
+
+def what_is_left(row: DueRow) -> str:
+    """`  7 jars`, `  1 crate`, ` 38 lb`, `3×40 lb`: the number at the right of three cells."""
+    if row.amount:
+        number, _, unit = row.held.partition(" ")
+        return f"{number:>3} {unit}".rstrip()
+    vessel = vessel_word(row.size)
+    return f"{row.count:>3} {singular(vessel) if row.count == 1 else vessel}".rstrip()
+
+
+def until(row: DueRow) -> str:
+    """Its date with its kind: `discard 21 Oct` and `eat by today` are safety, `best Sep 2026` is
+    quality; else why it has none."""
+    if row.verdict is Verdict.DO_NOT_TASTE:
+        return "do not taste"
+    if row.verdict is Verdict.DISCARD:
+        past = row.discard_after is not None and (row.days_left or 0) < 0
+        return f"discard {near_day(row.discard_after, row.days_left)}" if past else "discard now"
+    when = act_by(row)
+    if when is None or row.verdict is Verdict.UNKNOWN:
+        why = _SHORT_WHY.get(row.discard_after_why, row.discard_after_why)
+        return _NO_DATE.get(why, why)
+    if when != row.discard_after:
+        return f"best {'today' if row.days_left == 0 else near_day(when, row.days_left)}"
+    return f"eat by {'today' if row.days_left == 0 else safe_day(when, row.days_left or 0)}"
+
+
+#: Why a row has no date, where that is no word for a list.
+_NO_DATE = {"": "in doubt", "no limit": "in doubt"}
+
+
+def safe_day(value: date, days: int) -> str:
+    """`3 Feb`, with the year where it is far: never less than the day."""
+    return short_day(value) if abs(days) > 300 else short_day(value).rsplit(" ", 1)[0]
+
+
+def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
+    """The columns of a stock list, as many as `width` holds. `beside` the food stands its place,
+    or its method alone in a list that is by place already. `longest`: the characters of the longest
+    lid code."""
+    free = width - 2
+    where = beside == "place"
+    if width < 68:
+        # What, where, until when: where it stands takes the room of the lid code, which the
+        # sentence under the list says.
+        second = Column("place", "where", 9) if where else code_column(longest)
+        food = Column("food", "food", max(free - 16 - second.width, 8))
+        named = (food, second) if where else (second, food)
+        return (Column("mark", "", 2), *named, Column("until", "until", 14))
+    worded, dated = width >= 100, width >= 130
+    place = max(14, min(26, free // 6)) if where else 0
+    left = 12 if where else 15
+    code = code_column(longest)
+    fixed = (15 if worded else 2) + code.width + left + place + (28 if dated else 18)
+    columns = [Column("verdict", "verdict", 15) if worded else Column("mark", "", 2)]
+    columns += [code, Column("food", "food, method", max(free - fixed, 12))]
+    columns += [Column("left", "left", left)]
+    columns += [Column("place", "where", place)] if where else []
+    if dated:
+        return (*columns, Column("best", "best by", 14), Column("safe", "discard after", 14))
+    return (*columns, Column("until", "until", 18))
+
+
+def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[tuple[str, str], ...]:
+    """The text of one row, clipped to its columns (one cell of air at the right), and what stands
+    behind it, quieter: how the food is kept, its state, for whom it is reserved."""
+    wide = next((column.width for column in columns if column.field == "food"), 40) - 1
+    name, tail = food_and_method(row, wide)
+    fields = {
+        "mark": MARK[row.verdict],
+        "verdict": verdict(row.verdict),
+        "code": row.code,
+        "count": row.held,
+        "left": what_is_left(row),
+        "place": leaf(row.place),
+        "until": until(row),
+        "best": short_day(row.good_until),
+        "safe": short_last_day(row),
+        # Where a row stands among the days of the week, its verdict takes the place of the day;
+        # where the word has no room its mark stands alone, since half a word says another thing.
+        "day": _whole(verdict(row.verdict), MARK[row.verdict], columns),
+        "servings": "",
+        "thaw": "",
+    }
+    last = columns[-1]  # needs no cell of air
+    return tuple(
+        (name, tail)
+        if column.field == "food"
+        else (keep_indent(fields[column.field], column.width - (column is not last)), "")
+        for column in columns
+    )
+
+
+def _whole(word: str, mark: str, columns: Sequence[Column]) -> str:
+    room = next((column.width for column in columns if column.field == "day"), 0) - 1
+    return word if cell_len(word) <= room else mark
+
+
+#: How a method is called where its whole name has no room.
+_SHORT_METHOD = {
+    Method.BOILING_WATER: "canned",
+    Method.PRESSURE: "canned",
+    Method.LACTIC: "ferment",
+    Method.VINEGAR_FERMENT: "ferment",
+    Method.ALCOHOL_FERMENT: "ferment",
+    Method.VINEGAR_PICKLE: "pickle",
+    Method.FRIDGE_PICKLE: "pickle",
+    Method.INFUSION: "infusion",
+    Method.CELLAR: "stored",
+    Method.MEAL: "cooked",
+    Method.BOUGHT: "bought",
+    Method.HOT_SMOKED: "smoked",
+    Method.COLD_SMOKED: "smoked",
+}
+
+
+#: Cells for a food, below which it has them for its name.
+_NARROW = 16
+#: As many cells of a name, or of for whom it is, tell anything.
+_LEAST = 6
+
+
+def methods_for(method: Method) -> tuple[str, ...]:
+    """What a method may be called, the longest first, at last nothing."""
+    short = _SHORT_METHOD.get(method, method.value)
+    return tuple(dict.fromkeys((method.value, short, "")))
+
+
+def food_and_method(row: DueRow, width: int) -> tuple[str, str]:
+    """The food, and behind it how it is kept, its state where it is not sealed, for whom it is
+    reserved. Where there is no room the method is called by a short word, then goes; the name
+    gives way next, then the person, never the state."""
+    food = clean(row.food)
+    # In a very narrow list the heading says that it is open or thawed, the date that it is in
+    # progress.
+    room = _NARROW + 4 if row.state is State.IN_PROGRESS else _NARROW
+    sealed = row.state is State.SEALED or width < room
+    state = "" if sealed else row.state.value
+    for method in methods_for(row.method):
+        said = "" if method and method in food else method
+        tail = "".join(f", {one}" for one in (said, state, row.aside) if one)
+        if cell_len(food + clean(tail)) <= width:
+            return food, clean(tail)
+    behind = f", {state}" if state else ""
+    spare = width - _LEAST - cell_len(behind) - 2
+    if row.aside and spare >= _LEAST:
+        behind += f", {clip(row.aside, spare)}"
+    return clip(food, width - cell_len(behind)), behind
+
+
+def caution(row: DueRow) -> str:
+    """What to say under the list about food that must not be eaten; empty for all else."""
+    if row.verdict not in UNFIT and row.verdict is not Verdict.UNKNOWN:
+        return ""
+    why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
+    return f"{verdict(row.verdict)}: {row.code}. {why} {CAUTION}"
+
+
+def row_detail(row: DueRow) -> str:
+    """One row in full, for the pane beside a wide list: what it is, where, until when, and why."""
+    ids = ", ".join(row.container_ids[:8]) + (" …" if len(row.container_ids) > 8 else "")
+    kept = ", ".join(filter(None, (row.method.value, row.state.value, clip(row.aside, 60))))
+    lines = [
+        f"{row.code}  {clip(row.food, 300)}",
+        kept,
+        f"{what_is_left(row).strip()}, {clip(row.place, 200)}",
+        ids,
+        *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
+        "",
+        verdict(row.verdict),
+        f"best by        {day(row.good_until)}",
+        f"discard after  {last_day(row.discard_after, row.discard_after_why)}",
+        "",
+        *(clip(reason, 400) for reason in row.reasons),
+    ]
+    if row.verdict in UNFIT or row.verdict is Verdict.UNKNOWN:
+        lines += ["", CAUTION]
+    return "\n".join(lines)
+
+
+#: What to press next, by verdict.
+_NEXT = {
+    Verdict.DO_NOT_TASTE: "s says how to throw it away, d books it as discarded",
+    Verdict.DISCARD: "d discards it",
+    Verdict.EAT_SOON: "u uses one",
+    Verdict.PAST_BEST: "u uses one; it is safe if sound",
+    Verdict.NEEDS_CARE: "look at it; f when it is ready, s if it looks wrong",
+    Verdict.UNKNOWN: "look at it; s records what you see",
+    Verdict.SOUND: "u uses one, o opens one",
+}
+
+
+def next_step(row: DueRow) -> str:
+    """What to do about it, with its key."""
+    if row.verdict is Verdict.UNKNOWN and any("No process" in one for one in row.reasons):
+        return "i records how it was canned"
+    return _NEXT[row.verdict]

@@ -1,0 +1,105 @@
+"""The sheet for the cupboard door: the due list by place under its heads, a box before each line.
+
+A sheet hangs for weeks, so a date on it is whole and says its kind; much that is only later is
+counted and not listed, so that the rest fits on one page.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+
+from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.text import clean, singular
+from pantry_tui.core.vessels import vessel_word
+from pantry_tui.core.words import Verdict
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Sheet
+from pantry_tui.services.stock import view
+from pantry_tui.services.stock.lines import HEADS as PARTS
+from pantry_tui.services.stock.rows import DueRow
+
+HEADS = ("", "code", "food", "left", "where", "until")
+#: So many lines that are only later are counted and not listed; fewer are listed.
+LISTED = 12
+#: What is ticked with a pen.
+BOX = "[ ]"
+_OVER = {
+    "must go": "Must go: do not eat",
+    "open": "Open and thawed",
+    "eat soon": "Eat soon",
+    "past best": "Past best, still safe",
+    "later": "Later",
+    "unknown": "Unknown: no published figure, or in doubt",
+}
+
+
+def door(p: Pantry) -> Sheet:
+    """The due list to hang up; what is only later is a note."""
+    rows = view.due(p)
+    later = [row for row in rows if row.head == "later" and row.verdict is Verdict.SOUND]
+    if len(later) < LISTED:
+        later = []
+    shown = [row for row in rows if row not in later]
+    lines: list[tuple[str, ...]] = []
+    parts = []
+    for word in PARTS:
+        mine = sorted((row for row in shown if row.head == word), key=_by_place)
+        if mine:
+            count = sum(row.count for row in mine)
+            parts.append((f"{_OVER[word]}: {count}", len(mine)))
+            lines += map(cells, mine)
+    return Sheet(
+        f"What to eat first, {dates.say(p.today)}",
+        HEADS,
+        tuple(lines),
+        (*_beside(shown, later), CAUTION),
+        tuple(parts),
+    )
+
+
+def _by_place(row: DueRow) -> tuple[str, date, str]:
+    return row.place.lower(), row.discard_after or row.best_by or date.max, row.code
+
+
+def _beside(shown: Sequence[DueRow], later: Sequence[DueRow]) -> Iterator[str]:
+    if later:
+        yield f"Later, not listed: {sum(row.count for row in later)} containers."
+    said: dict[str, dict[str, None]] = {}
+    for row in shown:
+        for one in row.standing:
+            said.setdefault(one, {})[row.code] = None
+    for one, codes in said.items():
+        yield f"{', '.join(codes)}: {one}"
+
+
+def cells(row: DueRow) -> tuple[str, ...]:
+    """One line: a box, what it is, how much is left, where, its date with its kind."""
+    where = row.place.rsplit("›", 1)[-1].strip()
+    method = "" if row.method.value in row.food else f", {row.method}"
+    return tuple(
+        clean(cell) if cell != BOX else cell
+        for cell in (BOX, row.code, f"{row.food}{method}{row.remark}", left(row), where, until(row))
+    )
+
+
+def left(row: DueRow) -> str:
+    """ "7 jars", "38 lb"."""
+    if row.amount:
+        return row.held
+    vessel = vessel_word(row.size)
+    return f"{row.count} {singular(vessel) if row.count == 1 else vessel}".rstrip()
+
+
+def until(row: DueRow) -> str:
+    """A whole date with its kind; safety before quality where it comes first."""
+    if row.verdict in UNFIT:
+        return row.verdict.value
+    best, last = row.good_until, row.discard_after
+    if last is not None and (best is None or last <= best or row.verdict is Verdict.PAST_BEST):
+        return f"eat by {dates.say(last)}"
+    if best is not None and row.verdict is not Verdict.UNKNOWN:
+        return f"best by {dates.say(best)}"
+    return row.discard_after_why or "no date"

@@ -1,0 +1,151 @@
+"""A sign is shown before it is booked, and found by the words that people use for it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+from textual.widgets import OptionList, Static
+
+from pantry_tui.app.inkeys import in_keys
+from pantry_tui.app.main import PantryApp
+from pantry_tui.core.log.payloads import Sign
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.words import Verdict
+from pantry_tui.errors import BadInput
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.lookup import signs
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import places, view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", altitude_ft=900)
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        places.add(pantry, "larder", "pantry")
+        line = "6 pint jars runner beans, pressure canned, larder, 2026-09-10, minutes=20 psi=11"
+        putup.put_up(pantry, putup.read(pantry, f"{line} canner=dial"))
+        yield pantry
+
+
+def booked(p: Pantry) -> list[Sign]:
+    return [one.payload for one in p.events if isinstance(one.payload, Sign)]
+
+
+def shown(pilot: Pilot[None]) -> str:
+    strips = pilot.app.screen._compositor.render_strips()
+    return "\n".join("".join(segment.text for segment in strip) for strip in strips)
+
+
+def options(pilot: Pilot[None]) -> list[str]:
+    listed = pilot.app.screen.query_one(OptionList)
+    return [str(listed.get_option_at_index(at).prompt) for at in range(listed.option_count)]
+
+
+async def test_a_digit_shows_what_a_sign_means_and_only_enter_books_it(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(100, 40)) as pilot:
+        await pilot.press("s")
+        assert "Never taste" in shown(pilot)
+        await pilot.press("1")
+        assert "do not taste" in shown(pilot)
+        assert "How to throw it away" in shown(pilot)
+        assert not booked(p)
+        await pilot.press("escape")
+        assert not booked(p)
+        assert "Nothing was recorded" in str(pilot.app.screen.query_one("SaidLine", Static).content)
+        await pilot.press("s", "1", "enter")
+        assert [one.verdict for one in booked(p)] == [Verdict.DO_NOT_TASTE]
+        await pilot.press("z")
+        assert all(row.verdict is not Verdict.DO_NOT_TASTE for row in view.due(p))
+
+
+@pytest.mark.parametrize("size", [(80, 24), (40, 20), (120, 40)])
+async def test_the_caution_stands_where_it_is_decided_on_every_screen(
+    p: Pantry, size: tuple[int, int]
+) -> None:
+    async with PantryApp(p).run_test(size=size) as pilot:
+        await pilot.press("s")
+        note, box = (pilot.app.screen.query_one(name) for name in ("#note", "#box"))
+        assert note.region
+        assert box.region.contains_region(note.region)
+        listed = pilot.app.screen.query_one(OptionList).region
+        assert box.region.contains_region(listed)
+        assert listed.height >= 4
+
+
+@pytest.mark.parametrize(
+    ("typed", "finds"),
+    [
+        ("off", ("foul",)),
+        ("moldy", ("mould",)),
+        ("lid popped", ("swollen lid",)),
+        ("fizzing", ("bubbles", "spurts")),
+        ("soft", ("soft",)),
+        ("cloudy", ("murky",)),
+    ],
+)
+async def test_the_words_that_people_use_find_a_sign(
+    p: Pantry, typed: str, finds: tuple[str, ...]
+) -> None:
+    async with PantryApp(p).run_test(size=(100, 40)) as pilot:
+        await pilot.press("s", *typed.replace(" ", "_").replace("_", " "))
+        listed = options(pilot)
+        assert 0 < len(listed) < 12
+        for word in finds:
+            assert any(word in one for one in listed), listed
+        assert not booked(p)
+
+
+async def test_what_is_in_no_list_may_be_described_and_doubt_has_an_answer(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(100, 40)) as pilot:
+        await pilot.press("s", *"something", "enter", *"leaking lid", "enter")
+        assert "do not taste" in shown(pilot)
+        await pilot.press("escape", "s", *"still unsure", "enter")
+        assert CAUTION[:20] in shown(pilot)
+        assert not booked(p)
+
+
+def test_harmless_ones_stand_last_and_say_so_and_what_is_said_of_the_food_stands_first(
+    p: Pantry,
+) -> None:
+    code = view.due(p)[0].code
+    found = signs.to_choose(p, code)
+    harmless = [one.harmless for one in found[:-1]]
+    assert harmless == sorted(harmless)
+    assert any(harmless)
+    assert found[-1].words == "looks sound"
+
+
+def test_what_a_sign_would_mean_is_what_it_means_once_it_is_booked(p: Pantry) -> None:
+    code = view.due(p)[0].code
+    before = len(p.events)
+    for one in signs.to_choose(p, code)[:-1]:
+        would = signs.weigh(p, code, one.words)
+        assert len(p.events) == before
+        assert would.sources
+    would = signs.weigh(p, code, "swollen lid")
+    assert signs.mark(p, code, "swollen lid") == would
+    with pytest.raises(BadInput, match="swollen lid"):
+        signs.weigh(p, code, "lid popped")
+
+
+@pytest.mark.parametrize(
+    ("said", "shown"),
+    [
+        ("Else `sign 7C/3 looks sound`.", "Else s (sign): looks sound."),
+        ("look at it, and `ready 7C/1` when it is.", "look at it, and f (ready) when it is."),
+        ("free it with `reserve --free`.", "free it with k (reserve)."),
+        ("`pantry-tui due` lists the codes", "D (due) lists the codes"),
+        ("`undo` it and say --since 90m.", "z (undo) it and say since 90m."),
+        ("Look at the others: pantry-tui recall 7C.", "Look at the others: Enter (detail)."),
+        ("beans - past best", "beans - past best"),
+    ],
+)  # fmt: skip
+def test_inside_the_app_nothing_is_said_in_words_of_the_command_line(said: str, shown: str) -> None:
+    assert in_keys(said) == shown
