@@ -48,6 +48,7 @@ TESTS: dict[str, Asked] = {
     "pantry_tui/core/safety/": Asked(
         (
             "tests/core/safety",
+            "tests/core/keeping/test_outcome.py",
             "tests/published/test_outage.py",
             "tests/published/test_process.py",
             "tests/published/test_signs.py",
