@@ -130,7 +130,7 @@ class Walk:
         told = turn.how in (*FAST, "done")
         if old.thawed is not None or told or not self._freezes(old.place, turn.when):
             return min(old.thawed or day, day), fast
-        return day + self._days(old.opened), fast
+        return day + self._days(), fast
 
     def _freezes(self, place: str, then: When) -> bool:
         """Whether a place surely keeps food frozen at a moment."""
@@ -140,10 +140,10 @@ class Walk:
             if one.start <= then.last and one.end >= then.first
         )
 
-    def _days(self, opened: bool) -> timedelta:
-        """How long it thaws; what was begun before may have lost weight before."""
+    def _days(self) -> timedelta:
+        """How long it thaws; what was drawn from it may have been drawn before."""
         left, amount = self.container.left, self.container.first
-        if opened and left is not None and amount is not None:
+        if left is not None and amount is not None:
             amount = min(amount, left, key=lambda one: one.number)
         return timedelta(days=thaw_days(self.batch, amount))
 

@@ -1,4 +1,5 @@
-"""What people say of spoilt food, and the words of signs that it stands for; how it is got rid of."""
+"""What people say of spoilt food, and the words of signs that it may stand for; how it is got rid
+of."""
 
 from __future__ import annotations
 
