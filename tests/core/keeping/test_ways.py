@@ -203,6 +203,10 @@ def thawed_on(life: Told, day: int = 30) -> set[int | None]:
         # Out of the cold it does not take days.
         (beef("freezer", size="12 lb").at(5).thaw("kitchen"), 5),
         (beef("freezer", size="12 lb").at(5).thaw("fridge").at(6).move("kitchen"), 6),
+        (beef("freezer", size="12 lb").at(5, 11).hold("fridge", Climate.FRIDGE, 40)
+         .at(5).thaw("fridge"), 8),
+        (Told("ground beef", Method.FRESH, "fridge", size="12 lb").at(0, 10)
+         .hold("fridge", Climate.FRIDGE, 30).at(5).thaw(None), 5),
         (beef("freezer", size="12 lb").at(5, 11).hold("fridge", Climate.FRIDGE, 41)
          .at(5).thaw("fridge"), 5),
         # Said where it surely froze, or where that is not sure.
@@ -300,3 +304,20 @@ def test_an_open_thing_is_never_closed_again_and_a_ready_one_never_works_again()
     assert [(one.in_progress, one.opened) for one in spans(life)] == [
         (True, False), (False, False), (False, True), (False, True),
     ]  # fmt: skip
+
+
+def test_any_number_of_acts_at_known_moments_is_followed_one_by_one() -> None:
+    life = Told("stew", Method.MEAL, "fridge")
+    places = ["freezer", "chest", "vault", "larder", "kitchen", "second fridge", "fridge", "chest"]
+    for n, place in enumerate(places):
+        life.at(n + 1, 8).move(place)
+    assert [place for _, _, place in stays(life, 20)] == ["fridge", *places]
+
+
+def test_too_many_acts_of_unknown_hours_count_until_the_last_of_them() -> None:
+    life = Told("ground beef", Method.FROZEN, "freezer").at(2, 12).move("chest")
+    for place in ("freezer", "kitchen", "chest", "freezer", "chest", "freezer"):
+        life.at(2, None).move(place)
+    there = [one for one in spans(life) if one.place == "kitchen"]
+    assert {one.start for one in there} == {START + 2 * DAY_MIN}
+    assert max(one.end for one in there if one.end < FOREVER) == START + 3 * DAY_MIN - 1
