@@ -9,7 +9,9 @@ from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
     Sign,
+    SignVerdict,
     also_said,
+    likely_sign,
     near_signs,
     sign_words,
 )
@@ -82,6 +84,14 @@ def test_what_people_say_comes_before_what_is_only_spelled_like_it() -> None:
     signs: list[Sign] = [sign("insects or webbing"), sign("bubbles rising"), sign("bugle sounds")]
     assert near_signs(signs, "bugs")[0].words == "insects or webbing"
     assert near_signs(signs, "fizzing")[0].words == "bubbles rising"
+
+
+def test_two_words_and_more_than_half_of_a_mild_sign_mean_it() -> None:
+    bloom = sign("white bloom outside", SignVerdict.HARMLESS)
+    assert likely_sign([bloom], "white bloom") == bloom
+    assert likely_sign([bloom], "bloom") is None, "one word of it is said of mould as well"
+    longer = sign("white bloom all over skin", SignVerdict.HARMLESS)
+    assert likely_sign([longer], "white bloom") is None
 
 
 # -- getting rid of it -----------------------------------------------------------------------------
