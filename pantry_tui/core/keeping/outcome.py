@@ -8,8 +8,8 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.power import Struck, struck
-from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, packed
-from pantry_tui.core.keeping.warm import Warm
+from pantry_tui.core.keeping.reckoning import Reckoning, packed
+from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN, Warm
 from pantry_tui.core.model import EVER, FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
     LOOK,
@@ -17,6 +17,7 @@ from pantry_tui.core.safety.outage import (
     Cut,
     Triage,
     after_cut,
+    hold_hours,
     perishes,
 )
 from pantry_tui.core.words import COLD_F, State
@@ -101,17 +102,21 @@ def _known(one: Struck) -> list[Cut]:
 
 
 def _charges(one: Struck) -> list[Warm]:
-    """The minutes in which it may have been above 40 °F: all, where that was read; else, for what
-    came when the power was off already, all that it stood there without; none where it was never
-    read so warm, or ice was left. (What stood there for longer than a shut door holds has its
-    answer from the table.)"""
+    """The minutes in which it may have been above 40 °F: all, where that was read; else what goes
+    beyond the hours that a shut door holds, also while the power was on again for a moment, and,
+    for what came when it was off already, all that it stood there without; none where it was never
+    read so warm, or ice was left."""
     warmest = max(_read(one), default=COLD_F)
     if warmest > COLD_F:
         whole = (one.blackout.start, one.blackout.end)
         return _warm(one, [whole], warmest, f", {warmest:g} F read")
-    cuts = (piece.cut for piece in one.blackout.pieces)
-    cold = all(cut.max_temp_f is not None or cut.ice for cut in cuts)
-    return _warm(one, one.blackout.off(), COLD_F) if one.late and not cold else []
+    cuts = [piece.cut for piece in one.blackout.pieces]
+    if all(cut.max_temp_f is not None or cut.ice for cut in cuts):
+        return []
+    full = all(cut.full is True for cut in cuts)
+    held = round(hold_hours(one.climate, full) * 60)
+    beyond = one.blackout.held_until(held), one.blackout.end
+    return _warm(one, [beyond, *(one.blackout.off() if one.late else [])], COLD_F + 1)
 
 
 def _warm(

@@ -59,6 +59,18 @@ class Blackout:
             return [(self.start, self.end)]
         return [(one.start, one.end) for one in self.pieces]
 
+    def held_until(self, minutes: int) -> int:
+        """The minute at which it had been off for so many in all, its end where it never was.
+        Power that came on in between brings none of them back."""
+        reach = self.start
+        for start, end in sorted(self.off()):
+            begins = max(start, reach)
+            if end - begins > minutes:
+                return begins + minutes
+            minutes -= max(0, end - begins)
+            reach = max(reach, end)
+        return self.end
+
 
 class Struck(NamedTuple):
     """What a blackout did to a container: it was off for `minutes` until the container left, who
@@ -186,7 +198,8 @@ _OF_PLACE = OfFacts(_blackouts)
 def _goes_on(group: Sequence[Off], piece: Off, cold: Sequence[Read]) -> bool:
     """Whether a cut counts with those before it: soon after, and not read cold in between."""
     end = max(one.end for one in group)
-    between = any(end <= one.when.first and one.when.last <= piece.start for one in cold)
+    # Of what was read on the minute on which a cut begins or ends nobody knows which came first.
+    between = any(end < one.when.first and one.when.last < piece.start for one in cold)
     return piece.start - end <= GAP_MIN and not between
 
 

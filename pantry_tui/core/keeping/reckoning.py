@@ -21,15 +21,12 @@ from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
-from pantry_tui.core.keeping.warm import Warm, passed
+from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, Method, State
 
-#: So many minutes in all perishable food may be above 40 °F, and above 90 °F (USDA FSIS).
-WARM_MIN, HOT_MIN = 120, 60
-HOT_F = 90.0
 _ONE_DAY = timedelta(days=1)
 _SMOKED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED})
 
@@ -236,8 +233,7 @@ class Reckoning:
     def over(self, now: int) -> Limit | None:
         """The limit that more than two hours of warmth set, up to a minute."""
         lived = [one._replace(end=min(one.end, now)) for one in self.warm]
-        hot = [one for one in lived if one.temperature_f > HOT_F]
-        found = passed(lived, WARM_MIN) or passed(hot, HOT_MIN)
+        found = passed(lived, WARM_MIN)
         if found is None:
             return None
         warm, minute = found
@@ -248,7 +244,7 @@ class Reckoning:
 
     def charged(self, now: int) -> int:
         """How many of the two hours are gone."""
-        return united((one.start, min(one.end, now)) for one in self.warm)
+        return charged(one._replace(end=min(one.end, now)) for one in self.warm if one.start < now)
 
     def runs_out(self, now: int) -> int | None:
         """The minute at which the two hours run out where it stands, which they have not by `now`;
@@ -256,9 +252,8 @@ class Reckoning:
         here = [one for one in self.warm if one.end >= FOREVER]
         if not here:
             return None
-        hot = any(one.temperature_f > HOT_F for one in here)
-        before = united((one.start, min(one.end, now)) for one in self.warm)
-        return now + (HOT_MIN if hot else WARM_MIN) - before + 1
+        counts = 2 if any(one.temperature_f > HOT_F for one in here) else 1
+        return now + (WARM_MIN - self.charged(now)) // counts + 1
 
     # -- quality and what no figure covers ------------------------------------------------------
 
@@ -325,7 +320,10 @@ class Reckoning:
         """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours
         in the warm and no time in the cold; where it stands now always counts."""
         least = WARM_MIN if self._hurts else DAY_MIN
-        passed = united((one.start, min(one.end, self.now.last)) for one, _ in bare)
+        # What it was out of the cold for before or after is no new beginning of the two hours.
+        warm = [(one.start, one.end) for one in self.warm if self._hurts]
+        spells = [*((one.start, one.end) for one, _ in bare), *warm]
+        passed = united((start, min(end, self.now.last)) for start, end in spells)
         return [
             wrong
             for span, wrong in bare

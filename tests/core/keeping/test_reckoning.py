@@ -242,8 +242,9 @@ WARM: Rows = {(SEALED, FRIDGE): (SAFETY, 9), (OPEN, FRIDGE): (SAFETY, 9)}
         # A day and an hour, so many °F, for so many minutes.
         ([(1, 14, 41, 600)], None), ([(1, 14, 41.5, 120)], None), ([(1, 14, 41.5, 121)], 0),
         ([(1, 14, 90, 120)], None), ([(1, 14, 90.5, 60)], None), ([(1, 14, 90.5, 61)], 0),
-        # An hour of heat and an hour of warmth are two hours.
-        ([(1, 14, 95, 60), (2, 12, 45, 60)], None), ([(1, 14, 95, 60), (2, 12, 45, 61)], 1),
+        # Half an hour of heat and an hour of warmth are two hours.
+        ([(1, 14, 95, 30), (2, 12, 45, 60)], None), ([(1, 14, 95, 30), (2, 12, 45, 61)], 1),
+        ([(1, 14, 95, 60), (2, 12, 45, 1)], 1),
         # It is over on the day on which the minutes are too many.
         ([(2, 1, 45, 150)], 1), ([(2, 3, 45, 300)], 1), ([(2, 0.5, 45, 240)], 0),
     ],
@@ -257,7 +258,8 @@ def test_two_hours_in_all(read: list[tuple[int, float, float, int]], over: int |
     limit = found.over(found.now.last)
     assert (None if limit is None else (limit.day - MADE).days) == over
     assert found.runs_out(found.now.last) is None, "it stands in the cold"
-    assert found.charged(found.now.last) == sum(n for _, _, warm, n in read if warm > 41)
+    counted = sum(n * (1 + (warm > 90)) for _, _, warm, n in read if warm > 41)
+    assert found.charged(found.now.last) == counted
 
 
 def test_what_has_no_figure_of_safety_in_the_cold_is_charged_with_nothing() -> None:
@@ -305,7 +307,8 @@ def test_while_it_stands_too_warm_it_says_when_the_hours_run_out() -> None:
     assert left(deep(one).read("fridge", 45, 30)) == 90
     assert left(deep(one).read("fridge", 90, 30)) == 90
     assert left(deep(one).read("fridge", 95, 30)) == 30
-    assert left(deep(one).read("fridge", 45, 30).read("fridge", 95, 20)) == 30, "the worse of both"
+    both = deep(one).read("fridge", 45, 30).read("fridge", 95, 20)
+    assert left(both) == (120 - 10 - 2 * 20) // 2, "of both the hotter"
     assert left(deep(one).read("fridge", 45, 120)) == 0
     gone = deep(one).at(1, 9).read("fridge", 45, 30).at(1, 9.1).read("fridge", 38)
     assert left(gone) is None

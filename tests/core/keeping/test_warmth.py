@@ -16,7 +16,7 @@ from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.thawing import thaw_days
-from pantry_tui.core.keeping.warm import Warm, passed
+from pantry_tui.core.keeping.warm import Warm, charged, passed
 from pantry_tui.core.keeping.warmth import Case, Life, life
 from pantry_tui.core.model import Batch, Crop, FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
@@ -251,6 +251,18 @@ def test_two_hours_in_all_each_minute_counted_once(
     else:
         assert answer is not None
         assert ((answer[0].start, answer[0].end), answer[1]) == found
+
+
+def test_above_90_f_a_minute_counts_twice() -> None:
+    """One hour instead of two (USDA FSIS); what was warm before is taken off both."""
+    hot = warm(30, 90)._replace(temperature_f=95.0)
+    assert charged([hot]) == 120
+    assert charged([warm(0, 60), hot]) == 30 + 2 * 60
+    assert passed([hot], 120) is None
+    assert passed([hot._replace(end=91)], 120) == (hot._replace(end=91), 90)
+    early = passed([warm(0, 30), hot], 120)
+    assert early is not None
+    assert early[1] == 30 + (120 - 30) // 2
 
 
 times = st.lists(st.tuples(st.integers(0, 300), st.integers(0, 90)), max_size=6)
