@@ -321,3 +321,14 @@ def test_too_many_acts_of_unknown_hours_count_until_the_last_of_them() -> None:
     there = [one for one in spans(life) if one.place == "kitchen"]
     assert {one.start for one in there} == {START + 2 * DAY_MIN}
     assert max(one.end for one in there if one.end < FOREVER) == START + 3 * DAY_MIN - 1
+
+
+def test_a_refrigerator_below_freezing_is_no_freezer() -> None:
+    cold = Told("stew", Method.MEAL, "fridge").at(0, 10).hold("fridge", Climate.FRIDGE, 30)
+    found = spans(cold.at(2).move("second fridge"))
+    assert {(one.thawed, one.relieved) for one in found} == {(None, False)}
+
+
+def test_once_thawed_it_is_thawed_since_the_first_day_whatever_froze_it_again() -> None:
+    again = beef("freezer").at(5).move("fridge").at(7).move("chest").at(9).move("fridge")
+    assert thawed_on(again) == {5}
