@@ -10,9 +10,15 @@ from pantry_tui.core.safety.process import doubt, name_key
 from tests.core.safety.test_process import ADVICE, FOODS, PRESSURE, TABLE, WATER, asked, rows
 
 
-@pytest.mark.parametrize("word", ["of", "the", "with", "and", "or", "a", "an", "An"])
+@pytest.mark.parametrize("word", ["of", "the", "or", "a", "an", "An"])
 def test_a_name_is_the_same_without_its_small_words(word: str) -> None:
     assert name_key(f"beans {word} pork") == name_key("pork, beans") == ("bean", "pork")
+
+
+@pytest.mark.parametrize("word", ["with", "and", "And"])
+def test_two_foods_in_one_jar_are_another_thing_in_whatever_words(word: str) -> None:
+    assert name_key(f"beans {word} pork") == name_key("pork and beans")
+    assert name_key(f"beans {word} pork") != name_key("beans pork")
 
 
 def test_in_can_mean_much() -> None:
