@@ -72,6 +72,9 @@ def test_a_shortened_life_says_how_it_was_reckoned_and_a_published_one_needs_no_
     assert cold is not None
     assert warm is not None
     assert cold.note == ""
+    coolest = kept(60.0, Method.DRIED, Climate.PANTRY, [rule(12, 60.0), rule(6, 80.0)])
+    assert coolest is not None
+    assert coolest.note == ""
     assert "10 F" in warm.note
 
 
