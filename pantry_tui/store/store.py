@@ -213,6 +213,10 @@ class Store:
     def close(self) -> None:
         self.db.close()
 
+    def wait_for_no_disk(self) -> None:
+        """For a copy that is thrown away in a moment: nothing of it needs to outlive the power."""
+        self.db.execute("PRAGMA synchronous = OFF")
+
     @contextmanager
     def write(self) -> Iterator[None]:
         """One immediate transaction: all of it or none; inside another one, a part of that.
