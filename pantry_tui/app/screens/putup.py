@@ -28,10 +28,13 @@ from pantry_tui.services.rows import Done, PutUp
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
 ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
+#: The same as a metric household types it.
+METRIC_EXAMPLE = "7 500 ml jars runner beans, pressure canned, shelf 2, yesterday"
 HOW = (
-    f"Type a line, for example:\n\n  {EXAMPLE}\n\n"
+    "Type a line, for example:\n\n  {example}\n\n"
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
-    "More may follow: note=..., amount=30 lb, minutes=25, psi=11. Enter books it, Esc goes back."
+    "More may follow: note=..., amount={amount}, minutes=25, {pressure}. "
+    "Enter books it, Esc goes back."
 )
 
 
@@ -45,14 +48,15 @@ class PutUpScreen(Screen[None]):
 
     def __init__(self) -> None:
         super().__init__()
-        self._idle = HOW  # what stands below an empty line
+        self._idle = ""  # what stands below an empty line; empty: how to write one
         self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
-        yield Input(id="line", placeholder=EXAMPLE)
+        metric = self.host.units.metric
+        yield Input(id="line", placeholder=METRIC_EXAMPLE if metric else EXAMPLE)
         with VerticalScroll(id="below", can_focus=False):
             yield Static(id="reading")
         yield KeyLine(self.here)
@@ -77,19 +81,27 @@ class PutUpScreen(Screen[None]):
         """The live reading; without a line, how to write one, or what was put up last."""
         self.query_one(RoomLine).show(self.host.day_text)
         typed = self.line.value.strip()
-        self._say(self._reading(typed) if typed else self._idle)
+        self._say(self._reading(typed) if typed else self._idle or self._how())
+
+    def _how(self) -> str:
+        """How to write a line, in the household's units."""
+        if self.host.units.metric:
+            return HOW.format(example=METRIC_EXAMPLE, amount="14 kg", pressure="psi=76kPa")
+        return HOW.format(example=EXAMPLE, amount="30 lb", pressure="psi=11")
 
     def _reading(self, line: str) -> str:
         reading = putup.read(self.host.pantry, line)
+        shown = self.host.units.rows(reading)
         if reading.problems or reading.unread:
-            return reading_text(reading, None)
+            return reading_text(shown, None)
         try:
-            return reading_text(reading, putup.preview(self.host.pantry, reading))
+            return reading_text(shown, putup.preview(self.host.pantry, reading))
         except PantryError as error:
-            return reading_text(reading, None, error.message)
+            return reading_text(shown, None, error.message)
 
     def _say(self, text: str) -> None:
-        self.query_one("#reading", Static).update(Content(hang(text, self.size.width - 6)))
+        said = self.host.units.text(text)
+        self.query_one("#reading", Static).update(Content(hang(said, self.size.width - 6)))
 
     @on(Input.Submitted, "#line")
     def book(self, event: Input.Submitted) -> None:
@@ -131,7 +143,7 @@ class PutUpScreen(Screen[None]):
         last = undo.newest(self.host.pantry)
 
         def back(_names: frozenset[str]) -> None:
-            self._idle = HOW
+            self._idle = ""
             if last is not None and last.did is Did.PUT_UP and not self.line.value:
                 self.line.value, self._last = self._last, ""
             self.reload()
