@@ -139,6 +139,7 @@ def _folded(path: Path, today: date) -> tuple[int, list[Hurt]]:
         copied(path, copy)
         try:
             with open_pantry(copy, today) as p:
+                p.store.wait_for_no_disk()
                 hurt = list(_places(p))
                 p.today = max([today, *map(date.fromisoformat, _last_days(p))])
                 ready(p)
