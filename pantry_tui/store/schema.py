@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from sqlite_utils import Database, Migrations
 
+from pantry_tui.store import past
 from pantry_tui.store.upgrade import typed_log
 
 migrations = Migrations("pantry_tui")
@@ -109,6 +110,7 @@ TABLES = (
     """CREATE TABLE meta (
         name TEXT PRIMARY KEY, value TEXT NOT NULL
     ) STRICT, WITHOUT ROWID""",
+    past.TABLE,
 )
 
 NAMES = ("m001_log_and_settings", "m002_drafts", "m003_typed_log_and_stock")

@@ -7,7 +7,6 @@ import re
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
-from pantry_tui.core.model import Batch
 
 #: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
 #: extension services that carry it say 5).
@@ -15,9 +14,10 @@ THAWS_LB_A_DAY = 5
 _POUND = {"lb": 1.0, "oz": 1 / 16, "g": 1 / 453.592, "kg": 2.20462}
 
 
-def thaw_days(batch: Batch, amount: Amount | None) -> int:
-    """How many days so much of it thaws in the refrigerator; one where nobody knows its weight."""
-    pounds = _pounds(amount) if amount is not None else _pounds_said(batch.size)
+def thaw_days(size: str, amount: Amount | None) -> int:
+    """How many days so much of a size thaws in the refrigerator; one where nobody knows its
+    weight."""
+    pounds = _pounds(amount) if amount is not None else _pounds_said(size)
     return max(1, math.ceil(round(pounds / THAWS_LB_A_DAY, 6)))
 
 

@@ -147,7 +147,7 @@ class Walk:
         left, amount = self.container.left, self.container.first
         if opened and left is not None and amount is not None:
             amount = min(amount, left, key=lambda one: one.number)
-        return timedelta(days=thaw_days(self.batch, amount))
+        return timedelta(days=thaw_days(self.batch.size, amount))
 
     def spans_of(self, way: Since, end: int) -> tuple[list[Span], list[Shape]]:
         """A shape over the weather of its place until `end`, and the shapes that it may leave

@@ -146,7 +146,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
 
 def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     """The day it must lie on, else those in time, on as few days as meals come from the stores."""
-    days = table.possible(one.candidate)
+    days = table.possible(one.candidate) if one.candidate.may_open else []
     if one.day is not None:
         return [day for day in days if day == one.day] or days
     in_time = [day for day in days if day <= table.latest(one.candidate)]

@@ -26,13 +26,13 @@ from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
-from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose
+from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose, keeps
 from pantry_tui.core.words import Group, Role
 
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
-#: Days that an opened one is taken to keep where nothing short is published.
-_LONG = 30
+#: A meal of bulk is taken from it for one day or the next.
+_A_MEAL = keeps(2)
 
 
 def plan(
@@ -133,7 +133,7 @@ class _Week:
             return False
         if not self._due(one) and self._said_enough(one):
             return False
-        if not while_open(one, day, self._begun_on(one)):
+        if not one.may_open or not while_open(one, day, self._begun_on(one)):
             return False
         return self.table.wasted(one, day) <= one.servings / 4
 
@@ -224,9 +224,8 @@ class _Week:
     def _lot(self, one: Candidate) -> Lot:
         ahead = None if one.last is None else (one.last - self.table.next_week).days
         last = None if ahead is None else max(0, ahead // 7 + 1)
-        days = _LONG if one.open_days is None else one.open_days
-        keeps = 2 if one.bulk else days
-        return Lot(one.food, one.group, one.servings, last, keeps, one.at_table)
+        opened = _A_MEAL if one.bulk else one.opened
+        return Lot(one.food, one.group, one.servings, last, opened, one.at_table)
 
     # -- dishes ----------------------------------------------------------------------------------
 
@@ -270,7 +269,7 @@ class _Week:
                     loose.append(part)
                     need -= part.candidate.servings
             for number in [n for n, one in self.free.items() if one.food == food]:
-                if need > 1e-9:
+                if need > 1e-9 and self.free[number].may_open:
                     fresh.append(number)
                     need -= self.free[number].servings
             if need > 1e-9:

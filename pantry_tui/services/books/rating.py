@@ -46,9 +46,11 @@ def taste(p: Pantry, ref: str, said: str, note: str = "", *, at: At | None = Non
 
 def verdicts(p: Pantry, food: str) -> tuple[str, ...]:
     """The last word on each batch of a food, youngest batch first: "not again: 7C"."""
-    mine = [b for b in p.batches() if b.food.name == food and b.rated]
-    mine.sort(key=lambda b: (b.rated[-1].day, b.code), reverse=True)
-    return tuple(beside(batch) for batch in mine)
+    from pantry_tui.services.books.past import past
+
+    mine = [one for one in past(p).values() if one.food == food and one.rated[1]]
+    mine.sort(key=lambda one: (one.rated[0], one.code), reverse=True)
+    return tuple(one.rated[1] for one in mine)
 
 
 def beside(batch: Batch) -> str:

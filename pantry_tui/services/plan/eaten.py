@@ -8,13 +8,14 @@ spread evenly over the time since the round before, because nobody knows the day
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, LEARNED_AFTER, full_week
 from pantry_tui.core.words import Group
+from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import UNRECORDED, born, leavings
+from pantry_tui.services.plan.portions import UNRECORDED, Leaving, leavings_since
 
 #: Weeks looked back on.
 YEAR = 52
@@ -65,14 +66,19 @@ def learned(p: Pantry) -> dict[str, float]:
     return found
 
 
+def _eaten(p: Pantry) -> Iterator[Leaving]:
+    """What was eaten in the weeks that are looked back on."""
+    for one in leavings_since(p, p.today - _WINDOW + timedelta(days=1)):
+        if one.fate in ("used", UNRECORDED) and one.end <= p.today:
+            yield one
+
+
 def _eaten_a_week(p: Pantry) -> dict[str, float]:
     since = p.today - _WINDOW
     total: dict[str, float] = defaultdict(float)
     first: dict[str, date] = {}
-    for one in leavings(p):
-        if one.fate not in ("used", UNRECORDED) or one.end <= since or one.end > p.today:
-            continue
-        food = p.stock.batches[p.stock.containers[one.container].batch].food.name
+    for one in _eaten(p):
+        food = one.batch.food
         days = max(1, (one.end - one.start).days)
         total[food] += one.servings * min(days, (one.end - since).days) / days
         first[food] = min(first.get(food, one.end), max(one.start, since))
@@ -82,18 +88,18 @@ def _eaten_a_week(p: Pantry) -> dict[str, float]:
 
 def _weeks_there(p: Pantry, first: dict[str, date]) -> dict[str, float]:
     """Weeks since `first` in which some of a food stood in store, the week it ran out whole."""
-    spans: dict[str, list[tuple[date, date]]] = defaultdict(list)
-    for container in p.stock.containers.values():
-        batch = p.stock.batches[container.batch]
-        since = first.get(batch.food.name)
+    spans: dict[str, set[tuple[date, date]]] = defaultdict(set)
+    for batch in past(p).values():
+        since = first.get(batch.food)
         if since is None:
             continue
-        end = p.today
-        if container.ended is not None:
-            end = min(p.today, container.ended + timedelta(days=7))
-        start = max(since, born(batch, container))
-        if start < end:
-            spans[batch.food.name].append((start, end))
+        for kept in batch.kept:
+            end = p.today
+            if kept.ended is not None:
+                end = min(p.today, kept.ended + timedelta(days=7))
+            start = max(since, kept.born)
+            if start < end:
+                spans[batch.food].add((start, end))
     return {food: _covered(spans[food]) / 7 for food in first}
 
 
@@ -108,10 +114,8 @@ def _covered(spans: Iterable[tuple[date, date]]) -> int:
 
 def _by_week(p: Pantry) -> dict[str, list[float]]:
     found: dict[str, list[float]] = defaultdict(lambda: [0.0] * YEAR)
-    for one in leavings(p):
-        if one.fate not in ("used", UNRECORDED) or one.end > p.today:
-            continue
-        food = p.stock.batches[p.stock.containers[one.container].batch].food.name
+    for one in _eaten(p):
+        food = one.batch.food
         newest, oldest = ((p.today - day).days // 7 for day in (one.end, one.start))
         for back in range(newest, min(oldest, YEAR - 1) + 1):
             found[food][YEAR - 1 - back] += one.servings / (oldest - newest + 1)

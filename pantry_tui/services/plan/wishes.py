@@ -109,6 +109,7 @@ def swap(p: Pantry, ref: str) -> Done:
             and eats.eats(one.food, one.group)
             and soonest <= pick.day
             and in_time
+            and one.may_open
         ):
             break
     else:
@@ -246,7 +247,7 @@ def _candidate(p: Pantry, container: Container) -> Candidate:
     Raises Refused when it is unfit.
     """
     for one in candidates(p, p.today, unknown=True, asked={container.id}):
-        if one.container == container.id:
+        if one.container == container.id and one.may_open:
             return one
     judged = p.judge(container)
     why = judged.reasons[0] if judged.reasons else ""

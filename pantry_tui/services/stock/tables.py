@@ -8,14 +8,18 @@ table of rules, or another program, marks everything.
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
+from contextlib import suppress
 from time import process_time
 
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
+from pantry_tui.services.books.past import row_of
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ladders import lines_of, today_only
 from pantry_tui.store import lines as table
+from pantry_tui.store import past
+from pantry_tui.store.store import reading
 
 #: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
 #: most are looked at for it.
@@ -26,6 +30,7 @@ _TURN = 200
 def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     """What was booked, in the stock tables; inside the transaction that booked it."""
     db = p.store.db
+    past.make(db)
     for batch in kin(p, touched):
         _make(p, batch)
     for what in marked:
@@ -72,6 +77,20 @@ def _make(p: Pantry, batch: str) -> None:
             lives = other[1].values() if other is not None else ()
             stood |= {turn.place for c in lives for turn in c.turns if turn.place}
     table.stood(db, batch, stood)
+    past.replace(db, row_of(p, batch))
+
+
+def past_made(p: Pantry) -> bool:
+    """Whether what came of each batch may be read as it lies; made again from the log where it is
+    not, False where the file may not be written. `ready` is asked before."""
+    with reading(p.path):
+        whole = past.whole(p.store.db)
+    if not whole:
+        with suppress(StoreError):
+            _all_again(p)
+        with reading(p.path):
+            whole = past.whole(p.store.db)
+    return whole and not _any_marked(p)
 
 
 def put_right(p: Pantry) -> None:
@@ -119,6 +138,7 @@ def _some(p: Pantry) -> bool:
     """A turn of it; whether anything is left."""
     db = p.store.db
     with p.writing():
+        past.make(db)
         if p.store.meta("rules") != rules_fingerprint():
             db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
             p.store.set_meta("rules", rules_fingerprint())
@@ -146,6 +166,7 @@ def _all_again(p: Pantry) -> None:
     """The tables are not as they were written: make them from the log, which is the truth."""
     with p.writing():
         table.clear(p.store.db)
+        past.clear(p.store.db)
         p.store.db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
     _freshen(p)
 
