@@ -103,6 +103,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "Plan",
         (
             Entry("week", "week:Week", "What to eat this week"),
+            Entry("cook", "cooking:Cook", "Your dishes that stand, or lack one thing"),
             Entry("outlook", "outlook:Outlook", "Will it last, what is lost, how much to put up"),
             Entry("year", "books:Year", "The year of each food: made, gone, left, eaten"),
             Entry("losses", "books:Losses", "What was discarded and why, what would save most"),

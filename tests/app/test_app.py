@@ -215,6 +215,14 @@ async def test_the_week_is_accepted_by_one_key_and_a_day_eaten_by_one(demo: Pant
         assert [line.key for line in all_lines(pilot)] == lines
 
 
+async def test_two_jars_of_one_line_stand_once_beside_the_meals(larder: Pantry) -> None:
+    putup.put_up(larder, putup.read(larder, "2 4 oz jars pesto, in oil, fridge"))
+    assert [take.code for take in weeks.week(larder).beside] == ["2A", "2A"]
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        assert [line.row.code for line in all_lines(pilot) if line.row] == ["2A"]
+
+
 async def test_an_accepted_week_is_planned_anew_only_when_one_says_so(demo: Pantry) -> None:
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await pilot.press("W", "a", "a")

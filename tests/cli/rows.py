@@ -157,6 +157,13 @@ ROWS: dict[str, Row] = {
         ("shelf", "2", "--seen", "{peaches}"),
     ),
     # Plan
+    "cook": Row(
+        ("peaches",),
+        s.Some(s.COOKED),
+        None,
+        ("moon dust",),
+        first=(("household", "dish", "add", "fruit bowl = 4 peaches, 2 apples"),),
+    ),
     "week": Row((), s.WEEK, ("--eaten", "today"), ("--pin", "{peaches}")),
     "outlook": Row(("--margin", "10%"), s.OUTLOOK, None, ("--years", "9")),
     "year": Row(("peaches",), s.Some(s.YEAR), None, ("moon", "cheese")),

@@ -81,6 +81,21 @@ JOB = {
     "how": str,
     "source": str,
 }
+COOKED = {
+    "dish": str,
+    "stands": bool,
+    "takes": Some(
+        {
+            "food": str,
+            "servings": float,
+            "containers": Some(str),
+            "place": str,
+            "ready": Maybe(Day),
+        }
+    ),
+    "lacks": [{"food": str, "servings": float}],
+    "due": float,
+}
 DUE = {
     "code": str,
     "container_ids": Some(str),

@@ -213,7 +213,10 @@ def never_longer(program: Program, history: History, seed: int) -> str:
                 continue
             # The word that a thaw began gives the published days (7.5), also to a program that
             # counts what it was not told of as thawed on the day: stricter than any paper asks.
-            if act == acts[0] and not too_lenient(got, judge(told_so, container)):
+            # The word when it was opened, too, where a draw told of none: the program takes it as
+            # opened at once. Both have gone by then.
+            gone = got.word == asked.word == "discard"
+            if (act == acts[0] or gone) and not too_lenient(got, judge(told_so, container)):
                 continue
             return f"{container}: {act} moved {asked} to {got}\n{told_so}"
     return ""

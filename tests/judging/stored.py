@@ -16,13 +16,16 @@ from pathlib import Path
 from typing import Any
 
 from pantry_tui.cli.run import main
+from pantry_tui.core.batchwork.tending import jobs_of, with_care
 from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.payloads import place_of, touches
 from pantry_tui.core.model import When
+from pantry_tui.core.words import ASSUMED_F, Climate
 from pantry_tui.reference.tables import load_tables
+from pantry_tui.reference.tending import load_tending
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import open_pantry
 from pantry_tui.services.stock import places
@@ -115,9 +118,22 @@ class Stored:
             self._codes[fact.what.batch] = self._newest_code()
             fact = replace(fact, minute=None)  # a put-up is told the day alone
         self.told.append(fact)
-        if isinstance(fact.what, Opened | Thawed) and self._place(container) != before != "":
+        if isinstance(fact.what, Opened | Drawn) and fact.minute is not None:
+            self._tell_where(fact, container, before)
+        if (
+            isinstance(fact.what, Opened | Thawed | Drawn)
+            and self._place(container) != before != ""
+        ):
             self._line("move", self._named(container), before, *self._at(fact))
         return True
+
+    def _tell_where(self, fact: Fact, container: str, before: str) -> None:
+        """The line says where it is opened: "opened 2A/1 in fridge". A move of that day whose hour
+        nobody knows was before it, then."""
+        row = self._row(container)
+        if row is not None and row["state"] == "open" and row["place"] == before:
+            what = Moved(container=container, place=before)
+            self.told.append(replace(fact, id=f"{fact.id}, where", what=what))
 
     def _at(self, fact: Fact) -> list[str]:
         """`--at`, unless it is the booking itself."""
@@ -272,7 +288,10 @@ def answer_of_log(events: Sequence[Event], code: str, number: int, now: int) -> 
     }
     known = {name: place for name, place in folded.items() if place is not None}
     day = date.fromordinal(now // DAY)
-    judged = assess(batch, box, known, load_tables().book, When(now, now, day)).on(day)
+    then, here = When(now, now, day), known.get(box.place)
+    warm = here.temperature_f if here is not None else ASSUMED_F[Climate.PANTRY]
+    jobs = jobs_of(batch, box, warm, load_tending().get(batch.method, ()), day)
+    judged = with_care(assess(batch, box, known, load_tables().book, then), jobs, then).on(day)
     last = judged.discard_after
     return Answer(judged.verdict, None if last is None else last.toordinal(), judged.usable)
 

@@ -24,7 +24,7 @@ from pantry_tui.app.weeklines import (
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import appetite, dishes, wishes
+from pantry_tui.services.plan import appetite, cooking, dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Done, WeekView
 from pantry_tui.services.stock.view import rows_named
@@ -89,7 +89,9 @@ class WeekScreen(Acts, RowWords, Beside):
             ("If you want more, these next", found.more),
         ):
             named = rows_named(self.host.pantry, {take.containers[0] for take in takes})
-            stand = [named[take.containers[0]] for take in takes if take.containers[0] in named]
+            # Two jars of one line stand there once.
+            mine = (named[take.containers[0]] for take in takes if take.containers[0] in named)
+            stand = list({row.stamp + row.code: row for row in mine}.values())
             if stand:
                 yield heading(Heading(title), title)
                 yield from due_lines(stand, columns, self.marked)
@@ -176,12 +178,12 @@ class WeekScreen(Acts, RowWords, Beside):
         """One of the household's dishes on the day under the cursor."""
         day = self._day()
         if day is not None:
-            names = [dish.name for dish in dishes.dishes(self.host.pantry)]
+            names = {_stands(one): one.dish for one in cooking.cook(self.host.pantry, most=99)}
             question = Choose(f"Which dish on {say(day)}?", [*names, _NEW_DISH])
-            self.app.push_screen(question, given(lambda name: self._dish(name, day)))
+            self.app.push_screen(question, given(lambda said: self._dish(names.get(said, ""), day)))
 
     def _dish(self, name: str, day: date) -> None:
-        if name != _NEW_DISH:
+        if name:
             self._try(lambda p: wishes.cook(p, name, day))
             return
         ask_line(
@@ -199,6 +201,12 @@ class WeekScreen(Acts, RowWords, Beside):
             "away 24 dec to 27 dec",
             lambda line: appetite.read_table(self.host.pantry, line),
         )
+
+
+def _stands(one: cooking.Cooked) -> str:
+    """ "bean soup", or "bean soup, lacks 4 chicken stock"."""
+    lacks = ", ".join(f"{part.servings:g} {part.food}" for part in one.lacks)
+    return f"{one.dish}, lacks {lacks}" if lacks else one.dish
 
 
 def _short(value: date) -> str:

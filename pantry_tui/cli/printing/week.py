@@ -11,6 +11,7 @@ from pantry_tui.core.text import clean
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from pantry_tui.services.plan.cooking import Cooked
     from pantry_tui.services.rows import Take, WeekView
 
 
@@ -63,3 +64,27 @@ def _no_menu(view: WeekView) -> str:
     if view.stocked:
         return "Nothing in store asks to be eaten this week."
     return "Nothing to propose: put something up with `pantry-tui putup`."
+
+
+def cooked(found: Sequence[Cooked]) -> list[str]:
+    """Each dish with where it stands, and what is to be bought for it."""
+    if not found:
+        return [
+            "No dish of yours can be cooked from what stands; add one: "
+            'pantry-tui household dish add "bean soup = 4 runner beans, 4 chicken stock".'
+        ]
+    lines: list[str] = []
+    for one in found:
+        due = f", {one.due:g} servings of it fall due" if one.due else ""
+        lines.append(
+            clean(
+                f"{one.dish}: {'all of it stands' if one.stands else 'something is lacking'}{due}"
+            )
+        )
+        for part in one.takes:
+            thaw = f", thawed by {say(part.ready)} at the earliest" if part.ready else ""
+            codes = ", ".join(part.containers)
+            said = f"{part.servings:g} {part.food}: {codes} in {part.place}{thaw}"
+            lines.append(f"  {clean(said)}")
+        lines += [f"  to buy: {lack.servings:g} servings of {lack.food}" for lack in one.lacks]
+    return lines

@@ -69,7 +69,7 @@ class OfFacts(Generic[T]):
 
     def __init__(self, make: Callable[[Sequence[Sequence[Fact]], When], T]) -> None:
         self._make = make
-        self._known: dict[tuple[int, ...], tuple[tuple[Sequence[Fact], ...], T]] = {}
+        self._known: dict[tuple[int, ...], tuple[tuple[Sequence[Fact], ...], int, T]] = {}
 
     def of(self, chain: Sequence[Place], now: When) -> T:
         """What `make` gives for the facts of these places, the innermost first."""
@@ -77,13 +77,16 @@ class OfFacts(Generic[T]):
         key = tuple(map(id, facts))
         known = self._known.get(key)
         if known is not None and all(a is b for a, b in zip(known[0], facts, strict=True)):
-            return known[1]
+            _, latest, made = known
+            if latest <= now.last:  # to an earlier moment, some of them are still to come
+                return made
         found = self._make(facts, now)
-        if all(_moment(fact).last <= now.last for one in facts for fact in one):
+        latest = max((_moment(fact).last for one in facts for fact in one), default=0)
+        if latest <= now.last:
             if len(self._known) >= self._MOST:
                 self._known.clear()
             # The facts are kept with it, so that no other takes their id.
-            self._known[key] = facts, found
+            self._known[key] = facts, latest, found
         return found
 
 

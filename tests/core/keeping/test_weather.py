@@ -97,6 +97,23 @@ def test_what_was_too_warm_since_nobody_knows_when_may_have_frozen_before() -> N
     assert (32.0, None, 40.0) in found[cold:]
 
 
+def test_what_was_asked_of_a_later_day_is_not_said_of_an_earlier_one() -> None:
+    """A reading of a wrong clock counts as now until its day comes, whichever is asked first."""
+    there = place(COLD, read(900, 8, 45.0, 60))
+    now = read(3, 8, 0.0).when
+
+    def then(when: When) -> list[tuple[int, float]]:
+        return [(one.start, one.temperature_f) for one in weather("p", {"p": there}, when)]
+
+    later = then(read(901, 8, 0.0).when)
+    assert then(now) != later
+    assert then(now) == [
+        (one.start, one.temperature_f)
+        for one in weather("p", {"p": place(COLD, read(900, 8, 45.0, 60))}, now)
+    ]
+    assert then(read(901, 8, 0.0).when) == later
+
+
 def test_a_warm_reading_ends_with_the_next_cold_one() -> None:
     found = told(COLD, read(1, 8, 38.0), read(2, 8, 45.0), read(3, 8, 38.0))
     assert [one for one in found if one[2] == 45.0] == [(32.0, 80.0, 45.0)]
