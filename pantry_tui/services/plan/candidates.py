@@ -50,10 +50,19 @@ def candidates(
 ) -> list[Candidate]:
     """Every container that may be eaten in the week from `start`, in eating order.
 
-    Never what is unfit or still working; what has no published figure only when asked for, all of
-    it or by the id of a container; what is kept apart for somebody only by its id. How long it
-    keeps once it is open is asked of the judge by whoever may take it (`Candidate.opened`).
+    Never what is unfit or still working, or may not be eaten once it is open; what has no published
+    figure only when asked for, all of it or by the id of a container; what is kept apart for
+    somebody only by its id.
     """
+    p.stock.load_all()
+    return [one for one in unasked(p, start, unknown=unknown, asked=asked) if one.may_open]
+
+
+def unasked(
+    p: Pantry, start: date, *, unknown: bool = False, asked: Collection[str] = ()
+) -> list[Candidate]:
+    """The same before the judge was asked what becomes of each once it is open: only for whoever
+    asks `may_open` of what is taken, as the plan does."""
     called = {batch_of(id_) for id_ in asked}
     batches = past(p)
     found: list[tuple[tuple[object, ...], list[_Member]]] = []

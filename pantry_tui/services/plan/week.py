@@ -19,7 +19,7 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.candidates import candidates, needs
+from pantry_tui.services.plan.candidates import needs, unasked
 from pantry_tui.services.plan.dishes import dishes
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft
@@ -67,7 +67,7 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     first = max(draft.start, p.today)
     length = (draft.end - first).days + 1
     asked = {id_ for id_, _ in draft.wishes.pins}
-    found = candidates(p, first, unknown=unknown, asked=asked)
+    found = unasked(p, first, unknown=unknown, asked=asked)
     eats = appetite(p)
     need = needs(p, found, eats, first, length)
     if draft.plan is not None:

@@ -15,7 +15,7 @@ from pantry_tui.services.books.year import years
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.plan import portions
-from pantry_tui.services.plan.candidates import candidates
+from pantry_tui.services.plan.candidates import candidates, unasked
 from pantry_tui.services.plan.outlook import outlook
 from tests.services.books import test_books_laws as histories
 from tests.services.plan import by_fold
@@ -53,7 +53,9 @@ def what_is_offered(p: Pantry) -> None:
     ):
         found = candidates(p, start, unknown=unknown, asked=asked)
         plain = by_fold.candidates(p, start, unknown=unknown, asked=asked)
-        assert [_offered(one) for one in found if one.may_open] == plain
+        assert [_offered(one) for one in found] == plain
+        later = unasked(p, start, unknown=unknown, asked=asked)
+        assert [_offered(one) for one in later if one.may_open] == plain
 
 
 def _offered(one: Candidate) -> by_fold.Offered:
