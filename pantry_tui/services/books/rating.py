@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from pantry_tui.core.log.payloads import Rated
-from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Rating
 from pantry_tui.errors import BadInput
@@ -51,10 +50,3 @@ def verdicts(p: Pantry, food: str) -> tuple[str, ...]:
     mine = [one for one in past(p).values() if one.food == food and one.rated[1]]
     mine.sort(key=lambda one: (one.rated[0], one.code), reverse=True)
     return tuple(one.rated[1] for one in mine)
-
-
-def beside(batch: Batch) -> str:
-    """The last word on a batch, short enough to stand beside a number."""
-    last = batch.rated[-1]
-    note = f" ({last.note})" if last.note else ""
-    return f"{last.rating}: {batch.code}{note}"

@@ -15,7 +15,7 @@ from pantry_tui.core.plan.outlook import Ahead, ahead, shared, together
 from pantry_tui.core.plan.pace import Portion, next_harvest, pace
 from pantry_tui.core.words import Group, Verdict
 from pantry_tui.services.batchwork import jars
-from pantry_tui.services.books.past import Past, born
+from pantry_tui.services.books.past import Past
 from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear, OutlookView
 from pantry_tui.services.books.year import years
@@ -26,6 +26,7 @@ from pantry_tui.services.plan.eaten import eaten_a_week
 from pantry_tui.services.plan.portions import holds, left_in
 from pantry_tui.services.plan.putup_next import Ask, Demand, Usual
 from pantry_tui.services.plan.substitute import substitutes
+from pantry_tui.services.stock.came_of import born
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.stands import Stands, containers_in, stands
 

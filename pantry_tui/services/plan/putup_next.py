@@ -20,11 +20,12 @@ from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import State
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.losses import TOO_MUCH
-from pantry_tui.services.books.past import Kept, Past, born, past
+from pantry_tui.services.books.past import Kept, Past, past
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import holds, leavings_of, whole
 from pantry_tui.services.plan.servings import weight
+from pantry_tui.services.stock.came_of import born
 from pantry_tui.services.stock.stands import Stands
 
 #: Size words that tell a volume; of other containers no pounds are reckoned.

@@ -14,8 +14,8 @@ from time import process_time
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
-from pantry_tui.services.books.past import row_of
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of, today_only
 from pantry_tui.store import lines as table
 from pantry_tui.store import past

@@ -20,11 +20,11 @@ from pantry_tui.core.log.fold import EMPTY, FATE_OF, ONE
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
-from pantry_tui.services.books.past import born
 from pantry_tui.services.books.year import unit_of
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import left_in, whole
 from pantry_tui.services.plan.servings import servings
+from pantry_tui.services.stock.came_of import born
 from pantry_tui.services.stock.moving import cold_place
 
 

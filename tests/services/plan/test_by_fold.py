@@ -10,13 +10,14 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.plan.menu import Candidate
-from pantry_tui.services.books.past import born, past
+from pantry_tui.services.books.past import past
 from pantry_tui.services.books.year import years
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.plan import portions
 from pantry_tui.services.plan.candidates import candidates, unasked
 from pantry_tui.services.plan.outlook import outlook
+from pantry_tui.services.stock.came_of import born
 from tests.services.books import test_books_laws as histories
 from tests.services.plan import by_fold
 from tests.services.plan.weeks_at_random import TODAY, build
