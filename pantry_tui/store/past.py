@@ -17,8 +17,8 @@ from pantry_tui.store.check import check
 TABLE = """CREATE TABLE IF NOT EXISTS past (
     batch TEXT PRIMARY KEY, code TEXT NOT NULL, food TEXT NOT NULL, food_group TEXT NOT NULL,
     method TEXT NOT NULL, size TEXT NOT NULL, process TEXT NOT NULL, made TEXT NOT NULL,
-    born TEXT NOT NULL, last TEXT NOT NULL, rated TEXT NOT NULL, held TEXT NOT NULL,
-    gone TEXT NOT NULL, ids TEXT NOT NULL, hash INTEGER NOT NULL
+    born TEXT NOT NULL, came TEXT NOT NULL, last TEXT NOT NULL, rated TEXT NOT NULL,
+    held TEXT NOT NULL, gone TEXT NOT NULL, ids TEXT NOT NULL, hash INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID"""
 
 _NAME = "past"  # in `meta`
@@ -36,6 +36,7 @@ class Row(NamedTuple):
     process: str = ""
     made: str = ""  # the day it was made, "" where nobody knows
     born: str = ""  # the day of its first container
+    came: str = ""  # the day on which all of them came into the store, "" where on several
     last: str = ""  # the last day on which anything left it
     rated: str = ""
     held: str = ""
@@ -48,15 +49,21 @@ _HOLES = ", ".join("?" * (len(Row._fields) + 1))
 
 
 def make(db: sqlite3.Connection) -> None:
-    """The table, where it is not there: a file of an older program has none."""
-    db.execute(TABLE)
+    """The table, where it is not there: a file of an older program has none, or another."""
+    if not _is_ours(db):
+        clear(db)
 
 
 def clear(db: sqlite3.Connection) -> None:
     """No rows at all."""
     db.execute("DROP TABLE IF EXISTS past")
     db.execute("DELETE FROM meta WHERE name = ?", (_NAME,))
-    make(db)
+    db.execute(TABLE)
+
+
+def _is_ours(db: sqlite3.Connection) -> bool:
+    names = [name for (name,) in db.execute("SELECT name FROM pragma_table_info('past')")]
+    return names == [*Row._fields, "hash"]
 
 
 def replace(db: sqlite3.Connection, row: Row) -> None:
@@ -81,7 +88,7 @@ def _kept(db: sqlite3.Connection) -> tuple[int, str]:
 def whole(db: sqlite3.Connection) -> bool:
     """Whether there is a row for every batch, as it was written, and none has had an event
     since."""
-    if db.execute("SELECT 1 FROM sqlite_master WHERE name = 'past'").fetchone() is None:
+    if not _is_ours(db):
         return False
     found = db.execute(
         "SELECT (SELECT count(*) FROM past), (SELECT count(DISTINCT batch) FROM codes), "

@@ -132,7 +132,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             meal = min(left[food.container], float(table.appetite.sit(day)))
             if meal <= _CRUMB:
                 continue
-            food = replace(food, servings=meal)
+            food = food._replace(servings=meal)
             left[food.container] -= meal
         pick = _pick(replace(one, candidate=food), day, table)
         picks.append(pick)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from pantry_tui.core.plan.roles import role_of
 from pantry_tui.core.plan.schedule import UNPUBLISHED, Credit
@@ -24,8 +25,7 @@ class Why(StrEnum):
     TABLE = "the day has nothing else of its kind"
 
 
-@dataclass(frozen=True, slots=True)
-class Candidate:
+class Candidate(NamedTuple):
     """One container that may be eaten, in eating order. `last` is the day by which it is
     wanted: its nearer date, None where nothing hurries it.
 

@@ -59,8 +59,7 @@ UNPUBLISHED = keeps(None)
 _THREE_DAYS = keeps(3)
 
 
-@dataclass(frozen=True, slots=True)
-class Lot:
+class Lot(NamedTuple):
     """One container: servings of one food that are good through week `last` (0 is this week); None:
     nothing hurries them. `opened` answers how many days an opened one keeps, below 0 where it may
     not be eaten then; only a lot whose turn comes is asked. `role`: what it is at table."""

@@ -87,7 +87,7 @@ class _Week:
             return [one]
         meal = float(self.appetite.people)
         meals = ceil(one.servings / meal)
-        return [replace(one, servings=min(meal, one.servings - n * meal)) for n in range(meals)]
+        return [one._replace(servings=min(meal, one.servings - n * meal)) for n in range(meals)]
 
     def _choose(self, number: int, why: Why, day: date | None = None, dish: str = "") -> None:
         self.chosen.append(Chosen(self.free.pop(number), why, day, dish))

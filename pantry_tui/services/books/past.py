@@ -7,7 +7,7 @@ so that nobody folds the log of ten years to know what was eaten in one.
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 from functools import cached_property, lru_cache
@@ -68,6 +68,9 @@ class Past:
         self.id, self.code, self.food, self.size = row.batch, row.code, row.food, row.size
         self.group, self.method = Group(row.food_group), Method(row.method)
         self.born = _day(row.born)
+        self._came = _day(row.came) if row.came else None
+        self._ids = row.ids.split(" ") if row.ids else ()
+        self.one_day = bool(row.made) or self._came is not None  # whether all are as old as `born`
         self.last = row.last  # ISO, the last day on which anything left it; "" for never
 
     @cached_property
@@ -93,25 +96,22 @@ class Past:
 
     def came(self, id_: str) -> date:
         """The day on which a container of it came into the store."""
-        return self._came or self.each[self.ids.index(id_)].came
-
-    @cached_property
-    def _came(self) -> date | None:
-        """The same of all of them, None where they came on several days."""
-        days = {one.came for one in self.kept}
-        return days.pop() if len(days) == 1 else None
+        if self._came is not None:
+            return self._came
+        return next(one.came for n, one in enumerate(self.each, 1) if self.id_of(n) == id_)
 
     @cached_property
     def each(self) -> Sequence[Kept]:
         """The same, one by one."""
         return [one for one in self.kept for _ in range(one.n)]
 
-    @property
-    def gone(self) -> Iterator[Gone]:
+    @cached_property
+    def gone(self) -> Sequence[Gone]:
         """What left it, in the order it was recorded."""
-        for at, fate, number, day, why, count in json.loads(self._row.gone):
-            part = None if number is None else Fraction(number)
-            yield Gone(at, fate, part, _day(day), why, count)
+        return [
+            Gone(at, fate, None if number is None else Fraction(number), _day(day), why, by)
+            for at, fate, number, day, why, by in json.loads(self._row.gone)
+        ]
 
     @cached_property
     def rated(self) -> tuple[str, str]:
@@ -119,13 +119,9 @@ class Past:
         day, said_of = json.loads(self._row.rated) if self._row.rated else ("", "")
         return day, said_of
 
-    @cached_property
-    def ids(self) -> Sequence[str]:
-        """Its containers' ids, in their order."""
-        numbered = f"{self.id}."
-        if self._row.ids:
-            return [numbered + one for one in self._row.ids.split(" ")]
-        return [f"{numbered}{n}" for n in range(1, len(self.each) + 1)]
+    def id_of(self, number: int) -> str:
+        """The id of a container by its number."""
+        return f"{self.id}.{self._ids[number - 1] if self._ids else number}"
 
 
 def past(p: Pantry) -> Mapping[str, Past]:

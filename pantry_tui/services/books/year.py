@@ -9,17 +9,19 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date
-from operator import itemgetter
+from operator import attrgetter
 
 from pantry_tui.core.log.payloads import Fate
 from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput
-from pantry_tui.services.books.past import Kept, Past, past
+from pantry_tui.services.books.past import Gone, Kept, Past, past
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import MISSING, UNRECORDED
+
+_DAY = attrgetter("day")
 
 #: Fates as the year counts them; "used" is what is left over, so it is checked, not counted.
 _GIVEN, _LOST, _UNRECORDED = ("given",), ("discarded", "lost"), (UNRECORDED, MISSING)
@@ -32,8 +34,7 @@ def years(p: Pantry, food: str | None = None) -> list[FoodYear]:
     for batch in past(p).values():
         if wanted is None or batch.food == wanted:
             by_food[batch.food].append(batch)
-    gone = _gone(p)
-    return [year for name in sorted(by_food) for year in _of_food(name, by_food[name], gone)]
+    return [year for name in sorted(by_food) for year in _of_food(name, by_food[name])]
 
 
 def _name(p: Pantry, food: str) -> str:
@@ -44,7 +45,7 @@ def _name(p: Pantry, food: str) -> str:
     return facts.name
 
 
-def _of_food(name: str, batches: Sequence[Past], gone: _Left) -> list[FoodYear]:
+def _of_food(name: str, batches: Sequence[Past]) -> list[FoodYear]:
     """From the first batch of each calendar year to the next one's first."""
     kept = [one for batch in batches for one in batch.kept]
     firsts: dict[int, date] = {}
@@ -53,7 +54,7 @@ def _of_food(name: str, batches: Sequence[Past], gone: _Left) -> list[FoodYear]:
     starts, unit = sorted(firsts.values()), unit_of(kept)
     sums = _Sums(starts, unit)
     for batch in batches:
-        sums.count(batch, gone)
+        sums.count(batch)
     opening, found = 0.0, []
     for n, (start, year) in enumerate(zip(starts, sums.years, strict=True)):
         end = starts[n + 1] if n + 1 < len(starts) else None
@@ -110,25 +111,31 @@ class _Sums:
     def _size(self, one: Kept) -> float:
         return float(one.first.number) if self._unit else 1.0
 
-    def count(self, batch: Past, gone: _Left) -> None:
+    def count(self, batch: Past) -> None:
         said = batch.rated[1]
         for one in batch.kept:
             year = self.years[self._in(one.born)]
             year.made += one.n * self._size(one)
             if said and said not in year.tasted[-1:]:
                 year.tasted.append(said)
-        for at, parts in gone.get(batch.id, {}).items():
+        left: dict[int, list[Gone]] = defaultdict(list)
+        for gone in batch.gone:
+            left[gone.at].append(gone)
+        for at, parts in left.items():
             self._went(batch.each[at], parts)
 
-    def _went(self, one: Kept, parts: Sequence[tuple[date, str, float]]) -> None:
+    def _went(self, one: Kept, parts: Sequence[Gone]) -> None:
         """No more of a container goes than there was, and nothing of it before it came."""
-        size, whole = self._size(one), 0.0
-        for day, fate, share in sorted(parts, key=itemgetter(0)):
-            part = min(1.0, whole + share) - min(1.0, whole)
-            whole += share
-            self.years[self._in(max(day, one.born))].went += size * part
-            if (year := self._in(day)) >= 0:
-                self.years[year].left[fate] += size * share
+        size, before = self._size(one), 0.0
+        for gone in sorted(parts, key=_DAY) if len(parts) > 1 else parts:
+            share = 1.0 if gone.number is None else float(gone.number / one.first.number)
+            part = min(1.0, before + share) - min(1.0, before)
+            before += share
+            year = self._in(gone.day)
+            came = year if gone.day >= one.born else self._in(one.born)
+            self.years[came].went += size * part
+            if year >= 0:
+                self.years[year].left[gone.fate] += size * share
 
 
 def unit_of(containers: Sequence[Kept] | Sequence[Container]) -> str:
@@ -136,22 +143,6 @@ def unit_of(containers: Sequence[Kept] | Sequence[Container]) -> str:
     from ("lb", "pieces")."""
     units = {c.first.unit or "pieces" for c in containers if c.bulk and c.first}
     return units.pop() if len(units) == 1 and all(c.bulk for c in containers) else ""
-
-
-#: What left each container, by batch and by its place in it: when, how, and which part of what it
-#: held at first.
-_Left = Mapping[str, Mapping[int, Sequence[tuple[date, str, float]]]]
-
-
-def _gone(p: Pantry) -> _Left:
-    found: dict[str, dict[int, list[tuple[date, str, float]]]] = {}
-    for batch in past(p).values():
-        mine: dict[int, list[tuple[date, str, float]]] = defaultdict(list)
-        for one in batch.gone:
-            share = 1.0 if one.number is None else one.number / batch.each[one.at].first.number
-            mine[one.at].append((one.day, one.fate, float(share)))
-        found[batch.id] = mine
-    return found
 
 
 def _tidy(number: float) -> float:

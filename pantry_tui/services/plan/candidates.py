@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from functools import partial
@@ -84,19 +84,20 @@ def unasked(
 
 
 class _Member(NamedTuple):
-    """A container of a line: its number, its id, what makes a candidate of it, and how many days it
-    thaws before it is opened, None for what is open or never opened."""
+    """A container of a line: its number, its id, a candidate like it, and how many days it thaws
+    before it is opened, None for what is open or never opened."""
 
     number: int
     id: str
-    alike: Callable[..., Candidate]
+    alike: Candidate
     thaws: int | None
 
 
 def _candidate(p: Pantry, member: _Member) -> Candidate:
-    if member.thaws is None:
-        return member.alike(member.id)
-    return member.alike(member.id, opened=partial(_open_days, p, member.id, member.thaws))
+    _, id_, alike, thaws = member
+    if thaws is None:
+        return alike._replace(container=id_)
+    return alike._replace(container=id_, opened=partial(_open_days, p, id_, thaws))
 
 
 def _turn(one: Stands) -> tuple[object, ...]:
@@ -112,8 +113,8 @@ def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Membe
     frozen = p.places[one.line.place].climate is Climate.FREEZER
     thaws = _thaw_days(batch.group, one.line.size, exact_amount(whole)) if frozen else 0
     numbers = [int(number) for number in one.line.numbers.split()]
-    alike = partial(
-        Candidate,
+    alike = Candidate(
+        "",
         food=batch.food,
         group=batch.group,
         servings=holds(p)(batch.food, batch.group, whole),
@@ -122,7 +123,7 @@ def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Membe
         frozen=frozen,
         thaw_days=thaws,
     )
-    return [_Member(number, batch.ids[number - 1], alike, thaws) for number in numbers]
+    return [_Member(number, batch.id_of(number), alike, thaws) for number in numbers]
 
 
 def _may(one: Stands, start: date, unknown: bool) -> bool:
@@ -149,8 +150,8 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
     drawn = container.bulk and container.vessel is not Vessel.CLOSED
     opens = not begun and (thaws > 0 or not drawn)
-    alike = partial(
-        Candidate,
+    alike = Candidate(
+        container.id,
         food=batch.food.name,
         group=batch.food.group,
         servings=servings(p, container),
@@ -227,7 +228,8 @@ def needs(
     batches = past(p)
     for one in found:
         came = batches[batch_of(one.container)].came(one.container)
-        since[one.food] = min(since.get(one.food, p.today), came)
+        if came < since.setdefault(one.food, p.today):
+            since[one.food] = came
     logs = by_week(p)
     ahead = [0.0] * max(0, (start - p.today) // timedelta(days=7))
     eaten, harvests = {}, {}

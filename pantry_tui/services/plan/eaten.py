@@ -16,11 +16,14 @@ from pantry_tui.core.words import Group
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import UNRECORDED, Leaving, leavings_since
+from pantry_tui.services.stock.stands import by_batch
 
 #: Weeks looked back on.
 YEAR = 52
 
 _WINDOW = timedelta(weeks=YEAR)
+#: The week in which it ran out counts whole.
+_STILL = timedelta(days=7)
 
 
 def eaten_a_week(p: Pantry) -> dict[str, float]:
@@ -89,14 +92,17 @@ def _eaten_a_week(p: Pantry) -> dict[str, float]:
 def _weeks_there(p: Pantry, first: dict[str, date]) -> dict[str, float]:
     """Weeks since `first` in which some of a food stood in store, the week it ran out whole."""
     spans: dict[str, set[tuple[date, date]]] = defaultdict(set)
+    standing = by_batch(p)
     for batch in past(p).values():
         since = first.get(batch.food)
         if since is None:
             continue
+        if batch.last < (since - _STILL).isoformat() and batch.id not in standing:
+            continue  # it was gone before
         for kept in batch.kept:
             end = p.today
             if kept.ended is not None:
-                end = min(p.today, kept.ended + timedelta(days=7))
+                end = min(p.today, kept.ended + _STILL)
             start = max(since, kept.born)
             if start < end:
                 spans[batch.food].add((start, end))

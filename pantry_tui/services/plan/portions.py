@@ -6,8 +6,7 @@ a jar that was opened and not measured counts once, on the day it is used up.
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from datetime import date
 from fractions import Fraction
 from functools import cache
@@ -71,46 +70,34 @@ def left_in(p: Pantry, container: Container) -> float:
 def leavings(p: Pantry) -> Sequence[Leaving]:
     """Everything that ever left, by the day on which it was gone."""
     ready(p)
-    return p.once("leavings", lambda: _in_turn(_leavings(p, "")))
-
-
-def leavings_of(p: Pantry, food: str) -> Sequence[Leaving]:
-    """The same of one food."""
-
-    def gather() -> dict[str, list[Leaving]]:
-        found: dict[str, list[Leaving]] = defaultdict(list)
-        for one in leavings(p):
-            found[one.batch.food].append(one)
-        return found
-
-    return p.once("leavings by food", gather).get(food, ())
+    return p.once("leavings", lambda: _in_turn(leavings_of(p, past(p).values(), date.min)))
 
 
 def leavings_since(p: Pantry, day: date) -> Sequence[Leaving]:
     """The same, what was gone on that day or later."""
-
-    def late() -> Iterator[Leaving]:
-        return (one for one in _leavings(p, day.isoformat()) if one.end >= day)
-
     ready(p)
-    return p.once(f"leavings since {day}", lambda: _in_turn(late()))
+    found = leavings_of(p, past(p).values(), day)
+    return p.once(f"leavings since {day}", lambda: _in_turn(found))
 
 
-def _in_turn(found: Iterator[Leaving]) -> list[Leaving]:
+def _in_turn(found: Iterable[Leaving]) -> list[Leaving]:
     return sorted(found, key=lambda one: one.end)
 
 
-def _leavings(p: Pantry, since: str) -> Iterator[Leaving]:
-    start, servings = since_when(p), holds(p)
-    for batch in past(p).values():
-        if not batch.last or batch.last < since:
+def leavings_of(p: Pantry, batches: Iterable[Past], since: date) -> Iterator[Leaving]:
+    """What left some batches and was gone on a day or later, batch by batch."""
+    start, servings, day = since_when(p), holds(p), since.isoformat()
+    for batch in batches:
+        if not batch.last or batch.last < day:
             continue
-        each, ids = batch.each, batch.ids
+        each = batch.each
         for gone in batch.gone:
+            if gone.day < since:
+                continue
             kept = each[gone.at]
             number = kept.first.number if gone.number is None else gone.number
             share = 1.0 if gone.number is None else float(number / kept.first.number)
             much = servings(batch.food, batch.group, kept.held) * share
             first = start(gone, kept)
-            id_ = ids[gone.at]
+            id_ = batch.id_of(gone.at + 1)
             yield Leaving(batch, id_, gone.fate, much, first, gone.day, gone.why, share, number)

@@ -113,6 +113,8 @@ def _kinds(
     found: dict[_Kind, list[tuple[Past, Kept]]] = defaultdict(list)
     servings = holds(p)
     for batch in batches:
+        if batch.born < since and batch.one_day:
+            continue
         for one in batch.kept:
             if one.born >= since:
                 size = servings(batch.food, batch.group, one.held)
@@ -160,7 +162,7 @@ def demand(
         return Demand(a_week, source, known)
     each = _each(last, way)
     held = (last.opening + last.made) * each
-    spoiled = _spoiled(p, last, way.batch.food.name) / held if held else 0.0
+    spoiled = _spoiled(p, last, batches) / held if held else 0.0
     return Demand(a_week, source, known, last.given * each, min(0.5, spoiled))
 
 
@@ -181,14 +183,14 @@ def _weeks(year: FoodYear, batches: Sequence[Past]) -> float:
     return max(1.0, (end - year.start).days / 7)
 
 
-def _spoiled(p: Pantry, year: FoodYear, food: str) -> float:
+def _spoiled(p: Pantry, year: FoodYear, batches: Sequence[Past]) -> float:
     """Servings that came to nothing in that year, though there was not too much of them."""
     return sum(
         one.servings
-        for one in leavings_of(p, food)
+        for one in leavings_of(p, batches, year.start)
         if one.fate in ("discarded", "missing")
         and one.why not in TOO_MUCH
-        and year.start <= one.end < (year.end or date.max)
+        and one.end < (year.end or date.max)
     )
 
 

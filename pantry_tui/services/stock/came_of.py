@@ -37,6 +37,7 @@ def row_of(p: Pantry, id_: str) -> table.Row:
     gone = _gone(held, events)
     ids = [one.id.rpartition(".")[2] for one in containers]
     numbered = ids == [str(n) for n in range(1, len(ids) + 1)]
+    days = {one.turns[0].when.day for one in containers}
     runs = [(len(list(some)), *one) for one, some in groupby(containers, _as_kept)]
     return table.Row(
         id_,
@@ -48,6 +49,7 @@ def row_of(p: Pantry, id_: str) -> table.Row:
         _json(batch.process),
         batch.made.isoformat() if batch.made else "",
         born(batch, containers[0]).isoformat(),
+        days.pop().isoformat() if len(days) == 1 else "",
         max((one[3] for one in gone), default=""),
         _json([batch.rated[-1].day.isoformat(), beside(batch)]) if batch.rated else "",
         _json(runs),

@@ -82,6 +82,10 @@ def _dropped_and_made(db: sqlite3.Connection) -> None:
     table.make(db)
 
 
+def _of_another_shape(db: sqlite3.Connection) -> None:
+    db.execute("ALTER TABLE past DROP COLUMN process")
+
+
 def _lost(db: sqlite3.Connection) -> None:
     db.execute("DELETE FROM past WHERE code = '2A'")
 
@@ -100,7 +104,8 @@ def _taken_by_another_program(db: sqlite3.Connection) -> None:
 
 
 @pytest.mark.parametrize(
-    "hurt", [_dropped, _dropped_and_made, _lost, _flipped, _taken_by_another_program]
+    "hurt",
+    [_dropped, _dropped_and_made, _of_another_shape, _lost, _flipped, _taken_by_another_program],
 )
 def test_what_is_not_as_it_was_written_is_made_again(
     path: Path, hurt: Callable[[sqlite3.Connection], None]
@@ -115,11 +120,12 @@ def test_what_is_not_as_it_was_written_is_made_again(
         assert left(p) == ["peaches used", *more, "pears used"]
 
 
+@pytest.mark.parametrize("hurt", [_dropped, _of_another_shape])
 def test_an_act_on_a_file_that_has_no_such_table_books_and_the_rest_is_made_later(
-    path: Path,
+    path: Path, hurt: Callable[[sqlite3.Connection], None]
 ) -> None:
     with closing(sqlite3.connect(path)) as db, db:
-        _dropped(db)
+        hurt(db)
     with open_pantry(path, TODAY) as p:
         act.use(p, "3A")
         assert left(p) == ["peaches used", "pears used"]

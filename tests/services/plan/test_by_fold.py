@@ -86,7 +86,7 @@ def what_came(p: Pantry) -> None:
     for id_, batch in p.stock.batches.items():
         mine = batches[id_]
         containers = p.containers_of(batch)
-        assert [c.id for c in containers] == list(mine.ids)
+        assert [c.id for c in containers] == [mine.id_of(c.number) for c in containers]
         assert [
             (
                 born(batch, c),
