@@ -17,8 +17,8 @@ from pantry_tui.store.check import check
 TABLE = """CREATE TABLE IF NOT EXISTS past (
     batch TEXT PRIMARY KEY, code TEXT NOT NULL, food TEXT NOT NULL, food_group TEXT NOT NULL,
     method TEXT NOT NULL, size TEXT NOT NULL, process TEXT NOT NULL, made TEXT NOT NULL,
-    born TEXT NOT NULL, came TEXT NOT NULL, last TEXT NOT NULL, rated TEXT NOT NULL,
-    held TEXT NOT NULL, gone TEXT NOT NULL, ids TEXT NOT NULL, hash INTEGER NOT NULL
+    born TEXT NOT NULL, last TEXT NOT NULL, rated TEXT NOT NULL, came TEXT NOT NULL,
+    ends TEXT NOT NULL, gone TEXT NOT NULL, ids TEXT NOT NULL, hash INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID"""
 
 _NAME = "past"  # in `meta`
@@ -36,10 +36,10 @@ class Row(NamedTuple):
     process: str = ""
     made: str = ""  # the day it was made, "" where nobody knows
     born: str = ""  # the day of its first container
-    came: str = ""  # the day on which all of them came into the store, "" where on several
     last: str = ""  # the last day on which anything left it
     rated: str = ""
-    held: str = ""
+    came: str = ""
+    ends: str = ""
     gone: str = ""
     ids: str = ""  # of its containers, where they are not numbered through
 

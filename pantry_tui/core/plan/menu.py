@@ -44,10 +44,10 @@ class Candidate(NamedTuple):
     safe_until: date | None = None
     frozen: bool = False
     thaw_days: int = 0
-    opened: Callable[[], int | None] = UNPUBLISHED
     bulk: bool = False
     ready: date | None = None
     role: Role | None = None
+    opened: Callable[[], int | None] = UNPUBLISHED
 
     @property
     def open_days(self) -> int | None:

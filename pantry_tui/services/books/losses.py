@@ -48,10 +48,10 @@ def _made(p: Pantry, since: date | None) -> dict[tuple[str, str], float]:
     found: dict[tuple[str, str], float] = defaultdict(float)
     servings = holds(p)
     for batch in past(p).values():
-        for one in batch.kept:
-            if since is None or one.ended is None or one.ended >= since:
-                much = servings(batch.food, batch.group, one.held)
-                found[batch.food, batch.method.value] += one.n * much
+        for came, _, _, ended in batch.kept:
+            if since is None or ended is None or ended >= since:
+                much = servings(batch.food, batch.group, came.held)
+                found[batch.food, batch.method.value] += much
     return found
 
 

@@ -30,22 +30,29 @@ _amount = lru_cache(exact_amount)
 _YEAR = 365
 
 
-class Kept(NamedTuple):
-    """`n` equal containers of a batch, one after another: the day they came, and were made as far
-    as anybody knows, what each held at first, how they left."""
+class Came(NamedTuple):
+    """`n` containers of a batch that are alike, one after another: the day they came, and were made
+    as far as anybody knows, and what each held."""
 
     n: int
-    came: date
+    day: date
     born: date
-    held: str  # at first, as the log has it: "3/2 lb"
+    held: str  # as the log has it: "3/2 lb"
     bulk: bool
-    here: bool
-    reserved: bool
-    ended: date | None
 
     @property
     def first(self) -> Amount:
         return _amount(self.held)
+
+
+class Kept(NamedTuple):
+    """A container: how it came, whether it is here and kept apart, the day on which it was used
+    up."""
+
+    came: Came
+    here: bool
+    reserved: bool
+    ended: date | None
 
 
 class Gone(NamedTuple):
@@ -68,9 +75,7 @@ class Past:
         self.id, self.code, self.food, self.size = row.batch, row.code, row.food, row.size
         self.group, self.method = Group(row.food_group), Method(row.method)
         self.born = _day(row.born)
-        self._came = _day(row.came) if row.came else None
         self._ids = row.ids.split(" ") if row.ids else ()
-        self.one_day = bool(row.made) or self._came is not None  # whether all are as old as `born`
         self.last = row.last  # ISO, the last day on which anything left it; "" for never
 
     @cached_property
@@ -78,32 +83,40 @@ class Past:
         return tuple((key, value) for key, value in json.loads(self._row.process))
 
     @cached_property
-    def kept(self) -> Sequence[Kept]:
-        """Its containers in their order."""
+    def came(self) -> Sequence[Came]:
+        """How its containers came, in their order."""
+        made = _day(self._row.made) if self._row.made else None
         return [
-            Kept(
-                n,
-                _day(came),
-                _day(self._row.made or came),
-                first,
-                "b" in marks,
-                "h" in marks,
-                "r" in marks,
-                _day(ended) if ended else None,
-            )
-            for n, came, first, marks, ended in json.loads(self._row.held)
+            Came(n, _day(day), made or _day(day), held, bool(bulk))
+            for n, day, held, bulk in json.loads(self._row.came)
         ]
 
-    def came(self, id_: str) -> date:
-        """The day on which a container of it came into the store."""
-        if self._came is not None:
-            return self._came
-        return next(one.came for n, one in enumerate(self.each, 1) if self.id_of(n) == id_)
-
     @cached_property
-    def each(self) -> Sequence[Kept]:
-        """The same, one by one."""
-        return [one for one in self.kept for _ in range(one.n)]
+    def kept(self) -> Sequence[Kept]:
+        """Its containers in their order."""
+        ends = [
+            ("h" in marks, "r" in marks, _day(ended) if ended else None)
+            for n, marks, ended in json.loads(self._row.ends)
+            for _ in range(n)
+        ]
+        came = [one for one in self.came for _ in range(one.n)]
+        return [Kept(one, *end) for one, end in zip(came, ends, strict=True)]
+
+    def came_at(self, at: int) -> Came:
+        """How a container came, by its place among them."""
+        return self.came[0] if len(self.came) == 1 else self.kept[at].came
+
+    def came_as(self, id_: str) -> Came:
+        """How a container came, by its id."""
+        if len(self.came) == 1:
+            return self.came[0]
+        ids = [self.id_of(n) for n in range(1, len(self.kept) + 1)]
+        return self.kept[ids.index(id_)].came
+
+    @property
+    def apart(self) -> int:
+        """How many stand and are kept apart."""
+        return sum(one.here for one in self.kept if one.reserved) if "r" in self._row.ends else 0
 
     @cached_property
     def gone(self) -> Sequence[Gone]:
@@ -127,7 +140,7 @@ class Past:
 def past(p: Pantry) -> Mapping[str, Past]:
     """Every batch whose put-up stands, by its id."""
     ready(p)
-    return p.once("past", lambda: {row.batch: Past(row) for row in _rows(p) if row.held})
+    return p.once("past", lambda: {row.batch: Past(row) for row in _rows(p) if row.came})
 
 
 def _rows(p: Pantry) -> Sequence[table.Row]:
@@ -139,16 +152,15 @@ def _rows(p: Pantry) -> Sequence[table.Row]:
         return list(table.rows(p.store.db))
 
 
-def since_when(p: Pantry) -> Callable[[Gone, Kept], date]:
+def since_when(p: Pantry) -> Callable[[Gone, date], date]:
     """Since when what left may be gone: a count may have found it so long after."""
     counts = p.once("counts", lambda: _counts(p))
 
-    def since(gone: Gone, kept: Kept) -> date:
+    def since(gone: Gone, born: date) -> date:
         if not gone.by:
             return gone.day
-        counted = counts.get(gone.by)
-        earliest = max(counted or kept.born, kept.born, gone.day - timedelta(days=_YEAR))
-        return min(earliest, gone.day)
+        counted = counts.get(gone.by, born)
+        return min(max(counted, born, gone.day - timedelta(days=_YEAR)), gone.day)
 
     return since
 

@@ -16,7 +16,7 @@ from operator import attrgetter
 from pantry_tui.core.log.payloads import Fate
 from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput
-from pantry_tui.services.books.past import Gone, Kept, Past, past
+from pantry_tui.services.books.past import Came, Gone, Past, past
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import MISSING, UNRECORDED
@@ -47,11 +47,11 @@ def _name(p: Pantry, food: str) -> str:
 
 def _of_food(name: str, batches: Sequence[Past]) -> list[FoodYear]:
     """From the first batch of each calendar year to the next one's first."""
-    kept = [one for batch in batches for one in batch.kept]
+    came = [one for batch in batches for one in batch.came]
     firsts: dict[int, date] = {}
-    for one in kept:
+    for one in came:
         firsts[one.born.year] = min(firsts.get(one.born.year, one.born), one.born)
-    starts, unit = sorted(firsts.values()), unit_of(kept)
+    starts, unit = sorted(firsts.values()), unit_of(came)
     sums = _Sums(starts, unit)
     for batch in batches:
         sums.count(batch)
@@ -62,7 +62,7 @@ def _of_food(name: str, batches: Sequence[Past]) -> list[FoodYear]:
         given, lost, unrecorded = year.of(*_GIVEN), year.of(*_LOST), year.of(*_UNRECORDED)
         repacked = year.of(Fate.REPACKED)
         eaten = opening + year.made - given - lost - unrecorded - repacked - closing
-        aside = 0 if end else sum(one.n for one in kept if one.here and one.reserved)
+        aside = 0 if end else sum(batch.apart for batch in batches)
         found.append(
             FoodYear(
                 name,
@@ -108,12 +108,12 @@ class _Sums:
         """The number of the year in which a day lies, -1 before the first."""
         return bisect_right(self._starts, day) - 1
 
-    def _size(self, one: Kept) -> float:
+    def _size(self, one: Came) -> float:
         return float(one.first.number) if self._unit else 1.0
 
     def count(self, batch: Past) -> None:
         said = batch.rated[1]
-        for one in batch.kept:
+        for one in batch.came:
             year = self.years[self._in(one.born)]
             year.made += one.n * self._size(one)
             if said and said not in year.tasted[-1:]:
@@ -122,9 +122,9 @@ class _Sums:
         for gone in batch.gone:
             left[gone.at].append(gone)
         for at, parts in left.items():
-            self._went(batch.each[at], parts)
+            self._went(batch.came_at(at), parts)
 
-    def _went(self, one: Kept, parts: Sequence[Gone]) -> None:
+    def _went(self, one: Came, parts: Sequence[Gone]) -> None:
         """No more of a container goes than there was, and nothing of it before it came."""
         size, before = self._size(one), 0.0
         for gone in sorted(parts, key=_DAY) if len(parts) > 1 else parts:
@@ -138,7 +138,7 @@ class _Sums:
                 self.years[year].left[gone.fate] += size * share
 
 
-def unit_of(containers: Sequence[Kept] | Sequence[Container]) -> str:
+def unit_of(containers: Sequence[Came] | Sequence[Container]) -> str:
     """What a food is counted in: its containers (""), or the unit in which all of them are drawn
     from ("lb", "pieces")."""
     units = {c.first.unit or "pieces" for c in containers if c.bulk and c.first}

@@ -96,8 +96,8 @@ class _Member(NamedTuple):
 def _candidate(p: Pantry, member: _Member) -> Candidate:
     _, id_, alike, thaws = member
     if thaws is None:
-        return alike._replace(container=id_)
-    return alike._replace(container=id_, opened=partial(_open_days, p, id_, thaws))
+        return alike
+    return Candidate(id_, *alike[1:-1], partial(_open_days, p, id_, thaws))
 
 
 def _turn(one: Stands) -> tuple[object, ...]:
@@ -227,7 +227,7 @@ def needs(
     since: dict[str, date] = {}
     batches = past(p)
     for one in found:
-        came = batches[batch_of(one.container)].came(one.container)
+        came = batches[batch_of(one.container)].came_as(one.container).day
         if came < since.setdefault(one.food, p.today):
             since[one.food] = came
     logs = by_week(p)
@@ -257,7 +257,7 @@ def _put_up(p: Pantry, start: date) -> list[PutUp]:
         PutUp(
             one.food,
             one.group,
-            sum(kept.n * much(one.food, one.group, kept.held) for kept in one.kept),
+            sum(came.n * much(one.food, one.group, came.held) for came in one.came),
             one.born,
         )
         for one in past(p).values()

@@ -8,14 +8,15 @@ spread evenly over the time since the round before, because nobody knows the day
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, LEARNED_AFTER, full_week
 from pantry_tui.core.words import Group
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import UNRECORDED, Leaving, leavings_since
+from pantry_tui.services.plan.portions import UNRECORDED, Leaving, leavings_of
+from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.stands import by_batch
 
 #: Weeks looked back on.
@@ -69,11 +70,16 @@ def learned(p: Pantry) -> dict[str, float]:
     return found
 
 
-def _eaten(p: Pantry) -> Iterator[Leaving]:
+def _eaten(p: Pantry) -> Sequence[Leaving]:
     """What was eaten in the weeks that are looked back on."""
-    for one in leavings_since(p, p.today - _WINDOW + timedelta(days=1)):
-        if one.fate in ("used", UNRECORDED) and one.end <= p.today:
-            yield one
+
+    def find() -> list[Leaving]:
+        since, today = p.today - _WINDOW + timedelta(days=1), p.today
+        found = leavings_of(p, past(p).values(), since, ("used", UNRECORDED))
+        return [one for one in found if one.end <= today]
+
+    ready(p)
+    return p.once("eaten", find)
 
 
 def _eaten_a_week(p: Pantry) -> dict[str, float]:
@@ -92,27 +98,28 @@ def _eaten_a_week(p: Pantry) -> dict[str, float]:
 def _weeks_there(p: Pantry, first: dict[str, date]) -> dict[str, float]:
     """Weeks since `first` in which some of a food stood in store, the week it ran out whole."""
     spans: dict[str, set[tuple[date, date]]] = defaultdict(set)
-    standing = by_batch(p)
+    standing, today = by_batch(p), p.today
     for batch in past(p).values():
         since = first.get(batch.food)
         if since is None:
             continue
         if batch.last < (since - _STILL).isoformat() and batch.id not in standing:
             continue  # it was gone before
-        for kept in batch.kept:
-            end = p.today
-            if kept.ended is not None:
-                end = min(p.today, kept.ended + _STILL)
-            start = max(since, kept.born)
-            if start < end:
-                spans[batch.food].add((start, end))
+        if batch.id in standing and len(batch.came) == 1:
+            found = [(batch.born, today)]  # the others of it were there no longer
+        else:
+            found = [
+                (one.came.born, min(today, one.ended + _STILL) if one.ended else today)
+                for one in batch.kept
+            ]
+        spans[batch.food] |= {(max(since, born), end) for born, end in found}
     return {food: _covered(spans[food]) / 7 for food in first}
 
 
 def _covered(spans: Iterable[tuple[date, date]]) -> int:
     """Days that lie in at least one span."""
     days, until = 0, date.min
-    for start, end in sorted(spans):
+    for start, end in sorted(span for span in spans if span[0] < span[1]):
         days += max(0, (end - max(start, until)).days)
         until = max(until, end)
     return days
@@ -120,9 +127,10 @@ def _covered(spans: Iterable[tuple[date, date]]) -> int:
 
 def _by_week(p: Pantry) -> dict[str, list[float]]:
     found: dict[str, list[float]] = defaultdict(lambda: [0.0] * YEAR)
+    today = p.today
     for one in _eaten(p):
         food = one.batch.food
-        newest, oldest = ((p.today - day).days // 7 for day in (one.end, one.start))
+        newest, oldest = ((today - day).days // 7 for day in (one.end, one.start))
         for back in range(newest, min(oldest, YEAR - 1) + 1):
             found[food][YEAR - 1 - back] += one.servings / (oldest - newest + 1)
     return dict(found)

@@ -311,10 +311,10 @@ def _failed(p: Pantry, one: _Food) -> tuple[int, int] | None:
     if month is None or month >= p.today.month or not one.wanted.known:
         return None
     gave = sum(
-        kept.n * holds(p)(batch.food, batch.group, kept.held)
+        came.n * holds(p)(batch.food, batch.group, came.held)
         for batch in putup_next.by_food(p)[one.name]
-        for kept in batch.kept
-        if kept.born.year == p.today.year
+        for came in batch.came
+        if came.born.year == p.today.year
     )
     older = sum(
         left_in(p, container)

@@ -6,7 +6,7 @@ a jar that was opened and not measured counts once, on the day it is used up.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from datetime import date
 from fractions import Fraction
 from functools import cache
@@ -73,31 +73,26 @@ def leavings(p: Pantry) -> Sequence[Leaving]:
     return p.once("leavings", lambda: _in_turn(leavings_of(p, past(p).values(), date.min)))
 
 
-def leavings_since(p: Pantry, day: date) -> Sequence[Leaving]:
-    """The same, what was gone on that day or later."""
-    ready(p)
-    found = leavings_of(p, past(p).values(), day)
-    return p.once(f"leavings since {day}", lambda: _in_turn(found))
-
-
 def _in_turn(found: Iterable[Leaving]) -> list[Leaving]:
     return sorted(found, key=lambda one: one.end)
 
 
-def leavings_of(p: Pantry, batches: Iterable[Past], since: date) -> Iterator[Leaving]:
-    """What left some batches and was gone on a day or later, batch by batch."""
+def leavings_of(
+    p: Pantry, batches: Iterable[Past], since: date, fates: Collection[str] = ()
+) -> Iterator[Leaving]:
+    """What left some batches and was gone on a day or later, batch by batch; with `fates` only what
+    left in one of these ways."""
     start, servings, day = since_when(p), holds(p), since.isoformat()
     for batch in batches:
         if not batch.last or batch.last < day:
             continue
-        each = batch.each
         for gone in batch.gone:
-            if gone.day < since:
+            if gone.day < since or (fates and gone.fate not in fates):
                 continue
-            kept = each[gone.at]
-            number = kept.first.number if gone.number is None else gone.number
-            share = 1.0 if gone.number is None else float(number / kept.first.number)
-            much = servings(batch.food, batch.group, kept.held) * share
-            first = start(gone, kept)
+            came = batch.came_at(gone.at)
+            number = came.first.number if gone.number is None else gone.number
+            share = 1.0 if gone.number is None else float(number / came.first.number)
+            much = servings(batch.food, batch.group, came.held) * share
+            first = start(gone, came.born)
             id_ = batch.id_of(gone.at + 1)
             yield Leaving(batch, id_, gone.fate, much, first, gone.day, gone.why, share, number)

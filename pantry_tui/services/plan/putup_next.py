@@ -20,10 +20,10 @@ from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import State
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.losses import TOO_MUCH
-from pantry_tui.services.books.past import Kept, Past, past
+from pantry_tui.services.books.past import Came, Past, past
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import holds, leavings_of, whole
+from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
 from pantry_tui.services.plan.servings import weight
 from pantry_tui.services.stock.came_of import born
 from pantry_tui.services.stock.stands import Stands
@@ -109,13 +109,11 @@ def usual(p: Pantry, batches: Sequence[Past]) -> Usual:
 
 def _kinds(
     p: Pantry, batches: Sequence[Past], since: date
-) -> Mapping[_Kind, Sequence[tuple[Past, Kept]]]:
-    found: dict[_Kind, list[tuple[Past, Kept]]] = defaultdict(list)
+) -> Mapping[_Kind, Sequence[tuple[Past, Came]]]:
+    found: dict[_Kind, list[tuple[Past, Came]]] = defaultdict(list)
     servings = holds(p)
     for batch in batches:
-        if batch.born < since and batch.one_day:
-            continue
-        for one in batch.kept:
+        for one in batch.came:
             if one.born >= since:
                 size = servings(batch.food, batch.group, one.held)
                 found[batch.method.value, batch.size, size].append((batch, one))
@@ -187,10 +185,8 @@ def _spoiled(p: Pantry, year: FoodYear, batches: Sequence[Past]) -> float:
     """Servings that came to nothing in that year, though there was not too much of them."""
     return sum(
         one.servings
-        for one in leavings_of(p, batches, year.start)
-        if one.fate in ("discarded", "missing")
-        and one.why not in TOO_MUCH
-        and one.end < (year.end or date.max)
+        for one in leavings_of(p, batches, year.start, ("discarded", MISSING))
+        if one.why not in TOO_MUCH and one.end < (year.end or date.max)
     )
 
 

@@ -4,7 +4,7 @@ by services/books/past.py."""
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from fractions import Fraction
 from itertools import groupby
 from typing import TYPE_CHECKING
@@ -37,8 +37,6 @@ def row_of(p: Pantry, id_: str) -> table.Row:
     gone = _gone(held, events)
     ids = [one.id.rpartition(".")[2] for one in containers]
     numbered = ids == [str(n) for n in range(1, len(ids) + 1)]
-    days = {one.turns[0].when.day for one in containers}
-    runs = [(len(list(some)), *one) for one, some in groupby(containers, _as_kept)]
     return table.Row(
         id_,
         batch.code,
@@ -49,10 +47,10 @@ def row_of(p: Pantry, id_: str) -> table.Row:
         _json(batch.process),
         batch.made.isoformat() if batch.made else "",
         born(batch, containers[0]).isoformat(),
-        days.pop().isoformat() if len(days) == 1 else "",
         max((one[3] for one in gone), default=""),
         _json([batch.rated[-1].day.isoformat(), beside(batch)]) if batch.rated else "",
-        _json(runs),
+        _json(_runs(containers, _as_it_came)),
+        _json(_runs(containers, _as_it_is)),
         _json(gone),
         "" if numbered else " ".join(ids),
     )
@@ -67,10 +65,20 @@ def born(batch: Batch, container: Container) -> date:
     return batch.made or container.turns[0].when.day
 
 
-def _as_kept(one: Container) -> tuple[str, str, str, str]:
-    marks = "b" * one.bulk + "h" * one.here + "r" * bool(one.reserved)
-    ended = one.ended.isoformat() if one.ended else ""
-    return one.turns[0].when.day.isoformat(), (one.first or ONE).exact, marks, ended
+def _runs(
+    containers: Sequence[Container], what: Callable[[Container], tuple[object, ...]]
+) -> list[tuple[object, ...]]:
+    """What is said of each, with how many there are alike one after another."""
+    return [(len(list(some)), *one) for one, some in groupby(containers, what)]
+
+
+def _as_it_came(one: Container) -> tuple[object, ...]:
+    return one.turns[0].when.day.isoformat(), (one.first or ONE).exact, int(one.bulk)
+
+
+def _as_it_is(one: Container) -> tuple[object, ...]:
+    marks = "h" * one.here + "r" * bool(one.reserved)
+    return marks, one.ended.isoformat() if one.ended else ""
 
 
 def beside(batch: Batch) -> str:

@@ -40,8 +40,10 @@ def what_left(p: Pantry) -> None:
     assert sorted(found) == sorted(tuple(one) for one in plain)
     assert [one[4] for one in found] == [one.end for one in plain]
     since = p.today - timedelta(days=60)
-    late = [one[1:] for one in portions.leavings_since(p, since)]
-    assert sorted(late) == sorted(tuple(one) for one in plain if one.end >= since)
+    late = portions.leavings_of(p, past(p).values(), since, ("used", "given"))
+    assert sorted(one[1:] for one in late) == sorted(
+        tuple(one) for one in plain if one.end >= since and one.fate in ("used", "given")
+    )
 
 
 def what_is_offered(p: Pantry) -> None:
@@ -87,19 +89,12 @@ def what_came(p: Pantry) -> None:
         mine = batches[id_]
         containers = p.containers_of(batch)
         assert [c.id for c in containers] == [mine.id_of(c.number) for c in containers]
-        assert [
-            (
-                born(batch, c),
-                c.turns[0].when.day,
-                c.first,
-                c.bulk,
-                c.here,
-                c.ended,
-                bool(c.reserved),
-            )
-            for c in containers
-        ] == [(k.born, k.came, k.first, k.bulk, k.here, k.ended, k.reserved) for k in mine.each]
-        assert [mine.came(c.id) for c in containers] == [k.came for k in mine.each]
+        for c, k in zip(containers, mine.kept, strict=True):
+            came = born(batch, c), c.turns[0].when.day, c.first, c.bulk
+            assert came == (k.came.born, k.came.day, k.came.first, k.came.bulk)
+            assert (c.here, bool(c.reserved), c.ended) == k[1:]
+            assert mine.came_as(c.id) == mine.came_at(c.number - 1) == k.came
+        assert mine.apart == sum(c.here and bool(c.reserved) for c in containers)
 
 
 def test_of_the_demo(tmp_path: Path) -> None:
