@@ -7,7 +7,6 @@ day, so that it never goes stale and never shows what the program would not allo
 from __future__ import annotations
 
 import csv
-import os
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -18,7 +17,7 @@ from pantry_tui.paths import data_dir
 from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.books import rating as taste  # fmt: skip
 from pantry_tui.services.clock import Clock
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry, create
 from pantry_tui.services.plan import dishes, substitute
 from pantry_tui.services.stock import act, places, readings, reserve
 from pantry_tui.services.stock.pick import batch_named
@@ -34,13 +33,13 @@ class _Step:
 
 def build_demo(path: Path, today: date) -> None:
     """A fresh demo store at `path`. Raises Refused when the file is there."""
-    create(path, altitude_ft=900, people=4, clock=Clock(today - timedelta(days=800)))
-    try:
-        with open_pantry(path, today) as p, p.writing():
+
+    def fill(p: Pantry) -> None:
+        p.today = today
+        with p.writing():
             _fill(p, today)
-    except BaseException:
-        os.unlink(path)
-        raise
+
+    create(path, altitude_ft=900, people=4, clock=Clock(today - timedelta(days=800)), fill=fill)
 
 
 def _rows(name: str) -> list[dict[str, str]]:

@@ -25,10 +25,9 @@ _JUDGING = (
 #: What a path begins with -> its tests. The first that fits counts.
 TESTS: dict[str, Asked] = {
     "pantry_tui/core/keeping/": Asked(
-        ("tests/core/keeping",),
+        ("tests/core/keeping", "tests/published/test_keeping.py"),
         (
             *_JUDGING,
-            "tests/published/test_keeping.py",
             "tests/services/stock",
             "tests/services/lookup",
             "tests/services/batchwork",

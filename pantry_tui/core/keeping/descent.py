@@ -14,7 +14,7 @@ from datetime import date, timedelta
 
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
-from pantry_tui.core.keeping.weather import too_warm
+from pantry_tui.core.keeping.weather import Fact, too_warm, weather
 from pantry_tui.core.model import Batch, Container, Cut, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Method, State, Verdict
@@ -101,20 +101,25 @@ def known_then(places: Mapping[str, Place], then: When) -> dict[str, Place]:
     def by(fact: Held | Read | Cut) -> bool:
         return (fact.start if isinstance(fact, Cut) else fact.when).first <= then.last
 
+    known = {id_: replace(one, facts=tuple(filter(by, one.facts))) for id_, one in places.items()}
     return {
-        id_: replace(one, facts=(*filter(by, one.facts), *_reaching_back(one, then)))
-        for id_, one in places.items()
+        id_: replace(one, facts=(*one.facts, *_reaching_back(one, places[id_].facts, then)))
+        for id_, one in known.items()
     }
 
 
-def _reaching_back(place: Place, then: When) -> Iterator[Read]:
+def _reaching_back(then_known: Place, facts: Sequence[Fact], then: When) -> Iterator[Read]:
     """What a later reading shows of that moment: it was too warm before it was read, for as long
-    as was said, or since nobody knows and no cold reading lies between."""
+    as was said, or since nobody knows and no cold reading lies between. Whether it is too warm
+    goes by what the place was at that moment, whatever it was made since."""
+    later = [fact for fact in facts if isinstance(fact, Read) and fact.when.first > then.last]
+    if not later:
+        return
+    known = weather(then_known.id, {then_known.id: then_known}, then)
+    climates = {one.climate for one in known if one.end >= then.first}
     read_cold = False
-    for fact in place.facts:
-        if not isinstance(fact, Read) or fact.when.first <= then.last:
-            continue
-        if not too_warm(place.climate, fact.temp_f):
+    for fact in later:
+        if not any(too_warm(climate, fact.temp_f) for climate in climates):
             read_cold = True
         elif fact.since is not None:
             if (before := then.last - (fact.when.first - fact.since)) > 0:

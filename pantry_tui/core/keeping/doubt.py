@@ -7,13 +7,16 @@ from datetime import timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.weather import FOREVER, around
+from pantry_tui.core.keeping.harm import can_hurt
+from pantry_tui.core.keeping.rules import Rulebook
+from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import not_checked as unchecked
-from pantry_tui.core.words import Acidity
+from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, State
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
@@ -48,46 +51,44 @@ def of_unknown_origin(batch: Batch) -> bool:
     low_acid = batch.food.acidity is Acidity.LOW_ACID
     if batch.method not in PROCESSED or not low_acid or not by_others(batch):
         return False
-    return not known(batch.process) >= set(NEEDED[batch.method])
+    return bool(set(NEEDED[batch.method]) - known(batch.process))
 
 
 def unsealed(batch: Batch, container: Container) -> bool:
-    """Whether its lid was found never to have sealed, within a day of making it."""
-    return batch.method in LIDDED and any(
-        seen.sign.casefold().startswith("unsealed within") for seen in container.signs
-    )
+    """Whether its lid never sealed (found within a day of making it), or the cold alone keeps it,
+    which saved it from a doubtful process."""
+    seen = any(seen.sign.casefold().startswith("unsealed within") for seen in container.signs)
+    return bool(batch.doubt) or (batch.method in LIDDED and seen)
 
 
-def rescued(batch: Batch, spans: Sequence[Span]) -> tuple[Span, ...] | None:
-    """Its spans if it went into the cold within a day and stayed in it, from then on as an opened
-    jar; None where it did not, or nobody knows when it was made."""
-    if batch.made is None:
-        return None
-    warm = [span for span in spans if not span.climate.is_cold]
+def rescued(batch: Batch, spans: Sequence[Span], book: Rulebook) -> tuple[Span, ...] | None:
+    """Its spans, oldest first, if it went into the cold within a day and stayed in it, from then on
+    as an opened jar; None where it did not, or nothing could save it, or nobody knows when it was
+    made."""
     cold = [span for span in spans if span.climate.is_cold]
-    if not cold:
+    if batch.made is None or not cold or not _may_be_saved(batch, book):
         return None
-    first = min(cold, key=lambda span: span.start)
-    out_again = any(
-        span.end >= FOREVER
-        or span.start > first.start
-        or (span.start == first.start and span.end > span.start)
-        for span in warm
-    )
-    stood = max((span.end for span in warm), default=first.start) - spans[0].start
-    if out_again or first.day > batch.made + timedelta(days=RESCUE_DAYS):
+    since = cold[0].start
+    out_again = any(span.end > since for span in spans if not span.climate.is_cold)
+    late = since - spans[0].start > RESCUE_DAYS * DAY_MIN
+    if out_again or late or cold[0].day > batch.made + timedelta(days=RESCUE_DAYS):
         return None
-    if stood > RESCUE_DAYS * DAY_MIN:
-        return None
-    return tuple(
-        span._replace(opened=True, day=batch.made)
-        if span.climate.is_cold and span.start == first.start
-        else span._replace(opened=True)
-        if span.climate.is_cold or span.opened
-        else span
-        for span in spans
-        if span.climate.is_cold or span.opened or span.in_progress
-    )
+    found = []
+    for span in spans:
+        if span.climate.is_cold:
+            day = batch.made if span.start == since else span.day
+            found.append(span._replace(opened=True, day=day))
+        elif span.opened or span.in_progress:
+            found.append(span)
+    return tuple(found)
+
+
+def _may_be_saved(batch: Batch, book: Rulebook) -> bool:
+    """Food that can hurt is saved by the cold only where figures for its sealed jars are
+    published: what nobody cans has no process that could have gone wrong."""
+    said = sayings(batch.food, batch.method, book)
+    shelf = said.of(State.SEALED, Climate.PANTRY, ASSUMED_F[Climate.PANTRY])
+    return shelf.covered or not can_hurt(batch)
 
 
 def of_wrong_clock(container: Container, now: When) -> bool:

@@ -34,10 +34,11 @@ def chain(
     if batch.doubt:
         # No publication stands for its process, so none gives it a date but by the cold.
         lines += [f"Process: {why}" for why in batch.doubt]
-        spans = rescued(batch, spans) or ()
-    if not spans:
-        return lines
-    reckoning = Reckoning(batch, spans, book, now, bool(batch.doubt) or unsealed(batch, container))
+        saved = rescued(batch, spans, book)
+        if saved is None:
+            return lines
+        spans = saved
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     lines += [f"{one.said}" for one in after_cuts(reckoning, places, now)]
     over = reckoning.over(now.last)
     limits = [*reckoning.limits, *([over] if over is not None else [])]
@@ -60,7 +61,7 @@ def _alike(spans: Sequence[Span]) -> list[Span]:
     """Spans that differ only in their moments, once."""
     found: dict[tuple[object, ...], Span] = {}
     for span in spans:
-        found.setdefault((span.day, *span[3:]), span)
+        found.setdefault(span[2:], span)
     return list(found.values())
 
 

@@ -20,7 +20,7 @@ from datetime import date
 
 from pantry_tui.core.keeping.spans import Span as Span
 from pantry_tui.core.keeping.walk import Shape, Since, Walk
-from pantry_tui.core.keeping.weather import no_later, weather
+from pantry_tui.core.keeping.weather import Weather, no_later, weather
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
@@ -58,12 +58,13 @@ def exposures(
 ) -> tuple[Span, ...]:
     """All spans that the facts allow, oldest first."""
     first, *later = _no_earlier(container.turns, now)
+    place = first.place or ""
     opened = first.state is State.OPEN
     if drawn_from(batch, container) and all(turn.state is not State.OPEN for turn in later):
         opened = True  # nobody said when, so it may have been at once
     shapes = [
         Shape(
-            first.place or "",
+            place,
             first.state is State.IN_PROGRESS,
             opened,
             came_frozen,
@@ -71,42 +72,33 @@ def exposures(
             first.when.day if first.state is State.THAWED else None,
             False,
             first.state is State.THAWED,
-            first.state is State.THAWED,
         )
-        for came_frozen in _may_come_frozen(batch, first, places, now)
+        for came_frozen in _may_come_frozen(batch, weather(place, places, now), first.when)
     ]
     walk = Walk(batch, container, places, now)
     ways = [Since(shape, first.when.first, first.when.day) for shape in shapes]
     return walk.all(ways, later)
 
 
-def _may_come_frozen(
-    batch: Batch, first: Turn, places: Mapping[str, Place], now: When
-) -> list[bool]:
+def _may_come_frozen(batch: Batch, there: Sequence[Weather], came: When) -> list[bool]:
     """What is kept frozen was put into a freezer frozen, also into one that is too warm. Both,
     where the place became a freezer, or ceased to be one, when it was put up."""
-    if batch.method is not Method.FROZEN or first.state is State.THAWED:
+    if batch.method is not Method.FROZEN:
         return [False]
-    then = weather(first.place or "", places, now)
     met = {
         one.climate is Climate.FREEZER
-        for one in then
-        if one.start <= first.when.last and one.end >= first.when.first
+        for one in there
+        if one.start <= came.last and one.end >= came.first
     }
     return sorted(met)
 
 
 def _no_earlier(turns: Sequence[Turn], now: When) -> list[Turn]:
     """Its turns, none before it was put up and none after now."""
-    first = turns[0]._replace(when=no_later(turns[0].when, now))
-    start = first.when
-    found = [first]
+    start = no_later(turns[0].when, now)
+    found = [turns[0]._replace(when=start)]
     for turn in turns[1:]:
-        when = no_later(turn.when, now)
-        if when.first < start.first:
-            last = max(when.last, start.first)
-            when = When(start.first, last, max(when.day, start.day), start.zone)
-        found.append(turn._replace(when=when))
-    if len(found) > 2:
-        found[1:] = sorted(found[1:], key=lambda one: (one.when.first, one.when.last))
+        first, last, day, zone = no_later(turn.when, now)
+        then = When(max(first, start.first), max(last, start.first), max(day, start.day), zone)
+        found.append(turn._replace(when=then))
     return found

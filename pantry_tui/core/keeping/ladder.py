@@ -171,4 +171,4 @@ def soon_window(life_days: int) -> int:
 
 
 def worse(one: Verdict, other: Verdict) -> Verdict:
-    return one if SEVERITY.index(one) <= SEVERITY.index(other) else other
+    return min(one, other, key=SEVERITY.index)

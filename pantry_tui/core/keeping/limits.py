@@ -24,7 +24,6 @@ from datetime import date, timedelta
 from pantry_tui.core import dates
 from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.keeping import wording
-from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
     UNKNOWN_ORIGIN,
@@ -41,22 +40,14 @@ from pantry_tui.core.keeping.harm import can_hurt, use_by
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
-from pantry_tui.core.keeping.outcome import Outcome, after_cuts, of_cut
+from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
-from pantry_tui.core.safety.outage import Triage
-from pantry_tui.core.words import ASSUMED_F, SEVERITY, Acidity, Climate, Method, State, Verdict
-
-
-def judge(
-    batch: Batch, container: Container, places: Mapping[str, Place], book: Rulebook, now: When
-) -> Judgement:
-    """The verdict on one container now. Dates are of both kinds and never mixed."""
-    return assess(batch, container, places, book, now).on(now.day)
+from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
 
 
 def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Rulebook) -> Judgement:
@@ -64,23 +55,7 @@ def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Ruleb
     minute = day.toordinal() * DAY_MIN
     now = When(minute, minute, day)
     container = Container("", "", 1, state, place.id, (Turn(now, "", place.id, state),))
-    return judge(batch, container, {place.id: place}, book, now)
-
-
-def after_cut(
-    batch: Batch,
-    container: Container,
-    places: Mapping[str, Place],
-    book: Rulebook,
-    now: When,
-    place: str,
-    end: int,
-) -> Triage | None:
-    """What a power cut of `place` that ended at the minute `end`, among its facts in `places`,
-    does to a container; None where it did not stand there."""
-    spans = exposures(batch, container, places, now)
-    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
-    return of_cut(reckoning, places, now, place, end)
+    return assess(batch, container, {place.id: place}, book, now).on(day)
 
 
 def as_packed(batch: Batch, opened: bool) -> Batch:
@@ -117,24 +92,15 @@ def _by_dates(
     if batch.method is Method.LIME:
         # Refused wherever it stands, so neither thawing nor any other state changes that.
         rules = tuple(book.speaking(batch.food, batch.method, State.SEALED, Climate.ROOM))
-        said = tuple(rule.wording for rule in rules[:1])
+        said = tuple(rule.wording for rule in rules)
         return replace(_settled(start, Fixed(Verdict.DISCARD), said, wording.PROCESS), rules=rules)
     if batch.doubt:
-        saved = rescued(batch, spans) if _may_be_saved(batch, book) else None
+        saved = rescued(batch, spans, book)
         if saved is None:
             return _doubtful(batch, start)
         spans = saved
-    loose = bool(batch.doubt) or unsealed(batch, container)
-    lost = of_wrong_clock(container, now)
-    return _weigh(Reckoning(batch, spans, book, now, loose), start, places, lost)
-
-
-def _may_be_saved(batch: Batch, book: Rulebook) -> bool:
-    """Food that can hurt is saved by the cold only where figures for its sealed jars are
-    published: what nobody cans has no process that could have gone wrong."""
-    said = sayings(batch.food, batch.method, book)
-    shelf = said.of(State.SEALED, Climate.PANTRY, ASSUMED_F[Climate.PANTRY])
-    return shelf.covered or not can_hurt(batch)
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    return _weigh(reckoning, start, places, of_wrong_clock(container, now))
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:
@@ -169,13 +135,12 @@ def _weigh(
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
     quality = _quality(reckoning)
-    troubles = reckoning.troubles()
+    troubles = [Trouble(WRONG_CLOCK)] if lost else []
     if of_unknown_origin(batch):
-        troubles.insert(0, Trouble(UNKNOWN_ORIGIN))
-    if lost:
-        troubles.insert(0, Trouble(WRONG_CLOCK))
+        troubles.append(Trouble(UNKNOWN_ORIGIN))
+    troubles += reckoning.troubles()
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
-    doubted = troubles[0] if troubles else None
+    doubted = next(iter(troubles), None)
     over = safety is not None and not wording.ahead(safety, now)
     runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
@@ -186,7 +151,7 @@ def _weigh(
     rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
     if doubted is not None:
         rules += [rule for rule in doubted.rules if rule not in rules]
-        reasons += [one.wording for one in doubted.rules if one.wording not in doubted.text]
+        reasons += [one.wording for one in doubted.rules]
     return replace(
         start,
         best_by=quality.day if quality else None,
@@ -220,7 +185,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     batch = reckoning.batch
     if batch.method is Method.BOUGHT and batch.printed and use_by(batch):
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
-    return min(found, key=lambda one: (one.day, one.text, one.start), default=None)
+    return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
 def _quality(reckoning: Reckoning) -> Limit | None:
@@ -241,7 +206,7 @@ def _undated(reckoning: Reckoning, start: Assessment, safety: Limit | None) -> A
         rules = (safety.rule,) if safety.rule is not None else ()
         said = safety.rule.wording if isinstance(safety.rule, Rule) else safety.text
         fixed = _settled(start, Fixed(Verdict.DISCARD), (why, said), wording.NO_DAY)
-        return replace(fixed, rules=rules, harmless=False)
+        return replace(fixed, rules=rules)
     why = "Nobody knows when it was made: no date can be given."
     here = tuple(one.said.found for one in reckoning.told if one.span.end >= FOREVER)
     found = tuple(dict.fromkeys(rule for rules in here for rule in rules))

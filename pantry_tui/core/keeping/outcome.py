@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.power import Struck, above, struck
-from pantry_tui.core.keeping.reckoning import HOT_F, HOT_MIN, WARM_MIN, Reckoning, packed
-from pantry_tui.core.keeping.warm import Warm
+from pantry_tui.core.keeping.power import Struck, struck
+from pantry_tui.core.keeping.reckoning import Reckoning, packed
+from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN, Warm
 from pantry_tui.core.model import EVER, FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
-    STRICTNESS,
+    LOOK,
     Action,
     Cut,
     Triage,
@@ -21,6 +21,9 @@ from pantry_tui.core.safety.outage import (
     perishes,
 )
 from pantry_tui.core.words import COLD_F, State
+
+#: What nobody knows stands between what may be used and what must go.
+_MILDEST_FIRST = (Action.KEEP, Action.REFREEZE, Action.USE_NOW, LOOK, Action.DISCARD)
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,32 +39,18 @@ class Outcome:
 
 def after_cuts(reckoning: Reckoning, places: Mapping[str, Place], now: When) -> list[Outcome]:
     """The outcome of every blackout that left its mark; what is only charged to the two hours is
-    added to the warm minutes of the reckoning."""
+    added to the warm minutes of the reckoning. What came when the power was off already and stood
+    there for no more than two hours is judged by those alone."""
     found = []
     for one in struck(reckoning.spans, places, now):
         if _spoils(reckoning, one):
             reckoning.warm += _charges(one)
+        if one.late and one.stayed <= _allowed(one):
+            continue
         worst = _answer(reckoning, one)
         if worst.action != Action.KEEP:
             found.append(Outcome(one, one.day, worst, _sentence(one, worst)))
     return found
-
-
-def of_cut(
-    reckoning: Reckoning, places: Mapping[str, Place], now: When, place: str, end: int
-) -> Triage | None:
-    """What the cut of a place that ended at `end` did, None where it did not meet the container."""
-    found = [
-        _answer(reckoning, one)
-        for one in struck(reckoning.spans, places, now)
-        if any(piece.end == end for piece in one.blackout.pieces)
-        and any(place in map(_id, above(span.place, places)) for span in one.here)
-    ]
-    return max(found, key=_strictness, default=None)
-
-
-def _id(place: Place) -> str:
-    return place.id
 
 
 def _food(reckoning: Reckoning, one: Struck) -> FoodFacts:
@@ -82,35 +71,25 @@ def _spoils(reckoning: Reckoning, one: Struck) -> bool:
 
 
 def _answer(reckoning: Reckoning, one: Struck) -> Triage:
-    """The worst that the table says of it. What came when the power was off already and stood
-    there for no more than two hours is judged by those alone."""
+    """The worst that the table says of it."""
     food, rows = _food(reckoning, one), reckoning.book.cuts()
     method = reckoning.batch.method
-    known = _known(one)
-    if one.late and one.stayed <= _allowed(one):
-        known = [replace(known[0], hours=0.0, max_temp_f=None, ice=None)]
     answers = [
         after_cut(food, method, state, cut, rows)
         for state in _states(reckoning, one)
-        for cut in known
+        for cut in _known(one)
     ]
-    return max(answers, key=_strictness)
-
-
-def _strictness(triage: Triage) -> float:
-    """What nobody knows stands between what may be used and what must go."""
-    known = triage.action in tuple(Action)
-    return (
-        STRICTNESS.index(Action(triage.action)) if known else STRICTNESS.index(Action.DISCARD) - 0.5
-    )
+    return max(answers, key=lambda answer: _MILDEST_FIRST.index(answer.action))
 
 
 def _allowed(one: Struck) -> int:
-    return HOT_MIN if _hottest(one) > HOT_F else WARM_MIN
+    return HOT_MIN if any(warm > HOT_F for warm in _read(one)) else WARM_MIN
 
 
-def _hottest(one: Struck) -> float:
-    return max((piece.cut.max_temp_f or 0.0 for piece in one.blackout.pieces), default=0.0)
+def _read(one: Struck) -> list[float]:
+    """The warmest that was read in each of its cuts."""
+    warmest = (piece.cut.max_temp_f for piece in one.blackout.pieces)
+    return [warm for warm in warmest if warm is not None]
 
 
 def _known(one: Struck) -> list[Cut]:
@@ -124,14 +103,16 @@ def _known(one: Struck) -> list[Cut]:
 
 def _charges(one: Struck) -> list[Warm]:
     """The minutes in which it may have been above 40 °F: all, where that was read; else what goes
-    beyond the hours that a shut door holds, and, for what came when the power was off already, all
-    that it stood there without; none where it was never read so warm, or ice was left."""
+    beyond the hours that a shut door holds, also while the power was on again for a moment, and,
+    for what came when it was off already, all that it stood there without; none where it was never
+    read so warm, or ice was left."""
+    warmest = max(_read(one), default=COLD_F)
+    if warmest > COLD_F:
+        whole = (one.blackout.start, one.blackout.end)
+        return _warm(one, [whole], warmest, f", {warmest:g} F read")
     cuts = [piece.cut for piece in one.blackout.pieces]
-    hot = _hottest(one)
-    if hot <= COLD_F and all(cut.max_temp_f is not None or cut.ice for cut in cuts):
+    if all(cut.max_temp_f is not None or cut.ice for cut in cuts):
         return []
-    if hot > COLD_F:
-        return _warm(one, [(one.blackout.start, one.blackout.end)], hot, f", {hot:g} F read")
     full = all(cut.full is True for cut in cuts)
     held = round(hold_hours(one.climate, full) * 60)
     beyond = one.blackout.held_until(held), one.blackout.end
@@ -146,7 +127,6 @@ def _warm(
         Warm(max(start, begins), min(end, ends), one.day, warmth, None, f"Without power{read}")
         for start, end in one.times
         for begins, ends in warm
-        if min(end, ends) > max(start, begins)
     ]
 
 

@@ -93,23 +93,20 @@ class Struck(NamedTuple):
 
 def united(pieces: Iterable[tuple[int, int]]) -> int:
     """How many minutes these cover, each once."""
-    total, reach = 0, -1
+    total, reach = 0, EVER.last
     for start, end in sorted(pieces):
-        if end > max(start, reach):
-            total += end - max(start, reach)
-            reach = end
+        total += max(0, end - max(start, reach))
+        reach = max(reach, end)
     return total
 
 
 def struck(spans: Sequence[Span], places: Mapping[str, Place], now: When) -> Iterator[Struck]:
     """Every blackout that met the container, place by place."""
     for place in dict.fromkeys(span.place for span in spans):
-        blackouts = _OF_PLACE.of(above(place, places), now)
-        if not blackouts:
-            continue
-        mine = [span for span in spans if span.place == place and span.climate.is_cold]
-        for blackout in blackouts:
-            yield from _struck(blackout, mine)
+        if blackouts := _OF_PLACE.of(above(place, places), now):
+            mine = [span for span in spans if span.place == place and span.climate.is_cold]
+            for blackout in blackouts:
+                yield from _struck(blackout, mine)
 
 
 def _struck(blackout: Blackout, mine: Sequence[Span]) -> Iterator[Struck]:
@@ -120,17 +117,16 @@ def _struck(blackout: Blackout, mine: Sequence[Span]) -> Iterator[Struck]:
         return
     leaves = min(max(one.end for one in here), blackout.end)
     times = _overlaps(here, blackout)
-    first = Struck(
-        blackout,
-        here[0].climate,
-        max(blackout.day, min(one.day for one in here)),
-        blackout.minutes(blackout.start, leaves),
-        here,
-        min(one.start for one in here) > blackout.start,
-        sum(blackout.minutes(*one) for one in _apart(times)),
-    )
     for climate in dict.fromkeys(one.climate for one in here):
-        yield first._replace(climate=climate)
+        yield Struck(
+            blackout,
+            climate,
+            max(blackout.day, min(one.day for one in here)),
+            blackout.minutes(blackout.start, leaves),
+            here,
+            min(one.start for one in here) > blackout.start,
+            sum(blackout.minutes(*one) for one in _apart(times)),
+        )
 
 
 def _overlaps(here: Sequence[Span], blackout: Blackout) -> list[tuple[int, int]]:
@@ -176,15 +172,12 @@ def _climate(facts: Sequence[Fact]) -> Climate | None:
 
 
 def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ...]:
-    cuts = _cuts(facts)
-    if not cuts:
-        return ()
-    cold = [fact for fact in facts[0] if _cold(fact, facts[0])]
-    known = [_since_cold(cut, cold) for cut in cuts]
+    cold = _read_cold(facts[0])
+    known = [_off(_since_cold(cut, cold), now) for cut in _cuts(facts)]
     groups: list[list[Off]] = []
-    for piece in sorted((_off(cut, now) for cut in known), key=lambda one: one[:3]):
-        end = max((one.end for one in groups[-1]), default=0) if groups else 0
-        if groups and piece.start - end <= GAP_MIN and not _between(cold, end, piece.start):
+    # As text, since what nobody knows cannot be compared: their minutes have as many digits.
+    for piece in sorted(known, key=str):
+        if groups and _goes_on(groups[-1], piece, cold):
             groups[-1].append(piece)
         else:
             groups.append([piece])
@@ -202,37 +195,38 @@ def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ..
 _OF_PLACE = OfFacts(_blackouts)
 
 
-def _since_cold(cut: Cut, cold: Sequence[Fact]) -> Cut:
+def _goes_on(group: Sequence[Off], piece: Off, cold: Sequence[Read]) -> bool:
+    """Whether a cut counts with those before it: soon after, and not read cold in between."""
+    end = max(one.end for one in group)
+    # Of what was read on the minute on which a cut begins or ends nobody knows which came first.
+    between = any(end < one.when.first and one.when.last < piece.start for one in cold)
+    return piece.start - end <= GAP_MIN and not between
+
+
+def _since_cold(cut: Cut, cold: Sequence[Read]) -> Cut:
     """A cut since nobody knows when began after the place was last read cold; that it was set to
     be cold shows nothing."""
     if cut.start != EVER:
         return cut
-    before = [
-        fact.when for fact in cold if isinstance(fact, Read) and fact.when.last <= cut.end.first
-    ]
+    before = [fact.when for fact in cold if fact.when.last <= cut.end.first]
     return cut._replace(start=max(before, default=EVER))
 
 
-def _cold(fact: Fact, facts: Sequence[Fact]) -> bool:
-    """Whether it is a reading that is cold, whatever climate the place had."""
+def _read_cold(facts: Sequence[Fact]) -> list[Read]:
+    """The readings that are cold, whatever climate the place had."""
     climates = {one.climate for one in facts if isinstance(one, Held)}
-    return isinstance(fact, Read) and not any(too_warm(one, fact.temp_f) for one in climates)
-
-
-def _between(cold: Sequence[Fact], end: int, start: int) -> bool:
-    return any(
-        end <= fact.when.first and fact.when.last <= start
-        for fact in cold
-        if isinstance(fact, Read)
-    )
+    return [
+        fact
+        for fact in facts
+        if isinstance(fact, Read) and not any(too_warm(one, fact.temp_f) for one in climates)
+    ]
 
 
 def _off(cut: Cut, now: When) -> Off:
-    start, end = no_later(cut.start, now), no_later(cut.end, now)
-    if not cut.start.known and cut.end.first == cut.start.first:
+    start = no_later(cut.start, now).first
+    end = max(start, no_later(cut.end, now).last)
+    length = end - start
+    if cut.end.first == cut.start.first:
         # Only the day and the hours were recorded: at any time of it.
-        length = cut.end.last - cut.start.last
-    else:
-        length = end.last - start.first
-    whole = max(0, end.last - start.first)
-    return Off(start.first, max(start.first, end.last), max(0, min(length, whole)), start.day, cut)
+        length = min(length, cut.end.last - cut.start.last)
+    return Off(start, end, length, no_later(cut.start, now).day, cut)

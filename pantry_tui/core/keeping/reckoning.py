@@ -14,22 +14,19 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, COLDEST_FRIDGE_F, Said, sayings
+from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
-from pantry_tui.core.keeping.warm import Warm, passed
+from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, Method, State
 
-#: So many minutes in all perishable food may be above 40 °F, and above 90 °F (USDA FSIS).
-WARM_MIN, HOT_MIN = 120, 60
-HOT_F = 90.0
 _ONE_DAY = timedelta(days=1)
 _SMOKED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED})
 
@@ -126,7 +123,7 @@ class Reckoning:
             if state is State.THAWED:
                 assert span.thawed is not None
                 day = span.thawed
-            elif self._unsealed and state is not State.SEALED:
+            elif self._unsealed:
                 day = min(day, self.spans[0].day)
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
@@ -135,21 +132,21 @@ class Reckoning:
     # -- safety ---------------------------------------------------------------------------------
 
     def _reckon(self) -> None:
-        self._seen: set[tuple[str, State]] = set()
         for span, state, said in self.told:
             self._run(state, said)
             if state in (State.OPEN, State.THAWED):
                 self._run_on(span, state)
-            if self._unsealed and not span.opened and state is not State.SEALED:
+            if self._unsealed:
                 # A failed seal makes nothing stand where it might not stand sealed.
                 self._refused_sealed(span)
             if said.refusal is not None:
                 self._refused(span, said.refusal)
-            elif span.climate is Climate.FREEZER and not span.frozen:
+            elif span.climate is Climate.FREEZER:
                 # What may not be frozen may not stand in a freezer that is too warm either.
                 self._refused_in_freezer(span, state)
             self._too_warm(span, state, said)
-            if span.fast and span.thawed is not None and state is State.THAWED:
+            if span.fast and state is State.THAWED:
+                assert span.thawed is not None
                 self.limits.append(Limit(span.thawed, span.thawed, COOK_AT_ONCE))
 
     def printed(self, state: State) -> bool:
@@ -163,22 +160,24 @@ class Reckoning:
             return
         start = self.clocks[state]
         for rule in (*said.safety, *said.own):
-            if rule.kind is not Kind.SAFETY or rule.use is None or (rule.id, state) in self._seen:
-                continue
-            self._seen.add((rule.id, state))
-            self.limits.append(Limit(last_day(start, rule.use, rule.unit), start, rule))
+            if rule.kind is Kind.SAFETY and rule.use is not None:
+                limit = Limit(last_day(start, rule.use, rule.unit), start, rule)
+                if limit not in self.limits:
+                    self.limits.append(limit)
 
     def _run_on(self, span: Span, state: State) -> None:
         """What else runs on food that was opened or thawed: what counts from the day it was made,
-        unless it was frozen; and what was said to be thawed is so in a freezer too."""
+        unless it was frozen; and what is thawed keeps no longer than in a refrigerator, a freezer
+        too that it was put back into."""
         if not span.relieved and State.SEALED in self.clocks:
             said = self._told_as(State.SEALED, span).said
             self._run(State.SEALED, said)
             self._too_warm(span, State.SEALED, said)
             self._refused_sealed(span)
         if state is State.THAWED:
-            self._run_as_thawed(span)
-        elif self._unsealed and span.climate.is_cold:
+            by = self._open if span.opened else self._closed
+            self._run(state, by.of(state, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
+        elif self._unsealed:
             self._run(state, self._told_as(State.IN_PROGRESS, span).said)
 
     def _refused_in_freezer(self, span: Span, state: State) -> None:
@@ -191,15 +190,6 @@ class Reckoning:
         said = self._told_as(State.SEALED, span).said
         if said.refusal is not None and not span.climate.is_cold:
             self._refused(span, said.refusal)
-
-    def _run_as_thawed(self, span: Span) -> None:
-        """What is thawed has its days in a freezer too, where that was said, and where it may not
-        stand."""
-        by = self._open if span.opened else self._closed
-        there = by.of(State.THAWED, span.climate, span.taken_f)
-        again = span.told and span.climate is Climate.FREEZER
-        if again or (there.refusal is not None and span.climate is not Climate.FRIDGE):
-            self._run(State.THAWED, by.of(State.THAWED, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]))
 
     def _refused(self, span: Span, rule: Rule) -> None:
         """In the warm it has two hours; what is refused in the cold, and smoked fish on a shelf,
@@ -214,18 +204,19 @@ class Reckoning:
         """A refrigerator or freezer that is too warm for what has a safety figure in the cold, or
         for what the table of power cuts throws away after two hours; a shelf, for what was bought
         cold."""
+        own = said.coldest if said.perishable else None
+        coldest = BOTH_WORLDS_F if own is None else own
         held_cold = span.climate.is_cold or self._cold_pack
-        if not (held_cold and span.temperature_f > COLDEST_FRIDGE_F):
+        if not held_cold or span.temperature_f <= coldest:
             return
-        coldest = BOTH_WORLDS_F
-        rule: Rule | OutageRule | None = None
-        if said.coldest is not None and said.perishable:
-            coldest, rule = said.coldest, next(iter(said.safety), said.found[0])
-        elif span.temperature_f > coldest:
+        rule: Rule | OutageRule | None
+        if own is not None:
+            rule = said.safety[0]
+        else:
             food = packed(self.batch.food, self.batch, span.opened)
             rule = perishing(food, self.batch.method, state, self.book.cuts())
-        if rule is None or span.temperature_f <= coldest:
-            return
+            if rule is None:
+                return
         how = "Read" if span.measured else "Set"
         where = f"{how} at {span.temperature_f:g} F, above {coldest:g} F"
         self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, where))
@@ -241,29 +232,28 @@ class Reckoning:
 
     def over(self, now: int) -> Limit | None:
         """The limit that more than two hours of warmth set, up to a minute."""
-        lived = [one._replace(end=min(one.end, now)) for one in self.warm if one.start < now]
-        hot = [one for one in lived if one.temperature_f > HOT_F]
-        found = passed(lived, WARM_MIN) or passed(hot, HOT_MIN)
+        lived = [one._replace(end=min(one.end, now)) for one in self.warm]
+        found = passed(lived, WARM_MIN)
         if found is None:
             return None
-        refused = isinstance(found[0].rule, Rule) and not found[0].where
-        text = "" if refused else f"{found[0].where}, for over two hours in all: discard."
         warm, minute = found
+        # What is refused there says so in its own words.
+        text = f"{warm.where}, for over two hours in all: discard." if warm.where else ""
         day = max(warm.day, self.now.day_of(minute))
         return Limit(day - _ONE_DAY, day, warm.rule, text)
 
     def charged(self, now: int) -> int:
         """How many of the two hours are gone."""
-        return united((one.start, min(one.end, now)) for one in self.warm)
+        return charged(one._replace(end=min(one.end, now)) for one in self.warm if one.start < now)
 
     def runs_out(self, now: int) -> int | None:
-        """The minute at which the two hours run out where it stands; None where they do not."""
+        """The minute at which the two hours run out where it stands, which they have not by `now`;
+        None where they do not."""
         here = [one for one in self.warm if one.end >= FOREVER]
         if not here:
             return None
-        hot = any(one.temperature_f > HOT_F for one in here)
-        before = united((one.start, min(one.end, now)) for one in self.warm)
-        return now + max(0, (HOT_MIN if hot else WARM_MIN) - before) + 1
+        counts = 2 if any(one.temperature_f > HOT_F for one in here) else 1
+        return now + (WARM_MIN - self.charged(now)) // counts + 1
 
     # -- quality and what no figure covers ------------------------------------------------------
 
@@ -307,7 +297,7 @@ class Reckoning:
                     speaks.append(one)
                 elif self._hurts and not said.found:
                     found.append(nothing_published(state, span.climate, said))
-            if span.thawed is not None and self._thaws and not span.relieved:
+            if span.thawed is not None and not span.relieved:
                 # It was never frozen: to call it thawed brings no figure for it.
                 opened = [one for one in speaks if one.state is State.OPEN]
                 speaks = opened or [self._told_as(State.SEALED, span)]
@@ -330,7 +320,10 @@ class Reckoning:
         """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours
         in the warm and no time in the cold; where it stands now always counts."""
         least = WARM_MIN if self._hurts else DAY_MIN
-        passed = united((one.start, min(one.end, self.now.last)) for one, _ in bare)
+        # What it was out of the cold for before or after is no new beginning of the two hours.
+        warm = [(one.start, one.end) for one in self.warm if self._hurts]
+        spells = [*((one.start, one.end) for one, _ in bare), *warm]
+        passed = united((start, min(end, self.now.last)) for start, end in spells)
         return [
             wrong
             for span, wrong in bare

@@ -156,7 +156,8 @@ def closeness(rule: Rule, food: FoodFacts) -> int:
     A figure for several kinds is as wide as one for any food, but speaks for no other kind.
     """
     if ";" in rule.food:
-        return 0 if any(scope.near(key, food) >= 0 for key in rule.food.split(";")) else -1
+        near = (scope.near(key, food) for key in rule.food.split(";"))
+        return scope.ANY if any(one > scope.OTHER for one in near) else scope.OTHER
     return scope.near(rule.food, food)
 
 
@@ -181,7 +182,7 @@ def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:
     """Quality figures of a class that a food might be only shorten a figure that surely is its:
     three months for root crops say nothing of a vegetable that nobody knows."""
 
-    if food.known or any(rule.use is not None and not guessed(rule, food) for rule in found):
+    if any(rule.use is not None and not guessed(rule, food) for rule in found):
         return found
     return [rule for rule in found if rule.kind is not Kind.QUALITY or not guessed(rule, food)]
 
@@ -225,19 +226,19 @@ def speaking(
 def held_at(found: Sequence[Rule], warm: float) -> Sequence[Rule]:
     """The rules that hold at `warm` °F: of a pair of figures for two ranges (smoked fish below
     36 °F, and from 36 °F up) only the one for its range. On the edge the warmer range holds."""
-    above = [rule for rule in found if rule.temp_f_min is not None]
 
     def holds(rule: Rule) -> bool:
         if rule.temp_f_min is not None:
             return warm >= rule.temp_f_min
-        return not any(
-            (one.food, one.kind, one.temp_f_min) == (rule.food, rule.kind, rule.temp_f_max)
-            and warm >= rule.temp_f_max
-            for one in above
-            if rule.temp_f_max is not None
+        most = rule.temp_f_max
+        pair = rule.food, rule.kind, most
+        return (
+            most is None
+            or warm < most
+            or all((one.food, one.kind, one.temp_f_min) != pair for one in found)
         )
 
-    return [rule for rule in found if holds(rule)] if above else found
+    return [rule for rule in found if holds(rule)]
 
 
 def closest(found: Sequence[Rule], food: FoodFacts, kind: Kind) -> Rule | None:

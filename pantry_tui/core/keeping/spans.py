@@ -14,7 +14,7 @@ class Span(NamedTuple):
 
     `day` is the earliest local day on which the span may have begun. `thawed` is day 0 of the
     thawed food (it lies ahead while it thaws), None where it was not frozen before or is frozen
-    still. `fast`: thawed in cold water or a microwave oven; `told`: a person said that it thaws.
+    still. `fast`: thawed in cold water or a microwave oven.
     `relieved`: it was frozen until then, so what counts from the day it was made does not go on.
     """
 
@@ -29,7 +29,6 @@ class Span(NamedTuple):
     opened: bool
     thawed: date | None
     fast: bool
-    told: bool
     relieved: bool
     steady: bool
 

@@ -11,21 +11,25 @@ from pantry_tui.core.amounts import Amount
 #: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
 #: extension services that carry it say 5).
 THAWS_LB_A_DAY = 5
-_POUND = {"lb": 1.0, "oz": 1 / 16, "g": 1 / 453.592, "kg": 2.20462}
+_POUND = {
+    "lb": Fraction(1),
+    "oz": Fraction(1, 16),
+    "g": Fraction("0.00220462"),
+    "kg": Fraction("2.20462"),
+}
 
 
 def thaw_days(size: str, amount: Amount | None) -> int:
     """How many days so much of a size thaws in the refrigerator; one where nobody knows its
     weight."""
-    pounds = _pounds(amount) if amount is not None else _pounds_said(size)
-    return max(1, math.ceil(round(pounds / THAWS_LB_A_DAY, 6)))
+    held = _said(size) if amount is None else amount
+    pound = None if held is None else _POUND.get(held.unit)
+    if held is None or pound is None:
+        return 1
+    return max(1, math.ceil(held.number * pound / THAWS_LB_A_DAY))
 
 
-def _pounds(amount: Amount) -> float:
-    return float(amount.number) * _POUND.get(amount.unit, 0.0)
-
-
-def _pounds_said(size: str) -> float:
-    """("20 lb bag") -> 20; a volume or nothing is no weight."""
+def _said(size: str) -> Amount | None:
+    """("20 lb bag") -> 20 lb; a volume or nothing is no weight."""
     said = re.search(r"(\d+(?:\.\d+)?)[\s-]*(lb|oz|kg|g)s?\b", size.casefold())
-    return _pounds(Amount(Fraction(said[1]), said[2])) if said else 0.0
+    return Amount(Fraction(said[1]), said[2]) if said else None

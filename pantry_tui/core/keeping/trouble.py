@@ -45,10 +45,7 @@ def trouble(batch: Batch, span: Span, said: Said, book: Rulebook) -> Trouble | N
 
 def nothing_published(state: State, climate: Climate, said: Said) -> Trouble:
     """No figure for this state in this climate."""
-    return Trouble(
-        f"No published figure for this, {state} in a {climate}.",
-        tuple(rule for rule in said.found if rule is not said.refusal),
-    )
+    return Trouble(f"No published figure for this, {state} in a {climate}.", tuple(said.found))
 
 
 def _canned(warm: float) -> Trouble | None:

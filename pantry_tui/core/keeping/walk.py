@@ -29,7 +29,6 @@ class Shape(NamedTuple):
     frozen: bool
     thawed: date | None
     fast: bool
-    told: bool
     relieved: bool
 
 
@@ -118,7 +117,6 @@ class Walk:
                 frozen=old.frozen and stays,
                 thawed=thawed,
                 fast=fast,
-                told=True,
                 relieved=old.relieved or old.frozen,
             )
         if shape == old:
@@ -189,7 +187,6 @@ class Walk:
                 shape.opened,
                 thawed,
                 shape.fast,
-                shape.told,
                 relieved,
                 one.steady,
             )

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from datetime import date
+from itertools import pairwise
 from typing import NamedTuple
 
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.safety.outage import OutageRule
+
+#: Above this a minute counts twice: perishable food may be out of the cold for two hours in all, in
+#: such heat for one (USDA FSIS, freezing and food safety).
+WARM_MIN, HOT_MIN, HOT_F = 120, 60, 90.0
 
 
 class Warm(NamedTuple):
@@ -21,13 +26,29 @@ class Warm(NamedTuple):
     where: str
 
 
+def _stretches(warm: Iterable[Warm]) -> Iterator[tuple[int, int, Warm, int]]:
+    """The minutes in which it was warm, each once, in order: from, until, what speaks for them, and
+    how often each counts."""
+    waiting = sorted(warm, key=lambda one: one[:4], reverse=True)
+    met: list[Warm] = []
+    for start, end in pairwise(sorted({edge for one in waiting for edge in (one.start, one.end)})):
+        met = [one for one in met if one.end > start]
+        while waiting and waiting[-1].start <= start:
+            met += [one for one in [waiting.pop()] if one.end > start]
+        if met:
+            yield start, end, met[0], 2 if any(one.temperature_f > HOT_F for one in met) else 1
+
+
+def charged(warm: Iterable[Warm]) -> int:
+    """How many minutes of the two hours they take."""
+    return sum(counts * (end - start) for start, end, _, counts in _stretches(warm))
+
+
 def passed(warm: Iterable[Warm], most: int) -> tuple[Warm, int] | None:
-    """The one in which the minutes, each counted once, come to more than `most`, and when."""
-    total, reach = 0, -1 << 40
-    for one in sorted(warm, key=lambda one: one[:4]):
-        if one.end > max(one.start, reach):
-            total += one.end - max(one.start, reach)
-            reach = one.end
-        if total > most:
-            return one, reach - (total - most)
+    """The one in which they come to more than `most`, and the minute until which they did not."""
+    left = most
+    for start, end, one, counts in _stretches(warm):
+        if counts * (end - start) > left:
+            return one, start + left // counts
+        left -= counts * (end - start)
     return None

@@ -122,7 +122,9 @@ class _Batch:
             case said.Count():
                 self._count(event, payload)
             case said.Correct():
-                self._correct(payload)
+                self._correct(event, payload)
+            case said.Relabelled() if payload.batch == self.id:
+                self.batch = replace(self.batch, code=payload.code)
             case said.Rated():
                 one = Rated(event.day, payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))
@@ -225,7 +227,7 @@ class _Batch:
             timer = old._replace(since="", drops=old.drops + 1)
         self.batch = replace(self.batch, timer=timer)
 
-    def _correct(self, payload: said.Correct) -> None:
+    def _correct(self, event: Event, payload: said.Correct) -> None:
         fields = {
             name: value
             for name in ("made", "size", "note", "process", "doubt", "possible", "printed")
@@ -233,6 +235,9 @@ class _Batch:
         }
         if payload.unknown_day:
             fields["made"] = None
+        if payload.made is not None:
+            # Nobody can know of a day that is still to come.
+            fields["made"] = min(payload.made, datetime.fromisoformat(event.recorded).date())
         self.batch = replace(self.batch, **fields)
         if payload.size is not None:
             held, vessel = self._held()

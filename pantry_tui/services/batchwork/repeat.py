@@ -120,7 +120,8 @@ def _today(p: Pantry, batch: Batch) -> tuple[str, ...]:
     """The process that is published for it now, or why there is none."""
     if batch.method not in LIDDED:
         return ()
-    jar = read_jar(batch.size)
+    size = putup.in_tested_jar(p, batch.method, batch.food, batch.size, {}).get("jar", batch.size)
+    jar = read_jar(size)
     canner = read_canner(dict(batch.process).get("canner", ""))
     ways: tuple[str, ...] = CANNERS[:1]
     if batch.method is Method.PRESSURE:

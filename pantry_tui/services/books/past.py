@@ -149,7 +149,7 @@ def _rows(p: Pantry) -> Sequence[table.Row]:
     if not past_made(p):  # a file that may not be written: folded in memory
         return [row_of(p, id_) for id_ in p.stock.batches]
     with reading(p.path):
-        return list(table.rows(p.store.db))
+        return table.rows(p.store.db)
 
 
 def since_when(p: Pantry) -> Callable[[Gone, date], date]:

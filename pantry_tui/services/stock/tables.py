@@ -8,7 +8,6 @@ table of rules, or another program, marks everything.
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from contextlib import suppress
 from time import process_time
 
 from pantry_tui.core.log.payloads import batch_of
@@ -17,9 +16,8 @@ from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of, today_only
+from pantry_tui.store import damage, marks, past
 from pantry_tui.store import lines as table
-from pantry_tui.store import past
-from pantry_tui.store.store import reading
 
 #: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
 #: most are looked at for it.
@@ -34,9 +32,8 @@ def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     for batch in kin(p, touched):
         _make(p, batch)
     for what in marked:
-        names = _with_inner(p, what) if what != "*" else [what]
-        db.executemany("INSERT OR IGNORE INTO marked VALUES (?)", [(name,) for name in names])
-    p.ready_for = None
+        marks.add(db, _with_inner(p, what) if what != "*" else [what])
+    p.ready_for = p.judged_for = None
 
 
 def kin(p: Pantry, touched: Collection[str]) -> Sequence[str]:
@@ -81,27 +78,24 @@ def _make(p: Pantry, batch: str) -> None:
 
 
 def past_made(p: Pantry) -> bool:
-    """Whether what came of each batch may be read as it lies; made again from the log where it is
-    not, False where the file may not be written. `ready` is asked before."""
-    with reading(p.path):
-        whole = past.whole(p.store.db)
-    if not whole:
-        with suppress(StoreError):
-            _all_again(p)
-        with reading(p.path):
-            whole = past.whole(p.store.db)
-    return whole and not _any_marked(p)
+    """Whether what came of each batch lies there to be read: made where an older program left none,
+    False where the file may not be written. `ready` is asked before."""
+    db = p.store.db
+    if not past.is_ours(db):
+        _freshen(p)
+    return past.is_ours(db) and not marks.any_left(db)
 
 
-def put_right(p: Pantry) -> None:
-    """What is marked is judged, and what is not as it was written is made again."""
+def put_right(p: Pantry, *, look: bool = True) -> None:
+    """What is marked is judged. With `look`, raises Damaged where the tables are not as they were
+    written."""
     db = p.store.db
     db.execute("DROP TABLE IF EXISTS temp.lines")
     _mark_run_out(p)
-    if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
+    if p.store.meta("rules") != rules_fingerprint() or marks.any_left(db):
         _freshen(p)
-    if not table.whole(db):
-        _all_again(p)
+    if look:
+        table.refuse_hurt(db)
     early = table.resting_on_later(db, p.clock.minute_now, p.today.isoformat())
     if early:
         # Before the last fact: what rests on later ones is judged in memory, never written.
@@ -110,18 +104,12 @@ def put_right(p: Pantry) -> None:
 
 def _mark_run_out(p: Pantry) -> None:
     """What stood in the warm until its hours ran out is judged again."""
-    sql = "SELECT DISTINCT batch FROM main.lines WHERE again_at <= ?"
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE +again_at <= ?"
     over = [row[0] for row in p.store.db.execute(sql, (p.clock.now.first,))]
     if over and not p.store.writing:
         p.refresh_events()  # what was reckoned from the rows as they were
         with p.writing():
-            p.store.db.executemany(
-                "INSERT OR IGNORE INTO marked VALUES (?)", [(f"batch:{id_}",) for id_ in over]
-            )
-
-
-def _any_marked(p: Pantry) -> bool:
-    return p.store.db.execute("SELECT 1 FROM marked LIMIT 1").fetchone() is not None
+            marks.add(p.store.db, [f"batch:{id_}" for id_ in over])
 
 
 def _freshen(p: Pantry) -> None:
@@ -130,6 +118,8 @@ def _freshen(p: Pantry) -> None:
         while _some(p):
             pass
     except StoreError:
+        if damage.noted(p.path):
+            raise
         # It may not be written: look at it in memory.
         _in_memory(p, [row[0] for row in p.store.db.execute("SELECT batch FROM codes")])
 
@@ -140,35 +130,16 @@ def _some(p: Pantry) -> bool:
     with p.writing():
         past.make(db)
         if p.store.meta("rules") != rules_fingerprint():
-            db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+            marks.add(db, ["*"])
             p.store.set_meta("rules", rules_fingerprint())
-        if db.execute("DELETE FROM marked WHERE what = '*'").rowcount:
-            db.execute("INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM codes")
-        places = db.execute("SELECT what FROM marked WHERE what GLOB 'place:*'").fetchall()
-        for (place,) in places:
-            db.execute(
-                "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood WHERE place = ?",
-                (place.removeprefix("place:"),),
-            )
-        db.executemany("DELETE FROM marked WHERE what = ?", places)
         begun, done = process_time(), []
-        waiting = db.execute("SELECT what FROM marked LIMIT ?", (_TURN,)).fetchall()
-        for (what,) in waiting:
-            _make(p, what.removeprefix("batch:"))
-            done.append((what,))
+        for batch in marks.batches(db, _TURN):
+            _make(p, batch)
+            done.append(f"batch:{batch}")
             if process_time() - begun > _TURN_S:
                 break
-        db.executemany("DELETE FROM marked WHERE what = ?", done)
-    return _any_marked(p)
-
-
-def _all_again(p: Pantry) -> None:
-    """The tables are not as they were written: make them from the log, which is the truth."""
-    with p.writing():
-        table.clear(p.store.db)
-        past.clear(p.store.db)
-        p.store.db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
-    _freshen(p)
+        marks.take(db, done)
+    return marks.any_left(db)
 
 
 def _in_memory(p: Pantry, batches: Sequence[str]) -> None:

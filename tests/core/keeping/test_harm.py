@@ -18,14 +18,16 @@ from pantry_tui.core.keeping.doubt import (
     rescued,
     unsealed,
 )
-from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed, kept_as, use_by
+from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as, use_by
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, Seen
 from pantry_tui.core.safety.record import NO_ALTITUDE, NOT_CHECKED
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
+from pantry_tui.reference.tables import load_tables
 
 MADE = date(2026, 3, 1)
+BOOK = load_tables().book
 LOW, ACID = Acidity.LOW_ACID, Acidity.ACID
 ANIMALS = [Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL]
 CROPS = [Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.GRAIN]
@@ -150,12 +152,59 @@ def test_bought_food_is_judged_as_what_it_is(
 
 
 @pytest.mark.parametrize(
+    ("group", "acidity", "classes", "name", "raw"),
+    [
+        (Group.VEGETABLE, LOW, (), "carrots", True), (Group.FRUIT, LOW, (), "melons", True),
+        (Group.HERB, LOW, (), "basil", True), (Group.FRUIT, ACID, (), "plums", False),
+        (Group.VEGETABLE, LOW, ("nut",), "walnuts", False), (Group.GRAIN, LOW, (), "oats", False),
+        # Sold dry, they stand without the cold.
+        (Group.VEGETABLE, LOW, (), "dry beans", False),
+        (Group.VEGETABLE, LOW, (), "chickpeas", False), (Group.HERB, LOW, (), "spices", False),
+    ],
+)  # fmt: skip
+def test_raw_crops_bought_without_air_are_judged_as_ones_own(
+    group: Group, acidity: Acidity, classes: tuple[str, ...], name: str, raw: bool
+) -> None:
+    one = batch(Method.BOUGHT, group, acidity, *classes, size="bag", vacuum="yes")
+    one = replace(one, food=replace(one.food, name=name))
+    assert kept_as(one) is (Method.FRESH if raw else Method.BOUGHT)
+    loose = replace(one, process=())
+    assert kept_as(loose) is Method.BOUGHT
+
+
+@pytest.mark.parametrize(
+    ("group", "size", "classes", "vacuum", "name", "cold"),
+    [
+        (Group.RELISH, "tub", (), "no", "pesto", True), (Group.RELISH, "jar", (), "no", "x", False),
+        (Group.RELISH, "pouches", (), "no", "x", False),
+        (Group.DRINK, "Bottle", (), "no", "x", False), (Group.MEAT, "pack", (), "no", "x", True),
+        (Group.VEGETABLE, "bag", (), "no", "x", False),
+        (Group.VEGETABLE, "bag", (), "yes", "x", True),
+        (Group.VEGETABLE, "bag", (), "yes", "dry beans", False),
+        # Dry or fat, also where it is packed without air.
+        (Group.GRAIN, "bag", (), "yes", "x", False), (Group.FAT, "pack", (), "yes", "x", False),
+        (Group.FRUIT, "bag", ("nut",), "yes", "x", False),
+    ],
+)  # fmt: skip
+def test_what_only_the_cold_keeps_that_was_bought(
+    group: Group, size: str, classes: tuple[str, ...], vacuum: str, name: str, cold: bool
+) -> None:
+    one = batch(Method.BOUGHT, group, LOW, *classes, size=size, vacuum=vacuum)
+    one = replace(one, food=replace(one.food, name=name))
+    assert bought_cold(one) is cold
+    assert not bought_cold(replace(one, method=Method.MEAL)), "one's own has figures of its own"
+
+
+@pytest.mark.parametrize(
     ("group", "acidity", "size", "vacuum", "last"),
     [
         (Group.MEAT, LOW, "pack", "no", True), (Group.MEAT, LOW, "tin", "no", False),
         (Group.VEGETABLE, LOW, "bag", "no", False), (Group.VEGETABLE, LOW, "bag", "yes", True),
         (Group.VEGETABLE, ACID, "bag", "yes", False), (Group.DAIRY, ACID, "tub", "no", True),
         (Group.VEGETABLE, LOW, "tin", "yes", False),
+        # What stands on a shop's shelf: milk in bottles can hurt, beets without air too.
+        (Group.DAIRY, LOW, "bottle", "no", True), (Group.VEGETABLE, LOW, "pouch", "yes", True),
+        (Group.RELISH, LOW, "tub", "no", True), (Group.RELISH, LOW, "jar", "no", False),
     ],
 )  # fmt: skip
 def test_a_printed_date_is_the_last_safe_day_on_what_can_hurt_and_never_on_a_tin(
@@ -227,7 +276,7 @@ def span(begin: float, end: float | None, climate: Climate, **more: object) -> S
     first = START + round(begin * 60)
     last = FOREVER if end is None else START + round(end * 60)
     day = MADE + timedelta(days=int(begin // 24))
-    plain = Span(first, last, day, "p", climate, 40.0, True, False, False, None, False, False,
+    plain = Span(first, last, day, "p", climate, 40.0, True, False, False, None, False,
                  False, True)  # fmt: skip
     return plain._replace(**more)  # type: ignore[arg-type]
 
@@ -256,8 +305,8 @@ def test_a_doubtful_jar_is_saved_by_the_cold_within_a_day_and_while_it_stays(
     spans: list[Span], saved: bool
 ) -> None:
     """USDA AIB 539, as the services repeat it: 24 hours."""
-    assert (rescued(batch(Method.PRESSURE), spans) is not None) is saved
-    assert rescued(replace(batch(Method.PRESSURE), made=None), spans) is None
+    assert (rescued(batch(Method.PRESSURE), spans, BOOK) is not None) is saved
+    assert rescued(replace(batch(Method.PRESSURE), made=None), spans, BOOK) is None
 
 
 def test_once_saved_it_is_an_opened_jar_since_the_day_it_was_made() -> None:
@@ -267,12 +316,12 @@ def test_once_saved_it_is_an_opened_jar_since_the_day_it_was_made() -> None:
         span(20, 50, FRIDGE),
         span(50, None, FREEZER),
     ]
-    found = rescued(batch(Method.PRESSURE), spans)
+    found = rescued(batch(Method.PRESSURE), spans, BOOK)
     assert found is not None
     assert [(one.climate, one.opened, one.day) for one in found] == [
         (ROOM, False, MADE), (FRIDGE, True, MADE), (FREEZER, True, MADE + timedelta(days=2)),
     ]  # fmt: skip
     begun = [span(10, 20, ROOM, opened=True), span(20, None, FRIDGE)]
-    kept = rescued(batch(Method.PRESSURE), begun)
+    kept = rescued(batch(Method.PRESSURE), begun, BOOK)
     assert kept is not None
     assert [one.opened for one in kept] == [True, True]

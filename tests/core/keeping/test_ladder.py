@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
@@ -9,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pantry_tui.core.keeping.ladder import Assessment, Fixed, soon_window, worse
+from pantry_tui.core.keeping.ladder import Assessment, Fixed, Judgement, soon_window, worse
 from pantry_tui.core.words import SEVERITY, Verdict
 
 MADE = date(2026, 3, 1)
@@ -175,3 +176,33 @@ def test_what_was_said_beside_is_handed_on() -> None:
     assert judged.standing == ("not checked",)
     assert judged.refused == "too warm here"
     assert judged.why_no_discard == "frozen"
+
+
+def test_where_nothing_is_said_nothing_is_offered_nor_held_against_it() -> None:
+    assert not Judgement(Verdict.SOUND, None, None, (), ()).usable
+    bare = Assessment(MADE)
+    assert (bare.doubt, bare.in_progress, bare.harmless) == (False, False, False)
+
+
+def test_a_day_that_is_unknown_turns_nothing() -> None:
+    fixed = Fixed(Verdict.UNKNOWN, None, Verdict.DISCARD)
+    assert fixed.on(MADE + timedelta(days=900)) is Verdict.UNKNOWN
+    assert Fixed(Verdict.UNKNOWN, MADE, None).on(MADE + timedelta(days=9)) is Verdict.UNKNOWN
+
+
+def test_the_ladder_begins_with_the_last_fact_also_where_dates_lie_before_it() -> None:
+    found = Assessment(day(400), best_by=day(300), facts_to=day(400))
+    assert found.steps() == ((day(400), Verdict.PAST_BEST),)
+
+
+def test_it_is_to_be_eaten_first_before_the_earlier_of_its_dates() -> None:
+    both = Assessment(MADE, best_by=day(100), discard_after=day(40), began=MADE)
+    assert both.soon_from == day(30)
+    assert replace(both, best_by=None).soon_from == day(30)
+    assert replace(both, discard_after=None).soon_from == day(75)
+
+
+def test_a_verdict_lasts_until_the_day_on_which_it_turns() -> None:
+    doubtful = Assessment(MADE, best_by=day(10), discard_after=day(11), began=MADE, doubt=True)
+    assert doubtful.on(day(5)).until == day(11), "a date of quality turns no doubt"
+    assert doubtful.on(day(12)).until is None

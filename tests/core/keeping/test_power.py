@@ -37,7 +37,7 @@ def at(day: int, hour: float) -> int:
 def stood(begin: int, end: int | None = None, climate: Climate = Climate.FRIDGE) -> Span:
     last = FOREVER if end is None else end
     day = date.fromordinal(begin // DAY_MIN)
-    return Span(begin, last, day, "p", climate, 38.0, False, False, False, None, False, False,
+    return Span(begin, last, day, "p", climate, 38.0, False, False, False, None, False,
                 False, False)  # fmt: skip
 
 
@@ -76,8 +76,9 @@ def test_a_place_without_a_cut_was_never_without_power() -> None:
         # Read cold in between they do not.
         ((cut(1, 8, 3.5), read(1, 11.75, 38.0), cut(1, 12, 3.5)), [210, 210]),
         ((cut(1, 8, 3.5), read(1, 11.75, 45.0), cut(1, 12, 3.5)), [420]),
-        ((cut(1, 8, 3.5), read(1, 11.5, 38.0), cut(1, 12, 3.5)), [210, 210]),
-        ((cut(1, 8, 3.5), read(1, 12, 38.0), cut(1, 12, 3.5)), [210, 210]),
+        # Of what was read on the very minute nobody knows which came first.
+        ((cut(1, 8, 3.5), read(1, 11.5, 38.0), cut(1, 12, 3.5)), [420]),
+        ((cut(1, 8, 3.5), read(1, 12, 38.0), cut(1, 12, 3.5)), [420]),
         ((cut(1, 8, 3.5), read(1, 11, 38.0), cut(1, 12, 3.5)), [420]),
         # What overlaps counts once.
         ((cut(1, 8, 3), cut(1, 9, 3)), [240]),
@@ -160,15 +161,6 @@ def test_how_long_it_may_have_been_off_at_most() -> None:
     assert one.minutes(150, 200) == 0
 
 
-def test_the_minute_at_which_the_cold_was_used_up() -> None:
-    one = blackout(off(100, 200), off(300, 400))
-    assert one.held_until(60) == 160
-    assert one.held_until(100) == 300
-    assert one.held_until(150) == 350
-    assert one.held_until(200) == 400, "it never was"
-    assert one.held_until(999) == 400
-
-
 pieces = st.lists(st.tuples(st.integers(0, 300), st.integers(1, 90)), min_size=1, max_size=5)
 
 
@@ -179,11 +171,6 @@ def test_a_blackout_counts_as_one_would_on_a_clock(
     one = blackout(*(off(first, first + long) for first, long in begun))
     dark = {minute for first, long in begun for minute in range(first, first + long)}
     assert one.minutes(start, start + length) == len(dark & set(range(start, start + length)))
-    until = one.held_until(length)
-    if length < len(dark):
-        assert len([minute for minute in dark if minute < until]) == length
-    else:
-        assert until == one.end
 
 
 @given(pieces, pieces)

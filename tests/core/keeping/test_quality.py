@@ -84,6 +84,45 @@ def test_where_several_may_have_been_the_shortest_counts_for_as_long() -> None:
     assert last(*same) == 100
 
 
+def test_what_is_left_counts_from_the_hour_of_its_move() -> None:
+    # 10.75 of 100 days are spent, 0.8925 of 41 are left: 36.6 days from 18:00 of the tenth on.
+    assert last(stretch(0, 10.75, 100), stretch(10.75, None, 41)) == 47
+    assert last(stretch(0.75, None, 100, 0.36)) == 36, "whole days from the day it was made"
+
+
+def test_the_last_day_is_the_one_within_which_it_ends() -> None:
+    assert last(stretch(0, None, 91, 0.9)) == 81, "81.9 days"
+    assert last(stretch(0, None, 100, 0.29)) == 29
+    assert last(stretch(0, 0.25, 1, 0.5), stretch(0.25, None, 100)) == 50
+
+
+def test_what_ended_a_life_is_named_and_not_what_came_after() -> None:
+    spent = end_of([stretch(0, 50, 50), stretch(50, None, 1000)])
+    assert spent is not None
+    assert (spent.rule.id, spent.before) == ("r50", 0.0)
+    assert last(stretch(0, 75, 50), stretch(75, None, 1000)) == 50
+
+
+def test_what_may_have_been_warm_is_held_to_the_warm_life_and_not_to_its_figure() -> None:
+    both = [stretch(0, None, 100, 0.25), stretch(0, None, 50)]
+    assert last(*both) == last(*both[::-1]) == 25
+    short = [stretch(0, 10, 100), stretch(0, 10, 50), stretch(10, None, 50)]
+    assert last(*short) == 50
+
+
+def test_its_day_is_that_of_its_own_clock() -> None:
+    """Put up at half past midnight two hours east of the minutes: on the next day there."""
+    east = stretch(0, None, 10)._replace(start=START - 90)
+    found = end_of([east])
+    assert found is not None
+    assert found.day == MADE + timedelta(days=10)
+    west = stretch(0, 10, 100)._replace(end=START + 10 * DAY_MIN)
+    later = stretch(10, None, 100, 0.5)._replace(day=MADE + timedelta(days=9))
+    moved = end_of([west, later])
+    assert moved is not None
+    assert (moved.day - MADE).days == 54, "late on the ninth, with 45 days left"
+
+
 lives = st.lists(
     st.tuples(st.integers(1, 30), st.integers(5, 200), st.sampled_from([1.0, 0.5, 0.25])),
     min_size=1,

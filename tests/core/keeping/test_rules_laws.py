@@ -311,3 +311,31 @@ def test_thawed_food_without_a_figure_has_a_day_in_the_cold_and_none_out_of_it()
         assert (one.food, one.state, one.status) == ("*", State.THAWED, Status.CURRENT)
         assert one.source
         assert (one.least, one.most) == (one.use, one.use)
+
+
+def test_a_refusal_stands_against_wider_figures_and_not_against_the_food_s_own() -> None:
+    refused, own = refusal("class:bean"), rule("runner beans", 8)
+    wide = rule("group:vegetable", 1)
+    assert said([refused, own, wide]) == ["runner beans-8", "group:vegetable-1"]
+    assert said([refused, wide]) == ["class:bean-None", "group:vegetable-1"]
+    words = rule("runner beans", None)
+    assert said([refused, words]) == ["runner beans-None", "class:bean-None"], "no figure"
+
+
+def test_of_a_food_that_nobody_knows_every_refusal_stands() -> None:
+    found = said([refusal("*"), rule("group:vegetable", 1)], ODD)
+    assert found == ["group:vegetable-1", "*-None"]
+
+
+def test_words_that_surely_are_its_stand_where_figures_are_guessed() -> None:
+    found = said([rule("*", None), rule("class:bean", 7)], ODD)
+    assert found == ["*-None"], "three months for beans say nothing of it"
+    both = said([rule("*", 9), rule("class:bean", 7)], ODD)
+    assert both == ["class:bean-7", "*-9"], "beside a figure of its own they shorten"
+
+
+def test_the_rules_for_all_thawed_food() -> None:
+    """Oklahoma State University Extension: fast ways to thaw; USDA FSIS: out over two hours."""
+    assert (COOK_AT_ONCE.use, THAWED_ONE_DAY.use, THAWED_OUT.use) == (0, 1, None)
+    assert (THAWED_ONE_DAY.temp_f_max, THAWED_OUT.temp_f_max) == (40.0, None)
+    assert COOK_AT_ONCE.climates == frozenset(Climate)

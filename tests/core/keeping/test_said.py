@@ -297,3 +297,53 @@ def test_an_unknown_crop_in_a_room_is_said_to_have_no_figure() -> None:
     judged = Told(odd, Method.FRESH, "kitchen").judged(0)
     assert Climate.ROOM.value in said(judged)
     assert judged.usable
+
+
+def test_each_stay_of_its_own_day_place_or_state_is_a_line() -> None:
+    life = stew().at(1, 8).move("second fridge").at(1, 9).open().at(3, 8).move("fridge")
+    life.at(4, 8).move("second fridge")
+    lines = [line for line in explained(life, 5) if line.startswith("From ")]
+    assert [line.split(" (")[0] for line in lines] == [
+        "From Sun 1 Mar 2026: sealed in FRIDGE",
+        "From Mon 2 Mar 2026: sealed in SECOND FRIDGE",
+        "From Mon 2 Mar 2026: open in SECOND FRIDGE",
+        "From Wed 4 Mar 2026: open in FRIDGE",
+        "From Thu 5 Mar 2026: open in SECOND FRIDGE",
+    ]
+
+
+def test_the_chain_tells_an_estimate_and_nothing_where_there_is_none() -> None:
+    warm = Told("peas", Method.FROZEN, "freezer").at(0, 10).read("freezer", 10)
+    (line,) = [one for one in explained(warm, 1) if "10 F" in one and one.startswith("Quality")]
+    assert " published, at 10 F a quarter per 10 F above 0, so until " in line
+    (plain,) = [
+        one for one in explained(Told("peas", Method.FROZEN, "freezer"), 1)
+        if one.startswith("Quality")
+    ]  # fmt: skip
+    assert "months published, so until " in plain
+
+
+def test_the_chain_says_what_was_too_warm() -> None:
+    lines = explained(stew().at(1, 12).read("fridge", 45, 180), 2)
+    (line,) = [one for one in lines if "two hours" in one]
+    assert line.startswith("Safety: Read at 45 F, above 41 F, for over two hours in all: discard.")
+    late = Told("stew", Method.MEAL, "fridge", hour=16).at(0, 15).cut("fridge", 2)
+    dark = explained(late.at(0, 20).cut("fridge", 1.25), 1)
+    assert "Safety: Without power, for over two hours in all: discard." in dark
+
+
+def test_the_chain_of_a_lid_that_never_sealed_is_that_of_an_opened_jar() -> None:
+    jar = Told("runner beans", Method.PRESSURE, "fridge", minutes="20", psi="11")
+    assert not any(line.startswith("Safety: ") for line in explained(jar, 1))
+    loose = jar.sign("unsealed within a day", Verdict.EAT_SOON)
+    assert any(
+        line.startswith("Safety: 3 days from Sun 1 Mar 2026") for line in explained(loose, 1)
+    )
+
+
+def test_the_chain_of_what_the_cold_does_not_save_gives_no_day() -> None:
+    butter = Told("butter", Method.PRESSURE, "fridge")
+    butter.batch = replace(butter.batch, doubt=("No tested process.",))
+    assert butter.judged(1).verdict is Verdict.DO_NOT_TASTE
+    lines = explained(butter, 1)
+    assert lines[1:] == ["Process: No tested process."]

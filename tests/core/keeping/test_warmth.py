@@ -16,7 +16,7 @@ from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.thawing import thaw_days
-from pantry_tui.core.keeping.warm import Warm, passed
+from pantry_tui.core.keeping.warm import Warm, charged, passed
 from pantry_tui.core.keeping.warmth import Case, Life, life
 from pantry_tui.core.model import Batch, Crop, FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
@@ -193,6 +193,7 @@ def test_without_a_figure_there_is_no_life() -> None:
     [
         ("1 lb", 1), ("5 lb", 1), ("5.01 lb", 2), ("10 lb", 2), ("20 lb", 4), ("80 oz", 1),
         ("81 oz", 2), ("2267 g", 1), ("2300 g", 2), ("2.2 kg", 1), ("9 kg", 4), ("3 quart", 1),
+        ("20 quart", 1), ("0.1 lb", 1), ("15 lb", 3),
     ],
 )  # fmt: skip
 def test_a_day_in_the_refrigerator_thaws_five_pounds(weight: str, days_: int) -> None:
@@ -249,6 +250,18 @@ def test_two_hours_in_all_each_minute_counted_once(
         assert ((answer[0].start, answer[0].end), answer[1]) == found
 
 
+def test_above_90_f_a_minute_counts_twice() -> None:
+    """One hour instead of two (USDA FSIS); what was warm before is taken off both."""
+    hot = warm(30, 90)._replace(temperature_f=95.0)
+    assert charged([hot]) == 120
+    assert charged([warm(0, 60), hot]) == 30 + 2 * 60
+    assert passed([hot], 120) is None
+    assert passed([hot._replace(end=91)], 120) == (hot._replace(end=91), 90)
+    early = passed([warm(0, 30), hot], 120)
+    assert early is not None
+    assert early[1] == 30 + (120 - 30) // 2
+
+
 times = st.lists(st.tuples(st.integers(0, 300), st.integers(0, 90)), max_size=6)
 
 
@@ -268,7 +281,7 @@ def test_minutes_are_counted_as_one_would_on_a_clock(begun: list[tuple[int, int]
 
 def span(climate: Climate, warm_f: float, *, measured: bool = True, steady: bool = True) -> Span:
     return Span(
-        0, 10, DAY, "p", climate, warm_f, measured, False, False, None, False, False, False, steady
+        0, 10, DAY, "p", climate, warm_f, measured, False, False, None, False, False, steady
     )
 
 

@@ -272,3 +272,11 @@ def test_a_put_up_that_was_taken_back_leaves_nothing_and_gives_back_what_it_took
     assert stock.containers["b.1"].left == amount_of("40 lb")
     redo = Event(f"{100:026}", log[-1].recorded, date(2026, 3, 9), said.Redo(undo.id, (made,)))
     assert fold([*log, undo, redo]) == fold(log)
+
+
+def test_a_day_made_that_was_still_to_come_is_the_day_it_was_told() -> None:
+    """A wrong clock: food that stands there was not made tomorrow."""
+    told = Book().says(put_up(1)).says(said.Correct("b", made=day(9)), on=4)
+    assert told.batch()[0].made == day(4)
+    earlier = Book().says(put_up(1)).says(said.Correct("b", made=day(-3)), on=4)
+    assert earlier.batch()[0].made == day(-3)

@@ -61,3 +61,13 @@ def test_what_was_said_at_table_leads(larder: Pantry, code: str) -> None:
     made = repeat.put_up(larder, plan)
     assert made.code != code
     assert len(made.containers) == 7
+
+
+def test_a_litre_jar_takes_the_process_of_the_jar_it_stands_for(larder: Pantry) -> None:
+    """By the makers' manuals a litre is processed as a quart (USDA: dial, 25 minutes at 11 psi)."""
+    household.change(larder, 500, units="metric")
+    line = "6 1 l jars snap beans, pressure canned, minutes=25, psi=11, canner=dial, larder"
+    plan = repeat.again(larder, put_up(larder, read(larder, line)).code)
+    assert any("25 min at 11 psi (dial" in one for one in plan.process), plan.process
+    household.change(larder, jars="strict")
+    assert not any("25 min" in one for one in repeat.again(larder, "2A").process)

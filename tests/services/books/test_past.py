@@ -1,5 +1,5 @@
-"""What is kept of each batch beside the log: kept by every act, and made again when it is not as it
-was written."""
+"""What is kept of each batch beside the log: kept by every act, made where an older program left
+none, and damage where it is not as it was written."""
 
 from __future__ import annotations
 
@@ -11,15 +11,13 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.payloads import Use
 from pantry_tui.errors import StoreError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan.portions import leavings
+from pantry_tui.services.safekeeping import verify
 from pantry_tui.services.stock import act, places, undo
-from pantry_tui.store import log
 from pantry_tui.store import past as table
 
 TODAY = date(2026, 11, 25)
@@ -68,22 +66,35 @@ def test_an_act_writes_the_rows_of_its_batches_alone(path: Path) -> None:
         p.store.db.set_trace_callback(None)
         assert len(changed) == 1
         assert left(p) == ["peaches used", "pears used"]
-        assert table.whole(p.store.db)
+        table.refuse_hurt(p.store.db)
 
 
 def _dropped(db: sqlite3.Connection) -> None:
+    """As in a file that an older program made."""
     db.execute("DROP TABLE past")
-
-
-def _dropped_and_made(db: sqlite3.Connection) -> None:
-    """As an act on one batch finds and leaves a file that an older program wrote."""
-    db.execute("DROP TABLE past")
-    db.execute("DELETE FROM meta WHERE name = 'past'")
-    table.make(db)
+    db.execute("DELETE FROM sums WHERE what = 'past'")
 
 
 def _of_another_shape(db: sqlite3.Connection) -> None:
     db.execute("ALTER TABLE past DROP COLUMN process")
+
+
+@pytest.mark.parametrize("change", [_dropped, _of_another_shape])
+def test_what_an_older_program_left_is_made_again_by_who_looks_and_by_who_acts(
+    path: Path, change: Callable[[sqlite3.Connection], None]
+) -> None:
+    for _ in range(2):
+        with closing(sqlite3.connect(path)) as db, db:
+            change(db)
+        with open_pantry(path, TODAY) as p:
+            before = left(p)
+            assert before[0] == "peaches used"
+        with closing(sqlite3.connect(path)) as db, db:
+            change(db)
+        with open_pantry(path, TODAY) as p:
+            act.use(p, "3A")
+            assert left(p) == [*before, "pears used"]
+    assert verify.verify(path, TODAY).ok
 
 
 def _lost(db: sqlite3.Connection) -> None:
@@ -91,44 +102,32 @@ def _lost(db: sqlite3.Connection) -> None:
 
 
 def _flipped(db: sqlite3.Connection) -> None:
-    db.execute("UPDATE past SET hash = hash + 1 WHERE code = '2A'")
+    db.execute("UPDATE past SET food = 'plums' WHERE code = '2A'")
 
 
-def _taken_by_another_program(db: sqlite3.Connection) -> None:
-    """It knows nothing of the table, and books a use."""
-    (batch,) = db.execute("SELECT batch FROM codes WHERE code = '2A'").fetchone()
-    id_ = f"{int(log.last_id(db)[:13]) + 1:013d}{0:05d}{'0' * 8}"
-    log.append(db, Event(id_, "2026-11-25T12:00:00+00:00", TODAY, Use(batch, (f"{batch}.2",))))
-    db.execute("INSERT OR IGNORE INTO marked VALUES (?)", (f"batch:{batch}",))
-    db.execute("DELETE FROM marked")
+def _uncounted(db: sqlite3.Connection) -> None:
+    db.execute("DELETE FROM sums WHERE what = 'past'")
 
 
-@pytest.mark.parametrize(
-    "hurt",
-    [_dropped, _dropped_and_made, _of_another_shape, _lost, _flipped, _taken_by_another_program],
-)
-def test_what_is_not_as_it_was_written_is_made_again(
+@pytest.mark.parametrize("hurt", [_lost, _flipped, _uncounted])
+def test_what_is_not_as_it_was_written_is_damage(
     path: Path, hurt: Callable[[sqlite3.Connection], None]
 ) -> None:
     with closing(sqlite3.connect(path)) as db, db:
         hurt(db)
-    more = ["peaches used"] * (hurt is _taken_by_another_program)
-    with open_pantry(path, TODAY) as p:
-        assert left(p) == ["peaches used", *more]
-        assert table.whole(p.store.db)
-        act.use(p, "3A")
-        assert left(p) == ["peaches used", *more, "pears used"]
+    with open_pantry(path, TODAY) as p, pytest.raises(StoreError):
+        past(p)
+    assert not verify.verify(path, TODAY).ok
 
 
-@pytest.mark.parametrize("hurt", [_dropped, _of_another_shape])
-def test_an_act_on_a_file_that_has_no_such_table_books_and_the_rest_is_made_later(
-    path: Path, hurt: Callable[[sqlite3.Connection], None]
-) -> None:
+def test_a_row_that_holds_and_says_something_else_is_found_by_verify(path: Path) -> None:
     with closing(sqlite3.connect(path)) as db, db:
-        hurt(db)
+        row = table.rows(db)[0]
+        table.replace(db, row._replace(gone="[]", last=""))
     with open_pantry(path, TODAY) as p:
-        act.use(p, "3A")
-        assert left(p) == ["peaches used", "pears used"]
+        assert left(p) == []
+    (wound,) = verify.verify(path, TODAY).hurt
+    assert "past" in wound.what
 
 
 def test_of_a_file_that_may_not_be_written_it_is_folded_in_memory(
@@ -143,11 +142,4 @@ def test_of_a_file_that_may_not_be_written_it_is_folded_in_memory(
 
         monkeypatch.setattr(p.store, "write", refuse)
         assert left(p) == ["peaches used"]
-        assert not table.whole(p.store.db)
-
-
-def test_a_row_whose_sum_still_fits_is_hurt(path: Path) -> None:
-    with closing(sqlite3.connect(path)) as db, db:
-        db.execute("UPDATE past SET food = 'plums' WHERE code = '2A'")
-    with open_pantry(path, TODAY) as p, pytest.raises(StoreError):
-        past(p)
+        assert not table.is_ours(p.store.db)

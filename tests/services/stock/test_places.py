@@ -31,7 +31,7 @@ def test_two_places_become_one_and_one_undo_parts_them(p: Pantry) -> None:
     assert [row.place for row in view.due(p)] == ["shelf two"]
     with pytest.raises(BadInput):
         p.find_place("larder")
-    undo.undo(p)
+    assert "removed the place larder" in undo.undo(p).message
     assert [row.place for row in view.due(p)] == ["larder"]
     assert p.find_place("larder").climate == "pantry"
     assert code == view.due(p)[0].code
