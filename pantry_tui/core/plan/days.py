@@ -79,6 +79,18 @@ class Table:
         first, last = self.earliest(one), min(self.end, one.safe_until or self.end)
         return [day for day in self.days if first <= day <= last]
 
+    def possible_at_all(self) -> Callable[[Candidate], bool]:
+        """Whether there is any such day; of thousands that are alike in it one is asked."""
+        known: dict[tuple[object, ...], bool] = {}
+
+        def any_day(one: Candidate) -> bool:
+            key = one.frozen, one.thaw_days, one.ready, one.safe_until
+            if key not in known:
+                known[key] = bool(self.possible(one))
+            return known[key]
+
+        return any_day
+
 
 @dataclass(slots=True)
 class _Laid:

@@ -166,10 +166,11 @@ class _Week:
         would be lost, as if an open jar that keeps for weeks were not there, then the rest. And
         what would come next."""
         # What cannot be thawed in the days that are left waits for the next week.
+        at_table, possible = self._at_table(), self.table.possible_at_all()
         free = {
             n: one
             for n, one in self.free.items()
-            if self._due(one) or (self._a_meal(one) and self.table.possible(one))
+            if self._due(one) or (one.at_table in at_table and possible(one))
         }
         chosen = [one.candidate for one in self.chosen]
         hurry = {n: one for n, one in free.items() if self._due(one)}
@@ -179,19 +180,17 @@ class _Week:
         week, more = self._fits(rest, [*chosen, *(free[number] for number in first)])
         return [*lost, *week], more
 
-    def _a_meal(self, one: Candidate) -> bool:
-        """Whether it may come by itself: at table, or opened beside while none of its kind is."""
-        role = one.at_table
-        if role in BESIDE:
-            return not any(other.candidate.at_table is role for other in self.chosen)
-        return role in A_HEAD
+    def _at_table(self) -> set[Role]:
+        """What may come by itself: at table, or opened beside while none of its kind is."""
+        laid = {one.candidate.at_table for one in self.chosen}
+        return (set(A_HEAD) - set(BESIDE)) | (set(BESIDE) - laid)
 
     def _fits(
         self, free: Mapping[int, Candidate], on_table: Sequence[Candidate]
     ) -> tuple[list[tuple[int, float]], list[int]]:
         """What of `free` has room beside what is on the table, and the rest in its order."""
         numbers = list(free)
-        lots = [self._lot(one) for one in free.values()]
+        lots = list(map(self._lot, free.values()))
         ceilings = Ceilings(
             {one.food: self.appetite.of_food(one.food) for one in (*free.values(), *on_table)},
             {group: self.appetite.of_group(group) for group in Group},
@@ -222,10 +221,15 @@ class _Week:
         return kept, held
 
     def _lot(self, one: Candidate) -> Lot:
-        ahead = None if one.last is None else (one.last - self.table.next_week).days
-        last = None if ahead is None else max(0, ahead // 7 + 1)
         opened = _A_MEAL if one.bulk else one.opened
+        last = self._last_week(one.last)
         return Lot(one.food, one.group, one.servings, last, opened, one.at_table)
+
+    def _last_week(self, day: date | None) -> int | None:
+        """The number of the week, counted from this one, in which a day lies."""
+        if day is None:
+            return None
+        return max(0, (day - self.table.next_week).days // 7 + 1)
 
     # -- dishes ----------------------------------------------------------------------------------
 

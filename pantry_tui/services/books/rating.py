@@ -8,8 +8,8 @@ from pantry_tui.core.log.payloads import Rated
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Rating
 from pantry_tui.errors import BadInput
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.seen import At, when
 

@@ -28,7 +28,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.eaten import YEAR, by_week
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
-from pantry_tui.services.stock.act import cold_place
+from pantry_tui.services.stock.moving import cold_place
 from pantry_tui.services.stock.stands import Stands, containers_in, stands
 
 #: Vegetables and herbs are cooked from frozen.

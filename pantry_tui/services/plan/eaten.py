@@ -129,8 +129,9 @@ def _by_week(p: Pantry) -> dict[str, list[float]]:
     found: dict[str, list[float]] = defaultdict(lambda: [0.0] * YEAR)
     today = p.today
     for one in _eaten(p):
-        food = one.batch.food
-        newest, oldest = ((today - day).days // 7 for day in (one.end, one.start))
+        newest = (today - one.end).days // 7
+        oldest = newest if one.start == one.end else (today - one.start).days // 7
+        weeks = found[one.batch.food]
         for back in range(newest, min(oldest, YEAR - 1) + 1):
-            found[food][YEAR - 1 - back] += one.servings / (oldest - newest + 1)
+            weeks[YEAR - 1 - back] += one.servings / (oldest - newest + 1)
     return dict(found)

@@ -19,9 +19,9 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.rows import Take, WeekView
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.rows import Take, WeekView
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.lines import rows
 from pantry_tui.services.stock.pick import name_of

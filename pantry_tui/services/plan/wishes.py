@@ -13,6 +13,7 @@ from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Pick
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
@@ -21,7 +22,6 @@ from pantry_tui.services.plan.dishes import named
 from pantry_tui.services.plan.week import accept_anew, menu_of
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.weekview import days_ahead
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 
 
