@@ -271,7 +271,16 @@ class _Choice:
         lost by that."""
 
         def first(pile: Iterable[int]) -> int | None:
-            return next((i for i in pile if _opens(self.lots[i], self.table, self.after)), None)
+            full: set[tuple[str, str]] = set()  # of one food there is no room for any of a kind
+            for i in pile:
+                lot = self.lots[i]
+                if (lot.group, lot.role) in full:
+                    continue
+                if self.table.free(lot) <= _CRUMB:
+                    full.add((lot.group, lot.role))
+                elif _opens(lot, self.table, self.after):
+                    return i
+            return None
 
         one = first(self.piles[food])
         if one is None or one == self.dated[food][0]:

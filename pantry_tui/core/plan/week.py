@@ -65,7 +65,10 @@ class _Week:
     ) -> None:
         self.table, self.wishes, self.needs = table, wishes, needs
         self.appetite = table.appetite
-        self.free = dict(enumerate(part for one in candidates for part in self._parts(one)))
+        kinds = {(one.food, one.group) for one in candidates}
+        eaten = {kind for kind in kinds if self._eats(*kind)}
+        wanted = (one for one in candidates if (one.food, one.group) in eaten)
+        self.free = dict(enumerate(part for one in wanted for part in self._parts(one)))
         self.chosen: list[Chosen] = []
         self.next: list[int] = []
 
@@ -79,12 +82,13 @@ class _Week:
                 more.setdefault(one.container, one)
         return replace(found, more=tuple(more.values()))
 
-    def _parts(self, one: Candidate) -> list[Candidate]:
+    def _eats(self, food: str, group: Group) -> bool:
+        return food not in self.wishes.left_out and self.appetite.eats(food, group)
+
+    def _parts(self, one: Candidate) -> Sequence[Candidate]:
         """Bulk as as many meals as are in it."""
-        if one.food in self.wishes.left_out or not self.appetite.eats(one.food, one.group):
-            return []
         if not one.bulk:
-            return [one]
+            return (one,)
         meal = float(self.appetite.people)
         meals = ceil(one.servings / meal)
         return [one._replace(servings=min(meal, one.servings - n * meal)) for n in range(meals)]

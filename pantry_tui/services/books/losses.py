@@ -48,7 +48,7 @@ def _made(p: Pantry, since: date | None) -> dict[tuple[str, str], float]:
     found: dict[tuple[str, str], float] = defaultdict(float)
     servings = holds(p)
     for batch in past(p).values():
-        for came, _, _, ended in batch.kept:
+        for came, _, _, ended, _ in batch.kept:
             if since is None or ended is None or ended >= since:
                 much = servings(batch.food, batch.group, came.held)
                 found[batch.food, batch.method.value] += much

@@ -47,12 +47,18 @@ class Came(NamedTuple):
 
 class Kept(NamedTuple):
     """A container: how it came, whether it is here and kept apart, the day on which it was used
-    up."""
+    up, and what is left of what was begun ("" where nothing was taken)."""
 
     came: Came
     here: bool
     reserved: bool
     ended: date | None
+    begun: str
+
+    @property
+    def left(self) -> float:
+        """Which part of what it held is left in what is here."""
+        return float(_amount(self.begun).number / self.came.first.number) if self.begun else 1.0
 
 
 class Gone(NamedTuple):
@@ -95,8 +101,8 @@ class Past:
     def kept(self) -> Sequence[Kept]:
         """Its containers in their order."""
         ends = [
-            ("h" in marks, "r" in marks, _day(ended) if ended else None)
-            for n, marks, ended in json.loads(self._row.ends)
+            ("h" in marks, "r" in marks, _day(ended) if ended else None, begun)
+            for n, marks, ended, begun in json.loads(self._row.ends)
             for _ in range(n)
         ]
         came = [one for one in self.came for _ in range(one.n)]

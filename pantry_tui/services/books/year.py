@@ -103,10 +103,13 @@ class _Sums:
     def __init__(self, starts: Sequence[date], unit: str) -> None:
         self._starts, self._unit = starts, unit
         self.years = [_Year() for _ in starts]
+        self._known: dict[date, int] = {}
 
     def _in(self, day: date) -> int:
         """The number of the year in which a day lies, -1 before the first."""
-        return bisect_right(self._starts, day) - 1
+        if day not in self._known:
+            self._known[day] = bisect_right(self._starts, day) - 1
+        return self._known[day]
 
     def _size(self, one: Came) -> float:
         return float(one.first.number) if self._unit else 1.0
@@ -122,20 +125,28 @@ class _Sums:
         for gone in batch.gone:
             left[gone.at].append(gone)
         for at, parts in left.items():
-            self._went(batch.came_at(at), parts)
+            came = batch.came_at(at)
+            if len(parts) == 1 and parts[0].number is None:
+                self._goes(came, parts[0], 1.0, 1.0)
+            else:
+                self._went(came, parts)
 
     def _went(self, one: Came, parts: Sequence[Gone]) -> None:
-        """No more of a container goes than there was, and nothing of it before it came."""
-        size, before = self._size(one), 0.0
-        for gone in sorted(parts, key=_DAY) if len(parts) > 1 else parts:
+        """No more of a container goes than there was."""
+        before = 0.0
+        for gone in sorted(parts, key=_DAY):
             share = 1.0 if gone.number is None else float(gone.number / one.first.number)
-            part = min(1.0, before + share) - min(1.0, before)
+            self._goes(one, gone, share, min(1.0, before + share) - min(1.0, before))
             before += share
-            year = self._in(gone.day)
-            came = year if gone.day >= one.born else self._in(one.born)
-            self.years[came].went += size * part
-            if year >= 0:
-                self.years[year].left[gone.fate] += size * share
+
+    def _goes(self, one: Came, gone: Gone, share: float, part: float) -> None:
+        """Of a container a share is said to have left it, and `part` of it was there. Nothing goes
+        before it came."""
+        size, year = self._size(one), self._in(gone.day)
+        came = year if gone.day >= one.born else self._in(one.born)
+        self.years[came].went += size * part
+        if year >= 0:
+            self.years[year].left[gone.fate] += size * share
 
 
 def unit_of(containers: Sequence[Came] | Sequence[Container]) -> str:

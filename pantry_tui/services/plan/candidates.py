@@ -225,11 +225,16 @@ def needs(
 ) -> Needs:
     """What the days from `start` have to heed, as the log and the harvests have it."""
     since: dict[str, date] = {}
-    batches = past(p)
+    batches, seen, today = past(p), set(), p.today
     for one in found:
-        came = batches[batch_of(one.container)].came_as(one.container).day
-        if came < since.setdefault(one.food, p.today):
-            since[one.food] = came
+        id_ = batch_of(one.container)
+        if id_ in seen:
+            continue
+        batch = batches[id_]
+        if len(batch.came) == 1:
+            seen.add(id_)  # the others of it came on the same day
+        came = batch.came_as(one.container).day
+        since[one.food] = min(since.get(one.food, today), came)
     logs = by_week(p)
     ahead = [0.0] * max(0, (start - p.today) // timedelta(days=7))
     eaten, harvests = {}, {}

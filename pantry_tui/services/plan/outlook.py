@@ -15,7 +15,7 @@ from pantry_tui.core.plan.outlook import Ahead, ahead, shared, together
 from pantry_tui.core.plan.pace import Portion, next_harvest, pace
 from pantry_tui.core.words import Group, Verdict
 from pantry_tui.services.batchwork import jars
-from pantry_tui.services.books.past import Past
+from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear, OutlookView
 from pantry_tui.services.books.year import years
@@ -149,9 +149,11 @@ def _food(
 
 def _left_in(p: Pantry, group: Group, one: Stands) -> float:
     """Servings in equal containers now."""
-    if one.whole is None:
-        return sum(left_in(p, container) for container in containers_in(p, one))
-    return one.line.n * holds(p)(one.line.food, group, one.whole)
+    if one.whole is not None:
+        return one.line.n * holds(p)(one.line.food, group, one.whole)
+    kept = past(p)[one.line.batch].kept
+    mine = [kept[int(number) - 1] for number in one.line.numbers.split()]
+    return sum(holds(p)(one.line.food, group, held.came.held) * held.left for held in mine)
 
 
 def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:

@@ -175,7 +175,8 @@ def _weeks(year: FoodYear, batches: Sequence[Past]) -> float:
     end = year.end
     assert end is not None
     if year.closing == 0:
-        days = (one.ended for batch in batches for one in batch.kept if one.ended)
+        late = (batch for batch in batches if batch.last >= year.start.isoformat())
+        days = (one.ended for batch in late for one in batch.kept if one.ended)
         ended = [day for day in days if year.start <= day < end]
         end = min(end, max(ended, default=end) + timedelta(days=7))
     return max(1.0, (end - year.start).days / 7)

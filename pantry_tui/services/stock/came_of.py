@@ -78,7 +78,8 @@ def _as_it_came(one: Container) -> tuple[object, ...]:
 
 def _as_it_is(one: Container) -> tuple[object, ...]:
     marks = "h" * one.here + "r" * bool(one.reserved)
-    return marks, one.ended.isoformat() if one.ended else ""
+    begun = one.left.exact if one.here and one.begun and one.left else ""
+    return marks, one.ended.isoformat() if one.ended else "", begun
 
 
 def beside(batch: Batch) -> str:

@@ -92,7 +92,9 @@ def what_came(p: Pantry) -> None:
         for c, k in zip(containers, mine.kept, strict=True):
             came = born(batch, c), c.turns[0].when.day, c.first, c.bulk
             assert came == (k.came.born, k.came.day, k.came.first, k.came.bulk)
-            assert (c.here, bool(c.reserved), c.ended) == k[1:]
+            assert (c.here, bool(c.reserved), c.ended) == k[1:4]
+            if c.here and c.left and c.first:
+                assert k.left == float(c.left.number / c.first.number)
             assert mine.came_as(c.id) == mine.came_at(c.number - 1) == k.came
         assert mine.apart == sum(c.here and bool(c.reserved) for c in containers)
 
