@@ -8,7 +8,9 @@ from itertools import groupby
 from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.text import clean
+from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.rows import (
     BatchView,
@@ -106,17 +108,19 @@ def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
     """The loss record and the year of every food."""
     lines = ["What was lost, and why"]
     if lost.rows:
-        lines.append(f"  {lost.servings:g} servings, {lost.share:.1%} of what was put up")
+        lines.append(
+            f"  {kitchen_count(lost.servings)} servings, {lost.share:.1%} of what was put up"
+        )
     else:
         lines.append("  Nothing was discarded.")
     lines += [f"  ! {clean(one)}" for one in lost.changes]
     lines += [
         f"  {clip(row.food, 30)}, {row.method}: {row.containers} for {clip(row.why, 40)!r}, "
-        f"{row.servings:g} servings, {row.share:.1%} of it"
+        f"{kitchen_count(row.servings)} servings, {row.share:.1%} of it"
         for row in lost.rows
     ]
     lines += [
-        f"  in {one.season}: {one.servings:g} servings, {one.share:.0%} of all lost"
+        f"  in {one.season}: {kitchen_count(one.servings)} servings, {one.share:.0%} of all lost"
         for one in lost.seasons
     ]
     lines += ["", "The year of each food, in containers, or as it is drawn from"]
@@ -161,6 +165,32 @@ def outage_text(rows: Sequence[OutageRow]) -> str:
             lines.append(f"{head:<9} {row.count} of {row.code} {clip(row.food, 40)}")
         lines += [f"{'':12}{clip(one, 300)}" for one in reasons]
     return "\n".join(lines) or "Nothing stands there."
+
+
+def lines_text(found: Sequence[OneLine]) -> str:
+    """Many put-up lines: each with how it was read, or with what is wrong with it."""
+    bad = sum(bool(one.why) for one in found)
+    if bad:
+        head = f"{len(found)} lines, {bad} to mend: mend them where they came from, paste again."
+    elif all(one.made is not None and one.made.code for one in found):
+        head = f"{len(found)} batches are put up. Write the codes on the lids."
+    else:
+        head = f"{len(found)} lines, all understood: Enter puts up all of them."
+    return "\n".join([head, "", *(text for one in found for text in _one_line(one))])
+
+
+def _one_line(one: OneLine) -> list[str]:
+    read = one.reading
+    count = " ".join(f"{read.count} {clean(read.size)} {clean(read.container)}".split())
+    parts = (
+        f"{count} {clip(read.food, 60) or '?'}",
+        read.method.value if read.method else "?",
+        clip(read.place, 60) or "?",
+        day(read.made) if read.made else "day unknown",
+    )
+    code = one.made.code if one.made is not None else ""
+    lines = [f"{one.number:>4} {code}{' ' if code else ''}{', '.join(parts)}"]
+    return lines + ([f"     mend: {clip(one.why, 300)}"] if one.why else [])
 
 
 def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -> str:

@@ -8,6 +8,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.containers import VerticalScroll
 from textual.content import Content
+from textual.events import Paste
 from textual.screen import Screen
 from textual.widgets import Input, Static
 
@@ -21,18 +22,32 @@ from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.errors import PantryError
+from pantry_tui.core.words import Climate
+from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
 
-EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
+EXAMPLE = "7 pint jars runner beans, pressure canned, {}, yesterday"
 ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
+#: The same as a metric household types it.
+METRIC_EXAMPLE = "7 500 ml jars runner beans, pressure canned, {}, yesterday"
 HOW = (
-    f"Type a line, for example:\n\n  {EXAMPLE}\n\n"
+    "Type a line, for example:\n\n  {example}\n\n"
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
-    "More may follow: note=..., amount=30 lb, minutes=25, psi=11. Enter books it, Esc goes back."
+    "More may follow: note=..., amount={amount}, minutes=25, {pressure}. "
+    "Enter books it, Esc goes back."
 )
+
+
+class LineInput(Input):
+    """The line; a paste of several is handed to the screen whole."""
+
+    def _on_paste(self, event: Paste) -> None:
+        if len(event.text.strip().splitlines()) > 1:
+            event.prevent_default()
+            event.stop()
+            cast(PutUpScreen, self.screen).pasted(event.text)
 
 
 class PutUpScreen(Screen[None]):
@@ -45,14 +60,15 @@ class PutUpScreen(Screen[None]):
 
     def __init__(self) -> None:
         super().__init__()
-        self._idle = HOW  # what stands below an empty line
+        self._idle = ""  # what stands below an empty line; empty: how to write one
         self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
+        self._many = ""  # several lines that were pasted, and not yet booked
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
-        yield Input(id="line", placeholder=EXAMPLE)
+        yield LineInput(id="line", placeholder=self.example)
         with VerticalScroll(id="below", can_focus=False):
             yield Static(id="reading")
         yield KeyLine(self.here)
@@ -60,6 +76,14 @@ class PutUpScreen(Screen[None]):
     @property
     def host(self) -> Host:
         return cast(Host, self.app)
+
+    @property
+    def example(self) -> str:
+        """A line that could be booked as it stands: jars in a place of this household."""
+        places = self.host.pantry.places.values()
+        warm = [one.name for one in places if one.climate in (Climate.PANTRY, Climate.ROOM)]
+        example = METRIC_EXAMPLE if self.host.units.metric else EXAMPLE
+        return example.format(min(warm, default="larder"))
 
     @property
     def line(self) -> Input:
@@ -77,25 +101,62 @@ class PutUpScreen(Screen[None]):
         """The live reading; without a line, how to write one, or what was put up last."""
         self.query_one(RoomLine).show(self.host.day_text)
         typed = self.line.value.strip()
-        self._say(self._reading(typed) if typed else self._idle)
+        self._say(self._reading(typed) if typed else self._idle or self._how())
+
+    def _how(self) -> str:
+        """How to write a line, in the household's units."""
+        if self.host.units.metric:
+            return HOW.format(example=self.example, amount="14 kg", pressure="psi=76kPa")
+        return HOW.format(example=self.example, amount="30 lb", pressure="psi=11")
+
+    def pasted(self, text: str) -> None:
+        """Several lines at once: each with its reading; Enter books all of them or none."""
+        self._many = text.strip()
+        self.line.value = ""
+        from pantry_tui.app.texts import lines_text
+        from pantry_tui.services.batchwork.many import read_lines
+
+        try:
+            self._idle = lines_text(read_lines(self.host.pantry, self._many))
+        except PantryError as error:
+            self._many = ""
+            self.host.tell(error.message, refused=True)
+        self.reload()
+
+    def _put_up_many(self) -> Done:
+        from pantry_tui.app.texts import lines_text
+        from pantry_tui.services.batchwork.many import put_up_lines
+
+        found = put_up_lines(self.host.pantry, self._many)
+        self._idle = lines_text(found)
+        self.reload()
+        bad = sum(bool(one.why) for one in found)
+        if bad:
+            raise BadInput(f"Nothing was booked: {bad} of {len(found)} lines must be mended.")
+        self._many = ""
+        return Done(f"Put up {len(found)} batches: write the codes on the lids.")
 
     def _reading(self, line: str) -> str:
         reading = putup.read(self.host.pantry, line)
+        shown = self.host.units.rows(reading)
         if reading.problems or reading.unread:
-            return reading_text(reading, None)
+            return reading_text(shown, None)
         try:
-            return reading_text(reading, putup.preview(self.host.pantry, reading))
+            return reading_text(shown, putup.preview(self.host.pantry, reading))
         except PantryError as error:
-            return reading_text(reading, None, error.message)
+            return reading_text(shown, None, error.message)
 
     def _say(self, text: str) -> None:
-        self.query_one("#reading", Static).update(Content(hang(text, self.size.width - 6)))
+        said = self.host.units.text(text)
+        self.query_one("#reading", Static).update(Content(hang(said, self.size.width - 6)))
 
     @on(Input.Submitted, "#line")
     def book(self, event: Input.Submitted) -> None:
         """Book it; a line that cannot be booked stays to be mended."""
         line = event.value
-        if self._needs_altitude(line):
+        if self._many and not line.strip():
+            self.host.attempt(self._put_up_many)
+        elif self._needs_altitude(line):
             self._asked_altitude = True
             question = TypeLine(ALTITUDE, "900 ft or 300 m", empty=True, accept=self._high)
             self.host.push_screen(question, lambda _: self._book(line))
@@ -131,7 +192,7 @@ class PutUpScreen(Screen[None]):
         last = undo.newest(self.host.pantry)
 
         def back(_names: frozenset[str]) -> None:
-            self._idle = HOW
+            self._idle = ""
             if last is not None and last.did is Did.PUT_UP and not self.line.value:
                 self.line.value, self._last = self._last, ""
             self.reload()

@@ -12,6 +12,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
@@ -245,7 +246,7 @@ def _reckoning(
         parts.append(f"{wanted.spoiled:.0%} for what spoiled")
     if left >= 0.5:
         parts.append(f"less {left:.0f} left over")
-    each = f"{way.servings:g} in one"
+    each = f"{kitchen_count(way.servings)} in one"
     return f"{'; '.join(parts)}; {each}: {saying.containers(count, way.batch.size)}."
 
 

@@ -232,11 +232,16 @@ def _why(entry: Entry) -> Iterable[str]:
     if entry.later >= 1:
         by = f": finish it by {dates.say(entry.until)}" if entry.until else ""
         days = f"{len(entry.days)} days" if len(entry.days) > 1 else "that day"
-        yield f"It is for {days}, and about {entry.later:.0f} servings for next week{by}."
+        yield f"It is for {days}, and about {_some(entry.later)} for next week{by}."
     elif len(entry.days) > 1:
         yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
     if entry.spare >= 1:
+        one = round(entry.spare) == 1
         yield (
-            f"About {entry.spare:.0f} servings are more than you can eat by its last safe day: "
-            "share them on the first day."
+            f"About {_some(entry.spare)} {'is' if one else 'are'} more than you can eat by its "
+            f"last safe day: share {'it' if one else 'them'} on the first day."
         )
+
+
+def _some(servings: float) -> str:
+    return "one serving" if round(servings) == 1 else f"{servings:.0f} servings"
