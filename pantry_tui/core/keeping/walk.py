@@ -145,7 +145,7 @@ class Walk:
         both = self.container.first, self.container.left
         held = [one for one in both if one is not None]
         least = min(held, key=lambda one: one.number, default=None)
-        return timedelta(days=thaw_days(self.batch, least))
+        return timedelta(days=thaw_days(self.batch.size, least))
 
     def spans_of(self, way: Since, end: int) -> tuple[list[Span], list[Shape]]:
         """A shape over the weather of its place until `end`, and the shapes that it may leave
