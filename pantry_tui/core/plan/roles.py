@@ -35,3 +35,16 @@ _OF_GROUP = {
 def role_of(group: Group) -> Role:
     """The usual role of a food of that group."""
     return _OF_GROUP.get(group, Role.INGREDIENT)
+
+
+#: Nobody cooks by the row of a table: what is called an ingredient, and a snack of fruit, is a dish
+#: by itself where its group is. Common practice, no source.
+_BY_GROUP = frozenset({Group.VEGETABLE, Group.FRUIT})
+
+
+def role_said(said: str, group: Group) -> Role:
+    """The role of a food whose row says "main", "snack" or nothing."""
+    if said in ("", "ingredient", "snack"):
+        plain = not said or group in _BY_GROUP
+        return role_of(group) if plain else Role.INGREDIENT
+    return Role(said)

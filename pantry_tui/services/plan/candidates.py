@@ -25,6 +25,7 @@ from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.eaten import YEAR, by_week
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
@@ -122,6 +123,7 @@ def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Membe
         safe_until=one.discard_after,
         frozen=frozen,
         thaw_days=thaws,
+        role=role_at_table(p, batch.food, batch.group),
     )
     return [_Member(number, batch.id_of(number), alike, thaws) for number in numbers]
 
@@ -160,8 +162,10 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         safe_until=one.discard_after,
         frozen=frozen,
         thaw_days=thaws,
-        bulk=container.bulk,
+        # A lump that has to thaw is thawed whole.
+        bulk=container.bulk and not (thaws and container.vessel is Vessel.CLOSED),
         ready=_thawed_by(p, container),
+        role=role_at_table(p, batch.food.name, batch.food.group),
     )
     return _Member(container.number, container.id, alike, thaws if opens else None)
 

@@ -13,12 +13,13 @@ from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate, Why
-from pantry_tui.core.plan.roles import BESIDE, role_of
+from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.rows import Take, WeekView
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.plan.weekdraft import WeekDraft
@@ -98,7 +99,7 @@ def _rows(p: Pantry, verdicts: Collection[Verdict]) -> tuple[DueRow, ...]:
 def beside(p: Pantry, entry: Entry) -> bool:
     """Whether it is opened beside the days: a relish or spread that is in no dish."""
     batch = p.stock.batches[p.stock.containers[entry.containers[0]].batch]
-    return not entry.dish and role_of(batch.food.group) in BESIDE
+    return not entry.dish and role_at_table(p, batch.food.name, batch.food.group) in BESIDE
 
 
 def _more(
@@ -210,7 +211,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         why=why,
         standing=judged.standing,
         method=batch.method,
-        role=role_of(batch.food.group),
+        role=role_at_table(p, batch.food.name, batch.food.group),
         left=first.amount,
     )
 
