@@ -39,7 +39,7 @@ def default_store() -> Path:
 
     named = os.environ.get("PANTRY_STORE")
     if named:
-        return Path(named)
+        return Path(os.path.expanduser(named))
     base = os.environ.get("XDG_DATA_HOME")
     folder = Path(base) if base else Path.home() / ".local" / "share"
     return folder / "pantry-tui" / "pantry.db"

@@ -29,6 +29,7 @@ def away_from_home(
     monkeypatch.setenv("XDG_STATE_HOME", str(home / "state"))
     monkeypatch.delenv("PANTRY_STORE", raising=False)
     monkeypatch.delenv("PANTRY_TODAY", raising=False)
+    monkeypatch.setenv("PANTRY_NO_BACKUP", "1")  # but where backups are what is tested
     return home
 
 

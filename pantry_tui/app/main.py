@@ -8,6 +8,7 @@ import sys
 from asyncio import get_running_loop
 from collections.abc import Iterable
 from contextlib import suppress
+from datetime import date
 from functools import partial
 from importlib import import_module
 from pathlib import Path
@@ -71,6 +72,7 @@ class PantryApp(Host):
 
     def __init__(self, pantry: Pantry) -> None:
         super().__init__(pantry)
+        self._copied_on: date | None = None
         self._told, self._began = pantry.clock, Clock().recorded
         self._day, self._minute = pantry.today, 0
         self._rooms: dict[str, Screen[None]] = {}
@@ -110,7 +112,7 @@ class PantryApp(Host):
             # Not every system has them, and only the main thread may ask for them.
             with suppress(NotImplementedError, RuntimeError, ValueError):
                 if number is not None:
-                    loop.add_signal_handler(number, self.exit)
+                    loop.add_signal_handler(number, partial(self.exit, return_code=128 + number))
 
     def _go_back(self) -> None:
         """To where the app was left today, so that a slip of the quit key costs nothing."""
@@ -153,6 +155,7 @@ class PantryApp(Host):
     def look_around(self) -> None:
         """What another window has written is shown; and a night that passes while the app stands
         open: tomorrow's verdicts must not be today's."""
+        self._back_up()
         clock = self._told.gone_on(self._began)
         if self._told.day is not None:
             self.pantry.clock = clock
@@ -168,6 +171,20 @@ class PantryApp(Host):
             return False
         self._minute = minute
         return run_out(self.pantry)
+
+    def _back_up(self) -> None:
+        """The copy of the day, beside the keys: a large store takes a while."""
+        if self.pantry.store.booked and self._copied_on != date.today():
+            self._copied_on = date.today()
+            self.run_worker(self._copy, thread=True, exit_on_error=False, group="backup")
+
+    def _copy(self) -> None:
+        from pantry_tui.store.copies import daily
+
+        try:
+            daily(self.pantry.path)
+        except PantryError as error:
+            self.call_from_thread(self.tell, f"no backup: {error.message}", refused=True)
 
     def _room(self, name: str) -> Screen[None]:
         """The one screen of a room; what was typed there stays."""
@@ -279,7 +296,11 @@ def run(path: Path, clock: Clock) -> int:
     if not (sys.stdin.isatty() and sys.stdout.isatty()):
         raise Refused("The app needs a terminal: `pantry-tui due` lists the same as plain text.")
     from pantry_tui.services.pantry import open_pantry
+    from pantry_tui.store.copies import daily
 
     with open_pantry(path, clock) as pantry:
-        PantryApp(pantry).run()
-    return 0
+        app = PantryApp(pantry)
+        app.run()
+        if pantry.store.booked:
+            daily(path)
+    return app.return_code or 0

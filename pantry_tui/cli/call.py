@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
+from pantry_tui.core.text import clean, unsteered
 from pantry_tui.errors import BadInput, PantryError, Refused
 
 if TYPE_CHECKING:
@@ -27,11 +28,12 @@ class Call:
     """What stands around a verb: the moment told as now (None: the real one), the store named
     (None: the default one), and whether it answers in JSON."""
 
-    __slots__ = ("_open", "_units", "as_json", "store", "told")
+    __slots__ = ("_open", "_opened", "_units", "as_json", "store", "told")
 
     def __init__(self, told: Moment | None, store: Path | None, as_json: bool) -> None:
         self.told, self.store, self.as_json = told, store, as_json
         self._open: Pantry | None = None
+        self._opened: Pantry | None = None
         self._units: Units | None = None
 
     @property
@@ -71,7 +73,9 @@ class Call:
         self._open = p
         p.leaving.append(self._heard)
         for sentence in p.store.told:
-            print(sentence, file=sys.stderr)
+            print(clean(sentence), file=sys.stderr)
+        self._opened = p
+        p.asks_which = True
         return p
 
     def _heard(self, p: Pantry) -> None:
@@ -103,6 +107,18 @@ class Call:
         if self._units is not None:
             error.message = self._units.text(error.message, *typed)
 
+    def settle(self) -> None:
+        """Once a day, when something was booked and the person has the answer: a backup."""
+        if self._opened is None or not self._opened.store.booked:
+            return
+        from pantry_tui.store.copies import daily
+
+        sys.stdout.flush()
+        try:
+            daily(self._opened.path)
+        except PantryError as error:
+            print(clean(f"What you did is booked; no backup: {error.message}"), file=sys.stderr)
+
     def answer(
         self, found: T, data: Callable[[T], object], lines: Callable[[T], Sequence[str]]
     ) -> int:
@@ -116,8 +132,6 @@ class Call:
 
     def refused(self, reasons: Sequence[str]) -> int:
         """What was answered is a refusal: its reason in a sentence where errors are read, too."""
-        from pantry_tui.core.text import clean
-
         said = reasons[0] if reasons else "No publication allows that."
         print(clean(self.units.text(said)), file=sys.stderr)
         return 1
@@ -212,9 +226,9 @@ def print_json(data: object) -> None:
 
     if isinstance(data, list) and data:
         encode = json.JSONEncoder(ensure_ascii=False).encode
-        print("[\n", ",\n".join(map(encode, data)), "\n]", sep="")
+        print("[\n", ",\n".join(unsteered(encode(row)) for row in data), "\n]", sep="")
     else:
-        print(json.dumps(data, ensure_ascii=False, indent=1))
+        print(unsteered(json.dumps(data, ensure_ascii=False, indent=1)))
 
 
 def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:

@@ -21,6 +21,8 @@ def read_today(text: str) -> Moment:
     try:
         if match is None:
             raise ValueError
+        if not "1900" <= match[1][:4] <= "2100":
+            raise BadInput(f"{match[1]} is no day of a household: write one from 1900 to 2100.")
         return date.fromisoformat(match[1]), _minute(match[2]) if match[2] else None
     except ValueError:
         raise BadInput(f"{text[:40]!r} is no date: write --today 2026-11-25.") from None

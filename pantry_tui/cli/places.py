@@ -163,9 +163,7 @@ class Count(Act):
             counted = dict(_seen(text) for text in self.seen)
             numbers = {code: int(one) for code, one in counted.items() if _is_number(code, one)}
             amounts = {code: one for code, one in counted.items() if code not in numbers}
-            weighed = count.by_amount(p, place, amounts)
-            differs = count.from_counts(p, place, numbers)
-            what = call.book(p, self.at, count.finish, place, weighed)
+            differs, what = call.book(p, self.at, count.count_now, place, numbers, amounts)
         data = {"place": place.name, "differences": differs, "message": what.message}
         return call.answer(what, lambda _: jsonable.plain(data), done)
 

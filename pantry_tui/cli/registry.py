@@ -183,6 +183,11 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         "The store and the app",
         (
             Entry("init", "stores:Init", "Make a new store; never overwrites"),
+            Entry("export", "transfer:Export", "A table for a spreadsheet, or the whole log"),
+            Entry("import", "transfer:Import", "Bring an exported log in, or two logs together"),
+            Entry("backup", "safekeeping:Backup", "A copy of the store, looked over"),
+            Entry("restore", "safekeeping:Restore", "Bring a backup back; keeps what it replaces"),
+            Entry("verify", "safekeeping:Verify", "Is every event what was written? Salvage, too"),
             Entry("demo", "stores:Demo", "The app on a throw-away demo store"),
             Entry("help", "guides:Help", "Short guides: a power cut, a suspect jar, a stock check"),
             Entry("keys", "output:Keys", "Every key of the app, by command id"),

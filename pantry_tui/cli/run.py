@@ -32,7 +32,9 @@ def main(argv: Sequence[str] | None = None) -> int:
             reconfigure(errors="replace")  # a terminal without UTF-8 still gets its words
     typed = sys.argv[1:] if argv is None else argv
     try:
-        return _run(typed)
+        code = _run(typed)
+        sys.stdout.flush()
+        return code
     except PantryError as error:
         print(clean(error.message), file=sys.stderr)
         return error.code
@@ -42,6 +44,11 @@ def main(argv: Sequence[str] | None = None) -> int:
         return 0
     except KeyboardInterrupt:
         return 130
+    except UnicodeEncodeError:
+        print("What was typed holds bytes that are no text: type it again.", file=sys.stderr)
+        return 2
+    except OSError as error:
+        return _cannot_say(error)
     except Exception as error:  # the last net: a person gets a sentence, a developer the rest
         if os.environ.get("PANTRY_DEBUG"):
             raise
@@ -51,6 +58,23 @@ def main(argv: Sequence[str] | None = None) -> int:
             file=sys.stderr,
         )
         return 1
+
+
+def _cannot_say(error: OSError) -> int:
+    """The answer, or a file that was named, cannot be written or read."""
+    why = clean(error.strerror or str(error))
+    if error.filename is not None:
+        name = clean(str(error.filename))[:200]
+        print(f"{name} cannot be used ({why}): name another file.", file=sys.stderr)
+        return 1
+    # What stdout still holds must not be tried again at exit, with a traceback.
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    print(
+        f"The answer cannot be written here ({why}); what was to be booked is booked: see "
+        "`pantry-tui log`.",
+        file=sys.stderr,
+    )
+    return 1
 
 
 def _run(typed: Sequence[str]) -> int:
@@ -71,7 +95,9 @@ def _run(typed: Sequence[str]) -> int:
     verb = parse(entry.load(), entry.name, words[length:])
     call = Call(_told(told.get("--today")), _store(told.get("--store")), "--json" in told)
     try:
-        return verb.run(call)
+        code = verb.run(call)
+        call.settle()
+        return code
     except Question as error:
         call.mend(error, words)
         if call.as_json:
@@ -118,7 +144,7 @@ def _store(typed: str | None) -> Path | None:
         return None
     from pathlib import Path
 
-    return Path(typed)
+    return Path(os.path.expanduser(typed))
 
 
 def _told(typed: str | None) -> Moment | None:

@@ -100,8 +100,9 @@ def kitchen_count(number: float) -> str:
 def exact_amount(text: str) -> Amount:
     """("113/3 lb") -> Amount; reads what `Amount.exact` wrote. Raises ValueError."""
     number, _, unit = text.partition(" ")
-    if unit and unit not in UNITS:
-        raise ValueError(text)
+    # No exponents: "1e999999999" would be a number of a thousand million digits.
+    if (unit and unit not in UNITS) or not re.fullmatch(r"-?\d{1,200}(/0*[1-9]\d{0,199})?", number):
+        raise ValueError(f"{text[:40]!r} is no amount")
     return Amount(Fraction(number), unit)
 
 

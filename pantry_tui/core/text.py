@@ -12,6 +12,17 @@ def clean(text: str) -> str:
     return " ".join("".join(kept).split())
 
 
+def unsteered(json: str) -> str:
+    """JSON whose strings steer no terminal and no reader: C1 controls, marks that turn the writing
+    direction, line ends of other kinds and halves of characters as `\\u009b`."""
+    if json.isprintable():  # what steers never is
+        return json
+    import re
+
+    steering = "[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ud800-\udfff]"
+    return re.sub(steering, lambda found: f"\\u{ord(found[0]):04x}", json)
+
+
 def singular(word: str) -> str:
     """ "berries" -> "berry", "peaches" -> "peach", "jars" -> "jar"; by ending alone."""
     if len(word) > 4 and word.endswith("ies"):

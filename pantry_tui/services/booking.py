@@ -7,10 +7,12 @@ from collections.abc import Sequence
 from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.dates import say
 from pantry_tui.core.lidcode import code_at
 from pantry_tui.core.log.events import Event, new_id, standing
 from pantry_tui.core.log.fold_place import fold_place, learnt
 from pantry_tui.core.log.payloads import (
+    Correct,
     Count,
     FoodAdded,
     Household,
@@ -22,6 +24,7 @@ from pantry_tui.core.log.payloads import (
     place_of,
     touches,
 )
+from pantry_tui.errors import Refused
 from pantry_tui.store import log, places
 from pantry_tui.store.store import reading
 
@@ -33,13 +36,35 @@ def append(p: Pantry, payload: Payload, day: date | None, at: int | None) -> Eve
     """One event, of today unless a day (and a minute of it) is given."""
     recorded = p.clock.recorded.isoformat(timespec="seconds")
     today = day is None or day == p.today
-    if today and at is None and p.clock.day_alone and not isinstance(payload, PutUp):
-        at = -1 - log.booked_in_turn(p.store.db, p.today)
-    event = Event(next_id(p), recorded, day or p.today, payload, at, p.group)
+    _refuse_before_it_was_made(p, payload, day or p.today)
+    with reading(p.path):
+        if today and at is None and p.clock.day_alone and not isinstance(payload, PutUp):
+            at = -1 - log.booked_in_turn(p.store.db, p.today)
+        id_ = next_id(p)
+    event = Event(id_, recorded, day or p.today, payload, at, p.group)
     log.append(p.store.db, event)
+    p.store.booked = True
     p.appended(event)
     note(p, event)
     return event
+
+
+def _refuse_before_it_was_made(p: Pantry, payload: Payload, day: date) -> None:
+    """Raises Refused for an act on a batch that was not there yet on that day."""
+    if isinstance(payload, PutUp | Correct) or not (id_ := getattr(payload, "batch", "")):
+        return
+    held = p.load(id_)
+    if held is None or held[0].made is None:
+        return
+    batch, containers = held
+    began = batch.made
+    if batch.carried:  # its food is older than its vessels
+        began = min((one.turns[0].when.day for one in containers.values()), default=began)
+    if began is not None and day < began:
+        raise Refused(
+            f"{batch.code} {batch.food.name} was put up on {say(began)}, and this is said of "
+            f"{say(day)}: give a day from then on."
+        )
 
 
 def note(p: Pantry, event: Event, *, again: bool = False) -> None:

@@ -7,7 +7,6 @@ day, so that it never goes stale and never shows what the program would not allo
 from __future__ import annotations
 
 import csv
-import os
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -18,7 +17,7 @@ from pantry_tui.paths import data_dir
 from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.books import rating as taste  # fmt: skip
 from pantry_tui.services.clock import Clock
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry, create
 from pantry_tui.services.plan import dishes, substitute
 from pantry_tui.services.stock import act, places, readings, reserve
 from pantry_tui.services.stock.pick import batch_named
@@ -40,14 +39,14 @@ def build_demo(
 ) -> None:
     """A fresh demo store at `path`, of a household with such `units`; `typed` gives other rows for
     a file of data/demo/ by its name. Raises Refused when the file is there."""
-    began = Clock(today - timedelta(days=800))
-    create(path, altitude_ft=900, people=4, units=units, clock=began)
-    try:
-        with open_pantry(path, today) as p, p.writing():
+
+    def fill(p: Pantry) -> None:
+        p.today = today
+        with p.writing():
             _fill(p, today, typed or rows_of)
-    except BaseException:
-        os.unlink(path)
-        raise
+
+    began = Clock(today - timedelta(days=800))
+    create(path, altitude_ft=900, people=4, units=units, clock=began, fill=fill)
 
 
 def rows_of(name: str) -> Rows:

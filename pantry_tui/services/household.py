@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Household
 from pantry_tui.core.plan.appetite import MEALS, Appetite
 from pantry_tui.core.safety.metric_jars import JARS_BY
@@ -17,20 +16,6 @@ if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
     from pantry_tui.services.rows import HouseholdFacts
     from pantry_tui.services.told import Told
-
-#: The events that say something of the household itself.
-HOME_KINDS = (
-    Did.HOUSEHOLD,
-    Did.CEILING,
-    Did.TABLE,
-    Did.FOOD_ADDED,
-    Did.RULE_ADDED,
-    Did.SUBSTITUTES,
-    Did.DISH,
-    Did.PLANNED,
-    Did.CHECKED,
-)
-
 
 #: Whose limits are followed; the first one where nobody said.
 ADVICE = ("usual", "strictest")

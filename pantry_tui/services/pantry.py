@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.told import Told
-from pantry_tui.store.store import Store, create_store
+from pantry_tui.store.store import Store, create_store, reading
 
 if TYPE_CHECKING:
     from datetime import date
@@ -56,14 +56,21 @@ def create(
     people: int = 2,
     units: str = "us",
     clock: Clock | None = None,
+    fill: Callable[[Pantry], None] | None = None,
 ) -> None:
-    """A new store. Raises Refused when the file is there, BadInput for impossible numbers."""
+    """A new store, with what `fill` books: whole, or not there. Raises Refused when the file is
+    there, BadInput for impossible numbers."""
     from pantry_tui.services.household import said_of
 
     home = said_of(altitude_ft, people, units)
-    create_store(path)
-    with Pantry(Store(path), clock or Clock()) as p:
-        p.book(home)
+
+    def begin(making: Path) -> None:
+        with Pantry(Store(making), clock or Clock()) as p:
+            p.book(home)
+            if fill is not None:
+                fill(p)
+
+    create_store(path, begin)
 
 
 def open_pantry(path: Path, today: date | Clock) -> Pantry:
@@ -82,6 +89,9 @@ class Pantry(Told):
             self.tables = tables
         self.group = ""  # what is booked now carries this in common, "" outside `together`
         self.ready_for: object = None  # services.stock.ready
+        self.judged_for: object = None
+        self.asks_which = False  # whether a lid code was typed, and may be read off either of two
+        self.looked_at: int | None = None  # the version of the store whose lines were looked at
         self.has_judged = False  # the stock tables stand by the rules of this process
         self.booked: set[str] = set()  # the ids of what was booked by this process
         self.leaving: list[Callable[[Pantry], None]] = []  # called before it is closed
@@ -133,8 +143,13 @@ class Pantry(Told):
 
     def batch(self, code: str) -> Batch | None:
         """The batch of a lid code."""
-        row = self.store.db.execute("SELECT batch FROM codes WHERE code = ?", (code,)).fetchone()
-        found = self.load(row[0]) if row else None
+        from pantry_tui.store import codes
+
+        with reading(self.path):
+            id_ = codes.batch_of(self.store.db, code)
+            found = self.load(id_) if id_ else None
+            if found is not None:
+                codes.refuse_other(code, found[0].code)
         return found[0] if found else None
 
     def batches(self) -> Sequence[Batch]:
@@ -281,7 +296,7 @@ class Pantry(Told):
 
     def refresh(self) -> None:
         """Read everything again."""
-        self.ready_for = None
+        self.ready_for = self.judged_for = None
         self._made.clear()
         self._home = self._own = self._places = self._events = None
         if "stock" in self.__dict__:

@@ -59,12 +59,12 @@ class Told:
     def home(self) -> Home:
         """What the household said of itself."""
         if self._home is None:
+            from pantry_tui.core.log.events import standing
             from pantry_tui.core.log.home import fold_household
-            from pantry_tui.services.household import HOME_KINDS
             from pantry_tui.store import log
 
             with reading(self.path):
-                self._home = fold_household(log.of_kinds(self.store.db, HOME_KINDS))
+                self._home = fold_household(standing(log.of_household(self.store.db)))
         return self._home
 
     @property
@@ -146,7 +146,7 @@ class Told:
             from pantry_tui.store import log
 
             with reading(self.path):
-                self._events = log.select(self.store.db)
+                self._events = log.everything(self.store.db)
         return self._events
 
     @property
@@ -154,7 +154,8 @@ class Told:
         """The id of the newest act that stands, "" when there is none."""
         from pantry_tui.store import log
 
-        return log.newest(self.store.db)
+        with reading(self.path):
+            return log.newest(self.store.db)
 
     @property
     def longest_code(self) -> int:
@@ -167,7 +168,8 @@ class Told:
     def is_new(self) -> bool:
         """Whether nothing was booked but what kind of household it is."""
         sql = "SELECT 1 FROM log WHERE did <> 'household' LIMIT 1"
-        return self.store.db.execute(sql).fetchone() is None
+        with reading(self.path):
+            return self.store.db.execute(sql).fetchone() is None
 
     @property
     def standing(self) -> Sequence[Event]:
@@ -182,7 +184,8 @@ class Told:
             "SELECT 1 FROM log WHERE ((together = ? AND together <> '') OR id = ?) "
             "AND id NOT IN (SELECT event FROM undone) LIMIT 1"
         )
-        return self.store.db.execute(sql, (group, group)).fetchone() is not None
+        with reading(self.path):
+            return self.store.db.execute(sql, (group, group)).fetchone() is not None
 
     @property
     def places(self) -> Mapping[str, Place]:

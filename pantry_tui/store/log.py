@@ -8,72 +8,146 @@ from datetime import date
 
 from pantry_tui.core.log.codec import read, write
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.payloads import NAME_OF, Payload, PutUp, Redo, Undo, place_of, touches
+from pantry_tui.core.log.payloads import (
+    NAME_OF,
+    Payload,
+    PutUp,
+    Redo,
+    Relabelled,
+    Undo,
+    place_of,
+    touches,
+)
+from pantry_tui.store import codes, sums
 from pantry_tui.store.check import check
+from pantry_tui.store.damage import Damaged
 
-_COLUMNS = "id, recorded, day, at, did, together, payload, hash"
+COLUMNS = "id, recorded, day, at, did, together, payload, hash"
 _Row = tuple[str, str, str, int | None, str, str, str, int]
 
 
 def append(db: sqlite3.Connection, event: Event) -> None:
     """One event, with what it speaks of."""
+    lead_to(db, event, insert(db, event))
+
+
+def insert(db: sqlite3.Connection, event: Event) -> int:
+    """The row of an event alone; its check value."""
     day = event.day.isoformat()
     kind = NAME_OF[type(event.payload)]
     row = (event.id, event.recorded, day, event.at, kind, event.together, write(event.payload))
-    db.execute("INSERT INTO log VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (*row, check(row)))
+    value = check(row)
+    db.execute("INSERT INTO log VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (*row, value))
+    return value
+
+
+def lead_to(db: sqlite3.Connection, event: Event, value: int) -> None:
+    """What leads to a row of the log with that check value, counted under all that it is of."""
     payload = event.payload
     if isinstance(payload, Undo | Redo):
-        _take_back(db, event.id, payload)
-        return
-    _speaks_of(db, event.id, payload)
+        named = _take_back(db, event.id, payload)
+    else:
+        named = _happened(db, event.id, payload)
+    sums.add(db, ("log", *named), value)
+
+
+def _happened(db: sqlite3.Connection, event: str, payload: Payload) -> list[str]:
+    """What leads to an event; the names under which it counts."""
     if isinstance(payload, PutUp):
-        db.execute("INSERT OR IGNORE INTO codes VALUES (?, ?)", (payload.code, payload.batch))
+        row = payload.code, payload.batch
+        if db.execute("INSERT OR IGNORE INTO codes VALUES (?, ?)", row).rowcount:
+            sums.add(db, ("codes",), check(row))
+    if isinstance(payload, Relabelled):
+        codes.give(db, payload.was, payload.other)
+        codes.give(db, payload.code, payload.batch)
+    return _speaks_of(db, event, payload)
 
 
-def _speaks_of(db: sqlite3.Connection, id_: str, payload: Payload) -> None:
-    """The event of that id speaks of all that `payload` speaks of."""
-    about = [(batch, id_) for batch in touches(payload)]
-    db.executemany("INSERT OR IGNORE INTO of_batch VALUES (?, ?)", about)
-    if place := place_of(payload):
-        db.execute("INSERT OR IGNORE INTO of_place VALUES (?, ?)", (place, id_))
+def _speaks_of(db: sqlite3.Connection, id_: str, payload: Payload) -> list[str]:
+    """The event of that id speaks of all that `payload` speaks of; the names of what it did not
+    speak of before."""
+    batches, place = touches(payload), place_of(payload)
+    named = [("batch", batch) for batch in batches]
+    if place or not batches:  # of neither batch nor place: of the household
+        named.append(("place", place))
+    return [
+        f"{what}:{name}"
+        for what, name in named
+        if db.execute(f"INSERT OR IGNORE INTO of_{what} VALUES (?, ?)", (name, id_)).rowcount
+    ]
 
 
-def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> None:
+def _take_back(db: sqlite3.Connection, event: str, payload: Undo | Redo) -> list[str]:
     """An undo or redo speaks of all that its events spoke of; an undo that was redone is spent."""
     if isinstance(payload, Redo):
-        db.execute("INSERT OR IGNORE INTO undone VALUES (?)", (payload.undo,))
+        _undone(db, payload.undo)
+    named = []
     for id_ in payload.events:
         if isinstance(payload, Undo):
-            db.execute("INSERT OR IGNORE INTO undone VALUES (?)", (id_,))
-        else:
-            db.execute("DELETE FROM undone WHERE event = ?", (id_,))
+            _undone(db, id_)
+        elif db.execute("DELETE FROM undone WHERE event = ?", (id_,)).rowcount:
+            sums.add(db, ("undone",), check((id_,)), -1)
         for one in select(db, "WHERE id = ?", (id_,)):
-            _speaks_of(db, event, one.payload)
+            named += _speaks_of(db, event, one.payload)
+    return named
+
+
+def _undone(db: sqlite3.Connection, id_: str) -> None:
+    if db.execute("INSERT OR IGNORE INTO undone VALUES (?)", (id_,)).rowcount:
+        sums.add(db, ("undone",), check((id_,)))
 
 
 def select(db: sqlite3.Connection, where: str = "", values: Sequence[object] = ()) -> list[Event]:
-    """The events of a condition, in recorded order. Raises ValueError, KeyError or TypeError for
-    a line that is hurt."""
-    sql = f"SELECT {_COLUMNS} FROM log {where} ORDER BY id"
-    return list(_events(db.execute(sql, values)))
+    """The events of a condition, in recorded order. Raises ValueError (Damaged where a row is
+    hurt), KeyError or TypeError for a line that makes no sense."""
+    sql = f"SELECT {COLUMNS} FROM log {where} ORDER BY id"
+    return [event for event, _ in _events(db.execute(sql, values))]
 
 
-def _events(rows: Iterable[_Row]) -> Iterator[Event]:
+def with_values(db: sqlite3.Connection) -> list[tuple[Event, int]]:
+    """The whole log, each event with its check value; not counted."""
+    return list(_events(db.execute(f"SELECT {COLUMNS} FROM log ORDER BY id")))
+
+
+def _events(rows: Iterable[_Row]) -> Iterator[tuple[Event, int]]:
+    """Each with its check value."""
     for row in rows:
         id_, recorded, day, at, did, together, payload, hash_ = row
         if check(row[:-1]) != hash_:
-            raise ValueError(f"line {id_} of the log is hurt")
-        yield Event(id_, recorded, date.fromisoformat(day), read(did, payload), at, together)
+            raise Damaged(f"event {id_} of the log is hurt")
+        event = Event(id_, recorded, date.fromisoformat(day), read(did, payload), at, together)
+        yield event, hash_
+
+
+def _all_of(db: sqlite3.Connection, name: str, words: str, where: str, *of: str) -> list[Event]:
+    """The events that count under a name: all of them, or Damaged is raised."""
+    sql = f"SELECT {COLUMNS} FROM log {where} ORDER BY id"
+    found = list(_events(db.execute(sql, of)))
+    sums.must_be(db, name, len(found), sum(value for _, value in found), words)
+    return [event for event, _ in found]
+
+
+def everything(db: sqlite3.Connection) -> list[Event]:
+    """The whole log."""
+    return _all_of(db, "log", "the log", "")
 
 
 def of_batch(db: sqlite3.Connection, batch: str) -> list[Event]:
     """All that speaks of a batch, undos and redos too."""
-    return select(db, "WHERE id IN (SELECT event FROM of_batch WHERE batch = ?)", (batch,))
+    where = "WHERE id IN (SELECT event FROM of_batch WHERE batch = ?)"
+    return _all_of(db, f"batch:{batch}", f"the events of batch {batch}", where, batch)
 
 
 def of_place(db: sqlite3.Connection, place: str) -> list[Event]:
     """All that speaks of a place itself, undos and redos too."""
-    return select(db, "WHERE id IN (SELECT event FROM of_place WHERE place = ?)", (place,))
+    where = "WHERE id IN (SELECT event FROM of_place WHERE place = ?)"
+    words = f"the events of place {place}" if place else "what the household said"
+    return _all_of(db, f"place:{place}", words, where, place)
+
+
+def of_household(db: sqlite3.Connection) -> list[Event]:
+    """All that speaks of neither batch nor place, undos and redos too."""
+    return of_place(db, "")
 
 
 def of_kinds(db: sqlite3.Connection, kinds: Sequence[str]) -> list[Event]:
@@ -82,6 +156,25 @@ def of_kinds(db: sqlite3.Connection, kinds: Sequence[str]) -> list[Event]:
     return select(
         db, f"WHERE did IN ({holes}) AND id NOT IN (SELECT event FROM undone)", tuple(kinds)
     )
+
+
+def refuse_lost(db: sqlite3.Connection) -> None:
+    """The log has as many rows as were written, by an index. Raises Damaged."""
+    (count,) = db.execute("SELECT count(*) FROM log").fetchone()
+    written = db.execute("SELECT count FROM sums WHERE what = 'log'").fetchone()
+    if count != (written or (0,))[0]:
+        raise Damaged(f"the log has {count} events, and {(written or (0,))[0]} were written")
+
+
+def refuse_fewer(found: Sequence[Event], ids: Sequence[str]) -> None:
+    """Raises Damaged where an index leads to what is not there."""
+    if len(found) != len(ids):
+        raise Damaged("events of the log are lost")
+
+
+def undone(db: sqlite3.Connection) -> set[str]:
+    """The ids of the events that do not count."""
+    return {id_ for (id_,) in sums.all_of(db, "undone", "event")}
 
 
 def booked_in_turn(db: sqlite3.Connection, day: date) -> int:
@@ -115,5 +208,21 @@ def newest(db: sqlite3.Connection, *, undone: bool = False) -> str:
 def together(db: sqlite3.Connection, group: str) -> list[Event]:
     """The standing events that were booked as one."""
     # The index is of those that were booked as one, and has to be told so.
-    where = "WHERE together = ? AND together <> '' AND id NOT IN (SELECT event FROM undone)"
-    return select(db, where, (group,))
+    where = "together = ? AND together <> '' AND id NOT IN (SELECT event FROM undone)"
+    found = select(db, f"WHERE {where}", (group,))
+    if found:
+        # They were booked in one transaction: what lies between them, and beside, needs no index.
+        among = f"SELECT count(*) FROM log NOT INDEXED WHERE id BETWEEN ? AND ? AND {where}"
+        ends = _beside(db, found[0].id, found[-1].id)
+        if db.execute(among, (*ends, group)).fetchone()[0] != len(found):
+            raise Damaged("an index does not lead to all that was booked together")
+    return found
+
+
+def _beside(db: sqlite3.Connection, first: str, last: str) -> tuple[str, str]:
+    """The ids before and after these, or they themselves at an end of the log."""
+    before, after = db.execute(
+        "SELECT (SELECT max(id) FROM log WHERE id < ?), (SELECT min(id) FROM log WHERE id > ?)",
+        (first, last),
+    ).fetchone()
+    return before or first, after or last

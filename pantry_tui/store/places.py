@@ -13,7 +13,9 @@ from typing import cast, overload
 
 from pantry_tui.core.model import Cut, Held, Place, Read, When
 from pantry_tui.core.words import Climate
+from pantry_tui.store import sums
 from pantry_tui.store.check import check
+from pantry_tui.store.damage import Damaged
 
 Fact = Held | Read | Cut
 
@@ -89,8 +91,10 @@ _COLUMNS = "id, name, climate, parent, target_f, capacity, checked, gone, facts"
 
 def save(db: sqlite3.Connection, id_: str, place: Place | None) -> None:
     """The place as it is now; None where its adding was taken back."""
+    gone = db.execute("DELETE FROM places WHERE id = ? RETURNING hash", (id_,)).fetchall()
+    for (value,) in gone:
+        sums.add(db, ("places",), value, -1)
     if place is None:
-        db.execute("DELETE FROM places WHERE id = ?", (id_,))
         return
     row = (
         place.id,
@@ -104,17 +108,18 @@ def save(db: sqlite3.Connection, id_: str, place: Place | None) -> None:
         _text_of(place.facts),
     )
     holes = ", ".join("?" * (len(row) + 1))
-    db.execute(
-        f"INSERT OR REPLACE INTO places ({_COLUMNS}, hash) VALUES ({holes})", (*row, check(row))
-    )
+    value = check(row)
+    db.execute(f"INSERT INTO places ({_COLUMNS}, hash) VALUES ({holes})", (*row, value))
+    sums.add(db, ("places",), value)
 
 
 def all_of(db: sqlite3.Connection) -> Mapping[str, Place]:
-    """Every place by its id, also those that are gone. Raises ValueError for a hurt row."""
-    found = {}
+    """Every place by its id, also those that are gone. Raises Damaged for a hurt row."""
+    found, amount = {}, 0
     for row in db.execute(f"SELECT {_COLUMNS}, hash FROM places ORDER BY id"):
         if check(row[:-1]) != row[-1]:
-            raise ValueError(f"the place {row[1]} is hurt")
+            raise Damaged(f"the place {row[1]} is hurt")
+        amount += row[-1]
         id_, name, climate, parent, target, capacity, checked, gone, facts = row[:-1]
         found[id_] = Place(
             id_,
@@ -127,4 +132,5 @@ def all_of(db: sqlite3.Connection) -> Mapping[str, Place]:
             StoredFacts(facts),
             bool(gone),
         )
+    sums.must_be(db, "places", len(found), amount, "the places")
     return found

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from sqlite_utils import Database, Migrations
 
-from pantry_tui.store.upgrade import typed_log
+from pantry_tui.store.upgrade import counted, typed_log
 
 migrations = Migrations("pantry_tui")
 
@@ -49,10 +49,17 @@ def m003_typed_log_and_stock(db: Database) -> None:
     db.execute("DROP TABLE settings")
 
 
+@migrations()
+def m004_counts_and_sums(db: Database) -> None:
+    """What belongs together is counted and summed, so that a row that is lost is noticed."""
+    counted(db.conn, TABLES)
+
+
 #: The log, what each event speaks of, and the stock tables: what the log leaves, kept beside it.
 #: `lines` hold equal containers of a batch in one place with their ladder of days: `v0` from the
 #: first, `v1` from day `d1` on, and so on (core.words.SEVERITY numbers the verdicts). `hash` is a
-#: check value of the row, `totals` a count and a sum of them by place ("" for all).
+#: check value of the row, `totals` a count and a sum of them by place ("" for all), `shown` a sum
+#: of what lists choose and order all of them by, `sums` the same of all else (sums.py).
 TABLES = (
     """CREATE TABLE log (
         id TEXT PRIMARY KEY, recorded TEXT NOT NULL, day TEXT NOT NULL, at INTEGER,
@@ -89,7 +96,6 @@ TABLES = (
     "CREATE INDEX lines_batch ON lines (batch)",
     "CREATE INDEX lines_code ON lines (code)",
     "CREATE INDEX lines_food ON lines (food)",
-    "CREATE INDEX lines_place ON lines (place, hash)",
     "CREATE INDEX lines_facts ON lines (facts_to)",
     "CREATE INDEX lines_minute ON lines (facts_min)",
     "CREATE INDEX lines_again ON lines (again_at) WHERE again_at IS NOT NULL",
@@ -98,7 +104,8 @@ TABLES = (
     ) STRICT, WITHOUT ROWID""",
     "CREATE INDEX stood_batch ON stood (batch)",
     """CREATE TABLE totals (
-        place TEXT PRIMARY KEY, count INTEGER NOT NULL, sum INTEGER NOT NULL
+        place TEXT PRIMARY KEY, count INTEGER NOT NULL, sum INTEGER NOT NULL,
+        shown INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID""",
     """CREATE TABLE places (
         id TEXT PRIMARY KEY, name TEXT NOT NULL, climate TEXT NOT NULL, parent TEXT, target_f REAL,
@@ -106,9 +113,17 @@ TABLES = (
         hash INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID""",
     """CREATE TABLE marked (what TEXT PRIMARY KEY) STRICT, WITHOUT ROWID""",
+    """CREATE TABLE sums (
+        what TEXT PRIMARY KEY, count INTEGER NOT NULL, sum INTEGER NOT NULL
+    ) STRICT, WITHOUT ROWID""",
     """CREATE TABLE meta (
         name TEXT PRIMARY KEY, value TEXT NOT NULL
     ) STRICT, WITHOUT ROWID""",
 )
 
-NAMES = ("m001_log_and_settings", "m002_drafts", "m003_typed_log_and_stock")
+NAMES = (
+    "m001_log_and_settings",
+    "m002_drafts",
+    "m003_typed_log_and_stock",
+    "m004_counts_and_sums",
+)

@@ -8,25 +8,38 @@ from __future__ import annotations
 import json
 import os
 import sqlite3
-from collections.abc import Iterator
+import stat
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from datetime import datetime
 from pathlib import Path
 from time import monotonic, sleep
 from typing import Any
 
-from pantry_tui.errors import BadInput, Refused, StoreError
+from pantry_tui.errors import BadInput, StoreError
+from pantry_tui.store.check import check
+from pantry_tui.store.damage import Damaged, broken, is_damage, note, refuse_noted
 
 #: "Pant" as the file's application id, so that a foreign SQLite file is known at once.
 APPLICATION_ID = 0x50616E74
 #: The number of the schema that this program writes (`PRAGMA user_version`).
-SCHEMA = 3
+SCHEMA = 4
 _HEADER = b"SQLite format 3\x00"
 #: How long to wait for another program that holds the file, in seconds; to write, and to read.
 WRITE_WAIT_S = 60.0
 WAIT_S = 20.0
 #: Seconds after which the lock is asked for again.
 _AGAIN_S = 0.004
+NO_TEXT = "What was typed holds bytes that are no text: type it again."
+
+
+_SYSTEM = (
+    sqlite3.SQLITE_FULL,
+    sqlite3.SQLITE_READONLY,
+    sqlite3.SQLITE_IOERR,
+    sqlite3.SQLITE_CANTOPEN,
+    sqlite3.SQLITE_PERM,
+    sqlite3.SQLITE_NOMEM,
+)
 
 
 def connect(path: Path) -> sqlite3.Connection:
@@ -42,49 +55,98 @@ def held(error: sqlite3.Error) -> bool:
     return code is not None and code & 0xFF in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
 
 
+def refused_by_system(error: sqlite3.Error) -> bool:
+    """Whether the disk is full, fails, or may not be written: of the file itself that says
+    nothing."""
+    code = getattr(error, "sqlite_errorcode", None)
+    return code is not None and code & 0xFF in _SYSTEM
+
+
 @contextmanager
 def reading(path: Path) -> Iterator[None]:
     """What goes wrong while a file's content is read, as one sentence. Raises StoreError."""
     try:
         yield
+    except UnicodeEncodeError as error:
+        raise BadInput(NO_TEXT) from error
     except sqlite3.Error as error:
         if held(error):
+            raise in_use(path) from error
+        if refused_by_system(error):
             raise StoreError(
-                f"{path} is in use by another program: let that finish or close it, then try again."
+                f"{path} cannot be used now ({error}): make room or allow writing, then try again."
             ) from error
-        raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
+        raise found_broken(path, error) from error
     except (ValueError, LookupError, TypeError, AttributeError, BadInput) as error:
-        raise StoreError(f"{path} is broken ({error}): restore a backup copy of it.") from error
+        raise found_broken(path, error) from error
 
 
-def create_store(path: Path) -> None:
-    """A new, empty store at `path`. Never overwrites: raises Refused."""
-    if path.exists():
-        raise Refused(f"{path} is already there: name another file, or use that one.")
+def in_use(path: Path) -> StoreError:
+    return StoreError(
+        f"{path} is in use by another program: let that finish or close it, then try again."
+    )
+
+
+def found_broken(path: Path, error: BaseException) -> StoreError:
+    """What is wrong and what helps; damage is noted beside the file, so that nothing writes to
+    it."""
+    if is_damage(error):
+        note(path, str(error))
+    return broken(path, error)
+
+
+def create_store(path: Path, fill: Callable[[Path], None] = lambda _: None) -> None:
+    """A new store at `path`, whole or not there: `fill` is given it under another name first.
+    Never overwrites: raises Refused; StoreError where it cannot be written."""
+    from pantry_tui.store.files import cannot, made_whole
+
+    with made_whole(path) as making:
+        try:
+            lay_out(making)
+        except sqlite3.Error as error:
+            raise cannot(path, error) from error
+        fill(making)
+
+
+def lay_out(path: Path) -> None:
+    """The tables of a store in an empty file."""
     from sqlite_utils import Database
 
     from pantry_tui.store.schema import migrations
 
-    # Made whole beside its name and then given it, so that a killed start leaves nothing there.
-    making = path.with_name(f".{path.name}.{os.getpid()}.new")
+    db = Database(connect(path), execute_plugins=False)
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        making.unlink(missing_ok=True)
-        db = Database(connect(making), execute_plugins=False)
-        try:
-            db.conn.execute(f"PRAGMA application_id = {APPLICATION_ID}")
-            migrations.apply(db)
-            db.conn.execute(f"PRAGMA user_version = {SCHEMA}")
-        finally:
-            db.close()
-        making.chmod(0o600)
-        os.link(making, path)
-    except FileExistsError:
-        raise Refused(f"{path} is already there: name another file, or use that one.") from None
-    except (OSError, sqlite3.Error) as error:
-        raise StoreError(f"{path} cannot be written ({error}): choose another folder.") from error
+        # Whoever makes a file whole settles it once, at the end (files.made_whole).
+        db.conn.execute("PRAGMA synchronous = OFF")
+        db.conn.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+        migrations.apply(db)
+        db.conn.execute(f"PRAGMA user_version = {SCHEMA}")
     finally:
-        making.unlink(missing_ok=True)
+        db.close()
+
+
+def check_header(path: Path) -> tuple[int, int]:
+    """Which file a store is, whatever its name is given to later. Raises StoreError for what is
+    no store of ours, without waiting for a pipe."""
+    try:
+        found = os.stat(path)
+    except (FileNotFoundError, NotADirectoryError):
+        raise StoreError(f"There is no store at {path}: make one with `pantry-tui init`.") from None
+    except (OSError, ValueError) as error:
+        why = getattr(error, "strerror", None) or error
+        raise StoreError(f"{path} cannot be read ({why}): name a store file.") from error
+    if not stat.S_ISREG(found.st_mode):
+        raise StoreError(f"{path} is no file: name a store file with --store.")
+    try:
+        with path.open("rb") as handle:
+            header = handle.read(72)
+    except OSError as error:
+        raise StoreError(f"{path} cannot be read: name a store file.") from error
+    if not header.startswith(_HEADER):
+        raise StoreError(f"{path} is not a store file: name another with --store.")
+    if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
+        raise StoreError(f"{path} belongs to another program: name a store of your own.")
+    return found.st_dev, found.st_ino
 
 
 class Store:
@@ -96,8 +158,10 @@ class Store:
     def __init__(self, path: Path) -> None:
         self.path = path
         self.told: tuple[str, ...] = ()
+        self.booked = False  # whether an event was appended through this connection
         self._writing = False
-        self._check_header()
+        self._file = check_header(path)
+        refuse_noted(path)
         with reading(path):
             self.db = connect(path)
             try:
@@ -105,19 +169,6 @@ class Store:
             except BaseException:
                 self.db.close()
                 raise
-
-    def _check_header(self) -> None:
-        if not self.path.exists():
-            raise StoreError(f"There is no store at {self.path}: make one with `pantry-tui init`.")
-        try:
-            with self.path.open("rb") as handle:
-                header = handle.read(72)
-        except OSError as error:
-            raise StoreError(f"{self.path} cannot be read: name a store file.") from error
-        if not header.startswith(_HEADER):
-            raise StoreError(f"{self.path} is not a store file: name another with --store.")
-        if int.from_bytes(header[68:72], "big") != APPLICATION_ID:
-            raise StoreError(f"{self.path} belongs to another program: name a store of your own.")
 
     def _check_schema(self) -> None:
         number = self.db.execute("PRAGMA user_version").fetchone()[0]
@@ -134,7 +185,7 @@ class Store:
 
         db = Database(self.db, execute_plugins=False)
         if "_sqlite_migrations" not in db.table_names():
-            raise StoreError(f"{self.path} is broken: restore a backup copy of it.")
+            raise broken(self.path, "it says of no version that wrote it")
         applied = {migration.name for migration in migrations.applied(db)}
         if applied - set(NAMES):
             raise StoreError(f"{self.path} was written by a newer version: update the program.")
@@ -146,20 +197,9 @@ class Store:
 
     def _copied(self) -> Path:
         """A copy beside the store, by SQLite's own backup. Raises StoreError."""
-        stamp = f"{datetime.now().astimezone():%Y-%m-%d-%H%M%S}"
-        copy = self.path.with_name(f"{self.path.stem}-before-{SCHEMA}-{stamp}.db")
-        try:
-            to = sqlite3.connect(copy)
-            try:
-                self.db.backup(to)
-            finally:
-                to.close()
-            copy.chmod(0o600)
-        except (OSError, sqlite3.Error) as error:
-            raise StoreError(
-                f"No copy of {self.path} can be made beside it ({error}): make room there first."
-            ) from error
-        return copy
+        from pantry_tui.store.copies import copy_beside
+
+        return copy_beside(self.db, self.path, f"before-{SCHEMA}")
 
     def close(self) -> None:
         self.db.close()
@@ -174,10 +214,12 @@ class Store:
         if self._writing:
             yield
             return
+        refuse_noted(self.path)
         try:
             self._lock()
             self._writing = True
             try:
+                self._check_place()
                 yield
                 self.db.execute("COMMIT")
             except BaseException:
@@ -186,11 +228,33 @@ class Store:
                 raise
             finally:
                 self._writing = False
-        except sqlite3.OperationalError as error:
+        except sqlite3.IntegrityError as error:  # a row is there that its index does not lead to
+            raise found_broken(self.path, Damaged(str(error))) from error
+        except (UnicodeDecodeError, Damaged) as error:
+            raise found_broken(self.path, error) from error
+        except sqlite3.DatabaseError as error:
+            if is_damage(error):
+                raise found_broken(self.path, error) from error
+            if not isinstance(error, sqlite3.OperationalError):
+                raise
             why = "close other windows" if held(error) else "make room or allow writing"
             raise StoreError(
                 f"{self.path} cannot be written now ({error}): {why}, then try again."
             ) from error
+
+    def _check_place(self) -> None:
+        """The name still leads to the file that is open here: what would be written to another
+        one would be lost to everybody. Raises StoreError."""
+        try:
+            found = os.stat(self.path)
+            same = (found.st_dev, found.st_ino) == self._file
+        except OSError:
+            same = False
+        if not same:
+            raise StoreError(
+                f"{self.path} was replaced or taken away while it was open here: "
+                "nothing is booked; close this window and open the store again."
+            )
 
     def _lock(self) -> None:
         """Waits for the write lock. SQLite itself asks ever more seldom, so that of many people who
@@ -230,8 +294,11 @@ class Store:
     def draft(self, name: str) -> dict[str, Any] | None:
         """Unbooked work kept under `name`."""
         with reading(self.path):
-            found = self.db.execute("SELECT data FROM drafts WHERE name = ?", (name,)).fetchone()
-            kept: dict[str, Any] | None = json.loads(found[0]) if found else None
+            sql = "SELECT name, data, hash FROM drafts WHERE name = ?"
+            found = self.db.execute(sql, (name,)).fetchone()
+            if found and check(found[:2]) != found[2]:
+                raise Damaged(f"unbooked work ({name}) is hurt")
+            kept: dict[str, Any] | None = json.loads(found[1]) if found else None
             return kept
 
     def keep_draft(self, name: str, data: dict[str, Any] | None) -> None:
@@ -239,4 +306,5 @@ class Store:
         with self.write():
             self.db.execute("DELETE FROM drafts WHERE name = ?", (name,))
             if data is not None:
-                self.db.execute("INSERT INTO drafts VALUES (?, ?)", (name, json.dumps(data)))
+                row = name, json.dumps(data)
+                self.db.execute("INSERT INTO drafts VALUES (?, ?, ?)", (*row, check(row)))

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import UTC, date, datetime
 
-from pantry_tui.core.log.events import Event, new_id, standing
-from pantry_tui.core.log.fold_place import fold_place
+from pantry_tui.core.log.events import Event, new_id
 from pantry_tui.core.log.older import of_settings, of_week, read_event, settle
-from pantry_tui.store import log, places
+from pantry_tui.store import log
+from pantry_tui.store.check import check
+from pantry_tui.store.rebuild import beside, lead_anew
 
 
 def typed_log(db: sqlite3.Connection) -> None:
@@ -24,8 +25,7 @@ def typed_log(db: sqlite3.Connection) -> None:
     ]
     for event in (*_said_beside(db, events[0] if events else None), *settle(events)):
         log.append(db, event)
-    for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():
-        places.save(db, place, fold_place(standing(log.of_place(db, place))))
+    beside(db)
     # A count that was begun names lines by their state, which is called otherwise now.
     db.execute("UPDATE drafts SET data = replace(data, '|working\"', '|in progress\"')")
     db.execute("DELETE FROM drafts WHERE name IN ('week', 'asides')")
@@ -44,3 +44,24 @@ def _said_beside(db: sqlite3.Connection, first: Event | None) -> Iterator[Event]
     for payload in payloads:
         after = new_id(now, after)
         yield Event(after, now.isoformat(timespec="seconds"), now.date(), payload)
+
+
+#: All that is made from the log, and had other columns at times.
+_BESIDE = ("lines", "totals", "stood", "places", "codes", "marked", "sums")
+
+
+def counted(db: sqlite3.Connection, tables: Iterable[str]) -> None:
+    """Counts and sums of a log that was written without them; what stands beside it is made from
+    it again, the log itself is left as it is. Raises Damaged where a check value does not hold.
+
+    `tables` are the statements that make those of today.
+    """
+    for table in _BESIDE:
+        db.execute(f"DROP TABLE IF EXISTS {table}")
+    for statement in tables:
+        if any(f" {table} (" in statement for table in _BESIDE):
+            db.execute(statement)
+    lead_anew(db)
+    db.execute("ALTER TABLE drafts ADD COLUMN hash INTEGER NOT NULL DEFAULT 0")
+    for name, data in db.execute("SELECT name, data FROM drafts").fetchall():
+        db.execute("UPDATE drafts SET hash = ? WHERE name = ?", (check((name, data)), name))

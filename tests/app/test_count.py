@@ -15,6 +15,7 @@ from pantry_tui.app.screens.count import CountScreen
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import count as rounds
 from pantry_tui.services.stock import places, view
 from tests.app.screens import all_lines
 
@@ -110,3 +111,35 @@ async def test_a_round_in_which_nothing_was_counted_is_not_booked(p: Pantry) -> 
         assert "Count a line first" in str(pilot.app.screen.query_one("SaidLine", Static).content)
         assert isinstance(pilot.app.screen, CountScreen)
         assert p.stock.places[next(iter(p.stock.places))].checked is None
+
+
+async def test_a_key_does_not_overwrite_what_another_window_counted(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1")
+        with open_pantry(p.path, TODAY) as other:
+            larder = other.find_place("larder")
+            line = rounds.lines(other, larder)[0]
+            rounds.count(other, larder, line.key, 3)
+        await pilot.press("enter")
+        said = str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert "counted in another window" in said
+        assert counted(pilot)[0] == "3 !", "and now it is shown"
+        assert pilot.app.screen.query_one(LineList).cursor_row == 0
+        await pilot.press("enter")
+        assert counted(pilot)[0] == "4"
+
+
+async def test_who_books_a_count_has_seen_all_of_it(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "enter", "f", "escape")
+        with open_pantry(p.path, TODAY) as other:
+            larder = other.find_place("larder")
+            line = rounds.lines(other, larder)[1]
+            rounds.count(other, larder, line.key, 3)
+        await pilot.press("1")
+        await pilot.pause()
+        assert counts(p) == {"peaches": 4, "runner beans": 12, "strawberry jam": 2}
+        assert counted(pilot)[:2] == ["4", "3 !"]
+        await pilot.press("f", "escape", "1")
+        await pilot.pause()
+        assert counts(p)["runner beans"] == 3

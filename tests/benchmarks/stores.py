@@ -23,11 +23,10 @@ from typing import Any
 from pantry_tui.cli import main
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold_place import fold_place
+from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, Rating, State
-from pantry_tui.store import log, places
+from pantry_tui.store import lines, log, rebuild, sums
 from tests.benchmarks import history
 from tests.benchmarks.history import TODAY, Fact, Household, Size
 
@@ -134,7 +133,7 @@ def store(size: Size, folder: Path | None = None) -> Path:
     shelf.mkdir(exist_ok=True)
     with tempfile.TemporaryDirectory(dir=shelf) as making:
         fresh = Path(making) / "store.db"
-        parts = Path(__file__), Path(history.__file__)
+        parts = map(Path, (__file__, history.__file__, sums.__file__, lines.__file__))
         made_by = "".join((_empty(fresh), repr(size), *(p.read_text("utf-8") for p in parts)))
         path = shelf / f"{size.live}-{hashlib.sha256(made_by.encode()).hexdigest()[:16]}.db"
         if not path.exists():
@@ -142,9 +141,7 @@ def store(size: Size, folder: Path | None = None) -> Path:
             with closing(sqlite3.connect(fresh)) as db, db:
                 for event in events_of(facts):
                     log.append(db, event)
-                for (place,) in db.execute("SELECT DISTINCT place FROM of_place").fetchall():
-                    places.save(db, place, fold_place(standing(log.of_place(db, place))))
-                db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+                rebuild.beside(db)
             # Makes the stock tables, as of the day on which they are measured: an earlier one
             # would be judged in memory, again and again.
             with redirect_stdout(StringIO()):

@@ -271,3 +271,29 @@ GUIDE = {"topic": str, "title": str, "about": str, "text": str}
 KEY = {"id": str, "keys": str, "does": str, "screens": str}
 FILE = {"message": str, "file": str}
 STORE = {"message": str, "store": str}
+COPIED = {"path": str, "events": int, "kept": [str]}
+RESTORED = {
+    "path": str,
+    "events": int,
+    "kept": str,
+    "lost": Some({"id": str, "day": Day, "kind": str, "code": str}),
+    "back": int,
+}
+VERIFIED = {
+    "ok": bool,
+    "events": int,
+    "hurt": [{"event": str, "what": str, "touched": [str]}],
+    "notes": [str],
+    "newest_backup": Maybe(str),
+}
+WRITTEN = {"file": str, "rows": int, "message": str}
+MERGED = {
+    "rows": int,
+    "already": int,
+    "batches": int,
+    "replaced": bool,
+    "conflicts": [str],
+    "relabel": [{"was": str, "code": str, "food": str, "containers": int}],
+    "bad": [{"line": int, "column": str, "value": str, "reason": str}],
+    "asks": [dict],
+}

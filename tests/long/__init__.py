@@ -24,6 +24,8 @@ Run = Callable[[float], Outcome]
 
 #: A name -> the module whose `run` makes it.
 RUNS = {
+    "faults": "tests.long.faults",
+    "flips": "tests.long.flips",
     "histories": "tests.long.histories",
     "mutants": "tests.mutants.run",
     "weeks": "tests.long.weeks",

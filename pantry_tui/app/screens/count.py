@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from pantry_tui.app.bindings import bindings
@@ -13,6 +13,7 @@ from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.model import Place
+from pantry_tui.errors import Refused
 from pantry_tui.services.rows import Done, RoundLine
 from pantry_tui.services.stock import count as counts
 
@@ -38,6 +39,8 @@ class CountScreen(Touches):
         self.place: Place | None = None
         self._asking = False  # the question which place is on the screen
         self._typing = ""  # the line whose count is being typed, digit by digit
+        self._typed = 0  # what was typed of it so far
+        self._shown = counts.Draft()  # the count as the lines show it
         self._left = 0
 
     def on_screen_resume(self) -> None:
@@ -80,6 +83,7 @@ class CountScreen(Touches):
     def source(self, columns: tuple[Column, ...]) -> Source:
         if self.place is None:
             return Listed(())
+        self._shown = counts.draft(self.host.pantry, self.place)
         found = counts.lines(self.host.pantry, self.place)
         self._left = sum(line.seen is None for line in found)
         return Listed(list(_lines(found, columns)))
@@ -103,19 +107,33 @@ class CountScreen(Touches):
 
     # -- counting --------------------------------------------------------------------------------
 
-    def _count(self, key: str, seen: int) -> None:
-        assert self.place is not None
-        if seen <= 999:
-            counts.count(self.host.pantry, self.place, key, seen)
+    def _count(self, key: str, seen: int) -> bool:
+        """Whether it was counted: not where another window counted that line since it was shown."""
+        place = self.place
+        assert place is not None
+        return seen > 999 or self._keeps(
+            lambda: counts.count(self.host.pantry, place, key, seen, saw=self._shown)
+        )
+
+    def _keeps(self, do: Callable[[], object]) -> bool:
+        """Do it with the unfinished count, or say why not; the lines show it as it is then."""
+        try:
+            do()
+        except Refused as error:
+            self._typing = ""
+            self.host.tell(error.message, refused=True)
+            return False
+        finally:
             self.reload()
+        return True
 
     def look(self) -> None:
         """Enter: the count agrees, or what was typed stands; on to the next line."""
         line = self.table.current
         if line is None or self.place is None:
             return
-        if self._line_name != self._typing:
-            self._count(self._line_name, line.number)
+        if self._line_name != self._typing and not self._count(self._line_name, line.number):
+            return
         self._typing = ""
         self.table.action_cursor(1)
 
@@ -124,26 +142,28 @@ class CountScreen(Touches):
         name = self._line_name
         if not name or self.place is None:
             return
-        seen = counts.draft(self.host.pantry, self.place).seen.get(name, 0)
-        more = name == self._typing
-        self._typing = name
-        self._count(name, seen * 10 + int(digit) if more else int(digit))
+        typed = (self._typed * 10 if name == self._typing else 0) + int(digit)
+        if typed <= 999 and self._count(name, typed):
+            self._typing, self._typed = name, typed
 
     def action_uncount(self) -> None:
-        if self._line_name and self.place is not None:
-            counts.uncount(self.host.pantry, self.place, self._line_name)
+        name, place = self._line_name, self.place
+        if name and place is not None:
             self._typing = ""
-            self.reload()
+            self._keeps(lambda: counts.uncount(self.host.pantry, place, name, saw=self._shown))
 
     def action_undo(self) -> None:
         """The last line counted here; when none is left, the last thing that was booked."""
-        back = counts.take_back(self.host.pantry, self.place) if self.place else None
-        if back is None:
+        place, back = self.place, []
+        if place is not None and not self._keeps(
+            lambda: back.append(counts.take_back(self.host.pantry, place, saw=self._shown))
+        ):
+            return
+        if not back or back[0] is None:
             super().action_undo()
             return
-        done, key = back
+        done, key = back[0]
         self._typing = ""
-        self.reload()
         at = self.table.source.where(CountKey(key))
         if at is not None:
             self.table.move_cursor(at)
@@ -165,31 +185,36 @@ class CountScreen(Touches):
     # -- ending ----------------------------------------------------------------------------------
 
     def action_finish(self) -> None:
-        """Show what differs, then book it; where all is counted and agrees, it
-        is booked at once."""
+        """Show what differs, then book it; where all is counted and agrees, it is booked at
+        once."""
         if self.place is None:
             return
+        saw = counts.draft(self.host.pantry, self.place)
         found = counts.differences(self.host.pantry, self.place)
         if self._left and self._left == self.table.source.total and not found:
             self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
             return
         if not found and not self._left:
-            self._end(BOOK[0])
+            self._end(BOOK[0], saw)
             return
         text = difference_text(found, self._left)
+        asks = Choose("And now?", BOOK)
         self.app.push_screen(
-            Page(text, GOES_ON), lambda _: self.app.push_screen(Choose("And now?", BOOK), self._end)
+            Page(text, GOES_ON),
+            lambda _: self.app.push_screen(asks, lambda got: self._end(got, saw)),
         )
 
-    def _end(self, got: str | None) -> None:
+    def _end(self, got: str | None, saw: counts.Draft) -> None:
         place = self.place
         if got is None or got == BOOK[1] or place is None:
             return
         finish = counts.finish if got == BOOK[0] else counts.give_up
-        if self.host.attempt(lambda: finish(self.host.pantry, place)):
+        if self.host.attempt(lambda: finish(self.host.pantry, place, saw=saw)):
             self.place = None
             self.reload()
             self._choose_place()
+        else:
+            self.reload()
 
     def action_back(self) -> None:
         """Leave; the counts are kept."""

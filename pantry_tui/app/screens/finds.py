@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.commands import of
 from pantry_tui.app.screens.listing import ListScreen
 from pantry_tui.core.lidcode import normal_code
+from pantry_tui.errors import PantryError
+from pantry_tui.store.store import reading
 
 if TYPE_CHECKING:
     from textual.widgets import Input
@@ -97,9 +100,11 @@ class Finds(ListScreen):
     def _begins_a_code(self, typed: str) -> bool:
         """Whether what is typed is the beginning of a lid code, or all of it."""
         begun = normal_code(typed.partition("/")[0])
-        db = self.host.pantry.store.db
+        p = self.host.pantry
         sql = "SELECT 1 FROM codes WHERE substr(code, 1, ?) = ? LIMIT 1"
-        return db.execute(sql, (len(begun), begun)).fetchone() is not None
+        with suppress(PantryError), reading(p.path):
+            return p.store.db.execute(sql, (len(begun), begun)).fetchone() is not None
+        return False
 
     def find_line(self, ref: str) -> int | None:
         """The line of a lid code or a container."""

@@ -210,6 +210,16 @@ class Correct(NamedTuple):
     printed: date | None = None
 
 
+class Relabelled(NamedTuple):
+    """A batch has another lid code, since `was` is written on the lids of `other` as well: two
+    stores that had parted both gave it."""
+
+    batch: str
+    code: str
+    was: str
+    other: str
+
+
 class Tended(NamedTuple):
     """A small job of a batch was done (core.batchwork.tending), like "skim"."""
 

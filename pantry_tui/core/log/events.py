@@ -27,6 +27,7 @@ class Did(StrEnum):
     RATED = "rated"
     RESERVED = "reserved"
     CORRECT = "correct"
+    RELABELLED = "relabelled"
     TENDED = "tended"
     CHECKED = "checked"
     TIMER = "timer"

@@ -123,6 +123,8 @@ class _Batch:
                 self._count(event, payload)
             case said.Correct():
                 self._correct(event, payload)
+            case said.Relabelled() if payload.batch == self.id:
+                self.batch = replace(self.batch, code=payload.code)
             case said.Rated():
                 one = Rated(event.day, payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))

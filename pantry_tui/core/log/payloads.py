@@ -26,6 +26,7 @@ from pantry_tui.core.log.batch_payloads import (
     Rated,
     Ready,
     Reason,
+    Relabelled,
     Reserved,
     Sign,
     Tended,
@@ -100,6 +101,7 @@ __all__ = [
     "Ready",
     "Reason",
     "Redo",
+    "Relabelled",
     "Reserved",
     "RuleAdded",
     "Sign",
@@ -145,6 +147,7 @@ Payload = (
     | Rated
     | Reserved
     | Correct
+    | Relabelled
     | Tended
     | Checked
     | Timer
@@ -183,6 +186,7 @@ BY_NAME: dict[str, type[Payload]] = {
     "rated": Rated,
     "reserved": Reserved,
     "correct": Correct,
+    "relabelled": Relabelled,
     "tended": Tended,
     "checked": Checked,
     "timer": Timer,

@@ -14,6 +14,8 @@ from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.store import log as events_of
 from pantry_tui.store.store import reading
 
+_TAKEN_BACK = said.Undo | said.Redo
+
 
 @dataclass(frozen=True, slots=True)
 class LogLine:
@@ -51,21 +53,25 @@ def log_window(
         return len(held), held[max(start, 0) : max(stop, 0)]
     where, values = _about(p, code)
     with reading(p.path):
+        events_of.refuse_lost(p.store.db)
         total = p.store.db.execute(f"SELECT count(*) FROM log {where}", values).fetchone()[0]
         first, last = max(start, 0), max(stop, 0)
         window = f"{where} ORDER BY id LIMIT {max(0, last - first)} OFFSET {first}"
         ids = [row[0] for row in p.store.db.execute(f"SELECT id FROM log {window}", values)]
         holes = ", ".join("?" * len(ids))
         events = events_of.select(p.store.db, f"WHERE id IN ({holes})", ids)
+        events_of.refuse_fewer(events, ids)
     return total, [(one.code, _text(one)) for one in _lines(p, events)]
 
 
 def entries(p: Pantry, code: str | None = None) -> list[LogLine]:
     """All acts, or those of a batch, oldest first. Raises BadInput for an unknown code."""
-    where, values = _about(p, code or "")
+    if code is None:
+        return _lines(p, [one for one in p.events if not isinstance(one.payload, _TAKEN_BACK)])
+    batch = batch_named(p, code).id
     with reading(p.path):
-        found = events_of.select(p.store.db, where, values)
-    return _lines(p, found)
+        found = events_of.of_batch(p.store.db, batch)
+    return _lines(p, [one for one in found if not isinstance(one.payload, _TAKEN_BACK)])
 
 
 def _about(p: Pantry, code: str) -> tuple[str, tuple[str, ...]]:
@@ -77,7 +83,8 @@ def _about(p: Pantry, code: str) -> tuple[str, tuple[str, ...]]:
 
 
 def _lines(p: Pantry, events: Sequence[Event]) -> list[LogLine]:
-    gone = {row[0] for row in p.store.db.execute("SELECT event FROM undone")}
+    with reading(p.path):
+        gone = events_of.undone(p.store.db)
     return [_line(p, event, event.id in gone) for event in events]
 
 
@@ -114,6 +121,7 @@ _VERBS = {
     Did.SIGN: "saw",
     Did.CORRECT: "corrected",
     Did.RATED: "rated",
+    Did.RELABELLED: "gave another lid code to",
     Did.TENDED: "tended",
     Did.TIMER: "timed",
 }
@@ -165,6 +173,8 @@ def _more(p: Pantry, payload: said.Payload) -> str:
             parts.append(f" ({payload.why})")
         case said.Rated():
             parts.append(f": {': '.join(filter(None, (payload.rating.value, payload.note)))}")
+        case said.Relabelled():
+            parts.append(f", was {payload.was}")
         case said.Timer():
             parts.append(f": {payload.told}")
         case said.Tended():

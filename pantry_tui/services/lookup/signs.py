@@ -39,6 +39,7 @@ from pantry_tui.services.stock import tables
 from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.store import log
+from pantry_tui.store.store import reading
 
 #: What a person says of a container that was looked at and shows nothing.
 LOOKED_WORDS = "looks sound"
@@ -369,6 +370,7 @@ def _into(p: Pantry, batch: Batch) -> dict[str, str]:
 
 def _given(p: Pantry, batch: str) -> dict[str, str]:
     """Container -> to whom it was given."""
-    events = standing(log.of_batch(p.store.db, batch))
+    with reading(p.path):
+        events = standing(log.of_batch(p.store.db, batch))
     gifts = (event.payload for event in events if isinstance(event.payload, said.Give))
     return {id_: gift.to for gift in gifts for id_ in gift.containers}

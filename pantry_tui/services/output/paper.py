@@ -14,7 +14,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
-from pantry_tui.core.log.events import Did, Event
+from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold_place import cut_fact
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Batch
@@ -31,7 +31,6 @@ from pantry_tui.services.rows import Label, Sheet
 from pantry_tui.services.stock import outage, view
 from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.services.stock.rows import DueRow
-from pantry_tui.store import log
 
 _STYLE = (
     "body{font-family:sans-serif;margin:1.5em}table{border-collapse:collapse;width:100%}"
@@ -95,7 +94,7 @@ def _fetch(p: Pantry) -> Sheet:
 
 def _outage(p: Pantry) -> Sheet:
     """What the last power cut did to every item, what to use first on top."""
-    cuts = log.of_kinds(p.store.db, (Did.OUTAGE,))
+    cuts = [event for event in p.standing if isinstance(event.payload, Outage)]
     if not cuts:
         raise Refused("No power cut is booked: see `pantry-tui outage --help`.")
     day, last = cuts[-1].day, cuts[-1].payload

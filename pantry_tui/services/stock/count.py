@@ -1,172 +1,40 @@
-"""A count: the stock check of one place. Expected against counted, booked in one transaction.
-
-What was counted so far is kept in the store after every key, so a count can be stopped anywhere,
-survives a killed terminal and goes on later on the same line.
-"""
+"""A count: the stock check of one place. Expected against counted (`count_begun`), booked in one
+transaction."""
 
 from __future__ import annotations
 
 import math
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass, field
 from fractions import Fraction
+from types import MappingProxyType
+from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
 from pantry_tui.core.model import Container, Place
-from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Difference, Done, RoundLine
+from pantry_tui.services.stock.count_begun import UNSEEN, keep, refuse_other
+from pantry_tui.services.stock.count_begun import Draft as Draft
+from pantry_tui.services.stock.count_begun import add_find as add_find
+from pantry_tui.services.stock.count_begun import count as count
+from pantry_tui.services.stock.count_begun import draft as draft
+from pantry_tui.services.stock.count_begun import lines as lines
+from pantry_tui.services.stock.count_begun import take_back as take_back
+from pantry_tui.services.stock.count_begun import uncount as uncount
 from pantry_tui.services.stock.drawing import convert, read_wanted
 from pantry_tui.services.stock.lines import inside
-from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
+from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 from pantry_tui.services.stock.seen import At, when
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
 UNRECORDED, MISSING = Fate.UNRECORDED, Fate.MISSING
 FOUND = "found"
-#: Fates that a later count may take back: nobody saw it leave.
-UNSEEN = (UNRECORDED, MISSING)
-
-
-@dataclass(slots=True)
-class Draft:
-    """A count as far as it got: counts by line key and what was expected then, lines of unlisted
-    finds, the present line, and what was done in turn (a line's key, "" for a find)."""
-
-    seen: dict[str, int] = field(default_factory=dict)
-    expected: dict[str, int] = field(default_factory=dict)
-    finds: list[str] = field(default_factory=list)
-    at: str = ""
-    turns: list[str] = field(default_factory=list)
-
-
-def _name(place: Place) -> str:
-    return f"round:{place.id}"
-
-
-def draft(p: Pantry, place: Place) -> Draft:
-    """The unfinished count of a place, or an empty one."""
-    kept = p.store.draft(_name(place))
-    return Draft(**kept) if kept else Draft()
-
-
-def _keep(p: Pantry, place: Place, now: Draft) -> None:
-    p.store.keep_draft(_name(place), asdict(now))
-
-
-def lines(p: Pantry, place: Place, *, gone: bool = False) -> list[RoundLine]:
-    """What should stand there, in walking order, grouped by batch and state; also what a count of
-    today did not find (with `gone`: any count), since it may be counted again."""
-    within, paths, now = inside(p, place.id), p.place_paths(), draft(p, place)
-    groups: dict[tuple[str, str, State], list[Container]] = defaultdict(list)
-    for container in p.stock.containers.values():
-        if container.place not in within:
-            continue
-        unseen = container.fate in UNSEEN and (gone or container.ended == p.today)
-        if container.here or unseen:
-            groups[container.place, container.batch, last_state(container)].append(container)
-    found = []
-    for (where, batch_id, state), group in groups.items():
-        batch = p.stock.batches[batch_id]
-        key = f"{where}|{batch_id}|{state}"
-        found.append(
-            RoundLine(
-                key,
-                batch.code,
-                batch.food.name,
-                batch.method,
-                paths[where],
-                state,
-                batch.size,
-                _expected(group),
-                now.seen.get(key),
-                name_of(p, next((one for one in group if one.here), group[0])),
-                _is_pile(group),
-            )
-        )
-    return sorted(found, key=lambda one: (one.place.lower(), one.food, one.code, one.state))
-
-
-def _is_pile(group: Sequence[Container]) -> bool:
-    """Whether it lies loose and is counted piece by piece."""
-    return all(one.vessel is Vessel.PIECES and one.bulk for one in group)
-
-
-def _expected(group: Sequence[Container]) -> int:
-    if not _is_pile(group):
-        return sum(one.here for one in group)
-    return sum(math.ceil(one.left.number) for one in group if one.here and one.left)
-
-
-def count(p: Pantry, place: Place, key: str, seen: int) -> None:
-    """Keep one line's count; nothing is booked yet. Raises BadInput."""
-    if not 0 <= seen <= 999:
-        raise BadInput("A count lies between 0 and 999.")
-    for line in lines(p, place, gone=True):
-        if line.key == key and line.pieces and seen > line.expected:
-            raise BadInput(
-                f"Only {line.expected} of {line.code} {line.food} are recorded: put up the others "
-                "as a batch of their own."
-            )
-    now = draft(p, place)
-    now.seen[key] = seen
-    now.expected[key] = next((one.expected for one in lines(p, place) if one.key == key), 0)
-    now.at = key
-    now.turns = [*(one for one in now.turns if one != key), key]
-    _keep(p, place, now)
-
-
-def uncount(p: Pantry, place: Place, key: str) -> None:
-    """Take one line's count back."""
-    now = draft(p, place)
-    now.seen.pop(key, None)
-    now.expected.pop(key, None)
-    now.turns = [one for one in now.turns if one != key]
-    _keep(p, place, now)
-
-
-def take_back(p: Pantry, place: Place) -> tuple[Done, str] | None:
-    """Take back the last count or find of an unfinished count: what it was, and the key of its
-    line; None when nothing was counted."""
-    now = draft(p, place)
-    if not now.turns:
-        return None
-    key = now.turns[-1]
-    if key:
-        food = next((line.food for line in lines(p, place) if line.key == key), "that line")
-        uncount(p, place, key)
-        return Done(f"Took back the count of {food}."), key
-    now.turns.pop()
-    found = now.finds.pop()
-    _keep(p, place, now)
-    return Done(f"Took back what stood unlisted: {found}."), key
-
-
-def add_find(p: Pantry, place: Place, line: str) -> str:
-    """Keep something unlisted: a put-up line, the place and an unknown date filled in.
-
-    Returns the line as kept. Raises BadInput when it could not be put up like this.
-    """
-    shown = line.strip().rstrip(",")
-    if "made" not in shown.lower():
-        shown += ", made unknown"
-    if not putup.read(p, shown).place:
-        shown += f", {p.place_paths()[place.id].replace('›', ' ')}"
-    reading = putup.read(p, shown)
-    if reading.unread or reading.problems:
-        first = reading.problems[0] if reading.problems else f"{reading.unread[0]!r} is unclear."
-        raise BadInput(first)
-    now = draft(p, place)
-    now.finds.append(shown)
-    now.turns.append("")
-    _keep(p, place, now)
-    return shown
 
 
 def differences(p: Pantry, place: Place) -> list[Difference]:
@@ -189,9 +57,18 @@ def _kind(line: RoundLine) -> str:
 
 
 @booked
-def finish(p: Pantry, place: Place, weighed: Sequence[Gone] = (), *, at: At | None = None) -> Done:
+def finish(
+    p: Pantry,
+    place: Place,
+    weighed: Sequence[Gone] = (),
+    *,
+    at: At | None = None,
+    saw: Draft | None = None,
+) -> Done:
     """Book every difference and the day of the check in one transaction; `weighed` is what is
-    gone of containers by weight or by eye (`by_amount`)."""
+    gone of containers by weight or by eye (`by_amount`). Raises Refused where the count, or what is
+    counted, is another than in `saw`."""
+    refuse_other(p, place, draft(p, place), saw)
     differs = differences(p, place)
     _refuse_if_changed(p, place)
     if at is not None and at.day < p.today and differs:
@@ -204,7 +81,7 @@ def finish(p: Pantry, place: Place, weighed: Sequence[Gone] = (), *, at: At | No
         p.book(counted._replace(gone=(*counted.gone, *weighed)), **when(at))
         for reading in finds:
             putup.put_up(p, reading)
-    p.store.keep_draft(_name(place), None)
+    keep(p, place, None)
     less = [f"{one.amount} of {name_of(p, p.stock.containers[one.container])}" for one in weighed]
     found = [_say(one) for one in differs] + [f"{one} {UNRECORDED}" for one in less]
     said = "; ".join(found) or "all as expected"
@@ -227,9 +104,11 @@ def _refuse_if_changed(p: Pantry, place: Place) -> None:
             )
 
 
-def give_up(p: Pantry, place: Place) -> Done:
-    """Forget an unfinished count; nothing of it is booked."""
-    p.store.keep_draft(_name(place), None)
+@booked
+def give_up(p: Pantry, place: Place, *, saw: Draft | None = None) -> Done:
+    """Forget an unfinished count; nothing of it is booked. Raises Refused as `finish` does."""
+    refuse_other(p, place, draft(p, place), saw)
+    keep(p, place, None)
     return Done(f"Forgot the count of {place.name}; nothing was booked.")
 
 
@@ -325,6 +204,34 @@ def _standing(p: Pantry, where: str, batch_id: str, state: str) -> list[Containe
         if c.here and c.place == where and c.state.value == state
     ]
     return sorted(found, key=lambda c: bool(c.reserved))  # nobody eats a gift unseen
+
+
+class Counted(NamedTuple):
+    """What a count without a screen found, and what was booked."""
+
+    differs: list[Difference]
+    done: Done
+
+
+@booked
+def count_now(
+    p: Pantry,
+    place: Place,
+    seen: Mapping[str, int],
+    amounts: Mapping[str, str] = MappingProxyType({}),
+    *,
+    at: At | None = None,
+) -> Counted:
+    """Counts by lid code, and what is left by container (`by_amount`), booked at once. A count that
+    a screen has begun there stays as it is. Raises BadInput, Refused."""
+    begun = draft(p, place)
+    keep(p, place, Draft())
+    weighed = by_amount(p, place, amounts)
+    differs = from_counts(p, place, seen)
+    done = finish(p, place, weighed, at=at)
+    if begun.turns:
+        keep(p, place, begun)
+    return Counted(differs, done)
 
 
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:

@@ -18,6 +18,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.finding import conditions
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.rows import DueRow, Left, Shelf
+from pantry_tui.store import codes
 from pantry_tui.store import lines as table
 from pantry_tui.store.check import check
 from pantry_tui.store.store import reading
@@ -90,11 +91,9 @@ class StockLines:
     def where(self, container: str) -> int | None:
         code, _, number = container.partition("/")
         sql = "SELECT id, numbers FROM lines WHERE code = ?"
-        found = {
-            id_
-            for id_, numbers in self._p.store.db.execute(sql, (code,))
-            if not number or number in numbers.split()
-        }
+        with reading(self._p.path):
+            rows = self._p.store.db.execute(sql, (code,)).fetchall()
+        found = {id_ for id_, numbers in rows if not number or number in numbers.split()}
         return next((at for at, id_ in enumerate(self._ids) if id_ in found), None)
 
     def heads(self) -> Sequence[tuple[str, int]]:
@@ -103,10 +102,11 @@ class StockLines:
         under = _UNDER[self._order]
         sql = (
             f"SELECT count(*), {under} FROM (SELECT *, {table.VERDICT} AS verdict FROM lines) "
-            f"WHERE id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
+            f"WHERE +id IN (SELECT value FROM json_each(:ids)) GROUP BY {under} ORDER BY {under}"
         )
         values = {"day": self._p.today.isoformat(), "ids": json.dumps(list(self._ids))}
-        found = self._p.store.db.execute(sql, values)
+        with reading(self._p.path):
+            found = self._p.store.db.execute(sql, values).fetchall()
         return [(self._word(head), count) for count, *_, head in found]
 
     def _word(self, head: str | int) -> str:
@@ -170,7 +170,9 @@ def shelves(p: Pantry) -> list[Shelf]:
     """Every place in path order with how many containers it holds itself, its rows left out."""
     ready(p)
     with reading(p.path):
-        count = dict(p.store.db.execute("SELECT place, sum(n) FROM lines GROUP BY place"))
+        count = dict(
+            p.store.db.execute("SELECT place, sum(n) FROM lines NOT INDEXED GROUP BY place")
+        )
     paths = p.place_paths()
     return [
         Shelf(
@@ -189,7 +191,7 @@ def _condition(p: Pantry, text: str, place: str | None) -> tuple[str, dict[str, 
     parts, values = conditions(text, p.today)
     values["day"] = p.today.isoformat()
     if place is not None:
-        parts.append("place IN (SELECT value FROM json_each(:places))")
+        parts.append("+place IN (SELECT value FROM json_each(:places))")
         values["places"] = json.dumps(sorted(inside(p, p.find_place(place).id)))
     return (f"WHERE {' AND '.join(parts)}" if parts else ""), values
 
@@ -216,12 +218,13 @@ def rows(p: Pantry, ids: Sequence[int] | None = None) -> list[DueRow]:
     return [_row(p, *found[id_]) for id_ in wanted if id_ in found]
 
 
-def of_code(p: Pantry, code: str) -> list[DueRow]:
-    """The rows of a lid code, by date."""
-    ready(p)
+def of_code(p: Pantry, code: str, *, all_of_it: bool = True) -> list[DueRow]:
+    """The rows of a lid code, by date. Not `all_of_it`: no other line is looked at."""
+    ready(p, all_of_it=all_of_it)
     sql = "SELECT id FROM lines WHERE code = ? ORDER BY first_date, id"
     with reading(p.path):
         ids = [row[0] for row in p.store.db.execute(sql, (code,))]
+        table.refuse_fewer(p.store.db, code, codes.batch_of(p.store.db, code))
     return rows(p, ids)
 
 

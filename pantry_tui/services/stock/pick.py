@@ -8,21 +8,42 @@ from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import State
-from pantry_tui.errors import BadInput, Refused
+from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
+from pantry_tui.store.codes import also_written
 from pantry_tui.store.store import reading
 
 
 def batch_named(p: Pantry, ref: str) -> Batch:
     """The batch of a reference. Raises BadInput with near codes."""
     code = normal_code(ref.partition("/")[0])
-    batch = p.batch(code)
+    typed = code.removesuffix("!")
+    batch = p.batch(typed)
     if batch is not None:
+        if p.asks_which and typed == code:
+            _ask_which(p, batch)
         return batch
     near = sorted(b.code for b in p.batches() if code and b.code[:1] == code[:1])[:5]
     hint = f"near it: {', '.join(near)}" if near else "`pantry-tui due` lists the codes"
     raise BadInput(f"No batch has the lid code {ref.partition('/')[0]!r}; {hint}.")
+
+
+def _ask_which(p: Pantry, batch: Batch) -> None:
+    """Two stores that had parted gave one code twice: it may stand on either's lids. Raises
+    Unclear."""
+    with reading(p.path):
+        others = [p.stock.batches[id_] for id_ in also_written(p.store.db, batch.code)]
+    if not others:
+        return
+    named = [f"{one.code} ({one.food.name})" for one in others]
+    raise Unclear(
+        f"{batch.code} stands on the lids of two batches: say {batch.code}! for {batch.food.name}, "
+        f"or {', '.join(named)}.",
+        "code",
+        batch.code,
+        (f"{batch.code}!", *(one.code for one in others)),
+    )
 
 
 def ordered(p: Pantry, containers: Sequence[Container]) -> list[Container]:
@@ -113,7 +134,7 @@ def _batch_of_food(
 
 def standing_in(p: Pantry, place: str) -> list[Container]:
     """What stands in a place itself, by its id."""
-    return [c for c in _here(p, "place = ?", place) if c.place == place]
+    return [c for c in _here(p, "+place = ?", place) if c.place == place]
 
 
 def _here(p: Pantry, where: str, value: str) -> list[Container]:

@@ -30,25 +30,33 @@ def waits(p: Pantry) -> bool:
         return table.waits(p.store.db, rules_fingerprint())
 
 
-def ready(p: Pantry) -> None:
+def ready(p: Pantry, *, all_of_it: bool = True) -> None:
     """Before anything is read off the tables: what is marked is judged, and what lies in them is
     as it was written. Cheap when nothing has changed. Raises Refused where the program was updated
-    meanwhile."""
+    meanwhile.
+
+    Not `all_of_it`: for whoever reads the lines of one batch or food, and looks those over."""
     p.settle()
-    if p.ready_for == _moment(p):
+    if _moment(p) in ((p.ready_for,) if all_of_it else (p.ready_for, p.judged_for)):
         return
     if not p.store.writing:
         p.catch_up()
     with reading(p.path):
         refuse_if_updated(p)
         now, day = p.clock.minute_now, p.today.isoformat()
-        if not table.as_they_lie(p.store.db, rules_fingerprint(), now, day):
+        # All lines are looked at once, and again when another window has written.
+        look = all_of_it and p.looked_at != p.store.version()
+        if look:
+            p.looked_at = p.store.version()
+        if not table.as_they_lie(p.store.db, rules_fingerprint(), now, day, look=look):
             from pantry_tui.services.stock.tables import put_right
 
-            put_right(p)
+            put_right(p, look=all_of_it)
         # Not so in a file that may not be written: it is judged in memory, again and again.
         p.has_judged = p.store.meta("rules") == rules_fingerprint()
-    p.ready_for = _moment(p)
+    p.judged_for = _moment(p)
+    if all_of_it:
+        p.ready_for = p.judged_for
 
 
 def _moment(p: Pantry) -> tuple[object, ...]:

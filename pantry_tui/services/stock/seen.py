@@ -10,7 +10,6 @@ from pantry_tui.core.lidcode import normal_code
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import lines
-from pantry_tui.services.stock.ready import ready
 
 
 class At(NamedTuple):
@@ -41,9 +40,8 @@ def still(p: Pantry, ref: str, saw: str) -> None:
     """Raises Refused, naming what it is now, where a container is not as a screen showed it."""
     if not saw:
         return
-    ready(p)
     code, _, number = ref.partition("/")
-    mine = lines.of_code(p, normal_code(code))
+    mine = lines.of_code(p, normal_code(code), all_of_it=False)
     named = [row for row in mine if not number or f"{row.code}/{number}" in row.container_ids]
     if any(row.stamp == saw for row in named):
         return

@@ -15,6 +15,7 @@ from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ladders import lines_of, today_only
+from pantry_tui.store import damage, marks
 from pantry_tui.store import lines as table
 
 #: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
@@ -29,9 +30,8 @@ def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     for batch in kin(p, touched):
         _make(p, batch)
     for what in marked:
-        names = _with_inner(p, what) if what != "*" else [what]
-        db.executemany("INSERT OR IGNORE INTO marked VALUES (?)", [(name,) for name in names])
-    p.ready_for = None
+        marks.add(db, _with_inner(p, what) if what != "*" else [what])
+    p.ready_for = p.judged_for = None
 
 
 def kin(p: Pantry, touched: Collection[str]) -> Sequence[str]:
@@ -74,15 +74,16 @@ def _make(p: Pantry, batch: str) -> None:
     table.stood(db, batch, stood)
 
 
-def put_right(p: Pantry) -> None:
-    """What is marked is judged, and what is not as it was written is made again."""
+def put_right(p: Pantry, *, look: bool = True) -> None:
+    """What is marked is judged. With `look`, raises Damaged where the tables are not as they were
+    written."""
     db = p.store.db
     db.execute("DROP TABLE IF EXISTS temp.lines")
     _mark_run_out(p)
-    if p.store.meta("rules") != rules_fingerprint() or _any_marked(p):
+    if p.store.meta("rules") != rules_fingerprint() or marks.any_left(db):
         _freshen(p)
-    if not table.whole(db):
-        _all_again(p)
+    if look:
+        table.refuse_hurt(db)
     early = table.resting_on_later(db, p.clock.minute_now, p.today.isoformat())
     if early:
         # Before the last fact: what rests on later ones is judged in memory, never written.
@@ -91,18 +92,12 @@ def put_right(p: Pantry) -> None:
 
 def _mark_run_out(p: Pantry) -> None:
     """What stood in the warm until its hours ran out is judged again."""
-    sql = "SELECT DISTINCT batch FROM main.lines WHERE again_at <= ?"
+    sql = "SELECT DISTINCT batch FROM main.lines WHERE +again_at <= ?"
     over = [row[0] for row in p.store.db.execute(sql, (p.clock.now.first,))]
     if over and not p.store.writing:
         p.refresh_events()  # what was reckoned from the rows as they were
         with p.writing():
-            p.store.db.executemany(
-                "INSERT OR IGNORE INTO marked VALUES (?)", [(f"batch:{id_}",) for id_ in over]
-            )
-
-
-def _any_marked(p: Pantry) -> bool:
-    return p.store.db.execute("SELECT 1 FROM marked LIMIT 1").fetchone() is not None
+            marks.add(p.store.db, [f"batch:{id_}" for id_ in over])
 
 
 def _freshen(p: Pantry) -> None:
@@ -111,6 +106,8 @@ def _freshen(p: Pantry) -> None:
         while _some(p):
             pass
     except StoreError:
+        if damage.noted(p.path):
+            raise
         # It may not be written: look at it in memory.
         _in_memory(p, [row[0] for row in p.store.db.execute("SELECT batch FROM codes")])
 
@@ -120,34 +117,16 @@ def _some(p: Pantry) -> bool:
     db = p.store.db
     with p.writing():
         if p.store.meta("rules") != rules_fingerprint():
-            db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
+            marks.add(db, ["*"])
             p.store.set_meta("rules", rules_fingerprint())
-        if db.execute("DELETE FROM marked WHERE what = '*'").rowcount:
-            db.execute("INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM codes")
-        places = db.execute("SELECT what FROM marked WHERE what GLOB 'place:*'").fetchall()
-        for (place,) in places:
-            db.execute(
-                "INSERT OR IGNORE INTO marked SELECT 'batch:' || batch FROM stood WHERE place = ?",
-                (place.removeprefix("place:"),),
-            )
-        db.executemany("DELETE FROM marked WHERE what = ?", places)
         begun, done = process_time(), []
-        waiting = db.execute("SELECT what FROM marked LIMIT ?", (_TURN,)).fetchall()
-        for (what,) in waiting:
-            _make(p, what.removeprefix("batch:"))
-            done.append((what,))
+        for batch in marks.batches(db, _TURN):
+            _make(p, batch)
+            done.append(f"batch:{batch}")
             if process_time() - begun > _TURN_S:
                 break
-        db.executemany("DELETE FROM marked WHERE what = ?", done)
-    return _any_marked(p)
-
-
-def _all_again(p: Pantry) -> None:
-    """The tables are not as they were written: make them from the log, which is the truth."""
-    with p.writing():
-        table.clear(p.store.db)
-        p.store.db.execute("INSERT OR IGNORE INTO marked VALUES ('*')")
-    _freshen(p)
+        marks.take(db, done)
+    return marks.any_left(db)
 
 
 def _in_memory(p: Pantry, batches: Sequence[str]) -> None:

@@ -42,9 +42,10 @@ def in_turn(p: Pantry, food: str) -> Iterator[table.Line]:
 
 
 def _lines(p: Pantry, where: str, values: dict[str, object]) -> Iterator[table.Line]:
-    ready(p)
+    ready(p, all_of_it=False)
     day = p.today.isoformat()
     with reading(p.path):
+        table.refuse_food(p.store.db, str(values["food"]))
         ids = table.ids(p.store.db, where, _ORDER, {"day": day, **values})
     for at in range(0, len(ids), _SOME):
         some = ids[at : at + _SOME]

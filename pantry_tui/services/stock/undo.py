@@ -12,6 +12,7 @@ from pantry_tui.services.books.logbook import describe
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.store import log
+from pantry_tui.store.store import reading
 
 #: So many letters of the end of an id name an act; fewer are taken for something else.
 _NAMES = 6
@@ -19,7 +20,9 @@ _NAMES = 6
 
 def newest(p: Pantry) -> Event | None:
     """The act that `undo` would take back now, whoever booked it."""
-    return _event(p, log.newest(p.store.db))
+    with reading(p.path):
+        log.undone(p.store.db)  # none of them is lost
+        return _event(p, log.newest(p.store.db))
 
 
 def say(p: Pantry, event: Event) -> str:
@@ -95,6 +98,8 @@ def _refuse_if_rested_on(p: Pantry, group: Sequence[Event]) -> None:
                     f"{describe(p, later)} came after it. Take that back first."
                 )
         _refuse_if_in_use(p, event)
+        if isinstance(event.payload, said.Relabelled):
+            raise Refused("A lid code that two batches had cannot be given to both again.")
 
 
 def _later(p: Pantry, event: Event) -> list[Event]:

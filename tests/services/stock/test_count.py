@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -168,3 +168,79 @@ def test_a_pile_is_counted_piece_by_piece(larder: Pantry) -> None:
     rounds.from_counts(p, place, {code: 0})
     rounds.finish(p, place)
     assert not view.due(p)
+
+
+@pytest.fixture
+def other(p: Pantry) -> Iterator[Pantry]:
+    """A second window on the same store."""
+    with open_pantry(p.path, TODAY) as pantry:
+        yield pantry
+
+
+def test_a_line_that_another_window_counted_is_not_overwritten_unseen(
+    p: Pantry, other: Pantry
+) -> None:
+    shelf = p.find_place("shelf 1")
+    line = rounds.lines(p, shelf)[0]
+    shown = rounds.draft(p, shelf)
+    rounds.count(other, shelf, line.key, 1, saw=shown)
+    with pytest.raises(Refused, match=rf"^{line.code} .* in another window .* says 1 now"):
+        rounds.count(p, shelf, line.key, 3, saw=shown)
+    assert rounds.draft(p, shelf).seen == {line.key: 1}
+    rounds.count(p, shelf, line.key, 3, saw=rounds.draft(p, shelf))
+    assert rounds.draft(other, shelf).seen == {line.key: 3}, "whoever has seen it may"
+
+
+def test_two_windows_count_one_place_and_both_counts_stand(p: Pantry, other: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    first, second = rounds.lines(p, shelf)[:2]
+    shown = rounds.draft(p, shelf)
+    rounds.count(p, shelf, first.key, 1, saw=shown)
+    rounds.count(other, shelf, second.key, 2, saw=shown)
+    assert rounds.draft(p, shelf).seen == {first.key: 1, second.key: 2}
+
+
+@pytest.mark.parametrize("end", [rounds.finish, rounds.give_up, rounds.take_back])
+def test_who_ends_a_count_is_told_of_what_another_window_counted(
+    p: Pantry, other: Pantry, end: Callable[..., object]
+) -> None:
+    shelf = p.find_place("shelf 1")
+    first, second = rounds.lines(p, shelf)[:2]
+    rounds.count(p, shelf, first.key, 1)
+    shown, before = rounds.draft(p, shelf), len(p.events)
+    rounds.count(other, shelf, second.key, 0)
+    with pytest.raises(Refused, match=second.food):
+        end(p, shelf, saw=shown)
+    rounds.uncount(other, shelf, second.key)
+    rounds.add_find(other, shelf, "1 jar plums, boiling-water canned")
+    with pytest.raises(Refused, match="unlisted"):
+        end(p, shelf, saw=shown)
+    assert len(p.events) == before
+    end(p, shelf, saw=rounds.draft(p, shelf))
+
+
+def test_a_count_that_another_window_booked_is_not_booked_again(p: Pantry, other: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    first = rounds.lines(p, shelf)[0]
+    rounds.count(p, shelf, first.key, 1)
+    shown = rounds.draft(p, shelf)
+    rounds.finish(other, shelf, saw=shown)
+    before = len(other.events)
+    with pytest.raises(Refused, match="ended in another window"):
+        rounds.finish(p, shelf, saw=shown)
+    with open_pantry(p.path, TODAY) as again:
+        assert len(again.events) == before
+
+
+def test_a_count_by_command_leaves_the_one_that_a_screen_has_begun(p: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    lines = {line.code: line for line in rounds.lines(p, shelf)}
+    rounds.count(p, shelf, lines["3A"].key, 0)
+    begun = rounds.draft(p, shelf)
+    found = rounds.count_now(p, shelf, {"2A": 2})
+    assert [one.code for one in found.differs] == ["2A"]
+    assert counts(p)["3A"] == 3, "what the screen counted is not booked"
+    assert rounds.draft(p, shelf) == begun
+    with pytest.raises(BadInput):
+        rounds.count_now(p, shelf, {"9Z": 1})
+    assert rounds.draft(p, shelf) == begun

@@ -1,6 +1,6 @@
 """A household's day through the services: put up, open, use, move, discard, undo."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -12,6 +12,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
 from pantry_tui.services.stock import act, one_batch, places, undo, view
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
 
@@ -242,3 +243,29 @@ def test_a_crate_put_up_by_weight_is_drawn_from_by_weight(p: Pantry) -> None:
     line = "20 lb carrots, cellar-stored, fridge"
     code = putup.put_up(p, putup.read(p, line)).code
     assert "18 lb" in act.use(p, code, "2 lb").message
+
+
+def test_nothing_happens_to_what_was_not_put_up_yet(p: Pantry) -> None:
+    code = up(p, "peaches", "boiling-water canned", "shelf 1", ago=10)
+    early, same = (
+        At(TODAY - timedelta(days=days), minute) for days, minute in ((11, None), (10, 0))
+    )
+    before = len(p.events)
+    refused: tuple[Callable[[], object], ...] = (
+        lambda: act.use(p, code, at=early),
+        lambda: act.open_(p, code, at=early),
+        lambda: act.move(p, code, "shelf 2", at=early),
+        lambda: act.discard(p, code, why="other", at=early),
+        lambda: act.give(p, code, at=early),
+    )
+    for do in refused:
+        with pytest.raises(Refused, match="was put up on Sun 15 Nov 2026"):
+            do()
+    assert len(p.events) == before
+    act.use(p, code, at=same)
+
+
+def test_of_what_nobody_knows_the_day_it_was_made_an_earlier_act_is_told(p: Pantry) -> None:
+    reading = putup.read(p, "2 pint jars pears, boiling-water canned, shelf 1, made unknown")
+    code = putup.put_up(p, reading).code
+    act.use(p, code, any_=True, at=At(TODAY - timedelta(days=3)))

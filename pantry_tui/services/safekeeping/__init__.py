@@ -1,0 +1,1 @@
+"""Nothing lost, and it can be proved: backup, restore, verify, salvage."""

@@ -1,0 +1,113 @@
+"""Copies of the store, and bringing one back."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from pantry_tui.core import dates
+from pantry_tui.core.log.events import Event
+from pantry_tui.core.log.payloads import PutUp
+from pantry_tui.errors import Refused
+from pantry_tui.settings import read_settings
+from pantry_tui.store import copies
+from pantry_tui.store.replace import refuse_foreign, refuse_unsound, replace
+from pantry_tui.store.salvage import ids_in, salvage
+
+
+@dataclass(frozen=True, slots=True)
+class Copied:
+    """Where a copy lies, how many events it holds, which copies are kept beside the store or where
+    the settings say, and what of the settings could not be used."""
+
+    path: Path
+    events: int
+    kept: tuple[Path, ...]
+    wrong: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Lost:
+    """An event of the store that a backup does not have."""
+
+    id: str
+    day: str
+    kind: str
+    code: str
+
+    @property
+    def says(self) -> str:
+        """ "25 Nov 2026: use 2A"."""
+        what = f"{self.kind.replace('_', ' ')} {self.code}".rstrip()
+        return f"{dates.say(dates.iso(self.day))}: {what}"
+
+
+@dataclass(frozen=True, slots=True)
+class Restored:
+    """A store as it is, or would be: how many events it has then, where the file is kept that it
+    replaced (None: there was none, or nothing was done yet), what is lost and what comes back."""
+
+    path: Path
+    events: int
+    kept: Path | None
+    lost: tuple[Lost, ...]
+    back: int
+
+
+def backup(path: Path, to: Path | None = None) -> Copied:
+    """A sound copy of the store, at `to`, in the folder `to`, or where those lie that are made by
+    themselves. Never overwrites. Raises Refused, StoreError."""
+    where, events = copies.backup(path, to)
+    kept = copies.made_by_itself(path, copies.folder_of(path))
+    return Copied(where, events, tuple(kept), read_settings().wrong)
+
+
+def preview(path: Path, source: Path) -> Restored:
+    """What `restore` would do. Raises Refused, StoreError as it does."""
+    return _restored(path, source, None, *_compared(path, source))
+
+
+def restore(path: Path, source: Path) -> Restored:
+    """The store becomes what `source` is, at once; the file that it replaces is kept beside it.
+
+    Raises Refused for a source that is not sound or is the store itself, StoreError where it
+    cannot be written or another program holds it; then nothing has changed.
+    """
+    compared = _compared(path, source)
+    return _restored(path, source, replace(path, source), *compared)
+
+
+def _restored(
+    path: Path, source: Path, kept: Path | None, lost: Sequence[Lost], back: int
+) -> Restored:
+    return Restored(path, copies.events_in(source), kept, tuple(lost), back)
+
+
+def _compared(path: Path, source: Path) -> tuple[list[Lost], int]:
+    """What of the store is not in the source, and how much of the source is not in the store."""
+    refuse_unsound(path, source)
+    if not path.exists():
+        return [], copies.events_in(source)
+    if path.samefile(source):
+        raise Refused(f"{source} is the store itself: name a backup of it.")
+    refuse_foreign(path)
+    there = ids_in(source)
+    here = salvage(path).events
+    codes = codes_of(here)
+    lost = [_lost(event, codes) for event in here if event.id not in there]
+    return lost, len(there - {event.id for event in here})
+
+
+def codes_of(events: Sequence[Event]) -> dict[str, str]:
+    """Batch -> lid code."""
+    return {
+        event.payload.batch: event.payload.code
+        for event in events
+        if isinstance(event.payload, PutUp)
+    }
+
+
+def _lost(event: Event, codes: Mapping[str, str]) -> Lost:
+    code = codes.get(event.batch, "")
+    return Lost(event.id, event.day.isoformat(), event.did.value, code)

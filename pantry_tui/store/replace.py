@@ -1,0 +1,126 @@
+"""Another file takes the place of a store, at once, and what stood there is kept."""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from pathlib import Path
+
+from pantry_tui.errors import Refused, StoreError
+from pantry_tui.store import damage
+from pantry_tui.store.copies import folder_of, free_name, made_by_itself, newest_sound, wrong_with
+from pantry_tui.store.files import cannot, made_whole, settle
+from pantry_tui.store.soundness import copied
+from pantry_tui.store.store import check_header, connect, held, in_use
+
+#: How long to wait for another program that writes, in milliseconds.
+PATIENCE_MS = 5000
+
+
+def refuse_unsound(path: Path, source: Path) -> None:
+    """Raises Refused for a file that no store may be replaced by."""
+    why = wrong_with(source)
+    if not why:
+        return
+    other = newest_sound(path)
+    hint = f"the newest sound backup is {other.path}" if other else "name another file"
+    raise Refused(f"{source} cannot be restored ({why.rstrip('.')}): {hint}.")
+
+
+def refuse_foreign(path: Path) -> None:
+    """Raises StoreError where `path` holds something that never was this store."""
+    if not os.path.lexists(path):
+        return
+    try:
+        check_header(path)
+    except StoreError:
+        ours = path.is_file() and made_by_itself(path, folder_of(path))
+        if not ours and not damage.noted(path):
+            raise
+
+
+def replace(path: Path, source: Path) -> Path | None:
+    """A copy of `source`, looked over again, takes the place of `path`. Returns where the file is
+    kept that stood there, None for none. Raises Refused, StoreError; then nothing has changed."""
+    path = Path(os.path.realpath(path))
+    refuse_foreign(path)
+    if not os.path.lexists(path):
+        with made_whole(path) as making:
+            _copied(source, making)
+        damage.forget(path)
+        return None
+    # Made under its own name first, then moved over the store.
+    ready = free_name(path.parent, f"{path.stem}-restoring")
+    kept = free_name(path.parent, f"{path.stem}-replaced")
+    try:
+        with made_whole(ready) as making:
+            _copied(source, making)
+        with _alone(path):
+            _keep(path, kept)
+            os.replace(ready, path)
+            settle(path.parent)
+    except OSError as error:
+        raise cannot(path, error) from error
+    finally:
+        with suppress(OSError):
+            ready.unlink()
+    damage.forget(path)
+    return kept
+
+
+def _copied(source: Path, making: Path) -> None:
+    try:
+        copied(source, making)
+    except sqlite3.Error as error:
+        raise cannot(making, error) from error
+    hurt = wrong_with(making)
+    if hurt:
+        raise Refused(f"{source} cannot be restored ({hurt}): name another backup.")
+
+
+@contextmanager
+def _alone(path: Path) -> Iterator[None]:
+    """Nobody else writes meanwhile, and what a killed program left half written is put right."""
+    db = _locked(path)
+    try:
+        yield
+    finally:
+        if db is not None:
+            db.close()
+
+
+def _locked(path: Path) -> sqlite3.Connection | None:
+    """None for a file that SQLite cannot open: nobody else can either."""
+    db = connect(path)
+    try:
+        db.execute(f"PRAGMA busy_timeout = {PATIENCE_MS}")
+        db.execute("BEGIN EXCLUSIVE")
+    except sqlite3.Error as error:
+        db.close()
+        if held(error):
+            raise in_use(path) from error
+        return None
+    return db
+
+
+def _keep(path: Path, kept: Path) -> None:
+    """The file under another name, with the journal that belongs to it: it must never be played
+    into the one that comes."""
+    give_second_name(path, kept)
+    journal = path.with_name(f"{path.name}-journal")
+    with suppress(FileNotFoundError):
+        os.replace(journal, kept.with_name(f"{kept.name}-journal"))
+
+
+def give_second_name(path: Path, kept: Path) -> None:
+    try:
+        os.link(path, kept)
+    except FileExistsError:
+        raise
+    except OSError:
+        import shutil
+
+        with made_whole(kept) as making:
+            shutil.copyfile(path, making)

@@ -1,0 +1,64 @@
+"""The app is told to end, or its terminal goes: what is booked stays, the terminal is as it was."""
+
+from __future__ import annotations
+
+import os
+import pty
+import signal
+import subprocess
+import sys
+import termios
+import time
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.services.demo import build_demo
+from pantry_tui.services.safekeeping.verify import verify
+from tests.terminal import _read
+
+TODAY = date(2026, 11, 25)
+#: What leaves the other screen and shows the cursor again.
+BACK = b"\x1b[?1049l"
+
+
+@pytest.mark.parametrize("name", ["SIGTERM", "SIGHUP", "SIGINT"])
+def test_the_terminal_is_given_back(tmp_path: Path, name: str) -> None:
+    path = tmp_path / "pantry.db"
+    build_demo(path, TODAY)
+    ours, theirs = pty.openpty()
+    before = termios.tcgetattr(theirs)
+    command = [sys.executable, "-m", "pantry_tui", "--store", str(path), "--today", "2026-11-25"]
+    env = {**os.environ, "TERM": "xterm-256color"}
+    child = subprocess.Popen(command, stdin=theirs, stdout=theirs, stderr=theirs, env=env)
+    try:
+        seen = _read(ours, ["jerky"], time.monotonic() + 120)
+        assert "jerky" in seen
+        assert termios.tcgetattr(theirs) != before, "the app has the terminal"
+        child.send_signal(getattr(signal, name))
+        if name == "SIGINT":  # ctrl+c is a key there, and ends nothing
+            os.write(ours, b"q")
+        _drain(ours, child)
+        assert termios.tcgetattr(theirs) == before
+    finally:
+        child.kill()
+        child.wait()
+        os.close(ours)
+        os.close(theirs)
+    assert verify(path, TODAY).ok
+
+
+def _drain(terminal: int, child: subprocess.Popen[bytes]) -> None:
+    """Reads what is written until the program has ended, so that it never waits for a reader."""
+    import select
+
+    until = time.monotonic() + 120
+    raw = b""
+    while child.poll() is None and time.monotonic() < until:
+        if select.select([terminal], [], [], 0.2)[0]:
+            raw += os.read(terminal, 65536)
+    while select.select([terminal], [], [], 0)[0]:
+        raw += os.read(terminal, 65536)
+    assert child.poll() is not None, "it did not end"
+    assert BACK in raw

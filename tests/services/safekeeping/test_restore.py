@@ -1,0 +1,167 @@
+"""Bringing a backup back: at once, after a look, keeping what it replaces."""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from contextlib import closing
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.errors import Refused, StoreError
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import create, open_pantry
+from pantry_tui.services.safekeeping import backup
+from pantry_tui.services.stock import act, places, view
+from pantry_tui.store import copies, damage
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    file = tmp_path / "pantry.db"
+    create(file)
+    with open_pantry(file, TODAY) as p:
+        places.add(p, "larder", "pantry")
+        putup.put_up(p, putup.read(p, "9 pint jars peaches, boiling-water canned, larder"))
+    return file
+
+
+@pytest.fixture
+def copy(path: Path) -> Path:
+    return backup.backup(path).path
+
+
+def test_what_was_booked_since_is_named_before_it_is_lost(path: Path, copy: Path) -> None:
+    with open_pantry(path, TODAY) as p:
+        act.use(p, "2A")
+        act.open_(p, "2A")
+    before = path.read_bytes()
+    would = backup.preview(path, copy)
+    assert [(one.kind, one.code) for one in would.lost] == [("use", "2A"), ("open", "2A")]
+    assert path.read_bytes() == before
+    done = backup.restore(path, copy)
+    assert done.lost == would.lost
+    assert done.kept is not None
+    assert done.kept.read_bytes() == before
+    with open_pantry(path, TODAY) as p:
+        assert view.due(p)[0].count == 9
+    # And what was replaced can be brought back in its turn.
+    again = backup.restore(path, done.kept)
+    assert (again.lost, again.back) == ((), 2)
+    with open_pantry(path, TODAY) as p:
+        assert sum(row.count for row in view.due(p)) == 8
+
+
+def test_a_window_that_stands_open_writes_nothing_into_the_replaced_file(
+    path: Path, copy: Path
+) -> None:
+    with open_pantry(path, TODAY) as p:
+        act.use(p, "2A")
+        done = backup.restore(path, copy)
+        assert done.kept is not None
+        kept = done.kept.read_bytes()
+        with pytest.raises(StoreError, match="replaced"):
+            act.use(p, "2A")
+        assert done.kept.read_bytes() == kept
+
+
+def test_a_store_that_was_taken_away_is_not_written_to(path: Path) -> None:
+    with open_pantry(path, TODAY) as p:
+        path.rename(path.with_name("moved.db"))
+        with pytest.raises(StoreError, match="taken away"):
+            act.use(p, "2A")
+
+
+def test_nothing_unsound_foreign_or_newer_is_brought_back(path: Path, copy: Path) -> None:
+    before = path.read_bytes()
+    letter = path.with_name("letter.txt")
+    letter.write_text("Dear aunt")
+    for source in (letter, path.with_name("nowhere.db"), path.parent, path):
+        with pytest.raises((Refused, StoreError)):
+            backup.restore(path, source)
+    with closing(sqlite3.connect(copy)) as db, db:
+        db.execute("update log set at = 7")
+    with pytest.raises(Refused, match="check value"):
+        backup.restore(path, copy)
+    with closing(sqlite3.connect(copy)) as db, db:
+        db.execute("pragma user_version = 999")
+    with pytest.raises(Refused, match="newer"):
+        backup.restore(path, copy)
+    assert path.read_bytes() == before
+    with pytest.raises(StoreError, match="not a store file"):
+        backup.restore(letter, backup.backup(path).path)
+    assert letter.read_text() == "Dear aunt"
+
+
+def test_a_file_that_is_no_store_any_more_is_replaced_and_kept(path: Path, copy: Path) -> None:
+    with path.open("r+b") as file:
+        file.write(bytes(4096))
+    damaged = path.read_bytes()
+    done = backup.restore(path, copy)
+    assert done.kept is not None
+    assert done.kept.read_bytes() == damaged
+    with open_pantry(path, TODAY) as p:
+        assert view.due(p)[0].count == 9
+
+
+def test_a_note_of_damage_goes_with_the_damaged_file(path: Path, copy: Path) -> None:
+    damage.note(path, "a page was hurt")
+    backup.restore(path, copy)
+    open_pantry(path, TODAY).close()
+
+
+def test_a_store_that_is_gone_comes_back(path: Path, copy: Path) -> None:
+    path.unlink()
+    done = backup.restore(path, copy)
+    assert done.kept is None
+    with open_pantry(path, TODAY) as p:
+        assert view.due(p)[0].count == 9
+
+
+def test_a_journal_of_the_old_file_is_never_played_into_the_new_one(path: Path, copy: Path) -> None:
+    """Its first page is lost, so nobody can play the journal where it belongs."""
+    journal = path.with_name(f"{path.name}-journal")
+    with open_pantry(path, TODAY) as p:
+        p.store.db.execute("PRAGMA cache_size = 1")
+        p.store.db.execute("PRAGMA cache_spill = 1")
+        p.store.db.execute("BEGIN IMMEDIATE")
+        p.store.db.execute("UPDATE log SET payload = payload || ' '")
+        left = journal.read_bytes()
+        p.store.db.execute("ROLLBACK")
+    assert left
+    journal.write_bytes(left)
+    with path.open("r+b") as file:
+        file.write(bytes(4096))
+    backup.restore(path, copy)
+    assert not journal.exists()
+    assert copies.wrong_with(path) == ""
+
+
+def test_a_store_that_another_program_holds_is_not_replaced(
+    path: Path, copy: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("pantry_tui.store.replace.PATIENCE_MS", 0)
+    other = sqlite3.connect(path, isolation_level=None)
+    other.execute("BEGIN IMMEDIATE")
+    before = path.read_bytes()
+    with pytest.raises(StoreError, match="in use"):
+        backup.restore(path, copy)
+    other.close()
+    assert path.read_bytes() == before
+    assert sorted(one.name for one in path.parent.iterdir()) == ["pantry-backups", "pantry.db"]
+
+
+def test_through_a_link_the_store_it_leads_to_is_replaced(path: Path, copy: Path) -> None:
+    link = path.with_name("link.db")
+    link.symlink_to(path)
+    with open_pantry(path, TODAY) as p:
+        act.use(p, "2A")
+    backup.restore(link, copy)
+    assert link.is_symlink()
+    assert os.path.samefile(link, path)
+    with open_pantry(path, TODAY) as p:
+        assert view.due(p)[0].count == 9
