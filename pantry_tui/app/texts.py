@@ -10,6 +10,7 @@ from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.text import clean
+from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.rows import (
     BatchView,
@@ -164,6 +165,32 @@ def outage_text(rows: Sequence[OutageRow]) -> str:
             lines.append(f"{head:<9} {row.count} of {row.code} {clip(row.food, 40)}")
         lines += [f"{'':12}{clip(one, 300)}" for one in reasons]
     return "\n".join(lines) or "Nothing stands there."
+
+
+def lines_text(found: Sequence[OneLine]) -> str:
+    """Many put-up lines: each with how it was read, or with what is wrong with it."""
+    bad = sum(bool(one.why) for one in found)
+    if bad:
+        head = f"{len(found)} lines, {bad} to mend: mend them where they came from, paste again."
+    elif all(one.made is not None and one.made.code for one in found):
+        head = f"{len(found)} batches are put up. Write the codes on the lids."
+    else:
+        head = f"{len(found)} lines, all understood: Enter puts up all of them."
+    return "\n".join([head, "", *(text for one in found for text in _one_line(one))])
+
+
+def _one_line(one: OneLine) -> list[str]:
+    read = one.reading
+    count = " ".join(f"{read.count} {clean(read.size)} {clean(read.container)}".split())
+    parts = (
+        f"{count} {clip(read.food, 60) or '?'}",
+        read.method.value if read.method else "?",
+        clip(read.place, 60) or "?",
+        day(read.made) if read.made else "day unknown",
+    )
+    code = one.made.code if one.made is not None else ""
+    lines = [f"{one.number:>4} {code}{' ' if code else ''}{', '.join(parts)}"]
+    return lines + ([f"     mend: {clip(one.why, 300)}"] if one.why else [])
 
 
 def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -> str:

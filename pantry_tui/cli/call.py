@@ -32,8 +32,8 @@ class Call:
 
     def __init__(self, told: Moment | None, store: Path | None, as_json: bool) -> None:
         self.told, self.store, self.as_json = told, store, as_json
+        self._opened: Pantry | None = None  # stays known when it was left
         self._open: Pantry | None = None
-        self._opened: Pantry | None = None
         self._units: Units | None = None
 
     @property
@@ -78,6 +78,18 @@ class Call:
         p.asks_which = True
         return p
 
+    def settle(self) -> None:
+        """Once a day, when something was booked and the person has the answer: a backup."""
+        if self._opened is None or not self._opened.store.booked:
+            return
+        from pantry_tui.store.copies import daily
+
+        sys.stdout.flush()
+        try:
+            daily(self._opened.path)
+        except PantryError as error:
+            print(clean(f"What you did is booked; no backup: {error.message}"), file=sys.stderr)
+
     def _heard(self, p: Pantry) -> None:
         """Its units, as they are at the end of the command."""
         from pantry_tui.services.inunits import Units
@@ -107,18 +119,6 @@ class Call:
         if self._units is not None:
             error.message = self._units.text(error.message, *typed)
 
-    def settle(self) -> None:
-        """Once a day, when something was booked and the person has the answer: a backup."""
-        if self._opened is None or not self._opened.store.booked:
-            return
-        from pantry_tui.store.copies import daily
-
-        sys.stdout.flush()
-        try:
-            daily(self._opened.path)
-        except PantryError as error:
-            print(clean(f"What you did is booked; no backup: {error.message}"), file=sys.stderr)
-
     def answer(
         self, found: T, data: Callable[[T], object], lines: Callable[[T], Sequence[str]]
     ) -> int:
@@ -138,7 +138,9 @@ class Call:
 
     def say(self, sentence: str, **data: object) -> int:
         """One sentence; as JSON with what else a script wants to know."""
-        return self.answer(sentence, lambda said: {**data, "message": said}, lambda said: [said])
+        return self.answer(
+            sentence, lambda said: {**data, "message": said}, lambda said: [clean(said)]
+        )
 
     def done(self, do: Callable[[Pantry], Done]) -> int:
         """Do one thing to the store and say what was done."""

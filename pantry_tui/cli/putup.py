@@ -32,10 +32,13 @@ class PutUp(Verb):
     group: str | None = option("--group", "GROUP", "of a food that is not in the tables")
     acidity: str | None = option("--acidity", "WORD", "of such a food: acid, low-acid, acidified")
     process: tuple[str, ...] = repeated("--process", "KEY=VALUE", "minutes=20, psi=11 ...")
+    lines: str | None = option("--lines", "FILE", "a line for each batch, all booked or none")
     dry_run: bool = flag("--dry-run", "only say what was understood; book nothing")
 
     def run(self, call: Call) -> int:
         with call.pantry() as p:
+            if self.lines is not None:
+                return self._many(call, p, self.lines)
             reading = self._reading(p)
             try:
                 made = (putup.preview if self.dry_run else putup.put_up)(p, reading)
@@ -48,6 +51,24 @@ class PutUp(Verb):
                     call.answer(reading, _not_booked, show.reading)
                 raise
         return self._answer(call, made)
+
+    def _many(self, call: Call, p: Pantry, file: str) -> int:
+        """Every line of a file; a line that cannot be booked is named, and then none is."""
+        from pantry_tui.services.batchwork.many import put_up_lines, read_lines
+
+        if self.line.strip():
+            raise BadInput("Give either a line or --lines FILE, not both.")
+        text = _text_of(file)
+        found = (read_lines if self.dry_run else put_up_lines)(p, text)
+        bad = [one for one in found if one.why]
+        if not bad:
+            return call.answer(found, jsonable.put_up_lines, show.put_up_lines)
+        if not call.as_json:
+            call.answer(found, jsonable.put_up_lines, show.put_up_lines)
+        named = ", ".join(str(one.number) for one in bad[:8])
+        s = "" if len(bad) == 1 else "s"
+        told = f"Nothing was booked: mend line{s} {named} ({bad[0].why})"
+        raise Question(told, jsonable.put_up_lines(found))
 
     def _answer(self, call: Call, made: Made) -> int:
         return call.answer(made, jsonable.putup, show.putup)
@@ -74,6 +95,18 @@ class PutUp(Verb):
             process=key_values(self.process),
             **flags,
         )
+
+
+def _text_of(file: str) -> str:
+    """Raises BadInput for a file that cannot be read."""
+    from pathlib import Path
+
+    try:
+        return Path(file).read_text(encoding="utf-8-sig")
+    except UnicodeDecodeError:
+        return Path(file).read_text(encoding="cp1252", errors="replace")
+    except OSError as error:
+        raise BadInput(f"{file} cannot be read: give the file that holds the lines.") from error
 
 
 def _asked(reading: PutUpReading) -> dict[str, object]:

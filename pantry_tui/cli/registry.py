@@ -184,7 +184,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         (
             Entry("init", "stores:Init", "Make a new store; never overwrites"),
             Entry("export", "transfer:Export", "A table for a spreadsheet, or the whole log"),
-            Entry("import", "transfer:Import", "Bring an exported log in, or two logs together"),
+            Entry("import", "transfer:Import", "Bring your own list or an exported log in"),
             Entry("backup", "safekeeping:Backup", "A copy of the store, looked over"),
             Entry("restore", "safekeeping:Restore", "Bring a backup back; keeps what it replaces"),
             Entry("verify", "safekeeping:Verify", "Is every event what was written? Salvage, too"),

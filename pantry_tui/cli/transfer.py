@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from pathlib import Path
+
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import flag, option, word
 from pantry_tui.cli.printing import transfer as lines
-from pantry_tui.cli.safekeeping import typed_path
 from pantry_tui.cli.verb import Verb
 from pantry_tui.errors import BadInput
+from pantry_tui.paths import typed_path
 
 
 class Export(Verb):
@@ -36,14 +39,31 @@ def _wrote(call: Call, to: object, count: int, what: str) -> int:
 
 
 class Import(Verb):
-    file: str = word("a .json that `export` wrote", "FILE")
+    file: str = word("your list, a .csv or .tsv with headings; or an exported .json", "FILE")
+    map: str | None = option("--map", "FIELD=HEADING,...", "of a list: which column holds what")
+    dates: str | None = option("--dates", "ORDER", "of a list: days are dmy, mdy or ymd")
     dry_run: bool = flag("--dry-run", "say what would come and book nothing")
 
     def run(self, call: Call) -> int:
         source = typed_path(self.file)
-        if source.suffix.lower() != ".json":
-            raise BadInput("Name a .json file that `pantry-tui export` wrote.")
-        from pantry_tui.services.safekeeping.transfer import import_log
+        return BY_ENDING.get(source.suffix.lower(), _list)(self, call, source)
 
-        found = import_log(call.path, source, call.today, dry_run=self.dry_run)
-        return call.answer(found, lines.data, lambda one: lines.merged(one, self.dry_run))
+
+def _list(asked: Import, call: Call, source: Path) -> int:
+    """A household's own list: a line a batch."""
+    from pantry_tui.cli.importing import bring_in
+
+    return bring_in(call, source, asked.map or "", asked.dates or "", asked.dry_run)
+
+
+def _log(asked: Import, call: Call, source: Path) -> int:
+    from pantry_tui.services.safekeeping.transfer import import_log
+
+    if asked.map or asked.dates:
+        raise BadInput("A .json is an exported log: leave --map and --dates out.")
+    found = import_log(call.path, source, call.today, dry_run=asked.dry_run)
+    return call.answer(found, lines.data, lambda one: lines.merged(one, asked.dry_run))
+
+
+#: What reads a file, by the ending of its name; any other is read as a list.
+BY_ENDING: dict[str, Callable[[Import, Call, Path], int]] = {".json": _log}

@@ -33,6 +33,11 @@ def _how_many(length: int) -> int:
     return count
 
 
+def is_code(text: str) -> bool:
+    """Whether it could be a lid code: digit, letter, digit, letter ..."""
+    return 2 <= len(text) <= 5 and all(one in _alphabet(at) for at, one in enumerate(text))
+
+
 def normal_code(text: str) -> str:
     """A code as stored: upper case, no spaces."""
     return "".join(text.split()).upper()

@@ -23,8 +23,8 @@ CLASS_GROUPS: dict[str, tuple[Group, ...]] = {
     "cured-meat": (Group.MEAT,), "sausage": (Group.MEAT,), "jerky": (Group.MEAT,),
     "fatty-fish": (Group.FISH,), "lean-fish": (Group.FISH,), "shellfish": (Group.FISH,),
     "soup": (Group.MEAL,), "stock": (Group.MEAL, Group.DRINK), "pie": (Group.MEAL, Group.GRAIN),
-    "bread": (Group.GRAIN,), "baked": (Group.GRAIN,), "nut": (Group.FRUIT, Group.FAT),
-    "leather": (Group.FRUIT,), "juice": (Group.DRINK, Group.FRUIT),
+    "bread": (Group.GRAIN,), "baked": (Group.GRAIN,), "nut": (Group.NUT, Group.FRUIT, Group.FAT),
+    "sugar": (Group.SWEET,), "leather": (Group.FRUIT,), "juice": (Group.DRINK, Group.FRUIT),
 }  # fmt: skip
 
 

@@ -100,6 +100,7 @@ class Group(StrEnum):
 
     VEGETABLE = "vegetable"
     FRUIT = "fruit"
+    NUT = "nut"
     MEAT = "meat"
     FISH = "fish"
     EGG = "egg"
@@ -107,6 +108,7 @@ class Group(StrEnum):
     GRAIN = "grain"
     HERB = "herb"
     RELISH = "relish"
+    SWEET = "sweet"
     MEAL = "meal"
     DRINK = "drink"
     FAT = "fat"

@@ -16,10 +16,12 @@ from pantry_tui.reference.tables import Tables, _rows, load_tables
 
 @dataclass(frozen=True, slots=True)
 class Ambiguous:
-    """The foods a word could mean, in the order to offer them, and why it matters."""
+    """The foods a word could mean, in the order to offer them, and why it matters. `units`: it is
+    so only in households of that kind ("metric"), "" in all."""
 
     foods: tuple[str, ...]
     why: str
+    units: str = ""
 
 
 def _folded(text: str) -> str:
@@ -33,14 +35,17 @@ def read_ambiguous(folder: Path, tables: Tables) -> dict[str, Ambiguous]:
     """The table under `folder` by folded word. Raises DataError naming file, row and column."""
     known = {food.name for food in tables.foods}
     found: dict[str, Ambiguous] = {}
-    for row in _rows(folder / "ambiguous.csv", ("words", "foods", "why")):
+    for row in _rows(folder / "ambiguous.csv", ("words", "foods", "why", "units")):
         foods = row.words("foods")
         strange = next((food for food in foods if food not in known), None)
         if strange is not None:
             raise row.bad("foods", f"{strange!r} is no food of foods.csv")
         if len(set(foods)) < 2:
             raise row.bad("foods", "two or more foods are needed")
-        meant = Ambiguous(foods, row.text("why", need=True))
+        units = row.text("units")
+        if units not in ("", "us", "metric"):
+            raise row.bad("units", f"{units!r} is not one of us, metric")
+        meant = Ambiguous(foods, row.text("why", need=True), units)
         for word in row.words("words"):
             if not _folded(word):
                 raise row.bad("words", f"{word!r} holds only words that are passed over")
@@ -59,9 +64,11 @@ def load_ambiguous() -> dict[str, Ambiguous]:
     return read_ambiguous(data_dir(), load_tables())
 
 
-def could_be(text: str) -> Ambiguous | None:
-    """The foods that `text` could be, words of preparation aside; None where it is plain."""
-    return load_ambiguous().get(_folded(text))
+def could_be(text: str, units: str = "") -> Ambiguous | None:
+    """The foods that `text` could be, words of preparation aside; None where it is plain, as it
+    may be in a household of these `units`."""
+    found = load_ambiguous().get(_folded(text))
+    return found if found is not None and found.units in ("", units) else None
 
 
 def choices(meant: Ambiguous, tables: Tables) -> tuple[str, ...]:
@@ -74,9 +81,9 @@ def choices(meant: Ambiguous, tables: Tables) -> tuple[str, ...]:
     return tuple(found)
 
 
-def either(text: str, method: Method | None = None) -> Ambiguous | None:
+def either(text: str, method: Method | None = None, units: str = "") -> Ambiguous | None:
     """The same as `could_be`, unless the method settles it: what ferments is no fresh juice."""
-    return None if method is Method.ALCOHOL_FERMENT else could_be(text)
+    return None if method is Method.ALCOHOL_FERMENT else could_be(text, units)
 
 
 def refuse_either(text: str, tables: Tables, method: Method | None = None) -> None:

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
+from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import BadInput
@@ -15,7 +16,14 @@ from pantry_tui.errors import BadInput
 
 @dataclass(frozen=True, slots=True)
 class Food:
-    """One row of data/foods.csv. `servings_per_pint` and `harvest_month` (1-12) are estimates."""
+    """One row of data/foods.csv. `servings_per_pint` and `harvest_month` (1-12) are estimates.
+
+    `named`: publications speak of it, or of a class that it is of. Any other food is judged by the
+    strictest figures of its group, as one that is in no table. `says` is the method that its name
+    says (strawberry jam is jam), "" for most. `parent` is the food it is a kind of; what is advised
+    against for that one is advised against for it, and nothing else is lent. `role` is what it is
+    at table, "" for the usual one of its group.
+    """
 
     name: str
     aliases: tuple[str, ...]
@@ -24,9 +32,23 @@ class Food:
     classes: frozenset[str]
     servings_per_pint: float | None
     harvest_month: int | None
+    named: bool = True
+    says: str = ""
+    parent: str = ""
+    role: str = ""
+
+    @property
+    def facts(self) -> FoodFacts:
+        """What a rule needs to know of it."""
+        return FoodFacts(self.name, self.group, self.acidity, self.classes, self.named)
 
 
-_STOP = frozenset({"in", "of", "the", "with", "and", "a", "an", "or", "some", "my", "our", "own"})
+#: Words that matter to nothing.
+_IDLE = frozenset({"of", "the", "a", "an", "some", "my", "our", "own"})
+#: Words that join others: "tomatoes in juice" are no tomato juice. A name that is typed with one is
+#: only a name that is written with it.
+JOINING = frozenset({"in", "with", "and", "or"})
+_STOP = _IDLE | JOINING
 
 #: Words that say how a food was cut or where it came from. They never change which food it is;
 #: "pickled", "smoked", "ground" or "jam" do, and so are not among them.
@@ -47,17 +69,40 @@ _IRREGULAR = {
     "chilli": "chili", "chile": "chili", "brussels": "brussels", "sweetcorn": "corn sweet",
     "yoghurt": "yogurt", "yoghurts": "yogurt", "citrus": "citrus", "hummus": "hummus",
     "mice": "mouse", "cookies": "cookie", "pies": "pie", "brandies": "brandy",
-    "cookie": "cookie", "dhal": "dal", "octopus": "octopus",
+    "greens": "greens", "cookie": "cookie", "dhal": "dal", "octopus": "octopus",
 }  # fmt: skip
 
 
-def _words(text: str) -> list[str]:
+@lru_cache(maxsize=8192)
+def single(word: str) -> tuple[str, ...]:
+    return tuple(_IRREGULAR.get(word, singular(word)).split())
+
+
+def _said(text: str) -> list[str]:
+    """Its words in single form, joining words among them."""
     plain = re.sub(r"[’']s\b", "s", text.lower())
     found: list[str] = []
     for word in re.findall(r"[^\W_]+", plain):
-        if word not in _STOP:
-            found += _IRREGULAR.get(word, singular(word)).split()
+        if word not in _IDLE:
+            found += (word,) if word in JOINING else single(word)
     return found
+
+
+#: What parts the words of a name that is turned about.
+_PARTED = re.compile(r"[,;:()/]")
+
+
+def _plain(said: Iterable[str]) -> list[str]:
+    return [word for word in said if word not in JOINING]
+
+
+@lru_cache(maxsize=8192)
+def _plain_words(text: str) -> tuple[str, ...]:
+    return tuple(_plain(_said(text)))
+
+
+def _words(text: str) -> list[str]:
+    return list(_plain_words(text))
 
 
 @lru_cache(maxsize=4096)
@@ -66,55 +111,86 @@ def normal(text: str) -> frozenset[str]:
     return frozenset(_words(text))
 
 
-def name_keys(foods: Iterable[Food]) -> dict[frozenset[str], int]:
-    """Every name of every food -> which food it is. The first food to claim a name keeps it, and
-    a food's own name stands before any other food's alias."""
-    found: dict[frozenset[str], int] = {}
-    every = tuple(foods)
-    for number, food in enumerate(every):
-        found.setdefault(normal(food.name), number)
-    for number, food in enumerate(every):
-        for alias in food.aliases:
-            found.setdefault(normal(alias), number)
+def _joins(said: Iterable[str], name: str) -> bool:
+    """Whether a name is written with every joining word that was said."""
+    return JOINING.intersection(said) <= JOINING.intersection(_said(name))
+
+
+def _key(words: Iterable[str]) -> str:
+    return " ".join(sorted(set(words)))
+
+
+def name_keys(foods: Iterable[Food]) -> dict[str, int]:
+    """Every name of every food -> which food it is.
+
+    A name is found in any order of its words ("tomato, crushed") unless another food has the same
+    words in another order ("beef stew" and "stew beef"), or it says one twice ("half and half"):
+    then it is found only as it is written.
+    The keys of the first kind are the sorted words, of the second the words after a colon.
+    """
+    found: dict[str, int] = {}
+    twice: set[str] = set()
+    every = [(n, name) for n, food in enumerate(foods) for name in (food.name, *food.aliases)]
+    for number, name in every:
+        words = _words(name)
+        key = _key(words)
+        if found.setdefault(key, number) != number or len(words) > len(set(words)):
+            twice.add(key)
+    for key in twice:
+        del found[key]
+    for number, name in every:
+        if _key(_words(name)) in twice:
+            found.setdefault(":" + " ".join(_said(name)), number)
     return found
 
 
 class FoodIndex:
     """All foods by every name they have. `keys` are their `name_keys`, where known already."""
 
-    def __init__(
-        self, foods: Sequence[Food], keys: Mapping[frozenset[str], int] | None = None
-    ) -> None:
+    def __init__(self, foods: Sequence[Food], keys: Mapping[str, int] | None = None) -> None:
         self._foods = foods
         self._keys = name_keys(foods) if keys is None else keys
 
     def find(self, text: str) -> Food | None:
         """The food meant, or None. Words of preparation may stand beside it."""
-        key = normal(text)
-        if not key:
+        said = _said(text)
+        number = self._number(said, text)
+        for word in reversed(said):
+            if number is not None or len(said) == 1:
+                break
+            if word in _PREPARATION:
+                said.remove(word)
+                number = self._number(said, text)
+        return None if number is None else self._foods[number]
+
+    def named(self, text: str) -> Food | None:
+        """The food that has exactly this name, its words in this order."""
+        said = _said(text)
+        number = self._keys.get(_key(_plain(said)), self._keys.get(":" + " ".join(said)))
+        if number is None:
             return None
-        found = self._keys.get(key)
-        if found is None:
-            found = self._keys.get(key - _PREPARATION)
-        return None if found is None else self._foods[found]
+        food = self._foods[number]
+        mine = (name for name in (food.name, *food.aliases) if _words(name) == _plain(said))
+        return food if any(_joins(said, name) for name in mine) else None
+
+    def _number(self, said: list[str], text: str) -> int | None:
+        """In any order where something parts the words ("tomatoes, crushed"); else the main word
+        stands last: wine grapes are no grape wine."""
+        number = self._keys.get(_key(_plain(said)), self._keys.get(":" + " ".join(said)))
+        if number is None or len(said) < 2:
+            return number
+        names = (self._foods[number].name, *self._foods[number].aliases)
+        same = [name for name in names if set(_words(name)) == set(_plain(said))]
+        if not any(_joins(said, name) for name in same):
+            return None
+        ends = {_words(name)[-1] for name in names if _words(name)}
+        return number if said[-1] in ends or _PARTED.search(text) else None
 
     def near(self, text: str, n: int = 5) -> tuple[str, ...]:
         """Up to `n` food names that look or read like `text`, nearest first."""
-        from difflib import SequenceMatcher
+        from pantry_tui.reference.near import near
 
-        wanted = " ".join(sorted(_words(text)))
-        words = normal(text)
-        scored: dict[str, float] = {}
-        for key, number in self._keys.items():
-            alike = SequenceMatcher(None, wanted, " ".join(sorted(key))).ratio()
-            shared = len(key & words) / max(len(key | words), 1)
-            pairs = [(w, k) for w in words for k in key]
-            close = max((SequenceMatcher(None, w, k).ratio() for w, k in pairs), default=0)
-            score = max(alike, shared + 0.3 if shared else 0, close * 0.95)
-            if score >= 0.65:
-                name = self._foods[number].name
-                scored[name] = max(score, scored.get(name, 0))
-        return tuple(sorted(scored, key=lambda name: (-scored[name], name))[:n])
+        return near(self._keys, self._foods, _words(text), n)
 
 
 #: How else each method is written; the words of `Method` are added below.

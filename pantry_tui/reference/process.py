@@ -8,7 +8,7 @@ from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.safety.measured import CANNERS, JARS
-from pantry_tui.core.safety.process import PACKS, NotRecommended, ProcessRow, name_key
+from pantry_tui.core.safety.process import PACKS, NotRecommended, ProcessRow, ends_of, name_key
 from pantry_tui.core.words import Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
@@ -72,8 +72,9 @@ def _foods(row: _Row, known: frozenset[str]) -> tuple[str, ...]:
 def _names(
     row: _Row, food: str, foods: tuple[str, ...], more: tuple[str, ...] = ()
 ) -> frozenset[tuple[str, ...]]:
-    """The keys of every name under which the row is found."""
-    return frozenset(map(name_key, (food, *foods, *row.words("aliases"), *more)))
+    """The keys of every name under which the row is found, and of how these may end."""
+    every = (food, *foods, *row.words("aliases"), *more)
+    return frozenset((*map(name_key, every), *(end for name in every for end in ends_of(name))))
 
 
 def _more_names(folder: Path) -> dict[str, tuple[str, ...]]:
@@ -172,16 +173,34 @@ def read_processes(folder: Path, tables: Tables) -> tuple[ProcessRow, ...]:
     return tuple(found)
 
 
+def _kinds(tables: Tables) -> Mapping[str, tuple[str, ...]]:
+    """The foods that are a kind of each food."""
+    found: dict[str, list[str]] = defaultdict(list)
+    for food in tables.foods:
+        if food.parent:
+            found[food.parent].append(food.name)
+    return {parent: tuple(names) for parent, names in found.items()}
+
+
+def _with_kinds(foods: Iterable[str], kinds: Mapping[str, tuple[str, ...]]) -> tuple[str, ...]:
+    """The foods and every kind of them: summer squash is advised against where zucchini is."""
+    found = list(foods)
+    for food in found:
+        found += [kind for kind in kinds.get(food, ()) if kind not in found]
+    return tuple(found)
+
+
 def read_not_recommended(folder: Path, tables: Tables) -> tuple[NotRecommended, ...]:
     """data/not_recommended.csv, checked. Raises DataError naming file, row and column."""
-    known, found = _known(tables), []
+    known, kinds, found = _known(tables), _kinds(tables), []
     columns = (
         *("food", "foods", "aliases", "plain_only", "reason", "alternative"),
         *("source_id", "trust"),
     )
     seen: set[tuple[str, ...]] = set()
     for row in _rows(folder / "not_recommended.csv", columns):
-        food, foods = row.text("food", need=True), _foods(row, known)
+        food = row.text("food", need=True)
+        foods = _with_kinds(_foods(row, known), kinds)
         if name_key(food) in seen:
             raise row.bad("food", f"{food!r} stands twice")
         seen.add(name_key(food))

@@ -49,7 +49,8 @@ class Tables:
     sources: Mapping[str, Source]
     rules: Mapping[Method, tuple[Rule, ...]]
     crops: Mapping[str, Crop]
-    keys: Mapping[frozenset[str], int] | None = None
+    keys: Mapping[str, int] | None = None
+    letters: Mapping[str, Mapping[str, Food]] | None = None
 
     @cached_property
     def book(self) -> Rulebook:
@@ -60,12 +61,32 @@ class Tables:
     def index(self) -> FoodIndex:
         return FoodIndex(self.foods, self.keys)
 
+    def food_called(self, name: str) -> Food | None:
+        """The food of exactly that name, of which no more is loaded than the names that begin with
+        its letter."""
+        if self.letters is None:
+            return self._by_name.get(name)
+        return self.letters.get(name[:1], {}).get(name)
+
+    @cached_property
+    def _by_name(self) -> Mapping[str, Food]:
+        return {food.name: food for food in self.foods}
+
+    def named(self, text: str) -> FoodFacts | None:
+        """The food that has this name, words of preparation aside, or None."""
+        food = self.food_called(text) or self.index.find(text)
+        return None if food is None else food.facts
+
     def facts(self, text: str) -> FoodFacts | None:
-        """The food meant by `text`, or None."""
-        food = self.index.find(text)
-        if food is None:
-            return None
-        return FoodFacts(food.name, food.group, food.acidity, food.classes)
+        """The food meant by `text`, by its name or by words beside a name that leave no question
+        open ("red onions", "leek powder"), or None."""
+        return self.named(text) or self.composed(text)
+
+    def composed(self, text: str) -> FoodFacts | None:
+        """A food by words beside the name of one; None also where they say how it is kept."""
+        from pantry_tui.reference.compose import composed
+
+        return composed(self, text)
 
     def cite(self, rule: Rule | OutageRule) -> str:
         """The source with its trust, as a screen shows it."""
@@ -146,9 +167,18 @@ def _sources(folder: Path) -> dict[str, Source]:
     return found
 
 
+def _one_of(row: _Row, column: str, words: tuple[str, ...]) -> str:
+    found = row.text(column, need=True)
+    if found not in words:
+        raise row.bad(column, f"{found!r} is not one of {', '.join(words)}")
+    return found
+
+
 def _foods(folder: Path) -> tuple[Food, ...]:
     found = []
-    columns = ("name", "aliases", "group", "acidity", "classes", "servings_per_pint")
+    columns = (
+        *("name", "aliases", "group", "acidity", "classes", "judged", "says", "parent", "role"),
+    )
     for row in _rows(folder / "foods.csv", columns):
         month = row.number_or_none("harvest_month")
         if month is not None and month not in range(1, 13):
@@ -162,6 +192,10 @@ def _foods(folder: Path) -> tuple[Food, ...]:
                 frozenset(row.words("classes")),
                 row.number_or_none("servings_per_pint"),
                 None if month is None else int(month),
+                _one_of(row, "judged", ("name", "group")) == "name",
+                row.word("says", Method).value if row.text("says") else "",
+                row.text("parent"),
+                row.text("role"),
             )
         )
     return tuple(found)
@@ -276,8 +310,14 @@ _CROP = Packing(Crop, trust=Trust)
 
 def pack_tables(tables: Tables) -> dict[str, Any]:
     """The tables as parts of the compiled file; the rules of each method are one of their own."""
+    letters: dict[str, dict[str, Any]] = defaultdict(dict)
+    packed = tuple(map(_FOOD.pack, tables.foods))
+    for cells in packed:
+        letters[cells[0][:1]][cells[0]] = cells
     parts = {
-        "foods": tuple(map(_FOOD.pack, tables.foods)),
+        "foods": packed,
+        **{f"foods/{letter}": dict(found) for letter, found in letters.items()},
+        "letters": tuple(letters),
         "names": name_keys(tables.foods),
         "sources": {key: _SOURCE.pack(source) for key, source in tables.sources.items()},
         "crops": {key: _CROP.pack(crop) for key, crop in tables.crops.items()},
@@ -300,6 +340,10 @@ def unpack_tables(parts: Mapping[str, Any]) -> Tables:
         Lazy(lambda: {Method(name): f"rules/{name}" for name in parts["rules"]}, rules),
         Lazy(lambda: parts["crops"], _CROP.unpack),
         Lazy(lambda: parts["names"], int),
+        Lazy(
+            lambda: {letter: f"foods/{letter}" for letter in parts["letters"]},
+            lambda part: Lazy(lambda: parts[part], _FOOD.unpack),
+        ),
     )
 
 

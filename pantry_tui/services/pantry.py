@@ -121,6 +121,18 @@ class Pantry(Told):
             heard(self)
         self.store.close()
 
+    @contextmanager
+    def let_go(self) -> Iterator[None]:
+        """The file may be replaced meanwhile: nothing of it is open, and all is read anew after."""
+        self.store.close()
+        try:
+            yield
+        finally:
+            self.store = Store(self.path)
+            self._seen = self.store.version()
+            self.looked_at, self.has_judged = None, False
+            self.refresh()
+
     # -- time and tables --------------------------------------------------------------------------
 
     @property

@@ -123,13 +123,17 @@ class Told:
         return self._own
 
     def facts(self, text: str) -> FoodFacts | None:
-        """The food meant: published first, then the household's own."""
-        known = self.tables.facts(text)
-        if known is None and self.home.foods:
-            from pantry_tui.reference.names import normal
+        """The food meant: by a published name, then the household's own, then by words beside a
+        name that leave no question open."""
+        return self.tables.named(text) or self.own_food(text) or self.tables.composed(text)
 
-            return self._own_by_name().get(normal(text))
-        return known
+    def own_food(self, text: str) -> FoodFacts | None:
+        """A food that only this household has."""
+        if not self.home.foods:
+            return None
+        from pantry_tui.reference.names import normal
+
+        return self._own_by_name().get(normal(text))
 
     def cite(self, rule: Rule | OutageRule) -> str:
         """A rule's source with its trust, or that it is the household's own."""

@@ -100,7 +100,7 @@ def create_store(path: Path, fill: Callable[[Path], None] = lambda _: None) -> N
     Never overwrites: raises Refused; StoreError where it cannot be written."""
     from pantry_tui.store.files import cannot, made_whole
 
-    with made_whole(path) as making:
+    with made_whole(path, folder=True) as making:
         try:
             lay_out(making)
         except sqlite3.Error as error:

@@ -25,6 +25,9 @@ _BATCHES = {
     "rings": "1 bag apples, dried, shelf 2, 2026-10-01",
 }
 
+#: A household's own list.
+LIST = "Item,Qty,Kept,Where\nplum jam,7 pint jars,jam,shelf 2\npeas,4 bags,frozen,big freezer\n"
+
 
 @dataclass(frozen=True)
 class Kitchen:
@@ -84,4 +87,5 @@ def kitchen(
 ) -> Kitchen:
     content, codes = small_store
     (tmp_path / "store.db").write_bytes(content)
+    (tmp_path / "list.csv").write_text(LIST, encoding="utf-8")
     return Kitchen(tmp_path, codes, capsys)

@@ -69,6 +69,7 @@ def faults(found: Any, shape: Any, at: str = "") -> Iterator[str]:
 
 DONE = {"message": str, "warnings": [str], "containers": [str]}
 SAID = {"message": str}
+IMPORTED = {"rows": int, "batches": int, "bad": [str], "asks": [str], "booked": bool}
 TOOK_BACK = {"took_back": Some(str)}
 
 JOB = {

@@ -182,7 +182,7 @@ def test_a_question_says_what_it_needs_and_what_it_read(kitchen: Kitchen) -> Non
     assert about["method"]["typed"] == "pickled"
     assert {"fridge pickle", "vinegar pickle"} <= set(about["method"]["choices"])
     assert "shelf 2" in about["place"]["choices"]
-    assert (asked["read_as"]["food"], asked["read_as"]["count"]) == ("peaches", 3)
+    assert (asked["read_as"]["food"], asked["read_as"]["count"]) == ("pickled peaches", 3)
     code, out, _ = kitchen.run("putup", "3 jars peaches, dried, shelf 2, frobnicated", "--json")
     assert code == 2
     assert json.loads(out)["unread"] == ["frobnicated"]

@@ -54,8 +54,10 @@ class Decide(Page, inherit_bindings=False):
         Binding("escape", "dismiss(False)", "leave it"),
     ]
 
-    def __init__(self, text: str) -> None:
-        super().__init__(text, "Enter records this. Esc leaves it unrecorded.")
+    def __init__(
+        self, text: str, leave: str = "Enter records this. Esc leaves it unrecorded."
+    ) -> None:
+        super().__init__(text, leave)
 
 
 def keys_of(screen_id: str) -> str:

@@ -8,6 +8,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.containers import VerticalScroll
 from textual.content import Content
+from textual.events import Paste
 from textual.screen import Screen
 from textual.widgets import Input, Static
 
@@ -21,21 +22,32 @@ from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.errors import PantryError
+from pantry_tui.core.words import Climate
+from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.rows import Done, PutUp
 
-EXAMPLE = "7 pint jars runner beans, pressure canned, shelf 2, yesterday"
+EXAMPLE = "7 pint jars runner beans, pressure canned, {}, yesterday"
 ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
 #: The same as a metric household types it.
-METRIC_EXAMPLE = "7 500 ml jars runner beans, pressure canned, shelf 2, yesterday"
+METRIC_EXAMPLE = "7 500 ml jars runner beans, pressure canned, {}, yesterday"
 HOW = (
     "Type a line, for example:\n\n  {example}\n\n"
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
     "More may follow: note=..., amount={amount}, minutes=25, {pressure}. "
     "Enter books it, Esc goes back."
 )
+
+
+class LineInput(Input):
+    """The line; a paste of several is handed to the screen whole."""
+
+    def _on_paste(self, event: Paste) -> None:
+        if len(event.text.strip().splitlines()) > 1:
+            event.prevent_default()
+            event.stop()
+            cast(PutUpScreen, self.screen).pasted(event.text)
 
 
 class PutUpScreen(Screen[None]):
@@ -51,12 +63,12 @@ class PutUpScreen(Screen[None]):
         self._idle = ""  # what stands below an empty line; empty: how to write one
         self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
+        self._many = ""  # several lines that were pasted, and not yet booked
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
-        metric = self.host.units.metric
-        yield Input(id="line", placeholder=METRIC_EXAMPLE if metric else EXAMPLE)
+        yield LineInput(id="line", placeholder=self.example)
         with VerticalScroll(id="below", can_focus=False):
             yield Static(id="reading")
         yield KeyLine(self.here)
@@ -64,6 +76,14 @@ class PutUpScreen(Screen[None]):
     @property
     def host(self) -> Host:
         return cast(Host, self.app)
+
+    @property
+    def example(self) -> str:
+        """A line that could be booked as it stands: jars in a place of this household."""
+        places = self.host.pantry.places.values()
+        warm = [one.name for one in places if one.climate in (Climate.PANTRY, Climate.ROOM)]
+        example = METRIC_EXAMPLE if self.host.units.metric else EXAMPLE
+        return example.format(min(warm, default="larder"))
 
     @property
     def line(self) -> Input:
@@ -86,8 +106,35 @@ class PutUpScreen(Screen[None]):
     def _how(self) -> str:
         """How to write a line, in the household's units."""
         if self.host.units.metric:
-            return HOW.format(example=METRIC_EXAMPLE, amount="14 kg", pressure="psi=76kPa")
-        return HOW.format(example=EXAMPLE, amount="30 lb", pressure="psi=11")
+            return HOW.format(example=self.example, amount="14 kg", pressure="psi=76kPa")
+        return HOW.format(example=self.example, amount="30 lb", pressure="psi=11")
+
+    def pasted(self, text: str) -> None:
+        """Several lines at once: each with its reading; Enter books all of them or none."""
+        self._many = text.strip()
+        self.line.value = ""
+        from pantry_tui.app.texts import lines_text
+        from pantry_tui.services.batchwork.many import read_lines
+
+        try:
+            self._idle = lines_text(read_lines(self.host.pantry, self._many))
+        except PantryError as error:
+            self._many = ""
+            self.host.tell(error.message, refused=True)
+        self.reload()
+
+    def _put_up_many(self) -> Done:
+        from pantry_tui.app.texts import lines_text
+        from pantry_tui.services.batchwork.many import put_up_lines
+
+        found = put_up_lines(self.host.pantry, self._many)
+        self._idle = lines_text(found)
+        self.reload()
+        bad = sum(bool(one.why) for one in found)
+        if bad:
+            raise BadInput(f"Nothing was booked: {bad} of {len(found)} lines must be mended.")
+        self._many = ""
+        return Done(f"Put up {len(found)} batches: write the codes on the lids.")
 
     def _reading(self, line: str) -> str:
         reading = putup.read(self.host.pantry, line)
@@ -107,7 +154,9 @@ class PutUpScreen(Screen[None]):
     def book(self, event: Input.Submitted) -> None:
         """Book it; a line that cannot be booked stays to be mended."""
         line = event.value
-        if self._needs_altitude(line):
+        if self._many and not line.strip():
+            self.host.attempt(self._put_up_many)
+        elif self._needs_altitude(line):
             self._asked_altitude = True
             question = TypeLine(ALTITUDE, "900 ft or 300 m", empty=True, accept=self._high)
             self.host.push_screen(question, lambda _: self._book(line))

@@ -9,6 +9,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.made_from import say_sources
 
 if TYPE_CHECKING:
+    from pantry_tui.services.batchwork.many import OneLine
     from pantry_tui.services.rows import PutUp, PutUpReading
 
 
@@ -48,3 +49,20 @@ def putup(made: PutUp) -> list[str]:
     lines += [f"discard after: {last}"] if last else []
     lines += [f"why: {clean(one)}" for one in made.reasons]
     return lines + [f"care: {clean(one)}" for one in made.cautions]
+
+
+def put_up_lines(found: list[OneLine]) -> list[str]:
+    """A line each: its number, how it was read, its lid code or what is wrong with it."""
+    return [text for one in found for text in _one_line(one)]
+
+
+def _one_line(one: OneLine) -> list[str]:
+    read = one.reading
+    count = " ".join(f"{read.count} {read.size} {read.container}".split())
+    made = say(read.made) if read.made else "date unknown"
+    said = f"{count} {clean(read.food) or '?'}, {read.method or '?'}, {clean(read.place) or '?'}"
+    code = one.made.code if one.made is not None else ""
+    lines = [f"{one.number}: {code + ' ' if code else ''}{said}, {made}"]
+    if one.why:
+        lines += [f"   {clean(one.typed)}", f"   mend: {clean(one.why)}"]
+    return lines

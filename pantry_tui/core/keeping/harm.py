@@ -30,7 +30,9 @@ _BY_ITS_ACID = frozenset(
     }
 )  # fmt: skip
 _RAW = frozenset({Method.CELLAR, Method.FRESH})
-_CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.GRAIN})
+_CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN})
+#: Dry as they are bought: classes of food that keep by having no water.
+_DRY_CLASSES = frozenset({"nut", "sugar"})
 _TIN = re.compile(r"\b(tin|can)s?\b")
 _AIRLESS = re.compile(r"\b(tin|can|jar|pouch|carton)")
 _SHELF_READY = re.compile(r"\b(tin|can|jar|pouch|carton|bottle)")
@@ -109,7 +111,7 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     if method in _RAW:
         return food.group not in _CROPS
     if method is Method.BOUGHT:
-        dry = food.group in (Group.GRAIN, Group.FAT) or "nut" in food.classes
+        dry = food.group in (Group.GRAIN, Group.FAT) or bool(food.classes & _DRY_CLASSES)
         whole = food.group in _CROPS and not _AIRLESS.search(batch.size.casefold())
         return not (dry or whole or not low_acid)
     return True

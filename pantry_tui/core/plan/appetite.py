@@ -19,7 +19,7 @@ from pantry_tui.core.words import Group
 CEILING = {
     Group.VEGETABLE: 14.0, Group.FRUIT: 14.0, Group.MEAT: 4.0, Group.MEAL: 2.0, Group.RELISH: 5.0,
     Group.FISH: 2.0, Group.EGG: 4.0, Group.DAIRY: 4.0, Group.GRAIN: 7.0, Group.HERB: 2.0,
-    Group.DRINK: 3.0, Group.FAT: 3.0,
+    Group.DRINK: 3.0, Group.FAT: 3.0, Group.NUT: 3.0, Group.SWEET: 3.0,
 }  # fmt: skip
 CHARTED = frozenset({Group.VEGETABLE, Group.FRUIT, Group.MEAT, Group.MEAL, Group.RELISH})
 

@@ -17,6 +17,7 @@ BESIDE = frozenset({Role.RELISH, Role.SPREAD})
 _OF_GROUP = {
     Group.VEGETABLE: Role.SIDE,
     Group.FRUIT: Role.FRUIT,
+    Group.NUT: Role.INGREDIENT,
     Group.MEAT: Role.MAIN,
     Group.FISH: Role.MAIN,
     Group.EGG: Role.MAIN,
@@ -25,6 +26,7 @@ _OF_GROUP = {
     Group.GRAIN: Role.BAKING,
     Group.HERB: Role.SEASONING,
     Group.RELISH: Role.RELISH,
+    Group.SWEET: Role.SPREAD,
     Group.DRINK: Role.DRINK,
     Group.FAT: Role.FAT,
 }

@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.descent import carries_state
-from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch
 from pantry_tui.core.words import State
@@ -63,8 +63,8 @@ def _sources_at(p: Pantry, line: str, at: int) -> tuple[int, tuple[Source, ...]]
     stop = at
     while (item := _ITEM.match(line, at)) is not None:
         code, slash, number = item["code"].partition("/")
-        if p.batch(normal_code(code)) is None:
-            break
+        if p.batch(normal_code(code)) is None and not (is_code(normal_code(code)) and item["much"]):
+            break  # "from 2 lb of 9H" names a batch, be it there or not; "from 2 farms" does not
         found.append(Source(f"{normal_code(code)}{slash}{number}", item["much"] or ""))
         stop = item.end()
         between = _AND.match(line, stop)

@@ -26,6 +26,7 @@ from pantry_tui.services.batchwork.made_from import (
 )
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
 from pantry_tui.services.batchwork.understood import read as read
+from pantry_tui.services.batchwork.understood import read_at as read_at
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import PutUp, PutUpReading
 from pantry_tui.services.stock.room import overfull
@@ -157,7 +158,7 @@ def _answer(
     told += judged.standing
     told += filter(None, [out_of_nothing(descent, reading.contents, reading.count)])
     if not batch.food.known:
-        told.append("Not in the food table: judged by the strictest rule of its group.")
+        told.append("No publication here names it: judged by the strictest rule of its group.")
     return PutUp(
         code,
         names,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
@@ -33,7 +34,8 @@ def repack(
     first = containers_named(p, ref, ours=True)[0]
     if first.state is State.IN_PROGRESS:
         raise Refused(
-            f'{ref} is still in progress: when it is ready, `ready {ref} --into "{line[:40]}"`.'
+            f"{normal_code(ref)} is still in progress: when it is ready, "
+            f'`ready {normal_code(ref)} --into "{line[:40]}"`.'
         )
     return _repack(p, ref, line, took, at)
 
@@ -50,7 +52,7 @@ def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None) -> PutUp:
         reading = putup.read(p, ", ".join(said))
     if reading.sources:
         raise BadInput("Say what it is made from once: by the lid code before the line.")
-    reading = replace(reading, sources=(Source(ref, took),))
+    reading = replace(reading, sources=(Source(normal_code(ref), took),))
     return putup.put_up(p, reading, at=at)
 
 

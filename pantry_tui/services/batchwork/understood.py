@@ -15,8 +15,9 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import asked, choices, either
-from pantry_tui.reference.names import find_method, method_named, near_methods
+from pantry_tui.reference.names import method_named, near_methods
 from pantry_tui.services.batchwork.contents import with_contents
+from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
 from pantry_tui.services.pantry import Pantry
@@ -25,26 +26,21 @@ from pantry_tui.services.rows import Ask, PutUpReading
 
 def read(p: Pantry, line: str) -> PutUpReading:
     """What a plain-English line says; problems and unread words are named, nothing is dropped."""
-
-    typed: dict[str, str] = {}
-
-    def food_named(text: str) -> str | None:
-        facts = p.facts(text)
-        if facts is None:
-            return None
-        typed[facts.name] = max(typed.get(facts.name, ""), text, key=len)
-        return facts.name
-
-    line, sources = take_sources(p, line)
-    reading = read_line(
-        line,
-        today=p.today,
-        places=p.place_paths(),
-        find_food=food_named,
-        find_method=find_method,
-    )
+    rest, sources = take_sources(p, line)
+    reading, typed = read_line(rest, kitchen(p))
     reading = replace(reading, sources=sources)
-    return _checked(p, reading, typed.get(reading.food, reading.food))
+    return _checked(p, reading, typed or reading.food)
+
+
+def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
+    """The same of a line that stands under a place, which it need not name again. Raises BadInput
+    for a place that is not there."""
+    reading = read(p, line)
+    named = reading.place or any(ask.about == "place" and ask.typed for ask in reading.asks)
+    if named:
+        return reading
+    path = p.place_paths()[p.find_place(place).id]
+    return read(p, f"{line}, {path.replace('›', ' ')}")
 
 
 def from_flags(
@@ -103,9 +99,10 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     details = read_details(reading.process)
     problems = [*reading.problems, *details.problems]
-    asks: list[Ask] = []
+    asks: list[Ask] = list(reading.asks)
+    open_ = {one.about for one in asks}
     reading = replace(reading, process=details.pairs)
-    meant = either(typed_food, reading.method) if typed_food else None
+    meant = either(typed_food, reading.method, p.units) if typed_food else None
     if meant is not None:
         foods = choices(meant, p.tables)
         problems.insert(0, asked(typed_food, foods, meant.why))
@@ -119,8 +116,10 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
                 asks.append(Ask("method", word, ways))
                 rest = tuple(one for one in reading.unread if one != word)
                 reading = replace(reading, unread=rest)
-    asks += [] if reading.method or asks else [Ask("method", "", tuple(Method))]
-    asks += [] if reading.food else [Ask("food")]
+    asks += (
+        [] if reading.method or "method" in open_ or asks else [Ask("method", "", tuple(Method))]
+    )
+    asks += [] if reading.food or "food" in open_ else [Ask("food")]
     if reading.food and p.facts(reading.food) is None:
         problems = [one for one in problems if "food table" not in one]
         if not (reading.group and reading.acidity):
@@ -134,7 +133,11 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
         else:
             problems += _bad_words(reading)
     problems += _bad_amount(dict(reading.process).get("amount"))
-    asks += [] if reading.place else [Ask("place", "", tuple(sorted(p.place_paths().values())))]
+    asks += (
+        []
+        if reading.place or "place" in open_
+        else [Ask("place", "", tuple(sorted(p.place_paths().values())))]
+    )
     if reading.place == "" and not any("place" in one or "stand" in one for one in problems):
         if p.stock.places:
             problems.append("Say where it stands: add the name of a place.")

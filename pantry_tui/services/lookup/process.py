@@ -31,11 +31,13 @@ from pantry_tui.core.safety.process import (
     PACKS,
     NotRecommended,
     ProcessRow,
+    ends_alike,
     lookup,
     name_key,
 )
 from pantry_tui.core.words import Acidity, Trust
 from pantry_tui.errors import BadInput
+from pantry_tui.reference.names import JOINING
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 
@@ -161,13 +163,15 @@ def _cite(tables: Tables, row: ProcessRow | NotRecommended) -> str:
 
 
 def _find(tables: Tables, text: str) -> _Asked:
-    """A published name or one of its other names first, then the food table's names."""
+    """A published name or one of its other names first, then the food table's names. What words
+    beside a name make of it (leek soup) has no process of another food."""
     advice = load_not_recommended()
-    facts = _facts(tables, text)
-    for name in (text, facts.name if facts else ""):
+    named = _named(tables, text)
+    facts = named or (tables.composed(text) if not _joined(text) else None)
+    for name in (text, named.name if named else ""):
         key = name_key(name)
         warned = next((one for one in advice if key and key in one.names), None)
-        published = processes_named(name)
+        published = tuple(row for row in processes_named(name) if ends_alike(name, row.names))
         if warned is not None or published:
             return _Asked(name, facts, published, warned)
     if facts is not None:
@@ -176,14 +180,20 @@ def _find(tables: Tables, text: str) -> _Asked:
     raise BadInput(f"{text[:40]!r} is not in the food or canning tables; near it: {near}.")
 
 
-def _facts(tables: Tables, text: str) -> FoodFacts | None:
+def _joined(text: str) -> bool:
+    """Whether it says what the food is packed in or put up with, which changes the process."""
+    return not JOINING.isdisjoint(text.casefold().split())
+
+
+def _named(tables: Tables, text: str) -> FoodFacts | None:
     """By the food table. "In" may change the food (halved tomatoes in juice are no tomato
     juice), so such a name must stand there as a whole."""
-    food = tables.index.find(text)
+    found = tables.named(text)
+    food = None if found is None else tables.index.find(text)
     if food is not None and "in" in text.casefold().split():
         whole = name_key(text) in map(name_key, (food.name, *food.aliases))
-        return tables.facts(text) if whole else None
-    return tables.facts(text)
+        return found if whole else None
+    return found
 
 
 def _jar(text: str, by: str, low_acid: bool) -> str:

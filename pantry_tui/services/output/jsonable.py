@@ -7,6 +7,7 @@ from enum import Enum
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from pantry_tui.services.batchwork.many import OneLine
     from pantry_tui.services.rows import BatchView, Done, PutUp, PutUpReading, Take, WeekView
     from pantry_tui.services.stock.rows import DueRow, Shelf
 
@@ -132,4 +133,23 @@ def week(view: WeekView) -> dict[str, Any]:
         "waiting": due(list(view.waiting)),
         "discard": due(list(view.discard)),
         "cautions": list(view.cautions),
+    }
+
+
+def put_up_lines(found: list[OneLine]) -> dict[str, Any]:
+    """Many put-up lines: what each came to, and which cannot be booked."""
+    return {
+        "rows": len(found),
+        "batches": [putup(one.made) | {"line": one.number} for one in found if one.made],
+        "bad": [
+            {
+                "line": one.number,
+                "value": one.typed,
+                "reason": one.why,
+                "read_as": reading(one.reading),
+                "asks": plain(one.reading.asks),
+            }
+            for one in found
+            if one.why
+        ],
     }

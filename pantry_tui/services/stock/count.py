@@ -11,6 +11,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
 from pantry_tui.core.model import Container, Place
@@ -168,7 +169,9 @@ def by_amount(p: Pantry, place: Place, seen: Mapping[str, str]) -> list[Gone]:
     for ref, typed in seen.items():
         one = containers_named(p, ref)[0]
         if one.place not in within:
-            raise Refused(f"{ref} is not known to stand in {place.name}: move it first.")
+            raise Refused(
+                f"{normal_code(ref)} is not known to stand in {place.name}: move it first."
+            )
         assert one.left is not None
         assert one.first is not None
         now = seen_in(one, typed)

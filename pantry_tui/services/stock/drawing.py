@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount, kitchen, read_amount
+from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.moments import some_time
@@ -123,8 +124,9 @@ def how_much(p: Pantry, container: Container, ref: str) -> Unclear:
     assert left is not None
     whole = f"all {left} of it" if container.bulk else "all of it"
     like = f"2 {left.unit}" if container.bulk and left.unit else "half"
+    code = normal_code(ref) if "/" in ref else name_of(p, container).partition("/")[0]
     return Unclear(
-        f"How much of {name_of(p, container)}? Say an amount, like `{ref} {like}`, or half, "
+        f"How much of {name_of(p, container)}? Say an amount, like `{code} {like}`, or half, "
         f"2 servings, or all for {whole}.",
         "amount",
         ref,
@@ -149,6 +151,11 @@ def _amounts(pick: Pick, first: Container, much: Amount) -> list[Part]:
     assert first.left is not None
     unit = first.left.unit
     rest = convert(first, much).number
+    if rest < EMPTY:
+        raise Refused(
+            f"{much.exact} is too little to book of what is counted in {unit or 'pieces'}: take at "
+            f"least {Amount(EMPTY, unit)}."
+        )
     found: list[Part] = []
     there = Fraction(0)
     for number in range(1, 1000):

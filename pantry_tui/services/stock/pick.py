@@ -26,7 +26,8 @@ def batch_named(p: Pantry, ref: str) -> Batch:
         return batch
     near = sorted(b.code for b in p.batches() if code and b.code[:1] == code[:1])[:5]
     hint = f"near it: {', '.join(near)}" if near else "`pantry-tui due` lists the codes"
-    raise BadInput(f"No batch has the lid code {ref.partition('/')[0]!r}; {hint}.")
+    shown = code if code[:1].isdecimal() else ref.partition("/")[0]
+    raise BadInput(f"No batch has the lid code {shown!r}; {hint}.")
 
 
 def _ask_which(p: Pantry, batch: Batch) -> None:
@@ -73,7 +74,9 @@ def containers_named(
     everything = p.containers_of(batch)
     if slash:
         if count > 1:
-            raise BadInput(f"{ref} is one container: name the batch alone for {count} of it.")
+            raise BadInput(
+                f"{batch.code}/{number} is one container: name the batch alone for {count} of it."
+            )
         named = [c for c in everything if str(c.number) == number.strip()]
         if not named:
             raise BadInput(f"{batch.code} has no container {number.strip()!r}.")

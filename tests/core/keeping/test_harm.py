@@ -30,7 +30,7 @@ MADE = date(2026, 3, 1)
 BOOK = load_tables().book
 LOW, ACID = Acidity.LOW_ACID, Acidity.ACID
 ANIMALS = [Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL]
-CROPS = [Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.GRAIN]
+CROPS = [Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN]
 
 
 def batch(

@@ -209,7 +209,7 @@ def test_a_cut_that_makes_no_sense_is_refused(
         (",pc-ncsu-622,", ",nobody,", "source_id"),
         (",pc-ncsu-622,read", ",pc-ncsu-622,sure", "trust"),
         ("thawed_above_40,discard,,Seafood", "thawed_above_40,sniff,,Seafood", "verdict"),
-        ("named:tofu", "named:bread", "foods"),
+        ("named:seitan", "named:bread", "foods"),
     ],
 )  # fmt: skip
 def test_a_bad_cell_is_named_by_file_row_and_column(

@@ -182,3 +182,18 @@ def test_a_jar_of_which_nobody_said_the_size_is_halved(p: Pantry) -> None:
         act.use(p, code, "2 oz")
     with pytest.raises(BadInput):
         act.use(p, code, "1.5")
+
+
+def test_too_little_to_be_seen_in_its_unit_is_refused_and_not_booked_as_nothing(p: Pantry) -> None:
+    code = up(p, CRATES)
+    with pytest.raises(Refused, match=r"1 g is too little .* at least 0\.01 lb"):
+        act.use(p, code, "1 gram")
+    assert left(p, f"{code}/1") == "40 lb"
+
+
+def test_refusals_write_the_code_as_it_stands_on_the_lid(p: Pantry) -> None:
+    code = up(p, CRATES)
+    with pytest.raises(Unclear, match=f"`{code} 2 lb`"):
+        act.use(p, code.lower())
+    with pytest.raises(BadInput, match="lid code '9Y9'"):
+        act.use(p, "9y9")

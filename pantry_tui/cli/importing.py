@@ -1,0 +1,60 @@
+"""A household's own list, brought in."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+from pantry_tui.cli.call import Call, Question
+from pantry_tui.core.text import clean
+
+
+def bring_in(call: Call, path: Path, columns: str, order: str, dry_run: bool) -> int:
+    """Book a list, or tell what stands against it. Raises Question for what must be said first."""
+    from pantry_tui.services.batchwork.importing import import_list
+
+    with call.pantry() as p:
+        found = import_list(p, path, columns=columns, order=order, dry_run=dry_run)
+    if found.bad or found.asks:
+        if not call.as_json:
+            call.answer(found, _data, _lines)
+        raise Question(_told(found), _data(found))
+    return call.answer(found, _data, _lines)
+
+
+def _data(found: Any) -> dict[str, Any]:
+    from pantry_tui.services.output.jsonable import plain
+
+    answer: dict[str, Any] = plain(found)
+    return answer
+
+
+def _told(found: Any) -> str:
+    if found.asks:
+        ask = found.asks[0]
+        if ask.about == "dates":
+            return (
+                f"{ask.typed!r} could be two days: add --dates dmy (the day first) "
+                "or --dates mdy (the month first)."
+            )
+        columns = ", ".join(ask.choices[:12])
+        return f"Say which column holds the food: --map food=..., one of {columns}."
+    bad = len(found.bad) + found.more_bad
+    first = found.bad[0]
+    where = f"line {first.line}, {first.column}" if first.column else f"line {first.line}"
+    rows = "row" if bad == 1 else "rows"
+    return f"Nothing was booked: {bad} bad {rows}, the first in {where}: {first.reason}"
+
+
+def _lines(found: Any) -> list[str]:
+    lines = [f"{name}: {clean(heading)}" for name, heading in found.columns.items()]
+    lines += [
+        f"line {one.line}, {clean(one.column)} {clean(one.value)[:40]!r}: {clean(one.reason)}"
+        for one in found.bad
+    ]
+    lines += [f"and {found.more_bad:,} more bad rows"] if found.more_bad else []
+    if found.booked:
+        lines.append(f"Put up {found.batches:,} batches; one undo takes all of them back.")
+    elif not found.bad and not found.asks:
+        lines.append(f"{found.rows:,} rows can be put up; nothing was booked.")
+    return lines

@@ -1,0 +1,342 @@
+"""The day in a line: "yesterday", "three weeks ago", "last march", "in june", "2025", "started
+sunday". What could be two days is asked about."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from pantry_tui.core import dates
+from pantry_tui.core.line.day_words import DAYS, FEASTS, MONTH_WORDS, MONTHS, MOVING, SEASONS, VAGUE
+from pantry_tui.core.line.numbers import read_number
+from pantry_tui.core.line.tokens import Kind, Line
+from pantry_tui.errors import BadInput
+
+#: In front of a day, and part of it.
+_LEADS = (
+    ("started", "on"), ("started", "in"), ("made", "on"), ("made", "in"), ("put", "up", "on"),
+    ("put", "up", "in"), ("put", "up"), ("started",), ("begun",), ("made",), ("since",),
+    ("on", "the"), ("on",), ("in",), ("the",), ("dated",),
+    ("back", "in"),
+)  # fmt: skip
+
+
+@dataclass
+class Day:
+    """The day that was said; `unknown`: that nobody knows it. `ask` is (typed, choices, why)."""
+
+    day: date | None = None
+    unknown: bool = False
+    said: bool = False
+    ask: tuple[str, tuple[str, ...], str] | None = None
+
+
+def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
+    """Claims the day; `food` are tokens that belong to a food's or method's name ("October
+    beans"). Raises nothing."""
+    found = Day()
+    for i in range(len(line.tokens)):
+        if not line.free[i] or i in food:
+            continue
+        start = i
+        stop, day = _day_at(line, i, today)
+        if stop == i:
+            lead = next((len(one) for one in _LEADS if line.says(i, *one)), 0)
+            if any(n in food for n in range(i, i + lead)):
+                lead = 0
+            stop, day = _day_at(line, i + lead, today) if lead else (i, None)
+            if stop == i + lead:
+                stop = i
+        if stop == start or any(n in food for n in range(start, stop)):
+            continue
+        stop += line.says(stop, "onwards") + _mark(line, stop)
+        line.claim(start, stop)
+        if day is None:
+            continue
+        if found.said and (found.day, found.unknown, found.ask) != (day.day, day.unknown, day.ask):
+            typed = " ".join(token.said for token in line.tokens[start:stop])
+            found.ask = (typed, (), "Two days are named: say on which it was made.")
+            found.day = None
+        elif not found.said:
+            found = day
+            found.said = True
+    return found
+
+
+def month_or_day(line: Line, i: int) -> tuple[int, str]:
+    """A printed date behind "best before": where it stops, and as it was typed, which
+    `dates.read_date` reads; figures that could be two days stay as they are and are refused."""
+    token = line.at(i)
+    if token is not None and token.kind is Kind.DATE:
+        days = readings(token.said, date.max)
+        parts = re.split(r"[./-]", token.said)
+        whole = len(parts) == 3 and len(days) == 1
+        if whole:
+            return i + 1, days[0].isoformat()
+        if len(parts) == 2 and days:
+            return i + 1, f"{MONTH_WORDS[days[0].month - 1]} {days[0].year}"
+        return i + 1, token.said
+    at, day = _ordinal(line, i)
+    at += line.says(at, "of")
+    month = MONTHS.get(line.word(at), 0)
+    year = _year_at(line, at + 1)
+    if not month or not year:
+        return i, ""
+    return at + 2, f"{day or ''} {MONTH_WORDS[month - 1]} {year}".strip()
+
+
+def _mark(line: Line, i: int) -> int:
+    return 1 if line.word(i) == "?" else 0
+
+
+def _day_at(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """Where the day that begins at `i` stops, and it; `i` where none does."""
+    for read in (_unknown, _relative, _figures, _named, _feast, _weekday, _year):
+        stop, day = read(line, i, today)
+        if stop > i:
+            return stop, day
+    return i, None
+
+
+def _unknown(line: Line, i: int, _today: date) -> tuple[int, Day | None]:
+    for said in (("date", "unknown"), ("unknown", "date"), ("made", "unknown"), ("undated",),
+                 ("no", "date"), ("don't", "know", "when"), ("no", "idea", "when"),
+                 ("age", "unknown")):  # fmt: skip
+        if line.says(i, *said):
+            return i + len(said), Day(unknown=True)
+    return i, None
+
+
+def _relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    for said, back in (
+        (("the", "day", "before", "yesterday"), 2), (("day", "before", "yesterday"), 2),
+        (("today",), 0), (("tonight",), 0), (("this", "morning"), 0), (("this", "evening"), 0),
+        (("just", "now"), 0), (("now",), 0), (("yesterday",), 1), (("last", "night"), 1),
+    ):  # fmt: skip
+        if line.says(i, *said):
+            return i + len(said), Day(today - timedelta(days=back))
+    if line.says(i, "last", "year"):
+        return i + 2, Day(date(today.year - 1, 1, 1))
+    if line.says(i, "this", "year"):
+        return i + 2, Day(date(today.year, 1, 1))
+    for phrase, back in VAGUE.items():
+        words = phrase.split()
+        if line.says(i, *words):
+            earliest = today - timedelta(days=back)
+            why = f"{phrase.capitalize()} could be many days: give one."
+            return i + len(words), Day(ask=(phrase, (earliest.isoformat(),), why))
+    return _ago(line, i, today)
+
+
+def _ago(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """ "three weeks ago", "a fortnight ago"; "since 3 weeks" and "for 3 weeks" say the same."""
+    since = 1 if line.word(i) in ("since", "for") else 0
+    found = read_number(line, i + since)
+    if found is None or found.value is None or found.value.denominator != 1:
+        return i, None
+    unit = line.word(found.stop).rstrip("s")
+    unit, times = {"fortnight": ("week", 2), "wk": ("week", 1), "mth": ("month", 1)}.get(
+        unit, (unit, 1)
+    )
+    if unit not in ("day", "week", "month", "year"):
+        return i, None
+    ago = line.says(found.stop + 1, "ago") or line.says(found.stop + 1, "back")
+    if not ago and not since:
+        return i, None
+    try:
+        day = dates.read_date(f"{int(found.value) * times} {unit}s ago", today)
+    except (BadInput, OverflowError):
+        return i, None
+    return found.stop + 1 + ago, Day(day)
+
+
+def _figures(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """ "2026-11-20", "13/9/26", "13.9.2026", "9/14", "05/2025"."""
+    token = line.at(i)
+    if token is None:
+        return i, None
+    if token.kind is Kind.DATE:
+        return i + 1, _numeric(token.said, today)
+    short = re.fullmatch(r"(\d{1,2})/(\d{1,2})", token.said)
+    if short and token.kind is Kind.NUMBER and _stands_alone(line, i):
+        return i + 1, _numeric(token.said, today)
+    return i, None
+
+
+def _stands_alone(line: Line, i: int) -> bool:
+    """A day and month like 9/14, and no half a pound: the part holds nothing else, or it is no
+    usual fraction."""
+    part = line.tokens[i].part
+    same = [n for n, token in enumerate(line.tokens) if token.part == part]
+    above, below = (int(one) for one in line.tokens[i].said.split("/"))
+    return len(same) == 1 or below not in (2, 3, 4, 8, 16) or above >= below
+
+
+def _numeric(said: str, today: date) -> Day:
+    days = readings(said, today)
+    if len(days) == 1:
+        return Day(days[0])
+    if not days:
+        return Day(ask=(said, (), f"{said} is no day of the calendar: give another date."))
+    named = " or ".join(dates.say(day) for day in days)
+    choices = tuple(day.isoformat() for day in days)
+    return Day(ask=(said, choices, f"{said!r} could be {named}: say which."))
+
+
+def readings(said: str, today: date) -> list[date]:
+    """Every day that figures could mean, the day first before the month first; a month and year
+    are its first day. Without a year it is the last such day."""
+    parts = re.split(r"[./-]", said)
+    if len(parts[0]) == 4:
+        orders = [(int(parts[2]) if len(parts) > 2 else 1, int(parts[1]), int(parts[0]))]
+    elif len(parts) == 2 and len(parts[1]) == 4:
+        orders = [(1, int(parts[0]), int(parts[1]))]
+    else:
+        one, two = int(parts[0]), int(parts[1])
+        year = int(parts[2]) if len(parts) > 2 else 0
+        year += 2000 if 0 < year < 100 else 0
+        orders = [(one, two, year), (two, one, year)]
+    found: list[date] = []
+    for day, month, year in orders:
+        try:
+            that = date(year or today.year, month, day)
+            if not year and that > today:
+                that = date(today.year - 1, month, day)
+        except ValueError:
+            continue
+        if 1900 <= that.year <= 2100 and that not in found:
+            found.append(that)
+    return found
+
+
+def _ordinal(line: Line, i: int) -> tuple[int, int]:
+    """ "13", "13th", "the 13th of": where it stops, and the day of the month; 0 where none is."""
+    i += line.says(i, "the")
+    number = line.number(i)
+    if number is None or number.denominator != 1 or not 1 <= number <= 31:
+        return i, 0
+    stop = i + 1
+    token = line.at(stop)
+    if token is not None and token.joined and token.text in ("st", "nd", "rd", "th"):
+        stop += 1
+    return stop, int(number)
+
+
+def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """ "12 september", "sept 12 2025", "june", "last march", "june 2026", "summer 2025"."""
+    last = (
+        line.says(i, "last")
+        or line.says(i, "late")
+        or line.says(i, "early")
+        or (line.says(i, "mid"))
+    )
+    at, day = _ordinal(line, i)
+    if day:
+        at += line.says(at, "of")
+        month = MONTHS.get(line.word(at), 0)
+        if not month:
+            return i, None
+        return _with_year(line, at + 1, day, month, today)
+    at = i + last
+    month = MONTHS.get(line.word(at), 0)
+    if month:
+        if line.word(at) in ("may", "mar", "dec", "sun") and not _is_date_place(line, at, last):
+            return i, None
+        stop, day = _ordinal(line, at + 1)
+        if day and not _counts(line, stop):
+            return _with_year(line, stop, day, month, today)
+        return _with_year(line, at + 1, 0, month, today)
+    season = SEASONS.get(line.word(at), 0)
+    year = _year_at(line, at + 1) if season else 0
+    if year:
+        return at + 2, Day(date(year, season, 1))
+    return i, None
+
+
+def _is_date_place(line: Line, i: int, last: int) -> bool:
+    """ "may" is a month behind "in" or "last", before a number, or alone in its part."""
+    part = line.tokens[i].part
+    same = sum(1 for token in line.tokens if token.part == part)
+    before = line.tokens[i - 1].text if i else ""
+    token = line.at(i + 1)
+    return (
+        bool(last)
+        or same == 1
+        or before in ("in", "since", "of")
+        or (token is not None and token.kind is Kind.NUMBER)
+    )
+
+
+def _counts(line: Line, i: int) -> bool:
+    """Whether the number before `i` counts what follows ("june 6 jars")."""
+    from pantry_tui.core.line.amounts import unit_at
+    from pantry_tui.core.line.vessels import vessel
+
+    return bool(unit_at(line, i)[1] or (line.word(i) and vessel(line.word(i))))
+
+
+def _year_at(line: Line, i: int) -> int:
+    token = line.at(i)
+    if token is None or token.kind is not Kind.NUMBER or not re.fullmatch(r"\d{4}", token.said):
+        return 0
+    return int(token.said) if 1900 <= int(token.said) <= 2100 else 0
+
+
+def _with_year(line: Line, i: int, day: int, month: int, today: date) -> tuple[int, Day]:
+    """A day of a month (0: its first) in the year behind it, or the last such day."""
+    year = _year_at(line, i)
+    stop = i + 1 if year else i
+    try:
+        if year:
+            return stop, Day(date(year, month, day or 1))
+        this = date(today.year, month, day or 1)
+        return stop, Day(this if this <= today else date(today.year - 1, month, day or 1))
+    except ValueError:
+        said = f"{day} {month}"
+        return stop, Day(ask=(said, (), "That is no day of the calendar: give another date."))
+
+
+def _feast(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    last = line.says(i, "last")
+    at = i + last
+    for size in (2, 1):
+        name = " ".join(line.word(at + n) for n in range(size))
+        if name in FEASTS:
+            day, month = FEASTS[name]
+            return _with_year(line, at + size, day, month, today)
+        if name in MOVING:
+            year = _year_at(line, at + size)
+            why = f"{name.capitalize()} is another day each year: give the date."
+            return at + size + bool(year), Day(ask=(name, (), why))
+    return i, None
+
+
+def _weekday(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """ "sunday" is the last one; "last tuesday", said on a Thursday, may be this week's or last
+    week's and is asked about."""
+    last = line.says(i, "last")
+    day = DAYS.get(line.word(i + last))
+    if day is None:
+        return i, None
+    back = (today.weekday() - day - 1) % 7 + 1
+    nearest = today - timedelta(days=back)
+    if last and back <= today.weekday():
+        before = nearest - timedelta(days=7)
+        named = f"{dates.say(before)} or {dates.say(nearest)}"
+        said = f"last {line.word(i + last)}"
+        choices = (before.isoformat(), nearest.isoformat())
+        return i + last + 1, Day(ask=(said, choices, f"{said.capitalize()} could be {named}."))
+    return i + last + 1, Day(nearest)
+
+
+def _year(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """ "2024" alone, or "2024?": that year's first day, the strict reading."""
+    year = _year_at(line, i)
+    if not year or year > today.year:
+        return i, None
+    from pantry_tui.core.line.amounts import unit_at
+
+    if unit_at(line, i + 1)[1]:
+        return i, None
+    return i + 1, Day(date(year, 1, 1))

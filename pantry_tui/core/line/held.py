@@ -1,0 +1,210 @@
+"""What the counts, sizes and vessels of a put-up line come to.
+
+What could be two things is asked about, and is kept out of the reading: "2 kg in 4 bags" may be in
+each or in all.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from pantry_tui.core.line.amounts import Measured
+from pantry_tui.core.line.numbers import Said
+from pantry_tui.core.line.vessels import BY_CROP, UNSURE, plural
+
+#: A weight that one jar or bag holds, rather than all of them together.
+_SMALL = {"g": Fraction(500), "oz": Fraction(16), "lb": Fraction(1), "kg": Fraction(1, 2)}
+
+
+@dataclass
+class Held:
+    """What was found: `count` containers (None: nobody said), the `size` of each and its `vessel`,
+    an `amount` that is no vessel's size, or `pieces`. `asks` are (about, typed, choices, why)."""
+
+    count: int | None = None
+    size: str = ""
+    vessel: str = ""
+    amount: str = ""
+    pieces: bool = False
+    inner: str = ""  # " of 5" behind packs
+    asks: list[tuple[str, str, tuple[str, ...], str]] = field(default_factory=list)
+
+
+@dataclass
+class Found:
+    numbers: list[Said] = field(default_factory=list)
+    sizes: list[Measured] = field(default_factory=list)  # of a vessel, or of each
+    loose: list[Measured] = field(default_factory=list)  # of nobody knows what
+    behind: bool = False  # the first of them stands behind a vessel
+    labels: list[str] = field(default_factory=list)  # sizes by a maker's number
+    parts: list[str] = field(default_factory=list)  # "half a lamb"
+    uncounted: bool = False  # "pints", and no number
+    many: str = ""  # "12 lb bags", and no number of bags
+    jars: list[tuple[Said, Measured]] = field(default_factory=list)  # "7 pints"
+    vessels: list[tuple[str, str]] = field(default_factory=list)  # name, as typed
+    pieces: int = 0
+
+
+def is_small(amount: Measured) -> bool:
+    """A weight that one jar or bag holds, rather than all of them."""
+    return amount.number <= _SMALL.get(amount.unit, 0)
+
+
+def settle(found: Found, units: str) -> Held:
+    held = Held()
+    numbers = list(found.numbers)
+    if found.jars:
+        _jars(found, held, numbers)
+    vessels = list(dict.fromkeys(name for name, _ in found.vessels))
+    typed = " ".join(said for _, said in found.vessels)
+    if len(vessels) > 1:
+        held.asks.append(
+            ("vessel", typed, tuple(vessels), "It stands in one kind of vessel: say which.")
+        )
+    held.vessel = vessels[0] if len(vessels) == 1 else ""
+    _number(numbers, held)
+    if found.many and not numbers:
+        each = found.many.replace(" ", "-", 1)
+        why = f"{found.many}: how many, and how big? Write 3 {each}, for example."
+        held.asks.append(("count", found.many, (), why))
+    if found.uncounted and not numbers:
+        held.asks.append(("count", "", (), "How many? Give a number, 1 to 999."))
+    _size(found, held)
+    for label in found.labels:
+        held.asks.append(("size", label, (), f"{label} is a maker's size: say how much it holds."))
+    for part in found.parts:
+        why = f"How much does the {part} weigh? Give a weight."
+        held.asks.append(("contents", part, (), why))
+    _unsure(held, typed, units)
+    if held.vessel in BY_CROP:
+        held.asks.append(
+            (
+                "contents",
+                held.vessel,
+                (),
+                f"How much is a {held.vessel} of it? Tables differ: give a weight.",
+            )
+        )
+    if held.vessel:
+        held.vessel = plural(held.vessel, held.count or 1) + held.inner
+    elif held.count is not None and not held.size and not held.amount:
+        held.pieces = True
+    return held
+
+
+def _jars(found: Found, held: Held, numbers: list[Said]) -> None:
+    """ "7 pints": seven jars; "5 quarts and 3 pints" are two batches; behind a count and a vessel
+    it is the size ("12 bags, 1 quart")."""
+    sizes = dict.fromkeys(size.unit for _, size in found.jars)
+    if len(sizes) > 1 or (len(found.jars) > 1 and found.jars[0] != found.jars[1]):
+        held.asks.append(
+            (
+                "count",
+                " ".join(f"{_plain(n.value)} {size.unit}" for n, size in found.jars),
+                (),
+                "Jars of two sizes are two batches: put each up by itself.",
+            )
+        )
+        found.sizes.clear()
+        return
+    number, size = found.jars[0]
+    if found.vessels and any(not one.word for one in numbers):
+        found.sizes.append(Measured(size.stop, number.value or Fraction(1), size.unit))
+        return
+    if number.value is None or number.value.denominator == 1:
+        numbers.append(number)
+        found.sizes.append(size)
+    else:
+        found.sizes.append(Measured(size.stop, number.value, size.unit))
+
+
+def _plain(value: Fraction | None) -> str:
+    return "?" if value is None else f"{float(value):g}"
+
+
+def _number(numbers: list[Said], held: Held) -> None:
+    real = [one for one in numbers if not one.word] or numbers
+    values = list(dict.fromkeys(one.value for one in real))
+    if not values:
+        return
+    value = values[0]
+    if len(values) > 1:
+        said = " and ".join(_plain(one) for one in values)
+        held.asks.append(("count", said, (), f"How many? The line says {said}."))
+    elif value is None or value.denominator != 1 or not 1 <= value <= 999:
+        held.asks.append(("count", _plain(value), (), "How many? Give a number, 1 to 999."))
+    else:
+        held.count = int(value)
+
+
+def _size(found: Found, held: Held) -> None:
+    sizes = list(dict.fromkeys((one.number, one.unit) for one in found.sizes))
+    many = (held.count or 1) > 1
+    if len(sizes) > 1:
+        said = " and ".join(one.text for one in found.sizes)
+        held.asks.append(("contents", said, (), f"How much is in each? The line says {said}."))
+        return
+    if found.sizes:
+        size = found.sizes[0]
+        held.size = size.text if size.unit else ""
+        held.inner = "" if size.unit else f" of {_plain(size.number)}"
+        if found.loose and not many:
+            held.amount = found.loose[0].text
+        elif found.loose:
+            _ask_each(found.loose[0], held)
+        return
+    if not found.loose:
+        return
+    loose = found.loose[0]
+    if len(found.loose) > 1:
+        said = " and ".join(one.text for one in found.loose)
+        held.asks.append(("contents", said, (), f"How much is it? The line says {said}."))
+    elif many and (held.vessel or held.count):
+        each = held.vessel and found.behind and (not loose.is_weight or is_small(loose))
+        if each:
+            held.size = loose.text
+        else:
+            _ask_each(loose, held)
+    elif held.vessel and held.count is not None and not loose.is_weight:
+        held.size = loose.text
+    else:
+        held.amount = loose.text
+
+
+def _ask_each(loose: Measured, held: Held) -> None:
+    where = held.vessel or "pack"
+    n = held.count or 1
+    each = loose.text.replace(" ", "-")
+    choices = (f"{n} {each} {plural(where, n)}", f"{loose.text} in all")
+    why = (
+        f"Is {loose.text} in each of the {n}, or in all? For each, write "
+        f"{n} {each} {plural(where, n)}."
+    )
+    held.asks.append(("contents", loose.text, choices, why))
+
+
+def _unsure(held: Held, typed: str, units: str) -> None:
+    """Makers' jars, jelly jars, and pints of a metric kitchen, whose pint may be 568 ml."""
+    low = typed.lower()
+    maker = next((one for one in UNSURE if one in low), "")
+    if maker:
+        held.asks.append(
+            (
+                "vessel",
+                typed,
+                ("screw-top jar", "clip-top jar"),
+                "Say whether they have a screw lid or a clip and a glass lid: the advice differs.",
+            )
+        )
+    if held.vessel == "jelly jar":
+        held.vessel = "jar"
+        if not held.size:
+            held.asks.append(
+                ("size", typed, ("4 oz", "8 oz", "12 oz"), "How big are the jelly jars?")
+            )
+    if units == "metric" and held.size in ("pint", "half-pint", "1 1/2 pint") and held.vessel:
+        choices = ("473 ml", "568 ml") if held.size == "pint" else ("236 ml", "284 ml")
+        held.asks.append(
+            ("size", held.size, choices, "A pint is 473 ml in one country and 568 ml in another.")
+        )

@@ -1,0 +1,277 @@
+"""Details of how it was put up, said in words: "25 minutes at 11 pounds, dial", "5 % brine", "hot
+pack, in light syrup", "2 tbsp lemon juice each", "best before 2027-05". They become the pairs that
+the record of a process knows (core.safety.record)."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from pantry_tui.core.line.tokens import Kind, Line
+
+_TIME = {"min": "min", "mins": "min", "minute": "min", "minutes": "min"}
+_HOURS = {"h": "h", "hr": "h", "hrs": "h", "hour": "h", "hours": "h"}
+_PRESSURE = {"psi": "psi", "psig": "psi", "kpa": "kPa", "bar": "bar"}
+_POUNDS = frozenset({"lb", "lbs", "pound", "pounds"})
+#: Phrase -> (key, value).
+_PHRASES: dict[tuple[str, ...], tuple[str, str]] = {
+    ("hot", "pack"): ("pack", "hot"), ("hot", "packed"): ("pack", "hot"),
+    ("raw", "pack"): ("pack", "raw"), ("raw", "packed"): ("pack", "raw"),
+    ("cold", "pack"): ("pack", "raw"), ("cold", "packed"): ("pack", "raw"),
+    ("dial", "gauge"): ("canner", "dial"), ("dial",): ("canner", "dial"),
+    ("weighted", "gauge"): ("canner", "weighted"), ("weighted",): ("canner", "weighted"),
+    ("jiggler",): ("canner", "weighted"), ("rocker",): ("canner", "weighted"),
+    ("vacuum", "packed"): ("vacuum", "yes"), ("vacuum", "sealed"): ("vacuum", "yes"),
+    ("vac", "packed"): ("vacuum", "yes"), ("vac", "pac"): ("vacuum", "yes"),
+    ("lids", "sealed"): ("seal", "sealed"), ("all", "sealed"): ("seal", "all sealed"),
+    ("open", "kettle"): ("process", "open kettle"), ("open", "kettled"): ("process", "open kettle"),
+    ("oven", "canned"): ("process", "oven"), ("inverted",): ("process", "inverted"),
+    ("wide", "mouth"): ("", ""), ("regular", "mouth"): ("", ""), ("narrow", "mouth"): ("", ""),
+    ("upside", "down"): ("process", "upside down"), ("wax", "seal"): ("process", "wax seal"),
+    ("wax", "sealed"): ("process", "wax seal"),
+}  # fmt: skip
+_SYRUPS = (
+    ("extra", "light", "syrup"), ("very", "light", "syrup"), ("light", "syrup"),
+    ("medium", "syrup"), ("heavy", "syrup"), ("extra", "heavy", "syrup"), ("syrup",),
+    ("apple", "juice"), ("own", "juice"), ("their", "own", "juice"), ("juice",), ("water",),
+    ("honey", "syrup"), ("tomato", "juice"),
+)  # fmt: skip
+_ACIDS = (
+    ("bottled", "lemon", "juice"), ("lemon", "juice"), ("lime", "juice"), ("citric", "acid"),
+)  # fmt: skip
+_SPOONS = frozenset(
+    {"tbsp", "tbsps", "tbs", "tablespoon", "tablespoons", "tsp", "tsps", "teaspoon", "teaspoons",
+     "ml", "g", "t"}
+)  # fmt: skip
+_PRINTED = (
+    ("best", "before"), ("best", "by"), ("use", "by"), ("sell", "by"), ("expires",), ("expiry",),
+    ("bbe",), ("bb",),
+)  # fmt: skip
+
+
+def take_process(line: Line, pairs: dict[str, str]) -> None:
+    """Claims what it reads and adds it to `pairs`, under a key once; a second value for a key is
+    left where it stands."""
+    for i in range(len(line.tokens)):
+        if not line.free[i]:
+            continue
+        for read in (
+            _flag, _printed, _time, _pressure, _percent, _acid, _altitude, _headspace, _phrase,
+            _syrup,
+        ):  # fmt: skip
+            found = read(line, i)
+            if found is None:
+                continue
+            stop, key, value = found
+            if key and pairs.get(key, value) != value:
+                continue
+            if key:
+                pairs[key] = value
+            line.claim(i, stop)
+            break
+
+
+Found = tuple[int, str, str] | None
+
+_UNITED = re.compile(r".*[\d½¼¾⅓⅔⅛]$", re.DOTALL)
+_AFTER = frozenset(
+    {"min", "mins", "minutes", "psi", "ft", "feet", "m", "hours", "f", "c", "lb", "lbs", "oz", "g",
+     "kg", "ml", "l", "pint", "pints", "quart", "quarts", "gallon", "gallons", "cup", "cups",
+     "tbsp", "tsp", "litre", "litres", "%"}
+)  # fmt: skip
+_SECOND = {
+    ("lemon", "juice"), ("lime", "juice"), ("citric", "acid"), ("hot", "pack"), ("raw", "pack"),
+    ("dial", "gauge"), ("weighted", "gauge"), ("boiling", "water"),
+}  # fmt: skip
+
+
+def _flag(line: Line, i: int) -> Found:
+    """ "minutes=25", "amount=1 1/2 lb", "acid=lemon juice"."""
+    token = line.at(i)
+    if token is None or token.kind is not Kind.FLAG:
+        return None
+    key, _, value = token.said.partition("=")
+    value, stop = value.strip('"'), i + 1
+    if _UNITED.match(value):
+        rest = line.at(stop)
+        broken = rest is not None and rest.kind is Kind.NUMBER and "/" in rest.said
+        if rest is not None and broken and line.word(stop + 1) in _AFTER:
+            return stop + 2, key.lower(), f"{value} {rest.said} {line.tokens[stop + 1].said}"
+        if line.word(stop) in _AFTER and line.tokens[stop].part == token.part:
+            return stop + 1, key.lower(), f"{value} {line.tokens[stop].said}"
+    elif (value.lower(), line.word(stop)) in _SECOND:
+        return stop + 1, key.lower(), f"{value} {line.tokens[stop].said}"
+    return stop, key.lower(), value
+
+
+def _printed(line: Line, i: int) -> Found:
+    from pantry_tui.core.line.days import month_or_day
+
+    lead = next((len(one) for one in _PRINTED if line.says(i, *one)), 0)
+    if not lead:
+        return None
+    at = i + lead + line.says(i + lead, "date")
+    stop, said = month_or_day(line, at)
+    return (stop, "printed", said) if stop > at else None
+
+
+def _lead(line: Line, i: int) -> int:
+    return (
+        line.says(i, "for")
+        or line.says(i, "at")
+        or line.says(i, "processed", "for")
+        or (line.says(i, "processed"))
+    )
+
+
+def _time(line: Line, i: int) -> Found:
+    at = i + _lead(line, i)
+    number = line.number(at)
+    if number is None:
+        return None
+    word = line.word(at + 1)
+    if word in _TIME:
+        return at + 2, "minutes", line.tokens[at].said
+    if word in _HOURS:
+        stop, hours = at + 2, number
+        more = line.number(stop + line.says(stop, "and"))
+        if more is not None and line.word(stop + line.says(stop, "and") + 1) in _TIME:
+            stop += line.says(stop, "and") + 2
+            return stop, "minutes", f"{_plain(hours * 60 + more)}"
+        return stop, "minutes", f"{_plain(hours * 60)}"
+    return None
+
+
+def _plain(number: Fraction) -> str:
+    return f"{float(number):g}"
+
+
+def _pressure(line: Line, i: int) -> Found:
+    """ "11 psi", "at 10 lb pressure", "11 lb" beside minutes or a pressure canner."""
+    at = i + (line.says(i, "at") or line.says(i, "@"))
+    number = line.number(at)
+    if number is None:
+        return None
+    word, said = line.word(at + 1), line.tokens[at].said
+    if word in _PRESSURE:
+        unit = _PRESSURE[word]
+        value = said if unit == "psi" else f"{said} {unit}"
+        return at + 2, "psi", value
+    if word not in _POUNDS or not 5 <= number <= 20:
+        return None
+    stop = at + 2 + (line.says(at + 2, "of", "pressure") or line.says(at + 2, "pressure"))
+    sure = at > i or stop > at + 2 or _gauged(line, stop)
+    return (stop, "psi", said) if sure and _canned(line) else None
+
+
+def _gauged(line: Line, i: int) -> bool:
+    """Whether a gauge, or the end of the line, follows after minutes."""
+    if line.word(i) in ("dial", "weighted", "weight", "gauge"):
+        return True
+    timed = any(token.text in _TIME for token in line.tokens[:i])
+    return timed and line.at(i) is None
+
+
+def _canned(line: Line) -> bool:
+    words = {token.text for token in line.tokens}
+    return "pressure" in words or bool(words & {"psi", "canner", "canned"})
+
+
+def _percent(line: Line, i: int) -> Found:
+    """ "5 % brine", "2.25 % salt", "10% brine", "5% vinegar", "30 % syrup"."""
+    at = i + line.says(i, "in")
+    number, sign = line.number(at), line.word(at + 1)
+    if number is None or sign not in ("%", "percent", "per"):
+        return None
+    after = at + 2 + (sign == "per" and line.word(at + 2) == "cent")
+    said = f"{line.tokens[at].said.replace(',', '.')}%"
+    word = line.word(after)
+    if word == "brine":
+        return after + 1, "salt", f"{said} brine"
+    if word == "salt":
+        return after + 1, "salt", said
+    if word == "vinegar":
+        return after + 1, "vinegar", said
+    if word in ("syrup", "sugar"):
+        return after + 1, "sugar", said
+    return None
+
+
+def _acid(line: Line, i: int) -> Found:
+    """ "with 2 tbsp lemon juice each", "citric acid", "lemon juice added"."""
+    at = i + (line.says(i, "with") or line.says(i, "plus") or line.says(i, "and"))
+    start = at
+    number = line.number(at)
+    if number is not None and line.word(at + 1) in _SPOONS:
+        at += 2 + line.says(at + 2, "of")
+    elif number is not None:
+        return None
+    size = next((len(one) for one in _ACIDS if line.says(at, *one)), 0)
+    if not size:
+        return None
+    if start == i == at and not _apart(line, i, at + size):
+        return None  # the lemon juice of "lemon juice, 6 bottles" is a food
+    stop = at + size
+    value = " ".join(token.said for token in line.tokens[start:stop])
+    for more in (("added",), ("each",), ("per", "jar"), ("per", "quart"), ("per", "pint")):
+        stop += line.says(stop, *more)
+    return stop, "acid", value
+
+
+def _apart(line: Line, start: int, stop: int) -> bool:
+    """Whether it stands in a part of its own, and is not the first thing said."""
+    if line.word(stop) == "added":
+        return True
+    before = start > 0 and line.tokens[start - 1].part != line.tokens[start].part
+    return before and (
+        stop >= len(line.tokens) or line.tokens[stop].part != line.tokens[start].part
+    )
+
+
+def _altitude(line: Line, i: int) -> Found:
+    at = i + line.says(i, "at")
+    number, unit = line.number(at), line.word(at + 1)
+    if number is None or number.denominator != 1 or unit not in ("ft", "feet", "metres", "meters"):
+        return None
+    stop = at + 2 + (line.says(at + 2, "up") or line.says(at + 2, "above", "sea", "level"))
+    return stop, "altitude", f"{line.tokens[at].said} {'ft' if unit in ('ft', 'feet') else 'm'}"
+
+
+def _headspace(line: Line, i: int) -> Found:
+    number = line.number(i)
+    unit = line.word(i + 1)
+    if number is None or unit not in ("inch", "in", "inches", "cm", "mm"):
+        return None
+    stop = i + 2
+    size = (
+        line.says(stop, "headspace")
+        or line.says(stop, "head", "space")
+        or (line.says(stop, "of", "headspace"))
+    )
+    named = "in" if unit.startswith("in") else unit
+    return (stop + size, "headspace", f"{line.tokens[i].said} {named}") if size else None
+
+
+def _phrase(line: Line, i: int) -> Found:
+    for size in (2, 1):
+        said = tuple(line.word(i + n) for n in range(size))
+        if said in _PHRASES:
+            key, value = _PHRASES[said]
+            stop = i + size
+            return stop, key, value
+    return None
+
+
+def _syrup(line: Line, i: int) -> Found:
+    """ "in light syrup", "in water"; what it is packed in is kept, sugar where it is syrup."""
+    if line.word(i) != "in":
+        return None
+    for words in _SYRUPS:
+        if line.says(i + 1, *words):
+            stop = i + 1 + len(words)
+            if words[-1] == "syrup":
+                return stop, "sugar", " ".join(words)
+            if line.word(stop) == "bath":
+                return None
+            return stop, "form", "in " + " ".join(words)
+    return None

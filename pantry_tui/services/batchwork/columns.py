@@ -1,0 +1,126 @@
+"""A household's own list as rows: CSV and TSV of any usual encoding, a row at a time."""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterator
+from pathlib import Path
+
+from pantry_tui.errors import BadInput
+
+#: Field -> headings that name it, in lower case without marks.
+HEADINGS: dict[str, tuple[str, ...]] = {
+    "line": ("line", "entry", "text"),
+    "food": ("food", "item", "name", "product", "what", "contents", "description", "article"),
+    "method": ("method", "how", "kept", "preserved", "type", "process", "preservation"),
+    "count": ("count", "qty", "quantity", "number", "no", "how many", "jars", "pieces", "amount"),
+    "size": ("size", "volume", "weight", "each", "size of each", "unit size", "jar size"),
+    "vessel": ("vessel", "container", "packaging", "pack", "in what", "jar"),
+    "place": ("place", "location", "where", "shelf", "store", "stored", "room"),
+    "made": ("made", "date", "day", "put up", "made on", "date made", "packed", "canned", "year"),
+    "printed": ("best before", "use by", "expiry", "expires", "bb", "printed", "best by"),
+    "note": ("note", "notes", "remarks", "comment", "comments", "memo"),
+}
+#: A file larger than that is no household's list.
+MOST_BYTES = 64 * 1024 * 1024
+
+
+def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
+    """Every row that is not empty, with the number of its line. Raises BadInput for a file that
+    cannot be read, or is no table."""
+    if path.suffix.lower() not in (".csv", ".tsv", ".txt"):
+        raise BadInput(f"{path.name} is no list that is read here: save it as .csv or .tsv.")
+    encoding = _encoding(path)
+    with path.open(encoding=encoding, newline="", errors="strict") as handle:
+        head = handle.read(64 * 1024)
+        if "\0" in head:
+            raise BadInput(f"{path.name} is no text: save the list as .csv and import that.")
+        handle.seek(0)
+        reader = csv.reader(handle, delimiter=_delimiter(path, head))
+        try:
+            for row in reader:
+                cells = [cell.strip() for cell in row]
+                if any(cells):
+                    yield reader.line_num, cells
+        except csv.Error as error:
+            raise BadInput(
+                f"{path.name} line {reader.line_num} is no row of a table ({error}): mend it."
+            ) from error
+
+
+def _encoding(path: Path) -> str:
+    """UTF-8 where all of it is, else UTF-16 by its mark, else Windows western."""
+    try:
+        if path.stat().st_size > MOST_BYTES:
+            raise BadInput(f"{path.name} is over 64 MB: split the list and import the parts.")
+        with path.open("rb") as handle:
+            start = handle.read(4)
+            if start[:2] in (b"\xff\xfe", b"\xfe\xff"):
+                return "utf-16"
+            handle.seek(0)
+            import codecs
+
+            decoder = codecs.getincrementaldecoder("utf-8-sig")()
+            while chunk := handle.read(1 << 16):
+                decoder.decode(chunk)
+            decoder.decode(b"", final=True)
+    except UnicodeDecodeError:
+        return "cp1252" if _is_western(path) else "latin-1"
+    except OSError as error:
+        raise BadInput(f"{path.name} cannot be read: give the file of the list.") from error
+    return "utf-8-sig"
+
+
+def _is_western(path: Path) -> bool:
+    with path.open("rb") as handle:
+        while chunk := handle.read(1 << 16):
+            try:
+                chunk.decode("cp1252")
+            except UnicodeDecodeError:
+                return False
+    return True
+
+
+def _delimiter(path: Path, head: str) -> str:
+    """The sign that parts most cells of the first lines; of two, the one that does so evenly."""
+    if path.suffix.lower() == ".tsv":
+        return "\t"
+    lines = [line for line in head.splitlines()[:20] if line.strip()]
+    counts = {sign: [line.count(sign) for line in lines] for sign in ("\t", ";", ",")}
+    return max(counts, key=lambda sign: (min(counts[sign], default=0), sum(counts[sign])))
+
+
+def guess(headings: list[str]) -> dict[str, int]:
+    """Field -> column, by the headings; a column serves one field."""
+    found: dict[str, int] = {}
+    plain = [" ".join("".join(c if c.isalnum() else " " for c in one).lower().split())
+             for one in headings]  # fmt: skip
+    for field, names in HEADINGS.items():
+        for name in names:
+            column = next(
+                (n for n, one in enumerate(plain) if one == name and n not in found.values()), None
+            )
+            if column is not None:
+                found[field] = column
+                break
+    return found
+
+
+def mapping(text: str, headings: list[str]) -> dict[str, int]:
+    """("food=Item,count=Qty") -> field -> column. Raises BadInput for a field or a heading that is
+    not there; a heading may be its number, 1 for the first."""
+    found: dict[str, int] = {}
+    for pair in filter(None, (part.strip() for part in text.split(","))):
+        field, _, heading = (part.strip() for part in pair.partition("="))
+        if field not in HEADINGS:
+            raise BadInput(f"{field!r} is no field: use {', '.join(HEADINGS)}.")
+        column = next(
+            (n for n, one in enumerate(headings) if one.casefold() == heading.casefold()), None
+        )
+        if column is None and heading.isdecimal() and 1 <= int(heading) <= len(headings):
+            column = int(heading) - 1
+        if column is None:
+            known = ", ".join(headings[:12])
+            raise BadInput(f"There is no column {heading!r}: the columns are {known}.")
+        found[field] = column
+    return found

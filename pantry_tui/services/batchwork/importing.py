@@ -1,0 +1,222 @@
+"""A household's own list, put up as a whole: looked through first, then booked all or none.
+
+Both goes read the file a row at a time and keep no row, so that a long list costs time and no
+memory; what stands in the store while it is booked is the store's own.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+
+from pantry_tui.core import dates
+from pantry_tui.core.line.days import readings
+from pantry_tui.errors import BadInput, PantryError
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork.columns import guess, mapping, open_rows
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Ask, PutUpReading
+
+ORDERS = ("dmy", "mdy", "ymd")
+#: Of a list with many bad rows so many are named.
+MOST_BAD = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Bad:
+    """A row that cannot be booked: `column` is the heading of the cell that is wrong, where one
+    is, `value` what stands in it."""
+
+    line: int
+    column: str
+    value: str
+    reason: str
+
+
+@dataclass
+class Imported:
+    """What an import came to; `columns` are the headings by field, `first` the first rows."""
+
+    columns: dict[str, str] = field(default_factory=dict)
+    rows: int = 0
+    batches: int = 0
+    bad: list[Bad] = field(default_factory=list)
+    more_bad: int = 0
+    asks: list[Ask] = field(default_factory=list)
+    first: list[list[str]] = field(default_factory=list)
+    booked: bool = False
+
+
+@dataclass(frozen=True)
+class _List:
+    """The file, which column holds which field, and how its days are written."""
+
+    path: Path
+    headings: list[str]
+    fields: dict[str, int]
+    order: str
+
+    def rows(self) -> Iterator[tuple[int, dict[str, str]]]:
+        """Every row below the headings: its line, and its cells by field."""
+        rows = open_rows(self.path)
+        next(rows)
+        for number, cells in rows:
+            yield (
+                number,
+                {
+                    name: cells[column] if column < len(cells) else ""
+                    for name, column in self.fields.items()
+                },
+            )
+
+
+def import_list(
+    p: Pantry,
+    path: Path,
+    *,
+    columns: str = "",
+    order: str = "",
+    dry_run: bool = False,
+    progress: Callable[[int], None] | None = None,
+) -> Imported:
+    """Looks the whole list through and books it, unless a row is wrong, something is to be asked,
+    or only a look was wanted. Raises BadInput for a file, a mapping or an order nobody can read."""
+    if order and order not in ORDERS:
+        raise BadInput(f"{order!r} is no way to write days: use dmy, mdy or ymd.")
+    found = Imported()
+    made = _opened(path, columns, order, found)
+    if not found.asks:
+        _look(p, made, found, progress)
+    if found.bad or found.asks or dry_run:
+        return found
+    with p.together():
+        for number, cells in made.rows():
+            putup.put_up(p, _reading(p, cells, made))
+            if progress is not None:
+                progress(number)
+    found.booked = True
+    return found
+
+
+def _opened(path: Path, columns: str, order: str, found: Imported) -> _List:
+    head: list[str] = []
+    for _, cells in open_rows(path):
+        if not head:
+            head = cells
+        elif len(found.first) < 5:
+            found.first.append(cells)
+        else:
+            break
+    if not head or not found.first:
+        raise BadInput(f"{path.name} holds no rows below its headings.")
+    fields = guess(head) | (mapping(columns, head) if columns else {})
+    found.columns = {name: head[column] for name, column in fields.items()}
+    if "food" not in fields and "line" not in fields:
+        found.asks.append(Ask("column", "food", tuple(head)))
+    made = _List(path, head, fields, order)
+    if not order and not found.asks:
+        made = _ordered(made, found)
+    return made
+
+
+def _ordered(made: _List, found: Imported) -> _List:
+    """How the days of the column are written, where some day settles it; else it is asked once."""
+    could, example = set(ORDERS[:2]), ""
+    for _, cells in made.rows():
+        for name in ("made", "printed"):
+            parts = re.fullmatch(r"(\d{1,2})[./-](\d{1,2})(?:[./-]\d{2,4})?", cells.get(name, ""))
+            if parts is None or parts[1] == parts[2]:
+                continue
+            one, two = int(parts[1]), int(parts[2])
+            if one > 12:
+                could.discard("mdy")
+            elif two > 12:
+                could.discard("dmy")
+            else:
+                example = example or cells[name]
+    if example and len(could) != 1:
+        found.asks.append(Ask("dates", example, ORDERS[:2]))
+    return _List(made.path, made.headings, made.fields, min(could) if len(could) == 1 else "")
+
+
+def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], None] | None) -> None:
+    for number, cells in made.rows():
+        found.rows += 1
+        try:
+            putup.preview(p, _reading(p, cells, made))
+            found.batches += 1
+        except _Cell as wrong:
+            _name(found, Bad(number, found.columns[wrong.field], cells[wrong.field], wrong.message))
+        except PantryError as error:
+            at = _column(p, cells, made)
+            value = cells.get(at, "")
+            _name(found, Bad(number, found.columns.get(at, ""), value, error.message))
+        if progress is not None:
+            progress(number)
+
+
+def _name(found: Imported, bad: Bad) -> None:
+    if len(found.bad) < MOST_BAD:
+        found.bad.append(bad)
+    else:
+        found.more_bad += 1
+
+
+class _Cell(BadInput):
+    """A cell that cannot be read."""
+
+    def __init__(self, column: str, message: str) -> None:
+        super().__init__(message)
+        self.field = column
+
+
+def _column(p: Pantry, cells: dict[str, str], made: _List) -> str:
+    """The field that what is wrong with a row speaks of."""
+    reading = _reading(p, cells, made)
+    about = next((ask.about for ask in reading.asks), "")
+    about = {"contents": "size", "size": "size"}.get(about, about)
+    return about if about in made.fields else ("line" if "line" in made.fields else "food")
+
+
+def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
+    """A row as the line that a person would type of it."""
+    count = cells.get("count", "")
+    size, vessel = cells.get("size", ""), cells.get("vessel", "")
+    if re.fullmatch(r"\d+(?:[.,]0+)?", count):
+        count = str(int(float(count.replace(",", "."))))
+    plain = count.isdecimal() and bool(size)
+    many = f"{count} x {size} {vessel}" if plain else f"{count} {vessel} {size}"
+    parts = [cells.get("line", ""), many, cells.get("food", ""), cells.get("method", "")]
+    parts.append(cells.get("place", "").replace("›", " ").replace(">", " "))
+    day = cells.get("made", "")
+    if day and day.strip("?"):
+        parts.append(_day(day, made.order, p.today, "made"))
+    elif "made" in made.fields:
+        parts.append("date unknown")
+    printed = cells.get("printed", "")
+    if printed:
+        parts.append(f"printed={_day(printed, made.order, p.today, 'printed')}")
+    line = ", ".join(" ".join(part.split()) for part in parts if part.strip())
+    note = " ".join(cells.get("note", "").split())
+    return putup.read(p, f"{line}, note={note}" if note else line)
+
+
+def _day(typed: str, order: str, today: date, column: str) -> str:
+    """A cell of a day as the line writes it, by the order of the column."""
+    plain = typed.strip().rstrip("?")
+    if re.fullmatch(r"\d{4}", plain):
+        return plain
+    plain = re.sub(r"[T ]\d{1,2}:\d{2}(?::\d{2})?$", "", plain)
+    figures = re.fullmatch(r"\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?", plain)
+    if figures is None:
+        try:
+            return dates.read_date(plain, today).isoformat()
+        except BadInput:
+            return plain
+    days = readings(plain, today)
+    if not days:
+        raise _Cell(column, f"{typed[:20]!r} is no day of the calendar: mend it.")
+    return days[-1 if order == "mdy" and len(days) > 1 else 0].isoformat()

@@ -1,0 +1,137 @@
+"""How a food is kept, out of all that a put-up line says of it: the methods named, words beside the
+food's name, the name itself (jam), what it stands in and where."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from pantry_tui.core.line.held import Held
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import Climate, Group, Method
+
+if TYPE_CHECKING:
+    from pantry_tui.services.batchwork.line_food import Food
+
+Why = tuple[str, tuple[str, ...], str]
+_JARS = frozenset({"jar", "clip-top jar", "bottle", "tin", "pint", "quart"})
+_BREWS = frozenset({"cider", "wine", "mead", "beer", "elderflower champagne", "sake", "apple wine"})
+#: Out of a canner, out of the fridge, or soured by themselves: their lives differ.
+_PICKLED = (Method.FRIDGE_PICKLE.value, Method.VINEGAR_PICKLE.value, Method.LACTIC.value)
+_CURED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED, Method.SALTED})
+
+
+def settle(
+    food: Food,
+    named: Method | None,
+    climate: Climate | None,
+    held: Held,
+    says: Callable[[str], Method | None],
+) -> tuple[Method | None, Why | None]:
+    """The method, or what to ask; (None, None) where nothing is said of it at all."""
+    if food.negated:
+        choices = tuple(dict.fromkeys(one.value for one in (*food.explicit, *food.said)))
+        return None, _asked("not", choices or tuple(Method), "says how it is not kept")
+    if named is not None:
+        return named, None
+    if food.slips:
+        return None, _asked(food.method_typed, food.slips, "is no method")
+    if not food.name and not food.explicit and food.ask is None:
+        return None, None
+    own = says(food.name) if food.name else None
+    explicit = list(dict.fromkeys(_ferments(food, method) for method in food.explicit))
+    found = _meant(food, explicit, own)
+    if isinstance(found, tuple):
+        typed = food.method_typed or food.typed
+        return None, _asked(typed, tuple(one.value for one in found), "could mean")
+    method = found or (_ferments(food, Method.LACTIC) if food.fermenting else None) or own
+    if method is not None:
+        return _placed(food, method, climate, explicit or bool(food.said))
+    implied = _implied(food.facts, climate, held)
+    if implied is None and food.name.startswith("pickled "):
+        return None, _asked("pickled", _PICKLED, "could mean")
+    return implied, None
+
+
+def _asked(typed: str, choices: tuple[str, ...], what: str) -> Why:
+    named = " or ".join(choices[:4])
+    if what == "could mean":
+        return typed, choices, f"{typed!r} could mean {named}: say which."
+    return typed, choices, f"{typed!r} {what}: say how it is kept, for example {named}."
+
+
+def _ferments(food: Food, method: Method) -> Method:
+    """What ferments is a brew, a vinegar, or a lactic ferment, by the food."""
+    if method is not Method.LACTIC or food.facts is None:
+        return method
+    if food.facts.name in _BREWS:
+        return Method.ALCOHOL_FERMENT
+    return Method.VINEGAR_FERMENT if food.facts.name.endswith("vinegar") else method
+
+
+def _meant(
+    food: Food, explicit: list[Method], own: Method | None
+) -> Method | tuple[Method, ...] | None:
+    """The one method that all words agree on; those that they leave open; None where none is."""
+    said = tuple(_ferments(food, method) for method in food.said)
+    if len(explicit) > 1:
+        if set(explicit) == {Method.FROZEN, Method.FREEZER_JAM}:
+            return Method.FREEZER_JAM
+        return tuple(explicit)
+    if not explicit:
+        if own is not None and own in said:
+            return own
+        return said if len(said) > 1 else said[0] if said else None
+    method = _as_pickled(food.facts, explicit[0])
+    if not said or method in said:
+        return method
+    if len(said) == 1 or method is Method.FROZEN:
+        return (method, *said)
+    return (method, *said)
+
+
+def _as_pickled(facts: FoodFacts | None, method: Method) -> Method:
+    """Pickles out of a boiling-water canner are processed pickles."""
+    if method is not Method.BOILING_WATER or facts is None:
+        return method
+    pickled = facts.name.startswith("pickled ") or facts.name.endswith((" pickle", " pickles"))
+    return Method.VINEGAR_PICKLE if pickled else method
+
+
+def _placed(
+    food: Food, method: Method, climate: Climate | None, spoken: object
+) -> tuple[Method | None, Why | None]:
+    """The method where it stands: jam in a freezer may be jam, freezer jam or frozen."""
+    if climate is not Climate.FREEZER:
+        return method, None
+    if method is Method.JAM and not food.explicit:
+        choices = (Method.FREEZER_JAM.value, Method.FROZEN.value, Method.JAM.value)
+        return None, _asked(food.typed, choices, "in a freezer could be several things")
+    if method in _CURED and not food.explicit:
+        two = (Method.FROZEN.value, method.value)
+        return None, _asked(food.typed, two, "in a freezer could be two things")
+    if not spoken and method not in (Method.FREEZER_JAM, Method.DRIED, Method.FREEZE_DRIED):
+        return Method.FROZEN, None
+    return method, None
+
+
+def _implied(facts: FoodFacts | None, climate: Climate | None, held: Held) -> Method | None:
+    """By where it stands: in a freezer it is frozen, a raw crop in a cellar is cellar-stored."""
+    if climate is Climate.FREEZER:
+        return Method.FROZEN
+    if facts is None:
+        return None
+    if facts.name in _BREWS and held.vessel.rstrip("s") in ("demijohn", "carboy"):
+        return Method.ALCOHOL_FERMENT
+    jarred = held.vessel.rstrip("s") in _JARS or held.size.split(" ")[-1] in (
+        "pint", "quart", "half-pint", "gallon"
+    )  # fmt: skip
+    if climate is Climate.CELLAR and not jarred:
+        raw = facts.known and facts.group in (Group.VEGETABLE, Group.FRUIT)
+        return Method.CELLAR if raw and not facts.name.startswith(("dried", "pickled")) else None
+    if climate is Climate.FRIDGE:
+        if facts.name in ("eggs", "duck eggs", "quail eggs"):
+            return Method.FRESH
+        cooked = facts.group is Group.MEAL or facts.name.startswith(("cooked ", "boiled "))
+        return Method.MEAL if cooked else None
+    return None

@@ -1,0 +1,40 @@
+"""`import` of a household's own list; that of an exported log has its row of the contract."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from tests.cli import shapes
+from tests.cli.conftest import Kitchen
+
+
+def test_a_list_answers_in_the_contracts_shape_and_is_booked(kitchen: Kitchen) -> None:
+    before = kitchen.booked()
+    code, out, err = kitchen.run("import", "{folder}/list.csv", "--json")
+    assert (code, err) == (0, "")
+    assert not list(shapes.faults(json.loads(out), shapes.IMPORTED))
+    assert kitchen.booked() != before
+
+
+def test_a_dry_run_of_a_list_books_nothing(kitchen: Kitchen) -> None:
+    before = kitchen.booked()
+    assert kitchen.run("import", "{folder}/list.csv", "--dry-run")[0] == 0
+    assert kitchen.booked() == before
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("import", "{folder}/none.csv"),
+        ("import", "{folder}/list.csv", "--map", "food=Nowhere"),
+        ("import", "{folder}/log.json", "--dates", "dmy"),
+    ],
+)
+def test_what_cannot_be_brought_in_books_nothing(kitchen: Kitchen, words: tuple[str, ...]) -> None:
+    before = kitchen.booked()
+    code, out, err = kitchen.run(*words)
+    assert (code, out) == (2, "")
+    assert err.count("\n") == 1
+    assert kitchen.booked() == before

@@ -1,0 +1,99 @@
+"""A household's own list: looked through first, booked all or none, every bad row named."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.errors import BadInput
+from pantry_tui.services.batchwork.importing import import_list
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import places, undo
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", units="metric")
+    with open_pantry(tmp_path / "store.db", date(2026, 11, 26)) as pantry:
+        places.add(pantry, "larder", "pantry")
+        places.add(pantry, "freezer", "freezer")
+        yield pantry
+
+
+def written(tmp_path: Path, text: str, name: str = "list.csv", encoding: str = "utf-8") -> Path:
+    path = tmp_path / name
+    path.write_bytes(text.encode(encoding))
+    return path
+
+
+LIST = """Item;Qty;Container;Size;Where;Date;Remarks
+plum jam;7;jars;500 ml;larder;13.9.2026;a bit "sweet"
+peas;4;bags;0,5 kg;freezer;2.7.2026;
+Crème fraîche;1;tub;250 ml;freezer;1.11.2026;
+"""
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
+def test_a_list_comes_in_whole_in_any_usual_encoding(
+    p: Pantry, tmp_path: Path, encoding: str
+) -> None:
+    found = import_list(p, written(tmp_path, LIST, encoding=encoding))
+    assert (found.rows, found.batches, found.bad, found.asks) == (3, 3, [], [])
+    assert found.columns["food"] == "Item"
+    batches = sorted(p.stock.batches.values(), key=lambda one: one.code)
+    assert [one.food.name for one in batches] == ["plum jam", "peas", "sour cream"]
+    assert [one.made for one in batches] == [
+        date(2026, 9, 13), date(2026, 7, 2), date(2026, 11, 1)
+    ]  # fmt: skip
+    undo.undo(p)
+    assert not any(one.here for one in p.stock.containers.values())
+
+
+def test_a_bad_row_is_named_and_nothing_is_booked(p: Pantry, tmp_path: Path) -> None:
+    text = (
+        LIST + "mystery goo;3;jars;500 ml;larder;1.1.2026;\nplum jam;1;jar;500 ml;attic;1.1.2026;\n"
+    )
+    found = import_list(p, written(tmp_path, text))
+    assert [(one.line, one.column) for one in found.bad] == [(5, "Item"), (6, "Where")]
+    assert not found.booked
+    assert not p.stock.batches
+
+
+def test_days_that_could_be_two_are_asked_once_for_the_column(p: Pantry, tmp_path: Path) -> None:
+    text = "food,qty,size,place,date\nplum jam,7 jars,500 ml,larder,3/4/2026\n"
+    path = written(tmp_path, text)
+    asked = import_list(p, path)
+    assert [ask.about for ask in asked.asks] == ["dates"]
+    assert not p.stock.batches
+    import_list(p, path, order="mdy")
+    (batch,) = p.stock.batches.values()
+    assert batch.made == date(2026, 3, 4)
+
+
+def test_a_look_books_nothing(p: Pantry, tmp_path: Path) -> None:
+    found = import_list(p, written(tmp_path, LIST), dry_run=True)
+    assert (found.batches, found.booked) == (3, False)
+    assert not p.stock.batches
+
+
+def test_columns_that_nobody_can_guess_are_asked_and_said(p: Pantry, tmp_path: Path) -> None:
+    path = written(tmp_path, "Stuff\tHow many\tSpot\nplum jam\t7 500 ml jars\tlarder\n", "l.tsv")
+    assert [ask.about for ask in import_list(p, path).asks] == ["column"]
+    found = import_list(p, path, columns="food=Stuff,place=Spot")
+    assert found.batches == 1
+    assert found.booked
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "columns"),
+    [("l.xyz", LIST, ""), ("l.csv", "Item\n", ""), ("l.csv", LIST, "food=Nothing"),
+     ("l.csv", LIST, "taste=Item"), ("l.csv", "a\0b,c\n1,2\n", "")],
+)  # fmt: skip
+def test_what_is_no_list_is_said_in_one_sentence(
+    p: Pantry, tmp_path: Path, name: str, text: str, columns: str
+) -> None:
+    with pytest.raises(BadInput):
+        import_list(p, written(tmp_path, text, name), columns=columns)
