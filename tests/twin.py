@@ -17,6 +17,8 @@ _TYPED = {
     "12 lb": "5 kg", "psi=11": "psi=76kPa",
 }  # fmt: skip
 _QUARTS = {"runner beans": "25", "carrots": "30", "sweet corn": "85", "beets": "35"}
+#: A metric household is asked whether it means ketchup (data/ambiguous.csv).
+_FOODS = {"tomato sauce": "sugo"}
 #: What it types of its places, °C.
 _CELSIUS = {"70": "21C", "60": "15C", "42": "6C", "40": "4C", "38": "3C", "0": "-18C"}
 _ANY = re.compile(rf"(?<![\w-])(?:{'|'.join(map(re.escape, _TYPED))})(?!\w)")
@@ -31,6 +33,8 @@ def _row(row: dict[str, str]) -> dict[str, str]:
     for column in ("container", "process", "then"):
         if column in row:
             row[column] = _ANY.sub(lambda found: _TYPED[found[0]], row[column])
+    if "food" in row:
+        row["food"] = _FOODS.get(row["food"], row["food"])
     if row.get("method") == "pressure canned":
         row["process"] = f"minutes={_QUARTS[row['food']]};psi=76kPa"
     if row.get("temp_f"):
