@@ -16,9 +16,9 @@ _TYPED = {
     "30 lb": "14 kg", "50 lb": "25 kg", "18 lb": "8 kg", "20 lb": "9 kg", "6 lb": "3 kg",
     "12 lb": "5 kg", "psi=11": "psi=76kPa",
 }  # fmt: skip
+#: A word that means two things in metric countries, said so that it means one.
+_NAMES = {"tomato sauce": "sugo"}
 _QUARTS = {"runner beans": "25", "carrots": "30", "sweet corn": "85", "beets": "35"}
-#: A metric household is asked whether it means ketchup (data/ambiguous.csv).
-_FOODS = {"tomato sauce": "sugo"}
 #: What it types of its places, °C.
 _CELSIUS = {"70": "21C", "60": "15C", "42": "6C", "40": "4C", "38": "3C", "0": "-18C"}
 _ANY = re.compile(rf"(?<![\w-])(?:{'|'.join(map(re.escape, _TYPED))})(?!\w)")
@@ -33,8 +33,8 @@ def _row(row: dict[str, str]) -> dict[str, str]:
     for column in ("container", "process", "then"):
         if column in row:
             row[column] = _ANY.sub(lambda found: _TYPED[found[0]], row[column])
-    if "food" in row:
-        row["food"] = _FOODS.get(row["food"], row["food"])
+    if row.get("food") in _NAMES:
+        row["food"] = _NAMES[row["food"]]
     if row.get("method") == "pressure canned":
         row["process"] = f"minutes={_QUARTS[row['food']]};psi=76kPa"
     if row.get("temp_f"):

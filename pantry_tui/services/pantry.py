@@ -229,6 +229,8 @@ class Pantry(Told):
         if self._depth:
             yield
             return
+        import pantry_tui.services.stock.tables  # noqa: F401 - what `settle` asks; others wait then
+
         with self.store.write():
             self._depth += 1
             try:
