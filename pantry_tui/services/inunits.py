@@ -25,7 +25,7 @@ TYPED = frozenset(
     {
         "code", "container", "container_ids", "containers", "crop", "dish", "file", "food", "id",
         "key", "name", "names", "note", "path", "place", "reserved", "size", "takes", "to",
-        "topic", "typed", "uid", "vessel", "where", "about",
+        "topic", "typed", "uid", "value", "vessel", "where", "about",
     }
 )  # fmt: skip
 #: Fields of JSON that are no sentences: they carry their own unit, as the contract has them.
