@@ -11,9 +11,9 @@ most that is eaten in a week, does not press: nearer dates must not wait for it.
 
 The food with the fewest weeks to spare gives a container, the next to be eaten; its pile is
 smaller then, so another food may be next. Only where more than a fortnight is to spare, a food
-comes sooner by the weeks that it is behind its pace (core/plan/shares.py), and later by those that it is
-ahead, counted with what of it is on the table already: half a jar a week comes every other week,
-and the week is not beans only. So it goes on until the week is full; where nothing presses, only
+comes sooner by the weeks that it is behind its pace (core/plan/shares.py), and later by those that
+it is ahead, counted with what of it is on the table already: half a jar a week comes every other
+week, and the week is not beans only. So it goes on until the week is full; where nothing presses, only
 until each group has its share, at which it lasts until more comes.
 
 A container is opened only if it can be finished in time: one that keeps three days may be begun at
