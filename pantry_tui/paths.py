@@ -43,3 +43,14 @@ def default_store() -> Path:
     base = os.environ.get("XDG_DATA_HOME")
     folder = Path(base) if base else Path.home() / ".local" / "share"
     return folder / "pantry-tui" / "pantry.db"
+
+
+def typed_path(text: str) -> Path:
+    """A path as it was typed, `~` being the person's home. Raises BadInput."""
+    from pathlib import Path
+
+    from pantry_tui.errors import BadInput
+
+    if not text.strip() or "\0" in text:
+        raise BadInput("Name a file.")
+    return Path(os.path.expanduser(text))

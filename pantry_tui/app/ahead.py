@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from dateutil.relativedelta import relativedelta
 
 from pantry_tui.app.format import Column, clip, short_day
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.pace_words import containers, month
 from pantry_tui.services.books.rows import FoodAhead
@@ -45,7 +46,7 @@ def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
     number = str(one.put_up) if one.container else ""
     fields = {
         "food": one.food,
-        "servings": f"{one.servings:g}",
+        "servings": kitchen_count(one.servings),
         "needs": f"{one.pace_need:.1f}",
         "can": f"{one.pace_can:.1f}",
         "lost": f"{one.lost:g}",
@@ -110,5 +111,5 @@ def sentences(one: FoodAhead, *, whole: bool = False) -> list[str]:
         said.append(f"Put up next: {containers(one.put_up, one.container)}{crop}.")
     if whole:
         said += [f"That is {one.reckoning}" if one.reckoning else "", one.short_lived]
-        said += [f"Pounds: {one.pounds_note}."] if one.pounds_note else []
+        said += [f"Fresh crop: {one.pounds_note}."] if one.pounds_note else []
     return [clip(sentence, 600) for sentence in said if sentence]

@@ -185,6 +185,7 @@ COMMANDS = (
         False,
         LISTS | LOG,
     ),
+    Command("backups", "f12", "app.backups", "backups", "Backups, lists out and in", False, ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("help", "question_mark", "app.keys", "help", "All keys of this screen", True, ROOMS),

@@ -10,6 +10,7 @@ from textwrap import wrap
 
 from rich.cells import cell_len, set_cell_size
 
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, State, Verdict
@@ -141,7 +142,7 @@ def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[st
         "food": f"* {take.food}" if star else food,
         "count": take.amount or str(take.count),
         "place": leaf(take.place),
-        "servings": f"{take.servings:g}",
+        "servings": kitchen_count(take.servings),
         "thaw": week_day(take.thaw_by) if take.thaw_by else "",
     }
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)

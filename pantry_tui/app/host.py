@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from inspect import signature
 from typing import TYPE_CHECKING, Any
 
@@ -11,6 +12,7 @@ from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.errors import PantryError
+from pantry_tui.services.inunits import Units
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.settings import Settings
@@ -33,6 +35,14 @@ class Host(InTurn):
         self._earlier = frozenset(pantry.booked)  # before this sitting
         self.moved_to = ""  # where the last ones were moved to
         self.refused = False  # the last act did nothing, so that nothing of it can be taken back
+        self.units = Units(metric=False)
+        self.hear_units()
+
+    def hear_units(self) -> None:
+        """The household's, asked for at the start and after every act; a store that cannot be read
+        just now is said by what reads it next."""
+        with suppress(PantryError):
+            self.units = Units.of(self.pantry)
 
     @property
     def day_text(self) -> str:
@@ -58,6 +68,8 @@ class Host(InTurn):
             self.tell(error.message, refused=True)
             return False
         changed, self._version = now != self._version, now
+        if changed:
+            self.hear_units()
         return changed
 
     async def run_action(
@@ -78,7 +90,7 @@ class Host(InTurn):
 
         The only way to either: no markup, so any name may be in it.
         """
-        said = in_keys(message)
+        said = in_keys(self.units.text(message))
         text = clip(f"Not done: {said}" if refused else said, 400)
         line = SaidLine.of(self.screen)
         if line is not None:
@@ -101,6 +113,7 @@ class Host(InTurn):
         """Do it; what was refused before is over. Raises PantryError."""
         done = do()
         self.refused = False
+        self.hear_units()
         return done
 
     def did(self, event: str) -> bool:

@@ -259,6 +259,12 @@ class PantryApp(Host):
 
         change_household(self, self._reload)
 
+    def action_backups(self) -> None:
+        """Copies of the store, lists out and in."""
+        from pantry_tui.app.screens.backups import ask
+
+        ask(self, self._reload)
+
     def _reload(self) -> None:
         """The present screen, read again."""
         reload = getattr(self.screen, "reload", None)

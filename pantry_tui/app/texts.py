@@ -8,6 +8,7 @@ from itertools import groupby
 from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
@@ -107,17 +108,19 @@ def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
     """The loss record and the year of every food."""
     lines = ["What was lost, and why"]
     if lost.rows:
-        lines.append(f"  {lost.servings:g} servings, {lost.share:.1%} of what was put up")
+        lines.append(
+            f"  {kitchen_count(lost.servings)} servings, {lost.share:.1%} of what was put up"
+        )
     else:
         lines.append("  Nothing was discarded.")
     lines += [f"  ! {clean(one)}" for one in lost.changes]
     lines += [
         f"  {clip(row.food, 30)}, {row.method}: {row.containers} for {clip(row.why, 40)!r}, "
-        f"{row.servings:g} servings, {row.share:.1%} of it"
+        f"{kitchen_count(row.servings)} servings, {row.share:.1%} of it"
         for row in lost.rows
     ]
     lines += [
-        f"  in {one.season}: {one.servings:g} servings, {one.share:.0%} of all lost"
+        f"  in {one.season}: {kitchen_count(one.servings)} servings, {one.share:.0%} of all lost"
         for one in lost.seasons
     ]
     lines += ["", "The year of each food, in containers, or as it is drawn from"]

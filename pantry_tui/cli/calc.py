@@ -27,11 +27,10 @@ class Sum(Verb):
 
         line = self._line()
         if self.batch is None:
-            altitude, people = _household(call)
-            found = reckon(load_tables(), self.kind, line, altitude, people)
+            found = reckon(load_tables(), self.kind, line, *_household(call))
         else:
             with call.pantry() as p:
-                found = reckon(p.tables, self.kind, line, p.altitude_ft, p.people)
+                found = reckon(p.tables, self.kind, line, p.altitude_ft, p.people, p.units)
                 record(p, self.batch, found)
         return call.answer(found, lambda one: one.as_data(), answer)
 
@@ -52,12 +51,12 @@ class Sum(Verb):
         return line
 
 
-def _household(call: Call) -> tuple[int | None, int | None]:
-    """Its altitude and how many eat, where there is a store."""
+def _household(call: Call) -> tuple[int | None, int | None, str]:
+    """Its altitude, how many eat, and its units, where there is a store."""
     if not call.path.exists():
-        return None, None
+        return None, None, ""
     with call.pantry() as p:
-        return p.altitude_ft, p.people
+        return p.altitude_ft, p.people, p.units
 
 
 def _bare(value: str, form: str) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
 from pantry_tui.core.text import clean, unsteered
@@ -15,6 +16,7 @@ if TYPE_CHECKING:
 
     from pantry_tui.cli.moments import Moment
     from pantry_tui.services.clock import Clock
+    from pantry_tui.services.inunits import Units
     from pantry_tui.services.pantry import Pantry
     from pantry_tui.services.rows import Done
 
@@ -26,11 +28,13 @@ class Call:
     """What stands around a verb: the moment told as now (None: the real one), the store named
     (None: the default one), and whether it answers in JSON."""
 
-    __slots__ = ("_opened", "as_json", "store", "told")
+    __slots__ = ("_open", "_opened", "_units", "as_json", "store", "told")
 
     def __init__(self, told: Moment | None, store: Path | None, as_json: bool) -> None:
         self.told, self.store, self.as_json = told, store, as_json
-        self._opened: Pantry | None = None
+        self._opened: Pantry | None = None  # stays known when it was left
+        self._open: Pantry | None = None
+        self._units: Units | None = None
 
     @property
     def now(self) -> Moment:
@@ -66,6 +70,8 @@ class Call:
         from pantry_tui.services.pantry import open_pantry
 
         p = open_pantry(self.path, self.clock)
+        self._open = p
+        p.leaving.append(self._heard)
         for sentence in p.store.told:
             print(clean(sentence), file=sys.stderr)
         self._opened = p
@@ -84,24 +90,57 @@ class Call:
         except PantryError as error:
             print(clean(f"What you did is booked; no backup: {error.message}"), file=sys.stderr)
 
+    def _heard(self, p: Pantry) -> None:
+        """Its units, as they are at the end of the command."""
+        from pantry_tui.services.inunits import Units
+
+        self._open = None
+        with suppress(PantryError):  # a broken store has been told of already
+            self._units = Units.of(p).kept()
+
+    @property
+    def units(self) -> Units:
+        """Those of the household that the command spoke to; where it spoke to none, of the store
+        there is."""
+        from pantry_tui.services.inunits import Units
+
+        if self._open is not None:
+            return Units.of(self._open)
+        if self._units is None and self.path.exists():
+            with suppress(PantryError), self.pantry():
+                pass
+        if self._units is None:
+            self._units = Units(metric=False)
+        return self._units
+
+    def mend(self, error: PantryError, typed: Sequence[str]) -> None:
+        """Say what was refused in the units of the household, if the command spoke to one; what
+        was typed is said as it was typed."""
+        if self._units is not None:
+            error.message = self._units.text(error.message, *typed)
+
     def answer(
         self, found: T, data: Callable[[T], object], lines: Callable[[T], Sequence[str]]
     ) -> int:
         """The answer, as JSON or as plain lines: only the one that is asked for is made."""
+        units = self.units
         if self.as_json:
-            print_json(data(found))
+            print_json(units.data(data(found)))
         else:
-            print("\n".join(lines(found)))
+            print("\n".join(map(units.text, lines(units.rows(found)))))
         return 0
 
     def refused(self, reasons: Sequence[str]) -> int:
         """What was answered is a refusal: its reason in a sentence where errors are read, too."""
-        print(clean(reasons[0] if reasons else "No publication allows that."), file=sys.stderr)
+        said = reasons[0] if reasons else "No publication allows that."
+        print(clean(self.units.text(said)), file=sys.stderr)
         return 1
 
     def say(self, sentence: str, **data: object) -> int:
         """One sentence; as JSON with what else a script wants to know."""
-        return self.answer(sentence, lambda said: {**data, "message": said}, lambda said: [said])
+        return self.answer(
+            sentence, lambda said: {**data, "message": said}, lambda said: [clean(said)]
+        )
 
     def done(self, do: Callable[[Pantry], Done]) -> int:
         """Do one thing to the store and say what was done."""

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from pathlib import Path
 
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import each, flag, word, words
 from pantry_tui.cli.verb import Verb
-from pantry_tui.errors import Refused
+from pantry_tui.paths import typed_path
 from pantry_tui.services.output import jsonable
 
 
@@ -43,17 +42,13 @@ class Calendar(Verb):
 
     def run(self, call: Call) -> int:
         from pantry_tui.services.output import paper
+        from pantry_tui.store.files import made_whole
 
-        path = Path(self.file)
+        path = typed_path(self.file)
         with call.pantry() as p:
             text = paper.calendar(p)
-        try:
-            with path.open("x", encoding="utf-8", newline="") as handle:
-                handle.write(text)
-        except FileExistsError:
-            raise Refused(f"{path} is already there: name another file.") from None
-        except OSError as error:
-            raise Refused(f"{path} cannot be written: name another file.") from error
+        with made_whole(path) as making:
+            making.write_bytes(text.encode("utf-8"))
         dates = text.count("BEGIN:VEVENT")
         return call.say(f"Wrote {dates} dates to {path}.", file=str(path))
 

@@ -88,7 +88,7 @@ class Listing(Verb):
     def run(self, call: Call) -> int:
         with call.pantry() as p:
             found = places.listing(p)
-        return call.answer(found, jsonable.places, show.places)
+        return call.answer(found, jsonable.places, lambda rows: show.places(rows, call.units.text))
 
 
 class Reading(Act):

@@ -99,11 +99,13 @@ def _run(typed: Sequence[str]) -> int:
         call.settle()
         return code
     except Question as error:
+        call.mend(error, words)
         if call.as_json:
             print_json({"error": clean(error.message), **error.asked})
         raise
-    except Unclear as error:
-        if call.as_json:
+    except PantryError as error:
+        call.mend(error, words)
+        if call.as_json and isinstance(error, Unclear):
             asks = [
                 {"about": error.about, "typed": error.typed, "choices": list(error.choices)},
             ]

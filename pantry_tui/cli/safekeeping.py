@@ -3,23 +3,14 @@
 from __future__ import annotations
 
 import sys
-from pathlib import Path
 
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import flag, maybe, option, word
 from pantry_tui.cli.printing import safekeeping as lines
 from pantry_tui.cli.verb import Verb
 from pantry_tui.core.text import clean
-from pantry_tui.errors import BadInput, Refused
-
-
-def typed_path(text: str) -> Path:
-    """A path as it was typed, `~` being the person's home. Raises BadInput."""
-    from os.path import expanduser
-
-    if not text.strip() or "\0" in text:
-        raise BadInput("Name a file.")
-    return Path(expanduser(text))
+from pantry_tui.errors import Refused
+from pantry_tui.paths import typed_path
 
 
 class Backup(Verb):
@@ -43,7 +34,7 @@ class Restore(Verb):
 
         do = backup.preview if self.dry_run else backup.restore
         found = do(call.path, typed_path(self.path))
-        return call.answer(found, lines.restore_data, lambda one: lines.restore(one, self.dry_run))
+        return call.answer(found, lines.restore_data, lambda one: lines.restored(one, self.dry_run))
 
 
 class Verify(Verb):

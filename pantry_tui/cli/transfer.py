@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from pathlib import Path
+
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import flag, option, word
 from pantry_tui.cli.printing import transfer as lines
-from pantry_tui.cli.safekeeping import typed_path
 from pantry_tui.cli.verb import Verb
 from pantry_tui.errors import BadInput
+from pantry_tui.paths import typed_path
 
 
 class Export(Verb):
@@ -43,13 +46,24 @@ class Import(Verb):
 
     def run(self, call: Call) -> int:
         source = typed_path(self.file)
-        if source.suffix.lower() != ".json":
-            from pantry_tui.cli.importing import bring_in
+        return BY_ENDING.get(source.suffix.lower(), _list)(self, call, source)
 
-            return bring_in(call, source, self.map or "", self.dates or "", self.dry_run)
-        if self.map or self.dates:
-            raise BadInput("A .json is an exported log: leave --map and --dates out.")
-        from pantry_tui.services.safekeeping.transfer import import_log
 
-        found = import_log(call.path, source, call.today, dry_run=self.dry_run)
-        return call.answer(found, lines.data, lambda one: lines.merged(one, self.dry_run))
+def _list(asked: Import, call: Call, source: Path) -> int:
+    """A household's own list: a line a batch."""
+    from pantry_tui.cli.importing import bring_in
+
+    return bring_in(call, source, asked.map or "", asked.dates or "", asked.dry_run)
+
+
+def _log(asked: Import, call: Call, source: Path) -> int:
+    from pantry_tui.services.safekeeping.transfer import import_log
+
+    if asked.map or asked.dates:
+        raise BadInput("A .json is an exported log: leave --map and --dates out.")
+    found = import_log(call.path, source, call.today, dry_run=asked.dry_run)
+    return call.answer(found, lines.data, lambda one: lines.merged(one, asked.dry_run))
+
+
+#: What reads a file, by the ending of its name; any other is read as a list.
+BY_ENDING: dict[str, Callable[[Import, Call, Path], int]] = {".json": _log}

@@ -9,10 +9,10 @@ from pantry_tui.cli.printing.lines import done
 from pantry_tui.cli.verb import Verb
 from pantry_tui.core.dates import read_coming, read_date
 from pantry_tui.errors import BadInput
+from pantry_tui.services.done import Done
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.rows import Done
 
 
 class Week(Verb):

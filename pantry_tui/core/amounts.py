@@ -87,6 +87,16 @@ def kitchen(amount: Amount) -> Amount:
     return Amount(steps * step, amount.unit)
 
 
+def kitchen_count(number: float) -> str:
+    """Servings as a kitchen counts them: whole ones, under three in halves and quarters ("4" for
+    4.4092, "2 1/4"); what is a trifle is still a quarter."""
+    if number <= 0:
+        return "0"
+    if number >= 2.875:
+        return f"{number:.0f}"
+    return say_amount(Fraction(max(1, round(number * 4)), 4), "")
+
+
 def exact_amount(text: str) -> Amount:
     """("113/3 lb") -> Amount; reads what `Amount.exact` wrote. Raises ValueError."""
     number, _, unit = text.partition(" ")

@@ -7,7 +7,7 @@ day, so that it never goes stale and never shows what the program would not allo
 from __future__ import annotations
 
 import csv
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
 from pathlib import Path
@@ -22,6 +22,9 @@ from pantry_tui.services.plan import dishes, substitute
 from pantry_tui.services.stock import act, places, readings, reserve
 from pantry_tui.services.stock.pick import batch_named
 
+#: Rows of a file of the demo, as they are typed.
+Rows = list[dict[str, str]]
+
 
 @dataclass(frozen=True, slots=True)
 class _Step:
@@ -31,34 +34,37 @@ class _Step:
     rest: str
 
 
-def build_demo(path: Path, today: date) -> None:
-    """A fresh demo store at `path`. Raises Refused when the file is there."""
+def build_demo(
+    path: Path, today: date, units: str = "us", typed: Callable[[str], Rows] | None = None
+) -> None:
+    """A fresh demo store at `path`, of a household with such `units`; `typed` gives other rows for
+    a file of data/demo/ by its name. Raises Refused when the file is there."""
 
     def fill(p: Pantry) -> None:
         p.today = today
         with p.writing():
-            _fill(p, today)
+            _fill(p, today, typed or rows_of)
 
-    create(path, altitude_ft=900, people=4, clock=Clock(today - timedelta(days=800)), fill=fill)
+    began = Clock(today - timedelta(days=800))
+    create(path, altitude_ft=900, people=4, units=units, clock=began, fill=fill)
 
 
-def _rows(name: str) -> list[dict[str, str]]:
+def rows_of(name: str) -> Rows:
+    """What the demo types: the rows of a file of data/demo/."""
     with (data_dir() / "demo" / name).open(encoding="utf-8", newline="") as handle:
         return list(csv.DictReader(handle))
 
 
-def _fill(p: Pantry, today: date) -> None:
-    batches = _rows("batches.csv")
-    read = [
-        _Step(int(row["days_ago"]), n, "read", "") for n, row in enumerate(_rows("readings.csv"))
-    ]
+def _fill(p: Pantry, today: date, rows: Callable[[str], Rows]) -> None:
+    batches, readings_ = rows("batches.csv"), rows("readings.csv")
+    read = [_Step(int(row["days_ago"]), n, "read", "") for n, row in enumerate(readings_)]
     cook = [
         _Step(int(row["days_ago"]), n, "dish", row["dish"])
-        for n, row in enumerate(_rows("dishes.csv"))
+        for n, row in enumerate(rows("dishes.csv"))
     ]
     steps = sorted([*_steps(batches), *read, *cook], key=lambda s: (-s.days_ago, s.row))
     p.today = today - timedelta(days=max(step.days_ago for step in steps) + 30)
-    for row in _rows("places.csv"):
+    for row in rows("places.csv"):
         temp = float(row["temp_f"]) if row["temp_f"] else None
         room = int(row["capacity"]) if row["capacity"] else None
         places.add(p, row["name"], row["climate"], row["inside"] or None, temp, room)
@@ -67,7 +73,7 @@ def _fill(p: Pantry, today: date) -> None:
         p.today = today - timedelta(days=step.days_ago)
         try:
             if step.verb == "read":
-                _read(p, _rows("readings.csv")[step.row])
+                _read(p, readings_[step.row])
             elif step.verb == "dish":
                 dishes.keep(p, step.rest)
             elif step.verb == "put_up":

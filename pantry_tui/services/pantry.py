@@ -94,6 +94,7 @@ class Pantry(Told):
         self.looked_at: int | None = None  # the version of the store whose lines were looked at
         self.has_judged = False  # the stock tables stand by the rules of this process
         self.booked: set[str] = set()  # the ids of what was booked by this process
+        self.leaving: list[Callable[[Pantry], None]] = []  # called before it is closed
         self._depth = 0
         self._touched: set[str] = set()
         self._marked: set[str] = set()
@@ -116,7 +117,21 @@ class Pantry(Told):
         self.close()
 
     def close(self) -> None:
+        for heard in self.leaving:
+            heard(self)
         self.store.close()
+
+    @contextmanager
+    def let_go(self) -> Iterator[None]:
+        """The file may be replaced meanwhile: nothing of it is open, and all is read anew after."""
+        self.store.close()
+        try:
+            yield
+        finally:
+            self.store = Store(self.path)
+            self._seen = self.store.version()
+            self.looked_at, self.has_judged = None, False
+            self.refresh()
 
     # -- time and tables --------------------------------------------------------------------------
 
@@ -214,6 +229,8 @@ class Pantry(Told):
         if self._depth:
             yield
             return
+        import pantry_tui.services.stock.tables  # noqa: F401 - what `settle` asks; others wait then
+
         with self.store.write():
             self._depth += 1
             try:

@@ -9,6 +9,8 @@ from typing import NamedTuple
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.done import Done as Done
+from pantry_tui.services.plan.rows import Take as Take
+from pantry_tui.services.plan.rows import WeekView as WeekView
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -220,44 +222,3 @@ class PutUp:
     discard_after_why: str = ""  # why there is no discard_after
     standing: tuple[str, ...] = ()  # said beside any verdict
     made_from: tuple[Took, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class Take:
-    """One line of the week's menu."""
-
-    code: str
-    food: str
-    place: str
-    count: int
-    servings: float
-    day: date  # of what is only for who wants more: the soonest
-    thaw_by: date | None
-    reasons: tuple[str, ...]
-    containers: tuple[str, ...] = ()  # "7C/1"
-    days: tuple[date, ...] = ()
-    amount: str = ""  # of a bulk container, for one meal
-    dish: str = ""
-    why: tuple[str, ...] = ()  # the first of `reasons`: why this week has it, and for how long
-    standing: tuple[str, ...] = ()  # the last of `reasons`: said beside any verdict
-    method: str = ""
-    role: str = ""
-    left: str = ""  # what is in it, where it is drawn from
-
-
-@dataclass(frozen=True, slots=True)
-class WeekView:
-    start: date
-    end: date
-    people: int
-    take: tuple[Take, ...]
-    beside: tuple[Take, ...]  # opened beside the days, for as long as they keep open
-    more: tuple[Take, ...]  # what comes next, for who wants more
-    waiting: tuple[DueRow, ...]
-    discard: tuple[DueRow, ...]
-    accepted: bool = False
-    notes: tuple[str, ...] = ()
-    table: tuple[tuple[date, str], ...] = ()  # days on which it is otherwise than usual
-    left_out: tuple[str, ...] = ()
-    stocked: bool = False  # whether anything stands that is fit to eat
-    cautions: tuple[str, ...] = ()

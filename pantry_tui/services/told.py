@@ -82,6 +82,17 @@ class Told:
         return self.home.units or "us"
 
     @property
+    def metric(self) -> bool:
+        """Whether it is told in metric units. Of a household that never said so nothing is read
+        but that."""
+        if self._home is None:
+            sql = "SELECT 1 FROM log WHERE did = 'household' AND instr(payload, 'metric') LIMIT 1"
+            with reading(self.path):
+                if self.store.db.execute(sql).fetchone() is None:
+                    return False
+        return self.units == "metric"
+
+    @property
     def jars(self) -> str:
         """Whose times serve for metric jars: "maker" or "strict"."""
         return self.home.jars or ("maker" if self.units == "metric" else "strict")

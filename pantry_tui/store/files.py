@@ -17,17 +17,18 @@ PRIVATE = 0o600
 
 
 @contextmanager
-def made_whole(path: Path) -> Iterator[Path]:
+def made_whole(path: Path, *, folder: bool = False) -> Iterator[Path]:
     """An empty file to fill; it becomes `path` when all went well and is gone otherwise.
 
-    Never overwrites and never follows a link: raises Refused where something is there, StoreError
-    where nothing can be written.
+    With `folder` the one it lies in is made too. Never overwrites and never follows a link: raises
+    Refused where something is there, StoreError where nothing can be written.
     """
     if os.path.lexists(path):
         raise taken(path)
     making = path.with_name(f".{path.name[:100]}.{os.getpid()}.new")
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
+        if folder:
+            path.parent.mkdir(parents=True, exist_ok=True)
         _sweep(path)
         with suppress(FileNotFoundError):
             making.unlink()

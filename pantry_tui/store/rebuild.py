@@ -9,7 +9,7 @@ from pathlib import Path
 
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
-from pantry_tui.store import log, marks, places
+from pantry_tui.store import log, marks, past, places
 from pantry_tui.store.files import cannot, made_whole
 
 
@@ -41,9 +41,10 @@ def start_anew(db: sqlite3.Connection, events: Iterable[Event]) -> None:
 def lead_anew(db: sqlite3.Connection) -> None:
     """All that stands beside the log, from the log. Raises Damaged where it is hurt."""
     events = log.with_values(db)
+    past.make(db)
     for table in (
-        "of_batch", "of_place", "undone", "codes", "places", "stood", "lines", "totals", "sums",
-        "marked",
+        "of_batch", "of_place", "undone", "codes", "places", "stood", "lines", "totals", "past",
+        "sums", "marked",
     ):  # fmt: skip
         db.execute(f"DELETE FROM main.{table}")
     for event, value in events:

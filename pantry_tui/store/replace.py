@@ -47,7 +47,7 @@ def replace(path: Path, source: Path) -> Path | None:
     path = Path(os.path.realpath(path))
     refuse_foreign(path)
     if not os.path.lexists(path):
-        with made_whole(path) as making:
+        with made_whole(path, folder=True) as making:
             _copied(source, making)
         damage.forget(path)
         return None

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from sqlite_utils import Database, Migrations
 
+from pantry_tui.store import past
 from pantry_tui.store.upgrade import counted, typed_log
 
 migrations = Migrations("pantry_tui")
@@ -119,6 +120,7 @@ TABLES = (
     """CREATE TABLE meta (
         name TEXT PRIMARY KEY, value TEXT NOT NULL
     ) STRICT, WITHOUT ROWID""",
+    past.TABLE,
 )
 
 NAMES = (

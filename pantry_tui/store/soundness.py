@@ -19,7 +19,7 @@ from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.payloads import PutUp, Redo, Relabelled, Undo, place_of, touches
 from pantry_tui.core.log.references import unknown
 from pantry_tui.errors import BadInput, StoreError
-from pantry_tui.store import lines, log, marks, places, sums
+from pantry_tui.store import lines, log, marks, past, places, sums
 from pantry_tui.store.check import check
 from pantry_tui.store.store import SCHEMA
 
@@ -111,6 +111,7 @@ def _guarded(of: str, look: object) -> Iterator[Hurt]:
 def _lines(db: sqlite3.Connection) -> None:
     lines.rows(db, "2000-01-01")
     lines.refuse_hurt(db)
+    past.refuse_hurt(db)
     for (food,) in db.execute("SELECT DISTINCT +food FROM lines NOT INDEXED").fetchall():
         lines.refuse_food(db, food)
 

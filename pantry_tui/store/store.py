@@ -10,7 +10,7 @@ import os
 import sqlite3
 import stat
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from pathlib import Path
 from time import monotonic, sleep
 from typing import Any
@@ -100,7 +100,7 @@ def create_store(path: Path, fill: Callable[[Path], None] = lambda _: None) -> N
     Never overwrites: raises Refused; StoreError where it cannot be written."""
     from pantry_tui.store.files import cannot, made_whole
 
-    with made_whole(path) as making:
+    with made_whole(path, folder=True) as making:
         try:
             lay_out(making)
         except sqlite3.Error as error:
@@ -171,14 +171,21 @@ class Store:
                 raise
 
     def _check_schema(self) -> None:
-        number = self.db.execute("PRAGMA user_version").fetchone()[0]
+        if self._is_older():
+            with self.write():
+                # Another window may have brought it over while this one waited for the lock.
+                if self._is_older():
+                    self._upgrade()
+
+    def _is_older(self) -> bool:
+        number = int(self.db.execute("PRAGMA user_version").fetchone()[0])
         if number > SCHEMA:
             raise StoreError(f"{self.path} was written by a newer version: update the program.")
-        if number < SCHEMA:
-            self._upgrade()
+        return number < SCHEMA
 
     def _upgrade(self) -> None:
-        """Bring an older file to today's schema; a copy of it is made beside it first."""
+        """Bring an older file to today's schema, in the caller's transaction; a copy of it is made
+        beside it first."""
         from sqlite_utils import Database
 
         from pantry_tui.store.schema import NAMES, migrations
@@ -199,10 +206,16 @@ class Store:
         """A copy beside the store, by SQLite's own backup. Raises StoreError."""
         from pantry_tui.store.copies import copy_beside
 
-        return copy_beside(self.db, self.path, f"before-{SCHEMA}")
+        # Not through the connection that holds the lock: SQLite copies nothing that is written.
+        with closing(connect(self.path)) as db:
+            return copy_beside(db, self.path, f"before-{SCHEMA}")
 
     def close(self) -> None:
         self.db.close()
+
+    def wait_for_no_disk(self) -> None:
+        """For a copy that is thrown away in a moment: nothing of it needs to outlive the power."""
+        self.db.execute("PRAGMA synchronous = OFF")
 
     @contextmanager
     def write(self) -> Iterator[None]:

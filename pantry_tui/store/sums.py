@@ -2,8 +2,8 @@
 to wrongly, is noticed by whoever reads the others.
 
 The names: "log", "batch:ID" and "place:ID" (the events that speak of it; "place:" alone: of the
-household), "places", "codes", "undone", "marked", "stood:ID" (in a place), "lines:ID" (of a batch),
-"food:NAME" (its lines).
+household), "places", "past", "codes", "undone", "marked", "stood:ID" (in a place), "lines:ID" (of a
+batch), "food:NAME" (its lines).
 """
 
 from __future__ import annotations

@@ -47,7 +47,7 @@ def _said_beside(db: sqlite3.Connection, first: Event | None) -> Iterator[Event]
 
 
 #: All that is made from the log, and had other columns at times.
-_BESIDE = ("lines", "totals", "stood", "places", "codes", "marked", "sums")
+_BESIDE = ("lines", "totals", "stood", "past", "places", "codes", "marked", "sums")
 
 
 def counted(db: sqlite3.Connection, tables: Iterable[str]) -> None:

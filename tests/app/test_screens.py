@@ -82,7 +82,10 @@ def test_a_key_of_ones_own_must_be_free_on_every_screen_of_its_command() -> None
 
 
 def test_settings_that_name_a_command_by_its_old_word_still_hold() -> None:
-    assert keymap({"lose": "ctrl+l", "round": "f12"}) == ({"missing": "ctrl+l", "count": "f12"}, [])
+    assert keymap({"lose": "ctrl+l", "round": "ctrl+r"}) == (
+        {"missing": "ctrl+l", "count": "ctrl+r"},
+        [],
+    )
 
 
 # -- what a screen saw ----------------------------------------------------------------------------

@@ -10,6 +10,7 @@ from math import inf
 
 from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, Appetite, full_week
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.schedule import keeps
 from pantry_tui.core.plan.shares import Harvest, PutUp, expected, needs
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group
@@ -168,7 +169,7 @@ def _candidate(
 ) -> Candidate:
     until = START + timedelta(weeks=last, days=6)
     group = Group(food.group)
-    return Candidate(name, food.name, group, servings, until, must, open_days=food.opened)
+    return Candidate(name, food.name, group, servings, until, must, opened=keeps(food.opened))
 
 
 def _expected(

@@ -7,6 +7,9 @@ with a reason counts as noticed; a reason for one that is no longer made is name
 from __future__ import annotations
 
 _LOG, _KEEPING = "pantry_tui/core/log/", "pantry_tui/core/keeping/"
+_SAFETY = "pantry_tui/core/safety/"
+_NUMBERED = "container = Container('', '',"
+_IN_PLACE = ", state, place.id, (Turn(now, '', place. ..."
 
 REASONS: dict[tuple[str, str, str, str], str] = {
     **dict.fromkeys(
@@ -23,5 +26,53 @@ REASONS: dict[tuple[str, str, str, str], str] = {
     ),
     (_KEEPING + "rotation.py", "_last", "return 3", "return 4"): (
         "these numbers are only compared with one another"
+    ),
+    (
+        _KEEPING + "exposure.py",
+        "",
+        "_SOON_AFTER = When(1, 1, date.min)",
+        "_SOON_AFTER = When(1, 2, date.min)",
+    ): "no household books anything in the first minutes of the calendar",
+    **dict.fromkeys(
+        [
+            (
+                _KEEPING + "limits.py",
+                "judge_fresh",
+                f"{_NUMBERED} 1{_IN_PLACE}",
+                f"{_NUMBERED} {other}{_IN_PLACE}",
+            )
+            for other in ("2", "0")
+        ],
+        "the number on a lid says nothing of what is in it",
+    ),
+    (
+        _KEEPING + "limits.py",
+        "judge_fresh",
+        "minute = day.toordinal() * DAY_MIN",
+        "minute = day.toordinal() / DAY_MIN",
+    ): "made today it has no other minute to be compared with: the day alone counts",
+    (
+        _KEEPING + "limits.py",
+        "_weigh",
+        "in_progress = any((span.in_progress for span in here))",
+        "in_progress = all((span.in_progress for span in here))",
+    ): "by every way that it may have gone it is ready now, or by none",
+    (
+        _KEEPING + "limits.py",
+        "_facts_to",
+        "... e fact.when.day for fact in place.facts[-1:]]",
+        "... e fact.when.day for fact in place.facts[1:]]",
+    ): "the facts of a place are in the order of their moments, so the last one is the latest",
+    **dict.fromkeys(
+        [
+            (
+                _SAFETY + "outage.py",
+                "_triage",
+                "rank = 10 * first.index(action) + _perishing(food ...",
+                f"rank = {other} * first.index(action) + _perishing(food ...",
+            )
+            for other in ("11", "9")
+        ],
+        "ranks are only compared with one another, and there are seven of an action",
     ),
 }

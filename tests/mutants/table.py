@@ -25,9 +25,10 @@ _JUDGING = (
 #: What a path begins with -> its tests. The first that fits counts.
 TESTS: dict[str, Asked] = {
     "pantry_tui/core/keeping/": Asked(
-        ("tests/core/keeping", "tests/published/test_keeping.py"),
+        ("tests/core/keeping",),
         (
             *_JUDGING,
+            "tests/published/test_keeping.py",
             "tests/services/stock",
             "tests/services/lookup",
             "tests/services/batchwork",
@@ -48,6 +49,8 @@ TESTS: dict[str, Asked] = {
     "pantry_tui/core/safety/": Asked(
         (
             "tests/core/safety",
+            "tests/core/keeping/test_outcome.py",
+            "tests/services/batchwork/test_metric_jars.py",
             "tests/published/test_outage.py",
             "tests/published/test_process.py",
             "tests/published/test_signs.py",

@@ -148,7 +148,7 @@ TYPED = {
         yield | 1 bushel tomatoes | tomatoes, boiling-water canned | 17 | quart jars
         yield | 7 quarts snap beans | snap beans for 7 quart of snap beans, pressure canned | 14 | lb
         yield | 25 lb cabbage fermented | sauerkraut, lactic ferment | 8 | quart jars
-        packs | 10 lb broccoli 4 people | pints in all | 10 | pint
+        packs | 10 lb broccoli 4 people | in all | 10 | pint
     """,
     "USDA AIB 539 and the National Center: headspace": """
         headspace | jam | headspace, jams and jellies | 0.25 | in

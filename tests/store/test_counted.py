@@ -5,9 +5,11 @@ from __future__ import annotations
 import json
 import sqlite3
 from collections.abc import Callable, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing
 from datetime import date
 from pathlib import Path
+from threading import Barrier
 from typing import Any
 
 import pytest
@@ -69,6 +71,22 @@ def test_a_store_without_counts_answers_what_it_did(
         }
     assert asked(file, capsys, "verify")["ok"]
     assert len(list(tmp_path.glob("pantry-before-4-*.db"))) == 1
+
+
+def test_of_several_windows_one_brings_it_over(tmp_path: Path) -> None:
+    file = load("uncounted", tmp_path / "pantry.db")
+    begin = Barrier(4)
+
+    def opened(_: int) -> tuple[str, ...]:
+        begin.wait()
+        with open_pantry(file, TODAY) as p:
+            return p.store.told
+
+    with ThreadPoolExecutor(4) as windows:
+        told = list(windows.map(opened, range(4)))
+    assert sum(map(len, told)) == 1
+    assert len(list(tmp_path.glob("pantry-before-4-*.db"))) == 1
+    assert verify(file, TODAY).ok
 
 
 def only(keys: Sequence[str], rows: list[dict[str, Any]]) -> list[tuple[Any, ...]]:

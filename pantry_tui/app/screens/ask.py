@@ -17,6 +17,7 @@ from textual.widgets.option_list import Option
 
 from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
+from pantry_tui.app.widgets.inunits import in_units
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
 
@@ -61,11 +62,11 @@ class Choose(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(self._title, 200)), id="title")
+            yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
             yield Static(id="number")
             yield OptionList(markup=False)
             if self._note:
-                yield Static(Content(self._note), id="note")
+                yield Static(Content(in_units(self, self._note)), id="note")
 
     def on_mount(self) -> None:
         self.set_class(bool(self._note), "-noted")
@@ -127,13 +128,16 @@ class Choose(ModalScreen[str | None]):
         shown = self.query_one(OptionList)
         shown.clear_options()
         shown.add_options(
-            Option(Content(f"{keys[at] if at < len(keys) else '':1}  {clip(one, 60)}"))
+            Option(Content(f"{keys[at] if at < len(keys) else '':1}  {self._words(one)}"))
             for at, one in enumerate(self._shown)
         )
         shown.highlighted = 0
         how = self.query_one("#number", Static)
         how.display = bool(self._how())
         how.update(Content(self._how()))
+
+    def _words(self, option: str) -> str:
+        return clip(in_units(self, option), 60)
 
     def _how(self) -> str:
         """For how many, and which letters were typed."""
@@ -179,8 +183,8 @@ class TypeLine(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(self._title, 200)), id="title")
-            yield Input(self._value, placeholder=self._example)
+            yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
+            yield Input(self._value, placeholder=in_units(self, self._example))
             yield Static(id="wrong")
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
@@ -192,7 +196,8 @@ class TypeLine(ModalScreen[str | None]):
             self._accept(typed)
         except PantryError as error:
             wrong = self.query_one("#wrong", Static)
-            wrong.update(Content(clip(f"Not done: {in_keys(error.message)}", 400)))
+            said = in_keys(in_units(self, error.message, typed))
+            wrong.update(Content(clip(f"Not done: {said}", 400)))
             wrong.display = True
         else:
             self.dismiss(typed)

@@ -52,7 +52,11 @@ class DueScreen(Acts, Rates, StockList):
         self._count = sum(one.containers for one in known)
         if not text:
             self._all = self._count
-        top = [line for one in self._costs for line in headings(f"! {one}", columns, 2)]
+        top = [
+            line
+            for one in self._costs
+            for line in headings(f"! {self.host.units.text(one)}", columns, 2)
+        ]
         if (self._jobs or self._timed) and not text:
             from pantry_tui.app.screens import jobs
 

@@ -8,12 +8,15 @@ from pantry_tui.core.amounts import read_altitude
 from pantry_tui.errors import BadInput
 from pantry_tui.services.household import said_of as household
 from pantry_tui.services.household import say_altitude
+from pantry_tui.services.inunits import Units
 
 UNITS = ("US: pounds, pints, °F", "metric: kilograms, litres, °C")
 NEXT = (
     "Now your places: S, then a, and type: shelf 1, pantry, 60F. Then p, and type what you put up: "
     "7 pint jars runner beans, pressure canned, shelf 1."
 )
+
+NEXT_METRIC = NEXT.replace("60F", "15C").replace("7 pint jars", "7 500 ml jars")
 
 
 class _Questions:
@@ -29,7 +32,7 @@ class _Questions:
         """What `init` was told stands in the field already; an empty one leaves it unknown, never
         sea level."""
         title = "Welcome. Three questions. How high do you live? Canning times depend on it."
-        known = "" if self.altitude is None else f"{self.altitude} ft"
+        known = known_altitude(self.altitude, self.host.units)
         question = TypeLine(title, "900 ft or 300 m", known, accept=self._high, empty=True)
 
         def then(got: str | None) -> None:
@@ -38,7 +41,7 @@ class _Questions:
         self.host.push_screen(question, then)
 
     def _high(self, typed: str) -> None:
-        if not typed.strip():
+        if typed.strip() in ("", known_altitude(self.altitude, self.host.units)):
             return  # nobody knows it: that is said beside every canned batch
         altitude = read_altitude(typed)
         household(altitude, self.people, self.units)  # says when no place lies that high
@@ -63,7 +66,14 @@ class _Questions:
     def end(self) -> None:
         """Keep what was answered, and say it: the altitude decides how long a jar is canned."""
         self.host.pantry.book(household(self.altitude, self.people, self.units))
-        self.host.tell(f"Noted: {say_altitude(self.altitude)}, {self.people} at table. {NEXT}")
+        self.host.hear_units()
+        next_ = NEXT_METRIC if self.units == "metric" else NEXT
+        self.host.tell(f"Noted: {say_altitude(self.altitude)}, {self.people} at table. {next_}")
+
+
+def known_altitude(feet: int | None, units: Units) -> str:
+    """What stands in the field already."""
+    return "" if feet is None else units.text(f"{feet} ft")
 
 
 def read_people(typed: str) -> int:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
-from pantry_tui.app.screens.first import UNITS, read_people
+from pantry_tui.app.screens.first import UNITS, known_altitude, read_people
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.safety.metric_jars import JARS_BY
 from pantry_tui.services import household
@@ -44,10 +44,15 @@ class _Home:
             self.done()
 
     def _altitude(self, now: HouseholdFacts) -> None:
-        known = "" if now.altitude_ft is None else f"{now.altitude_ft} ft"
+        known = known_altitude(now.altitude_ft, self.host.units)
         title = "How high do you live? Canning times depend on it."
         question = TypeLine(title, "900 ft or 300 m", known, accept=_possible)
-        then = given(lambda typed: self._change(altitude_ft=read_altitude(typed)))
+
+        def changed(typed: str) -> None:
+            if typed != known:  # metres are rounded: what is left as it stood is as it was
+                self._change(altitude_ft=read_altitude(typed))
+
+        then = given(changed)
         self.host.push_screen(question, then)
 
     def _people(self, now: HouseholdFacts) -> None:

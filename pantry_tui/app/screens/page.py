@@ -11,6 +11,7 @@ from textual.widgets import Static
 
 from pantry_tui.app.commands import of
 from pantry_tui.app.format import hang
+from pantry_tui.app.widgets.inunits import in_units
 from pantry_tui.core.words import MARK
 
 VERDICTS = "Verdicts: " + ", ".join(f"{mark} {verdict}" for verdict, mark in MARK.items()) + "."
@@ -41,7 +42,8 @@ class Page(ModalScreen[bool | None]):
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="box"):
             width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
-            yield Static(Content(hang(f"{self._text}\n\n{self._leave}", width)))
+            text = in_units(self, self._text)
+            yield Static(Content(hang(f"{text}\n\n{self._leave}", width)))
 
 
 class Decide(Page, inherit_bindings=False):
@@ -52,8 +54,10 @@ class Decide(Page, inherit_bindings=False):
         Binding("escape", "dismiss(False)", "leave it"),
     ]
 
-    def __init__(self, text: str) -> None:
-        super().__init__(text, "Enter records this. Esc leaves it unrecorded.")
+    def __init__(
+        self, text: str, leave: str = "Enter records this. Esc leaves it unrecorded."
+    ) -> None:
+        super().__init__(text, leave)
 
 
 def keys_of(screen_id: str) -> str:

@@ -30,10 +30,13 @@ from pantry_tui.services.rows import Done, PutUp
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, {}, yesterday"
 ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
+#: The same as a metric household types it.
+METRIC_EXAMPLE = "7 500 ml jars runner beans, pressure canned, {}, yesterday"
 HOW = (
-    "Type a line, for example:\n\n  {}\n\n"
+    "Type a line, for example:\n\n  {example}\n\n"
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
-    "More may follow: note=..., amount=30 lb, minutes=25, psi=11. Enter books it, Esc goes back."
+    "More may follow: note=..., amount={amount}, minutes=25, {pressure}. "
+    "Enter books it, Esc goes back."
 )
 
 
@@ -57,7 +60,7 @@ class PutUpScreen(Screen[None]):
 
     def __init__(self) -> None:
         super().__init__()
-        self._idle = ""  # what stands below an empty line: how to write one, till one is booked
+        self._idle = ""  # what stands below an empty line; empty: how to write one
         self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
         self._many = ""  # several lines that were pasted, and not yet booked
@@ -79,7 +82,8 @@ class PutUpScreen(Screen[None]):
         """A line that could be booked as it stands: jars in a place of this household."""
         places = self.host.pantry.places.values()
         warm = [one.name for one in places if one.climate in (Climate.PANTRY, Climate.ROOM)]
-        return EXAMPLE.format(min(warm, default="larder"))
+        example = METRIC_EXAMPLE if self.host.units.metric else EXAMPLE
+        return example.format(min(warm, default="larder"))
 
     @property
     def line(self) -> Input:
@@ -97,7 +101,13 @@ class PutUpScreen(Screen[None]):
         """The live reading; without a line, how to write one, or what was put up last."""
         self.query_one(RoomLine).show(self.host.day_text)
         typed = self.line.value.strip()
-        self._say(self._reading(typed) if typed else self._idle or HOW.format(self.example))
+        self._say(self._reading(typed) if typed else self._idle or self._how())
+
+    def _how(self) -> str:
+        """How to write a line, in the household's units."""
+        if self.host.units.metric:
+            return HOW.format(example=self.example, amount="14 kg", pressure="psi=76kPa")
+        return HOW.format(example=self.example, amount="30 lb", pressure="psi=11")
 
     def pasted(self, text: str) -> None:
         """Several lines at once: each with its reading; Enter books all of them or none."""
@@ -128,15 +138,17 @@ class PutUpScreen(Screen[None]):
 
     def _reading(self, line: str) -> str:
         reading = putup.read(self.host.pantry, line)
+        shown = self.host.units.rows(reading)
         if reading.problems or reading.unread:
-            return reading_text(reading, None)
+            return reading_text(shown, None)
         try:
-            return reading_text(reading, putup.preview(self.host.pantry, reading))
+            return reading_text(shown, putup.preview(self.host.pantry, reading))
         except PantryError as error:
-            return reading_text(reading, None, error.message)
+            return reading_text(shown, None, error.message)
 
     def _say(self, text: str) -> None:
-        self.query_one("#reading", Static).update(Content(hang(text, self.size.width - 6)))
+        said = self.host.units.text(text)
+        self.query_one("#reading", Static).update(Content(hang(said, self.size.width - 6)))
 
     @on(Input.Submitted, "#line")
     def book(self, event: Input.Submitted) -> None:

@@ -25,7 +25,7 @@ def ask(host: Host) -> None:
     def accept(typed: str) -> None:
         kind, rest = _split(typed)
         p = host.pantry
-        found.append(reckon(load_tables(), kind, rest, p.altitude_ft, p.people))
+        found.append(reckon(load_tables(), kind, rest, p.altitude_ft, p.people, p.units))
 
     def answered(typed: str) -> None:
         host.push_screen(Page(text(typed, found[-1])))

@@ -10,6 +10,7 @@ from textual.widgets import Static
 from pantry_tui.app.format import Column, clip, hang, sentence, verdict
 from pantry_tui.app.rowtext import caution, due_columns, row_detail
 from pantry_tui.app.screens.finds import Finds
+from pantry_tui.app.widgets.inunits import in_units
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.app.widgets.linelist import LineList
@@ -38,7 +39,7 @@ class Pane(VerticalScroll, can_focus=False):
 
     def say(self, text: str) -> None:
         """Show it, from its beginning."""
-        self._words.update(Content(text))
+        self._words.update(Content(in_units(self, text)))
 
 
 class RowWords(Finds):
@@ -75,7 +76,8 @@ class Beside(Finds):
 
     def detail_on(self, line: Line | None) -> str:
         """What the pane says."""
-        return hang(row_detail(line.row) if line and line.row else "", PANE - 3)
+        text = row_detail(self.host.units.rows(line.row)) if line and line.row else ""
+        return hang(in_units(self, text), PANE - 3)
 
     def on_resize(self) -> None:
         panes = self.query(Pane)
@@ -111,10 +113,12 @@ class Beside(Finds):
         if line.row is None or now is None or now.key != line.key:
             return
         try:
-            text = pane_text(line.row, show(self.host.pantry, line.row.code))
+            units = self.host.units
+            whole = show(self.host.pantry, line.row.code)
+            text = pane_text(units.rows(line.row), units.rows(whole))
         except PantryError:  # another window took it back: the list is read again at once
             return
-        self.say_pane(hang(text, PANE - 3))
+        self.say_pane(hang(in_units(self, text), PANE - 3))
 
 
 class StockList(RowWords, Beside):

@@ -69,7 +69,11 @@ class WeekScreen(Acts, RowWords, Beside):
             return Listed(lines)
         self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
         thaw = thaw_lines(takes, rows, self.host.pantry.today)
-        notes = [line for one in found.notes for line in headings(f"! {one}", columns, 2)]
+        notes = [
+            line
+            for one in found.notes
+            for line in headings(f"! {self.host.units.text(one)}", columns, 2)
+        ]
         below = self._below(found, columns)
         return Listed([*thaw, *notes, *under_dishes(lines, takes), *below])
 
@@ -103,7 +107,7 @@ class WeekScreen(Acts, RowWords, Beside):
                 yield heading(Heading(title), title)
                 yield from due_lines(rows, columns, self.marked)
         for one in found.cautions:
-            yield from headings(f"  {one}", columns)
+            yield from headings(f"  {self.host.units.text(one)}", columns)
 
     def headline(self) -> str:
         return self._span

@@ -16,7 +16,9 @@ from textual.strip import Strip
 
 from pantry_tui.app.format import Column, keep_indent
 from pantry_tui.app.theme import style_of
+from pantry_tui.app.widgets.inunits import contents_in_units, in_units
 from pantry_tui.app.widgets.line import Cell, Line, Listed, Source
+from pantry_tui.services.inunits import TYPED
 
 #: Lines that are fetched on each side of what is painted, so that not every step asks again.
 MARGIN = 8
@@ -239,7 +241,7 @@ class LineList(ScrollView, can_focus=True):
             over = self._style("line--cursor")
         here = at == self.cursor_row
         if line.whole:
-            text, style = line.cells[0][:2]
+            text, style = in_units(self, line.cells[0][0]), line.cells[0][1]
             room = max(sum(column.width for column in self.columns), 0)
             said = Segment(
                 set_cell_size(keep_indent(text, room), max(width - 1, 0)),
@@ -263,9 +265,10 @@ class LineList(ScrollView, can_focus=True):
         pieces, left = [_gutter(base + over, here=here)], width - 1
         for (text, style, *behind), column in zip(cells, self.columns, strict=False):
             room = min(column.width, left)
+            shown = self._in_units(text, column.field)
             tail, quiet = behind or ("", "")
-            said = min(cell_len(text), room) if tail else room
-            pieces.append(Segment(set_cell_size(text, said), base + self._ink(style) + over))
+            said = min(cell_len(shown), room) if tail else room
+            pieces.append(Segment(set_cell_size(shown, said), base + self._ink(style) + over))
             if tail:
                 rest = set_cell_size(tail, room - said)
                 pieces.append(Segment(rest, base + self._ink(quiet) + over))
@@ -273,6 +276,12 @@ class LineList(ScrollView, can_focus=True):
         if left:
             pieces.append(Segment(" " * left, base + over))
         return Strip(pieces, width)
+
+    def _in_units(self, text: str, field: str) -> str:
+        """A cell in the units of the household; names stay as they were typed."""
+        if field in ("left", "count"):
+            return contents_in_units(self, text)
+        return text if field in TYPED else in_units(self, text)
 
 
 def _gutter(style: Style, *, here: bool) -> Segment:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from textual.content import Content
 from textual.widgets import Static
 
+from pantry_tui.app.widgets.inunits import in_units
+
 #: Lines it may take from the list.
 MOST = 4
 
@@ -23,6 +25,7 @@ class WordLine(Static):
 
     def say(self, text: str) -> None:
         """Show `text` instead of what stands there."""
+        text = in_units(self, text)
         if text == self._said:
             return
         self._said = text

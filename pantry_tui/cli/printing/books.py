@@ -7,6 +7,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import table
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 
@@ -64,15 +65,16 @@ def losses(found: LossView, since: date | None = None) -> list[str]:
             one.method,
             one.why,
             str(one.containers),
-            f"{one.servings:g}",
+            kitchen_count(one.servings),
             f"{one.share:.1%}",
         )
         for one in found.rows
     ]
     of = f"stood or was put up since {say(since)}" if since else "was put up"
-    head = f"{found.servings:g} servings lost, {found.share:.1%} of what {of} (estimates)."
+    lost = kitchen_count(found.servings)
+    head = f"{lost} servings lost, {found.share:.1%} of what {of} (estimates)."
     by_season = [
-        (one.season, str(one.containers), f"{one.servings:g}", f"{one.share:.1%}")
+        (one.season, str(one.containers), kitchen_count(one.servings), f"{one.share:.1%}")
         for one in found.seasons
     ]
     return [

@@ -19,18 +19,29 @@ def process(answer: dict[str, Any], altitude_ft: int | None) -> list[str]:
         ("minutes", "minutes"),
         ("psi", "psi"),
         ("acidify", "acidify"),
-        ("headspace_in", "headspace, inches"),
     ):
         if answer[key] is not None:
             lines.append(f"{word}: {answer[key]}")
+    if answer["headspace_in"] is not None:
+        lines.append(f"headspace: {_inches(answer['headspace_in'])}")
     lines += [
-        "option: " + ", ".join(f"{key} {value}" for key, value in option.items() if value)
+        "option: " + ", ".join(_option(key, value) for key, value in option.items() if value)
         for option in answer["options"]
     ]
     lines += [f"why: {clean(str(one))}" for one in answer["reasons"]]
     lines += [f"beside it: {one}" for one in answer["physics"]]
     lines += [f"source: {clean(str(one))}" for one in answer["sources"]]
     return lines + [f"care: {one}" for one in answer["cautions"]]
+
+
+def _inches(number: float) -> str:
+    return f"{number:g} inch"
+
+
+def _option(key: str, value: Any) -> str:
+    if key == "headspace_in":
+        return f"headspace {_inches(value)}"
+    return f"{value} psi" if key == "psi" else f"{key} {value}"
 
 
 def shelf_life(answer: dict[str, Any]) -> list[str]:

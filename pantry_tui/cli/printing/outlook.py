@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import table
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.pace_words import containers
 from pantry_tui.core.text import clean
@@ -50,7 +51,7 @@ def _cells(one: FoodAhead) -> tuple[str, ...]:
     pounds = f"{one.pounds:.0f} lb {one.crop}" if one.pounds and one.put_up else ""
     return (
         one.food,
-        f"{one.servings:g}",
+        kitchen_count(one.servings),
         f"{one.pace_need:g}",
         f"{one.pace_can:g}",
         say(one.runs_out) if one.runs_out else "lasts",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.cli.printing.lines import table
@@ -25,12 +25,18 @@ def shelves(found: Sequence[Shelf]) -> list[str]:
     return lines or ["There is no place yet: add one with `pantry-tui place add`."]
 
 
-def places(found: Sequence[Shelf]) -> list[str]:
-    """Places alone."""
+def places(found: Sequence[Shelf], said: Callable[[str], str] = str) -> list[str]:
+    """Places alone; `said` says a temperature in the household's units, before columns are cut."""
     if not found:
         return shelves(found)
     rows = [
-        (s.path, s.climate, f"{s.temperature_f:g} F", str(s.count), str(s.capacity or "not said"))
+        (
+            s.path,
+            s.climate,
+            said(f"{s.temperature_f:g} °F"),
+            str(s.count),
+            str(s.capacity or "not said"),
+        )
         for s in found
     ]
     return table(("place", "climate", "temperature", "holds", "room for"), rows)

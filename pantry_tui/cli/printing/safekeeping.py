@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 from pantry_tui.core.text import clean
 from pantry_tui.services.safekeeping.backup import Copied, Restored
+from pantry_tui.services.safekeeping.telling import events
+from pantry_tui.services.safekeeping.telling import restored as restored
 from pantry_tui.services.safekeeping.verify import Report, Saved
 from pantry_tui.store import damage
-
-#: So many lost events are told one by one.
-_TOLD = 12
 
 
 def backup_data(made: Copied) -> dict[str, Any]:
@@ -33,37 +31,6 @@ def restore_data(found: Restored) -> dict[str, Any]:
         ],
         "back": found.back,
     }
-
-
-def restore(found: Restored, only_said: bool) -> list[str]:
-    """What is lost, what comes back, where the replaced file is."""
-    would = "would have" if only_said else "has"
-    said = [f"The store {found.path} {would} {found.events:,} events."]
-    if found.back:
-        said.append(f"{_events(found.back)} that it did not have {_come(found.back)} back.")
-    said += _lost(found)
-    if found.kept:
-        said.append(f"The file that was replaced is kept: {found.kept}")
-    return [clean(line) for line in said]
-
-
-def _events(number: int) -> str:
-    return f"{number:,} event{'s' if number != 1 else ''}"
-
-
-def _come(number: int) -> str:
-    return "come" if number != 1 else "comes"
-
-
-def _lost(found: Restored) -> Iterator[str]:
-    if not found.lost:
-        yield "Nothing that can be read in the present file is lost."
-        return
-    yield f"{_events(len(found.lost))} booked since {'are' if len(found.lost) != 1 else 'is'} lost:"
-    for one in found.lost[-_TOLD:]:
-        yield f"- {one.says}"
-    if len(found.lost) > _TOLD:
-        yield f"- and {len(found.lost) - _TOLD:,} before that"
 
 
 def report_data(found: Report) -> dict[str, Any]:
@@ -130,5 +97,5 @@ def saved_data(made: Saved) -> dict[str, Any]:
 def saved(made: Saved) -> list[str]:
     said = [f"Brought {made.events:,} events into the new store {made.path}."]
     if made.lost:
-        said.append(f"{_events(made.lost)} could not be read.")
+        said.append(f"{events(made.lost)} could not be read.")
     return [clean(line) for line in said]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import named, table
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 
@@ -26,7 +27,7 @@ def week(view: WeekView) -> list[str]:
             take.food,
             take.amount or str(take.count),
             take.place,
-            f"{take.servings:g}",
+            kitchen_count(take.servings),
             say(take.thaw_by) if take.thaw_by else "",
             take.dish,
         )
@@ -55,7 +56,10 @@ def _listed(head: str, takes: Sequence[Take]) -> list[str]:
 
 
 def _held(take: Take) -> str:
-    return take.amount or f"{take.servings:g} servings"
+    if take.amount:
+        return take.amount
+    some = kitchen_count(take.servings)
+    return "one serving" if some == "1" else f"{some} servings"
 
 
 def _no_menu(view: WeekView) -> str:

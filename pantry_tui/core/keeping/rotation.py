@@ -30,7 +30,9 @@ def first_date(judged: Judged) -> date:
     return min(judged.best_by or _FAR, judged.discard_after or _FAR)
 
 
-def _last(judged: Judged) -> int:
+def rank(judged: Judged) -> int:
+    """0 for what is known to be good, 1 for what nobody knows, 2 for what is not usable, 3 for what
+    is unfit."""
     if judged.verdict in UNFIT:
         return 3
     return 2 if not judged.usable else int(judged.verdict is Verdict.UNKNOWN)
@@ -45,7 +47,7 @@ def order_key(
     after what is known, and what is not usable last.
     """
     return (
-        _last(judged),
+        rank(judged),
         container.state not in (State.OPEN, State.THAWED) and not container.begun,
         first_date(judged),
         batch.made or date.min,

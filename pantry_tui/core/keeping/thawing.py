@@ -7,7 +7,6 @@ import re
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
-from pantry_tui.core.model import Batch
 
 #: A day in the refrigerator thaws so many pounds (USDA FSIS: a day for each 4 to 5 lb; the
 #: extension services that carry it say 5).
@@ -20,9 +19,10 @@ _POUND = {
 }
 
 
-def thaw_days(batch: Batch, amount: Amount | None) -> int:
-    """How many days so much of it thaws in the refrigerator; one where nobody knows its weight."""
-    held = _said(batch.size) if amount is None else amount
+def thaw_days(size: str, amount: Amount | None) -> int:
+    """How many days so much of a size thaws in the refrigerator; one where nobody knows its
+    weight."""
+    held = _said(size) if amount is None else amount
     pound = None if held is None else _POUND.get(held.unit)
     if held is None or pound is None:
         return 1

@@ -130,7 +130,7 @@ class Walk:
         told = turn.how in (*FAST, "done")
         if old.thawed is not None or told or not self._freezes(old.place, turn.when):
             return min(old.thawed or day, day), fast
-        return day + self._days(old.opened), fast
+        return day + self._days(), fast
 
     def _freezes(self, place: str, then: When) -> bool:
         """Whether a place surely keeps food frozen at a moment."""
@@ -140,12 +140,12 @@ class Walk:
             if one.start <= then.last and one.end >= then.first
         )
 
-    def _days(self, opened: bool) -> timedelta:
-        """How long it thaws; what was begun before may have lost weight before."""
-        left, amount = self.container.left, self.container.first
-        if opened and left is not None and amount is not None:
-            amount = min(amount, left, key=lambda one: one.number)
-        return timedelta(days=thaw_days(self.batch, amount))
+    def _days(self) -> timedelta:
+        """How long it thaws; what was drawn from it may have been drawn before."""
+        both = self.container.first, self.container.left
+        held = [one for one in both if one is not None]
+        least = min(held, key=lambda one: one.number, default=None)
+        return timedelta(days=thaw_days(self.batch.size, least))
 
     def spans_of(self, way: Since, end: int) -> tuple[list[Span], list[Shape]]:
         """A shape over the weather of its place until `end`, and the shapes that it may leave
@@ -196,7 +196,7 @@ class Walk:
                 # It may have held this all along, and what came unfrozen never froze.
                 found.append(span._replace(thawed=None, relieved=False))
         became = shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
-        return found, [became, shape] if bare >= end and became != shape else [became]
+        return found, [became, shape] if bare >= end else [became]
 
 
 def _unfrozen(shape: Shape) -> bool:

@@ -51,7 +51,7 @@ def life(case: Case, found: Sequence[Rule], book: Rulebook) -> Life | None:
     if case.climate is Climate.FREEZER:
         if warm <= 0:
             return Life(rule)
-        return Life(rule, 0.25 ** (warm / 10), f"at {warm:g} F a quarter per 10 F above 0")
+        return Life(rule, 0.25 ** (warm / 10), f"at {warm:g} F a quarter per 10 F above 0 F")
     if case.method is Method.DRIED and case.climate in _WARM_PLACES:
         return _dried(rule, warm, book.of(case.method))
     if case.method is Method.CELLAR and rule.temp_f_max is not None and warm > rule.temp_f_max:
@@ -92,7 +92,7 @@ def _at(rule: Rule, warm: float, q10: float) -> Life:
     if warm == rule.temp_f_max:
         return Life(rule)
     share = q10 ** ((rule.temp_f_max - warm) / 18)
-    return Life(rule, share, f"at {warm:g} F, {rule.temp_f_max:g} published, Q10 of {q10:g}")
+    return Life(rule, share, f"at {warm:g} F, {rule.temp_f_max:g} F published, Q10 of {q10:g}")
 
 
 def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
@@ -109,7 +109,7 @@ def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
         return Life(cool)
     if warm >= hot.temp_f_max:
         share = 0.5 ** ((warm - hot.temp_f_max) / 10)
-        note = f"at {warm:g} F half per 10 F above {hot.temp_f_max:g}" if share < 1 else ""
+        note = f"at {warm:g} F half per 10 F above {hot.temp_f_max:g} F" if share < 1 else ""
         return Life(hot, share, note)
     part = (warm - cool.temp_f_max) / (hot.temp_f_max - cool.temp_f_max)
     share = math.exp(math.log(hot.days / cool.days) * part)

@@ -17,7 +17,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Generic, NamedTuple, TypeVar
 
-from pantry_tui.core.model import Cut, Held, Place, Read, When
+from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
 from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 
 #: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
@@ -57,7 +57,7 @@ def no_later(when: When, now: When) -> When:
     return When(min(when.first, now.last), now.last, min(when.day, now.day), now.zone)
 
 
-_NOWHERE = (Weather(0, FOREVER, date.min, Climate.ROOM, ASSUMED_F[Climate.ROOM]),)
+_NOWHERE = (Weather(EVER.first, FOREVER, date.min, Climate.ROOM, ASSUMED_F[Climate.ROOM]),)
 T = TypeVar("T")
 
 

@@ -79,6 +79,18 @@ class Table:
         first, last = self.earliest(one), min(self.end, one.safe_until or self.end)
         return [day for day in self.days if first <= day <= last]
 
+    def possible_at_all(self) -> Callable[[Candidate], bool]:
+        """Whether there is any such day; of thousands that are alike in it one is asked."""
+        known: dict[tuple[object, ...], bool] = {}
+
+        def any_day(one: Candidate) -> bool:
+            key = one.frozen, one.thaw_days, one.ready, one.safe_until
+            if key not in known:
+                known[key] = bool(self.possible(one))
+            return known[key]
+
+        return any_day
+
 
 @dataclass(slots=True)
 class _Laid:
@@ -132,7 +144,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             meal = min(left[food.container], float(table.appetite.sit(day)))
             if meal <= _CRUMB:
                 continue
-            food = replace(food, servings=meal)
+            food = food._replace(servings=meal)
             left[food.container] -= meal
         pick = _pick(replace(one, candidate=food), day, table)
         picks.append(pick)
@@ -146,7 +158,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
 
 def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     """The day it must lie on, else those in time, on as few days as meals come from the stores."""
-    days = table.possible(one.candidate)
+    days = table.possible(one.candidate) if one.candidate.may_open else []
     if one.day is not None:
         return [day for day in days if day == one.day] or days
     in_time = [day for day in days if day <= table.latest(one.candidate)]

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from pantry_tui.core.plan.roles import role_of
-from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.plan.schedule import UNPUBLISHED, Credit
 from pantry_tui.core.words import Group, Role
 
 
@@ -24,12 +25,12 @@ class Why(StrEnum):
     TABLE = "the day has nothing else of its kind"
 
 
-@dataclass(frozen=True, slots=True)
-class Candidate:
+class Candidate(NamedTuple):
     """One container that may be eaten, in eating order. `last` is the day by which it is
     wanted: its nearer date, None where nothing hurries it.
 
-    `open_days` is how long it keeps once open or fully thawed, None where nothing is published.
+    `opened` answers how many days it keeps once open or fully thawed, None where nothing is
+    published, below 0 where it may not be eaten then; only what may be taken is asked about.
     `ready` is the day from which it may be eaten: what is thawing already has one. A container of
     a `bulk` is taken from by the portion; with `open_days` the first draw opens it.
     """
@@ -43,10 +44,20 @@ class Candidate:
     safe_until: date | None = None
     frozen: bool = False
     thaw_days: int = 0
-    open_days: int | None = None
     bulk: bool = False
     ready: date | None = None
     role: Role | None = None
+    opened: Callable[[], int | None] = UNPUBLISHED
+
+    @property
+    def open_days(self) -> int | None:
+        """What `opened` answers."""
+        return self.opened()
+
+    @property
+    def may_open(self) -> bool:
+        """Whether it may be eaten once it is open."""
+        return self.open_days is None or self.open_days >= 0
 
     @property
     def at_table(self) -> Role:

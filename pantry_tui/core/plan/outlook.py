@@ -51,21 +51,27 @@ def ahead(
     stock = sorted(portions, key=lambda one: one.by or date.max)
     left = [one.servings for one in stock]
     lost = 0.0
+    next_ = 0  # all before it is gone
     supply: list[float] = []
     runs_out: date | None = None
     week = today
     while week < harvest:
         hungry = rate
-        for index, one in enumerate(stock):
+        for index in range(next_, len(stock)):
             # A date already past is for this week; one that passes later is lost with its day.
-            if one.by is not None and one.by < week and week > today:
+            by = stock[index].by
+            if by is not None and by < week and week > today:
                 lost += left[index]
                 left[index] = 0.0
             taken = min(left[index], hungry)
             left[index] -= taken
             hungry -= taken
-        supply.append(sum(left))
-        if runs_out is None and sum(left) < 1e-9 and week + timedelta(days=7) < harvest:
+            if left[index]:
+                break  # the later dates wait, and none of them has passed
+            next_ = index + 1
+        stands = sum(left[next_:], 0.0)
+        supply.append(stands)
+        if runs_out is None and stands < 1e-9 and week + timedelta(days=7) < harvest:
             runs_out = week + timedelta(days=6)
         week += timedelta(days=7)
     return Ahead(found, rate, lost, sum(left), runs_out, tuple(supply))

@@ -13,8 +13,8 @@ The food with the fewest weeks to spare gives a container, the next to be eaten;
 smaller then, so another food may be next. Only where more than a fortnight is to spare, a food
 comes sooner by the weeks that it is behind its pace (core/plan/shares.py), and later by those that
 it is ahead, counted with what of it is on the table already: half a jar a week comes every other
-week, and the week is not beans only. So it goes on until the week is full; where nothing presses, only
-until each group has its share, at which it lasts until more comes.
+week, and the week is not beans only. So it goes on until the week is full; where nothing presses,
+only until each group has its share, at which it lasts until more comes.
 
 A container is opened only if it can be finished in time: one that keeps three days may be begun at
 the end of the week, so a third of it has to find room this week and the rest in the next. Not a
@@ -27,7 +27,7 @@ that the table decides how much is eaten.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import accumulate
 from math import inf
@@ -46,20 +46,37 @@ MOST_OWED = 12.0
 A_FEW = 4
 #: Where nothing hurries a food, it counts as due in two years.
 FAR = 104
+#: Days that an opened one is taken to keep where nothing short is published.
+_LONG = 30
 _CRUMB = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class Lot:
+def keeps(days: int | None) -> Callable[[], int | None]:
+    """The answer of what keeps so many days once it is open."""
+    return lambda: days
+
+
+#: Nothing is published of how long it keeps once it is open.
+UNPUBLISHED = keeps(None)
+_THREE_DAYS = keeps(3)
+
+
+class Lot(NamedTuple):
     """One container: servings of one food that are good through week `last` (0 is this week); None:
-    nothing hurries them. `days`: how many days an opened one keeps. `role`: what it is at table."""
+    nothing hurries them. `opened` answers how many days an opened one keeps, below 0 where it may
+    not be eaten then; only a lot whose turn comes is asked. `role`: what it is at table."""
 
     food: str
     group: str
     servings: float
     last: int | None
-    days: int = 3
+    opened: Callable[[], int | None] = _THREE_DAYS
     role: str = ""
+
+    @property
+    def days(self) -> int:
+        days = self.opened()
+        return _LONG if days is None else days
 
     @property
     def share(self) -> float:
@@ -256,7 +273,16 @@ class _Choice:
         lost by that."""
 
         def first(pile: Iterable[int]) -> int | None:
-            return next((i for i in pile if _opens(self.lots[i], self.table, self.after)), None)
+            full: set[tuple[str, str]] = set()  # of one food there is no room for any of a kind
+            for i in pile:
+                lot = self.lots[i]
+                if (lot.group, lot.role) in full:
+                    continue
+                if self.table.free(lot) <= _CRUMB:
+                    full.add((lot.group, lot.role))
+                elif _opens(lot, self.table, self.after):
+                    return i
+            return None
 
         one = first(self.piles[food])
         if one is None or one == self.dated[food][0]:
@@ -275,13 +301,16 @@ def _due(lot: Lot) -> int:
 
 
 def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
-    """Whether its share has room this week, and the rest in time (or else all of it is lost).
+    """Whether it may be eaten, its share has room this week, and the rest in time (or else all of
+    it is lost).
     What is bigger than two usual weeks could finish comes when nothing of its food is on the table:
     it will not get better."""
     free = table.free(lot)
+    if free <= _CRUMB or lot.days < 0:  # what may not be eaten once it is open
+        return False
     if lot.servings > 2 * table.ceilings.of(lot):
-        return free > _CRUMB and not table.food[lot.food]
-    if free < lot.servings * lot.share - _CRUMB or free <= _CRUMB:
+        return not table.food[lot.food]
+    if free < lot.servings * lot.share - _CRUMB:
         return False
     rest = lot.servings - free
     return rest <= after.free(lot) + _CRUMB or lot.last == 0 or lot.days >= 14

@@ -67,11 +67,12 @@ def rates(
     harvests: Mapping[str, date],
 ) -> dict[str, float]:
     """Servings a usual week of each food; what has no harvest of its own lasts a year."""
-    portions: dict[str, list[Portion]] = defaultdict(list)
+    piles: dict[str, dict[date | None, float]] = defaultdict(lambda: defaultdict(float))
     for one in candidates:
-        portions[one.food].append(Portion(one.servings, one.last))
+        piles[one.food][one.last] += one.servings
     found = {}
-    for food, parts in portions.items():
+    for food, pile in piles.items():
+        parts = [Portion(servings, last) for last, servings in pile.items()]
         its = pace(parts, harvests.get(food) or next_harvest(None, start), start)
         found[food] = min(max(its.needs, its.can), appetite.of_food(food))
     return found

@@ -26,13 +26,13 @@ from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
-from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose
+from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose, keeps
 from pantry_tui.core.words import Group, Role
 
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
-#: Days that an opened one is taken to keep where nothing short is published.
-_LONG = 30
+#: A meal of bulk is taken from it for one day or the next.
+_A_MEAL = keeps(2)
 
 
 def plan(
@@ -65,7 +65,10 @@ class _Week:
     ) -> None:
         self.table, self.wishes, self.needs = table, wishes, needs
         self.appetite = table.appetite
-        self.free = dict(enumerate(part for one in candidates for part in self._parts(one)))
+        kinds = {(one.food, one.group) for one in candidates}
+        eaten = {kind for kind in kinds if self._eats(*kind)}
+        wanted = (one for one in candidates if (one.food, one.group) in eaten)
+        self.free = dict(enumerate(part for one in wanted for part in self._parts(one)))
         self.chosen: list[Chosen] = []
         self.next: list[int] = []
 
@@ -79,15 +82,16 @@ class _Week:
                 more.setdefault(one.container, one)
         return replace(found, more=tuple(more.values()))
 
-    def _parts(self, one: Candidate) -> list[Candidate]:
+    def _eats(self, food: str, group: Group) -> bool:
+        return food not in self.wishes.left_out and self.appetite.eats(food, group)
+
+    def _parts(self, one: Candidate) -> Sequence[Candidate]:
         """Bulk as as many meals as are in it."""
-        if one.food in self.wishes.left_out or not self.appetite.eats(one.food, one.group):
-            return []
         if not one.bulk:
-            return [one]
+            return (one,)
         meal = float(self.appetite.people)
         meals = ceil(one.servings / meal)
-        return [replace(one, servings=min(meal, one.servings - n * meal)) for n in range(meals)]
+        return [one._replace(servings=min(meal, one.servings - n * meal)) for n in range(meals)]
 
     def _choose(self, number: int, why: Why, day: date | None = None, dish: str = "") -> None:
         self.chosen.append(Chosen(self.free.pop(number), why, day, dish))
@@ -133,7 +137,7 @@ class _Week:
             return False
         if not self._due(one) and self._said_enough(one):
             return False
-        if not while_open(one, day, self._begun_on(one)):
+        if not one.may_open or not while_open(one, day, self._begun_on(one)):
             return False
         return self.table.wasted(one, day) <= one.servings / 4
 
@@ -166,10 +170,11 @@ class _Week:
         would be lost, as if an open jar that keeps for weeks were not there, then the rest. And
         what would come next."""
         # What cannot be thawed in the days that are left waits for the next week.
+        at_table, possible = self._at_table(), self.table.possible_at_all()
         free = {
             n: one
             for n, one in self.free.items()
-            if self._due(one) or (self._a_meal(one) and self.table.possible(one))
+            if self._due(one) or (one.at_table in at_table and possible(one))
         }
         chosen = [one.candidate for one in self.chosen]
         hurry = {n: one for n, one in free.items() if self._due(one)}
@@ -179,19 +184,17 @@ class _Week:
         week, more = self._fits(rest, [*chosen, *(free[number] for number in first)])
         return [*lost, *week], more
 
-    def _a_meal(self, one: Candidate) -> bool:
-        """Whether it may come by itself: at table, or opened beside while none of its kind is."""
-        role = one.at_table
-        if role in BESIDE:
-            return not any(other.candidate.at_table is role for other in self.chosen)
-        return role in A_HEAD
+    def _at_table(self) -> set[Role]:
+        """What may come by itself: at table, or opened beside while none of its kind is."""
+        laid = {one.candidate.at_table for one in self.chosen}
+        return (set(A_HEAD) - set(BESIDE)) | (set(BESIDE) - laid)
 
     def _fits(
         self, free: Mapping[int, Candidate], on_table: Sequence[Candidate]
     ) -> tuple[list[tuple[int, float]], list[int]]:
         """What of `free` has room beside what is on the table, and the rest in its order."""
         numbers = list(free)
-        lots = [self._lot(one) for one in free.values()]
+        lots = list(map(self._lot, free.values()))
         ceilings = Ceilings(
             {one.food: self.appetite.of_food(one.food) for one in (*free.values(), *on_table)},
             {group: self.appetite.of_group(group) for group in Group},
@@ -222,11 +225,15 @@ class _Week:
         return kept, held
 
     def _lot(self, one: Candidate) -> Lot:
-        ahead = None if one.last is None else (one.last - self.table.next_week).days
-        last = None if ahead is None else max(0, ahead // 7 + 1)
-        days = _LONG if one.open_days is None else one.open_days
-        keeps = 2 if one.bulk else days
-        return Lot(one.food, one.group, one.servings, last, keeps, one.at_table)
+        opened = _A_MEAL if one.bulk else one.opened
+        last = self._last_week(one.last)
+        return Lot(one.food, one.group, one.servings, last, opened, one.at_table)
+
+    def _last_week(self, day: date | None) -> int | None:
+        """The number of the week, counted from this one, in which a day lies."""
+        if day is None:
+            return None
+        return max(0, (day - self.table.next_week).days // 7 + 1)
 
     # -- dishes ----------------------------------------------------------------------------------
 
@@ -270,7 +277,7 @@ class _Week:
                     loose.append(part)
                     need -= part.candidate.servings
             for number in [n for n, one in self.free.items() if one.food == food]:
-                if need > 1e-9:
+                if need > 1e-9 and self.free[number].may_open:
                     fresh.append(number)
                     need -= self.free[number].servings
             if need > 1e-9:

@@ -31,7 +31,7 @@ def spelled_out(text: str) -> str:
     tens, ones = "|".join(_TENS), "|".join(_ONES)
 
     def number(match: re.Match[str]) -> str:
-        total = _TENS.get(match[1] or "", 0)
+        total = _TENS.get(match[1], 0)
         total += _ONES.index(match[2]) if match[2] else 0
         return str(total)
 
@@ -72,8 +72,9 @@ def read_minutes(text: str) -> float | None:
     if not _only(plain, _TIME_WORDS):
         return None
     hours = _HOURS.search(plain)
-    each = float(hours[1].replace(",", ".")) if hours else 0.0
-    return each * 60 + float(hours[2] or 0) if hours else _first(plain)
+    if hours is None:
+        return _first(plain)
+    return float(hours[1].replace(",", ".")) * 60 + float(hours[2] or 0)
 
 
 def read_psi(text: str) -> float | None:

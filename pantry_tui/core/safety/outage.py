@@ -95,18 +95,17 @@ def _promised(cut: Cut) -> float:
     return HOT_HOURS if cut.opened else hold_hours(cut.appliance, cut.full)
 
 
-def _warm_too_long(cut: Cut) -> bool:
+def _warm_too_long(read: float, hours: float) -> bool:
     """Measured above 40 °F; how long is not known, so the whole of the cut counts."""
-    if cut.max_temp_f is None or cut.max_temp_f <= COLD_F:
-        return False
-    return cut.hours > (HOT_HOURS if cut.max_temp_f > HOT_F else WARM_HOURS)
+    return read > COLD_F and hours > (HOT_HOURS if read > HOT_F else WARM_HOURS)
 
 
 def _fridge(cut: Cut) -> Condition | None:
-    within = cut.max_temp_f is None and cut.hours <= _promised(cut)
-    if within or not (cut.max_temp_f is None or _warm_too_long(cut)):
+    read = cut.max_temp_f
+    warm = cut.hours > _promised(cut) if read is None else _warm_too_long(read, cut.hours)
+    if not warm:
         return None
-    long = cut.hours > 8 and (cut.max_temp_f is None or cut.max_temp_f > 50)
+    long = cut.hours > 8 and (read is None or read > 50)
     return Condition.WARM_8H if long else Condition.WARM
 
 
@@ -121,7 +120,7 @@ def _freezer(cut: Cut) -> Condition | None:
         return Condition.COLD
     if known_cold:
         return Condition.COLD_DAY if past > THAWED_HOURS else Condition.COLD
-    if read is not None and not _warm_too_long(cut):
+    if read is not None and not _warm_too_long(read, cut.hours):
         return Condition.COLD
     # The line for vegetables stands once as "6 h" and once as "over 6 h": from 6 h on.
     return Condition.THAWED_6H if cut.hours >= 6 else Condition.THAWED

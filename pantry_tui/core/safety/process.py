@@ -203,7 +203,7 @@ def _dangers(said: Mapping[str, str]) -> list[str]:
     found = [
         unsafe_way(value) if key in WAYS else danger(value)
         for key, value in said.items()
-        if key not in TEXTS and value
+        if key not in TEXTS
     ]
     if seal_failed(said.get("seal", "")):
         found.append("The record says that it did not seal.")

@@ -84,7 +84,7 @@ def read_details(typed: Iterable[tuple[str, str]]) -> Details:
             problems.append(f"{name}={said[:40]} is not understood: {wrong}.")
         elif key in found and found[key].casefold() != said.casefold():
             if key == "acid":
-                found[key] = max(found[key], said, key=_adds)
+                found[key] = said if _adds_none(found[key]) else found[key]
             else:
                 problems.append(
                     f"{key} is said twice, {found[key][:30]} and {said[:30]}: leave one out."
@@ -98,7 +98,7 @@ def _no_key(name: str) -> str:
     from difflib import get_close_matches  # only for a key that nobody knows
 
     plain = " ".join(re.split(r"[\s_-]+", name.casefold().strip()))
-    near = get_close_matches(plain, _CANONICAL, n=3, cutoff=0.6)
+    near = get_close_matches(plain, _CANONICAL)
     keys = dict.fromkeys(_CANONICAL[one] for one in near)
     hint = f"near it: {', '.join(keys)}" if keys else f"known: {', '.join(DETAILS)}, jar, altitude"
     return f"{name[:30]!r} is no detail that is known here ({hint}): use one, or note=..."
@@ -120,11 +120,11 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
 
 def no_acid(value: str) -> bool:
     """Whether the record says that no acid was added."""
-    return bool(value) and denies(value)
+    return denies(value)
 
 
-def _adds(value: str) -> int:
-    return 0 if denies(value) or is_unknown(value) else 1
+def _adds_none(value: str) -> bool:
+    return denies(value) or is_unknown(value)
 
 
 # -- values: what is wrong with one, or None ------------------------------------------------------
@@ -132,8 +132,8 @@ def _adds(value: str) -> int:
 
 def _wrong(key: str, value: str) -> str | None:
     said = unsafe_way(value) if key in WAYS else danger(value)
-    if said is not None and key not in TEXTS:
-        return None  # understood, and the reason for a doubt
+    if said is not None:
+        return None  # understood, and but for a free word the reason for a doubt
     return None if READERS[key](value) else HINTS[key]
 
 

@@ -217,11 +217,10 @@ _ALSO_SAID = {
 
 def also_said(word: str) -> tuple[str, ...]:
     """What a word that is being typed may stand for, itself first: beginnings of words of signs."""
-    whole = _ALSO_SAID.get(word, ())
     if len(word) < 2:
         return (word,)
     begun = [one for said, ones in _ALSO_SAID.items() if said.startswith(word) for one in ones]
-    return tuple(dict.fromkeys((word, *whole, *begun)))
+    return tuple(dict.fromkeys((word, *begun)))
 
 
 def sign_words(text: str) -> frozenset[str]:

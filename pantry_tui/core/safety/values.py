@@ -45,6 +45,9 @@ _SALTS = _words(
     "teaspoon teaspoons cup cups l litre liter ml quart pint percent brine dry water in by weight"
 )
 _SUGARS = _SALTS | _words("sugar syrup light medium heavy brix")
+_GAPS = _words("in inch inches cm mm half quarter")
+_DEGREES = _words("f c deg degrees")
+_OF = _words("a of to and per")
 _CURES = _words("no number pink prague powder g kg oz lb tsp percent")
 _TESTED = re.compile(
     r"(?:(?:a|by|the|from|usda|tested|proven|published|recommended|safe|extension|and|process|"
@@ -103,16 +106,11 @@ def _seal(value: str) -> bool:
     return value.casefold() in _SEALED | _UNSEALED | YES | NO or denies(value)
 
 
-def _number_of(units: frozenset[str]) -> Callable[[str], bool]:
+def _measured(value: str, units: frozenset[str]) -> bool:
     """A number, alone or with words of the kind that are listed; or yes or no."""
-    known = units | _words("a of to and per")
-
-    def reader(value: str) -> bool:
-        plain = spelled_out(value)
-        measured = re.search(r"\d", plain) is not None and _letters(plain) <= known
-        return measured or plain in YES | NO
-
-    return reader
+    plain = spelled_out(value)
+    numbered = re.search(r"\d", plain) is not None
+    return (numbered and _letters(plain) <= units | _OF) or plain in YES | NO
 
 
 def _yes_no(value: str) -> bool:
@@ -139,15 +137,15 @@ READERS: dict[str, Callable[[str], bool]] = {
     "vinegar": _vinegar,
     "altitude": _altitude,
     "seal": _seal,
-    "headspace": _number_of(_words("in inch inches cm mm half quarter")),
+    "headspace": lambda value: _measured(value, _GAPS),
     "by": bool,
-    "salt": _number_of(_SALTS),
-    "sugar": _number_of(_SUGARS),
-    "ph": _number_of(frozenset()),
+    "salt": lambda value: _measured(value, _SALTS),
+    "sugar": lambda value: _measured(value, _SUGARS),
+    "ph": lambda value: _measured(value, frozenset()),
     "vacuum": _yes_no,
     "blanched": lambda value: _yes_no(value) or read_minutes(value) is not None,
-    "temperature": _number_of(_words("f c deg degrees")),
-    "cure": _number_of(_CURES),
+    "temperature": lambda value: _measured(value, _DEGREES),
+    "cure": lambda value: _measured(value, _CURES),
     "amount": bool,
     "state": _state,
     "printed": bool,

@@ -18,6 +18,8 @@ from pantry_tui.core.safety.measured import JARS, read_jar
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.store import log
+from pantry_tui.store.store import reading
 
 LIDS = "lids"
 
@@ -39,10 +41,12 @@ def jars(p: Pantry) -> list[JarRow]:
 
 def _reckoned(p: Pantry) -> list[JarRow]:
     last: dict[str, Event] = {}
-    for event in p.standing:
-        if isinstance(event.payload, said.JarsCounted):
-            last[event.payload.size] = event
-    now = _in_use(p)
+    with reading(p.path):
+        counted = log.of_kinds(p.store.db, ["jars_counted"])
+    for event in counted:
+        assert isinstance(event.payload, said.JarsCounted)
+        last[event.payload.size] = event
+    now = _in_use(p) if last else {}
     return [_row(p, size, last[size], now) for size in (*JARS, LIDS) if size in last]
 
 

@@ -27,6 +27,7 @@ from pantry_tui.services.lookup.shelf_life import keeps
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.ready import ready
 
 _M = Method
 _PLANT = (
@@ -283,6 +284,7 @@ def _never(tables: Tables, food: FoodFacts) -> Iterator[Way]:
 
 def _room(p: Pantry, food: FoodFacts, method: Method) -> str:
     """The places where it may stand and how many more they hold."""
+    ready(p)
     sql = "SELECT place, sum(n) FROM lines GROUP BY place"
     held = dict(p.store.db.execute(sql).fetchall())
     paths, found = p.place_paths(), []

@@ -13,6 +13,8 @@ from pantry_tui.core.log.payloads import Checked, Tended
 from pantry_tui.core.model import Batch, Container, Place
 from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.tending import load_tending
+from pantry_tui.services.books.past import past
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.pick import batch_named
@@ -28,8 +30,6 @@ _GAUGE_HOW = (
     "gauge needs no test."
 )
 _READ_HOW = "Read the thermometer and type it in: 40 °F or below, 0 °F in a freezer."
-#: No job of what is sealed is asked for so many days after it was made, but for crops in store.
-_ASKED_DAYS = 40
 
 
 class JobRow(NamedTuple):
@@ -89,12 +89,25 @@ def _jobs(p: Pantry, batch: Batch, container: Container) -> tuple[Job, ...]:
 
 
 def _of_batches(p: Pantry) -> Iterator[JobRow]:
-    """Of the batches that can ask for anything: in progress, in a cellar, or just made."""
-    sql = "SELECT DISTINCT code FROM lines WHERE state = ? OR method = ? OR made >= ? ORDER BY code"
-    since = (p.today - timedelta(days=_ASKED_DAYS)).isoformat()
-    asked = (State.IN_PROGRESS.value, Method.CELLAR.value, since)
-    for (code,) in p.store.db.execute(sql, asked).fetchall():
+    """Of the batches that can ask for anything: in progress, or so young that a job of their method
+    is not over."""
+    asked = dict(_asked_since(p.today))
+    young = " OR ".join("(method = ? AND made >= ?)" for _ in asked)
+    sql = f"SELECT DISTINCT code FROM lines WHERE state = ? OR {young} ORDER BY code"
+    values = [State.IN_PROGRESS.value, *(one for pair in asked.items() for one in pair)]
+    for (code,) in p.store.db.execute(sql, values).fetchall():
         yield from of_batch(p, batch_named(p, code))
+
+
+def _asked_since(today: date) -> Iterator[tuple[str, str]]:
+    """Of each method with jobs for what is closed the day (ISO) since which it was made that is
+    asked for one; "" where a job has no end."""
+    for method, rows in load_tending().items():
+        ends = [row.last for row in rows if row.state is State.SEALED]
+        days = [last for last in ends if last is not None]
+        if ends:
+            all_end = len(days) == len(ends)
+            yield method.value, (today - timedelta(max(days))).isoformat() if all_end else ""
 
 
 def _row(p: Pantry, batch: Batch, job: Job, place: str) -> JobRow:
@@ -130,14 +143,11 @@ def _of_kitchen(p: Pantry) -> Iterator[JobRow]:
 def _gauge_used(p: Pantry) -> date | None:
     """The first day on which a dial gauge was written into a process, None for none of late."""
     since = (p.today - timedelta(days=2 * GAUGE_DAYS)).isoformat()
-    sql = "SELECT DISTINCT code FROM lines WHERE method = ? AND made >= ?"
+    sql = "SELECT DISTINCT batch, made FROM lines WHERE method = ? AND made >= ? ORDER BY made"
     rows = p.store.db.execute(sql, (Method.PRESSURE.value, since)).fetchall()
-    days = [
-        batch.made
-        for (code,) in rows
-        if (batch := batch_named(p, code)).made and "dial" in dict(batch.process).get("canner", "")
-    ]
-    return min((day for day in days if day is not None), default=None)
+    batches = past(p)
+    days = (made for id_, made in rows if "dial" in dict(batches[id_].process).get("canner", ""))
+    return next(map(date.fromisoformat, days), None)
 
 
 def _thermometer(p: Pantry, place: Place) -> Iterator[JobRow]:

@@ -7,9 +7,10 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from datetime import date
 
+from pantry_tui.services.books.past import past
 from pantry_tui.services.books.rows import Loss, LossView, SeasonLoss
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import Leaving, leavings, whole
+from pantry_tui.services.plan.portions import Leaving, holds, leavings
 
 #: Reasons that say there was too much of it, not that it was made badly.
 TOO_MUCH = ("past its date", "nobody would eat it")
@@ -27,8 +28,7 @@ def losses(p: Pantry, since: date | None = None) -> LossView:
     mine = [one for one in mine if since is None or one.end >= since]
     groups: dict[_Key, list[Leaving]] = defaultdict(list)
     for one in mine:
-        batch = p.stock.batches[p.stock.containers[one.container].batch]
-        groups[batch.food.name, batch.method.value, one.why].append(one)
+        groups[one.batch.food, one.batch.method.value, one.why].append(one)
     made = _made(p, since)
     rows = [_loss(key, parts, made[key[0], key[1]]) for key, parts in groups.items()]
     rows.sort(key=lambda row: (-row.servings, row.food, row.why))
@@ -46,11 +46,12 @@ def losses(p: Pantry, since: date | None = None) -> LossView:
 def _made(p: Pantry, since: date | None) -> dict[tuple[str, str], float]:
     """Servings put up, by food and method; from `since` on also what stood in store then."""
     found: dict[tuple[str, str], float] = defaultdict(float)
-    for container in p.stock.containers.values():
-        batch = p.stock.batches[container.batch]
-        ended = container.ended
-        if since is None or ended is None or ended >= since:
-            found[batch.food.name, batch.method.value] += whole(p, container)
+    servings = holds(p)
+    for batch in past(p).values():
+        for came, _, _, ended, _ in batch.kept:
+            if since is None or ended is None or ended >= since:
+                much = servings(batch.food, batch.group, came.held)
+                found[batch.food, batch.method.value] += much
     return found
 
 

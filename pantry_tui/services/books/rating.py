@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from pantry_tui.core.log.payloads import Rated
-from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Rating
 from pantry_tui.errors import BadInput
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.seen import At, when
 
@@ -46,13 +45,8 @@ def taste(p: Pantry, ref: str, said: str, note: str = "", *, at: At | None = Non
 
 def verdicts(p: Pantry, food: str) -> tuple[str, ...]:
     """The last word on each batch of a food, youngest batch first: "not again: 7C"."""
-    mine = [b for b in p.batches() if b.food.name == food and b.rated]
-    mine.sort(key=lambda b: (b.rated[-1].day, b.code), reverse=True)
-    return tuple(beside(batch) for batch in mine)
+    from pantry_tui.services.books.past import past
 
-
-def beside(batch: Batch) -> str:
-    """The last word on a batch, short enough to stand beside a number."""
-    last = batch.rated[-1]
-    note = f" ({last.note})" if last.note else ""
-    return f"{last.rating}: {batch.code}{note}"
+    mine = [one for one in past(p).values() if one.food == food and one.rated[1]]
+    mine.sort(key=lambda one: (one.rated[0], one.code), reverse=True)
+    return tuple(one.rated[1] for one in mine)

@@ -7,18 +7,21 @@ by the part that is left of it; in pounds or pieces where a food is drawn from b
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from collections.abc import Sequence
 from datetime import date
+from operator import attrgetter
 
 from pantry_tui.core.log.payloads import Fate
-from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput
-from pantry_tui.services.books.rating import beside
+from pantry_tui.services.books.past import Came, Gone, Past, past
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import MISSING, UNRECORDED, born, leavings
+from pantry_tui.services.plan.portions import MISSING, UNRECORDED
+
+_DAY = attrgetter("day")
 
 #: Fates as the year counts them; "used" is what is left over, so it is checked, not counted.
 _GIVEN, _LOST, _UNRECORDED = ("given",), ("discarded", "lost"), (UNRECORDED, MISSING)
@@ -27,11 +30,11 @@ _GIVEN, _LOST, _UNRECORDED = ("given",), ("discarded", "lost"), (UNRECORDED, MIS
 def years(p: Pantry, food: str | None = None) -> list[FoodYear]:
     """Every year of every food (or of one), the last one still running. Raises BadInput."""
     wanted = _name(p, food) if food else None
-    by_food: dict[str, list[Batch]] = defaultdict(list)
-    for batch in p.batches():
-        if wanted is None or batch.food.name == wanted:
-            by_food[batch.food.name].append(batch)
-    return [year for name in sorted(by_food) for year in _of_food(p, name, by_food[name])]
+    by_food: dict[str, list[Past]] = defaultdict(list)
+    for batch in past(p).values():
+        if wanted is None or batch.food == wanted:
+            by_food[batch.food].append(batch)
+    return [year for name in sorted(by_food) for year in _of_food(name, by_food[name])]
 
 
 def _name(p: Pantry, food: str) -> str:
@@ -42,94 +45,115 @@ def _name(p: Pantry, food: str) -> str:
     return facts.name
 
 
-def _of_food(p: Pantry, name: str, batches: Sequence[Batch]) -> list[FoodYear]:
+def _of_food(name: str, batches: Sequence[Past]) -> list[FoodYear]:
     """From the first batch of each calendar year to the next one's first."""
-    days = {c.id: born(batch, c) for batch in batches for c in p.containers_of(batch)}
-    containers = [c for batch in batches for c in p.containers_of(batch)]
+    came = [one for batch in batches for one in batch.came]
     firsts: dict[int, date] = {}
-    for day in days.values():
-        firsts[day.year] = min(firsts.get(day.year, day), day)
-    starts = sorted(firsts.values())
-    found = []
-    for index, start in enumerate(starts):
-        end = starts[index + 1] if index + 1 < len(starts) else None
-        year = _year(p, name, containers, days, start, end)
-        ids = {c.batch for c in containers if start <= days[c.id] < (end or date.max)}
-        tasted = tuple(beside(batch) for batch in batches if batch.id in ids and batch.rated)
-        found.append(replace(year, tasted=tasted))
+    for one in came:
+        firsts[one.born.year] = min(firsts.get(one.born.year, one.born), one.born)
+    starts, unit = sorted(firsts.values()), unit_of(came)
+    sums = _Sums(starts, unit)
+    for batch in batches:
+        sums.count(batch)
+    opening, found = 0.0, []
+    for n, (start, year) in enumerate(zip(starts, sums.years, strict=True)):
+        end = starts[n + 1] if n + 1 < len(starts) else None
+        closing = opening + year.made - year.went
+        given, lost, unrecorded = year.of(*_GIVEN), year.of(*_LOST), year.of(*_UNRECORDED)
+        repacked = year.of(Fate.REPACKED)
+        eaten = opening + year.made - given - lost - unrecorded - repacked - closing
+        aside = 0 if end else sum(batch.apart for batch in batches)
+        found.append(
+            FoodYear(
+                name,
+                start,
+                end,
+                _tidy(opening),
+                _tidy(year.made),
+                _tidy(given),
+                _tidy(lost),
+                _tidy(unrecorded),
+                _tidy(closing),
+                _tidy(eaten),
+                reserved=aside,
+                repacked=_tidy(repacked),
+                unit=unit,
+                tasted=tuple(year.tasted),
+            )
+        )
+        opening = closing
     return found
 
 
-def _year(
-    p: Pantry,
-    name: str,
-    containers: Sequence[Container],
-    days: dict[str, date],
-    start: date,
-    end: date | None,
-) -> FoodYear:
-    last = end or date.max
-    unit = unit_of(containers)
-    gone = _gone(p)
+class _Year:
+    """The sums of one year of a food."""
 
-    def size(container: Container) -> float:
-        return float(container.first.number) if unit and container.first else 1.0
+    def __init__(self) -> None:
+        self.made = self.went = 0.0
+        self.left: dict[str, float] = defaultdict(float)
+        self.tasted: list[str] = []
 
-    def stood(container: Container, on: date) -> float:
-        if days[container.id] >= on:
-            return 0.0
-        parts = gone.get(container.id, ())
-        return size(container) * (1.0 - min(1.0, sum(share for day, _, share in parts if day < on)))
-
-    def left(*fates: str) -> float:
-        return sum(
-            size(c) * share
-            for c in containers
-            for day, fate, share in gone.get(c.id, ())
-            if start <= day < last and fate in fates
-        )
-
-    opening = sum(stood(c, start) for c in containers)
-    made = sum(size(c) for c in containers if start <= days[c.id] < last)
-    closing = sum(stood(c, last) for c in containers)
-    given, lost, unrecorded = left(*_GIVEN), left(*_LOST), left(*_UNRECORDED)
-    repacked = left(Fate.REPACKED)
-    eaten = opening + made - given - lost - unrecorded - repacked - closing
-    kept = 0 if end else sum(c.here and bool(c.reserved) for c in containers)
-    return FoodYear(
-        name,
-        start,
-        end,
-        _tidy(opening),
-        _tidy(made),
-        _tidy(given),
-        _tidy(lost),
-        _tidy(unrecorded),
-        _tidy(closing),
-        _tidy(eaten),
-        reserved=kept,
-        repacked=_tidy(repacked),
-        unit=unit,
-    )
+    def of(self, *fates: str) -> float:
+        return sum(self.left[fate] for fate in fates)
 
 
-def unit_of(containers: Sequence[Container]) -> str:
+class _Sums:
+    """What came and went in each year of a food, in containers or in `unit`."""
+
+    def __init__(self, starts: Sequence[date], unit: str) -> None:
+        self._starts, self._unit = starts, unit
+        self.years = [_Year() for _ in starts]
+        self._known: dict[date, int] = {}
+
+    def _in(self, day: date) -> int:
+        """The number of the year in which a day lies, -1 before the first."""
+        if day not in self._known:
+            self._known[day] = bisect_right(self._starts, day) - 1
+        return self._known[day]
+
+    def _size(self, one: Came) -> float:
+        return float(one.first.number) if self._unit else 1.0
+
+    def count(self, batch: Past) -> None:
+        said = batch.rated[1]
+        for one in batch.came:
+            year = self.years[self._in(one.born)]
+            year.made += one.n * self._size(one)
+            if said and said not in year.tasted[-1:]:
+                year.tasted.append(said)
+        left: dict[int, list[Gone]] = defaultdict(list)
+        for gone in batch.gone:
+            left[gone.at].append(gone)
+        for at, parts in left.items():
+            came = batch.came_at(at)
+            if len(parts) == 1 and parts[0].number is None:
+                self._goes(came, parts[0], 1.0, 1.0)
+            else:
+                self._went(came, parts)
+
+    def _went(self, one: Came, parts: Sequence[Gone]) -> None:
+        """No more of a container goes than there was."""
+        before = 0.0
+        for gone in sorted(parts, key=_DAY):
+            share = 1.0 if gone.number is None else float(gone.number / one.first.number)
+            self._goes(one, gone, share, min(1.0, before + share) - min(1.0, before))
+            before += share
+
+    def _goes(self, one: Came, gone: Gone, share: float, part: float) -> None:
+        """Of a container a share is said to have left it, and `part` of it was there. Nothing goes
+        before it came."""
+        size, year = self._size(one), self._in(gone.day)
+        came = year if gone.day >= one.born else self._in(one.born)
+        self.years[came].went += size * part
+        if year >= 0:
+            self.years[year].left[gone.fate] += size * share
+
+
+def unit_of(containers: Sequence[Came] | Sequence[Container]) -> str:
     """What a food is counted in: its containers (""), or the unit in which all of them are drawn
     from ("lb", "pieces")."""
     units = {c.first.unit or "pieces" for c in containers if c.bulk and c.first}
     return units.pop() if len(units) == 1 and all(c.bulk for c in containers) else ""
-
-
-def _gone(p: Pantry) -> Mapping[str, Sequence[tuple[date, str, float]]]:
-    """What left each container: when, how, and which part of what it held at first."""
-
-    def find() -> dict[str, list[tuple[date, str, float]]]:
-        found: dict[str, list[tuple[date, str, float]]] = defaultdict(list)
-        for one in leavings(p):
-            found[one.container].append((one.end, one.fate, one.share))
-        return found
-
-    return p.once("gone by container", find)
 
 
 def _tidy(number: float) -> float:

@@ -23,6 +23,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import tending
+from pantry_tui.services.inunits import Units
 from pantry_tui.services.output.door import BOX, door
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
@@ -284,13 +285,14 @@ def calendar(p: Pantry) -> str:
     """
     lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//pantry-tui//store dates//EN"]
     stamp = p.today.strftime("%Y%m%dT000000Z")
-    for row in view.due(p):
+    units = Units.of(p)
+    for row in units.rows(view.due(p)):
         if row.verdict in UNFIT:
             continue
         for kind, day in (("Best by", row.good_until), ("Discard after", row.discard_after)):
             if day is not None and day >= p.today:
                 lines += _event(row, kind, day, stamp)
-    for job in tending.jobs(p, JOBS_AHEAD):
+    for job in units.rows(tending.jobs(p, JOBS_AHEAD)):
         lines += _job_event(job, max(job.due, p.today), stamp)
     lines.append("END:VCALENDAR")
     return "".join(f"{part}\r\n" for line in lines for part in _folded(line))

@@ -11,10 +11,10 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, Appetite, at_table
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
+from pantry_tui.services.done import Done
 from pantry_tui.services.household import said_of
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan.eaten import learned
-from pantry_tui.services.rows import Done
 
 #: Days that may be marked at once.
 _LONGEST = 120

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from functools import partial
+from itertools import chain, groupby
+from operator import itemgetter
+from typing import NamedTuple
 
+from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.rotation import Judged, first_date, order_key
+from pantry_tui.core.keeping.rotation import Judged, first_date, rank
 from pantry_tui.core.keeping.thawing import thaw_days
-from pantry_tui.core.model import Batch, Container, Turn
+from pantry_tui.core.log.payloads import batch_of
+from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
 from pantry_tui.core.plan.pace import next_harvest
@@ -19,15 +23,13 @@ from pantry_tui.core.plan.shares import PutUp, expected
 from pantry_tui.core.plan.shares import needs as core_needs
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
+from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.eaten import YEAR, by_week
-from pantry_tui.services.plan.portions import born, whole
+from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
-from pantry_tui.services.stock.act import cold_place
-from pantry_tui.services.stock.lines import hurried
-from pantry_tui.services.stock.pick import name_of
-from pantry_tui.services.stock.rows import DueRow
-from pantry_tui.services.stock.view import shown
+from pantry_tui.services.stock.moving import cold_place
+from pantry_tui.services.stock.stands import Stands, containers_in, stands
 
 #: Vegetables and herbs are cooked from frozen.
 _NO_THAW = (Group.VEGETABLE, Group.HERB)
@@ -48,68 +50,120 @@ def candidates(
 ) -> list[Candidate]:
     """Every container that may be eaten in the week from `start`, in eating order.
 
-    Never what is unfit or still working; what has no published figure only when asked for, all of
-    it or by the id of a container; what is kept apart for somebody only by its id.
+    Never what is unfit or still working, or may not be eaten once it is open; what has no published
+    figure only when asked for, all of it or by the id of a container; what is kept apart for
+    somebody only by its id.
     """
-    here = [c for c in p.stock.containers.values() if c.here]
-    here = [c for c in here if not c.reserved or c.id in asked]
-    rows, late = shown(p), hurried(p)
-    eatable = [
-        (order_key(p.stock.batches[c.batch], c, row), c, row)
-        for c in here
-        if _may(p, c, row := rows[name_of(p, c)], start, unknown or c.id in asked, late)
+    p.stock.load_all()
+    return [one for one in unasked(p, start, unknown=unknown, asked=asked) if one.may_open]
+
+
+def unasked(
+    p: Pantry, start: date, *, unknown: bool = False, asked: Collection[str] = ()
+) -> list[Candidate]:
+    """The same before the judge was asked what becomes of each once it is open: only for whoever
+    asks `may_open` of what is taken, as the plan does."""
+    called = {batch_of(id_) for id_ in asked}
+    batches = past(p)
+    found: list[tuple[tuple[object, ...], list[_Member]]] = []
+    for one in stands(p):
+        some = []
+        if one.line.batch in called:
+            by_id = [m for m in _members(p, one, batches) if m.id in asked]
+            some += by_id if _may(one, start, unknown=True) else []
+        if not one.line.reserved and _may(one, start, unknown):
+            some += [m for m in _members(p, one, batches) if m.id not in asked]
+        found.append((_turn(one), some))
+    found.sort(key=itemgetter(0))
+    # What is alike but for its number comes by its number.
+    return [
+        _candidate(p, member)
+        for _, some in groupby(found, key=itemgetter(0))
+        for member in sorted(chain.from_iterable(members for _, members in some), key=itemgetter(0))
     ]
-    eatable.sort(key=lambda one: one[0])
-    found: list[Candidate] = []
-    like: dict[tuple[object, ...], Callable[[str], Candidate]] = {}
-    for _, container, row in eatable:
-        # Equal containers are looked at once.
-        key = id(row), container.turns, container.left, container.first
-        if key not in like:
-            like[key] = _candidate(p, container, row)
-        found.append(like[key](container.id))
-    return [one for one in found if one.open_days is None or one.open_days >= 0]
 
 
-def _may(
-    p: Pantry, container: Container, row: DueRow, start: date, unknown: bool, late: Collection[str]
-) -> bool:
-    if not row.usable or row.verdict is Verdict.NEEDS_CARE:
+class _Member(NamedTuple):
+    """A container of a line: its number, its id, a candidate like it, and how many days it thaws
+    before it is opened, None for what is open or never opened."""
+
+    number: int
+    id: str
+    alike: Candidate
+    thaws: int | None
+
+
+def _candidate(p: Pantry, member: _Member) -> Candidate:
+    _, id_, alike, thaws = member
+    if thaws is None:
+        return alike
+    return Candidate(id_, *alike[1:-1], partial(_open_days, p, id_, thaws))
+
+
+def _turn(one: Stands) -> tuple[object, ...]:
+    """As `core.keeping.rotation.order_key`, but for the number."""
+    begun = one.state in (State.OPEN, State.THAWED) or bool(one.line.begun)
+    return rank(one), not begun, first_date(one), one.line.made, one.line.code
+
+
+def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Member]:
+    whole, batch = one.whole, batches[one.line.batch]
+    if whole is None or one.state not in (State.SEALED, State.IN_PROGRESS):
+        return [_single(p, one, container) for container in containers_in(p, one)]
+    frozen = p.places[one.line.place].climate is Climate.FREEZER
+    thaws = _thaw_days(batch.group, one.line.size, exact_amount(whole)) if frozen else 0
+    numbers = [int(number) for number in one.line.numbers.split()]
+    alike = Candidate(
+        "",
+        food=batch.food,
+        group=batch.group,
+        servings=holds(p)(batch.food, batch.group, whole),
+        last=_wanted_by(one, p.today),
+        safe_until=one.discard_after,
+        frozen=frozen,
+        thaw_days=thaws,
+    )
+    return [_Member(number, batch.id_of(number), alike, thaws) for number in numbers]
+
+
+def _may(one: Stands, start: date, unknown: bool) -> bool:
+    if not one.usable or one.verdict is Verdict.NEEDS_CARE:
         return False
-    if container.batch in late and p.assess(container).over_from is not None:
+    if one.line.hurried:
         return False  # its two hours out of the cold run: no plan has so short an end
-    if row.verdict is Verdict.UNKNOWN and not unknown:
+    if one.verdict is Verdict.UNKNOWN and not unknown:
         return False
-    if row.discard_after is not None and row.discard_after < start:
+    if one.discard_after is not None and one.discard_after < start:
         return False
-    if container.state in (State.OPEN, State.THAWED) or row.method is not Method.BOUGHT:
+    if one.state in (State.OPEN, State.THAWED) or one.method is not Method.BOUGHT:
         return True
-    dated = first_date(row)
+    dated = first_date(one)
     return dated != date.max and (dated - start).days <= _BOUGHT_AHEAD
 
 
-def _candidate(p: Pantry, container: Container, row: DueRow) -> Callable[[str], Candidate]:
-    """What makes a candidate of a container like that one, by its id."""
+def _single(p: Pantry, one: Stands, container: Container) -> _Member:
+    """Of what is begun, weighed, open or thawed each has its own."""
     batch = p.stock.batches[container.batch]
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
-    thaws = _thaw_days(batch, container) if frozen else 0
+    held = [amount for amount in (container.first, container.left) if amount is not None]
+    thaws = _thaw_days(batch.food.group, batch.size, *held) if frozen else 0
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
     drawn = container.bulk and container.vessel is not Vessel.CLOSED
     opens = not begun and (thaws > 0 or not drawn)
-    return partial(
-        Candidate,
+    alike = Candidate(
+        container.id,
         food=batch.food.name,
         group=batch.food.group,
         servings=servings(p, container),
-        last=_wanted_by(row, p.today),
+        last=_wanted_by(one, p.today),
         must=begun,
-        safe_until=row.discard_after,
+        safe_until=one.discard_after,
         frozen=frozen,
         thaw_days=thaws,
-        open_days=_open_days(p, container, thaws) if opens else None,
         bulk=container.bulk,
         ready=_thawed_by(p, container),
     )
+    return _Member(container.number, container.id, alike, thaws if opens else None)
 
 
 def _wanted_by(judged: Judged, today: date) -> date | None:
@@ -121,12 +175,11 @@ def _wanted_by(judged: Judged, today: date) -> date | None:
     return min((day for day in (best, judged.discard_after) if day), default=None)
 
 
-def _thaw_days(batch: Batch, container: Container) -> int:
+def _thaw_days(group: Group, size: str, *held: Amount) -> int:
     """As the judge reckons it, so that what is planned is what is found."""
-    if batch.food.group in _NO_THAW:
+    if group in _NO_THAW:
         return 0
-    held = [one for one in (container.first, container.left) if one is not None]
-    return max([thaw_days(batch, one) for one in held] or [thaw_days(batch, None)])
+    return max([thaw_days(size, one) for one in held] or [thaw_days(size, None)])
 
 
 def _thawed_by(p: Pantry, container: Container) -> date | None:
@@ -138,9 +191,19 @@ def _thawed_by(p: Pantry, container: Container) -> date | None:
     return max(ahead, default=None)
 
 
-def _open_days(p: Pantry, container: Container, thaws: int) -> int | None:
+def _open_days(p: Pantry, id_: str, thaws: int) -> int | None:
     """How many days it keeps from the day on which it is opened, or fully thawed, where it will
-    stand then; None where nothing short is published, -1 where it may not be eaten at all."""
+    stand then; None where nothing short is published, -1 where it may not be eaten at all. Equal
+    containers are looked at once."""
+    container = p.stock.containers[id_]
+    known: dict[tuple[object, ...], int | None] = p.once("open days", dict)
+    key = container.batch, container.turns, container.left, container.first, thaws
+    if key not in known:
+        known[key] = _judged_open(p, container, thaws)
+    return known[key]
+
+
+def _judged_open(p: Pantry, container: Container, thaws: int) -> int | None:
     bare, now = replace(container, signs=()), p.clock.now
     state = State.THAWED if thaws else State.OPEN
     turn = Turn(now, "", cold_place(p, container, state), state)
@@ -162,9 +225,16 @@ def needs(
 ) -> Needs:
     """What the days from `start` have to heed, as the log and the harvests have it."""
     since: dict[str, date] = {}
+    batches, seen, today = past(p), set(), p.today
     for one in found:
-        came = p.stock.containers[one.container].turns[0].when.day
-        since[one.food] = min(since.get(one.food, p.today), came)
+        id_ = batch_of(one.container)
+        if id_ in seen:
+            continue
+        batch = batches[id_]
+        if len(batch.came) == 1:
+            seen.add(id_)  # the others of it came on the same day
+        came = batch.came_as(one.container).day
+        since[one.food] = min(since.get(one.food, today), came)
     logs = by_week(p)
     ahead = [0.0] * max(0, (start - p.today) // timedelta(days=7))
     eaten, harvests = {}, {}
@@ -174,28 +244,27 @@ def needs(
         eaten[food] = [*log[len(log) - weeks :], *ahead]
         facts = p.tables.index.find(food)
         harvests[food] = next_harvest(facts.harvest_month if facts else None, start)
-    put_up = _put_up(p)
     # In a first year nobody knows what comes, and to ration by a guess loses more than it saves.
-    known = any((start - one.made).days > 7 * YEAR for one in put_up)
-    coming = expected(put_up, found, start, harvests) if known else []
+    known = any((start - one.born).days > 7 * YEAR for one in past(p).values() if _made(one))
+    coming = expected(_put_up(p, start), found, start, harvests) if known else []
     return core_needs(found, appetite, start, harvests, eaten, coming, length)
 
 
-def _put_up(p: Pantry) -> list[PutUp]:
-    """All that was ever put up, by batch; what was bought is no harvest."""
+def _made(one: Past) -> bool:
+    """What was bought is no harvest."""
+    return one.method is not Method.BOUGHT
 
-    def find() -> list[PutUp]:
-        servings: dict[str, float] = defaultdict(float)
-        made: dict[str, date] = {}
-        for container in p.stock.containers.values():
-            batch = p.stock.batches[container.batch]
-            if batch.method is not Method.BOUGHT:
-                servings[batch.id] += whole(p, container)
-                made.setdefault(batch.id, born(batch, container))
-        foods = {id_: p.stock.batches[id_].food for id_ in servings}
-        return [
-            PutUp(foods[id_].name, foods[id_].group, amount, made[id_])
-            for id_, amount in servings.items()
-        ]
 
-    return p.once("put up", find)
+def _put_up(p: Pantry, start: date) -> list[PutUp]:
+    """All that was put up in the year before, by batch."""
+    since, much = start - timedelta(weeks=YEAR + 1), holds(p)
+    return [
+        PutUp(
+            one.food,
+            one.group,
+            sum(came.n * much(one.food, one.group, came.held) for came in one.came),
+            one.born,
+        )
+        for one in past(p).values()
+        if one.born > since and _made(one)
+    ]

@@ -8,8 +8,8 @@ from collections.abc import Sequence
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.menu import Dish
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 
 _EXAMPLE = 'write "bean soup = 4 runner beans, 4 chicken stock"'
 _TAKES = re.compile(r"\s*(\d{1,3}(?:\.\d{1,2})?)\s+(.+?)\s*")

@@ -13,13 +13,18 @@ from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, LEARNED_AFTER, full_week
 from pantry_tui.core.words import Group
+from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import UNRECORDED, born, leavings
+from pantry_tui.services.plan.portions import UNRECORDED, Leaving, leavings_of
+from pantry_tui.services.stock.ready import ready
+from pantry_tui.services.stock.stands import by_batch
 
 #: Weeks looked back on.
 YEAR = 52
 
 _WINDOW = timedelta(weeks=YEAR)
+#: The week in which it ran out counts whole.
+_STILL = timedelta(days=7)
 
 
 def eaten_a_week(p: Pantry) -> dict[str, float]:
@@ -65,14 +70,24 @@ def learned(p: Pantry) -> dict[str, float]:
     return found
 
 
+def _eaten(p: Pantry) -> Sequence[Leaving]:
+    """What was eaten in the weeks that are looked back on."""
+
+    def find() -> list[Leaving]:
+        since, today = p.today - _WINDOW + timedelta(days=1), p.today
+        found = leavings_of(p, past(p).values(), since, ("used", UNRECORDED))
+        return [one for one in found if one.end <= today]
+
+    ready(p)
+    return p.once("eaten", find)
+
+
 def _eaten_a_week(p: Pantry) -> dict[str, float]:
     since = p.today - _WINDOW
     total: dict[str, float] = defaultdict(float)
     first: dict[str, date] = {}
-    for one in leavings(p):
-        if one.fate not in ("used", UNRECORDED) or one.end <= since or one.end > p.today:
-            continue
-        food = p.stock.batches[p.stock.containers[one.container].batch].food.name
+    for one in _eaten(p):
+        food = one.batch.food
         days = max(1, (one.end - one.start).days)
         total[food] += one.servings * min(days, (one.end - since).days) / days
         first[food] = min(first.get(food, one.end), max(one.start, since))
@@ -82,25 +97,29 @@ def _eaten_a_week(p: Pantry) -> dict[str, float]:
 
 def _weeks_there(p: Pantry, first: dict[str, date]) -> dict[str, float]:
     """Weeks since `first` in which some of a food stood in store, the week it ran out whole."""
-    spans: dict[str, list[tuple[date, date]]] = defaultdict(list)
-    for container in p.stock.containers.values():
-        batch = p.stock.batches[container.batch]
-        since = first.get(batch.food.name)
+    spans: dict[str, set[tuple[date, date]]] = defaultdict(set)
+    standing, today = by_batch(p), p.today
+    for batch in past(p).values():
+        since = first.get(batch.food)
         if since is None:
             continue
-        end = p.today
-        if container.ended is not None:
-            end = min(p.today, container.ended + timedelta(days=7))
-        start = max(since, born(batch, container))
-        if start < end:
-            spans[batch.food.name].append((start, end))
+        if batch.last < (since - _STILL).isoformat() and batch.id not in standing:
+            continue  # it was gone before
+        if batch.id in standing and len(batch.came) == 1:
+            found = [(batch.born, today)]  # the others of it were there no longer
+        else:
+            found = [
+                (one.came.born, min(today, one.ended + _STILL) if one.ended else today)
+                for one in batch.kept
+            ]
+        spans[batch.food] |= {(max(since, born), end) for born, end in found}
     return {food: _covered(spans[food]) / 7 for food in first}
 
 
 def _covered(spans: Iterable[tuple[date, date]]) -> int:
     """Days that lie in at least one span."""
     days, until = 0, date.min
-    for start, end in sorted(spans):
+    for start, end in sorted(span for span in spans if span[0] < span[1]):
         days += max(0, (end - max(start, until)).days)
         until = max(until, end)
     return days
@@ -108,11 +127,11 @@ def _covered(spans: Iterable[tuple[date, date]]) -> int:
 
 def _by_week(p: Pantry) -> dict[str, list[float]]:
     found: dict[str, list[float]] = defaultdict(lambda: [0.0] * YEAR)
-    for one in leavings(p):
-        if one.fate not in ("used", UNRECORDED) or one.end > p.today:
-            continue
-        food = p.stock.batches[p.stock.containers[one.container].batch].food.name
-        newest, oldest = ((p.today - day).days // 7 for day in (one.end, one.start))
+    today = p.today
+    for one in _eaten(p):
+        newest = (today - one.end).days // 7
+        oldest = newest if one.start == one.end else (today - one.start).days // 7
+        weeks = found[one.batch.food]
         for back in range(newest, min(oldest, YEAR - 1) + 1):
-            found[food][YEAR - 1 - back] += one.servings / (oldest - newest + 1)
+            weeks[YEAR - 1 - back] += one.servings / (oldest - newest + 1)
     return dict(found)

@@ -9,13 +9,13 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.model import Container
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.outlook import Ahead, ahead, shared, together
 from pantry_tui.core.plan.pace import Portion, next_harvest, pace
 from pantry_tui.core.words import Group, Verdict
 from pantry_tui.services.batchwork import jars
+from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear, OutlookView
 from pantry_tui.services.books.year import years
@@ -23,12 +23,12 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import putup_next
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.eaten import eaten_a_week
-from pantry_tui.services.plan.portions import born, left_in, whole
+from pantry_tui.services.plan.portions import holds, left_in
 from pantry_tui.services.plan.putup_next import Ask, Demand, Usual
 from pantry_tui.services.plan.substitute import substitutes
-from pantry_tui.services.stock.pick import name_of
-from pantry_tui.services.stock.rows import DueRow
-from pantry_tui.services.stock.view import shown
+from pantry_tui.services.stock.came_of import born
+from pantry_tui.services.stock.ready import ready
+from pantry_tui.services.stock.stands import Stands, containers_in, stands
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +39,7 @@ class _Food:
     group: Group
     parts: list[Portion]
     safety: frozenset[date]  # the dates after which it is discarded, not only past its best
-    standing: list[Container]
+    standing: list[Stands]
     reserved: int
     harvest: date
     ahead: Ahead
@@ -52,6 +52,7 @@ class _Food:
 def outlook(p: Pantry, until: date | None = None, ask: Ask | None = None) -> OutlookView:
     """Every food that stands or was eaten lately, the most pressing first. `until` replaces all
     harvests. What is kept apart as a gift is no supply, and is counted by itself."""
+    ready(p)
     ask = ask or Ask()
     foods = _foods(p, until)
     plans = {one.name: _row(p, one, ask) for one in foods}
@@ -89,49 +90,45 @@ def _foods(p: Pantry, until: date | None) -> list[_Food]:
     books: dict[str, list[FoodYear]] = defaultdict(list)
     for year in p.once("years", lambda: years(p)):
         books[year.food].append(year)
-    rows = shown(p)
-    found = []
-    for name, containers in putup_next.containers_by_food(p).items():
-        standing = [c for c in containers if c.here and _fit(rows[name_of(p, c)])]
-        if standing or name in eaten:
-            found.append(_food(p, name, containers, standing, eaten.get(name), books[name], until))
-    return found
-
-
-def _fit(row: DueRow) -> bool:
-    return row.usable and row.verdict is not Verdict.UNKNOWN
+    standing: dict[str, list[Stands]] = defaultdict(list)
+    for one in stands(p):
+        if one.usable and one.verdict is not Verdict.UNKNOWN:
+            standing[one.line.food].append(one)
+    return [
+        _food(p, name, batches, standing[name], eaten.get(name), books[name], until)
+        for name, batches in putup_next.by_food(p).items()
+        if standing[name] or name in eaten
+    ]
 
 
 def _food(
     p: Pantry,
     name: str,
-    containers: Sequence[Container],
-    standing: Sequence[Container],
+    batches: Sequence[Past],
+    standing: Sequence[Stands],
     eaten: float | None,
     book: Sequence[FoodYear],
     until: date | None,
 ) -> _Food:
-    ours = [c for c in standing if not c.reserved]
+    way = putup_next.usual(p, batches)
+    group = way.batch.food.group
+    ours = [one for one in standing if not one.line.reserved]
     by_date: dict[date | None, float] = defaultdict(float)
     safety = set()
-    rows = shown(p)
-    for container in ours:
-        judged = rows[name_of(p, container)]
+    for judged in ours:
         # What is past its best already cannot be saved by haste: nothing hurries it any more.
         dated = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
-        by_date[min(dated, default=None)] += left_in(p, container)
+        by_date[min(dated, default=None)] += _left_in(p, group, judged)
         if dated and min(dated) == judged.discard_after:
             safety.add(min(dated))
     parts = [Portion(servings, day) for day, servings in by_date.items()]
-    food = p.tables.index.find(name)
-    harvest = next_harvest(food.harvest_month if food else None, p.today)
-    way = putup_next.usual(p, containers)
-    group, eats = way.batch.food.group, appetite(p)
+    harvest = next_harvest(_harvest_month(p, name), p.today)
+    eats = appetite(p)
     ceiling = min(eats.of_food(name), eats.of_group(group))
     coming = ahead(parts, until or harvest, p.today, eaten=eaten, ceiling=ceiling)
     # How far one looks ahead does not change how much the stock gives to its next harvest.
     most = min(pace(parts, harvest, p.today).can, ceiling)
-    wanted = putup_next.demand(p, eaten, most, book, way, containers)
+    wanted = putup_next.demand(p, eaten, most, book, way, batches)
     wanted = _as_said(eats, name, group, wanted)
     unit = putup_next.unit_of(p, ours, way)
     return _Food(
@@ -140,7 +137,7 @@ def _food(
         parts,
         frozenset(safety),
         ours,
-        len(standing) - len(ours),
+        sum(one.line.n for one in standing if one.line.reserved),
         until or harvest,
         coming,
         way,
@@ -148,6 +145,15 @@ def _food(
         wanted,
         eats.eats(name, group),
     )
+
+
+def _left_in(p: Pantry, group: Group, one: Stands) -> float:
+    """Servings in equal containers now."""
+    if one.whole is not None:
+        return one.line.n * holds(p)(one.line.food, group, one.whole)
+    kept = past(p)[one.line.batch].kept
+    mine = [kept[int(number) - 1] for number in one.line.numbers.split()]
+    return sum(holds(p)(one.line.food, group, held.came.held) * held.left for held in mine)
 
 
 def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:
@@ -306,10 +312,18 @@ def _failed(p: Pantry, one: _Food) -> tuple[int, int] | None:
     month = _harvest_month(p, one.name)
     if month is None or month >= p.today.month or not one.wanted.known:
         return None
-    containers = putup_next.containers_by_food(p)[one.name]
-    fresh = [c for c in containers if born(p.stock.batches[c.batch], c).year == p.today.year]
-    gave = sum(whole(p, c) for c in fresh)
-    older = sum(left_in(p, c) for c in one.standing if c not in fresh)
+    gave = sum(
+        came.n * holds(p)(batch.food, batch.group, came.held)
+        for batch in putup_next.by_food(p)[one.name]
+        for came in batch.came
+        if came.born.year == p.today.year
+    )
+    older = sum(
+        left_in(p, container)
+        for stood in one.standing
+        for container in containers_in(p, stood)
+        if born(p.stock.batches[container.batch], container).year != p.today.year
+    )
     wanted = putup_next.target(p, one.wanted, one.way, older)
     if gave >= wanted * one.way.servings / 2:
         return None

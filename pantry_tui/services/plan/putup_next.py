@@ -8,10 +8,11 @@ what will be left over taken off. Never for longer than the food keeps.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
@@ -20,10 +21,13 @@ from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import State
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.losses import TOO_MUCH
+from pantry_tui.services.books.past import Came, Past, past
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.portions import born, leavings, whole
+from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
 from pantry_tui.services.plan.servings import weight
+from pantry_tui.services.stock.came_of import born
+from pantry_tui.services.stock.stands import Stands
 
 #: Size words that tell a volume; of other containers no pounds are reckoned.
 _VOLUMES = ("half-pint", "half pint", "pint", "quart", "half-gallon", "gallon")
@@ -76,31 +80,45 @@ class Next:
     short_lived: str
 
 
-def containers_by_food(p: Pantry) -> dict[str, list[Container]]:
-    """Every container there ever was, by the name of its food."""
+def by_food(p: Pantry) -> Mapping[str, Sequence[Past]]:
+    """Every batch there ever was, by the name of its food."""
 
-    def gather() -> dict[str, list[Container]]:
-        found: dict[str, list[Container]] = defaultdict(list)
-        for container in p.stock.containers.values():
-            found[p.stock.batches[container.batch].food.name].append(container)
+    def gather() -> dict[str, list[Past]]:
+        found: dict[str, list[Past]] = defaultdict(list)
+        for batch in past(p).values():
+            found[batch.food].append(batch)
         return found
 
-    return p.once("containers by food", gather)
+    return p.once("past by food", gather)
 
 
-def usual(p: Pantry, containers: Sequence[Container]) -> Usual:
+_Kind = tuple[str, str, float]  # method, size, servings
+
+
+def usual(p: Pantry, batches: Sequence[Past]) -> Usual:
     """The kind of container most were put up in within two years (else ever); a youngest one."""
-    days = {c.id: born(p.stock.batches[c.batch], c) for c in containers}
-    lately = [c for c in containers if p.today - days[c.id] <= _USUAL] or list(containers)
-    kinds: dict[tuple[str, str, float], list[Container]] = defaultdict(list)
-    for one in lately:
-        batch = p.stock.batches[one.batch]
-        kinds[batch.method.value, batch.size, whole(p, one)].append(one)
-    most = max(kinds.values(), key=lambda some: (len(some), max(days[c.id] for c in some)))
-    youngest = max(most, key=lambda c: (days[c.id], c.id))
-    batch = p.stock.batches[youngest.batch]
-    size = whole(p, youngest)
-    return Usual(batch, youngest, size, Unit(size, noun(batch.size)))
+    lately = _kinds(p, batches, p.today - _USUAL) or _kinds(p, batches, date.min)
+    count = {kind: sum(one.n for _, one in some) for kind, some in lately.items()}
+    young = {kind: max(one.born for _, one in some) for kind, some in lately.items()}
+    most = max(lately, key=lambda kind: (count[kind], young[kind]))
+    last = max(batch.id for batch, one in lately[most] if one.born == young[most])
+    batch = p.stock.batches[last]
+    mine = [c for c in p.containers_of(batch) if whole(p, c) == most[2]]
+    youngest = max(mine, key=lambda c: (born(batch, c), c.id))
+    return Usual(batch, youngest, most[2], Unit(most[2], noun(batch.size)))
+
+
+def _kinds(
+    p: Pantry, batches: Sequence[Past], since: date
+) -> Mapping[_Kind, Sequence[tuple[Past, Came]]]:
+    found: dict[_Kind, list[tuple[Past, Came]]] = defaultdict(list)
+    servings = holds(p)
+    for batch in batches:
+        for one in batch.came:
+            if one.born >= since:
+                size = servings(batch.food, batch.group, one.held)
+                found[batch.method.value, batch.size, size].append((batch, one))
+    return found
 
 
 def noun(size: str) -> str:
@@ -111,17 +129,23 @@ def noun(size: str) -> str:
     return saying.plural(singular(words[-1].lower()))
 
 
-def unit_of(p: Pantry, standing: Sequence[Container], way: Usual) -> Unit:
+def unit_of(p: Pantry, standing: Sequence[Stands], way: Usual) -> Unit:
     """Containers, where all that stand are of one size and none is drawn from; else servings."""
-    sizes = {(whole(p, c), noun(p.stock.batches[c.batch].size)) for c in standing}
-    if any(c.amount for c in standing) or way.container.bulk or len(sizes) > 1:
+    if any(one.line.amount for one in standing) or way.container.bulk:
         return SERVINGS
-    return way.unit
+    food = way.batch.food
+    sizes = {one.line.size: one.whole for one in standing}
+    each = {
+        (holds(p)(food.name, food.group, whole), noun(size))
+        for size, whole in sizes.items()
+        if whole is not None
+    }
+    return SERVINGS if len(each) > 1 else way.unit
 
 
 def demand(
     p: Pantry, eaten: float | None, can: float, years: Sequence[FoodYear], way: Usual,
-    containers: Sequence[Container],
+    batches: Sequence[Past],
 ) -> Demand:  # fmt: skip
     """What the household wants of one food; `eaten` is what its log says, None when not yet."""
     telling = [year for year in years if (year.end or p.today) - year.start >= _TELLING]
@@ -132,12 +156,12 @@ def demand(
         a_week, source, known = eaten, "as eaten", True
     elif closed and last is not None:
         gone = (last.eaten + last.unrecorded) * _each(last, way)
-        a_week, source, known = gone / _weeks(last, containers), "by last year's book", True
+        a_week, source, known = gone / _weeks(last, batches), "by last year's book", True
     if last is None:
         return Demand(a_week, source, known)
     each = _each(last, way)
     held = (last.opening + last.made) * each
-    spoiled = _spoiled(p, last, containers) / held if held else 0.0
+    spoiled = _spoiled(p, last, batches) / held if held else 0.0
     return Demand(a_week, source, known, last.given * each, min(0.5, spoiled))
 
 
@@ -147,26 +171,24 @@ def _each(year: FoodYear, way: Usual) -> float:
     return way.servings / float(first.number) if year.unit and first else way.servings
 
 
-def _weeks(year: FoodYear, containers: Sequence[Container]) -> float:
+def _weeks(year: FoodYear, batches: Sequence[Past]) -> float:
     """Weeks of a closed year in which there was any of it: what ran out early was wanted longer."""
     end = year.end
     assert end is not None
     if year.closing == 0:
-        ended = [c.ended for c in containers if c.ended and year.start <= c.ended < end]
+        late = (batch for batch in batches if batch.last >= year.start.isoformat())
+        days = (one.ended for batch in late for one in batch.kept if one.ended)
+        ended = [day for day in days if year.start <= day < end]
         end = min(end, max(ended, default=end) + timedelta(days=7))
     return max(1.0, (end - year.start).days / 7)
 
 
-def _spoiled(p: Pantry, year: FoodYear, containers: Sequence[Container]) -> float:
+def _spoiled(p: Pantry, year: FoodYear, batches: Sequence[Past]) -> float:
     """Servings that came to nothing in that year, though there was not too much of them."""
-    mine = {container.id for container in containers}
     return sum(
         one.servings
-        for one in leavings(p)
-        if one.container in mine
-        and one.fate in ("discarded", "missing")
-        and one.why not in TOO_MUCH
-        and year.start <= one.end < (year.end or date.max)
+        for one in leavings_of(p, batches, year.start, ("discarded", MISSING))
+        if one.why not in TOO_MUCH and one.end < (year.end or date.max)
     )
 
 
@@ -224,7 +246,7 @@ def _reckoning(
         parts.append(f"{wanted.spoiled:.0%} for what spoiled")
     if left >= 0.5:
         parts.append(f"less {left:.0f} left over")
-    each = f"{way.servings:g} in one"
+    each = f"{kitchen_count(way.servings)} in one"
     return f"{'; '.join(parts)}; {each}: {saying.containers(count, way.batch.size)}."
 
 

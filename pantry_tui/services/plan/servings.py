@@ -9,8 +9,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount, kitchen
-from pantry_tui.core.model import Batch, Container
-from pantry_tui.core.vessels import contents_of
+from pantry_tui.core.log.fold import ONE
+from pantry_tui.core.model import Container
 from pantry_tui.core.words import Group
 from pantry_tui.services.pantry import Pantry
 
@@ -43,24 +43,19 @@ _PER_PINT = 4.0
 
 def servings(p: Pantry, container: Container) -> float:
     """About how many servings stand in it."""
-    batch = p.stock.batches[container.batch]
-    return in_amount(p, batch, container.left) if container.left else container_size(p, batch)
+    food = p.stock.batches[container.batch].food
+    return in_amount(p, food.name, food.group, container.left or ONE)
 
 
-def container_size(p: Pantry, batch: Batch) -> float:
-    """Servings in a full container of the batch; one without a known size counts as a pint."""
-    return in_amount(p, batch, contents_of(batch.size) or Amount(Fraction(1)))
-
-
-def in_amount(p: Pantry, batch: Batch, held: Amount) -> float:
-    """Servings in so much of what the batch holds; a piece, or a container of which nobody said
-    how much it holds, counts as a pint, an egg as itself."""
-    food = p.tables.index.find(batch.food.name)
+def in_amount(p: Pantry, name: str, group: Group, held: Amount) -> float:
+    """Servings in so much of a food; a piece, or a container of which nobody said how much it
+    holds, counts as a pint, an egg as itself."""
+    food = p.tables.index.find(name)
     per_pint = food.servings_per_pint if food and food.servings_per_pint else _PER_PINT
     if held.unit in _POUNDS:
         pounds = float(held.number) * _POUNDS[held.unit]
-        return pounds * _A_POUND.get(batch.food.group, _OTHER_POUND)
-    if not held.unit and batch.food.group is Group.EGG and held.number > 1:
+        return pounds * _A_POUND.get(group, _OTHER_POUND)
+    if not held.unit and group is Group.EGG and held.number > 1:
         return float(held.number)
     return per_pint * float(held.number) * _PINTS.get(held.unit, 1.0)
 

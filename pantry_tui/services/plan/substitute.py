@@ -7,8 +7,8 @@ from collections.abc import Iterator, Sequence
 from pantry_tui.core.log.payloads import Substitutes
 from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done
 
 
 def substitutes(p: Pantry) -> dict[str, tuple[str, ...]]:

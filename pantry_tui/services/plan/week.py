@@ -16,16 +16,16 @@ from pantry_tui.core.plan.menu import Candidate, Menu, Pick
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Climate, State
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.candidates import candidates, needs
+from pantry_tui.services.plan.candidates import needs, unasked
 from pantry_tui.services.plan.dishes import dishes
+from pantry_tui.services.plan.rows import WeekView
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.weekview import beside, days_ahead, left_of, names_of, view
-from pantry_tui.services.rows import Done, WeekView
-from pantry_tui.services.stock import act
 from pantry_tui.services.stock.pick import containers_named, name_of
 
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
@@ -67,7 +67,7 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     first = max(draft.start, p.today)
     length = (draft.end - first).days + 1
     asked = {id_ for id_, _ in draft.wishes.pins}
-    found = candidates(p, first, unknown=unknown, asked=asked)
+    found = unasked(p, first, unknown=unknown, asked=asked)
     eats = appetite(p)
     need = needs(p, found, eats, first, length)
     if draft.plan is not None:
@@ -131,6 +131,8 @@ def eaten(p: Pantry, day: date) -> Done:
     What is finished that day is used; what goes on for days is opened, or set to thaw, and used
     on its last day, but for what is partly for the next week: that stays open.
     """
+    from pantry_tui.services.stock import act  # which only looking at the week does not need
+
     draft = weekdraft.load(p)
     if draft.plan is None:
         raise Refused("No week is accepted yet: accept it first.")
@@ -168,6 +170,8 @@ def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:
 
 
 def _book(p: Pantry, ref: str, entry: Entry, day: date) -> Done:
+    from pantry_tui.services.stock import act
+
     step = _begins(p, ref, entry, day)
     if step == "use":
         return act.use(p, ref, _meal(p, ref, entry.amount), any_=True)

@@ -19,12 +19,14 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.rows import Take, WeekView
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.rows import Take, WeekView
 from pantry_tui.services.stock.fit import fit
+from pantry_tui.services.stock.lines import rows
 from pantry_tui.services.stock.pick import name_of
-from pantry_tui.services.stock.view import everything, shown
+from pantry_tui.services.stock.rows import DueRow
+from pantry_tui.services.stock.stands import containers_in, of, stands
 
 #: So many containers are named one by one.
 _NAMED = 3
@@ -49,7 +51,7 @@ def left_of(p: Pantry, entry: Entry) -> list[Container]:
 
 def _fit_on(p: Pantry, container: Container, day: date) -> bool:
     """Whether it is fit today and its date has not passed on that day."""
-    row = shown(p)[name_of(p, container)]
+    row = of(p, container)
     last = row.discard_after
     return row.usable and (last is None or max(day, p.today) <= last)
 
@@ -61,7 +63,6 @@ def names_of(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
 def view(
     p: Pantry, draft: WeekDraft, entries: Sequence[Entry], coming: Sequence[Candidate] = ()
 ) -> WeekView:
-    rows = everything(p)
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
     takes = [(_take(p, entry, left), beside(p, entry)) for entry, left in here]
     planned = {id_ for entry in entries for id_ in entry.containers}
@@ -72,8 +73,8 @@ def view(
         take=tuple(take for take, aside in takes if not aside),
         beside=tuple(take for take, aside in takes if aside),
         more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
-        waiting=tuple(row for row in rows if row.verdict in (Verdict.TEND, Verdict.UNKNOWN)),
-        discard=tuple(row for row in rows if row.verdict in UNFIT),
+        waiting=_rows(p, (Verdict.TEND, Verdict.UNKNOWN)),
+        discard=_rows(p, UNFIT),
         accepted=draft.plan is not None,
         notes=(
             *_dropped(p, draft, entries),
@@ -82,9 +83,16 @@ def view(
         ),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
-        stocked=any(row.usable for row in rows),
+        stocked=any(one.usable for one in stands(p)),
         cautions=(CAUTION,),
     )
+
+
+def _rows(p: Pantry, verdicts: Collection[Verdict]) -> tuple[DueRow, ...]:
+    """What has one of these verdicts, by date."""
+    mine = [one for one in stands(p) if one.verdict in verdicts]
+    mine.sort(key=lambda one: (one.line.first_date, one.line.code, one.id))
+    return tuple(rows(p, [one.id for one in mine])) if mine else ()
 
 
 def beside(p: Pantry, entry: Entry) -> bool:
@@ -101,7 +109,7 @@ def _more(
     for one in coming:
         container = p.stock.containers[one.container]
         key = container.batch, container.place
-        if one.container in planned or key in seen or not fit(p, container):
+        if one.container in planned or key in seen or not fit(p, container) or not one.may_open:
             continue
         seen.add(key)
         batch, judged = p.stock.batches[container.batch], p.judge(container)
@@ -148,18 +156,15 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
     more of it than is eaten."""
     in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
     found: dict[tuple[date, str], list[Container]] = defaultdict(list)
-    rows = shown(p)
-    for container in p.stock.containers.values():
-        batch = p.stock.batches[container.batch]
-        wanted = not container.reserved and batch.food.name not in draft.wishes.left_out
-        row = rows[name_of(p, container)] if container.here and wanted else None
-        if row is None or not row.usable:
-            continue
-        last = row.discard_after
+    for one in stands(p):
+        last = one.discard_after
         if last is None or not max(draft.start, p.today) <= last <= draft.end:
             continue
-        if in_time.get(container.id, date.max) > last:
-            found[last, batch.id].append(container)
+        if one.line.reserved or one.line.food in draft.wishes.left_out or not one.usable:
+            continue
+        for container in containers_in(p, one):
+            if in_time.get(container.id, date.max) > last:
+                found[last, one.line.batch].append(container)
     for (last, id_), several in sorted(found.items()):
         batch = p.stock.batches[id_]
         few = len(several) <= _NAMED
@@ -227,11 +232,16 @@ def _why(entry: Entry) -> Iterable[str]:
     if entry.later >= 1:
         by = f": finish it by {dates.say(entry.until)}" if entry.until else ""
         days = f"{len(entry.days)} days" if len(entry.days) > 1 else "that day"
-        yield f"It is for {days}, and about {entry.later:.0f} servings for next week{by}."
+        yield f"It is for {days}, and about {_some(entry.later)} for next week{by}."
     elif len(entry.days) > 1:
         yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
     if entry.spare >= 1:
+        one = round(entry.spare) == 1
         yield (
-            f"About {entry.spare:.0f} servings are more than you can eat by its last safe day: "
-            "share them on the first day."
+            f"About {_some(entry.spare)} {'is' if one else 'are'} more than you can eat by its "
+            f"last safe day: share {'it' if one else 'them'} on the first day."
         )
+
+
+def _some(servings: float) -> str:
+    return "one serving" if round(servings) == 1 else f"{servings:.0f} servings"

@@ -13,15 +13,15 @@ from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Pick
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.candidates import candidates
+from pantry_tui.services.plan.candidates import unasked
 from pantry_tui.services.plan.dishes import named
 from pantry_tui.services.plan.week import accept_anew, menu_of
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.weekview import days_ahead
-from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 
 
@@ -100,7 +100,7 @@ def swap(p: Pantry, ref: str) -> Done:
     pick = _planned(p, draft, ref)
     eats = appetite(p)
     planned = {one.candidate.food for one in menu_of(p, draft).picks} | draft.wishes.left_out
-    for one in candidates(p, max(draft.start, p.today)):
+    for one in unasked(p, max(draft.start, p.today)):
         soonest = _soonest(p, draft, one)
         in_time = one.safe_until is None or pick.day <= one.safe_until
         if (
@@ -109,6 +109,7 @@ def swap(p: Pantry, ref: str) -> Done:
             and eats.eats(one.food, one.group)
             and soonest <= pick.day
             and in_time
+            and one.may_open
         ):
             break
     else:
@@ -245,8 +246,8 @@ def _candidate(p: Pantry, container: Container) -> Candidate:
 
     Raises Refused when it is unfit.
     """
-    for one in candidates(p, p.today, unknown=True, asked={container.id}):
-        if one.container == container.id:
+    for one in unasked(p, p.today, unknown=True, asked={container.id}):
+        if one.container == container.id and one.may_open:
             return one
     judged = p.judge(container)
     why = judged.reasons[0] if judged.reasons else ""

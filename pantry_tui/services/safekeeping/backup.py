@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
+from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.log.events import Event
@@ -53,6 +55,20 @@ class Restored:
     kept: Path | None
     lost: tuple[Lost, ...]
     back: int
+
+
+class Kept(NamedTuple):
+    """A copy that was made by itself, and when."""
+
+    path: Path
+    made: datetime
+
+
+def kept(path: Path) -> list[Kept]:
+    """The copies that lie beside the store or where the settings say, the newest first."""
+    found = copies.made_by_itself(path, copies.folder_of(path))
+    moments = ((one, copies.moment_of(path, one.name)) for one in found)
+    return [Kept(one, made) for one, made in moments if made is not None]
 
 
 def backup(path: Path, to: Path | None = None) -> Copied:

@@ -78,6 +78,7 @@ def import_log(path: Path, source: Path, today: date, *, dry_run: bool = False) 
             pass  # it opens, and is of this version
         copied(path, tried)
         with open_pantry(tried, today) as p:
+            p.store.wait_for_no_disk()
             merged = _merge(p, events)
         _refuse_senseless(tried, today)
     if not dry_run:

@@ -13,9 +13,10 @@ from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.payloads import PlaceAdded, PutUp
 from pantry_tui.errors import PantryError, StoreError
 from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of
 from pantry_tui.services.stock.ready import ready
-from pantry_tui.store import copies, damage, log, places
+from pantry_tui.store import copies, damage, log, past, places
 from pantry_tui.store import lines as table
 from pantry_tui.store.lines import Line
 from pantry_tui.store.rebuild import fill, new_store
@@ -139,11 +140,12 @@ def _folded(path: Path, today: date) -> tuple[int, list[Hurt]]:
         copied(path, copy)
         try:
             with open_pantry(copy, today) as p:
+                p.store.wait_for_no_disk()
                 hurt = list(_places(p))
                 p.today = max([today, *map(date.fromisoformat, _last_days(p))])
                 ready(p)
                 count = p.store.db.execute("SELECT count(*) FROM main.lines").fetchone()[0]
-                return count, [*hurt, *_lines(p)]
+                return count, [*hurt, *_lines(p), *_past(p)]
         except PantryError as error:
             return 0, [Hurt("", f"it cannot be folded: {error.message.partition('; ')[0]}")]
 
@@ -177,6 +179,13 @@ def _lines(p: Pantry) -> Iterator[Hurt]:
             yield Hurt("", "its lines are not as the log leaves them", (id_,))
     for id_ in stored:
         yield Hurt("", "lines of a batch that the log does not have", (id_,))
+
+
+def _past(p: Pantry) -> Iterator[Hurt]:
+    """Batches of which the books are told something else than the log says."""
+    for row in past.rows(p.store.db) if past.is_ours(p.store.db) else ():
+        if row != row_of(p, row.batch):
+            yield Hurt("", "its past is not as the log leaves it", (row.batch,))
 
 
 def _said(line: Line, verdict: int) -> tuple[object, ...]:

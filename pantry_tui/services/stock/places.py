@@ -22,7 +22,9 @@ def read_climate(text: str | None) -> Climate:
         return Climate((text or "").strip().lower())
     except ValueError:
         known = ", ".join(Climate)
-        raise BadInput(f"Every place needs a climate, one of {known}; got {text!r}.") from None
+        if not text:
+            raise BadInput(f"Say what climate it has: --climate and one of {known}.") from None
+        raise BadInput(f"{text[:40]!r} is no climate: write one of {known}.") from None
 
 
 @booked

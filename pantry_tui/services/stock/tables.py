@@ -14,8 +14,9 @@ from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of, today_only
-from pantry_tui.store import damage, marks
+from pantry_tui.store import damage, marks, past
 from pantry_tui.store import lines as table
 
 #: Marked batches are judged so long, in seconds of CPU, before others may write; and so many at
@@ -27,6 +28,7 @@ _TURN = 200
 def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     """What was booked, in the stock tables; inside the transaction that booked it."""
     db = p.store.db
+    past.make(db)
     for batch in kin(p, touched):
         _make(p, batch)
     for what in marked:
@@ -72,6 +74,16 @@ def _make(p: Pantry, batch: str) -> None:
             lives = other[1].values() if other is not None else ()
             stood |= {turn.place for c in lives for turn in c.turns if turn.place}
     table.stood(db, batch, stood)
+    past.replace(db, row_of(p, batch))
+
+
+def past_made(p: Pantry) -> bool:
+    """Whether what came of each batch lies there to be read: made where an older program left none,
+    False where the file may not be written. `ready` is asked before."""
+    db = p.store.db
+    if not past.is_ours(db):
+        _freshen(p)
+    return past.is_ours(db) and not marks.any_left(db)
 
 
 def put_right(p: Pantry, *, look: bool = True) -> None:
@@ -116,6 +128,7 @@ def _some(p: Pantry) -> bool:
     """A turn of it; whether anything is left."""
     db = p.store.db
     with p.writing():
+        past.make(db)
         if p.store.meta("rules") != rules_fingerprint():
             marks.add(db, ["*"])
             p.store.set_meta("rules", rules_fingerprint())

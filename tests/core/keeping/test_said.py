@@ -315,7 +315,7 @@ def test_each_stay_of_its_own_day_place_or_state_is_a_line() -> None:
 def test_the_chain_tells_an_estimate_and_nothing_where_there_is_none() -> None:
     warm = Told("peas", Method.FROZEN, "freezer").at(0, 10).read("freezer", 10)
     (line,) = [one for one in explained(warm, 1) if "10 F" in one and one.startswith("Quality")]
-    assert " published, at 10 F a quarter per 10 F above 0, so until " in line
+    assert " published, at 10 F a quarter per 10 F above 0 F, so until " in line
     (plain,) = [
         one for one in explained(Told("peas", Method.FROZEN, "freezer"), 1)
         if one.startswith("Quality")

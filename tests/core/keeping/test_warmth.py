@@ -72,6 +72,9 @@ def test_a_shortened_life_says_how_it_was_reckoned_and_a_published_one_needs_no_
     assert cold is not None
     assert warm is not None
     assert cold.note == ""
+    coolest = kept(60.0, Method.DRIED, Climate.PANTRY, [rule(12, 60.0), rule(6, 80.0)])
+    assert coolest is not None
+    assert coolest.note == ""
     assert "10 F" in warm.note
 
 
@@ -199,7 +202,7 @@ def test_without_a_figure_there_is_no_life() -> None:
 def test_a_day_in_the_refrigerator_thaws_five_pounds(weight: str, days_: int) -> None:
     """USDA FSIS and the services that carry it: a day for each 5 lb begun, at least one."""
     batch = Batch("b", "2A", FOOD, Method.FROZEN, DAY, "")
-    assert thaw_days(batch, amount_of(weight)) == days_
+    assert thaw_days(batch.size, amount_of(weight)) == days_
 
 
 @pytest.mark.parametrize(
@@ -208,12 +211,12 @@ def test_a_day_in_the_refrigerator_thaws_five_pounds(weight: str, days_: int) ->
      ("6 LBS", 2), ("96oz", 2), ("20", 1)],
 )  # fmt: skip
 def test_without_an_amount_the_size_may_say_its_weight(size: str, days_: int) -> None:
-    assert thaw_days(Batch("b", "2A", FOOD, Method.FROZEN, DAY, size), None) == days_
+    assert thaw_days(size, None) == days_
 
 
 def test_what_is_left_of_it_thaws_and_not_what_it_was() -> None:
     batch = Batch("b", "2A", FOOD, Method.FROZEN, DAY, "20 lb bag")
-    assert thaw_days(batch, Amount(Fraction(4), "lb")) == 1
+    assert thaw_days(batch.size, Amount(Fraction(4), "lb")) == 1
 
 
 # -- minutes out of the cold -----------------------------------------------------------------------

@@ -171,3 +171,164 @@ def test_two_turns_of_one_minute_may_have_come_in_either_order() -> None:
 def test_days_are_those_of_the_turns() -> None:
     life = Told("stew", Method.MEAL, "fridge").at(1, 8).open().at(2, 8).move("chest")
     assert [one.day for one in spans(life)] == [MADE, date(2026, 3, 2), date(2026, 3, 3)]
+
+
+# -- thawing ---------------------------------------------------------------------------------------
+
+
+def thawed_on(life: Told, day: int = 30) -> set[int | None]:
+    """Day 0 of what is thawed, counted from the day made, as it stands at last."""
+    last = [one for one in spans(life, day) if one.end >= FOREVER]
+    return {None if one.thawed is None else (one.thawed - MADE).days for one in last}
+
+
+@pytest.mark.parametrize(
+    ("life", "day"),
+    [
+        (beef("freezer"), None), (beef("freezer").at(5).thaw("fridge"), 6),
+        (beef("freezer", size="12 lb").at(5).thaw("fridge"), 8),
+        # What was drawn may have been drawn before; nobody knows less of a bucket.
+        (beef("freezer").holding("12 lb", "4 lb").at(3).open().at(5).thaw("fridge"), 6),
+        (beef("freezer", size="bucket").holding("12 lb", "4 lb").at(5).thaw("fridge"), 6),
+        (beef("freezer").holding("12 lb").at(5).thaw("fridge"), 8),
+        # In its freezer, and out of it on the next day: it is thawed at the latest when it leaves.
+        (beef("freezer", size="12 lb").at(5).thaw(None).at(6).move("fridge"), 6),
+        (beef("freezer", size="12 lb").at(5).thaw(None), 8),
+        (beef("freezer", size="12 lb").at(5).thaw(None).at(6).move("chest"), 8),
+        # A second word says that it is thawed by now, and takes nothing back.
+        (beef("freezer", size="12 lb").at(5).thaw("fridge").at(6).thaw(None), 6),
+        (beef("freezer", size="12 lb").at(5).thaw("fridge").at(9).thaw(None), 8),
+        (beef("freezer", size="12 lb").at(5).thaw("fridge", "done"), 5),
+        (beef("freezer", size="12 lb").at(5).thaw("fridge", "cold water"), 5),
+        # Out of the cold it does not take days.
+        (beef("freezer", size="12 lb").at(5).thaw("kitchen"), 5),
+        (beef("freezer", size="12 lb").at(5).thaw("fridge").at(6).move("kitchen"), 6),
+        (beef("freezer", size="12 lb").at(5, 11).hold("fridge", Climate.FRIDGE, 40)
+         .at(5).thaw("fridge"), 8),
+        (Told("ground beef", Method.FRESH, "fridge", size="12 lb").at(0, 10)
+         .hold("fridge", Climate.FRIDGE, 30).at(5).thaw(None), 5),
+        (beef("freezer", size="12 lb").at(5, 11).hold("fridge", Climate.FRIDGE, 41)
+         .at(5).thaw("fridge"), 5),
+        # Said where it surely froze, or where that is not sure.
+        (beef("freezer", size="12 lb").at(6).hold("freezer", Climate.FRIDGE).at(5).thaw(None), 6),
+        (beef("freezer", size="12 lb").at(5, 12).hold("freezer", Climate.FRIDGE).thaw(None), 5),
+        (beef("freezer", size="12 lb").at(5, 11).hold("freezer", Climate.FRIDGE)
+         .at(5, 12).thaw(None), 5),
+        # What never froze is thawed on the day on which somebody says so.
+        (Told("ground beef", Method.FRESH, "fridge", size="12 lb").at(5).thaw(None), 5),
+    ],
+)  # fmt: skip
+def test_day_nought_of_what_is_thawed(life: Told, day: int | None) -> None:
+    """USDA FSIS, the big thaw: a day for each 5 lb begun, in the refrigerator."""
+    assert thawed_on(life) == {day}
+
+
+@pytest.mark.parametrize(
+    ("ways", "fast"),
+    [
+        ((), False), (("",), False), (("cold water",), True), (("microwave",), True),
+        (("done",), False), (("", "microwave"), True), (("microwave", ""), True),
+        (("cold water", "done"), True),
+    ],
+)  # fmt: skip
+def test_once_thawed_fast_it_was_thawed_fast(ways: tuple[str, ...], fast: bool) -> None:
+    life = beef("freezer")
+    for n, how in enumerate(ways):
+        life.at(5 + n).thaw("fridge", how)
+    assert {one.fast for one in spans(life, 30) if one.end >= FOREVER} == {fast}
+
+
+@pytest.mark.parametrize(
+    ("life", "relieved"),
+    [
+        (beef("freezer").at(5).thaw("fridge"), {True}),
+        (beef("freezer").at(5).move("fridge"), {True}),
+        (Told("stew", Method.MEAL, "fridge").at(1).move("freezer").at(5).move("fridge"), {True}),
+        (Told("stew", Method.MEAL, "fridge").at(5).thaw(None), {False}),
+        (Told("stew", Method.MEAL, "fridge").at(5).move("second fridge"), {False}),
+    ],
+)
+def test_what_counts_from_the_day_made_goes_on_unless_it_was_frozen(
+    life: Told, relieved: set[bool]
+) -> None:
+    assert {one.relieved for one in spans(life, 30) if one.end >= FOREVER} == relieved
+
+
+def test_what_passes_through_a_warm_place_in_no_time_does_not_thaw() -> None:
+    life = beef("freezer").at(5).hold("freezer", Climate.ROOM).move("chest")
+    assert None in {one.thawed for one in spans(life, 30) if one.end >= FOREVER}
+    longer = beef("freezer").at(5).hold("freezer", Climate.ROOM).at(5, 13).move("chest")
+    assert thawed_on(longer) == {5}
+
+
+def test_what_may_never_have_frozen_in_a_freezer_that_failed_is_followed_as_both() -> None:
+    """Put in warm, while the freezer may have been as warm as it was read at noon."""
+    life = Told("stew", Method.MEAL, "fridge").at(1, 8).move("freezer")
+    life.at(1, 12).read("freezer", 45, 600).at(1, 12.1).move("fridge")
+    out = {(one.thawed is None, one.relieved) for one in spans(life, 2) if one.end >= FOREVER}
+    assert out == {(True, False), (False, True)}
+
+
+# -- unknown hours ---------------------------------------------------------------------------------
+
+
+def states(life: Told, day: int = 9) -> set[tuple[str, bool]]:
+    return {(one.place, one.opened) for one in spans(life, day) if one.end > one.start}
+
+
+def test_acts_of_an_unknown_hour_may_have_come_in_any_order() -> None:
+    life = Told("stew", Method.MEAL, "fridge").at(2, None).open().move("second fridge")
+    assert states(life) == {
+        ("fridge", False), ("fridge", True), ("second fridge", False), ("second fridge", True),
+    }  # fmt: skip
+    assert {one.place for one in spans(life) if one.end >= FOREVER} == {"second fridge"}
+    known = Told("stew", Method.MEAL, "fridge").at(2, 9).open().at(2, 12).move("second fridge")
+    assert states(known) == {("fridge", False), ("fridge", True), ("second fridge", True)}
+    mixed = Told("stew", Method.MEAL, "fridge").at(2, None).open().at(3, 8).move("second fridge")
+    assert states(mixed) == {("fridge", False), ("fridge", True), ("second fridge", True)}
+
+
+def test_an_act_of_a_known_hour_comes_before_or_after_one_of_an_unknown_hour() -> None:
+    life = Told("stew", Method.MEAL, "fridge").at(2, 12).move("second fridge")
+    life.at(2, None).open()
+    found = {(one.start, one.end) for one in spans(life) if one.place == "fridge" and one.opened}
+    noon = START + 2 * DAY_MIN + 720
+    assert found == {(START + 2 * DAY_MIN, noon)}, "opened at midnight at the earliest"
+    closed = {one.end for one in spans(life) if one.place == "second fridge" and not one.opened}
+    assert closed == {START + 3 * DAY_MIN - 1}, "at the latest a minute before the next"
+
+
+def test_an_open_thing_is_never_closed_again_and_a_ready_one_never_works_again() -> None:
+    life = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS)
+    life.at(2).ready().at(3).open().at(4).move("fridge")
+    assert [(one.in_progress, one.opened) for one in spans(life)] == [
+        (True, False), (False, False), (False, True), (False, True),
+    ]  # fmt: skip
+
+
+def test_any_number_of_acts_at_known_moments_is_followed_one_by_one() -> None:
+    life = Told("stew", Method.MEAL, "fridge")
+    places = ["freezer", "chest", "vault", "larder", "kitchen", "second fridge", "fridge", "chest"]
+    for n, place in enumerate(places):
+        life.at(n + 1, 8).move(place)
+    assert [place for _, _, place in stays(life, 20)] == ["fridge", *places]
+
+
+def test_too_many_acts_of_unknown_hours_count_until_the_last_of_them() -> None:
+    life = Told("ground beef", Method.FROZEN, "freezer").at(2, 12).move("chest")
+    for place in ("freezer", "kitchen", "chest", "freezer", "chest", "freezer"):
+        life.at(2, None).move(place)
+    there = [one for one in spans(life) if one.place == "kitchen"]
+    assert {one.start for one in there} == {START + 2 * DAY_MIN}
+    assert max(one.end for one in there if one.end < FOREVER) == START + 3 * DAY_MIN - 1
+
+
+def test_a_refrigerator_below_freezing_is_no_freezer() -> None:
+    cold = Told("stew", Method.MEAL, "fridge").at(0, 10).hold("fridge", Climate.FRIDGE, 30)
+    found = spans(cold.at(2).move("second fridge"))
+    assert {(one.thawed, one.relieved) for one in found} == {(None, False)}
+
+
+def test_once_thawed_it_is_thawed_since_the_first_day_whatever_froze_it_again() -> None:
+    again = beef("freezer").at(5).move("fridge").at(7).move("chest").at(9).move("fridge")
+    assert thawed_on(again) == {5}

@@ -64,6 +64,8 @@ def test_a_place_that_nobody_knows_or_said_anything_of_counts_as_a_room() -> Non
     assert (nowhere.climate, nowhere.temperature_f) == (ROOM, 70.0)
     (bare,) = weather("p", {"p": Place("p", "p", FRIDGE)}, NOW)
     assert bare.climate is ROOM
+    inner = {"p": Place("p", "p", FRIDGE, "outer"), "outer": replace(place(COLD), id="outer")}
+    assert [one.climate for one in weather("p", inner, NOW)] == [ROOM]
 
 
 def test_what_a_place_was_set_to_holds_until_it_is_set_anew() -> None:
@@ -86,6 +88,8 @@ def test_since_nobody_knows_when_is_since_the_last_cold_reading_not_the_thermost
     assert warm == [(32.0, None, 45.0)]
     never = [one for one in told(COLD, read(2, 8, 45.0)) if one[2] == 45.0]
     assert never == [(None, None, 45.0)]
+    twice = told(COLD, read(1, 8, 45.0), read(2, 8, 50.0))
+    assert (None, None, 50.0) in twice, "the first of them was not cold"
     set_since = told(COLD, held(1, 8, FRIDGE, 36.0), read(2, 8, 45.0))
     assert (None, None, 45.0) in set_since
 

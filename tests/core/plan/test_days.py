@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from pantry_tui.core.plan.appetite import Appetite, at_table, days_from
 from pantry_tui.core.plan.days import Chosen, Table, spread
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
+from pantry_tui.core.plan.schedule import keeps
 from pantry_tui.core.words import Group
 
 MONDAY = date(2026, 11, 23)
@@ -31,6 +32,7 @@ def one(
     ready: int | None = None,
     food: str = "",
     group: Group = Group.VEGETABLE,
+    open_days: int | None = None,
     **more: object,
 ) -> Candidate:
     def on(n: int | None) -> date | None:
@@ -44,6 +46,7 @@ def one(
         on(last),
         safe_until=on(safe),
         ready=on(ready),
+        opened=keeps(open_days),
         **more,  # type: ignore[arg-type]
     )
 
@@ -223,7 +226,7 @@ foods = st.lists(
         st.none() | st.integers(-2, 5),
         frozen=st.booleans(),
         thaw_days=st.integers(0, 3),
-        open_days=st.none() | st.integers(0, 9),
+        open_days=st.none() | st.integers(-1, 9),
     ),
     max_size=6,
     unique_by=lambda c: c.container,
@@ -252,6 +255,7 @@ def test_nothing_is_eaten_before_it_is_there_or_after_it_must_go(
         if food.ready is not None:
             assert p.day >= food.ready
         if food.open_days is not None:
+            assert food.open_days >= 0
             assert p.days[-1] <= p.day + timedelta(days=food.open_days)
         eaten = sum(map(appetite.sit, p.days))
         assert p.spare >= 0

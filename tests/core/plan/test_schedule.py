@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections import defaultdict, deque
-from dataclasses import replace
 from random import Random
 
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from pantry_tui.core.plan.schedule import Ceilings, Credit, Lot
+from pantry_tui.core.plan.schedule import Ceilings, Credit, Lot, keeps
 from pantry_tui.core.plan.schedule import choose as choose_with_spare
 
 EACH_THREE = Ceilings({"beans": 3, "peas": 3}, {"vegetable": 4})
@@ -87,8 +86,8 @@ def test_a_big_jar_waits_when_its_rest_would_spoil_while_all_are_away() -> None:
     big = [Lot("beans", "vegetable", 4, 20)]
     assert choose(big, EACH_THREE, coming=[1, 1]) == [0]
     assert choose(big, EACH_THREE, coming=[1, 0]) == []
-    assert choose([replace(big[0], days=30)], EACH_THREE, coming=[1, 0]) == [0]
-    assert choose([replace(big[0], last=0)], EACH_THREE, coming=[1, 0]) == [0]
+    assert choose([big[0]._replace(opened=keeps(30))], EACH_THREE, coming=[1, 0]) == [0]
+    assert choose([big[0]._replace(last=0)], EACH_THREE, coming=[1, 0]) == [0]
 
 
 def test_a_third_of_what_keeps_three_days_must_find_room_this_week() -> None:
@@ -96,8 +95,8 @@ def test_a_third_of_what_keeps_three_days_must_find_room_this_week() -> None:
     opened = [Lot("peas", "vegetable", 2, 0)]
     big = Lot("beans", "vegetable", 6, 20)
     assert choose([big], EACH_THREE, coming, opened) == [0]
-    assert choose([replace(big, days=2)], EACH_THREE, coming, opened) == []
-    assert choose([big], EACH_THREE, coming, [replace(opened[0], servings=2.5)]) == []
+    assert choose([big._replace(opened=keeps(2))], EACH_THREE, coming, opened) == []
+    assert choose([big], EACH_THREE, coming, [opened[0]._replace(servings=2.5)]) == []
 
 
 def test_days_away_bring_a_date_nearer() -> None:
@@ -134,7 +133,7 @@ piles = st.lists(
         st.just("vegetable"),
         st.integers(1, 12),
         st.one_of(st.none(), st.integers(0, 12)),
-        st.sampled_from([1, 2, 3, 7, 30]),
+        st.sampled_from([1, 2, 3, 7, 30]).map(keeps),
     ),
     max_size=10,
 )
@@ -153,7 +152,7 @@ def run(
 ) -> tuple[list[dict[str, float]], float]:
     """Servings of each food by week when every week is chosen so, all in containers of one serving,
     and how many pass their date."""
-    left = [replace(lot, servings=1) for lot in lots for _ in range(int(lot.servings))]
+    left = [lot._replace(servings=1) for lot in lots for _ in range(int(lot.servings))]
     weeks, lost = [], 0
     for week in range(horizon):
         chosen = set(choose(left, ceilings, (coming or [])[week:]))
@@ -163,7 +162,7 @@ def run(
         weeks.append(eaten)
         left = [lot for i, lot in enumerate(left) if i not in chosen]
         lost += sum(lot.last == 0 for lot in left)
-        left = [replace(lot, last=lot.last and lot.last - 1) for lot in left if lot.last != 0]
+        left = [lot._replace(last=lot.last and lot.last - 1) for lot in left if lot.last != 0]
     return weeks, lost
 
 
@@ -221,7 +220,7 @@ def test_where_only_the_foods_have_ceilings_nothing_more_is_lost_than_must_be(
     lots: list[Lot], food: int
 ) -> None:
     ceilings = Ceilings(dict.fromkeys(FOODS, food), {})
-    lots = [replace(lot, days=30) for lot in lots]
+    lots = [lot._replace(opened=keeps(30)) for lot in lots]
     _, lost = run(lots, ceilings, 13)
     assert lost == least_lost(lots, ceilings, 13)
     higher = Ceilings(dict.fromkeys(FOODS, food + 1), {})
@@ -230,7 +229,10 @@ def test_where_only_the_foods_have_ceilings_nothing_more_is_lost_than_must_be(
 
 #: Three servings of beans of which a week takes two: the third waits for the next week, and leaves
 #: its room to the peas.
-TWO_WEEKS = [Lot("beans", "vegetable", 3, None, 1), Lot("peas", "vegetable", 1, None, 1)]
+TWO_WEEKS = [
+    Lot("beans", "vegetable", 3, None, keeps(1)),
+    Lot("peas", "vegetable", 1, None, keeps(1)),
+]
 
 
 class Eaten:
@@ -278,7 +280,7 @@ def test_only_what_is_there_is_opened_while_its_share_fits_and_the_rest_fits_the
 def test_no_container_is_left_that_the_week_has_room_for(
     lots: list[Lot], ceilings: Ceilings
 ) -> None:
-    lots = [replace(lot, days=30) for lot in lots]
+    lots = [lot._replace(opened=keeps(30)) for lot in lots]
     chosen = choose(lots, ceilings)
     food: dict[str, float] = defaultdict(float)
     for i in chosen:
@@ -298,7 +300,7 @@ def test_the_order_of_the_foods_does_not_matter(
     lots: list[Lot], ceilings: Ceilings, coming: list[float], random: Random
 ) -> None:
     def kinds(some: list[Lot]) -> list[tuple[str, float, int | None]]:
-        lots = [replace(lot, days=3) for lot in some]
+        lots = [lot._replace(opened=keeps(3)) for lot in some]
         return [
             (lots[i].food, lots[i].servings, lots[i].last) for i in choose(lots, ceilings, coming)
         ]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from functools import partial
 
 import pytest
 from hypothesis import example, given
@@ -11,7 +12,7 @@ from hypothesis import strategies as st
 
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Dish, Needs, Pick, Why, Wishes
-from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.plan.schedule import Credit, keeps
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
 
@@ -19,8 +20,14 @@ START = date(2026, 11, 25)
 TWO = Appetite(2)
 
 
-def jar(name: str, food: str = "beans", servings: float = 4.0, **more: object) -> Candidate:
-    facts = {"group": Group.VEGETABLE, "last": None, **more}
+def jar(
+    name: str,
+    food: str = "beans",
+    servings: float = 4.0,
+    open_days: int | None = None,
+    **more: object,
+) -> Candidate:
+    facts = {"group": Group.VEGETABLE, "last": None, "opened": keeps(open_days), **more}
     return Candidate(name, food, servings=servings, **facts)  # type: ignore[arg-type]
 
 
@@ -169,7 +176,7 @@ def pantries(draw: st.DrawFn) -> list[Candidate]:
                 safe_until=None if safe is None else day(safe),
                 frozen=frozen,
                 thaw_days=draw(st.integers(0, 4)) if frozen else 0,
-                open_days=draw(st.one_of(st.none(), st.integers(0, 7))),
+                opened=keeps(draw(st.one_of(st.none(), st.integers(-1, 7)))),
                 bulk=draw(st.booleans()),
             )
         )
@@ -222,6 +229,7 @@ def test_no_week_breaks_the_laws(
         assert one.safe_until is None or pick.day <= one.safe_until
         assert not one.frozen or pick.day >= day(one.thaw_days)
         assert pick.thaw_by is None or pick.thaw_by >= START
+        assert one.may_open
         if one.open_days is not None and not one.must:
             assert pick.days[-1] <= pick.day + timedelta(days=one.open_days)
         if one.must and one.safe_until is not None:
@@ -269,6 +277,31 @@ def test_a_vessel_that_must_be_finished_the_day_it_is_opened_is_not_planned_for_
     found = plan([vessel], Appetite(1, meals=1), START, Needs())
     assert {pick.day for pick in found.picks} == {START}
     assert not found.missed
+
+
+def test_what_may_not_be_eaten_once_it_is_open_is_neither_planned_nor_cooked() -> None:
+    """The judge is asked when its turn comes; then the next of its food comes in its place."""
+    never = [jar(f"no {n}", last=day(n), open_days=-1) for n in range(3)]
+    soup = Dish("bean soup", (("beans", 4.0),))
+    for stock in (never, [*never, jar("yes", last=day(9), open_days=3)]):
+        found = plan(stock, TWO, START, Needs(), Wishes(pins=(("no 2", day(1)),)), [soup])
+        assert set(eaten(found.picks)) == {one.container for one in stock} - {
+            "no 0",
+            "no 1",
+            "no 2",
+        }
+
+
+def test_only_what_may_be_taken_is_asked_how_long_it_keeps_open() -> None:
+    asked = []
+
+    def opened(number: int) -> int:
+        asked.append(number)
+        return 3
+
+    stock = [jar(f"{n}", last=day(n), opened=partial(opened, n)) for n in range(500)]
+    plan(stock, TWO, START, Needs())
+    assert 0 < len(set(asked)) < 30
 
 
 def test_the_same_pantry_gives_the_same_week() -> None:

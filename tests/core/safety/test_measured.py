@@ -30,6 +30,7 @@ WORDS = {
     "2 hundred": "200", "one hundred and five": "105", "a hundred and twenty": "120",
     "twenty nineteen": "20 19", "half an hour": "30 minutes", "half hour": "30 minutes",
     "a half hour": "30 minutes", "an hour": "1 hour", "Seventy": "70", "stone": "stone",
+    "twenty zero": "20 0", "twenty ten": "20 10",
 }  # fmt: skip
 
 
@@ -89,6 +90,11 @@ def test_pressures_the_lower_of_a_range(text: str, psi: float | None) -> None:
         ("1 gallon", BIGGER), ("65 oz", BIGGER), ("3 gal", BIGGER), ("2 l", BIGGER),
         ("200 ml", "half-pint"), ("237 ml", "pint"), ("473 ml", "pint"), ("475 ml", "quart"),
         ("0.5 litre", "quart"), ("1 liter", "half-gallon"), ("1.9 l", BIGGER),
+        ("17 ounces", "quart"), ("1.5 pt", "quart"), ("1.5 quarts", "half-gallon"),
+        ("1.5 qt", "half-gallon"), ("0.75 gallon", BIGGER), ("0.946 l", "quart"),
+        ("0.947 l", "half-gallon"), ("0.946 litres", "quart"), ("0.947 liters", "half-gallon"),
+        ("half litre", "quart"), ("3 pint jars", "pint"), ("7 pt jars", "pint"),
+        ("7 qt jars", "quart"), ("3 gallon jars", BIGGER),
         ("pts", "pint"), ("small", None), ("", None), ("painted jar", None), ("3", None),
     ],
 )  # fmt: skip

@@ -57,3 +57,27 @@ def test_time_and_pressure_without_what_is_not_known(
     minutes: float | None, psi: float | None, said: str
 ) -> None:
     assert pair(minutes, psi) == said
+
+
+def test_the_nearest_is_the_one_that_differs_in_the_fewest_words() -> None:
+    dial = ("beans", "raw", "quart", "dial")
+    other, near = ("beans", "hot", "pint", "weighted"), ("beans", "raw", "quart", "weighted")
+    assert unsaid([dial], [other, near]).endswith("say canner=weighted")
+    assert unsaid([dial], [near, other]).endswith("say canner=weighted")
+    far = ("beans", "hot", "pint", "dial")
+    assert unsaid([far, dial], [near]).endswith(": if so, say canner=weighted")
+    assert unsaid([dial, far], [near]).endswith(": if so, say canner=weighted")
+
+
+@pytest.mark.parametrize(
+    ("mine", "theirs", "said"),
+    [
+        ("beans", "beans in water", " (beans); it is enough for beans in water"),
+        ("beans in water", "beans", " (beans in water); it is enough for beans"),
+        ("beans whole", "beans cut", " (whole); it is enough for cut"),
+        ("green beans whole", "green beans cut", " (whole); it is enough for cut"),
+    ],
+)
+def test_the_words_that_both_begin_with_are_left_out(mine: str, theirs: str, said: str) -> None:
+    rest = ("raw", "quart", "dial")
+    assert unsaid([(mine, *rest)], [(theirs, *rest)]).startswith(f"{said}: if so")

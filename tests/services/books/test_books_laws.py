@@ -27,7 +27,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.portions import leavings
-from pantry_tui.services.plan.putup_next import containers_by_food, life_days, usual
+from pantry_tui.services.plan.putup_next import by_food, life_days, usual
 from pantry_tui.services.stock import act, correct, places, reserve, undo
 from pantry_tui.services.stock import count as rounds
 from pantry_tui.services.stock.fit import suspect
@@ -130,7 +130,9 @@ def the_books_add_up(p: Pantry) -> None:
         mine = list(rows)
         assert mine[0].opening == 0
         assert all(a.closing == b.opening for a, b in itertools.pairwise(mine))
-        containers = containers_by_food(p)[food]
+        containers = [
+            c for c in p.stock.containers.values() if p.stock.batches[c.batch].food.name == food
+        ]
         for row in mine:
             used = [
                 c
@@ -189,7 +191,7 @@ def the_week_is_fit(p: Pantry) -> None:
 
 def nothing_is_put_up_for_longer_than_it_keeps(p: Pantry) -> None:
     for row in outlook(p).foods:
-        way = usual(p, containers_by_food(p)[row.food])
+        way = usual(p, by_food(p)[row.food])
         life = life_days(p, way)
         if life is None or life >= 364:
             continue

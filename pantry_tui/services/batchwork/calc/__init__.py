@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from importlib import import_module
 from typing import TYPE_CHECKING
 
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.batchwork import load_batchwork
 from pantry_tui.reference.tables import Tables
-from pantry_tui.services.batchwork.calc.answer import Answer, Books
+from pantry_tui.services.batchwork.calc.answer import OTHER_SCALES, Answer, Books
 from pantry_tui.services.batchwork.calc.sentence import Sentence
 
 if TYPE_CHECKING:
@@ -48,7 +49,7 @@ def reckon(
     text: str,
     altitude_ft: int | None = None,
     people: int | None = None,
-    units: str = "us",
+    units: str = "",
 ) -> Answer:
     """The answer to one sum. Raises BadInput for what cannot be read, Refused for what no
     publication allows."""
@@ -60,7 +61,14 @@ def reckon(
         import_module(f"{__name__}.{module}"), function
     )
     books = Books(tables, load_batchwork(), altitude_ft, people, units)
-    return do(books, Sentence(text))
+    return _in_one_system(do(books, Sentence(text)), units)
+
+
+def _in_one_system(found: Answer, units: str) -> Answer:
+    """Without the same figures in the other system, where the household has said which is its own;
+    ounces keep their grams beside them, since kitchen scales show both."""
+    left_out = {"us": OTHER_SCALES[1:], "metric": OTHER_SCALES}.get(units, ())
+    return replace(found, also=tuple(one for one in found.also if one.formula not in left_out))
 
 
 def record(p: Pantry, code: str, answer: Answer) -> Done:

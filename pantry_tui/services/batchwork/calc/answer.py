@@ -13,17 +13,19 @@ from pantry_tui.reference.tables import Tables
 
 ARITHMETIC = "Arithmetic of weights: no published figure is in it."
 NOTHING = "No published figure."
+#: How the same figure is reached in the other system's unit: ounces, °C, kPa.
+OTHER_SCALES = ("28.3495 g are an ounce", "(°F - 32) x 5 / 9", "6.895 kPa are a psi")
 
 
 class Books(NamedTuple):
     """The tables a calculation reads, and what is known of the household: altitude in feet (None:
-    nobody said), people at table, "us" or "metric"."""
+    nobody said), people at table, "us" or "metric" ("": nobody said)."""
 
     tables: Tables
     batch: BatchTables
     altitude_ft: int | None = None
     people: int | None = None
-    units: str = "us"
+    units: str = ""
 
     def cite(self, row: Any) -> str:
         """A row's source with its trust."""
@@ -57,7 +59,10 @@ class Line(NamedTuple):
         """ "15 g"; "no published figure" where there is none."""
         if self.answer is None:
             return "no published figure"
-        return f"{self.cell} {self.unit}".strip()
+        cell = self.cell
+        if self.unit in ("g", "ml") and isinstance(cell, float) and cell >= 100:
+            cell = round(cell)  # no kitchen weighs a hundredth of a gram
+        return f"{cell} {self.unit}".strip()
 
 
 @dataclass(frozen=True)
@@ -108,7 +113,7 @@ def weigh(what: str, grams: float, like: str, formula: str, source: str = ARITHM
 def other_weight(what: str, grams: float, like: str) -> Line:
     """The same weight on the other kind of scales."""
     unit = "g" if weight_unit(like) == "oz" else "oz"
-    return Line(f"{what}, the same", tidy(to(grams, unit)), unit, "28.3495 g are an ounce")
+    return Line(f"{what}, the same", tidy(to(grams, unit)), unit, OTHER_SCALES[0])
 
 
 def span(low: float, high: float) -> float | str:

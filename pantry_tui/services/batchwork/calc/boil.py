@@ -9,7 +9,7 @@ from pantry_tui.core.batchwork.steam import (
     gauge_psi,
 )
 from pantry_tui.errors import BadInput
-from pantry_tui.services.batchwork.calc.answer import Answer, Books, Line, tidy
+from pantry_tui.services.batchwork.calc.answer import OTHER_SCALES, Answer, Books, Line, tidy
 from pantry_tui.services.batchwork.calc.sentence import Sentence
 
 _KPA = 6.894757293
@@ -86,7 +86,7 @@ def _other_scale(line: Line) -> list[Line]:
     if line.unit != "°F" or not isinstance(line.answer, float):
         if line.unit == "psi" and isinstance(line.answer, float | int):
             kpa = round(line.answer * _KPA, 1)
-            return [Line(f"{line.what}, the same", kpa, "kPa", "6.895 kPa are a psi")]
+            return [Line(f"{line.what}, the same", kpa, "kPa", OTHER_SCALES[2])]
         return []
     celsius = round((line.answer - 32) * 5 / 9, 1)
-    return [Line(f"{line.what}, the same", celsius, "°C", "(°F - 32) x 5 / 9")]
+    return [Line(f"{line.what}, the same", celsius, "°C", OTHER_SCALES[1])]

@@ -95,7 +95,7 @@ def _jars(books: Books, row: Yield, method: Method, jar: str, pounds: float, bas
     first = Line(f"{row.food}, {method}", full(pounds, each), unit, how, source)
     low, high = full(pounds, row.most * share), full(pounds, row.least * share)
     also = [
-        Line("published range", span(low, high), unit, "the range of pounds a jar", source),
+        Line("published range", span(low, high), unit, "the range of weights a jar", source),
         Line("left over", tidy(pounds % each), "lb", "eat it, or fill a smaller jar"),
     ]
     return Answer(first, tuple(also), _weak(row))
@@ -113,7 +113,7 @@ def _crop_for(books: Books, row: Yield, method: Method, wanted: Item) -> Answer:
     what = f"{row.crop} for {wanted} of {row.food}, {method}"
     first = Line(what, tidy(wanted.value * each), "lb", how, books.cite(row))
     low, high = wanted.value * row.least * share, wanted.value * row.most * share
-    also = (Line("published range", span(low, high), "lb", "pounds a jar", books.cite(row)),)
+    also = (Line("published range", span(low, high), "lb", "weight a jar", books.cite(row)),)
     return Answer(first, also, _weak(row))
 
 
@@ -230,7 +230,7 @@ def packs(books: Books, said: Sentence) -> Answer:
     also = [
         Line("in each pack", tidy(each), "pint", f"{eaters} people / {servings:g} servings a pint",
              "servings a pint are an estimate"),
-        Line("pints in all", tidy(pints), "pint", f"{pounds:.4g} lb / {row.per_pint:g}", source),
+        Line("in all", tidy(pints), "pint", f"{pounds:.4g} lb / {row.per_pint:g}", source),
     ]  # fmt: skip
     load = books.figure("freezer-load")
     cubic = room.value if room else 1.0

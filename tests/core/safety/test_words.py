@@ -1,0 +1,194 @@
+"""The words in which people keep the record of a process: each thing by all its usual names."""
+
+from __future__ import annotations
+
+import pytest
+
+from pantry_tui.core.safety.record import NOT_CHECKED, key_named, not_checked, read_details
+from pantry_tui.core.safety.values import READERS, denies, is_unknown, seal_failed
+from pantry_tui.core.words import Method
+
+#: What it is kept as | what people call it.
+SAID = """
+    minutes | minutes, minute, mins, min, time, processing time, process time
+    psi | psi, pressure, lbs, pounds, gauge pressure
+    canner | canner, gauge, pot, appliance, equipment
+    process | process, processed, way, how, method, technique
+    pack | pack, packed, packing
+    jar | jar, jars, jar size, size
+    form | form, cut, style, as
+    acid | acid, acidified, acidity added, lemon, lemon juice, citric, citric acid, lime
+    vinegar | vinegar, vinegars
+    altitude | altitude, elevation, height, above sea
+    seal | seal, sealed, seals, sealing, lid, lids
+    headspace | headspace, head space, head
+    by | by, from, maker, made by, canned by, gift, gift from, source
+    salt | salt, salted, brine
+    sugar | sugar, syrup, sweetened
+    ph | ph
+    vacuum | vacuum, vacuum packed, vacuum sealed, vac
+    blanched | blanched, blanch, blanching, steamed
+    temperature | temperature, temp, at, heat
+    cure | cure, nitrite, curing salt
+    amount | amount, weight, volume, contents
+    state | state
+    printed | printed, use by, best before, bb, expires, expiry, sell by
+"""
+
+
+@pytest.mark.parametrize("line", SAID.strip().splitlines())
+def test_a_thing_is_understood_by_all_its_names(line: str) -> None:
+    key, _, names = (part.strip() for part in line.partition("|"))
+    for name in names.split(", "):
+        assert key_named(name) == key
+        assert key_named(f" {name.upper().replace(' ', '_')} ") == key
+
+
+@pytest.mark.parametrize(
+    ("key", "yes", "no"),
+    [
+        ("minutes", "25; 1:15; twenty; 20-25 min", "soon; 25 jars"),
+        ("psi", "11; 76 kPa; 11 lb", "high"),
+        ("canner", "dial gauge; weighted; boiling water; steam", "pan"),
+        ("process", "boiling-water; tested; usda recipe; a published guide, safe", "by feel"),
+        ("pack", "hot; raw pack; cold-packed; RAW", "warm; hot stuff"),
+        ("jar", "pint; 500ml; half-gallon", "big"),
+        ("form", "bone-in; whole", "x; 12"),
+        ("acid", "lemon; citric acid 1/4 tsp; bottled lemon juice; yes; ok; none; no; forgot",
+         "some; bottled; sugar"),
+        ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade", "strong; %"),
+        ("altitude", "1,800 ft; 550m; -1500ft; 20000ft", "high; -1501ft; 20001ft"),
+        ("seal", "tight; good; okay; fine; firm; sound; checked; popped; pinged; sealed; all; "
+                 "all sealed; concave; down; failed; fail; loose; open; broken; unsealed; "
+                 "not sealed; yes; no; y; n; true; false; ok; none; Tight", "maybe; upside"),
+        ("headspace", "1/2 in; 1 inch; 2 cm; 15 mm; yes", "half; a lot; 1 jar"),
+        ("by", "us; Sunniva", ""),
+        ("salt", "2.25%; 3 tbsp kosher salt; no; y", "some; 3 spoons"),
+        ("sugar", "60%; 2 lb sugar; light syrup 20 brix; yes", "sweet; light"),
+        ("ph", "4.1; 4,1; yes", "sour"),
+        ("vacuum", "yes; no; TRUE", "partly"),
+        ("blanched", "3 min; yes; no", "briefly"),
+        ("temperature", "160F; 71 C; 71 degrees", "hot"),
+        ("cure", "yes; no; no 1; 2.5 g prague powder", "pink"),
+        ("state", "sealed; open; thawed; in-progress; working; Sealed", "gone; eaten"),
+        ("amount", "30 lb", ""),
+        ("printed", "2027-03-31", ""),
+    ],
+)  # fmt: skip
+def test_a_value_is_understood_whole_or_not_at_all(key: str, yes: str, no: str) -> None:
+    for value in yes.split("; "):
+        assert READERS[key](value), value
+    for value in no.split("; ") if no else ():
+        assert not READERS[key](value), value
+
+
+@pytest.mark.parametrize(
+    ("value", "denied", "unknown"),
+    [
+        ("none", True, False), ("no", True, False), ("not", True, False),
+        ("nothing at all", True, False), ("without", True, False), ("forgot it", True, False),
+        ("0", True, False), ("0.0", True, False), ("NONE added", True, False),
+        ("nonesuch", False, False), ("0.5", False, False), ("5", False, False),
+        ("lemon", False, False), ("", False, True), ("?", False, True), ("Unknown", False, True),
+        (" not known ", False, True), ("not recorded", True, True),
+    ],
+)  # fmt: skip
+def test_what_says_no_and_what_says_that_nobody_knows(
+    value: str, denied: bool, unknown: bool
+) -> None:
+    assert denies(value) is denied
+    assert is_unknown(value) is unknown
+
+
+@pytest.mark.parametrize(
+    ("value", "failed"),
+    [
+        ("failed", True), ("fail", True), ("Loose", True), ("open", True), ("broken", True),
+        ("unsealed", True), ("not sealed", True), ("no", True), ("n", True), ("false", True),
+        ("none", True), ("not all", True), ("0", True), ("tight", False), ("yes", False),
+        ("", False), ("all sealed", False),
+    ],
+)  # fmt: skip
+def test_a_seal_that_failed(value: str, failed: bool) -> None:
+    assert seal_failed(value) is failed
+
+
+# -- what a record can be checked by ---------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "pair",
+    [("minutes", "20"), ("psi", "11"), ("canner", "dial"), ("process", "tested"),
+     ("pack", "hot"), ("acid", "lemon"), ("vinegar", "5%")],
+)  # fmt: skip
+def test_any_detail_of_the_process_is_a_record_of_it(pair: tuple[str, str]) -> None:
+    assert NOT_CHECKED not in not_checked(Method.PRESSURE, (pair,))
+    assert not_checked(Method.PRESSURE, ((pair[0], "unknown"),)) == (NOT_CHECKED,)
+
+
+@pytest.mark.parametrize("pair", [("jar", "pint"), ("altitude", "900ft"), ("seal", "tight")])
+def test_a_jar_an_altitude_or_a_seal_is_none(pair: tuple[str, str]) -> None:
+    assert not_checked(Method.BOILING_WATER, (pair,)) == (NOT_CHECKED,)
+
+
+@pytest.mark.parametrize(
+    ("method", "pairs", "missing"),
+    [
+        (Method.PRESSURE, (("minutes", "20"),), "psi"),
+        (Method.PRESSURE, (("psi", "11"),), "minutes"),
+        (Method.PRESSURE, (("pack", "hot"),), "minutes and psi"),
+        (Method.BOILING_WATER, (("pack", "hot"),), "minutes"),
+    ],
+)
+def test_what_a_check_still_needs_is_named(
+    method: Method, pairs: tuple[tuple[str, str], ...], missing: str
+) -> None:
+    (said,) = not_checked(method, pairs)
+    assert said == f"Process recorded only in part: {missing} not checked."
+    assert not_checked(Method.BOILING_WATER, (("minutes", "20"),)) == ()
+    assert not_checked(Method.JAM, ()) == ()
+
+
+@pytest.mark.parametrize("key", ["process", "canner", "minutes"])
+def test_none_of_a_process_says_that_there_was_none(key: str) -> None:
+    assert read_details([(key, "none")]).problems == ()
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "kept"),
+    [
+        ("acid", "2 tbsp lemon juice", "2 tbsp lemon juice"), ("acidified", "yes", "yes"),
+        ("citric acid", "citric 1/4 tsp", "citric 1/4 tsp"), ("lemon", "yes", "lemon"),
+        ("lemon juice", "2 tbsp", "lemon 2 tbsp"), ("citric", "1/4 tsp", "citric acid 1/4 tsp"),
+        ("vacuum", "yes", "yes"), ("gift", "no", "us"), ("by", "YES", "somebody else"),
+        ("seal", "no", "no"),
+    ],
+)  # fmt: skip
+def test_what_a_name_adds_to_its_value(name: str, value: str, kept: str) -> None:
+    assert [said for _, said in read_details([(name, value)]).pairs] == [kept]
+
+
+@pytest.mark.parametrize("nothing", ["no", "unknown"])
+def test_of_acid_said_twice_what_was_added_counts(nothing: str) -> None:
+    for pairs in (
+        [("acid", nothing), ("lemon", "2 tbsp")],
+        [("lemon", "2 tbsp"), ("acid", nothing)],
+    ):
+        found = read_details(pairs)
+        assert (found.pairs, found.problems) == ((("acid", "lemon 2 tbsp"),), ())
+
+
+def test_what_is_long_is_told_by_its_beginning() -> None:
+    (wrong,) = read_details([("minutes", "x" * 60)]).problems
+    assert wrong.startswith(f"minutes={'x' * 40} is not understood: ")
+    (twice,) = read_details([("form", "a" * 60), ("form", "b" * 60)]).problems
+    assert twice == f"form is said twice, {'a' * 30} and {'b' * 30}: leave one out."
+    (key,) = read_details([("z" * 60, "1")]).problems
+    assert key.startswith(f"'{'z' * 30}' is no detail")
+
+
+def test_a_key_that_nobody_knows_is_told_what_is_near_it() -> None:
+    (said,) = read_details([("minuts", "20")]).problems
+    assert "near it: minutes" in said
+    (far,) = read_details([("qqq", "20")]).problems
+    assert "known: minutes, psi, canner, process, pack, acid, vinegar, jar, altitude" in far
