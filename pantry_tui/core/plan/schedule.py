@@ -42,6 +42,9 @@ AGAIN = 9.0
 CALM = 2.0
 #: A food is never further behind its pace, or ahead of it, than so many weeks.
 MOST_OWED = 12.0
+#: What would be so many weeks of all that is eaten of its kind is not begun but in the last SOON
+#: weeks before its date. Common practice, no source.
+TOO_MUCH, SOON = 2.0, 4
 #: So many containers of one food are named beyond the week.
 A_FEW = 4
 #: Where nothing hurries a food, it counts as due in two years.
@@ -300,6 +303,13 @@ def _due(lot: Lot) -> int:
     return FAR if lot.last is None else min(lot.last, FAR)
 
 
+def _waits_for_guests(lot: Lot, ceilings: Ceilings) -> bool:
+    """Whether it is a whole bird that would be all of the mains for weeks: until its date is near
+    it waits for a day on which many sit there."""
+    much = lot.servings > TOO_MUCH * ceilings.role.get(lot.role, inf)
+    return much and (lot.last is None or lot.last > SOON)
+
+
 def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
     """Whether it may be eaten, its share has room this week, and the rest in time (or else all of
     it is lost).
@@ -307,6 +317,8 @@ def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
     it will not get better."""
     free = table.free(lot)
     if free <= _CRUMB or lot.days < 0:  # what may not be eaten once it is open
+        return False
+    if _waits_for_guests(lot, table.ceilings):
         return False
     if lot.servings > 2 * table.ceilings.of(lot):
         return not table.food[lot.food]

@@ -309,3 +309,17 @@ def test_the_order_of_the_foods_does_not_matter(
     random.shuffle(foods)
     other = [lot for food in foods for lot in lots if lot.food == food]
     assert kinds(lots) == kinds(other)
+
+
+def test_a_bird_for_weeks_waits_for_guests_until_its_date_is_near() -> None:
+    mains = Ceilings({"turkeys": 12}, {}, {"main": 21.0})
+
+    def begun(servings: float, last: int | None) -> list[int]:
+        return choose([Lot("turkeys", "meat", servings, last, role="main")], mains)
+
+    assert begun(80, 20) == []
+    assert begun(80, None) == []
+    assert begun(80, 4) == [0]
+    assert begun(42, 20) == [0]
+    _, more = choose_with_spare([Lot("turkeys", "meat", 80, 20, role="main")], mains)
+    assert [opening.lot for opening in more] == [0], "it is named for whoever wants it"
