@@ -112,7 +112,7 @@ COLD: list[tuple[str, Callable[[], Answer], Answer]] = [
         (None, True),
     ),
     (
-        "issue 9.3: opened while frozen, then the fridge, five weeks later",
+        "opened while frozen, then the fridge, five weeks later",
         lambda: beef().on(5, 12).opened().on(5, 13).moved("fridge").answer(40),
         (7, False),
     ),
@@ -150,7 +150,7 @@ COLD: list[tuple[str, Callable[[], Answer], Answer]] = [
         (7, False),
     ),
     (
-        "issue 9.1: moved away on the same day, after it was warm",
+        "moved away on the same day, after it was warm",
         lambda: beef().on(5, 11).read("chest", 50.0).on(5, 11.5).moved("second chest").answer(30),
         (0, False),
     ),
@@ -284,12 +284,12 @@ COLD: list[tuple[str, Callable[[], Answer], Answer]] = [
         (0, False),
     ),
     (
-        "issue 9.4: the freezer became a fridge: it thaws",
+        "the freezer became a fridge: it thaws",
         lambda: beef().on(5, 12).change("chest", "fridge").answer(30),
         (7, False),
     ),
     (
-        "issue 9.4: and a reading told later does not take the date away",
+        "and a reading told later does not take the date away",
         lambda: (
             beef()
             .on(5, 12)

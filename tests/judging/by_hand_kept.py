@@ -65,7 +65,7 @@ KEPT: list[tuple[str, Callable[[], Answer], Answer]] = [
         (9, False),
     ),
     (
-        "issue 9.3: half of a litre used: the rest is open",
+        "half of a litre used: the rest is open",
         lambda: beans().on(9, 9).drawn(0.5).answer(12),
         (9, False),
     ),
@@ -94,7 +94,7 @@ KEPT: list[tuple[str, Callable[[], Answer], Answer]] = [
         (0, False),
     ),
     (
-        "issue 9.7: a doubtful jar is not offered",
+        "a doubtful jar is not offered",
         lambda: (
             T().on(0, 10).put("runner beans", "pressure canned", "larder", doubt=True).answer(1)
         ),
@@ -152,12 +152,12 @@ KEPT: list[tuple[str, Callable[[], Answer], Answer]] = [
         (5, True),
     ),
     (
-        "issue 9.3: opening a vacuum pack never lengthens",
+        "opening a vacuum pack never lengthens",
         lambda: salmon(vacuum=True).on(1, 9).opened().answer(6),
         (5, False),
     ),
     (
-        "issue 9.3: frozen cold-smoked fish in the kitchen",
+        "frozen cold-smoked fish in the kitchen",
         lambda: (
             T().on(0, 10).put("salmon", "cold smoked", "chest").on(5, 9).moved("kitchen").answer(10)
         ),

@@ -18,7 +18,7 @@ POWER: list[tuple[str, Callable[[], Answer], Answer]] = [
         (1, False),
     ),
     (
-        "issue 9.2: twice 3.5 h with half an hour between add up",
+        "twice 3.5 h with half an hour between add up",
         lambda: stew().on(1, 8).cut("fridge", 3.5).on(1, 12).cut("fridge", 3.5).answer(1, 20),
         (1, False),
     ),
@@ -40,7 +40,7 @@ POWER: list[tuple[str, Callable[[], Answer], Answer]] = [
         (1, False),
     ),
     (
-        "issue 9.2: put in the day after a cut, it is not touched by it",
+        "put in the day after a cut, it is not touched by it",
         lambda: (
             T()
             .on(0, 10)
@@ -72,7 +72,7 @@ POWER: list[tuple[str, Callable[[], Answer], Answer]] = [
         (None, True),
     ),
     (
-        "issue 9.11: a cut since nobody knows when: since the last cold reading",
+        "a cut since nobody knows when: since the last cold reading",
         lambda: (
             stew().on(1, 8).read("fridge", 38.0).on(1, 13).cut_since_unknown("fridge").answer(2)
         ),

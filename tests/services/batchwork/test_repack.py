@@ -232,7 +232,7 @@ def test_dates_are_never_later_than_those_of_the_part(p: Pantry) -> None:
             assert was is None or (now is not None and now <= was), (before, name, was, now)
 
 
-# -- what a stranger found -------------------------------------------------------------------------
+# -- what is found out later ----------------------------------------------------------------------
 
 BEANS = "6 pint jars runner beans, pressure canned, larder, minutes=20, psi=11, canner=dial"
 
