@@ -148,7 +148,7 @@ class PutUpScreen(Screen[None]):
 
     def _say(self, text: str) -> None:
         said = self.host.units.text(text)
-        self.query_one("#reading", Static).update(Content(hang(said, self.size.width - 6)))
+        self.query_one("#reading", Static).update(Content(hang(said, self.size.width - 8)))
 
     @on(Input.Submitted, "#line")
     def book(self, event: Input.Submitted) -> None:
