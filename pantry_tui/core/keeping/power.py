@@ -22,6 +22,9 @@ from pantry_tui.core.words import Climate
 
 #: Cuts with no more than this between them add up.
 GAP_MIN = DAY_MIN
+#: What is read so soon after the power is back tells of the air, and not of the food. Common
+#: practice, no source.
+AIR_MIN = 30
 
 
 class Off(NamedTuple):
@@ -198,8 +201,7 @@ _OF_PLACE = OfFacts(_blackouts)
 def _goes_on(group: Sequence[Off], piece: Off, cold: Sequence[Read]) -> bool:
     """Whether a cut counts with those before it: soon after, and not read cold in between."""
     end = max(one.end for one in group)
-    # Of what was read on the minute on which a cut begins or ends nobody knows which came first.
-    between = any(end < one.when.first and one.when.last < piece.start for one in cold)
+    between = any(end + AIR_MIN < one.when.first and one.when.last < piece.start for one in cold)
     return piece.start - end <= GAP_MIN and not between
 
 

@@ -73,12 +73,12 @@ def test_a_place_without_a_cut_was_never_without_power() -> None:
         ((cut(1, 8, 3.5), cut(1, 12, 3.5)), [420]),
         ((cut(1, 8, 3), cut(2, 11, 3)), [360]),
         ((cut(1, 8, 3), cut(2, 11.1, 3)), [180, 180]),
-        # Read cold in between they do not.
-        ((cut(1, 8, 3.5), read(1, 11.75, 38.0), cut(1, 12, 3.5)), [210, 210]),
-        ((cut(1, 8, 3.5), read(1, 11.75, 45.0), cut(1, 12, 3.5)), [420]),
-        # Of what was read on the very minute nobody knows which came first.
-        ((cut(1, 8, 3.5), read(1, 11.5, 38.0), cut(1, 12, 3.5)), [420]),
-        ((cut(1, 8, 3.5), read(1, 12, 38.0), cut(1, 12, 3.5)), [420]),
+        # Read cold in between, when the food has had time to follow, they do not.
+        ((cut(1, 8, 3.5), read(1, 12.25, 38.0), cut(1, 13, 3.5)), [210, 210]),
+        ((cut(1, 8, 3.5), read(1, 12.25, 45.0), cut(1, 13, 3.5)), [420]),
+        ((cut(1, 8, 3.5), read(1, 12, 38.0), cut(1, 13, 3.5)), [420]),
+        ((cut(1, 8, 3.5), read(1, 11.5, 38.0), cut(1, 13, 3.5)), [420]),
+        ((cut(1, 8, 3.5), read(1, 13, 38.0), cut(1, 13, 3.5)), [420]),
         ((cut(1, 8, 3.5), read(1, 11, 38.0), cut(1, 12, 3.5)), [420]),
         # What overlaps counts once.
         ((cut(1, 8, 3), cut(1, 9, 3)), [240]),
