@@ -84,9 +84,12 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
     ("a quarter more", lambda: (stew().at(1, 8).cut("fridge", 4.25), 1.9), 0, False),
     ("3.5 and 3.5 with half an hour between", lambda: (
         stew().at(1, 8).cut("fridge", 3.5).at(1, 12).cut("fridge", 3.5), 1.9), 0, False),
-    ("the same, read cold between", lambda: (
+    ("the same, the air read cold between", lambda: (
         stew().at(1, 8).cut("fridge", 3.5).at(1, 11.75).read("fridge", 38)
-        .at(1, 12).cut("fridge", 3.5), 1.9), 3, True),
+        .at(1, 12).cut("fridge", 3.5), 1.9), 0, False),
+    ("an hour between, read cold", lambda: (
+        stew().at(1, 8).cut("fridge", 3.5).at(1, 12.1).read("fridge", 38)
+        .at(1, 12.5).cut("fridge", 3.5), 1.9), 3, True),
     ("overlapping ones count once", lambda: (
         stew().at(1, 8).cut("fridge", 3).at(1, 9).cut("fridge", 3), 1.9), 3, True),
     # What lies between two cuts is no time without power, and a shut door held both.

@@ -76,9 +76,9 @@ def test_each_minute_counts_once() -> None:
         ((cut(1, 8, 3.5), cut(1, 12, 3.5), read(1, 16, 38.0)), [420]),
         ((read(1, 7, 38.0), cut(1, 8, 3.5), cut(1, 12, 3.5)), [420]),
         # Cold for what the place ever was.
-        ((cut(1, 8, 3.5), read(1, 11.75, 38.0), cut(1, 12, 3.5),
+        ((cut(1, 8, 3.5), read(1, 12.1, 38.0), cut(1, 12.5, 3.5),
           Held(when(5, 8), Climate.FREEZER, 0.0)), [420]),
-        ((cut(1, 8, 3.5), read(1, 11.75, 30.0), cut(1, 12, 3.5),
+        ((cut(1, 8, 3.5), read(1, 12.1, 30.0), cut(1, 12.5, 3.5),
           Held(when(5, 8), Climate.FREEZER, 0.0)), [210, 210]),
     ],
 )  # fmt: skip
@@ -161,12 +161,12 @@ def test_what_was_seen_in_a_refrigerator_says_nothing_of_its_ice_box() -> None:
 
 
 def test_only_what_was_read_in_the_place_itself_keeps_cuts_apart() -> None:
-    two = (cut(1, 8, 3.5), cut(1, 12, 3.5))
+    two = (cut(1, 8, 3.5), cut(1, 12.5, 3.5))
     for warm, found in ((38.0, [420]), (0.0, [210, 210])):
-        own = place("p", read(1, 11.75, warm), climate=Climate.FREEZER, parent="outer")
+        own = place("p", read(1, 12.1, warm), climate=Climate.FREEZER, parent="outer")
         assert [one.minutes for one in box_met(own, *two)] == found
     around = place("p", climate=Climate.FREEZER, parent="outer")
-    assert [one.minutes for one in box_met(around, *two, read(1, 11.75, 0.0))] == [420]
+    assert [one.minutes for one in box_met(around, *two, read(1, 12.1, 0.0))] == [420]
 
 
 def test_places_that_stand_in_each_other_are_gone_round_once() -> None:
