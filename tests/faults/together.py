@@ -144,7 +144,7 @@ def _refusals(found: Evening) -> Iterator[str]:
     said = Counter(
         f"{act.verb}: {act.error}"
         for act in found.told
-        if act.exit and act.words != last and not _is_there(act)
+        if act.exit and act.words != last and not _is_there(act) and not _is_a_crumb(act)
     )
     for words, times in said.most_common():
         yield f"refused {times} times: {words}"
@@ -152,6 +152,11 @@ def _refusals(found: Evening) -> Iterator[str]:
 
 def _is_there(act: Act) -> bool:
     return act.verb == "move" and act.error.endswith(" already.")
+
+
+def _is_a_crumb(act: Act) -> bool:
+    """A draw out of what is as good as empty."""
+    return act.verb == "use" and "too little to book" in act.error
 
 
 def _in_the_log(found: Evening) -> Iterator[str]:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 from functools import cache
+from itertools import islice
 
 from tests.judging import papers
 from tests.judging.bound import Program, too_lenient
@@ -103,12 +104,13 @@ def size() -> int:
     return len(METHODS) * len(STATES) * len(CLIMATES) * len(WARMTHS) * len(foods())
 
 
-def unanswered(program: Program, method: str) -> Iterator[str]:
-    """Cells where a program is more lenient than a limit, a refusal or an unknown may be.
+def unanswered(program: Program, method: str, every: int = 1) -> Iterator[str]:
+    """Cells where a program is more lenient than a limit, a refusal or an unknown may be; of all
+    cells, or of one in so many.
 
     Food that can hurt and for which no rule speaks is not usable; what a limit covers has it.
     """
-    for cell in cells(method):
+    for cell in islice(cells(method), METHODS.index(method) % every, None, every):
         for asked in ASKED:
             history = cell.history(asked)
             said = program(history, "A/1")

@@ -10,11 +10,15 @@ from tests.judging.evaluator import judge
 from tests.judging.table import METHODS, STATES, WARMTHS, Cell, cells, foods, size, unanswered
 from tests.judging.world import History
 
+#: A prime, so that no food, place or state is left out; the whole table takes a quarter of an hour
+#: (`python -m tests.judging --table`).
+EVERY = 5
+
 
 @pytest.mark.parametrize("method", METHODS)
 def test_every_cell_has_an_answer(method: str, program: Program) -> None:
-    found = list(unanswered(program, method))
-    print(f"{method}: {size() // len(METHODS)} of {size()} cells")
+    found = list(unanswered(program, method, EVERY))
+    print(f"{method}: {size() // len(METHODS) // EVERY} of {size()} cells")
     assert not found, f"{len(found)} cells, such as\n" + "\n".join(found[:20])
 
 

@@ -44,6 +44,8 @@ _BY_GROUP = frozenset({Group.VEGETABLE, Group.FRUIT})
 
 def role_said(said: str, group: Group) -> Role:
     """The role of a food whose row says "main", "snack" or nothing."""
+    if said == "seasoning" and group is Group.RELISH:
+        return Role.RELISH  # pesto and mustard are opened beside the days
     if said in ("", "ingredient", "snack"):
         plain = not said or group in _BY_GROUP
         return role_of(group) if plain else Role.INGREDIENT
