@@ -2,13 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 from random import Random
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pantry_tui.core.keeping.weather import FOREVER, Fact, Weather, _Change, _ends, weather
+from pantry_tui.core.keeping.weather import (
+    FOREVER,
+    Fact,
+    OfFacts,
+    Weather,
+    _Change,
+    _ends,
+    weather,
+)
 from pantry_tui.core.model import EVER, Held, Place, When
 from pantry_tui.core.words import Climate
 from tests.core.keeping.test_weather import (
@@ -90,6 +100,36 @@ def test_cold_is_what_was_cold_for_the_climate_of_its_day() -> None:
     assert since(read(1, 8, 35.0)) is None, "no cold for a freezer"
     assert since(read(3, 8, 35.0)) == 80.0
     assert since(read(2, 8, 35.0)) is None, "in the minute of the change it may have been one"
+
+
+def test_what_a_place_became_later_makes_no_cold_reading_warm() -> None:
+    facts = (COLD, held(3, 8, FREEZER, 0.0), read(1, 8, 35.0), read(2, 8, 45.0))
+    assert (32.0, 80.0, 45.0) in told(*facts)
+
+
+def test_what_is_known_of_the_same_facts_is_worked_out_once() -> None:
+    asked: list[Sequence[Sequence[Fact]]] = []
+
+    def make(facts: Sequence[Sequence[Fact]], _now: When) -> int:
+        asked.append(facts)
+        return len(asked)
+
+    known = OfFacts(make)
+    last = read(2, 8, 36.0)
+    one, other = place(COLD, last), place(COLD, read(1, 8, 36.0))
+    assert [known.of([one], last.when), known.of([one], NOW), known.of([other], NOW)] == [1, 1, 2]
+    assert known.of([one], read(1, 8, 36.0).when) == 3, "some of it is still to come"
+    assert known.of([one], NOW) == 1
+    assert known.of([Place("p", "p", FRIDGE)], NOW) == 4, "nothing was said of it"
+
+
+def test_no_more_is_kept_than_there_is_room_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(OfFacts, "_MOST", 3)
+    known = OfFacts(lambda facts, _now: id(facts))
+    places = [place(COLD, read(1, hour, 36.0)) for hour in range(8)]
+    for count, one in enumerate(places, 1):
+        known.of([one], NOW)
+        assert len(known._known) == (count - 1) % 3 + 1
 
 
 def test_a_piece_begins_on_the_day_of_what_came_before() -> None:
