@@ -24,6 +24,26 @@ REASONS: dict[tuple[str, str, str, str], str] = {
         ],
         "no household books anything in the first minute of the calendar",
     ),
+    **dict.fromkeys(
+        [
+            (_KEEPING + "weather.py", "", "FOREVER = 1 << 40", "FOREVER = 2 << 40"),
+            (_KEEPING + "weather.py", "", "FOREVER = 1 << 40", "FOREVER = 1 << 41"),
+        ],
+        "no calendar reaches either end",
+    ),
+    **dict.fromkeys(
+        [
+            (_KEEPING + "weather.py", "OfFacts", "_MOST = 2048", f"_MOST = {other}")
+            for other in ("2049", "2047")
+        ],
+        "how many are kept at a time changes no answer",
+    ),
+    (
+        _KEEPING + "weather.py",
+        "_ends",
+        "soonest = [FOREVER] * (len(changes) + 1)",
+        "soonest = [FOREVER] * (len(changes) + 2)",
+    ): "nobody looks behind the last",
     (_KEEPING + "rotation.py", "_last", "return 3", "return 4"): (
         "these numbers are only compared with one another"
     ),
