@@ -130,3 +130,27 @@ def test_a_sum_becomes_the_record_of_its_batch(larder: Pantry) -> None:
     assert dict(batch.process)["salt"] == "2.25%"
     with pytest.raises(Refused, match="record"):
         record(larder, made.code, asked("boil", "0ft"))
+
+
+@pytest.mark.parametrize(
+    ("kind", "metric", "same"),
+    [
+        ("syrup", "light 7 1-litre jars", "light 7 quart jars"),
+        ("syrup", "light 9 500 ml jars", "light 9 pint jars"),
+        ("headspace", "jam 1 litre", "jam quart"),
+        ("headspace", "plums 500 ml", "plums pint"),
+        ("headspace", "freezing 500 ml wide mouth", "freezing pint wide mouth"),
+    ],
+)
+def test_a_metric_jar_takes_the_figure_of_the_one_it_stands_for(
+    kind: str, metric: str, same: str
+) -> None:
+    assert asked(kind, metric) == asked(kind, same)
+
+
+@pytest.mark.parametrize(
+    ("kind", "typed"), [("headspace", "jam 2 l"), ("syrup", "light 2 2 l jars")]
+)
+def test_a_jar_larger_than_any_in_the_tables_is_said(kind: str, typed: str) -> None:
+    with pytest.raises(BadInput, match="larger than any"):
+        asked(kind, typed)

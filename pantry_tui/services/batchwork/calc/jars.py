@@ -123,6 +123,8 @@ def _crop_for(books: Books, row: Yield, method: Method, wanted: Item) -> Answer:
 def headspace(books: Books, said: Sentence) -> Answer:
     """The room above the food: of the tested process first, else by the method."""
     jar = next((one for one in JARS if said.has(f"{one} jars", f"{one} jar", f"{one}s", one)), "")
+    if not jar and (metric := said.metric_jars()) is not None:
+        jar = metric.unit
     narrow, wide = said.has("narrow mouth", "narrow"), said.has("wide mouth", "wide")
     if said.has("freezing", "frozen", "freezer", "freeze"):
         return _frozen_head(books, said, jar, narrow, wide)

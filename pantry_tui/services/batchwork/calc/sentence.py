@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from pantry_tui.core.amounts import VULGAR
 from pantry_tui.core.batchwork.kitchen import SPELLINGS, is_volume, is_weight, size
+from pantry_tui.core.safety.metric_jars import by_maker
 from pantry_tui.errors import BadInput
 
 #: Beside the kitchen's own, the units of shares, warmth, height, pressure, time and baskets.
@@ -68,6 +69,18 @@ class Sentence:
                 self.lead = f"{self.lead} {one.words}".strip()
                 return one
         return None
+
+    def metric_jars(self, *near: str) -> Item | None:
+        """("7 1-litre jars") -> 7 quarts: the published jar that a metric one stands for, and how
+        many."""
+        size = self.take(("l", "ml"), *near)
+        if size is None:
+            return None
+        jar = by_maker(f"{size.value:g} {size.unit}", low_acid=False)
+        if jar is None:
+            raise BadInput(f"A jar of {size.value:g} {size.unit} is larger than any in the tables.")
+        many = self.take(("",))
+        return Item(many.number if many else Fraction(1), jar, size.words)
 
     def weight(self, *near: str) -> Item | None:
         return self.take(_WEIGHTS, *near)

@@ -28,8 +28,11 @@ def syrup(books: Books, said: Sentence) -> Answer:
     jars = None
     if water is None:
         jars = said.take(_LOADS, "jars", "jar") or said.take(("quart", "pint"))
+        jars = jars or said.metric_jars("jars", "jar")
         water = said.amount() if jars is None else None
     said.finish()
+    if jars is not None and jars.unit not in _LOADS:
+        raise BadInput("Sugar is printed for pints and quarts: say how much water instead.")
     if jars is not None and not freezing:
         return _for_jars(books, percent, jars)
     unit = water.unit if water else "quart"
