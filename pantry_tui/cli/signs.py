@@ -7,6 +7,7 @@ from pantry_tui.cli.fields import maybe_words, word, words
 from pantry_tui.cli.printing import signs as show
 from pantry_tui.cli.verb import Act, Verb
 from pantry_tui.services.lookup import signs
+from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.output import jsonable
 
 
@@ -32,5 +33,5 @@ class Recall(Verb):
 
     def run(self, call: Call) -> int:
         with call.pantry() as p:
-            rows = signs.recall(p, self.code)
+            rows = recall(p, self.code)
         return call.answer(rows, jsonable.plain, show.recall)

@@ -16,15 +16,12 @@ from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
 from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
 from pantry_tui.app.widgets.line import Line
-from pantry_tui.core.words import Rating, State
+from pantry_tui.core.words import State
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import repack
-from pantry_tui.services.batchwork.line import read_pairs
-from pantry_tui.services.books import rating
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import act, reserve
-from pantry_tui.services.stock.correct import correct
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
@@ -273,59 +270,33 @@ class Acting:
 
         ask_sign(self.screen, line, about([line]))
 
+    def _batch_of(self, container: str) -> str:
+        """Its lid code; "", and said so, where there is no container."""
+        ref = container.partition("/")[0]
+        if not ref:
+            self.screen.host.tell(NO_STOCK, refused=True)
+        return ref
+
     def rate(self, container: str) -> None:
         """How a batch was, by one key, then a note."""
-        ref = container.partition("/")[0]
-        if not ref:
-            self.screen.host.tell(NO_STOCK, refused=True)
-            return
+        if ref := self._batch_of(container):
+            from pantry_tui.app.screens.of_batch import ask_rating
 
-        def note(said: str) -> None:
-            ask_line(
-                self.screen,
-                f"{ref}, {said}: a note for next year, or none.",
-                "less salt",
-                lambda words: rating.taste(self.pantry, ref, said, words),
-                empty=True,
-            )
-
-        self.screen.host.push_screen(Choose(f"How was {ref}?", list(Rating)), given(note))
+            ask_rating(self.screen, ref)
 
     def process(self, container: str) -> None:
-        """How a batch was canned, in one line: what is recorded stays, but for what is said."""
-        ref = container.partition("/")[0]
-        if not ref:
-            self.screen.host.tell(NO_STOCK, refused=True)
-            return
+        """How a batch was put up: what is recorded stays, but for what is said."""
+        if ref := self._batch_of(container):
+            from pantry_tui.app.screens.of_batch import ask_process
 
-        def accept(words: str) -> None:
-            if words:
-                said = read_pairs(words)
-                done = self.screen.host.doing(lambda: correct(self.pantry, ref, process=said))
-                self.screen.host.report(done)
-
-        def answered(words: str) -> None:
-            if words:
-                self.screen.settle_list()
-                return
-            from pantry_tui.app.screens.record import ask_fields
-
-            ask_fields(self.screen, ref)
-
-        title = f"How was {ref} put up? What you know of it; empty asks field by field."
-        example = "minutes=20 psi=11 canner=dial jar=pint pack=hot"
-        question = TypeLine(title, example, empty=True, accept=accept)
-        self.screen.host.push_screen(question, given(answered))
+            ask_process(self.screen, ref)
 
     def timer(self, container: str) -> None:
         """Time the process of a batch, or say what became of the time that runs."""
-        ref = container.partition("/")[0]
-        if not ref:
-            self.screen.host.tell(NO_STOCK, refused=True)
-            return
-        from pantry_tui.app.screens.record import ask_timer
+        if ref := self._batch_of(container):
+            from pantry_tui.app.screens.record import ask_timer
 
-        ask_timer(self.screen, ref)
+            ask_timer(self.screen, ref)
 
 
 @wraps(act.ready)

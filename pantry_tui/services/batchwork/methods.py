@@ -98,6 +98,11 @@ class Way:
         }
 
 
+def _in_jars(wanted: str) -> str:
+    count, size, *more = wanted.split(" ", 2)
+    return " ".join([count, size, "jars", *more])
+
+
 def told(way: Way) -> list[str]:
     """One way in words, a fact a line."""
     what = f"{way.method}, {way.product}"
@@ -105,7 +110,9 @@ def told(way: Way) -> list[str]:
         return [f"{what}: refused", *(f"  why: {one}" for one in way.reasons)]
     facts = {"gives": way.yield_, "keeps": way.keeps, "room": way.room, "wanted": way.wanted}
     lines = [what, *(f"  {name}: {text}" for name, text in facts.items() if text)]
-    lines += [f"  {name}: {text}" for name, text in way.needs.items()]
+    # A number and a size, then what is short: "3 quart jars", so that nobody reads a volume.
+    said = way.needs | ({"jars": _in_jars(way.needs["jars"])} if "jars" in way.needs else {})
+    lines += [f"  {name}: {text}" for name, text in said.items()]
     lines += [f"  note: {one}" for one in way.reasons]
     return lines + [f"  care: {one}" for one in way.cautions]
 

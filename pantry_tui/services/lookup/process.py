@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -11,19 +10,12 @@ from pantry_tui.core.batchwork.steam import boiling_point_f, canner_f
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.measured import (
-    BIGGER,
-    CANNERS,
     JARS,
-    read_canner,
-    read_jar,
     unsafe_way,
 )
 from pantry_tui.core.safety.metric_jars import (
     LITRE,
-    MAKER,
     STRICT,
-    by_maker,
-    in_millilitres,
     is_litre,
 )
 from pantry_tui.core.safety.process import (
@@ -40,13 +32,11 @@ from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import JOINING
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
-
-#: A jar by its ounces or pints; metric ones are read elsewhere.
-_OUNCES = re.compile(r"[\d\s./½-]*(?:oz|ounce|pint|pt|quart|qt|gallon|gal)")
-#: Smaller jars take the time of the next larger size, 12-oz and half-pint jars that of a pint.
-_SMALLER_JAR = (
-    "National Center for Home Food Preservation, Jar Size Choices; Michigan State University "
-    "Extension; K-State Research and Extension, odd-sized jars, 2022 (read)"
+from pantry_tui.services.lookup.process_asked import (
+    canner_named,
+    held_to,
+    read_jar_of,
+    read_pack,
 )
 
 
@@ -87,11 +77,11 @@ def process(
     """
     asked = _find(tables, food)
     feet = LOWEST_BAND_FT if altitude_ft is None else altitude_ft
-    size, packed = _jar(jar, jars, asked.low_acid), _pack(pack)
+    size, packed = read_jar_of(jar, jars, asked.low_acid), read_pack(pack)
     against = _against_way(tables, canner)
     if against is not None:
         return against
-    way = _canner(canner)
+    way = canner_named(canner)
     if asked.advice is not None:
         return _refused(tables, asked.advice)
     if way == "boiling-water" and asked.low_acid:
@@ -104,7 +94,7 @@ def process(
         why = _recalled(tables, recalled) or _missing(asked, used, way, packed, feet)
         return _answer("not published", reasons=[*why, *_instead(asked, used, way, feet)])
     found = _published(tables, firm, recalled)
-    found["reasons"] += _held_to(jar, size, used)
+    found["reasons"] += held_to(jar, size, used)
     found["physics"] = _physics(firm, feet)
     if asked.low_acid and is_litre(jar):
         found["reasons"].insert(0, LITRE)
@@ -194,56 +184,6 @@ def _named(tables: Tables, text: str) -> FoodFacts | None:
         whole = name_key(text) in map(name_key, (food.name, *food.aliases))
         return found if whole else None
     return found
-
-
-def _jar(text: str, by: str, low_acid: bool) -> str:
-    """The published jar that a typed one is held to: itself, or by its ounces the next larger; a
-    metric one by a maker's manual where the household goes by it."""
-    if in_millilitres(text) is not None:
-        metric = by_maker(text, low_acid=low_acid) if by == MAKER else read_jar(text)
-        return metric or BIGGER
-    plain = text.casefold().replace("jars", "").replace("jar", "").strip().removesuffix("s")
-    word = "-".join(plain.split())
-    if word in JARS:
-        return word
-    if _OUNCES.fullmatch(plain):
-        jar = read_jar(plain)
-        if jar in JARS:
-            return str(jar)
-        raise BadInput(
-            f"{text[:40]!r} is larger than any jar with a process: a half-gallon at most."
-        )
-    raise BadInput(f"{text[:40]!r} is no jar of the tables: one of {', '.join(JARS)}, or 12 oz.")
-
-
-def _held_to(text: str, jar: str, used: str) -> list[str]:
-    """Why a jar takes the time of a larger one, nothing where it has its own."""
-    if in_millilitres(text) is not None:
-        return []  # a metric jar has its own word
-    plain = " ".join(text.casefold().replace("-", " ").split())
-    own = {jar.replace("-", " "), f"{JARS[jar]} oz", f"{jar.replace('-', ' ')}s"}
-    if jar == used and plain.removesuffix(" jars").removesuffix(" jar") in own:
-        return []
-    return [
-        f"A {text.strip()} takes the full time of a {used}, the next larger jar with a process "
-        f"({_SMALLER_JAR})."
-    ]
-
-
-def _pack(text: str | None) -> str | None:
-    if not text:
-        return None
-    word = text.casefold().replace("pack", "").strip(" -")
-    if word not in PACKS:
-        raise BadInput(f"{text[:40]!r} is no pack: hot or raw.")
-    return word
-
-
-def _canner(text: str) -> str:
-    canner = read_canner(text)
-    if canner not in CANNERS:
-        raise BadInput(f"{text[:40]!r} is no canner of the tables: one of {', '.join(CANNERS)}.")
-    return canner
 
 
 # -- refusals ------------------------------------------------------------------------------------

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
@@ -12,7 +11,6 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed, judge_fresh
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.events import standing
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.signs import (
@@ -34,12 +32,10 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Kept, SignAnswer, SignRow
+from pantry_tui.services.rows import SignAnswer, SignRow
 from pantry_tui.services.stock import tables
 from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
 from pantry_tui.services.stock.seen import At, still, when
-from pantry_tui.store import log
-from pantry_tui.store.store import reading
 
 #: What a person says of a container that was looked at and shows nothing.
 LOOKED_WORDS = "looks sound"
@@ -333,44 +329,3 @@ def listing(method: str | None = None) -> list[SignRow]:
         for sign in load_signs()
         if how is None or how in sign.methods
     ]
-
-
-def recall(p: Pantry, code: str) -> list[Kept]:
-    """Where every container of a batch is or went, and to whom it was given; after them those of
-    all that was made from it, and of what it was made from."""
-    batch = batch_named(p, code)
-    kin = [p.stock.batches[id_] for id_ in tables.kin(p, [batch.id])]
-    return [one for each in kin for one in _kept(p, each)]
-
-
-def _kept(p: Pantry, batch: Batch) -> list[Kept]:
-    given, into = _given(p, batch.id), _into(p, batch)
-    return [
-        Kept(
-            name_of(p, container),
-            container.state.value if container.here else container.fate,
-            p.where(container) if container.here else "",
-            given.get(container.id, "") or into.get(container.id, ""),
-            container.ended,
-            tuple(seen.sign for seen in container.signs),
-        )
-        for container in sorted(p.containers_of(batch), key=lambda c: c.number)
-    ]
-
-
-def _into(p: Pantry, batch: Batch) -> dict[str, str]:
-    """Container -> the lid codes of what was made from it."""
-    found: dict[str, list[str]] = defaultdict(list)
-    for id_ in batch.into:
-        child = p.stock.batches[id_]
-        for part in child.parts:
-            found[part].append(f"{child.code} {child.food.name}")
-    return {part: ", ".join(codes) for part, codes in found.items()}
-
-
-def _given(p: Pantry, batch: str) -> dict[str, str]:
-    """Container -> to whom it was given."""
-    with reading(p.path):
-        events = standing(log.of_batch(p.store.db, batch))
-    gifts = (event.payload for event in events if isinstance(event.payload, said.Give))
-    return {id_: gift.to for gift in gifts for id_ in gift.containers}

@@ -11,6 +11,7 @@ from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, PantryError, Refused
 from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.lookup import signs
+from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, count, outage, places, readings, undo, view
 from pantry_tui.services.stock.rows import DueRow
@@ -176,7 +177,7 @@ def test_recall_names_what_it_came_from_and_what_it_became(p: Pantry) -> None:
     line = f"6 half-pint jars strawberry jam, jam, larder, from {berries}/1"
     jam = putup.put_up(p, putup.read(p, line)).code
     act.give(p, jam, 1, "Aunt Sunniva")
-    up_, down = signs.recall(p, jam), signs.recall(p, berries)
+    up_, down = recall(p, jam), recall(p, berries)
     assert {one.container for one in up_} == {one.container for one in down}
     went = next(one for one in down if one.container == f"{berries}/1")
     assert (went.state, went.to) == ("repacked", f"{jam} strawberry jam")

@@ -13,6 +13,7 @@ from pantry_tui.services.books.logbook import log
 from pantry_tui.services.books.rating import split, taste, verdicts
 from pantry_tui.services.books.year import years
 from pantry_tui.services.lookup import signs
+from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.week import week
@@ -128,7 +129,7 @@ def test_keeping_apart_never_touches_a_verdict_or_a_date(p: Pantry, code: str) -
     assert [r.remark for r in rows if r.reserved] == [" (for gift)"]
     p.today = date(2028, 1, 1)
     assert {r.verdict for r in view.due(p)} == {Verdict.PAST_BEST}
-    assert len(signs.recall(p, code)) == 4
+    assert len(recall(p, code)) == 4
     act.discard(p, code, 4, "past its date")
     assert kept(p) == []
 

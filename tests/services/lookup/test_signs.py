@@ -12,6 +12,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
+from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
 from pantry_tui.services.stock import act, one_batch, places, undo
@@ -99,7 +100,7 @@ def test_a_second_bad_jar_makes_all_be_looked_at_again(p: Pantry) -> None:
 
 
 def test_recall_names_those_given_away(p: Pantry) -> None:
-    rows = {row.container: row for row in signs.recall(p, "2A")}
+    rows = {row.container: row for row in recall(p, "2A")}
     assert rows["2A/4"].to == "Aunt Sunniva"
     assert rows["2A/4"].state == "given"
     assert rows["2A/3"].place == "cellar"
