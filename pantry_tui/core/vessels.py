@@ -81,6 +81,12 @@ def names_pieces(size: str) -> bool:
     return _PIECE.fullmatch(size.strip().casefold()) is not None
 
 
+def in_jars(wanted: str) -> str:
+    """("3 quart (1 short)") -> "3 quart jars (1 short)", so that nobody reads a volume."""
+    count, size, *more = wanted.split(" ", 2)
+    return wanted if "jars" in wanted.split() else " ".join([count, size, "jars", *more])
+
+
 def vessel_word(size: str) -> str:
     """("40 lb crates") -> "crates", ("box of 12") -> "box"; "" where it names none."""
     words = size.casefold().partition(" of ")[0].split()

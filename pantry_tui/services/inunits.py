@@ -13,6 +13,7 @@ from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 from pantry_tui.core.text import singular
+from pantry_tui.core.vessels import in_jars
 
 if TYPE_CHECKING:
     from pantry_tui.core.model import Batch
@@ -100,6 +101,8 @@ class Units:
         return replace(found, **said)
 
     def _field(self, name: Any, value: Any) -> Any:
+        if name == "jars" and isinstance(value, str) and value[:1].isdigit():
+            return self.text(in_jars(value))
         return value if name in TYPED else self._row(value)
 
     def _sheet(self, page: Any) -> Any:

@@ -11,6 +11,7 @@ from pantry_tui.core.dates import span
 from pantry_tui.core.keeping.rules import closeness
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.process import name_key
+from pantry_tui.core.vessels import in_jars
 from pantry_tui.core.words import Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.batchwork import load_batchwork
@@ -98,11 +99,6 @@ class Way:
         }
 
 
-def _in_jars(wanted: str) -> str:
-    count, size, *more = wanted.split(" ", 2)
-    return " ".join([count, size, "jars", *more])
-
-
 def told(way: Way) -> list[str]:
     """One way in words, a fact a line."""
     what = f"{way.method}, {way.product}"
@@ -110,9 +106,9 @@ def told(way: Way) -> list[str]:
         return [f"{what}: refused", *(f"  why: {one}" for one in way.reasons)]
     facts = {"gives": way.yield_, "keeps": way.keeps, "room": way.room, "wanted": way.wanted}
     lines = [what, *(f"  {name}: {text}" for name, text in facts.items() if text)]
-    # A number and a size, then what is short: "3 quart jars", so that nobody reads a volume.
-    said = way.needs | ({"jars": _in_jars(way.needs["jars"])} if "jars" in way.needs else {})
-    lines += [f"  {name}: {text}" for name, text in said.items()]
+    lines += [
+        f"  {name}: {in_jars(text) if name == 'jars' else text}" for name, text in way.needs.items()
+    ]
     lines += [f"  note: {one}" for one in way.reasons]
     return lines + [f"  care: {one}" for one in way.cautions]
 

@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core.vessels import in_jars
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.batchwork.methods import WAYS, Way, methods
+from pantry_tui.services.inunits import Units
 from pantry_tui.services.pantry import Pantry
 
 #: What there is | method | product | what it gives | how long it lasts (part) | a need (part).
@@ -155,3 +157,21 @@ def test_what_cannot_be_weighed_is_asked_about(typed: str) -> None:
     with pytest.raises(BadInput) as told:
         asked(typed)
     assert told.value.message.endswith(".")
+
+
+@pytest.mark.parametrize(
+    ("wanted", "said"),
+    [
+        ("3 quart", "3 quart jars"),
+        ("7 pint (2 short)", "7 pint jars (2 short)"),
+        ("3 jars of 1 litre", "3 jars of 1 litre"),
+    ],
+)
+def test_wanted_jars_are_said_as_jars_and_never_as_a_volume(wanted: str, said: str) -> None:
+    assert in_jars(wanted) == said
+
+
+def test_a_metric_household_reads_how_many_of_its_jars_it_wants() -> None:
+    wanted = {"jars": "3 quart", "lids": "3"}
+    assert Units(metric=True).rows(wanted)["jars"] == "3 jars of 1 litre"
+    assert Units(metric=False).rows(wanted)["jars"] == "3 quart"
