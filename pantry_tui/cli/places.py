@@ -102,7 +102,7 @@ class Reading(Act):
 
         since = readings.read_since(self.since) if self.since else None
         with call.pantry() as p:
-            warm = readings.read_warmth(p, p.find_place(self.place).climate, self.temp)
+            warm = readings.read_warmth(p, p.find_place_ever(self.place).climate, self.temp)
             what = call.book(p, self.at, readings.read, self.place, warm, self.rh, since=since)
         return call.answer(what, jsonable.done, done)
 
@@ -128,7 +128,7 @@ class Outage(Verb):
         if self.full and self.half:
             raise BadInput("Say --full or --half, not both.")
         with call.pantry() as p:
-            place = p.find_place(self.place)
+            place = p.find_place_ever(self.place)
             ice = True if self.ice else False if self.no_ice else None
             warmest = _warmth(p, place.climate, self.max_temp, "max_temp")
             full = True if self.full else False if self.half else None

@@ -155,6 +155,12 @@ def recorded(record: Mapping[str, str]) -> bool:
     return any(key in said and not is_unknown(said[key]) for key in DETAILS)
 
 
+#: The largest jar, and the fewest minutes below 1,001 ft, that are published for jams and jellies,
+#: and for relishes, chutneys and mixed pickles; 5 more above, 10 more above 6,000 ft (USDA Complete
+#: Guide to Home Canning, AIB 539, guides 6 and 7, from memory).
+_OF_ANY = {Method.JAM: ("pint", 5), Method.VINEGAR_PICKLE: ("quart", 10)}
+
+
 def doubt(
     method: Method,
     food: FoodFacts,
@@ -188,6 +194,8 @@ def doubt(
     elif not never and (method in PROCESSED or read_canner(said.get("canner", "")) == "steam"):
         kind = "boiling-water" if in_water else "pressure"
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
+    elif not never and method in _OF_ANY:
+        problems += _beyond_any(method, food, size, said, altitude_ft)
     problems += _unacidified(food, mine, said.get("acid", ""))
     if method is not Method.PRESSURE:
         problems += weak_vinegar(vinegar)
@@ -196,6 +204,27 @@ def doubt(
     problems += _too_mild(food, method, said.get("ph", ""))
     still = _still(food, again=bool(usable) and not never)
     return Doubt(tuple(dict.fromkeys(problems)), still) if problems else None
+
+
+def _beyond_any(
+    method: Method, food: FoodFacts, size: str, said: Mapping[str, str], altitude_ft: int | None
+) -> list[str]:
+    """What no jam or pickle is published for, where this one has no row of its own: a larger jar,
+    fewer minutes."""
+    largest, least = _OF_ANY[method]
+    jar, order = read_jar(said.get("jar", "") or size), [*JARS, BIGGER]
+    found = []
+    if jar is not None and order.index(jar) > order.index(largest):
+        found.append(f"No {method} like {food.name} is published in a jar larger than a {largest}.")
+    feet = _altitude(said.get("altitude", ""), altitude_ft)
+    least += sum(5 for above in (1000, 6000) if feet > above)
+    minutes = read_minutes(said.get("minutes", ""))
+    if minutes is not None and minutes < least:
+        found.append(
+            f"{minutes:g} minutes are fewer than any that are published for a {method} like "
+            f"{food.name} at {feet:,} ft ({least})."
+        )
+    return found
 
 
 def _dangers(said: Mapping[str, str]) -> list[str]:

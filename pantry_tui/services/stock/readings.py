@@ -36,11 +36,12 @@ def read(
     had been so warm: None, nobody knows, so since the last cold reading. Raises BadInput."""
     moment = At(at) if isinstance(at, date) else at
     where, last = _book(p, place, temp_f, humidity, moment, since)
-    said = f"Measured {temp_f:g} F in {p.place_paths()[where.id]}"
+    said = f"Measured {temp_f:g} F in {p.place_paths().get(where.id, where.name)}"
     said += f" on {dates.say(moment.day)}." if moment else "."
     # What it costs is reckoned when others may write again.
     asked = _since_when(where, temp_f, since, last)
-    return Done(said, (*asked, *_notices(p, [p.places[where.id]])))
+    here = [one for one in [p.places.get(where.id)] if one is not None]
+    return Done(said, (*asked, *_notices(p, here)))
 
 
 @booked
@@ -53,7 +54,7 @@ def _book(
     since: int | None,
 ) -> tuple[Place, Read | None]:
     """The place as it was, and its reading before this one."""
-    where = p.find_place(place)
+    where = p.find_place_ever(place)
     if moment is not None and moment.day > p.today:
         raise BadInput(f"{dates.say(moment.day)} is still to come: give the day it was read.")
     if humidity is not None and not 0 <= humidity <= 100:

@@ -150,3 +150,36 @@ def test_jars_of_which_nobody_knew_the_altitude_are_checked_once_it_is_said(tmp_
         undo.undo(p)
         assert only(p, low).verdict is Verdict.SOUND
         assert "1,000 ft only" in only(p, low).standing[0]
+
+
+@pytest.mark.parametrize(
+    ("line", "word"),
+    [
+        # USDA AIB 539, guides 6 and 7: jams in half-pints or pints for 5 minutes at least, mixed
+        # pickles and relishes in no more than a quart for 10.
+        ("4 quart jars pepper jelly, jam, larder, minutes=10", "larger than a pint"),
+        ("4 half-pint jars tomato jam, jam, larder, minutes=4", "fewer than any"),
+        ("4 gallon jars pickled cauliflower, vinegar pickle, larder", "larger than a quart"),
+        ("4 pint jars tomato chutney, vinegar pickle, larder, minutes=9", "fewer than any"),
+        ("4 pint jars tomato chutney, vinegar pickle, larder, minutes=14, altitude=2000ft",
+         "fewer than any"),
+    ],
+)  # fmt: skip
+def test_a_food_without_a_process_has_no_larger_jar_and_no_shorter_time_than_any(
+    p: Pantry, line: str, word: str
+) -> None:
+    row = only(p, up(p, line))
+    assert not row.usable
+    assert any(word in reason for reason in row.reasons), row.reasons
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "4 half-pint jars pepper jelly, jam, larder, minutes=5, altitude=900ft",
+        "4 quart jars pickled cauliflower, vinegar pickle, larder, minutes=10, altitude=900ft",
+        "4 pint jars tomato chutney, vinegar pickle, larder",
+    ],
+)
+def test_nothing_speaks_against_one_that_is_within_what_is_published(p: Pantry, line: str) -> None:
+    assert only(p, up(p, line)).usable

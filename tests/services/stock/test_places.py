@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, time, timedelta
 
 import pytest
 
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import act, one_batch, places, undo, view
+from pantry_tui.services.stock import act, one_batch, outage, places, readings, undo, view
+from pantry_tui.services.stock.rows import DueRow
+from pantry_tui.services.stock.seen import At
 
 
 @pytest.fixture
@@ -86,3 +89,28 @@ def test_a_place_that_is_overfull_says_so(p: Pantry) -> None:
     other = up(p, "2 pint jars plums, boiling-water canned, shelf two")
     assert any("larder holds 8" in one for one in act.move(p, other, "larder").warnings)
     assert any("larder holds 8" in one for one in places.change(p, "larder", capacity=5).warnings)
+
+
+def test_what_is_remembered_of_a_place_that_is_gone_still_counts(p: Pantry) -> None:
+    """A power cut and a reading are booked for it by its name, and strike what stood there then."""
+    places.add(p, "old fridge", "fridge")
+    places.add(p, "new fridge", "fridge")
+    code = up(p, "6 pint jars stew, cooked meal, old fridge")
+    that_day = p.today + timedelta(days=1)
+    p.today += timedelta(days=2)
+    places.merge(p, "old fridge", "new fridge")
+    assert found(p, code).usable
+    readings.read(p, "old fridge", 60.0, at=At(that_day, 720))
+    assert found(p, code).verdict in UNFIT
+    undo.undo(p)
+    gone = p.find_place_ever("old fridge")
+    start = datetime.combine(that_day, time(9)).astimezone()
+    cut = outage.cut_of(p, gone, start, start + timedelta(hours=14), max_temp_f=60.0)
+    assert "6 discard" in outage.book(p, gone, cut).message
+    assert found(p, code).verdict in UNFIT
+    with pytest.raises(BadInput):
+        p.find_place_ever("no such place")
+
+
+def found(p: Pantry, code: str) -> DueRow:
+    return next(row for row in view.due(p) if row.code == code)
