@@ -222,7 +222,7 @@ def _why(entry: Entry) -> Iterable[str]:
         Why.KEPT: "You put it there.",
         Why.MUST: "It is open or thawed: its clock runs.",
         Why.DUE: "It falls due this week.",
-        Why.DISH: f"For {entry.dish}.",
+        Why.DISH: f"For {entry.dish}." if entry.dish else "Its dish lacks a part now.",
         Why.BEGIN: "There is so much of it that it must be begun before others.",
         Why.PACE: "At its pace it comes this week.",
         Why.TABLE: "The day has no other main.",

@@ -334,3 +334,12 @@ def test_a_ceiling_is_learned_after_eight_weeks_and_may_be_said(p: Pantry) -> No
     assert appetite.appetite(p).food_ceiling("runner beans") == 2.5
     appetite.set_ceiling(p, "runner beans", "usual")
     assert appetite.appetite(p).food_ceiling("runner beans") == found.food_ceiling("runner beans")
+
+
+def test_what_is_left_of_a_dish_that_lacks_a_part_says_so(p: Pantry) -> None:
+    soup = [take for take in weeks.week(p).take if take.dish == "chicken soup"]
+    assert len(soup) > 1
+    weeks.accept(p)
+    wishes.leave_out(p, next(take.containers[0] for take in soup if take.food == "chicken stock"))
+    for take in weeks.week(p).take:
+        assert not any(one.startswith("For .") for one in take.why), take.why
