@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.app.main import PantryApp
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import create, open_pantry
 
@@ -71,6 +72,6 @@ async def test_a_screen_looks_as_it_did(
 
 @pytest.mark.parametrize("screen", ["due", "shelves", "week", "log"])
 async def test_an_empty_screen_says_what_would_be_here(tmp_path: Path, screen: str) -> None:
-    create(tmp_path / "empty.db")
+    create(tmp_path / "empty.db", clock=Clock(TODAY))
     keys = ("escape", *SCREENS[screen])
     check(f"empty-{screen}-80x24", await picture(tmp_path / "empty.db", keys, (80, 24)))
