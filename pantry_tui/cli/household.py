@@ -17,6 +17,8 @@ class Household(Verb):
     jars: str | None = option("--jars", "WHOSE", "maker or strict: whose times for metric jars")
     advice: str | None = option("--advice", "WHOSE", "usual, or strictest: any country's limits")
 
+    garden: str | None = option("--garden", "WHERE", "north or south: of the equator")
+
     def run(self, call: Call) -> int:
         from pantry_tui.core.amounts import read_altitude
         from pantry_tui.services import household
@@ -24,7 +26,7 @@ class Household(Verb):
         altitude = read_altitude(self.altitude) if self.altitude else None
         with call.pantry() as p:
             told: tuple[str, ...] = ()
-            asked = (altitude, self.people, self.units, self.advice, self.jars)
+            asked = (altitude, self.people, self.units, self.advice, self.jars, self.garden)
             if any(one is not None for one in asked):
                 told = household.change(p, *asked).warnings
             found = household.facts(p)

@@ -21,6 +21,8 @@ if TYPE_CHECKING:
 ADVICE = ("usual", "strictest")
 
 
+#: Which side of the equator the garden lies on; the first one where nobody said.
+GARDENS = ("north", "south")
 #: As they are told.
 _JARS = {"maker": "their makers' manuals", "strict": "the published sizes alone"}
 
@@ -31,6 +33,7 @@ def said_of(
     units: str | None = None,
     advice: str | None = None,
     jars: str | None = None,
+    garden: str | None = None,
 ) -> Household:
     """What is said, None for what stays as it is. Raises BadInput for impossible numbers."""
     if altitude_ft is not None and not -1500 <= altitude_ft <= 20_000:
@@ -45,7 +48,9 @@ def said_of(
         raise BadInput(
             "Jars go by maker (their makers' manuals) or strict (published sizes alone)."
         )
-    return Household(altitude_ft, people, units, advice=advice, jars=jars)
+    if garden is not None and garden not in GARDENS:
+        raise BadInput("The garden lies north or south of the equator: say which.")
+    return Household(altitude_ft, people, units, advice=advice, jars=jars, garden=garden)
 
 
 def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
@@ -65,7 +70,8 @@ def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
     from pantry_tui.services.rows import HouseholdFacts
 
-    return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0], p.jars)
+    advice, garden = p.home.advice or ADVICE[0], p.home.garden or GARDENS[0]
+    return HouseholdFacts(p.altitude_ft, p.people, p.units, advice, p.jars, garden)
 
 
 def change(
@@ -75,11 +81,12 @@ def change(
     units: str | None = None,
     advice: str | None = None,
     jars: str | None = None,
+    garden: str | None = None,
 ) -> Done:
     """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
     the altitude are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
-    said = said_of(altitude_ft, people, units, advice, jars)
+    said = said_of(altitude_ft, people, units, advice, jars, garden)
     told: tuple[str, ...] = ()
     with p.together():
         p.book(said)
@@ -98,6 +105,10 @@ def change(
         told += (
             f"Metric jars go by {_JARS[now.jars]} from now on; what is put up already keeps the "
             "verdict it had.",
+        )
+    if now.garden != was.garden:
+        told += (
+            f"The garden lies {now.garden} of the equator: harvests are looked for in its months.",
         )
     where = say_altitude(now.altitude_ft)
     return Done(

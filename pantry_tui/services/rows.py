@@ -39,13 +39,15 @@ class BatchView:
 @dataclass(frozen=True, slots=True)
 class HouseholdFacts:
     """What kind of household it is; `altitude_ft` None where nobody said, `units` "us" or
-    "metric", `advice` "usual" (US federal and extension) or "strictest" (any country's)."""
+    "metric", `advice` "usual" (US federal and extension) or "strictest" (any country's), `garden`
+    "north" or "south" of the equator."""
 
     altitude_ft: int | None
     people: int
     units: str
     advice: str = "usual"
     jars: str = "strict"  # "maker" or "strict": whose times serve for metric jars
+    garden: str = "north"
 
 
 @dataclass(frozen=True, slots=True)

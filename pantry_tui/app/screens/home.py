@@ -24,6 +24,9 @@ JARS = (
     "strict: the published jar that holds as much or more",
 )
 
+#: The answers, in the order of `household.GARDENS`.
+GARDENS = ("north: harvests from June to October", "south: harvests from December to April")
+
 
 class _Home:
     """One question a setting; Esc leaves it as it is."""
@@ -33,7 +36,7 @@ class _Home:
 
     def ask(self) -> None:
         now = household.facts(self.host.pantry)
-        ways = (self._altitude, self._people, self._units, self._advice, self._jars)
+        ways = (self._altitude, self._people, self._units, self._advice, self._jars, self._garden)
         asks = dict(zip(lines(now), ways, strict=True))
         question = Choose("The household: what changes? Esc: nothing.", list(asks))
         self.host.push_screen(question, given(lambda got: asks[got](now)))
@@ -75,6 +78,11 @@ class _Home:
         then = given(lambda got: self._change(jars=JARS_BY[JARS.index(got)]))
         self.host.push_screen(Choose(title, JARS), then)
 
+    def _garden(self, _now: HouseholdFacts) -> None:
+        title = "On which side of the equator does the garden lie? Harvests follow it."
+        then = given(lambda got: self._change(garden=household.GARDENS[GARDENS.index(got)]))
+        self.host.push_screen(Choose(title, GARDENS), then)
+
 
 def lines(now: HouseholdFacts) -> tuple[str, ...]:
     """One setting a line, as it is."""
@@ -84,6 +92,7 @@ def lines(now: HouseholdFacts) -> tuple[str, ...]:
         f"units: {UNITS[now.units == 'metric']}",
         f"advice: {ADVICE[household.ADVICE.index(now.advice)]}",
         f"metric jars: {JARS[JARS_BY.index(now.jars)]}",
+        f"garden: {GARDENS[household.GARDENS.index(now.garden)]}",
     )
 
 
