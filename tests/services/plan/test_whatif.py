@@ -107,9 +107,7 @@ def test_so_many_servings_a_week_of_a_food(p: Pantry) -> None:
 
 
 def test_one_line_has_it_all(p: Pantry) -> None:
-    line = (
-        "people 3, guests 6 from 24 dec to 2 jan, away 3 to 9 jan, without beans, eat carrots 5"
-    )
+    line = "people 3, guests 6 from 24 dec to 2 jan, away 3 to 9 jan, without beans, eat carrots 5"
     found = read_line(p, line)
     assert found.people == 3
     assert found.table[date(2027, 1, 2)] == 6
