@@ -21,8 +21,9 @@ if TYPE_CHECKING:
 ADVICE = ("usual", "strictest")
 
 
-#: Which side of the equator the garden lies on; the first one where nobody said.
-GARDENS = ("north", "south")
+#: The halves of the world; the first one where nobody said.
+HALVES = ("north", "south")
+
 #: As they are told.
 _JARS = {"maker": "their makers' manuals", "strict": "the published sizes alone"}
 
@@ -33,7 +34,7 @@ def said_of(
     units: str | None = None,
     advice: str | None = None,
     jars: str | None = None,
-    garden: str | None = None,
+    half: str | None = None,
 ) -> Household:
     """What is said, None for what stays as it is. Raises BadInput for impossible numbers."""
     if altitude_ft is not None and not -1500 <= altitude_ft <= 20_000:
@@ -48,9 +49,9 @@ def said_of(
         raise BadInput(
             "Jars go by maker (their makers' manuals) or strict (published sizes alone)."
         )
-    if garden is not None and garden not in GARDENS:
-        raise BadInput("The garden lies north or south of the equator: say which.")
-    return Household(altitude_ft, people, units, advice=advice, jars=jars, garden=garden)
+    if half is not None and half not in HALVES:
+        raise BadInput("The half of the world is north or south.")
+    return Household(altitude_ft, people, units, advice=advice, jars=jars, half=half)
 
 
 def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
@@ -70,8 +71,8 @@ def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
     from pantry_tui.services.rows import HouseholdFacts
 
-    advice, garden = p.home.advice or ADVICE[0], p.home.garden or GARDENS[0]
-    return HouseholdFacts(p.altitude_ft, p.people, p.units, advice, p.jars, garden)
+    advice, half = p.home.advice or ADVICE[0], HALVES[p.south]
+    return HouseholdFacts(p.altitude_ft, p.people, p.units, advice, p.jars, half)
 
 
 def change(
@@ -81,12 +82,12 @@ def change(
     units: str | None = None,
     advice: str | None = None,
     jars: str | None = None,
-    garden: str | None = None,
+    half: str | None = None,
 ) -> Done:
     """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
     the altitude are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
-    said = said_of(altitude_ft, people, units, advice, jars, garden)
+    said = said_of(altitude_ft, people, units, advice, jars, half)
     told: tuple[str, ...] = ()
     with p.together():
         p.book(said)
@@ -106,10 +107,8 @@ def change(
             f"Metric jars go by {_JARS[now.jars]} from now on; what is put up already keeps the "
             "verdict it had.",
         )
-    if now.garden != was.garden:
-        told += (
-            f"The garden lies {now.garden} of the equator: harvests are looked for in its months.",
-        )
+    if now.half != was.half:
+        told += (f"Harvests are those of the {now.half}ern half of the world.",)
     where = say_altitude(now.altitude_ft)
     return Done(
         f"The household: {now.people} at table, {where}, in {now.units} units, "

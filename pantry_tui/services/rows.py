@@ -39,15 +39,14 @@ class BatchView:
 @dataclass(frozen=True, slots=True)
 class HouseholdFacts:
     """What kind of household it is; `altitude_ft` None where nobody said, `units` "us" or
-    "metric", `advice` "usual" (US federal and extension) or "strictest" (any country's), `garden`
-    "north" or "south" of the equator."""
+    "metric", `advice` "usual" (US federal and extension) or "strictest" (any country's)."""
 
     altitude_ft: int | None
     people: int
     units: str
     advice: str = "usual"
     jars: str = "strict"  # "maker" or "strict": whose times serve for metric jars
-    garden: str = "north"
+    half: str = "north"  # of the world: when crops come in
 
 
 @dataclass(frozen=True, slots=True)

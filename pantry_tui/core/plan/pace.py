@@ -70,24 +70,6 @@ def lost_at(portions: Sequence[Portion], rate: float, today: date) -> float:
     return lost
 
 
-def turned(month: int) -> int:
-    """The same month of the year on the other side of the equator."""
-    return (month + 5) % 12 + 1
-
-
-def first_month(months: Iterable[int]) -> int | None:
-    """The month in which a crop first comes in, of those (1-12) in which it was put up: the one
-    behind the longest gap of the year. None where no gap is a third of it: what is put up all the
-    year has no season."""
-    found = sorted(set(months))
-    if not found:
-        return None
-    before = [found[-1], *found[:-1]]
-    gaps = [(now - then) % 12 or 12 for then, now in zip(before, found, strict=True)]
-    longest = max(gaps)
-    return found[gaps.index(longest)] if longest >= 4 else None
-
-
 def next_harvest(month: int | None, today: date) -> date:
     """The first day of that month that lies ahead; without one, a year from today."""
     if month is None:

@@ -213,7 +213,6 @@ def _home(p: Pantry, payload: said.Household) -> str:
         "meals a week": str(payload.meals or ""),
         "advice": payload.advice or "",
         "metric jars": payload.jars or "",
-        "garden": payload.garden or "",
     }
     return "household: " + ", ".join(f"{name} {value}" for name, value in told.items() if value)
 
