@@ -15,6 +15,7 @@ from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.acid import unacidified
 from pantry_tui.core.safety.measured import (
     BIGGER,
     CANNERS,
@@ -196,7 +197,7 @@ def doubt(
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
     elif not never and method in _OF_ANY:
         problems += _beyond_any(method, food, size, said, altitude_ft)
-    problems += _unacidified(food, mine, said.get("acid", ""))
+    problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
     if method is not Method.PRESSURE:
         problems += weak_vinegar(vinegar)
         if method is Method.VINEGAR_PICKLE and no_acid(vinegar):
@@ -345,19 +346,6 @@ def _too_little(rows: Sequence[ProcessRow], said: Mapping[str, str], ft: int) ->
 def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
     long = minutes is None or minutes >= row.minutes
     return long and (psi is None or row.psi is None or psi >= row.psi)
-
-
-def _unacidified(food: FoodFacts, rows: Sequence[ProcessRow], acid: str) -> list[str]:
-    """Tomatoes and figs (pH about 4.6) need lemon juice or citric acid in either canner; the
-    tested amounts are of bottled juice, since fresh fruit differs (USDA AIB 539)."""
-    adds = any(re.search("lemon|citric", row.acidify) for row in rows)
-    if not (adds or "tomato" in food.classes):
-        return []
-    if no_acid(acid):
-        return [f"No acid was added: {food.name} may be above pH 4.6 without it."]
-    if re.search(r"\bfresh\b", acid.casefold()):
-        return ["Fresh lemon juice differs in strength: the tested processes take bottled juice."]
-    return []
 
 
 def _too_mild(food: FoodFacts, method: Method, said: str) -> list[str]:
