@@ -156,10 +156,15 @@ def recorded(record: Mapping[str, str]) -> bool:
     return any(key in said and not is_unknown(said[key]) for key in DETAILS)
 
 
-#: The largest jar, and the fewest minutes below 1,001 ft, that are published for jams and jellies,
-#: and for relishes, chutneys and mixed pickles; 5 more above, 10 more above 6,000 ft (USDA Complete
-#: Guide to Home Canning, AIB 539, guides 6 and 7, from memory).
-_OF_ANY = {Method.JAM: ("pint", 5), Method.VINEGAR_PICKLE: ("quart", 10)}
+#: The largest jar, and the fewest minutes in it below 1,001 ft; 5 more above, 10 more above 6,000.
+#: Jams, jellies: half-pints or pints, 5 (USDA HG 56 at NCHFP; UGA, So Easy to Preserve). Relishes
+#: in pints, mixed pickles in quarts: 10 (USDA AIB 539 of 1994, guide 6). Read in copies. In pints
+#: guide 6 has 5 for piccalilli, small gherkins, bell peppers and mixed vegetables: what has no row
+#: of its own is held to 10.
+_OF_ANY = {
+    Method.JAM: ("pint", 5, "the fewest that are published for a jam"),
+    Method.VINEGAR_PICKLE: ("quart", 10, "what relishes and most pickles are published with"),
+}
 
 
 def doubt(
@@ -212,7 +217,7 @@ def _beyond_any(
 ) -> list[str]:
     """What no jam or pickle is published for, where this one has no row of its own: a larger jar,
     fewer minutes."""
-    largest, least = _OF_ANY[method]
+    largest, least, whose = _OF_ANY[method]
     jar, order = read_jar(said.get("jar", "") or size), [*JARS, BIGGER]
     found = []
     if jar is not None and order.index(jar) > order.index(largest):
@@ -222,8 +227,8 @@ def _beyond_any(
     minutes = read_minutes(said.get("minutes", ""))
     if minutes is not None and minutes < least:
         found.append(
-            f"{minutes:g} minutes are fewer than any that are published for a {method} like "
-            f"{food.name} at {feet:,} ft ({least})."
+            f"{minutes:g} minutes are fewer than {least}, {whose} at {feet:,} ft; no process for "
+            f"{food.name} itself is known here."
         )
     return found
 
