@@ -265,7 +265,11 @@ GONE = {"container": str, "state": str, "place": str, "to": str, "ended": Maybe(
 LINE = {"code": str, "food": str, "place": str, "expected": int, "seen": Maybe(int)}
 YEAR = {"food": str, "start": Day, "end": Maybe(Day), "made": int, "closing": int, "eaten": int}
 LOSSES = {"rows": Some({"food": str, "why": str, "servings": float}), "changes": [str]}
-HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str, "advice": str, "jars": str}
+HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str} | {
+    "advice": str,
+    "jars": str,
+    "half": str,
+}
 SHEET = {"title": str, "heads": Some(str), "rows": Some([str]), "notes": [str]}
 LABEL = {"code": str, "food": str, "method": str, "made": str, "best_by": str, "caution": str}
 GUIDE = {"topic": str, "title": str, "about": str, "text": str}

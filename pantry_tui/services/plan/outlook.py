@@ -20,6 +20,7 @@ from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear, OutlookView
 from pantry_tui.services.books.year import years
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import harvest as harvests
 from pantry_tui.services.plan import putup_next
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.eaten import eaten_a_week
@@ -122,7 +123,7 @@ def _food(
         if dated and min(dated) == judged.discard_after:
             safety.add(min(dated))
     parts = [Portion(servings, day) for day, servings in by_date.items()]
-    harvest = next_harvest(_harvest_month(p, name), p.today)
+    harvest = harvests.next_of(p, name, p.today)
     eats = appetite(p)
     ceiling = min(eats.of_food(name), eats.of_group(group))
     coming = ahead(parts, until or harvest, p.today, eaten=eaten, ceiling=ceiling)
@@ -309,7 +310,7 @@ def _shift(p: Pantry, foods: Sequence[_Food], plans: dict[str, FoodAhead]) -> li
 def _failed(p: Pantry, one: _Food) -> tuple[int, int] | None:
     """(containers it gave this year, containers wanted), when its harvest is over and it gave less
     than half; None else, and where nobody knows how much of it is eaten."""
-    month = _harvest_month(p, one.name)
+    month = harvests.month_of(p, one.name)
     if month is None or month >= p.today.month or not one.wanted.known:
         return None
     gave = sum(
@@ -330,14 +331,9 @@ def _failed(p: Pantry, one: _Food) -> tuple[int, int] | None:
     return round(gave / one.way.servings), wanted
 
 
-def _harvest_month(p: Pantry, name: str) -> int | None:
-    food = p.tables.index.find(name)
-    return food.harvest_month if food else None
-
-
 def _still_ahead(p: Pantry, name: str) -> bool:
     """Its harvest of this year is to come, or begins this month."""
-    month = _harvest_month(p, name)
+    month = harvests.month_of(p, name)
     return month is not None and month >= p.today.month
 
 
