@@ -185,6 +185,8 @@ AHEAD = {
     "pace_can": float,
     "runs_out": Maybe(Day),
     "lost": float,
+    "lost_range": Maybe(Some(float)),
+    "runs_out_range": Maybe(Some(Maybe(Day))),
     "put_up": int,
 }
 OUTLOOK = {"foods": Some(AHEAD), "groups": Some(AHEAD)}
