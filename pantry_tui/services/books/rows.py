@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
+
+from pantry_tui.core.dataclass import dataclass
 
 
 @dataclass(frozen=True, slots=True)
