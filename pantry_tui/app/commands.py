@@ -104,6 +104,9 @@ COMMANDS = (
     ),
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),
+    Command(
+        "whatif", "i", "what_if", "what if", "More at table, guests, away, less", True, OUTLOOK
+    ),
     Command("months", "m", "months", "months", "The twelve months ahead", True, OUTLOOK),
     Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", True, WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", True, WEEK),
