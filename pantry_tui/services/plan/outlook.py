@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from datetime import date
 
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import together
 from pantry_tui.core.plan.pace import next_harvest
