@@ -5,11 +5,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache, cached_property
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core import scope
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.safety.outage import OutageRule
