@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from itertools import zip_longest
+from textwrap import wrap
 
 from dateutil.relativedelta import relativedelta
 
@@ -11,7 +13,11 @@ from pantry_tui.app.format import Column, clip, short_day
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.pace_words import containers, month
-from pantry_tui.services.books.rows import FoodAhead
+from pantry_tui.core.plan.range_words import SUPPOSED
+from pantry_tui.services.books.rows import FoodAhead, Pair, WhatIf
+
+#: Cells of what is told of a food now, and of what then.
+_SIDE = 25
 
 #: Eighths of a cell, from nothing to full; they tell heights apart without any colour.
 _BLOCKS = " ▁▂▃▄▅▆▇█"
@@ -99,11 +105,34 @@ def _axis(one: FoodAhead, today: date, label: int, across: int, weeks: int) -> s
     return f"{'':{label}}{line}{'':{max(across - len(line) - len(end), 0)}}{end}"
 
 
+def what_if_text(found: WhatIf, pairs: Sequence[Pair]) -> str:
+    """What would be otherwise, now and then side by side."""
+    notes = [clip(one, 200) for one in found.what_if.notes if one.startswith(SUPPOSED)]
+    if not pairs:
+        return "\n".join([*notes, "", "Nothing would be otherwise."])
+    name = min(16, max(len(one.food) for one in pairs)) + 1
+    lines = []
+    for one in pairs:
+        now, then = _cut(one.now, _SIDE), _cut(one.then, _SIDE)
+        for number, (left, right) in enumerate(zip_longest(now, then, fillvalue="")):
+            head = clip(one.food, name - 1) if number == 0 else ""
+            lines.append(f"{head:<{name}}{left:<{_SIDE}} {right}".rstrip())
+    more = [clip(one, 300) for one in found.what_if.alarms if one not in found.now.alarms]
+    heads = f"{'':{name}}{'now':<{_SIDE}} then"
+    said = ["", *more] if more else []
+    return "\n".join([*notes, "", heads, *lines, *said])
+
+
+def _cut(words: str, width: int) -> list[str]:
+    """Lines of so many cells at most, broken behind a comma or a space."""
+    return wrap(words, width) or [""]
+
+
 def sentences(one: FoodAhead, *, whole: bool = False) -> list[str]:
     """The pace, the alarms, what was said of it at table, what to put up; with `whole` also how
     that is reckoned and what the pounds rest on."""
     hurried = one.pace_need > one.pace_can  # then the pace says already what would be lost
-    said = [one.pace_says, "" if hurried else one.hoarding, one.rationing]
+    said = [one.pace_says, "" if hurried else one.hoarding, one.rationing, one.range_says]
     said += [f"{word[:1].upper()}{word[1:]}." for word in one.tasted]
     said += [f"{one.reserved} reserved, not counted here."] if one.reserved else []
     if one.container:

@@ -15,6 +15,7 @@ class Household(Verb):
     people: int | None = number("--people", "N", "how many usually eat of the stores")
     units: str | None = option("--units", "UNITS", "us or metric")
     jars: str | None = option("--jars", "WHOSE", "maker or strict: whose times for metric jars")
+    half: str | None = option("--half", "HALF", "of the world: north or south, for harvests")
     advice: str | None = option("--advice", "WHOSE", "usual, or strictest: any country's limits")
 
     def run(self, call: Call) -> int:
@@ -24,7 +25,7 @@ class Household(Verb):
         altitude = read_altitude(self.altitude) if self.altitude else None
         with call.pantry() as p:
             told: tuple[str, ...] = ()
-            asked = (altitude, self.people, self.units, self.advice, self.jars)
+            asked = (altitude, self.people, self.units, self.advice, self.jars, self.half)
             if any(one is not None for one in asked):
                 told = household.change(p, *asked).warnings
             found = household.facts(p)

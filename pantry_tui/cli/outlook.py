@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
+from datetime import date
 
 from pantry_tui.cli.call import Call
-from pantry_tui.cli.fields import number, option
+from pantry_tui.cli.fields import number, option, repeated
 from pantry_tui.cli.printing import outlook as show
 from pantry_tui.cli.verb import Verb
 from pantry_tui.core.dates import read_coming
@@ -21,6 +22,12 @@ class Outlook(Verb):
     margin: str | None = option("--margin", "10%", "so much on top of what is put up")
     years: int | None = number("--years", "N", "cover so many years, if it lasts; else 1")
 
+    people: int | None = number("--people", "N", "what if so many usually ate")
+    guests: tuple[str, ...] = repeated("--guests", "WHEN", 'so many eat: "6 from 24 dec to 2 jan"')
+    away: tuple[str, ...] = repeated("--away", "WHEN", 'nobody is at home: "3 jan to 9 jan"')
+    without: tuple[str, ...] = repeated("--without", "FOOD", "nobody eats it")
+    eat: tuple[str, ...] = repeated("--eat", "FOOD N", 'so many servings a week: "potatoes 15"')
+
     def run(self, call: Call) -> int:
         until = read_coming(self.until, call.today) if self.until else None
         if until is not None and until <= call.today:
@@ -28,9 +35,24 @@ class Outlook(Verb):
         years = 1 if self.years is None else self.years
         if not 1 <= years <= 5:
             raise BadInput("Cover 1 to 5 years: write --years 2.")
+        ask = Ask(_share(self.margin), years)
+        if self._supposes():
+            return self._what_if(call, until, ask)
         with call.pantry() as p:
-            found = outlook(p, until, Ask(_share(self.margin), years))
+            found = outlook(p, until, ask)
         return call.answer(found, jsonable.plain, show.outlook)
+
+    def _supposes(self) -> bool:
+        lines = self.guests, self.away, self.without, self.eat
+        return self.people is not None or any(lines)
+
+    def _what_if(self, call: Call, until: date | None, ask: Ask) -> int:
+        from pantry_tui.services.plan.whatif import Typed, changed, read, what_if
+
+        typed = Typed(self.people, self.guests, self.away, self.without, self.eat)
+        with call.pantry() as p:
+            found = what_if(p, read(p, typed), until, ask)
+        return call.answer(found, jsonable.plain, lambda both: show.what_if(both, changed(both)))
 
 
 def _share(text: str | None) -> float:

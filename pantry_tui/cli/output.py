@@ -41,12 +41,12 @@ class Calendar(Verb):
     file: str = word("the file to write; never overwrites")
 
     def run(self, call: Call) -> int:
-        from pantry_tui.services.output import paper
+        from pantry_tui.services.output import calendar
         from pantry_tui.store.files import made_whole
 
         path = typed_path(self.file)
         with call.pantry() as p:
-            text = paper.calendar(p)
+            text = calendar.calendar(p)
         with made_whole(path) as making:
             making.write_bytes(text.encode("utf-8"))
         dates = text.count("BEGIN:VEVENT")

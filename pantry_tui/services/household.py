@@ -21,6 +21,9 @@ if TYPE_CHECKING:
 ADVICE = ("usual", "strictest")
 
 
+#: The halves of the world; the first one where nobody said.
+HALVES = ("north", "south")
+
 #: As they are told.
 _JARS = {"maker": "their makers' manuals", "strict": "the published sizes alone"}
 
@@ -31,6 +34,7 @@ def said_of(
     units: str | None = None,
     advice: str | None = None,
     jars: str | None = None,
+    half: str | None = None,
 ) -> Household:
     """What is said, None for what stays as it is. Raises BadInput for impossible numbers."""
     if altitude_ft is not None and not -1500 <= altitude_ft <= 20_000:
@@ -45,7 +49,9 @@ def said_of(
         raise BadInput(
             "Jars go by maker (their makers' manuals) or strict (published sizes alone)."
         )
-    return Household(altitude_ft, people, units, advice=advice, jars=jars)
+    if half is not None and half not in HALVES:
+        raise BadInput("The half of the world is north or south.")
+    return Household(altitude_ft, people, units, advice=advice, jars=jars, half=half)
 
 
 def appetite(p: Told, learned: Mapping[str, float]) -> Appetite:
@@ -65,7 +71,8 @@ def facts(p: Pantry) -> HouseholdFacts:
     """As it is now."""
     from pantry_tui.services.rows import HouseholdFacts
 
-    return HouseholdFacts(p.altitude_ft, p.people, p.units, p.home.advice or ADVICE[0], p.jars)
+    advice, half = p.home.advice or ADVICE[0], HALVES[p.south]
+    return HouseholdFacts(p.altitude_ft, p.people, p.units, advice, p.jars, half)
 
 
 def change(
@@ -75,11 +82,12 @@ def change(
     units: str | None = None,
     advice: str | None = None,
     jars: str | None = None,
+    half: str | None = None,
 ) -> Done:
     """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
     the altitude are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
-    said = said_of(altitude_ft, people, units, advice, jars)
+    said = said_of(altitude_ft, people, units, advice, jars, half)
     told: tuple[str, ...] = ()
     with p.together():
         p.book(said)
@@ -99,6 +107,8 @@ def change(
             f"Metric jars go by {_JARS[now.jars]} from now on; what is put up already keeps the "
             "verdict it had.",
         )
+    if now.half != was.half:
+        told += (f"Harvests are those of the {now.half}ern half of the world.",)
     where = say_altitude(now.altitude_ft)
     return Done(
         f"The household: {now.people} at table, {where}, in {now.units} units, "

@@ -46,6 +46,7 @@ class HouseholdFacts:
     units: str
     advice: str = "usual"
     jars: str = "strict"  # "maker" or "strict": whose times serve for metric jars
+    half: str = "north"  # of the world: when crops come in
 
 
 @dataclass(frozen=True, slots=True)

@@ -93,6 +93,11 @@ class Told:
         return self.units == "metric"
 
     @property
+    def south(self) -> bool:
+        """Whether it gardens in the southern half of the world."""
+        return self.home.half == "south"
+
+    @property
     def jars(self) -> str:
         """Whose times serve for metric jars: "maker" or "strict"."""
         return self.home.jars or ("maker" if self.units == "metric" else "strict")

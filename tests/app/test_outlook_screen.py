@@ -69,6 +69,22 @@ async def test_supply_is_drawn_against_time_with_words_on_both_axes(
         assert isinstance(pilot.app.screen, Page)
 
 
+async def test_what_if_is_asked_in_a_line_and_shown_side_by_side(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("y", "i", *"eat moon 3", "enter")
+        await pilot.pause()
+        assert "no food of your stores" in text_of(pilot, "#wrong")
+        await pilot.press(*["backspace"] * 10, *"people 9, without peaches", "enter")
+        await pilot.pause()
+        assert isinstance(pilot.app.screen, Page)
+        text = "\n".join(str(one.content) for one in pilot.app.screen.query(Static))
+        assert "Supposed: 9 usually eat." in text
+        assert re.search(r"peaches +.*\b0\.0 a week", text)
+        assert re.search(r"now +then", text)
+        await pilot.press("escape", "i", "escape")
+        assert current(pilot) == AheadKey("peaches")
+
+
 async def test_the_books_open_by_one_key(p: Pantry) -> None:
     act.discard(p, view.due(p)[0].code, 2, "seal failed")
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:

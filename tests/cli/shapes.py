@@ -185,6 +185,8 @@ AHEAD = {
     "pace_can": float,
     "runs_out": Maybe(Day),
     "lost": float,
+    "lost_range": Maybe(Some(float)),
+    "runs_out_range": Maybe(Some(Maybe(Day))),
     "put_up": int,
 }
 OUTLOOK = {"foods": Some(AHEAD), "groups": Some(AHEAD)}
@@ -265,7 +267,11 @@ GONE = {"container": str, "state": str, "place": str, "to": str, "ended": Maybe(
 LINE = {"code": str, "food": str, "place": str, "expected": int, "seen": Maybe(int)}
 YEAR = {"food": str, "start": Day, "end": Maybe(Day), "made": int, "closing": int, "eaten": int}
 LOSSES = {"rows": Some({"food": str, "why": str, "servings": float}), "changes": [str]}
-HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str, "advice": str, "jars": str}
+HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str} | {
+    "advice": str,
+    "jars": str,
+    "half": str,
+}
 SHEET = {"title": str, "heads": Some(str), "rows": Some([str]), "notes": [str]}
 LABEL = {"code": str, "food": str, "method": str, "made": str, "best_by": str, "caution": str}
 GUIDE = {"topic": str, "title": str, "about": str, "text": str}

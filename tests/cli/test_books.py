@@ -65,6 +65,23 @@ def test_the_outlook_answers_for_food_group_and_household(run: Run) -> None:
     assert "lb peaches" in out
 
 
+def test_what_if_answers_now_and_then(run: Run) -> None:
+    now = answer(run, "outlook")
+    words = ("--people", "5", "--guests", "6 from 24 dec to 2 jan", "--away", "3 jan to 9 jan")
+    both = answer(run, "outlook", *words, "--eat", "peaches 5")
+    assert list(both) == ["now", "what_if"]
+    assert both["now"] == now
+    assert both["what_if"]["foods"][0]["rate"] == 5
+    assert len(both["what_if"]["notes"]) == 4
+    code, out, _ = run("outlook", "--without", "peaches")
+    assert code == 0
+    assert "now" in out
+    assert "then" in out
+    assert "nobody eats peaches" in out
+    assert now["range_note"].startswith("No range yet")
+    assert now["foods"][0]["lost_range"] is None
+
+
 def test_a_day_ahead_without_a_year_is_the_coming_one(run: Run) -> None:
     by_name = answer(run, "outlook", "--until", "1 jun")
     assert by_name == answer(run, "outlook", "--until", "2027-06-01")
@@ -74,7 +91,9 @@ def test_a_day_ahead_without_a_year_is_the_coming_one(run: Run) -> None:
 @pytest.mark.parametrize(
     "words",
     [("outlook", "--margin", "much"), ("outlook", "--margin", "-5%"), ("outlook", "--years", "0"),
-     ("outlook", "--years", "two"), ("taste", "2A", "lovely"), ("taste", "2A"),
+     ("outlook", "--years", "two"), ("outlook", "--guests", "many"), ("outlook", "--eat", "moon 3"),
+     ("outlook", "--people", "0"), ("outlook", "--away", "24 dec to 1 dec 2026"),
+     ("taste", "2A", "lovely"), ("taste", "2A"),
      ("taste", "9ZZ", "again"), ("reserve", "2A", "0"), ("reserve", "2A", "--free", "--for", "me"),
      ("substitute", "peaches"), ("substitute", "peaches", "with", "moon", "cheese")],
 )  # fmt: skip

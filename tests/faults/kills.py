@@ -1,17 +1,18 @@
 """kill -9 while acts are booked: what was acknowledged stands, and the store is whole.
 
-    python -m tests.faults.kills                 1,000 kills at acts, every statement of a
-                                                 migration and of `init`
+    python -m tests.faults.kills                 1,000 kills at acts, as many at keys of the app,
+                                                 every statement of a migration and of `init`
     python -m tests.faults.kills --acts 100 --every 20
 
-A child does one act after the other, half of them as commands, half in a store that stays open as
-the app's does, and says each through a pipe when it was told that it is done. It is killed a moment
-after a journal appears: while it commits. Needs `fork`.
+A child does one act after the other, some as commands, some in a store that stays open, or it lives
+in the app and presses keys. It says each through a pipe when it was told that it is done, and is
+killed a moment after a journal appears: while it commits. Needs `fork`.
 """
 
 from __future__ import annotations
 
 import argparse
+import asyncio
 import contextlib
 import io
 import os
@@ -26,6 +27,7 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
+from pantry_tui.app.main import PantryApp
 from pantry_tui.cli import main as command
 from pantry_tui.errors import PantryError
 from pantry_tui.services.batchwork import putup
@@ -34,6 +36,9 @@ from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, places, undo, view
 from pantry_tui.store import copies, store
 from pantry_tui.store.log import last_id
+
+#: Lives on a store until it is killed: its path, a seed, where it says what is done.
+Live = Callable[[Path, int, int], None]
 
 TODAY = date(2026, 11, 25)
 FIXTURES = Path(__file__).parents[1] / "fixtures"
@@ -95,15 +100,45 @@ def _live(path: Path, seed: int, pipe: int) -> None:
             os.write(pipe, f"{last_id(p.store.db)}\n".encode())
 
 
-def at_commits(folder: Path, many: int, seed: int = 1) -> Found:
+#: What is pressed in the app: each books or takes back, or opens and leaves what only asks.
+KEYS = (
+    ("u",),
+    ("o",),
+    ("down", "u"),
+    ("z",),
+    ("ctrl+y",),
+    ("d", "1"),
+    ("d", "escape"),
+    ("m", "1"),
+    ("escape", "home"),
+)
+
+
+def _live_in_app(path: Path, seed: int, pipe: int) -> None:
+    """The same in the app: after each of its keys the newest id that the app's own store knows."""
+    chance = random.Random(seed)
+
+    async def evening() -> None:
+        with open_pantry(path, TODAY) as p:
+            async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+                while True:
+                    await pilot.press(*chance.choice(KEYS))
+                    await pilot.pause()
+                    os.write(pipe, f"{last_id(p.store.db)}\n".encode())
+
+    asyncio.run(evening())
+
+
+def at_commits(folder: Path, many: int, live: Live = _live, seed: int = 1) -> Found:
     """Kills so many times, on one store that goes on growing."""
     path = folder / "pantry.db"
+    path.unlink(missing_ok=True)
     furnish(path)
     chance, acknowledged = random.Random(seed), 0
     wrong: list[str] = []
     for number in range(many):
-        said = _killed(path, chance, number)
-        acknowledged += len(said)
+        said = _killed(path, chance, number, live)
+        acknowledged += len(set(said))
         with contextlib.closing(sqlite3.connect(path)) as db:
             db.execute("SELECT 1 FROM log LIMIT 1").fetchone()  # a journal that is left is played
         hurt = copies.wrong_with(path)
@@ -123,14 +158,14 @@ def _newest(path: Path) -> str:
         return last_id(db)
 
 
-def _killed(path: Path, chance: random.Random, seed: int) -> list[str]:
+def _killed(path: Path, chance: random.Random, seed: int, live: Live) -> list[str]:
     """The ids that a child acknowledged before it was killed at a commit."""
     ours, theirs = os.pipe()
     child = os.fork()
     if not child:
         os.close(ours)
         with contextlib.suppress(BaseException):
-            _live(path, seed, theirs)
+            live(path, seed, theirs)
         os._exit(1)
     os.close(theirs)
     journal = path.with_name(f"{path.name}-journal")
@@ -259,6 +294,7 @@ def at_init(folder: Path, every: int) -> Found:
 def trials(folder: Path, acts: int, every: int) -> dict[str, Found]:
     return {
         "acts": at_commits(folder, acts),
+        "keys of the app": at_commits(folder, acts, _live_in_app),
         "migration from 3": at_migration(folder, "store_3", every),
         "migration from 0.1": at_migration(folder, "old_wishes", every * 5),
         "init": at_init(folder, every),

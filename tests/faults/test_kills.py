@@ -15,4 +15,4 @@ def test_a_killed_program_loses_nothing_that_was_acknowledged() -> None:
     command = [sys.executable, "-m", "tests.faults.kills", "--acts", "8", "--every", "40"]
     done = subprocess.run(command, capture_output=True, text=True, check=False)
     assert done.returncode == 0, done.stdout + done.stderr
-    assert done.stdout.count(" 0 wrong") == 4
+    assert done.stdout.count(" 0 wrong") == 5

@@ -18,6 +18,9 @@ ADVICE = (
     "strictest: whichever country's limit is the earliest",
 )
 
+#: The answers, in the order of `household.HALVES`.
+HALVES = ("north: crops come in as the tables have it", "south: half a year later")
+
 #: The answers, in the order of `JARS_BY`.
 JARS = (
     "maker: as their makers' manuals have it, half-pint, pint and quart",
@@ -33,7 +36,7 @@ class _Home:
 
     def ask(self) -> None:
         now = household.facts(self.host.pantry)
-        ways = (self._altitude, self._people, self._units, self._advice, self._jars)
+        ways = (self._altitude, self._people, self._units, self._advice, self._jars, self._half)
         asks = dict(zip(lines(now), ways, strict=True))
         question = Choose("The household: what changes? Esc: nothing.", list(asks))
         self.host.push_screen(question, given(lambda got: asks[got](now)))
@@ -75,6 +78,11 @@ class _Home:
         then = given(lambda got: self._change(jars=JARS_BY[JARS.index(got)]))
         self.host.push_screen(Choose(title, JARS), then)
 
+    def _half(self, _now: HouseholdFacts) -> None:
+        title = "In which half of the world do you garden? Harvest months depend on it."
+        then = given(lambda got: self._change(half=household.HALVES[HALVES.index(got)]))
+        self.host.push_screen(Choose(title, HALVES), then)
+
 
 def lines(now: HouseholdFacts) -> tuple[str, ...]:
     """One setting a line, as it is."""
@@ -84,6 +92,7 @@ def lines(now: HouseholdFacts) -> tuple[str, ...]:
         f"units: {UNITS[now.units == 'metric']}",
         f"advice: {ADVICE[household.ADVICE.index(now.advice)]}",
         f"metric jars: {JARS[JARS_BY.index(now.jars)]}",
+        f"half of the world: {HALVES[household.HALVES.index(now.half)]}",
     )
 
 

@@ -9,11 +9,12 @@ from textual.app import ComposeResult
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.ahead import outlook_cells, outlook_columns, plot, sentences
+from pantry_tui.app.ahead import outlook_cells, outlook_columns, plot, sentences, what_if_text
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
 from pantry_tui.app.lines import Heading, heading, headings
 from pantry_tui.app.screens.acts import Undoes
+from pantry_tui.app.screens.ask import TypeLine, given
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import PANE, Beside
 from pantry_tui.app.texts import books_text, months_text
@@ -126,6 +127,23 @@ class OutlookScreen(Undoes, Beside):
         if one is not None:
             drawn = "\n".join(plot(one, self.host.pantry.today, min(68, self.size.width - 8), HIGH))
             self.app.push_screen(Page("\n\n".join([drawn, *sentences(one, whole=True)])))
+
+    def action_what_if(self) -> None:
+        """Ask what is supposed, and show what would be otherwise."""
+        from pantry_tui.services.plan import whatif
+
+        pantry = self.host.pantry
+        question = TypeLine(
+            "What if? Parts between commas",
+            whatif.EXAMPLE,
+            accept=lambda typed: whatif.read_line(pantry, typed),
+        )
+
+        def show(typed: str) -> None:
+            found = whatif.what_if(pantry, whatif.read_line(pantry, typed))
+            self.app.push_screen(Page(what_if_text(found, whatif.changed(found))))
+
+        self.app.push_screen(question, given(show))
 
     def action_months(self) -> None:
         """How much passes a date in each of the months ahead."""

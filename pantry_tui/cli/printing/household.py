@@ -22,6 +22,7 @@ def facts(found: HouseholdFacts) -> list[str]:
         f"units: {found.units}",
         f"advice: {found.advice}",
         f"metric jars: {found.jars}",
+        f"half of the world: {found.half}",
     ]
 
 

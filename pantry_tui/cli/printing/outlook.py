@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import table
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.pace_words import containers
+from pantry_tui.core.plan.range_words import SUPPOSED, from_to
 from pantry_tui.core.text import clean
 
 if TYPE_CHECKING:
-    from pantry_tui.services.books.rows import FoodAhead, OutlookView
+    from pantry_tui.services.books.rows import FoodAhead, OutlookView, Pair, WhatIf
 
 _HEADS = (
     "food",
@@ -43,7 +45,36 @@ def outlook(found: OutlookView) -> list[str]:
     lines += ["", "Other alarms:", *map(clean, more)] if more else []
     beside = [clean(f"{one.food}: {said}") for one in found.foods for said in _beside(one)]
     lines += ["", "Beside it:", *beside] if beside else []
-    return [*lines, "", "Servings, paces and yields are estimates."]
+    note = [found.range_note] if found.range_note else []
+    return [*lines, "", *note, "Servings, paces and yields are estimates."]
+
+
+def what_if(found: WhatIf, pairs: Sequence[Pair]) -> list[str]:
+    """What would be otherwise, now and then side by side; the rest in a word."""
+    supposed = [clean(one) for one in found.what_if.notes if one.startswith(SUPPOSED)]
+    if not pairs:
+        return [*supposed, "Nothing would be otherwise."]
+    rest = len(found.now.foods) + len(found.now.groups) + 1 - len(pairs)
+    lines = table(("food", "now", "then"), [(one.food, one.now, one.then) for one in pairs])
+    same = ["", f"The other {rest} lines would be as they are now."] if rest else []
+    more = [one for one in found.what_if.alarms if one not in found.now.alarms]
+    said = ["", "It would be said then:", *map(clean, more)] if more else []
+    return [*supposed, *lines, *same, *said, "", "Servings, paces and yields are estimates."]
+
+
+def _out(one: FoodAhead) -> str:
+    """Between which days it is gone, where its own weeks tell; else about when."""
+    first, last = one.runs_out_range or (None, None)
+    if first is not None and first != last:
+        return f"{say(first)} to {say(last)}" if last else f"{say(first)} or later"
+    return say(one.runs_out) if one.runs_out else "lasts"
+
+
+def _lost(one: FoodAhead) -> str:
+    if one.lost_range and one.lost_range[0] != one.lost_range[1]:
+        low, high = (round(lost) for lost in one.lost_range)
+        return from_to(low, high)
+    return f"{one.lost:g}"
 
 
 def _cells(one: FoodAhead) -> tuple[str, ...]:
@@ -54,8 +85,8 @@ def _cells(one: FoodAhead) -> tuple[str, ...]:
         kitchen_count(one.servings),
         f"{one.pace_need:g}",
         f"{one.pace_can:g}",
-        say(one.runs_out) if one.runs_out else "lasts",
-        f"{one.lost:g}",
+        _out(one),
+        _lost(one),
         put_up,
         pounds,
     )

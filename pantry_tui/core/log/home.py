@@ -21,6 +21,7 @@ class Home:
     meals: int | None = None
     advice: str | None = None
     jars: str | None = None
+    half: str | None = None
     ceilings: Mapping[str, float] = field(default_factory=dict)
     table: Mapping[date, int] = field(default_factory=dict)
     foods: Sequence[said.FoodAdded] = ()

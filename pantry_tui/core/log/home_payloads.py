@@ -83,6 +83,7 @@ class Household(NamedTuple):
     meals: int | None = None
     advice: str | None = None  # "usual" or "strictest": whose limits are followed
     jars: str | None = None  # "maker" or "strict": whose times serve for metric jars
+    half: str | None = None  # "north" or "south": the half of the world, for harvests
 
 
 class Ceiling(NamedTuple):

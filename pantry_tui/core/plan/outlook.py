@@ -44,8 +44,10 @@ def ahead(
     *,
     eaten: float | None = None,
     ceiling: float = float("inf"),
+    factors: Sequence[float] = (),
 ) -> Ahead:
-    """Simulates from `today` to `harvest`. What is past its date when its week comes is lost."""
+    """Simulates from `today` to `harvest`. What is past its date when its week comes is lost.
+    `factors` say how much is eaten in each week to come against a usual one; () as usual."""
     found = pace(portions, harvest, today)
     rate = rate_of(found, eaten, ceiling)
     stock = sorted(portions, key=lambda one: one.by or date.max)
@@ -56,7 +58,7 @@ def ahead(
     runs_out: date | None = None
     week = today
     while week < harvest:
-        hungry = rate
+        hungry = rate * factors[len(supply)] if len(supply) < len(factors) else rate
         for index in range(next_, len(stock)):
             # A date already past is for this week; one that passes later is lost with its day.
             by = stock[index].by
@@ -82,6 +84,7 @@ def together(
     portions: Sequence[Portion],
     today: date,
     ceiling: float = float("inf"),
+    factors: Sequence[float] = (),
 ) -> Ahead:
     """Several foods as one, a group or the household: each with its own harvest.
 
@@ -94,7 +97,7 @@ def together(
     joint = pace(portions, end, today)
     can = sum(one.pace.can for one, _ in foods)
     rate = min(sum(one.rate for one, _ in foods), ceiling)
-    crowded = ahead(portions, end, today, eaten=rate).lost
+    crowded = ahead(portions, end, today, eaten=rate, factors=factors).lost
     gone = [one.runs_out for one, _ in foods if one.runs_out is not None]
     first = min((harvest for _, harvest in foods), default=today)
     empty = len(gone) == len(foods) and gone and max(gone) < first

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +41,11 @@ class FoodAhead:
     reserved: int = 0
     tasted: tuple[str, ...] = ()  # "not again: 7C"
     eaten_known: bool = False  # the rate is what the household really eats
+    #: By replaying its own weeks: servings lost, and the days between which it is gone (None: it
+    #: lasts); None where there are too few of them.
+    lost_range: tuple[float, float] | None = None
+    runs_out_range: tuple[date | None, date | None] | None = None
+    range_says: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +60,23 @@ class OutlookView:
     alarms: tuple[str, ...]
     shifts: tuple[str, ...] = ()
     notes: tuple[str, ...] = ()
+    range_note: str = ""  # for how many foods there is a range, "" for all
+
+
+@dataclass(frozen=True, slots=True)
+class WhatIf:
+    """The outlook as it is, and as it would be."""
+
+    now: OutlookView
+    what_if: OutlookView
+
+
+class Pair(NamedTuple):
+    """What would be otherwise of a food, a group or the household, now and then in words."""
+
+    food: str
+    now: str
+    then: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,13 +1,12 @@
-"""Paper for the cupboard door: sheets, lid labels, and a calendar of dates.
+"""Paper for the cupboard door: sheets and lid labels.
 
-Plain text and HTML that any browser prints; RFC 5545 for calendars. Whatever a person typed is
-escaped, so that no name can break a sheet.
+Plain text and HTML that any browser prints. Whatever a person typed is escaped, so that no name
+can break a sheet.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from datetime import date, timedelta
+from collections.abc import Sequence
 from html import escape
 
 from pantry_tui.core import dates
@@ -23,8 +22,6 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.batchwork import tending
-from pantry_tui.services.inunits import Units
 from pantry_tui.services.output.door import BOX, door
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
@@ -44,8 +41,6 @@ _STYLE = (
     ".label{border:1px solid #444;padding:.5em;break-inside:avoid}.code{font-size:1.8em;"
     "font-weight:bold}@media print{.label{border-color:#000}}"
 )
-#: Days ahead that the calendar names small jobs; of one that comes again, the next.
-JOBS_AHEAD = 60
 HEADS = ("code", "food", "count", "place", "best by", "discard after", "verdict")
 
 
@@ -279,69 +274,3 @@ def label_html(found: Sequence[Label]) -> str:
         for one in found
     )
     return _page("Lid labels", f'<div class="labels">{body}</div>')
-
-
-def calendar(p: Pantry) -> str:
-    """Every date that lies ahead, as an iCalendar file (RFC 5545), lines folded at 75 octets.
-
-    Of what must not be eaten any more no date is ahead.
-    """
-    lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//pantry-tui//store dates//EN"]
-    stamp = p.today.strftime("%Y%m%dT000000Z")
-    units = Units.of(p)
-    for row in units.rows(view.due(p)):
-        if row.verdict in UNFIT:
-            continue
-        for kind, day in (("Best by", row.good_until), ("Discard after", row.discard_after)):
-            if day is not None and day >= p.today:
-                lines += _event(row, kind, day, stamp)
-    for job in units.rows(tending.jobs(p, JOBS_AHEAD)):
-        lines += _job_event(job, max(job.due, p.today), stamp)
-    lines.append("END:VCALENDAR")
-    return "".join(f"{part}\r\n" for line in lines for part in _folded(line))
-
-
-def _job_event(job: tending.JobRow, day: date, stamp: str) -> list[str]:
-    """A small job; what is late stands on today."""
-    said = clean(" ".join(filter(None, (job.job.capitalize() + ":", job.code, job.food))))
-    about = "-".join(f"{job.code}-{job.job}-{job.place if not job.code else ''}".split())
-    plain = "".join(char for char in about if char.isascii() and (char.isalnum() or char == "-"))
-    return _vevent(f"job-{plain.strip('-')}", day, stamp, said, job.how)
-
-
-def _event(row: DueRow, kind: str, day: date, stamp: str) -> list[str]:
-    what = f"{kind}: {row.count} of {row.code} {clean(row.food)} in {clean(row.place)}"
-    uid = f"{row.container_ids[0].replace('/', '-')}-{kind.split()[0].lower()}-{row.state}"
-    return _vevent(uid, day, stamp, what, clean(" ".join(row.reasons)))
-
-
-def _vevent(uid: str, day: date, stamp: str, what: str, more: str) -> list[str]:
-    """One day of the calendar."""
-    return [
-        "BEGIN:VEVENT",
-        f"UID:{uid}@pantry-tui",
-        f"DTSTAMP:{stamp}",
-        f"DTSTART;VALUE=DATE:{day:%Y%m%d}",
-        f"DTEND;VALUE=DATE:{day + timedelta(days=1):%Y%m%d}",
-        f"SUMMARY:{_escaped(what)}",
-        f"DESCRIPTION:{_escaped(more)}",
-        "TRANSP:TRANSPARENT",
-        "END:VEVENT",
-    ]
-
-
-def _escaped(text: str) -> str:
-    for sign in ("\\", ";", ","):
-        text = text.replace(sign, "\\" + sign)
-    return text.replace("\n", "\\n")
-
-
-def _folded(line: str) -> Iterator[str]:
-    """Parts of at most 75 octets, the later ones indented; no character is cut in two."""
-    part = ""
-    for char in line:
-        if len((part + char).encode()) > 75:
-            yield part
-            part = " "
-        part += char
-    yield part

@@ -17,7 +17,7 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan.eaten import learned
 
 #: Days that may be marked at once.
-_LONGEST = 120
+LONGEST = 120
 
 
 def appetite(p: Pantry) -> Appetite:
@@ -75,8 +75,8 @@ def set_table(p: Pantry, people: int | None, first: date, last: date | None = No
     end = last or first
     if end < first:
         raise BadInput("The last day lies before the first: turn them round.")
-    if (end - first).days >= _LONGEST:
-        raise BadInput(f"At most {_LONGEST} days at once.")
+    if (end - first).days >= LONGEST:
+        raise BadInput(f"At most {LONGEST} days at once.")
     if people is not None and not 0 <= people <= 100:
         raise BadInput("At the table are 0 to 100 people.")
     days = tuple(first + timedelta(days=n) for n in range((end - first).days + 1))

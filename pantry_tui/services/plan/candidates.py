@@ -18,7 +18,6 @@ from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
-from pantry_tui.core.plan.pace import next_harvest
 from pantry_tui.core.plan.shares import PutUp, expected
 from pantry_tui.core.plan.shares import needs as core_needs
 from pantry_tui.core.vessels import Vessel
@@ -27,6 +26,7 @@ from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.eaten import YEAR, by_week
+from pantry_tui.services.plan.harvest import next_of
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.stock.moving import cold_place
@@ -246,8 +246,7 @@ def needs(
         weeks = min(_CREDIT_WEEKS, max(0, (p.today - first).days // 7))
         log = logs.get(food, [0.0] * YEAR)
         eaten[food] = [*log[len(log) - weeks :], *ahead]
-        facts = p.tables.index.find(food)
-        harvests[food] = next_harvest(facts.harvest_month if facts else None, start)
+        harvests[food] = next_of(p, food, start)
     # In a first year nobody knows what comes, and to ration by a guess loses more than it saves.
     known = any((start - one.born).days > 7 * YEAR for one in past(p).values() if _made(one))
     coming = expected(_put_up(p, start), found, start, harvests) if known else []

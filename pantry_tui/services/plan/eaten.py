@@ -8,7 +8,7 @@ spread evenly over the time since the round before, because nobody knows the day
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, LEARNED_AFTER, full_week
@@ -85,18 +85,59 @@ def _eaten(p: Pantry) -> Sequence[Leaving]:
 def _eaten_a_week(p: Pantry) -> dict[str, float]:
     since = p.today - _WINDOW
     total: dict[str, float] = defaultdict(float)
-    first: dict[str, date] = {}
     for one in _eaten(p):
         food = one.batch.food
         days = max(1, (one.end - one.start).days)
         total[food] += one.servings * min(days, (one.end - since).days) / days
-        first[food] = min(first.get(food, one.end), max(one.start, since))
-    weeks = _weeks_there(p, first)
+    weeks = _weeks_there(p)
     return {food: total[food] / weeks[food] for food in total if weeks[food] >= LEARNED_AFTER}
 
 
-def _weeks_there(p: Pantry, first: dict[str, date]) -> dict[str, float]:
-    """Weeks since `first` in which some of a food stood in store, the week it ran out whole."""
+def own_weeks(p: Pantry) -> Mapping[str, Sequence[float]]:
+    """Servings of each food in each week of the last year in which there was any of it, the oldest
+    first, since its first use; only of foods with eight such weeks or more."""
+    return p.once("own weeks", lambda: dict(_own_weeks(p)))
+
+
+def _own_weeks(p: Pantry) -> Iterator[tuple[str, Sequence[float]]]:
+    spans, today = _spans(p), p.today
+    for food, weeks in by_week(p).items():
+        there = {
+            back
+            for start, end in spans[food]
+            for back in range(max(0, (today - end).days // 7), (today - start).days // 7 + 1)
+        }
+        own = [weeks[YEAR - 1 - back] for back in sorted(there, reverse=True) if back < YEAR]
+        if len(own) >= LEARNED_AFTER:
+            yield food, own
+
+
+def _first_eaten(p: Pantry) -> dict[str, date]:
+    since = p.today - _WINDOW
+    first: dict[str, date] = {}
+    for one in _eaten(p):
+        food = one.batch.food
+        first[food] = min(first.get(food, one.end), max(one.start, since))
+    return first
+
+
+def _weeks_there(p: Pantry) -> dict[str, float]:
+    """Weeks since its first use in which some of a food stood in store, the week it ran out
+    whole."""
+    return {food: _covered(spans) / 7 for food, spans in _spans(p).items()}
+
+
+def _spans(p: Pantry) -> Mapping[str, set[tuple[date, date]]]:
+    """The days between which some of each food that is eaten stood, since its first use."""
+
+    def find() -> dict[str, set[tuple[date, date]]]:
+        first = _first_eaten(p)
+        return {food: set() for food in first} | _stood(p, first)
+
+    return p.once("eaten spans", find)
+
+
+def _stood(p: Pantry, first: dict[str, date]) -> dict[str, set[tuple[date, date]]]:
     spans: dict[str, set[tuple[date, date]]] = defaultdict(set)
     standing, today = by_batch(p), p.today
     for batch in past(p).values():
@@ -113,7 +154,7 @@ def _weeks_there(p: Pantry, first: dict[str, date]) -> dict[str, float]:
                 for one in batch.kept
             ]
         spans[batch.food] |= {(max(since, born), end) for born, end in found}
-    return {food: _covered(spans[food]) / 7 for food in first}
+    return spans
 
 
 def _covered(spans: Iterable[tuple[date, date]]) -> int:

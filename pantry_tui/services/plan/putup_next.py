@@ -29,6 +29,9 @@ from pantry_tui.services.plan.servings import weight
 from pantry_tui.services.stock.came_of import born
 from pantry_tui.services.stock.stands import Stands
 
+#: Where a rate is from when the log says it.
+AS_EATEN = "as eaten"
+
 #: Size words that tell a volume; of other containers no pounds are reckoned.
 _VOLUMES = ("half-pint", "half pint", "pint", "quart", "half-gallon", "gallon")
 
@@ -153,7 +156,7 @@ def demand(
     last = closed[-1] if closed else telling[-1] if telling else None
     a_week, source, known = can, "as much as the stock can give", False
     if eaten is not None:
-        a_week, source, known = eaten, "as eaten", True
+        a_week, source, known = eaten, AS_EATEN, True
     elif closed and last is not None:
         gone = (last.eaten + last.unrecorded) * _each(last, way)
         a_week, source, known = gone / _weeks(last, batches), "by last year's book", True

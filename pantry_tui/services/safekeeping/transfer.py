@@ -99,8 +99,10 @@ def _read(source: Path) -> list[Event]:
     except UnicodeDecodeError as error:
         raise BadInput(f"{source} is no text: name a file that was exported.") from error
     events = read_document(text)
-    for event, what in unknown(events):
-        raise BadInput(f"Event {event.id} makes no sense: {what}; nothing is booked.")
+    if bad := {event.id: what for event, what in reversed(list(unknown(events)))}:
+        (*_, first) = bad
+        more = f" (the first of {len(bad):,} such events)" if len(bad) > 1 else ""
+        raise BadInput(f"Event {first} makes no sense: {bad[first]}{more}; nothing is booked.")
     return events
 
 

@@ -16,7 +16,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.batchwork.putup import put_up, read
-from pantry_tui.services.output.paper import calendar
+from pantry_tui.services.output.calendar import calendar
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
 from pantry_tui.services.stock import act, places, undo, view

@@ -8,14 +8,13 @@ from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
-from icalendar import Calendar
 
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.demo import build_demo
-from pantry_tui.services.output import paper
+from pantry_tui.services.output import calendar, paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.stock import act, outage, places, view
@@ -47,21 +46,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
             putup.read(pantry, "3 pint jars peaches, boiling-water canned, larder <i>, 1 aug"),
         )
         yield pantry
-
-
-def test_the_calendar_reads_back_with_every_date_ahead(p: Pantry) -> None:
-    text = paper.calendar(p)
-    assert all(len(line.encode()) <= 75 for line in text.split("\r\n"))
-    found = Calendar.from_ical(text)
-    events = found.walk("VEVENT")
-    ahead = [row for row in view.due(p) if row.best_by and row.best_by >= TODAY]
-    assert len(events) == len(ahead)
-    starts = {str(event["SUMMARY"]): event.decoded("DTSTART") for event in events}
-    peaches = next(day for words, day in starts.items() if "peaches" in words)
-    assert peaches == date(2027, 8, 1)
-    assert any(HOSTILE.lower() in words for words in starts)
-    assert len({str(event["UID"]) for event in events}) == len(events)
-    assert all(not event.errors for event in events)
 
 
 class Seen(HTMLParser):
@@ -140,7 +124,6 @@ def test_a_booked_power_cut_makes_a_sheet(tmp_path: Path) -> None:
 def test_the_whole_demo_goes_on_paper(tmp_path: Path) -> None:
     build_demo(tmp_path / "demo.db", TODAY)
     with open_pantry(tmp_path / "demo.db", TODAY) as demo:
-        assert Calendar.from_ical(paper.calendar(demo)).walk("VEVENT")
         assert "local food-safety authority" in paper.sheet_text(paper.sheet(demo, "due"))
 
 
@@ -152,7 +135,7 @@ def test_no_paper_names_a_best_by_behind_the_day_it_must_go(p: Pantry) -> None:
     assert opened.discard_after
     assert opened.discard_after < opened.best_by
     behind = f"{opened.best_by:%Y%m%d}"
-    assert behind not in paper.calendar(p)
+    assert behind not in calendar.calendar(p)
     sheet = paper.sheet(p, "opened")
     assert [row[4] for row in sheet.rows] == ["none"]
     assert all("best by" not in paper.label_text([one]) for one in paper.labels(p, ["4A"])[:1])
@@ -161,7 +144,7 @@ def test_no_paper_names_a_best_by_behind_the_day_it_must_go(p: Pantry) -> None:
 
 def test_what_must_go_is_no_date_ahead_and_its_label_says_so(p: Pantry) -> None:
     putup.put_up(p, putup.read(p, "1 box lasagne, cooked meal, fridge, 1 nov"))
-    assert "lasagne" not in paper.calendar(p)
+    assert "lasagne" not in calendar.calendar(p)
     assert "DISCARD." in paper.label_text(paper.labels(p, ["4A"]))
     act.open_(p, "3A")
     first = paper.sheet(p, "due").rows[0]

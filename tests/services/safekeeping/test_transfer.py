@@ -194,6 +194,24 @@ def test_one_bad_event_and_nothing_is_booked(
     assert empty.read_bytes() == before
 
 
+def test_of_several_bad_events_the_first_is_named_and_all_are_counted(
+    tmp_path: Path, demo_file: bytes
+) -> None:
+    path, empty = tmp_path / "demo.db", tmp_path / "empty.db"
+    path.write_bytes(demo_file)
+    document = json.loads(exported(path).read_text())
+    used = [row for row in document["events"] if row["did"] == "use"][:3]
+    for row in used:
+        row["says"].update(batch="nobody", containers=["nobody.1"])
+    bad = tmp_path / "bad.json"
+    bad.write_text(json.dumps(document))
+    create(empty)
+    with pytest.raises(BadInput) as said:
+        import_log(empty, bad, TODAY)
+    assert said.value.message.startswith(f"Event {used[0]['id']} makes no sense: it speaks of")
+    assert "(the first of 3 such events)" in said.value.message
+
+
 @pytest.mark.parametrize(
     "text",
     [

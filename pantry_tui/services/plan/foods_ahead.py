@@ -1,0 +1,192 @@
+"""The outlook of one food: what stands of it till when, how much is eaten, what to put up next."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+
+from pantry_tui.core.plan import pace_words as saying
+from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.outlook import Ahead, ahead
+from pantry_tui.core.plan.pace import Portion, pace
+from pantry_tui.core.plan.range_words import in_words
+from pantry_tui.core.plan.replay import Replayed, replayed
+from pantry_tui.core.words import Group, Verdict
+from pantry_tui.services.books.past import Past, past
+from pantry_tui.services.books.rating import verdicts
+from pantry_tui.services.books.rows import FoodAhead, FoodYear
+from pantry_tui.services.books.year import years
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import harvest as harvests
+from pantry_tui.services.plan import putup_next
+from pantry_tui.services.plan.basis import Basis
+from pantry_tui.services.plan.portions import holds
+from pantry_tui.services.plan.putup_next import AS_EATEN, Ask, Demand, Usual
+from pantry_tui.services.stock.stands import Stands, stands
+
+
+@dataclass(frozen=True, slots=True)
+class OneFood:
+    """One food while the outlook is reckoned."""
+
+    name: str
+    group: Group
+    parts: list[Portion]
+    safety: frozenset[date]  # the dates after which it is discarded, not only past its best
+    standing: list[Stands]
+    reserved: int
+    harvest: date
+    ahead: Ahead
+    way: Usual
+    unit: saying.Unit
+    wanted: Demand
+    eats: bool
+    replayed: Replayed | None
+
+
+def foods(p: Pantry, until: date | None, basis: Basis) -> list[OneFood]:
+    """Every food that stands or was eaten lately."""
+    books: dict[str, list[FoodYear]] = defaultdict(list)
+    for year in p.once("years", lambda: years(p)):
+        books[year.food].append(year)
+    standing: dict[str, list[Stands]] = defaultdict(list)
+    for one in stands(p):
+        if one.usable and one.verdict is not Verdict.UNKNOWN:
+            standing[one.line.food].append(one)
+    return [
+        _food(p, name, batches, standing[name], basis, books[name], until)
+        for name, batches in putup_next.by_food(p).items()
+        if standing[name] or name in basis.eaten
+    ]
+
+
+def _food(
+    p: Pantry,
+    name: str,
+    batches: Sequence[Past],
+    standing: Sequence[Stands],
+    basis: Basis,
+    book: Sequence[FoodYear],
+    until: date | None,
+) -> OneFood:
+    way = putup_next.usual(p, batches)
+    group = way.batch.food.group
+    ours = [one for one in standing if not one.line.reserved]
+    by_date: dict[date | None, float] = defaultdict(float)
+    safety = set()
+    for judged in ours:
+        # What is past its best already cannot be saved by haste: nothing hurries it any more.
+        dated = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
+        by_date[min(dated, default=None)] += _left_in(p, group, judged)
+        if dated and min(dated) == judged.discard_after:
+            safety.add(min(dated))
+    parts = [Portion(servings, day) for day, servings in by_date.items()]
+    harvest = harvests.next_of(p, name, p.today)
+    eats, eaten = basis.appetite, basis.eaten.get(name)
+    ceiling = min(eats.of_food(name), eats.of_group(group))
+    end = until or harvest
+    coming = ahead(parts, end, p.today, eaten=eaten, ceiling=ceiling, factors=basis.factors)
+    # How far one looks ahead does not change how much the stock gives to its next harvest.
+    most = min(pace(parts, harvest, p.today).can, ceiling)
+    wanted = putup_next.demand(p, eaten, most, book, way, batches)
+    wanted = _as_said(eats, name, group, _supposed(basis, name, wanted))
+    unit = putup_next.unit_of(p, ours, way)
+    return OneFood(
+        name,
+        group,
+        parts,
+        frozenset(safety),
+        ours,
+        sum(one.line.n for one in standing if one.line.reserved),
+        end,
+        coming,
+        way,
+        unit,
+        wanted,
+        eats.eats(name, group),
+        _replayed(name, parts, end, p.today, coming, basis),
+    )
+
+
+def _replayed(
+    name: str, parts: Sequence[Portion], end: date, today: date, coming: Ahead, basis: Basis
+) -> Replayed | None:
+    """Its own weeks again and again; None where there are too few of them."""
+    own = basis.own.get(name)
+    if own is None or not any(own):
+        return None
+    return replayed(parts, end, today, own, coming.rate, basis.factors)
+
+
+def _supposed(basis: Basis, name: str, wanted: Demand) -> Demand:
+    """What is known of the household as it is, for so many mouths."""
+    if name in basis.supposed:
+        return replace(wanted, source="as supposed", known=True)
+    if basis.mouths == 1.0 or wanted.source == AS_EATEN or not wanted.known:
+        return wanted
+    return replace(wanted, a_week=wanted.a_week * basis.mouths)
+
+
+def _left_in(p: Pantry, group: Group, one: Stands) -> float:
+    """Servings in equal containers now."""
+    if one.whole is not None:
+        return one.line.n * holds(p)(one.line.food, group, one.whole)
+    kept = past(p)[one.line.batch].kept
+    mine = [kept[int(number) - 1] for number in one.line.numbers.split()]
+    return sum(holds(p)(one.line.food, group, held.came.held) * held.left for held in mine)
+
+
+def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:
+    """No more than the household itself says that it eats."""
+    said = [eats.of_food(name)] if name in eats.foods else []
+    said += [eats.of_group(group)] if group.value in eats.groups else []
+    most = min(said, default=wanted.a_week)
+    if wanted.a_week <= most:
+        return wanted
+    return replace(wanted, a_week=most, source="as you said", known=True)
+
+
+def row(p: Pantry, one: OneFood, ask: Ask) -> FoodAhead:
+    """As it is shown."""
+    found, known = one.ahead, one.wanted.source == AS_EATEN
+    unwanted = "" if one.eats else saying.unwanted(one.name, found, one.unit)
+    much = unwanted or saying.hoarding(one.name, found, one.unit, one.harvest, p.today)
+    little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if known else ""
+    passing = "pass their date" if found.pace.tight in one.safety else "pass their best"
+    again = one.replayed
+    next_ = putup_next.plan(p, one.name, one.wanted, one.way, found.left, ask)
+    return FoodAhead(
+        food=one.name,
+        group=one.group.value,
+        servings=round(found.pace.servings, 1),
+        pace_need=round(found.pace.needs, 2),
+        pace_can=round(found.pace.can, 2),
+        rate=round(found.rate, 2),
+        harvest=one.harvest,
+        runs_out=found.runs_out,
+        lost=round(found.lost, 1),
+        left=round(found.left, 1),
+        put_up=next_.count,
+        supply=found.supply,
+        says=much or little,
+        pace_says=unwanted
+        or saying.pace_in_words(
+            one.name, one.parts, found, one.unit, one.harvest, p.today, passing
+        ),
+        hoarding=much,
+        rationing=little,
+        container=one.way.batch.size or one.way.unit.one,
+        pounds=next_.pounds,
+        crop=next_.crop,
+        pounds_note=next_.note,
+        reckoning=next_.reckoning,
+        short_lived=next_.short_lived,
+        reserved=one.reserved,
+        tasted=verdicts(p, one.name),
+        eaten_known=known,
+        lost_range=again.lost_range if again else None,
+        runs_out_range=again.runs_out_range if again else None,
+        range_says=in_words(again, one.unit) if again else "",
+    )

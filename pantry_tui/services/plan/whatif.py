@@ -1,0 +1,197 @@
+"""The outlook as it is, and as it would be: read from words, reckoned side by side."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from pantry_tui.core import dates
+from pantry_tui.core.plan import pace_words as saying
+from pantry_tui.core.plan.appetite import at_table
+from pantry_tui.core.plan.range_words import from_to
+from pantry_tui.core.plan.suppose import Suppose
+from pantry_tui.core.text import clean
+from pantry_tui.core.words import Group
+from pantry_tui.errors import BadInput
+from pantry_tui.services.books.rows import FoodAhead, OutlookView, Pair, WhatIf
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import putup_next
+from pantry_tui.services.plan.appetite import LONGEST
+from pantry_tui.services.plan.outlook import outlook
+from pantry_tui.services.plan.putup_next import Ask
+
+_FROM_TO = re.compile(r"(?:(?:on|from) )?(.+?)(?: (?:to|until|-) (.+))?")
+_GUESTS = re.compile(r"(\d{1,3}) (?:people )?(.+)")
+_EAT = re.compile(r"(.+?) (\d{1,3}(?:\.\d{1,2})?)(?: servings)?(?: a week)?")
+_LINE = re.compile(r"(people|guests|away|without|eat)\b[ :]*(.*)")
+EXAMPLE = "people 4, guests 6 from 24 dec to 2 jan, away 3 to 9 jan, without beans, eat potatoes 15"
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """What is supposed, as it was typed."""
+
+    people: int | None = None
+    guests: Sequence[str] = ()
+    away: Sequence[str] = ()
+    without: Sequence[str] = ()
+    eat: Sequence[str] = ()
+
+    def __bool__(self) -> bool:
+        return self.people is not None or any((self.guests, self.away, self.without, self.eat))
+
+
+def what_if(
+    p: Pantry, suppose: Suppose, until: date | None = None, ask: Ask | None = None
+) -> WhatIf:
+    """Both outlooks; what is supposed stands in the notes of the second."""
+    return WhatIf(outlook(p, until, ask), outlook(p, until, ask, suppose))
+
+
+def read(p: Pantry, typed: Typed) -> Suppose:
+    """Raises BadInput for what is no number, day or food of this household."""
+    people = typed.people
+    if people is not None and not 1 <= people <= 100:
+        raise BadInput("The household must be 1 to 100 people.")
+    table: dict[date, int] = {}
+    says = [] if people is None else [f"{people} usually eat"]
+    says += [_guests(p, line, table) for line in typed.guests]
+    says += [_sit(p, line, 0, table) for line in typed.away]
+    without: set[str] = set()
+    for name in typed.without:
+        foods = _foods(p, name)
+        without |= set(foods)
+        says.append(f"nobody eats {', '.join(foods)}")
+    eat: dict[str, float] = {}
+    says += [_eat(p, line, eat) for line in typed.eat]
+    return Suppose(people, table, frozenset(without), eat, tuple(says))
+
+
+def read_line(p: Pantry, line: str) -> Suppose:
+    """The same from one line, its parts between commas. Raises BadInput."""
+    people: int | None = None
+    found: dict[str, list[str]] = {"guests": [], "away": [], "without": [], "eat": []}
+    for part in filter(None, (one.strip() for one in re.split(r"[,;]", line.lower()))):
+        match = _LINE.fullmatch(part)
+        if match is None or not match[2]:
+            raise BadInput(f"{clean(part)[:40]!r} is not understood: write {EXAMPLE}.")
+        what, rest = match.groups()
+        if what == "people":
+            if not (rest.isascii() and rest.isdigit() and len(rest) <= 3):
+                raise BadInput(f"{clean(rest)[:40]!r} is no number of people: write people 4.")
+            people = int(rest)
+        else:
+            found[what].append(rest)
+    typed = Typed(people, **found)
+    if not typed:
+        raise BadInput(f"Nothing is supposed: write {EXAMPLE}.")
+    return read(p, typed)
+
+
+def _guests(p: Pantry, line: str, table: dict[date, int]) -> str:
+    match = _GUESTS.fullmatch(" ".join(line.lower().split()))
+    if match is None:
+        raise BadInput(f"{clean(line)[:40]!r}: say how many eat, and when: 6 from 24 dec to 2 jan.")
+    return _sit(p, match[2], int(match[1]), table)
+
+
+def _sit(p: Pantry, line: str, people: int, table: dict[date, int]) -> str:
+    """So many sit at the table on the days of a line; in words."""
+    match = _FROM_TO.fullmatch(" ".join(line.lower().split()))
+    if match is None:
+        raise BadInput("Say when: 24 dec, or 24 dec to 2 jan.")
+    begins, ends = match.groups()
+    if begins.isdigit() and ends:  # "3 to 9 jan"
+        begins = " ".join([begins, *ends.split()[1:]])
+    first = dates.read_coming(begins, p.today)
+    last = dates.read_coming(ends, first) if ends else first
+    if not 0 <= (last - first).days < LONGEST:
+        raise BadInput(f"The last day lies before the first, or more than {LONGEST} days after it.")
+    if people > 100:
+        raise BadInput("At the table are 0 to 100 people.")
+    days = [first + timedelta(days=number) for number in range((last - first).days + 1)]
+    table.update(dict.fromkeys(days, people))
+    when = dates.say(first) if first == last else f"{dates.say(first)} to {dates.say(last)}"
+    return f"{at_table(people)} {when}"
+
+
+def _eat(p: Pantry, line: str, eat: dict[str, float]) -> str:
+    match = _EAT.fullmatch(" ".join(line.lower().split()))
+    if match is None:
+        raise BadInput(
+            f"{clean(line)[:40]!r}: say a food and its servings a week for the household: "
+            "potatoes 15."
+        )
+    foods = _foods(p, match[1])
+    if len(foods) > 1:
+        raise BadInput(f"{clean(match[1])[:40]!r} is {', '.join(foods)}: name one of them.")
+    eat[foods[0]] = float(match[2])
+    return f"{foods[0]} {float(match[2]):g} servings a week"
+
+
+def _foods(p: Pantry, typed: str) -> Sequence[str]:
+    """The foods of this household that are meant: by name, else those that have the word in their
+    name, else those of a group. Raises BadInput."""
+    ours = putup_next.by_food(p)
+    facts = p.facts(typed)
+    if facts is not None and facts.name in ours:
+        return [facts.name]
+    word = " ".join(typed.lower().split())
+    found = [name for name in ours if _has(name, word)]
+    if not found and word in tuple(Group):
+        found = [name for name, some in ours.items() if some[0].group.value == word]
+    if not found:
+        raise BadInput(f"{clean(typed)[:40]!r} is no food of your stores: see `outlook`.")
+    return sorted(found)
+
+
+def _has(name: str, word: str) -> bool:
+    """Whether its words are among those of a name, one or many of them."""
+    have = set(name.split()) | {one.removesuffix("s") for one in name.split()}
+    return all(one in have or one.removesuffix("s") in have for one in word.split())
+
+
+def changed(found: WhatIf) -> list[Pair]:
+    """Foods, groups and the household whose outlook would be another one, with what of it."""
+    pairs = [*_pairs(found.now, found.what_if), (found.now.household, found.what_if.household)]
+    told = ((now.food, _told(now), _told(then)) for now, then in pairs)
+    return [
+        Pair(food, *(", ".join(side[what] for what in what_else) for side in (mine, others)))
+        for food, mine, others in told
+        if (what_else := [what for what in mine if mine[what] != others[what]])
+    ]
+
+
+def _pairs(now: OutlookView, then: OutlookView) -> Iterable[tuple[FoodAhead, FoodAhead]]:
+    for mine, others in ((now.foods, then.foods), (now.groups, then.groups)):
+        by_name = {one.food: one for one in others}
+        yield from ((one, by_name[one.food]) for one in mine if one.food in by_name)
+
+
+def _told(one: FoodAhead) -> dict[str, str]:
+    """Rounded as it is shown, so that what looks the same is the same."""
+    low, high = (round(lost) for lost in one.lost_range or (one.lost, one.lost))
+    first, last = one.runs_out_range or (one.runs_out, one.runs_out)
+    return {
+        "rate": f"{one.rate:.1f} a week",
+        "ends": _ends(first, last),
+        "lost": f"{from_to(low, high)} lost",
+        "next": f"{saying.containers(one.put_up, one.container or 'containers')} next",
+    }
+
+
+def _ends(first: date | None, last: date | None) -> str:
+    """ "gone 3 Apr to 20 May 2027", "lasts"."""
+    if first is None:
+        return "lasts"
+    if last is None:
+        return f"gone {_short(first)} or later"
+    span = _short(last) if first == last else f"{_short(first)} to {_short(last)}"
+    return f"gone {span}"
+
+
+def _short(day: date) -> str:
+    """ "3 Apr 2027": two of them side by side leave no room for the day of the week."""
+    return dates.say(day).partition(" ")[2]
