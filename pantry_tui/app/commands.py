@@ -100,9 +100,9 @@ COMMANDS = (
         "What was thrown away, the year of each food",
         OUTLOOK,
     ),
-<<<<<<< HEAD
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", DUE),
+    Command("whatif", "i", "what_if", "what if", "More at table, guests, away, less", OUTLOOK),
     Command("months", "m", "months", "months", "The twelve months ahead", OUTLOOK),
     Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", WEEK),
@@ -128,39 +128,6 @@ COMMANDS = (
     Command("detail", "enter", "detail", "detail", "Show the whole batch", LISTS | LOG),
     Command("place", "a", "add_place", "add place", "Add a place", SHELVES),
     Command("reading", "r", "reading", "reading", "Record the temperature of the place", SHELVES),
-=======
-    Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
-    Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),
-    Command(
-        "whatif", "i", "what_if", "what if", "More at table, guests, away, less", True, OUTLOOK
-    ),
-    Command("months", "m", "months", "months", "The twelve months ahead", True, OUTLOOK),
-    Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", True, WEEK),
-    Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", True, WEEK),
-    Command("pin", "k", "pin", "pin", "Pin it to this day, or to any day again", False, WEEK),
-    Command("later", "plus", "shift(1)", "later", "Eat it a day later", True, WEEK),
-    Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", False, WEEK),
-    Command("swap", "r", "swap", "swap", "Another food of its group instead", True, WEEK),
-    Command("skip", "x", "skip", "skip", "None of it this week (again: put it back)", True, WEEK),
-    Command("eatout", "h", "out", "eat out", "Nobody cooks that day (again: undo)", True, WEEK),
-    Command("dish", "i", "dish", "dish", "A dish of yours on that day", False, WEEK),
-    Command("table", "b", "table", "at table", "Days away and guests", False, WEEK),
-    Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
-    Command("redo", "ctrl+y", "redo", "redo", "Do again what was taken back", False, ROOMS),
-    Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
-    Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS | LOG),
-    Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS | LOG),
-    Command("agree", "enter,space", "detail", "agrees", "The count agrees", True, COUNT),
-    Command("digit", DIGITS, "digit('{key}')", "count", "The count, where it differs", True, COUNT),
-    Command("uncount", "backspace", "uncount", "uncount", "Take this count back", False, COUNT),
-    Command("unlisted", "plus", "unlisted", "unlisted", "Add what nobody recorded", True, COUNT),
-    Command("book", "f", "finish", "book", "Show the differences and book them", True, COUNT),
-    Command("detail", "enter", "detail", "detail", "Show the whole batch", False, LISTS | LOG),
-    Command("place", "a", "add_place", "add place", "Add a place", True, SHELVES),
-    Command(
-        "reading", "r", "reading", "reading", "Record the temperature of the place", False, SHELVES
-    ),
->>>>>>> work
     Command(
         "outage",
         "x",
@@ -243,7 +210,7 @@ _FOOTER = {
     "find putup discard",
     "count": "agree digit uncount move sign unlisted book undo",
     "log": "detail find jump undo redo putup",
-    "outlook": "detail months year find jump putup undo",
+    "outlook": "detail whatif months year find jump putup undo",
     "putup": "books clear undo back guides",
 }
 _LAST = ("help", "quit")
