@@ -70,8 +70,11 @@ class PantryApp(Host):
     VERTICAL_BREAKPOINTS = [(0, "-low"), (16, "-high")]
     CSS_PATH = "app.tcss"
 
-    def __init__(self, pantry: Pantry) -> None:
+    def __init__(self, pantry: Pantry, *, served: bool = False) -> None:
+        """`served`: it is looked at in a browser, perhaps from another machine, so it reaches no
+        file of this one but the store."""
         super().__init__(pantry)
+        self.served = served
         self._copied_on: date | None = None
         self._told, self._began = pantry.clock, Clock().recorded
         self._day, self._minute = pantry.today, 0
@@ -263,6 +266,9 @@ class PantryApp(Host):
         """Copies of the store, lists out and in."""
         from pantry_tui.app.screens.backups import ask
 
+        if self.served:
+            self.tell("Not in a browser: F12 is for the app at the machine itself.", refused=True)
+            return
         ask(self, self._reload)
 
     def _reload(self) -> None:

@@ -189,6 +189,7 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
             Entry("restore", "safekeeping:Restore", "Bring a backup back; keeps what it replaces"),
             Entry("verify", "safekeeping:Verify", "Is every event what was written? Salvage, too"),
             Entry("demo", "stores:Demo", "The app on a throw-away demo store"),
+            Entry("serve", "serve:Serve", "The app in a browser, for a phone at the shelf"),
             Entry("help", "guides:Help", "Short guides: a power cut, a suspect jar, a stock check"),
             Entry("keys", "output:Keys", "Every key of the app, by command id"),
         ),

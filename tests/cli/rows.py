@@ -16,7 +16,8 @@ Words = tuple[str, ...]
 @dataclass(frozen=True)
 class Row:
     """`refused` None: this verb can be refused for the store alone. `first` is done before the
-    call that works; `storeless`: it needs no store."""
+    call that works; `storeless`: it needs no store; `endless`: it goes on until it is ended, so the
+    call that works is tried elsewhere."""
 
     works: Words
     shape: Any
@@ -24,6 +25,7 @@ class Row:
     bad: Words
     first: tuple[Words, ...] = ()
     storeless: bool = False
+    endless: bool = False
 
 
 _TIMED = ("timer", "start", "{peaches}", "25 min")
@@ -283,6 +285,7 @@ ROWS: dict[str, Row] = {
         ("--innit",),
         storeless=True,
     ),
+    "serve": Row((), s.STORE, ("--port", "99999"), ("--port", "many"), endless=True),
     "export": Row(
         ("{folder}/stock.csv", "--what", "stock"),
         s.WRITTEN,
