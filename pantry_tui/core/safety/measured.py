@@ -45,35 +45,33 @@ def spelled_out(text: str) -> str:
 
 
 _NUMBER = r"(\d{1,4}(?:[.,]\d{1,3})?)"
-_RANGE = re.compile(_NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?")
-_HOURS = re.compile(_NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?")
-_PSI = re.compile(
-    r"(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b", re.IGNORECASE
-)
-_TIME_WORDS = re.compile(r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for")
-_PRESSURE_WORDS = re.compile(r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge")
+_RANGE = _NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?"
+_HOURS = _NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?"
+_PSI = r"(?i)(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b"
+_TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
+_PRESSURE_WORDS = r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge"
 
 
 def _first(text: str) -> float | None:
     """The first number, of a range the smaller end."""
-    match = _RANGE.search(text)
+    match = re.search(_RANGE, text)
     parts = match.groups() if match else ()
     return min((float(part.replace(",", ".")) for part in parts if part), default=None)
 
 
-def _only(text: str, words: re.Pattern[str]) -> bool:
+def _only(text: str, words: str) -> bool:
     """Whether nothing stands beside numbers and these words."""
     strange = re.sub(r"[\d\s.,:;()–+-]+", " ", text).split()
-    return all(words.fullmatch(one) for one in strange)
+    return all(re.fullmatch(words, one) for one in strange)
 
 
 def read_minutes(text: str) -> float | None:
     """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shorter of a range; a
     pressure beside it is passed over, any other word makes it None."""
-    plain = _PSI.sub(" ", spelled_out(text))
+    plain = re.sub(_PSI, " ", spelled_out(text))
     if not _only(plain, _TIME_WORDS):
         return None
-    hours = _HOURS.search(plain)
+    hours = re.search(_HOURS, plain)
     if hours is None:
         return _first(plain)
     return float(hours[1].replace(",", ".")) * 60 + float(hours[2] or 0)
@@ -89,7 +87,7 @@ def read_psi(text: str) -> float | None:
     return None if number is None else number * each
 
 
-_SIZE = re.compile(r"(?<![a-z])(oz|ounce|ml|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?(?![a-z])")
+_SIZE = r"(?<![a-z])(oz|ounce|ml|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?(?![a-z])"
 _OUNCES = {
     "oz": 1.0,
     "ou": 1.0,
@@ -109,7 +107,7 @@ def read_jar(text: str) -> str | None:
     plain = text.casefold().replace("half", "1/2").replace("-", " ")
     for sign, spelled in VULGAR.items():
         plain = plain.replace(sign, f" {spelled}")
-    unit = _SIZE.search(plain)
+    unit = re.search(_SIZE, plain)
     if unit is None:
         return None
     before = plain[: unit.start()]
@@ -161,14 +159,12 @@ _UNSAFE = (
      "A pressure cooker is no pressure canner: it heats and cools too fast for the tested times."),
     (r"\bsun.?cann|in the sun|solar", "The sun is no tested process for jars."),
 )  # fmt: skip
-_NOT_PROCESSED = re.compile(
-    r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
-)
+_NOT_PROCESSED = r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
 
 
 def unsafe_way(text: str) -> str | None:
     """The sentence against a way of canning, None where nothing speaks against it."""
-    if _NOT_PROCESSED.fullmatch(text.casefold().strip()):
+    if re.fullmatch(_NOT_PROCESSED, text.casefold().strip()):
         return "The record says that it was not processed."
     return danger(text)
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput, Refused
