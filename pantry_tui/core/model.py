@@ -99,7 +99,7 @@ class Place:
     parent: str | None = None
     target_f: float | None = None
     capacity: int | None = None
-    checked: date | None = None  # when its stock was last counted
+    checked: date | None = None  # when all that stands in it was last counted
     facts: Sequence[Held | Read | Cut] = ()  # in the order of their moments
     gone: bool = False  # removed: nothing stands there any more
 

@@ -7,6 +7,7 @@ from collections import defaultdict
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
+from pantry_tui.core import scope
 from pantry_tui.core.keeping.rules import Rule, Status
 from pantry_tui.core.model import Crop
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
@@ -147,7 +148,7 @@ def read_tables(folder: Path) -> Tables:
         rule = _rule(row, sources)
         if rule.id in seen:
             raise row.bad("rule_id", f"{rule.id!r} stands twice")
-        for key in rule.food.split(";"):
+        for key in (one for name in rule.food.split(";") for one in scope.parts(name)):
             if key not in ruled:
                 raise row.bad("food", f"{key!r} is no food, class:, group: or acid: of foods.csv")
         seen.add(rule.id)

@@ -173,9 +173,10 @@ def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[R
 
 
 def guessed(rule: Rule, food: FoodFacts) -> bool:
-    """Whether it speaks of a class that the food is not known to be of: it may set a limit, and
-    it covers nothing."""
-    return scope.class_of(rule.food) not in {"", *food.classes}
+    """Whether it speaks only of classes that the food is not known to be of: it may set a limit,
+    and it covers nothing."""
+    keys = rule.food.split(";")
+    return all(scope.near(key, food, guess=False) == scope.OTHER for key in keys)
 
 
 def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:

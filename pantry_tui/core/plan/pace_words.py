@@ -75,6 +75,11 @@ def containers(count: int, size: str) -> str:
     return f"{count} {'x ' if words[:1].isdigit() else ''}{words}{of}{tail}"
 
 
+def put_up(count: int | None, size: str) -> str:
+    """As `containers`, or that nobody knows yet."""
+    return "not known yet" if count is None else containers(count, size or "containers")
+
+
 def plural(one: str) -> str:
     """ "jar" -> "jars", "box" -> "boxes"."""
     return one + ("es" if one.endswith(("x", "s", "ch", "sh")) else "s")

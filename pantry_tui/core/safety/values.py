@@ -75,8 +75,13 @@ def _letters(value: str) -> set[str]:
     return set(re.findall(r"[^\W\d_]+", value.casefold()))
 
 
+def is_tested(value: str) -> bool:
+    """Whether it names a tested recipe and nothing else: "tested", "USDA recipe"."""
+    return re.fullmatch(_TESTED, value.casefold()) is not None
+
+
 def _process(value: str) -> bool:
-    return bool(read_canner(value) or re.fullmatch(_TESTED, value.casefold()))
+    return bool(read_canner(value)) or is_tested(value)
 
 
 def _pack(value: str) -> bool:

@@ -312,6 +312,6 @@ def _wanted(p: Pantry, product: str) -> str | None:
 
     view = p.once("outlook for methods", lambda: outlook(p))
     row = next((one for one in view.foods if one.food == product), None)
-    if row is None:
+    if row is None or row.put_up is None:
         return None
     return f"{row.put_up} {row.container}".strip() if row.put_up else "nothing more of it"

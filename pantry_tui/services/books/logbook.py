@@ -193,7 +193,7 @@ def _place(p: Pantry, payload: Any) -> str:
 def _counted(p: Pantry, payload: said.Count) -> str:
     found = len(payload.back) + sum(len(one.containers) for one in payload.new)
     fewer = f"{len(payload.gone)} fewer, {found} more than recorded"
-    return f"counted {_place(p, payload)}: {fewer}"
+    return f"counted {_place(p, payload)}{' in part' if payload.part else ''}: {fewer}"
 
 
 def _changed(p: Pantry, payload: said.PlaceChanged) -> str:

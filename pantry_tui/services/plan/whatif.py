@@ -178,7 +178,7 @@ def _told(one: FoodAhead) -> dict[str, str]:
         "rate": f"{one.rate:.1f} a week",
         "ends": _ends(first, last),
         "lost": f"{from_to(low, high)} lost",
-        "next": f"{saying.containers(one.put_up, one.container or 'containers')} next",
+        "next": saying.put_up(one.put_up, one.container) + " next",
     }
 
 

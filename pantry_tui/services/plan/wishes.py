@@ -251,7 +251,9 @@ def _candidate(p: Pantry, container: Container) -> Candidate:
             return one
     judged = p.judge(container)
     why = judged.reasons[0] if judged.reasons else ""
-    raise Refused(f"{_say(p, container)} is {judged.verdict}: it cannot be planned. {why}".strip())
+    raise Refused(
+        f"{_say(p, container)}: {judged.verdict.said}, so it cannot be planned. {why}".strip()
+    )
 
 
 def _food(p: Pantry, ref: str) -> str:
