@@ -36,16 +36,37 @@ def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
         if "\0" in head:
             raise BadInput(f"{path.name} is no text: save the list as .csv and import that.")
         handle.seek(0)
-        reader = csv.reader(handle, delimiter=_delimiter(path, head))
+        sign = _delimiter(path, head)
+        # Strict: else a quote that is never closed takes all that follows into one cell.
+        reader = csv.reader(handle, delimiter=sign, strict=True)
+        begins, width = 1, 0
         try:
             for row in reader:
                 cells = [cell.strip() for cell in row]
+                if any(_holds_rows(cell, sign, width) for cell in cells):
+                    raise _open_quote(path, begins)
                 if any(cells):
+                    width = width or len(cells)
                     yield reader.line_num, cells
+                begins = reader.line_num + 1
         except csv.Error as error:
+            if "unexpected end" in str(error):
+                raise _open_quote(path, begins) from error
             raise BadInput(
                 f"{path.name} line {reader.line_num} is no row of a table ({error}): mend it."
             ) from error
+
+
+def _holds_rows(cell: str, sign: str, width: int) -> bool:
+    """Whether a cell of several lines has taken in a row as wide as the headings."""
+    return width > 1 and any(line.count(sign) >= width - 1 for line in cell.splitlines()[1:])
+
+
+def _open_quote(path: Path, line: int) -> BadInput:
+    return BadInput(
+        f"{path.name} line {line} opens a quote that nothing closes there: close it, or leave it "
+        "out."
+    )
 
 
 def _encoding(path: Path) -> str:
@@ -106,6 +127,12 @@ def guess(headings: list[str]) -> dict[str, int]:
     return found
 
 
+def alike(headings: list[str], column: int) -> list[int]:
+    """The columns that bear the same heading as that one, itself too."""
+    name = headings[column].casefold()
+    return [at for at, one in enumerate(headings) if name and one.casefold() == name]
+
+
 def mapping(text: str, headings: list[str]) -> dict[str, int]:
     """("food=Item,count=Qty") -> field -> column. Raises BadInput for a field or a heading that is
     not there; a heading may be its number, 1 for the first."""
@@ -117,6 +144,9 @@ def mapping(text: str, headings: list[str]) -> dict[str, int]:
         column = next(
             (n for n, one in enumerate(headings) if one.casefold() == heading.casefold()), None
         )
+        if column is not None and len(same := alike(headings, column)) > 1:
+            numbers = " or ".join(str(one + 1) for one in same)
+            raise BadInput(f"{heading!r} stands over several columns: say {field}={numbers}.")
         if column is None and heading.isdecimal() and 1 <= int(heading) <= len(headings):
             column = int(heading) - 1
         if column is None:

@@ -30,7 +30,7 @@ from pantry_tui.services.stock.pick import batch_named
 #: What of a record is the recipe; the rest is how it went that day, and is never copied.
 RECIPE = ("form", "pack", "salt", "sugar", "vinegar", "acid", "cure")
 #: Amounts that grow with the batch; a share ("2.25%") does not.
-_SCALED = re.compile(r"^(\d+(?:\.\d+)?)\s*(tbsp|tsp|cups?|g|kg|oz|lb|ml|l)\b(.*)$")
+_SCALED = re.compile(r"^(\d{1,7}(?:\.\d{1,6})?)\s*(tbsp|tsp|cups?|g|kg|oz|lb|ml|l)\b(.*)$")
 
 
 class Again(NamedTuple):
