@@ -234,12 +234,6 @@ def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object
     return [row[0] for row in db.execute(sql, values)]
 
 
-def how_many(db: sqlite3.Connection, where: str, values: dict[str, object]) -> int:
-    """Containers of a condition."""
-    sql = f"SELECT sum(n) FROM (SELECT *, {VERDICT} AS verdict FROM lines) {where}"
-    return int(db.execute(sql, values).fetchone()[0] or 0)
-
-
 def rows(
     db: sqlite3.Connection, day: str, wanted: Sequence[int] | None = None
 ) -> list[tuple[int, Line, int, int]]:

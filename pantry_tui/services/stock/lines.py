@@ -158,14 +158,6 @@ def lines(
         return StockLines(p, ids, order)
 
 
-def in_store(p: Pantry, *, text: str = "", place: str | None = None) -> int:
-    """How many containers the same list stands for."""
-    ready(p)
-    where, values = _condition(p, text, place)
-    with reading(p.path):
-        return table.how_many(p.store.db, where, values)
-
-
 def shelves(p: Pantry) -> list[Shelf]:
     """Every place in path order with how many containers it holds itself, its rows left out."""
     ready(p)
