@@ -7,7 +7,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
 
-from pantry_tui.core.amounts import UNITS, Amount
+from pantry_tui.core.amounts import UNITS, VULGAR, Amount
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.words import Method
 
@@ -95,6 +95,9 @@ def contents_of(size: str) -> Amount | None:
     """What one of that size holds: ("40 lb crates") -> 40 lb, ("half-pint jars") -> 1/2 pint,
     ("box of 12") -> 12 pieces; None where the words do not say."""
     said = size.strip().casefold()
+    for sign, spelled in VULGAR.items():
+        said = said.replace(sign, f" {spelled}")
+    said = said.strip()
     half = re.match(_HALF, said)
     if half is not None:
         return Amount(Fraction(1, 2), UNITS[half["unit"]])

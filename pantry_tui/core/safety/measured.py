@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.amounts import VULGAR
+
 #: Jars with published processes, smallest first, and their size in US fluid ounces.
 JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
 BIGGER = "bigger than a half-gallon"
@@ -102,14 +104,17 @@ _OUNCES = {
 
 def read_jar(text: str) -> str | None:
     """The published jar that holds as much or just more: "500 ml jars" take the quart."""
-    plain = text.casefold().replace("half", "1/2").replace("½", " 1/2").replace("-", " ")
+    plain = text.casefold().replace("half", "1/2").replace("-", " ")
+    for sign, spelled in VULGAR.items():
+        plain = plain.replace(sign, f" {spelled}")
     unit = re.search(_SIZE, plain)
     if unit is None:
         return None
     before = plain[: unit.start()]
-    number = _first(before.replace("1/2", ""))
-    if "1/2" in plain:
-        number = (number or (0 if "1/2" in before else 1)) + 0.5
+    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)  # behind it too: a pint and a half
+    number = _first(before.replace(part[0], "") if part else before)
+    if part is not None:
+        number = (number or (0 if part[0] in before else 1)) + int(part[1]) / int(part[2])
     elif number is None or (number > 2 and unit[1][:2] in ("pi", "pt", "qu", "qt")):
         number = 1  # "7 pint jars" counts jars
     ounces = _OUNCES[unit[1][:2]] * number
