@@ -9,11 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-LISTS = frozenset({"due", "shelves", "week", "batch"})
-LOG = frozenset({"log", "outlook"})
+LISTS = frozenset({"due", "shelves", "week", "batch", "picture", "grid"})
+LOG = frozenset({"log", "outlook", "months", "year", "underway"})
 OUTLOOK = frozenset({"outlook"})
-STOCK = frozenset({"due", "shelves", "batch"})
-WEEK = frozenset({"week"})
+STOCK = frozenset({"due", "shelves", "batch", "picture"})
+LISTED, DRAWN = frozenset({"shelves", "week", "outlook"}), frozenset({"picture", "grid", "year"})
+PROGRESS = frozenset({"underway"})
+WEEK = frozenset({"week", "grid"})
 DUE = frozenset({"due"})
 SHELVES = frozenset({"shelves"})
 COUNT = frozenset({"count"})
@@ -103,6 +105,9 @@ COMMANDS = (
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", DUE),
     Command("whatif", "i", "what_if", "what if", "More at table, guests, away, less", OUTLOOK),
+    Command("picture", "v", "picture", "picture", "Drawn, to be walked with the arrows", LISTED),
+    Command("aslist", "v", "picture", "as a list", "The same as a list again", DRAWN),
+    Command("tended", "f", "tended", "job done", "Its next small job is done", PROGRESS),
     Command("months", "m", "months", "months", "The twelve months ahead", OUTLOOK),
     Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", WEEK),
@@ -175,6 +180,14 @@ COMMANDS = (
         "Small jobs: seals, skimming, sorting ...",
         LISTS | LOG,
     ),
+    Command(
+        "underway",
+        "j",
+        "app.underway",
+        "in progress",
+        "Ferments, cures, infusions: day n of m",
+        LISTS | LOG,
+    ),
     Command("backups", "f12", "app.backups", "backups", "Backups, lists out and in", ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
@@ -204,13 +217,19 @@ _ACTS = "use open thaw move discard sign give missing ready"
 _LOOKS = "find jump detail putup undo mark"
 _FOOTER = {
     "due": f"{_ACTS} {_LOOKS} sort reserve rate process timer",
-    "shelves": f"use open thaw move discard sign reading outage place {_LOOKS} give missing ready",
+    "shelves": f"use open thaw move discard sign reading outage place picture {_LOOKS} give "
+    "missing ready",
     "batch": f"{_ACTS} rate process timer reserve putup undo",
-    "week": "accept eaten later earlier swap skip pin eatout dish table use open thaw detail undo "
-    "find putup discard",
+    "picture": f"{_ACTS} aslist mark detail jump undo",
+    "grid": "accept eaten later earlier swap skip pin eatout dish aslist use detail undo",
+    "months": "detail find jump undo",
+    "year": "detail aslist find jump undo",
+    "underway": "tended detail find jump undo",
+    "week": "accept eaten later earlier swap skip pin eatout dish picture table use open thaw "
+    "detail undo find putup discard",
     "count": "agree digit uncount move sign unlisted book undo",
     "log": "detail find jump undo redo putup",
-    "outlook": "detail whatif months year find jump putup undo",
+    "outlook": "detail whatif months picture year find jump putup undo",
     "putup": "books clear undo back guides",
 }
 _LAST = ("help", "quit")
@@ -258,6 +277,11 @@ SCREENS = {
     "putup": "Put up",
     "log": "Log",
     "outlook": "Outlook",
+    "picture": "Shelves, drawn",
+    "grid": "This week, as a grid",
+    "months": "The months ahead",
+    "year": "The year ahead",
+    "underway": "In progress",
 }
 
 

@@ -250,6 +250,12 @@ class PantryApp(Host):
 
         ask(self)
 
+    def action_underway(self) -> None:
+        """What ferments, cures, infuses or dries, with its days."""
+        from pantry_tui.app.screens.pictures import UnderwayPicture
+
+        self.push_screen(UnderwayPicture())
+
     def action_guides(self) -> None:
         """Short guides; letters find words in them."""
         from pantry_tui.app.screens.guide import choose_guide

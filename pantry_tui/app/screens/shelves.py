@@ -42,6 +42,12 @@ class ShelvesScreen(Acts, Rates, StockList):
         self.host.tell("Put the cursor on a place first.", refused=True)
         return ""
 
+    def action_picture(self) -> None:
+        """Drawn, a cell for each container."""
+        from pantry_tui.app.screens.pictures import ShelfPicture
+
+        self.app.push_screen(ShelfPicture())
+
     def action_reading(self) -> None:
         from pantry_tui.app.screens.ask import ask_line
         from pantry_tui.services.stock import readings
