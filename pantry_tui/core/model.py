@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import (
     ASSUMED_F,

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event
 from pantry_tui.services.pantry import Pantry

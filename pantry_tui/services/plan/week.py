@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 from fractions import Fraction
 from itertools import groupby
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import amount_of
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Eaten, Entry
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick
 from pantry_tui.core.plan.week import plan
