@@ -75,15 +75,17 @@ def test_no_two_commands_have_one_id() -> None:
 
 
 def test_a_key_of_ones_own_must_be_free_on_every_screen_of_its_command() -> None:
-    assert keymap({"pin": "w"}) == ({"pin": "w"}, [])
+    assert keymap({"pin": "ctrl+o"}) == ({"pin": "ctrl+o"}, [])
     assert keymap({"reserve": "b"})[0] == {"reserve": "b"}, "the week alone has that key"
     good, wrong = keymap({"use": "k"})
     assert not good
     assert "already reserve" in wrong[0] or "already pin" in wrong[0]
-    good, wrong = keymap({"use": "w", "open": "w"})
-    assert good == {"use": "w"}
+    good, wrong = keymap({"use": "ctrl+o", "open": "ctrl+o"})
+    assert good == {"use": "ctrl+o"}
     assert "already use" in wrong[0]
-    assert keymap({"open": "u", "use": "w"})[0] == {"open": "u", "use": "w"}, "u is free then"
+    assert keymap({"open": "u", "use": "ctrl+o"})[0] == {"open": "u", "use": "ctrl+o"}, (
+        "u is free then"
+    )
     assert keymap({"use": "o", "open": "u"})[0] == {"use": "o", "open": "u"}, "two may change"
     assert "cursor" in keymap({"use": "down"})[1][0]
     assert "jump" in keymap({"use": "7"})[1][0]
