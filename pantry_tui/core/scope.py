@@ -1,7 +1,8 @@
 """Which foods a row of the tables speaks of: the one reader of its keys.
 
 `*` is any food, `group:G` a food group, `acid:G` what of a group is acid or acidified, `class:C`
-a class (`bean`, `root`, `garlic` ...), anything else a food's own name.
+a class (`bean`, `root`, `garlic` ...), anything else a food's own name. "K not L" is what K speaks
+of and L does not.
 """
 
 from __future__ import annotations
@@ -34,6 +35,11 @@ def split(key: str) -> tuple[str, str]:
     return (kind, named) if colon else ("", key)
 
 
+def parts(key: str) -> list[str]:
+    """("group:vegetable not class:sprout") -> both keys, the one that it speaks of first."""
+    return key.split(" not ")
+
+
 def class_of(key: str) -> str:
     """The class that a key names, "" for another key."""
     kind, named = split(key)
@@ -46,6 +52,9 @@ def near(key: str, food: FoodFacts, *, guess: bool = True) -> int:
     A food that is not in the tables might be any class of its group: with `guess` the rows of all
     of them speak for it, as close as those of its group.
     """
+    key, *others = parts(key)
+    if any(near(other, food, guess=False) > OTHER for other in others):
+        return OTHER
     if key == "*":
         return ANY
     kind, named = split(key)

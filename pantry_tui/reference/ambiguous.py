@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Method
 from pantry_tui.errors import DataError, Unclear
 from pantry_tui.paths import data_dir

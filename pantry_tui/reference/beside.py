@@ -5,11 +5,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir

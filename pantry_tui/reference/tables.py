@@ -5,10 +5,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache, cached_property
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core import scope
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.safety.outage import OutageRule
@@ -290,7 +291,7 @@ def read_tables(folder: Path) -> Tables:
         rule = _rule(row, sources)
         if rule.id in seen:
             raise row.bad("rule_id", f"{rule.id!r} stands twice")
-        for key in rule.food.split(";"):
+        for key in (one for name in rule.food.split(";") for one in scope.parts(name)):
             if key not in ruled:
                 raise row.bad("food", f"{key!r} is no food, class:, group: or acid: of foods.csv")
         seen.add(rule.id)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Method, Trust
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled

@@ -96,6 +96,10 @@ def closeness(keys: tuple[str, ...], food: Food, classes: frozenset[str]) -> int
 
 
 def near(key: str, food: Food, classes: frozenset[str]) -> int | None:
+    """`K not L` (data/README.md): what K speaks of, but for what L speaks of."""
+    key, *but = key.split(" not ")
+    if any(near(one, food, classes) is not None for one in but):
+        return None
     kind, _, value = key.partition(":")
     if key == "*":
         return 0

@@ -13,8 +13,11 @@ from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
+from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
+from pantry_tui.core.safety.acid import acid_unsaid
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.record import NEEDED, known
+from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, State
 
@@ -26,6 +29,11 @@ _OURS = frozenset({"", "me", "us", "ours", "own", "myself", "home", "household"}
 UNKNOWN_ORIGIN = (
     "Low-acid food that somebody else canned, and nobody knows how: it is not offered. Ask how it "
     "was processed and record it, or discard it unopened."
+)
+UNKNOWN_ACID = (
+    "Food that is safe by acid put into it, canned by somebody else, and nobody knows whether it "
+    "was: it is not offered. Ask, and record it with acid=lemon or vinegar=5%, or discard it "
+    "unopened."
 )
 
 WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
@@ -42,16 +50,21 @@ def not_checked(batch: Batch) -> tuple[str, ...]:
         return ()
     typed = dict(batch.process).get("jar", "") or batch.size
     litre = low_acid(batch.method, batch.food) and is_litre(typed)
-    return (*unchecked(batch.method, batch.process), *((LITRE,) if litre else ()))
+    said = unchecked(batch.method, batch.process)
+    acid = acid_unsaid(batch) and NO_PROCESS not in said
+    return (*said, *((NO_ACID_SAID,) if acid else ()), *((LITRE,) if litre else ()))
 
 
-def of_unknown_origin(batch: Batch) -> bool:
-    """Whether it is a low-acid jar of somebody else of whose process the time or the pressure is
-    not known: half a record cannot be checked."""
-    low_acid = batch.food.acidity is Acidity.LOW_ACID
-    if batch.method not in PROCESSED or not low_acid or not by_others(batch):
-        return False
-    return bool(set(NEEDED[batch.method]) - known(batch.process))
+def unknown_origin(batch: Batch) -> str:
+    """Why a jar of somebody else is not offered, or "": nobody knows the time or the pressure of a
+    low-acid one, or whether acid was put into one that is safe by it. Half a record cannot be
+    checked."""
+    if batch.method not in PROCESSED or not by_others(batch):
+        return ""
+    if batch.food.acidity is Acidity.LOW_ACID:
+        unknown = set(NEEDED[batch.method]) - known(batch.process)
+        return UNKNOWN_ORIGIN if unknown else ""
+    return UNKNOWN_ACID if acid_unsaid(batch) else ""
 
 
 def unsealed(batch: Batch, container: Container) -> bool:

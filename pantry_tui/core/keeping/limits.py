@@ -18,21 +18,20 @@ at once was last good on the day before.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.canned import low_acid_in_water
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
-    UNKNOWN_ORIGIN,
     WRONG_CLOCK,
     not_checked,
-    of_unknown_origin,
     of_wrong_clock,
     rescued,
     still_to_come,
+    unknown_origin,
     unsealed,
 )
 from pantry_tui.core.keeping.exposure import Span, exposures
@@ -131,13 +130,14 @@ def _weigh(
     safety = _safety(reckoning, outcomes)
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
-    harmless = not can_hurt(batch, in_progress)
+    origin = unknown_origin(batch)
+    harmless = not (origin or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
     quality = _quality(reckoning)
     troubles = [Trouble(WRONG_CLOCK)] if lost else []
-    if of_unknown_origin(batch):
-        troubles.append(Trouble(UNKNOWN_ORIGIN))
+    if origin:
+        troubles.append(Trouble(origin))
     troubles += reckoning.troubles()
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
     doubted = next(iter(troubles), None)

@@ -9,11 +9,11 @@ food of its kind is refused, and it is over at once; up to two hours only the cl
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 from functools import lru_cache
@@ -11,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core import dates, scope
 from pantry_tui.core.canned import low_acid_in_water
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.words import (
     COLD_F,
@@ -173,9 +173,10 @@ def _covering(rules: Sequence[Rule], climate: Climate, method: Method) -> list[R
 
 
 def guessed(rule: Rule, food: FoodFacts) -> bool:
-    """Whether it speaks of a class that the food is not known to be of: it may set a limit, and
-    it covers nothing."""
-    return scope.class_of(rule.food) not in {"", *food.classes}
+    """Whether it speaks only of classes that the food is not known to be of: it may set a limit,
+    and it covers nothing."""
+    keys = rule.food.split(";")
+    return all(scope.near(key, food, guess=False) == scope.OTHER for key in keys)
 
 
 def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:

@@ -3,11 +3,11 @@ pass their best in May"."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from math import ceil, floor
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.outlook import Ahead
 from pantry_tui.core.plan.pace import Portion, lost_at
 from pantry_tui.core.text import singular

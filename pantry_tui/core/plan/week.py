@@ -18,10 +18,10 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import replace
 from datetime import date
 from math import ceil
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes

@@ -8,13 +8,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.acid import unacidified
 from pantry_tui.core.safety.measured import (
     BIGGER,
     CANNERS,
@@ -155,10 +156,15 @@ def recorded(record: Mapping[str, str]) -> bool:
     return any(key in said and not is_unknown(said[key]) for key in DETAILS)
 
 
-#: The largest jar, and the fewest minutes below 1,001 ft, that are published for jams and jellies,
-#: and for relishes, chutneys and mixed pickles; 5 more above, 10 more above 6,000 ft (USDA Complete
-#: Guide to Home Canning, AIB 539, guides 6 and 7, from memory).
-_OF_ANY = {Method.JAM: ("pint", 5), Method.VINEGAR_PICKLE: ("quart", 10)}
+#: The largest jar, and the fewest minutes in it below 1,001 ft; 5 more above, 10 more above 6,000.
+#: Jams, jellies: half-pints or pints, 5 (USDA HG 56 at NCHFP; UGA, So Easy to Preserve). Relishes
+#: in pints, mixed pickles in quarts: 10 (USDA AIB 539 of 1994, guide 6). Read in copies. In pints
+#: guide 6 has 5 for piccalilli, small gherkins, bell peppers and mixed vegetables: what has no row
+#: of its own is held to 10.
+_OF_ANY = {
+    Method.JAM: ("pint", 5, "the fewest that are published for a jam"),
+    Method.VINEGAR_PICKLE: ("quart", 10, "what relishes and most pickles are published with"),
+}
 
 
 def doubt(
@@ -196,7 +202,7 @@ def doubt(
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
     elif not never and method in _OF_ANY:
         problems += _beyond_any(method, food, size, said, altitude_ft)
-    problems += _unacidified(food, mine, said.get("acid", ""))
+    problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
     if method is not Method.PRESSURE:
         problems += weak_vinegar(vinegar)
         if method is Method.VINEGAR_PICKLE and no_acid(vinegar):
@@ -211,7 +217,7 @@ def _beyond_any(
 ) -> list[str]:
     """What no jam or pickle is published for, where this one has no row of its own: a larger jar,
     fewer minutes."""
-    largest, least = _OF_ANY[method]
+    largest, least, whose = _OF_ANY[method]
     jar, order = read_jar(said.get("jar", "") or size), [*JARS, BIGGER]
     found = []
     if jar is not None and order.index(jar) > order.index(largest):
@@ -221,8 +227,8 @@ def _beyond_any(
     minutes = read_minutes(said.get("minutes", ""))
     if minutes is not None and minutes < least:
         found.append(
-            f"{minutes:g} minutes are fewer than any that are published for a {method} like "
-            f"{food.name} at {feet:,} ft ({least})."
+            f"{minutes:g} minutes are fewer than {least}, {whose} at {feet:,} ft; no process for "
+            f"{food.name} itself is known here."
         )
     return found
 
@@ -345,19 +351,6 @@ def _too_little(rows: Sequence[ProcessRow], said: Mapping[str, str], ft: int) ->
 def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
     long = minutes is None or minutes >= row.minutes
     return long and (psi is None or row.psi is None or psi >= row.psi)
-
-
-def _unacidified(food: FoodFacts, rows: Sequence[ProcessRow], acid: str) -> list[str]:
-    """Tomatoes and figs (pH about 4.6) need lemon juice or citric acid in either canner; the
-    tested amounts are of bottled juice, since fresh fruit differs (USDA AIB 539)."""
-    adds = any(re.search("lemon|citric", row.acidify) for row in rows)
-    if not (adds or "tomato" in food.classes):
-        return []
-    if no_acid(acid):
-        return [f"No acid was added: {food.name} may be above pH 4.6 without it."]
-    if re.search(r"\bfresh\b", acid.casefold()):
-        return ["Fresh lemon juice differs in strength: the tested processes take bottled juice."]
-    return []
 
 
 def _too_mild(food: FoodFacts, method: Method, said: str) -> list[str]:

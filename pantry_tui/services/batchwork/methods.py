@@ -4,9 +4,9 @@ why the others are refused."""
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping.rules import closeness
 from pantry_tui.core.model import FoodFacts

@@ -172,7 +172,7 @@ def since_when(p: Pantry) -> Callable[[Gone, date], date]:
 
 
 def _counts(p: Pantry) -> dict[str, date]:
-    """Of each stock check the day of the one before it in the same place."""
+    """Of each stock check the day of the last one before it that looked at all of the place."""
     found: dict[str, date] = {}
     last: dict[str, date] = {}
     with reading(p.path):
@@ -182,5 +182,6 @@ def _counts(p: Pantry) -> dict[str, date]:
         assert isinstance(payload, said.Count)
         if payload.place in last:
             found[event.id] = last[payload.place]
-        last[payload.place] = event.day
+        if not payload.part:
+            last[payload.place] = event.day
     return found

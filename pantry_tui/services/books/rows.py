@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from typing import NamedTuple
+
+from pantry_tui.core.dataclass import dataclass
 
 
 class Way(NamedTuple):

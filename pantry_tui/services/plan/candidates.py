@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 from functools import partial
 from itertools import chain, groupby
@@ -11,6 +10,7 @@ from operator import itemgetter
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount, exact_amount
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.rotation import Judged, first_date, rank
 from pantry_tui.core.keeping.thawing import thaw_days

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from datetime import date
 
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.outlook import Ahead, ahead

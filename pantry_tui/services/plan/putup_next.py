@@ -10,10 +10,10 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from pantry_tui.core.amounts import kitchen_count
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.outlook import shared
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.core.plan.range_words import from_to

@@ -6,6 +6,7 @@ is low in acid and sealed without air, in oil, vacuum-packed or cooked.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -14,17 +15,22 @@ import pytest
 from pantry_tui.core.keeping.doubt import (
     by_others,
     not_checked,
-    of_unknown_origin,
     rescued,
+    unknown_origin,
     unsealed,
 )
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as, use_by
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, Seen
+from pantry_tui.core.safety.acid import ACID_ADDED
+from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
+from pantry_tui.core.safety.process import name_key
 from pantry_tui.core.safety.record import NO_ALTITUDE, NOT_CHECKED
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
+from pantry_tui.reference.process import load_processes
 from pantry_tui.reference.tables import load_tables
+from tests.core.keeping.told import facts_of
 
 MADE = date(2026, 3, 1)
 BOOK = load_tables().book
@@ -246,7 +252,57 @@ def test_a_low_acid_jar_of_somebody_else_and_nobody_knows_how(
     method: Method, acidity: Acidity, process: dict[str, str], unknown: bool
 ) -> None:
     one = batch(method, Group.VEGETABLE, acidity, **process)
-    assert of_unknown_origin(one) is unknown
+    assert bool(unknown_origin(one)) is unknown
+
+
+WATER = Method.BOILING_WATER
+
+
+@pytest.mark.parametrize(
+    ("food", "method", "process", "said"),
+    [
+        # USDA AIB 539, guide 3: lemon juice or citric acid in either canner.
+        ("tomatoes", WATER, {"minutes": "85"}, True),
+        ("tomatoes", Method.PRESSURE, {"minutes": "25", "psi": "11"}, True),
+        ("figs", WATER, {"minutes": "50"}, True),
+        ("asian pears", WATER, {"minutes": "25"}, True),
+        ("tomatillos", WATER, {"minutes": "50"}, True),
+        ("salsa", WATER, {"minutes": "15"}, True),
+        ("pickled beets", WATER, {"minutes": "35"}, True),
+        ("tomatoes", WATER, {"minutes": "85", "acid": "unknown"}, True),
+        ("tomatoes", WATER, {"minutes": "85", "vinegar": "none"}, True),
+        ("tomatoes", WATER, {"minutes": "85", "process": "boiling-water"}, True),
+        ("tomatoes", WATER, {"minutes": "85", "acid": "lemon"}, False),
+        ("salsa", WATER, {"minutes": "15", "vinegar": "5%"}, False),
+        ("salsa", WATER, {"minutes": "15", "process": "tested recipe"}, False),
+        ("peaches", WATER, {"minutes": "30"}, False),
+        ("tomatoes", Method.FROZEN, {}, False),
+        ("tomatoes", Method.DRIED, {}, False),
+    ],
+)
+def test_acid_of_which_nobody_said_anything(
+    food: str, method: Method, process: dict[str, str], said: bool
+) -> None:
+    one = Batch("b", "2A", facts_of(food), method, MADE, "", tuple(process.items()))
+    assert (NO_ACID_SAID in not_checked(one)) is said
+    theirs = replace(one, process=(*one.process, ("by", "Sunniva")))
+    assert bool(unknown_origin(theirs)) is said, "a jar of somebody else is not offered on a guess"
+
+
+def test_one_reason_is_said_where_nothing_of_a_process_is_recorded() -> None:
+    bare = replace(batch(WATER), food=facts_of("tomatoes"))
+    assert not_checked(bare) == (NOT_CHECKED,)
+    assert unknown_origin(replace(bare, process=(("by", "Sunniva"),)))
+
+
+def test_every_food_whose_tested_process_asks_for_acid_is_of_that_class() -> None:
+    """The class in foods.csv and the column in process.csv say the same."""
+    rows = load_processes()
+    for food in load_tables().foods:
+        asked = [row.acidify for row in rows if name_key(food.name) in row.names]
+        sour = food.acidity is Acidity.ACID
+        adds = any(re.search("lemon|citric|lime|vinegar", one) for one in asked) and not sour
+        assert (ACID_ADDED in food.classes) is adds, food.name
 
 
 def test_a_process_that_was_not_recorded_is_a_standing_reason_unless_it_is_in_doubt() -> None:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core import scope
 from pantry_tui.core.keeping.rules import Rule, guessed, speaking
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.reference.tables import load_tables
+from tests.core.keeping.told import Told
 
 
 def said(method: Method, food: FoodFacts, state: State, climate: Climate) -> list[Rule]:
@@ -46,7 +48,19 @@ ELSEWHERE = [
     ("flavoured vinegar", "beef", "sealed", "pantry"),
     ("rendered fat", "carrots", "sealed", "freezer"),
     ("salted", "sausages", "sealed", "pantry"),
-]
+    # Tables of dried fruit and vegetables, of jerky, of pickles and uncooked fruit jam.
+    *(("dried", food, "sealed", place) for place in ("room", "pantry", "fridge") for food in (
+        "cakes", "bread", "pasta", "oats", "baking mixes", "bacon", "liver", "sausages",
+        "anchovies", "cod", "alfalfa sprouts", "bean sprouts", "quiche", "milk")),
+    ("dried", "bacon", "sealed", "freezer"),
+    *((method, food, state, "fridge") for state in ("sealed", "open") for food in (
+        "mayonnaise", "salad dressing", "alfalfa sprouts", "radish sprouts")
+      for method in ("fridge pickle", "vinegar pickle", "freezer jam", "jam")),
+    ("freezer jam", "avocados", "sealed", "fridge"),
+    ("freezer jam", "bananas", "thawed", "fridge"),
+    ("sugar preserve", "coconut water", "sealed", "room"),
+    ("sugar preserve", "cold brew", "sealed", "pantry"),
+]  # fmt: skip
 
 
 @pytest.mark.parametrize(("method", "food", "state", "climate"), ELSEWHERE)
@@ -65,7 +79,11 @@ def test_a_general_figure_is_not_lent_to_other_kinds(
         ("vinegar pickle", "runner beans", "open", "fridge"),
         ("fridge pickle", "eggs", "sealed", "fridge"),
         ("in oil", "mushrooms", "sealed", "fridge"),
-        ("dried", "oats", "sealed", "room"),
+        ("dried", "basil", "sealed", "room"),
+        ("dried", "venison", "sealed", "room"),
+        ("dried", "lentils", "sealed", "room"),
+        ("freezer jam", "strawberries", "sealed", "fridge"),
+        ("sugar preserve", "cordials", "sealed", "room"),
         ("flavoured vinegar", "raspberry vinegar", "sealed", "room"),
         ("rendered fat", "lard", "sealed", "fridge"),
         ("salted", "hard sausages", "sealed", "pantry"),
@@ -111,3 +129,19 @@ def test_a_guessed_class_still_shortens() -> None:
     odd = FoodFacts("oca", Group.FRUIT, Acidity.ACID, frozenset(), known=False)
     figures = said(Method.FROZEN, odd, State.SEALED, Climate.FREEZER)
     assert min(rule.days for rule in figures) < 5 * 30.5  # citrus, four months
+
+
+def test_what_a_key_excepts_it_does_not_speak_of() -> None:
+    crops = "group:vegetable not class:sprout not beets"
+    assert scope.near(crops, known("carrots")) == scope.GROUP
+    assert scope.near(crops, known("bean sprouts")) == scope.OTHER
+    assert scope.near(crops, known("beets")) == scope.OTHER
+    assert scope.near(crops, known("apples")) == scope.OTHER
+
+
+@pytest.mark.parametrize("food", ["biltong", "meatballs", "bacon", "cod", "bean sprouts", "quiche"])
+def test_dried_food_of_animals_that_no_table_names_is_not_offered(food: str) -> None:
+    """Wyoming's jerky table is of lean meat: no cured, minced or cooked dish, organ or fish."""
+    for place in ("kitchen", "larder", "fridge"):
+        judged = Told(food, Method.DRIED, place).judged(1)
+        assert not judged.usable, (food, place)

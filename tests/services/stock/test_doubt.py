@@ -155,14 +155,19 @@ def test_jars_of_which_nobody_knew_the_altitude_are_checked_once_it_is_said(tmp_
 @pytest.mark.parametrize(
     ("line", "word"),
     [
-        # USDA AIB 539, guides 6 and 7: jams in half-pints or pints for 5 minutes at least, mixed
-        # pickles and relishes in no more than a quart for 10.
+        # USDA HG 56 and AIB 539, guide 6 (1994), read in copies: jams in half-pints or pints for 5
+        # minutes, relishes and mixed pickles in no more than a quart for 10; 5 more above 1,000
+        # ft, and again above 6,000 ft.
         ("4 quart jars pepper jelly, jam, larder, minutes=10", "larger than a pint"),
-        ("4 half-pint jars tomato jam, jam, larder, minutes=4", "fewer than any"),
+        ("4 half-pint jars tomato jam, jam, larder, minutes=4, altitude=900ft", "fewer than 5"),
         ("4 gallon jars pickled cauliflower, vinegar pickle, larder", "larger than a quart"),
-        ("4 pint jars tomato chutney, vinegar pickle, larder, minutes=9", "fewer than any"),
+        ("4 pint jars tomato chutney, vinegar pickle, larder, minutes=9, altitude=900ft",
+         "fewer than 10"),
         ("4 pint jars tomato chutney, vinegar pickle, larder, minutes=14, altitude=2000ft",
-         "fewer than any"),
+         "fewer than 15"),
+        ("4 pint jars tomato chutney, vinegar pickle, larder, minutes=19, altitude=6001ft",
+         "fewer than 20"),
+        ("4 pint jars pepper jelly, jam, larder, minutes=14, altitude=6001ft", "fewer than 15"),
     ],
 )  # fmt: skip
 def test_a_food_without_a_process_has_no_larger_jar_and_no_shorter_time_than_any(

@@ -92,6 +92,33 @@ def test_no_process_is_said_wherever_the_jar_is_met_until_it_is_recorded(p: Pant
     assert row(p, f"{code}/3").standing == ()
 
 
+def test_acid_of_which_nothing_is_said_is_named_wherever_the_jar_is_met(p: Pantry) -> None:
+    """USDA AIB 539, guide 3: tomatoes take lemon juice or citric acid, canned in water or steam."""
+    canned = "boiling-water canned, larder, minutes=50"
+    code = up(p, f"4 quart jars crushed tomatoes, {canned}, 2026-01-05")
+    correct(p, code, process=[("altitude", "900 ft")])
+    said = "Acid not recorded: not checked. Record it: acid=lemon, or vinegar=5%."
+    assert row(p, f"{code}/1").usable, "one's own jar stays usable"
+    assert row(p, f"{code}/1").standing == (said,)
+    assert said in one_batch.show(p, code).rows[0].reasons
+    assert said in paper.labels(p, [code])[0].caution
+    assert said in str(paper.sheet(p, "due").notes)
+    assert any(said in take.reasons for take in weeks.week(p).take if take.code == code)
+    assert said in act.open_(p, f"{code}/1").warnings
+    assert said in act.use(p, f"{code}/2").warnings
+    correct(p, code, process=[("acid", "citric")])
+    assert row(p, f"{code}/3").standing == ()
+    correct(p, code, process=[("acid", "none")])
+    assert not row(p, f"{code}/3").usable
+
+
+def test_tomatoes_of_somebody_else_are_not_offered_while_nobody_knows_of_acid(p: Pantry) -> None:
+    code = up(p, "1 quart jar crushed tomatoes, boiling-water canned, larder, gift=yes, minutes=50")
+    assert (row(p, f"{code}/1").verdict, row(p, f"{code}/1").usable) == (Verdict.UNKNOWN, False)
+    correct(p, code, process=[("acid", "lemon")])
+    assert row(p, f"{code}/1").usable
+
+
 def test_an_altitude_that_nobody_said_is_no_sea_level(p: Pantry) -> None:
     code = up(p, f"1 {BEANS}, {TESTED}")
     assert row(p, f"{code}/1").standing == (
