@@ -270,8 +270,9 @@ class _Week:
         """What of `free` has room beside what is on the table, and the rest in its order."""
         numbers = list(free)
         lots = list(map(self._lot, free.values()))
+        foods = {one.food for one in (*free.values(), *on_table)}
         ceilings = Ceilings(
-            {one.food: self.appetite.of_food(one.food) for one in (*free.values(), *on_table)},
+            {food: self.appetite.of_food(food) for food in foods},
             {group: self.appetite.of_group(group) for group in Group},
             {role: a_head * self.appetite.meals_a_week for role, a_head in A_HEAD.items()},
         )
