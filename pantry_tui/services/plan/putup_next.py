@@ -20,8 +20,7 @@ from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.plan.pace_words import Unit
 from pantry_tui.core.words import Method, State
 from pantry_tui.reference.yields import load_yields
-from pantry_tui.services.books.losses import TOO_MUCH
-from pantry_tui.services.books.past import Came, Past, past
+from pantry_tui.services.books.past import TOO_MUCH, Came, Past, past
 from pantry_tui.services.books.rows import FoodYear, Way
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.nouns import noun
