@@ -31,6 +31,8 @@ from pantry_tui.core.words import Group, Role
 
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
+#: Days of a week that are most of it.
+_MOST = 4
 #: What is no more than so many servings a head is not too big for any table.
 _BIG = 4.0
 #: A meal of bulk is taken from it for one day or the next.
@@ -308,10 +310,12 @@ class _Week:
         return Lot(one.food, one.group, one.servings, last, opened, one.at_table)
 
     def _last_week(self, day: date | None) -> int | None:
-        """The number of the week, counted from this one, in which a day lies."""
+        """The number of the last week, counted from this one, that has most of its days up to a
+        day: what is due on the first of a week is for the week before, or else all of it is eaten
+        on one day."""
         if day is None:
             return None
-        return max(0, (day - self.table.next_week).days // 7 + 1)
+        return max(0, ((day - self.table.next_week).days + _MOST) // 7)
 
     # -- dishes ----------------------------------------------------------------------------------
 

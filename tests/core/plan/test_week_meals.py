@@ -106,3 +106,12 @@ def test_out_of_a_crate_no_crumbs_are_planned() -> None:
         assert pick.candidate.servings >= guests.sit(pick.day) / 2
     last = one("rest", "apples", 0.5, group=Group.FRUIT, bulk=True, opened=keeps(None))
     assert plan([last], guests, START, Needs()).picks, "the last of it is eaten all the same"
+
+
+def test_what_is_due_on_the_first_day_of_a_week_is_for_the_week_before() -> None:
+    """Else all of it would be eaten on that one day."""
+    little = Appetite(4, groups={"vegetable": 1.0})
+    soon = one("soon", "zucchini", 4.0, 2, group=Group.VEGETABLE, last=day(7))
+    later = one("later", "beans", 4.0, 2, group=Group.VEGETABLE, last=day(12))
+    found = plan([later, soon], little, START, Needs())
+    assert [pick.candidate.container for pick in found.picks] == ["soon"]
