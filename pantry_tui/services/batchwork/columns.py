@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from pantry_tui.errors import BadInput
+from pantry_tui.store.files import refuse_unreadable
 
 #: Field -> headings that name it, in lower case without marks.
 HEADINGS: dict[str, tuple[str, ...]] = {
@@ -22,7 +23,7 @@ HEADINGS: dict[str, tuple[str, ...]] = {
     "note": ("note", "notes", "remarks", "comment", "comments", "memo"),
 }
 #: A file larger than that is no household's list.
-MOST_BYTES = 64 * 1024 * 1024
+MOST_BYTES = 64_000_000
 
 
 def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
@@ -30,6 +31,7 @@ def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
     cannot be read, or is no table."""
     if path.suffix.lower() not in (".csv", ".tsv", ".txt"):
         raise BadInput(f"{path.name} is no list that is read here: save it as .csv or .tsv.")
+    refuse_unreadable(path, MOST_BYTES)
     encoding = _encoding(path)
     with path.open(encoding=encoding, newline="", errors="strict") as handle:
         head = handle.read(64 * 1024)
@@ -72,8 +74,6 @@ def _open_quote(path: Path, line: int) -> BadInput:
 def _encoding(path: Path) -> str:
     """UTF-8 where all of it is, else UTF-16 by its mark, else Windows western."""
     try:
-        if path.stat().st_size > MOST_BYTES:
-            raise BadInput(f"{path.name} is over 64 MB: split the list and import the parts.")
         with path.open("rb") as handle:
             start = handle.read(4)
             if start[:2] in (b"\xff\xfe", b"\xfe\xff"):
