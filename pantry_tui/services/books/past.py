@@ -33,6 +33,9 @@ def _parts(text: str) -> Any:
     return found
 
 
+#: Reasons that say there was too much of it, not that it was made badly.
+TOO_MUCH = ("past its date", "nobody would eat it")
+
 #: How far back an unrecorded use is spread at most, in days.
 _YEAR = 365
 
