@@ -65,5 +65,5 @@ def test_a_document_that_says_it_is_refused_by_its_event() -> None:
     rows: dict[str, Any] = json.loads(document([event]))
     assert read_document(json.dumps(rows)) == [event]
     rows["events"][0]["says"] = {"people": -4}
-    with pytest.raises(BadInput, match="Event 1 makes no sense .*people"):
+    with pytest.raises(BadInput, match=r"Event 1 makes no sense .*people"):
         read_document(json.dumps(rows))
