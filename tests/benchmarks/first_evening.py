@@ -38,8 +38,8 @@ larder: 3 jars apricot jam 2023? | apricot jam | 3 | jam | 2023? | 2023-01-01
 larder: 2 dried thyme | thyme | 2 | dried | |
 larder: 3 dried apples 2025 | apples | 3 | dried | 2025 | 2025-01-01
 larder: 2 dried mushrooms | dried mushrooms | 2 | dried | |
-larder: 4 pt salsa wb july 2026 | salsa | 4 | boiling-water canned | july 2026 | 2026-07-01
-larder: 8 pt applesauce wb | applesauce | 8 | boiling-water canned | |
+larder: 4 pt salsa wb july 2026 | salsa | 4 | BW | july 2026 | 2026-07-01
+larder: 8 pt applesauce wb | applesauce | 8 | BW | |
 larder: 6 pt bread-and-butter pickles, vin> | bread-and-butter pickles | 6 | vinegar pickle | |
 larder: 2 bottles sloe gin 2024 | sloe gin | 2 | alcohol infusion | 2024 | 2024-01-01
 basement: 12 pt runner beans pc 2025 | runner beans | 12 | pressure canned | 2025 | 2025-01-01
@@ -47,11 +47,11 @@ basement: 8 pt carrots> | carrots | 8 | pressure canned | |
 basement: 9 pt sweet corn> 2025? | sweet corn | 9 | pressure canned | 2025? | 2025-01-01
 basement: 7 pt beets> | beets | 7 | pressure canned | |
 basement: 5 qt chicken stock> | chicken stock | 5 | pressure canned | |
-basement: 14 qt crushed tomatoes wb 2024 | crushed tomatoes | 14 | boiling-water canned | 2024 | 2024-01-01
-basement: 8 qt peaches> 2024? | peaches | 8 | boiling-water canned | 2024? | 2024-01-01
-basement: 6 qt pears> | pears | 6 | boiling-water canned | |
-basement: 3 qt cherries> | cherries | 3 | boiling-water canned | |
-basement: 10 pt tomato sauce> aug 2025 | tomato sauce | 10 | boiling-water canned | aug 2025 | 2025-08-01
+basement: 14 qt crushed tomatoes wb 2024 | crushed tomatoes | 14 | BW | 2024 | 2024-01-01
+basement: 8 qt peaches> 2024? | peaches | 8 | BW | 2024? | 2024-01-01
+basement: 6 qt pears> | pears | 6 | BW | |
+basement: 3 qt cherries> | cherries | 3 | BW | |
+basement: 10 pt tomato sauce> aug 2025 | tomato sauce | 10 | BW | aug 2025 | 2025-08-01
 basement: 9 qt dill pickles, vin> | dill pickles | 9 | vinegar pickle | |
 basement: 8 pt pickled beets> | pickled beets | 8 | vinegar pickle | |
 cellar: 2x50lb potatoes sept | potatoes | 2 | cellar-stored | sept | 2026-09-01
@@ -98,7 +98,8 @@ def batches() -> list[Typed]:
         typed, food, count, method, day, made = (part.strip() for part in text.split("|"))
         place, _, keys = typed.partition(": ")
         when = date.fromisoformat(made) if made else None
-        found.append(Typed(place, keys, food, int(count), method, day, when))
+        how = method.replace("BW", "boiling-water canned")
+        found.append(Typed(place, keys, food, int(count), how, day, when))
     return found
 
 
