@@ -15,7 +15,7 @@ from pantry_tui.core.model import DAY_MIN
 
 
 class Stretch(NamedTuple):
-    """From the minute `start`, on `day`, to `end` it lived this life."""
+    """From the minute `start` of the local clock, on `day`, to `end` it lived this life."""
 
     start: int
     end: int

@@ -263,12 +263,14 @@ class Reckoning:
         return min(ends, key=lambda one: one.day, default=None)
 
     def lives(self) -> dict[State, list[Stretch]]:
-        """What quality life it lived in each of its states."""
+        """What quality life it lived in each of its states, in minutes of the local clock: a life
+        counts days, and a day begins at home."""
+        ahead = self.now.zone
         found: dict[State, list[Stretch]] = {}
         for span, state, said in self.told:
             if said.quality is not None and not self.printed(state):
                 found.setdefault(state, []).append(
-                    Stretch(span.start, span.end, span.day, said.quality)
+                    Stretch(span.start + ahead, span.end + ahead, span.day, said.quality)
                 )
         return found
 
