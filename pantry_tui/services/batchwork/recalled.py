@@ -11,7 +11,6 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.words import Method
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.contents import size_of
-from pantry_tui.services.batchwork.say_line import say_count
 from pantry_tui.services.batchwork.understood import line_at
 from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
@@ -208,10 +207,12 @@ def earlier(p: Pantry, but: Collection[str] = ()) -> Sequence[str]:
 
 def _line_of(p: Pantry, one: Past) -> str:
     batch = p.stock.batches[one.id]
-    reading = PutUpReading(food=one.food, count=len(one.kept), size=batch.size)
+    place = _place_of(p, batch)
+    of = "," if " of " in batch.size else ""  # "box of 12, eggs"
+    count = f"{len(one.kept)} {batch.size}{of} {one.food}"
     if one.came[0].bulk and not one.came[0].first.unit:  # ten squash are one pile
-        reading = PutUpReading(food=one.food, count=int(one.came[0].first.number))
-    count, place = f"{say_count(reading)} {one.food}", _place_of(p, batch)
+        count = f"{int(one.came[0].first.number)} {one.food}"
+    count = " ".join(count.split())
     short = ", ".join(filter(None, (count, place)))
     read = putup.read(p, short)
     if read.method is one.method and not (read.problems or read.unread):
