@@ -184,10 +184,6 @@ class Judge:
         """The verdict today."""
         return self._of_today(container).judged
 
-    def judge_on(self, container: Container, day: date) -> Judgement:
-        """The verdict on a day, today or later, if nothing else happens."""
-        return self.assess(container).on(day)
-
     def _of_today(self, container: Container) -> _Said:
         """A container that anything happened to is read again, and is another one then; one with
         kin may be another for what happened to them."""
