@@ -14,6 +14,7 @@ from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
+from pantry_tui.services.books.year_words import year_of_losses
 from pantry_tui.services.rows import (
     BatchView,
     Difference,
@@ -101,7 +102,7 @@ def pane_text(row: DueRow, view: BatchView) -> str:
 
 def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
     """The loss record and the year of every food."""
-    lines = ["What was lost, and why"]
+    lines = [year_of_losses(lost.year), "", "What was lost, and why"]
     if lost.rows:
         lines.append(
             f"  {kitchen_count(lost.servings)} servings, {lost.share:.1%} of what was put up"

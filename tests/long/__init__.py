@@ -28,6 +28,7 @@ RUNS = {
     "flips": "tests.long.flips",
     "histories": "tests.long.histories",
     "keys": "tests.long.keys",
+    "households": "tests.long.households",
     "mutants": "tests.mutants.run",
     "weeks": "tests.long.weeks",
 }
