@@ -1,6 +1,6 @@
 """`python -m pantry_tui`."""
 
-from pantry_tui.cli import main
+from pantry_tui.cli import program
 
 if __name__ == "__main__":
-    raise SystemExit(main())
+    raise SystemExit(program())

@@ -21,8 +21,9 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from pathlib import Path
+
+from pantry_tui.core.dataclass import dataclass, field
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from pantry_tui.services.demo import Rows, build_demo, rows_of
 _TYPED = {
     "half-pint": "250 ml", "pint": "500 ml", "quart": "1 litre", "1 lb": "500 g",
     "30 lb": "14 kg", "50 lb": "25 kg", "18 lb": "8 kg", "20 lb": "9 kg", "6 lb": "3 kg",
-    "12 lb": "5 kg", "psi=11": "psi=76kPa",
+    "12 lb": "5 kg", "4 lb": "2 kg", "1.5 lb": "800 g", "psi=11": "psi=76kPa",
 }  # fmt: skip
 #: A word that means two things in metric countries, said so that it means one.
 _NAMES = {"tomato sauce": "sugo"}

@@ -12,7 +12,7 @@ from dateutil.relativedelta import relativedelta
 from pantry_tui.app.format import Column, clip, short_day
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
-from pantry_tui.core.plan.pace_words import containers, month
+from pantry_tui.core.plan.pace_words import containers, month, put_up
 from pantry_tui.core.plan.range_words import SUPPOSED
 from pantry_tui.services.books.rows import FoodAhead, Pair, WhatIf
 
@@ -49,7 +49,7 @@ def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
     narrow = len(columns) == 4
     gone = short_day(one.runs_out) if one.runs_out else "lasts"
     pounds = f" ({one.pounds:.0f} lb)" if one.pounds and one.put_up and not narrow else ""
-    number = str(one.put_up) if one.container else ""
+    number = ("?" if one.put_up is None else str(one.put_up)) if one.container else ""
     fields = {
         "food": one.food,
         "servings": kitchen_count(one.servings),
@@ -137,7 +137,9 @@ def sentences(one: FoodAhead, *, whole: bool = False) -> list[str]:
     said += [f"{one.reserved} reserved, not counted here."] if one.reserved else []
     if one.container:
         crop = f", {one.pounds:.0f} lb of {one.crop}" if one.pounds and one.put_up else ""
-        said.append(f"Put up next: {containers(one.put_up, one.container)}{crop}.")
+        said.append(f"Put up next: {put_up(one.put_up, one.container)}{crop}.")
+        ways = ", ".join(f"{containers(w.count, w.container)} {w.method}" for w in one.ways)
+        said += [f"As you liked them: {ways}."] if ways else []
     if whole:
         said += [f"That is {one.reckoning}" if one.reckoning else "", one.short_lived]
         said += [f"Fresh crop: {one.pounds_note}."] if one.pounds_note else []

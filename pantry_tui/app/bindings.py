@@ -38,7 +38,7 @@ def _bind(command: Command, key: str) -> Binding:
         key,
         command.action.replace("{key}", key),
         command.word,
-        show=command.footer,
+        show=False,
         tooltip=command.tip,
         id=command.id if command.key != DIGITS else f"{command.id}-{key}",
     )

@@ -17,6 +17,7 @@ WEEK = frozenset({"week"})
 DUE = frozenset({"due"})
 SHELVES = frozenset({"shelves"})
 COUNT = frozenset({"count"})
+PUTUP = frozenset({"putup"})
 MARKED = LISTS | COUNT
 ROOMS = LISTS | COUNT | LOG | {"putup"}
 DIGITS = ",".join("0123456789")
@@ -35,6 +36,7 @@ _SHOWN = {
     "ctrl+y": "Ctrl+Y",
     "ctrl+p": "Ctrl+P",
     "ctrl+q": "Ctrl+Q",
+    "ctrl+u": "Ctrl+U",
     "space": "Space",
     "backspace": "Backspace",
     "plus": "+",
@@ -51,7 +53,6 @@ class Command:
     action: str
     word: str
     tip: str
-    footer: bool = False
     screens: frozenset[str] = ROOMS
 
     @property
@@ -78,83 +79,73 @@ def shown(key: str) -> str:
 
 
 COMMANDS = (
-    Command("use", "u", "use", "use", "Use one, the oldest first", True, LISTS),
-    Command("open", "o", "open", "open", "Open one: it is judged as open from today", True, LISTS),
-    Command("thaw", "t", "thaw", "thaw", "Take one out of the freezer to thaw", False, LISTS),
-    Command("move", "m", "move", "move", "Move one to another place", False, MARKED),
-    Command("discard", "d", "discard", "discard", "Discard one, with a reason", True, LISTS),
-    Command("sign", "s", "sign", "sign", "It looks wrong: verdict and disposal", True, MARKED),
-    Command("give", "g", "give", "give", "Give one away", False, LISTS),
-    Command("ready", "f", "ready", "ready", "It is ready: sealed from today", False, LISTS),
-    Command("missing", "n", "missing", "missing", "Not there, nobody knows why", False, LISTS),
-    Command(
-        "reserve", "k", "reserve", "reserve", "Set one apart for a gift, or free it", False, STOCK
-    ),
-    Command("rate", "h", "rate", "rate", "How was it: again, not again, change", False, STOCK),
-    Command("process", "i", "process", "process", "Record how it was put up", False, STOCK),
-    Command("timer", "e", "timer", "timer", "Time its process, or end the time", False, STOCK),
+    Command("use", "u", "use", "use", "Use one, the oldest first", LISTS),
+    Command("open", "o", "open", "open", "Open one: it is judged as open from today", LISTS),
+    Command("thaw", "t", "thaw", "thaw", "Take one out of the freezer to thaw", LISTS),
+    Command("move", "m", "move", "move", "Move one to another place", MARKED),
+    Command("discard", "d", "discard", "discard", "Discard one, with a reason", LISTS),
+    Command("sign", "s", "sign", "sign", "It looks wrong: verdict and disposal", MARKED),
+    Command("give", "g", "give", "give", "Give one away", LISTS),
+    Command("ready", "f", "ready", "ready", "It is ready: sealed from today", LISTS),
+    Command("missing", "n", "missing", "missing", "Not there, nobody knows why", LISTS),
+    Command("reserve", "k", "reserve", "reserve", "Set one apart for a gift, or free it", STOCK),
+    Command("rate", "h", "rate", "rate", "How was it: again, not again, change", STOCK),
+    Command("process", "i", "process", "process", "Record how it was put up", STOCK),
+    Command("timer", "e", "timer", "timer", "Time its process, or end the time", STOCK),
     Command(
         "year",
         "b",
         "year",
         "year and waste",
         "What was thrown away, the year of each food",
-        True,
         OUTLOOK,
     ),
-    Command("mark", "space", "mark", "mark", "Mark the line, to act on several", False, LISTS),
-    Command("sort", "v", "sort", "sort", "Sort the list another way", False, DUE),
-    Command(
-        "whatif", "i", "what_if", "what if", "More at table, guests, away, less", True, OUTLOOK
-    ),
-    Command("months", "m", "months", "months", "The twelve months ahead", True, OUTLOOK),
-    Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", True, WEEK),
-    Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", True, WEEK),
-    Command("pin", "k", "pin", "pin", "Pin it to this day, or to any day again", False, WEEK),
-    Command("later", "plus", "shift(1)", "later", "Eat it a day later", True, WEEK),
-    Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", False, WEEK),
-    Command("swap", "r", "swap", "swap", "Another food of its group instead", True, WEEK),
-    Command("skip", "x", "skip", "skip", "None of it this week (again: put it back)", True, WEEK),
-    Command("eatout", "h", "out", "eat out", "Nobody cooks that day (again: undo)", True, WEEK),
-    Command("dish", "i", "dish", "dish", "A dish of yours on that day", False, WEEK),
-    Command("table", "b", "table", "at table", "Days away and guests", False, WEEK),
-    Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", True, ROOMS),
-    Command("redo", "ctrl+y", "redo", "redo", "Do again what was taken back", False, ROOMS),
-    Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", True, ROOMS),
-    Command("find", "slash", "find", "find", "Narrow the list to some words", True, LISTS | LOG),
-    Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", False, LISTS | LOG),
-    Command("agree", "enter,space", "detail", "agrees", "The count agrees", True, COUNT),
-    Command("digit", DIGITS, "digit('{key}')", "count", "The count, where it differs", True, COUNT),
-    Command("uncount", "backspace", "uncount", "uncount", "Take this count back", False, COUNT),
-    Command("unlisted", "plus", "unlisted", "unlisted", "Add what nobody recorded", True, COUNT),
-    Command("book", "f", "finish", "book", "Show the differences and book them", True, COUNT),
-    Command("detail", "enter", "detail", "detail", "Show the whole batch", False, LISTS | LOG),
-    Command("place", "a", "add_place", "add place", "Add a place", True, SHELVES),
-    Command(
-        "reading", "r", "reading", "reading", "Record the temperature of the place", False, SHELVES
-    ),
+    Command("mark", "space", "mark", "mark", "Mark the line, to act on several", LISTS),
+    Command("sort", "v", "sort", "sort", "Sort the list another way", DUE),
+    Command("whatif", "i", "what_if", "what if", "More at table, guests, away, less", OUTLOOK),
+    Command("months", "m", "months", "months", "The twelve months ahead", OUTLOOK),
+    Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", WEEK),
+    Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", WEEK),
+    Command("pin", "k", "pin", "pin", "Pin it to this day, or to any day again", WEEK),
+    Command("later", "plus", "shift(1)", "later", "Eat it a day later", WEEK),
+    Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", WEEK),
+    Command("swap", "r", "swap", "swap", "Another food of its group instead", WEEK),
+    Command("skip", "x", "skip", "skip", "None of it this week (again: put it back)", WEEK),
+    Command("eatout", "h", "out", "eat out", "Nobody cooks that day (again: undo)", WEEK),
+    Command("dish", "i", "dish", "dish", "A dish of yours on that day", WEEK),
+    Command("table", "b", "table", "at table", "Days away and guests", WEEK),
+    Command("undo", "z,ctrl+z", "undo", "undo", "Take back the last thing done", ROOMS),
+    Command("redo", "ctrl+y", "redo", "redo", "Do again what was taken back", ROOMS),
+    Command("putup", "p,f5", "app.go('putup')", "put up", "Put up a new batch", ROOMS),
+    Command("find", "slash", "find", "find", "Narrow the list to some words", LISTS | LOG),
+    Command("jump", DIGITS, "jump('{key}')", "lid code", "Go to a lid code", LISTS | LOG),
+    Command("agree", "enter,space", "detail", "agrees", "The count agrees", COUNT),
+    Command("digit", DIGITS, "digit('{key}')", "count", "The count, where it differs", COUNT),
+    Command("uncount", "backspace", "uncount", "take back", "Take this count back", COUNT),
+    Command("unlisted", "plus", "unlisted", "unlisted", "Add what nobody recorded", COUNT),
+    Command("book", "f", "finish", "book", "Show the differences and book them", COUNT),
+    Command("forget", "x", "forget", "forget", "Forget what was counted here", COUNT),
+    Command("detail", "enter", "detail", "detail", "Show the whole batch", LISTS | LOG),
+    Command("place", "a", "add_place", "add place", "Add a place", SHELVES),
+    Command("reading", "r", "reading", "reading", "Record the temperature of the place", SHELVES),
     Command(
         "outage",
         "x",
         "outage",
         "power cut",
         "The power was off here, or a door ajar",
-        False,
         SHELVES,
     ),
-    Command("due", "D,f2", "app.go('due')", "due", "What to eat first", False, ROOMS),
-    Command("shelves", "S,f3", "app.go('shelves')", "shelves", "What stands where", False, ROOMS),
-    Command("week", "W,f4", "app.go('week')", "week", "What to eat this week", False, ROOMS),
-    Command(
-        "count", "c,f6", "app.go('count')", "count", "Count a place, shelf by shelf", False, ROOMS
-    ),
+    Command("due", "D,f2", "app.go('due')", "due", "What to eat first", ROOMS),
+    Command("shelves", "S,f3", "app.go('shelves')", "shelves", "What stands where", ROOMS),
+    Command("week", "W,f4", "app.go('week')", "week", "What to eat this week", ROOMS),
+    Command("count", "c,f6", "app.go('count')", "count", "Count a place, shelf by shelf", ROOMS),
     Command(
         "outlook",
         "y,Y,f8",
         "app.go('outlook')",
         "outlook",
         "Will it last, and how much to put up",
-        False,
         ROOMS,
     ),
     Command(
@@ -163,12 +154,9 @@ COMMANDS = (
         "app.household",
         "household",
         "Altitude, people, units, whose advice",
-        False,
         ROOMS,
     ),
-    Command(
-        "log", "l,L,f7", "app.go('log')", "log", "What was done, the last on top", False, ROOMS
-    ),
+    Command("log", "l,L,f7", "app.go('log')", "log", "What was done, the last on top", ROOMS),
     Command(
         "reckon", "equals_sign,f9", "app.reckon", "reckon", "Salt, vinegar, syrup, drying, jars ..."
     ),
@@ -185,15 +173,16 @@ COMMANDS = (
         "app.jobs",
         "jobs",
         "Small jobs: seals, skimming, sorting ...",
-        False,
         LISTS | LOG,
     ),
-    Command("backups", "f12", "app.backups", "backups", "Backups, lists out and in", False, ROOMS),
-    Command("back", "escape", "back", "back", "Go back, or clear the words to find", False, ROOMS),
+    Command("backups", "f12", "app.backups", "backups", "Backups, lists out and in", ROOMS),
+    Command("back", "escape", "back", "back", "Go back, or clear the words to find", ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
-    Command("help", "question_mark", "app.keys", "help", "All keys of this screen", True, ROOMS),
-    Command("guides", "f1", "app.guides", "guides", "Short guides, searchable", False, ROOMS),
-    Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept", True),
+    Command("books", "enter", "book", "books it", "Book the line", screens=PUTUP),
+    Command("clear", "ctrl+u", "clear", "clear", "Clear the line", screens=PUTUP),
+    Command("help", "question_mark", "app.keys", "more keys", "All keys of this screen"),
+    Command("guides", "f1", "app.guides", "guides", "Short guides, searchable", ROOMS),
+    Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept"),
 )
 
 
@@ -209,27 +198,54 @@ def palette(screen: str) -> Iterator[Command]:
     )
 
 
-#: What the key line of each screen leaves to the full list of keys.
-_LEFT_OUT = {
-    "week": ("open", "find", "discard", "sign", "putup", "eatout"),
-    "shelves": ("open", "sign"),
-    "count": ("putup",),
+#: What the key line of each screen shows, what is wanted most first; what has no room there is
+#: behind `?`, which always stands there.
+_ACTS = "use open thaw move discard sign give missing ready"
+_LOOKS = "find jump detail putup undo mark"
+_FOOTER = {
+    "due": f"{_ACTS} {_LOOKS} sort reserve rate process timer",
+    "shelves": f"use open thaw move discard sign reading outage place {_LOOKS} give missing ready",
+    "batch": f"{_ACTS} rate process timer reserve putup undo",
+    "week": "accept eaten later earlier swap skip pin eatout dish table use open thaw detail undo "
+    "find putup discard",
+    "count": "agree digit uncount move sign unlisted book undo",
+    "log": "detail find jump undo redo putup",
+    "outlook": "detail whatif months year find jump putup undo",
+    "putup": "books clear undo back guides",
 }
-_TYPING = ("due", "undo", "back", "guides", "quit")
+_LAST = ("help", "quit")
 
-#: Cells that the key line has at 80 columns.
-ROOM = 78
+#: Cells that the key line has at 80 columns, and lines that it may take.
+ROOM, LINES = 78, 2
 
 
-def footer(screen: str) -> list[Command]:
-    """As many as fit in one line of 80 columns; help before quitting."""
-    if screen == "putup":
-        return [command for command in of(screen) if command.id in _TYPING]
-    left = _LEFT_OUT.get(screen, ())
-    wanted = [one for one in of(screen) if one.footer and one.id not in left]
-    while sum(len(f"{one.typed(screen)} {one.word}  ") for one in wanted) - 2 > ROOM:
-        wanted.pop()
-    return wanted
+def footer(screen: str, room: int = ROOM, lines: int = LINES) -> list[list[Command]]:
+    """The lines of keys of a screen, each of at most `room` cells: what is wanted most that fits,
+    then where all the others are, and leaving."""
+    known = {one.id: one for one in of(screen)}
+    typing = screen == "putup"  # where a question mark is typed
+    last = [known[id_] for id_ in _LAST if not (typing and id_ == "help")]
+    shown: list[Command] = []
+    for id_ in _FOOTER[screen].split():
+        if id_ in known and _laid_out([*shown, known[id_], *last], screen, room, lines):
+            shown.append(known[id_])
+    return _laid_out([*shown, *last], screen, room, lines) or [last]
+
+
+def _laid_out(
+    commands: list[Command], screen: str, room: int, lines: int
+) -> list[list[Command]] | None:
+    """In lines of at most `room` cells; None where they need more lines."""
+    found: list[list[Command]] = [[]]
+    used = 0
+    for one in commands:
+        wide = len(f"{one.typed(screen)} {one.word}")
+        if found[-1] and used + 2 + wide > room:
+            found.append([])
+            used = 0
+        used += wide + (2 if found[-1] else 0)
+        found[-1].append(one)
+    return found if len(found) <= lines else None
 
 
 #: What each screen is called where all keys are listed.

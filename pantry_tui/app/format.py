@@ -12,7 +12,8 @@ from rich.cells import cell_len, set_cell_size
 
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
-from pantry_tui.core.text import clean
+from pantry_tui.core.keeping.no_day import instead_of_day
+from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import MARK, State, Verdict
 from pantry_tui.services.rows import RoundLine, Take
 from pantry_tui.services.stock.rows import Shelf
@@ -48,7 +49,7 @@ def short_day(value: date | None) -> str:
 def last_day(value: date | None, why: str) -> str:
     """The last day on which it may be eaten, in full, or why there is none: no limit, nothing
     published, in progress ..."""
-    return why or "none" if value is None else say(value)
+    return instead_of_day(why) if value is None else say(value)
 
 
 def near_day(value: date | None, days: int | None) -> str:
@@ -92,6 +93,17 @@ def keep_indent(text: str, width: int) -> str:
     return indent + clip(text, max(width - len(indent), 0))
 
 
+#: Units as they are written where their word has no room.
+_UNITS = {"quart": "qt", "pint": "pt", "gallon": "gal", "ounce": "oz", "pound": "lb"}
+
+
+def short_unit(text: str, width: int) -> str:
+    """("5 1/4 quarts", 11) -> "5 1/4 qt"; as it is where it fits, or where nothing is shorter."""
+    number, _, unit = text.rpartition(" ")
+    short = _UNITS.get(singular(unit), unit)
+    return text if cell_len(text) <= width else f"{number} {short}".strip()
+
+
 #: Columns of a list take a lid code of so many characters (and one cell of air) at least.
 CODE = 4
 
@@ -120,32 +132,32 @@ def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
             Column("food", "food", max(free - 15 - code.width, 8)),
             Column("count", "count", 8),
         )
-    rest = max(free - 15 - code.width - 8 - 9 - 12, 20)
-    food = rest * 60 // 100
+    rest = max(free - 13 - code.width - 13 - 7, 20)
+    food = rest * 68 // 100
     return (
-        Column("day", "day", 15),
+        Column("day", "day", 13),
         code,
-        Column("food", "food", food),
-        Column("count", "count", 8),
-        Column("place", "place", rest - food),
-        Column("servings", "servings", 9),
-        Column("thaw", "thaw from", 12),
+        Column("food", "food, method", food),
+        Column("count", "left", 13),
+        Column("place", "where", rest - food),
+        Column("servings", "serves", 7),
     )
 
 
-def take_cells(take: Take, columns: Sequence[Column], *, star: bool) -> tuple[str, ...]:
-    """The text of one line of the week; one that is marked has a star."""
-    food = f"  {take.food}" if take.dish else take.food
+def take_cells(take: Take, columns: Sequence[Column], much: str) -> tuple[str, ...]:
+    """The text of one line of the week: `much` of a food, whose own cell is left empty."""
     fields = {
         "day": week_day(take.day) if len(columns) > 4 else week_day(take.day).rsplit(" ", 1)[0],
         "code": take.code,
-        "food": f"* {take.food}" if star else food,
-        "count": take.amount or str(take.count),
+        "food": "",
+        "count": much,
         "place": leaf(take.place),
-        "servings": kitchen_count(take.servings),
-        "thaw": week_day(take.thaw_by) if take.thaw_by else "",
+        "servings": f"{kitchen_count(take.servings):>6}",
     }
-    return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+    return tuple(
+        much if column.field == "count" else keep_indent(fields[column.field], column.width - 1)
+        for column in columns
+    )
 
 
 def count_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:

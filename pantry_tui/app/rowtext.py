@@ -22,6 +22,7 @@ from pantry_tui.app.format import (
     verdict,
 )
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import vessel_word
@@ -32,7 +33,7 @@ from pantry_tui.services.stock.rows import DueRow
 def short_last_day(row: DueRow) -> str:
     """The same where a list has no room for the day of the week."""
     if row.discard_after is None:
-        return _SHORT_WHY.get(row.discard_after_why, row.discard_after_why) or "none"
+        return _SHORT_WHY.get(row.discard_after_why) or instead_of_day(row.discard_after_why)
     return short_day(row.discard_after)
 
 
@@ -54,8 +55,13 @@ def what_is_left(row: DueRow) -> str:
     if row.amount:
         number, _, unit = row.held.partition(" ")
         return f"{number:>3} {unit}".rstrip()
+    return count_of(row, row.count)
+
+
+def count_of(row: DueRow, number: int) -> str:
+    """`  7 jars`, `  1 crate`: so many vessels of a row."""
     vessel = vessel_word(row.size)
-    return f"{row.count:>3} {singular(vessel) if row.count == 1 else vessel}".rstrip()
+    return f"{number:>3} {singular(vessel) if number == 1 else vessel}".rstrip()
 
 
 def until(row: DueRow) -> str:
@@ -120,7 +126,7 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[tuple[str, str], 
         "mark": MARK[row.verdict],
         "verdict": verdict(row.verdict),
         "code": row.code,
-        "count": row.held,
+        "count": what_is_left(row),
         "left": what_is_left(row),
         "place": leaf(row.place),
         "until": until(row),
@@ -130,12 +136,13 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[tuple[str, str], 
         # where the word has no room its mark stands alone, since half a word says another thing.
         "day": _whole(verdict(row.verdict), MARK[row.verdict], columns),
         "servings": "",
-        "thaw": "",
     }
     last = columns[-1]  # needs no cell of air
     return tuple(
         (name, tail)
         if column.field == "food"
+        else (fields[column.field], "")
+        if column.field in ("left", "count")  # fitted when it is painted, in the household's units
         else (keep_indent(fields[column.field], column.width - (column is not last)), "")
         for column in columns
     )

@@ -9,6 +9,7 @@ from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
+from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
@@ -56,7 +57,7 @@ def batch_text(view: BatchView) -> str:
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
         f"({', '.join(row.container_ids)}): best by "
-        f"{day(row.good_until)}; discard after {last_day(row.discard_after, row.discard_after_why)}"
+        f"{day(row.good_until)}; {discarded(row.discard_after, row.discard_after_why)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)

@@ -6,15 +6,16 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from rich.cells import cell_len
-
-from pantry_tui.app.format import Column, sentence, take_cells, week_day
+from pantry_tui.app.format import Column, clip, sentence, take_cells, week_day
 from pantry_tui.app.lines import heading
-from pantry_tui.app.rowtext import methods_for
+from pantry_tui.app.rowtext import count_of, food_and_method
 from pantry_tui.app.theme import MUTED
 from pantry_tui.app.widgets.line import Cell, Key, Line
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock.rows import DueRow
+
+#: As many cells of a name tell anything.
+_LEAST = 8
 
 
 @dataclass(frozen=True)
@@ -71,27 +72,42 @@ def take_lines(
     named = None
     for take in takes:
         key = TakeKey(take.containers[0], take.day if take.amount else None)
-        texts = list(take_cells(take, columns, star=key in marked))
+        row = rows.get(take.containers[0])
+        texts = list(take_cells(take, columns, _much(take, row)))
         if take.day == named or (headed and take.dish):
             texts[0] = ""
         named = take.day
         said = f"{week_day(take.day)}: {' '.join(sentence(one) for one in take.reasons)}"
-        row = rows.get(take.containers[0])
+        star = key in marked
         cells = tuple(
-            _food(text, column, row) if column.field == "food" else (text, "")
+            _food(take, row, column.width - 1, star=star) if column.field == "food" else (text, "")
             for text, column in zip(texts, columns, strict=True)
         )
         lines.append(Line(key, cells, take.containers[0], row, word=said))
     return lines
 
 
-def _food(text: str, column: Column, row: DueRow | None) -> Cell:
-    """The food, and how it is kept where that has room."""
-    for method in methods_for(row.method) if row else ():
-        tail = f", {method}" if method and method not in text else ""
-        if cell_len(text + tail) < column.width:
-            return text, "", tail, MUTED
-    return text, ""
+def _much(take: Take, row: DueRow | None) -> str:
+    """What of it is taken: `1.25 lb`, `  2 jars`."""
+    if take.amount:
+        number, _, unit = take.amount.partition(" ")
+        return f"{number:>3} {unit}".rstrip()
+    return count_of(row, take.count) if row else f"{take.count:>3}"
+
+
+def _food(take: Take, row: DueRow | None, room: int, *, star: bool) -> Cell:
+    """The food, and behind it the day on which it must be taken out to thaw, else how it is kept
+    and in which state, as far as that has room."""
+    before = "* " if star else "  " if take.dish else ""
+    room -= len(before)
+    tail = f", thaw {week_day(take.thaw_by)}" if take.thaw_by else ""
+    if not tail and row is not None:
+        name, tail = food_and_method(row, room)
+    elif room - len(tail) >= _LEAST:
+        name = clip(take.food, room - len(tail))
+    else:
+        name, tail = clip(take.food, room), ""
+    return f"{before}{name}", "", tail, MUTED
 
 
 def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -> list[Line]:

@@ -157,7 +157,15 @@ class Count(Act):
             if not self.place:
                 found = count.next_places(p)
                 paths = p.place_paths()
-                rows = [{"place": paths[place.id], "days": days} for place, days in found]
+                rows = [
+                    {
+                        "place": paths[one.place.id],
+                        "days": one.days,
+                        "in_part": one.in_part,
+                        "says": count.since(one),
+                    }
+                    for one in found
+                ]
                 return call.answer(rows, jsonable.plain, show.next_places)
             place = p.find_place(self.place)
             if not self.seen:

@@ -20,7 +20,7 @@ UNITS = {
 }  # fmt: skip
 
 VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
-_NUMBER = re.compile(r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)")
+_NUMBER = r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)"
 
 
 def read_amount(text: str) -> tuple[Fraction, str]:
@@ -35,7 +35,7 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     plain = " ".join(plain.split())
     if re.search(r"\d,\d", plain):
         raise BadInput(f"{text!r} could be read two ways: write the number with a point.")
-    match = _NUMBER.match(plain)
+    match = re.match(_NUMBER, plain)
     if match is None:
         raise BadInput(f"{text[:40]!r} is no amount: write 2, 1/2 lb or 1.5 kg.")
     whole, above, below, decimal = match.groups()

@@ -189,13 +189,13 @@ def _unread(text: str) -> BadInput:
     return BadInput(f"{text[:60]!r} is no date: write 2026-11-25, 25 nov, yesterday or 3 days ago.")
 
 
-_SPAN = re.compile(r"(\d{1,4})\s*(?:(d)(?:ays?)?|(w)(?:eeks?)?|(m)(?:onths?)?|(y)(?:ears?)?)?")
+_SPAN = r"(\d{1,4})\s*(?:(d)(?:ays?)?|(w)(?:eeks?)?|(m)(?:onths?)?|(y)(?:ears?)?)?"
 
 
 def read_span(text: str) -> int:
     """("30d", "2 weeks", "1m", "30") -> days; a month counts as 30, a year as 365. Raises
     BadInput."""
-    match = _SPAN.fullmatch(text.lower().strip())
+    match = re.fullmatch(_SPAN, text.lower().strip())
     if match is None:
         raise BadInput(f"{text[:40]!r} is no span of time: write 30d, 2w, 1m or 1y.")
     unit = next((one for one in match.groups()[1:] if one), "d")

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import (
     ASSUMED_F,
@@ -99,7 +99,7 @@ class Place:
     parent: str | None = None
     target_f: float | None = None
     capacity: int | None = None
-    checked: date | None = None  # when its stock was last counted
+    checked: date | None = None  # when all that stands in it was last counted
     facts: Sequence[Held | Read | Cut] = ()  # in the order of their moments
     gone: bool = False  # removed: nothing stands there any more
 

@@ -7,7 +7,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
 
-from pantry_tui.core.amounts import UNITS, Amount
+from pantry_tui.core.amounts import UNITS, VULGAR, Amount
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.words import Method
 
@@ -22,13 +22,11 @@ class Vessel(StrEnum):
     PIECES = "pieces"
 
 
-_OPEN = re.compile(
+_OPEN = (
     r"\b(crock|crate|sack|bin|demijohn|carboy|barrel|keg|basket|trug|bucket|pail|string|braid"
     r"|plait|net|bunch|bushel|heap|pile|loose|clamp)"
 )
-_CLOSED = re.compile(
-    r"\b(jar|bottle|tin|can|pack|packet|parcel|bag|tub|box|carton|pouch|pint|quart|gallon)"
-)
+_CLOSED = r"\b(jar|bottle|tin|can|pack|packet|parcel|bag|tub|box|carton|pouch|pint|quart|gallon)"
 #: Kept as it is: a whole ham, a side of bacon, a crock of eggs; a cut does not open it.
 _UNPACKED = frozenset(
     {
@@ -38,19 +36,17 @@ _UNPACKED = frozenset(
     }
 )  # fmt: skip
 #: Words for one of what is counted, which are no vessels.
-_PIECE = re.compile(
-    r"(?:whole|loose)?\s*(?:head|fruit|piece|root|bulb|squash|egg|each|whole|loose)?(?:s|es)?"
-)
+_PIECE = r"(?:whole|loose)?\s*(?:head|fruit|piece|root|bulb|squash|egg|each|whole|loose)?(?:s|es)?"
 _FIGURE = r"\d+\s+\d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
-_HELD = re.compile(
+_HELD = (
     rf"(?P<figure>{_FIGURE})?[\s-]*(?P<unit>"
     + "|".join(sorted((re.escape(one) for one in UNITS), key=len, reverse=True))
     + r")\b"
 )
-_HALF = re.compile(r"half[\s-](?P<unit>pint|gallon|litre|liter|kilo|pound)s?\b")
-_OF = re.compile(r"\bof (?:(?P<dozen>a dozen|dozen)|(?P<number>\d{1,4}))\b")
+_HALF = r"half[\s-](?P<unit>pint|gallon|litre|liter|kilo|pound)s?\b"
+_OF = r"\bof (?:(?P<dozen>a dozen|dozen)|(?P<number>\d{1,4}))\b"
 #: A jar or bottle of so many ounces is meant by volume.
-_BY_VOLUME = re.compile(r"\b(jar|bottle)")
+_BY_VOLUME = r"\b(jar|bottle)"
 
 
 @lru_cache(maxsize=4096)
@@ -60,11 +56,11 @@ def vessel_of(method: Method, size: str, unit: str | None = None) -> Vessel:
     said = size.casefold()
     if method in LIDDED:
         return Vessel.CLOSED
-    if method is Method.CELLAR or _OPEN.search(said):
+    if method is Method.CELLAR or re.search(_OPEN, said):
         # Whole raw crops: a bag of carrots is no closed pack.
-        loose = unit == "" and not _OPEN.search(said) and not _CLOSED.search(said)
+        loose = unit == "" and not re.search(_OPEN, said) and not re.search(_CLOSED, said)
         return Vessel.PIECES if loose else Vessel.OPEN
-    if _CLOSED.search(said) or method not in _UNPACKED:
+    if re.search(_CLOSED, said) or method not in _UNPACKED:
         return Vessel.CLOSED
     if method is Method.FRESH and unit in ("ml", "l", "fl oz", "cup", "pint", "quart", "gallon"):
         return Vessel.CLOSED
@@ -78,7 +74,7 @@ def is_closed(method: Method, size: str) -> bool:
 
 def names_pieces(size: str) -> bool:
     """("heads", "") -> True: no vessel, but what is counted itself."""
-    return _PIECE.fullmatch(size.strip().casefold()) is not None
+    return re.fullmatch(_PIECE, size.strip().casefold()) is not None
 
 
 def in_jars(wanted: str) -> str:
@@ -99,17 +95,20 @@ def contents_of(size: str) -> Amount | None:
     """What one of that size holds: ("40 lb crates") -> 40 lb, ("half-pint jars") -> 1/2 pint,
     ("box of 12") -> 12 pieces; None where the words do not say."""
     said = size.strip().casefold()
-    half = _HALF.match(said)
+    for sign, spelled in VULGAR.items():
+        said = said.replace(sign, f" {spelled}")
+    said = said.strip()
+    half = re.match(_HALF, said)
     if half is not None:
         return Amount(Fraction(1, 2), UNITS[half["unit"]])
-    found = _HELD.match(said)
+    found = re.match(_HELD, said)
     if found is not None:
         number = sum(map(Fraction, (found["figure"] or "1").split()), Fraction(0))
         unit = UNITS[found["unit"]]
-        if unit == "oz" and _BY_VOLUME.search(said):
+        if unit == "oz" and re.search(_BY_VOLUME, said):
             unit = "fl oz"
         return Amount(number, unit) if number > 0 else None
-    count = _OF.search(said)
+    count = re.search(_OF, said)
     if count is None:
         return None
     return Amount(Fraction(12 if count["dozen"] else int(count["number"])))

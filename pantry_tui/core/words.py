@@ -155,6 +155,22 @@ class Verdict(StrEnum):
         """Older logs say "tend"."""
         return cls.NEEDS_CARE if value == "tend" else None
 
+    @property
+    def said(self) -> str:
+        """The verdict as a clause: "do not taste it", "it is past best"."""
+        return _CLAUSE[self]
+
+
+#: Each verdict as a clause of a sentence.
+_CLAUSE = {
+    Verdict.DO_NOT_TASTE: "do not taste it",
+    Verdict.DISCARD: "discard it",
+    Verdict.UNKNOWN: "its verdict is unknown",
+    Verdict.PAST_BEST: "it is past best",
+    Verdict.EAT_SOON: "eat it soon",
+    Verdict.NEEDS_CARE: "it needs care",
+    Verdict.SOUND: "it is sound",
+}
 
 SEVERITY = tuple(Verdict)
 

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Method
 from pantry_tui.errors import DataError, Unclear
 from pantry_tui.paths import data_dir
+from pantry_tui.reference.csvrows import read_rows
 from pantry_tui.reference.names import _PREPARATION, _STOP
-from pantry_tui.reference.tables import Tables, _rows, load_tables
+from pantry_tui.reference.tables import Tables, load_tables
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +36,7 @@ def read_ambiguous(folder: Path, tables: Tables) -> dict[str, Ambiguous]:
     """The table under `folder` by folded word. Raises DataError naming file, row and column."""
     known = {food.name for food in tables.foods}
     found: dict[str, Ambiguous] = {}
-    for row in _rows(folder / "ambiguous.csv", ("words", "foods", "why", "units")):
+    for row in read_rows(folder / "ambiguous.csv", ("words", "foods", "why", "units")):
         foods = row.words("foods")
         strange = next((food for food in foods if food not in known), None)
         if strange is not None:

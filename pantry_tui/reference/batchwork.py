@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Group, Method, Trust
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.csvrows import Row, read_rows
 from pantry_tui.reference.packing import Packing
-from pantry_tui.reference.tables import Tables, _Row, _rows, load_tables
+from pantry_tui.reference.tables import Tables, load_tables
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -89,35 +90,35 @@ class BatchTables:
         )
 
 
-def _number(row: _Row, column: str) -> float:
+def _number(row: Row, column: str) -> float:
     number = row.number_or_none(column)
     if number is None or number < 0:
         raise row.bad(column, "must be a number from 0 up")
     return number
 
 
-def _span(row: _Row, low: str, high: str) -> tuple[float | None, float | None]:
+def _span(row: Row, low: str, high: str) -> tuple[float | None, float | None]:
     least, most = row.number_or_none(low), row.number_or_none(high)
     if (least is None) != (most is None) or (least is not None and least > (most or 0)):
         raise row.bad(high, f"must be as large as {low}, or both empty")
     return least, most
 
 
-def _source(row: _Row, tables: Tables) -> str:
+def _source(row: Row, tables: Tables) -> str:
     source = row.text("source_id", need=True)
     if source not in tables.sources:
         raise row.bad("source_id", f"{source!r} is not in sources.csv")
     return source
 
 
-def _food(row: _Row, known: frozenset[str]) -> str:
+def _food(row: Row, known: frozenset[str]) -> str:
     food = row.text("food", need=True)
     if food not in known:
         raise row.bad("food", f"{food!r} is no food of foods.csv")
     return food
 
 
-def _figure(row: _Row, tables: Tables, known: frozenset[str]) -> Figure:
+def _figure(row: Row, tables: Tables, known: frozenset[str]) -> Figure:
     foods = row.words("foods")
     for one in foods:
         if one not in known:
@@ -136,7 +137,7 @@ def _figure(row: _Row, tables: Tables, known: frozenset[str]) -> Figure:
     )
 
 
-def _drying(row: _Row, tables: Tables, known: frozenset[str]) -> DryingRow:
+def _drying(row: Row, tables: Tables, known: frozenset[str]) -> DryingRow:
     return DryingRow(
         _food(row, known),
         row.text("prepare", need=True),
@@ -153,7 +154,7 @@ def _drying(row: _Row, tables: Tables, known: frozenset[str]) -> DryingRow:
     )
 
 
-def _blanching(row: _Row, tables: Tables, known: frozenset[str]) -> BlanchRow:
+def _blanching(row: Row, tables: Tables, known: frozenset[str]) -> BlanchRow:
     return BlanchRow(
         _food(row, known),
         row.text("form", need=True),
@@ -189,17 +190,17 @@ def read_batchwork(folder: Path, tables: Tables) -> BatchTables:
     known = foods | _KINDS | {f"group:{one}" for one in Group} | set(map(str, Method))
     figures: dict[str, Figure] = {}
     drying: dict[str, DryingRow] = {}
-    for row in _rows(folder / "figures.csv", _COLUMNS["figures.csv"]):
+    for row in read_rows(folder / "figures.csv", _COLUMNS["figures.csv"]):
         figure = _figure(row, tables, known)
         if figure.id in figures:
             raise row.bad("figure_id", f"{figure.id!r} stands twice")
         figures[figure.id] = figure
-    for row in _rows(folder / "drying.csv", _COLUMNS["drying.csv"]):
+    for row in read_rows(folder / "drying.csv", _COLUMNS["drying.csv"]):
         dried = _drying(row, tables, foods)
         if dried.food in drying:
             raise row.bad("food", f"{dried.food!r} stands twice")
         drying[dried.food] = dried
-    rows = _rows(folder / "blanching.csv", _COLUMNS["blanching.csv"])
+    rows = read_rows(folder / "blanching.csv", _COLUMNS["blanching.csv"])
     return BatchTables(figures, drying, tuple(_blanching(row, tables, foods) for row in rows))
 
 

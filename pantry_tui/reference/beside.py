@@ -5,18 +5,19 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.csvrows import Row, one_of, read_rows
 from pantry_tui.reference.names import single
 from pantry_tui.reference.packing import Lazy, Packing
-from pantry_tui.reference.tables import Tables, _one_of, _Row, _rows
+from pantry_tui.reference.tables import Tables
 
 #: The same food, and one that nobody can name.
 SAME, ASKED = "=", "?"
@@ -63,8 +64,8 @@ def _word_key(text: str) -> str:
 def read_beside(folder: Path, tables: Tables) -> Beside:
     """Both tables under `folder`. Raises DataError naming file, row and column."""
     words: dict[str, Word] = {}
-    for row in _rows(folder / "words.csv", ("word", "kind", "effect", "means")):
-        effect = _one_of(row, "effect", ("keeps", "method", "ask"))
+    for row in read_rows(folder / "words.csv", ("word", "kind", "effect", "means")):
+        effect = one_of(row, "effect", ("keeps", "method", "ask"))
         said = row.words("means")
         strange = next((one for one in said if one not in tuple(Method)), None)
         if strange is not None:
@@ -79,7 +80,7 @@ def read_beside(folder: Path, tables: Tables) -> Beside:
     classes = {one for food in tables.foods for one in food.classes}
     heads: dict[str, list[Head]] = defaultdict(list)
     columns = ("word", "where", "of", "becomes", "group", "acidity", "classes", "method")
-    for row in _rows(folder / "heads.csv", columns):
+    for row in read_rows(folder / "heads.csv", columns):
         becomes = row.text("becomes")
         if becomes not in known | {"", SAME, ASKED}:
             raise row.bad("becomes", f"{becomes!r} is no food of foods.csv")
@@ -88,7 +89,7 @@ def read_beside(folder: Path, tables: Tables) -> Beside:
             raise row.bad("of", f"{of!r} is no food, class:, group: or acid: of foods.csv")
         head = Head(
             of,
-            _one_of(row, "where", ("front", "behind")) if row.text("where") else "",
+            one_of(row, "where", ("front", "behind")) if row.text("where") else "",
             becomes,
             "" if becomes else row.word("group", Group).value,
             "" if becomes else _sourness(row),
@@ -102,7 +103,7 @@ def read_beside(folder: Path, tables: Tables) -> Beside:
     return Beside(words, {word: tuple(found) for word, found in heads.items()})
 
 
-def _sourness(row: _Row) -> str:
+def _sourness(row: Row) -> str:
     """How sour what is made is, or that it is as sour as what it is made of."""
     return SAME if row.text("acidity") == SAME else row.word("acidity", Acidity).value
 

@@ -36,8 +36,9 @@ def _compile(data: str) -> dict[str, Any]:
     from pantry_tui.reference.beside import beside_parts
     from pantry_tui.reference.outage import outage_parts
     from pantry_tui.reference.process import not_recommended_parts, process_parts
+    from pantry_tui.reference.reading import read_tables
     from pantry_tui.reference.signs import signs_parts
-    from pantry_tui.reference.tables import pack_tables, read_tables
+    from pantry_tui.reference.tables import pack_tables
     from pantry_tui.reference.tending import tending_parts
     from pantry_tui.reference.yields import yields_parts
 

@@ -13,10 +13,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from pantry_tui.core import scope
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.reference.beside import ASKED, SAME, Beside, Head, load_beside

@@ -5,9 +5,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache, lru_cache
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import Acidity, Group, Method

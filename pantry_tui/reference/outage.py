@@ -12,8 +12,10 @@ from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.csvrows import Row, read_rows
 from pantry_tui.reference.packing import Packing
-from pantry_tui.reference.tables import Tables, _keys, _Row, _rows, load_tables
+from pantry_tui.reference.reading import rule_keys
+from pantry_tui.reference.tables import Tables, load_tables
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -33,7 +35,7 @@ _SHUT = {
 }
 
 
-def _foods(row: _Row, known: set[str]) -> tuple[str, ...]:
+def _foods(row: Row, known: set[str]) -> tuple[str, ...]:
     found = row.words("foods")
     if not found:
         raise row.bad("foods", "is empty and must not be")
@@ -45,14 +47,14 @@ def _foods(row: _Row, known: set[str]) -> tuple[str, ...]:
     return found
 
 
-def _each(row: _Row, column: str, kind: type[_Word]) -> frozenset[_Word]:
+def _each(row: Row, column: str, kind: type[_Word]) -> frozenset[_Word]:
     try:
         return frozenset(kind(text) for text in row.words(column))
     except ValueError as error:
         raise row.bad(column, str(error)) from None
 
 
-def _condition(row: _Row, appliance: Climate) -> Condition:
+def _condition(row: Row, appliance: Climate) -> Condition:
     condition: Condition = row.word("condition", Condition)
     shut = _SHUT.get(condition)
     fits = shut[0] is appliance if shut else condition in LADDER[appliance]
@@ -63,7 +65,7 @@ def _condition(row: _Row, appliance: Climate) -> Condition:
     return condition
 
 
-def _rule(row: _Row, tables: Tables, known: set[str]) -> OutageRule:
+def _rule(row: Row, tables: Tables, known: set[str]) -> OutageRule:
     appliance: Climate = row.word("appliance", Climate)
     if appliance not in LADDER:
         raise row.bad("appliance", f"{appliance} is neither fridge nor freezer")
@@ -90,9 +92,9 @@ def _rule(row: _Row, tables: Tables, known: set[str]) -> OutageRule:
 def read_outage(folder: Path, tables: Tables) -> tuple[OutageRule, ...]:
     """The table under `folder`, checked. Raises DataError naming file, row and column."""
     path = folder / "outage.csv"
-    known = _keys(tables.foods)
+    known = rule_keys(tables.foods)
     found: dict[str, OutageRule] = {}
-    for row in _rows(path, COLUMNS):
+    for row in read_rows(path, COLUMNS):
         rule = _rule(row, tables, known)
         if rule.id in found:
             raise row.bad("rule_id", f"{rule.id!r} stands twice")

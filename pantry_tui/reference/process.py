@@ -13,8 +13,9 @@ from pantry_tui.core.words import Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.csvrows import Row, read_rows
 from pantry_tui.reference.packing import Packing
-from pantry_tui.reference.tables import Tables, _Row, _rows, load_tables
+from pantry_tui.reference.tables import Tables, load_tables
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -23,14 +24,14 @@ if TYPE_CHECKING:
 Bands = dict[tuple[str, int, int | None], set[int]]
 
 
-def _one_of(row: _Row, column: str, allowed: tuple[str, ...]) -> str:
+def one_of(row: Row, column: str, allowed: tuple[str, ...]) -> str:
     value = row.text(column, need=True)
     if value not in allowed:
         raise row.bad(column, f"{value!r} is not one of {', '.join(allowed)}")
     return value
 
 
-def _whole(row: _Row, column: str) -> int | None:
+def _whole(row: Row, column: str) -> int | None:
     number = row.number_or_none(column)
     if number is None:
         return None
@@ -39,14 +40,14 @@ def _whole(row: _Row, column: str) -> int | None:
     return int(number)
 
 
-def _needed(row: _Row, column: str) -> int:
+def _needed(row: Row, column: str) -> int:
     number = _whole(row, column)
     if number is None:
         raise row.bad(column, "is empty and must not be")
     return number
 
 
-def _band(row: _Row) -> tuple[int, int | None]:
+def _band(row: Row) -> tuple[int, int | None]:
     """Lowest and highest altitude in feet, both inclusive."""
     low, high = _needed(row, "altitude_min_ft"), _whole(row, "altitude_max_ft")
     if high is not None and high < low:
@@ -54,14 +55,14 @@ def _band(row: _Row) -> tuple[int, int | None]:
     return low, high
 
 
-def _source(row: _Row, tables: Tables) -> str:
+def _source(row: Row, tables: Tables) -> str:
     source = row.text("source_id", need=True)
     if source not in tables.sources:
         raise row.bad("source_id", f"{source!r} is not in sources.csv")
     return source
 
 
-def _foods(row: _Row, known: frozenset[str]) -> tuple[str, ...]:
+def _foods(row: Row, known: frozenset[str]) -> tuple[str, ...]:
     foods = row.words("foods")
     for food in foods:
         if food not in known:
@@ -70,7 +71,7 @@ def _foods(row: _Row, known: frozenset[str]) -> tuple[str, ...]:
 
 
 def _names(
-    row: _Row, food: str, foods: tuple[str, ...], more: tuple[str, ...] = ()
+    row: Row, food: str, foods: tuple[str, ...], more: tuple[str, ...] = ()
 ) -> frozenset[tuple[str, ...]]:
     """The keys of every name under which the row is found, and of how these may end."""
     every = (food, *foods, *row.words("aliases"), *more)
@@ -82,7 +83,7 @@ def _more_names(folder: Path) -> dict[str, tuple[str, ...]]:
     them is a bad cell, but for names that the tables leave to the form (tomatoes)."""
     found: dict[str, tuple[str, ...]] = {}
     taken: dict[tuple[str, ...], str] = {}
-    for row in _rows(folder / "process_names.csv", ("food", "names")):
+    for row in read_rows(folder / "process_names.csv", ("food", "names")):
         food, names = row.text("food", need=True), row.words("names")
         for name in names:
             if taken.setdefault(name_key(name), food) != food:
@@ -99,15 +100,15 @@ def _pressures(folder: Path, tables: Tables) -> Bands:
     """data/pressure.csv, by which the pressures of the process rows are checked."""
     found: Bands = defaultdict(set)
     columns = ("gauge", "food_class", "altitude_min_ft", "altitude_max_ft", "psi", "source_id")
-    for row in _rows(folder / "pressure.csv", columns):
-        gauge = _one_of(row, "gauge", ("dial", "weighted"))
+    for row in read_rows(folder / "pressure.csv", columns):
+        gauge = one_of(row, "gauge", ("dial", "weighted"))
         _source(row, tables)
         row.word("trust", Trust)
         found[(gauge, *_band(row))].add(_needed(row, "psi"))
     return found
 
 
-def _psi(row: _Row, canner: str, band: tuple[int, int | None], bands: Bands) -> int | None:
+def _psi(row: Row, canner: str, band: tuple[int, int | None], bands: Bands) -> int | None:
     psi = _whole(row, "psi")
     if canner == "boiling-water":
         if psi is not None:
@@ -120,22 +121,22 @@ def _psi(row: _Row, canner: str, band: tuple[int, int | None], bands: Bands) -> 
 
 
 def _process(
-    row: _Row,
+    row: Row,
     tables: Tables,
     known: frozenset[str],
     bands: Bands,
     also: Mapping[str, tuple[str, ...]],
 ) -> ProcessRow:
     food, foods = row.text("food", need=True), _foods(row, known)
-    canner, band = _one_of(row, "method", CANNERS), _band(row)
+    canner, band = one_of(row, "method", CANNERS), _band(row)
     minutes = _needed(row, "minutes")
     if minutes == 0:
         raise row.bad("minutes", "0 is no process")
     return ProcessRow(
         food=food,
         names=_names(row, food, foods, also.get(food, ())),
-        pack=_one_of(row, "pack", PACKS),
-        jar=_one_of(row, "jar", tuple(JARS)),
+        pack=one_of(row, "pack", PACKS),
+        jar=one_of(row, "jar", tuple(JARS)),
         canner=canner,
         low_ft=band[0],
         high_ft=band[1],
@@ -160,7 +161,7 @@ def read_processes(folder: Path, tables: Tables) -> tuple[ProcessRow, ...]:
     )
     taken: dict[tuple[str, ...], list[ProcessRow]] = defaultdict(list)
     found = []
-    for row in _rows(folder / "process.csv", columns):
+    for row in read_rows(folder / "process.csv", columns):
         one = _process(row, tables, known, bands, also)
         same = taken[(one.food, one.pack, one.jar, one.canner, one.option)]
         if any(one.at(other.low_ft) or other.at(one.low_ft) for other in same):
@@ -198,7 +199,7 @@ def read_not_recommended(folder: Path, tables: Tables) -> tuple[NotRecommended, 
         *("source_id", "trust"),
     )
     seen: set[tuple[str, ...]] = set()
-    for row in _rows(folder / "not_recommended.csv", columns):
+    for row in read_rows(folder / "not_recommended.csv", columns):
         food = row.text("food", need=True)
         foods = _with_kinds(_foods(row, known), kinds)
         if name_key(food) in seen:
@@ -208,7 +209,7 @@ def read_not_recommended(folder: Path, tables: Tables) -> tuple[NotRecommended, 
             NotRecommended(
                 food=food,
                 names=_names(row, food, foods),
-                plain_only=_one_of(row, "plain_only", ("yes", "no")) == "yes",
+                plain_only=one_of(row, "plain_only", ("yes", "no")) == "yes",
                 reason=row.text("reason", need=True),
                 alternative=row.text("alternative", need=True),
                 source=_source(row, tables),

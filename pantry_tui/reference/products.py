@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.core.words import Method
 from pantry_tui.paths import data_dir
-from pantry_tui.reference.tables import Tables, _rows, load_tables
+from pantry_tui.reference.csvrows import read_rows
+from pantry_tui.reference.tables import Tables, load_tables
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -22,7 +23,7 @@ def read_products(folder: Path, tables: Tables) -> Products:
     """The table, checked. Raises DataError naming file, row and column."""
     known = {food.name for food in tables.foods}
     found: dict[tuple[str, Method], list[str]] = defaultdict(list)
-    for row in _rows(folder / "products.csv", ("crop", "method", "product")):
+    for row in read_rows(folder / "products.csv", ("crop", "method", "product")):
         crop, product = row.text("crop", need=True), row.text("product", need=True)
         for column, name in (("crop", crop), ("product", product)):
             if name not in known:

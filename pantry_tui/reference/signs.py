@@ -11,8 +11,10 @@ from pantry_tui.core.words import Method, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.csvrows import Row, read_rows
 from pantry_tui.reference.packing import Packing
-from pantry_tui.reference.tables import Tables, _keys, _Row, _rows, load_tables
+from pantry_tui.reference.reading import rule_keys
+from pantry_tui.reference.tables import Tables, load_tables
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -23,7 +25,7 @@ COLUMNS = (
 )  # fmt: skip
 
 
-def _methods(row: _Row) -> tuple[Method, ...]:
+def _methods(row: Row) -> tuple[Method, ...]:
     """The methods named, or all of them for `*`."""
     named = row.words("method")
     if named == ("*",):
@@ -36,7 +38,7 @@ def _methods(row: _Row) -> tuple[Method, ...]:
     return tuple(Method(word) for word in named)
 
 
-def _foods(row: _Row, known: set[str]) -> tuple[str, ...]:
+def _foods(row: Row, known: set[str]) -> tuple[str, ...]:
     found = row.words("food")
     if not found:
         raise row.bad("food", "is empty and must not be")
@@ -46,14 +48,14 @@ def _foods(row: _Row, known: set[str]) -> tuple[str, ...]:
     return found
 
 
-def _steps(row: _Row) -> tuple[str, ...]:
+def _steps(row: Row) -> tuple[str, ...]:
     found = tuple(step.strip() for step in row.text("do", need=True).split("|"))
     if not all(found):
         raise row.bad("do", "has an empty step")
     return found
 
 
-def _disposal(row: _Row, verdict: SignVerdict) -> str:
+def _disposal(row: Row, verdict: SignVerdict) -> str:
     route = row.text("disposal", need=True)
     if route not in DISPOSAL:
         raise row.bad("disposal", f"{route!r} is not one of {', '.join(DISPOSAL)}")
@@ -62,14 +64,14 @@ def _disposal(row: _Row, verdict: SignVerdict) -> str:
     return route
 
 
-def _suspect(row: _Row) -> bool:
+def _suspect(row: Row) -> bool:
     word = row.text("suspect_batch", need=True)
     if word not in ("yes", "no"):
         raise row.bad("suspect_batch", f"{word!r} is neither yes nor no")
     return word == "yes"
 
 
-def _sign(row: _Row, tables: Tables, known: set[str]) -> Sign:
+def _sign(row: Row, tables: Tables, known: set[str]) -> Sign:
     source = row.text("source_id", need=True)
     if source not in tables.sources:
         raise row.bad("source_id", f"{source!r} is not in sources.csv")
@@ -105,10 +107,10 @@ def _clash(sign: Sign, other: Sign) -> bool:
 
 def read_signs(folder: Path, tables: Tables) -> tuple[Sign, ...]:
     """The table under `folder`, checked. Raises DataError naming file, row and column."""
-    known = _keys(tables.foods)
+    known = rule_keys(tables.foods)
     found: dict[str, Sign] = {}
     by_words: dict[frozenset[str], list[Sign]] = {}
-    for row in _rows(folder / "signs.csv", COLUMNS):
+    for row in read_rows(folder / "signs.csv", COLUMNS):
         sign = _sign(row, tables, known)
         if sign.id in found:
             raise row.bad("sign_id", f"{sign.id!r} stands twice")

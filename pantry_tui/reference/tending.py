@@ -11,8 +11,9 @@ from pantry_tui.core.batchwork.tending import TendingRow
 from pantry_tui.core.words import Group, Method, State, Trust
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.csvrows import Row, read_rows
 from pantry_tui.reference.packing import Packing
-from pantry_tui.reference.tables import Tables, _Row, _rows, load_tables
+from pantry_tui.reference.tables import Tables, load_tables
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -26,7 +27,7 @@ _COLUMNS = (
 )
 
 
-def _days(row: _Row, column: str) -> int | None:
+def _days(row: Row, column: str) -> int | None:
     number = row.number_or_none(column)
     if number is None:
         return None
@@ -35,7 +36,7 @@ def _days(row: _Row, column: str) -> int | None:
     return int(number)
 
 
-def _row(row: _Row, tables: Tables, known: frozenset[str]) -> TendingRow:
+def _row(row: Row, tables: Tables, known: frozenset[str]) -> TendingRow:
     foods, methods = row.words("foods"), row.words("methods")
     for one in foods:
         if one not in known:
@@ -71,7 +72,7 @@ def read_tending(folder: Path, tables: Tables) -> Tending:
     names = {food.name for food in tables.foods}
     known = frozenset({"*", *names, *(f"group:{one}" for one in Group)})
     found: dict[Method, list[TendingRow]] = defaultdict(list)
-    for row in _rows(folder / "tending.csv", _COLUMNS):
+    for row in read_rows(folder / "tending.csv", _COLUMNS):
         one = _row(row, tables, known)
         for method in one.methods:
             found[method].append(one)

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Method, Trust
 from pantry_tui.paths import data_dir
 from pantry_tui.reference.compiled import compiled
+from pantry_tui.reference.csvrows import Row, read_rows
 from pantry_tui.reference.packing import Packing
-from pantry_tui.reference.tables import Tables, _Row, _rows, load_tables
+from pantry_tui.reference.tables import Tables, load_tables
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -46,21 +47,21 @@ class Yield:
 Yields = dict[tuple[str, Method], Yield]
 
 
-def _pounds(row: _Row, column: str) -> float:
+def _pounds(row: Row, column: str) -> float:
     number = row.number_or_none(column)
     if number is None or number <= 0:
         raise row.bad(column, "must be a number of pounds above 0")
     return number
 
 
-def _one_of(row: _Row, column: str, allowed: tuple[str, ...]) -> str:
+def one_of(row: Row, column: str, allowed: tuple[str, ...]) -> str:
     value = row.text(column, need=True)
     if value not in allowed:
         raise row.bad(column, f"{value!r} is not one of {', '.join(allowed)}")
     return value
 
 
-def _yield(row: _Row, tables: Tables, known: frozenset[str]) -> Yield:
+def _yield(row: Row, tables: Tables, known: frozenset[str]) -> Yield:
     food = row.text("food", need=True)
     crop = row.text("crop") or food
     for column, name in (("food", food), ("crop", crop)):
@@ -75,11 +76,11 @@ def _yield(row: _Row, tables: Tables, known: frozenset[str]) -> Yield:
     return Yield(
         food,
         crop,
-        _one_of(row, "unit", tuple(_PINTS)),
+        one_of(row, "unit", tuple(_PINTS)),
         least,
         most,
         use,
-        _one_of(row, "weak", ("yes", "no")) == "yes",
+        one_of(row, "weak", ("yes", "no")) == "yes",
         row.text("wording"),
         source,
         row.word("trust", Trust),
@@ -94,7 +95,7 @@ def read_yields(folder: Path, tables: Tables) -> Yields:
         *("wording", "source_id", "trust"),
     )
     found: Yields = {}
-    for row in _rows(folder / "yields.csv", columns):
+    for row in read_rows(folder / "yields.csv", columns):
         one = _yield(row, tables, known)
         methods = row.words("methods")
         if not methods:

@@ -8,17 +8,18 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from pathlib import Path
 
 from pantry_tui.errors import DataError, PantryError
 from pantry_tui.paths import data_dir
-from pantry_tui.services.batchwork import putup, tending
+from pantry_tui.services.batchwork import putup, repack, tending
 from pantry_tui.services.books import rating as taste  # fmt: skip
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create
 from pantry_tui.services.plan import dishes, substitute
+from pantry_tui.services.rows import Source
 from pantry_tui.services.stock import act, places, readings, reserve
 from pantry_tui.services.stock.pick import batch_named
 
@@ -77,7 +78,7 @@ def _fill(p: Pantry, today: date, rows: Callable[[str], Rows]) -> None:
             elif step.verb == "dish":
                 dishes.keep(p, step.rest)
             elif step.verb == "put_up":
-                codes[step.row] = _put_up(p, batches[step.row])
+                codes[step.row] = _put_up(p, batches, step.row, codes)
             else:
                 _do(p, codes[step.row], step)
         except PantryError as error:
@@ -112,12 +113,15 @@ def _one_by_one(first: int, last: int, count: int, row: int) -> Iterator[_Step]:
         yield _Step(round(first + (last - first) * n / (count - 1)), row, "use", "1|")
 
 
-def _put_up(p: Pantry, row: dict[str, str]) -> str:
+def _put_up(p: Pantry, rows: Rows, number: int, codes: dict[int, str]) -> str:
+    """`from=118:2`: made from two containers of the row that was put up 118 days ago."""
+    row = rows[number]
     process = [
         (key, value)
         for key, _, value in (pair.partition("=") for pair in row["process"].split(";"))
         if key
     ]
+    parts = [pair for pair in process if pair[0] == "from"]
     reading = putup.from_flags(
         p,
         food=row["food"],
@@ -125,9 +129,13 @@ def _put_up(p: Pantry, row: dict[str, str]) -> str:
         count=int(row["count"]),
         size=row["container"],
         place=row["place"],
-        process=process,
+        process=[pair for pair in process if pair not in parts],
         note=row["note"],
     )
+    for _, value in parts:
+        ago, _, many = value.partition(":")
+        of = next(n for n, one in enumerate(rows) if one["days_ago"] == ago)
+        reading = replace(reading, sources=(Source(codes[of]),) * int(many or 1))
     return putup.put_up(p, reading).code
 
 
@@ -143,6 +151,8 @@ def _do(p: Pantry, code: str, step: _Step) -> None:
         act.thaw(p, code)
     elif step.verb == "finish":
         act.ready(p, code)
+    elif step.verb == "fill":
+        repack.ready_into(p, code, rest)
     elif step.verb == "move":
         act.move(p, code, rest)
     elif step.verb == "give":

@@ -84,21 +84,16 @@ class Units:
             return {key: self._field(key, one) for key, one in found.items()}
         if hasattr(found, "_fields"):
             return type(found)(*map(self._field, found._fields, found))
-        if hasattr(found, "__dataclass_fields__"):
+        if hasattr(found, "__match_args__"):
             return self._sheet(found) if hasattr(found, "heads") else self._dataclass(found)
         if isinstance(found, tuple | list):
             return type(found)(map(self._row, found))
         return found
 
     def _dataclass(self, found: Any) -> Any:
-        from dataclasses import fields, replace  # slow to load, and many verbs have rows alone
-
-        said = {
-            one.name: self._field(one.name, getattr(found, one.name))
-            for one in fields(found)
-            if one.init
-        }
-        return replace(found, **said)
+        return type(found)(
+            *(self._field(name, getattr(found, name)) for name in found.__match_args__)
+        )
 
     def _field(self, name: Any, value: Any) -> Any:
         if name == "jars" and isinstance(value, str) and value[:1].isdigit():
@@ -113,7 +108,7 @@ class Units:
             for head, cell in zip(page.heads, row, strict=True)
             if head in TYPED and _is_name(cell)
         )
-        from dataclasses import replace
+        from pantry_tui.core.dataclass import replace
 
         rows = tuple(tuple(map(self._field, page.heads, row)) for row in page.rows)
         return replace(
@@ -142,6 +137,11 @@ class Units:
 _SIGNLESS = re.compile(r"(?<=\d) F\b")
 #: A metric measure beside another one.
 _DOUBLE = re.compile(r"(?: \(| or )-?\d[\d. to-]* ?(?:°? ?C|k?g|[mck]?m|m?l|L|kPa)\b")
+#: What was drawn from a container of metric measures, and what it held or holds.
+_DRAWN = re.compile(
+    r"(?<![\w.])\d[\d. ]*(?:/\d+ )?(?:kg|g|ml|l)"
+    r"(?= of \d[A-Z\d]{1,4}\b| left in it\b|, and \d[\d. ]* (?:kg|g|ml|l) is more| is more:)"
+)
 
 
 #: Where rows stand in what a service answers.
@@ -167,13 +167,13 @@ def _with_contents(found: Any) -> Any:
         return found
     if hasattr(found, "_replace"):
         return found._replace(**said)
-    from dataclasses import replace
+    from pantry_tui.core.dataclass import replace
 
     return replace(found, **said)
 
 
 def _sheet_with_contents(page: Any) -> Any:
-    from dataclasses import replace
+    from pantry_tui.core.dataclass import replace
 
     held = [number for number, head in enumerate(page.heads) if head in ("left", "count")]
     rows = tuple(
@@ -193,6 +193,8 @@ def _us_contents(text: str) -> str:
 
 def _american(text: str) -> str:
     """Cheap where there is little to do: a list of ten thousand lines goes through here."""
+    if "left in it" in text or "l of " in text or "g of " in text or " is more:" in text:
+        text = _DRAWN.sub(lambda found: _us_contents(found[0]), text)
     if not _DOUBLE.search(text):
         return _SIGNLESS.sub(" °F", text) if " F" in text else text
     from pantry_tui.core.metric import in_us
@@ -226,8 +228,8 @@ def _typed_in(found: Any, name: Any = "") -> Iterator[str]:
     elif hasattr(found, "_fields"):
         for key, one in zip(found._fields, found, strict=True):
             yield from _typed_in(one, key)
-    elif hasattr(found, "__dataclass_fields__"):
-        for one in found.__dataclass_fields__:
+    elif hasattr(found, "__match_args__"):
+        for one in found.__match_args__:
             yield from _typed_in(getattr(found, one), one)
         if hasattr(found, "size") and hasattr(found, "container"):
             yield f"{found.size} {found.container}"

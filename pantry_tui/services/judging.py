@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import descent
 from pantry_tui.core.keeping.exposure import as_if
 from pantry_tui.core.keeping.ladder import Assessment, Judgement

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.done import Done as Done
 from pantry_tui.services.plan.rows import Take as Take

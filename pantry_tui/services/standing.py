@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.payloads import batch_of, touches

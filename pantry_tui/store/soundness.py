@@ -49,8 +49,9 @@ def looking(path: Path) -> Iterator[sqlite3.Connection]:
 
     uri = f"file:{quote(os.fsencode(os.path.abspath(path)))}?mode=ro"
     with closing(sqlite3.connect(uri, uri=True, isolation_level=None, timeout=20)) as db:
-        # Text that is no UTF-8 any more is damage to be named, not an error on the way to it.
-        db.text_factory = lambda raw: raw.decode("utf-8", "surrogateescape")
+        # Text that is no UTF-8 any more is damage to be named, not an error on the way to it, nor
+        # when it is looked for elsewhere in the store or written down.
+        db.text_factory = lambda raw: raw.decode("utf-8", "backslashreplace")
         db.execute("PRAGMA query_only = ON")
         yield db
 

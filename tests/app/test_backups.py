@@ -56,7 +56,9 @@ async def test_a_backup_is_brought_back_once_its_cost_was_shown(p: Pantry) -> No
         await pilot.press("f12", "2", "1")
         await pilot.pause()
         assert isinstance(pilot.app.screen, Decide)
-        assert "1 event booked since is lost" in str(pilot.app.screen.query_one(Static).content)
+        assert "1 event booked since is lost" in str(
+            pilot.app.screen.query_one("#words Static", Static).content
+        )
         await pilot.press("escape")
         assert standing(p) == 3, "shown and not done"
         await pilot.press("f12", "2", "1")

@@ -17,7 +17,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import count as rounds
 from pantry_tui.services.stock import places, view
-from tests.app.screens import all_lines
+from tests.app.screens import all_lines, painted
 
 TODAY = date(2026, 11, 25)
 
@@ -52,7 +52,7 @@ async def test_a_place_is_counted_with_one_key_a_line(p: Pantry) -> None:
         await pilot.press("1", "0", "enter")  # ten beans, not twelve
         assert counted(pilot) == ["4", "10 !", ""]
         await pilot.press("space")  # jam agrees
-        await pilot.press("f", "escape", "1")
+        await pilot.press("f", "f")
         await pilot.pause()
         assert counts(p) == {"peaches": 4, "runner beans": 10, "strawberry jam": 2}
         assert p.stock.places[next(iter(p.stock.places))].checked == TODAY
@@ -80,7 +80,7 @@ async def test_what_is_unlisted_is_added_and_a_wrong_line_is_mended(p: Pantry) -
         assert pilot.app.screen.query_one(Input).value == "1 jar zzyzx, dried", "nothing is lost"
         pilot.app.screen.query_one(Input).value = "1 jar plums, boiling-water canned"
         await pilot.press("enter")
-        await pilot.press("f", "escape", "1")
+        await pilot.press("f", "f")
         await pilot.pause()
         assert counts(p)["plums"] == 1
 
@@ -131,15 +131,51 @@ async def test_a_key_does_not_overwrite_what_another_window_counted(p: Pantry) -
 
 async def test_who_books_a_count_has_seen_all_of_it(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("c", "1", "enter", "f", "escape")
+        await pilot.press("c", "1", "enter", "f")
         with open_pantry(p.path, TODAY) as other:
             larder = other.find_place("larder")
             line = rounds.lines(other, larder)[1]
             rounds.count(other, larder, line.key, 3)
-        await pilot.press("1")
+        await pilot.press("f")
         await pilot.pause()
         assert counts(p) == {"peaches": 4, "runner beans": 12, "strawberry jam": 2}
         assert counted(pilot)[:2] == ["4", "3 !"]
-        await pilot.press("f", "escape", "1")
+        await pilot.press("f", "f")
         await pilot.pause()
         assert counts(p)["runner beans"] == 3
+
+
+@pytest.mark.parametrize("key", ["enter", "escape", "1", "0", "D", "x", "space"])
+async def test_only_the_key_of_the_count_books_what_differs(p: Pantry, key: str) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "enter", "9", "enter", "enter", "f")
+        assert "9" in painted(pilot)
+        await pilot.press(key)
+        assert counts(p)["runner beans"] == 12
+        if not isinstance(pilot.app.screen, CountScreen):
+            await pilot.press("escape")
+        assert counted(pilot) == ["4", "9 !", "2"], "and what was counted is kept"
+
+
+async def test_a_count_of_some_lines_does_not_say_that_the_place_was_counted(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "enter", "f")
+        assert "2 lines are not counted yet" in painted(pilot)
+        await pilot.press("f")
+        await pilot.pause()
+        assert "never counted whole, in part today" in painted(pilot)
+        assert p.stock.places[next(iter(p.stock.places))].checked is None
+        await pilot.press("1", "enter", "enter", "enter", "f")
+        await pilot.pause()
+        assert "larder: counted today" in painted(pilot)
+
+
+async def test_what_was_counted_is_forgotten_by_two_keys_and_not_by_one(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "enter", "x", "enter")
+        await pilot.press("escape")
+        assert counted(pilot) == ["4", "", ""], "Enter alone takes nothing there"
+        await pilot.press("x", "1")
+        await pilot.pause()
+        await pilot.press("1")
+        assert counted(pilot) == ["", "", ""]

@@ -337,9 +337,14 @@ async def test_after_a_slip_of_the_quit_key_the_app_opens_where_it_was(p: Pantry
         line = table(pilot).current
         assert line is not None
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.pause()
-        assert pilot.app.screen.here == "shelves"  # type: ignore[attr-defined]
-        assert table(pilot).current.ref == line.ref  # type: ignore[union-attr]
+        for _ in range(50):  # the list is painted first, then the line is shown
+            await pilot.pause()
+            here = pilot.app.screen.here  # type: ignore[attr-defined]
+            if here == "shelves" and (found := table(pilot).current) and found.ref:
+                break
+        assert here == "shelves"
+        assert found is not None
+        assert found.ref == line.ref
 
 
 def test_where_one_was_holds_for_the_day_and_a_bad_file_for_nothing(tmp_path: Path) -> None:

@@ -187,7 +187,7 @@ AHEAD = {
     "lost": float,
     "lost_range": Maybe(Some(float)),
     "runs_out_range": Maybe(Some(Maybe(Day))),
-    "put_up": int,
+    "put_up": Maybe(int),
 }
 OUTLOOK = {"foods": Some(AHEAD), "groups": Some(AHEAD)}
 SHELF_LIFE = {

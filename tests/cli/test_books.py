@@ -40,6 +40,15 @@ def answer(run: Run, *words: str) -> Any:
 def test_the_outlook_answers_for_food_group_and_household(run: Run) -> None:
     found = answer(run, "outlook")
     (peaches,) = found["foods"]
+    assert peaches["put_up"] is None, "a first year"
+    code, out, _ = run("outlook")
+    assert code == 0
+    assert "not known yet" in out
+    line = "8 pint jars peaches, boiling-water canned, shelf 2, 2025-08-10"
+    assert run("putup", line)[0] == 0
+    assert run("use", "3A", "8", "--at", "2025-12-10")[0] == 0
+    found = answer(run, "outlook")
+    (peaches,) = found["foods"]
     for name in (
         "food",
         "group",

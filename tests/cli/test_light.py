@@ -49,6 +49,8 @@ HEAVY = (
     "shutil",
     "argparse",
     "difflib",
+    "dataclasses",
+    "inspect",
 )
 
 

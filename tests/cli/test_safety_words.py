@@ -116,7 +116,7 @@ def test_why_there_is_no_last_day_stands_in_every_answer(kitchen: Kitchen) -> No
     assert kitchen.answer("putup", line, "--dry-run")["discard_after_why"] == "in progress"
     frozen = kitchen.answer("shelf-life", "frozen", "beef")
     assert frozen["discard_after_why"] == "no limit"
-    assert "discard after: no limit" in kitchen.run("shelf-life", "frozen", "beef")[1]
+    assert "discard after: no set day" in kitchen.run("shelf-life", "frozen", "beef")[1]
     assert " -" not in kitchen.run("due")[1].replace("- past best", ""), "no dash for a date"
 
 

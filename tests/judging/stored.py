@@ -22,7 +22,6 @@ from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.payloads import place_of, touches
-from pantry_tui.core.model import When
 from pantry_tui.core.words import ASSUMED_F, Climate
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.reference.tending import load_tending
@@ -288,7 +287,7 @@ def answer_of_log(events: Sequence[Event], code: str, number: int, now: int) -> 
     }
     known = {name: place for name, place in folded.items() if place is not None}
     day = date.fromordinal(now // DAY)
-    then, here = When(now, now, day), known.get(box.place)
+    then, here = Clock(day, now % DAY).now, known.get(box.place)
     warm = here.temperature_f if here is not None else ASSUMED_F[Climate.PANTRY]
     jobs = jobs_of(batch, box, warm, load_tending().get(batch.method, ()), day)
     judged = with_care(assess(batch, box, known, load_tables().book, then), jobs, then).on(day)

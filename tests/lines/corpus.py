@@ -132,9 +132,8 @@ def wrong(case: Case) -> list[str]:
     if "p" in want and str(found.count) != want["p"]:
         off("count", "pieces", want["p"], found.count)
     if "v" in want:
-        held = one(found.container.split(" of ")[0]) or (
-            "jar" if "pint" in found.size or found.size else ""
-        )
+        vessel = found.container.removeprefix("small ").removeprefix("large ")
+        held = one(vessel.split(" of ")[0]) or ("jar" if "pint" in found.size or found.size else "")
         held = {"boxe": "box", "dishe": "dish", "bunche": "bunch"}.get(held, held)
         if held != want["v"] and not (want["v"] == "jar" and not found.container):
             off("vessel", "vessel", want["v"], found.container)

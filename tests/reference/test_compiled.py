@@ -18,7 +18,16 @@ from pantry_tui.core.safety.process import name_key
 from pantry_tui.core.words import Method
 from pantry_tui.errors import DataError
 from pantry_tui.paths import cache_folder, data_dir
-from pantry_tui.reference import compiled, outage, process, rules_fingerprint, signs, tables, yields
+from pantry_tui.reference import (
+    compiled,
+    outage,
+    process,
+    reading,
+    rules_fingerprint,
+    signs,
+    tables,
+    yields,
+)
 from pantry_tui.reference.cache import Parts
 from pantry_tui.reference.compiled import NOTHING, parts_of
 from pantry_tui.reference.fingerprint import contents, listing
@@ -30,7 +39,7 @@ ROOT = Path(__file__).resolve().parents[2]
 LATER = 4_000_000_000 * 10**9
 
 TABLES: dict[str, tuple[Callable[[Mapping[str, Any]], Any], Callable[[Path, Any], Any]]] = {
-    "tables": (tables.unpack_tables, lambda folder, _: tables.read_tables(folder)),
+    "tables": (tables.unpack_tables, lambda folder, _: reading.read_tables(folder)),
     "processes": (process.unpack_processes, process.read_processes),
     "not_recommended": (process.unpack_not_recommended, process.read_not_recommended),
     "signs": (signs.unpack_signs, signs.read_signs),
@@ -97,7 +106,7 @@ def test_every_row_comes_back_as_it_was_read(shipped: Parts, name: str) -> None:
 def test_every_name_finds_the_same_food_and_a_strange_one_the_same_near_ones(
     shipped: Parts,
 ) -> None:
-    fresh, again = tables.read_tables(data_dir()), tables.unpack_tables(shipped)
+    fresh, again = reading.read_tables(data_dir()), tables.unpack_tables(shipped)
     for food in fresh.foods:
         for name in (food.name, *food.aliases, f"{food.name}, sliced"):
             assert again.facts(name) == fresh.facts(name) is not None, name
@@ -123,7 +132,7 @@ def test_processes_come_in_the_order_of_the_table(folder: Path, file: str) -> No
     path = folder / "process.csv"
     head, *rows = path.read_text(encoding="utf-8").splitlines(keepends=True)
     path.write_text(head + "".join(rows[::2] + rows[1::2]), encoding="utf-8")
-    parts, fresh = parts_of(str(folder), file, LATER), tables.read_tables(folder)
+    parts, fresh = parts_of(str(folder), file, LATER), reading.read_tables(folder)
     every = process.read_processes(folder, fresh)
     assert process.unpack_processes(parts) == every
     name = every[0].food
@@ -155,7 +164,7 @@ def test_what_is_not_asked_for_is_not_loaded(shipped: Parts) -> None:
 
 
 def test_the_foods_are_a_sequence_like_any_other(shipped: Parts) -> None:
-    rows, whole = tables.unpack_tables(shipped).foods, tables.read_tables(data_dir()).foods
+    rows, whole = tables.unpack_tables(shipped).foods, reading.read_tables(data_dir()).foods
     assert (rows[0], rows[-1], rows[2:5]) == (whole[0], whole[-1], whole[2:5])
     assert rows[-1] is rows[len(rows) - 1]
     with pytest.raises(IndexError):

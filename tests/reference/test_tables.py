@@ -14,7 +14,8 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Climate, Kind, Method, State, Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir
-from pantry_tui.reference.tables import load_tables, read_tables
+from pantry_tui.reference.reading import read_tables
+from pantry_tui.reference.tables import load_tables
 
 Spoil = Callable[[str, int, str, str], None]
 

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.errors import DataError
-from pantry_tui.reference.tables import read_tables
+from pantry_tui.reference.reading import read_tables
 from pantry_tui.reference.yields import read_yields
 
 Spoil = Callable[[str, int, str, str], None]

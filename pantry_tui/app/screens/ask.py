@@ -26,6 +26,9 @@ if TYPE_CHECKING:
 
 #: The first ten options have a digit; what is further down is found by its letters.
 KEYS = "1234567890"
+#: So many options need no letters to find one.
+FEW = 4
+LINE_KEYS = "[b]Enter[/b] does it   [@click=screen.dismiss(None)][b]Esc[/b] leaves it[/]"
 #: Below this a list leaves more room to what stands under it.
 TIGHT = Size(60, 22)
 
@@ -35,9 +38,10 @@ class Choose(ModalScreen[str | None]):
     Enter; None when left by Esc. No letter chooses, so that a word typed here books nothing.
 
     Where it may be for several, `+` `-` `*` say for how many of the `most`: `number`; with
-    `counts` digits say it too, and choose nothing. A `note` stands under the options. `same` gives
-    other words for a word that is typed to narrow them, `texts` the words of an option where they
-    are more than its own.
+    `counts` digits say it too, and choose nothing. With `sure` nothing is taken by Enter alone and
+    letters narrow nothing: a digit is meant, or an arrow key first. A `note` stands under the
+    options. `same` gives other words for a word that is typed to narrow them, `texts` the words of
+    an option where they are more than its own.
     """
 
     CSS_PATH = "ask.tcss"
@@ -51,12 +55,13 @@ class Choose(ModalScreen[str | None]):
         note: str = "",
         *,
         counts: bool = False,
+        sure: bool = False,
         same: Callable[[str], Sequence[str]] = lambda word: (word,),
         texts: Mapping[str, str] | None = None,
     ) -> None:
         super().__init__()
         self._title, self._options, self._note = title, list(options), note
-        self.number, self._most, self._counts = 1, most, counts
+        self.number, self._most, self._counts, self._sure = 1, most, counts, sure
         self._shown, self._same, self._texts = list(options), same, texts or {}
         self._found = self._digits = ""
 
@@ -67,6 +72,14 @@ class Choose(ModalScreen[str | None]):
             yield OptionList(markup=False)
             if self._note:
                 yield Static(Content(in_units(self, self._note)), id="note")
+            yield Static(Content.from_markup(self._keys()), id="how")
+
+    def _keys(self) -> str:
+        """The keys of the question; the words are ours."""
+        ways = ["" if self._counts else "[b]1-9[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
+        if not self._sure and len(self._options) > FEW:
+            ways.append("[b]letters[/b] narrow")
+        return "   ".join(filter(None, [*ways, "[@click=screen.back][b]Esc[/b] leaves[/]"]))
 
     def on_mount(self) -> None:
         self.set_class(bool(self._note), "-noted")
@@ -93,7 +106,7 @@ class Choose(ModalScreen[str | None]):
             event.stop()
             self._pick(KEYS.index(typed))
             return
-        else:
+        elif not self._sure:
             self._narrow(typed.casefold())
         event.stop()
         self._show()
@@ -131,7 +144,7 @@ class Choose(ModalScreen[str | None]):
             Option(Content(f"{keys[at] if at < len(keys) else '':1}  {self._words(one)}"))
             for at, one in enumerate(self._shown)
         )
-        shown.highlighted = 0
+        shown.highlighted = None if self._sure else 0
         how = self.query_one("#number", Static)
         how.display = bool(self._how())
         how.update(Content(self._how()))
@@ -186,6 +199,7 @@ class TypeLine(ModalScreen[str | None]):
             yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
             yield Input(self._value, placeholder=in_units(self, self._example))
             yield Static(id="wrong")
+            yield Static(Content.from_markup(LINE_KEYS), id="how")
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
         typed = event.value.strip()

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from pantry_tui.app.host import Host
 
 OTHER = "another file"
-DOES_IT = "Enter does it. Esc leaves all as it is."
+DOES_IT = (("Enter", "does it", "True"), ("Esc", "leaves all as it is", "False"))
 
 
 def ask(host: Host, done: Callable[[], None]) -> None:

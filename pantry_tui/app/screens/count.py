@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
+from textual.binding import Binding
+
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, count_cells, count_columns
 from pantry_tui.app.screens.acts import Touches
 from pantry_tui.app.screens.ask import Choose, ask_line
-from pantry_tui.app.screens.page import GOES_ON, Page
+from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.model import Place
@@ -17,7 +19,8 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.rows import Done, RoundLine
 from pantry_tui.services.stock import count as counts
 
-BOOK = ("book these differences", "go on counting", "forget this count")
+#: What a count may come to.
+BOOK, FORGET = "book these differences", "forget this count"
 
 
 @dataclass(frozen=True)
@@ -25,6 +28,19 @@ class CountKey(Key):
     """Equal containers that are counted together, by the name that the count has for them."""
 
     name: str
+
+
+class Differences(Page, inherit_bindings=False):
+    """What differs. Only the key that ended the count books it; a digit or Enter, which count,
+    do not."""
+
+    BINDINGS = [
+        Binding("f", "dismiss(True)", "book"),
+        Binding("escape,enter", "dismiss(None)", "go on counting"),
+    ]
+
+    def __init__(self, text: str) -> None:
+        super().__init__(text, (("f", BOOK, "True"), ("Esc", "go on counting", "None")))
 
 
 class CountScreen(Touches):
@@ -52,7 +68,7 @@ class CountScreen(Touches):
             return
         paths = self.host.pantry.place_paths()
         known = counts.next_places(self.host.pantry)
-        options = {f"{paths[pl.id]}: {_since(days)}": pl for pl, days in known}
+        options = {f"{paths[one.place.id]}: {counts.since(one)}": one.place for one in known}
         if not options:
             self.host.action_go("due")
             self.host.tell("Nothing stands anywhere yet: put something up first.", refused=True)
@@ -94,8 +110,7 @@ class CountScreen(Touches):
         return f"{self._left} to go in {self.place.name}"
 
     def say_word(self) -> None:
-        word = "Enter: it agrees. Digits: the count. s sign, m elsewhere, + unlisted, f book."
-        self.say(word if self.table.source.total else self.empty)
+        self.say("" if self.table.source.total else self.empty)
         if self._line_name != self._typing:
             self._typing = ""
 
@@ -195,20 +210,25 @@ class CountScreen(Touches):
             self.host.tell("Count a line first: Enter where it agrees. Esc leaves.", refused=True)
             return
         if not found and not self._left:
-            self._end(BOOK[0], saw)
+            self._end(BOOK, saw)
             return
-        text = difference_text(found, self._left)
-        asks = Choose("And now?", BOOK)
-        self.app.push_screen(
-            Page(text, GOES_ON),
-            lambda _: self.app.push_screen(asks, lambda got: self._end(got, saw)),
-        )
+        page = Differences(difference_text(found, self._left))
+        self.app.push_screen(page, lambda books: self._end(BOOK if books else None, saw))
+
+    def action_forget(self) -> None:
+        """Begin anew: what was counted so far is let go, asked about since it was typed."""
+        if self.place is None:
+            return
+        saw = counts.draft(self.host.pantry, self.place)
+        title = f"Forget all that was counted in {self.place.name}? Nothing of it is booked."
+        question = Choose(title, [FORGET], sure=True)
+        self.app.push_screen(question, lambda got: self._end(got, saw))
 
     def _end(self, got: str | None, saw: counts.Draft) -> None:
         place = self.place
-        if got is None or got == BOOK[1] or place is None:
+        if got is None or place is None:
             return
-        finish = counts.finish if got == BOOK[0] else counts.give_up
+        finish = counts.finish if got == BOOK else counts.give_up
         if self.host.attempt(lambda: finish(self.host.pantry, place, saw=saw)):
             self.place = None
             self.reload()
@@ -227,9 +247,3 @@ def _lines(found: Iterable[RoundLine], columns: Sequence[Column]) -> Iterable[Li
     for one in found:
         cells = tuple((text, "") for text in count_cells(one, columns))
         yield Line(CountKey(one.key), cells, one.first, number=one.expected)
-
-
-def _since(days: int | None) -> str:
-    if days is None:
-        return "never counted"
-    return "counted today" if days == 0 else f"counted {days} days ago"

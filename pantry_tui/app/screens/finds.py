@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.app.commands import of
 from pantry_tui.app.screens.listing import ListScreen
+from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.errors import PantryError
 from pantry_tui.store.store import reading
@@ -149,6 +150,7 @@ class Finds(ListScreen):
         """Clear the words to find, else go to the first screen."""
         if self._bar is not None and self._bar.display:
             self._bar.end()
+            SaidLine.hush(self)
             self.set_focus(self.table)
             self.reload()
         else:

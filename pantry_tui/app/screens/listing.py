@@ -21,6 +21,7 @@ from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Line, Listed, Source
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.app.widgets.roomline import RoomLine
+from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.errors import PantryError
 
@@ -88,6 +89,10 @@ class ListScreen(Screen[None]):
         if not fresh:
             self.host.catch_up()
             self.reload()
+
+    def on_screen_suspend(self) -> None:
+        """What was said here is read; what is done elsewhere may make it untrue."""
+        SaidLine.hush(self)
 
     def on_resize(self) -> None:
         if self.app.size != self._shown_at:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import VerticalScroll
+from textual.containers import Vertical, VerticalScroll
 from textual.content import Content
 from textual.screen import ModalScreen
 from textual.widgets import Static
@@ -23,27 +25,44 @@ LIMITS = (
 
 GUIDES = "F1: short guides, for a first evening, a power cut, a suspect jar ..."
 
+#: A key that stands under a page, what it does, and the answer that the page is left with.
+Answer = tuple[str, str, str]
+
+CLOSES: tuple[Answer, ...] = (("Esc", "closes this", "None"),)
 #: Where a question follows the page.
-GOES_ON = "Esc or Enter goes on."
+GOES_ON: tuple[Answer, ...] = (("Enter", "goes on", "None"),)
+RECORDS: tuple[Answer, ...] = (
+    ("Enter", "records this", "True"),
+    ("Esc", "leaves it unrecorded", "False"),
+)
 
 
 class Page(ModalScreen[bool | None]):
-    """Esc, Enter, F1, ? or q closes it."""
+    """A text that may be longer than the screen, and under it always the keys that leave it. Esc,
+    Enter, F1, ? or q closes it."""
 
     CSS_PATH = "page.tcss"
+    AUTO_FOCUS = "#words"
     BINDINGS = [
         Binding("escape,question_mark,f1,q,enter", "dismiss", "back"),
     ]
 
-    def __init__(self, text: str, leave: str = "Esc closes this.") -> None:
+    def __init__(self, text: str, answers: Sequence[Answer] = CLOSES) -> None:
         super().__init__()
-        self._text, self._leave = text, leave
+        self._text, self._answers = text, answers
 
     def compose(self) -> ComposeResult:
-        with VerticalScroll(id="box"):
-            width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
-            text = in_units(self, self._text)
-            yield Static(Content(hang(f"{text}\n\n{self._leave}", width)))
+        with Vertical(id="box"):
+            with VerticalScroll(id="words"):
+                width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
+                yield Static(Content(hang(in_units(self, self._text), width)))
+            yield Static(Content.from_markup("   ".join(map(_answer, self._answers))), id="answers")
+
+
+def _answer(answer: Answer) -> str:
+    """A key and what it does, also to be clicked; the words are ours."""
+    key, word, left_with = answer
+    return f"[@click=screen.dismiss({left_with})][b]{key}[/b] {word}[/]"
 
 
 class Decide(Page, inherit_bindings=False):
@@ -54,10 +73,8 @@ class Decide(Page, inherit_bindings=False):
         Binding("escape", "dismiss(False)", "leave it"),
     ]
 
-    def __init__(
-        self, text: str, leave: str = "Enter records this. Esc leaves it unrecorded."
-    ) -> None:
-        super().__init__(text, leave)
+    def __init__(self, text: str, answers: Sequence[Answer] = RECORDS) -> None:
+        super().__init__(text, answers)
 
 
 def keys_of(screen_id: str) -> str:

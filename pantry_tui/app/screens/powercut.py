@@ -34,8 +34,11 @@ class _Walk:
         self.ice: bool | None = None
         self.warmest: float | None = None
 
-    def choose(self, title: str, options: Sequence[str], then: Callable[[str], None]) -> None:
-        self.host.push_screen(Choose(title, options), lambda got: then(got) if got else None)
+    def choose(
+        self, title: str, options: Sequence[str], then: Callable[[str], None], *, sure: bool = False
+    ) -> None:
+        question = Choose(title, options, sure=sure)
+        self.host.push_screen(question, lambda got: then(got) if got else None)
 
     def start(self) -> None:
         title = f"{self.place.name} without cold: what happened?"
@@ -97,7 +100,7 @@ class _Walk:
             head += ", its door ajar"
         text = f"{head}\n\n{outage_text(rows)}\n\n{CAUTION}"
         self.host.push_screen(
-            Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book)
+            Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book, sure=True)
         )
 
     def _book(self, got: str) -> None:

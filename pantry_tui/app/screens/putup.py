@@ -9,7 +9,7 @@ from textual.app import ComposeResult
 from textual.containers import VerticalScroll
 from textual.content import Content
 from textual.events import Paste
-from textual.screen import Screen
+from textual.screen import ModalScreen, Screen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
@@ -19,6 +19,7 @@ from pantry_tui.app.screens.ask import TypeLine
 from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
+from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
@@ -63,6 +64,8 @@ class PutUpScreen(Screen[None]):
         self._idle = ""  # what stands below an empty line; empty: how to write one
         self._asked_altitude = False  # once a sitting
         self._last = ""  # the line that was booked last
+        self._left = False  # for another room, with what was typed
+        self._noted = False  # and it was said that it came back
         self._many = ""  # several lines that were pasted, and not yet booked
 
     def compose(self) -> ComposeResult:
@@ -92,6 +95,24 @@ class PutUpScreen(Screen[None]):
     def on_screen_resume(self) -> None:
         self.host.catch_up()
         self.reload()
+        if self._left and self.line.value.strip():
+            self.line.cursor_position = len(self.line.value)
+            self.host.tell("This line is from before and is not booked yet. Ctrl+U clears it.")
+            self._noted = True
+        self._left = False
+
+    def on_screen_suspend(self) -> None:
+        """A question over the line does not leave it; another room does."""
+        self._left = not isinstance(self.host.screen, ModalScreen)
+        SaidLine.hush(self)
+
+    def action_clear(self) -> None:
+        """An empty line."""
+        self.line.value = ""
+
+    async def action_book(self) -> None:
+        """As Enter on the line."""
+        await self.line.action_submit()
 
     def on_resize(self) -> None:
         self.reload()
@@ -101,6 +122,9 @@ class PutUpScreen(Screen[None]):
         """The live reading; without a line, how to write one, or what was put up last."""
         self.query_one(RoomLine).show(self.host.day_text)
         typed = self.line.value.strip()
+        if self._noted and not typed:
+            self._noted = False
+            SaidLine.hush(self)
         self._say(self._reading(typed) if typed else self._idle or self._how())
 
     def _how(self) -> str:

@@ -34,7 +34,7 @@ def take_back(host: Host, then: Callable[[frozenset[str]], None]) -> None:
             _undo(host, last, then)
 
     title = f"Not done here since you began. Take it back? {clip(what, 150)}"
-    host.push_screen(Choose(title, ANSWERS), answered)
+    host.push_screen(Choose(title, ANSWERS, sure=True), answered)
 
 
 def do_again(host: Host, then: Callable[[frozenset[str]], None]) -> None:

@@ -14,7 +14,7 @@ from textual.message import Message
 from textual.scroll_view import ScrollView
 from textual.strip import Strip
 
-from pantry_tui.app.format import Column, keep_indent
+from pantry_tui.app.format import Column, clip, keep_indent, short_unit
 from pantry_tui.app.theme import style_of
 from pantry_tui.app.widgets.inunits import contents_in_units, in_units
 from pantry_tui.app.widgets.line import Cell, Line, Listed, Source
@@ -265,7 +265,7 @@ class LineList(ScrollView, can_focus=True):
         pieces, left = [_gutter(base + over, here=here)], width - 1
         for (text, style, *behind), column in zip(cells, self.columns, strict=False):
             room = min(column.width, left)
-            shown = self._in_units(text, column.field)
+            shown = self._in_units(text, column)
             tail, quiet = behind or ("", "")
             said = min(cell_len(shown), room) if tail else room
             pieces.append(Segment(set_cell_size(shown, said), base + self._ink(style) + over))
@@ -277,11 +277,13 @@ class LineList(ScrollView, can_focus=True):
             pieces.append(Segment(" " * left, base + over))
         return Strip(pieces, width)
 
-    def _in_units(self, text: str, field: str) -> str:
-        """A cell in the units of the household; names stay as they were typed."""
-        if field in ("left", "count"):
-            return contents_in_units(self, text)
-        return text if field in TYPED else in_units(self, text)
+    def _in_units(self, text: str, column: Column) -> str:
+        """A cell in the units of the household; names stay as they were typed. What is left may
+        be longer then: its blanks give way, then its unit is said short."""
+        if column.field not in ("left", "count"):
+            return text if column.field in TYPED else in_units(self, text)
+        said, room = contents_in_units(self, text), column.width - 1
+        return said if cell_len(said) <= room else clip(short_unit(said.strip(), room), room)
 
 
 def _gutter(style: Style, *, here: bool) -> Segment:

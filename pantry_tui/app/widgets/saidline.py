@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from textual.content import Content
 from textual.screen import Screen
 from textual.timer import Timer
@@ -21,7 +23,7 @@ class SaidLine(Static):
     """
 
     @classmethod
-    def of(cls, screen: Screen[object]) -> SaidLine | None:
+    def of(cls, screen: Screen[Any]) -> SaidLine | None:
         """That of a screen that shows its keys; None for a box over one."""
         lines = screen.query(cls)
         if lines:
@@ -43,6 +45,12 @@ class SaidLine(Static):
         if self._going is not None:
             self._going.stop()
         self._going = self.set_timer(STAYS, self.hide)
+
+    @classmethod
+    def hush(cls, screen: Screen[Any]) -> None:
+        """What was said there no longer holds, or another screen goes on."""
+        for line in screen.query(cls):
+            line.hide()
 
     def hide(self) -> None:
         """Nothing to say any more."""

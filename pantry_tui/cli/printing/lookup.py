@@ -8,6 +8,7 @@ from typing import Any
 
 from pantry_tui.cli.printing.lines import listed
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.text import clean
 
 
@@ -56,7 +57,7 @@ def shelf_life(answer: dict[str, Any]) -> list[str]:
         if answer[key]:
             lines.append(f"{word}: {say(date.fromisoformat(answer[key]))}")
     if answer["discard_after_why"]:
-        lines.append(f"discard after: {answer['discard_after_why']}")
+        lines.append(f"discard after: {instead_of_day(answer['discard_after_why'])}")
     lines += [f"why: {clean(one)}" for one in answer["reasons"]]
     lines += [f"source: {clean(one)}" for one in answer["sources"]]
     return lines + [f"care: {one}" for one in answer["cautions"]]

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from pantry_tui.cli.printing.lines import table
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
-from pantry_tui.core.plan.pace_words import containers
+from pantry_tui.core.plan.pace_words import containers, put_up
 from pantry_tui.core.plan.range_words import SUPPOSED, from_to
 from pantry_tui.core.text import clean
 
@@ -78,7 +78,7 @@ def _lost(one: FoodAhead) -> str:
 
 
 def _cells(one: FoodAhead) -> tuple[str, ...]:
-    put_up = containers(one.put_up, one.container)
+    next_ = put_up(one.put_up, one.container)
     pounds = f"{one.pounds:.0f} lb {one.crop}" if one.pounds and one.put_up else ""
     return (
         one.food,
@@ -87,7 +87,7 @@ def _cells(one: FoodAhead) -> tuple[str, ...]:
         f"{one.pace_can:g}",
         _out(one),
         _lost(one),
-        put_up,
+        next_,
         pounds,
     )
 
@@ -95,4 +95,6 @@ def _cells(one: FoodAhead) -> tuple[str, ...]:
 def _beside(one: FoodAhead) -> list[str]:
     """What should be known beside the number to put up."""
     said = [f"{one.reserved} set apart"] if one.reserved else []
+    ways = ", ".join(f"{containers(way.count, way.container)} {way.method}" for way in one.ways)
+    said += [f"as you liked them, {ways}"] if ways else []
     return [*said, *one.tasted]

@@ -70,9 +70,5 @@ def count_lines(lines: Sequence[RoundLine]) -> list[str]:
 
 def next_places(rows: Sequence[dict[str, Any]]) -> list[str]:
     """Which place to count next."""
-    lines = [
-        f"{clean(row['place'])}: "
-        + ("never counted" if row["days"] is None else f"counted {row['days']} days ago")
-        for row in rows
-    ]
+    lines = [f"{clean(row['place'])}: {row['says']}" for row in rows]
     return lines or ["Nothing stands anywhere yet."]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.made_from import say_sources
 
@@ -45,8 +46,8 @@ def putup(made: PutUp) -> list[str]:
     ]
     lines.append(f"verdict: {made.verdict}")
     lines.append(f"best by: {say(made.best_by) if made.best_by else 'no published figure'}")
-    last = say(made.discard_after) if made.discard_after else made.discard_after_why
-    lines += [f"discard after: {last}"] if last else []
+    last = say(made.discard_after) if made.discard_after else instead_of_day(made.discard_after_why)
+    lines.append(f"discard after: {last}")
     lines += [f"why: {clean(one)}" for one in made.reasons]
     return lines + [f"care: {clean(one)}" for one in made.cautions]
 

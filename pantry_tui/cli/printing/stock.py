@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from pantry_tui.cli.printing.lines import food_of, iso, last_day, table
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import MARK
@@ -109,7 +110,7 @@ def batch(view: BatchView) -> list[str]:
             f"{row.count} {row.state}{_left(row)}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
             f"{row.verdict}; best by {iso(row.good_until)}; "
-            f"discard after {last_day(row.discard_after, row.discard_after_why)}"
+            f"{discarded(row.discard_after, row.discard_after_why)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]
     for first, steps in view.chain:

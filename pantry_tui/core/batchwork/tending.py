@@ -7,11 +7,11 @@ is for. Of several rows for one job the closest food speaks, at the warmth of th
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, When
 from pantry_tui.core.scope import OTHER, near

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.rules import (
     SHELF_STABLE,
     THAWED_ONE_DAY,

@@ -9,9 +9,9 @@ fit to be eaten at that moment, as all that was ever booked of it says.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.weather import Fact, too_warm, weather

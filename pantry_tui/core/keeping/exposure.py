@@ -15,9 +15,9 @@ counts as thawed on that day.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from datetime import date
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.spans import Span as Span
 from pantry_tui.core.keeping.walk import Shape, Since, Walk
 from pantry_tui.core.keeping.weather import Weather, no_later, weather

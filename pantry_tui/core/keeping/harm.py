@@ -33,10 +33,10 @@ _RAW = frozenset({Method.CELLAR, Method.FRESH})
 _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN})
 #: Dry as they are bought: classes of food that keep by having no water.
 _DRY_CLASSES = frozenset({"nut", "sugar"})
-_TIN = re.compile(r"\b(tin|can)s?\b")
-_AIRLESS = re.compile(r"\b(tin|can|jar|pouch|carton)")
-_SHELF_READY = re.compile(r"\b(tin|can|jar|pouch|carton|bottle)")
-_SPROUTS = re.compile(r"\b(sprouts?|sprouted)\b", re.IGNORECASE)
+_TIN = r"\b(tin|can)s?\b"
+_AIRLESS = r"\b(tin|can|jar|pouch|carton)"
+_SHELF_READY = r"\b(tin|can|jar|pouch|carton|bottle)"
+_SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
 #: Crops that are sold dry.
 _SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
 
@@ -52,7 +52,7 @@ def kept_as(batch: Batch) -> Method:
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
-    if _TIN.search(batch.size.casefold()):
+    if re.search(_TIN, batch.size.casefold()):
         low_acid = food.acidity is Acidity.LOW_ACID
         return Method.PRESSURE if low_acid else Method.BOILING_WATER
     if food.group is Group.MEAL:
@@ -71,7 +71,7 @@ def _airless_crop(batch: Batch) -> bool:
 def use_by(batch: Batch) -> bool:
     """Whether the date on a pack is the last day on which it is safe: on what can hurt and is kept
     cold or without air, but not on a tin, whose date speaks of its quality."""
-    tin = _TIN.search(batch.size.casefold()) is not None
+    tin = re.search(_TIN, batch.size.casefold()) is not None
     airless = is_vacuum_packed(batch) and batch.food.acidity is Acidity.LOW_ACID
     return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
 
@@ -83,12 +83,12 @@ def bought_cold(batch: Batch) -> bool:
     if batch.method is not Method.BOUGHT or not can_hurt(batch) or food.name in _SOLD_DRY:
         return False
     dry = food.group in (Group.GRAIN, Group.FAT) or "nut" in food.classes
-    return not (dry or _SHELF_READY.search(batch.size.casefold()))
+    return not (dry or re.search(_SHELF_READY, batch.size.casefold()))
 
 
 def _sprouted(food: FoodFacts) -> bool:
     """Sprouted seed, also where no table knows it; Brussels sprouts are a cabbage."""
-    named = _SPROUTS.search(food.name) is not None and "brassica" not in food.classes
+    named = re.search(_SPROUTS, food.name) is not None and "brassica" not in food.classes
     return "sprout" in food.classes or named
 
 
@@ -112,6 +112,6 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return food.group not in _CROPS
     if method is Method.BOUGHT:
         dry = food.group in (Group.GRAIN, Group.FAT) or bool(food.classes & _DRY_CLASSES)
-        whole = food.group in _CROPS and not _AIRLESS.search(batch.size.casefold())
+        whole = food.group in _CROPS and not re.search(_AIRLESS, batch.size.casefold())
         return not (dry or whole or not low_acid)
     return True

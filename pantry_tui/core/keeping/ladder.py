@@ -3,9 +3,9 @@ comparing dates alone."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.fitness import usable
 from pantry_tui.core.keeping.rules import Rule

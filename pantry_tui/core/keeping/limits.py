@@ -18,11 +18,11 @@ at once was last good on the day before.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.canned import low_acid_in_water
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.power import Struck, struck
 from pantry_tui.core.keeping.reckoning import Reckoning, packed
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN, Warm

@@ -11,10 +11,10 @@ hours, and judged like the rest beyond.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from typing import NamedTuple
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.weather import Fact, OfFacts, no_later, too_warm
 from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import pairwise
 from typing import NamedTuple
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.rules import Rule, last_day
 from pantry_tui.core.keeping.warmth import Life
 from pantry_tui.core.model import DAY_MIN
 
 
 class Stretch(NamedTuple):
-    """From the minute `start`, on `day`, to `end` it lived this life."""
+    """From the minute `start` of the local clock, on `day`, to `end` it lived this life."""
 
     start: int
     end: int

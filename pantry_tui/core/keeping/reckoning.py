@@ -9,11 +9,11 @@ food of its kind is refused, and it is over at once; up to two hours only the cl
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
@@ -263,12 +263,14 @@ class Reckoning:
         return min(ends, key=lambda one: one.day, default=None)
 
     def lives(self) -> dict[State, list[Stretch]]:
-        """What quality life it lived in each of its states."""
+        """What quality life it lived in each of its states, in minutes of the local clock: a life
+        counts days, and a day begins at home."""
+        ahead = self.now.zone
         found: dict[State, list[Stretch]] = {}
         for span, state, said in self.told:
             if said.quality is not None and not self.printed(state):
                 found.setdefault(state, []).append(
-                    Stretch(span.start, span.end, span.day, said.quality)
+                    Stretch(span.start + ahead, span.end + ahead, span.day, said.quality)
                 )
         return found
 

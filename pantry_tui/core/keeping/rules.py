@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 from functools import lru_cache
@@ -11,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core import dates, scope
 from pantry_tui.core.canned import low_acid_in_water
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.words import (
     COLD_F,

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.cases import Said
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.rules import Rule, Rulebook

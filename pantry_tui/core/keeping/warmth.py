@@ -10,9 +10,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status, closest
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Climate, Kind, Method, State

@@ -8,6 +8,11 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.no_day import IN_PROGRESS as IN_PROGRESS
+from pantry_tui.core.keeping.no_day import NO_DAY as NO_DAY
+from pantry_tui.core.keeping.no_day import NO_LIMIT as NO_LIMIT
+from pantry_tui.core.keeping.no_day import NOTHING as NOTHING
+from pantry_tui.core.keeping.no_day import PROCESS as PROCESS
 from pantry_tui.core.keeping.outcome import Outcome
 from pantry_tui.core.keeping.quality import Spent
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
@@ -16,14 +21,6 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.model import When
 from pantry_tui.core.words import Kind, State, Verdict
 
-#: Why there is no day after which it is discarded.
-NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY = (
-    "no limit",
-    "nothing published",
-    "in progress",
-    "process in doubt",
-    "day unknown",
-)
 #: Before the date.
 DISCARD, BEST = "Discard after", "Best by"
 

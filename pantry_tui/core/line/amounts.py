@@ -105,8 +105,9 @@ def measure_at(line: Line, i: int) -> Measured | None:
         stop, number = more.stop, number + more.number / 16
     figures = line.tokens[i : found.stop]
     plain = len(figures) == 1 and figures[0].kind is Kind.NUMBER and times == 1
-    kept = plain and not half and more is None and "," not in figures[0].said
-    said = figures[0].said.replace("-", " ") if kept else ""
+    figure = figures[0].said
+    kept = plain and not half and more is None and "," not in figure and figure.isascii()
+    said = figure.replace("-", " ") if kept else ""
     return Measured(stop, number, unit, said=said)
 
 

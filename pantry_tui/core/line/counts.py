@@ -9,9 +9,9 @@ from fractions import Fraction
 
 from pantry_tui.core.line.amounts import Measured, measure_at
 from pantry_tui.core.line.held import Found, Held, is_small, settle
-from pantry_tui.core.line.numbers import Said, read_number
+from pantry_tui.core.line.numbers import SETS, Said, read_number
 from pantry_tui.core.line.tokens import Kind, Line
-from pantry_tui.core.line.vessels import JAR_UNITS, PIECES, one, plural, vessel
+from pantry_tui.core.line.vessels import HOW_BIG, JAR_UNITS, PIECES, one, plural, vessel
 
 _EACH = frozenset({"each", "apiece", "per", "ea"})
 _TIMES = frozenset({"x", "×", "by", "times"})
@@ -233,9 +233,7 @@ def _vessel_at(line: Line, i: int) -> tuple[str, int]:
     """The vessel that begins at `i` and where it stops. Small, big, vacuum and the like may stand
     before it, and so may "freezer" and "takeaway"."""
     start = i
-    while line.word(i) in ("small", "large", "big", "little", "glass", "plastic", "empty", "of"):
-        if line.word(i) == "of":
-            return "", start
+    while line.word(i) in HOW_BIG or line.word(i) in ("glass", "plastic", "empty"):
         i += 1
     for size in (3, 2, 1):
         if not all(line.word(i + n) for n in range(size)):
@@ -249,6 +247,19 @@ def _vessel_at(line: Line, i: int) -> tuple[str, int]:
 
 def _typed(line: Line, start: int, stop: int) -> str:
     return " ".join(line.tokens[n].said for n in range(start, stop))
+
+
+def _so_many(line: Line, i: int, number: Said) -> bool:
+    """Whether the number behind the "of" at `i` says how many each holds: "a box of 12 eggs". "Jars
+    of three bean salad" hold no three of anything."""
+    if number.word or number.value is None or number.value.denominator != 1:
+        return False
+    if line.word(number.stop) == "and":
+        return False
+    figure = line.tokens[number.stop - 1].kind is Kind.NUMBER
+    dozens = line.word(number.stop - 1) in SETS or line.word(number.stop - 1) == "of"
+    jar = i > 0 and one(line.tokens[i - 1].text) in ("jar", "bottle", "crock")
+    return figure or dozens or not jar
 
 
 def _vessel_after(line: Line, i: int, found: Found) -> int:
@@ -270,12 +281,9 @@ def _each_after(line: Line, i: int, found: Found) -> int:
             stop = inner.stop + (line.word(inner.stop) in _EACH)
             return stop + line.says(stop, "of")
         number = read_number(line, i + 1)
-        if number is not None and not number.word and number.value is not None:
-            stop = number.stop
-            after = line.word(stop)
-            if not after or line.tokens[stop].part != line.tokens[i].part:
-                found.sizes.append(Measured(stop, number.value, "", said=""))
-                return stop
+        if number is not None and _so_many(line, i, number):
+            found.sizes.append(Measured(number.stop, number.value or Fraction(1), ""))
+            return number.stop
         return i + 1
     inner = measure_at(line, i)
     if inner is not None and not inner.bare and not _vessel_at(line, inner.stop)[0]:

@@ -11,7 +11,7 @@ from fractions import Fraction
 
 from pantry_tui.core.line.amounts import Measured
 from pantry_tui.core.line.numbers import Said
-from pantry_tui.core.line.vessels import BY_CROP, UNSURE, plural
+from pantry_tui.core.line.vessels import BY_CROP, HOW_BIG, JAR_UNITS, UNSURE, plural
 
 #: A weight that one jar or bag holds, rather than all of them together.
 _SMALL = {"g": Fraction(500), "oz": Fraction(16), "lb": Fraction(1), "kg": Fraction(1, 2)}
@@ -87,7 +87,8 @@ def settle(found: Found, units: str) -> Held:
             )
         )
     if held.vessel:
-        held.vessel = plural(held.vessel, held.count or 1) + held.inner
+        big = HOW_BIG.get(typed.split(" ")[0].lower(), "")
+        held.vessel = f"{big} {plural(held.vessel, held.count or 1)}{held.inner}".strip()
     elif held.count is not None and not held.size and not held.amount:
         held.pieces = True
     return held
@@ -173,7 +174,7 @@ def _size(found: Found, held: Held) -> None:
 
 
 def _ask_each(loose: Measured, held: Held) -> None:
-    where = held.vessel or "pack"
+    where = held.vessel or ("jar" if loose.unit in JAR_UNITS else "pack")
     n = held.count or 1
     each = loose.text.replace(" ", "-")
     choices = (f"{n} {each} {plural(where, n)}", f"{loose.text} in all")

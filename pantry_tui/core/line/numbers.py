@@ -16,8 +16,9 @@ _TENS = {
     "twenty": 20, "thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "seventy": 70,
     "eighty": 80, "ninety": 90,
 }  # fmt: skip
-_SETS = {"dozen": 12, "doz": 12, "score": 20, "gross": 144, "pair": 2, "couple": 2, "brace": 2,
-         "pairs": 2, "dozens": 12}  # fmt: skip
+#: Words for so many at once.
+SETS = {"dozen": 12, "doz": 12, "score": 20, "gross": 144, "pair": 2, "couple": 2, "brace": 2,
+        "pairs": 2, "dozens": 12}  # fmt: skip
 _VAGUE = frozenset({"some", "several", "few", "many", "lots", "plenty", "loads"})
 _ABOUT = frozenset({"about", "around", "approx", "approximately", "roughly", "circa", "nearly"})
 
@@ -64,11 +65,11 @@ def _one(line: Line, i: int) -> Said | None:
     if line.says(i, "baker's", "dozen"):
         return Said(i + 2, Fraction(13))
     if token.text in ("a", "an"):
-        if line.word(i + 1) in _SETS:
-            return Said(i + 2 + line.says(i + 2, "of"), Fraction(_SETS[line.word(i + 1)]))
+        if line.word(i + 1) in SETS:
+            return Said(i + 2 + line.says(i + 2, "of"), Fraction(SETS[line.word(i + 1)]))
         return Said(i + 1, Fraction(1), word=True)
-    if token.text in _SETS:
-        return Said(i + 1 + line.says(i + 1, "of"), Fraction(_SETS[token.text]))
+    if token.text in SETS:
+        return Said(i + 1 + line.says(i + 1, "of"), Fraction(SETS[token.text]))
     if token.text in _TENS:
         ones = _ONES.get(line.word(i + 1), 0)
         unit = ones if ones < 10 else 0
@@ -80,6 +81,6 @@ def _one(line: Line, i: int) -> Said | None:
 
 def _times_set(line: Line, stop: int, value: Fraction | None) -> Said:
     """ "3 dozen" -> 36."""
-    if value is not None and line.word(stop) in _SETS:
-        return Said(stop + 1 + line.says(stop + 1, "of"), value * _SETS[line.word(stop)])
+    if value is not None and line.word(stop) in SETS:
+        return Said(stop + 1 + line.says(stop + 1, "of"), value * SETS[line.word(stop)])
     return Said(stop, value)

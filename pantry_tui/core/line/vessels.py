@@ -57,6 +57,8 @@ PIECES: dict[str, int] = {
 }  # fmt: skip
 #: Makers' words and sizes whose advice differs, or which nobody can size: they are asked about.
 UNSURE = frozenset({"kilner", "weck", "fido", "parfait", "vacola", "fowlers", "agee"})
+#: Words for how big a vessel is, which nobody can measure by, and what they are called here.
+HOW_BIG = {"small": "small", "little": "small", "large": "large", "big": "large"}
 #: By the crop, and sources differ: how much it is has to be said.
 BY_CROP = frozenset({"bushel", "peck", "hundredweight"})
 #: Volumes by which jars are named.

@@ -172,12 +172,13 @@ class Found(NamedTuple):
 
 
 class Count(NamedTuple):
-    """A stock check of one place."""
+    """A stock check of one place; `part`: some of its lines were not looked at."""
 
     place: str
     gone: tuple[Gone, ...] = ()
     back: tuple[Back, ...] = ()
     new: tuple[Found, ...] = ()
+    part: bool = False
 
 
 class Rated(NamedTuple):

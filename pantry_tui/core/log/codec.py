@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
-from dataclasses import fields, is_dataclass
 from datetime import date
 from enum import Enum
 from functools import cache
@@ -128,14 +127,12 @@ _ALWAYS = object()
 def _fields(kind: Any) -> list[tuple[str, Any, Any]]:
     """(name, type, default) of each field of a small tuple or dataclass of ours."""
     hints = get_type_hints(kind)
-    if is_dataclass(kind):
-        return [(one.name, hints[one.name], _ALWAYS) for one in fields(kind)]
-    defaults = kind._field_defaults
-    return [(name, hints[name], defaults.get(name, _ALWAYS)) for name in kind._fields]
+    defaults = getattr(kind, "_field_defaults", {})
+    return [(name, hints[name], defaults.get(name, _ALWAYS)) for name in kind.__match_args__]
 
 
 def _is_record(kind: Any) -> bool:
-    return is_dataclass(kind) or hasattr(kind, "_fields")
+    return hasattr(kind, "__match_args__")
 
 
 def _without_none(kind: Any) -> Any:

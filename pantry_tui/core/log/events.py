@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.log.payloads import NAME_OF, Payload, Redo, Undo
 
 

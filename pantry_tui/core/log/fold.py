@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event
@@ -52,7 +52,7 @@ def learnt(place: Place, event: Event) -> Place:
         case said.Outage() if payload.end:
             # Older logs know only how many hours, and marked what that did to each container.
             return knowing(place, cut_fact(payload))
-        case said.Count():
+        case said.Count() if not payload.part:
             return replace(place, checked=event.day)
     return place
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
 
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 

@@ -7,9 +7,9 @@ planning charts; what the household says itself goes first, then what its log sh
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
 from datetime import date, timedelta
 
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.words import Group
 
 #: Servings a person a week. One-year canned-food supply on the USDA Daily Food Guide basis (from a

@@ -10,10 +10,10 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from functools import cached_property
 
+from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
 from pantry_tui.core.plan.roles import A_HEAD

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping
-from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 from typing import NamedTuple
 
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.plan.roles import role_of
 from pantry_tui.core.plan.schedule import UNPUBLISHED, Credit
 from pantry_tui.core.words import Group, Role

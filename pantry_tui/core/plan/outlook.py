@@ -7,11 +7,11 @@ servings in a jar and appetites differ from house to house.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import zip_longest
 from math import ceil
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.pace import Pace, Portion, pace
 
 #: Weeks from one harvest to the next.

@@ -12,8 +12,9 @@ A date that is passed asks for its servings within the week that begins today.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date
+
+from pantry_tui.core.dataclass import dataclass
 
 
 @dataclass(frozen=True, slots=True)

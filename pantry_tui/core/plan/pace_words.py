@@ -3,11 +3,11 @@ pass their best in May"."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from math import ceil, floor
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.outlook import Ahead
 from pantry_tui.core.plan.pace import Portion, lost_at
 from pantry_tui.core.text import singular
@@ -73,6 +73,11 @@ def containers(count: int, size: str) -> str:
         last = one if count == 1 else plural(one)
     words = " ".join([*before, last])
     return f"{count} {'x ' if words[:1].isdigit() else ''}{words}{of}{tail}"
+
+
+def put_up(count: int | None, size: str) -> str:
+    """As `containers`, or that nobody knows yet."""
+    return "not known yet" if count is None else containers(count, size or "containers")
 
 
 def plural(one: str) -> str:

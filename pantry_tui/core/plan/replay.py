@@ -9,13 +9,13 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
 from itertools import accumulate
 from math import ceil
 from random import Random
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.pace import Portion
 
 #: So many replays, and of their results in order the first and the last one told: nine in ten at

@@ -28,10 +28,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from itertools import accumulate
 from math import inf
 from typing import NamedTuple
+
+from pantry_tui.core.dataclass import dataclass, field
 
 #: Weeks that a food waits when a week's fill of it is on the table already; for variety. Of 3 to 45
 #: the losses are the same in made-up households; above 9 a food that is ahead of its pace comes

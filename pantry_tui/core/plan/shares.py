@@ -14,11 +14,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import accumulate, zip_longest
 from math import inf
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
 from pantry_tui.core.plan.pace import Portion, next_harvest, pace

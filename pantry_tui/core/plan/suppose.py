@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
 from datetime import date
 
+from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.plan.appetite import Appetite
 
 

@@ -18,10 +18,10 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import replace
 from datetime import date
 from math import ceil
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
@@ -195,8 +195,9 @@ class _Week:
         """What of `free` has room beside what is on the table, and the rest in its order."""
         numbers = list(free)
         lots = list(map(self._lot, free.values()))
+        foods = {one.food for one in (*free.values(), *on_table)}
         ceilings = Ceilings(
-            {one.food: self.appetite.of_food(one.food) for one in (*free.values(), *on_table)},
+            {food: self.appetite.of_food(food) for food in foods},
             {group: self.appetite.of_group(group) for group in Group},
             {role: a_head * self.appetite.meals_a_week for role, a_head in A_HEAD.items()},
         )

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.amounts import VULGAR
+
 #: Jars with published processes, smallest first, and their size in US fluid ounces.
 JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
 BIGGER = "bigger than a half-gallon"
@@ -43,35 +45,33 @@ def spelled_out(text: str) -> str:
 
 
 _NUMBER = r"(\d{1,4}(?:[.,]\d{1,3})?)"
-_RANGE = re.compile(_NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?")
-_HOURS = re.compile(_NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?")
-_PSI = re.compile(
-    r"(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b", re.IGNORECASE
-)
-_TIME_WORDS = re.compile(r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for")
-_PRESSURE_WORDS = re.compile(r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge")
+_RANGE = _NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?"
+_HOURS = _NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?"
+_PSI = r"(?i)(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b"
+_TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
+_PRESSURE_WORDS = r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge"
 
 
 def _first(text: str) -> float | None:
     """The first number, of a range the smaller end."""
-    match = _RANGE.search(text)
+    match = re.search(_RANGE, text)
     parts = match.groups() if match else ()
     return min((float(part.replace(",", ".")) for part in parts if part), default=None)
 
 
-def _only(text: str, words: re.Pattern[str]) -> bool:
+def _only(text: str, words: str) -> bool:
     """Whether nothing stands beside numbers and these words."""
     strange = re.sub(r"[\d\s.,:;()–+-]+", " ", text).split()
-    return all(words.fullmatch(one) for one in strange)
+    return all(re.fullmatch(words, one) for one in strange)
 
 
 def read_minutes(text: str) -> float | None:
     """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shorter of a range; a
     pressure beside it is passed over, any other word makes it None."""
-    plain = _PSI.sub(" ", spelled_out(text))
+    plain = re.sub(_PSI, " ", spelled_out(text))
     if not _only(plain, _TIME_WORDS):
         return None
-    hours = _HOURS.search(plain)
+    hours = re.search(_HOURS, plain)
     if hours is None:
         return _first(plain)
     return float(hours[1].replace(",", ".")) * 60 + float(hours[2] or 0)
@@ -87,7 +87,7 @@ def read_psi(text: str) -> float | None:
     return None if number is None else number * each
 
 
-_SIZE = re.compile(r"(?<![a-z])(oz|ounce|ml|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?(?![a-z])")
+_SIZE = r"(?<![a-z])(oz|ounce|ml|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?(?![a-z])"
 _OUNCES = {
     "oz": 1.0,
     "ou": 1.0,
@@ -104,14 +104,17 @@ _OUNCES = {
 
 def read_jar(text: str) -> str | None:
     """The published jar that holds as much or just more: "500 ml jars" take the quart."""
-    plain = text.casefold().replace("half", "1/2").replace("½", " 1/2").replace("-", " ")
-    unit = _SIZE.search(plain)
+    plain = text.casefold().replace("half", "1/2").replace("-", " ")
+    for sign, spelled in VULGAR.items():
+        plain = plain.replace(sign, f" {spelled}")
+    unit = re.search(_SIZE, plain)
     if unit is None:
         return None
     before = plain[: unit.start()]
-    number = _first(before.replace("1/2", ""))
-    if "1/2" in plain:
-        number = (number or (0 if "1/2" in before else 1)) + 0.5
+    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)  # behind it too: a pint and a half
+    number = _first(before.replace(part[0], "") if part else before)
+    if part is not None:
+        number = (number or (0 if part[0] in before else 1)) + int(part[1]) / int(part[2])
     elif number is None or (number > 2 and unit[1][:2] in ("pi", "pt", "qu", "qt")):
         number = 1  # "7 pint jars" counts jars
     ounces = _OUNCES[unit[1][:2]] * number
@@ -156,14 +159,12 @@ _UNSAFE = (
      "A pressure cooker is no pressure canner: it heats and cools too fast for the tested times."),
     (r"\bsun.?cann|in the sun|solar", "The sun is no tested process for jars."),
 )  # fmt: skip
-_NOT_PROCESSED = re.compile(
-    r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
-)
+_NOT_PROCESSED = r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
 
 
 def unsafe_way(text: str) -> str | None:
     """The sentence against a way of canning, None where nothing speaks against it."""
-    if _NOT_PROCESSED.fullmatch(text.casefold().strip()):
+    if re.fullmatch(_NOT_PROCESSED, text.casefold().strip()):
         return "The record says that it was not processed."
     return danger(text)
 

@@ -19,9 +19,7 @@ JARS_BY = (MAKER, STRICT)
 #: Said beside any verdict of low-acid food in a litre.
 LITRE = "The jar's time is by a maker's manual; the federal guide has no figure for a litre."
 
-_METRIC = re.compile(
-    r"(?<![\w.])(\d+(?:\.\d+)?)?[\s-]*(ml|millilitre|milliliter|l|litre|liter)s?\b"
-)
+_METRIC = r"(?<![\w.])(\d+(?:\.\d+)?)?[\s-]*(ml|millilitre|milliliter|l|litre|liter)s?\b"
 #: Millilitres up to which a jar takes the time of another: acid food and jam, then low-acid food.
 _ACID = ((250, "half-pint"), (500, "pint"), (1000, "quart"))
 _LOW_ACID = ((250, "pint"), (500, "quart"), (1000, "quart"))
@@ -29,7 +27,7 @@ _LOW_ACID = ((250, "pint"), (500, "quart"), (1000, "quart"))
 
 def in_millilitres(size: str) -> float | None:
     """("1 litre jars") -> 1000; None for a size that is no metric one."""
-    found = _METRIC.search(size.casefold())
+    found = re.search(_METRIC, size.casefold())
     if found is None:
         return None
     number = float(found[1] or 1)

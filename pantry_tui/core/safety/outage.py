@@ -11,8 +11,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.rules import SHELF_STABLE
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.outage_rows import LADDER as LADDER

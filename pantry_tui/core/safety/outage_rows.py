@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from pantry_tui.core import scope
 from pantry_tui.core.canned import PROCESSED, low_acid_in_water
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Climate, Method, State, Trust
 

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import unacidified
 from pantry_tui.core.safety.measured import (

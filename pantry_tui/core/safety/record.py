@@ -9,9 +9,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.safety.measured import danger, unsafe_way
 from pantry_tui.core.safety.values import HINTS, NO, READERS, YES, denies, is_unknown
 from pantry_tui.core.words import Method

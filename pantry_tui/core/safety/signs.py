@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Iterable, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from pantry_tui.core import scope
 from pantry_tui.core.canned import PROCESSED
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import SEVERITY, Acidity, Method, Trust, Verdict

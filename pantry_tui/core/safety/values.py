@@ -49,7 +49,7 @@ _GAPS = _words("in inch inches cm mm half quarter")
 _DEGREES = _words("f c deg degrees")
 _OF = _words("a of to and per")
 _CURES = _words("no number pink prague powder g kg oz lb tsp percent")
-_TESTED = re.compile(
+_TESTED = (
     r"(?:(?:a|by|the|from|usda|tested|proven|published|recommended|safe|extension|and|process|"
     r"recipe|guide)[\s,]*)+"
 )
@@ -77,7 +77,7 @@ def _letters(value: str) -> set[str]:
 
 def is_tested(value: str) -> bool:
     """Whether it names a tested recipe and nothing else: "tested", "USDA recipe"."""
-    return _TESTED.fullmatch(value.casefold()) is not None
+    return re.fullmatch(_TESTED, value.casefold()) is not None
 
 
 def _process(value: str) -> bool:

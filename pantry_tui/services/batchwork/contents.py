@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount, amount_of
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.vessels import contents_of, names_pieces
 from pantry_tui.core.words import Group, Method

@@ -61,6 +61,7 @@ class Food:
     method_typed: str = ""
     slips: tuple[str, ...] = ()
     fermenting: bool = False
+    fresh: bool = False  # said by itself: "eggs, fresh"
     negated: bool = False
     unread: list[str] = field(default_factory=list)
     ask: tuple[str, tuple[str, ...], str] | None = None
@@ -220,6 +221,7 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
     if "not" in words or "no" in words[:1]:
         food.negated = True
     food.fermenting |= bool(_FERMENTS & set(words))
+    food.fresh |= words in (["fresh"], ["kept", "fresh"], ["stored", "fresh"])
     alone = kitchen.find_method(" ".join(words))
     plain = alone is not None and " ".join(words) not in _NO_METHOD
     if has_food and words and not plain and _adds(food, words, kitchen):

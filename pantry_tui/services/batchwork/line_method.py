@@ -48,6 +48,8 @@ def settle(
     if method is not None:
         return _placed(food, method, climate, explicit or bool(food.said))
     implied = _implied(food.facts, climate, held)
+    if implied is None and food.fresh and food.facts is not None:
+        return Method.FRESH, None
     if implied is None and food.name.startswith("pickled "):
         return None, _asked("pickled", _PICKLED, "could mean")
     return implied, None
@@ -121,9 +123,10 @@ def _implied(facts: FoodFacts | None, climate: Climate | None, held: Held) -> Me
         return Method.FROZEN
     if facts is None:
         return None
-    if facts.name in _BREWS and held.vessel.rstrip("s") in ("demijohn", "carboy"):
+    vessel = held.vessel.removeprefix("small ").removeprefix("large ").rstrip("s")
+    if facts.name in _BREWS and vessel in ("demijohn", "carboy"):
         return Method.ALCOHOL_FERMENT
-    jarred = held.vessel.rstrip("s") in _JARS or held.size.split(" ")[-1] in (
+    jarred = vessel in _JARS or held.size.split(" ")[-1] in (
         "pint", "quart", "half-pint", "gallon"
     )  # fmt: skip
     if climate is Climate.CELLAR and not jarred:

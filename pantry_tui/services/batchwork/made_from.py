@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
 from datetime import date
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.descent import carries_state
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said

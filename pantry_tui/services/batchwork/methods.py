@@ -4,9 +4,9 @@ why the others are refused."""
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping.rules import closeness
 from pantry_tui.core.model import FoodFacts
@@ -312,6 +312,6 @@ def _wanted(p: Pantry, product: str) -> str | None:
 
     view = p.once("outlook for methods", lambda: outlook(p))
     row = next((one for one in view.foods if one.food == product), None)
-    if row is None:
+    if row is None or row.put_up is None:
         return None
     return f"{row.put_up} {row.container}".strip() if row.put_up else "nothing more of it"

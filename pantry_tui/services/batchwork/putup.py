@@ -69,10 +69,10 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     food = _facts(p, reading)
     if low_acid_in_water(reading.method, food):
         raise Refused(f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM}")
-    if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
-        raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
     state = State.WORKING if reading.method in WORKING else State.SEALED
     descent = descent_of(p, reading)
+    if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
+        _refuse_warm(place, descent)
     if descent.carried:
         state = descent.state
     if "state" in dict(reading.process):
@@ -118,6 +118,14 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
             f"{refused.wording}"
         )
     return batch, state, place, judged, descent
+
+
+def _refuse_warm(place: Place, descent: Descent) -> None:
+    """Frozen food stands in a freezer; what is thawed may be parted elsewhere."""
+    if not descent.carried:
+        raise Refused(f"{place.name} is no freezer: name a freezer for frozen food.")
+    if descent.state is not State.THAWED:
+        raise Refused(f"It is still frozen, and {place.name} is no freezer: thaw it first.")
 
 
 def with_altitude(

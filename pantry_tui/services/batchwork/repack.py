@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork.understood import line_at
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, PutUp, Source
 from pantry_tui.services.stock import act
@@ -26,7 +26,7 @@ def repack(
     saw: str = "",
 ) -> PutUp:
     """A new batch out of so much of an older one (`took`; "" for one whole container, "all"). The
-    line says into what, how many, where; food and method stay unless it says others.
+    line says into what, how many, where; food, method and place stay unless it says others.
 
     Raises BadInput, Unclear, Refused as `put_up` does, and for what is still in progress.
     """
@@ -37,11 +37,12 @@ def repack(
             f"{normal_code(ref)} is still in progress: when it is ready, "
             f'`ready {normal_code(ref)} --into "{line[:40]}"`.'
         )
-    return _repack(p, ref, line, took, at)
+    return _repack(p, ref, line, took, at, first.place)
 
 
-def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None) -> PutUp:
+def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None, stood: str) -> PutUp:
     batch = batch_named(p, ref)
+    line = line_at(p, line, stood)
     reading = putup.read(p, line)
     said = [line]
     said += [] if reading.food else [batch.food.name]
@@ -49,7 +50,7 @@ def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None) -> PutUp:
         frozen = reading.place and p.find_place(reading.place).climate is Climate.FREEZER
         said.append((Method.FROZEN if frozen else batch.method).value)
     if len(said) > 1:
-        reading = putup.read(p, ", ".join(said))
+        reading = putup.read(p, ", ".join(reversed(said)))
     if reading.sources:
         raise BadInput("Say what it is made from once: by the lid code before the line.")
     reading = replace(reading, sources=(Source(normal_code(ref), took),))
@@ -62,7 +63,8 @@ def ready_into(p: Pantry, ref: str, line: str, *, at: At | None = None, saw: str
     both. Raises as `ready` and `repack` do."""
     with p.together():
         done = act.ready(p, ref, at=at, saw=saw)
-        made = _repack(p, ref, line, "all", at)
+        stood = containers_named(p, ref, ours=True)[0].place
+        made = _repack(p, ref, line, "all", at, stood)
     count = len(made.containers)
     into = f"into {made.code}: write it on {'its lid' if count == 1 else f'all {count} lids'}"
     return Done(f"{done.message} All of it went {into}.", made.cautions, made.containers)

@@ -35,12 +35,15 @@ def read(p: Pantry, line: str) -> PutUpReading:
 def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
     """The same of a line that stands under a place, which it need not name again. Raises BadInput
     for a place that is not there."""
+    return read(p, line_at(p, line, p.find_place(place).id))
+
+
+def line_at(p: Pantry, line: str, place: str) -> str:
+    """The line with the place (an id) in front of it, unless it names one itself. In front, since a
+    note takes all that stands behind it."""
     reading = read(p, line)
     named = reading.place or any(ask.about == "place" and ask.typed for ask in reading.asks)
-    if named:
-        return reading
-    path = p.place_paths()[p.find_place(place).id]
-    return read(p, f"{line}, {path.replace('›', ' ')}")
+    return line if named else f"{p.place_paths()[place].replace('›', ' ')}, {line}"
 
 
 def from_flags(

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event
 from pantry_tui.services.pantry import Pantry
@@ -193,7 +193,7 @@ def _place(p: Pantry, payload: Any) -> str:
 def _counted(p: Pantry, payload: said.Count) -> str:
     found = len(payload.back) + sum(len(one.containers) for one in payload.new)
     fewer = f"{len(payload.gone)} fewer, {found} more than recorded"
-    return f"counted {_place(p, payload)}: {fewer}"
+    return f"counted {_place(p, payload)}{' in part' if payload.part else ''}: {fewer}"
 
 
 def _changed(p: Pantry, payload: said.PlaceChanged) -> str:

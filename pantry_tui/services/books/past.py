@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 from functools import cached_property, lru_cache
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.log import payloads as said
@@ -25,6 +25,13 @@ from pantry_tui.store.store import reading
 
 _day = date.fromisoformat
 _amount = lru_cache(exact_amount)
+_decode = json.JSONDecoder().raw_decode  # of short texts by the thousand, `json.loads` takes twice
+
+
+def _parts(text: str) -> Any:
+    found, _ = _decode(text)
+    return found
+
 
 #: How far back an unrecorded use is spread at most, in days.
 _YEAR = 365
@@ -86,7 +93,7 @@ class Past:
 
     @cached_property
     def process(self) -> tuple[tuple[str, str], ...]:
-        return tuple((key, value) for key, value in json.loads(self._row.process))
+        return tuple((key, value) for key, value in _parts(self._row.process))
 
     @cached_property
     def came(self) -> Sequence[Came]:
@@ -94,7 +101,7 @@ class Past:
         made = _day(self._row.made) if self._row.made else None
         return [
             Came(n, _day(day), made or _day(day), held, bool(bulk))
-            for n, day, held, bulk in json.loads(self._row.came)
+            for n, day, held, bulk in _parts(self._row.came)
         ]
 
     @cached_property
@@ -102,7 +109,7 @@ class Past:
         """Its containers in their order."""
         ends = [
             ("h" in marks, "r" in marks, _day(ended) if ended else None, begun)
-            for n, marks, ended, begun in json.loads(self._row.ends)
+            for n, marks, ended, begun in _parts(self._row.ends)
             for _ in range(n)
         ]
         came = [one for one in self.came for _ in range(one.n)]
@@ -129,13 +136,13 @@ class Past:
         """What left it, in the order it was recorded."""
         return [
             Gone(at, fate, None if number is None else Fraction(number), _day(day), why, by)
-            for at, fate, number, day, why, by in json.loads(self._row.gone)
+            for at, fate, number, day, why, by in _parts(self._row.gone)
         ]
 
     @cached_property
     def rated(self) -> tuple[str, str]:
         """The day of the last word on it, and that word; "" for none."""
-        day, said_of = json.loads(self._row.rated) if self._row.rated else ("", "")
+        day, said_of = _parts(self._row.rated) if self._row.rated else ("", "")
         return day, said_of
 
     def id_of(self, number: int) -> str:
@@ -172,7 +179,7 @@ def since_when(p: Pantry) -> Callable[[Gone, date], date]:
 
 
 def _counts(p: Pantry) -> dict[str, date]:
-    """Of each stock check the day of the one before it in the same place."""
+    """Of each stock check the day of the last one before it that looked at all of the place."""
     found: dict[str, date] = {}
     last: dict[str, date] = {}
     with reading(p.path):
@@ -182,5 +189,6 @@ def _counts(p: Pantry) -> dict[str, date]:
         assert isinstance(payload, said.Count)
         if payload.place in last:
             found[event.id] = last[payload.place]
-        last[payload.place] = event.day
+        if not payload.part:
+            last[payload.place] = event.day
     return found

@@ -2,18 +2,28 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from typing import NamedTuple
+
+from pantry_tui.core.dataclass import dataclass
+
+
+class Way(NamedTuple):
+    """A method by which so many containers are put up."""
+
+    method: str
+    container: str
+    count: int  # type: ignore[assignment] # the trade's word; no tuple counts here
 
 
 @dataclass(frozen=True, slots=True)
 class FoodAhead:
     """A food (or group, or the household) to its next harvest; servings and servings a week.
 
-    `put_up` is in containers of the usual size (`container`), `pounds` of fresh `crop` for them
-    where a yield is published. `supply` is what is left at each week's end. `reserved` containers
-    are kept apart and not among the servings. Sentences are empty where there is nothing to say.
+    `put_up` is in containers of the usual size (`container`), None where nobody knows yet; `pounds`
+    of fresh `crop` for them where a yield is known. `supply` is what is left at each week's end.
+    `reserved` containers are kept apart and not among the servings. Sentences are empty where
+    there is nothing to say.
     """
 
     food: str
@@ -26,7 +36,7 @@ class FoodAhead:
     runs_out: date | None
     lost: float
     left: float
-    put_up: int
+    put_up: int | None
     supply: tuple[float, ...]
     says: str  # the alarm that presses more, else ""
     pace_says: str = ""
@@ -37,6 +47,7 @@ class FoodAhead:
     crop: str = ""
     pounds_note: str = ""  # the yield's own words, its source and trust
     reckoning: str = ""  # how `put_up` comes about
+    ways: tuple[Way, ...] = ()  # by which methods, where there are several
     short_lived: str = ""  # why it covers less than was asked for
     reserved: int = 0
     tasted: tuple[str, ...] = ()  # "not again: 7C"

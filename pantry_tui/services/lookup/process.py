@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from pantry_tui.core.batchwork.steam import boiling_point_f, canner_f
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.measured import (

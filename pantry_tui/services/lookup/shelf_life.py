@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
 from typing import Any
 
 from pantry_tui.core.canned import low_acid_in_water
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.exposure import imagined

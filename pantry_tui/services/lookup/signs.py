@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed, judge_fresh
 from pantry_tui.core.log import payloads as said

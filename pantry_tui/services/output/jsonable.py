@@ -30,8 +30,8 @@ def plain(value: Any) -> Any:
         return [plain(one) for one in value]
     if isinstance(value, dict):
         return {str(key): plain(one) for key, one in value.items()}
-    if hasattr(value, "__dataclass_fields__"):
-        return {name: plain(getattr(value, name)) for name in value.__dataclass_fields__}
+    if hasattr(value, "__match_args__"):
+        return {name: plain(getattr(value, name)) for name in value.__match_args__}
     return value
 
 

@@ -13,6 +13,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold_place import cut_fact
 from pantry_tui.core.log.payloads import Outage
@@ -136,7 +137,9 @@ def _cells(row: DueRow) -> tuple[str, ...]:
             row.held,
             row.place,
             dates.say(row.good_until) if row.good_until else "none",
-            dates.say(row.discard_after) if row.discard_after else row.discard_after_why or "none",
+            dates.say(row.discard_after)
+            if row.discard_after
+            else instead_of_day(row.discard_after_why),
             f"{MARK[row.verdict]} {row.verdict}",
         )
     )

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.suppose import Suppose
 from pantry_tui.services.pantry import Pantry

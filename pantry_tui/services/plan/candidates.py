@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
-from functools import partial
+from functools import cache, partial
 from itertools import chain, groupby
 from operator import itemgetter
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount, exact_amount
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.rotation import Judged, first_date, rank
 from pantry_tui.core.keeping.thawing import thaw_days
@@ -112,7 +112,7 @@ def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Membe
     if whole is None or one.state not in (State.SEALED, State.IN_PROGRESS):
         return [_single(p, one, container) for container in containers_in(p, one)]
     frozen = p.places[one.line.place].climate is Climate.FREEZER
-    thaws = _thaw_days(batch.group, one.line.size, exact_amount(whole)) if frozen else 0
+    thaws = _thaws(batch.group, one.line.size, whole) if frozen else 0
     numbers = [int(number) for number in one.line.numbers.split()]
     alike = Candidate(
         "",
@@ -184,6 +184,12 @@ def _thaw_days(group: Group, size: str, *held: Amount) -> int:
     if group in _NO_THAW:
         return 0
     return max([thaw_days(size, one) for one in held] or [thaw_days(size, None)])
+
+
+@cache
+def _thaws(group: Group, size: str, whole: str) -> int:
+    """The same of one that is whole; asked of many alike."""
+    return _thaw_days(group, size, exact_amount(whole))
 
 
 def _thawed_by(p: Pantry, container: Container) -> date | None:

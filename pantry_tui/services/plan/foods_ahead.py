@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from datetime import date
 
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.outlook import Ahead, ahead
@@ -43,6 +43,7 @@ class OneFood:
     unit: saying.Unit
     wanted: Demand
     eats: bool
+    known: bool  # the rate is what the household really eats
     replayed: Replayed | None
 
 
@@ -58,7 +59,7 @@ def foods(p: Pantry, until: date | None, basis: Basis) -> list[OneFood]:
     return [
         _food(p, name, batches, standing[name], basis, books[name], until)
         for name, batches in putup_next.by_food(p).items()
-        if standing[name] or name in basis.eaten
+        if standing[name] or name in basis.eaten or putup_next.comes_again(p, batches)
     ]
 
 
@@ -106,6 +107,7 @@ def _food(
         unit,
         wanted,
         eats.eats(name, group),
+        name in basis.eaten and name not in basis.supposed,
         _replayed(name, parts, end, p.today, coming, basis),
     )
 
@@ -124,7 +126,7 @@ def _supposed(basis: Basis, name: str, wanted: Demand) -> Demand:
     """What is known of the household as it is, for so many mouths."""
     if name in basis.supposed:
         return replace(wanted, source="as supposed", known=True)
-    if basis.mouths == 1.0 or wanted.source == AS_EATEN or not wanted.known:
+    if basis.mouths == 1.0 or wanted.source.startswith(AS_EATEN) or not wanted.known:
         return wanted
     return replace(wanted, a_week=wanted.a_week * basis.mouths)
 
@@ -150,7 +152,7 @@ def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:
 
 def row(p: Pantry, one: OneFood, ask: Ask) -> FoodAhead:
     """As it is shown."""
-    found, known = one.ahead, one.wanted.source == AS_EATEN
+    found, known = one.ahead, one.known
     unwanted = "" if one.eats else saying.unwanted(one.name, found, one.unit)
     much = unwanted or saying.hoarding(one.name, found, one.unit, one.harvest, p.today)
     little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if known else ""
@@ -182,6 +184,7 @@ def row(p: Pantry, one: OneFood, ask: Ask) -> FoodAhead:
         crop=next_.crop,
         pounds_note=next_.note,
         reckoning=next_.reckoning,
+        ways=next_.ways,
         short_lived=next_.short_lived,
         reserved=one.reserved,
         tasted=verdicts(p, one.name),

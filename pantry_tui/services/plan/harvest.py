@@ -108,8 +108,11 @@ def _charted(p: Pantry, food: str) -> int | None:
 
 
 def _northern(p: Pantry, food: str) -> int | None:
-    facts = p.tables.index.find(food)
-    return facts.harvest_month if facts else None
+    known: dict[str, int | None] = p.once("months of the table", dict)
+    if food not in known:  # asked of every batch, and a name takes long to find
+        facts = p.tables.index.find(food)
+        known[food] = facts.harvest_month if facts else None
+    return known[food]
 
 
 def _turned(month: int) -> int:

@@ -50,7 +50,7 @@ def outlook(
     notes += jars.enough(
         p,
         [
-            (plans[one.name].container, plans[one.name].put_up, one.way.batch.method in LIDDED)
+            (plans[one.name].container, plans[one.name].put_up or 0, one.way.batch.method in LIDDED)
             for one in foods
         ],
     )
@@ -82,6 +82,7 @@ def _together(
     )
     harvest = min((one.harvest for one in foods), default=next_harvest(None, p.today))
     rows = [row for row in rows if row.food in mine]
+    known = [row.put_up for row in rows if row.put_up is not None]
     weights = [row.pounds for row in rows if row.pounds is not None]
     says = ""
     if found.pace.needs > ceiling and found.lost >= saying.BULK_ALARM:
@@ -100,7 +101,7 @@ def _together(
         runs_out=found.runs_out,
         lost=round(found.lost, 1),
         left=round(found.left, 1),
-        put_up=sum(row.put_up for row in rows),
+        put_up=sum(known) if known else None,
         supply=found.supply,
         says=says,
         pace_says=saying.pace_in_words(

@@ -1,42 +1,55 @@
 """How much to put up at the next harvest, in containers and in pounds of fresh crop.
 
-Servings a week (as really eaten, else by the last year's book, else as much as the stock can give)
+Servings a week (as really eaten, else by the last year's book, else as many as were put up in it)
 times the weeks to cover; what was given away in the last year on top, what spoiled made up for,
-what will be left over taken off. Never for longer than the food keeps.
+what will be left over taken off. Never for longer than the food keeps, nor more than twice what
+there was. In a food's first year nobody knows yet.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from pantry_tui.core.amounts import kitchen_count
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
 from pantry_tui.core.text import clean, singular
-from pantry_tui.core.words import State
+from pantry_tui.core.words import Method, State
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.losses import TOO_MUCH
 from pantry_tui.services.books.past import Came, Past, past
-from pantry_tui.services.books.rows import FoodYear
+from pantry_tui.services.books.rows import FoodYear, Way
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
 from pantry_tui.services.plan.servings import weight
+from pantry_tui.services.plan.ways import shared_out, shares
 from pantry_tui.services.stock.came_of import born
 from pantry_tui.services.stock.stands import Stands
 
 #: Where a rate is from when the log says it.
 AS_EATEN = "as eaten"
+NOT_YET = "not known yet: it takes a full year of eating, giving, losing and leaving"
 
 #: Size words that tell a volume; of other containers no pounds are reckoned.
 _VOLUMES = ("half-pint", "half pint", "pint", "quart", "half-gallon", "gallon")
 
 #: Containers put up so long ago say nothing of the household's usual way any more.
 _USUAL = timedelta(days=730)
+
+#: What was put up within so long is likely to be put up again.
+_LATELY = timedelta(days=400)
+
+#: From the first batch of a food to one harvest later; the next may come in some weeks sooner.
+_FULL_YEAR = timedelta(weeks=46)
+#: What ran out in two months is wanted for longer, and for how long nobody knows: at most so many
+#: times what there was. Common practice, no source.
+_AT_MOST = 2.0
 
 #: A year of a food that runs for less than this says little.
 _TELLING = timedelta(weeks=8)
@@ -62,7 +75,8 @@ class Usual:
 
 @dataclass(frozen=True, slots=True)
 class Demand:
-    """Servings a week of one food and where the figure is from; what the last year corrects."""
+    """Servings a week of one food and where the figure is from; what the last year corrects.
+    `known` is False in a first year, when there is none yet."""
 
     a_week: float
     source: str
@@ -73,14 +87,15 @@ class Demand:
 
 @dataclass(frozen=True, slots=True)
 class Next:
-    """What to put up next of one food."""
+    """What to put up next of one food; `count` None where nobody knows yet."""
 
-    count: int
+    count: int | None
     pounds: float | None
     crop: str
     note: str
     reckoning: str
     short_lived: str
+    ways: tuple[Way, ...] = ()
 
 
 def by_food(p: Pantry) -> Mapping[str, Sequence[Past]]:
@@ -93,6 +108,13 @@ def by_food(p: Pantry) -> Mapping[str, Sequence[Past]]:
         return found
 
     return p.once("past by food", gather)
+
+
+def comes_again(p: Pantry, batches: Sequence[Past]) -> bool:
+    """Whether it was put up in two years and lately, so that it is planned for though none is left
+    and it was gone too soon to learn from."""
+    made = [one.born for one in batches if one.method is not Method.BOUGHT]
+    return bool(made) and p.today - min(made) >= _FULL_YEAR and p.today - max(made) < _LATELY
 
 
 _Kind = tuple[str, str, float]  # method, size, servings
@@ -150,22 +172,26 @@ def demand(
     p: Pantry, eaten: float | None, can: float, years: Sequence[FoodYear], way: Usual,
     batches: Sequence[Past],
 ) -> Demand:  # fmt: skip
-    """What the household wants of one food; `eaten` is what its log says, None when not yet."""
+    """What the household wants of one food; `eaten` is what its log says, None when not yet, `can`
+    what the stock can give."""
     telling = [year for year in years if (year.end or p.today) - year.start >= _TELLING]
     closed = [year for year in telling if year.end is not None]
     last = closed[-1] if closed else telling[-1] if telling else None
-    a_week, source, known = can, "as much as the stock can give", False
-    if eaten is not None:
-        a_week, source, known = eaten, AS_EATEN, True
-    elif closed and last is not None:
-        gone = (last.eaten + last.unrecorded) * _each(last, way)
-        a_week, source, known = gone / _weeks(last, batches), "by last year's book", True
-    if last is None:
-        return Demand(a_week, source, known)
+    if last is None or p.today - min(one.born for one in batches) < _FULL_YEAR:
+        return Demand(can if eaten is None else eaten, "not known yet", known=False)
     each = _each(last, way)
     held = (last.opening + last.made) * each
+    gone = (last.eaten + last.unrecorded) * each
+    a_week, source = last.made * each / YEAR_WEEKS, "as many as last year"
+    if eaten:
+        a_week, source = eaten, AS_EATEN
+    elif closed and gone:
+        a_week, source = gone / _weeks(last, batches), "by last year's book"
+    most = _AT_MOST * max((one.opening + one.made) * _each(one, way) for one in years[-2:])
+    if a_week * YEAR_WEEKS > most:
+        a_week, source = most / YEAR_WEEKS, f"{source}, at most twice what there was"
     spoiled = _spoiled(p, last, batches) / held if held else 0.0
-    return Demand(a_week, source, known, last.given * each, min(0.5, spoiled))
+    return Demand(a_week, source, True, last.given * each, min(0.5, spoiled))
 
 
 def _each(year: FoodYear, way: Usual) -> float:
@@ -213,6 +239,9 @@ def plan(p: Pantry, name: str, wanted: Demand, way: Usual, left: float, ask: Ask
     """What to put up of `name`; `left` servings will be left over at the harvest."""
     life = life_days(p, way)
     weeks = cover(ask.years, life)
+    short = _short_lived(name, life, weeks, ask)
+    if not wanted.known:
+        return Next(None, None, "", "", NOT_YET, short)
 
     def needed(servings: float) -> int:
         return to_put_up(
@@ -232,7 +261,21 @@ def plan(p: Pantry, name: str, wanted: Demand, way: Usual, left: float, ask: Ask
     if each is not None:
         pounds = float(needed(way.servings / each))  # a crate need not be full
     said = _reckoning(wanted, weeks, left, ask, way, count)
-    return Next(count, pounds, crop, note, said, _short_lived(name, life, weeks, ask))
+    ways = _ways(p, name, float(needed(1.0)))
+    return Next(count, pounds, crop, note, said, short, ways)
+
+
+def _ways(p: Pantry, name: str, servings: float) -> tuple[Way, ...]:
+    """By which methods, where there are several."""
+    batches = by_food(p)[name]
+    found = shares(p, batches)
+    if len(found) < 2:
+        return ()
+    each = {}
+    for method in found:
+        mine = usual(p, [one for one in batches if one.method is method])
+        each[method] = mine.servings, mine.batch.size
+    return shared_out(servings, found, each)
 
 
 def _reckoning(
@@ -275,6 +318,10 @@ def fresh_pounds(p: Pantry, way: Usual, count: int) -> tuple[float | None, str, 
     published for this food, method and size."""
     if way.container.bulk:
         return _of_crates(way, count)
+    mine = own_yields(p).get((way.batch.food.name, way.batch.method))
+    if mine is not None:
+        batches = f"{mine.batches} batch{'es' if mine.batches > 1 else ''} of your own"
+        return round(count * way.servings * mine.lb_a_serving, 1), mine.crop, f"by {batches}"
     found = load_yields().get((way.batch.food.name, way.batch.method))
     if found is None or not way.batch.size.lower().startswith(_VOLUMES):
         return None, "", ""

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.services.stock.rows import DueRow
 
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.outlook import shared
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry
@@ -79,7 +79,7 @@ def _still_ahead(p: Pantry, name: str) -> bool:
 def _put_up_more(p: Pantry, other: OneFood, plans: dict[str, FoodAhead], servings: float) -> int:
     extra = putup_next.containers(servings, other.way)
     row = plans[other.name]
-    count = row.put_up + extra
+    count = (row.put_up or 0) + extra
     pounds, _, _ = putup_next.fresh_pounds(p, other.way, count)
     said = f"{row.reckoning} With {extra} more as a substitute: {count}."
     plans[other.name] = replace(row, put_up=count, pounds=pounds, reckoning=said)

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
-from dataclasses import replace
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 from itertools import groupby
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import amount_of
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Eaten, Entry
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick
 from pantry_tui.core.plan.week import plan
@@ -137,10 +137,10 @@ def eaten(p: Pantry, day: date) -> Done:
     if draft.plan is None:
         raise Refused("No week is accepted yet: accept it first.")
     todo = [e for e in draft.plan if day in days_ahead(p, e) and left_of(p, e)]
-    steps = [(name, entry) for entry in todo for name in names_of(p, left_of(p, entry))]
     if not todo:
         raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
-    said = {name: entry for name, entry in steps if _begins(p, name, entry, day) is not None}
+    steps = {name: (entry, step) for entry in todo for name, step in _steps(p, entry, day)}
+    said = {name: entry for name, (entry, _) in steps.items()}
     if not said:
         return Done(f"{dates.say(day)}: only what is open already; nothing to book.")
     with p.together():
@@ -150,9 +150,34 @@ def eaten(p: Pantry, day: date) -> Done:
             for e in draft.plan
         ]
         weekdraft.save(p, replace(draft, plan=tuple(over)), f"{dates.say(day)} is eaten")
-    return Done(
-        f"Booked {dates.say(day)} as eaten: {', '.join(said)}.", done.warnings, done.containers
-    )
+    words = {name: step for name, (_, step) in steps.items()}
+    return Done(_say_eaten(day, words), done.warnings, done.containers)
+
+
+def _say_eaten(day: date, steps: Mapping[str, str]) -> str:
+    """What was eaten up, and apart from it what was only opened or set to thaw."""
+    of = {
+        step: ", ".join(name for name, one in steps.items() if one == step)
+        for step in ("use", "open", "thaw")
+    }
+    used, opened, thawed = of["use"], of["open"], of["thaw"]
+    found = [f"Booked {dates.say(day)} as eaten{f': {used}' if used else ''}."]
+    found += [f"Opened: {opened}."] if opened else []
+    found += [f"Set to thaw: {thawed}."] if thawed else []
+    return " ".join(found)
+
+
+def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[tuple[str, str]]:
+    """The containers of an entry, and what is booked of each on that day. Beside the meals one
+    jar is open at a time."""
+    left = left_of(p, entry)
+    aside = beside(p, entry)
+    if aside and any(one.state is not State.SEALED for one in left):
+        return
+    for name in names_of(p, left[:1] if aside else left):
+        step = _begins(p, name, entry, day)
+        if step is not None:
+            yield name, step
 
 
 def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:

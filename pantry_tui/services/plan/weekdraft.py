@@ -5,10 +5,10 @@ Nothing in it is booked. It holds for seven days from its first; then a new week
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from typing import Any
 
+from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.log.payloads import DishDay, Entry, Pin, Planned
 from pantry_tui.core.plan.menu import Wishes
 from pantry_tui.services.pantry import Pantry

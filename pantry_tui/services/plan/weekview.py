@@ -148,7 +148,7 @@ def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
         if judged.usable and judged.discard_after is not None:
             said = f"its last safe day is {dates.say(judged.discard_after)}"
         else:
-            said = f"it is {judged.verdict}"
+            said = judged.verdict.said
         yield f"{name} is left out of the week: {said}. {why}".strip()
 
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.core.plan.range_words import from_to
@@ -178,7 +178,7 @@ def _told(one: FoodAhead) -> dict[str, str]:
         "rate": f"{one.rate:.1f} a week",
         "ends": _ends(first, last),
         "lost": f"{from_to(low, high)} lost",
-        "next": f"{saying.containers(one.put_up, one.container or 'containers')} next",
+        "next": saying.put_up(one.put_up, one.container) + " next",
     }
 
 

@@ -5,10 +5,10 @@ this dish. Nothing is booked by it; the rest of the week arranges itself anew.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Pick
@@ -251,7 +251,9 @@ def _candidate(p: Pantry, container: Container) -> Candidate:
             return one
     judged = p.judge(container)
     why = judged.reasons[0] if judged.reasons else ""
-    raise Refused(f"{_say(p, container)} is {judged.verdict}: it cannot be planned. {why}".strip())
+    raise Refused(
+        f"{_say(p, container)}: {judged.verdict.said}, so it cannot be planned. {why}".strip()
+    )
 
 
 def _food(p: Pantry, ref: str) -> str:

@@ -32,6 +32,8 @@ from pantry_tui.services.stock.drawing import convert, read_wanted
 from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 from pantry_tui.services.stock.seen import At, when
+from pantry_tui.store import log
+from pantry_tui.store.store import reading
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
 UNRECORDED, MISSING = Fate.UNRECORDED, Fate.MISSING
@@ -66,9 +68,9 @@ def finish(
     at: At | None = None,
     saw: Draft | None = None,
 ) -> Done:
-    """Book every difference and the day of the check in one transaction; `weighed` is what is
-    gone of containers by weight or by eye (`by_amount`). Raises Refused where the count, or what is
-    counted, is another than in `saw`."""
+    """Book every difference and the check, of the whole place or in part, in one transaction;
+    `weighed` is what is gone of containers by weight or by eye (`by_amount`). Raises Refused where
+    the count, or what is counted, is another than in `saw`."""
     refuse_other(p, place, draft(p, place), saw)
     differs = differences(p, place)
     _refuse_if_changed(p, place)
@@ -77,7 +79,8 @@ def finish(
             "What was counted on an earlier day is compared with what stands now: count it today."
         )
     finds = [putup.read(p, text) for text in draft(p, place).finds]
-    counted = _counted(p, place)
+    uncounted = sum(one.seen is None and one.expected > 0 for one in lines(p, place))
+    counted = _counted(p, place)._replace(part=uncounted > 0)
     with p.together():
         p.book(counted._replace(gone=(*counted.gone, *weighed)), **when(at))
         for reading in finds:
@@ -86,7 +89,12 @@ def finish(
     less = [f"{one.amount} of {name_of(p, p.stock.containers[one.container])}" for one in weighed]
     found = [_say(one) for one in differs] + [f"{one} {UNRECORDED}" for one in less]
     said = "; ".join(found) or "all as expected"
-    return Done(f"Checked {p.place_paths()[place.id]}: {said}.")
+    part = f"; {_of_lines(uncounted)} not counted" if uncounted else ""
+    return Done(f"Checked {p.place_paths()[place.id]}: {said}{part}.")
+
+
+def _of_lines(number: int) -> str:
+    return "one line was" if number == 1 else f"{number} lines were"
 
 
 def _refuse_if_changed(p: Pantry, place: Place) -> None:
@@ -257,21 +265,53 @@ def _spread(p: Pantry, place: Place, mine: Sequence[RoundLine], number: int) -> 
     count(p, place, mine[-1].key, left)
 
 
-def next_places(p: Pantry) -> list[tuple[Place, int | None]]:
-    """Which place to count next: the longest unchecked with the most in it first; the days since
-    its last check, None when it never was."""
+class ToCount(NamedTuple):
+    """A place, the days since all of it was counted, and since some of it was; None: never."""
+
+    place: Place
+    days: int | None
+    in_part: int | None
+
+
+def since(one: ToCount) -> str:
+    """ "counted 3 days ago", "never counted", "never counted whole, in part today"."""
+    whole = f"counted {_ago(one.days)}" if one.days is not None else "never counted"
+    if one.in_part is None:
+        return whole
+    return f"{whole}{' whole' if one.days is None else ''}, in part {_ago(one.in_part)}"
+
+
+def _ago(days: int) -> str:
+    return {0: "today", 1: "yesterday"}.get(days, f"{days} days ago")
+
+
+def next_places(p: Pantry) -> list[ToCount]:
+    """Which place to count next: the longest unchecked, also in part, with the most in it first."""
     standing: dict[str, int] = defaultdict(int)
     for container in p.stock.containers.values():
         if container.here:
             standing[container.place] += 1
+    in_part = _counted_in_part(p)
     aged = [
-        (pl, None if pl.checked is None else (p.today - pl.checked).days)
+        ToCount(pl, None if pl.checked is None else (p.today - pl.checked).days, in_part.get(pl.id))
         for pl in p.stock.places.values()
         if standing[pl.id]
     ]
 
-    def worth(one: tuple[Place, int | None]) -> tuple[float, str]:
-        place, days = one
-        return (-(400.0 if days is None else days) * standing[place.id], place.name)
+    def worth(one: ToCount) -> tuple[float, str]:
+        days = min((n for n in (one.days, one.in_part) if n is not None), default=400)
+        return (-days * standing[one.place.id], one.place.name)
 
     return sorted(aged, key=worth)
+
+
+def _counted_in_part(p: Pantry) -> dict[str, int]:
+    """Days since the newest count of each place, where it left out some of its lines."""
+    newest: dict[str, int | None] = {}
+    with reading(p.path):
+        events = log.of_kinds(p.store.db, ["count"])
+    for event in events:
+        said = event.payload
+        assert isinstance(said, Count)
+        newest[said.place] = (p.today - event.day).days if said.part else None
+    return {place: days for place, days in newest.items() if days is not None}

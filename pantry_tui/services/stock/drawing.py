@@ -9,11 +9,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount, kitchen, read_amount
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.fold import EMPTY
@@ -34,8 +34,8 @@ _SHARES = {
     "two thirds": Fraction(2, 3), "three quarters": Fraction(3, 4),
 }  # fmt: skip
 _ALL = ("all", "all of it", "everything", "the rest")
-_SERVINGS = re.compile(r"(.+?) ?servings?")
-_PIECES = re.compile(r"(\d{1,4}) ?(?:pieces?|heads?|fruits?|eggs?|of them)")
+_SERVINGS = r"(.+?) ?servings?"
+_PIECES = r"(\d{1,4}) ?(?:pieces?|heads?|fruits?|eggs?|of them)"
 
 
 class Wanted(NamedTuple):
@@ -70,9 +70,9 @@ def read_wanted(typed: str | None) -> Wanted:
         return Wanted("share", _SHARES[text])
     if text.endswith("%") and text[:-1].strip().isdecimal():
         return _share(Fraction(int(text[:-1]), 100), typed)
-    if (found := _SERVINGS.fullmatch(text)) is not None:
+    if (found := re.fullmatch(_SERVINGS, text)) is not None:
         return Wanted("servings", read_amount("1" if found[1] in ("a", "one") else found[1])[0])
-    if (found := _PIECES.fullmatch(text)) is not None:
+    if (found := re.fullmatch(_PIECES, text)) is not None:
         return Wanted("count", Fraction(int(found[1])))
     number, unit = read_amount(text)
     if unit:

@@ -21,9 +21,7 @@ _IN = {
     "state": "instr(state, {}) > 0",
     "group": "instr(' ' || words || ' ', ' ' || {} || ' ') > 0",
 }
-_TOKEN = re.compile(
-    r'(?:(place|method|food|state|group|before|left):)?("[^"]*"?|\S+)?', re.IGNORECASE
-)
+_TOKEN = r'(?:(place|method|food|state|group|before|left):)?("[^"]*"?|\S+)?'
 
 #: For a field that is being typed, and for help.
 HINT = "words, or place: method: group: before: left:"
@@ -34,7 +32,7 @@ def conditions(text: str, today: date) -> tuple[list[str], dict[str, object]]:
     read, holds nothing back."""
     parts: list[str] = []
     values: dict[str, object] = {}
-    for number, found in enumerate(_TOKEN.finditer(text)):
+    for number, found in enumerate(re.finditer(_TOKEN, text, re.IGNORECASE)):
         field, word = (found[1] or "").lower(), (found[2] or "").strip('"').lower()
         if not word:
             continue

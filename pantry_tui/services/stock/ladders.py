@@ -5,9 +5,9 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
+from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log.fold_place import path_of
 from pantry_tui.core.model import Batch, Container, Cut, When

@@ -49,6 +49,6 @@ def still(p: Pantry, ref: str, saw: str) -> None:
         raise Refused(f"{ref} is not here any more: look again.")
     now = named[0]
     raise Refused(
-        f"{ref} has changed since it was shown: it is {now.state}, {now.verdict}, in {now.place}. "
-        "Look again, then repeat."
+        f"{ref} has changed since it was shown: it is {now.state} and in {now.place} now, "
+        f"{now.verdict.said}. Look again, then repeat."
     )

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.model import Place, Read
 from pantry_tui.core.words import ASSUMED_F, Climate
 

@@ -98,6 +98,7 @@ def test_methods_and_the_outlook_say_whether_there_are_enough(p: Pantry) -> None
     jars.count(p, "quart", 3)
     way = next(w for w in methods(p.tables, "21 lb tomatoes", p, 500) if "jars" in w.needs)
     assert way.needs["jars"] == "7 quart (3 empty, 4 short; 30 lids)"
+    act.use(p, made(p, PEACHES.replace("2026", "2025")), "6")
     notes = " ".join(outlook(p).notes)
     assert "pint jars" in notes
     assert "lids" in notes

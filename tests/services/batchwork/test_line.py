@@ -104,7 +104,7 @@ def test_a_word_that_only_begins_like_a_day_is_none(word: str) -> None:
         ("a crate of carrots, 30 lb, cellar-stored, basement", "30 lb"),
         ("1.5 kg peas, frozen, chest freezer", "1.5 kg"),
         ("1 1/2 lb peas, frozen, chest freezer", "1 1/2 lb"),
-        ("½ lb peas, frozen, chest freezer", "½ lb"),
+        ("½ lb peas, frozen, chest freezer", "1/2 lb"),
         ("500g mushrooms, dried, basement", "500 g"),
         ("carrots, cellar-stored, basement, amount=30 lb", "30 lb"),
         ("carrots, amount=30 lb, cellar-stored, basement", "30 lb"),

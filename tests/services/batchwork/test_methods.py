@@ -148,8 +148,10 @@ def test_the_places_are_asked_for_room_and_the_outlook_for_more(demo: Pantry) ->
     assert "root bins" in (way.room or "")
     assert "of 14 free" in (way.room or "")
     assert "chest freezer" not in (way.room or "")
-    canned = next(w for w in asked("9 lb beetroot", demo) if w.method is Method.PRESSURE)
+    canned = next(w for w in asked("9 lb runner beans", demo) if w.method is Method.PRESSURE)
     assert canned.wanted
+    new = next(w for w in asked("9 lb beetroot", demo) if w.method is Method.PRESSURE)
+    assert new.wanted is None, "a first year"
 
 
 @pytest.mark.parametrize("typed", ["moon cheese", "", "9 lb", "9 quarts beets", "12 cabbages"])

@@ -304,6 +304,32 @@ def test_a_cut_names_what_was_filled_from_what_stood_there(p: Pantry) -> None:
     assert (frozen, Verdict.DISCARD) in {(row.code, row.verdict) for row in found}
 
 
+def test_a_line_of_repack_need_say_no_more_than_what_changes(p: Pantry) -> None:
+    butter = up(p, "3 500 g packs butter, fresh, fridge")
+    said = repack.repack(p, butter, "2 250 g packs, fridge").reading
+    short = repack.repack(p, butter, "2 250 g packs, note=for the cake").reading
+    for one in (said, short):
+        assert (one.count, str(one.contents), one.container) == (2, "250 g", "packs")
+        assert (one.food, one.method, one.place) == ("butter", "fresh", "fridge")
+    assert short.note == "for the cake"
+
+
+def test_frozen_food_is_thawed_before_it_is_parted_in_the_fridge(p: Pantry) -> None:
+    beef = up(p, "2 2 lb packs ground beef, frozen, chest")
+    with pytest.raises(Refused, match="thaw it first"):
+        repack.repack(p, beef, "2 1 lb packs, fridge")
+    act.thaw(p, f"{beef}/1")
+    (thawed,) = (row for row in rows(p, beef) if row.state is State.THAWED)
+    wait(p, 1)
+    parted = repack.repack(p, f"{beef}/1", "2 1 lb packs")
+    assert parted.reading.place == "fridge"
+    assert thawed.discard_after is not None
+    assert parted.discard_after is not None
+    assert parted.discard_after <= thawed.discard_after
+    with pytest.raises(Refused):
+        repack.repack(p, parted.code, "1 1 lb pack, larder")
+
+
 def test_nothing_is_filled_out_of_nothing(p: Pantry) -> None:
     carrots = up(p, "1 20 lb crate carrots, cellar-stored, cellar")
     told = repack.repack(p, carrots, "10 5-lb bags, cellar", "2 lb").cautions

@@ -193,7 +193,7 @@ def nothing_is_put_up_for_longer_than_it_keeps(p: Pantry) -> None:
     for row in outlook(p).foods:
         way = usual(p, by_food(p)[row.food])
         life = life_days(p, way)
-        if life is None or life >= 364:
+        if row.put_up is None or life is None or life >= 364:
             continue
         a_week, _, _ = row.reckoning.partition(" servings a week")
         most = float(a_week) * life / 7 + 0.05 * life / 7  # what is said is rounded

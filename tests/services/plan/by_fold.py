@@ -82,7 +82,8 @@ def leavings(p: Pantry) -> list[Left]:
                 was = unseen.pop(back.container, None)
                 if was is not None:
                     left[back.container] = was.number
-            counted[payload.place] = day
+            if not payload.part:  # not all of the place was looked at
+                counted[payload.place] = day
     return [*found, *unseen.values()]
 
 

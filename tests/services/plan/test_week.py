@@ -343,3 +343,17 @@ def test_what_is_left_of_a_dish_that_lacks_a_part_says_so(p: Pantry) -> None:
     wishes.leave_out(p, next(take.containers[0] for take in soup if take.food == "chicken stock"))
     for take in weeks.week(p).take:
         assert not any(one.startswith("For .") for one in take.why), take.why
+
+
+def test_a_day_that_is_eaten_tells_apart_what_was_only_opened(p: Pantry) -> None:
+    aside = next(one for one in weeks.week(p).beside if one.count > 1)
+    batch = of(p, aside.code)
+    weeks.accept(p)
+    done = weeks.eaten(p, p.today)
+    eaten, _, opened = done.message.partition(" Opened: ")
+    first, second = aside.containers[:2]
+    assert first in opened
+    assert first not in eaten
+    assert second not in done.message, "one jar of a relish is open at a time"
+    open_now = [one for one in p.containers_of(batch) if one.here and one.state is State.OPEN]
+    assert len(open_now) == 1

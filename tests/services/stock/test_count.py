@@ -118,12 +118,33 @@ def test_what_nobody_recorded_is_added_with_no_date_and_judged_strictly(p: Pantr
 
 
 def test_the_place_remembers_and_the_stalest_fullest_comes_next(p: Pantry) -> None:
-    assert all(days is None for _, days in rounds.next_places(p))
-    assert rounds.next_places(p)[0][0].name == "shelf 1", "it holds most"
-    rounds.finish(p, p.find_place("shelf 1"))
+    assert all(one.days is None for one in rounds.next_places(p))
+    assert rounds.next_places(p)[0].place.name == "shelf 1", "it holds most"
+    count_all(p, "shelf 1")
     p.today += timedelta(days=10)
-    following = [(place.name, days) for place, days in rounds.next_places(p)]
+    following = [(one.place.name, one.days) for one in rounds.next_places(p)]
     assert following == [("shelf 2", None), ("shelf 1", 10)]
+
+
+def count_all(p: Pantry, place: str) -> None:
+    shelf = p.find_place(place)
+    for line in rounds.lines(p, shelf):
+        rounds.count(p, shelf, line.key, line.expected)
+    rounds.finish(p, shelf)
+
+
+def test_a_count_that_left_out_a_line_is_one_in_part(p: Pantry) -> None:
+    shelf = p.find_place("shelf 1")
+    rounds.count(p, shelf, rounds.lines(p, shelf)[0].key, rounds.lines(p, shelf)[0].expected)
+    assert "not counted" in rounds.finish(p, shelf).message
+    assert p.find_place("shelf 1").checked is None
+    part = next(one for one in rounds.next_places(p) if one.place.name == "shelf 1")
+    assert (part.days, part.in_part) == (None, 0)
+    assert rounds.since(part) == "never counted whole, in part today"
+    p.today += timedelta(days=1)
+    count_all(p, "shelf 1")
+    whole = next(one for one in rounds.next_places(p) if one.place.name == "shelf 1")
+    assert rounds.since(whole) == "counted today", "the part is no news beside the whole"
 
 
 def test_counts_that_cannot_be_are_refused(p: Pantry) -> None:

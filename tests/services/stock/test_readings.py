@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Iterator
 from datetime import date, timedelta
 from pathlib import Path
@@ -107,6 +108,24 @@ def test_cellar_crops_are_held_against_their_range(p: Pantry) -> None:
     assert "freezes" in only(p, beets).reasons[0]
     readings.read(p, "larder", 45)
     assert "hurt by cold" in only(p, squash).reasons[0]
+
+
+@pytest.mark.parametrize("zone", ["UTC", "Pacific/Auckland", "America/Los_Angeles"])
+def test_a_day_of_a_quality_life_begins_at_home(
+    tmp_path: Path, zone: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("TZ", zone)
+    time.tzset()
+    try:
+        create(tmp_path / "home.db")
+        with open_pantry(tmp_path / "home.db", TODAY) as p:
+            places.add(p, "larder", "pantry")
+            code = up(p, "carrots", "dried", "larder")
+            readings.read(p, "larder", 80)
+            assert only(p, code).best_by == TODAY + timedelta(days=92)  # 3 months
+    finally:
+        monkeypatch.undo()
+        time.tzset()
 
 
 def test_dried_food_between_two_published_temperatures(p: Pantry) -> None:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from importlib import import_module
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.batchwork import load_batchwork
 from pantry_tui.reference.tables import Tables

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
 from pantry_tui.core.batchwork.kitchen import to
+from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.words import Trust
 from pantry_tui.reference.batchwork import BatchTables, Figure
 from pantry_tui.reference.tables import Tables

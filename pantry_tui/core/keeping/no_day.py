@@ -1,0 +1,30 @@
+"""Why food has no last day, and how that is said where the day would stand."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from pantry_tui.core import dates
+
+#: Why there is no day after which it is discarded.
+NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY = (
+    "no limit",
+    "nothing published",
+    "in progress",
+    "process in doubt",
+    "day unknown",
+)
+#: A reason in the place of that day, where the reason itself is no such word.
+_FOR_NO_DAY = {NO_LIMIT: "no set day"}
+
+
+def instead_of_day(why: str) -> str:
+    """Why there is none, as it stands behind "discard after"."""
+    return _FOR_NO_DAY.get(why, why) or "none"
+
+
+def discarded(day: date | None, why: str) -> str:
+    """ "discard after Tue 1 Dec 2026", or that it has no such day, and why."""
+    if day is not None:
+        return f"discard after {dates.say(day)}"
+    return "no discard date" if why in ("", NO_LIMIT) else f"no discard date ({why})"
