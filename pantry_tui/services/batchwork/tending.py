@@ -17,7 +17,7 @@ from pantry_tui.reference.tending import load_tending
 from pantry_tui.services.books.past import past
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.pick import Ours, batch_named
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.seen import At, when
 
@@ -96,7 +96,7 @@ def _of_batches(p: Pantry) -> Iterator[JobRow]:
     sql = f"SELECT DISTINCT code FROM lines WHERE state = ? OR {young} ORDER BY code"
     values = [State.IN_PROGRESS.value, *(one for pair in asked.items() for one in pair)]
     for (code,) in p.store.db.execute(sql, values).fetchall():
-        yield from of_batch(p, batch_named(p, code))
+        yield from of_batch(p, batch_named(p, Ours(code)))
 
 
 def _asked_since(today: date) -> Iterator[tuple[str, str]]:
@@ -206,7 +206,7 @@ def beside(p: Pantry, batch: Batch, place: str) -> tuple[str, ...]:
         return ()
     sql = "SELECT DISTINCT code FROM lines WHERE place = ? AND method IN (?, ?) AND code != ?"
     asked = (place, Method.CELLAR.value, Method.FRESH.value, batch.code)
-    there = [batch_named(p, code).food.name for (code,) in p.store.db.execute(sql, asked)]
+    there = [batch_named(p, Ours(code)).food.name for (code,) in p.store.db.execute(sql, asked)]
     crops = p.tables.crops
     known = [name for name in (batch.food.name, *there) if name in crops]
     gives = {name: crops[name].gives_ethylene for name in known}
