@@ -76,17 +76,32 @@ def plot(one: FoodAhead, today: date, width: int, height: int) -> list[str]:
     label = len(f"{most:.0f}") + 1
     across = max(width - label, 10)
     shown = [weeks[at * len(weeks) // across] for at in range(across)]
+    need = _need(one, across)
     lines = [f"{name}: servings by week"]
     for line in range(height - 1, -1, -1):
         scale = f"{most:.0f}" if line == height - 1 else "0" if line == 0 else ""
-        bar = "".join(_block(left / most * height - line) for left in shown)
+        bar = "".join(
+            _block(left / most * height - line, wanted / most * height - line)
+            for left, wanted in zip(shown, need, strict=True)
+        )
         lines.append(f"{scale:>{label - 1}} {bar}".rstrip())
+    if any("─" in line for line in lines):
+        lines[0] = clip(f"{lines[0]}  ─ so much is needed to the harvest", width)
     return [*lines, _axis(one, today, label, across, len(one.supply))]
 
 
-def _block(full: float) -> str:
-    """One cell, from empty (0 or less) to full (1 or more)."""
-    return _BLOCKS[max(0, min(8, round(full * 8)))]
+def _need(one: FoodAhead, across: int) -> list[float]:
+    """What must be left in each cell of time to eat at this rate up to the harvest."""
+    weeks = len(one.supply)
+    return [one.rate * (weeks - at * (weeks + 1) // across) for at in range(across)]
+
+
+def _block(full: float, need: float = 0) -> str:
+    """One cell, from empty (0 or less) to full (1 or more); in an empty one a line where more is
+    needed than there is."""
+    eighths = max(0, min(8, round(full * 8)))
+    short = not eighths and 0 < need <= 1 and need > max(full, 0)
+    return "─" if short else _BLOCKS[eighths]
 
 
 def _axis(one: FoodAhead, today: date, label: int, across: int, weeks: int) -> str:

@@ -8,12 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import NamedTuple
 
-LISTS = frozenset({"due", "shelves", "week", "batch"})
-LOG = frozenset({"log", "outlook"})
+LISTS = frozenset({"due", "shelves", "week", "batch", "picture", "grid"})
+LOG = frozenset({"log", "outlook", "months", "year", "underway"})
 OUTLOOK = frozenset({"outlook"})
-STOCK = frozenset({"due", "shelves", "batch"})
-WEEK = frozenset({"week"})
+STOCK = frozenset({"due", "shelves", "batch", "picture"})
+LISTED, DRAWN = frozenset({"shelves", "week", "outlook"}), frozenset({"picture", "grid", "year"})
+PROGRESS = frozenset({"underway"})
+WEEK = frozenset({"week", "grid"})
 DUE = frozenset({"due"})
 SHELVES = frozenset({"shelves"})
 COUNT = frozenset({"count"})
@@ -42,6 +45,27 @@ _SHOWN = {
     "plus": "+",
     "minus": "-",
 }
+
+
+class ByName(NamedTuple):
+    """What has no key of its own: the palette finds it by these words."""
+
+    id: str
+    word: str
+    tip: str
+
+
+#: Each is done by the function of that name in `screens/byname.py`.
+BY_NAME = (
+    ByName("paper", "print", "The door sheet, the week, a count sheet, labels, a calendar"),
+    ByName("recall", "recall", "Where all of a batch is or went, and to whom"),
+    ByName("table", "who eats when", "Days away and guests"),
+    ByName("ceilings", "how much you eat", "Servings a week at most, main meals"),
+    ByName("dishes", "dishes", "Your dishes, and what they take"),
+    ByName("stand_ins", "stand-ins", "What stands in where a crop fails"),
+    ByName("own_words", "foods and rules of your own", "What the tables do not have"),
+    ByName("place", "a place", "Rename, change, merge or remove one"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +115,7 @@ COMMANDS = (
     Command("reserve", "k", "reserve", "reserve", "Set one apart for a gift, or free it", STOCK),
     Command("rate", "h", "rate", "rate", "How was it: again, not again, change", STOCK),
     Command("process", "i", "process", "process", "Record how it was put up", STOCK),
+    Command("correct", "w", "correct", "put right", "Put right what is recorded of it", STOCK),
     Command("timer", "e", "timer", "timer", "Time its process, or end the time", STOCK),
     Command(
         "year",
@@ -103,6 +128,9 @@ COMMANDS = (
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", DUE),
     Command("whatif", "i", "what_if", "what if", "More at table, guests, away, less", OUTLOOK),
+    Command("picture", "v", "picture", "picture", "Drawn, to be walked with the arrows", LISTED),
+    Command("aslist", "v", "picture", "as a list", "The same as a list again", DRAWN),
+    Command("tended", "f", "tended", "job done", "Its next small job is done", PROGRESS),
     Command("months", "m", "months", "months", "The twelve months ahead", OUTLOOK),
     Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", WEEK),
@@ -175,7 +203,15 @@ COMMANDS = (
         "Small jobs: seals, skimming, sorting ...",
         LISTS | LOG,
     ),
-    Command("backups", "f12", "app.backups", "backups", "Backups, lists out and in", ROOMS),
+    Command(
+        "underway",
+        "j",
+        "app.underway",
+        "in progress",
+        "Ferments, cures, infusions: day n of m",
+        LISTS | LOG,
+    ),
+    Command("backups", "f12", "app.backups", "backups", "Print, backups, lists out and in", ROOMS),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("books", "enter", "book", "books it", "Book the line", screens=PUTUP),
@@ -203,14 +239,20 @@ def palette(screen: str) -> Iterator[Command]:
 _ACTS = "use open thaw move discard sign give missing ready"
 _LOOKS = "find jump detail putup undo mark"
 _FOOTER = {
-    "due": f"{_ACTS} {_LOOKS} sort reserve rate process timer",
-    "shelves": f"use open thaw move discard sign reading outage place {_LOOKS} give missing ready",
-    "batch": f"{_ACTS} rate process timer reserve putup undo",
-    "week": "accept eaten later earlier swap skip pin eatout dish table use open thaw detail undo "
-    "find putup discard",
+    "due": f"{_ACTS} {_LOOKS} sort reserve rate process correct timer",
+    "shelves": f"use open thaw move discard sign reading outage place picture {_LOOKS} give "
+    "missing ready",
+    "batch": f"{_ACTS} rate process correct timer reserve putup undo",
+    "picture": f"{_ACTS} aslist mark detail jump undo",
+    "grid": "accept eaten later earlier swap skip pin eatout dish aslist use detail undo",
+    "months": "detail find jump undo",
+    "year": "detail aslist find jump undo",
+    "underway": "tended detail find jump undo",
+    "week": "accept eaten later earlier swap skip pin eatout dish picture table use open thaw "
+    "detail undo find putup discard",
     "count": "agree digit uncount move sign unlisted book undo",
     "log": "detail find jump undo redo putup",
-    "outlook": "detail whatif months year find jump putup undo",
+    "outlook": "detail whatif months picture year find jump putup undo",
     "putup": "books clear undo back guides",
 }
 _LAST = ("help", "quit")
@@ -258,6 +300,11 @@ SCREENS = {
     "putup": "Put up",
     "log": "Log",
     "outlook": "Outlook",
+    "picture": "Shelves, drawn",
+    "grid": "This week, as a grid",
+    "months": "The months ahead",
+    "year": "The year ahead",
+    "underway": "In progress",
 }
 
 

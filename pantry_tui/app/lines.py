@@ -8,8 +8,8 @@ from dataclasses import dataclass, field
 from textwrap import wrap
 
 from pantry_tui.app.format import Column, clip
+from pantry_tui.app.roles import DANGER, HEAD, MUTED, QUIET_HEAD, STYLE
 from pantry_tui.app.rowtext import due_cells
-from pantry_tui.app.theme import DANGER, HEAD, MUTED, QUIET_HEAD, STYLE
 from pantry_tui.app.widgets.line import Cell, Key, Line
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import State

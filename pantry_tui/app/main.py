@@ -250,6 +250,19 @@ class PantryApp(Host):
 
         ask(self)
 
+    def action_underway(self) -> None:
+        """What ferments, cures, infuses or dries, with its days."""
+        from pantry_tui.app.screens.pictures import UnderwayPicture
+
+        self.push_screen(UnderwayPicture())
+
+    def action_by_name(self, id_: str) -> None:
+        """One of `commands.BY_NAME`; of the line under the cursor where it is of a batch."""
+        from pantry_tui.app.screens.byname import ALL
+
+        line = self.screen.table.current if isinstance(self.screen, ListScreen) else None
+        ALL[id_](self, line.ref.partition("/")[0] if line else "", self._reload)
+
     def action_guides(self) -> None:
         """Short guides; letters find words in them."""
         from pantry_tui.app.screens.guide import choose_guide
@@ -292,6 +305,10 @@ class PantryApp(Host):
             do = partial(self.run_action, command.action, default_namespace=namespace)
             title = f"{command.word.capitalize()} ({command.keys})"
             yield SystemCommand(title, command.tip, do)
+        for one in commands.BY_NAME:
+            yield SystemCommand(
+                one.word.capitalize(), one.tip, partial(self.action_by_name, one.id)
+            )
 
 
 def _make(name: str) -> Screen[None]:

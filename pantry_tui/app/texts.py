@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import groupby
 
+from pantry_tui.app.draw.spans import bar
 from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
@@ -13,6 +14,7 @@ from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
+from pantry_tui.services.books.year_words import year_of_losses
 from pantry_tui.services.rows import (
     BatchView,
     Difference,
@@ -22,6 +24,9 @@ from pantry_tui.services.rows import (
     SignAnswer,
 )
 from pantry_tui.services.stock.rows import DueRow
+
+#: Cells of the longest bar of the loss record.
+LOSS_BAR = 12
 
 
 def difference_text(found: Sequence[Difference], left: int) -> str:
@@ -33,16 +38,6 @@ def difference_text(found: Sequence[Difference], left: int) -> str:
         for one in found
     ]
     return "\n".join([head, "", *(lines or ["Everything counted is as expected."])])
-
-
-def months_text(found: Sequence[tuple[str, int]], longest: int = 40) -> str:
-    """How much passes its date in each month, a bar to each, the longest of so many cells."""
-    most = max((count for _, count in found), default=0)
-    lines = [
-        f"{name}  {count:>4}  {'#' * round(longest * count / most) if most else ''}".rstrip()
-        for name, count in found
-    ]
-    return "\n".join(["Containers that pass a date in the twelve months ahead", "", *lines])
 
 
 def _made(view: BatchView) -> str:
@@ -107,7 +102,7 @@ def pane_text(row: DueRow, view: BatchView) -> str:
 
 def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
     """The loss record and the year of every food."""
-    lines = ["What was lost, and why"]
+    lines = [year_of_losses(lost.year), "", "What was lost, and why"]
     if lost.rows:
         lines.append(
             f"  {kitchen_count(lost.servings)} servings, {lost.share:.1%} of what was put up"
@@ -115,13 +110,22 @@ def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
     else:
         lines.append("  Nothing was discarded.")
     lines += [f"  ! {clean(one)}" for one in lost.changes]
+    most = max((row.servings for row in lost.rows), default=0)
     lines += [
-        f"  {clip(row.food, 30)}, {row.method}: {row.containers} for {clip(row.why, 40)!r}, "
-        f"{kitchen_count(row.servings)} servings, {row.share:.1%} of it"
+        line
         for row in lost.rows
+        for line in (
+            f"  {_bar(row.servings, most)} {kitchen_count(row.servings):>5}  {clip(row.food, 30)}, "
+            f"{row.method}",
+            f"{'':{LOSS_BAR + 10}}{row.containers} for {clip(row.why, 40)!r}, "
+            f"{row.share:.1%} of it",
+        )
     ]
+    whole = max((one.servings for one in lost.seasons), default=0)
+    lines += [""] if lost.seasons else []
     lines += [
-        f"  in {one.season}: {kitchen_count(one.servings)} servings, {one.share:.0%} of all lost"
+        f"  {_bar(one.servings, whole)} {kitchen_count(one.servings):>5}  in {one.season}, "
+        f"{one.share:.0%} of all lost"
         for one in lost.seasons
     ]
     lines += ["", "The year of each food, in containers, or as it is drawn from"]
@@ -138,6 +142,11 @@ def books_text(lost: LossView, years: Sequence[FoodYear]) -> str:
         kept = [f"{year.reserved} of what is left reserved"] if year.reserved else []
         lines += [f"    {clean(one)}" for one in (*kept, *year.tasted)]
     return "\n".join(lines)
+
+
+def _bar(part: float, most: float) -> str:
+    """Servings lost as a bar from nought, the longest of so many cells."""
+    return f"{bar(part / most if most else 0, LOSS_BAR, '#'):<{LOSS_BAR}}"
 
 
 def sign_text(said: SignAnswer) -> str:

@@ -10,6 +10,7 @@ from collections.abc import Mapping
 
 from textual.theme import Theme
 
+from pantry_tui.app.roles import DANGER, HEAD, MUTED, QUIET_HEAD
 from pantry_tui.core.words import Verdict
 
 GROUND = "#12161a"
@@ -66,12 +67,6 @@ THEMES = {
     "terminal": "ansi-dark",
 }
 OURS = (THEME, LIGHT, CONTRAST)
-
-#: Roles that are no verdict: over what must go, over all else, beside the point of a line, a line
-#: that is no stock.
-DANGER, QUIET_HEAD, MUTED, HEAD = "danger", "part", "muted", "head"
-#: The role of each verdict.
-STYLE = {verdict: verdict.value for verdict in Verdict}
 
 _DARK = {
     Verdict.DO_NOT_TASTE.value: "bold #ff8a4c",

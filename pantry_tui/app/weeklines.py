@@ -8,8 +8,8 @@ from datetime import date
 
 from pantry_tui.app.format import Column, clip, sentence, take_cells, week_day
 from pantry_tui.app.lines import heading
+from pantry_tui.app.roles import MUTED
 from pantry_tui.app.rowtext import count_of, food_and_method
-from pantry_tui.app.theme import MUTED
 from pantry_tui.app.widgets.line import Cell, Key, Line
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock.rows import DueRow

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pantry_tui.cli.call import Call
-from pantry_tui.cli.fields import maybe, option, word, words
+from pantry_tui.cli.fields import flag, maybe, option, word, words
 from pantry_tui.cli.verb import Verb
 from pantry_tui.core.text import clean
 from pantry_tui.services.output import jsonable
@@ -26,6 +26,7 @@ class Due(Verb):
 
 class Shelves(Verb):
     place: str | None = option("--place", "PLACE", "only that one, and what is in it")
+    draw: bool = flag("--draw", "as a picture: a mark for each container")
 
     def run(self, call: Call) -> int:
         from pantry_tui.cli.printing.places import shelves
@@ -33,6 +34,10 @@ class Shelves(Verb):
 
         with call.pantry() as p:
             found = view.shelves(p, self.place)
+        if self.draw:
+            from pantry_tui.cli.printing import pictures
+
+            return call.answer(found, jsonable.shelves, pictures.shelves)
         return call.answer(found, jsonable.shelves, shelves)
 
 

@@ -6,7 +6,7 @@ import re
 from datetime import date
 
 from pantry_tui.cli.call import Call
-from pantry_tui.cli.fields import number, option, repeated
+from pantry_tui.cli.fields import flag, number, option, repeated
 from pantry_tui.cli.printing import outlook as show
 from pantry_tui.cli.verb import Verb
 from pantry_tui.core.dates import read_coming
@@ -27,8 +27,12 @@ class Outlook(Verb):
     away: tuple[str, ...] = repeated("--away", "WHEN", 'nobody is at home: "3 jan to 9 jan"')
     without: tuple[str, ...] = repeated("--without", "FOOD", "nobody eats it")
     eat: tuple[str, ...] = repeated("--eat", "FOOD N", 'so many servings a week: "potatoes 15"')
+    draw: bool = flag("--draw", "the year ahead as a picture: a line of time for each food")
+    months: bool = flag("--months", "what passes a date in each of the months ahead, as bars")
 
     def run(self, call: Call) -> int:
+        if self.months:
+            return self._months(call)
         until = read_coming(self.until, call.today) if self.until else None
         if until is not None and until <= call.today:
             raise BadInput("Look ahead: give a day after today.")
@@ -40,7 +44,21 @@ class Outlook(Verb):
             return self._what_if(call, until, ask)
         with call.pantry() as p:
             found = outlook(p, until, ask)
+        if self.draw:
+            from pantry_tui.cli.printing import pictures
+
+            return call.answer(
+                found, jsonable.plain, lambda one: pictures.year(one.foods, call.today)
+            )
         return call.answer(found, jsonable.plain, show.outlook)
+
+    def _months(self, call: Call) -> int:
+        from pantry_tui.cli.printing import pictures
+        from pantry_tui.services.stock.months import months_ahead
+
+        with call.pantry() as p:
+            found = months_ahead(p)
+        return call.answer(found, jsonable.plain, pictures.months)
 
     def _supposes(self) -> bool:
         lines = self.guests, self.away, self.without, self.eat

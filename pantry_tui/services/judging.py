@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from datetime import date
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.dataclass import replace
@@ -35,6 +35,9 @@ class Judging:
         """A place has changed, or with `rules` what every verdict rests on."""
         self.real = Judge(self)
         self._imagined: dict[str, Judge] = {}
+        #: What services.batchwork.tending has found, and which batches have changed since.
+        self.tended: Any = None
+        self.changed: set[str] = set()
         if rules:
             self._book = None
 
@@ -180,10 +183,6 @@ class Judge:
     def judge(self, container: Container) -> Judgement:
         """The verdict today."""
         return self._of_today(container).judged
-
-    def judge_on(self, container: Container, day: date) -> Judgement:
-        """The verdict on a day, today or later, if nothing else happens."""
-        return self.assess(container).on(day)
 
     def _of_today(self, container: Container) -> _Said:
         """A container that anything happened to is read again, and is another one then; one with

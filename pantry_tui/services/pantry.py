@@ -195,10 +195,6 @@ class Pantry(Told):
         """The verdict on one container today."""
         return self.judging.real.judge(container)
 
-    def judge_on(self, container: Container, day: date) -> Judgement:
-        """The verdict on a day, today or later, if nothing else happens."""
-        return self.judging.real.judge_on(container, day)
-
     def judge_as(self, container: Container, *turns: Turn) -> Judgement:
         """The verdict today if that had also happened; nothing is kept."""
         return self.judging.as_if(container, *turns)

@@ -93,6 +93,7 @@ class Stock:
         for id_ in batches:
             self.loaded.pop(id_, None)
         self._stale.update(batches)
+        self._p.judging.changed.update(batches)
 
     def load(self, id_: str) -> Held:
         """A batch and its containers by id, None when there is none."""

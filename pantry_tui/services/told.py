@@ -159,14 +159,6 @@ class Told:
         return self._events
 
     @property
-    def newest_id(self) -> str:
-        """The id of the newest act that stands, "" when there is none."""
-        from pantry_tui.store import log
-
-        with reading(self.path):
-            return log.newest(self.store.db)
-
-    @property
     def longest_code(self) -> int:
         """How many characters the longest lid code has that was ever given."""
         sql = "SELECT max(length(code)) FROM codes"

@@ -234,12 +234,6 @@ def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object
     return [row[0] for row in db.execute(sql, values)]
 
 
-def how_many(db: sqlite3.Connection, where: str, values: dict[str, object]) -> int:
-    """Containers of a condition."""
-    sql = f"SELECT sum(n) FROM (SELECT *, {VERDICT} AS verdict FROM lines) {where}"
-    return int(db.execute(sql, values).fetchone()[0] or 0)
-
-
 def rows(
     db: sqlite3.Connection, day: str, wanted: Sequence[int] | None = None
 ) -> list[tuple[int, Line, int, int]]:
@@ -291,23 +285,27 @@ class Cost(NamedTuple):
     days: int
 
 
-def cost(db: sqlite3.Connection, place: str, day: str) -> Cost:
-    """What the last reading of a place does to what stands there on a day."""
+def costs(db: sqlite3.Connection, day: str) -> dict[str, Cost]:
+    """What the last reading of each place does to what stands there on a day; of a place where it
+    does nothing there is none."""
     unfit = f"({numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)})"
     unknown = numbers(Verdict.UNKNOWN)
-    row = db.execute(
-        f"WITH found AS (SELECT *, {VERDICT} AS verdict FROM lines WHERE +place = :place), "
-        "told AS (SELECT n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "
+    found = db.execute(
+        # The limit has the verdict reckoned once, and not wherever its name stands.
+        "WITH found AS (SELECT place, n, hurried, held_v, best_by, held_best, held_discard, "
+        f"{VERDICT} AS verdict FROM lines WHERE hurried OR held_v IS NOT NULL LIMIT -1), "
+        "told AS (SELECT place, n, CASE WHEN hurried THEN 'hurried' WHEN held_v IS NULL THEN '' "
         f"WHEN verdict IN {unfit} THEN CASE WHEN held_v IN {unfit} OR held_discard < :day "
         f"THEN '' ELSE 'spoilt' END WHEN verdict = {unknown} AND held_v <> {unknown} "
         "THEN 'unknown' WHEN best_by < held_best THEN 'shorter' ELSE '' END AS what, "
         "CAST(julianday(held_best) - julianday(best_by) AS INTEGER) AS days FROM found) "
-        "SELECT sum(n) FILTER (WHERE what = 'spoilt'), sum(n) FILTER (WHERE what = 'hurried'), "
-        "sum(n) FILTER (WHERE what = 'unknown'), sum(n) FILTER (WHERE what = 'shorter'), "
-        "max(days) FILTER (WHERE what = 'shorter') FROM told",
-        {"place": place, "day": day},
-    ).fetchone()
-    return Cost(*(one or 0 for one in row))
+        "SELECT place, sum(n) FILTER (WHERE what = 'spoilt'), "
+        "sum(n) FILTER (WHERE what = 'hurried'), sum(n) FILTER (WHERE what = 'unknown'), "
+        "sum(n) FILTER (WHERE what = 'shorter'), "
+        "max(days) FILTER (WHERE what = 'shorter') FROM told GROUP BY place",
+        {"day": day},
+    )
+    return {place: Cost(*(one or 0 for one in row)) for place, *row in found}
 
 
 def resting_on_later(db: sqlite3.Connection, minute: int, day: str) -> list[str]:

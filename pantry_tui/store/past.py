@@ -8,6 +8,7 @@ check value, and all of them are counted and summed under "past" (sums.py).
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from pantry_tui.store import marks, sums
@@ -77,12 +78,25 @@ def rows(db: sqlite3.Connection) -> list[Row]:
     """All of them, by batch. Raises Damaged where they are not as they were written."""
     found, total = [], 0
     for *row, value in db.execute(f"SELECT {_COLUMNS}, hash FROM past ORDER BY batch"):
-        if check(row) != value:
-            raise Damaged(f"what is kept of a batch ({row[1]}) is hurt")
-        found.append(Row._make(row))
+        found.append(_whole(row, value))
         total += value
     sums.must_be(db, _NAME, len(found), total, "what is kept of the batches")
     return found
+
+
+def row(db: sqlite3.Connection, batch: str) -> Row:
+    """That of one batch. Raises Damaged where it is not as it was written."""
+    sql = f"SELECT {_COLUMNS}, hash FROM past WHERE batch = ?"
+    found = db.execute(sql, (batch,)).fetchone()
+    if found is None:
+        raise Damaged(f"what is kept of the batch {batch} is lost")
+    return _whole(found[:-1], found[-1])
+
+
+def _whole(row: Sequence[str], value: int) -> Row:
+    if check(row) != value:
+        raise Damaged(f"what is kept of a batch ({row[1]}) is hurt")
+    return Row._make(row)
 
 
 def refuse_hurt(db: sqlite3.Connection) -> None:

@@ -408,8 +408,8 @@ def test_every_key_comes_from_the_one_table() -> None:
 
 
 def test_a_person_may_have_other_keys() -> None:
-    good, wrong = keymap({"use": "j", "undo": "q", "nonsense": "k"})
-    assert good == {"use": "j"}
+    good, wrong = keymap({"use": "ctrl+o", "undo": "q", "nonsense": "k"})
+    assert good == {"use": "ctrl+o"}
     assert len(wrong) == 2
     assert "nonsense" in wrong[0]
     assert "quit" in wrong[1]
@@ -419,10 +419,10 @@ def test_a_person_may_have_other_keys() -> None:
 async def test_own_keys_come_from_the_settings_file(demo: Pantry, away_from_home: Path) -> None:
     folder = away_from_home / "config" / "pantry-tui"
     folder.mkdir(parents=True)
-    (folder / "settings.toml").write_text('[keys]\nuse = "j"\nnonsense = "k"\n')
+    (folder / "settings.toml").write_text('[keys]\nuse = "ctrl+o"\nnonsense = "k"\n')
     before = in_store(demo)
     async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
         await pilot.pause()
         assert "nonsense" in said(pilot)
-        await pilot.press("j")
+        await pilot.press("ctrl+o")
         assert in_store(demo) == before - 1

@@ -53,7 +53,7 @@ async def test_a_backup_is_brought_back_once_its_cost_was_shown(p: Pantry) -> No
     kept = backup.backup(p.path).path
     act.use(p, "2A")
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("f12", "2", "1")
+        await pilot.press("f12", "3", "1")
         await pilot.pause()
         assert isinstance(pilot.app.screen, Decide)
         assert "1 event booked since is lost" in str(
@@ -61,7 +61,7 @@ async def test_a_backup_is_brought_back_once_its_cost_was_shown(p: Pantry) -> No
         )
         await pilot.press("escape")
         assert standing(p) == 3, "shown and not done"
-        await pilot.press("f12", "2", "1")
+        await pilot.press("f12", "3", "1")
         await pilot.pause()
         await pilot.press("enter")
         await pilot.pause()
@@ -78,7 +78,7 @@ async def test_a_backup_is_brought_back_once_its_cost_was_shown(p: Pantry) -> No
 async def test_a_file_that_is_no_backup_stays_to_be_mended(p: Pantry, tmp_path: Path) -> None:
     (tmp_path / "letter.txt").write_text("Dear Rosa")
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("f12", "2", "1")
+        await pilot.press("f12", "3", "1")
         await typed(pilot, str(tmp_path / "letter.txt"))
         assert isinstance(pilot.app.screen, TypeLine)
         assert "cannot be restored" in str(pilot.app.screen.query_one("#wrong", Static).content)
@@ -86,13 +86,13 @@ async def test_a_file_that_is_no_backup_stays_to_be_mended(p: Pantry, tmp_path: 
 
 async def test_a_backup_and_lists_are_written_from_the_app(p: Pantry, tmp_path: Path) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("f12", "1")
+        await pilot.press("f12", "2")
         assert "looked the copy over" in said(pilot)
         assert len(backup.kept(p.path)) == 1
-        await pilot.press("f12", "3")
+        await pilot.press("f12", "4")
         await typed(pilot, str(tmp_path / "log.json"))
         assert "events to" in said(pilot)
-        await pilot.press("f12", "4", "1")
+        await pilot.press("f12", "5", "1")
         await typed(pilot, str(tmp_path / "stock.csv"))
         assert "1 rows to" in said(pilot)
     assert "peaches" in (tmp_path / "stock.csv").read_text(encoding="utf-8")
@@ -105,7 +105,7 @@ async def test_a_log_is_brought_in_once_it_was_shown(p: Pantry, tmp_path: Path) 
     with open_pantry(other, TODAY) as q:
         places.add(q, "cellar", "cellar")
         async with PantryApp(q).run_test(size=(80, 24)) as pilot:
-            await pilot.press("f12", "5")
+            await pilot.press("f12", "6")
             await typed(pilot, str(tmp_path / "log.json"))
             assert isinstance(pilot.app.screen, Decide)
             assert standing(q) == 0

@@ -9,7 +9,6 @@ import pytest
 from pantry_tui.app.format import day, hang, near_day, short_day, week_day
 from pantry_tui.app.lines import headings
 from pantry_tui.app.rowtext import due_columns
-from pantry_tui.app.texts import months_text
 
 DAY = date(2026, 12, 9)
 
@@ -45,9 +44,3 @@ def test_a_long_alarm_takes_two_lines_and_says_all_of_it_below() -> None:
     assert len(lines) == 2
     assert len({line.key for line in lines}) == 2
     assert all(line.word == text for line in lines)
-
-
-def test_the_longest_bar_fits() -> None:
-    lines = months_text([("Nov 2026", 3), ("Dec 2026", 12), ("Jan 2027", 0)], 12).split("\n")
-    assert max(line.count("#") for line in lines) == 12
-    assert "#" not in lines[-1]

@@ -12,7 +12,8 @@ from textual.color import Color
 from textual.theme import Theme
 
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.theme import OURS, ROLES, STYLE, THEMES, wanted_theme
+from pantry_tui.app.roles import STYLE
+from pantry_tui.app.theme import OURS, ROLES, THEMES, wanted_theme
 from pantry_tui.core.words import MARK, Verdict
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import open_pantry

@@ -19,6 +19,13 @@ from pantry_tui.app.main import LOOKS_EVERY, ROOMS, PantryApp
 from pantry_tui.app.screens.ask import Choose
 from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.screens.due import DueScreen
+from pantry_tui.app.screens.pictures import (
+    MonthsPicture,
+    ShelfPicture,
+    UnderwayPicture,
+    YearPicture,
+)
+from pantry_tui.app.screens.weekgrid import WeekGrid
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.words import Verdict
@@ -35,7 +42,9 @@ TODAY = date(2026, 11, 25)
 
 
 def screen_class(here: str) -> type[Screen[None]]:
-    kinds: dict[str, Any] = {"due": DueScreen, "batch": BatchScreen}
+    kinds: dict[str, Any] = {"due": DueScreen, "batch": BatchScreen, "grid": WeekGrid}
+    drawn = (ShelfPicture, MonthsPicture, YearPicture, UnderwayPicture)
+    kinds |= {one.here: one for one in drawn}
     if here in ROOMS:
         module, name = ROOMS[here]
         kinds[here] = getattr(import_module(f"pantry_tui.app.screens.{module}"), name)
@@ -66,15 +75,17 @@ def test_no_two_commands_have_one_id() -> None:
 
 
 def test_a_key_of_ones_own_must_be_free_on_every_screen_of_its_command() -> None:
-    assert keymap({"pin": "j"}) == ({"pin": "j"}, [])
+    assert keymap({"pin": "ctrl+o"}) == ({"pin": "ctrl+o"}, [])
     assert keymap({"reserve": "b"})[0] == {"reserve": "b"}, "the week alone has that key"
     good, wrong = keymap({"use": "k"})
     assert not good
     assert "already reserve" in wrong[0] or "already pin" in wrong[0]
-    good, wrong = keymap({"use": "j", "open": "j"})
-    assert good == {"use": "j"}
+    good, wrong = keymap({"use": "ctrl+o", "open": "ctrl+o"})
+    assert good == {"use": "ctrl+o"}
     assert "already use" in wrong[0]
-    assert keymap({"open": "u", "use": "j"})[0] == {"open": "u", "use": "j"}, "u is free then"
+    assert keymap({"open": "u", "use": "ctrl+o"})[0] == {"open": "u", "use": "ctrl+o"}, (
+        "u is free then"
+    )
     assert keymap({"use": "o", "open": "u"})[0] == {"use": "o", "open": "u"}, "two may change"
     assert "cursor" in keymap({"use": "down"})[1][0]
     assert "jump" in keymap({"use": "7"})[1][0]

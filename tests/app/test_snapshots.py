@@ -29,6 +29,10 @@ SCREENS: dict[str, tuple[str, ...]] = {
     "batch": ("enter",),
     "count": ("c", "1"),
     "months": ("y", "m"),
+    "shelves-drawn": ("S", "v"),
+    "week-grid": ("W", "v"),
+    "year-ahead": ("y", "v"),
+    "in-progress": ("j",),
     "sign": ("s",),
     "help": ("question_mark",),
 }

@@ -266,7 +266,11 @@ SIGN_ROW = {"id": str, "methods": Some(str), "sign": str, "verdict": str}
 GONE = {"container": str, "state": str, "place": str, "to": str, "ended": Maybe(Day)}
 LINE = {"code": str, "food": str, "place": str, "expected": int, "seen": Maybe(int)}
 YEAR = {"food": str, "start": Day, "end": Maybe(Day), "made": int, "closing": int, "eaten": int}
-LOSSES = {"rows": Some({"food": str, "why": str, "servings": float}), "changes": [str]}
+LOSSES = {
+    "rows": Some({"food": str, "why": str, "servings": float}),
+    "changes": [str],
+    "year": {"lost": float, "share": float, "saved": float, "before": Maybe(float)},
+}
 HOUSEHOLD = {"altitude_ft": int, "people": int, "units": str} | {
     "advice": str,
     "jars": str,

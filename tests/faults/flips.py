@@ -41,7 +41,7 @@ Ask = Callable[[Pantry], object]
 def _window(p: Pantry) -> object:
     """As the app shows it: the first rows, the heads, how many in all."""
     source = lines.lines(p)
-    return source.total, source.heads(), source.rows(0, 40), lines.in_store(p)
+    return source.total, source.heads(), source.rows(0, 40)
 
 
 def _batches(p: Pantry) -> object:

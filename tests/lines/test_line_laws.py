@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from pantry_tui.services.batchwork.line import read_line
-from pantry_tui.services.batchwork.say_line import say_line
 from tests.lines.corpus import cases, kitchen
+from tests.lines.say_line import say_line
 
 CLEAR = [
     (case.kitchen, case.line)

@@ -27,6 +27,7 @@ RUNS = {
     "faults": "tests.long.faults",
     "flips": "tests.long.flips",
     "histories": "tests.long.histories",
+    "households": "tests.long.households",
     "mutants": "tests.mutants.run",
     "weeks": "tests.long.weeks",
 }

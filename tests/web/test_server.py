@@ -10,8 +10,8 @@ import select
 import signal
 import subprocess
 import sys
-from collections.abc import AsyncIterator, Sequence
-from contextlib import asynccontextmanager
+from collections.abc import AsyncIterator, Iterator, Sequence
+from contextlib import asynccontextmanager, contextmanager
 from datetime import date
 from pathlib import Path
 
@@ -133,16 +133,18 @@ async def test_a_jar_is_used_at_the_size_of_a_phone_and_stands_in_the_store(path
 
 async def test_two_browsers_and_a_command_see_each_other(path: Path) -> None:
     async with served(path) as url, window(url) as one, window(url) as two:
-        await one.until("284 in store")
-        await two.until("284 in store")
+        painted = re.search(r"(\d+) in store", await one.until("in store"))
+        assert painted
+        stands = int(painted[1])
+        await two.until(f"{stands} in store")
         await one.tap("/strawberry jam\ru")
         await one.until("Used")
-        await two.until("283 in store")
+        await two.until(f"{stands - 1} in store")
         line = [sys.executable, "-m", "pantry_tui", "--store", str(path), "--today", f"{TODAY}"]
         await asyncio.to_thread(
             subprocess.run, [*line, "use", "2A"], check=True, capture_output=True
         )
-        await two.until("282 in store")
+        await two.until(f"{stands - 2} in store")
 
 
 @pytest.mark.parametrize("origin", [None, "null", "http://evil.example", "https://127.0.0.1"])
@@ -253,6 +255,16 @@ def serve(path: Path, *more: str) -> Sequence[str]:
     return [sys.executable, "-m", "pantry_tui", *base, "serve", "--port", "0", *more]
 
 
+@contextmanager
+def killed_after(server: subprocess.Popen[str]) -> Iterator[subprocess.Popen[str]]:
+    """It does not outlive the test, however that ends."""
+    with server:
+        try:
+            yield server
+        finally:
+            server.kill()
+
+
 def children(pid: int) -> list[int]:
     return [int(one) for one in Path(f"/proc/{pid}/task/{pid}/children").read_text().split()]
 
@@ -260,14 +272,14 @@ def children(pid: int) -> list[int]:
 @pytest.mark.skipif(not Path("/proc/self/task").is_dir(), reason="looks at processes in /proc")
 async def test_a_server_that_is_killed_in_the_middle_loses_nothing(path: Path) -> None:
     """Nor does a window of it go on living."""
-    with subprocess.Popen(serve(path), stdout=subprocess.PIPE, text=True) as server:
+    with killed_after(subprocess.Popen(serve(path), stdout=subprocess.PIPE, text=True)) as server:
         assert server.stdout is not None
         line = server.stdout.readline()
         found = re.search(r"http://\S+:(\d+)/", line)
         assert found, line
         url = f"http://127.0.0.1:{found[1]}"
         async with window(url) as phone:
-            await phone.until("284 in store")
+            await phone.until("in store")
             await phone.tap("/strawberry jam\ru")
             await phone.until("Used")
             await phone.tap("uuuuuuuu")

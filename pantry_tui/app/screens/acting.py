@@ -291,6 +291,13 @@ class Acting:
 
             ask_process(self.screen, ref)
 
+    def correct(self, container: str) -> None:
+        """What was recorded at the put-up is put right, field by field."""
+        if ref := self._batch_of(container):
+            from pantry_tui.app.screens.records import correct_batch
+
+            correct_batch(self.screen.host, ref, self.screen.reload)
+
     def timer(self, container: str) -> None:
         """Time the process of a batch, or say what became of the time that runs."""
         if ref := self._batch_of(container):

@@ -112,5 +112,9 @@ class Rates(Touches):
     def action_process(self) -> None:
         self.acting.process(self.rated_ref)
 
+    def action_correct(self) -> None:
+        """What was recorded at the put-up is put right."""
+        self.acting.correct(self.rated_ref)
+
     def action_timer(self) -> None:
         self.acting.timer(self.rated_ref)

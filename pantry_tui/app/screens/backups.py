@@ -24,14 +24,17 @@ DOES_IT = (("Enter", "does it", "True"), ("Esc", "leaves all as it is", "False")
 def ask(host: Host, done: Callable[[], None]) -> None:
     """What to do with the store as a whole; `done` is called when it holds something else."""
     way = _Backups(host, done)
+    from pantry_tui.app.screens.printing import ask_paper
+
     ways = {
+        "print: the door sheet, the week, labels, a calendar ...": lambda: ask_paper(host),
         "make a backup now": way.back_up,
         "bring a backup back": way.which,
         "write the whole log to a file": way.write_log,
         "write a table for a spreadsheet": way.which_table,
         "bring in a log that was written to a file": way.bring_in,
     }
-    question = Choose("Backups, lists out and in. Esc: nothing.", list(ways))
+    question = Choose("Print, backups, lists out and in. Esc: nothing.", list(ways))
     host.push_screen(question, given(lambda got: ways[got]()))
 
 

@@ -52,6 +52,11 @@ class Finds(ListScreen):
         if narrowed:
             self.reload()
 
+    async def seek(self, words: str) -> None:
+        """Narrow the list to these words; Esc shows all."""
+        await self._ask(words, jumps=False)
+        self._settle()
+
     async def _ask(self, value: str, *, jumps: bool) -> None:
         if self._bar is None:
             from pantry_tui.app.widgets.findbar import FindBar

@@ -21,6 +21,15 @@ ADVICE = (
 #: The answers, in the order of `household.HALVES`.
 HALVES = ("north: crops come in as the tables have it", "south: half a year later")
 
+#: What is asked for in forms of their own (`byname.ALL`).
+MORE = {
+    "who eats when ...": "table",
+    "how much you eat ...": "ceilings",
+    "your dishes ...": "dishes",
+    "what stands in where a crop fails ...": "stand_ins",
+    "foods and rules of your own ...": "own_words",
+}
+
 #: The answers, in the order of `JARS_BY`.
 JARS = (
     "maker: as their makers' manuals have it, half-pint, pint and quart",
@@ -38,8 +47,17 @@ class _Home:
         now = household.facts(self.host.pantry)
         ways = (self._altitude, self._people, self._units, self._advice, self._jars, self._half)
         asks = dict(zip(lines(now), ways, strict=True))
-        question = Choose("The household: what changes? Esc: nothing.", list(asks))
-        self.host.push_screen(question, given(lambda got: asks[got](now)))
+        question = Choose("The household: what changes? Esc: nothing.", [*asks, *MORE])
+
+        def chosen(got: str) -> None:
+            if got in MORE:
+                from pantry_tui.app.screens.byname import ALL
+
+                ALL[MORE[got]](self.host, "", self.done)
+            else:
+                asks[got](now)
+
+        self.host.push_screen(question, given(chosen))
 
     def _change(self, **more: object) -> None:
         changed = self.host.attempt(lambda: household.change(self.host.pantry, **more))  # type: ignore[arg-type]

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.format import clip, week_day
+from pantry_tui.app.roles import HEAD
 from pantry_tui.app.screens.ask import Choose, given
-from pantry_tui.app.theme import HEAD
 from pantry_tui.app.widgets.line import Key, Line
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork import tending

@@ -52,10 +52,14 @@ class ListScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         with Horizontal(id="middle"):
-            yield LineList()
+            yield self.make_list()
         yield from self.below()
         yield WordLine()
         yield KeyLine(self.here)
+
+    def make_list(self) -> LineList:
+        """What shows the lines: a list, or a picture of them."""
+        return LineList()
 
     def below(self) -> ComposeResult:
         """What stands between the list and the sentence."""

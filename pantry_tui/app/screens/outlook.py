@@ -17,13 +17,12 @@ from pantry_tui.app.screens.acts import Undoes
 from pantry_tui.app.screens.ask import TypeLine, given
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import PANE, Beside
-from pantry_tui.app.texts import books_text, months_text
+from pantry_tui.app.texts import books_text
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.services.books.losses import losses
 from pantry_tui.services.books.rows import FoodAhead, OutlookView
 from pantry_tui.services.books.year import years
 from pantry_tui.services.plan.outlook import outlook
-from pantry_tui.services.stock.view import months
 
 #: Lines of blocks below a narrow list, and in the pane beside a wide one.
 LOW, HIGH = 4, 8
@@ -147,8 +146,15 @@ class OutlookScreen(Undoes, Beside):
 
     def action_months(self) -> None:
         """How much passes a date in each of the months ahead."""
-        longest = max(4, min(40, self.size.width - 28))  # the page's edges, month, count
-        self.app.push_screen(Page(months_text(months(self.host.pantry), longest)))
+        from pantry_tui.app.screens.pictures import MonthsPicture
+
+        self.app.push_screen(MonthsPicture())
+
+    def action_picture(self) -> None:
+        """Every food against one line of time."""
+        from pantry_tui.app.screens.pictures import YearPicture
+
+        self.app.push_screen(YearPicture())
 
     def action_year(self) -> None:
         """What was lost and why, and the year of each food."""

@@ -42,6 +42,22 @@ class ShelvesScreen(Acts, Rates, StockList):
         self.host.tell("Put the cursor on a place first.", refused=True)
         return ""
 
+    def action_correct(self) -> None:
+        """The batch of a line; on the head of a place, the place."""
+        line = self.table.current
+        if line is None or not isinstance(line.key, PlaceKey):
+            super().action_correct()
+            return
+        from pantry_tui.app.screens.records import change_place
+
+        change_place(self.host, line.key.path, self.reload)
+
+    def action_picture(self) -> None:
+        """Drawn, a cell for each container."""
+        from pantry_tui.app.screens.pictures import ShelfPicture
+
+        self.app.push_screen(ShelfPicture())
+
     def action_reading(self) -> None:
         from pantry_tui.app.screens.ask import ask_line
         from pantry_tui.services.stock import readings
@@ -96,4 +112,4 @@ def _may_do(shelf: Shelf) -> str:
     """What the keys do on a place."""
     cut = " x: the power was off here." if Climate(shelf.climate).is_cold else ""
     stands = "" if shelf.count else "Nothing stands here itself: p puts something up. "
-    return f"{stands}r: its temperature.{cut} c: count a place."
+    return f"{stands}r: its temperature. w: its name, climate, room; merge or remove it.{cut}"

@@ -13,7 +13,6 @@ from pantry_tui.app.screens.finds import Finds
 from pantry_tui.app.widgets.inunits import in_units
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Line
-from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.errors import PantryError
@@ -67,7 +66,7 @@ class Beside(Finds):
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         with Horizontal(id="middle"):
-            yield LineList()
+            yield self.make_list()
             if self.wide:
                 yield Pane()
         yield from self.below()

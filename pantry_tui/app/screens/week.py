@@ -26,7 +26,7 @@ from pantry_tui.core.dates import say
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, cooking, dishes, wishes
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.rows import Done, WeekView
+from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock.view import rows_named
 
 _NEW_DISH = "a new dish ..."
@@ -49,17 +49,9 @@ class WeekScreen(Acts, RowWords, Beside):
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         found = weeks.week(self.host.pantry)
-        state = "accepted" if found.accepted else "proposed"
-        self._span = f"{state} for {found.people} to {_short(found.end)}"
+        self.span(found)
         words = self.sought.lower().split()
-        takes = [
-            take
-            for take in found.take
-            if all(
-                word in f"{take.food} {take.place} {take.code} {take.dish}".lower()
-                for word in words
-            )
-        ]
+        takes = [take for take in found.take if self.fits(take)]
         rows = rows_named(self.host.pantry, {take.containers[0] for take in takes})
         lines = take_lines(takes, columns, rows, self.marked, headed=not words)
         self._days = {
@@ -76,6 +68,16 @@ class WeekScreen(Acts, RowWords, Beside):
         ]
         below = self._below(found, columns)
         return Listed([*thaw, *notes, *under_dishes(lines, takes), *below])
+
+    def span(self, found: WeekView) -> None:
+        """Keep for the top line what week it is."""
+        state = "accepted" if found.accepted else "proposed"
+        self._span = f"{state} for {found.people} to {_short(found.end)}"
+
+    def fits(self, take: Take) -> bool:
+        """Whether it has all the words that are sought."""
+        text = f"{take.food} {take.place} {take.code} {take.dish}".lower()
+        return all(word in text for word in self.sought.lower().split())
 
     def start(self) -> int:
         """At first the cursor stands on the first thing to eat."""
@@ -134,6 +136,12 @@ class WeekScreen(Acts, RowWords, Beside):
         if day is None:
             self.host.tell("Put the cursor on a day of the menu first.", refused=True)
         return day
+
+    def action_picture(self) -> None:
+        """Drawn, day by day."""
+        from pantry_tui.app.screens.weekgrid import WeekGrid
+
+        self.app.push_screen(WeekGrid())
 
     def action_accept(self) -> None:
         """Keep the plan; an accepted one is planned anew if one says so, since what was arranged in

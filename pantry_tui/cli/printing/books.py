@@ -10,6 +10,7 @@ from pantry_tui.cli.printing.lines import table
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
+from pantry_tui.services.books.year_words import year_of_losses
 
 if TYPE_CHECKING:
     from pantry_tui.services.books.rows import FoodYear, LossView
@@ -57,8 +58,9 @@ def years(rows: Sequence[FoodYear]) -> list[str]:
 
 def losses(found: LossView, since: date | None = None) -> list[str]:
     """The two changes first, then every loss, then the seasons."""
+    year = year_of_losses(found.year)
     if not found.rows:
-        return ["Nothing was discarded."]
+        return [year, "Nothing was discarded."]
     cells = [
         (
             one.food,
@@ -78,6 +80,7 @@ def losses(found: LossView, since: date | None = None) -> list[str]:
         for one in found.seasons
     ]
     return [
+        year,
         head,
         *map(clean, found.changes),
         *table(("food", "method", "why", "containers", "servings", "of all of it"), cells),

@@ -45,11 +45,6 @@ SPELLINGS: dict[str, str] = {
     **{unit: unit for unit in (*GRAMS, *MILLILITRES)},
 }  # fmt: skip
 
-#: Weights and volumes that a kitchen of the US or the UK has marks for.
-_CUSTOMARY = frozenset(GRAMS) - {"mg", "g", "kg"} | (
-    frozenset(MILLILITRES) - {"ml", "cl", "dl", "l", "metric cup"}
-)
-
 
 def is_weight(unit: str) -> bool:
     return unit in GRAMS
@@ -57,11 +52,6 @@ def is_weight(unit: str) -> bool:
 
 def is_volume(unit: str) -> bool:
     return unit in MILLILITRES
-
-
-def is_customary(unit: str) -> bool:
-    """Whether it is of pounds, pints and spoons and not of grams and litres."""
-    return unit in _CUSTOMARY
 
 
 def size(unit: str) -> Fraction:

@@ -143,3 +143,13 @@ def neighbours(
 
 def _suffers(word: str) -> bool:
     return word.startswith(("high", "medium"))
+
+
+def ready_after(
+    rows: Iterable[TendingRow], batch: Batch, state: State, warmth_f: float
+) -> tuple[int, str] | None:
+    """Days from the day made to the last job that is done once (to taste, to strain), and that
+    job. None where no row has one."""
+    speaking = _speaking(rows, batch, state, warmth_f)
+    once = ((row.after, row.job) for row in speaking if row.every is None and row.after > 0)
+    return max(once, default=None)

@@ -31,7 +31,6 @@ class Outcome:
     """What one blackout did: `day` is the earliest day on which it may have met the container,
     `triage` the worst answer of the table, `said` the sentence."""
 
-    struck: Struck
     day: date
     triage: Triage
     said: str
@@ -49,7 +48,7 @@ def after_cuts(reckoning: Reckoning, places: Mapping[str, Place], now: When) -> 
             continue
         worst = _answer(reckoning, one)
         if worst.action != Action.KEEP:
-            found.append(Outcome(one, one.day, worst, _sentence(one, worst)))
+            found.append(Outcome(one.day, worst, _sentence(one, worst)))
     return found
 
 

@@ -160,10 +160,16 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                 end = next(until for one, until in climates if one is change)
             found.append(Weather(change.first, end, change.day, fact.climate, fact.target_f))
             continue
+        told = change.first - (fact.since or 0)
         for holding, until in climates:
+            assert isinstance(holding.fact, Held)
+            climate = holding.fact.climate
+            if told <= until < change.first and too_warm(climate, fact.temp_f):
+                # So warm it was before it was changed into a place that may be.
+                found.append(
+                    Weather(told, until, change.when.day_of(told), climate, fact.temp_f, True)
+                )
             if holding.first <= change.last and until >= change.first:
-                assert isinstance(holding.fact, Held)
-                climate = holding.fact.climate
                 since, day = change.first, change.day
                 if too_warm(climate, fact.temp_f):
                     since, day = _warm_since(change, fact, changes, climates)

@@ -15,7 +15,6 @@ from pantry_tui.core.line.vessels import HOW_BIG, JAR_UNITS, PIECES, one, plural
 
 _EACH = frozenset({"each", "apiece", "per", "ea"})
 _TIMES = frozenset({"x", "×", "by", "times"})
-_GLUE = frozenset({"of", "the", "in", "a", "an", "into"})
 #: Words that also begin foods ("string beans") or mean something else: a vessel only behind a
 #: number or an amount, or before "of".
 _RISKY = frozenset(

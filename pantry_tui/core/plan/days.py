@@ -9,9 +9,10 @@ thawed; a dish keeps its containers together.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from datetime import date, timedelta
 from functools import cached_property
+from math import ceil, floor
 
 from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
@@ -100,13 +101,30 @@ class _Laid:
     of: dict[tuple[date, str], float] = field(default_factory=lambda: defaultdict(float))
 
     def put(self, pick: Pick, heads: Callable[[date], int]) -> None:
-        food, left = pick.candidate, pick.candidate.servings
-        for day in pick.days:
-            share = min(left, float(heads(day))) if len(pick.days) > 1 else left
-            left -= share
+        food = pick.candidate
+        for day, share in _shares(pick, heads):
             self.all[day] += share
             for what in (food.group, food.food, f"as {food.at_table}"):
                 self.of[day, what] += share
+
+    def beside(self, pick: Pick, heads: Callable[[date], int]) -> tuple[float, float]:
+        """What would be more of its role than those at table eat, and how full of it its days are
+        already: (servings over, days' fill), in halves."""
+        role = pick.candidate.at_table
+        over = there = 0.0
+        for day, share in _shares(pick, heads):
+            enough = A_HEAD.get(role, 1.0) * max(1, heads(day))
+            laid = self.of[day, f"as {role}"]
+            over += max(0.0, laid + share - enough) / enough
+            there += laid / enough / len(pick.days)
+        return ceil(2 * over - _CRUMB) / 2, floor(2 * there + _CRUMB) / 2
+
+
+def _shares(pick: Pick, heads: Callable[[date], int]) -> Iterator[tuple[date, float]]:
+    """What of it is eaten on each of its days: an even part, no more than those at table."""
+    even = pick.candidate.servings / len(pick.days)
+    for day in pick.days:
+        yield day, min(even, float(max(1, heads(day))))
 
 
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
@@ -124,10 +142,13 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
         def full(day: date, food: Candidate = food) -> tuple[float, ...]:
             heads = max(1, table.appetite.sit(day))
             big = heads if food.servings > 1.5 * table.appetite.people else 0
+            pick = _pick(Chosen(food, Why.PACE), day, table)
+            over, there = laid.beside(pick, table.appetite.sit)
             return (
-                round(table.wasted(food, day), 6),
-                laid.of[day, f"as {food.at_table}"] / heads // A_HEAD.get(food.at_table, 1.0),
+                round(pick.spare, 6),
+                over,
                 -big,
+                there,
                 laid.of[day, food.food],
                 laid.of[day, food.group],
                 laid.all[day],
@@ -141,9 +162,10 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             continue
         day = min(days, key=full)
         if food.bulk:  # a meal for those who sit there
-            meal = min(left[food.container], float(table.appetite.sit(day)))
-            if meal <= _CRUMB:
-                continue
+            heads = float(table.appetite.sit(day))
+            meal = min(left[food.container], heads)
+            if meal <= _CRUMB or (drawn[food.container] and meal < heads / 2 and not _must(one)):
+                continue  # so little is no dish; it stays in its crate
             food = food._replace(servings=meal)
             left[food.container] -= meal
         pick = _pick(replace(one, candidate=food), day, table)
@@ -154,6 +176,11 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     planned = {pick.candidate.container for pick in picks}
     order = dict.fromkeys(one.candidate.container for one in chosen)
     return Menu(tuple(picks), tuple(missed), tuple(name for name in order if name in planned))
+
+
+def _must(one: Chosen) -> bool:
+    """Whether what is not eaten of it this week is lost, or missed by whoever asked for it."""
+    return one.why in (Why.MUST, Why.DUE, Why.KEPT) or bool(one.dish)
 
 
 def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:

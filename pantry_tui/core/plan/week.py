@@ -26,11 +26,15 @@ from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
-from pantry_tui.core.plan.schedule import CALM, Ceilings, Lot, Opening, choose, keeps
+from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, Lot, Opening, choose, keeps
 from pantry_tui.core.words import Group, Role
 
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
+#: Days of a week that are most of it.
+_MOST = 4
+#: What is no more than so many servings a head is not too big for any table.
+_BIG = 4.0
 #: A meal of bulk is taken from it for one day or the next.
 _A_MEAL = keeps(2)
 
@@ -71,6 +75,9 @@ class _Week:
         self.free = dict(enumerate(part for one in wanted for part in self._parts(one)))
         self.chosen: list[Chosen] = []
         self.next: list[int] = []
+        self._laid_out: Menu | None = None
+        self.pressing: set[int] = set()  # of those, what has no weeks to spare
+        self.big: dict[int, Candidate] = {}  # too big for this week's table
 
     def menu(self) -> Menu:
         """By day, and what comes next: of bulk the first meal only."""
@@ -86,15 +93,17 @@ class _Week:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
 
     def _parts(self, one: Candidate) -> Sequence[Candidate]:
-        """Bulk as as many meals as are in it."""
+        """Bulk as as many meals as are in it; less than half of one goes with the last."""
         if not one.bulk:
             return (one,)
         meal = float(self.appetite.people)
-        meals = ceil(one.servings / meal)
-        return [one._replace(servings=min(meal, one.servings - n * meal)) for n in range(meals)]
+        meals = max(1, ceil(one.servings / meal - 0.5))
+        rest = one.servings - (meals - 1) * meal
+        return [one._replace(servings=meal if n < meals - 1 else rest) for n in range(meals)]
 
     def _choose(self, number: int, why: Why, day: date | None = None, dish: str = "") -> None:
         self.chosen.append(Chosen(self.free.pop(number), why, day, dish))
+        self._laid_out = None
 
     def kept(self) -> None:
         """What the household put on a day, whatever the ceilings say; of bulk, one meal."""
@@ -115,21 +124,68 @@ class _Week:
             self._choose(number, Why.DUE if due else Why.BEGIN if spare <= CALM else Why.PACE)
 
     def complete(self) -> None:
-        """A main for all who sit there, on each day that lacks one; for a week that has nothing,
-        the next of anything."""
+        """A main for all who sit there, on each day that lacks one; on a day that has nothing, the
+        next of what presses; for a week that has nothing, the next of anything."""
+        self._settle_mains()
         for day in self.table.days:
             heads = self.appetite.sit(day)
-            while spread(self.chosen, self.table).laid(day, {Role.MAIN}) < heads / 2:
-                if not self._add(day, {Role.MAIN}):
+            while self._cooks(day) and self._laid(day, Role.MAIN) < heads / 2:
+                if not (self._add(day, {Role.MAIN}) or self._add_big(day, {Role.MAIN})):
                     break
+        for day in self.table.days:
+            if day not in self._cooked() and self._cooks(day):
+                self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
         if self.table.days and not self.chosen:
-            self._add(self.table.days[0], set(A_HEAD))
+            self._add_big(self.table.days[0], set(A_HEAD))
 
-    def _add(self, day: date, roles: Collection[Role]) -> bool:
-        one = next((n for n in self.next if self._suits(n, day, roles)), None)
+    def _cooked(self) -> set[date]:
+        """The days on which there is anything to eat, but for what is opened beside."""
+        picks = self._spread().picks
+        meals = [pick for pick in picks if pick.dish or pick.candidate.at_table not in BESIDE]
+        return {day for pick in meals for day in pick.days}
+
+    def _cooks(self, day: date) -> bool:
+        """Whether that day is one of those on which a meal comes from the stores."""
+        cooked = self._cooked()
+        return day in cooked or len(cooked) < self.appetite.meals
+
+    def _laid(self, day: date, role: Role) -> float:
+        return self._spread().laid(day, {role})
+
+    def _settle_mains(self) -> None:
+        """Where a main lies it stays, so that what is added for an empty day moves none away."""
+        found = {p.candidate.container: p.day for p in self._spread().picks}
+        for one in self.chosen:
+            food = one.candidate
+            if one.day is None and food.at_table is Role.MAIN and not food.bulk:
+                one.day = found.get(food.container)
+        self._laid_out = None
+
+    def _spread(self) -> Menu:
+        """What is chosen, on its days; laid out anew when there is more of it."""
+        if self._laid_out is None:
+            self._laid_out = spread(self.chosen, self.table)
+        return self._laid_out
+
+    def _add(
+        self, day: date, roles: Collection[Role], among: Collection[int] | None = None
+    ) -> bool:
+        """The next that suits, of all or `among` some."""
+        coming = (n for n in self.next if among is None or n in among)
+        one = next((n for n in coming if self._suits(n, day, roles)), None)
         if one is not None:
             self._choose(one, Why.DUE if self._due(self.free[one]) else Why.TABLE, day)
         return one is not None
+
+    def _add_big(self, day: date, roles: Collection[Role]) -> bool:
+        """One a week of what is too big for the table, where there is nothing smaller."""
+        if any(self._outsized(chosen.candidate) for chosen in self.chosen):
+            return False
+        for number, one in self.big.items():
+            if number in self.free and one.at_table in roles and day in self.table.possible(one):
+                self._choose(number, Why.TABLE, day)
+                return True
+        return False
 
     def _suits(self, number: int, day: date, roles: Collection[Role]) -> bool:
         one = self.free.get(number)
@@ -145,7 +201,7 @@ class _Week:
         """The days on which a meal of the same vessel lies already."""
         if not one.bulk or one.open_days is None:
             return []
-        picks = spread(self.chosen, self.table).picks
+        picks = self._spread().picks
         return [pick.day for pick in picks if pick.candidate.container == one.container]
 
     def _said_enough(self, one: Candidate) -> bool:
@@ -176,13 +232,34 @@ class _Week:
             for n, one in self.free.items()
             if self._due(one) or (one.at_table in at_table and possible(one))
         }
+        self.big = self._too_big(free)
+        free = {n: one for n, one in free.items() if n not in self.big}
         chosen = [one.candidate for one in self.chosen]
         hurry = {n: one for n, one in free.items() if self._due(one)}
         lost, _ = self._fits(hurry, [one for one in chosen if self._due(one) or not one.must])
         first = {number for number, _ in lost}
         rest = {n: one for n, one in free.items() if n not in first}
         week, more = self._fits(rest, [*chosen, *(free[number] for number in first)])
-        return [*lost, *week], more
+        return [*lost, *week], [*more, *self.big]
+
+    def _too_big(self, free: Mapping[int, Candidate]) -> dict[int, Candidate]:
+        """What is too big for this week's table waits for guests; when its date is near it comes,
+        one a week."""
+        big = {n: one for n, one in free.items() if self._outsized(one)}
+        if not any(self._outsized(chosen.candidate) for chosen in self.chosen):
+            last = {n: self._last_week(one.last) for n, one in big.items()}
+            near = [n for n, week in last.items() if week is not None and week <= SOON]
+            if near:
+                del big[min(near, key=lambda n: (last[n] or 0, n))]
+        return big
+
+    def _outsized(self, one: Candidate) -> bool:
+        """Whether more than half of it could not be finished once it is open, on any day of this
+        week."""
+        if one.bulk or one.servings <= _BIG * self.appetite.people:
+            return False
+        days = self.table.possible(one)
+        return bool(days) and min(self.table.wasted(one, d) for d in days) > one.servings / 2
 
     def _at_table(self) -> set[Role]:
         """What may come by itself: at table, or opened beside while none of its kind is."""
@@ -206,7 +283,9 @@ class _Week:
         week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
         week, held = self._one_beside(week, free, numbers)
         found = [(numbers[opening.lot], opening.spare) for opening in week]
-        return found, [numbers[opening.lot] for opening in (*held, *more)]
+        coming_next = [*held, *more]
+        self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}
+        return found, [numbers[opening.lot] for opening in coming_next]
 
     def _one_beside(
         self, week: Sequence[Opening], free: Mapping[int, Candidate], numbers: Sequence[int]
@@ -231,10 +310,12 @@ class _Week:
         return Lot(one.food, one.group, one.servings, last, opened, one.at_table)
 
     def _last_week(self, day: date | None) -> int | None:
-        """The number of the week, counted from this one, in which a day lies."""
+        """The number of the last week, counted from this one, that has most of its days up to a
+        day: what is due on the first of a week is for the week before, or else all of it is eaten
+        on one day."""
         if day is None:
             return None
-        return max(0, (day - self.table.next_week).days // 7 + 1)
+        return max(0, ((day - self.table.next_week).days + _MOST) // 7)
 
     # -- dishes ----------------------------------------------------------------------------------
 

@@ -137,9 +137,9 @@ def _glut(books: Books, typed: str) -> Glut:
     if volume is not None or count is not None:
         raise BadInput(f"Say how much by weight: pantry-tui methods {food.name} 9 lb.")
     if amount is None:
-        return Glut(food, None, "")
-    pounds, basket = pounds_of(books, amount, food)
-    return Glut(food, pounds, basket)
+        return Glut(food, None)
+    pounds, _ = pounds_of(books, amount, food)
+    return Glut(food, pounds)
 
 
 def _ways(food: FoodFacts) -> tuple[Method, ...]:

@@ -32,12 +32,10 @@ _GEAR = {
 
 
 class Glut(NamedTuple):
-    """What there is too much of; `pounds` None where no amount was said, `basket` where the weight
-    of a bushel is from."""
+    """What there is too much of; `pounds` None where no amount was said."""
 
     food: FoodFacts
     pounds: float | None
-    basket: str
 
 
 class Needs(NamedTuple):

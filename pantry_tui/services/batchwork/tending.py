@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
+from itertools import chain
 from typing import NamedTuple
 
 from pantry_tui.core import dates
@@ -14,7 +15,7 @@ from pantry_tui.core.model import Batch, Container, Place
 from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.tending import load_tending
-from pantry_tui.services.books.past import past
+from pantry_tui.services.books.past import past_of
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.pick import Ours, batch_named
@@ -49,7 +50,9 @@ def jobs(p: Pantry, within: int = 0) -> list[JobRow]:
     """What is due by today, or within so many days more; the oldest first."""
     ready(p)
     last = p.today + timedelta(days=within)
-    found = [row for row in (*_of_batches(p), *_of_kitchen(p)) if row.due <= last]
+    known = _found(p)
+    every = (*chain.from_iterable(known.rows.values()), *_of_kitchen(p, known.gauge))
+    found = [row for row in every if row.due <= last]
     return sorted(found, key=lambda one: (one.due, one.code, one.job, one.place))
 
 
@@ -73,7 +76,7 @@ def _short(job: JobRow) -> str:
     return " ".join(filter(None, (job.job, job.code, job.food)))
 
 
-def of_batch(p: Pantry, batch: Batch) -> list[JobRow]:
+def of_batch(p: Pantry, batch: Batch) -> Sequence[JobRow]:
     """All that a batch still asks for, each job once, the nearest day first."""
     found: dict[str, tuple[Job, str]] = {}
     for container in p.containers_of(batch):
@@ -88,15 +91,51 @@ def _jobs(p: Pantry, batch: Batch, container: Container) -> tuple[Job, ...]:
     return p.judging.jobs(batch, container, p.today, p.places) if container.here else ()
 
 
-def _of_batches(p: Pantry) -> Iterator[JobRow]:
+#: So many batches that have changed are not asked for by their names.
+_MANY = 500
+
+
+class _Found(NamedTuple):
+    """What is known of a day: what each batch asks for, and since when a dial gauge is used."""
+
+    day: date
+    rows: dict[str, Sequence[JobRow]]
+    gauge: date | None
+
+
+def _found(p: Pantry) -> _Found:
+    """Kept while no place and no rule changes; of batches that have changed it is found anew."""
+    known, changed = p.judging.tended, tuple(p.judging.changed)
+    if not isinstance(known, _Found) or known.day != p.today or len(changed) > _MANY:
+        known = _Found(p.today, _of_batches(p), _gauge_used(p))
+    elif changed:
+        rows = {id_: one for id_, one in known.rows.items() if id_ not in changed}
+        rows |= _of_batches(p, changed)
+        gauge = _gauge_used(p) if any(_canned(p, id_) for id_ in changed) else known.gauge
+        known = _Found(p.today, rows, gauge)
+    p.judging.tended = known
+    p.judging.changed.difference_update(changed)
+    return known
+
+
+def _of_batches(p: Pantry, among: Sequence[str] = ()) -> dict[str, Sequence[JobRow]]:
     """Of the batches that can ask for anything: in progress, or so young that a job of their method
-    is not over."""
+    is not over. With `among` of these alone."""
     asked = dict(_asked_since(p.today))
     young = " OR ".join("(method = ? AND made >= ?)" for _ in asked)
-    sql = f"SELECT DISTINCT code FROM lines WHERE state = ? OR {young} ORDER BY code"
     values = [State.IN_PROGRESS.value, *(one for pair in asked.items() for one in pair)]
-    for (code,) in p.store.db.execute(sql, values).fetchall():
-        yield from of_batch(p, batch_named(p, Ours(code)))
+    sql = f"SELECT DISTINCT batch, code FROM lines WHERE (state = ? OR {young})"
+    sql += f" AND batch IN ({', '.join('?' * len(among))})" if among else ""
+    found = {}
+    for id_, code in p.store.db.execute(sql, [*values, *among]).fetchall():
+        held = p.load(id_)
+        found[id_] = of_batch(p, held[0] if held is not None else batch_named(p, Ours(code)))
+    return found
+
+
+def _canned(p: Pantry, id_: str) -> bool:
+    held = p.load(id_)
+    return held is None or held[0].method is Method.PRESSURE
 
 
 def _asked_since(today: date) -> Iterator[tuple[str, str]]:
@@ -127,9 +166,8 @@ def _cited(p: Pantry, job: Job) -> str:
     return f"{p.tables.sources[job.row.source]} ({job.row.trust.shown})"
 
 
-def _of_kitchen(p: Pantry) -> Iterator[JobRow]:
+def _of_kitchen(p: Pantry, used: date | None) -> Iterator[JobRow]:
     """The dial gauge where one was used within two years, and thermometers."""
-    used = _gauge_used(p)
     if used is not None:
         # Whether it was tested before the first use that is recorded, nobody knows.
         due = p.home.checked.get(GAUGE, used) + timedelta(days=GAUGE_DAYS)
@@ -144,9 +182,10 @@ def _gauge_used(p: Pantry) -> date | None:
     """The first day on which a dial gauge was written into a process, None for none of late."""
     since = (p.today - timedelta(days=2 * GAUGE_DAYS)).isoformat()
     sql = "SELECT DISTINCT batch, made FROM lines WHERE method = ? AND made >= ? ORDER BY made"
-    rows = p.store.db.execute(sql, (Method.PRESSURE.value, since)).fetchall()
-    batches = past(p)
-    days = (made for id_, made in rows if "dial" in dict(batches[id_].process).get("canner", ""))
+    made = dict(p.store.db.execute(sql, (Method.PRESSURE.value, since)).fetchall())
+    days = (
+        made[one.id] for one in past_of(p, made) if "dial" in dict(one.process).get("canner", "")
+    )
     return next(map(date.fromisoformat, days), None)
 
 
@@ -181,7 +220,7 @@ def tend(p: Pantry, ref: str, job: str | None = None, *, at: At | None = None) -
     return Done(f"{batch.code} {batch.food.name}: {done}{next_}.", ())
 
 
-def _chosen(p: Pantry, batch: Batch, asked: list[JobRow], job: str | None) -> list[JobRow]:
+def _chosen(p: Pantry, batch: Batch, asked: Sequence[JobRow], job: str | None) -> list[JobRow]:
     if job:
         words = job.casefold().split()
         named = [one for one in asked if all(word in one.job for word in words)]

@@ -7,13 +7,12 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from datetime import date
 
-from pantry_tui.services.books.past import past
+from pantry_tui.services.books.past import TOO_MUCH, past
 from pantry_tui.services.books.rows import Loss, LossView, SeasonLoss
+from pantry_tui.services.books.year_losses import year_of_losses
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import Leaving, holds, leavings
 
-#: Reasons that say there was too much of it, not that it was made badly.
-TOO_MUCH = ("past its date", "nobody would eat it")
 SEASONS = ("winter", "spring", "summer", "autumn")
 
 #: Less than this many servings is worth no change.
@@ -40,6 +39,7 @@ def losses(p: Pantry, since: date | None = None) -> LossView:
         round(share, 3),
         tuple(_changes(rows)),
         tuple(_seasons(mine, total)),
+        year_of_losses(p),
     )
 
 

@@ -7,7 +7,7 @@ so that nobody folds the log of ten years to know what was eaten in one.
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 from functools import cached_property, lru_cache
@@ -32,6 +32,9 @@ def _parts(text: str) -> Any:
     found, _ = _decode(text)
     return found
 
+
+#: Reasons that say there was too much of it, not that it was made badly.
+TOO_MUCH = ("past its date", "nobody would eat it")
 
 #: How far back an unrecorded use is spread at most, in days.
 _YEAR = 365
@@ -154,6 +157,18 @@ def past(p: Pantry) -> Mapping[str, Past]:
     """Every batch whose put-up stands, by its id."""
     ready(p)
     return p.once("past", lambda: {row.batch: Past(row) for row in _rows(p) if row.came})
+
+
+def past_of(p: Pantry, batches: Iterable[str]) -> Iterator[Past]:
+    """These batches alone, each read when its turn comes."""
+    from pantry_tui.services.stock.tables import past_made
+
+    ready(p)
+    made = past_made(p)
+    for id_ in batches:
+        with reading(p.path):
+            row = table.row(p.store.db, id_) if made else row_of(p, id_)
+        yield Past(row)
 
 
 def _rows(p: Pantry) -> Sequence[table.Row]:

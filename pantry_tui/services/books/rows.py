@@ -137,6 +137,18 @@ class SeasonLoss:
 
 
 @dataclass(frozen=True, slots=True)
+class YearOfLosses:
+    """Servings discarded in the last twelve months, their share of what was eaten and discarded,
+    and how many were saved by being eaten in their last four weeks; `before` are those of the
+    twelve months before, None where there was nothing yet."""
+
+    lost: float
+    share: float
+    saved: float
+    before: float | None
+
+
+@dataclass(frozen=True, slots=True)
 class LossView:
     """`share` is of all servings that stood or were put up in the time; `changes` are sentences."""
 
@@ -145,3 +157,4 @@ class LossView:
     share: float
     changes: tuple[str, ...]
     seasons: tuple[SeasonLoss, ...] = ()
+    year: YearOfLosses = YearOfLosses(0.0, 0.0, 0.0, None)

@@ -13,18 +13,17 @@ from pantry_tui.core.plan.outlook import Ahead, ahead
 from pantry_tui.core.plan.pace import Portion, pace
 from pantry_tui.core.plan.range_words import in_words
 from pantry_tui.core.plan.replay import Replayed, replayed
-from pantry_tui.core.words import Group, Verdict
-from pantry_tui.services.books.past import Past, past
+from pantry_tui.core.words import Group
+from pantry_tui.services.books.past import Past
 from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear
 from pantry_tui.services.books.year import years
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import harvest as harvests
-from pantry_tui.services.plan import putup_next
+from pantry_tui.services.plan import paces, putup_next
 from pantry_tui.services.plan.basis import Basis
-from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.putup_next import AS_EATEN, Ask, Demand, Usual
-from pantry_tui.services.stock.stands import Stands, stands
+from pantry_tui.services.stock.stands import Stands
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,14 +51,11 @@ def foods(p: Pantry, until: date | None, basis: Basis) -> list[OneFood]:
     books: dict[str, list[FoodYear]] = defaultdict(list)
     for year in p.once("years", lambda: years(p)):
         books[year.food].append(year)
-    standing: dict[str, list[Stands]] = defaultdict(list)
-    for one in stands(p):
-        if one.usable and one.verdict is not Verdict.UNKNOWN:
-            standing[one.line.food].append(one)
+    standing = paces.by_food(p)
     return [
-        _food(p, name, batches, standing[name], basis, books[name], until)
+        _food(p, name, batches, standing.get(name, ()), basis, books[name], until)
         for name, batches in putup_next.by_food(p).items()
-        if standing[name] or name in basis.eaten or putup_next.comes_again(p, batches)
+        if name in standing or name in basis.eaten or putup_next.comes_again(p, batches)
     ]
 
 
@@ -75,15 +71,7 @@ def _food(
     way = putup_next.usual(p, batches)
     group = way.batch.food.group
     ours = [one for one in standing if not one.line.reserved]
-    by_date: dict[date | None, float] = defaultdict(float)
-    safety = set()
-    for judged in ours:
-        # What is past its best already cannot be saved by haste: nothing hurries it any more.
-        dated = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
-        by_date[min(dated, default=None)] += _left_in(p, group, judged)
-        if dated and min(dated) == judged.discard_after:
-            safety.add(min(dated))
-    parts = [Portion(servings, day) for day, servings in by_date.items()]
+    parts, safety = paces.portions(p, group, ours)
     harvest = harvests.next_of(p, name, p.today)
     eats, eaten = basis.appetite, basis.eaten.get(name)
     ceiling = min(eats.of_food(name), eats.of_group(group))
@@ -93,7 +81,7 @@ def _food(
     most = min(pace(parts, harvest, p.today).can, ceiling)
     wanted = putup_next.demand(p, eaten, most, book, way, batches)
     wanted = _as_said(eats, name, group, _supposed(basis, name, wanted))
-    unit = putup_next.unit_of(p, ours, way)
+    unit = paces.unit_of(p, group, ours) if ours else way.unit
     return OneFood(
         name,
         group,
@@ -129,15 +117,6 @@ def _supposed(basis: Basis, name: str, wanted: Demand) -> Demand:
     if basis.mouths == 1.0 or wanted.source.startswith(AS_EATEN) or not wanted.known:
         return wanted
     return replace(wanted, a_week=wanted.a_week * basis.mouths)
-
-
-def _left_in(p: Pantry, group: Group, one: Stands) -> float:
-    """Servings in equal containers now."""
-    if one.whole is not None:
-        return one.line.n * holds(p)(one.line.food, group, one.whole)
-    kept = past(p)[one.line.batch].kept
-    mine = [kept[int(number) - 1] for number in one.line.numbers.split()]
-    return sum(holds(p)(one.line.food, group, held.came.held) * held.left for held in mine)
 
 
 def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:

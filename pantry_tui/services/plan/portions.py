@@ -16,7 +16,7 @@ from pantry_tui.core.amounts import exact_amount
 from pantry_tui.core.log.fold import ONE
 from pantry_tui.core.model import Container
 from pantry_tui.core.words import Group
-from pantry_tui.services.books.past import Past, past, since_when
+from pantry_tui.services.books.past import Came, Past, past, since_when
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.servings import in_amount
 from pantry_tui.services.stock.ready import ready
@@ -86,13 +86,17 @@ def leavings_of(
     for batch in batches:
         if not batch.last or batch.last < day:
             continue
+        alike: Came | None = None
         for gone in batch.gone:
             if gone.day < since or (fates and gone.fate not in fates):
                 continue
-            came = batch.came_at(gone.at)
-            number = came.first.number if gone.number is None else gone.number
-            share = 1.0 if gone.number is None else float(number / came.first.number)
-            much = servings(batch.food, batch.group, came.held) * share
-            first = start(gone, came.born)
-            id_ = batch.id_of(gone.at + 1)
-            yield Leaving(batch, id_, gone.fate, much, first, gone.day, gone.why, share, number)
+            if (came := batch.came_at(gone.at)) is not alike:  # most are as the one before
+                alike, held = came, came.first.number
+                whole = servings(batch.food, batch.group, came.held)
+            number, share = held, 1.0
+            if gone.number is not None:
+                number, share = gone.number, float(gone.number / held)
+            first, id_ = start(gone, came.born), batch.id_of(gone.at + 1)
+            yield Leaving(
+                batch, id_, gone.fate, whole * share, first, gone.day, gone.why, share, number
+            )

@@ -17,20 +17,18 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
-from pantry_tui.core.plan.pace_words import SERVINGS, Unit
-from pantry_tui.core.text import clean, singular
+from pantry_tui.core.plan.pace_words import Unit
 from pantry_tui.core.words import Method, State
 from pantry_tui.reference.yields import load_yields
-from pantry_tui.services.books.losses import TOO_MUCH
-from pantry_tui.services.books.past import Came, Past, past
+from pantry_tui.services.books.past import TOO_MUCH, Came, Past, past
 from pantry_tui.services.books.rows import FoodYear, Way
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.nouns import noun
 from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
 from pantry_tui.services.plan.servings import weight
 from pantry_tui.services.plan.ways import shared_out, shares
 from pantry_tui.services.stock.came_of import born
-from pantry_tui.services.stock.stands import Stands
 
 #: Where a rate is from when the log says it.
 AS_EATEN = "as eaten"
@@ -144,28 +142,6 @@ def _kinds(
                 size = servings(batch.food, batch.group, one.held)
                 found[batch.method.value, batch.size, size].append((batch, one))
     return found
-
-
-def noun(size: str) -> str:
-    """ "pint jar" -> "jars"; "box of 12" -> "boxes"; "" -> "containers"."""
-    words = clean(size).split(" of ")[0].split()
-    if not words or not words[-1].isalpha():
-        return "containers"
-    return saying.plural(singular(words[-1].lower()))
-
-
-def unit_of(p: Pantry, standing: Sequence[Stands], way: Usual) -> Unit:
-    """Containers, where all that stand are of one size and none is drawn from; else servings."""
-    if any(one.line.amount for one in standing) or way.container.bulk:
-        return SERVINGS
-    food = way.batch.food
-    sizes = {one.line.size: one.whole for one in standing}
-    each = {
-        (holds(p)(food.name, food.group, whole), noun(size))
-        for size, whole in sizes.items()
-        if whole is not None
-    }
-    return SERVINGS if len(each) > 1 else way.unit
 
 
 def demand(

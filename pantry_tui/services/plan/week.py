@@ -12,7 +12,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Eaten, Entry
-from pantry_tui.core.plan.menu import Candidate, Menu, Pick
+from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Pick
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Climate, State
 from pantry_tui.errors import BadInput, Refused
@@ -72,7 +72,18 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     need = needs(p, found, eats, first, length)
     if draft.plan is not None:
         found = [one for one in found if one.container in asked or one.must]
-    return plan(found, eats, first, need, draft.wishes, dishes(p), length)
+    return plan(found, eats, first, need, draft.wishes, _rested(p, draft), length)
+
+
+def _rested(p: Pantry, draft: WeekDraft) -> list[Dish]:
+    """Own dishes but for those of the week before: nobody wants the same pot every week. What is
+    asked for comes all the same."""
+    was = p.home.week
+    lately: set[str] = set()
+    since = draft.start - was.start if was is not None and was.start is not None else None
+    if was is not None and since is not None and timedelta(0) < since <= 2 * _AHEAD:
+        lately = {entry.dish for entry in was.entries or ()}
+    return [one for one in dishes(p) if one.name not in lately or one.name in draft.wishes.dishes]
 
 
 @booked

@@ -12,7 +12,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
-from pantry_tui.core.plan.menu import Candidate, Why
+from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Verdict
@@ -23,6 +23,7 @@ from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.rows import Take, WeekView
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.plan.why import reasons
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.lines import rows
 from pantry_tui.services.stock.pick import name_of
@@ -194,7 +195,8 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     batch = p.stock.batches[first.batch]
     whole = sum(servings(p, container) for container in left)
     part = entry.servings if entry.amount else whole
-    why, judged = tuple(_why(entry)), p.judge(first)
+    judged = p.judge(first)
+    why = tuple(reasons(p, entry, left, part, judged))
     return Take(
         code=batch.code,
         food=batch.food.name,
@@ -214,35 +216,3 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         role=role_at_table(p, batch.food.name, batch.food.group),
         left=first.amount,
     )
-
-
-def _why(entry: Entry) -> Iterable[str]:
-    """Why it is in the week, and what its opening ties up."""
-    words = {
-        Why.KEPT: "You put it there.",
-        Why.MUST: "It is open or thawed: its clock runs.",
-        Why.DUE: "It falls due this week.",
-        Why.DISH: f"For {entry.dish}." if entry.dish else "Its dish lacks a part now.",
-        Why.BEGIN: "There is so much of it that it must be begun before others.",
-        Why.PACE: "At its pace it comes this week.",
-        Why.TABLE: "The day has no other main.",
-    }
-    yield words[Why(entry.why)]
-    if entry.dish and entry.why != Why.DISH:
-        yield f"For {entry.dish}."
-    if entry.later >= 1:
-        by = f": finish it by {dates.say(entry.until)}" if entry.until else ""
-        days = f"{len(entry.days)} days" if len(entry.days) > 1 else "that day"
-        yield f"It is for {days}, and about {_some(entry.later)} for next week{by}."
-    elif len(entry.days) > 1:
-        yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
-    if entry.spare >= 1:
-        one = round(entry.spare) == 1
-        yield (
-            f"About {_some(entry.spare)} {'is' if one else 'are'} more than you can eat by its "
-            f"last safe day: share {'it' if one else 'them'} on the first day."
-        )
-
-
-def _some(servings: float) -> str:
-    return "one serving" if round(servings) == 1 else f"{servings:.0f} servings"

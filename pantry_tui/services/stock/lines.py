@@ -44,18 +44,19 @@ class Lines(Protocol):
         """(head, rows under it), in order."""
 
 
-_HEAD = (
-    f"CASE WHEN verdict IN ({table.numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)}) THEN 0 "
+#: The number of the part below in which a row stands. What most rows are comes first: SQLite
+#: reckons the verdict anew wherever its name stands.
+_PART = (
+    f"CASE WHEN verdict = {table.numbers(Verdict.SOUND)} "
+    f"AND state NOT IN ('{State.OPEN}', '{State.THAWED}') THEN 5 "
+    f"WHEN verdict IN ({table.numbers(Verdict.DO_NOT_TASTE, Verdict.DISCARD)}) THEN 0 "
     f"WHEN state IN ('{State.OPEN}', '{State.THAWED}') THEN 1 "
     f"WHEN verdict = {table.numbers(Verdict.EAT_SOON)} THEN 2 "
     f"WHEN verdict = {table.numbers(Verdict.PAST_BEST)} THEN 3 "
-    f"WHEN verdict = {table.numbers(Verdict.UNKNOWN)} THEN 5 ELSE 4 END"
+    f"WHEN verdict = {table.numbers(Verdict.NEEDS_CARE)} THEN 4 "
+    f"WHEN verdict = {table.numbers(Verdict.UNKNOWN)} THEN 6 ELSE 5 END"
 )
-#: The same with what needs care apart from what is only later.
-_PART = (
-    f"CASE WHEN {_HEAD} < 4 THEN {_HEAD} WHEN {_HEAD} = 5 THEN 6 "
-    f"WHEN verdict = {table.numbers(Verdict.NEEDS_CARE)} THEN 4 ELSE 5 END"
-)
+#: The heads of the list, with what needs care apart from what is only later.
 PARTS = (*HEADS[:4], Verdict.NEEDS_CARE.value, *HEADS[4:])
 _BY_DATE = "first_date, code, id"
 
@@ -156,14 +157,6 @@ def lines(
     with reading(p.path):
         ids = table.ids(p.store.db, where, f"{_UNDER[order]}, {_BY_DATE}", values)
         return StockLines(p, ids, order)
-
-
-def in_store(p: Pantry, *, text: str = "", place: str | None = None) -> int:
-    """How many containers the same list stands for."""
-    ready(p)
-    where, values = _condition(p, text, place)
-    with reading(p.path):
-        return table.how_many(p.store.db, where, values)
 
 
 def shelves(p: Pantry) -> list[Shelf]:

@@ -146,13 +146,15 @@ def notices(p: Pantry) -> list[str]:
 
 def _notices(p: Pantry, places: Iterable[Place]) -> Iterable[str]:
     ready(p)
+    outside = [one for one in places if one.reading is not None and not warmth.in_range(one)]
+    if not outside:
+        return
     paths = p.place_paths()
-    for place in places:
-        if place.reading is None or warmth.in_range(place):
-            continue
-        with reading(p.path):
-            said = _said(table.cost(p.store.db, place.id, p.today.isoformat()))
-        if said:
+    with reading(p.path):
+        costs = table.costs(p.store.db, p.today.isoformat())
+    for place in outside:
+        said = _said(costs[place.id]) if place.id in costs else ""
+        if said and place.reading is not None:
             read_on = dates.say(place.reading.when.day)
             yield f"{paths[place.id]} measured {place.reading.temp_f:g} F on {read_on}: {said}."
 

@@ -24,17 +24,9 @@ def rows_of(p: Pantry, batch: Batch) -> list[DueRow]:
 
 def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:
     """How many containers pass a date in each of the months ahead: ("Jan 2027", 14)."""
-    from pantry_tui.core import dates
+    from pantry_tui.services.stock.months import months_ahead
 
-    first = p.today.replace(day=1)
-    names = [dates.add(first, n, "months") for n in range(ahead)]
-    found = dict.fromkeys(names, 0)
-    for row in everything(p):
-        days = [day for day in (row.best_by, row.discard_after) if day and day >= p.today]
-        month = min(days).replace(day=1) if days else None
-        if month in found:
-            found[month] += row.count
-    return [(dates.say(name).split(" ", 2)[2], count) for name, count in found.items()]
+    return [(one.name, one.best + one.last) for one in months_ahead(p, ahead)]
 
 
 def due(p: Pantry, within: int | None = None, place: str | None = None) -> list[DueRow]:

@@ -266,3 +266,10 @@ def test_days_are_those_of_the_facts() -> None:
     late = weather("p", {"p": place(COLD, read(1, 8, 38.0), read(2, 0.5, 45.0, 60))}, NOW)
     assert next(one for one in late if one.temperature_f == 45.0).day == MADE + timedelta(days=1)
     assert found[0].day == date.min
+
+
+def test_so_warm_for_so_long_reaches_back_before_it_was_changed_into_a_warm_place() -> None:
+    """Read 50 °F for two hours in what was a refrigerator until an hour ago."""
+    facts = (COLD, held(0, 9, Climate.PANTRY, 60.0), read(0, 10, 50.0, 120))
+    assert (8.0, 9.0, 50.0) in told(*facts)
+    assert (8.0, 9.0, 50.0) not in told(COLD, facts[1], read(0, 10, 50.0, 30))

@@ -19,7 +19,7 @@ from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.output.calendar import calendar
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.stock import act, places, undo, view
+from pantry_tui.services.stock import act, places, readings, undo, view
 
 TODAY = date(2026, 11, 25)
 GOLDEN = Path(__file__).parent / "tending_demo.txt"
@@ -205,3 +205,27 @@ def test_the_calendar_of_the_demo_household(demo: Pantry) -> None:
     if os.environ.get("PANTRY_SNAPSHOTS") == "write":
         GOLDEN.write_text(text, encoding="utf-8")
     assert text == GOLDEN.read_text(encoding="utf-8")
+
+
+def test_after_each_act_the_jobs_are_those_that_another_window_finds(p: Pantry) -> None:
+    crock = made(p, "1 crock sauerkraut, lactic ferment, kitchen")
+    beets = "2 pint jars beets, pressure canned, minutes=30, psi=11, larder"
+    plain = made(p, beets)
+    dial = made(p, f"{beets}, canner=dial")
+    acts = (
+        lambda: tending.tend(p, crock, "skim"),
+        lambda: act.ready(p, crock),
+        lambda: undo.undo(p),
+        lambda: act.use(p, plain),
+        lambda: act.move(p, plain, "cellar"),
+        lambda: act.use(p, dial, "all"),
+        lambda: undo.undo(p),
+        lambda: readings.read(p, "cellar", 44.0),
+        lambda: made(p, "1 crate pears, cellar-stored, larder"),
+        lambda: setattr(p, "today", TODAY + timedelta(days=9)),
+        lambda: tending.tend(p, plain, "check the seals"),
+    )
+    for do in acts:
+        do()
+        with open_pantry(p.path, p.clock) as another:
+            assert tending.jobs(p, 400) == tending.jobs(another, 400)

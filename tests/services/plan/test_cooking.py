@@ -9,6 +9,8 @@ import pytest
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan import wishes
 from pantry_tui.services.plan.cooking import Cooked, cook
 from pantry_tui.services.plan.dishes import keep
 from pantry_tui.services.stock import act, places, reserve
@@ -76,3 +78,26 @@ def test_what_falls_due_makes_its_dish_come_first(p: Pantry) -> None:
 def test_a_food_that_no_dish_takes_is_said(p: Pantry, typed: str) -> None:
     with pytest.raises(BadInput, match="No dish of yours takes"):
         cook(p, typed)
+
+
+def test_the_same_pot_does_not_come_every_week(larder: Pantry) -> None:
+    """Beans and tomatoes press for weeks; the dish that takes them comes every other week, and
+    whoever asks for it has it all the same."""
+    p = larder
+    keep(p, "bean pot = 2 runner beans, 2 crushed tomatoes")
+    made = p.today - timedelta(days=330)
+    for line in (
+        f"40 pint jars runner beans, pressure canned, larder, {made}",
+        f"40 pint jars crushed tomatoes, boiling-water canned, larder, {made}",
+    ):
+        putup.put_up(p, putup.read(p, line))
+    cooked = []
+    for _ in range(4):
+        cooked.append(any(take.dish == "bean pot" for take in weeks.week(p).take))
+        weeks.accept(p)
+        p.today += timedelta(days=7)
+    assert cooked == [True, False, True, False]
+    weeks.accept(p)
+    p.today += timedelta(days=7)
+    wishes.cook(p, "bean pot", p.today)
+    assert any(take.dish == "bean pot" for take in weeks.week(p).take)

@@ -1,0 +1,88 @@
+"""Why something is in the week, in a sentence with its number: "1 of 14 jars; one every two weeks
+lasts to July". The pace is the one that the outlook says."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from pantry_tui.core import dates
+from pantry_tui.core.amounts import kitchen_count
+from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.log.payloads import Entry
+from pantry_tui.core.model import Container
+from pantry_tui.core.plan.menu import Why
+from pantry_tui.core.plan.pace_words import Unit, a_week, month
+from pantry_tui.core.words import State
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.paces import paced
+
+
+def reasons(
+    p: Pantry, entry: Entry, left: Sequence[Container], servings: float, judged: Judgement
+) -> Iterable[str]:
+    """Why it is in the week, how much of what stands it is, and what its opening ties up."""
+    yield _head(p, entry, left, servings, judged)
+    if entry.dish and entry.why != Why.DISH:
+        yield f"For {entry.dish}."
+    if entry.later >= 1:
+        by = f": finish it by {dates.say(entry.until)}" if entry.until else ""
+        days = f"{len(entry.days)} days" if len(entry.days) > 1 else "that day"
+        yield f"It is for {days}, and about {_some(entry.later)} for next week{by}."
+    elif len(entry.days) > 1:
+        yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
+    if entry.spare >= 1:
+        one = round(entry.spare) == 1
+        yield (
+            f"About {_some(entry.spare)} {'is' if one else 'are'} more than you can eat by its "
+            f"last safe day: share {'it' if one else 'them'} on the first day."
+        )
+
+
+def _head(
+    p: Pantry, entry: Entry, left: Sequence[Container], servings: float, judged: Judgement
+) -> str:
+    food = p.stock.batches[left[0].batch].food
+    found, unit, harvest = paced(p, food.name, food.group)
+    much = _part(servings, found.servings, unit)
+    near = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
+    match Why(entry.why):
+        case Why.KEPT:
+            return f"You put it there; it is {much}."
+        case Why.MUST:
+            return f"It is {_state(left[0])}: its clock runs; it is {much}."
+        case Why.DUE:
+            by = f"Due by {dates.say(min(near))}" if near else "It falls due this week"
+            return f"{by}; it is {much}."
+        case Why.DISH:
+            return f"For {entry.dish}; it is {much}." if entry.dish else f"It is {much}."
+        case _ if judged.best_by is not None and judged.best_by < p.today:
+            return f"Past its best since {dates.say(judged.best_by)}; it is {much}."
+        case _ if found.tight is not None and found.needs > found.can:
+            rate = a_week(found.needs, unit)
+            late = f"or some pass their date on {dates.say(found.tight)}"
+            return f"{much[:1].upper()}{much[1:]}; {rate}, {late}."
+        case _:
+            rate = a_week(found.can, unit, at_most=True)
+            lasts = "lasts" if rate.startswith("one ") else "last"
+            return f"{much[:1].upper()}{much[1:]}; {rate} {lasts} to {month(harvest, p.today)}."
+
+
+def _part(servings: float, whole: float, unit: Unit) -> str:
+    """ "1 of 14 jars", "4 of 88 servings", "the last 2 jars"."""
+    if unit.noun == "servings":
+        mine, all_ = kitchen_count(servings), kitchen_count(max(whole, servings))
+    else:
+        mine = str(unit.count(servings))
+        all_ = str(max(unit.count(whole), unit.count(servings)))
+    if mine == all_:
+        noun = unit.one if mine == "1" else unit.noun
+        return f"the last {noun}" if mine == "1" else f"the last {mine} {noun}"
+    return f"{mine} of {all_} {unit.noun}"
+
+
+def _state(container: Container) -> str:
+    return "thawed" if container.state is State.THAWED else "open"
+
+
+def _some(servings: float) -> str:
+    return "one serving" if round(servings) == 1 else f"{servings:.0f} servings"

@@ -1,0 +1,117 @@
+"""What a cook expects of a week: a main each day, an even table, no line too little or too big."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Mapping
+from datetime import date, timedelta
+
+from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Wishes
+from pantry_tui.core.plan.schedule import keeps
+from pantry_tui.core.plan.week import plan
+from pantry_tui.core.words import Group, Role
+
+START = date(2026, 11, 25)
+TWO = Appetite(2)
+
+
+def day(number: int) -> date:
+    return START + timedelta(days=number)
+
+
+def one(
+    name: str, food: str, servings: float = 4.0, open_days: int = 2, **more: object
+) -> Candidate:
+    facts = {"group": Group.MEAT, "last": None, "opened": keeps(open_days), **more}
+    return Candidate(name, food, servings=servings, **facts)  # type: ignore[arg-type]
+
+
+def laid(found: Menu, role: Role) -> Mapping[date, float]:
+    """Servings of a role on each day, an even part of what goes on for days."""
+    on: dict[date, float] = defaultdict(float)
+    for pick in found.picks:
+        for at in pick.days:
+            if pick.candidate.at_table is role:
+                on[at] += pick.candidate.servings / len(pick.days)
+    return on
+
+
+def test_every_day_has_its_main_also_beside_a_roast_for_three() -> None:
+    roast = one("roast", "beef roasts", 6.0, 3, last=day(60))
+    packs = [one(f"{n}", "chicken breasts", 2.0, last=day(60)) for n in range(9)]
+    mains = laid(plan([roast, *packs], TWO, START, Needs()), Role.MAIN)
+    assert len(mains) == 7
+    assert all(much >= 1 for much in mains.values())
+
+
+def test_fruit_is_even_over_the_days() -> None:
+    jars = [one(f"{n}", "peaches", 4.0, 2, group=Group.FRUIT, last=day(5)) for n in range(3)]
+    fruit = laid(plan(jars, TWO, START, Needs()), Role.FRUIT)
+    assert max(fruit.values()) <= 2
+
+
+def test_a_bird_too_big_for_the_table_waits_while_something_smaller_stands() -> None:
+    bird = one("bird", "turkeys", 40.0, last=day(200))
+    packs = [one(f"{n}", "ground beef", 4.0, last=day(60)) for n in range(9)]
+    found = plan([bird, *packs], TWO, START, Needs())
+    assert "bird" not in [pick.candidate.container for pick in found.picks]
+    assert "bird" in [food.container for food in found.more], "for whoever wants it"
+
+
+def test_where_nothing_smaller_stands_one_a_week_comes() -> None:
+    birds = [one(f"{n}", "turkeys", 40.0, last=day(200)) for n in range(3)]
+    found = plan(birds, TWO, START, Needs())
+    assert len(found.picks) == 1
+
+
+def test_of_two_birds_whose_date_is_near_one_comes_this_week_and_guests_take_both() -> None:
+    birds = [one(f"{n}", "turkeys", 40.0, last=day(20)) for n in range(2)]
+    packs = [one(f"beef {n}", "ground beef", 4.0, last=day(60)) for n in range(9)]
+    few = plan([*birds, *packs], TWO, START, Needs())
+    assert sum(pick.candidate.food == "turkeys" for pick in few.picks) == 1
+    feast = Appetite(2, table={day(3): 30, day(4): 30})
+    many = plan([*birds, *packs], feast, START, Needs())
+    turkeys = [pick for pick in many.picks if pick.candidate.food == "turkeys"]
+    assert turkeys
+    assert all(set(pick.days) & {day(3), day(4)} for pick in turkeys)
+
+
+def test_a_day_without_a_line_gets_what_presses_even_above_the_ceiling() -> None:
+    bags = [one(f"{n}", "strawberries", 4.0, 1, group=Group.FRUIT, last=day(12)) for n in range(12)]
+    found = plan(bags, Appetite(2, foods={}), START, Needs())
+    assert len({at for pick in found.picks for at in pick.days}) == 7
+    calm = [
+        one(f"{n}", "strawberries", 4.0, 1, group=Group.FRUIT, last=day(300)) for n in range(12)
+    ]
+    rested = plan(calm, TWO, START, Needs(shares={"fruit": 4.0}))
+    assert len({at for pick in rested.picks for at in pick.days}) < 7, "what can wait, waits"
+
+
+def test_of_few_meals_a_week_no_day_more_is_cooked() -> None:
+    packs = [one(f"{n}", "ground beef", 2.0, 1, last=day(60)) for n in range(9)]
+    bags = [one(f"s{n}", "strawberries", 4.0, 1, group=Group.FRUIT, last=day(12)) for n in range(9)]
+    found = plan([*packs, *bags], Appetite(2, meals=3), START, Needs())
+    assert len({at for pick in found.picks for at in pick.days}) <= 4
+
+
+def test_out_of_a_crate_no_crumbs_are_planned() -> None:
+    crate = one(
+        "crate", "apples", 40.6, group=Group.FRUIT, bulk=True, last=day(30), opened=keeps(None)
+    )
+    guests = Appetite(4, table={day(2): 9})
+    found = plan([crate], guests, START, Needs(), Wishes(out=frozenset({day(5)})))
+    assert found.picks
+    for pick in found.picks:
+        assert pick.candidate.servings >= guests.sit(pick.day) / 2
+    last = one("rest", "apples", 0.5, group=Group.FRUIT, bulk=True, opened=keeps(None))
+    assert plan([last], guests, START, Needs()).picks, "the last of it is eaten all the same"
+
+
+def test_what_is_due_on_the_first_day_of_a_week_is_for_the_week_before() -> None:
+    """Else all of it would be eaten on that one day."""
+    little = Appetite(4, groups={"vegetable": 1.0})
+    soon = one("soon", "zucchini", 4.0, 2, group=Group.VEGETABLE, last=day(7))
+    later = one("later", "beans", 4.0, 2, group=Group.VEGETABLE, last=day(12))
+    found = plan([later, soon], little, START, Needs())
+    assert [pick.candidate.container for pick in found.picks] == ["soon"]

@@ -1,0 +1,85 @@
+"""Why a line is in the week: short, with its number; the pace is the one that the outlook says."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import Group
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan import wishes
+from pantry_tui.services.plan.outlook import outlook
+from pantry_tui.services.plan.paces import paced
+from pantry_tui.services.stock import act, places
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", people=2)
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (("larder", "pantry"), ("fridge", "fridge"), ("cellar", "cellar")):
+            places.add(pantry, name, climate)
+        yield pantry
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def whys(p: Pantry, code: str) -> list[str]:
+    found = weeks.week(p)
+    return [take.why[0] for take in (*found.take, *found.beside) if take.code == code]
+
+
+def why(p: Pantry, code: str) -> str:
+    return whys(p, code)[0]
+
+
+def test_a_pace_is_the_outlook_s(p: Pantry) -> None:
+    code = up(p, "9 pint jars beets, pressure canned, larder, 2026-08-20")
+    said = why(p, code)
+    assert said == "1 of 9 jars; one jar every four weeks lasts to July."
+    (row,) = outlook(p).foods
+    assert "one jar every four weeks lasts to July" in row.pace_says
+    pace, unit, harvest = paced(p, "beets", row_group(p))
+    assert round(pace.can, 2) == row.pace_can
+    assert (unit.noun, harvest) == ("jars", row.harvest)
+
+
+def row_group(p: Pantry) -> Group:
+    facts = p.facts("beets")
+    assert facts is not None
+    return facts.group
+
+
+def test_what_would_be_lost_says_how_fast(p: Pantry) -> None:
+    code = up(p, "30 pint jars plums, boiling-water canned, larder, 2026-02-20")
+    assert "a week, or some pass their date on Sat 20 Feb 2027" in why(p, code)
+    assert why(p, code).startswith("1 of 30 jars; ")
+
+
+def test_open_due_past_best_pinned_and_out_of_a_crate(p: Pantry) -> None:
+    opened = up(p, "2 pint jars peaches, boiling-water canned, larder, 2026-08-01")
+    act.open_(p, opened)
+    due = up(p, "3 pint jars pears, boiling-water canned, larder, 2025-11-27")
+    old = up(p, "3 pint jars apricots, boiling-water canned, larder, 2025-10-01")
+    crate = up(p, "1 crate carrots, cellar-stored, cellar, 2026-11-01 amount=30lb")
+    pinned = up(p, "3 pint jars beets, pressure canned, larder, 2026-09-01")
+    wishes.pin(p, f"{pinned}/1", TODAY + timedelta(days=2))
+    assert why(p, opened) == "It is open: its clock runs; it is 1 of 2 jars."
+    assert why(p, due).startswith("Due by Fri 27 Nov 2026; it is ")
+    assert why(p, old).startswith("Past its best since Thu 1 Oct 2026; it is ")
+    assert "You put it there; it is 1 of 3 jars." in whys(p, pinned)
+    assert why(p, crate).startswith("2 of 90 servings; ")
+
+
+def test_the_last_one_is_called_so(p: Pantry) -> None:
+    code = up(p, "1 pint jar beets, pressure canned, larder, 2026-09-01")
+    assert why(p, code).startswith("The last jar; ")
