@@ -56,6 +56,12 @@ SOON = (
 )
 SOON_AFTER = 0.3
 
+#: All that a person is told of an error of ours.
+WRONG = (
+    "Something is wrong inside the program ({}) and the app has ended: what was done before is "
+    "booked; start it again with PANTRY_DEBUG=1 and report what it prints."
+)
+
 #: Seconds between two looks at what other windows have written, and at the day.
 LOOKS_EVERY = 1.0
 
@@ -188,6 +194,15 @@ class PantryApp(Host):
             daily(self.pantry.path)
         except PantryError as error:
             self.call_from_thread(self.tell, f"no backup: {error.message}", refused=True)
+
+    def _fatal_error(self) -> None:
+        """The screen library's own would print the traceback with all that the store holds."""
+        if os.environ.get("PANTRY_DEBUG"):
+            super()._fatal_error()
+            return
+        if not self._exit_renderables:
+            self._exit_renderables.append(WRONG.format(type(self._exception).__name__))
+        self._close_messages_no_wait()
 
     def _room(self, name: str) -> Screen[None]:
         """The one screen of a room; what was typed there stays."""

@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
-from pantry_tui.core.text import clean, unsteered
+from pantry_tui.core.text import clean, in_sight, unsteered
 from pantry_tui.errors import BadInput, PantryError, Refused
 
 if TYPE_CHECKING:
@@ -127,7 +127,7 @@ class Call:
         if self.as_json:
             print_json(units.data(data(found)))
         else:
-            print("\n".join(map(units.text, lines(units.rows(found)))))
+            print(in_sight("\n".join(map(units.text, lines(units.rows(found))))))
         return 0
 
     def refused(self, reasons: Sequence[str]) -> int:

@@ -38,7 +38,8 @@ def _told(found: Any) -> str:
                 "or --dates mdy (the month first)."
             )
         columns = ", ".join(ask.choices[:12])
-        return f"Say which column holds the food: --map food=..., one of {columns}."
+        held = ask.typed
+        return f"Say which column holds the {held}: --map {held}=..., one of {clean(columns)}."
     bad = len(found.bad) + found.more_bad
     first = found.bad[0]
     where = f"line {first.line}, {first.column}" if first.column else f"line {first.line}"
@@ -48,6 +49,11 @@ def _told(found: Any) -> str:
 
 def _lines(found: Any) -> list[str]:
     lines = [f"{name}: {clean(heading)}" for name, heading in found.columns.items()]
+    if found.unused:
+        lines.append(f"not used: {', '.join(clean(one) for one in found.unused)}")
+    lines += [f"line {one.line}, {clean(one.value)[:40]!r}: {one.reason}" for one in found.beyond]
+    if found.more_beyond:
+        lines.append(f"and {found.more_beyond:,} more cells that stand under no heading")
     lines += [
         f"line {one.line}, {clean(one.column)} {clean(one.value)[:40]!r}: {clean(one.reason)}"
         for one in found.bad

@@ -18,6 +18,9 @@ _TEXTS = (
     "food", "method", "size", "container", "place", "made", "note", "group", "acidity"
 )  # fmt: skip
 
+#: Bytes of a file of lines.
+_MOST_LINES = 10_000_000
+
 
 class PutUp(Verb):
     line: str = maybe_words('"7 pint jars runner beans, pressure canned, shelf 2, yesterday"')
@@ -101,6 +104,9 @@ def _text_of(file: str) -> str:
     """Raises BadInput for a file that cannot be read."""
     from pathlib import Path
 
+    from pantry_tui.store.files import refuse_unreadable
+
+    refuse_unreadable(Path(file), _MOST_LINES)
     try:
         return Path(file).read_text(encoding="utf-8-sig")
     except UnicodeDecodeError:

@@ -18,6 +18,7 @@ from pantry_tui.errors import BadInput, PantryError, Unclear
 if TYPE_CHECKING:
     from pathlib import Path
 
+    from pantry_tui.cli.call import Call
     from pantry_tui.cli.moments import Moment
 
 _TEXT = ("--store", "--today")
@@ -52,12 +53,26 @@ def main(argv: Sequence[str] | None = None) -> int:
     except Exception as error:  # the last net: a person gets a sentence, a developer the rest
         if os.environ.get("PANTRY_DEBUG"):
             raise
+        booked = isinstance(error, _BookedAlready)
+        what = "what you did is booked (see `pantry-tui log`)" if booked else "nothing was booked"
+        name = type(error.__cause__ if booked else error).__name__
         print(
-            f"Something is wrong inside the program ({type(error).__name__}): nothing was "
-            "booked; run again with PANTRY_DEBUG=1 and report what it prints.",
+            f"Something is wrong inside the program ({name}): {what}; "
+            "run again with PANTRY_DEBUG=1 and report what it prints.",
             file=sys.stderr,
         )
         return 1
+
+
+class _BookedAlready(Exception):
+    """What went wrong did so behind the commit, while the answer was made."""
+
+
+def _has_booked(call: Call) -> bool:
+    """Whether this command has written to its store."""
+    from pantry_tui.store.store import BOOKED_IN
+
+    return call.path in BOOKED_IN
 
 
 def _cannot_say(error: OSError) -> int:
@@ -110,6 +125,12 @@ def _run(typed: Sequence[str]) -> int:
                 {"about": error.about, "typed": error.typed, "choices": list(error.choices)},
             ]
             print_json({"error": clean(error.message), "asks": asks})
+        raise
+    except (OSError, UnicodeEncodeError):
+        raise
+    except Exception as error:
+        if _has_booked(call):
+            raise _BookedAlready from error
         raise
 
 

@@ -19,6 +19,9 @@ UNITS = {
     "fl oz": "fl oz", "tbsp": "tbsp", "tsp": "tsp",
 }  # fmt: skip
 
+#: No household has more of one thing, in any unit.
+MOST = 1_000_000
+
 VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
 _NUMBER = r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)"
 
@@ -48,7 +51,7 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     unit = plain[match.end() :].strip().rstrip(".")
     if unit and unit not in UNITS:
         raise BadInput(f"{unit[:40]!r} is no unit known here: use lb, oz, g, kg, ml, l, cup ...")
-    if not 0 < number <= 1_000_000:
+    if not 0 < number <= MOST:
         raise BadInput(f"{text[:40]!r} is no possible amount: more than 0, at most 1,000,000.")
     return number, UNITS[unit] if unit else ""
 

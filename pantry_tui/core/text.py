@@ -12,6 +12,19 @@ def clean(text: str) -> str:
     return " ".join("".join(kept).split())
 
 
+def has_name(text: str) -> bool:
+    """Whether anybody can see a letter or a figure of it."""
+    return any(char.isalnum() for char in text)
+
+
+def in_sight(text: str) -> str:
+    """Lines for a terminal, whatever a log holds: no character of them steers it."""
+    if text.replace("\n", " ").isprintable() and _TURNING.isdisjoint(text):
+        return text
+    kept = (c if c == "\n" or c.isprintable() else " " for c in text if c not in _TURNING)
+    return "".join(kept)
+
+
 def unsteered(json: str) -> str:
     """JSON whose strings steer no terminal and no reader: C1 controls, marks that turn the writing
     direction, line ends of other kinds and halves of characters as `\\u009b`."""

@@ -7,7 +7,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
 
-from pantry_tui.core.amounts import UNITS, VULGAR, Amount
+from pantry_tui.core.amounts import MOST, UNITS, VULGAR, Amount
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.words import Method
 
@@ -37,7 +37,8 @@ _UNPACKED = frozenset(
 )  # fmt: skip
 #: Words for one of what is counted, which are no vessels.
 _PIECE = r"(?:whole|loose)?\s*(?:head|fruit|piece|root|bulb|squash|egg|each|whole|loose)?(?:s|es)?"
-_FIGURE = r"\d+\s+\d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
+#: Bounded: a log of before, or of somebody else, may hold a figure of a thousand digits.
+_FIGURE = r"\d{1,7}\s+\d{1,4}/\d{1,4}|\d{1,4}/\d{1,4}|\d{1,7}(?:\.\d{1,6})?"
 _HELD = (
     rf"(?P<figure>{_FIGURE})?[\s-]*(?P<unit>"
     + "|".join(sorted((re.escape(one) for one in UNITS), key=len, reverse=True))
@@ -93,7 +94,7 @@ def vessel_word(size: str) -> str:
 @lru_cache(maxsize=4096)
 def contents_of(size: str) -> Amount | None:
     """What one of that size holds: ("40 lb crates") -> 40 lb, ("half-pint jars") -> 1/2 pint,
-    ("box of 12") -> 12 pieces; None where the words do not say."""
+    ("box of 12") -> 12 pieces; None where the words do not say, or say what no vessel holds."""
     said = size.strip().casefold()
     for sign, spelled in VULGAR.items():
         said = said.replace(sign, f" {spelled}")
@@ -103,12 +104,45 @@ def contents_of(size: str) -> Amount | None:
         return Amount(Fraction(1, 2), UNITS[half["unit"]])
     found = re.match(_HELD, said)
     if found is not None:
-        number = sum(map(Fraction, (found["figure"] or "1").split()), Fraction(0))
+        number = _figure(found["figure"] or "1")
         unit = UNITS[found["unit"]]
         if unit == "oz" and re.search(_BY_VOLUME, said):
             unit = "fl oz"
-        return Amount(number, unit) if number > 0 else None
+        return Amount(number, unit) if 0 < number <= MOST else None
     count = re.search(_OF, said)
-    if count is None:
-        return None
-    return Amount(Fraction(12 if count["dozen"] else int(count["number"])))
+    pieces = 0 if count is None else 12 if count["dozen"] else int(count["number"])
+    return Amount(Fraction(pieces)) if pieces else None
+
+
+def _figure(said: str) -> Fraction:
+    """("2 1/4") -> 9/4; nought for what divides by nothing."""
+    try:
+        return sum(map(Fraction, said.split()), Fraction(0))
+    except ZeroDivisionError:
+        return Fraction(0)
+
+
+#: A size that is longer is no size, characters.
+_LONGEST = 60
+_LIKE_A_NUMBER = r"(?<![\w.,/])[-+−–]?\s?[\d.,/]*\d[\d.,/]*(?:e[-+]?\d+)?|\b(?:nan|inf|infinity)\b"
+
+
+def wrong_size(size: str) -> str:
+    """What is wrong with a size that somebody types, in a sentence; "" for one that is understood,
+    or that says no figure ("heads", "half-pint jars", "40 lb crate")."""
+    said = " ".join(size.split())
+    shown = said if len(said) <= 30 else f"{said[:30]}..."
+    if len(said) > _LONGEST:
+        return f"The size {shown!r} is too long: write it like 500 ml jars."
+    for sign, spelled in VULGAR.items():
+        said = said.replace(sign, f" {spelled}")
+    for typed in re.findall(_LIKE_A_NUMBER, said.casefold()):
+        figure = typed.strip()
+        if re.fullmatch(r"\d+,\d+", figure):
+            return f"The size {shown!r} could be read two ways: write the number with a point."
+        if not re.fullmatch(_FIGURE, figure) or not 0 < _figure(figure) <= MOST:
+            return (
+                f"The size {shown!r} holds no figure that a vessel can have: "
+                "write it like 500 ml, 1/2 pint or 40 lb."
+            )
+    return ""

@@ -227,21 +227,21 @@ class Pantry(Told):
             return
         import pantry_tui.services.stock.tables  # noqa: F401 - what `settle` asks; others wait then
 
-        with self.store.write():
-            self._depth += 1
-            try:
+        before = self.store.booked
+        try:
+            with self.store.write():
+                self._depth = 1
                 self.catch_up()
                 self._refuse_if_updated()
                 yield
                 self.settle()
-            except BaseException:
-                self.refresh()
-                raise
-            finally:
-                self._depth -= 1
-                self._touched.clear()
-                self._marked.clear()
-                self.group = ""
+        except BaseException:
+            self.store.booked = before
+            self.refresh()
+            raise
+        finally:
+            self._depth, self.group = 0, ""
+            self._touched, self._marked = set(), set()
 
     def judge_what_waits(self) -> None:
         """Judge what is marked, and everything where the rules are others; outside `writing`."""

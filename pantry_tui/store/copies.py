@@ -19,6 +19,9 @@ from pantry_tui.settings import Backups, read_settings
 from pantry_tui.store import damage
 from pantry_tui.store.files import cannot, made_whole
 
+#: Of copies that bear a day to come so many are kept.
+MOST_AHEAD = 2
+
 
 class Copy(NamedTuple):
     """A sound copy and how many events its log holds."""
@@ -155,29 +158,34 @@ def daily(path: Path) -> None:
     if not wish.automatic or os.environ.get("PANTRY_NO_BACKUP"):
         return
     folder = folder_of(path, wish)
-    newest = made_by_itself(path, folder)[:1]
-    if newest and newest[0].name >= f"{path.stem}-{now():%Y-%m-%d}":
-        return  # that of today, or of a clock that ran ahead
+    today = f"{path.stem}-{now():%Y-%m-%d}"  # not the newest: a clock may have run ahead
+    if any(one.name.startswith(today) for one in made_by_itself(path, folder)):
+        return
     _private(folder)
     # Not looked at but through SQLite: a file of ours that is closed while another part of the
     # program writes would free the locks of both.
     _copy(path, free_name(folder, path.stem))
-    for old in too_many(path, made_by_itself(path, folder), wish):
+    for old in too_many(path, made_by_itself(path, folder), wish, now().date()):
         with suppress(OSError):
             old.unlink()
 
 
-def too_many(path: Path, copies: Sequence[Path], wish: Backups) -> list[Path]:
+def too_many(
+    path: Path, copies: Sequence[Path], wish: Backups, today: date | None = None
+) -> list[Path]:
     """Those that neither are the newest of one of the last days, weeks or months of which there
-    are any, as many of each as are wished."""
-    dated = [(when.date(), one) for one in copies if (when := moment_of(path, one.name))]
+    are any, as many of each as are wished; of days after `today` a few are kept beside."""
+    named = [(when.date(), one) for one in copies if (when := moment_of(path, one.name))]
+    # Those of a clock that ran ahead take no day of another.
+    ahead = [one for day, one in named if today and day > today]
+    dated = [(day, one) for day, one in named if not today or day <= today]
     wanted: set[Path] = set()
     for many, part in ((wish.days, _day), (wish.weeks, _week), (wish.months, _month)):
         newest: dict[tuple[int, ...], Path] = {}
         for day, one in dated:  # the newest first
             newest.setdefault(part(day), one)
         wanted.update(list(newest.values())[:many])
-    return [one for _, one in dated if one not in wanted]
+    return [*ahead[MOST_AHEAD:], *(one for _, one in dated if one not in wanted)]
 
 
 def _day(day: date) -> tuple[int, ...]:
@@ -193,7 +201,8 @@ def _month(day: date) -> tuple[int, ...]:
 
 
 def newest_sound(path: Path) -> Copy | None:
-    """The newest copy of a store that holds what was written to it; None where there is none."""
+    """The copy of a store that holds the newest of it and is sound; None where there is none. A
+    name says when a clock said it was made: what its log ends with says more."""
     found = made_by_itself(path, folder_of(path))
     with suppress(OSError), os.scandir(path.parent) as beside:
         head = f"{path.stem}-before-"
@@ -205,9 +214,10 @@ def newest_sound(path: Path) -> Copy | None:
     return next(_sound(sorted(found, key=_newest, reverse=True)), None)
 
 
-def _newest(one: Path) -> str:
-    """The moment that ends its name."""
-    return one.stem[-17:]
+def _newest(one: Path) -> tuple[str, int, str]:
+    """The id of its last event, which is later than that of any before it whatever the clock said;
+    how many there are; the moment that ends its name."""
+    return last_in(one), events_in(one), one.stem[-17:]
 
 
 def _sound(copies: Iterable[Path]) -> Iterator[Copy]:
@@ -235,6 +245,17 @@ def wrong_with(path: Path) -> str:
         return error.message
     except UNREADABLE as error:
         return str(error)
+
+
+def last_in(path: Path) -> str:
+    """The id of the last event that a copy holds; "" where that cannot be read, or is of a version
+    whose ids do not sort by time."""
+    from pantry_tui.store.soundness import UNREADABLE, looking
+
+    with suppress(PantryError, *UNREADABLE), looking(path) as db:
+        found = db.execute("SELECT max(id) FROM log").fetchone()[0]
+        return found if isinstance(found, str) else ""
+    return ""
 
 
 def events_in(path: Path) -> int:

@@ -6,11 +6,12 @@ All are readable by their owner alone, and none is ever written through a link.
 from __future__ import annotations
 
 import os
+import stat
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
-from pantry_tui.errors import Refused, StoreError
+from pantry_tui.errors import BadInput, Refused, StoreError
 
 #: Only the owner reads and writes.
 PRIVATE = 0o600
@@ -47,6 +48,20 @@ def made_whole(path: Path, *, folder: bool = False) -> Iterator[Path]:
     finally:
         with suppress(OSError):
             making.unlink()
+
+
+def refuse_unreadable(path: Path, most: int) -> None:
+    """Raises BadInput for what is no file of at most so many bytes: a pipe would be waited for,
+    and a device never ends."""
+    try:
+        found = os.stat(path)
+    except (OSError, ValueError) as error:
+        why = getattr(error, "strerror", None) or str(error)
+        raise BadInput(f"{path} cannot be read ({why}): name another file.") from error
+    if not stat.S_ISREG(found.st_mode):
+        raise BadInput(f"{path} is no file that can be read to its end: name a file.")
+    if found.st_size > most:
+        raise BadInput(f"{path} is over {most // 1_000_000:,} MB: name a smaller file.")
 
 
 def taken(path: Path) -> Refused:

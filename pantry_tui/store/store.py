@@ -27,6 +27,8 @@ _HEADER = b"SQLite format 3\x00"
 #: How long to wait for another program that holds the file, in seconds; to write, and to read.
 WRITE_WAIT_S = 60.0
 WAIT_S = 20.0
+#: The stores into which this process has booked, and committed.
+BOOKED_IN: set[Path] = set()
 #: Seconds after which the lock is asked for again.
 _AGAIN_S = 0.004
 NO_TEXT = "What was typed holds bytes that are no text: type it again."
@@ -235,6 +237,8 @@ class Store:
                 self._check_place()
                 yield
                 self.db.execute("COMMIT")
+                if self.booked:
+                    BOOKED_IN.add(self.path)
             except BaseException:
                 if self.db.in_transaction:
                     self.db.execute("ROLLBACK")

@@ -149,7 +149,34 @@ def test_a_clock_that_was_put_back_makes_no_copy_at_every_act(
     for moment in ("2027-11-25T08:00:00", "2026-11-25T18:00:00", "2026-11-25T19:00:00"):
         at(monkeypatch, moment)
         copies.daily(path)
-    assert len(copies.made_by_itself(path, copies.folder_of(path))) == 1
+    names = [one.name for one in copies.made_by_itself(path, copies.folder_of(path))]
+    assert names == ["pantry-2027-11-25-080000.db", "pantry-2026-11-25-180000.db"]
+
+
+def test_a_clock_that_ran_ahead_stops_no_copy_and_takes_no_day(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    settings("[backups]\ndays = 2\nweeks = 1\nmonths = 1\n")
+    ahead = [f"2031-01-0{n}T08:00:00" for n in range(1, 6)]
+    for moment in (*ahead, "2026-11-25T08:00:00", "2026-11-26T08:00:00", "2026-11-27T08:00:00"):
+        at(monkeypatch, moment)
+        copies.daily(path)
+    names = [one.name[7:17] for one in copies.made_by_itself(path, copies.folder_of(path))]
+    assert names == ["2031-01-05", "2031-01-04", "2026-11-27", "2026-11-26"]
+
+
+def test_the_newest_copy_is_that_which_holds_the_newest(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    at(monkeypatch, "2031-01-01T08:00:00")
+    copies.daily(path)
+    with open_pantry(path, TODAY) as p:
+        places.add(p, "attic", "room")
+    at(monkeypatch, "2026-11-25T08:00:00")
+    copies.daily(path)
+    found = copies.newest_sound(path)
+    assert found is not None
+    assert "2026-11-25" in found.path.name
 
 
 def test_old_copies_are_thinned_to_days_weeks_and_months(path: Path) -> None:

@@ -31,5 +31,5 @@ def thaw_days(size: str, amount: Amount | None) -> int:
 
 def _said(size: str) -> Amount | None:
     """("20 lb bag") -> 20 lb; a volume or nothing is no weight."""
-    said = re.search(r"(\d+(?:\.\d+)?)[\s-]*(lb|oz|kg|g)s?\b", size.casefold())
+    said = re.search(r"(?<![\d.])(\d{1,7}(?:\.\d{1,6})?)[\s-]*(lb|oz|kg|g)s?\b", size.casefold())
     return Amount(Fraction(said[1]), said[2]) if said else None

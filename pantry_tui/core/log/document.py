@@ -15,6 +15,7 @@ from typing import Any
 from pantry_tui.core.log.codec import read, write
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.payloads import BY_NAME
+from pantry_tui.core.log.sound import wrong_with
 from pantry_tui.errors import BadInput
 
 VERSION = 1
@@ -97,6 +98,8 @@ def _checked(row: Mapping[str, Any]) -> Event:
         raise ValueError("recorded says of no place on earth")
     text = json.dumps(row["says"], ensure_ascii=False, sort_keys=True)
     payload = read(row["did"], text)
+    if wrong := wrong_with(payload):
+        raise ValueError(wrong)
     event = Event(
         row["id"], row["recorded"], date.fromisoformat(row["day"]), payload, at, row["together"]
     )

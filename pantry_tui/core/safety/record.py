@@ -13,7 +13,7 @@ from functools import lru_cache
 
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.safety.measured import danger, unsafe_way
-from pantry_tui.core.safety.values import HINTS, NO, READERS, YES, denies, is_unknown
+from pantry_tui.core.safety.values import HINTS, NO, READERS, YES, beyond, denies, is_unknown
 from pantry_tui.core.words import Method
 
 #: Every key, with what else it is called.
@@ -134,7 +134,7 @@ def _wrong(key: str, value: str) -> str | None:
     said = unsafe_way(value) if key in WAYS else danger(value)
     if said is not None:
         return None  # understood, and but for a free word the reason for a doubt
-    return None if READERS[key](value) else HINTS[key]
+    return HINTS[key] if beyond(key, value) or not READERS[key](value) else None
 
 
 #: What a check of each method needs to know beside the jar.

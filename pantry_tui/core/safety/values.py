@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.amounts import MOST, read_altitude
 from pantry_tui.core.safety.measured import (
     read_canner,
     read_jar,
@@ -127,6 +127,33 @@ def _state(value: str) -> bool:
         return State(value.casefold()) is not State.GONE
     except ValueError:
         return False
+
+
+#: Key -> the most that any kitchen writes of it.
+_MOST = {"minutes": 6000.0, "psi": 60.0, "ph": 14.0, "temperature": 1000.0}
+_PERCENT = r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b)"
+#: What may be below nought, or is read by somebody else.
+_MAY_BE_BELOW = frozenset({"temperature", "altitude", "by", "form", "printed", "amount"})
+
+
+def beyond(key: str, value: str) -> bool:
+    """Whether a number in the value is none that this key can have: of a thousand digits, below
+    nought, more than all of it (of percents), or more than any kitchen reaches."""
+    if key in ("by", "form"):
+        return len(value) > 200
+    if re.search(r"\d{8}|\d[.,]\d{8}|\d/0+(?!\d)|\de[-+]?\d", value.casefold()):
+        return True
+    if key not in _MAY_BE_BELOW and re.match(r"\s*[-−–]\s*[\d.,]", value):
+        return True
+    if any(float(one.replace(",", ".")) > 100 for one in re.findall(_PERCENT, value.casefold())):
+        return True
+    number = {"minutes": read_minutes, "psi": read_psi}.get(key, _first_number)(value)
+    return number is not None and number > _MOST.get(key, MOST)
+
+
+def _first_number(value: str) -> float | None:
+    found = re.search(r"\d+(?:[.,]\d+)?", value)
+    return float(found[0].replace(",", ".")) if found else None
 
 
 #: Key -> whether its value is understood. An amount and a printed day are read by who books them.

@@ -9,6 +9,7 @@ from datetime import date
 from pathlib import Path
 
 from pantry_tui.errors import BadInput
+from pantry_tui.store.files import refuse_unreadable
 
 #: Field -> headings that name it, in lower case without marks.
 HEADINGS: dict[str, tuple[str, ...]] = {
@@ -24,7 +25,7 @@ HEADINGS: dict[str, tuple[str, ...]] = {
     "note": ("note", "notes", "remarks", "comment", "comments", "memo"),
 }
 #: A file larger than that is no household's list.
-MOST_BYTES = 64 * 1024 * 1024
+MOST_BYTES = 64_000_000
 
 
 def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
@@ -35,19 +36,29 @@ def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
         return
     if path.suffix.lower() not in (".csv", ".tsv", ".txt"):
         raise BadInput(f"{path.name} is no list that is read here: save it as .csv or .tsv.")
+    refuse_unreadable(path, MOST_BYTES)
     encoding = _encoding(path)
     with path.open(encoding=encoding, newline="", errors="strict") as handle:
         head = handle.read(64 * 1024)
         if "\0" in head:
             raise BadInput(f"{path.name} is no text: save the list as .csv and import that.")
         handle.seek(0)
-        reader = csv.reader(handle, delimiter=_delimiter(path, head))
+        sign = _delimiter(path, head)
+        # Strict: else a quote that is never closed takes all that follows into one cell.
+        reader = csv.reader(handle, delimiter=sign, strict=True)
+        begins, width = 1, 0
         try:
             for row in reader:
                 cells = [cell.strip() for cell in row]
+                if any(_holds_rows(cell, sign, width) for cell in cells):
+                    raise _open_quote(path, begins)
                 if any(cells):
+                    width = width or len(cells)
                     yield reader.line_num, cells
+                begins = reader.line_num + 1
         except csv.Error as error:
+            if "unexpected end" in str(error):
+                raise _open_quote(path, begins) from error
             raise BadInput(
                 f"{path.name} line {reader.line_num} is no row of a table ({error}): mend it."
             ) from error
@@ -63,12 +74,9 @@ def _sheet_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
             f"{path.name}: reading a spreadsheet needs one more package: pip install openpyxl, or "
             "save the list as .csv and import that."
         ) from error
+    refuse_unreadable(path, MOST_BYTES)
     try:
-        if path.stat().st_size > MOST_BYTES:
-            raise BadInput(f"{path.name} is over 64 MB: split the list and import the parts.")
         book = load_workbook(path, read_only=True, data_only=True)
-    except BadInput:
-        raise
     except Exception as error:  # its reader raises what its parsers do
         raise BadInput(f"{path.name} is no spreadsheet that can be read: save it anew.") from error
     try:
@@ -90,11 +98,21 @@ def _cell(value: object) -> str:
     return "" if value is None else str(value).strip()
 
 
+def _holds_rows(cell: str, sign: str, width: int) -> bool:
+    """Whether a cell of several lines has taken in a row as wide as the headings."""
+    return width > 1 and any(line.count(sign) >= width - 1 for line in cell.splitlines()[1:])
+
+
+def _open_quote(path: Path, line: int) -> BadInput:
+    return BadInput(
+        f"{path.name} line {line} opens a quote that nothing closes there: close it, or leave it "
+        "out."
+    )
+
+
 def _encoding(path: Path) -> str:
     """UTF-8 where all of it is, else UTF-16 by its mark, else Windows western."""
     try:
-        if path.stat().st_size > MOST_BYTES:
-            raise BadInput(f"{path.name} is over 64 MB: split the list and import the parts.")
         with path.open("rb") as handle:
             start = handle.read(4)
             if start[:2] in (b"\xff\xfe", b"\xfe\xff"):
@@ -148,6 +166,12 @@ def guess(headings: list[str]) -> dict[str, int]:
     return found
 
 
+def alike(headings: list[str], column: int) -> list[int]:
+    """The columns that bear the same heading as that one, itself too."""
+    name = headings[column].casefold()
+    return [at for at, one in enumerate(headings) if name and one.casefold() == name]
+
+
 def mapping(text: str, headings: list[str]) -> dict[str, int]:
     """("food=Item,count=Qty") -> field -> column. Raises BadInput for a field or a heading that is
     not there; a heading may be its number, 1 for the first."""
@@ -159,6 +183,9 @@ def mapping(text: str, headings: list[str]) -> dict[str, int]:
         column = next(
             (n for n, one in enumerate(headings) if one.casefold() == heading.casefold()), None
         )
+        if column is not None and len(same := alike(headings, column)) > 1:
+            numbers = " or ".join(str(one + 1) for one in same)
+            raise BadInput(f"{heading!r} stands over several columns: say {field}={numbers}.")
         if column is None and heading.isdecimal() and 1 <= int(heading) <= len(headings):
             column = int(heading) - 1
         if column is None:

@@ -11,12 +11,14 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
+from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.line.days import readings
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
-from pantry_tui.services.batchwork.columns import guess, mapping, open_rows
+from pantry_tui.services.batchwork.cells import read_count
+from pantry_tui.services.batchwork.columns import alike, guess, mapping, open_rows
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -38,7 +40,8 @@ class Bad:
 
 @dataclass
 class Imported:
-    """What an import came to; `columns` are the headings by field, `first` the first rows."""
+    """What an import came to; `columns` are the headings by field, `first` the first rows,
+    `unused` the headings of which nothing is taken, `beyond` cells that stand under no heading."""
 
     columns: dict[str, str] = field(default_factory=dict)
     rows: int = 0
@@ -48,6 +51,17 @@ class Imported:
     asks: list[Ask] = field(default_factory=list)
     first: list[list[str]] = field(default_factory=list)
     booked: bool = False
+    unused: list[str] = field(default_factory=list)
+    beyond: list[Bad] = field(default_factory=list)
+    more_beyond: int = 0
+
+
+class _Row(NamedTuple):
+    """The line in which a row begins, its cells by field, and what stands beyond the headings."""
+
+    line: int
+    cells: dict[str, str]
+    beyond: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -59,18 +73,23 @@ class _List:
     fields: dict[str, int]
     order: str
 
-    def rows(self) -> Iterator[tuple[int, dict[str, str]]]:
-        """Every row below the headings: its line, and its cells by field."""
+    def rows(self) -> Iterator[_Row]:
+        """Every row below the headings."""
         rows = open_rows(self.path)
         next(rows)
         for number, cells in rows:
-            yield (
-                number,
-                {
-                    name: cells[column] if column < len(cells) else ""
-                    for name, column in self.fields.items()
-                },
+            named = {
+                name: cells[column] if column < len(cells) else ""
+                for name, column in self.fields.items()
+            }
+            taken = self.fields.values()
+            heads = [*self.headings, *[""] * (len(cells) - len(self.headings))]
+            beyond = (
+                cell
+                for at, (head, cell) in enumerate(zip(heads, cells, strict=False))
+                if cell and not head and at not in taken
             )
+            yield _Row(number, named, tuple(beyond))
 
 
 def import_list(
@@ -93,7 +112,7 @@ def import_list(
     if found.bad or found.asks or dry_run:
         return found
     with p.together():
-        for number, cells in made.rows():
+        for number, cells, _ in made.rows():
             putup.put_up(p, _reading(p, cells, made))
             if progress is not None:
                 progress(number)
@@ -112,10 +131,17 @@ def _opened(path: Path, columns: str, order: str, found: Imported) -> _List:
             break
     if not head or not found.first:
         raise BadInput(f"{path.name} holds no rows below its headings.")
-    fields = guess(head) | (mapping(columns, head) if columns else {})
+    told = mapping(columns, head) if columns else {}
+    fields = guess(head) | told
     found.columns = {name: head[column] for name, column in fields.items()}
     if "food" not in fields and "line" not in fields:
         found.asks.append(Ask("column", "food", tuple(head)))
+    for name, column in fields.items():
+        same = alike(head, column)
+        if name not in told and len(same) > 1:
+            found.asks.append(Ask("column", name, tuple(str(one + 1) for one in same)))
+    taken = fields.values()
+    found.unused = [one for at, one in enumerate(head) if one and at not in taken]
     made = _List(path, head, fields, order)
     if not order and not found.asks:
         made = _ordered(made, found)
@@ -125,7 +151,7 @@ def _opened(path: Path, columns: str, order: str, found: Imported) -> _List:
 def _ordered(made: _List, found: Imported) -> _List:
     """How the days of the column are written, where some day settles it; else it is asked once."""
     could, example = set(ORDERS[:2]), ""
-    for _, cells in made.rows():
+    for _, cells, _ in made.rows():
         for name in ("made", "printed"):
             parts = re.fullmatch(r"(\d{1,2})[./-](\d{1,2})(?:[./-]\d{2,4})?", cells.get(name, ""))
             if parts is None or parts[1] == parts[2]:
@@ -143,8 +169,14 @@ def _ordered(made: _List, found: Imported) -> _List:
 
 
 def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], None] | None) -> None:
-    for number, cells in made.rows():
+    for number, cells, beyond in made.rows():
         found.rows += 1
+        for cell in beyond:
+            if len(found.beyond) < MOST_BAD:
+                why = "It stands under no heading: nothing is taken of it."
+                found.beyond.append(Bad(number, "", cell, why))
+            else:
+                found.more_beyond += 1
         try:
             putup.preview(p, _reading(p, cells, made))
             found.batches += 1
@@ -185,8 +217,11 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
     """A row as the line that a person would type of it."""
     count = cells.get("count", "")
     size, vessel = cells.get("size", ""), cells.get("vessel", "")
-    if re.fullmatch(r"\d+(?:[.,]0+)?", count):
-        count = str(int(float(count.replace(",", "."))))
+    if "count" in cells and (count or not cells.get("line")):
+        try:
+            count = read_count(count)
+        except ValueError as error:
+            raise _Cell("count", str(error)) from error
     plain = count.isdecimal() and bool(size)
     many = f"{count} x {size} {vessel}" if plain else f"{count} {vessel} {size}"
     parts = [cells.get("line", ""), many, cells.get("food", ""), cells.get("method", "")]

@@ -4,6 +4,7 @@ looked up again, since the old one may have been for another jar, height or advi
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import Any, NamedTuple
@@ -30,7 +31,7 @@ from pantry_tui.services.stock.pick import batch_named
 #: What of a record is the recipe; the rest is how it went that day, and is never copied.
 RECIPE = ("form", "pack", "salt", "sugar", "vinegar", "acid", "cure")
 #: Amounts that grow with the batch; a share ("2.25%") does not.
-_SCALED = re.compile(r"^(\d+(?:\.\d+)?)\s*(tbsp|tsp|cups?|g|kg|oz|lb|ml|l)\b(.*)$")
+_SCALED = re.compile(r"^(\d{1,7}(?:\.\d{1,6})?)\s*(tbsp|tsp|cups?|g|kg|oz|lb|ml|l)\b(.*)$")
 
 
 class Again(NamedTuple):
@@ -71,7 +72,7 @@ def again(
     )
     recipe |= dict(said)
     note = f"as {batch.code}" + (f": {change.strip()}" if change and change.strip() else "")
-    where = place or p.place_paths()[p.containers_of(batch)[0].place]
+    where = place or _put_up_in(p, batch)
     reading = putup.from_flags(
         p,
         food=batch.food.name,
@@ -92,6 +93,13 @@ def again(
         _today(p, batch),
         tuple(f"{key}={value}" for key, value in record.items() if key not in RECIPE),
     )
+
+
+def _put_up_in(p: Pantry, batch: Batch) -> str:
+    """The place where most of it was put up, wherever it stands now; "" where that is no more."""
+    first = Counter(one.turns[0].place for one in p.containers_of(batch) if one.turns)
+    paths = p.place_paths()
+    return next((paths[id_] for id_, _ in first.most_common() if id_ in paths), "")
 
 
 def _scale(value: str, number: int, old: int) -> str:

@@ -12,11 +12,12 @@ from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
+from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import asked, choices, either
 from pantry_tui.reference.names import method_named, near_methods
-from pantry_tui.services.batchwork.contents import with_contents
+from pantry_tui.services.batchwork.contents import size_of, with_contents
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
@@ -136,6 +137,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
         else:
             problems += _bad_words(reading)
     problems += _bad_amount(dict(reading.process).get("amount"))
+    problems += filter(None, [wrong_size(size_of(reading))])
     asks += (
         []
         if reading.place or "place" in open_

@@ -85,14 +85,14 @@ def _log(p: Pantry) -> Table:
 
 def _year(p: Pantry) -> Table:
     heads = (
-        "food", "from (date)", "to (date)", "opening (containers)", "made (containers)",
-        "given (containers)", "lost (containers)", "unrecorded (containers)",
-        "closing (containers)", "eaten (containers)", "kept apart (containers)", "said of it",
+        "food", "from (date)", "to (date)", "counted in", "opening", "made", "given", "lost",
+        "unrecorded", "closing", "eaten", "kept apart (containers)", "said of it",
     )  # fmt: skip
     return heads, (
         (
-            one.food, one.start, one.end, one.opening, one.made, one.given, one.lost,
-            one.unrecorded, one.closing, one.eaten, one.reserved, "; ".join(one.tasted),
+            one.food, one.start, one.end, one.unit or "containers", one.opening, one.made,
+            one.given, one.lost, one.unrecorded, one.closing, one.eaten, one.reserved,
+            "; ".join(one.tasted),
         )
         for one in years(p)
     )  # fmt: skip

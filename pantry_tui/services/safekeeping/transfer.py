@@ -22,7 +22,7 @@ from pantry_tui.errors import BadInput, PantryError, Refused
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.store import rebuild
-from pantry_tui.store.files import made_whole
+from pantry_tui.store.files import made_whole, refuse_unreadable
 from pantry_tui.store.soundness import copied
 from pantry_tui.store.store import check_header
 
@@ -88,11 +88,8 @@ def import_log(path: Path, source: Path, today: date, *, dry_run: bool = False) 
 
 
 def _read(source: Path) -> list[Event]:
-    if not source.is_file():
-        raise BadInput(f"There is no file {source}: name one that `pantry-tui export` wrote.")
+    refuse_unreadable(source, _LONGEST)
     try:
-        if source.stat().st_size > _LONGEST:
-            raise BadInput(f"{source} is too long for a log: name another file.")
         text = source.read_text(encoding="utf-8")
     except OSError as error:
         raise BadInput(f"{source} cannot be read ({error.strerror}): name another file.") from error

@@ -10,7 +10,9 @@ from tempfile import TemporaryDirectory
 
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold import fold
-from pantry_tui.core.log.payloads import PlaceAdded, PutUp
+from pantry_tui.core.log.payloads import Correct, PlaceAdded, PutUp
+from pantry_tui.core.text import clean
+from pantry_tui.core.vessels import wrong_size
 from pantry_tui.errors import PantryError, StoreError
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.stock.came_of import row_of
@@ -87,7 +89,7 @@ def verify(path: Path, today: date) -> Report:
         len(stock.places) if stock else 0,
         lines,
         tuple(_wounds(hurt, events)),
-        tuple(_ahead(events, today)),
+        (*_ahead(events, today), *_odd_sizes(events)),
         newest.path if newest else None,
     )
 
@@ -113,6 +115,17 @@ def _ahead(events: Iterable[Event], today: date) -> Iterator[str]:
     for event in events:
         if event.day > today:
             yield f"event {event.id} is dated {event.day.isoformat()}, which is still to come"
+
+
+def _odd_sizes(events: Iterable[Event]) -> Iterator[str]:
+    """Sizes that no version ought to have taken: such a container counts as one of nobody knows
+    how much."""
+    for event in events:
+        payload = event.payload
+        size = payload.size if isinstance(payload, PutUp | Correct) else None
+        if size and wrong_size(size):
+            code = f" of {payload.code}" if isinstance(payload, PutUp) else ""
+            yield f"event {event.id}: the size{code} is not understood ({clean(size)[:30]})"
 
 
 def _wounds(hurt: Iterable[Hurt], events: Sequence[Event]) -> Iterator[Wound]:

@@ -12,6 +12,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.safety.record import key_named, read_details
+from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.process import load_not_recommended, load_processes
@@ -42,6 +43,8 @@ def correct(
         raise BadInput("Say what to correct: --made, --size, --note, --printed or --process.")
     if printed is not None and batch.method is not Method.BOUGHT:
         raise BadInput("A printed date stands on what was bought in.")
+    if wrong := wrong_size(size or ""):
+        raise BadInput(wrong)
     day = _day(p, batch.id, made) if made is not None else None
     details = read_details(process)
     if details.problems:

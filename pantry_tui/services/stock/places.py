@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Place
+from pantry_tui.core.text import has_name
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
@@ -38,8 +39,8 @@ def add(
 ) -> Done:
     """A new place, nested in `inside` if given. Temperature in °F."""
     shown = " ".join(name.split())
-    if not shown:
-        raise BadInput("A place needs a name.")
+    if not has_name(shown):
+        raise BadInput("A place needs a name: give one with a letter or a figure in it.")
     kind = read_climate(climate)
     _check(temp_f, capacity)
     parent = p.find_place(inside).id if inside else None
@@ -65,6 +66,8 @@ def change(
     """Change a place from today on; what stood there before keeps the warmth it had. °F."""
     old = p.find_place(place)
     shown = " ".join((name or old.name).split())
+    if name and not has_name(shown):
+        raise BadInput("A place needs a name: give one with a letter or a figure in it.")
     if any(
         one.id != old.id and one.parent == old.parent and one.name.lower() == shown.lower()
         for one in p.places.values()

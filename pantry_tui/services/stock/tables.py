@@ -11,11 +11,13 @@ from collections.abc import Collection, Sequence
 from time import process_time
 
 from pantry_tui.core.log.payloads import batch_of
+from pantry_tui.core.words import Method
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of, today_only
+from pantry_tui.services.stock.lines import in_each
 from pantry_tui.store import damage, marks, past
 from pantry_tui.store import lines as table
 
@@ -66,6 +68,8 @@ def _make(p: Pantry, batch: str) -> None:
     found = p.load(batch)
     here = [] if found is None else [c for c in found[1].values() if c.here]
     made = [] if found is None else lines_of(p, found[0], here)
+    for line in made:  # what cannot be shown is not booked
+        in_each(Method(line.method), line.size, line.amount)
     table.replace_batch(db, batch, made)
     stood = {turn.place for c in here for turn in c.turns if turn.place}
     if found is not None and here:

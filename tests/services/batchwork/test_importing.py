@@ -126,3 +126,72 @@ def test_what_only_calls_itself_a_spreadsheet_is_said(p: Pantry, tmp_path: Path)
     pytest.importorskip("openpyxl", reason="the reader of spreadsheets is not installed")
     with pytest.raises(BadInput, match="no spreadsheet"):
         import_list(p, written(tmp_path, "Item,Qty", "list.xlsx"))
+
+
+HEAD = "food,qty,size,place,date\n"
+
+
+def counted(p: Pantry, tmp_path: Path, cell: str) -> tuple[list[str], list[int]]:
+    """What is wrong with a row of that count, or how many it books."""
+    path = written(tmp_path, f"{HEAD}plum jam,{cell},500 ml,larder,13.9.2026\n")
+    found = import_list(p, path)
+    booked = [len(p.containers_of(one)) for one in p.stock.batches.values()]
+    return [one.column for one in found.bad], booked
+
+
+@pytest.mark.parametrize(
+    "cell",
+    ['"1,000"', "1.000", "1 000", "2.5", '"1,5"', "1 1/2", "3/4", "½", "1½", "", "?", "-", "0",
+     "-3", "1000", "9" * 400, "n/a", "1e3"],
+)  # fmt: skip
+def test_no_count_is_made_into_another(p: Pantry, tmp_path: Path, cell: str) -> None:
+    assert counted(p, tmp_path, cell) == (["qty"], [])
+
+
+@pytest.mark.parametrize(("cell", "many"), [("7", 7), ("7.0", 7), ('"7,00"', 7), ("007", 7)])
+def test_a_whole_count_is_booked_as_it_is(p: Pantry, tmp_path: Path, cell: str, many: int) -> None:
+    assert counted(p, tmp_path, cell) == ([], [many])
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        HEAD + 'plum jam,3,500 ml,larder,13.9.2026\nplum jam,2,"500 ml,larder,13.9.2026\n'
+        "plum jam,4,500 ml,larder,13.9.2026\n",
+        HEAD + 'plum jam,3,500 ml,larder,13.9.2026\nplum jam,2,"500 ml,larder,13.9.2026\n'
+        'plum jam,4,500 ml,larder,13.9.2026"\n',
+    ],
+    ids=["never closed", "closed rows later"],
+)
+def test_an_open_quote_is_named_by_its_line(p: Pantry, tmp_path: Path, text: str) -> None:
+    with pytest.raises(BadInput, match="line 3 opens a quote"):
+        import_list(p, written(tmp_path, text))
+    assert not p.stock.batches
+
+
+def test_a_note_of_several_lines_is_one_note(p: Pantry, tmp_path: Path) -> None:
+    text = 'food,qty,size,place,note\nplum jam,3,500 ml,larder,"with cloves\nand cinnamon"\n'
+    import_list(p, written(tmp_path, text))
+    (batch,) = p.stock.batches.values()
+    assert batch.note == "with cloves and cinnamon"
+
+
+def test_two_equal_headings_are_asked_about(p: Pantry, tmp_path: Path) -> None:
+    text = "food,qty,Qty,size,place\nplum jam,3,5,500 ml,larder\n"
+    path = written(tmp_path, text)
+    (ask,) = import_list(p, path).asks
+    assert (ask.about, ask.typed, ask.choices) == ("column", "count", ("2", "3"))
+    with pytest.raises(BadInput, match="several columns"):
+        import_list(p, path, columns="count=qty")
+    import_list(p, path, columns="count=3")
+    (batch,) = p.stock.batches.values()
+    assert len(p.containers_of(batch)) == 5
+
+
+def test_what_is_not_taken_is_listed(p: Pantry, tmp_path: Path) -> None:
+    text = "food,qty,size,place,Oven,,\nplum jam,3,500 ml,larder,yes,odd,\n"
+    text += "plum jam,3,500 ml,larder,,,,more\n"
+    found = import_list(p, written(tmp_path, text), dry_run=True)
+    assert found.unused == ["Oven"]
+    assert [(one.line, one.value) for one in found.beyond] == [(2, "odd"), (3, "more")]
+    assert not found.bad
