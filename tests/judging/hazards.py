@@ -72,9 +72,11 @@ def can_hurt(food: Food, method: str, state: str, vacuum: bool) -> bool:
 
 
 def works_warm(food: Food, method: str) -> bool:
-    """A ferment of plants works in the warm: 7.4 has it unknown while it works (nothing is
-    published for pastes) and harmless once finished, so the two hours are not its end."""
-    return method in FERMENTS and food.group not in papers.ANIMAL
+    """A ferment of plants works in the warm, and so do plants in salt, which are salted in a crock
+    on a shelf: 7.4 has them unknown while they work (nothing is published for pastes or for salted
+    vegetables) and harmless once finished, so the two hours are not their end."""
+    plants = food.group not in papers.ANIMAL
+    return plants and (method in FERMENTS or method == "salted")
 
 
 @cache
