@@ -34,6 +34,9 @@ _SHOWN = {
     "slash": "/",
     "colon": ":",
     "escape": "Esc",
+    "tab": "Tab",
+    "up": "Up",
+    "down": "Down",
     "enter": "Enter",
     "ctrl+z": "Ctrl+Z",
     "ctrl+y": "Ctrl+Y",
@@ -216,6 +219,9 @@ COMMANDS = (
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("books", "enter", "book", "books it", "Book the line", screens=PUTUP),
     Command("clear", "ctrl+u", "clear", "clear", "Clear the line", screens=PUTUP),
+    Command("take", "tab", "take", "as offered", "Take what is offered in grey", screens=PUTUP),
+    Command("lineup", "up", "lineup", "earlier", "The line before, to do it again", screens=PUTUP),
+    Command("linedown", "down", "linedown", "later line", "The line after", screens=PUTUP),
     Command("help", "question_mark", "app.keys", "more keys", "All keys of this screen"),
     Command("guides", "f1", "app.guides", "guides", "Short guides, searchable", ROOMS),
     Command("quit", "q,ctrl+q", "app.quit", "quit", "Leave; everything is already kept"),
@@ -253,7 +259,7 @@ _FOOTER = {
     "count": "agree digit uncount move sign unlisted book undo",
     "log": "detail find jump undo redo putup",
     "outlook": "detail whatif months picture year find jump putup undo",
-    "putup": "books clear undo back guides",
+    "putup": "books take lineup clear undo back guides",
 }
 _LAST = ("help", "quit")
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.app.commands import COMMANDS
+from pantry_tui.app.commands import BY_NAME, COMMANDS
 
 #: A command between backticks, or one that begins with the program's name (that it "was updated" is
 #: no command).
@@ -14,7 +14,7 @@ _COMMAND = re.compile(
 )
 _FLAG = re.compile(r"(?<!\S)--([a-z]+)")
 #: Verbs that have a key under another name.
-_AS = {"undo": "undo", "place": "place", "log": "log", "recall": "detail", "count": "count"}
+_AS = {"undo": "undo", "place": "place", "log": "log", "count": "count"}
 
 
 def in_keys(message: str) -> str:
@@ -29,6 +29,8 @@ def _in_key(found: re.Match[str]) -> str:
     id_ = _AS.get(verb, verb)
     command = next((one for one in COMMANDS if one.id == id_), None)
     words = re.sub(r"\s*(?:--[a-z-]+|\b[0-9][A-Z]+(?:/\d+)?\b)", "", rest).strip()
+    if command is None and verb in {one.id for one in BY_NAME}:
+        return f": ({verb})"
     if command is None:
         return " ".join(filter(None, (verb, words)))
     key = f"{command.first} ({command.word})"

@@ -214,6 +214,7 @@ class PantryApp(Host):
     def action_go(self, room: str) -> None:
         """Show a room; from a batch, the batch is left. The due list lies under all others."""
         here = self._room(room)
+        stood = getattr(self.screen, "place_here", str)() if room == "putup" else ""
         while len(self.screen_stack) > 2:
             self.pop_screen()
         if self.screen is here:
@@ -224,6 +225,8 @@ class PantryApp(Host):
             self.push_screen(here)
         else:
             self.switch_screen(here)
+        if stood:
+            self.call_after_refresh(getattr(here, "fill_in"), stood)  # noqa: B009 - loaded late
 
     def show_batch(self, ref: str) -> None:
         from pantry_tui.app.screens.batch import BatchScreen

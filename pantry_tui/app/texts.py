@@ -203,8 +203,10 @@ def _one_line(one: OneLine) -> list[str]:
     return lines + ([f"     mend: {clip(one.why, 300)}"] if one.why else [])
 
 
-def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -> str:
-    """What a put-up line was understood as, line by line."""
+def reading_text(
+    reading: PutUpReading, made: PutUp | None, refusal: str = "", was: Sequence[str] = ()
+) -> str:
+    """What a put-up line was understood as, line by line; `was`: how it was before."""
     count = f"{reading.count} {clean(reading.size)} {clean(reading.container)}".strip()
     lines = [
         f"food           {clip(reading.food, 200) or 'not said'}",
@@ -227,4 +229,5 @@ def reading_text(reading: PutUpReading, made: PutUp | None, refusal: str = "") -
         lines.append("not understood: " + ", ".join(clip(word, 60) for word in reading.unread))
     lines += [f"still needed:  {clip(one, 400)}" for one in reading.problems]
     lines += [f"not possible:  {clip(refusal, 400)}"] if refusal else []
+    lines += ["", *(clip(one, 200) for one in was)] if was else []
     return "\n".join(lines)

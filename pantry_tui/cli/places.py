@@ -102,8 +102,9 @@ class Reading(Act):
 
         since = readings.read_since(self.since) if self.since else None
         with call.pantry() as p:
-            warm = readings.read_warmth(p, p.find_place_ever(self.place).climate, self.temp)
-            what = call.book(p, self.at, readings.read, self.place, warm, self.rh, since=since)
+            what = call.book(
+                p, self.at, readings.read_typed, self.place, self.temp, self.rh, since=since
+            )
         return call.answer(what, jsonable.done, done)
 
 
@@ -121,6 +122,7 @@ class Outage(Verb):
 
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import outage
+        from pantry_tui.services.stock.places_ever import begins_with, place_ever
 
         start, end = outage.times(self.start, self.end, call.today)
         if self.ice and self.no_ice:
@@ -128,7 +130,7 @@ class Outage(Verb):
         if self.full and self.half:
             raise BadInput("Say --full or --half, not both.")
         with call.pantry() as p:
-            place = p.find_place_ever(self.place)
+            place = place_ever(p, self.place, begins_with(p, start))
             ice = True if self.ice else False if self.no_ice else None
             warmest = _warmth(p, place.climate, self.max_temp, "max_temp")
             full = True if self.full else False if self.half else None

@@ -214,16 +214,6 @@ class Told:
 
         return self.once("paths", lambda: {id_: path_of(self.places, id_) for id_ in self.places})
 
-    def find_place_ever(self, text: str) -> Place:
-        """The same, also one that is gone: what happened there before it went still counts."""
-        gone = [one for one in self.ever.values() if one.gone and _plain(one.name) == _plain(text)]
-        try:
-            return self.find_place(text)
-        except BadInput:
-            if len(gone) != 1:
-                raise
-            return gone[0]
-
     def find_place(self, text: str) -> Place:
         """The place a person names by its name or the end of its path. Raises BadInput."""
         wanted = _plain(text)

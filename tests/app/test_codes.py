@@ -10,8 +10,10 @@ import pytest
 from pantry_tui.app.format import Column, count_columns, take_columns
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.rowtext import due_columns
+from pantry_tui.core.words import State
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import act
 from tests.app.screens import all_lines, painted, table
 
 
@@ -82,3 +84,16 @@ def test_the_longest_code_is_of_all_that_were_ever_given(many: Pantry) -> None:
 def test_an_empty_store_has_no_code(larder: Pantry) -> None:
     assert larder.longest_code == 0
     assert larder.today == date(2026, 11, 25)
+
+
+async def test_a_code_with_the_key_of_opening_opens_a_closed_one_beside_an_open_one(
+    larder: Pantry,
+) -> None:
+    line = "4 pint jars peaches, boiling-water canned, larder, 20 dec 2025, minutes=30"
+    code = putup.put_up(larder, putup.read(larder, line)).code
+    act.open_(larder, code)
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*code.lower(), "o")
+        await pilot.pause()
+        opened = [c for c in larder.containers_of(larder.batch(code)) if c.state is State.OPEN]  # type: ignore[arg-type]
+        assert len(opened) == 2, painted(pilot)

@@ -10,7 +10,7 @@ from pantry_tui.services.rows import PutUpReading
 def say_line(reading: PutUpReading) -> str:
     """("7 pint jars runner beans, pressure canned, shelf 2, 2026-11-25"). Of a reading without
     open questions."""
-    parts = [" ".join(filter(None, (_count(reading), reading.food)))]
+    parts = [" ".join(filter(None, (say_count(reading), reading.food)))]
     parts.append(f'method="{reading.method}"' if reading.method else "")
     parts.append(reading.place.replace("›", " "))
     parts.append(reading.made.isoformat() if reading.made else "date unknown")
@@ -24,7 +24,7 @@ def say_line(reading: PutUpReading) -> str:
     return ", ".join(" ".join(part.split()) for part in parts if part)
 
 
-def _count(reading: PutUpReading) -> str:
+def say_count(reading: PutUpReading) -> str:
     """ "7 pint jars", "3 x 5 lb bags", "6 x 250 ml", "4": a size that begins with a number is
     parted from the count."""
     size, vessel = reading.size, reading.container

@@ -27,6 +27,7 @@ RUNS = {
     "faults": "tests.long.faults",
     "flips": "tests.long.flips",
     "histories": "tests.long.histories",
+    "keys": "tests.long.keys",
     "households": "tests.long.households",
     "mutants": "tests.mutants.run",
     "weeks": "tests.long.weeks",

@@ -76,10 +76,12 @@ class Choose(ModalScreen[str | None]):
 
     def _keys(self) -> str:
         """The keys of the question; the words are ours."""
-        ways = ["" if self._counts else "[b]1-9[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
+        ways = ["[b]↑ ↓ Enter[/b] takes one"]
+        if not self._counts:
+            ways = ["[b]1-9[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
         if not self._sure and len(self._options) > FEW:
             ways.append("[b]letters[/b] narrow")
-        return "   ".join(filter(None, [*ways, "[@click=screen.back][b]Esc[/b] leaves[/]"]))
+        return "   ".join([*ways, "[@click=screen.back][b]Esc[/b] leaves[/]"])
 
     def on_mount(self) -> None:
         self.set_class(bool(self._note), "-noted")
@@ -150,7 +152,7 @@ class Choose(ModalScreen[str | None]):
         how.update(Content(self._how()))
 
     def _words(self, option: str) -> str:
-        return clip(in_units(self, option), 60)
+        return clip(in_units(self, option), max(30, min(self.app.size.width - 9, 100)))
 
     def _how(self) -> str:
         """For how many, and which letters were typed."""

@@ -9,7 +9,9 @@ from pantry_tui.app.commands import of
 from pantry_tui.app.screens.listing import ListScreen
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.words import State
 from pantry_tui.errors import PantryError
+from pantry_tui.services.stock.lines import of_code
 from pantry_tui.store.store import reading
 
 if TYPE_CHECKING:
@@ -21,6 +23,10 @@ if TYPE_CHECKING:
 
 #: What a letter behind a lid code may do.
 ON_CODES = frozenset({"use", "open", "thaw", "move", "discard", "sign", "give", "ready", "missing"})
+
+
+#: What is done to closed ones alone.
+_CLOSED = frozenset({"open", "thaw"})
 
 
 class Finds(ListScreen):
@@ -97,11 +103,23 @@ class Finds(ListScreen):
             return False
         if self.host.pantry.batch(code) is None or not self._go_to_code(typed[:-1]):
             return False
+        if "/" not in typed and doing.id in _CLOSED:
+            self._go_to_closed(code)
         if self._bar is not None:
             self._bar.end()
         self.set_focus(self.table)
         self.call_later(self.run_action, doing.action)
         return True
+
+    def _go_to_closed(self, code: str) -> None:
+        """Of a batch of which some is open already, a line with what is still closed."""
+        for row in of_code(self.host.pantry, code):
+            if (
+                row.state is State.SEALED
+                and (at := self.find_line(row.container_ids[0])) is not None
+            ):
+                self.table.move_cursor(at)
+                return
 
     def _begins_a_code(self, typed: str) -> bool:
         """Whether what is typed is the beginning of a lid code, or all of it."""

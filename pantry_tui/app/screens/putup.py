@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import cast
 
 from textual import on
@@ -9,13 +10,13 @@ from textual.app import ComposeResult
 from textual.containers import VerticalScroll
 from textual.content import Content
 from textual.events import Paste
-from textual.screen import ModalScreen, Screen
+from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import day, hang, last_day
-from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import TypeLine
+from pantry_tui.app.screens.recalls import Offers, Recalls, ask_place
 from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
@@ -26,8 +27,9 @@ from pantry_tui.core.log.events import Did
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
-from pantry_tui.services.batchwork import putup
-from pantry_tui.services.rows import Done, PutUp
+from pantry_tui.services.batchwork import putup, recalled
+from pantry_tui.services.rows import Ask, Done, PutUp
+from pantry_tui.services.stock import places
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, {}, yesterday"
 ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
@@ -37,7 +39,13 @@ HOW = (
     "Type a line, for example:\n\n  {example}\n\n"
     "How many and in what, the food, how it is kept, the place, the day (today if left out).\n"
     "More may follow: note=..., amount={amount}, minutes=25, {pressure}. "
-    "Enter books it, Esc goes back."
+    "Enter books it, Esc goes back.\n"
+    "Tab takes what stands in grey, Up brings earlier lines. A place and a colon (larder:) adds "
+    "what stands there, line by line."
+)
+SHELF = (
+    "What stands in {place}? One line each: 12 plum jam 2024. A day that is not said is not known. "
+    "Another place and a colon goes on there; Esc on an empty line ends."
 )
 
 
@@ -51,7 +59,7 @@ class LineInput(Input):
             cast(PutUpScreen, self.screen).pasted(event.text)
 
 
-class PutUpScreen(Screen[None]):
+class PutUpScreen(Recalls):
     """The line stays as it is until it is booked, whatever else one looks at meanwhile."""
 
     CSS_PATH = "putup.tcss"
@@ -67,18 +75,15 @@ class PutUpScreen(Screen[None]):
         self._left = False  # for another room, with what was typed
         self._noted = False  # and it was said that it came back
         self._many = ""  # several lines that were pasted, and not yet booked
+        self._filled = ""  # the place that was filled in, where nothing else was typed
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
-        yield LineInput(id="line", placeholder=self.example)
+        yield LineInput(id="line", placeholder=self.example, suggester=Offers(self.offered))
         with VerticalScroll(id="below", can_focus=False):
             yield Static(id="reading")
         yield KeyLine(self.here)
-
-    @property
-    def host(self) -> Host:
-        return cast(Host, self.app)
 
     @property
     def example(self) -> str:
@@ -87,10 +92,6 @@ class PutUpScreen(Screen[None]):
         warm = [one.name for one in places if one.climate in (Climate.PANTRY, Climate.ROOM)]
         example = METRIC_EXAMPLE if self.host.units.metric else EXAMPLE
         return example.format(min(warm, default="larder"))
-
-    @property
-    def line(self) -> Input:
-        return self.query_one("#line", Input)
 
     def on_screen_resume(self) -> None:
         self.host.catch_up()
@@ -104,6 +105,8 @@ class PutUpScreen(Screen[None]):
     def on_screen_suspend(self) -> None:
         """A question over the line does not leave it; another room does."""
         self._left = not isinstance(self.host.screen, ModalScreen)
+        if self._left and self.line.value == self._filled:
+            self.line.value = ""
         SaidLine.hush(self)
 
     def action_clear(self) -> None:
@@ -125,10 +128,13 @@ class PutUpScreen(Screen[None]):
         if self._noted and not typed:
             self._noted = False
             SaidLine.hush(self)
-        self._say(self._reading(typed) if typed else self._idle or self._how())
+        bare = not typed or self.line.value == self._filled
+        self._say((self._idle or self._how()) if bare else self._reading(typed))
 
     def _how(self) -> str:
         """How to write a line, in the household's units."""
+        if self.shelf in self.host.pantry.places:
+            return SHELF.format(place=self.host.pantry.place_paths()[self.shelf])
         if self.host.units.metric:
             return HOW.format(example=self.example, amount="14 kg", pressure="psi=76kPa")
         return HOW.format(example=self.example, amount="30 lb", pressure="psi=11")
@@ -161,14 +167,16 @@ class PutUpScreen(Screen[None]):
         return Done(f"Put up {len(found)} batches: write the codes on the lids.")
 
     def _reading(self, line: str) -> str:
-        reading = putup.read(self.host.pantry, line)
-        shown = self.host.units.rows(reading)
+        if line.endswith(":"):
+            return f"Enter: all lines from here on are of what stands in {line[:-1].strip()}."
+        reading = self.read(line)
+        shown, was = self.host.units.rows(reading), self.was(reading.food)
         if reading.problems or reading.unread:
-            return reading_text(shown, None)
+            return reading_text(shown, None, was=was)
         try:
-            return reading_text(shown, putup.preview(self.host.pantry, reading))
+            return reading_text(shown, putup.preview(self.host.pantry, reading), was=was)
         except PantryError as error:
-            return reading_text(shown, None, error.message)
+            return reading_text(shown, None, error.message, was)
 
     def _say(self, text: str) -> None:
         said = self.host.units.text(text)
@@ -180,6 +188,8 @@ class PutUpScreen(Screen[None]):
         line = event.value
         if self._many and not line.strip():
             self.host.attempt(self._put_up_many)
+        elif line.strip().endswith(":"):
+            self._stand_in(line.strip()[:-1].strip())
         elif self._needs_altitude(line):
             self._asked_altitude = True
             question = TypeLine(ALTITUDE, "900 ft or 300 m", empty=True, accept=self._high)
@@ -187,15 +197,62 @@ class PutUpScreen(Screen[None]):
         elif line.strip():
             self._book(line)
 
+    def _stand_in(self, name: str) -> None:
+        """The lines from here on are of what stands in that place, which is made if need be."""
+        try:
+            self.shelf = self.host.pantry.find_place(name).id
+        except PantryError as error:
+            paths = self.host.pantry.place_paths().values()
+            if not name or any(path.casefold().endswith(name.casefold()) for path in paths):
+                self.host.tell(error.message, refused=True)
+                return
+
+            def made(_near: str | None, like: Climate | None) -> None:
+                if like is not None and self._make(name, like):
+                    self._stand_in(name)
+
+            ask_place(self.host, Ask("place", name), made)
+            return
+        self._idle, self._before, self.line.value = "", None, ""
+        self.reload()
+
+    def fill_in(self, path: str) -> None:
+        """A place that the cursor stood on, at the head of an empty line."""
+        if path and not self.line.value.strip():
+            self._idle, self._filled = "", f"{' '.join(path.replace('›', ' ').split())}, "
+            self.line.value = self._filled
+            self.line.cursor_position = len(self._filled)
+
+    def _make(self, name: str, like: Climate) -> bool:
+        return self.host.attempt(lambda: places.add(self.host.pantry, name, like.value))
+
     def _book(self, line: str) -> None:
+        place = recalled.place_to_make(self.read(line))
+        if place is not None:
+            ask_place(self.host, place, lambda near, like: self._book_at(line, place, near, like))
+            return
         if self.host.attempt(lambda: self._put_up(line)):
+            self.line.value = ""
+
+    def _book_at(self, line: str, place: Ask, near: str | None, like: Climate | None) -> None:
+        """With the place that was meant, or one that is made of that name: both in one undo."""
+        at = " ".join((near or place.typed).replace("›", " ").split())
+        meant = re.sub(re.escape(place.typed), at, line, count=1, flags=re.IGNORECASE)
+
+        def both() -> Done:
+            with self.host.pantry.together():
+                if like is not None:
+                    places.add(self.host.pantry, place.typed, like.value)
+                return self._put_up(meant)
+
+        if self.host.attempt(both):
             self.line.value = ""
 
     def _needs_altitude(self, line: str) -> bool:
         """Whether it is canned with a process, and nobody ever said how high it was done."""
         if self._asked_altitude or self.host.pantry.altitude_ft is not None:
             return False
-        reading = putup.read(self.host.pantry, line)
+        reading = self.read(line)
         canned = reading.method in LIDDED and not (reading.problems or reading.unread)
         return canned and bool(reading.process) and "altitude" not in dict(reading.process)
 
@@ -204,8 +261,9 @@ class PutUpScreen(Screen[None]):
             household.change(self.host.pantry, read_altitude(typed))
 
     def _put_up(self, line: str) -> Done:
-        made = putup.put_up(self.host.pantry, putup.read(self.host.pantry, line))
+        made = putup.put_up(self.host.pantry, self.read(line))
         self._idle, self._last = _booked(made), line
+        self.remember(line, made)
         return Done(f"Put up {made.code}, {len(made.containers)} in all.")
 
     def action_undo(self) -> None:
@@ -229,7 +287,12 @@ class PutUpScreen(Screen[None]):
         do_again(self.host, lambda _names: self.reload())
 
     def action_back(self) -> None:
-        self.host.action_go("due")
+        """Back to the due list; first out of the place of which the lines are."""
+        if self.shelf and not self.line.value:
+            self.shelf, self._idle = "", ""
+            self.reload()
+        else:
+            self.host.action_go("due")
 
 
 def _booked(made: PutUp) -> str:

@@ -92,7 +92,7 @@ def change_place(host: Host, path: str, done: Callable[[], None]) -> None:
                 lambda typed: places.change(p, name, climate=typed), options=tuple(Climate),
             ),
             Field(
-                "temperature", host.units.text(f"{place.target:g} F"),
+                "meant to hold", host.units.text(f"{place.target:g} F"),
                 f"What temperature does {name} hold?", warm, "55F or 13C",
             ),
             Field(

@@ -32,13 +32,17 @@ class ShelvesScreen(Acts, Rates, StockList):
         heads = list(_heads(shelves(pantry), found.heads(), empty=not self.sought))
         return Window(found, columns, heads=heads, marked=self.marked)
 
-    def _place(self) -> str:
-        """The place of the line under the cursor; "", and said so, where there is none."""
+    def place_here(self) -> str:
+        """The place of the line under the cursor; "" where there is none."""
         line = self.table.current
         if line is not None and line.row is not None:
             return line.row.place
-        if line is not None and isinstance(line.key, PlaceKey):
-            return line.key.path
+        return line.key.path if line is not None and isinstance(line.key, PlaceKey) else ""
+
+    def _place(self) -> str:
+        """The same; where there is none it is said."""
+        if place := self.place_here():
+            return place
         self.host.tell("Put the cursor on a place first.", refused=True)
         return ""
 

@@ -1,9 +1,11 @@
-"""A household's own list as rows: CSV and TSV of any usual encoding, a row at a time."""
+"""A household's own list as rows: CSV and TSV of any usual encoding, or a spreadsheet, a row at a
+time."""
 
 from __future__ import annotations
 
 import csv
 from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 from pantry_tui.errors import BadInput
@@ -29,6 +31,10 @@ MOST_BYTES = 64_000_000
 def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
     """Every row that is not empty, with the number of its line. Raises BadInput for a file that
     cannot be read, or is no table."""
+    if path.suffix.lower() == ".xlsx":
+        refuse_unreadable(path, MOST_BYTES)
+        yield from _sheet_rows(path)
+        return
     if path.suffix.lower() not in (".csv", ".tsv", ".txt"):
         raise BadInput(f"{path.name} is no list that is read here: save it as .csv or .tsv.")
     refuse_unreadable(path, MOST_BYTES)
@@ -69,6 +75,39 @@ def _open_quote(path: Path, line: int) -> BadInput:
         f"{path.name} line {line} opens a quote that nothing closes there: close it, or leave it "
         "out."
     )
+
+
+def _sheet_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
+    """The rows of the first sheet of a spreadsheet, read a row at a time. Its reader is loaded only
+    here, and need not be there."""
+    try:
+        from openpyxl import load_workbook
+    except ImportError as error:
+        raise BadInput(
+            f"{path.name}: reading a spreadsheet needs one more package: pip install openpyxl, or "
+            "save the list as .csv and import that."
+        ) from error
+    try:
+        book = load_workbook(path, read_only=True, data_only=True)
+    except Exception as error:  # its reader raises what its parsers do
+        raise BadInput(f"{path.name} is no spreadsheet that can be read: save it anew.") from error
+    try:
+        rows = book.worksheets[0].iter_rows(values_only=True)
+        for number, row in enumerate(rows, start=1):
+            cells = [_cell(value) for value in row]
+            if any(cells):
+                yield number, cells
+    finally:
+        book.close()
+
+
+def _cell(value: object) -> str:
+    """A cell as it would be typed: a day without its hour, a whole number without its point."""
+    if isinstance(value, date):
+        return value.strftime("%Y-%m-%d")
+    if isinstance(value, float) and value.is_integer():
+        return str(int(value))
+    return "" if value is None else str(value).strip()
 
 
 def _encoding(path: Path) -> str:

@@ -29,6 +29,9 @@ from pantry_tui.services.rows import Ask, PutUpReading
 
 #: Methods of which it is known what the food is packed in.
 _PACKED = LIDDED | {Method.FROZEN, Method.SUGAR, Method.BOUGHT}
+#: Ways to name where none was said: of what stands in a fridge, and elsewhere.
+_COLD = (Method.FRESH, Method.MEAL, Method.FRIDGE_PICKLE, Method.BOUGHT)
+_WARM = (Method.PRESSURE, Method.DRIED, Method.FROZEN, Method.BOUGHT)
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
 
 
@@ -159,7 +162,8 @@ def _reading(
         food.name, food.facts = whole.name, whole
     unread = [*food.unread, *_packed(pairs, method)]
     if method is None and why is None:
-        problems.append("Say how it is kept, for example: pressure canned, dried, frozen.")
+        ways = _COLD if climate is Climate.FRIDGE else _WARM
+        problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
     if held.amount:
         pairs.setdefault("amount", held.amount)
     group, acidity = pairs.pop("group", ""), pairs.pop("acidity", "")

@@ -32,7 +32,7 @@ _VERBS: dict[str, Method] = {
     "boiling water bath": Method.BOILING_WATER, "rendered": Method.RENDERED_FAT,
     "in damp sand": Method.CELLAR, "in sand": Method.CELLAR, "in sawdust": Method.CELLAR,
     "in peat": Method.CELLAR, "bought": Method.BOUGHT, "tincture": Method.INFUSION,
-    "put by": Method.CELLAR,
+    "put by": Method.CELLAR, "pc": Method.PRESSURE, "wb": Method.BOILING_WATER,
 }  # fmt: skip
 #: Said of the way, and no method by itself.
 _IDLE = frozenset({"put by", "put up", "putting up", "laid down"})

@@ -132,7 +132,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
             named = ", ".join(near) or "none"
             problems.append(
                 f"{reading.food!r} is not in the food table (near it: {named}): "
-                "add group=vegetable acidity=low-acid, or another name."
+                f"add group= ({', '.join(Group)}) and acidity=low-acid or acid, or another name."
             )
         else:
             problems += _bad_words(reading)

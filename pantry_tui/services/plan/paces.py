@@ -56,7 +56,8 @@ def unit_of(p: Pantry, group: Group, ours: Sequence[Stands]) -> Unit:
     """Containers, where all that stand are of one size and none is drawn from; else servings."""
     if not ours or any(one.line.amount or one.whole is None for one in ours):
         return SERVINGS
-    each = {(holds(p)(one.line.food, group, one.whole or ""), noun(one.line.size)) for one in ours}
+    sizes = {(one.line.food, one.whole or "", one.line.size) for one in ours}
+    each = {(holds(p)(food, group, whole), noun(size)) for food, whole, size in sizes}
     return SERVINGS if len(each) > 1 else Unit(*each.pop())
 
 

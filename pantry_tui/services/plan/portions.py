@@ -47,11 +47,10 @@ def holds(p: Pantry) -> Callable[[str, Group, str], float]:
     """Servings in so much of a food and its group ("3/2 lb"), as `in_amount`; asked of many
     alike."""
 
-    @cache
-    def servings(food: str, group: Group, held: str) -> float:
-        return in_amount(p, food, group, exact_amount(held))
+    def find() -> Callable[[str, Group, str], float]:
+        return cache(lambda food, group, held: in_amount(p, food, group, exact_amount(held)))
 
-    return p.once("servings", lambda: servings)
+    return p.once("servings", find)
 
 
 def whole(p: Pantry, container: Container) -> float:

@@ -8,6 +8,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.explain import chain
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.log.fold_place import path_of
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import State
@@ -84,7 +85,7 @@ def _chains(
             p.ever,
             p.book_of_rules,
             p.clock.now,
-            lambda id_: paths.get(id_, "?"),
+            lambda id_: paths.get(id_) or f"{path_of(p.ever, id_) or '?'} (gone since)",
             p.cite,
         )
         yield row.container_ids[0], tuple(steps)

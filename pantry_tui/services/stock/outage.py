@@ -29,6 +29,7 @@ from pantry_tui.reference.outage import load_outage
 from pantry_tui.services.judging import Judge
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
+from pantry_tui.services.stock.elsewhere import ASK, elsewhere
 from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import name_of
 
@@ -159,6 +160,11 @@ class _Trial:
             why = self.after.reasons[:1]
             self.triage = Triage(self.after.verdict, Action.DISCARD.value, why, 30, ())
 
+    def ask_about(self, why: str | None) -> None:
+        """What stood elsewhere then is not promised to keep: nobody said how it was there."""
+        if why and not _goes(self) and (self.triage is None or self.triage.action == Action.KEEP):
+            self.triage = Triage(Verdict.UNKNOWN, ASK, (why,), 25, ())
+
 
 def _rows(
     p: Pantry,
@@ -176,6 +182,9 @@ def _rows(
             lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
             groups[c.batch, c.place, c.state, lived, c.signs, c.left].append(c)
     trials = [(_Trial(p, group[0], cut, before, after), group) for group in groups.values()]
+    asked = elsewhere(p, place, cut, within)
+    for one, group in trials:
+        one.ask_about(asked.get(group[0].id))
     met = [(one, group) for one, group in trials if one.triage is not None]
     met.sort(key=lambda one: (_rank(one[0]), p.stock.batches[one[1][0].batch].code))
     return [_row(p, one, group) for one, group in met]
@@ -221,7 +230,10 @@ def _kept(p: Pantry, container: Container, met: Struck) -> Triage:
     if found.action == Action.KEEP:
         return found
     # It came late and stood there for less than its two hours: only the clock is charged.
-    why = (f"It stood there without power for {met.stayed} minutes: only those are counted.",)
+    why = (
+        f"It stood here without power for {met.stayed} minutes, and only they count here: where "
+        "it stood before is judged by what is booked for that place.",
+    )
     return replace(found, verdict=Verdict.SOUND, action=Action.KEEP.value, reasons=why, rank=20)
 
 

@@ -18,10 +18,24 @@ from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import warmth
+from pantry_tui.services.stock.places_ever import begins_at, place_ever
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.seen import At, when
 from pantry_tui.store import lines as table
 from pantry_tui.store.store import reading
+
+
+def read_typed(
+    p: Pantry,
+    place: str,
+    temp: str,
+    humidity: float | None = None,
+    at: At | date | None = None,
+    since: int | None = None,
+) -> Done:
+    """The same of a temperature as it is typed ("41F", "5C"), for a place that may be gone."""
+    where = place_ever(p, place, begins_at(p, at))
+    return read(p, place, read_warmth(p, where.climate, temp), humidity, at, since)
 
 
 def read(
@@ -54,7 +68,7 @@ def _book(
     since: int | None,
 ) -> tuple[Place, Read | None]:
     """The place as it was, and its reading before this one."""
-    where = p.find_place_ever(place)
+    where = place_ever(p, place, begins_at(p, moment))
     if moment is not None and moment.day > p.today:
         raise BadInput(f"{dates.say(moment.day)} is still to come: give the day it was read.")
     if humidity is not None and not 0 <= humidity <= 100:

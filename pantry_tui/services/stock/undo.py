@@ -97,7 +97,7 @@ def _refuse_if_rested_on(p: Pantry, group: Sequence[Event]) -> None:
                     f"{describe(p, event).capitalize()} cannot be taken back alone: "
                     f"{describe(p, later)} came after it. Take that back first."
                 )
-        _refuse_if_in_use(p, event)
+        _refuse_if_in_use(p, event, group)
         if isinstance(event.payload, said.Relabelled):
             raise Refused("A lid code that two batches had cannot be given to both again.")
 
@@ -133,10 +133,14 @@ def _containers(event: Event) -> tuple[str, ...]:
     return event.containers
 
 
-def _refuse_if_in_use(p: Pantry, event: Event) -> None:
+def _refuse_if_in_use(p: Pantry, event: Event, group: Sequence[Event]) -> None:
+    """What was put up together with its place goes with it."""
     if not isinstance(event.payload, said.PlaceAdded):
         return
     id_ = event.payload.place
-    stands = p.store.db.execute("SELECT 1 FROM stood WHERE place = ? LIMIT 1", (id_,)).fetchone()
-    if stands or any(one.parent == id_ for one in p.places.values()):
+    mine = {one.payload.batch for one in group if isinstance(one.payload, said.PutUp)}
+    stood = p.store.db.execute("SELECT DISTINCT batch FROM stood WHERE place = ?", (id_,))
+    if any(batch not in mine for (batch,) in stood) or any(
+        one.parent == id_ for one in p.places.values()
+    ):
         raise Refused(f"{event.payload.name} is in use: move what stands there first.")

@@ -58,6 +58,9 @@ ELSEWHERE = [
       for method in ("fridge pickle", "vinegar pickle", "freezer jam", "jam")),
     ("freezer jam", "avocados", "sealed", "fridge"),
     ("freezer jam", "bananas", "thawed", "fridge"),
+    ("dried", "pesto", "sealed", "room"),
+    ("vinegar pickle", "sambal", "sealed", "pantry"),
+    ("fresh", "carrot juice", "sealed", "fridge"),
     ("sugar preserve", "coconut water", "sealed", "room"),
     ("sugar preserve", "cold brew", "sealed", "pantry"),
 ]  # fmt: skip

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -166,3 +167,31 @@ def test_what_is_not_taken_is_listed(p: Pantry, tmp_path: Path) -> None:
     assert found.unused == ["Oven"]
     assert [(one.line, one.value) for one in found.beyond] == [(2, "odd"), (3, "more")]
     assert not found.bad
+
+
+def test_a_spreadsheet_without_its_reader_says_what_to_install(
+    p: Pantry, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setitem(sys.modules, "openpyxl", None)
+    with pytest.raises(BadInput, match="pip install openpyxl"):
+        import_list(p, written(tmp_path, "x", "list.xlsx"))
+
+
+def test_a_spreadsheet_comes_in_as_its_list_does(p: Pantry, tmp_path: Path) -> None:
+    sheets = pytest.importorskip("openpyxl", reason="the reader of spreadsheets is not installed")
+    book = sheets.Workbook()
+    book.active.append(["Item", "Qty", "Container", "Size", "Where", "Date"])
+    book.active.append(["plum jam", 7, "jars", "500 ml", "larder", date(2026, 9, 13)])
+    book.active.append(["peas", 4.0, "bags", "0.5 kg", "freezer", "2026-07-02"])
+    book.save(tmp_path / "list.xlsx")
+    found = import_list(p, tmp_path / "list.xlsx")
+    assert (found.booked, found.batches, found.bad) == (True, 2, [])
+    batches = {batch.food.name: batch for batch in p.batches()}
+    assert batches["plum jam"].made == date(2026, 9, 13)
+    assert len(p.containers_of(batches["peas"])) == 4
+
+
+def test_what_only_calls_itself_a_spreadsheet_is_said(p: Pantry, tmp_path: Path) -> None:
+    pytest.importorskip("openpyxl", reason="the reader of spreadsheets is not installed")
+    with pytest.raises(BadInput, match="no spreadsheet"):
+        import_list(p, written(tmp_path, "Item,Qty", "list.xlsx"))

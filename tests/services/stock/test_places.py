@@ -8,10 +8,11 @@ import pytest
 
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
-from pantry_tui.errors import BadInput, Refused
+from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, one_batch, outage, places, readings, undo, view
+from pantry_tui.services.stock.places_ever import begins_with, place_ever
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.seen import At
 
@@ -103,13 +104,76 @@ def test_what_is_remembered_of_a_place_that_is_gone_still_counts(p: Pantry) -> N
     readings.read(p, "old fridge", 60.0, at=At(that_day, 720))
     assert found(p, code).verdict in UNFIT
     undo.undo(p)
-    gone = p.find_place_ever("old fridge")
     start = datetime.combine(that_day, time(9)).astimezone()
+    gone = place_ever(p, "old fridge", begins_with(p, start))
     cut = outage.cut_of(p, gone, start, start + timedelta(hours=14), max_temp_f=60.0)
     assert "6 discard" in outage.book(p, gone, cut).message
     assert found(p, code).verdict in UNFIT
     with pytest.raises(BadInput):
-        p.find_place_ever("no such place")
+        place_ever(p, "no such place", begins_with(p, None))
+
+
+def test_what_came_with_a_merged_place_is_asked_about_and_never_promised(p: Pantry) -> None:
+    """Its stock stood elsewhere while the place it came into had no power."""
+    minced = up(p, "3 packs ground beef, frozen, chest")
+    peas = up(p, "3 packs peas, frozen, garage")
+    p.today += timedelta(days=3)
+    places.merge(p, "chest", "garage")
+    end = datetime.combine(p.today, time(9)) - timedelta(days=1)
+    garage = p.find_place("garage")
+    cut = outage.cut_of(p, garage, end - timedelta(hours=20), end)
+    rows = {row.code: row for row in outage.judge_all(p, garage, cut)}
+    assert rows[peas].action == "keep"
+    assert (rows[minced].verdict, rows[minced].action) == (Verdict.UNKNOWN, "ask about")
+    assert "book that for chest too" in rows[minced].reasons[0]
+    assert "3 ask about" in outage.book(p, garage, cut).message
+    chest = place_ever(p, "chest", begins_with(p, cut_start := end - timedelta(hours=30)))
+    longer = outage.cut_of(p, chest, cut_start, end)
+    assert "3 discard" in outage.book(p, chest, longer).message
+    assert found(p, minced).verdict in UNFIT
+    again = {row.code: row for row in outage.judged_before(p, p.places[garage.id], cut)}
+    assert minced not in again or again[minced].action == "discard"
+
+
+def test_a_name_that_a_new_place_took_is_asked_about(p: Pantry) -> None:
+    code = up(p, "3 packs ground beef, frozen, chest")
+    made, gone = p.today, p.today + timedelta(days=5)
+    p.today = gone
+    places.merge(p, "chest", "garage")
+    p.today += timedelta(days=2)
+    places.add(p, "chest", "freezer")
+    added = p.today
+    early = At(made + timedelta(days=2), 600)
+    with pytest.raises(Unclear) as asked:
+        readings.read_typed(p, "chest", "55F", at=early)
+    old, new = asked.value.choices
+    assert (old, new) == (f"chest until {gone}", f"chest since {added}")
+    readings.read_typed(p, new, "55F", at=early)
+    assert found(p, code).usable, "it never stood in the new one"
+    readings.read_typed(p, old, "55F", at=early)
+    assert found(p, code).verdict in UNFIT
+    assert "(gone since)" in str(one_batch.show(p, code).chain)
+    readings.read_typed(p, "chest", "0F")
+    assert p.find_place("chest").temperature_f == 0, "what happens now is of the one there is"
+    with pytest.raises(BadInput, match="leave that out"):
+        place_ever(p, f"chest until {added}", begins_with(p, None))
+    with pytest.raises(Unclear):
+        place_ever(p, "chest", begins_with(p, None))
+
+
+def test_of_two_that_are_gone_it_is_asked_which(p: Pantry) -> None:
+    for _ in range(2):
+        p.today += timedelta(days=1)
+        places.remove(p, "chest")
+        p.today += timedelta(days=1)
+        places.add(p, "chest", "freezer")
+    p.today += timedelta(days=1)
+    places.remove(p, "chest")
+    with pytest.raises(Unclear) as asked:
+        place_ever(p, "chest", begins_with(p, None))
+    assert len(set(asked.value.choices)) == 3
+    each = {place_ever(p, one, begins_with(p, None)).id for one in asked.value.choices}
+    assert len(each) == 3
 
 
 def found(p: Pantry, code: str) -> DueRow:

@@ -1,0 +1,133 @@
+"""What Put up remembers: earlier lines by Up and Down, the rest of a word or of the last such batch
+by Tab, shown in grey behind the cursor, and a place that is made while its line is typed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import cast
+
+from textual.screen import Screen
+from textual.suggester import Suggester
+from textual.widgets import Input
+from textual.widgets.input import Selection
+
+from pantry_tui.app.host import Host
+from pantry_tui.app.screens.ask import Choose
+from pantry_tui.core.words import Climate
+from pantry_tui.errors import PantryError
+from pantry_tui.services.rows import Ask, PutUp, PutUpReading
+
+#: What a new place may be like.
+LIKE = {
+    "pantry: cool and dry": Climate.PANTRY,
+    "room: as warm as the house": Climate.ROOM,
+    "cellar: cold and damp": Climate.CELLAR,
+    "fridge": Climate.FRIDGE,
+    "freezer": Climate.FREEZER,
+}
+
+
+class Offers(Suggester):
+    """What Tab would add, in grey behind the cursor."""
+
+    def __init__(self, offered: Callable[[str], str]) -> None:
+        super().__init__(use_cache=False, case_sensitive=True)
+        self._offered = offered
+
+    async def get_suggestion(self, value: str) -> str | None:
+        return value + offer if (offer := self._offered(value)) else None
+
+
+class Recalls(Screen[None]):
+    """The line of Put up with a memory."""
+
+    @property
+    def host(self) -> Host:
+        return cast(Host, self.app)
+
+    @property
+    def line(self) -> Input:
+        return self.query_one("#line", Input)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._typed: list[str] = []  # the lines that were booked at this sitting
+        self._codes: set[str] = set()  # and the lid codes they got
+        self._at = 0  # how many lines back; 0 is what is being typed
+        self._draft = ""
+        self.shelf = ""  # the id of the place of which the lines are, one after another
+        self._before: PutUpReading | None = None  # the line before, of the same place
+
+    def offered(self, value: str) -> str:
+        """What Tab adds; nothing while the store cannot be read, which is said elsewhere."""
+        from pantry_tui.services.batchwork import recalled
+
+        try:
+            before = self._before if self.shelf else None
+            return recalled.offered(self.host.pantry, value, self.shelf, before)
+        except PantryError:
+            return ""
+
+    def was(self, food: str) -> Sequence[str]:
+        """How it was before."""
+        from pantry_tui.services.batchwork import recalled
+
+        try:
+            return recalled.before(self.host.pantry, food)
+        except PantryError:
+            return ()
+
+    def read(self, line: str) -> PutUpReading:
+        """As it stands there, where a place was named for all lines."""
+        from pantry_tui.services.batchwork import putup, recalled
+
+        if self.shelf in self.host.pantry.places:
+            return recalled.there(self.host.pantry, line, self.shelf)
+        return putup.read(self.host.pantry, line)
+
+    def action_take(self) -> None:
+        """What is offered, at the end of the line."""
+        value = self.line.value
+        self.line.value = value + (self.offered(value) if value.strip() else "")
+        self.line.cursor_position = len(self.line.value)
+
+    def action_lineup(self) -> None:
+        self._bring(self._at + 1)
+
+    def action_linedown(self) -> None:
+        self._bring(self._at - 1)
+
+    def _bring(self, at: int) -> None:
+        """The line so far back, its count selected: digits take its place, Enter books it as it
+        was."""
+        from pantry_tui.services.batchwork import recalled
+
+        if self._at == 0:
+            self._draft = self.line.value
+        before = recalled.earlier(self.host.pantry, self._codes)
+        lines = list(dict.fromkeys([*reversed(self._typed), *before]))
+        if not 0 <= at <= len(lines):
+            return
+        self._at = at
+        self.line.value = lines[at - 1] if at else self._draft
+        digits = len(self.line.value) - len(self.line.value.lstrip("0123456789"))
+        end = len(self.line.value)
+        self.line.selection = Selection(0, digits) if at and digits else Selection.cursor(end)
+
+    def remember(self, line: str, made: PutUp) -> None:
+        """It was booked."""
+        self._at, self._draft, self._before = 0, "", made.reading
+        self._codes.add(made.code)
+        self._typed = [one for one in self._typed if one != line] + [line]
+
+
+def ask_place(host: Host, place: Ask, then: Callable[[str | None, Climate | None], None]) -> None:
+    """Which place is meant, or what a new one of that name is like; `then` gets one of the two."""
+    nears = {f"it is {one}": one for one in place.choices[:4]}
+    title = f"There is no place called {place.typed!r}. Make it? It is like:"
+
+    def chosen(got: str | None) -> None:
+        if got is not None:
+            then(nears.get(got), LIKE.get(got))
+
+    host.push_screen(Choose(title, [*LIKE, *nears]), chosen)
