@@ -35,11 +35,22 @@ def folder_of(path: Path, wish: Backups | None = None) -> Path:
     wish = read_settings().backups if wish is None else wish
     own = f"{path.stem}-backups"
     if wish.folder is None:
-        return path.with_name(own)
+        return path.with_name(own if _has_its_stem(path) else f"{path.name}.backups")
     import zlib
 
     # Two stores of one name in different folders must not thin each other's copies.
     return wish.folder / f"{own}-{zlib.crc32(os.fsencode(os.path.abspath(path))):08x}"
+
+
+def _has_its_stem(path: Path) -> bool:
+    """Whether the folder is called after the name without its ending: `a.db` and `a.store` must not
+    thin each other's copies. One that has had that folder to itself keeps it."""
+    if path.suffix == ".db":
+        return True
+    return (
+        not path.with_name(f"{path.stem}.db").exists()
+        and path.with_name(f"{path.stem}-backups").is_dir()
+    )
 
 
 def made_by_itself(path: Path, folder: Path) -> list[Path]:

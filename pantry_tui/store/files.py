@@ -105,14 +105,15 @@ def _sweep(path: Path) -> None:
         names = [one.name for one in found if one.name.startswith(head) and one.name.endswith(tail)]
     for name in names:
         pid = name[len(head) : -len(tail)]
-        if pid.isdigit() and not _runs(int(pid)):
+        if pid.isdigit() and not runs(int(pid)):
             with suppress(OSError):
                 (path.parent / name).unlink()
             with suppress(OSError):
                 (path.parent / f"{name}-journal").unlink()
 
 
-def _runs(pid: int) -> bool:
+def runs(pid: int) -> bool:
+    """Whether a program of that number runs."""
     if os.name == "nt":  # a signal of 0 would end it there
         return True
     try:

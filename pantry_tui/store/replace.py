@@ -5,18 +5,21 @@ from __future__ import annotations
 import os
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager, suppress
+from contextlib import closing, contextmanager, suppress
 from pathlib import Path
+from time import time
 
 from pantry_tui.errors import Refused, StoreError
 from pantry_tui.store import damage
 from pantry_tui.store.copies import folder_of, free_name, made_by_itself, newest_sound, wrong_with
-from pantry_tui.store.files import cannot, made_whole, settle
+from pantry_tui.store.files import cannot, made_whole, runs, settle
 from pantry_tui.store.soundness import copied
 from pantry_tui.store.store import check_header, connect, held, in_use
 
 #: How long to wait for another program that writes, in milliseconds.
 PATIENCE_MS = 5000
+#: So old what was made to take the place of a store belongs to no restore that still runs, seconds.
+_OLD_S = 3600.0
 
 
 def refuse_unsound(path: Path, source: Path) -> None:
@@ -51,6 +54,7 @@ def replace(path: Path, source: Path) -> Path | None:
             _copied(source, making)
         damage.forget(path)
         return None
+    sweep(path)
     # Made under its own name first, then moved over the store.
     ready = free_name(path.parent, f"{path.stem}-restoring")
     kept = free_name(path.parent, f"{path.stem}-replaced")
@@ -68,6 +72,39 @@ def replace(path: Path, source: Path) -> Path | None:
             ready.unlink()
     damage.forget(path)
     return kept
+
+
+def sweep(path: Path) -> None:
+    """What a killed restore left beside a store: what it was making, and a second name of the very
+    file that still is the store, which is no copy of it."""
+    with suppress(OSError), os.scandir(path.parent) as found:
+        for one in found:
+            with suppress(OSError):
+                if _left(path, one):
+                    os.unlink(one.path)
+
+
+def _left(path: Path, one: os.DirEntry[str]) -> bool:
+    making, kept = f"{path.stem}-restoring-", f"{path.stem}-replaced-"
+    if one.name.startswith(f".{making}"):
+        pid = one.name.removesuffix("-journal").removesuffix(".new").rpartition(".")[2]
+        return pid.isdigit() and not runs(int(pid))
+    if one.name.startswith(making):
+        return time() - one.stat(follow_symlinks=False).st_mtime > _OLD_S
+    return one.name.startswith(kept) and os.path.samestat(
+        one.stat(follow_symlinks=False), path.stat()
+    )
+
+
+def recover(path: Path) -> None:
+    """What a killed program left half written is put right, as whoever opens the store next would,
+    so that what the journal brings back is there to be compared. A file that is noted as damaged
+    is not touched."""
+    journal = path.with_name(f"{path.name}-journal")
+    if damage.noted(path) or not journal.exists():
+        return
+    with suppress(sqlite3.Error), closing(connect(path)) as db:
+        db.execute("SELECT count(*) FROM sqlite_schema").fetchone()
 
 
 def _copied(source: Path, making: Path) -> None:

@@ -109,7 +109,7 @@ def lines(now: HouseholdFacts) -> tuple[str, ...]:
         f"people at table: {now.people}",
         f"units: {UNITS[now.units == 'metric']}",
         f"advice: {ADVICE[household.ADVICE.index(now.advice)]}",
-        f"metric jars: {JARS[JARS_BY.index(now.jars)]}",
+        f"metric jars: {JARS[JARS_BY.index(now.jars)].partition(':')[0]}",
         f"half of the world: {HALVES[household.HALVES.index(now.half)]}",
     )
 

@@ -100,7 +100,7 @@ def _heads(
     by_path = {shelf.path: shelf for shelf in known}
     waiting = iter([one for one in counts if one[0] in by_path])
     filled = {path for path, _ in counts}
-    for shelf in known:
+    for shelf in by_path.values():  # two of one name, of an older merge, share a heading
         if shelf.path in filled:
             path, count = next(waiting)
             yield _head(by_path[path]), count

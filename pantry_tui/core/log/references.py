@@ -20,6 +20,16 @@ def unknown(events: Sequence[Event]) -> Iterator[tuple[Event, str]]:
         known.learn(event)
 
 
+def names_of(payload: said.Payload) -> Iterator[str]:
+    """The ids of the batches, containers and places that must be there for what it says."""
+    if not isinstance(payload, said.PutUp):
+        yield from (one for one in (getattr(payload, "batch", ""),) if one)
+    if isinstance(payload, said.Count):
+        yield from (one.batch for one in payload.new)
+    yield from _containers(payload)
+    yield from _places(payload)
+
+
 class _Known:
     """What was named so far."""
 

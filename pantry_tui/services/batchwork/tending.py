@@ -18,7 +18,7 @@ from pantry_tui.reference.tending import load_tending
 from pantry_tui.services.books.past import past_of
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.pick import Ours, batch_named
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.seen import At, when
 
@@ -129,7 +129,7 @@ def _of_batches(p: Pantry, among: Sequence[str] = ()) -> dict[str, Sequence[JobR
     found = {}
     for id_, code in p.store.db.execute(sql, [*values, *among]).fetchall():
         held = p.load(id_)
-        found[id_] = of_batch(p, held[0] if held is not None else batch_named(p, code))
+        found[id_] = of_batch(p, held[0] if held is not None else batch_named(p, Ours(code)))
     return found
 
 
@@ -245,7 +245,7 @@ def beside(p: Pantry, batch: Batch, place: str) -> tuple[str, ...]:
         return ()
     sql = "SELECT DISTINCT code FROM lines WHERE place = ? AND method IN (?, ?) AND code != ?"
     asked = (place, Method.CELLAR.value, Method.FRESH.value, batch.code)
-    there = [batch_named(p, code).food.name for (code,) in p.store.db.execute(sql, asked)]
+    there = [batch_named(p, Ours(code)).food.name for (code,) in p.store.db.execute(sql, asked)]
     crops = p.tables.crops
     known = [name for name in (batch.food.name, *there) if name in crops]
     gives = {name: crops[name].gives_ethylene for name in known}

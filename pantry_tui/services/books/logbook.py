@@ -161,9 +161,9 @@ def _more(p: Pantry, payload: said.Payload) -> str:
     """Where to, for whom, why."""
     parts = []
     place = getattr(payload, "place", "")
-    if place in p.places:
+    if place in p.ever:
         where = "to" if isinstance(payload, said.Move) else "in"
-        parts.append(f" {where} {p.place_paths()[place]}")
+        parts.append(f" {where} {_place(p, payload)}")
     match payload:
         case said.Give() if payload.to:
             parts.append(f" to {payload.to}")

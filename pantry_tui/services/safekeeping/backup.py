@@ -14,7 +14,7 @@ from pantry_tui.core.log.payloads import PutUp
 from pantry_tui.errors import Refused
 from pantry_tui.settings import read_settings
 from pantry_tui.store import copies
-from pantry_tui.store.replace import refuse_foreign, refuse_unsound, replace
+from pantry_tui.store.replace import recover, refuse_foreign, refuse_unsound, replace
 from pantry_tui.store.salvage import ids_in, salvage
 
 
@@ -108,6 +108,7 @@ def _compared(path: Path, source: Path) -> tuple[list[Lost], int]:
     if path.samefile(source):
         raise Refused(f"{source} is the store itself: name a backup of it.")
     refuse_foreign(path)
+    recover(path)
     there = ids_in(source)
     here = salvage(path).events
     codes = codes_of(here)

@@ -6,20 +6,22 @@ of that whole is booked, in one transaction.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import UTC, date, datetime
-from itertools import count
+from datetime import date
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from typing import Any
 
-from pantry_tui.core.lidcode import code_at
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.document import document, read_document
-from pantry_tui.core.log.events import Event, new_id, standing
+from pantry_tui.core.log.events import Event, standing
+from pantry_tui.core.log.home import fold_household
+from pantry_tui.core.log.parted import Parted, after, settle
 from pantry_tui.core.log.references import unknown
 from pantry_tui.errors import BadInput, PantryError, Refused
 from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.safekeeping.differing import conflicts
 from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.store import rebuild
 from pantry_tui.store.files import made_whole, refuse_unreadable
@@ -28,6 +30,9 @@ from pantry_tui.store.store import check_header
 
 #: A longer file is no log of a household, bytes.
 _LONGEST = 500_000_000
+#: What a household says of itself once, and what `init` writes of it where nobody typed it.
+_SETTINGS = ("altitude_ft", "people", "units", "meals", "advice", "jars", "half")
+_BY_ITSELF = {"people": 2, "units": "us"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,29 +125,77 @@ def _refuse_senseless(tried: Path, today: date) -> None:
 def _merge(p: Pantry, theirs: Sequence[Event]) -> Merged:
     with p.writing():
         mine = {event.id: event for event in p.events}
-        new, relabelled, conflicts = list(theirs), list[Event](), list[str]()
         replaced = p.is_new
         if replaced:
-            rebuild.start_anew(p.store.db, theirs)
+            made, told = _words_kept(list(mine.values()), theirs)
+            new, everything = list(theirs), [*theirs, *made]
+            rebuild.start_anew(p.store.db, everything)
         else:
             _refuse_two_stories(mine, theirs)
             new = [event for event in theirs if event.id not in mine]
-            relabelled = list(_relabelled(p, list(mine.values()), new))
-            conflicts = list(_conflicts(p, mine.values(), theirs, new))
-        if new and not replaced:
-            rebuild.add(p.store.db, (*new, *relabelled))
-        p.store.booked = p.store.booked or bool(new)
+            made, told = _joined(mine, theirs, new)
+            everything = [*mine.values(), *new, *made]
+            if new or made:
+                rebuild.add(p.store.db, (*new, *made))
+        p.store.booked = p.store.booked or bool(new or made)
         p.refresh()
-    put_up = {one.payload.batch: one.payload for one in new if isinstance(one.payload, said.PutUp)}
     already = 0 if replaced else len(theirs) - len(new)
-    relabel = tuple(_relabel(event.payload, put_up) for event in relabelled)
-    return Merged(len(new), already, len(put_up), replaced, tuple(conflicts), relabel)
+    batches = sum(isinstance(event.payload, said.PutUp) for event in new)
+    return Merged(len(new), already, batches, replaced, told, _relabels(everything, made))
 
 
-def _relabel(payload: said.Payload, put_up: Mapping[str, said.PutUp]) -> Relabel:
-    assert isinstance(payload, said.Relabelled)
-    batch = put_up[payload.batch]
-    return Relabel(payload.was, payload.code, batch.food.name, len(batch.containers))
+def _joined(
+    mine: Mapping[str, Event], theirs: Sequence[Event], new: Sequence[Event]
+) -> tuple[list[Event], tuple[str, ...]]:
+    """What is booked beside the events of both, and what both say differently."""
+    there = {event.id for event in theirs}
+    ours = [event for event in mine.values() if event.id not in there]
+    parted = Parted(ours, new, [event for event in mine.values() if event.id in there])
+    made = settle(parted)
+    return made, tuple(conflicts(parted, made))
+
+
+def _relabels(everything: Sequence[Event], made: Sequence[Event]) -> tuple[Relabel, ...]:
+    put_up = {
+        event.payload.batch: event.payload
+        for event in standing(everything)
+        if isinstance(event.payload, said.PutUp)
+    }
+    return tuple(
+        Relabel(one.was, one.code, put_up[one.batch].food.name, len(put_up[one.batch].containers))
+        for one in (event.payload for event in made)
+        if isinstance(one, said.Relabelled) and one.batch in put_up
+    )
+
+
+def _words_kept(
+    mine: Sequence[Event], theirs: Sequence[Event]
+) -> tuple[list[Event], tuple[str, ...]]:
+    """What was said in a new store before a log came into it, where that log says otherwise. Of
+    two altitudes the higher counts, since canning is checked by it; beside that what was said
+    after `init`, which itself writes people and units whether or not anybody typed them."""
+    stand = standing(mine)
+    here, after_init = fold_household(stand), fold_household(stand[1:])
+    log = fold_household(standing(theirs))
+    kept: dict[str, Any] = {}
+    told = []
+    for name in _SETTINGS:
+        mine_says, log_says = getattr(here, name), getattr(log, name)
+        if mine_says in (log_says, None, _BY_ITSELF.get(name)):
+            continue
+        stays = getattr(after_init, name) is not None
+        if name == "altitude_ft":
+            stays = log_says is None or mine_says > log_says
+        if stays:
+            kept[name] = mine_says
+        words, other = name.replace("_ft", ""), "nothing" if log_says is None else log_says
+        told.append(
+            f"Both say something of the household's {words}: {mine_says} here, {other} in the "
+            f"log: {mine_says if stays else other} counts; `pantry-tui household` changes it."
+        )
+    if not kept:
+        return [], tuple(told)
+    return [after([*mine, *theirs], said.Household(**kept))], tuple(told)
 
 
 def _refuse_two_stories(mine: Mapping[str, Event], theirs: Iterable[Event]) -> None:
@@ -152,88 +205,4 @@ def _refuse_two_stories(mine: Mapping[str, Event], theirs: Iterable[Event]) -> N
             raise Refused(
                 f"Event {event.id} ({event.did.value.replace('_', ' ')}, {event.day.isoformat()}) "
                 "is another one here: one of the two was changed; verify both stores."
-            )
-
-
-def _relabelled(p: Pantry, mine: Sequence[Event], new: Sequence[Event]) -> Iterator[Event]:
-    """Another lid code for each batch that comes with one which another bears here."""
-    come = _codes(new)
-    settled = {one.payload.batch for one in new if isinstance(one.payload, said.Relabelled)}
-    given = {code: batch for code, batch in _codes(mine).items() if batch not in settled}
-    last = max((event.id for event in (*mine, *new)), default="")
-    now, here = datetime.now(UTC), p.clock.recorded.isoformat(timespec="seconds")
-    free = (code for n in count() if (code := code_at(n)) not in given and code not in come)
-    for was, batch in come.items():
-        other = given.get(was, batch)
-        if other != batch:
-            last = new_id(now, last)
-            what = said.Relabelled(batch, next(free), was, other)
-            yield Event(last, here, p.today, what)
-
-
-def _codes(events: Iterable[Event]) -> dict[str, str]:
-    """Lid code -> the batch that bears it now."""
-    found: dict[str, str] = {}
-    for event in events:
-        payload = event.payload
-        if isinstance(payload, said.PutUp):
-            found.setdefault(payload.code, payload.batch)
-        elif isinstance(payload, said.Relabelled):
-            found |= {payload.was: payload.other, payload.code: payload.batch}
-    return found
-
-
-# -- what both say differently ---------------------------------------------------------------------
-
-_LEAVE = said.Use | said.Discard | said.Give | said.Missing
-
-
-def _conflicts(
-    p: Pantry, mine: Iterable[Event], theirs: Sequence[Event], new: Sequence[Event]
-) -> Iterator[str]:
-    """Sentences: containers that left in both logs, places and household facts set in both."""
-    shared = {event.id for event in theirs}
-    ours = [event for event in standing(mine) if event.id not in shared]
-    come = standing(new)
-    gone = {id_: event for event in ours for id_ in _whole(event)}
-    names = _codes_by_batch((*mine, *new))
-    for event in come:
-        for id_ in _whole(event):
-            if id_ in gone:
-                name = f"{names.get(said.batch_of(id_), '?')}/{id_.rpartition('.')[2]}"
-                first, later = sorted((gone[id_], event), key=lambda one: one.id)
-                yield (
-                    f"{name} left in both: {_act(first)} counts, {_act(later)} is kept in the log."
-                )
-    yield from _same_names(p, come)
-    for kind, words in ((said.Household, "the household"), (said.Planned, "the week")):
-        both = [[one for one in some if isinstance(one.payload, kind)] for some in (ours, come)]
-        if all(both):
-            yield f"Both logs say something of {words}: the later word counts."
-
-
-def _whole(event: Event) -> tuple[str, ...]:
-    payload = event.payload
-    return payload.containers if isinstance(payload, _LEAVE) and payload.amount is None else ()
-
-
-def _act(event: Event) -> str:
-    return f"{event.did.value} on {event.day.isoformat()}"
-
-
-def _codes_by_batch(events: Iterable[Event]) -> dict[str, str]:
-    return {batch: code for code, batch in _codes(events).items()}
-
-
-def _same_names(p: Pantry, come: Iterable[Event]) -> Iterator[str]:
-    here = {one.name.lower(): one.id for one in p.places.values()}
-    for event in come:
-        payload = event.payload
-        if isinstance(payload, said.PlaceAdded) and here.get(payload.name.lower(), "") not in (
-            "",
-            payload.place,
-        ):
-            yield (
-                f"Two places are called {payload.name} now: give one another name with "
-                "`pantry-tui place change`, or name it with the place it stands in."
             )

@@ -15,13 +15,19 @@ from pantry_tui.store.codes import also_written
 from pantry_tui.store.store import reading
 
 
+class Ours(str):
+    """A reference that the program made and nobody read off a lid: it never asks which is meant."""
+
+    __slots__ = ()
+
+
 def batch_named(p: Pantry, ref: str) -> Batch:
     """The batch of a reference. Raises BadInput with near codes."""
     code = normal_code(ref.partition("/")[0])
     typed = code.removesuffix("!")
     batch = p.batch(typed)
     if batch is not None:
-        if p.asks_which and typed == code:
+        if p.asks_which and typed == code and not isinstance(ref, Ours):
             _ask_which(p, batch)
         return batch
     near = sorted(b.code for b in p.batches() if code and b.code[:1] == code[:1])[:5]
@@ -34,7 +40,9 @@ def _ask_which(p: Pantry, batch: Batch) -> None:
     """Two stores that had parted gave one code twice: it may stand on either's lids. Raises
     Unclear."""
     with reading(p.path):
-        others = [p.stock.batches[id_] for id_ in also_written(p.store.db, batch.code)]
+        ids = dict.fromkeys(also_written(p.store.db, batch.code))
+        found = (p.load(id_) for id_ in ids if id_ != batch.id)
+        others = [one[0] for one in found if one]  # what was taken back has no lids
     if not others:
         return
     named = [f"{one.code} ({one.food.name})" for one in others]
@@ -151,7 +159,7 @@ def _here(p: Pantry, where: str, value: str) -> list[Container]:
 
 def name_of(p: Pantry, container: Container) -> str:
     """ "7C/3"."""
-    return f"{p.stock.batches[container.batch].code}/{container.number}"
+    return Ours(f"{p.stock.batches[container.batch].code}/{container.number}")
 
 
 def last_state(container: Container) -> State:

@@ -71,18 +71,27 @@ def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
     """Every place in path order with what stands in it itself (not in places inside it)."""
     wanted = set(p.places) if not place else inside(p, p.find_place(place).id)
     standing_in: dict[str, list[DueRow]] = defaultdict(list)
-    for row in everything(p):
-        standing_in[row.place].append(row)
     paths = p.place_paths()
+    twice = len(set(paths.values())) < len(paths)
+    for row in everything(p):
+        standing_in[_place_of(p, row) if twice else row.place].append(row)
     found = []
     for id_ in sorted(wanted, key=lambda one: paths[one].lower()):
         here = p.places[id_]
-        mine = tuple(standing_in[paths[id_]])
+        mine = tuple(standing_in[id_ if twice else paths[id_]])
         count = sum(row.count for row in mine)
         found.append(
             Shelf(paths[id_], here.climate.value, here.temperature_f, here.capacity, count, mine)
         )
     return found
+
+
+def _place_of(p: Pantry, row: DueRow) -> str:
+    """The id of the place, where an older merge left two of one name."""
+    batch = p.batch(row.code)
+    held = p.containers_of(batch) if batch is not None else ()
+    number = row.container_ids[0].rpartition("/")[2]
+    return next((one.place for one in held if str(one.number) == number), "")
 
 
 def find(p: Pantry, text: str) -> list[DueRow]:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import os
 import sqlite3
+import subprocess
+import sys
 from contextlib import closing
 from datetime import date
 from pathlib import Path
@@ -165,3 +167,55 @@ def test_through_a_link_the_store_it_leads_to_is_replaced(path: Path, copy: Path
     assert os.path.samefile(link, path)
     with open_pantry(path, TODAY) as p:
         assert view.due(p)[0].count == 9
+
+
+def test_what_a_killed_restore_left_is_swept_away_by_the_next(path: Path, copy: Path) -> None:
+    second = path.with_name("pantry-replaced-2026-11-20-120000.db")
+    os.link(path, second)
+    dead = path.with_name(".pantry-restoring-2026-11-20-120000.db.4194305.new")
+    made = path.with_name("pantry-restoring-2026-11-20-120000.db")
+    older = path.with_name("pantry-replaced-2026-11-19-120000.db")
+    for one in (dead, made, older):
+        one.write_bytes(path.read_bytes())
+    os.utime(made, (0, 0))
+    kept = backup.restore(path, copy).kept
+    assert kept is not None
+    assert not any(one.exists() for one in (second, dead, made))
+    assert older.exists(), "a file that an earlier restore replaced is its own"
+    assert kept.stat().st_ino != path.stat().st_ino
+
+
+def test_what_a_hot_journal_brings_back_is_compared_too(path: Path, copy: Path) -> None:
+    with open_pantry(path, TODAY) as p:
+        act.use(p, "2A")
+        act.open_(p, "2A")
+    child = (
+        "import os, sqlite3, sys\n"
+        "db = sqlite3.connect(sys.argv[1], isolation_level=None)\n"
+        "db.execute('PRAGMA cache_size = 1')\n"
+        "db.execute('BEGIN IMMEDIATE')\n"
+        "db.execute('DELETE FROM log')\n"
+        "db.execute('CREATE TABLE t AS SELECT zeroblob(200000) AS x')\n"
+        "os._exit(9)\n"
+    )
+    subprocess.run([sys.executable, "-c", child, str(path)], check=False)
+    assert path.with_name(f"{path.name}-journal").exists()
+    assert [one.kind for one in backup.preview(path, copy).lost] == ["use", "open"]
+
+
+def test_two_stores_of_one_stem_have_each_their_own_copies(path: Path) -> None:
+    other = path.with_suffix(".store")
+    create(other)
+    with_db, with_other = copies.folder_of(path), copies.folder_of(other)
+    assert with_db != with_other
+    assert with_db.name == "pantry-backups"
+    backup.backup(other)
+    assert len(backup.kept(other)) == 1
+    assert backup.kept(path) == []
+
+
+def test_a_store_that_had_its_folder_to_itself_keeps_it(tmp_path: Path) -> None:
+    alone = tmp_path / "larder.store"
+    create(alone)
+    (tmp_path / "larder-backups").mkdir()
+    assert copies.folder_of(alone) == tmp_path / "larder-backups"
