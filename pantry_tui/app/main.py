@@ -56,7 +56,6 @@ SOON = (
 )
 SOON_AFTER = 0.3
 
-#: All that a person is told of an error of ours.
 WRONG = (
     "Something is wrong inside the program ({}) and the app has ended: what was done before is "
     "booked; start it again with PANTRY_DEBUG=1 and report what it prints."
@@ -198,10 +197,8 @@ class PantryApp(Host):
     def _fatal_error(self) -> None:
         """The screen library's own would print the traceback with all that the store holds."""
         if os.environ.get("PANTRY_DEBUG"):
-            super()._fatal_error()
-            return
-        if not self._exit_renderables:
-            self._exit_renderables.append(WRONG.format(type(self._exception).__name__))
+            return super()._fatal_error()
+        self._exit_renderables[:] = [WRONG.format(type(self._exception).__name__)]
         self._close_messages_no_wait()
 
     def _room(self, name: str) -> Screen[None]:

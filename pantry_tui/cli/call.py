@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
-from pantry_tui.core.text import clean, in_sight, unsteered
+from pantry_tui.core.text import clean, in_sight, unsteered, whole_characters
 from pantry_tui.errors import BadInput, PantryError, Refused
 
 if TYPE_CHECKING:
@@ -228,9 +228,14 @@ def print_json(data: object) -> None:
 
     if isinstance(data, list) and data:
         encode = json.JSONEncoder(ensure_ascii=False).encode
-        print("[\n", ",\n".join(unsteered(encode(row)) for row in data), "\n]", sep="")
+        print(
+            "[\n",
+            ",\n".join(unsteered(whole_characters(encode(row))) for row in data),
+            "\n]",
+            sep="",
+        )
     else:
-        print(unsteered(json.dumps(data, ensure_ascii=False, indent=1)))
+        print(unsteered(whole_characters(json.dumps(data, ensure_ascii=False, indent=1))))
 
 
 def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:

@@ -25,6 +25,14 @@ def in_sight(text: str) -> str:
     return "".join(kept)
 
 
+def whole_characters(text: str) -> str:
+    """The text with U+FFFD for each half of a character (a byte of a file's name that is no text),
+    at which strict readers of JSON stop."""
+    if text.isprintable():
+        return text
+    return "".join("\ufffd" if "\ud800" <= char <= "\udfff" else char for char in text)
+
+
 def unsteered(json: str) -> str:
     """JSON whose strings steer no terminal and no reader: C1 controls, marks that turn the writing
     direction, line ends of other kinds and halves of characters as `\\u009b`."""

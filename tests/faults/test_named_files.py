@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 
 import pytest
@@ -60,3 +61,21 @@ def test_what_is_repeated_goes_where_it_was_put_up(kitchen: Kitchen) -> None:
         kitchen.answer("use", "{peaches}" + f"/{number}")
     answer = kitchen.answer("repeat", "{peaches}", "--dry-run")
     assert answer["read_as"]["place"] == "shelf 2"
+
+
+def test_a_path_that_is_no_text_is_said_in_json_that_anybody_reads(kitchen: Kitchen) -> None:
+    path = os.fsdecode(os.fsencode(kitchen.folder) + b"/\xff.db")
+    code, out, err = kitchen.run("backup", path, "--json")
+    assert (code, err) == (0, "")
+    json.loads(out)["path"].encode("utf-8")  # no half of a character
+    assert os.path.exists(path)
+
+
+def test_a_word_for_several_foods_is_asked_about(kitchen: Kitchen) -> None:
+    before = kitchen.booked()
+    code, out, err = kitchen.run("household", "appetite", "jam", "3")
+    assert (code, out) == (2, "")
+    assert "several foods" in err
+    assert kitchen.booked() == before
+    for one in ("mixed fruit jam", "peaches", "sweet"):
+        kitchen.answer("household", "appetite", one, "3")

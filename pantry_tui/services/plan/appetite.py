@@ -10,7 +10,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, Appetite, at_table
 from pantry_tui.core.words import Group
-from pantry_tui.errors import BadInput
+from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.done import Done
 from pantry_tui.services.household import said_of
 from pantry_tui.services.pantry import Pantry, booked
@@ -37,6 +37,7 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
         if facts is None:
             groups = ", ".join(Group)
             raise BadInput(f"{what!r} is no food and no group; the groups are {groups}.")
+        _refuse_general(p, name, facts.name)
         name = facts.name
     if servings.strip().lower() == "usual":
         p.book(said.Ceiling(name))
@@ -51,6 +52,21 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
     if most == 0:
         return Done(f"{name.capitalize()} will not be proposed any more.")
     return Done(f"{name.capitalize()}: at most {most:g} servings a person a week.")
+
+
+def _refuse_general(p: Pantry, typed: str, name: str) -> None:
+    """Raises Unclear for a word that names several foods ("jam"), of which the tables took one."""
+    if name == typed or not name.endswith(f" {typed}"):
+        return
+    kinds = [one.name for one in p.tables.foods if one.name.endswith(f" {typed}")]
+    if len(kinds) > 1:
+        shown = ", ".join(kinds[:6]) + (" ..." if len(kinds) > 6 else "")
+        raise Unclear(
+            f"{typed[:40]!r} is several foods ({shown}): say which, or a food group.",
+            "food",
+            typed,
+            tuple(kinds),
+        )
 
 
 @booked
