@@ -209,12 +209,8 @@ def _facts(db: sqlite3.Connection) -> Facts:
 
 def refuse_fewer(db: sqlite3.Connection, code: str, batch: str) -> None:
     """Raises Damaged where a lid code does not lead to all lines of its batch."""
-    count, written = db.execute(
-        "SELECT (SELECT count(*) FROM main.lines WHERE code = ?), "
-        "(SELECT count FROM sums WHERE what = ?)",
-        (code, f"lines:{batch}"),
-    ).fetchone()
-    if count != (written or 0):
+    (count,) = db.execute("SELECT count(*) FROM main.lines WHERE code = ?", (code,)).fetchone()
+    if count != sums.written(db, f"lines:{batch}")[0]:
         raise Damaged(f"lines of {code} are lost")
 
 

@@ -35,9 +35,22 @@ def put(db: sqlite3.Connection, name: str, count: int, amount: int) -> None:
 
 def must_be(db: sqlite3.Connection, name: str, count: int, amount: int, words: str) -> None:
     """Raises Damaged where something else was written; `words` say of what."""
-    row = db.execute("SELECT count, sum FROM sums WHERE what = ?", (name,)).fetchone()
-    if (row or (0, 0)) != (count, amount):
-        raise Damaged(f"{words}: {count} rows, and {(row or (0,))[0]} were written")
+    known = written(db, name)
+    if known != (count, amount):
+        raise Damaged(f"{words}: {count} rows, and {known[0]} were written")
+
+
+def written(db: sqlite3.Connection, name: str) -> tuple[int, int]:
+    """Count and sum of what is all of it. Raises Damaged where the counts are lost themselves, or
+    led to wrongly, so that nothing would agree with nothing: the log is always counted."""
+    row: tuple[int, int] | None = db.execute(
+        "SELECT count, sum FROM sums WHERE what = ?", (name,)
+    ).fetchone()
+    if row is None:
+        uncounted = "EXISTS (SELECT 1 FROM log) AND NOT EXISTS (SELECT 1 FROM sums WHERE what = ?)"
+        if db.execute(f"SELECT {uncounted}", ("log",)).fetchone()[0]:
+            raise Damaged("the counts of what was written are lost")
+    return row or (0, 0)
 
 
 def all_of(db: sqlite3.Connection, table: str, columns: str) -> list[tuple[str, ...]]:

@@ -37,8 +37,11 @@ def by_all(water_g: float, vegetables_g: float, percent: float) -> float:
 
 
 def of_total(salt_g: float, *others_g: float) -> float:
-    """% by total weight of `salt_g` in all of it."""
-    return 100 * salt_g / (salt_g + sum(others_g))
+    """% by total weight of `salt_g` in all of it. Raises BadInput for nothing at all."""
+    total_g = salt_g + sum(others_g)
+    if not total_g > 0:
+        raise BadInput("Nothing has no share of salt: say how much it is, more than 0.")
+    return 100 * salt_g / total_g
 
 
 def dry(vegetables_g: float, percent: float) -> float:

@@ -328,7 +328,8 @@ def _too_little(rows: Sequence[ProcessRow], said: Mapping[str, str], ft: int) ->
     minutes, psi = read_minutes(said.get("minutes", "")), read_psi(said.get("psi", ""))
     if read_canner(said.get("canner", "")) == "steam":
         too_long = [row for row in rows if row.minutes > STEAM_MAX_MINUTES]
-        if too_long:
+        # Run for longer than that it may have boiled dry: what was asked for is no matter then.
+        if too_long or (minutes is not None and minutes > STEAM_MAX_MINUTES):
             return [f"A steam canner cannot run for more than {STEAM_MAX_MINUTES} minutes."]
     readings: dict[tuple[str, ...], list[ProcessRow]] = {}
     for row in rows:

@@ -12,14 +12,23 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.lines import inside, lines, of_code, rows
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.rows import DueRow, Shelf
+from pantry_tui.store.damage import Damaged
+from pantry_tui.store.store import reading
 
 if TYPE_CHECKING:
     from pantry_tui.core.model import Batch
 
 
 def rows_of(p: Pantry, batch: Batch) -> list[DueRow]:
-    """The rows of one batch, by date."""
-    return of_code(p, batch.code)
+    """The rows of one batch, by date. Raises StoreError where they are not all of what stands of
+    it by the log: the index of lid codes and the counts may both be led astray."""
+    found = of_code(p, batch.code)
+    with reading(p.path):
+        if sum(len(row.container_ids) for row in found) != sum(
+            c.here for c in p.containers_of(batch)
+        ):
+            raise Damaged(f"lines of {batch.code} are lost")
+    return found
 
 
 def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:

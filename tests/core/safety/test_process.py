@@ -190,6 +190,7 @@ def test_a_published_process_leaves_no_doubt(
         (WATER, "peaches", "1 litre jars", 0, {"minutes": "60"}, "larger"),
         (WATER, "tomatoes", "quart", 0, {"minutes": "85", "acid": "no"}, "No acid"),
         (WATER, "tomatoes", "quart", 0, {"minutes": "85", "canner": "steam"}, "45 minutes"),
+        (WATER, "peaches", "quart jars", 0, {"minutes": "50", "canner": "steam"}, "45 minutes"),
         (WATER, "figs", "quart", 0, {"acid": "none"}, "No acid"),
         (WATER, "peaches", "quart", 0, {"process": "open kettle"}, "Open-kettle"),
         (WATER, "peaches", "quart", 0, {"canner": "Oven"}, "Oven"),
