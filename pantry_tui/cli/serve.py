@@ -11,7 +11,7 @@ from pantry_tui.cli.verb import Verb
 from pantry_tui.errors import Refused
 
 if TYPE_CHECKING:
-    from pantry_tui.web.gate import Password
+    from pantry_tui.app.web.gate import Password
 
 #: Where the app waits for browsers unless told otherwise.
 PORT = 8765
@@ -29,19 +29,19 @@ class Serve(Verb):
     forget: bool = flag("--new-password", "choose another password first")
 
     def run(self, call: Call) -> int:
-        from pantry_tui.web import address
+        from pantry_tui.app.web import address
 
         if call.as_json:
             raise Refused("`serve` goes on until you end it and has no answer: leave --json out.")
         try:
-            from pantry_tui.web import server
+            from pantry_tui.app.web import server
         except ImportError as error:
             raise Refused(address.MISSING) from error
         from time import monotonic
 
+        from pantry_tui.app.web.gate import Gate
+        from pantry_tui.app.web.window import words
         from pantry_tui.services.pantry import open_pantry
-        from pantry_tui.web.gate import Gate
-        from pantry_tui.web.window import words
 
         with open_pantry(call.path, call.clock):
             pass  # it opens: a sentence now, and not in a browser
@@ -61,8 +61,8 @@ class Serve(Verb):
 def _password(forget: bool) -> Password:
     """The one of this machine; asked for, twice, where there is none yet. Raises Refused where
     nobody can be asked."""
+    from pantry_tui.app.web.gate import Password
     from pantry_tui.settings import settings_file
-    from pantry_tui.web.gate import Password
 
     password = Password(settings_file().with_name("serve-password.json"))
     if password.is_set and not forget:

@@ -8,7 +8,8 @@ from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.safety.measured import CANNERS, JARS
-from pantry_tui.core.safety.process import PACKS, NotRecommended, ProcessRow, ends_of, name_key
+from pantry_tui.core.safety.process import PACKS, NotRecommended, ProcessRow
+from pantry_tui.core.safety.process_names import ends_of, name_key
 from pantry_tui.core.words import Trust
 from pantry_tui.errors import DataError
 from pantry_tui.paths import data_dir

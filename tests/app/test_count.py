@@ -13,26 +13,26 @@ from textual.widgets import Input, Static
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.count import CountScreen
 from pantry_tui.app.widgets.linelist import LineList
-from pantry_tui.services.batchwork import putup
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.stock import count as rounds
-from pantry_tui.services.stock import places, view
+from pantry_tui.services.stock import view
 from tests.app.screens import all_lines, painted
+from tests.furnished import furnished
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
 def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        places.add(pantry, "larder", "pantry")
-        for line in (
+    with furnished(
+        tmp_path,
+        TODAY,
+        lines=(
             "4 pint jars peaches, boiling-water canned, larder",
             "12 pint jars runner beans, pressure canned, larder",
             "2 jars strawberry jam, jam, larder",
-        ):
-            putup.put_up(pantry, putup.read(pantry, line))
+        ),
+    ) as pantry:
         yield pantry
 
 

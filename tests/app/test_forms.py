@@ -16,27 +16,27 @@ from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens import byname
 from pantry_tui.app.screens.page import Page, keys_of
 from pantry_tui.errors import Refused
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.output import printing
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, dishes, substitute
 from pantry_tui.services.stock import act, places, view
 from tests.app.screens import painted
+from tests.furnished import furnished
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
 def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name in ("larder", "shelf 2"):
-            places.add(pantry, name, "pantry")
-        for line in (
+    with furnished(
+        tmp_path,
+        TODAY,
+        ("larder", "shelf 2"),
+        (
             "4 pint jars peaches, boiling-water canned, larder, 2026-08-10",
             "3 pint jars runner beans, pressure canned, larder, 2026-08-10",
-        ):
-            putup.put_up(pantry, putup.read(pantry, line))
+        ),
+    ) as pantry:
         yield pantry
 
 

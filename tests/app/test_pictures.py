@@ -24,14 +24,14 @@ from pantry_tui.app.screens.pictures import CellKey, ShelfPicture
 from pantry_tui.app.screens.weekgrid import WeekGrid
 from pantry_tui.app.widgets.picture import Picture
 from pantry_tui.core.words import MARK, Verdict
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.underway import underway
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.outlook import outlook
-from pantry_tui.services.stock import act, places, view
+from pantry_tui.services.stock import act, view
 from pantry_tui.services.stock.months import months_ahead
 from tests.app.screens import all_lines, painted, table
+from tests.furnished import furnished
 
 TODAY = date(2026, 11, 25)
 WIDTHS = (20, 36, 38, 60, 78, 117, 198)
@@ -138,16 +138,16 @@ def test_spans_are_cut_drawn_and_said_plainly() -> None:
 
 @pytest.fixture
 def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name in ("larder", "shelf 2"):
-            places.add(pantry, name, "pantry")
-        for line in (
+    with furnished(
+        tmp_path,
+        TODAY,
+        ("larder", "shelf 2"),
+        (
             "4 pint jars peaches, boiling-water canned, larder",
             "30 pint jars runner beans, pressure canned, larder",
             "2 jars strawberry jam, jam, shelf 2",
-        ):
-            putup.put_up(pantry, putup.read(pantry, line))
+        ),
+    ) as pantry:
         yield pantry
 
 

@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 
 import pantry_tui
-from pantry_tui.core.safety.process import name_key
+from pantry_tui.core.safety.process_names import name_key
 from pantry_tui.core.words import Method
 from pantry_tui.errors import DataError
 from pantry_tui.paths import cache_folder, data_dir

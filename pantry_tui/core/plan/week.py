@@ -19,24 +19,20 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection, Mapping, Sequence
 from datetime import date
-from math import ceil
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
+from pantry_tui.core.plan.lots import due_by, last_week, lot_of, one_beside, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
-from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, Lot, Opening, choose, keeps
+from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, choose
 from pantry_tui.core.words import Group, Role
 
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
-#: Days of a week that are most of it.
-_MOST = 4
 #: What is no more than so many servings a head is not too big for any table.
 _BIG = 4.0
-#: A meal of bulk is taken from it for one day or the next.
-_A_MEAL = keeps(2)
 
 
 def plan(
@@ -72,7 +68,9 @@ class _Week:
         kinds = {(one.food, one.group) for one in candidates}
         eaten = {kind for kind in kinds if self._eats(*kind)}
         wanted = (one for one in candidates if (one.food, one.group) in eaten)
-        self.free = dict(enumerate(part for one in wanted for part in self._parts(one)))
+        self.free = dict(
+            enumerate(part for one in wanted for part in parts(one, self.appetite.people))
+        )
         self.chosen: list[Chosen] = []
         self.next: list[int] = []
         self._laid_out: Menu | None = None
@@ -91,15 +89,6 @@ class _Week:
 
     def _eats(self, food: str, group: Group) -> bool:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
-
-    def _parts(self, one: Candidate) -> Sequence[Candidate]:
-        """Bulk as as many meals as are in it; less than half of one goes with the last."""
-        if not one.bulk:
-            return (one,)
-        meal = float(self.appetite.people)
-        meals = max(1, ceil(one.servings / meal - 0.5))
-        rest = one.servings - (meals - 1) * meal
-        return [one._replace(servings=meal if n < meals - 1 else rest) for n in range(meals)]
 
     def _choose(self, number: int, why: Why, day: date | None = None, dish: str = "") -> None:
         self.chosen.append(Chosen(self.free.pop(number), why, day, dish))
@@ -219,7 +208,7 @@ class _Week:
         return False
 
     def _due(self, one: Candidate) -> bool:
-        return one.last is not None and one.last <= self.table.end
+        return due_by(one, self.table.end)
 
     def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
         """What to open next to what is chosen, and the weeks that its food has to spare: first what
@@ -247,7 +236,7 @@ class _Week:
         one a week."""
         big = {n: one for n, one in free.items() if self._outsized(one)}
         if not any(self._outsized(chosen.candidate) for chosen in self.chosen):
-            last = {n: self._last_week(one.last) for n, one in big.items()}
+            last = {n: last_week(one.last, self.table) for n, one in big.items()}
             near = [n for n, week in last.items() if week is not None and week <= SOON]
             if near:
                 del big[min(near, key=lambda n: (last[n] or 0, n))]
@@ -271,7 +260,7 @@ class _Week:
     ) -> tuple[list[tuple[int, float]], list[int]]:
         """What of `free` has room beside what is on the table, and the rest in its order."""
         numbers = list(free)
-        lots = list(map(self._lot, free.values()))
+        lots = [lot_of(one, self.table) for one in free.values()]
         foods = {one.food for one in (*free.values(), *on_table)}
         ceilings = Ceilings(
             {food: self.appetite.of_food(food) for food in foods},
@@ -279,43 +268,13 @@ class _Week:
             {role: a_head * self.appetite.meals_a_week for role, a_head in A_HEAD.items()},
         )
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
-        already = [self._lot(one) for one in on_table]
+        already = [lot_of(one, self.table) for one in on_table]
         week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
-        week, held = self._one_beside(week, free, numbers)
+        week, held = one_beside(week, [free[n] for n in numbers], self.table.end)
         found = [(numbers[opening.lot], opening.spare) for opening in week]
         coming_next = [*held, *more]
         self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}
         return found, [numbers[opening.lot] for opening in coming_next]
-
-    def _one_beside(
-        self, week: Sequence[Opening], free: Mapping[int, Candidate], numbers: Sequence[int]
-    ) -> tuple[list[Opening], list[Opening]]:
-        """Of what is opened beside the days, the first of a kind and what falls due; the others."""
-        kept: list[Opening] = []
-        held: list[Opening] = []
-        seen: set[Role] = set()
-        for opening in week:
-            one = free[numbers[opening.lot]]
-            role = one.at_table
-            if role in BESIDE and role in seen and not self._due(one):
-                held.append(opening)
-            else:
-                seen.add(role)
-                kept.append(opening)
-        return kept, held
-
-    def _lot(self, one: Candidate) -> Lot:
-        opened = _A_MEAL if one.bulk else one.opened
-        last = self._last_week(one.last)
-        return Lot(one.food, one.group, one.servings, last, opened, one.at_table)
-
-    def _last_week(self, day: date | None) -> int | None:
-        """The number of the last week, counted from this one, that has most of its days up to a
-        day: what is due on the first of a week is for the week before, or else all of it is eaten
-        on one day."""
-        if day is None:
-            return None
-        return max(0, ((day - self.table.next_week).days + _MOST) // 7)
 
     # -- dishes ----------------------------------------------------------------------------------
 

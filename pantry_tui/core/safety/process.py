@@ -7,8 +7,7 @@ A process is a pair of time and pressure for one food, pack, jar, canner and ban
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterable, Mapping, Sequence
-from functools import lru_cache
+from collections.abc import Iterable, Mapping, Sequence
 
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
@@ -27,6 +26,7 @@ from pantry_tui.core.safety.measured import (
     read_psi,
     unsafe_way,
 )
+from pantry_tui.core.safety.process_names import name_key
 from pantry_tui.core.safety.record import (
     DETAILS,
     TEXTS,
@@ -46,37 +46,6 @@ STEAM_MAX_MINUTES = 45
 LOWEST_BAND_FT = 1000
 #: Above it the spores of botulism can grow in a sealed jar.
 PH_LINE = 4.6
-
-_STOP = frozenset({"of", "the", "or", "a", "an"})
-#: One word for all that puts two foods into one jar.
-_WITH = frozenset({"with", "and"})
-
-
-@lru_cache(maxsize=4096)
-def name_key(text: str) -> tuple[str, ...]:
-    """A food's name without word order, brackets and plurals; "in" stays, it can mean much, and so
-    does whether something is put up with it."""
-    words = re.findall(r"[^\W_]+", text.partition("(")[0].casefold())
-    found = [_single(word) for word in words if word not in _STOP | _WITH]
-    return tuple(sorted((*found, *({"+"} if _WITH.intersection(words) else ()))))
-
-
-def ends_of(name: str) -> Iterable[tuple[str, ...]]:
-    """Keys of the words that may stand last in a name: its last one, or any of a name that is
-    turned about ("Cherries, whole")."""
-    words = re.findall(r"[^\W_]+", name.partition("(")[0].casefold())
-    return (("", _single(word)) for word in (words if "," in name else words[-1:]))
-
-
-def ends_alike(text: str, names: Collection[tuple[str, ...]]) -> bool:
-    """Whether a typed name ends as a name of the row may: pie cherries are no cherry pie. `names`
-    hold the `ends_of` each."""
-    return any(end in names for end in ends_of(text))
-
-
-def _single(word: str) -> str:
-    word = re.sub(r"(o|ch|sh)es$", r"\1", re.sub(r"(?<=\w\w)ies$", "y", word))
-    return re.sub(r"(?<=[^sui])s$", "", word)
 
 
 @dataclass(frozen=True, slots=True)

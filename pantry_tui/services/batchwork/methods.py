@@ -10,7 +10,7 @@ from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping.rules import closeness
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.process import name_key
+from pantry_tui.core.safety.process_names import name_key
 from pantry_tui.core.vessels import in_jars
 from pantry_tui.core.words import Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput

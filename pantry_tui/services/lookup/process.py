@@ -23,10 +23,9 @@ from pantry_tui.core.safety.process import (
     PACKS,
     NotRecommended,
     ProcessRow,
-    ends_alike,
     lookup,
-    name_key,
 )
+from pantry_tui.core.safety.process_names import ends_alike, name_key
 from pantry_tui.core.words import Acidity, Trust
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import JOINING

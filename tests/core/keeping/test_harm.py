@@ -25,7 +25,7 @@ from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, Seen
 from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
-from pantry_tui.core.safety.process import name_key
+from pantry_tui.core.safety.process_names import name_key
 from pantry_tui.core.safety.record import NO_ALTITUDE, NOT_CHECKED
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
 from pantry_tui.reference.process import load_processes

@@ -23,9 +23,9 @@ from pantry_tui.core.safety.process import (
     ProcessRow,
     doubt,
     lookup,
-    name_key,
     recorded,
 )
+from pantry_tui.core.safety.process_names import name_key
 from pantry_tui.core.words import Acidity, Group, Method, Trust
 
 BANDS: dict[str, list[tuple[int, int | None, int | None]]] = {

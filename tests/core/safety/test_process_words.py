@@ -6,7 +6,8 @@ from dataclasses import replace
 
 import pytest
 
-from pantry_tui.core.safety.process import doubt, name_key
+from pantry_tui.core.safety.process import doubt
+from pantry_tui.core.safety.process_names import name_key
 from tests.core.safety.test_process import ADVICE, FOODS, PRESSURE, TABLE, WATER, asked, rows
 
 

@@ -12,17 +12,16 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books.losses import losses
 from pantry_tui.services.books.rows import YearOfLosses
 from pantry_tui.services.books.year_words import year_of_losses as said
-from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, places, undo
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import act, undo
+from tests.furnished import furnished
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
 def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        places.add(pantry, "larder", "pantry")
+    with furnished(tmp_path, TODAY) as pantry:
         yield pantry
 
 

@@ -11,18 +11,17 @@ import pytest
 
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.harvest import ahead, middle, month_of, next_of
-from pantry_tui.services.stock import places, undo
+from pantry_tui.services.stock import undo
+from tests.furnished import furnished
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
 def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        places.add(pantry, "larder", "pantry")
+    with furnished(tmp_path, TODAY) as pantry:
         yield pantry
 
 

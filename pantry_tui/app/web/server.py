@@ -18,9 +18,9 @@ from aiohttp import web
 from textual_serve.app_service import AppService
 from textual_serve.server import Server
 
+from pantry_tui.app.web import page
+from pantry_tui.app.web.gate import Gate
 from pantry_tui.errors import StoreError
-from pantry_tui.web import page
-from pantry_tui.web.gate import Gate
 
 COOKIE = "pantry"
 #: Windows at once: each is a process.

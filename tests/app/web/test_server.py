@@ -19,14 +19,14 @@ import aiohttp
 import pytest
 from aiohttp import web
 
+from pantry_tui.app.web import address
+from pantry_tui.app.web.gate import Gate, Password
+from pantry_tui.app.web.server import COOKIE, MOST_WINDOWS, PantryServer
+from pantry_tui.app.web.window import words
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import open_pantry
 from pantry_tui.services.stock import view
-from pantry_tui.web import address
-from pantry_tui.web.gate import Gate, Password
-from pantry_tui.web.server import COOKIE, MOST_WINDOWS, PantryServer
-from pantry_tui.web.window import words
 
 TODAY = date(2026, 11, 25)
 PASSWORD = "nine jars of plums"
@@ -238,7 +238,7 @@ async def test_files_of_the_machine_are_not_reached_from_a_browser(path: Path) -
 
 async def test_there_is_an_end_of_windows(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     assert MOST_WINDOWS == 12
-    monkeypatch.setattr("pantry_tui.web.server.MOST_WINDOWS", 1)
+    monkeypatch.setattr("pantry_tui.app.web.server.MOST_WINDOWS", 1)
     async with served(path) as url, window(url) as phone:
         await phone.until("in store")
         with pytest.raises(aiohttp.WSServerHandshakeError) as refused:

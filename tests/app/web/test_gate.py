@@ -10,8 +10,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from pantry_tui.app.web.gate import LONGEST_WAIT, Gate, Password
 from pantry_tui.errors import BadInput, StoreError
-from pantry_tui.web.gate import LONGEST_WAIT, Gate, Password
 
 HOST = "192.0.2.7:8765"
 

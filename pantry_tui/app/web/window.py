@@ -1,4 +1,6 @@
-"""One window of the app for one browser: `python -m pantry_tui.web.window STORE [DAY [MINUTE]]`.
+"""One window of the app for one browser.
+
+    python -m pantry_tui.app.web.window STORE [DAY [MINUTE]]
 
 Started by the server alone, which speaks with it through its standard input and output.
 """
@@ -44,7 +46,7 @@ def words(path: Path, clock: Clock) -> list[str]:
     """The words that start a window on this store, seen by this clock."""
     told = [] if clock.day is None else [clock.day.isoformat()]
     told += [] if clock.minute is None else [str(clock.minute)]
-    return [sys.executable, "-m", "pantry_tui.web.window", str(path.absolute()), *told]
+    return [sys.executable, "-m", "pantry_tui.app.web.window", str(path.absolute()), *told]
 
 
 def main(typed: list[str]) -> int:
