@@ -443,11 +443,11 @@ async def test_the_ways_to_keep_a_glut_are_a_key_away(demo: Pantry) -> None:
 async def test_a_process_is_timed_from_its_line(demo: Pantry) -> None:
     app = PantryApp(demo)
     async with app.run_test(size=(80, 24)) as pilot:
-        await pilot.press("2", "N", "enter")
+        await pilot.press("3", "N", "enter")
         await pilot.press("e")
         app.screen.query_one(Input).value = "20 min"
         await pilot.press("enter")
-        assert [row.code for row in timer.running(demo)] == ["2N"]
+        assert [row.code for row in timer.running(demo)] == ["3N"]
         await pilot.press("e", "1")  # the pressure fell
         assert timer.running(demo)[0].down
         await pilot.press("e", "1")  # again

@@ -21,6 +21,8 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.model import When
 from pantry_tui.core.words import Kind, State, Verdict
 
+#: Less than this part of a life is nothing that anybody would call spent.
+_BEGUN = 0.01
 #: Before the date.
 DISCARD, BEST = "Discard after", "Best by"
 
@@ -31,9 +33,11 @@ def of_spent(spent: Spent) -> Limit:
     assert rule.use is not None
     note = stretch.life.note
     estimate = f" (an estimate: {note})" if note else ""
-    text = (
-        f"{dates.span(rule.use, rule.unit)} from {dates.say(stretch.day)}{estimate}. {rule.wording}"
-    )
+    life, day = dates.span(rule.use, rule.unit), dates.say(stretch.day)
+    # What began elsewhere is not whole any more where it went on.
+    begun = spent.before >= _BEGUN
+    counted = f"what was left of {life} on {day}" if begun else f"{life} from {day}"
+    text = f"{counted}{estimate}. {rule.wording}"
     return Limit(spent.day, stretch.day, rule, text)
 
 

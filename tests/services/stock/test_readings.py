@@ -259,3 +259,13 @@ def test_a_look_at_an_earlier_hour_changes_nothing(p: Pantry) -> None:
     with open_pantry(p.path, TODAY) as again:
         again.clock = p.clock
         assert only(again, code) == before
+
+
+def test_a_life_that_began_elsewhere_is_not_said_to_begin_where_it_went_on(p: Pantry) -> None:
+    code = up(p, "carrots", "dried", "larder")
+    readings.read(p, "larder", 80)
+    whole = only(p, code).reasons[0]
+    assert "from Wed 25 Nov 2026" in whole
+    p.today = TODAY + timedelta(days=30)
+    readings.read(p, "larder", 90)
+    assert "what was left of 3 months on Fri 25 Dec 2026" in only(p, code).reasons[0]
