@@ -44,7 +44,7 @@ def test_what_was_said_counts_and_the_rest_is_guessed() -> None:
 def test_a_field_goes_to_one_column_and_the_other_is_left_out() -> None:
     taken = Taken(HEAD).but(4, "count")
     assert taken.fields["count"] == 4
-    assert (taken.field_of(1), taken.left_out) == ("", {1})
+    assert (taken.field_of(1), taken.left_out) == ("", frozenset({1}))
     assert taken.but(1, "count").field_of(4) == ""
     assert Taken(HEAD).but(1, "note").fields == {"size": 2, "note": 1}
 
@@ -63,7 +63,7 @@ def test_what_was_said_is_remembered_for_the_same_headings_alone(p: Pantry, tmp_
     assert not begin(p, sheet).recalled
     keep(p, begin(p, sheet).but(0, "food").but(3, "").in_order("mdy"))
     again = begin(p, look_at(a_list(tmp_path, name="next year.csv")))
-    assert (again.recalled, again.fields["food"], again.left_out) == (True, 0, {3})
+    assert (again.recalled, again.fields["food"], again.left_out) == (True, 0, frozenset({3}))
     assert again.order == "mdy"
     other = tmp_path / "other.csv"
     other.write_text("Stuff,Qty,Size,Spot\na,b,c,d\n", encoding="utf-8")
