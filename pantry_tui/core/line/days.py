@@ -9,7 +9,8 @@ from fractions import Fraction
 
 from pantry_tui.core import dates
 from pantry_tui.core.line.day_figures import Day as Day
-from pantry_tui.core.line.day_figures import numeric, readings
+from pantry_tui.core.line.day_figures import numeric
+from pantry_tui.core.line.day_figures import readings as readings
 from pantry_tui.core.line.day_words import (
     DAYS,
     FEASTS,

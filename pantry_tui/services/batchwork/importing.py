@@ -15,7 +15,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pantry_tui.core import dates
-from pantry_tui.core.line.day_figures import readings
+from pantry_tui.core.line.days import readings
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.cells import read_count
