@@ -95,7 +95,11 @@ def _times(line: Line, i: int, found: Found) -> int:
         return i
     inner = measure_at(line, number.stop + 1)
     if inner is None:
-        return i if read_number(line, number.stop + 1) else number.stop + _keep(found, number)
+        other = read_number(line, number.stop + 1)
+        if other is not None:  # "6 x 6 eggs": of what?
+            found.numbers.append(Said(other.stop, None))
+            return other.stop
+        return number.stop + _keep(found, number)
     found.numbers.append(number)
     found.sizes.append(inner)
     return _vessel_after(line, inner.stop, found)
@@ -117,6 +121,7 @@ def _counted(line: Line, i: int, found: Found) -> int:
     if name:
         found.numbers.append(number)
         found.vessels.append((name, _typed(line, at, stop)))
+        found.a_vessel |= number.word
         return _each_after(line, stop, found)
     inner = measure_at(line, at)
     if inner is not None and inner.bare and inner.unit not in JAR_UNITS | {"l"}:
@@ -235,6 +240,8 @@ def _lone(line: Line, i: int, found: Found) -> int:
     if number is None or number.word:
         return i
     found.numbers.append(number)
+    if number.value is not None:
+        found.alone.append(number.value)
     return number.stop
 
 

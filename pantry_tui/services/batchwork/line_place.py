@@ -28,6 +28,7 @@ _CLIMATES = {
 #: The same where they are all that a part of the line says, or behind "in".
 _ALONE = {
     "cupboard under the stairs": Climate.ROOM, "under the stairs": Climate.ROOM,
+    "counter": Climate.ROOM, "worktop": Climate.ROOM, "kitchen counter": Climate.ROOM,
     "under the bed": Climate.ROOM, "spare room": Climate.ROOM, "utility room": Climate.ROOM,
     "mudroom": Climate.ROOM, "porch": Climate.ROOM, "barn": Climate.ROOM, "loft": Climate.ROOM,
     "outhouse": Climate.ROOM, "scullery": Climate.PANTRY, "cold room": Climate.CELLAR,
