@@ -6,6 +6,7 @@ each or in all.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -158,6 +159,13 @@ def _number(numbers: list[Said], held: Held) -> None:
 def _size(found: Found, held: Held) -> None:
     sizes = list(dict.fromkeys((one.number, one.unit) for one in found.sizes))
     many = (held.count or 1) > 1
+    unsure = next((each for each in (*found.sizes, *found.loose) if each.unsure), None)
+    if unsure is not None:
+        plain = re.sub(r"[.,]", "", unsure.unsure)
+        choices = (unsure.text, f"{plain} {unsure.unit}")
+        why = f"{unsure.unsure} {unsure.unit} could be {' or '.join(choices)}: write it plainly."
+        held.asks.append(("contents", unsure.unsure, choices, why))
+        return
     if len(sizes) > 1:
         said = " and ".join(one.text for one in found.sizes)
         held.asks.append(("contents", said, (), f"How much is in each? The line says {said}."))
@@ -178,7 +186,8 @@ def _size(found: Found, held: Held) -> None:
         said = " and ".join(one.text for one in found.loose)
         held.asks.append(("contents", said, (), f"How much is it? The line says {said}."))
     elif many and (held.vessel or held.count):
-        each = held.vessel and found.behind and (not loose.is_weight or is_small(loose))
+        half = loose.text.startswith("half-")
+        each = held.vessel and (found.behind or half) and (not loose.is_weight or is_small(loose))
         if each:
             held.size = loose.text
         else:

@@ -163,6 +163,8 @@ def _runs(line: Line, food: Food) -> list[list[str]]:
 def _spans(number: int, run: list[str], kitchen: Kitchen) -> list[_Span]:
     found = []
     whole = _within(run, kitchen)
+    before_it = [_strange(run[:start], kitchen) for start in range(len(run))]
+    behind_it = [_strange(run[stop:], kitchen, behind=True) for stop in range(len(run) + 1)]
     for start in range(len(run)):
         for stop in range(min(len(run), start + LONGEST), start, -1):
             if run[start] in FILLERS or run[stop - 1] in FILLERS:
@@ -175,8 +177,7 @@ def _spans(number: int, run: list[str], kitchen: Kitchen) -> list[_Span]:
             before = run[start - 1] if start else ""
             if before and kitchen.composer.made_of(run[start:stop]) and _made(before, kitchen):
                 continue
-            cost = _strange(run[:start], kitchen) + _strange(run[stop:], kitchen, behind=True)
-            cost += 2 * len(meant.strange)
+            cost = before_it[start] + behind_it[stop] + 2 * len(meant.strange)
             found.append(_Span(cost, stop - start, number, start, stop, meant))
     return found
 

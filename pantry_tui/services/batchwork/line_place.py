@@ -137,7 +137,7 @@ def _exact(line: Line, i: int, tails: dict[tuple[str, ...], list[str]]) -> tuple
 def _claim(line: Line, start: int, stop: int) -> None:
     """The place and the words that lead to it: "in the", "on"."""
     line.claim(start, stop)
-    while start > 0 and line.word(start - 1) in _LEADS - {"from"}:
+    while start > 0 and line.word(start - 1) in (_LEADS - {"from"}) | {"for"}:
         start -= 1
         line.claim(start, start + 1)
 

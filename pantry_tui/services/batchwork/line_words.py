@@ -16,7 +16,8 @@ FILLERS = frozenset(
     {"of", "in", "on", "into", "to", "at", "the", "made", "with", "put", "up", "and", "x", "×",
      "i", "we", "my", "our", "a", "an", "is", "are", "was", "it", "some", "just", "putting", "&",
      "stored", "kept", "now", "by", "as", "im", "au", "aux", "des", "del", "della",
-     "de", "di", "du", "da", "hung", "hanging", "sitting", "standing", "lying"}
+     "de", "di", "du", "da", "hung", "hanging", "sitting", "standing", "lying",
+     "them", "there", "i've", "we've", "got"}
 )  # fmt: skip
 #: Words that begin a remark: where it came from, for whom.
 REMARKS = frozenset({"from", "for", "because", "but", "see", "gift", "thanks", "out"})
