@@ -134,7 +134,7 @@ def _weigh(
     harmless = not (origin or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
-    quality = _quality(reckoning)
+    quality = _quality(reckoning, safety)
     troubles = [Trouble(WRONG_CLOCK)] if lost else []
     if origin:
         troubles.append(Trouble(origin))
@@ -188,11 +188,13 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
-def _quality(reckoning: Reckoning) -> Limit | None:
-    """The earlier of the published and the household's own; a printed date stands for both."""
+def _quality(reckoning: Reckoning, safety: Limit | None) -> Limit | None:
+    """The earlier of the published and the household's own; a printed date stands for both, unless
+    it lies behind the last safe day."""
     batch = reckoning.batch
     found = [reckoning.own_quality()]
-    if batch.method is Method.BOUGHT and batch.printed is not None:
+    over = safety is not None and batch.printed is not None and safety.day < batch.printed
+    if batch.method is Method.BOUGHT and batch.printed is not None and not over:
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
     spent = reckoning.spent()
     if spent is not None:

@@ -181,6 +181,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "amount": bool,
     "state": _state,
     "printed": bool,
+    "dated": lambda value: value.casefold() in ("use-by", "best-before", "sell-by"),
 }
 #: Key -> what may be written.
 HINTS: dict[str, str] = {
@@ -207,4 +208,5 @@ HINTS: dict[str, str] = {
     "amount": "write amount=30lb",
     "state": "write state=sealed, open, thawed or in-progress",
     "printed": "write printed=2027-03-31",
+    "dated": "write dated=use-by, dated=best-before or dated=sell-by",
 }
