@@ -95,7 +95,17 @@ def test_pressures_the_lower_of_a_range(text: str, psi: float | None) -> None:
         ("0.947 l", "half-gallon"), ("0.946 litres", "quart"), ("0.947 liters", "half-gallon"),
         ("half litre", "quart"), ("1 3/4 pint jars", "quart"), ("1¼ pints", "quart"),
         ("3/4 pint", "pint"), ("1 1/3 quarts", "half-gallon"), ("1/4 litre", "pint"),
-        ("3 pint jars", "pint"), ("7 pt jars", "pint"),
+        ("3 pint jars", "pint"), ("7 pt jars", "pint"), ("7 pints", "pint"),
+        # The size of one, and not how many: by its hyphen, or since it is one jar.
+        ("3-quart jars", BIGGER), ("3 quart jar", BIGGER), ("3-pint", "half-gallon"),
+        # In words, with a sign, behind a count, with a mark before three digits.
+        ("two-quart", "half-gallon"), ("two pint", "quart"), ("three quart jar", BIGGER),
+        ("one and a half quarts", "half-gallon"), ("1½ litre", "half-gallon"),
+        ("two litre", BIGGER), ("6 500 ml jars", "quart"), ("7 16 oz jars", "pint"),
+        ("500-750 ml", "quart"), ("1,000 ml", "half-gallon"), ("1.000 ml", "half-gallon"),
+        ("10000 ml", BIGGER), ("12,000 ml", BIGGER), ("1,000,000 ml", BIGGER), ("0,75 l", "quart"),
+        ("0,946 l", "quart"), ("1,5 l", "half-gallon"), ("750 millilitres", "quart"),
+        ("750 milliliter", "quart"), ("33,5 oz", "half-gallon"),
         ("7 qt jars", "quart"), ("3 gallon jars", BIGGER),
         ("pts", "pint"), ("small", None), ("", None), ("painted jar", None), ("3", None),
     ],
