@@ -44,6 +44,7 @@ from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
+from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
@@ -131,11 +132,14 @@ def _weigh(
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
     origin = unknown_origin(batch)
-    harmless = not (origin or can_hurt(batch, in_progress))
+    raw = unripe(batch, reckoning.spans, reckoning.book)
+    harmless = not (origin or raw or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
     quality = _quality(reckoning, safety)
     troubles = [Trouble(WRONG_CLOCK)] if lost else []
+    if raw is not None:
+        troubles.append(raw)
     if origin:
         troubles.append(Trouble(origin))
     troubles += reckoning.troubles()

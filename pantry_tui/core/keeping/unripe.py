@@ -1,0 +1,66 @@
+"""Ferments that were called ready before any publication would: they are not sour yet.
+
+What is finished cannot hurt; what is not can (vegetables without air, not acid enough to hold down
+botulism). A person sees bubbles, not acid, so the days count: no fewer than the shortest that is
+published for the food (the working times of data/keeping.csv), else for vegetables at all. A
+measured pH says more than any day.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.keeping.trouble import Trouble
+from pantry_tui.core.keeping.weather import FOREVER
+from pantry_tui.core.model import Batch
+from pantry_tui.core.words import Climate, Method, State
+
+#: Vegetables in brine or salt work for two to seven weeks (UC Master Food Preservers, Ferment).
+LEAST_DAYS = 14
+#: At or below it botulism does not grow (US Food Code and 21 CFR 114; for kimchi Colorado State
+#: University Extension: never eaten above it).
+SOUR_PH = 4.6
+_PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
+
+
+def unripe(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | None:
+    """Why a ferment may not be done though it was called ready, or None."""
+    working = [span for span in spans if span.in_progress]
+    after = [span for span in spans if not span.in_progress]
+    if batch.method is not Method.LACTIC or not working or not after or _is_sour(batch):
+        return None
+    if any(span.end >= FOREVER for span in working):
+        return None  # nobody has called it ready
+    rules = {climate: _closest(batch, climate, book) for climate in Climate}
+    known = [rule for rule in rules.values() if rule is not None]
+    least = min((_days(rule) for rule in known), default=LEAST_DAYS)
+    began, ready = min(span.day for span in working), min(span.day for span in after)
+    # In the cold nothing works but what is published to.
+    works = any(rules[span.climate] or not span.climate.is_cold for span in working)
+    worked = (ready - began).days if works else 0
+    if worked >= least:
+        return None
+    return Trouble(
+        f"Called ready after {worked} {'day' if worked == 1 else 'days'}; the shortest published "
+        f"time is {least:g}. Measure it and record its pH (ph=3.9): above {SOUR_PH} it is not done.",
+        tuple(dict.fromkeys(known)),
+    )
+
+
+def _is_sour(batch: Batch) -> bool:
+    typed = dict(batch.process).get("ph", "")
+    found = re.search(r"\d+(?:[.,]\d+)?", typed)
+    return found is not None and float(found[0].replace(",", ".")) <= SOUR_PH
+
+
+def _closest(batch: Batch, climate: Climate, book: Rulebook) -> Rule | None:
+    rules = book.speaking(batch.food, batch.method, State.IN_PROGRESS, climate)
+    return next((rule for rule in rules if rule.least is not None), None)
+
+
+def _days(rule: Rule) -> float:
+    assert rule.least is not None
+    return rule.least * _PER[rule.unit]
