@@ -43,9 +43,10 @@ def unripe(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | Non
     worked = (ready - began).days if works else 0
     if worked >= least:
         return None
+    days = "day" if worked == 1 else "days"
     return Trouble(
-        f"Called ready after {worked} {'day' if worked == 1 else 'days'}; the shortest published "
-        f"time is {least:g}. Measure it and record its pH (ph=3.9): above {SOUR_PH} it is not done.",
+        f"Called ready after {worked} {days}; the shortest published time is {least:g}. Measure it "
+        f"and record its pH (ph=3.9): above {SOUR_PH} it is not done.",
         tuple(dict.fromkeys(known)),
     )
 

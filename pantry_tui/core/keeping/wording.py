@@ -111,12 +111,12 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
             "day count of both stands."
         )
     printed = reckoning.batch.printed
-    if safety is not None and printed is not None and not date_stands_alone(reckoning.batch):
-        if safety.day < printed:
-            found.append(
-                "The published days end before the printed date. Only where that is a use-by does "
-                "it count alone: record dated=use-by then."
-            )
+    shorter = safety is not None and printed is not None and safety.day < printed
+    if shorter and not date_stands_alone(reckoning.batch):
+        found.append(
+            "The published days end before the printed date. Only where that is a use-by does it "
+            "count alone: record dated=use-by then."
+        )
     if here and not here[0].measured:
         found.append(f"{here[0].temperature_f:g} F is assumed for its place, not measured.")
     return found

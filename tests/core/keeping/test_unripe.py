@@ -8,8 +8,9 @@ from pantry_tui.core.words import Method, State
 from tests.core.keeping.told import Told
 
 
-def ferment(food: str, days: float, place: str = "vault", **more: str) -> Told:
-    told = Told(food, Method.LACTIC, place, state=State.IN_PROGRESS, **more)
+def ferment(food: str, days: float, place: str = "vault", ph: str = "") -> Told:
+    more = {"ph": ph} if ph else {}
+    told = Told(food, Method.LACTIC, place, State.IN_PROGRESS, 10, **more)
     return told.at(int(days), 12).ready().at(int(days), 13).move("fridge")
 
 
