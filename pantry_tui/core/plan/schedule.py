@@ -21,7 +21,8 @@ the end of the week, so a third of it has to find room this week and the rest in
 big jar on the day before leaving, then, unless it would be past its date on the return.
 
 The list does not end with the week: what more one might open comes after it, in the same order, so
-that the table decides how much is eaten.
+that the table decides how much is eaten. Last comes what is kept: of a group that has given its
+share, and that nothing presses, so that there is some of it in spring.
 """
 
 from __future__ import annotations
@@ -156,10 +157,12 @@ class _Table:
 
 
 class Opening(NamedTuple):
-    """A container to open, as its place in the lots, and the weeks its food had to spare."""
+    """A container to open, as its place in the lots, and the weeks its food had to spare; `kept` is
+    what its group needs to last until more comes."""
 
     lot: int
     spare: float
+    kept: bool = False
 
 
 def choose(
@@ -172,7 +175,8 @@ def choose(
 ) -> tuple[list[Opening], Iterator[Opening]]:
     """The containers to open this week, the most pressing first; of one food in the order given,
     which is the order of eating, unless one would be lost by it. What is past its last week is
-    passed over. And others, in the order in which they would come if more is wanted.
+    passed over. And others, in the order in which they would come if more is wanted; last those
+    that are kept.
 
     `coming` is what the household knows of this week and the next ones as a multiple of its usual
     table: 0 away, 1.5 guests; weeks beyond are usual ones. `already` is on the table in any case
@@ -229,14 +233,23 @@ class _Choice:
 
     def more(self) -> Iterator[Opening]:
         """Whatever else there is, in the order in which it would come: a few of each food, as
-        nobody wants more of one in a week."""
+        nobody wants more of one in a week; then what is kept."""
         left = {food: min(len(pile), A_FEW) for food, pile in self.piles.items() if pile}
+        later = {}
         while left:
             food = min(left, key=self._turn)
-            yield self._take(food, self.piles[food][0])
-            left[food] -= 1
-            if not left[food]:
-                del left[food]
+            if self._waits(food) > CALM and self._enough(self.lots[self.piles[food][0]]):
+                later[food] = left.pop(food)
+            else:
+                yield self._one_more(food, left)
+        while later:
+            yield self._one_more(min(later, key=self._turn), later)._replace(kept=True)
+
+    def _one_more(self, food: str, left: dict[str, int]) -> Opening:
+        left[food] -= 1
+        if not left[food]:
+            del left[food]
+        return self._take(food, self.piles[food][0])
 
     def _take(self, food: str, one: int) -> Opening:
         opening = Opening(one, self.spare[food])
