@@ -174,6 +174,9 @@ WEEK = {
     "to": Day,
     "people": int,
     "take": Some(TAKE),
+    "beside": [TAKE],
+    "more": [TAKE],
+    "kept": [TAKE],
     "waiting": [DUE],
     "discard": [DUE],
 }
