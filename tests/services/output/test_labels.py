@@ -100,7 +100,7 @@ def test_what_may_be_left_out_goes_before_a_label_is_refused() -> None:
         Piece("runner beans"),
         Piece("a method of so very many words that it has no room", optional=True),
     ]
-    roomy, small = fitted(pieces, Size(60, 40)), fitted(pieces, Size(20, 15))
+    roomy, small = fitted(pieces, Size(60, 40)), fitted(pieces, Size(15, 15))
     assert roomy is not None
     assert small is not None
     assert "method" in " ".join(text for text, _ in roomy.lines)
