@@ -17,6 +17,7 @@ from pantry_tui.services.demo import build_demo
 from tests.app.web.serving import TODAY, served
 from tests.browser.devtools import Browser, browser
 from tests.browser.guests import GUESTS, Guest, nothing_leaks, shown
+from tests.browser.prints import paper_is_printed
 from tests.browser.scenes import SCENES, Scene
 from tests.long import Outcome
 
@@ -32,6 +33,7 @@ def run(_scale: float) -> Outcome:
 
 async def _played(program: str, album: Path | None) -> Outcome:
     plays = {name: at_the_shelf(scene) for name, scene in SCENES.items()} | GUESTS
+    plays["paper is printed"] = paper_is_printed
     failed, said = 0, []
     async with browser(program) as started:
         for name, play in plays.items():

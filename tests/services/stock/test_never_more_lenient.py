@@ -15,7 +15,7 @@ from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import signs
-from pantry_tui.services.output import paper
+from pantry_tui.services.output import labels, paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import act, count, one_batch, outage, places, readings, reserve, view
@@ -81,7 +81,7 @@ def test_no_process_is_said_wherever_the_jar_is_met_until_it_is_recorded(p: Pant
     assert row(p, f"{code}/1").usable, "one's own jar stays usable"
     assert said in row(p, f"{code}/1").standing
     assert said in one_batch.show(p, code).rows[0].reasons
-    assert said in paper.labels(p, [code])[0].caution
+    assert said in labels.labels(p, [code])[0].caution
     assert said in str(paper.sheet(p, "due").notes)
     assert any(said in take.reasons for take in weeks.week(p).take if take.code == code)
     assert said in act.open_(p, f"{code}/1").warnings
@@ -101,7 +101,7 @@ def test_acid_of_which_nothing_is_said_is_named_wherever_the_jar_is_met(p: Pantr
     assert row(p, f"{code}/1").usable, "one's own jar stays usable"
     assert row(p, f"{code}/1").standing == (said,)
     assert said in one_batch.show(p, code).rows[0].reasons
-    assert said in paper.labels(p, [code])[0].caution
+    assert said in labels.labels(p, [code])[0].caution
     assert said in str(paper.sheet(p, "due").notes)
     assert any(said in take.reasons for take in weeks.week(p).take if take.code == code)
     assert said in act.open_(p, f"{code}/1").warnings
