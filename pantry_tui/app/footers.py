@@ -29,7 +29,9 @@ _FOOTER = {
     "putup": "books take lineup clear undo back guides",
 }
 #: What belongs to the whole app stands in every foot that has room for it.
-_EVERYWHERE = "backups guides household undo redo putup palette reckon methods jobs underway"
+_EVERYWHERE = "backups guides household"
+#: And these fill the lines that there are.
+_FILLS = "undo redo putup palette reckon methods jobs underway"
 _LAST = ("help", "quit")
 
 #: Cells that the key line has at 80 columns, and lines that it may take on a screen of 24.
@@ -49,13 +51,14 @@ def footer(
     typing = screen == "putup"  # where a question mark is typed
     last = [known[id_] for id_ in _LAST if not (typing and id_ == "help")]
     shown: list[Command] = []
-    for id_ in f"{_FOOTER[screen]} {_EVERYWHERE}".split():
-        if (
-            id_ in known
-            and known[id_] not in shown
-            and _laid_out([*shown, known[id_], *last], screen, room, lines)
-        ):
-            shown.append(known[id_])
+    wanted = (known[id_] for id_ in f"{_FOOTER[screen]} {_EVERYWHERE}".split() if id_ in known)
+    for one in wanted:
+        if one not in shown and _laid_out([*shown, one, *last], screen, room, lines):
+            shown.append(one)
+    taken = len(_laid_out([*shown, *last], screen, room, lines) or ())
+    for one in (known[id_] for id_ in _FILLS.split() if id_ in known):
+        if one not in shown and _laid_out([*shown, one, *last], screen, room, taken):
+            shown.append(one)
     return _laid_out([*shown, *last], screen, room, lines) or [last]
 
 
