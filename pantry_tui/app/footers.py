@@ -26,6 +26,7 @@ _FOOTER = {
     "count": "agree digit uncount move sign unlisted book forget undo guides",
     "log": "detail find jump undo redo putup",
     "outlook": "detail whatif months picture year find jump putup undo",
+    "import": "holds ignore order bring back undo",
     "putup": "books take lineup clear undo back guides",
 }
 #: What belongs to the whole app stands in every foot that has room for it.
