@@ -48,3 +48,4 @@ class WeekView:
     left_out: tuple[str, ...] = ()
     stocked: bool = False  # whether anything stands that is fit to eat
     cautions: tuple[str, ...] = ()
+    eaten: tuple[tuple[date, str], ...] = ()  # what was eaten on its days: "5K chicken stock, ..."
