@@ -22,7 +22,8 @@ SHELVES = frozenset({"shelves"})
 COUNT = frozenset({"count"})
 PUTUP = frozenset({"putup"})
 MARKED = LISTS | COUNT
-ROOMS = LISTS | COUNT | LOG | {"putup"}
+IMPORT = frozenset({"import"})
+ROOMS = LISTS | COUNT | LOG | IMPORT | {"putup"}
 DIGITS = ",".join("0123456789")
 
 _SHOWN = {
@@ -61,6 +62,7 @@ class ByName(NamedTuple):
 #: Each is done by the function of that name in `screens/byname.py`.
 BY_NAME = (
     ByName("paper", "print", "The door sheet, the week, a count sheet, labels, a calendar"),
+    ByName("list", "import a list", "Your own list of what you have: .csv, .tsv or .xlsx"),
     ByName("recall", "recall", "Where all of a batch is or went, and to whom"),
     ByName("table", "who eats when", "Days away and guests"),
     ByName("ceilings", "how much you eat", "Servings a week at most, main meals"),
@@ -157,6 +159,12 @@ COMMANDS = (
     Command("book", "f", "finish", "book", "Show the differences and book them", COUNT),
     Command("forget", "x", "forget", "forget", "Forget what was counted here", COUNT),
     Command("detail", "enter", "detail", "detail", "Show the whole batch", LISTS | LOG),
+    Command("holds", "enter", "detail", "what it is", "Say what the column is", IMPORT),
+    Command("ignore", "x", "ignore", "leave out", "Leave the column out", IMPORT),
+    Command("order", "d", "order", "days", "How days are written: day or month first", IMPORT),
+    Command(
+        "bring", "f", "look_through", "look through", "Look all rows through, then book", IMPORT
+    ),
     Command("place", "a", "add_place", "add place", "Add a place", SHELVES),
     Command("reading", "r", "reading", "reading", "Record the temperature of the place", SHELVES),
     Command(
@@ -259,6 +267,7 @@ _FOOTER = {
     "count": "agree digit uncount move sign unlisted book undo",
     "log": "detail find jump undo redo putup",
     "outlook": "detail whatif months picture year find jump putup undo",
+    "import": "holds ignore order bring back undo",
     "putup": "books take lineup clear undo back guides",
 }
 _LAST = ("help", "quit")
@@ -311,6 +320,7 @@ SCREENS = {
     "months": "The months ahead",
     "year": "The year ahead",
     "underway": "In progress",
+    "import": "Your own list",
 }
 
 

@@ -25,7 +25,10 @@ if TYPE_CHECKING:
 
 
 class Host(InTurn):
-    """The app as the screens see it."""
+    """The app as the screens see it. `served`: in a browser, perhaps on another machine, so that it
+    reaches no file of this one but the store."""
+
+    served = False
 
     def __init__(self, pantry: Pantry) -> None:
         super().__init__()

@@ -15,8 +15,8 @@ from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import day, hang, last_day
-from pantry_tui.app.screens.ask import TypeLine
-from pantry_tui.app.screens.recalls import Offers, Recalls, ask_place
+from pantry_tui.app.screens.ask import Offers, TypeLine
+from pantry_tui.app.screens.recalls import Recalls, ask_place
 from pantry_tui.app.texts import reading_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
