@@ -13,6 +13,7 @@ from datetime import timedelta
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.prepared import hurts_cut, is_cut
 from pantry_tui.core.words import Acidity, Group, Method
 
 #: Dry, sugared or in spirit, whatever plant food it holds and however it is packed.
@@ -53,6 +54,8 @@ def is_vacuum_packed(batch: Batch) -> bool:
 def kept_as(batch: Batch) -> Method:
     """The method whose figures speak for it: bought food has none of its own, so a tin is judged
     as canned, and what is no dry food as fresh."""
+    if is_cut(batch) and batch.method is Method.CELLAR:
+        return Method.FRESH
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
@@ -61,7 +64,8 @@ def kept_as(batch: Batch) -> Method:
         return Method.PRESSURE if low_acid else Method.BOILING_WATER
     if food.group is Group.MEAL:
         return Method.MEAL
-    return Method.FRESH if food.group in ANIMAL or _airless_crop(batch) else Method.BOUGHT
+    raw = food.group in ANIMAL or _airless_crop(batch) or is_cut(batch)
+    return Method.FRESH if raw else Method.BOUGHT
 
 
 def _airless_crop(batch: Batch) -> bool:
@@ -124,6 +128,8 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return in_progress
     if method in _BY_ITS_ACID:
         return low_acid
+    if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
+        return hurts_cut(food)
     if method in _RAW:
         return food.group not in _CROPS
     if method is Method.BOUGHT:

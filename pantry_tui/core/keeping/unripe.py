@@ -8,7 +8,6 @@ measured pH says more than any day.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 
 from pantry_tui.core.keeping.exposure import Span
@@ -16,13 +15,11 @@ from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.strength import PH_LINE, measured_ph
 from pantry_tui.core.words import Climate, Method, State
 
 #: Vegetables in brine or salt work for two to seven weeks (UC Master Food Preservers, Ferment).
 LEAST_DAYS = 14
-#: At or below it botulism does not grow (US Food Code and 21 CFR 114; for kimchi Colorado State
-#: University Extension: never eaten above it).
-SOUR_PH = 4.6
 _PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
 
 
@@ -30,10 +27,13 @@ def unripe(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | Non
     """Why a ferment may not be done though it was called ready, or None."""
     working = [span for span in spans if span.in_progress]
     after = [span for span in spans if not span.in_progress]
-    if batch.method is not Method.LACTIC or not working or not after or _is_sour(batch):
-        return None
-    if any(span.end >= FOREVER for span in working):
+    if batch.method is not Method.LACTIC or any(span.end >= FOREVER for span in working):
         return None  # nobody has called it ready
+    acidity = measured_ph(dict(batch.process).get("ph", ""))
+    if acidity is not None:
+        return _by_ph(acidity)
+    if not working or not after:
+        return None
     rules = {climate: _closest(batch, climate, book) for climate in Climate}
     known = [rule for rule in rules.values() if rule is not None]
     least = min((_days(rule) for rule in known), default=LEAST_DAYS)
@@ -46,15 +46,15 @@ def unripe(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | Non
     days = "day" if worked == 1 else "days"
     return Trouble(
         f"Called ready after {worked} {days}; the shortest published time is {least:g}. Measure it "
-        f"and record its pH (ph=3.9): above {SOUR_PH} it is not done.",
+        f"and record its pH (ph=3.9): above {PH_LINE} it is not done.",
         tuple(dict.fromkeys(known)),
     )
 
 
-def _is_sour(batch: Batch) -> bool:
-    typed = dict(batch.process).get("ph", "")
-    found = re.search(r"\d+(?:[.,]\d+)?", typed)
-    return found is not None and float(found[0].replace(",", ".")) <= SOUR_PH
+def _by_ph(acidity: float) -> Trouble | None:
+    if acidity <= PH_LINE:
+        return None
+    return Trouble(f"pH {acidity:g} is above {PH_LINE}: it has not fermented enough to be eaten.")
 
 
 def _closest(batch: Batch, climate: Climate, book: Rulebook) -> Rule | None:

@@ -23,6 +23,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "canner": ("gauge", "pot", "appliance", "equipment"),
     "process": ("processed", "way", "how", "method", "technique"),
     "pack": ("packed", "packing"),
+    "prepared": ("preparation", "cut up"),
     "jar": ("jars", "jar size", "size"),
     "form": ("cut", "style", "as"),
     "acid": ("acidified", "acidity added", "lemon", "lemon juice", "citric", "citric acid", "lime"),

@@ -216,6 +216,7 @@ UNDERSTOOD: dict[str, tuple[list[str], list[str]]] = {
     "cure": (["no 1", "pink 2", "yes", "0.25 percent", "prague powder no 1"], ["magic 3"]),
     "state": (["sealed", "OPEN", "thawed", "working", "in progress"], ["gone", "happy", ""]),
     "form": (["bone-in", "in water", "whole"], ["1", "a", "a 1"]),
+    "prepared": (["diced", "dry packed"], ["1", "a"]),
     "by": (["us", "Sunniva"], [""]),
     "amount": (["30lb"], [""]),
     "printed": (["2027-03-31"], [""]),
