@@ -50,11 +50,13 @@ _SOURED = frozenset(
     {"malt", "cider", "apple", "wine", "white", "red", "distilled", "spirit", "rice", "pickling",
      "sherry"}
 )  # fmt: skip
+_USE_BY = (
+    ("expires", "on"), ("expiry", "date"), ("exp", "date"), ("exp", "."), ("exp",),
+    ("use", "before"), ("use", "by"), ("expires",), ("expiry",),
+)  # fmt: skip
 _PRINTED = (
-    ("best", "before", "end"), ("expires", "on"), ("expiry", "date"), ("exp", "date"), ("exp", "."),
-    ("exp",), ("bbd",), ("use", "before"), ("best", "before"),
-    ("best", "by"), ("use", "by"), ("sell", "by"), ("expires",), ("expiry",),
-    ("bbe",), ("bb",),
+    ("best", "before", "end"), ("bbd",), ("best", "before"), ("best", "by"), ("sell", "by"),
+    ("bbe",), ("bb",), *_USE_BY,
 )  # fmt: skip
 
 
@@ -116,12 +118,13 @@ def _flag(line: Line, i: int) -> Found:
 def _printed(line: Line, i: int) -> Found:
     from pantry_tui.core.line.days import month_or_day
 
-    lead = next((len(one) for one in _PRINTED if line.says(i, *one)), 0)
+    lead = next((one for one in _PRINTED if line.says(i, *one)), ())
     if not lead:
         return None
-    at = i + lead + line.says(i + lead, "date")
+    at = i + len(lead) + line.says(i + len(lead), "date")
     stop, said = month_or_day(line, at)
-    return (stop, "printed", said) if stop > at else None
+    key = "expiry" if lead in _USE_BY else "printed"
+    return (stop, key, said) if stop > at else None
 
 
 def _lead(line: Line, i: int) -> int:

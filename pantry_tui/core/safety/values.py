@@ -146,7 +146,7 @@ _MAY_BE_BELOW = frozenset({"temperature", "altitude", "by", "form", "printed", "
 def beyond(key: str, value: str) -> bool:
     """Whether a number in the value is none that this key can have: of a thousand digits, below
     nought, more than all of it (of percents), or more than any kitchen reaches."""
-    if key in ("by", "form"):
+    if key in ("by", "form", "prepared"):
         return len(value) > 200
     if re.search(r"\d{8}|\d[.,]\d{8}|\d/0+(?!\d)|\de[-+]?\d", value.casefold()):
         return True
@@ -172,6 +172,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "pack": _pack,
     "jar": lambda value: read_jar(value) is not None,
     "form": lambda value: re.search(r"[^\W\d_]{2}", value) is not None,
+    "prepared": lambda value: re.search(r"[^\W\d_]{2}", value) is not None,
     "acid": _acid,
     "vinegar": _vinegar,
     "altitude": _altitude,
@@ -188,6 +189,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "amount": bool,
     "state": _state,
     "printed": bool,
+    "dated": lambda value: value.casefold() in ("use-by", "best-before", "sell-by"),
 }
 #: Key -> what may be written.
 HINTS: dict[str, str] = {
@@ -198,6 +200,7 @@ HINTS: dict[str, str] = {
     "pack": "write pack=hot or pack=raw",
     "jar": "write jar=pint, quart or 500ml",
     "form": "write form=bone-in, boneless, whole ...",
+    "prepared": "write prepared=whole, diced, peeled, unpeeled, dry packed ...",
     "acid": "write acid=lemon, acid=citric or acid=none",
     "vinegar": "write vinegar=5% or vinegar=homemade",
     "altitude": "write altitude=1800ft or altitude=550m",
@@ -214,4 +217,5 @@ HINTS: dict[str, str] = {
     "amount": "write amount=30lb",
     "state": "write state=sealed, open, thawed or in-progress",
     "printed": "write printed=2027-03-31",
+    "dated": "write dated=use-by, dated=best-before or dated=sell-by",
 }
