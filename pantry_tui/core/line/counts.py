@@ -311,6 +311,9 @@ def _each_after(line: Line, i: int, found: Found) -> int:
         return i + 1
     inner = measure_at(line, i)
     if inner is not None and not inner.bare and not _vessel_at(line, inner.stop)[0]:
+        several = i > 0 and one(line.tokens[i - 1].text) != line.tokens[i - 1].text
+        if several and not found.numbers and inner.unit in JAR_UNITS and inner.number > 1:
+            return i  # "in jars, 7 quarts": seven of them
         each = line.word(inner.stop) in _EACH
         if each or not inner.is_weight or is_small(inner):
             found.sizes.append(inner)
