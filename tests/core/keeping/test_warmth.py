@@ -196,7 +196,9 @@ def test_without_a_figure_there_is_no_life() -> None:
     [
         ("1 lb", 1), ("5 lb", 1), ("5.01 lb", 2), ("10 lb", 2), ("20 lb", 4), ("80 oz", 1),
         ("81 oz", 2), ("2267 g", 1), ("2300 g", 2), ("2.2 kg", 1), ("9 kg", 4), ("3 quart", 1),
-        ("20 quart", 1), ("0.1 lb", 1), ("15 lb", 3),
+        ("20 quart", 1), ("0.1 lb", 1), ("15 lb", 3), ("20.1 lb", 5), ("24 lb", 5),
+        # USDA, turkey thawing times, as quoted: none for more than 24 lb.
+        ("25.1 lb", 5), ("40 lb", 5), ("4000 kg", 5),
     ],
 )  # fmt: skip
 def test_a_day_in_the_refrigerator_thaws_five_pounds(weight: str, days_: int) -> None:
@@ -208,7 +210,7 @@ def test_a_day_in_the_refrigerator_thaws_five_pounds(weight: str, days_: int) ->
 @pytest.mark.parametrize(
     ("size", "days_"),
     [("20 lb bag", 4), ("12-lb bird", 3), ("2.5 kg packs", 2), ("quart bag", 1), ("", 1),
-     ("6 LBS", 2), ("96oz", 2), ("20", 1)],
+     ("6 LBS", 2), ("96oz", 2), ("20", 1), ("9999999 kg bag", 5)],
 )  # fmt: skip
 def test_without_an_amount_the_size_may_say_its_weight(size: str, days_: int) -> None:
     assert thaw_days(size, None) == days_
