@@ -13,7 +13,7 @@ from pantry_tui.core.amounts import Amount
 THAWS_LB_A_DAY = 5
 #: No times are published for a larger piece (USDA, turkeys of 20 to 24 lb, as quoted): what weighs
 #: more is taken for one, and a box of packs thaws sooner than it.
-LARGEST_LB = 24
+LARGEST_LB = Fraction(24)
 _POUND = {
     "lb": Fraction(1),
     "oz": Fraction(1, 16),
