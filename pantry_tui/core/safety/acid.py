@@ -10,8 +10,10 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from pantry_tui.core.amounts import VULGAR
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.measured import ounces, spelled_out
 from pantry_tui.core.safety.record import known, no_acid
 from pantry_tui.core.safety.values import is_tested
 
@@ -30,9 +32,49 @@ def acid_unsaid(batch: Batch) -> bool:
     return all(no_acid(value) for value in added) and not is_tested(recipe)
 
 
-def unacidified(food: FoodFacts, asked: Sequence[str], acid: str) -> list[str]:
-    """What is wrong with the acid that a record names; `asked` is what each of the food's tested
-    processes adds. The tested amounts are of bottled juice, since fresh fruit differs."""
+#: Teaspoons of acid in a US pint of tomatoes, a quart twice as much: a tablespoon of bottled juice,
+#: a quarter teaspoon of citric acid, two tablespoons of vinegar (USDA AIB 539, guide 3, read; for
+#: figs Michigan State University Extension, read).
+_A_PINT = {"citric": 0.25, "lemon": 3.0, "lime": 3.0, "vinegar": 6.0}
+_SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "tbsp": 3.0, "tbs": 3.0, "tablespoon": 3.0, "ml": 0.2,
+           "cup": 48.0}  # fmt: skip
+_PER_JAR = re.compile(r"\d Tbsp bottled lemon juice( or \S+ tsp citric acid)?")
+_DOSE = re.compile(
+    r"(?:(?:(?P<whole>\d+)[\s-]+)?(?P<part>\d+)/(?P<of>[1-9]\d*)|(?P<number>\d+(?:[.,]\d+)?))?"
+    rf"[\s-]*(?<![a-z])(?P<unit>{'|'.join(_SPOONS)})s?\b"
+)
+#: A maker's 500 ml jar takes the acid of a pint.
+_METRIC_JAR = 0.94
+
+
+def too_little_acid(acid: str, jar: str) -> bool:
+    """Whether a typed amount of one kind of acid is less than one jar takes, by a process that asks
+    for acid in each; a jar of unknown size counts as a quart. Of several amounts the least counts;
+    none, or two kinds of acid, is no amount to go by."""
+    kinds = [kind for kind in _A_PINT if kind in acid.casefold()]
+    plain = spelled_out(re.sub(r"\bT\b", "tbsp", acid)).replace("half", "1/2")
+    for sign, spelled in VULGAR.items():
+        plain = plain.replace(sign, f" {spelled}")
+    doses = [_teaspoons(found) for found in _DOSE.finditer(plain)]
+    if len(kinds) != 1 or not doses:
+        return False
+    per = re.search(r"\b(?:half[ -])?(?:pint|quart)", acid.casefold())
+    holds = ounces(per[0] if per else jar) or 32.0
+    return min(doses) < _A_PINT[kinds[0]] * holds / 16 * _METRIC_JAR
+
+
+def _teaspoons(dose: re.Match[str]) -> float:
+    number = float((dose["number"] or dose["whole"] or "0").replace(",", "."))
+    if dose["part"]:
+        number += int(dose["part"]) / int(dose["of"])
+    elif not dose["number"]:
+        number = 1.0
+    return number * _SPOONS[dose["unit"]]
+
+
+def unacidified(food: FoodFacts, asked: Sequence[str], acid: str, jar: str) -> list[str]:
+    """What is wrong with the acid that a record names for a jar; `asked` is what each of the food's
+    tested processes adds. The tested amounts are of bottled juice, since fresh fruit differs."""
     adds = any(re.search("lemon|citric", one) for one in asked)
     if not (adds or (not asked and "tomato" in food.classes)):
         return []
@@ -40,4 +82,9 @@ def unacidified(food: FoodFacts, asked: Sequence[str], acid: str) -> list[str]:
         return [f"No acid was added: {food.name} may be above pH 4.6 without it."]
     if re.search(r"\bfresh\b", acid.casefold()):
         return ["Fresh lemon juice differs in strength: the tested processes take bottled juice."]
+    if any(_PER_JAR.fullmatch(one) for one in asked) and too_little_acid(acid, jar):
+        return [
+            f"Too little acid: {food.name} take 1 Tbsp of bottled lemon juice or 1/4 tsp of citric "
+            "acid a pint, twice that a quart."
+        ]
     return []

@@ -171,7 +171,8 @@ def doubt(
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
     elif not never and method in _OF_ANY:
         problems += _beyond_any(method, food, size, said, altitude_ft)
-    problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
+    jar = said.get("jar", "") or size
+    problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""), jar)
     if method is not Method.PRESSURE:
         problems += weak_vinegar(vinegar)
         if method is Method.VINEGAR_PICKLE and no_acid(vinegar):
