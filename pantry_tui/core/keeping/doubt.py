@@ -15,11 +15,12 @@ from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
+from pantry_tui.core.safety.measured import PH_LINE, read_ph
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, State
+from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
@@ -34,6 +35,11 @@ UNKNOWN_ACID = (
     "Food that is safe by acid put into it, canned by somebody else, and nobody knows whether it "
     "was: it is not offered. Ask, and record it with acid=lemon or vinegar=5%, or discard it "
     "unopened."
+)
+
+#: What keeps by an acid that forms in it, or is poured on it.
+_SOUR = frozenset(
+    {Method.LACTIC, Method.VINEGAR_FERMENT, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR}
 )
 
 WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
@@ -65,6 +71,18 @@ def unknown_origin(batch: Batch) -> str:
         unknown = set(NEEDED[batch.method]) - known(batch.process)
         return UNKNOWN_ORIGIN if unknown else ""
     return UNKNOWN_ACID if acid_unsaid(batch) else ""
+
+
+def not_sour(batch: Batch, in_progress: bool) -> str:
+    """Why what keeps by its acid is not offered, or "": it was measured, and is not sour enough.
+    While it ferments that is as it should be."""
+    value = read_ph(dict(batch.process).get("ph", ""))
+    if batch.method not in _SOUR or in_progress or value is None or value <= PH_LINE:
+        return ""
+    return (
+        f"pH {value:g} was measured, above {PH_LINE}: it is not sour enough to eat. Measure it "
+        "again and put the pH of its record right, or discard it."
+    )
 
 
 def unsealed(batch: Batch, container: Container) -> bool:

@@ -19,10 +19,12 @@ from pantry_tui.core.safety.measured import (
     BIGGER,
     CANNERS,
     JARS,
+    PH_LINE,
     danger,
     read_canner,
     read_jar,
     read_minutes,
+    read_ph,
     read_psi,
     unsafe_way,
 )
@@ -44,8 +46,6 @@ PACKS = ("hot", "raw")
 STEAM_MAX_MINUTES = 45
 #: The top of the lowest band of the tables: all that is checked where nobody said the altitude.
 LOWEST_BAND_FT = 1000
-#: Above it the spores of botulism can grow in a sealed jar.
-PH_LINE = 4.6
 
 
 @dataclass(frozen=True, slots=True)
@@ -326,8 +326,7 @@ def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
 
 def _too_mild(food: FoodFacts, method: Method, said: str) -> list[str]:
     """pH 4.6 is the line, whatever the recipe promised."""
-    match = re.search(r"\d+(?:[.,]\d+)?", said)
-    value = float(match[0].replace(",", ".")) if match else None
+    value = read_ph(said)
     if value is None or method is Method.PRESSURE or value <= PH_LINE:
         return []
     return [f"pH {value:g} is above {PH_LINE}: {food.name} needs a pressure canner then."]

@@ -214,6 +214,7 @@ def test_whatever_many_acts_of_one_day_could_lead_to_is_followed() -> None:
             lambda life: life.move("kitchen"),
         ),
         (lambda life: life.thaw("fridge"), Told.open, lambda life: life.move("freezer")),
+        (lambda life: life.thaw("fridge"), lambda life: life.thaw("fridge", "done")),
         (Told.open, lambda life: life.thaw(None)),
         (Told.open, lambda life: life.thaw(None), lambda life: life.move("chest")),
         (Told.open, lambda life: life.move("kitchen"), lambda life: life.move("chest")),
