@@ -15,12 +15,12 @@ from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
-from pantry_tui.core.safety.measured import PH_LINE, read_ph
+from pantry_tui.core.safety.measured import PH_LINE, read_fahrenheit, read_ph
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
+from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Group, Method, State
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
@@ -41,6 +41,10 @@ UNKNOWN_ACID = (
 _SOUR = frozenset(
     {Method.LACTIC, Method.VINEGAR_FERMENT, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR}
 )
+
+#: Inside hot-smoked fish, for 30 minutes (Washington State University Extension, smoking and
+#: curing, a copy read; 150 °F stands elsewhere, from memory, and is not used).
+HOT_SMOKED_F = 160.0
 
 WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
 
@@ -82,6 +86,19 @@ def not_sour(batch: Batch, in_progress: bool) -> str:
     return (
         f"pH {value:g} was measured, above {PH_LINE}: it is not sour enough to eat. Measure it "
         "again and put the pH of its record right, or discard it."
+    )
+
+
+def not_heated(batch: Batch) -> str:
+    """Why fish that was to be hot-smoked is not offered, or "": the warmth in its record, inside or
+    around it, is too low for that."""
+    warmth = read_fahrenheit(dict(batch.process).get("temperature", ""))
+    fish = batch.method is Method.HOT_SMOKED and batch.food.group is Group.FISH
+    if not fish or warmth is None or warmth >= HOT_SMOKED_F:
+        return ""
+    return (
+        f"Smoked at {warmth:.3g} F: hot-smoked fish is heated to {HOT_SMOKED_F:g} F inside for 30 "
+        "minutes. Put the temperature of its record right, or discard it."
     )
 
 

@@ -28,6 +28,7 @@ from pantry_tui.core.keeping.doubt import (
     RESCUE_DAYS,
     WRONG_CLOCK,
     not_checked,
+    not_heated,
     not_sour,
     of_wrong_clock,
     rescued,
@@ -131,7 +132,7 @@ def _weigh(
     safety = _safety(reckoning, outcomes)
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
-    origin = unknown_origin(batch) or not_sour(batch, in_progress)
+    origin = unknown_origin(batch) or not_sour(batch, in_progress) or not_heated(batch)
     harmless = not (origin or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)

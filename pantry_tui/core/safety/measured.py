@@ -92,6 +92,15 @@ def read_psi(text: str) -> float | None:
 PH_LINE = 4.6
 
 
+def read_fahrenheit(text: str) -> float | None:
+    """("160F", "71 C", "150 to 160 degrees") -> °F, of a range the cooler; degrees of which nobody
+    says which are °F. None without a number."""
+    plain = spelled_out(text)
+    number = _first(plain)
+    celsius = re.search(r"(?<![a-z])c(?![a-z])", plain) is not None
+    return number * 9 / 5 + 32 if celsius and number is not None else number
+
+
 def read_ph(text: str) -> float | None:
     """("4.1", "pH 4,1") -> 4.1; None without a number."""
     match = re.search(r"\d+(?:[.,]\d+)?", text)

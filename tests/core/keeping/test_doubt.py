@@ -228,3 +228,23 @@ def test_what_ferments_still_is_not_sour_yet() -> None:
     ready = working.at(9).ready().judged(10)
     assert ready.verdict is Verdict.UNKNOWN
     assert not ready.usable
+
+
+@pytest.mark.parametrize(
+    ("food", "method", "warmth", "enough"),
+    [
+        ("trout", Method.HOT_SMOKED, "160F", True), ("trout", Method.HOT_SMOKED, "72 C", True),
+        ("trout", Method.HOT_SMOKED, "159F", False), ("trout", Method.HOT_SMOKED, "60 C", False),
+        ("trout", Method.HOT_SMOKED, "80", False), ("trout", Method.HOT_SMOKED, "", True),
+        ("trout", Method.COLD_SMOKED, "75F", True), ("peas", Method.FROZEN, "0F", True),
+        ("hams", Method.HOT_SMOKED, "150F", True),
+    ],
+)  # fmt: skip
+def test_fish_that_was_smoked_too_cool_is_no_hot_smoked_fish(
+    food: str, method: Method, warmth: str, enough: bool
+) -> None:
+    """Washington State University Extension: 160 F inside for 30 minutes."""
+    place = "freezer" if method is Method.FROZEN else "fridge"
+    judged = Told(food, method, place, temperature=warmth).judged(2)
+    assert judged.usable is (Told(food, method, place).judged(2).usable and enough)
+    assert any("160 F inside" in one for one in judged.reasons) is not enough
