@@ -15,12 +15,11 @@ from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
-from pantry_tui.core.safety.measured import PH_LINE, read_fahrenheit, read_ph
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Group, Method, State
+from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, State
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
@@ -36,15 +35,6 @@ UNKNOWN_ACID = (
     "was: it is not offered. Ask, and record it with acid=lemon or vinegar=5%, or discard it "
     "unopened."
 )
-
-#: What keeps by an acid that forms in it, or is poured on it.
-_SOUR = frozenset(
-    {Method.LACTIC, Method.VINEGAR_FERMENT, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR}
-)
-
-#: Inside hot-smoked fish, for 30 minutes (Washington State University Extension, smoking and
-#: curing, a copy read; 150 °F stands elsewhere, from memory, and is not used).
-HOT_SMOKED_F = 160.0
 
 WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
 
@@ -77,31 +67,6 @@ def unknown_origin(batch: Batch) -> str:
     return UNKNOWN_ACID if acid_unsaid(batch) else ""
 
 
-def not_sour(batch: Batch, in_progress: bool) -> str:
-    """Why what keeps by its acid is not offered, or "": it was measured, and is not sour enough.
-    While it ferments that is as it should be."""
-    value = read_ph(dict(batch.process).get("ph", ""))
-    if batch.method not in _SOUR or in_progress or value is None or value <= PH_LINE:
-        return ""
-    return (
-        f"pH {value:g} was measured, above {PH_LINE}: it is not sour enough to eat. Measure it "
-        "again and put the pH of its record right, or discard it."
-    )
-
-
-def not_heated(batch: Batch) -> str:
-    """Why fish that was to be hot-smoked is not offered, or "": the warmth in its record, inside or
-    around it, is too low for that."""
-    warmth = read_fahrenheit(dict(batch.process).get("temperature", ""))
-    fish = batch.method is Method.HOT_SMOKED and batch.food.group is Group.FISH
-    if not fish or warmth is None or warmth >= HOT_SMOKED_F:
-        return ""
-    return (
-        f"Smoked at {warmth:.3g} F: hot-smoked fish is heated to {HOT_SMOKED_F:g} F inside for 30 "
-        "minutes. Put the temperature of its record right, or discard it."
-    )
-
-
 def unsealed(batch: Batch, container: Container) -> bool:
     """Whether its lid never sealed (found within a day of making it), or the cold alone keeps it,
     which saved it from a doubtful process."""
@@ -112,9 +77,12 @@ def unsealed(batch: Batch, container: Container) -> bool:
 def rescued(batch: Batch, spans: Sequence[Span], book: Rulebook) -> tuple[Span, ...] | None:
     """Its spans, oldest first, if it went into the cold within a day and stayed in it, from then on
     as an opened jar; None where it did not, or nothing could save it, or nobody knows when it was
-    made."""
+    made. Cold saves a jar of which the time or the pressure is in doubt: what has too little acid
+    or salt has it in the cold too."""
     cold = [span for span in spans if span.climate.is_cold]
-    if batch.made is None or not cold or not _may_be_saved(batch, book):
+    if batch.made is None or batch.method not in LIDDED or not cold:
+        return None
+    if not _may_be_saved(batch, book):
         return None
     since = cold[0].start
     out_again = any(span.end > since for span in spans if not span.climate.is_cold)

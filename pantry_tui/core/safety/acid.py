@@ -36,9 +36,9 @@ def acid_unsaid(batch: Batch) -> bool:
 #: a quarter teaspoon of citric acid, two tablespoons of vinegar (USDA AIB 539, guide 3, read; for
 #: figs Michigan State University Extension, read).
 _A_PINT = {"citric": 0.25, "lemon": 3.0, "lime": 3.0, "vinegar": 6.0}
+_NAMES = {"citric": "citric acid", "lemon": "lemon juice", "lime": "lime juice"}
 _SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "tbsp": 3.0, "tbs": 3.0, "tablespoon": 3.0, "ml": 0.2,
            "cup": 48.0}  # fmt: skip
-_PER_JAR = re.compile(r"\d Tbsp bottled lemon juice( or \S+ tsp citric acid)?")
 _DOSE = re.compile(
     r"(?:(?:(?P<whole>\d+)[\s-]+)?(?P<part>\d+)/(?P<of>[1-9]\d*)|(?P<number>\d+(?:[.,]\d+)?))?"
     rf"[\s-]*(?<![a-z])(?P<unit>{'|'.join(_SPOONS)})s?\b"
@@ -47,20 +47,26 @@ _DOSE = re.compile(
 _METRIC_JAR = 0.94
 
 
-def too_little_acid(acid: str, jar: str) -> bool:
-    """Whether a typed amount of one kind of acid is less than one jar takes, by a process that asks
-    for acid in each; a jar of unknown size counts as a quart. Of several amounts the least counts;
-    none, or two kinds of acid, is no amount to go by."""
+def too_little_acid(acid: str, jar: str) -> str:
+    """Why a typed amount of one kind of acid is less than a jar takes, by a process that asks for
+    acid in each, or ""; a jar of unknown size counts as a quart. Of several amounts the least
+    counts; none, or two kinds of acid, is no amount to go by."""
     kinds = [kind for kind in _A_PINT if kind in acid.casefold()]
     plain = spelled_out(re.sub(r"\bT\b", "tbsp", acid)).replace("half", "1/2")
     for sign, spelled in VULGAR.items():
         plain = plain.replace(sign, f" {spelled}")
     doses = [_teaspoons(found) for found in _DOSE.finditer(plain)]
     if len(kinds) != 1 or not doses:
-        return False
+        return ""
     per = re.search(r"\b(?:half[ -])?(?:pint|quart)", acid.casefold())
     holds = ounces(per[0] if per else jar) or 32.0
-    return min(doses) < _A_PINT[kinds[0]] * holds / 16 * _METRIC_JAR
+    a_pint, name = _A_PINT[kinds[0]], _NAMES.get(kinds[0], kinds[0])
+    if min(doses) >= a_pint * holds / 16 * _METRIC_JAR:
+        return ""
+    return (
+        f"{min(doses):.3g} tsp of {name} is too little: {a_pint:g} tsp are published for a pint, "
+        "twice that for a quart."
+    )
 
 
 def _teaspoons(dose: re.Match[str]) -> float:
@@ -72,9 +78,9 @@ def _teaspoons(dose: re.Match[str]) -> float:
     return number * _SPOONS[dose["unit"]]
 
 
-def unacidified(food: FoodFacts, asked: Sequence[str], acid: str, jar: str) -> list[str]:
-    """What is wrong with the acid that a record names for a jar; `asked` is what each of the food's
-    tested processes adds. The tested amounts are of bottled juice, since fresh fruit differs."""
+def unacidified(food: FoodFacts, asked: Sequence[str], acid: str) -> list[str]:
+    """What is wrong with the acid that a record names; `asked` is what each of the food's tested
+    processes adds. The tested amounts are of bottled juice, since fresh fruit differs."""
     adds = any(re.search("lemon|citric", one) for one in asked)
     if not (adds or (not asked and "tomato" in food.classes)):
         return []
@@ -82,9 +88,4 @@ def unacidified(food: FoodFacts, asked: Sequence[str], acid: str, jar: str) -> l
         return [f"No acid was added: {food.name} may be above pH 4.6 without it."]
     if re.search(r"\bfresh\b", acid.casefold()):
         return ["Fresh lemon juice differs in strength: the tested processes take bottled juice."]
-    if any(_PER_JAR.fullmatch(one) for one in asked) and too_little_acid(acid, jar):
-        return [
-            f"Too little acid: {food.name} take 1 Tbsp of bottled lemon juice or 1/4 tsp of citric "
-            "acid a pint, twice that a quart."
-        ]
     return []

@@ -87,26 +87,6 @@ def read_psi(text: str) -> float | None:
     return None if number is None else number * each
 
 
-#: Above it the spores of botulism can grow in a sealed jar (21 CFR 114.3, read), and no ferment is
-#: eaten (Colorado State University Extension, kimchi, read).
-PH_LINE = 4.6
-
-
-def read_fahrenheit(text: str) -> float | None:
-    """("160F", "71 C", "150 to 160 degrees") -> °F, of a range the cooler; degrees of which nobody
-    says which are °F. None without a number."""
-    plain = spelled_out(text)
-    number = _first(plain)
-    celsius = re.search(r"(?<![a-z])c(?![a-z])", plain) is not None
-    return number * 9 / 5 + 32 if celsius and number is not None else number
-
-
-def read_ph(text: str) -> float | None:
-    """("4.1", "pH 4,1") -> 4.1; None without a number."""
-    match = re.search(r"\d+(?:[.,]\d+)?", text)
-    return float(match[0].replace(",", ".")) if match else None
-
-
 _SIZE = (
     r"(?<![a-z])(oz|ounce|ml|millilitre|milliliter|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?"
     r"(?![a-z])"

@@ -31,7 +31,7 @@ from pantry_tui.core.model import (
 )
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
-from tests.core.keeping.told import MADE, Told, facts_of, when
+from tests.core.keeping.told import MADE, facts_of, when
 
 BOOK = load_tables().book
 START = MADE.toordinal() * DAY_MIN
@@ -193,58 +193,3 @@ def test_what_is_still_to_come_is_named_by_its_first_day(
 
 def test_days_are_those_of_the_calendar() -> None:
     assert (date(2026, 3, 8) - MADE).days == 7
-
-
-# -- what keeps by its acid ------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize(
-    ("food", "method", "ph", "sour"),
-    [
-        ("sauerkraut", Method.LACTIC, "3.6", True), ("sauerkraut", Method.LACTIC, "4.6", True),
-        ("sauerkraut", Method.LACTIC, "4.7", False), ("kimchi", Method.LACTIC, "pH 5,2", False),
-        ("sauerkraut", Method.LACTIC, "", True), ("sauerkraut", Method.LACTIC, "yes", True),
-        ("cucumbers", Method.FRIDGE_PICKLE, "5", False),
-        ("garlic", Method.FRIDGE_PICKLE, "4", True),
-        ("cider vinegar", Method.VINEGAR_FERMENT, "4.8", False),
-        # Miso and cider keep by their salt and their spirit.
-        ("miso", Method.PASTE, "5", True), ("carrots", Method.CELLAR, "6", True),
-    ],
-)  # fmt: skip
-def test_what_was_measured_above_ph_4_6_is_not_offered(
-    food: str, method: Method, ph: str, sour: bool
-) -> None:
-    """Colorado State University Extension, kimchi: not eaten above pH 4.6 by a test strip."""
-    judged = Told(food, method, "fridge", ph=ph).judged(2)
-    plain = Told(food, method, "fridge").judged(2)
-    assert (judged.verdict is plain.verdict) is sour or plain.verdict is Verdict.UNKNOWN
-    assert any("not sour enough" in one for one in judged.reasons) is not sour
-    assert judged.usable is (plain.usable and sour)
-
-
-def test_what_ferments_still_is_not_sour_yet() -> None:
-    working = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS, ph="5.8")
-    assert not any("not sour enough" in one for one in working.judged(2).reasons)
-    ready = working.at(9).ready().judged(10)
-    assert ready.verdict is Verdict.UNKNOWN
-    assert not ready.usable
-
-
-@pytest.mark.parametrize(
-    ("food", "method", "warmth", "enough"),
-    [
-        ("trout", Method.HOT_SMOKED, "160F", True), ("trout", Method.HOT_SMOKED, "72 C", True),
-        ("trout", Method.HOT_SMOKED, "159F", False), ("trout", Method.HOT_SMOKED, "60 C", False),
-        ("trout", Method.HOT_SMOKED, "80", False), ("trout", Method.HOT_SMOKED, "", True),
-        ("trout", Method.COLD_SMOKED, "75F", True), ("peas", Method.FROZEN, "0F", True),
-        ("hams", Method.HOT_SMOKED, "150F", True),
-    ],
-)  # fmt: skip
-def test_fish_that_was_smoked_too_cool_is_no_hot_smoked_fish(
-    food: str, method: Method, warmth: str, enough: bool
-) -> None:
-    """Washington State University Extension: 160 F inside for 30 minutes."""
-    place = "freezer" if method is Method.FROZEN else "fridge"
-    judged = Told(food, method, place, temperature=warmth).judged(2)
-    assert judged.usable is (Told(food, method, place).judged(2).usable and enough)
-    assert any("160 F inside" in one for one in judged.reasons) is not enough

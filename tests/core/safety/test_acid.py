@@ -7,11 +7,13 @@ from __future__ import annotations
 import pytest
 
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.acid import too_little_acid, unacidified
+from pantry_tui.core.safety.acid import too_little_acid
 from pantry_tui.core.safety.record import no_acid, read_details
-from pantry_tui.core.words import Acidity, Group
+from pantry_tui.core.safety.strength import too_weak
+from pantry_tui.core.words import Acidity, Group, Method
 
 TOMATOES = FoodFacts("tomatoes", Group.VEGETABLE, Acidity.ACIDIFIED, frozenset({"tomato"}))
+WATER = Method.BOILING_WATER
 PINT = "1 Tbsp bottled lemon juice or 1/4 tsp citric acid"
 QUART = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
 
@@ -52,9 +54,10 @@ QUART = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
 def test_a_jar_takes_so_much_acid_and_no_less(jar: str, enough: str, short: str) -> None:
     assert not too_little_acid(enough, jar)
     assert too_little_acid(short, jar)
-    assert unacidified(TOMATOES, [QUART, PINT], enough, jar) == []
-    (said,) = unacidified(TOMATOES, [QUART, PINT], short, jar)
-    assert said.startswith("Too little acid: tomatoes take 1 Tbsp of bottled lemon juice")
+    assert too_weak(WATER, TOMATOES, jar, {"acid": enough}, [QUART, PINT]) == []
+    (said,) = too_weak(WATER, TOMATOES, "", {"acid": short, "jar": jar}, [QUART, PINT])
+    assert "is too little" in said
+    assert "twice that for a quart" in said
 
 
 @pytest.mark.parametrize(
@@ -67,7 +70,7 @@ def test_without_an_amount_of_one_acid_nothing_is_reckoned(acid: str) -> None:
 
 @pytest.mark.parametrize("asked", ["none", "as recipe", "1/2 cup bottled lemon juice per 7 quarts"])
 def test_only_a_process_that_asks_for_acid_in_each_jar_has_such_an_amount(asked: str) -> None:
-    assert unacidified(TOMATOES, [asked], "1 tsp lemon juice", "quart jars") == []
+    assert too_weak(WATER, TOMATOES, "quart jars", {"acid": "1 tsp lemon juice"}, [asked]) == []
 
 
 @pytest.mark.parametrize(
