@@ -46,7 +46,7 @@ from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.weather import FOREVER
-from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
+from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
 from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
 
 
@@ -233,9 +233,7 @@ def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Asses
         said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
         if seen.verdict is Verdict.SOUND:
             judged = replace(judged, reasons=(*judged.reasons, f"Harmless: {said}"))
-        elif (
-            seen.verdict is Verdict.NEEDS_CARE and container.looked and container.looked >= seen.day
-        ):
+        elif seen.verdict is Verdict.NEEDS_CARE and _looked_since(container, seen):
             judged = replace(judged, reasons=(*judged.reasons, f"Looked at since: {said}"))
         else:
             judged = _no_better(judged, seen.verdict, said)
@@ -245,6 +243,11 @@ def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Asses
         said = f"Look at every container of this batch: {batch.suspect}."
         judged = replace(_no_better(judged, Verdict.UNKNOWN, said), harmless=False)
     return judged
+
+
+def _looked_since(container: Container, seen: Seen) -> bool:
+    """Whether it was looked at when that was surely seen: a look before it says nothing of it."""
+    return container.looked is not None and container.looked_at >= seen.at
 
 
 def _no_better(judged: Assessment, verdict: Verdict, reason: str) -> Assessment:

@@ -170,11 +170,12 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                     Weather(told, until, change.when.day_of(told), climate, fact.temp_f, True)
                 )
             if holding.first <= change.last and until >= change.first:
-                since, day = change.first, change.day
+                since, day, last = change.first, change.day, end
                 if too_warm(climate, fact.temp_f):
                     since, day = _warm_since(change, fact, changes, climates)
+                    last = _warm_until(change, climate, changes)
                 steady = holding.fact.target_f < ASSUMED_F[Climate.FRIDGE]
-                warm = Weather(since, end, day, climate, fact.temp_f, True, steady)
+                warm = Weather(since, last, day, climate, fact.temp_f, True, steady)
                 # What was too warm since nobody knows when may have been cold before.
                 found += [
                     warm._replace(start=one.first, day=max(day, one.day))
@@ -201,6 +202,15 @@ def _ends(changes: Sequence[_Change]) -> list[int]:
     for index in range(len(changes) - 1, -1, -1):
         soonest[index] = min(soonest[index + 1], changes[index].last)
     return [soonest[bisect_right(firsts, one.last)] for one in changes]
+
+
+def _warm_until(change: _Change, climate: Climate, changes: Sequence[_Change]) -> int:
+    """The last minute at which a reading that is too warm may still have held: when another one
+    surely was, or the place surely was of another climate. To set it colder shows nothing."""
+    others = (
+        one for one in changes if isinstance(one.fact, Read) or one.fact.climate is not climate
+    )
+    return min((one.last for one in others if one.first > change.last), default=FOREVER)
 
 
 def _warm_since(
