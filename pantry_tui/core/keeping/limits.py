@@ -41,6 +41,7 @@ from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.power import above
+from pantry_tui.core.keeping.printed import too_far
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
@@ -48,6 +49,8 @@ from pantry_tui.core.keeping.unfinished import unfinished
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
+
+PRINTED = "The printed date."
 
 
 def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Rulebook) -> Judgement:
@@ -70,7 +73,7 @@ def assess(
     spans = exposures(batch, container, places, now)
     start = Assessment(
         now.day,
-        standing=(*still_to_come(container, places, now), *not_checked(batch)),
+        standing=(*still_to_come(container, places, now), *not_checked(batch, spans)),
         facts_to=_facts_to(batch, container, spans, places),
         spans=spans,
     )
@@ -101,7 +104,11 @@ def _by_dates(
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     against = [WRONG_CLOCK] if of_wrong_clock(container, now) else []
-    hurts = [unknown_origin(batch), unfinished(batch, container, spans)]
+    hurts = [
+        unknown_origin(batch),
+        unfinished(batch, container, spans),
+        too_far(batch, spans),
+    ]
     return _weigh(reckoning, start, places, against, [one for one in hurts if one])
 
 
@@ -188,7 +195,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     ]
     batch = reckoning.batch
     if batch.method is Method.BOUGHT and batch.printed and use_by(batch):
-        found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
+        found.append(Limit(batch.printed, batch.printed, None, PRINTED))
     return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
@@ -197,7 +204,7 @@ def _quality(reckoning: Reckoning) -> Limit | None:
     batch = reckoning.batch
     found = [reckoning.own_quality()]
     if batch.method is Method.BOUGHT and batch.printed is not None:
-        found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
+        found.append(Limit(batch.printed, batch.printed, None, PRINTED))
     spent = reckoning.spent()
     if spent is not None:
         found.append(wording.of_spent(spent))

@@ -1,0 +1,87 @@
+"""What is believed and what is said of it: printed dates, freezers that hardly freeze, jars of
+which nobody said that they were processed, a record that makes food milder."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.keeping.ladder import Judgement
+from pantry_tui.core.words import Verdict
+from pantry_tui.errors import BadInput
+from pantry_tui.services.batchwork.putup import put_up, read
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import places, readings
+from pantry_tui.services.stock.correct import correct
+
+
+def judged(p: Pantry, line: str) -> Judgement:
+    code = put_up(p, read(p, line)).code
+    batch = next(one for one in p.stock.batches.values() if one.code == code)
+    return p.judge(p.containers_of(batch)[0])
+
+
+@pytest.mark.parametrize(
+    ("line", "usable"),
+    [
+        # 25 November 2026: a year that was mistyped made raw chicken sound for half a year.
+        ("2 lb chicken, bought in, fridge, printed=2027-06-01", False),
+        ("2 lb chicken, bought in, fridge, printed=2026-12-01", True),
+        ("1 lb ground beef, bought in, fridge, printed=2026-12-24", False),
+        ("1 lb salmon, bought in, fridge, printed=2027-01-10", False),
+        ("12 eggs, bought in, fridge, printed=2027-06-01", False),
+        ("12 eggs, bought in, fridge, printed=2026-12-20", True),
+        ("1 lb cooked rice, bought in, fridge, printed=2027-03-01", False),
+        ("1 quart milk, bought in, fridge, printed=2027-06-01", False),
+        ("1 quart milk, bought in, fridge, printed=2026-12-10", True),
+        ("1 lb hard cheese, bought in, fridge, printed=2027-06-01", True),
+        ("4 cans canned tuna, bought in, larder, printed=2029-06-01", True),
+    ],
+)
+def test_a_printed_date_is_believed_as_far_as_one_can_be(
+    larder: Pantry, line: str, usable: bool
+) -> None:
+    found = judged(larder, line)
+    assert found.usable is usable, found
+    assert usable or any("printed date" in one for one in found.reasons)
+
+
+def test_a_sell_by_date_is_no_date_of_the_food(larder: Pantry) -> None:
+    code = put_up(larder, read(larder, "2 lb chicken, bought in, fridge")).code
+    with pytest.raises(BadInput, match="sell-by"):
+        correct(larder, code, process=[("sell by", "2026-12-01")])
+
+
+@pytest.mark.parametrize("warm", [29.0, 30.0, 31.0])
+def test_meat_that_is_hardly_frozen_has_no_life_without_end(tmp_path: Path, warm: float) -> None:
+    """Meat freezes at about 28 °F; nothing is published that keeps it without end above that."""
+    create(tmp_path / "a.db")
+    with open_pantry(tmp_path / "a.db", date(2026, 11, 25)) as p:
+        places.add(p, "chest", "freezer", temp_f=warm)
+        found = judged(p, "2 bags chicken, frozen, chest")
+        assert found.discard_after is not None
+        places.add(p, "cold chest", "freezer", temp_f=0)
+        assert judged(p, "2 bags chicken, frozen, cold chest").discard_after is None
+        readings.read(p, "cold chest", warm)
+        batch = next(one for one in p.stock.batches.values() if one.code == "3A")
+        assert p.judge(p.containers_of(batch)[0]).discard_after is not None
+
+
+def test_a_pickle_on_a_shelf_says_that_nobody_said_it_was_processed(larder: Pantry) -> None:
+    said = judged(larder, "4 pint jars dill pickles, vinegar pickle, larder").standing
+    assert any("processed" in one for one in said)
+    assert not judged(larder, "4 pint jars dill pickles, vinegar pickle, fridge").standing
+    jars = "4 pint jars pickled onions, vinegar pickle, larder, minutes=10"
+    assert not judged(larder, jars).standing
+
+
+def test_a_record_that_makes_it_milder_says_so(larder: Pantry) -> None:
+    line = "4 pint jars snap beans, pressure canned, larder, minutes=5 psi=11 canner=dial"
+    found = judged(larder, line)
+    assert found.verdict is Verdict.UNKNOWN
+    done = correct(larder, "2A", process=[("minutes", "20")])
+    assert "milder" in done.message
+    again = correct(larder, "2A", process=[("minutes", "5")])
+    assert "milder" not in again.message
