@@ -9,6 +9,7 @@ anybody can see it. What is on neither list counts as what can.
 from __future__ import annotations
 
 import re
+from datetime import timedelta
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
@@ -37,6 +38,9 @@ _DRY_CLASSES = frozenset({"nut", "sugar"})
 _TIN = r"\b(tin|can)s?\b"
 _AIRLESS = r"\b(tin|can|jar|pouch|carton)"
 _SHELF_READY = r"\b(tin|can|jar|pouch|carton|bottle)"
+#: No pack of fresh food is dated further ahead, beef under vacuum neither: what is was misread, or
+#: speaks of a tin (common practice, no source).
+LONGEST_USE_BY = timedelta(days=90)
 _SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
 #: Crops that are sold dry.
 _SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
@@ -78,6 +82,18 @@ def use_by(batch: Batch) -> bool:
     tin = re.search(_TIN, batch.size.casefold()) is not None
     airless = is_vacuum_packed(batch) and batch.food.acidity is Acidity.LOW_ACID
     return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
+
+
+def date_stands_alone(batch: Batch) -> bool:
+    """Whether the date on a pack counts instead of the published days. On what only the cold keeps
+    that is a use-by (USDA FSIS, Food Product Dating: such a date is followed, behind a sell-by or
+    none the days of the chart count; UK FSA: eaten up to the use-by; both from memory), and one
+    that a fresh pack can have; every other date counts beside those days."""
+    if not use_by(batch):
+        return True
+    if batch.printed is None or ("dated", "use-by") not in batch.process:
+        return False
+    return batch.made is None or batch.printed - batch.made <= LONGEST_USE_BY
 
 
 def bought_cold(batch: Batch) -> bool:

@@ -45,7 +45,7 @@ from pantry_tui.core.keeping.printed import too_far
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
-from pantry_tui.core.keeping.unfinished import unfinished
+from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
@@ -103,13 +103,16 @@ def _by_dates(
             return _doubtful(batch, start)
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
-    against = [WRONG_CLOCK] if of_wrong_clock(container, now) else []
-    hurts = [
-        unknown_origin(batch),
-        unfinished(batch, container, spans),
-        too_far(batch, spans),
-    ]
-    return _weigh(reckoning, start, places, against, [one for one in hurts if one])
+    against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
+    return _weigh(reckoning, start, places, against, _may_harm(batch, spans, book))
+
+
+def _may_harm(batch: Batch, spans: Sequence[Span], book: Rulebook) -> list[Trouble]:
+    """What makes harmful what else could not hurt: nobody knows how it was canned, it is no
+    finished ferment, or the date on the pack cannot be."""
+    said = [Trouble(one) for one in (unknown_origin(batch), too_far(batch, spans)) if one]
+    raw = unripe(batch, spans, book)
+    return said if raw is None else [*said, raw]
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:
@@ -135,10 +138,10 @@ def _weigh(
     reckoning: Reckoning,
     start: Assessment,
     places: Mapping[str, Place],
-    against: Sequence[str],
-    hurts: Sequence[str],
+    against: Sequence[Trouble],
+    hurts: Sequence[Trouble],
 ) -> Assessment:
-    """`against` are sentences that leave it unknown, `hurts` those that may make it harmful."""
+    """`against` leaves it unknown, `hurts` makes it harmful beside."""
     batch, now = reckoning.batch, reckoning.now
     outcomes = after_cuts(reckoning, places, now)
     safety = _safety(reckoning, outcomes)
@@ -147,8 +150,8 @@ def _weigh(
     harmless = not (hurts or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
-    quality = _quality(reckoning)
-    troubles = [Trouble(one) for one in (*against, *hurts)]
+    quality = _quality(reckoning, safety)
+    troubles = [*against, *hurts]
     troubles += reckoning.troubles()
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
     doubted = next(iter(troubles), None)
@@ -199,11 +202,13 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
-def _quality(reckoning: Reckoning) -> Limit | None:
-    """The earlier of the published and the household's own; a printed date stands for both."""
+def _quality(reckoning: Reckoning, safety: Limit | None) -> Limit | None:
+    """The earlier of the published and the household's own; a printed date stands for both, unless
+    it lies behind the last safe day."""
     batch = reckoning.batch
     found = [reckoning.own_quality()]
-    if batch.method is Method.BOUGHT and batch.printed is not None:
+    over = safety is not None and batch.printed is not None and safety.day < batch.printed
+    if batch.method is Method.BOUGHT and batch.printed is not None and not over:
         found.append(Limit(batch.printed, batch.printed, None, PRINTED))
     spent = reckoning.spent()
     if spent is not None:

@@ -16,7 +16,13 @@ from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
+from pantry_tui.core.keeping.harm import (
+    bought_cold,
+    can_hurt,
+    date_stands_alone,
+    is_vacuum_packed,
+    kept_as,
+)
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
@@ -162,7 +168,7 @@ class Reckoning:
 
     def _run(self, state: State, said: Said) -> None:
         """Start the limits of a state."""
-        if self.printed(state):
+        if self.printed(state) and date_stands_alone(self.batch):
             return
         start = self.clocks[state]
         for rule in (*said.safety, *said.own):

@@ -157,7 +157,7 @@ def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]
 
 def _ph(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
     """pH 4.6 is the line, whatever the recipe promised. What ferments comes down to it: see
-    core.keeping.unfinished."""
+    core.keeping.unripe."""
     value = measured_ph(said.get("ph", ""))
     ferments = method in (Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT)
     if value is None or value <= PH_LINE or method is Method.PRESSURE or ferments:

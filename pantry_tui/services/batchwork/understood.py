@@ -172,6 +172,9 @@ def _printed(p: Pantry, reading: PutUpReading, problems: list[str]) -> PutUpRead
     """The printed date out of the record; a month alone lasts to its end."""
     rest = tuple(pair for pair in reading.process if pair[0] != "printed")
     typed = dict(reading.process).get("printed", "")
+    kind, typed = (
+        ("use-by", typed.removeprefix("use by ")) if typed.startswith("use by ") else ("", typed)
+    )
     if not typed or is_unknown(typed):
         return replace(reading, process=rest)
     if reading.method not in (None, Method.BOUGHT):
@@ -184,6 +187,8 @@ def _printed(p: Pantry, reading: PutUpReading, problems: list[str]) -> PutUpRead
     except BadInput as error:
         problems.append(error.message)
         return replace(reading, process=rest)
+    if kind:
+        rest = (*(pair for pair in rest if pair[0] != "dated"), ("dated", kind))
     return replace(reading, process=rest, printed=day)
 
 

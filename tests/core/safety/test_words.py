@@ -32,7 +32,7 @@ SAID = """
     cure | cure, nitrite, curing salt
     amount | amount, weight, volume, contents
     state | state
-    printed | printed, use by, best before, bb, expires, expiry
+    printed | printed, use by, best before, bb, expires, expiry, sell by
 """
 
 

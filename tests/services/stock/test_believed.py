@@ -10,7 +10,6 @@ import pytest
 
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.words import Verdict
-from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places, readings
@@ -46,12 +45,6 @@ def test_a_printed_date_is_believed_as_far_as_one_can_be(
     found = judged(larder, line)
     assert found.usable is usable, found
     assert usable or any("printed date" in one for one in found.reasons)
-
-
-def test_a_sell_by_date_is_no_date_of_the_food(larder: Pantry) -> None:
-    code = put_up(larder, read(larder, "2 lb chicken, bought in, fridge")).code
-    with pytest.raises(BadInput, match="sell-by"):
-        correct(larder, code, process=[("sell by", "2026-12-01")])
 
 
 @pytest.mark.parametrize("warm", [29.0, 30.0, 31.0])
