@@ -108,11 +108,10 @@ def _by_dates(
 
 
 def _may_harm(batch: Batch, spans: Sequence[Span], book: Rulebook) -> list[Trouble]:
-    """What makes harmful what else could not hurt: nobody knows how it was canned, it is no
-    finished ferment, or the date on the pack cannot be."""
-    said = [Trouble(one) for one in (unknown_origin(batch), too_far(batch, spans)) if one]
-    raw = unripe(batch, spans, book)
-    return said if raw is None else [*said, raw]
+    """What makes harmful what else could not hurt: nobody knows how it was canned, or it is no
+    finished ferment."""
+    origin, raw = unknown_origin(batch), unripe(batch, spans, book)
+    return [*([Trouble(origin)] if origin else []), *([raw] if raw is not None else [])]
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:
@@ -147,6 +146,8 @@ def _weigh(
     safety = _safety(reckoning, outcomes)
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
+    if safety is not None and safety.text == PRINTED and (far := too_far(batch, here)):
+        hurts = (*hurts, Trouble(far))
     harmless = not (hurts or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
