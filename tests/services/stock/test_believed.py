@@ -72,3 +72,18 @@ def test_a_record_that_makes_it_milder_says_so(larder: Pantry) -> None:
     assert "milder" in done.message
     again = correct(larder, "2A", process=[("minutes", "5")])
     assert "milder" not in again.message
+
+
+def test_a_place_that_a_wrong_clock_added_later_is_as_warm_as_was_said_before(
+    tmp_path: Path,
+) -> None:
+    create(tmp_path / "a.db")
+    with open_pantry(tmp_path / "a.db", date(2027, 1, 1)) as p:
+        places.add(p, "box", "freezer", temp_f=0)
+    with open_pantry(tmp_path / "a.db", date(2026, 1, 1)) as p:
+        put_up(p, read(p, "2 bags chicken, frozen, box"))
+    with open_pantry(tmp_path / "a.db", date(2026, 1, 2)) as p:
+        places.change(p, "box", temp_f=50)
+    with open_pantry(tmp_path / "a.db", date(2026, 1, 10)) as p:
+        batch = next(iter(p.stock.batches.values()))
+        assert p.judge(p.containers_of(batch)[0]).verdict is Verdict.DISCARD
