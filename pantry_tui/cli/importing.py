@@ -49,6 +49,11 @@ def _told(found: Any) -> str:
 
 def _lines(found: Any) -> list[str]:
     lines = [f"{name}: {clean(heading)}" for name, heading in found.columns.items()]
+    if found.recalled:
+        lines.append(
+            "columns and days as you said of the last list with these headings; "
+            "--map and --dates say otherwise"
+        )
     if found.unused:
         lines.append(f"not used: {', '.join(clean(one) for one in found.unused)}")
     lines += [f"line {one.line}, {clean(one.value)[:40]!r}: {one.reason}" for one in found.beyond]

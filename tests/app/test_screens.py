@@ -19,6 +19,7 @@ from pantry_tui.app.main import LOOKS_EVERY, ROOMS, PantryApp
 from pantry_tui.app.screens.ask import Choose
 from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.screens.due import DueScreen
+from pantry_tui.app.screens.importing import ImportScreen
 from pantry_tui.app.screens.pictures import (
     MonthsPicture,
     ShelfPicture,
@@ -43,6 +44,7 @@ TODAY = date(2026, 11, 25)
 
 def screen_class(here: str) -> type[Screen[None]]:
     kinds: dict[str, Any] = {"due": DueScreen, "batch": BatchScreen, "grid": WeekGrid}
+    kinds["import"] = ImportScreen
     drawn = (ShelfPicture, MonthsPicture, YearPicture, UnderwayPicture)
     kinds |= {one.here: one for one in drawn}
     if here in ROOMS:

@@ -69,7 +69,14 @@ def faults(found: Any, shape: Any, at: str = "") -> Iterator[str]:
 
 DONE = {"message": str, "warnings": [str], "containers": [str]}
 SAID = {"message": str}
-IMPORTED = {"rows": int, "batches": int, "bad": [str], "asks": [str], "booked": bool}
+IMPORTED = {
+    "rows": int,
+    "batches": int,
+    "bad": [str],
+    "asks": [str],
+    "booked": bool,
+    "recalled": bool,
+}
 TOOK_BACK = {"took_back": Some(str)}
 
 JOB = {
@@ -174,6 +181,9 @@ WEEK = {
     "to": Day,
     "people": int,
     "take": Some(TAKE),
+    "beside": [TAKE],
+    "more": [TAKE],
+    "kept": [TAKE],
     "waiting": [DUE],
     "discard": [DUE],
 }

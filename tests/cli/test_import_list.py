@@ -24,6 +24,15 @@ def test_a_dry_run_of_a_list_books_nothing(kitchen: Kitchen) -> None:
     assert kitchen.booked() == before
 
 
+def test_what_was_said_of_the_columns_is_remembered_and_said(kitchen: Kitchen) -> None:
+    assert kitchen.run("import", "{folder}/list.csv", "--dry-run", "--json")[0] == 0
+    call = ("import", "{folder}/list.csv", "--map", "note=3")
+    assert json.loads(kitchen.run(*call, "--json")[1])["recalled"] is False
+    code, out, _ = kitchen.run("import", "{folder}/list.csv", "--dry-run")
+    assert code == 0
+    assert "as you said of the last list with these headings" in out
+
+
 @pytest.mark.parametrize(
     "words",
     [

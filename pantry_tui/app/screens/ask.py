@@ -12,9 +12,11 @@ from textual.content import Content
 from textual.events import Key
 from textual.geometry import Size
 from textual.screen import ModalScreen
+from textual.suggester import Suggester
 from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
 
+from pantry_tui.app.filenames import rest_of
 from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.widgets.inunits import in_units
@@ -152,7 +154,7 @@ class Choose(ModalScreen[str | None]):
         how.update(Content(self._how()))
 
     def _words(self, option: str) -> str:
-        return clip(in_units(self, option), max(30, min(self.app.size.width - 9, 100)))
+        return clip(in_units(self, option), max(20, min(self.app.size.width - 10, 100)))
 
     def _how(self) -> str:
         """For how many, and which letters were typed."""
@@ -182,6 +184,7 @@ class TypeLine(ModalScreen[str | None]):
 
     CSS_PATH = "ask.tcss"
     BINDINGS = [Binding("escape", "dismiss(None)", "back")]
+    how = LINE_KEYS  # the keys of the question; the words are ours
 
     def __init__(
         self,
@@ -199,9 +202,13 @@ class TypeLine(ModalScreen[str | None]):
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
             yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
-            yield Input(self._value, placeholder=in_units(self, self._example))
+            yield self.make_input()
             yield Static(id="wrong")
-            yield Static(Content.from_markup(LINE_KEYS), id="how")
+            yield Static(Content.from_markup(self.how), id="how")
+
+    def make_input(self) -> Input:
+        """What the line is typed into."""
+        return Input(self._value, placeholder=in_units(self, self._example))
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
         typed = event.value.strip()
@@ -212,11 +219,48 @@ class TypeLine(ModalScreen[str | None]):
             self._accept(typed)
         except PantryError as error:
             wrong = self.query_one("#wrong", Static)
-            said = in_keys(in_units(self, error.message, typed))
+            own = getattr(self.app, "shown_keys", None)
+            said = in_keys(in_units(self, error.message, typed), own)
             wrong.update(Content(clip(f"Not done: {said}", 400)))
             wrong.display = True
         else:
             self.dismiss(typed)
+
+
+class Offers(Suggester):
+    """What Tab would add, in grey behind the cursor."""
+
+    def __init__(self, offered: Callable[[str], str]) -> None:
+        super().__init__(use_cache=False, case_sensitive=True)
+        self._offered = offered
+
+    async def get_suggestion(self, value: str) -> str | None:
+        return value + offer if (offer := self._offered(value)) else None
+
+
+class FileLine(TypeLine):
+    """A file, by its path: Tab adds what lies there, among files with one of the endings."""
+
+    BINDINGS = [Binding("tab", "take", "take what is offered")]
+    how = f"[b]Tab[/b] completes   {LINE_KEYS}"
+
+    def __init__(
+        self, title: str, example: str, endings: Sequence[str], *, accept: Callable[[str], object]
+    ) -> None:
+        super().__init__(title, example, accept=accept)
+        self._endings = endings
+
+    def make_input(self) -> Input:
+        return Input(placeholder=self._example, suggester=Offers(self._offered))
+
+    def _offered(self, typed: str) -> str:
+        return rest_of(typed, self._endings) if typed else ""
+
+    def action_take(self) -> None:
+        """What is offered, at the end of the line."""
+        line = self.query_one(Input)
+        line.value += rest_of(line.value, self._endings)
+        line.cursor_position = len(line.value)
 
 
 def ask_line(

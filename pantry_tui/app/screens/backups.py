@@ -33,6 +33,7 @@ def ask(host: Host, done: Callable[[], None]) -> None:
         "write the whole log to a file": way.write_log,
         "write a table for a spreadsheet": way.which_table,
         "bring in a log that was written to a file": way.bring_in,
+        "import your own list (.csv, .tsv, .xlsx)": way.own_list,
     }
     question = Choose("Print, backups, lists out and in. Esc: nothing.", list(ways))
     host.push_screen(question, given(lambda got: ways[got]()))
@@ -120,6 +121,11 @@ class _Backups:
             return Done(f"{source} can be brought in.")
 
         self._line("Which file? It was written by this program.", "~/pantry-log.json", preview)
+
+    def own_list(self) -> None:
+        from pantry_tui.app.screens.importing import ask_list
+
+        ask_list(self.host, self.done)
 
     # -- asking ------------------------------------------------------------------------------------
 

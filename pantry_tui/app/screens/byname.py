@@ -41,8 +41,16 @@ def place(host: Host, _ref: str, done: Callable[[], None]) -> None:
     )
 
 
+def own_list(host: Host, _ref: str, done: Callable[[], None]) -> None:
+    """The household's own list, its columns first."""
+    from pantry_tui.app.screens.importing import ask_list
+
+    ask_list(host, done)
+
+
 ALL: dict[str, Do] = {
     "paper": lambda host, _ref, _done: ask_paper(host),
+    "list": own_list,
     "recall": recall,
     "table": lambda host, _ref, done: homeforms.table(host, done),
     "ceilings": lambda host, _ref, done: homeforms.ceilings(host, done),

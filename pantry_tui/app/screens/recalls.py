@@ -7,7 +7,6 @@ from collections.abc import Callable, Sequence
 from typing import cast
 
 from textual.screen import Screen
-from textual.suggester import Suggester
 from textual.widgets import Input
 from textual.widgets.input import Selection
 
@@ -25,17 +24,6 @@ LIKE = {
     "fridge": Climate.FRIDGE,
     "freezer": Climate.FREEZER,
 }
-
-
-class Offers(Suggester):
-    """What Tab would add, in grey behind the cursor."""
-
-    def __init__(self, offered: Callable[[str], str]) -> None:
-        super().__init__(use_cache=False, case_sensitive=True)
-        self._offered = offered
-
-    async def get_suggestion(self, value: str) -> str | None:
-        return value + offer if (offer := self._offered(value)) else None
 
 
 class Recalls(Screen[None]):

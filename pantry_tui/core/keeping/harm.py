@@ -10,9 +10,11 @@ is acid by a household's own word alone counts as low in acid.
 from __future__ import annotations
 
 import re
+from datetime import timedelta
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.prepared import hurts_cut, is_cut
 from pantry_tui.core.words import Group, Method
 
 #: Dry or in spirit, whatever plant food it holds and however it is packed.
@@ -48,6 +50,9 @@ _ANIMAL_WORDS = (
     r"bacon|ham|chicken|turkey|duck|goose|lamb|mutton|venison|prawns?|shrimps?|oysters?|clams?|broth|"
     r"anchov(?:y|ies)|salmon|tuna|liver|blood|gelatine?)\b"
 )
+#: No pack of fresh food is dated further ahead, beef under vacuum neither: what is was misread, or
+#: speaks of a tin (common practice, no source).
+LONGEST_USE_BY = timedelta(days=90)
 _SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
 #: Crops that are sold dry.
 _SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
@@ -61,6 +66,8 @@ def is_vacuum_packed(batch: Batch) -> bool:
 def kept_as(batch: Batch) -> Method:
     """The method whose figures speak for it: bought food has none of its own, so a tin is judged
     as canned, and what is no dry food as fresh."""
+    if is_cut(batch) and batch.method is Method.CELLAR:
+        return Method.FRESH
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
@@ -68,7 +75,8 @@ def kept_as(batch: Batch) -> Method:
         return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
     if food.group is Group.MEAL:
         return Method.MEAL
-    return Method.FRESH if food.group in ANIMAL or _airless_crop(batch) else Method.BOUGHT
+    raw = food.group in ANIMAL or _airless_crop(batch) or is_cut(batch)
+    return Method.FRESH if raw else Method.BOUGHT
 
 
 def _airless_crop(batch: Batch) -> bool:
@@ -85,6 +93,18 @@ def use_by(batch: Batch) -> bool:
     tin = re.search(_TIN, batch.size.casefold()) is not None
     airless = is_vacuum_packed(batch) and not batch.food.is_acid
     return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
+
+
+def date_stands_alone(batch: Batch) -> bool:
+    """Whether the date on a pack counts instead of the published days. On what only the cold keeps
+    that is a use-by (USDA FSIS, Food Product Dating: such a date is followed, behind a sell-by or
+    none the days of the chart count; UK FSA: eaten up to the use-by; both from memory), and one
+    that a fresh pack can have; every other date counts beside those days."""
+    if not use_by(batch):
+        return True
+    if batch.printed is None or ("dated", "use-by") not in batch.process:
+        return False
+    return batch.made is None or batch.printed - batch.made <= LONGEST_USE_BY
 
 
 def bought_cold(batch: Batch) -> bool:
@@ -135,6 +155,8 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return True
     if method in _BY_ITS_ACID:
         return low_acid
+    if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
+        return hurts_cut(food)
     if method in _RAW:
         return food.group not in _CROPS
     if method is Method.BOUGHT:

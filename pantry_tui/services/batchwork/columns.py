@@ -4,9 +4,11 @@ time."""
 from __future__ import annotations
 
 import csv
-from collections.abc import Iterator
+import re
+from collections.abc import Collection, Iterable, Iterator
 from datetime import date
 from pathlib import Path
+from typing import NamedTuple
 
 from pantry_tui.errors import BadInput
 from pantry_tui.store.files import refuse_unreadable
@@ -26,18 +28,33 @@ HEADINGS: dict[str, tuple[str, ...]] = {
 }
 #: A file larger than that is no household's list.
 MOST_BYTES = 64_000_000
+#: How the names of lists end that are read here.
+ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
+#: A number with decimals that are no thousands and no day.
+_DECIMAL = re.compile(r"(?<![\d.,/-])\d+[.,]\d{1,2}(?![\d.,/-])")
+_ENCODINGS = {
+    "utf-8-sig": "UTF-8", "utf-16": "UTF-16", "cp1252": "Windows western (cp1252)",
+    "latin-1": "Latin-1",
+}  # fmt: skip
+_SIGNS = {"\t": "tabs", ";": "semicolons", ",": "commas"}
+
+
+class Written(NamedTuple):
+    """How a list is written, in words: its characters ("UTF-8"), what stands between its cells
+    ("semicolons"; "" in a spreadsheet), and its decimals ("3,5"; "" where none was seen)."""
+
+    encoding: str
+    between: str
+    decimals: str
 
 
 def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
     """Every row that is not empty, with the number of its line. Raises BadInput for a file that
     cannot be read, or is no table."""
+    _refuse(path)
     if path.suffix.lower() == ".xlsx":
-        refuse_unreadable(path, MOST_BYTES)
         yield from _sheet_rows(path)
         return
-    if path.suffix.lower() not in (".csv", ".tsv", ".txt"):
-        raise BadInput(f"{path.name} is no list that is read here: save it as .csv or .tsv.")
-    refuse_unreadable(path, MOST_BYTES)
     encoding = _encoding(path)
     with path.open(encoding=encoding, newline="", errors="strict") as handle:
         head = handle.read(64 * 1024)
@@ -63,6 +80,35 @@ def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
             raise BadInput(
                 f"{path.name} line {reader.line_num} is no row of a table ({error}): mend it."
             ) from error
+
+
+def _refuse(path: Path) -> None:
+    """Raises BadInput for what is no file of a list, or may not be read."""
+    if path.is_dir():
+        raise BadInput(f"{path} is a folder: name the file of the list.")
+    if path.suffix.lower() not in ENDINGS:
+        raise BadInput(f"{path.name} is no list that is read here: save it as .csv or .tsv.")
+    refuse_unreadable(path, MOST_BYTES)
+    try:
+        with path.open("rb") as handle:
+            handle.read(1)
+    except OSError as error:
+        why = error.strerror or str(error)
+        raise BadInput(f"{path} cannot be read ({why}): give the file of the list.") from error
+
+
+def how_written(path: Path, rows: Iterable[list[str]]) -> Written:
+    """How the file is written, its decimals as in these rows. Raises BadInput as `open_rows`."""
+    _refuse(path)
+    decimals = next(
+        (found[0] for row in rows for cell in row if (found := _DECIMAL.search(cell))), ""
+    )
+    if path.suffix.lower() == ".xlsx":
+        return Written("spreadsheet, its first sheet", "", decimals)
+    encoding = _encoding(path)
+    with path.open(encoding=encoding, newline="") as handle:
+        sign = _delimiter(path, handle.read(64 * 1024))
+    return Written(_ENCODINGS[encoding], _SIGNS[sign], decimals)
 
 
 def _holds_rows(cell: str, sign: str, width: int) -> bool:
@@ -111,7 +157,7 @@ def _cell(value: object) -> str:
 
 
 def _encoding(path: Path) -> str:
-    """UTF-8 where all of it is, else UTF-16 by its mark, else Windows western."""
+    """UTF-8 where all of it is, else UTF-16 by its mark, else Windows western. Raises OSError."""
     try:
         with path.open("rb") as handle:
             start = handle.read(4)
@@ -126,8 +172,6 @@ def _encoding(path: Path) -> str:
             decoder.decode(b"", final=True)
     except UnicodeDecodeError:
         return "cp1252" if _is_western(path) else "latin-1"
-    except OSError as error:
-        raise BadInput(f"{path.name} cannot be read: give the file of the list.") from error
     return "utf-8-sig"
 
 
@@ -150,15 +194,20 @@ def _delimiter(path: Path, head: str) -> str:
     return max(counts, key=lambda sign: (min(counts[sign], default=0), sum(counts[sign])))
 
 
-def guess(headings: list[str]) -> dict[str, int]:
-    """Field -> column, by the headings; a column serves one field."""
+def guess(headings: list[str], without: Collection[int] = ()) -> dict[str, int]:
+    """Field -> column, by the headings; a column serves one field, those of `without` none."""
     found: dict[str, int] = {}
     plain = [" ".join("".join(c if c.isalnum() else " " for c in one).lower().split())
              for one in headings]  # fmt: skip
     for field, names in HEADINGS.items():
         for name in names:
             column = next(
-                (n for n, one in enumerate(plain) if one == name and n not in found.values()), None
+                (
+                    n
+                    for n, one in enumerate(plain)
+                    if one == name and n not in found.values() and n not in without
+                ),
+                None,
             )
             if column is not None:
                 found[field] = column

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
+from functools import cached_property
 from pathlib import Path
 from typing import NamedTuple
 
@@ -18,11 +19,11 @@ from pantry_tui.core.line.days import readings
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.cells import read_count
-from pantry_tui.services.batchwork.columns import alike, guess, mapping, open_rows
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.batchwork.columns import open_rows
+from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
+from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
-ORDERS = ("dmy", "mdy", "ymd")
 #: Of a list with many bad rows so many are named.
 MOST_BAD = 200
 
@@ -41,7 +42,8 @@ class Bad:
 @dataclass
 class Imported:
     """What an import came to; `columns` are the headings by field, `first` the first rows,
-    `unused` the headings of which nothing is taken, `beyond` cells that stand under no heading."""
+    `recalled`: something of it is read as was said of the last list with these headings, `unused`
+    the headings of which nothing is taken, `beyond` cells that stand under no heading."""
 
     columns: dict[str, str] = field(default_factory=dict)
     rows: int = 0
@@ -51,6 +53,7 @@ class Imported:
     asks: list[Ask] = field(default_factory=list)
     first: list[list[str]] = field(default_factory=list)
     booked: bool = False
+    recalled: bool = False
     unused: list[str] = field(default_factory=list)
     beyond: list[Bad] = field(default_factory=list)
     more_beyond: int = 0
@@ -68,10 +71,17 @@ class _Row(NamedTuple):
 class _List:
     """The file, which column holds which field, and how its days are written."""
 
-    path: Path
-    headings: list[str]
-    fields: dict[str, int]
+    sheet: Sheet
+    taken: Taken
     order: str
+
+    @property
+    def path(self) -> Path:
+        return self.sheet.path
+
+    @cached_property
+    def fields(self) -> dict[str, int]:
+        return self.taken.fields
 
     def rows(self) -> Iterator[_Row]:
         """Every row below the headings."""
@@ -83,11 +93,11 @@ class _List:
                 for name, column in self.fields.items()
             }
             taken = self.fields.values()
-            heads = [*self.headings, *[""] * (len(cells) - len(self.headings))]
+            heads = self.sheet.headings + ("",) * (len(cells) - len(self.sheet.headings))
             beyond = (
                 cell
                 for at, (head, cell) in enumerate(zip(heads, cells, strict=False))
-                if cell and not head and at not in taken
+                if cell and not head and at not in taken and at not in self.taken.left_out
             )
             yield _Row(number, named, tuple(beyond))
 
@@ -98,15 +108,16 @@ def import_list(
     *,
     columns: str = "",
     order: str = "",
+    taken: Taken | None = None,
     dry_run: bool = False,
-    progress: Callable[[int], None] | None = None,
+    progress: Callable[[int], None] = lambda _line: None,
 ) -> Imported:
     """Looks the whole list through and books it, unless a row is wrong, something is to be asked,
-    or only a look was wanted. Raises BadInput for a file, a mapping or an order nobody can read."""
-    if order and order not in ORDERS:
-        raise BadInput(f"{order!r} is no way to write days: use dmy, mdy or ymd.")
-    found = Imported()
-    made = _opened(path, columns, order, found)
+    or only a look was wanted. Columns are `taken` as that says, else as they were for the last
+    list with these headings and as `columns` says. Raises BadInput for a file, a mapping or an
+    order nobody can read."""
+    sheet = look_at(path)
+    made, found = _opened(sheet, taken or begin(p, sheet, columns, order), told=bool(order))
     if not found.asks:
         _look(p, made, found, progress)
     if found.bad or found.asks or dry_run:
@@ -114,42 +125,42 @@ def import_list(
     with p.together():
         for number, cells, _ in made.rows():
             putup.put_up(p, _reading(p, cells, made))
-            if progress is not None:
-                progress(number)
+            progress(number)
+        keep(p, made.taken)
     found.booked = True
     return found
 
 
-def _opened(path: Path, columns: str, order: str, found: Imported) -> _List:
-    head: list[str] = []
-    for _, cells in open_rows(path):
-        if not head:
-            head = cells
-        elif len(found.first) < 5:
-            found.first.append(cells)
-        else:
-            break
-    if not head or not found.first:
-        raise BadInput(f"{path.name} holds no rows below its headings.")
-    told = mapping(columns, head) if columns else {}
-    fields = guess(head) | told
-    found.columns = {name: head[column] for name, column in fields.items()}
-    if "food" not in fields and "line" not in fields:
-        found.asks.append(Ask("column", "food", tuple(head)))
-    for name, column in fields.items():
-        same = alike(head, column)
-        if name not in told and len(same) > 1:
-            found.asks.append(Ask("column", name, tuple(str(one + 1) for one in same)))
-    taken = fields.values()
-    found.unused = [one for at, one in enumerate(head) if one and at not in taken]
-    made = _List(path, head, fields, order)
-    if not order and not found.asks:
+def import_beside(
+    p: Pantry, taken: Taken, path: Path, *, dry_run: bool, progress: Callable[[int], None]
+) -> Imported:
+    """The same through a connection of its own, so that it may run in a thread beside `p`; what it
+    booked counts as booked through `p`. What `progress` raises stops it, and nothing is booked."""
+    with open_pantry(p.path, p.clock) as own:
+        found = import_list(own, path, taken=taken, dry_run=dry_run, progress=progress)
+        p.booked |= own.booked
+        p.store.booked |= own.store.booked
+    return found
+
+
+def _opened(sheet: Sheet, taken: Taken, *, told: bool) -> tuple[_List, Imported]:
+    """The list, and what is known of it before a row is read; `told`: the order of days was said
+    of this very list."""
+    fields = taken.fields
+    found = Imported({name: sheet.heading(at) for name, at in fields.items()})
+    found.first = [list(cells) for _, cells in sheet.first]
+    found.recalled, found.asks = taken.recalled, taken.asks()
+    used = fields.values()
+    found.unused = [one for at, one in enumerate(sheet.headings) if one and at not in used]
+    made = _List(sheet, taken, taken.order)
+    if not found.asks and not (told or (taken.order and not taken.recalled)):
         made = _ordered(made, found)
-    return made
+    return made, found
 
 
 def _ordered(made: _List, found: Imported) -> _List:
-    """How the days of the column are written, where some day settles it; else it is asked once."""
+    """How the days of the column are written: as some day of it settles it, else as it was said of
+    an earlier list, else it is asked once."""
     could, example = set(ORDERS[:2]), ""
     for _, cells, _ in made.rows():
         for name in ("made", "printed"):
@@ -163,12 +174,16 @@ def _ordered(made: _List, found: Imported) -> _List:
                 could.discard("dmy")
             else:
                 example = example or cells[name]
-    if example and len(could) != 1:
+    if len(could) == 1:
+        return replace(made, order=min(could))
+    if made.order and could:
+        return made
+    if example:
         found.asks.append(Ask("dates", example, ORDERS[:2]))
-    return _List(made.path, made.headings, made.fields, min(could) if len(could) == 1 else "")
+    return replace(made, order="")
 
 
-def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], None] | None) -> None:
+def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], None]) -> None:
     for number, cells, beyond in made.rows():
         found.rows += 1
         for cell in beyond:
@@ -186,8 +201,7 @@ def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], Non
             at = _column(p, cells, made)
             value = cells.get(at, "")
             _name(found, Bad(number, found.columns.get(at, ""), value, error.message))
-        if progress is not None:
-            progress(number)
+        progress(number)
 
 
 def _name(found: Imported, bad: Bad) -> None:

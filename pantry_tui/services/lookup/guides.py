@@ -20,6 +20,7 @@ ORDER = (
     "suspect-jar",
     "planning-the-winter",
     "glut-of-beans",
+    "your-own-list",
 )
 SOURCES = "sources"
 
