@@ -25,6 +25,8 @@ from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
 RESCUE_DAYS = 1
 
+#: Under a lid, and safe there by nothing but acid.
+_BY_ACID = LIDDED - {Method.PRESSURE}
 _OURS = frozenset({"", "me", "us", "ours", "own", "myself", "home", "household"})
 UNKNOWN_ORIGIN = (
     "Low-acid food that somebody else canned, and nobody knows how: it is not offered. Ask how it "
@@ -34,6 +36,11 @@ UNKNOWN_ACID = (
     "Food that is safe by acid put into it, canned by somebody else, and nobody knows whether it "
     "was: it is not offered. Ask, and record it with acid=lemon or vinegar=5%, or discard it "
     "unopened."
+)
+
+OWN_WORD = (
+    "No publication names it, and that it is acid is your own word: no process can be checked, so "
+    "it is not offered. Within a day of making it, freeze it; else discard it unopened."
 )
 
 WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
@@ -67,12 +74,15 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
 
 
 def unknown_origin(batch: Batch) -> str:
-    """Why a jar of somebody else is not offered, or "": nobody knows the time or the pressure of a
-    low-acid one, or whether acid was put into one that is safe by it. Half a record cannot be
-    checked."""
+    """Why a jar is not offered, or "": it is safe by acid of which there is only the household's
+    word; or somebody else made it, and nobody knows the time or the pressure of a low-acid one, or
+    whether acid was put into one that is safe by it. Half a record cannot be checked."""
+    acid_told = batch.food.told and batch.food.acidity is not Acidity.LOW_ACID
+    if acid_told and batch.method in _BY_ACID:
+        return OWN_WORD
     if batch.method not in PROCESSED or not by_others(batch):
         return ""
-    if batch.food.acidity is Acidity.LOW_ACID:
+    if not batch.food.is_acid:
         unknown = set(NEEDED[batch.method]) - known(batch.process)
         return UNKNOWN_ORIGIN if unknown else ""
     return UNKNOWN_ACID if acid_unsaid(batch) else ""

@@ -48,7 +48,7 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
-from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
+from pantry_tui.core.words import SEVERITY, Climate, Method, State, Verdict
 
 PRINTED = "The printed date."
 
@@ -121,8 +121,7 @@ def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str
 def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     """A process that no publication stands for gives no shelf date."""
     why = (*batch.doubt, batch.possible) if batch.possible else batch.doubt
-    low_acid = batch.food.acidity is Acidity.LOW_ACID
-    then = Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD
+    then = Verdict.DISCARD if batch.food.is_acid else Verdict.DO_NOT_TASTE
     if batch.made is None:
         return _settled(start, Fixed(then), why, wording.PROCESS)
     if batch.method in LIDDED and any(span.climate.is_cold for span in start.spans):
@@ -162,6 +161,7 @@ def _weigh(
     reasons = wording.first_words(doubted, in_progress, outcomes, over)
     reasons += wording.hurry(reckoning, runs_out)
     reasons += [wording.because(word, limit) for word, limit in limits if limit is not None]
+    reasons += wording.guesses(batch.food, (limit for _, limit in limits))
     reasons += wording.notes(reckoning, here, safety)
     rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
     if doubted is not None:

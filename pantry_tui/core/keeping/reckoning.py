@@ -28,6 +28,7 @@ from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
+from pantry_tui.core.keeping.warmth import Life
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
@@ -276,14 +277,25 @@ class Reckoning:
 
     def lives(self) -> dict[State, list[Stretch]]:
         """What quality life it lived in each of its states, in minutes of the local clock: a life
-        counts days, and a day begins at home."""
+        counts days, and a day begins at home. A stay of which no figure speaks gives no time back:
+        it counts as the one before it, a jar that stood in a freezer first as what came after."""
         ahead = self.now.zone
         found: dict[State, list[Stretch]] = {}
+        lived: dict[State, Life] = {}
+        waiting: dict[State, list[Span]] = {}
         for span, state, said in self.told:
-            if said.quality is not None and not self.printed(state):
-                found.setdefault(state, []).append(
-                    Stretch(span.start + ahead, span.end + ahead, span.day, said.quality)
-                )
+            life = said.quality or lived.get(state)
+            if self.printed(state):
+                continue
+            if life is None:
+                if span.frozen:
+                    waiting.setdefault(state, []).append(span)
+                continue
+            lived[state] = life
+            found.setdefault(state, []).extend(
+                Stretch(one.start + ahead, one.end + ahead, one.day, life)
+                for one in (*waiting.pop(state, ()), span)
+            )
         return found
 
     def own_quality(self) -> Limit | None:

@@ -21,6 +21,7 @@ from pantry_tui.services.batchwork.putup import in_tested_jar, with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.recheck import strictest_altitude
 from pantry_tui.store import log
 
 
@@ -60,7 +61,7 @@ def correct(
         batch.food,
         shown,
         in_tested_jar(p, batch.method, batch.food, shown, record),
-        p.altitude_ft,
+        strictest_altitude(p, batch),
         load_processes(),
         load_not_recommended(),
     )
