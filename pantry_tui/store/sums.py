@@ -64,7 +64,7 @@ def at_once(db: sqlite3.Connection) -> Iterator[None]:
     try:
         yield
     finally:
-        if outermost:
+        if outermost and db.in_transaction:  # some errors end it by themselves
             db.execute("ROLLBACK")  # nothing was written
 
 
