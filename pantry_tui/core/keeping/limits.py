@@ -40,9 +40,10 @@ from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
+from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.printed import too_far
-from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
+from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
