@@ -51,6 +51,12 @@ REASONS: dict[tuple[str, str, str, str], str] = {
         "bare = start if _unfrozen(shape) else 1",
     ): "no household books anything in the first minutes of the calendar",
     (
+        _KEEPING + "warmth.py",
+        "_dried",
+        "if warm > hot_f:",
+        "if warm >= hot_f:",
+    ): "at that temperature itself its own figure was given before",
+    (
         _KEEPING + "walk.py",
         "Walk._product",
         "kinds = dict.fromkeys((turn._replace(event='') for turn in group))",

@@ -116,7 +116,7 @@ def _charges(one: Struck) -> list[Warm]:
     full = all(cut.full is True for cut in cuts)
     held = round(hold_hours(one.climate, full) * 60)
     beyond = one.blackout.held_until(held), one.blackout.end
-    return _warm(one, [beyond, *(one.blackout.off() if one.late else [])], COLD_F + 1)
+    return _warm(one, [beyond, *(one.blackout.off() if one.late else [])], COLD_F)
 
 
 def _warm(

@@ -28,7 +28,7 @@ def thaw_days(size: str, amount: Amount | None) -> int:
     held = _said(size) if amount is None else amount
     if held is None:
         return 1
-    pound = held.number * _POUND.get(held.unit, 0)
+    pound = held.number * _POUND.get(held.unit, Fraction())
     return min(max(1, math.ceil(pound / THAWS_LB_A_DAY)), MOST_DAYS)
 
 

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from operator import itemgetter
 from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
@@ -92,11 +91,14 @@ def _at(rule: Rule, published_f: float, warm: float, q10: float) -> Life:
 
 
 def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
-    warm_places = (one for one in _by_warmth(rule, table) if one[1].climates & _WARM_PLACES)
-    known = sorted(warm_places, key=itemgetter(0))
+    known: dict[float, Rule] = {}
+    for at, one in _by_warmth(rule, table):
+        if one.climates & _WARM_PLACES:
+            known[at] = min(known.get(at, one), one, key=lambda either: either.days)
     if not known:
         return Life(rule)
-    (cool_f, cool), (hot_f, hot) = known[0], known[-1]
+    cool_f, hot_f = min(known), max(known)
+    cool, hot = known[cool_f], known[hot_f]
     if warm <= cool_f:
         return Life(cool)
     if warm == hot_f:

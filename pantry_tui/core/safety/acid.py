@@ -60,7 +60,8 @@ def too_little_acid(acid: str, jar: str) -> str:
         return ""
     per = re.search(r"\b(?:half[ -])?(?:pint|quart)", acid.casefold())
     holds = ounces(per[0] if per else jar) or 32.0
-    a_pint, name = _A_PINT[kinds[0]], _NAMES.get(kinds[0], kinds[0])
+    kind = kinds.pop()
+    a_pint, name = _A_PINT[kind], _NAMES.get(kind, kind)
     if min(doses) >= a_pint * holds / 16 * _METRIC_JAR:
         return ""
     return (

@@ -22,7 +22,7 @@ LITRE = "The jar's time is by a maker's manual; the federal guide has no figure 
 _MILLILITRES = {"ml": 1, "mi": 1, "l": 1000, "li": 1000}
 #: Millilitres up to which a jar takes the time of another: acid food and jam, then low-acid food.
 _ACID = ((250, "half-pint"), (500, "pint"), (1000, "quart"))
-_LOW_ACID = ((250, "pint"), (500, "quart"), (1000, "quart"))
+_LOW_ACID = ((250, "pint"), (1000, "quart"))
 
 
 def in_millilitres(size: str) -> float | None:

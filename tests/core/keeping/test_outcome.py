@@ -56,6 +56,15 @@ CUTS: list[tuple[str, Callable[[], Told], list[str], int]] = [
     ("of two readings the warmer counts", lambda: (
         stew().at(1, 8).cut("fridge", 2, None, 40).at(1, 8).cut("fridge", 2.5, None, 45)),
      ["discard"], 150),
+    ("of two said of one cut the warmer is charged", lambda: (
+        stew().at(1, 8).cut("fridge", 0.5, None, 38).at(1, 8).cut("fridge", 0.5, None, 45)),
+     [], 30),
+    # Put in late, while the power was on for a moment: the shut door's hours were over by then, 4
+    # of a refrigerator to the minute, 24 of a freezer that was not said to be full each time.
+    ("late, a moment of power after four hours", lambda: (
+        stew(12).at(0, 8).cut("fridge", 242 / 60).at(0, 12 + 32 / 60).cut("fridge", 0.5)), [], 62),
+    ("late, a moment of power, full as one of two said", lambda: (
+        beef(9).at(-1, 8).cut("freezer", 25, True).at(0, 9.5).cut("freezer", 0.5)), [], 60),
     # Short ones add up, each with its warm minutes.
     ("90 minutes and 30, days apart", lambda: (
         stew().at(1, 6).cut("fridge", 1.5, None, 45).at(2, 10).cut("fridge", 0.5, None, 45)),

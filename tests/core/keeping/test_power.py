@@ -180,3 +180,30 @@ def test_more_cuts_are_never_less_dark(
     few = blackout(*(off(first, first + long) for first, long in some))
     many = blackout(*(off(first, first + long) for first, long in [*some, *more]))
     assert many.minutes(0, 500) >= few.minutes(0, 500)
+
+
+# -- how long a shut door holds --------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("off", "minutes", "until"),
+    [
+        ([(0, 300)], 240, 240), ([(0, 100)], 240, 100),
+        # Power that came on in between brings none of them back.
+        ([(0, 100), (200, 300)], 150, 250), ([(0, 100), (200, 300), (400, 500)], 250, 450),
+        # What overlaps, or lies within another, counts once.
+        ([(0, 100), (50, 150)], 120, 120), ([(0, 100), (20, 50), (120, 200)], 150, 170),
+        ([(0, 100), (20, 50), (60, 90), (120, 200)], 101, 121),
+    ],
+)  # fmt: skip
+def test_the_hours_of_a_shut_door_are_counted_over_all_cuts(
+    off: list[tuple[int, int]], minutes: int, until: int
+) -> None:
+    start = when(1, 8).first
+    pieces = tuple(
+        Off(start + a, start + b, b - a, when(1, 8).day, Cut(when(1, 8), when(1, 9)))
+        for a, b in off
+    )
+    end = max(b for _, b in off)
+    whole = Blackout(pieces, start, start + end, when(1, 8).day)
+    assert whole.held_until(minutes) == start + until

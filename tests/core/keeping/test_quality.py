@@ -90,6 +90,21 @@ def test_what_is_left_counts_from_the_hour_of_its_move() -> None:
     assert last(stretch(0.75, None, 100, 0.36)) == 36, "whole days from the day it was made"
 
 
+def test_what_is_left_ends_at_its_minute_and_not_a_minute_later() -> None:
+    # Of 100 days ten are spent, and from midnight on 36.9 are left; then all but a minute of 37.
+    assert last(stretch(0, 10, 100), stretch(10, None, 41)) == 46
+    assert last(stretch(0, 10, 100), stretch(10, None, 100, 0.411105)) == 46
+    assert last(stretch(0, 95, 100), stretch(95, None, 100, 0.5)) == 97, "a twentieth of 50 days"
+
+
+def test_of_its_day_no_more_is_lived_than_its_own_clock_says() -> None:
+    early = START + 50 * DAY_MIN - 90  # by a clock in the east it is the fiftieth day already
+    east = stretch(50, None, 40, 0.998766)._replace(start=early)
+    assert last(stretch(0, 50, 100)._replace(end=early), east) == 70, "20.0003 days are left"
+    west = stretch(10, None, 100, 0.500011)._replace(day=MADE + timedelta(days=9))
+    assert last(stretch(0, 10, 100), west) == 55, "45.001 days from the last minute of the ninth"
+
+
 def test_the_last_day_is_the_one_within_which_it_ends() -> None:
     assert last(stretch(0, None, 91, 0.9)) == 81, "81.9 days"
     assert last(stretch(0, None, 100, 0.29)) == 29

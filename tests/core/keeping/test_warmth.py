@@ -106,6 +106,12 @@ def test_of_three_published_temperatures_the_ends_count() -> None:
     assert dried(80.0, three) == dried(80.0)
 
 
+@pytest.mark.parametrize("warm", [60.0, 70.0, 80.0, 90.0])
+def test_of_two_figures_for_one_temperature_the_shorter_counts(warm: float) -> None:
+    twice = [rule(14, 60.0), *PAIR, rule(9, 80.0)]
+    assert dried(warm, twice) == dried(warm, twice[::-1]) == dried(warm)
+
+
 def test_one_published_temperature_is_halved_above_it() -> None:
     one = [rule(6, 80.0)]
     assert dried(90.0, one) == pytest.approx(dried(80.0, one) / 2)

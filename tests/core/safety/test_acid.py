@@ -4,15 +4,19 @@ four tablespoons of 5 % vinegar instead)."""
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
-from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.acid import too_little_acid
+from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.acid import acid_unsaid, too_little_acid, unacidified
 from pantry_tui.core.safety.record import no_acid, read_details
 from pantry_tui.core.safety.strength import too_weak
 from pantry_tui.core.words import Acidity, Group, Method
 
 TOMATOES = FoodFacts("tomatoes", Group.VEGETABLE, Acidity.ACIDIFIED, frozenset({"tomato"}))
+PEACHES = FoodFacts("peaches", Group.FRUIT, Acidity.ACID)
+SALSA = FoodFacts("salsa", Group.RELISH, Acidity.ACIDIFIED, frozenset({"acid-added"}))
 WATER = Method.BOILING_WATER
 PINT = "1 Tbsp bottled lemon juice or 1/4 tsp citric acid"
 QUART = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
@@ -38,6 +42,8 @@ QUART = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
         ("pint jars", "2 tbsp vinegar", "1 tbsp vinegar"),
         ("half-pint jars", "1 1/2 tsp lemon juice", "1 tsp lemon juice"),
         ("half-gallon jars", "4 tbsp lemon juice", "2 tbsp lemon juice"),
+        ("pint jars", "a tablespoon lemon juice", "2.75 tsp lemon juice"),
+        ("half-pint jars", "1/2 tablespoon lemon juice", "a teaspoon lemon juice"),
         # As the makers of metric jars have it: 15 ml in 500 ml.
         ("500 ml jars", "15 ml lemon juice", "10 ml lemon juice"),
         ("1 litre jars", "30 ml lemon juice", "15 ml lemon juice"),
@@ -71,6 +77,45 @@ def test_without_an_amount_of_one_acid_nothing_is_reckoned(acid: str) -> None:
 @pytest.mark.parametrize("asked", ["none", "as recipe", "1/2 cup bottled lemon juice per 7 quarts"])
 def test_only_a_process_that_asks_for_acid_in_each_jar_has_such_an_amount(asked: str) -> None:
     assert too_weak(WATER, TOMATOES, "quart jars", {"acid": "1 tsp lemon juice"}, [asked]) == []
+
+
+@pytest.mark.parametrize(
+    ("food", "asked", "acid", "wrong"),
+    [
+        (TOMATOES, [QUART], "none", "No acid was added"), (TOMATOES, [QUART], "lemon", ""),
+        (TOMATOES, [QUART], "fresh lemon", "differs in strength"),
+        # Where one of its processes adds acid, or none is known for a tomato.
+        (PEACHES, ["none", QUART], "none", "No acid was added"),
+        (TOMATOES, [], "none", "No acid was added"), (PEACHES, [], "none", ""),
+        (TOMATOES, ["as recipe"], "none", ""), (PEACHES, ["natural acid"], "none", ""),
+    ],
+)  # fmt: skip
+def test_a_food_that_takes_acid_and_got_none(
+    food: FoodFacts, asked: list[str], acid: str, wrong: str
+) -> None:
+    said = unacidified(food, asked, acid)
+    assert len(said) == bool(wrong)
+    assert wrong in " ".join(said)
+
+
+@pytest.mark.parametrize(
+    ("method", "process", "unsaid"),
+    [
+        (WATER, {}, True), (WATER, {"minutes": "35"}, True), (Method.PRESSURE, {}, True),
+        (WATER, {"acid": "lemon"}, False), (WATER, {"vinegar": "5%"}, False),
+        (WATER, {"acid": "none"}, True), (WATER, {"acid": "none", "vinegar": "5%"}, False),
+        (WATER, {"acid": "unknown"}, True), (WATER, {"process": "tested"}, False),
+        (WATER, {"process": "boiling-water"}, True), (Method.FROZEN, {}, False),
+    ],
+)  # fmt: skip
+def test_whether_a_jar_that_takes_acid_says_nothing_of_any(
+    method: Method, process: dict[str, str], unsaid: bool
+) -> None:
+    """USDA AIB 539: tomatoes take acid in either canner; a tested recipe says what it takes."""
+    jar = Batch("b", "2A", SALSA, method, date(2026, 3, 1), "", tuple(process.items()))
+    assert acid_unsaid(jar) is unsaid
+    plain = Batch("b", "2A", PEACHES, method, date(2026, 3, 1), "", tuple(process.items()))
+    assert acid_unsaid(plain) is False
 
 
 @pytest.mark.parametrize(

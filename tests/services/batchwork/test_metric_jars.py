@@ -8,8 +8,9 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.safety.metric_jars import LITRE, by_maker, is_litre
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.metric_jars import LITRE, by_maker, is_litre, low_acid
+from pantry_tui.core.words import Acidity, Group, Method, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services import household
@@ -62,6 +63,8 @@ MANUALS = [
     ("0,5 l", "pint", "quart"),
     ("litre jars", "quart", "quart"),
     ("251 ml", "pint", "quart"),
+    ("1.0005 l", None, None),
+    ("1.0005 litre", None, None),
     ("501 millilitres", "quart", "quart"),
     ("1001 ml", None, None),
     ("2 litre jars", None, None),
@@ -80,8 +83,23 @@ def test_a_metric_jar_takes_the_time_of_a_published_one(
 
 
 @pytest.mark.parametrize(
+    ("method", "acidity", "low"),
+    [
+        (Method.PRESSURE, Acidity.LOW_ACID, True), (Method.PRESSURE, Acidity.ACIDIFIED, False),
+        (Method.BOILING_WATER, Acidity.LOW_ACID, False), (Method.JAM, Acidity.ACID, False),
+    ],
+)  # fmt: skip
+def test_food_of_low_acid_is_kept_by_pressure_alone(
+    method: Method, acidity: Acidity, low: bool
+) -> None:
+    assert low_acid(method, FoodFacts("odd", Group.VEGETABLE, acidity)) is low
+
+
+@pytest.mark.parametrize(
     ("size", "litre"),
-    [("946 ml", False), ("947 ml", True), ("1 l", True), ("1,000 ml", True), ("1001 ml", False),
+    [("946 ml", False), ("946.4 ml", False), ("1000.5 ml", False), ("1 litre", True),
+     ("1.0005 l", False), ("1.0005 litres", False), ("947 ml", True), ("1 l", True),
+     ("1,000 ml", True), ("1001 ml", False),
      ("1½ litre", False), ("quart", False)],
 )  # fmt: skip
 def test_a_litre_is_more_than_a_quart_and_no_more_than_itself(size: str, litre: bool) -> None:
