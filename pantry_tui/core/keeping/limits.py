@@ -134,7 +134,7 @@ def _weigh(
     harmless = not (origin or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
-    quality = _quality(reckoning)
+    quality = _quality(reckoning, safety)
     troubles = [Trouble(WRONG_CLOCK)] if lost else []
     if origin:
         troubles.append(Trouble(origin))
@@ -188,7 +188,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
-def _quality(reckoning: Reckoning) -> Limit | None:
+def _quality(reckoning: Reckoning, safety: Limit | None) -> Limit | None:
     """The earlier of the published and the household's own; a printed date stands for both."""
     batch = reckoning.batch
     found = [reckoning.own_quality()]
@@ -197,6 +197,7 @@ def _quality(reckoning: Reckoning) -> Limit | None:
     spent = reckoning.spent()
     if spent is not None:
         found.append(wording.of_spent(spent))
+    found += [wording.of_wide(one, safety) for one in reckoning.wide()]
     return min((one for one in found if one), key=lambda one: one.day, default=None)
 
 

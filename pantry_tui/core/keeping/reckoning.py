@@ -18,7 +18,7 @@ from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.power import united
-from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
+from pantry_tui.core.keeping.quality import Spent, Stretch, end_of, spending
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
@@ -273,6 +273,15 @@ class Reckoning:
                     Stretch(span.start + ahead, span.end + ahead, span.day, said.quality)
                 )
         return found
+
+    def wide(self) -> Iterator[Spent]:
+        """The end of what the wide table says of each state and place, where no closer figure
+        speaks: each by itself, so that none of them gives another more time."""
+        ahead = self.now.zone
+        for span, state, said in self.told:
+            if said.wide is not None and not self.printed(state):
+                one = Stretch(span.start + ahead, span.end + ahead, span.day, said.wide)
+                yield from spending([one])
 
     def own_quality(self) -> Limit | None:
         """What the household's own rules say of its quality."""

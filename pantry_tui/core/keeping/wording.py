@@ -41,6 +41,15 @@ def of_spent(spent: Spent) -> Limit:
     return Limit(spent.day, stretch.day, rule, text)
 
 
+def of_wide(spent: Spent, safety: Limit | None) -> Limit:
+    """The same of the wide table, no later than the last safe day."""
+    found = of_spent(spent)
+    if safety is None or found.day <= safety.day:
+        return found
+    text = f"no later than its last day. {spent.rule.wording}"
+    return Limit(safety.day, found.start, spent.rule, text)
+
+
 def because(word: str, limit: Limit) -> str:
     """A date and why it is that one."""
     rule = limit.rule
