@@ -53,8 +53,7 @@ def judged(book: Rulebook, food: FoodFacts, method: Method, turns: list[tuple[in
     places: dict[str, Place] = {str(n): replace(PLACES[c], id=str(n)) for n, (_, _, c)
                                 in enumerate(turns)}  # fmt: skip
     lived = tuple(Turn(at(days), "", str(n), state) for n, (days, state, _) in enumerate(turns))
-    last = lived[-1]
-    container = Container("", "", 1, last.state, last.place, lived)
+    container = Container("", "", 1, turns[-1][1], str(len(turns) - 1), lived)
     return assess(batch, container, places, book, at(turns[-1][0]))
 
 

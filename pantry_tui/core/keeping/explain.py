@@ -11,6 +11,7 @@ from pantry_tui.core.keeping.outcome import after_cuts
 from pantry_tui.core.keeping.quality import Spent, spending
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.keeping.shopfood import wide_ends
 from pantry_tui.core.model import Batch, Container, Place, When
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Kind
@@ -45,7 +46,9 @@ def chain(
     lines += dict.fromkeys(_safety(limit, cite) for limit in limits)
     for state, lives in reckoning.lives().items():
         lines += [_quality(f"Quality, {state}", one, cite) for one in spending(lives)]
-    lines += dict.fromkeys(_quality("Quality, shop food", one, cite) for one in reckoning.wide())
+    lines += dict.fromkeys(
+        _quality("Quality, shop food", one, cite) for one in wide_ends(reckoning)
+    )
     return lines
 
 

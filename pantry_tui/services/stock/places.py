@@ -28,6 +28,11 @@ def read_climate(text: str | None) -> Climate:
         raise BadInput(f"{text[:40]!r} is no climate: write one of {known}.") from None
 
 
+def same_name(one: Place, other: Place) -> bool:
+    """Whether two places that stand in the same one are called alike."""
+    return one.parent == other.parent and one.name.lower() == other.name.lower()
+
+
 @booked
 def add(
     p: Pantry,

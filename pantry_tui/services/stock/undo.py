@@ -11,6 +11,8 @@ from pantry_tui.services.booking import take_back
 from pantry_tui.services.books.logbook import describe
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.pick import standing_in
+from pantry_tui.services.stock.places import same_name
 from pantry_tui.store import log
 from pantry_tui.store.store import reading
 
@@ -48,6 +50,7 @@ def undo(p: Pantry, event: str | None = None, *, expect: str = "") -> Done:
     words = say(p, last)
     p.book(said.Undo(tuple(one.id for one in group)))
     take_back(p, group)
+    _refuse_if_places_clash(p, group)
     return Done(f"Took back: {words}.")
 
 
@@ -61,6 +64,7 @@ def redo(p: Pantry) -> Done:
     group = [one for id_ in ids if (one := _event(p, id_)) is not None]
     p.book(said.Redo(spent.id, ids))
     take_back(p, group)
+    _refuse_if_places_clash(p, group)
     return Done(f"Brought back: {say(p, group[-1])}.")
 
 
@@ -144,3 +148,23 @@ def _refuse_if_in_use(p: Pantry, event: Event, group: Sequence[Event]) -> None:
         one.parent == id_ for one in p.places.values()
     ):
         raise Refused(f"{event.payload.name} is in use: move what stands there first.")
+
+
+def _refuse_if_places_clash(p: Pantry, group: Sequence[Event]) -> None:
+    """Raises Refused where an act on places, taken back or brought again, would leave two of one
+    name beside each other, or stock in a place that is no more."""
+    for event in group:
+        if not isinstance(event.payload, said.PlaceAdded | said.PlaceChanged | said.PlaceRemoved):
+            continue
+        place = p.stock.places.get(event.payload.place)
+        if place is None:
+            continue
+        if not place.gone and any(
+            one.id != place.id and not one.gone and same_name(one, place)
+            for one in p.stock.places.values()
+        ):
+            raise Refused(
+                f"Another place is called {place.name!r} now: give that one another name first."
+            )
+        if place.gone and standing_in(p, place.id):
+            raise Refused(f"Something stands in {place.name} again: move that first.")

@@ -28,6 +28,12 @@ def up(p: Pantry, line: str) -> str:
     return putup.put_up(p, putup.read(p, line)).code
 
 
+def newest_id(p: Pantry) -> str:
+    event = undo.newest(p)
+    assert event is not None
+    return event.id
+
+
 def test_two_places_become_one_and_one_undo_parts_them(p: Pantry) -> None:
     code = up(p, "3 pint jars peaches, boiling-water canned, larder, minutes=30")
     told = places.merge(p, "larder", "shelf two")
@@ -178,3 +184,24 @@ def test_of_two_that_are_gone_it_is_asked_which(p: Pantry) -> None:
 
 def found(p: Pantry, code: str) -> DueRow:
     return next(row for row in view.due(p) if row.code == code)
+
+
+def test_a_renaming_is_not_taken_back_where_another_place_has_the_name_by_now(p: Pantry) -> None:
+    places.change(p, "garage", name="shed")
+    renamed = newest_id(p)
+    places.add(p, "garage", "freezer")
+    with pytest.raises(Refused, match="Another place is called 'garage'"):
+        undo.undo(p, renamed)
+    assert {"shed", "garage"} <= {one.name for one in p.places.values()}
+    places.change(p, "garage", name="porch")
+    undo.undo(p, renamed)
+    assert sorted(one.name for one in p.places.values()).count("garage") == 1
+
+
+def test_a_removal_is_not_taken_back_where_another_place_has_the_name_by_now(p: Pantry) -> None:
+    places.remove(p, "garage")
+    removed = newest_id(p)
+    places.add(p, "garage", "pantry")
+    with pytest.raises(Refused, match="Another place is called 'garage'"):
+        undo.undo(p, removed)
+    assert p.find_place("garage").climate == "pantry"
