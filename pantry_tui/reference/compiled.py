@@ -34,6 +34,7 @@ def _compile(data: str) -> dict[str, Any]:
 
     from pantry_tui.reference.batchwork import batchwork_parts
     from pantry_tui.reference.beside import beside_parts
+    from pantry_tui.reference.federal import federal_parts
     from pantry_tui.reference.outage import outage_parts
     from pantry_tui.reference.process import not_recommended_parts, process_parts
     from pantry_tui.reference.reading import read_tables
@@ -49,7 +50,7 @@ def _compile(data: str) -> dict[str, Any]:
         return {}
     parts = pack_tables(tables)
     others = (process_parts, not_recommended_parts, signs_parts, outage_parts, yields_parts)
-    for more in (*others, batchwork_parts, tending_parts, beside_parts):
+    for more in (*others, batchwork_parts, tending_parts, beside_parts, federal_parts):
         try:
             parts |= more(folder, tables)
         except DataError:

@@ -21,6 +21,10 @@ if TYPE_CHECKING:
     pass
 
 
+#: The year of the federal storage table (data/federal.csv): what came later is newer.
+FEDERAL_YEAR = 2018
+
+
 @dataclass(frozen=True, slots=True)
 class Source:
     """A publication; rows name it by `id`."""
@@ -51,7 +55,7 @@ class Tables:
     @cached_property
     def book(self) -> Rulebook:
         """What judging needs."""
-        return Rulebook(self.rules, self.crops, cuts=_cuts)
+        return Rulebook(self.rules, self.crops, cuts=_cuts, wide=_wide, older=self._older)
 
     @cached_property
     def index(self) -> FoodIndex:
@@ -84,9 +88,21 @@ class Tables:
 
         return composed(self, text)
 
+    def _older(self, source: str) -> bool:
+        """Whether a publication is known to be no newer than the federal storage table."""
+        year = self.sources[source].year[:4]
+        return year.isdecimal() and int(year) <= FEDERAL_YEAR
+
     def cite(self, rule: Rule | OutageRule) -> str:
         """The source with its trust, as a screen shows it."""
         return f"{self.sources[rule.source]} ({rule.trust.shown})"
+
+
+def _wide(food: str) -> Sequence[Rule]:
+    """The figures of the federal storage table, read when no closer one speaks."""
+    from pantry_tui.reference.federal import figures_of
+
+    return figures_of(food)
 
 
 def _cuts() -> Sequence[OutageRule]:

@@ -20,6 +20,7 @@ from pantry_tui.errors import DataError
 from pantry_tui.paths import cache_folder, data_dir
 from pantry_tui.reference import (
     compiled,
+    federal,
     outage,
     process,
     reading,
@@ -45,6 +46,7 @@ TABLES: dict[str, tuple[Callable[[Mapping[str, Any]], Any], Callable[[Path, Any]
     "signs": (signs.unpack_signs, signs.read_signs),
     "outage": (outage.unpack_outage, outage.read_outage),
     "yields": (yields.unpack_yields, yields.read_yields),
+    "federal": (federal.unpack_federal, federal.read_federal),
 }
 LOADERS = {
     "tables": (tables, tables.load_tables),

@@ -19,6 +19,7 @@ from pantry_tui.core.keeping.rules import (
 )
 from pantry_tui.core.keeping.warmth import Case, Life, life
 from pantry_tui.core.keeping.weather import THAWS_F
+from pantry_tui.core.keeping.wide import wide_life
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import COLD_F, Climate, Kind, Method, State
 
@@ -37,8 +38,9 @@ class Said:
     """What the rules say of a case.
 
     `safety` are the limits that start to run, the closest current one first. `quality` is None
-    without a figure. `coldest` is the °F above which food that keeps only in the cold is too
-    warm here, None where that does not matter; `perishable` whether it is then unsafe.
+    without a figure, `wide` what the wide table says in its stead. `coldest` is the °F above which
+    food that keeps only in the cold is too warm here, None where that does not matter; `perishable`
+    whether it is then unsafe.
     """
 
     found: Sequence[Rule]
@@ -50,6 +52,7 @@ class Said:
     perishable: bool
     both_worlds: Rule | None
     covered: bool
+    wide: Life | None
 
 
 class _Asked(NamedTuple):
@@ -101,16 +104,19 @@ def _said(case: Case, book: Rulebook) -> Said:
     between = coldest == BOTH_WORLDS_F and COLD_F < case.temperature_f <= BOTH_WORLDS_F
     stricter = _stricter(case, book) if book.strict or between else ()
     safety = _least(found, stricter, case.food, Kind.SAFETY)
+    refusal = closest(found, case.food, Kind.REFUSE)
+    quality = _quality(case, found, stricter, book)
     return Said(
         found,
-        closest(found, case.food, Kind.REFUSE),
+        refusal,
         safety,
-        _quality(case, found, stricter, book),
+        quality,
         tuple(book.own_for(case.food, case.method, case.state, case.climate)),
         coldest,
         any(rule.kind is Kind.SAFETY for rule in cold_only),
         safety[-1] if safety and between else None,
         any(rule.use is not None and not guessed(rule, case.food) for rule in found),
+        wide_life(case, quality, book) if refusal is None else None,
     )
 
 

@@ -8,9 +8,10 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.doubt import rescued, unsealed
 from pantry_tui.core.keeping.exposure import Span, exposures
 from pantry_tui.core.keeping.outcome import after_cuts
-from pantry_tui.core.keeping.quality import spending
+from pantry_tui.core.keeping.quality import Spent, spending
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.keeping.shopfood import wide_ends
 from pantry_tui.core.model import Batch, Container, Place, When
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Kind
@@ -44,17 +45,22 @@ def chain(
     limits = [*reckoning.limits, *([over] if over is not None else [])]
     lines += dict.fromkeys(_safety(limit, cite) for limit in limits)
     for state, lives in reckoning.lives().items():
-        for one in spending(lives):
-            rule, note = one.rule, one.stretch.life.note
-            assert rule.use is not None
-            before = f", {one.before:.0%} of it spent before" if one.before else ""
-            note = f", {note}" if note else ""
-            lines.append(
-                f"Quality, {state} from {dates.say(one.stretch.day)}: "
-                f"{dates.span(rule.use, rule.unit)} published{note}{before}, so until "
-                f"{dates.say(one.day)} if it stays. [{cite(rule)}]"
-            )
+        lines += [_quality(f"Quality, {state}", one, cite) for one in spending(lives)]
+    lines += dict.fromkeys(
+        _quality("Quality, shop food", one, cite) for one in wide_ends(reckoning)
+    )
     return lines
+
+
+def _quality(what: str, one: Spent, cite: Callable[[Rule], str]) -> str:
+    rule, note = one.rule, one.stretch.life.note
+    assert rule.use is not None
+    before = f", {one.before:.0%} of it spent before" if one.before else ""
+    note = f", {note}" if note else ""
+    return (
+        f"{what} from {dates.say(one.stretch.day)}: {dates.span(rule.use, rule.unit)} "
+        f"published{note}{before}, so until {dates.say(one.day)} if it stays. [{cite(rule)}]"
+    )
 
 
 def _alike(spans: Sequence[Span]) -> list[Span]:

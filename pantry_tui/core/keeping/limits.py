@@ -45,6 +45,7 @@ from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.printed import too_far
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.keeping.shopfood import wide_ends, wide_limit
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.weather import FOREVER
@@ -215,6 +216,7 @@ def _quality(reckoning: Reckoning, safety: Limit | None) -> Limit | None:
     spent = reckoning.spent()
     if spent is not None:
         found.append(wording.of_spent(spent))
+    found += [wide_limit(one, safety) for one in wide_ends(reckoning)]
     return min((one for one in found if one), key=lambda one: one.day, default=None)
 
 

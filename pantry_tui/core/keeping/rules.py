@@ -81,6 +81,14 @@ def _no_rows() -> Sequence[OutageRule]:
     return ()
 
 
+def _no_figures(_food: str) -> Sequence[Rule]:
+    return ()
+
+
+def _not_older(_source: str) -> bool:
+    return False
+
+
 @dataclass(frozen=True, slots=True)
 class Rulebook:
     """Everything published that judging needs, and what the household added to it.
@@ -89,7 +97,9 @@ class Rulebook:
     wins; for quality their date is shown, and a food that no publication covers stays unknown.
     `strict`: the household follows the strictest current advice of any country, so rows of the
     status `stricter` count beside the current ones. `cuts` gives the rows for power cuts, read
-    only when there was one; without rows all that was too warm is thrown away.
+    only when there was one; without rows all that was too warm is thrown away. `wide` gives the
+    quality figures of the one wide table for a food's name, and `older` whether a source is known
+    to be no newer than that table (core.keeping.wide).
     """
 
     rules: Mapping[Method, Sequence[Rule]]
@@ -97,6 +107,8 @@ class Rulebook:
     own: tuple[Rule, ...] = ()
     strict: bool = False
     cuts: Callable[[], Sequence[OutageRule]] = field(default=_no_rows, compare=False)
+    wide: Callable[[str], Sequence[Rule]] = field(default=_no_figures, compare=False)
+    older: Callable[[str], bool] = field(default=_not_older, compare=False)
     _spoken: dict[tuple[Any, ...], Sequence[Rule]] = field(
         default_factory=dict, init=False, repr=False, compare=False
     )

@@ -9,6 +9,7 @@ from pantry_tui.core.canned import low_acid_in_water
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import span
 from pantry_tui.core.keeping import wording
+from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.harm import kept_as
 from pantry_tui.core.keeping.limits import as_packed, judge_fresh
@@ -23,6 +24,8 @@ from pantry_tui.reference.names import method_named
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 from pantry_tui.services.batchwork.prepared import prepared
+
+SHOP_FOOD_ALONE = "No published figure but one for shop food, of quality alone."
 
 
 def _food(tables: Tables, text: str) -> FoodFacts:
@@ -117,11 +120,15 @@ def keeps(
             "published": {kind.value: None for kind in (Kind.QUALITY, Kind.SAFETY)},
             "reasons": against,
         }
+    kept = kept_as(Batch("", "", what, how, None))
+    wide = sayings(what, kept, book).of(standing, place, warmth).wide
+    if wide is not None:
+        answer["published"][Kind.QUALITY.value] = [wide.rule.least, wide.rule.most, wide.rule.unit]
+        answer["sources"] = list(dict.fromkeys([*answer["sources"], tables.cite(wide.rule)]))
     since = made or date(2000, 1, 1)
     there = imagined(place, warmth, measured=True)
     judged = judge_fresh(Batch("", "", what, how, since), standing, there, since, book)
     if judged.refused and answer["allowed"]:
-        kept = kept_as(Batch("", "", what, how, since))
         no = speaking(tables.book.of(kept), what, kept, standing, place)
         return _refused(answer, judged.refused, no, tables)
     if made is not None and answer["allowed"]:
@@ -130,6 +137,8 @@ def keeps(
     if answer["published"][Kind.SAFETY.value] is None:
         answer["discard_after_why"] = judged.why_no_discard
     answer["reasons"] = _reasons(judged.verdict, judged.reasons, spoken, made)
+    if wide is not None and not spoken:
+        answer["reasons"] = [SHOP_FOOD_ALONE]
     answer["reasons"] += untested + views(tables, how, what, standing, place)
     return answer
 
@@ -209,6 +218,20 @@ def _figure(rule: Rule) -> str:
     return f"{rule.kind.value}: {span(rule.use, rule.unit)}. {rule.wording}"
 
 
+def shop_food(
+    tables: Tables, how: Method, what: FoodFacts, standing: State, place: Climate
+) -> list[Rule]:
+    """What the federal storage table of 2018 says of it, those with a figure first, then the
+    shortest."""
+    method = kept_as(Batch("", "", what, how, None))
+    found = [
+        rule
+        for rule in tables.book.wide(what.name)
+        if rule.method is method and rule.state is standing and place in rule.climates
+    ]
+    return sorted(found, key=lambda rule: rule.days)
+
+
 def views(
     tables: Tables, how: Method, what: FoodFacts, standing: State, place: Climate
 ) -> list[str]:
@@ -226,4 +249,6 @@ def views(
         if rule.status in words and fits:
             source = "" if rule.status is Status.COMMON else f" ({tables.cite(rule)})"
             found.append(f"{words[rule.status]}: {_figure(rule)}{source}")
+    wide = shop_food(tables, how, what, standing, place)
+    found += dict.fromkeys(f"Quality: {one.wording} ({tables.cite(one)})" for one in wide)
     return found

@@ -71,8 +71,6 @@ TYPED = {
     "Michigan State University Extension, Preserving Food Safely, freezing": """
         frozen | oranges | sealed | freezer | quality | 4 months
         frozen | lemons | sealed | freezer | quality | 4 months
-        frozen | basil | sealed | freezer | quality | 6 months
-        frozen | parsley | sealed | freezer | quality | 6 months
     """,
     "University of Missouri Extension Quick Answers qafs338, freezer times": """
         frozen | ground beef | sealed | freezer | quality | 2 months

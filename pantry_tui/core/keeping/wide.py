@@ -1,0 +1,47 @@
+"""What the one wide table of quality figures (shop food, 2018) says where no closer one does.
+
+It is wide and some of its figures are outliers, so it never stands against a stricter, a closer or
+a newer figure; it makes nothing fit to be eaten, covers nothing, and only brings a best by, or an
+earlier one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from pantry_tui.core import scope
+from pantry_tui.core.keeping.rules import Rule, Rulebook, closeness
+from pantry_tui.core.keeping.warmth import Case, Life, life
+from pantry_tui.core.words import WARM_TO_COLD
+
+
+def wide_life(case: Case, usual: Life | None, book: Rulebook) -> Life | None:
+    """The shortest figure of the wide table for just that food, method, state and climate; None
+    where it has none, where the `usual` one is closer, newer or no longer than any of them, or
+    where a figure for a cooler place is shorter: then it is of several products (dill, fresh or
+    dried), and nobody knows which this is."""
+    every = [
+        rule
+        for rule in book.wide(case.food.name)
+        if rule.method is case.method and rule.state is case.state and rule.use is not None
+    ]
+    found = [rule for rule in every if case.climate in rule.climates]
+    if not found:
+        return None
+    rule = min(found, key=lambda one: one.days)
+    if usual is not None:
+        closer = closeness(usual.rule, case.food) == scope.ITSELF
+        newer = not book.older(usual.rule.source)
+        if closer or newer or any(usual.rule.days <= one.days for one in found):
+            return None
+    if any(other.days < rule.days for other in _cooler(every, case, book)):
+        return None
+    return life(case, [rule], book)
+
+
+def _cooler(every: Sequence[Rule], case: Case, book: Rulebook) -> Iterator[Rule]:
+    """The figures for cooler places, those of the table and those of the rules."""
+    for climate in WARM_TO_COLD[WARM_TO_COLD.index(case.climate) + 1 :]:
+        yield from (one for one in every if climate in one.climates)
+        spoken = book.speaking(case.food, case.method, case.state, climate)
+        yield from (one for one in spoken if one.use is not None)
