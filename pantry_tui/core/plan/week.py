@@ -89,7 +89,10 @@ class _Week:
             one = self.free[number]
             if one.container not in named and one.container not in more:
                 (kept if number in self.keeps else more).setdefault(one.container, one)
-        return replace(found, more=tuple(more.values()), kept=tuple(kept.values()))
+        stand = (*self.free.values(), *(one.candidate for one in self.chosen))
+        mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
+        ahead = tuple(more.values()), tuple(kept.values())
+        return replace(found, more=ahead[0], kept=ahead[1], mains=mains)
 
     def _eats(self, food: str, group: Group) -> bool:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
