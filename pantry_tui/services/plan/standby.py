@@ -4,7 +4,7 @@ when nobody thought of it. And for how long the mains last."""
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from itertools import groupby
 
@@ -23,11 +23,14 @@ _LONG = timedelta(weeks=8)
 _CRUMB = 1e-9
 
 
-def standby(p: Pantry, takes: Sequence[Take], coming: Iterable[Candidate]) -> list[Standby]:
-    """For each evening whose mains must all thaw, a main or an own dish that needs no thawing and
-    lies on no day before, of what is `coming` and of what is planned; the food is "" where none
-    stands."""
-    evenings = _evenings(takes)
+def standby(
+    p: Pantry, takes: Sequence[Take], coming: Sequence[Candidate], start: date
+) -> list[Standby]:
+    """For each evening from `start` whose mains must all thaw, also where none can be thawed yet, a
+    main or an own dish that needs no thawing and lies on no day before, of what is `coming` and of
+    what is planned; the food is "" where none stands."""
+    thaws = min((one.thaw_days for one in coming if one.at_table is Role.MAIN), default=0)
+    evenings = _evenings(takes, start + timedelta(days=thaws))
     if not evenings:
         return []
     eats = appetite(p)
@@ -45,9 +48,12 @@ def standby(p: Pantry, takes: Sequence[Take], coming: Iterable[Candidate]) -> li
     return found
 
 
-def _evenings(takes: Sequence[Take]) -> list[date]:
-    """The days on which what is cooked must thaw, all of it, for that very day."""
+def _evenings(takes: Sequence[Take], thawed: date) -> list[date]:
+    """The days on which what is cooked must thaw, all of it, for that very day, and those before
+    anything is `thawed`."""
     waits: dict[date, list[bool]] = defaultdict(list)
+    for day in {day for take in takes for day in take.days if day < thawed}:
+        waits[day] = []
     for take in takes:
         for day in take.days if take.role == Role.MAIN else ():
             waits[day].append(take.thaw_by is not None and day == take.day)

@@ -81,7 +81,7 @@ def view(
     # A plan that is accepted already has less of them than one that is made now.
     coming = (*picked, *found.more) if draft.plan is not None else found.more
     more, kept = (_but_open(some, aside) for some in (coming, found.kept))
-    no_thaw = standby(p, take, (*found.more, *found.kept, *picked))
+    no_thaw = standby(p, take, (*found.more, *found.kept, *picked), first)
     return WeekView(
         start=draft.start,
         end=draft.end,

@@ -39,8 +39,9 @@ def thawing(p: Pantry) -> list[date]:
 
 
 def test_where_all_mains_must_thaw_it_says_so(p: Pantry) -> None:
+    up(p, "10 quart jars peaches, boiling-water canned, larder, 2026-10-01")
     found = weeks.week(p)
-    assert {one.day for one in found.no_thaw} == set(thawing(p))
+    assert {one.day for one in found.no_thaw} == {TODAY, *thawing(p)}, "tonight none is thawed yet"
     assert {one.food for one in found.no_thaw} == {""}
     assert sum(NONE in one for one in found.notes) == 1
 
@@ -51,7 +52,7 @@ def test_a_main_that_needs_none_stands_ready_also_once_the_week_is_accepted(p: P
         if accept:
             weeks.accept(p)
         found = weeks.week(p)
-        assert {one.day for one in found.no_thaw} <= set(thawing(p))
+        assert {one.day for one in found.no_thaw} <= {TODAY, *thawing(p)}
         assert {(one.code, one.place) for one in found.no_thaw} <= {(code, "larder")}
         (said,) = [one for one in found.notes if "without thawing" in one]
         assert f"({code}, larder)" in said
