@@ -20,7 +20,9 @@ if TYPE_CHECKING:
 def week(view: WeekView) -> list[str]:
     """Day by day, then what to know, what waits and what must go; last why each is in it."""
     state = "accepted" if view.accepted else "proposed"
-    lines = [f"{say(view.start)} to {say(view.end)}, for {view.people}, {state}"]
+    people = "1 person" if view.people == 1 else f"{view.people} people"
+    lines = [f"{say(view.start)} to {say(view.end)}, for {people}, {state}"]
+    lines += [clean(f"Eaten on {say(day)}: {what}.") for day, what in view.eaten]
     rows = [row for _, row in sorted(_rows(view.take), key=lambda one: one[0])]
     if rows:
         heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")

@@ -125,6 +125,7 @@ def week(view: WeekView) -> dict[str, Any]:
         "to": view.end.isoformat(),
         "people": view.people,
         "accepted": view.accepted,
+        "eaten": [{"day": day.isoformat(), "what": what} for day, what in view.eaten],
         "take": [_take(one) for one in view.take],
         "beside": [_take(one) for one in view.beside],
         "more": [_take(one) for one in view.more],

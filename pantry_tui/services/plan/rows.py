@@ -60,3 +60,4 @@ class WeekView:
     stocked: bool = False  # whether anything stands that is fit to eat
     no_thaw: tuple[Standby, ...] = ()
     cautions: tuple[str, ...] = ()
+    eaten: tuple[tuple[date, str], ...] = ()  # what was eaten on its days: "5K chicken stock, ..."

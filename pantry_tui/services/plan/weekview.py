@@ -105,6 +105,7 @@ def view(
         stocked=any(one.usable for one in stands(p)),
         no_thaw=tuple(no_thaw),
         cautions=(CAUTION,),
+        eaten=tuple(_eaten(p, draft)),
     )
 
 
@@ -212,6 +213,19 @@ def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
             yield day, f"{dates.say(day)}: you eat out."
         elif day in eats.table:
             yield day, f"{dates.say(day)}: {at_table(eats.table[day])}."
+
+
+def _eaten(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
+    """Day by day what was eaten by the plan; a booking that was taken back is none."""
+    found: dict[date, list[str]] = defaultdict(list)
+    for entry in draft.plan or ():
+        batches = dict.fromkeys(p.stock.containers[id_].batch for id_ in entry.containers)
+        names = [f"{p.stock.batches[id_].code} {p.stock.batches[id_].food.name}" for id_ in batches]
+        for day, group in entry.booked:
+            if p.stands(group):
+                found[day] += [one for one in names if one not in found[day]]
+    for day in sorted(found):
+        yield day, ", ".join(found[day])
 
 
 def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
