@@ -18,7 +18,13 @@ _TYPED = {
 }  # fmt: skip
 #: A word that means two things in metric countries, said so that it means one.
 _NAMES = {"tomato sauce": "sugo"}
-_QUARTS = {"runner beans": "25", "carrots": "30", "sweet corn": "85", "beets": "35"}
+_QUARTS = {
+    "runner beans": "25",
+    "carrots": "30",
+    "sweet corn": "85",
+    "beets": "35",
+    "venison": "90",
+}
 #: What it types of its places, °C.
 _CELSIUS = {"70": "21C", "60": "15C", "42": "6C", "40": "4C", "38": "3C", "0": "-18C"}
 _ANY = re.compile(rf"(?<![\w-])(?:{'|'.join(map(re.escape, _TYPED))})(?!\w)")

@@ -98,7 +98,7 @@ def test_a_full_evening(terminal: Terminal, tmp_path: Path) -> None:
     t.step("find the beans", ("/", "beans", "Enter"), "Esc shows all")
     t.step("mark three lines", ("Space", "Space", "Space"), "* runner")
     t.step("use one of each", ("u",), "3 times")
-    t.step("all again", ("Escape",), "286 in store")
+    t.step("all again", ("Escape",), "316 in store")
     t.step("the shelves", ("S",), "of 120")
     t.step("the freezer", ("/", "salmon", "Enter"), "Only what fits 'salmon'")
     t.step("the power was off there", ("x",), "what happened")

@@ -92,7 +92,7 @@ def paced(seen: Seen) -> list[Jar]:
 def ours(seen: Seen) -> list[Jar]:
     """The week as the program plans it, then on along its list, which is made anew when it is
     through, but for what it keeps; appetite learned from the books."""
-    return _planned(seen, _learned(seen))
+    return _planned(seen, _learned(seen, {}))
 
 
 def told(seen: Seen) -> list[Jar]:
@@ -101,12 +101,14 @@ def told(seen: Seen) -> list[Jar]:
     return _planned(seen, {food.name: food.most / house.people for food in house.foods})
 
 
-def misjudged(by: Mapping[str, float]) -> Policy:
-    """The same with a wrong idea of every food: so many times the truth."""
+def misjudged(by: Mapping[str, float], *, learns: bool) -> Policy:
+    """The same with a wrong idea of every food to begin with, so many times the truth; one that
+    `learns` takes what its log shows where that is more, as it does with the charts."""
 
     def policy(seen: Seen) -> list[Jar]:
         house = seen.house
-        return _planned(seen, {f.name: by[f.name] * f.most / house.people for f in house.foods})
+        wrong = {f.name: by[f.name] * f.most / house.people for f in house.foods}
+        return _planned(seen, _learned(seen, wrong) if learns else wrong)
 
     return policy
 
@@ -115,16 +117,16 @@ def _clock(seen: Seen) -> list[float]:
     return list(accumulate([*seen.house.coming(seen.week), *[1.0] * 200]))
 
 
-def _learned(seen: Seen) -> dict[str, float]:
-    """As services/plan/eaten.py does it: never below the chart."""
+def _learned(seen: Seen, known: Mapping[str, float]) -> dict[str, float]:
+    """As services/plan/eaten.py does it: never below what is `known` of a food, else the chart."""
     people, log = seen.house.people, seen.log[-YEAR:]
-    found = {}
+    found = dict(known)
     groups: dict[str, list[float]] = defaultdict(lambda: [0.0] * len(log))
     for food in seen.house.foods:
         weeks = [week.eaten.get(food.name, 0.0) for week in log]
         groups[food.group] = [a + b for a, b in zip(groups[food.group], weeks, strict=True)]
         if (most := full_week(weeks)) is not None:
-            found[food.name] = max(FOOD_CEILING, most / people)
+            found[food.name] = max(known.get(food.name, FOOD_CEILING), most / people)
     for group, weeks in groups.items():
         if (most := full_week(weeks)) is not None:
             found[group] = max(CEILING[Group(group)], most / people)

@@ -184,6 +184,7 @@ WEEK = {
     "beside": [TAKE],
     "more": [TAKE],
     "kept": [TAKE],
+    "no_thaw": [{"day": Day, "food": str, "code": str, "place": str}],
     "waiting": [DUE],
     "discard": [DUE],
 }

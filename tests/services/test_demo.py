@@ -17,7 +17,7 @@ def test_the_demo_never_goes_stale(tmp_path: Path, today: date) -> None:
     build_demo(path, today)
     with open_pantry(path, today) as p:
         assert 55 <= len(p.stock.batches) <= 70
-        assert 330 <= len(p.stock.containers) <= 420
+        assert 330 <= len(p.stock.containers) <= 460
         assert len(p.stock.places) == 8
         rows = view.due(p)
         verdicts = {row.verdict for row in rows}

@@ -56,7 +56,10 @@ def what_if(found: WhatIf, pairs: Sequence[Pair]) -> list[str]:
         return [*supposed, "Nothing would be otherwise."]
     rest = len(found.now.foods) + len(found.now.groups) + 1 - len(pairs)
     lines = table(("food", "now", "then"), [(one.food, one.now, one.then) for one in pairs])
-    same = ["", f"The other {rest} lines would be as they are now."] if rest else []
+    others = (
+        "other line would be as it is" if rest == 1 else f"other {rest} lines would be as they are"
+    )
+    same = ["", f"The {others} now."] if rest else []
     more = [one for one in found.what_if.alarms if one not in found.now.alarms]
     said = ["", "It would be said then:", *map(clean, more)] if more else []
     return [*supposed, *lines, *same, *said, "", "Servings, paces and yields are estimates."]
@@ -74,7 +77,7 @@ def _lost(one: FoodAhead) -> str:
     if one.lost_range and one.lost_range[0] != one.lost_range[1]:
         low, high = (round(lost) for lost in one.lost_range)
         return from_to(low, high)
-    return f"{one.lost:g}"
+    return f"{one.lost:.0f}" if one.lost >= 1 else f"{one.lost:g}"
 
 
 def _cells(one: FoodAhead) -> tuple[str, ...]:

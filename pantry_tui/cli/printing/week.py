@@ -70,6 +70,8 @@ def _no_menu(view: WeekView) -> str:
         return "Nothing is left to eat of this week's plan."
     if view.stocked:
         return "Nothing in store asks to be eaten this week."
+    if view.waiting:
+        return "Nothing is ready to be eaten yet: see below what needs care."
     return "Nothing to propose: put something up with `pantry-tui putup`."
 
 

@@ -33,6 +33,7 @@ _VESSELS: dict[str, str] = {
         "sack": "sack;hessian sack;gunny sack;feed sack",
         "net": "net;onion net",
         "bin": "bin;clamp",
+        "heap": "heap;pile",
         "bucket": "bucket;pail;fermenting bucket;food bucket",
         "demijohn": "demijohn",
         "carboy": "carboy;fermenter",

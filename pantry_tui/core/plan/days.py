@@ -146,7 +146,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
         left[one.candidate.container] += one.candidate.servings
     picks: list[Pick] = []
     missed: list[Candidate] = []
-    for one in sorted(chosen, key=lambda c: (c.day is None, table.latest(c.candidate))):
+    for one in sorted(chosen, key=lambda c: _first(c, table)):
         food = one.candidate
 
         def full(day: date, food: Candidate = food) -> tuple[float, ...]:
@@ -187,6 +187,13 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     planned = {pick.candidate.container for pick in picks}
     order = dict.fromkeys(one.candidate.container for one in chosen)
     return Menu(tuple(picks), tuple(missed), tuple(name for name in order if name in planned))
+
+
+def _first(one: Chosen, table: Table) -> tuple[bool, date, float]:
+    """What lies on a day already, then the nearest date, then what needs several days on end."""
+    food = one.candidate
+    several = 0.0 if food.bulk else max(0.0, food.servings - table.appetite.people)
+    return one.day is None, table.latest(food), -several
 
 
 def _must(one: Chosen) -> bool:

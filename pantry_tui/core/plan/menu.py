@@ -123,13 +123,14 @@ class Menu:
     """The week's picks by day, and what falls due on days when nobody can eat it. `order` are the
     containers by how much they press: who eats less than planned leaves the last for later.
     `more` is what comes next, for who wants more; `kept` what then comes after it, which its group
-    needs to last until more comes."""
+    needs to last until more comes. `mains` are all servings of mains that stand."""
 
     picks: tuple[Pick, ...]
     missed: tuple[Candidate, ...]
     order: tuple[str, ...] = ()
     more: tuple[Candidate, ...] = ()
     kept: tuple[Candidate, ...] = ()
+    mains: float = 0.0
 
     def laid(self, day: date, roles: Collection[Role]) -> float:
         """Servings of these roles on that day, each container shared out over its days."""

@@ -23,6 +23,7 @@ from datetime import date
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.beside import one_beside, open_beside
+from pantry_tui.core.plan.cooked import gathered
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.lots import due_by, last_week, lot_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
@@ -30,6 +31,8 @@ from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, choose
 from pantry_tui.core.words import Group, Role
 
+#: So many times what is eaten of its kind on a day are no more than its rest can serve.
+_FILLS = 1.5
 #: What comes by itself: at table, or beside the days.
 _COMES = frozenset(A_HEAD) | BESIDE
 #: Weeks ahead whose days away and guests are looked at.
@@ -89,7 +92,10 @@ class _Week:
             one = self.free[number]
             if one.container not in named and one.container not in more:
                 (kept if number in self.keeps else more).setdefault(one.container, one)
-        return replace(found, more=tuple(more.values()), kept=tuple(kept.values()))
+        stand = (*self.free.values(), *(one.candidate for one in self.chosen))
+        mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
+        ahead = tuple(more.values()), tuple(kept.values())
+        return replace(found, more=ahead[0], kept=ahead[1], mains=mains)
 
     def _eats(self, food: str, group: Group) -> bool:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
@@ -130,6 +136,22 @@ class _Week:
                 self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
         if self.table.days and not self.chosen:
             self._add_big(self.table.days[0], set(A_HEAD))
+        for day in self.table.days:
+            self._fill_up(day)
+
+    def _fill_up(self, day: date) -> None:
+        """More mains for guests, and of those that would be lost."""
+        guests = self.appetite.sit(day) > self.appetite.people
+        mains = None if guests else self.pressing
+        while self._short_of(Role.MAIN, day, mains) and self._add(day, {Role.MAIN}, mains):
+            pass
+
+    def _short_of(self, role: Role, day: date, among: Collection[int] | None) -> bool:
+        """Whether those who sit there could do with one more of its kind, the next `among` some."""
+        coming = (n for n in self.next if n in self.free and (among is None or n in among))
+        one = next((self.free[n] for n in coming if self.free[n].at_table is role), None)
+        enough, laid = A_HEAD[role] * self.appetite.sit(day), self._laid(day, role)
+        return one is not None and laid < enough and laid + one.servings <= _FILLS * enough
 
     def _cooked(self) -> set[date]:
         """The days on which there is anything to eat, but for what is opened beside."""
@@ -167,8 +189,14 @@ class _Week:
         coming = (n for n in self.next if among is None or n in among)
         one = next((n for n in coming if self._suits(n, day, roles)), None)
         if one is not None:
-            self._choose(one, Why.DUE if self._due(self.free[one]) else Why.TABLE, day)
+            self._choose(one, self._why_added(self.free[one], day, among is not None), day)
         return one is not None
+
+    def _why_added(self, one: Candidate, day: date, presses: bool) -> Why:
+        """As what lies there of it already."""
+        same = (c.why for c in self.chosen if c.day == day and c.candidate.food == one.food)
+        why = Why.BEGIN if presses else Why.TABLE
+        return next(same, Why.DUE if self._due(one) else why)
 
     def _add_big(self, day: date, roles: Collection[Role]) -> bool:
         """One a week of what is too big for the table, where there is nothing smaller."""
@@ -305,42 +333,13 @@ class _Week:
         free = [self.free[number] for number, _ in self._should_go()[0]]
         return [*(chosen.candidate for chosen in self.chosen), *free]
 
-    def _loose(self, food: str, day: date | None = None) -> list[Chosen]:
-        """What is chosen already, is in no dish, and lies on no day yet or on that one."""
-        free = (None, day)
-        return [c for c in self.chosen if c.candidate.food == food and not c.dish and c.day in free]
-
     def _cook(self, dish: Dish, day: date | None) -> None:
-        """Take its containers, those chosen already first. Nothing, if one is lacking or they
-        have no day in common."""
-        loose: list[Chosen] = []
-        fresh: list[int] = []
-        for food, wanted in dish.takes:
-            need = wanted
-            for part in self._loose(food, day):
-                if need > 1e-9:
-                    loose.append(part)
-                    need -= part.candidate.servings
-            for number in [n for n, one in self.free.items() if one.food == food]:
-                if need > 1e-9 and self.free[number].may_open:
-                    fresh.append(number)
-                    need -= self.free[number].servings
-            if need > 1e-9:
-                return
-        parts = [*(part.candidate for part in loose), *(self.free[n] for n in fresh)]
-        when = self._day_for(parts, day)
-        if when is None:
+        """Take its containers, those chosen already first; nothing, where it cannot be cooked."""
+        found = gathered(dish, day, self.chosen, self.free, self.table)
+        if found is None:
             return
+        loose, fresh, when = found
         for part in loose:
             part.day, part.dish = when, dish.name
         for number in fresh:
             self._choose(number, Why.DISH, when, dish.name)
-
-    def _day_for(self, parts: Sequence[Candidate], day: date | None) -> date | None:
-        """The day asked for, else the first on which all can be eaten and no dish is planned."""
-        cooked = {chosen.day for chosen in self.chosen if chosen.dish}
-        days = [d for d in self.table.days if all(d in self.table.possible(one) for one in parts)]
-        if day is not None:
-            return day if day in days else None
-        last = min(self.table.latest(one) for one in parts)
-        return next((d for d in days if d not in cooked and d <= last), None)

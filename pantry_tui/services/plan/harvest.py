@@ -24,6 +24,9 @@ _YEARS = 3
 #: where crops came in there in so many months, and of all crops so large a part. A whole shelf that
 #: is booked on one winter's day says nothing. Common practice, no source.
 _MONTHS, _PART = 3, 0.75
+#: A crop comes in no more than so long before the month in which it is looked for. Common practice,
+#: no source.
+_EARLY = timedelta(days=60)
 #: What is made of these may come from anywhere at any time of the year.
 _NO_CROP = frozenset({Method.BOUGHT, Method.MEAL, Method.INFUSION})
 _YEAR = 365.25
@@ -45,8 +48,14 @@ def month_of(p: Pantry, food: str) -> int | None:
 
 
 def next_of(p: Pantry, food: str, start: date) -> date:
-    """The first day of the month of its next harvest; a year from `start` for what has none."""
-    return next_harvest(month_of(p, food), start)
+    """The first day of the month of its next harvest; a year from `start` for what has none. What
+    was put up shortly before that day was that harvest, come early."""
+    month = month_of(p, food)
+    first = next_harvest(month, start)
+    came = max((day for day in _days(p).get(food, ()) if day <= start), default=None)
+    if month is not None and came is not None and first - came < _EARLY:
+        return next_harvest(month, first)
+    return first
 
 
 def ahead(p: Pantry) -> list[Harvest]:

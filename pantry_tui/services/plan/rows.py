@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.services.stock.rows import DueRow
@@ -31,6 +32,16 @@ class Take:
     left: str = ""  # what is in it, where it is drawn from
 
 
+class Standby(NamedTuple):
+    """What needs no thawing for an evening whose main does: a food with the lid code and place of
+    its next container, or a dish of one's own; "" where none stands."""
+
+    day: date
+    food: str
+    code: str = ""
+    place: str = ""
+
+
 @dataclass(frozen=True, slots=True)
 class WeekView:
     start: date
@@ -47,5 +58,6 @@ class WeekView:
     table: tuple[tuple[date, str], ...] = ()  # days on which it is otherwise than usual
     left_out: tuple[str, ...] = ()
     stocked: bool = False  # whether anything stands that is fit to eat
+    no_thaw: tuple[Standby, ...] = ()
     cautions: tuple[str, ...] = ()
     eaten: tuple[tuple[date, str], ...] = ()  # what was eaten on its days: "5K chicken stock, ..."

@@ -12,7 +12,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Eaten, Entry
-from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Pick
+from pantry_tui.core.plan.menu import Dish, Menu, Pick
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Climate, State
 from pantry_tui.errors import BadInput, Refused
@@ -41,14 +41,9 @@ def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> Week
     draft = _draft(p, start)
     if draft.plan is not None:
         menu = menu_of(p, replace(draft, plan=None), unknown=unknown)
-        return view(p, draft, _open(p, draft), _next(menu), menu.kept)
+        return view(p, draft, _open(p, draft), menu)
     menu = menu_of(p, draft, unknown=unknown)
-    return view(p, draft, _entries(p, menu.picks), menu.more, menu.kept)
-
-
-def _next(menu: Menu) -> tuple[Candidate, ...]:
-    """What a new plan would take, and what comes after it."""
-    return (*(pick.candidate for pick in menu.picks), *menu.more)
+    return view(p, draft, _entries(p, menu.picks), menu)
 
 
 def _draft(p: Pantry, start: date | None) -> WeekDraft:
@@ -94,7 +89,7 @@ def accept(p: Pantry, start: date | None = None) -> Done:
     if draft.start - p.today > _AHEAD:
         raise BadInput(f"Accept a week that begins by {dates.say(p.today + _AHEAD)}.")
     now = weekdraft.load(p)
-    if now.plan is not None and draft.start > now.start and view(p, now, _open(p, now)).take:
+    if now.plan is not None and draft.start > now.start and view(p, now, _open(p, now), None).take:
         raise Refused(
             f"The week to {dates.say(now.end)} is accepted and not all eaten: mark its days "
             "eaten, or replan it, before you accept another."

@@ -12,7 +12,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
-from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Verdict
@@ -22,6 +22,7 @@ from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.rows import Take, WeekView
 from pantry_tui.services.plan.servings import servings
+from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.why import reasons
 from pantry_tui.services.stock.fit import fit
@@ -66,37 +67,52 @@ def view(
     p: Pantry,
     draft: WeekDraft,
     entries: Sequence[Entry],
-    coming: Sequence[Candidate] = (),
-    kept: Sequence[Candidate] = (),
+    menu: Menu | None,
 ) -> WeekView:
+    """`menu` is what a plan of this day takes, and what comes after it."""
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
     takes = [(_take(p, entry, left), beside(p, entry)) for entry, left in here]
+    take = tuple(take for take, aside in takes if not aside)
+    aside = tuple(take for take, aside in takes if aside)
     planned = {id_ for entry in entries for id_ in entry.containers}
-    aside_now = {take.role for take, aside in takes if aside}
     first = max(draft.start, p.today)
-    ahead = [[c for c in some if c.at_table not in aside_now] for some in (coming, kept)]
+    found = menu or Menu((), ())
+    picked = tuple(pick.candidate for pick in found.picks)
+    # A plan that is accepted already has less of them than one that is made now.
+    coming = (*picked, *found.more) if draft.plan is not None else found.more
+    more, kept = (_but_open(some, aside) for some in (coming, found.kept))
+    no_thaw = standby(p, take, (*found.more, *found.kept, *picked), first)
     return WeekView(
         start=draft.start,
         end=draft.end,
         people=p.people,
-        take=tuple(take for take, aside in takes if not aside),
-        beside=tuple(take for take, aside in takes if aside),
-        more=tuple(islice(_more(p, first, ahead[0], planned), _MORE)),
-        kept=tuple(islice(_more(p, first, ahead[1], planned), _KEPT)),
+        take=take,
+        beside=aside,
+        more=tuple(islice(_more(p, first, more, planned), _MORE)),
+        kept=tuple(islice(_more(p, first, kept, planned), _KEPT)),
         waiting=_rows(p, (Verdict.TEND, Verdict.UNKNOWN)),
         discard=_rows(p, UNFIT),
         accepted=draft.plan is not None,
         notes=(
             *_dropped(p, draft, entries),
             *_at_risk(p, draft, entries),
+            *mains_last(appetite(p), found.mains, first),
+            *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
         ),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(one.usable for one in stands(p)),
+        no_thaw=tuple(no_thaw),
         cautions=(CAUTION,),
         eaten=tuple(_eaten(p, draft)),
     )
+
+
+def _but_open(some: Iterable[Candidate], aside: Sequence[Take]) -> list[Candidate]:
+    """Without the kinds of which one is open beside the days."""
+    open_now = {take.role for take in aside}
+    return [one for one in some if one.at_table not in open_now]
 
 
 def _rows(p: Pantry, verdicts: Collection[Verdict]) -> tuple[DueRow, ...]:

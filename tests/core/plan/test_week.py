@@ -166,6 +166,19 @@ def test_every_day_has_a_main_for_all_who_sit_there_while_mains_stand() -> None:
     assert sum(one.candidate.servings for one in plan(packs, said, START, Needs()).picks) <= 8
 
 
+def test_guests_all_have_some_and_of_mains_that_would_be_lost_there_is_enough() -> None:
+    packs = [jar(f"{n}", "beef", 4.0, group=Group.MEAT, open_days=2) for n in range(30)]
+    found = plan(packs, Appetite(2, table={day(3): 8}), START, Needs())
+    assert found.laid(day(3), {Role.MAIN}) >= 6
+    assert found.laid(day(5), {Role.MAIN}) <= 3
+    seven = Appetite(7)
+    calm = sum(plan(packs, seven, START, Needs()).laid(day(n), {Role.MAIN}) for n in range(7))
+    late = [one._replace(last=day(30)) for one in packs]
+    presses = plan(late, seven, START, Needs())
+    assert calm < sum(presses.laid(day(n), {Role.MAIN}) for n in range(7))
+    assert all(presses.laid(day(n), {Role.MAIN}) <= 1.5 * 7 for n in range(7))
+
+
 def test_what_would_be_lost_while_all_are_away_is_eaten_before() -> None:
     away = Appetite(2, table={day(n): 0 for n in range(2, 7)})
     trout = jar("1", "trout", 4.0, group=Group.FISH, last=day(2), safe_until=day(2), open_days=3)

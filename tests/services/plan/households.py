@@ -240,6 +240,10 @@ def week_faults(p: Pantry, found: WeekView) -> Iterator[str]:
             over = laid[day, role] > 2 * a_head * heads + 0.01
             if over and not _forced(p, found, {day}, role):
                 yield f"{day} has {laid[day, role]:.1f} servings of {role} for {heads}"
+    for one in found.no_thaw:
+        ready = [row for row in idle if _ready_without_thawing(p, row, one.day, home[one.day])]
+        if ready and not one.food:
+            yield f"{one.day} has nothing ready, and {ready[0].code} {ready[0].food} is"
     for role, a_head in A_HEAD.items():
         much = sum(laid[day, role] for day in home)
         enough = a_head * sum(home.values())
@@ -344,6 +348,15 @@ def _could(p: Pantry, row: DueRow, found: WeekView, day: date, heads: int, role:
     if day + timedelta(days=1) not in _at_home(p, found):
         heads = heads * 3 // 4  # tomorrow nobody eats the rest
     return _servings(row) <= 2 * heads
+
+
+def _ready_without_thawing(p: Pantry, row: DueRow, day: date, heads: int) -> bool:
+    batch = p.batch(row.code)
+    assert batch is not None
+    if role_at_table(p, batch.food.name, batch.food.group) != Role.MAIN:
+        return False
+    last = row.discard_after or date.max
+    return last >= day and not row.place.endswith("freezer") and _servings(row) >= heads
 
 
 def _servings(row: DueRow) -> float:

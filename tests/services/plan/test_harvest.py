@@ -38,6 +38,13 @@ def test_the_median_is_of_years_and_goes_about_new_year() -> None:
     assert middle(far) == date(2026, 9, 2), "of the last years"
 
 
+def test_what_came_early_is_not_looked_for_again_this_year(p: Pantry) -> None:
+    assert next_of(p, "peaches", date(2026, 6, 20)) == date(2026, 7, 1)
+    up(p, "peaches", "2026-06-10")
+    assert next_of(p, "peaches", date(2026, 6, 20)) == date(2027, 7, 1)
+    assert next_of(p, "peaches", date(2027, 5, 20)) == date(2027, 7, 1)
+
+
 def test_one_year_says_no_more_than_the_table_and_two_do(p: Pantry) -> None:
     assert month_of(p, "peaches") == 7
     up(p, "peaches", "2026-09-10")

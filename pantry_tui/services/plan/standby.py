@@ -1,0 +1,130 @@
+"""A supper that needs no thawing, for each evening of the week whose main has to thaw first: for
+when nobody thought of it. And for how long the mains last."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date, timedelta
+from itertools import groupby
+
+from pantry_tui.core import dates
+from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.words import Role
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.dishes import dishes
+from pantry_tui.services.plan.rows import Standby, Take
+from pantry_tui.services.stock.pick import name_of
+
+#: Mains that last longer are no news.
+_LONG = timedelta(weeks=8)
+_CRUMB = 1e-9
+
+
+def standby(
+    p: Pantry, takes: Sequence[Take], coming: Sequence[Candidate], start: date
+) -> list[Standby]:
+    """For each evening from `start` whose mains must all thaw, also where none can be thawed yet, a
+    main or an own dish that needs no thawing and lies on no day before, of what is `coming` and of
+    what is planned; the food is "" where none stands."""
+    thaws = min((one.thaw_days for one in coming if one.at_table is Role.MAIN), default=0)
+    evenings = _evenings(takes, start + timedelta(days=thaws))
+    if not evenings:
+        return []
+    eats = appetite(p)
+    free = [one for one in coming if not one.thaw_days and one.may_open]
+    planned = {
+        name: take.days[-1]
+        for take in takes
+        for name in take.containers
+        if take.days and not take.amount
+    }
+    found = []
+    for day in evenings:
+        ready = [one for one in free if _ready(one, day, planned.get(_name(p, one), date.max))]
+        found.append(_for_evening(p, day, max(1, eats.sit(day)), ready))
+    return found
+
+
+def _evenings(takes: Sequence[Take], thawed: date) -> list[date]:
+    """The days on which what is cooked must thaw, all of it, for that very day, and those before
+    anything is `thawed`."""
+    waits: dict[date, list[bool]] = defaultdict(list)
+    for day in {day for take in takes for day in take.days if day < thawed}:
+        waits[day] = []
+    for take in takes:
+        for day in take.days if take.role == Role.MAIN else ():
+            waits[day].append(take.thaw_by is not None and day == take.day)
+    return sorted(day for day, thaws in waits.items() if all(thaws))
+
+
+def _name(p: Pantry, one: Candidate) -> str:
+    return name_of(p, p.stock.containers[one.container])
+
+
+def _ready(one: Candidate, day: date, eaten: date) -> bool:
+    """Whether it stands on that day, fit to be eaten; `eaten` is the last day it is planned on."""
+    if eaten <= day or (one.ready is not None and one.ready > day):
+        return False
+    return one.safe_until is None or one.safe_until >= day
+
+
+def _for_evening(p: Pantry, day: date, heads: int, ready: Sequence[Candidate]) -> Standby:
+    stands: dict[str, float] = defaultdict(float)
+    first: dict[str, Candidate] = {}
+    for one in ready:
+        stands[one.food] += one.servings
+        first.setdefault(one.food, one)
+    for food, one in first.items():
+        if one.at_table is Role.MAIN and stands[food] >= heads / 2:
+            container = p.stock.containers[one.container]
+            code = p.stock.batches[container.batch].code
+            return Standby(day, food, code, p.where(container))
+    return Standby(day, _dish(p, stands))
+
+
+def _dish(p: Pantry, stands: Mapping[str, float]) -> str:
+    """The first dish of one's own of which all stands."""
+    for dish in dishes(p):
+        if all(stands.get(food, 0.0) >= servings - _CRUMB for food, servings in dish.takes):
+            return dish.name
+    return ""
+
+
+def sentences(found: Sequence[Standby]) -> Iterator[str]:
+    """What stands for which evenings, and for which nothing does."""
+    said: dict[str, list[date]] = defaultdict(list)
+    for one in found:
+        said[f"{one.food} ({one.code}, {one.place})" if one.code else one.food].append(one.day)
+    none = said.pop("", [])
+    if said:
+        each = (f"{food} for {_days(days)}" for food, days in said.items())
+        yield f"Ready without thawing, if it was not taken out in time: {'; '.join(each)}."
+    if none:
+        yield f"No main stands that is ready without thawing for {_days(none)}: take out in time."
+
+
+def _days(days: Sequence[date]) -> str:
+    """ "Mon 30 Nov to Thu 3 Dec", "Sat 5 Dec"; apart where a day lies between."""
+    runs = groupby(enumerate(days), key=lambda one: one[1].toordinal() - one[0])
+    spans = [[day for _, day in run] for _, run in runs]
+    texts = [
+        dates.say(span[0]) if len(span) == 1 else f"{dates.say(span[0])} to {dates.say(span[-1])}"
+        for span in spans
+    ]
+    return ", ".join(texts)
+
+
+def mains_last(eats: Appetite, mains: float, first: date) -> Iterator[str]:
+    """How long the mains that stand last, where that is not long."""
+    a_week = eats.meals_a_week
+    last = first + timedelta(days=int(7 * mains / a_week) - 1)
+    if mains >= eats.people and last - first < _LONG:
+        meals = round(mains / eats.people)
+        many = "one main" if meals == 1 else f"{meals} mains"
+        yield (
+            f"About {many} for {eats.people} stand: at {eats.meals} a week they last to "
+            f"{dates.say(last)}."
+        )

@@ -1,0 +1,88 @@
+"""For an evening whose main has to thaw the week names a supper that needs none, and how long the
+mains last."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.output import paper
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import dishes
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.stock import places
+
+TODAY = date(2026, 11, 25)
+NONE = "No main stands that is ready without thawing"
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "s.db", altitude_ft=0, people=2)
+    with open_pantry(tmp_path / "s.db", TODAY) as pantry:
+        for name, climate in (("larder", "pantry"), ("fridge", "fridge"), ("chest", "freezer")):
+            places.add(pantry, name, climate)
+        up(pantry, "20 1 lb packs ground beef, frozen, chest, 2026-11-01")
+        yield pantry
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def thawing(p: Pantry) -> list[date]:
+    return sorted({take.day for take in weeks.week(p).take if take.thaw_by})
+
+
+def test_where_all_mains_must_thaw_it_says_so(p: Pantry) -> None:
+    up(p, "10 quart jars peaches, boiling-water canned, larder, 2026-10-01")
+    found = weeks.week(p)
+    assert {one.day for one in found.no_thaw} == {TODAY, *thawing(p)}, "tonight none is thawed yet"
+    assert {one.food for one in found.no_thaw} == {""}
+    assert sum(NONE in one for one in found.notes) == 1
+
+
+def test_a_main_that_needs_none_stands_ready_also_once_the_week_is_accepted(p: Pantry) -> None:
+    code = up(p, "3 quart jars chicken, pressure canned, larder, minutes=90 psi=11, 2026-10-01")
+    for accept in (False, True):
+        if accept:
+            weeks.accept(p)
+        found = weeks.week(p)
+        assert {one.day for one in found.no_thaw} <= {TODAY, *thawing(p)}
+        assert {(one.code, one.place) for one in found.no_thaw} <= {(code, "larder")}
+        (said,) = [one for one in found.notes if "without thawing" in one]
+        assert f"({code}, larder)" in said
+        assert said in paper.sheet(p, "week").notes
+
+
+def test_what_is_eaten_before_that_evening_is_not_counted_on(p: Pantry) -> None:
+    """A cooked meal that must be eaten on the first days is gone on the last."""
+    up(p, "2 boxes lasagne, cooked meal, fridge, 2026-11-24")
+    found = weeks.week(p)
+    meals = [day for take in found.take if take.food == "lasagne" for day in take.days]
+    assert meals
+    later = [one for one in found.no_thaw if one.day > max(meals)]
+    assert later
+    assert all(one.food == "" for one in later)
+
+
+def test_a_dish_of_one_s_own_is_a_supper(p: Pantry) -> None:
+    up(p, "4 pint jars runner beans, pressure canned, larder, minutes=20 psi=11, 2026-10-01")
+    up(p, "30 quart jars peaches, boiling-water canned, larder, 2026-10-01")
+    dishes.keep(p, "beans and peaches = 4 runner beans, 4 peaches")
+    names = {one.food for one in weeks.week(p).no_thaw}
+    assert names <= {"", "beans and peaches"}
+    assert "beans and peaches" in names
+
+
+def test_mains_that_do_not_last_are_said_with_their_day(p: Pantry) -> None:
+    (said,) = [one for one in weeks.week(p).notes if "mains for 2 stand" in one]
+    # Eighty servings, two a day.
+    assert said == "About 40 mains for 2 stand: at 7 a week they last to Sun 3 Jan 2027."
+    up(p, "20 1 lb packs ground beef, frozen, chest, 2026-11-01")
+    assert not any("mains for 2" in one for one in weeks.week(p).notes), "eleven weeks are no news"
+    assert TODAY + timedelta(days=39) == date(2027, 1, 3)
