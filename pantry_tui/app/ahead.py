@@ -47,7 +47,6 @@ def outlook_columns(width: int) -> tuple[Column, ...]:
 def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
     """The text of one food, group or household."""
     narrow = len(columns) == 4
-    gone = short_day(one.runs_out) if one.runs_out else "lasts"
     pounds = f" ({one.pounds:.0f} lb)" if one.pounds and one.put_up and not narrow else ""
     number = ("?" if one.put_up is None else str(one.put_up)) if one.container else ""
     fields = {
@@ -56,10 +55,21 @@ def outlook_cells(one: FoodAhead, columns: Sequence[Column]) -> tuple[str, ...]:
         "needs": f"{one.pace_need:.1f}",
         "can": f"{one.pace_can:.1f}",
         "lost": f"{one.lost:g}",
-        "out": " ".join(gone.split()[1:]) if narrow and one.runs_out else gone,
+        "out": runs_out(one, short=narrow),
         "put": f"{number}{pounds}" if number else "",
     }
     return tuple(clip(fields[column.field], column.width - 1) for column in columns)
+
+
+def runs_out(one: FoodAhead, *, short: bool) -> str:
+    """When nothing is left of it: the day, the month where `short`; that it lasts, or that there is
+    none now."""
+    if one.servings <= 0:
+        return "none now"
+    if one.runs_out is None:
+        return "lasts"
+    gone = short_day(one.runs_out)
+    return " ".join(gone.split()[1:]) if short else gone
 
 
 def plot(one: FoodAhead, today: date, width: int, height: int) -> list[str]:

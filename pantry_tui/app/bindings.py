@@ -6,7 +6,8 @@ from collections.abc import Iterator, Mapping
 
 from textual.binding import Binding, BindingType
 
-from pantry_tui.app.commands import COMMANDS, DIGITS, SCREENS, Command, of
+from pantry_tui.app.commands import COMMANDS, DIGITS, SCREENS, Command, of, own_keys
+from pantry_tui.settings import Settings
 
 #: Keys that a list keeps for its cursor.
 CURSOR_KEYS = frozenset(
@@ -63,6 +64,12 @@ def keymap(own: Mapping[str, str]) -> tuple[dict[str, str], list[str]]:
         id_, taken = clash
         wrong.append(f"keys: {good.pop(id_)!r} is already {taken}; give {id_} another.")
     return good, wrong
+
+
+def keys_of_settings(mine: Settings) -> tuple[dict[str, str], dict[str, str], list[str]]:
+    """A person's keys by command id, those as they are shown, and what cannot be used."""
+    keys, wrong = keymap(mine.keys)
+    return keys, own_keys(keys, dotted=mine.letters_search), wrong
 
 
 def _clashes(own: Mapping[str, str]) -> Iterator[tuple[str, str]]:

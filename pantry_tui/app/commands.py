@@ -6,8 +6,8 @@ outside it. No textual here, so that the command line can print it.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 LISTS = frozenset({"due", "shelves", "week", "batch", "picture", "grid"})
@@ -39,11 +39,6 @@ _SHOWN = {
     "up": "Up",
     "down": "Down",
     "enter": "Enter",
-    "ctrl+z": "Ctrl+Z",
-    "ctrl+y": "Ctrl+Y",
-    "ctrl+p": "Ctrl+P",
-    "ctrl+q": "Ctrl+Q",
-    "ctrl+u": "Ctrl+U",
     "space": "Space",
     "backspace": "Backspace",
     "plus": "+",
@@ -104,7 +99,9 @@ def shown(key: str) -> str:
     """A key as a person reads it."""
     if key in _SHOWN:
         return _SHOWN[key]
-    return key.upper() if key.startswith("f") and key[1:].isdigit() else key
+    if key.startswith("f") and key[1:].isdigit():
+        return key.upper()
+    return "+".join(part.capitalize() for part in key.split("+")) if "ctrl+" in key else key
 
 
 COMMANDS = (
@@ -128,7 +125,7 @@ COMMANDS = (
         "year",
         "year and waste",
         "What was thrown away, the year of each food",
-        OUTLOOK,
+        OUTLOOK | {"year"},
     ),
     Command("mark", "space", "mark", "mark", "Mark the line, to act on several", LISTS),
     Command("sort", "v", "sort", "sort", "Sort the list another way", DUE),
@@ -222,7 +219,9 @@ COMMANDS = (
         "Ferments, cures, infusions: day n of m",
         LISTS | LOG,
     ),
-    Command("backups", "f12", "app.backups", "backups", "Print, backups, lists out and in", ROOMS),
+    Command(
+        "backups", "f12", "app.backups", "print, files", "Print, backups, lists out and in", ROOMS
+    ),
     Command("back", "escape", "back", "back", "Go back, or clear the words to find", ROOMS),
     Command("palette", "colon,ctrl+p", "app.command_palette", "commands", "All commands by name"),
     Command("books", "enter", "book", "books it", "Book the line", screens=PUTUP),
@@ -236,73 +235,39 @@ COMMANDS = (
 )
 
 
-def of(screen: str) -> Iterator[Command]:
-    """The commands that `screen` has, in table order."""
-    return (command for command in COMMANDS if screen in command.screens)
+#: A person's own keys, by command id, as they are to be shown.
+Own = Mapping[str, str]
+TABLE: Own = {}
 
 
-def palette(screen: str) -> Iterator[Command]:
+def of(screen: str, own: Own = TABLE) -> Iterator[Command]:
+    """The commands that `screen` has, in table order, with a person's `own` keys."""
+    return (as_own(command, own) for command in COMMANDS if screen in command.screens)
+
+
+def as_own(command: Command, own: Own) -> Command:
+    """With the key that it has here and now."""
+    return replace(command, key=own[command.id]) if command.id in own else command
+
+
+def own_keys(keys: Mapping[str, str], *, dotted: bool) -> dict[str, str]:
+    """The keys to show that are not the table's: those of one's own; where letters search
+    (`dotted`), each letter behind the full stop that makes it act."""
+    found = dict(keys)
+    if dotted:
+        for one in COMMANDS:
+            parts = found.get(one.id, one.key).split(",")
+            found[one.id] = ",".join(f".{k}" if len(k) == 1 and k.isalpha() else k for k in parts)
+    return found
+
+
+def palette(screen: str, own: Own = TABLE) -> Iterator[Command]:
     """What the palette offers: everything but the palette, the digits and going back."""
     return (
-        item for item in of(screen) if item.id not in ("palette", "back") and item.key != DIGITS
+        item
+        for item in of(screen, own)
+        if item.id not in ("palette", "back") and item.key != DIGITS
     )
-
-
-#: What the key line of each screen shows, what is wanted most first; what has no room there is
-#: behind `?`, which always stands there.
-_ACTS = "use open thaw move discard sign give missing ready"
-_LOOKS = "find jump detail putup undo mark"
-_FOOTER = {
-    "due": f"{_ACTS} {_LOOKS} sort reserve rate process correct timer",
-    "shelves": f"use open thaw move discard sign reading outage place picture {_LOOKS} give "
-    "missing ready",
-    "batch": f"{_ACTS} rate process correct timer reserve putup undo",
-    "picture": f"{_ACTS} aslist mark detail jump undo",
-    "grid": "accept eaten later earlier swap skip pin eatout dish aslist use detail undo",
-    "months": "detail find jump undo",
-    "year": "detail aslist find jump undo",
-    "underway": "tended detail find jump undo",
-    "week": "accept eaten later earlier swap skip pin eatout dish picture table use open thaw "
-    "detail undo find putup discard",
-    "count": "agree digit uncount move sign unlisted book undo",
-    "log": "detail find jump undo redo putup",
-    "outlook": "detail whatif months picture year find jump putup undo",
-    "import": "holds ignore order bring back undo",
-    "putup": "books take lineup clear undo back guides",
-}
-_LAST = ("help", "quit")
-
-#: Cells that the key line has at 80 columns, and lines that it may take.
-ROOM, LINES = 78, 2
-
-
-def footer(screen: str, room: int = ROOM, lines: int = LINES) -> list[list[Command]]:
-    """The lines of keys of a screen, each of at most `room` cells: what is wanted most that fits,
-    then where all the others are, and leaving."""
-    known = {one.id: one for one in of(screen)}
-    typing = screen == "putup"  # where a question mark is typed
-    last = [known[id_] for id_ in _LAST if not (typing and id_ == "help")]
-    shown: list[Command] = []
-    for id_ in _FOOTER[screen].split():
-        if id_ in known and _laid_out([*shown, known[id_], *last], screen, room, lines):
-            shown.append(known[id_])
-    return _laid_out([*shown, *last], screen, room, lines) or [last]
-
-
-def _laid_out(
-    commands: list[Command], screen: str, room: int, lines: int
-) -> list[list[Command]] | None:
-    """In lines of at most `room` cells; None where they need more lines."""
-    found: list[list[Command]] = [[]]
-    used = 0
-    for one in commands:
-        wide = len(f"{one.typed(screen)} {one.word}")
-        if found[-1] and used + 2 + wide > room:
-            found.append([])
-            used = 0
-        used += wide + (2 if found[-1] else 0)
-        found[-1].append(one)
-    return found if len(found) <= lines else None
 
 
 #: What each screen is called where all keys are listed.

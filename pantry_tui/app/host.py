@@ -36,6 +36,7 @@ class Host(InTurn):
         self._version = pantry.store.version()
         self.settings = Settings()  # those of the file, once it was read
         self._earlier = frozenset(pantry.booked)  # before this sitting
+        self.shown_keys: dict[str, str] = {}  # those of one's own, by command id
         self.moved_to = ""  # where the last ones were moved to
         self.refused = False  # the last act did nothing, so that nothing of it can be taken back
         self.units = Units(metric=False)
@@ -93,7 +94,7 @@ class Host(InTurn):
 
         The only way to either: no markup, so any name may be in it.
         """
-        said = in_keys(self.units.text(message))
+        said = in_keys(self.units.text(message), self.shown_keys)
         text = clip(f"Not done: {said}" if refused else said, 400)
         line = SaidLine.of(self.screen)
         if line is not None:

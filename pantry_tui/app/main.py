@@ -151,10 +151,10 @@ class PantryApp(Host):
         """A person's own keys; what cannot be used is said."""
         mine = self.settings
         wrong = list(mine.wrong)
-        if mine.keys:
-            from pantry_tui.app.bindings import keymap
+        if mine.keys or mine.letters_search:
+            from pantry_tui.app.bindings import keys_of_settings
 
-            keys, refused = keymap(mine.keys)
+            keys, self.shown_keys, refused = keys_of_settings(mine)
             self.set_keymap(keys)
             wrong += refused
         for sentence in wrong:
@@ -251,7 +251,7 @@ class PantryApp(Host):
         """All keys of the present screen."""
         from pantry_tui.app.screens.page import Page, keys_of
 
-        self.push_screen(Page(keys_of(self._here)))
+        self.push_screen(Page(keys_of(self._here, self.shown_keys)))
 
     def action_methods(self) -> None:
         """The ways to keep a glut."""
@@ -315,7 +315,7 @@ class PantryApp(Host):
         """The palette offers the command table and nothing else."""
         from textual.app import SystemCommand
 
-        for command in commands.palette(str(getattr(screen, "here", "due"))):
+        for command in commands.palette(getattr(screen, "here", "due"), self.shown_keys):
             namespace = self if command.action.startswith("app.") else screen
             do = partial(self.run_action, command.action, default_namespace=namespace)
             title = f"{command.word.capitalize()} ({command.keys})"

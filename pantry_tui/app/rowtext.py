@@ -10,9 +10,9 @@ from rich.cells import cell_len
 from pantry_tui.app.format import (
     CODE,
     Column,
+    best_day,
     clip,
     code_column,
-    day,
     keep_indent,
     last_day,
     leaf,
@@ -22,7 +22,7 @@ from pantry_tui.app.format import (
     verdict,
 )
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import instead_of_day
+from pantry_tui.core.keeping.no_day import instead_of_best, instead_of_day
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import vessel_word
@@ -35,6 +35,16 @@ def short_last_day(row: DueRow) -> str:
     if row.discard_after is None:
         return _SHORT_WHY.get(row.discard_after_why) or instead_of_day(row.discard_after_why)
     return short_day(row.discard_after)
+
+
+def short_best_day(row: DueRow) -> str:
+    """As `best_day`, in a column of a list."""
+    if row.good_until is not None:
+        return short_day(row.good_until)
+    said = instead_of_best(row.best_by, row.discard_after, row.discard_after_why)
+    return {"see discard after": "see discard", "no published figure": "not published"}.get(
+        said, said
+    )
 
 
 #: A column of a list holds thirteen cells.
@@ -134,7 +144,7 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[tuple[str, str], 
         "left": what_is_left(row),
         "place": leaf(row.place),
         "until": until(row),
-        "best": short_day(row.good_until),
+        "best": short_best_day(row),
         "safe": short_last_day(row),
         # Where a row stands among the days of the week, its verdict takes the place of the day;
         # where the word has no room its mark stands alone, since half a word says another thing.
@@ -229,7 +239,7 @@ def row_detail(row: DueRow) -> str:
         *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
         "",
         verdict(row.verdict),
-        f"best by        {day(row.good_until)}",
+        f"best by        {best_day(row.best_by, row.discard_after, row.discard_after_why)}",
         f"discard after  {last_day(row.discard_after, row.discard_after_why)}",
         "",
         *(clip(reason, 400) for reason in row.reasons),

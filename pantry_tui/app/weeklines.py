@@ -50,6 +50,13 @@ class DayKey(Key):
 
 
 @dataclass(frozen=True)
+class EatenKey(Key):
+    """A day that is eaten."""
+
+    day: date
+
+
+@dataclass(frozen=True)
 class LeftOutKey(Key):
     """A food that is not wanted this week."""
 
@@ -121,6 +128,20 @@ def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -
         head = heading(ThawKey(ref), said, "t takes it out to thaw.")
         found.append(Line(head.key, head.cells, ref, rows.get(ref), word=head.word, whole=True))
     return found
+
+
+def eaten_lines(eaten: Iterable[tuple[date, str]], columns: Sequence[Column]) -> list[Line]:
+    """A line for each day that is eaten, what was eaten on it behind the day."""
+    room = sum(column.width for column in columns)
+    return [
+        Line(
+            EatenKey(day),
+            ((clip(f"{week_day(day):<11}eaten: {what}", room), MUTED),),
+            word=f"Eaten on {week_day(day)}: {what}. z takes back the last thing done.",
+            whole=True,
+        )
+        for day, what in eaten
+    ]
 
 
 def under_dishes(lines: Sequence[Line], takes: Sequence[Take]) -> list[Line]:

@@ -97,3 +97,124 @@ async def test_a_code_with_the_key_of_opening_opens_a_closed_one_beside_an_open_
         await pilot.pause()
         opened = [c for c in larder.containers_of(larder.batch(code)) if c.state is State.OPEN]  # type: ignore[arg-type]
         assert len(opened) == 2, painted(pilot)
+
+
+# -- a code that is half typed --------------------------------------------------------------------
+
+
+@pytest.fixture
+def codes(larder: Pantry) -> list[str]:
+    """The lid codes of peaches, beans and jam, in that order."""
+    lines = (
+        "4 pint jars peaches, boiling-water canned, larder, minutes=30",
+        "6 pint jars runner beans, pressure canned, larder",
+        "5 half-pint jars strawberry jam, jam, larder",
+    )
+    return [putup.put_up(larder, putup.read(larder, line)).code for line in lines]
+
+
+def left(p: Pantry, code: str) -> int:
+    batch = p.batch(code)
+    assert batch is not None
+    return sum(not one.fate for one in p.containers_of(batch))
+
+
+@pytest.mark.parametrize("size", [(80, 24), (120, 40), (40, 20)])
+async def test_half_a_code_stands_on_the_screen_and_backspace_takes_one_back(
+    larder: Pantry, codes: list[str], size: tuple[int, int]
+) -> None:
+    async with PantryApp(larder).run_test(size=size) as pilot:
+        await pilot.press(*codes[1].lower())
+        assert f"Lid code {codes[1]} runner beans" in painted(pilot)
+        assert "u use" in painted(pilot).replace("\u00a0", " ")
+        await pilot.press("backspace")
+        assert f"Lid code {codes[1][0]}_" in painted(pilot)
+        assert "Backspace takes one back" in painted(pilot).replace("\u00a0", " ")
+        await pilot.press("backspace")
+        assert "Lid code" not in painted(pilot)
+        assert pilot.app.focused is table(pilot)
+
+
+@pytest.mark.parametrize("key", ["u", "z", "W", "q", "9", "slash", "space"])
+async def test_a_key_that_goes_on_with_no_code_is_refused_by_name_and_does_nothing(
+    larder: Pantry, codes: list[str], key: str
+) -> None:
+    booked, half = len(larder.events), codes[1][0]
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        here = pilot.app.screen
+        await pilot.press(half, key)
+        await pilot.pause()
+        assert f"Not done: No lid code begins with {half}" in painted(pilot)
+        assert f"Lid code {half}_" in painted(pilot)
+        await pilot.press(codes[1][1].lower(), "u")
+        assert left(larder, codes[1]) == 5
+        assert pilot.app.screen is here
+    assert len(larder.events) == booked + 1
+
+
+@pytest.mark.parametrize(("key", "room"), [("W", "week"), ("f3", "shelves"), ("y", "outlook")])
+async def test_behind_a_whole_code_a_key_means_what_it_always_means(
+    larder: Pantry, codes: list[str], key: str, room: str
+) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*codes[2].lower(), key)
+        await pilot.pause()
+        assert getattr(pilot.app.screen, "here", "") == room
+        await pilot.press("D")
+        assert "Lid code" not in painted(pilot), "it was let go"
+
+
+async def test_the_cursor_keys_let_a_code_go(larder: Pantry, codes: list[str]) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(codes[1][0], "down")
+        assert "Lid code" not in painted(pilot)
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_what_is_marked_is_not_what_a_code_is_typed_for(
+    larder: Pantry, codes: list[str]
+) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*codes[0].lower(), "space", *codes[1].lower(), "u")
+        assert [left(larder, code) for code in codes] == [4, 5, 5]
+
+
+async def test_a_container_that_is_named_is_the_one_that_is_used(
+    larder: Pantry, codes: list[str]
+) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*codes[1].lower(), "slash", "3", "u")
+        batch = larder.batch(codes[1])
+        assert batch is not None
+        gone = [one.number for one in larder.containers_of(batch) if one.fate]
+        assert gone == [3], painted(pilot)
+        await pilot.press(*codes[1].lower(), "slash", "9")
+        assert f"No lid code begins with {codes[1]}/9" in painted(pilot)
+
+
+@pytest.mark.parametrize("room", ["enter", "W"])
+async def test_what_this_list_does_not_hold_is_acted_on_where_it_stands(
+    larder: Pantry, codes: list[str], room: str
+) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*codes[0].lower(), "enter", room)
+        await pilot.pause()
+        shown = {line.ref.partition("/")[0] for line in all_lines(pilot)}
+        other = next((code for code in codes if code not in shown), None)
+        if other is None:  # the week has all of them
+            other = codes[2]
+        before = left(larder, other)
+        await pilot.press(*other.lower(), "u")
+        await pilot.pause()
+        assert left(larder, other) == before - 1, painted(pilot)
+        assert "Used" in painted(pilot)
+
+
+async def test_enter_behind_half_a_code_shows_no_batch(larder: Pantry, codes: list[str]) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(codes[0][0], "enter")
+        assert "only the beginning of a lid code" in painted(pilot)
+        await pilot.press("1")
+        await pilot.press("escape", "1")
+        assert "No lid code begins with 1" in painted(pilot)
+        assert "Lid code" not in painted(pilot)

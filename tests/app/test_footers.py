@@ -11,7 +11,8 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input
 
-from pantry_tui.app.commands import SCREENS, footer, of
+from pantry_tui.app.commands import SCREENS, of
+from pantry_tui.app.footers import footer
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.screens.page import keys_of

@@ -12,9 +12,9 @@ from textual.widgets import Input, Static
 
 from pantry_tui.app.commands import of
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.screens.acting import counted
 from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.screens.jobs import JobKey
+from pantry_tui.app.screens.meant import counted
 from pantry_tui.app.weeklines import DishKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.words import State, Verdict

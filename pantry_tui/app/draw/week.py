@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+import re
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from textwrap import wrap
 
@@ -19,16 +20,24 @@ _SIDE = 8
 _STROKES = 8
 #: Cells of one thing to eat where the days stand below each other.
 _CELL = 31
+#: Lines that what is said of a day may take.
+_SAID = 3
 #: What lies on a day first; what has another role, or none, stands last.
 ROLES = ("main", "side", "fruit", "")
 
 
-def week_rows(days: Mapping[date, int], takes: Mapping[str, Take], width: int) -> list[Row]:
-    """`days` with how many sit at table; `takes` by the ref of each, in order. Days side by side
-    where that has room, else one below the other."""
+def week_rows(
+    days: Mapping[date, int],
+    takes: Mapping[str, Take],
+    width: int,
+    said: Mapping[date, str] | None = None,
+) -> list[Row]:
+    """`days` with how many sit at table; `takes` by the ref of each, in order; `said`: what was
+    eaten on a day, or that nobody cooks. Days side by side where that has room, else one below the
+    other."""
     if width >= COLUMNS_FROM:
-        return list(_across(days, takes, width))
-    return list(_down(days, takes, width))
+        return list(_across(days, takes, width, said or {}))
+    return list(_down(days, takes, width, said or {}))
 
 
 def strokes(people: int) -> str:
@@ -43,7 +52,9 @@ def _named(take: Take) -> str:
     return clean(f"{take.food}{dish}")
 
 
-def _down(days: Mapping[date, int], takes: Mapping[str, Take], width: int) -> Iterator[Row]:
+def _down(
+    days: Mapping[date, int], takes: Mapping[str, Take], width: int, said: Mapping[date, str]
+) -> Iterator[Row]:
     """A day, then what is eaten on it, as many side by side as have room."""
     many = max((width - 2) // _CELL, 1)
     wide = (width - 2) // many
@@ -58,12 +69,15 @@ def _down(days: Mapping[date, int], takes: Mapping[str, Take], width: int) -> It
                 spans.append(Span(padded(text, wide - 2), "", ref))
                 spans.append(Span("  "))
             yield fit(tuple(spans), width)
-        if not mine:
-            yield (Span("  nothing from the stores", MUTED),)
+        words = said.get(day, "" if mine else "nothing from the stores")
+        for line in wrap(clean(words), max(width - 2, 10), max_lines=_SAID, placeholder=" …"):
+            yield (Span(f"  {line}", MUTED),)
         yield ()
 
 
-def _across(days: Mapping[date, int], takes: Mapping[str, Take], width: int) -> Iterator[Row]:
+def _across(
+    days: Mapping[date, int], takes: Mapping[str, Take], width: int, said: Mapping[date, str]
+) -> Iterator[Row]:
     """Days as columns, a band for each role."""
     wide = (width - _SIDE) // max(len(days), 1)
     yield (Span(" " * _SIDE), *(Span(padded(week_day(day), wide), HEAD) for day in days))
@@ -72,6 +86,9 @@ def _across(days: Mapping[date, int], takes: Mapping[str, Take], width: int) -> 
         *(Span(padded(strokes(people), wide), MUTED) for people in days.values()),
     )
     yield (Span("─" * min(width, _SIDE + wide * len(days)), MUTED),)
+    if any(day in said for day in days):
+        yield from _said(days, said, wide)
+        yield ()
     for role in ROLES:
         band = {
             day: [(r, t) for r, t in takes.items() if t.day == day and _role(t) == role]
@@ -81,6 +98,16 @@ def _across(days: Mapping[date, int], takes: Mapping[str, Take], width: int) -> 
             name = role or "more"
             yield from _level(name if not level else "", band, level, wide)
             yield ()
+
+
+def _said(days: Iterable[date], said: Mapping[date, str], wide: int) -> Iterator[Row]:
+    """What is said of each day under its name, a line for each thing."""
+    told = [
+        [clip(one, wide - 1) for one in re.split(r"(?<=:) |, ", said.get(day, ""))] for day in days
+    ]
+    for at in range(max(map(len, told))):
+        texts = (lines[at] if at < len(lines) else "" for lines in told)
+        yield (Span(" " * _SIDE), *(Span(padded(text, wide), MUTED) for text in texts))
 
 
 def _role(take: Take) -> str:

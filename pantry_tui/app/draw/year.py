@@ -7,8 +7,9 @@ from datetime import date, timedelta
 
 from dateutil.relativedelta import relativedelta
 
+from pantry_tui.app.ahead import runs_out
 from pantry_tui.app.draw.spans import Row, Span, block, fit, joined, padded
-from pantry_tui.app.format import clip, short_day
+from pantry_tui.app.format import clip
 from pantry_tui.app.roles import HEAD, MUTED, STYLE
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
@@ -31,9 +32,7 @@ def year_rows(foods: Sequence[FoodAhead], today: date, width: int) -> list[Row]:
     across = max(width - name - _COUNT - dated, 12)
     rows: list[Row] = [(Span(f"{'':{name + _COUNT}}{_months(today, across)}", MUTED),)]
     for one in foods:
-        gone = short_day(one.runs_out) if one.runs_out else "lasts"
-        if width < _DAYS_FROM and one.runs_out:
-            gone = " ".join(gone.split()[1:])
+        gone = runs_out(one, short=width < _DAYS_FROM)
         row = (
             Span(padded(clip(one.food, name - 1), name), "", one.food),
             Span(f"{kitchen_count(one.servings):>{_COUNT - 1}} ", MUTED, one.food),

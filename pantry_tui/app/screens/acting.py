@@ -7,18 +7,16 @@ when it is asked: another window may change the list while it is open.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Sequence
-from functools import wraps
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
 from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
-from pantry_tui.app.widgets.line import Line
+from pantry_tui.app.screens.meant import about, all_ready, counted, into, refs_of, said_line
+from pantry_tui.app.widgets.line import Line, stands_for
 from pantry_tui.core.words import State
-from pantry_tui.errors import Refused
-from pantry_tui.services.batchwork import repack
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import act, reserve
@@ -64,6 +62,8 @@ class Acting:
         """The marked lines in the order of the list, else the one under the cursor; none, and said
         so, where that stands for no stock."""
         table = self.screen.table
+        if self.screen.meant:
+            return self._meant()
         places = {table.source.where(key): key for key in self.screen.marked}
         found = [
             line
@@ -76,6 +76,14 @@ class Acting:
         if not lines:
             self.screen.host.tell(NO_STOCK, refused=True)
         return lines
+
+    def _meant(self) -> list[Line]:
+        """The line on which what was typed stands, for the container that was named."""
+        line, ref = self.screen.table.current, self.screen.meant
+        if line is None or not stands_for(line, ref):
+            self.screen.host.tell(f"{ref} is not here any more.", refused=True)
+            return []
+        return [replace(line, ref=ref) if "/" in ref else line]
 
     def mark(self) -> None:
         """Mark the line, or take its mark away; the next act is for all that are marked."""
@@ -91,7 +99,7 @@ class Acting:
         """Do it to one container of each line, or to `number` of the only one, in one booking; the
         marks are gone then. Raises PantryError."""
         rows = {line.ref: line.row for line in lines}
-        refs = _refs(lines, number)
+        refs = refs_of(lines, number)
 
         def one(ref: str) -> Done:
             # What was shown of a row holds until the first of it is taken.
@@ -170,11 +178,11 @@ class Acting:
                 self.screen,
                 f"{about(lines)} is ready: into what, how many, where? Empty: it stays in there.",
                 "6 quart jars, fridge",
-                lambda typed: self._do(lines, _into if typed else _ready, **_said(typed)),
+                lambda typed: self._do(lines, into if typed else all_ready, **said_line(typed)),
                 empty=True,
             )
         elif lines:
-            self._on(lines, _ready)
+            self._on(lines, all_ready)
 
     def give(self) -> None:
         """To whom, in words; they are named when a batch is recalled."""
@@ -262,7 +270,8 @@ class Acting:
 
     def sign(self) -> None:
         """What is seen, smelled or heard; its meaning stands there before anything is booked."""
-        line = self.screen.table.current
+        found = self._meant() if self.screen.meant else [self.screen.table.current]
+        line = found[0] if found else None
         if line is None or not line.ref:
             self.screen.host.tell(NO_STOCK, refused=True)
             return
@@ -304,43 +313,3 @@ class Acting:
             from pantry_tui.app.screens.record import ask_timer
 
             ask_timer(self.screen, ref)
-
-
-@wraps(act.ready)
-def _ready(p: Pantry, ref: str, **more: Any) -> Done:
-    return act.ready(p, ref.partition("/")[0], **more)
-
-
-@wraps(repack.ready_into)
-def _into(p: Pantry, ref: str, **more: Any) -> Done:
-    return repack.ready_into(p, ref.partition("/")[0], **more)
-
-
-def _said(typed: str) -> dict[str, Any]:
-    return {"line": typed} if typed else {}
-
-
-def _refs(lines: Sequence[Line], number: int) -> list[str]:
-    """The containers that are meant: one of each line, or `number` of the only one.
-
-    Raises Refused when fewer are there.
-    """
-    row = lines[0].row
-    if number == 1 or len(lines) > 1 or row is None:
-        return [line.ref for line in lines]
-    if number > row.count:
-        raise Refused(f"Only {row.count} of {row.code} {row.food} stand here in this state.")
-    return list(row.container_ids[:number])
-
-
-def about(lines: Sequence[Line]) -> str:
-    """What a question is about: `7C/4 strawberry jam`, or `3 marked lines`."""
-    if len(lines) != 1:
-        return f"{len(lines)} marked lines"
-    return clip(f"{lines[0].ref} {lines[0].row.food if lines[0].row else ''}", 40).strip()
-
-
-def counted(typed: str) -> tuple[int, str]:
-    """("3 Aunt Sunniva") -> 3 and whom; (1, "Aunt Sunniva") where no number leads."""
-    found = re.match(r"(\d{1,3})\s+(?:to\s+)?(?=\S)", typed)
-    return (max(1, int(found[1])), typed[found.end() :]) if found else (1, typed)

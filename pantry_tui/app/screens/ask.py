@@ -219,7 +219,8 @@ class TypeLine(ModalScreen[str | None]):
             self._accept(typed)
         except PantryError as error:
             wrong = self.query_one("#wrong", Static)
-            said = in_keys(in_units(self, error.message, typed))
+            own = getattr(self.app, "shown_keys", None)
+            said = in_keys(in_units(self, error.message, typed), own)
             wrong.update(Content(clip(f"Not done: {said}", 400)))
             wrong.display = True
         else:

@@ -8,12 +8,15 @@ from dataclasses import dataclass
 from textual.binding import Binding
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, count_cells, count_columns
+from pantry_tui.app.format import Column, clip, count_cells, count_columns
+from pantry_tui.app.lines import heading
 from pantry_tui.app.screens.acts import Touches
 from pantry_tui.app.screens.ask import Choose, ask_line
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import difference_text
+from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
+from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.model import Place
 from pantry_tui.errors import Refused
 from pantry_tui.services.rows import Done, RoundLine
@@ -28,6 +31,24 @@ class CountKey(Key):
     """Equal containers that are counted together, by the name that the count has for them."""
 
     name: str
+
+
+@dataclass(frozen=True)
+class WhichKey(Key):
+    """A place that may be counted."""
+
+    path: str
+
+
+#: What stands at the foot while no place is chosen yet: key, word, what it does.
+_WHICH = (
+    ("Enter", "counts it", "agree"),
+    ("1-9", "take one", ""),
+    ("z", "undo", "undo"),
+    ("Esc", "leaves", "back"),
+    ("?", "more keys", "help"),
+    ("q", "quit", "quit"),
+)
 
 
 class Differences(Page, inherit_bindings=False):
@@ -53,38 +74,56 @@ class CountScreen(Touches):
     def __init__(self) -> None:
         super().__init__()
         self.place: Place | None = None
-        self._asking = False  # the question which place is on the screen
+        self._places: dict[str, Place] = {}  # those that may be counted, the next one first
         self._typing = ""  # the line whose count is being typed, digit by digit
         self._typed = 0  # what was typed of it so far
         self._shown = counts.Draft()  # the count as the lines show it
         self._left = 0
 
     def on_screen_resume(self) -> None:
-        if self.place is None and self.is_current:
-            self._choose_place()
-
-    def _choose_place(self) -> None:
-        if self._asking:
-            return
-        paths = self.host.pantry.place_paths()
-        known = counts.next_places(self.host.pantry)
-        options = {f"{paths[one.place.id]}: {counts.since(one)}": one.place for one in known}
-        if not options:
+        if self.place is None and not counts.next_places(self.host.pantry) and self.is_current:
             self.host.action_go("due")
             self.host.tell("Nothing stands anywhere yet: put something up first.", refused=True)
-            return
-        title = "Count which place? The one to count next stands first."
-        self._asking = True
-        self.app.push_screen(Choose(title, list(options)), lambda got: self._begin(options, got))
 
-    def _begin(self, options: dict[str, Place], got: str | None) -> None:
-        self._asking = False
-        if got is None:
-            self.host.action_go("due")
+    def _which(self, columns: tuple[Column, ...]) -> Source:
+        """The places, to take one: as lines, so that what was booked last stands beside them, is
+        taken back by z, and every room is one key away."""
+        paths = self.host.pantry.place_paths()
+        known = counts.next_places(self.host.pantry)
+        self._places = {paths[one.place.id]: one.place for one in known}
+        room = columns[0].width
+        return Listed(
+            [
+                heading(
+                    WhichKey(paths[one.place.id]),
+                    clip(
+                        f"{at if at < 10 else ' '}  {paths[one.place.id]}: {counts.since(one)}",
+                        room,
+                    ),
+                )
+                for at, one in enumerate(known, 1)
+            ]
+        )
+
+    def _begin(self, place: Place | None) -> None:
+        if place is None:
             return
-        self.place = options[got]
+        self.place = place
+        SaidLine.hush(self)
+        self._afresh()
+
+    def _afresh(self) -> None:
+        """Other lines than before: the cursor goes to where these begin."""
+        self.searching = True
         self.reload()
+        self.searching = False
         self.set_focus(self.table)
+
+    def _counting(self) -> Place | None:
+        """The place that is counted; where none is taken yet it is said."""
+        if self.place is None:
+            self.host.tell("Take a place first: Enter, or its digit.", refused=True)
+        return self.place
 
     def start(self) -> int:
         """Go on after the line that was counted last."""
@@ -94,11 +133,18 @@ class CountScreen(Touches):
         return 0 if at is None else at + 1
 
     def columns(self, width: int) -> tuple[Column, ...]:
+        if self.place is None:
+            short = "Count which place?"
+            whole = f"{short} The one to count next stands first."
+            return (Column("which", whole if width > len(whole) + 4 else short, width - 2),)
         return count_columns(width, longest=self.host.pantry.longest_code)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
+        keys = self.query_one(KeyLine)
         if self.place is None:
-            return Listed(())
+            keys.instead(_WHICH)
+            return self._which(columns)
+        keys.usual()
         self._shown = counts.draft(self.host.pantry, self.place)
         found = counts.lines(self.host.pantry, self.place)
         self._left = sum(line.seen is None for line in found)
@@ -110,7 +156,7 @@ class CountScreen(Touches):
         return f"{self._left} to go in {self.place.name}"
 
     def say_word(self) -> None:
-        self.say("" if self.table.source.total else self.empty)
+        self.say("" if self.table.source.total or self.place is None else self.empty)
         if self._line_name != self._typing:
             self._typing = ""
 
@@ -145,7 +191,9 @@ class CountScreen(Touches):
     def look(self) -> None:
         """Enter: the count agrees, or what was typed stands; on to the next line."""
         line = self.table.current
-        if line is None or self.place is None:
+        if line is not None and isinstance(line.key, WhichKey):
+            self._begin(self._places.get(line.key.path))
+        if line is None or self.place is None or not isinstance(line.key, CountKey):
             return
         if self._line_name != self._typing and not self._count(self._line_name, line.number):
             return
@@ -155,7 +203,10 @@ class CountScreen(Touches):
     def action_digit(self, digit: str) -> None:
         """A digit begins a count on this line; more digits go on with it."""
         name = self._line_name
-        if not name or self.place is None:
+        if self.place is None:
+            self._begin(dict(enumerate(self._places.values(), 1)).get(int(digit)))
+            return
+        if not name:
             return
         typed = (self._typed * 10 if name == self._typing else 0) + int(digit)
         if typed <= 999 and self._count(name, typed):
@@ -185,7 +236,7 @@ class CountScreen(Touches):
         self.host.report(done)
 
     def action_unlisted(self) -> None:
-        place = self.place
+        place = self._counting()
         if place is None:
             return
         title = "What stands here unlisted? The day made may stay unknown."
@@ -202,7 +253,7 @@ class CountScreen(Touches):
     def action_finish(self) -> None:
         """Show what differs, then book it; where all is counted and agrees, it is booked at
         once."""
-        if self.place is None:
+        if self._counting() is None or self.place is None:
             return
         saw = counts.draft(self.host.pantry, self.place)
         found = counts.differences(self.host.pantry, self.place)
@@ -217,7 +268,7 @@ class CountScreen(Touches):
 
     def action_forget(self) -> None:
         """Begin anew: what was counted so far is let go, asked about since it was typed."""
-        if self.place is None:
+        if self._counting() is None or self.place is None:
             return
         saw = counts.draft(self.host.pantry, self.place)
         title = f"Forget all that was counted in {self.place.name}? Nothing of it is booked."
@@ -231,8 +282,7 @@ class CountScreen(Touches):
         finish = counts.finish if got == BOOK else counts.give_up
         if self.host.attempt(lambda: finish(self.host.pantry, place, saw=saw)):
             self.place = None
-            self.reload()
-            self._choose_place()
+            self._afresh()
         else:
             self.reload()
 

@@ -36,6 +36,10 @@ class ListScreen(Screen[None]):
     #: The words have just changed: the cursor goes to the first line that fits them.
     searching = False
 
+    #: The lid code, or the container, that the act which begins just now is for, "" where it is
+    #: for what is marked or under the cursor.
+    meant = ""
+
     def __init__(self) -> None:
         super().__init__()
         self._shown_at = Size(0, 0)  # what the lines were made for

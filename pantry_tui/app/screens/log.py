@@ -29,6 +29,18 @@ class LogScreen(Undoes, Finds):
     BINDINGS = bindings("log")
     empty = "Nothing was done yet: press p and put something up."
 
+    _ends = -1  # how many lines there were
+
+    def on_screen_resume(self) -> None:
+        """The last thing that was done stands on top, and is what one comes for: only where nothing
+        was done since is the cursor still where it was. The list is read again after this."""
+        newest = log_window(self.host.pantry, 0, 0, text=self.sought)[0]
+        self.searching, self._ends = newest != self._ends, newest
+        self.call_after_refresh(self._found)
+
+    def _found(self) -> None:
+        self.searching = False
+
     def columns(self, width: int) -> tuple[Column, ...]:
         return (Column("what", "what was done", max(20, width - 2)),)
 

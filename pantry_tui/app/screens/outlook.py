@@ -15,6 +15,7 @@ from pantry_tui.app.format import Column, clip
 from pantry_tui.app.lines import Heading, heading, headings
 from pantry_tui.app.screens.acts import Undoes
 from pantry_tui.app.screens.ask import TypeLine, given
+from pantry_tui.app.screens.listing import ListScreen
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import PANE, Beside
 from pantry_tui.app.texts import books_text
@@ -39,7 +40,16 @@ class AheadKey(Key):
     food: bool = True
 
 
-class OutlookScreen(Undoes, Beside):
+class Books(ListScreen):
+    """Shows the loss record and the year of each food."""
+
+    def action_year(self) -> None:
+        """What was lost and why, and the year of each food."""
+        pantry = self.host.pantry
+        self.app.push_screen(Page(books_text(losses(pantry), years(pantry))))
+
+
+class OutlookScreen(Undoes, Books, Beside):
     """The alarms on top, then every food, the groups and the household; supply against time of the
     line under the cursor is drawn below, or beside a wide list."""
 
@@ -155,8 +165,3 @@ class OutlookScreen(Undoes, Beside):
         from pantry_tui.app.screens.pictures import YearPicture
 
         self.app.push_screen(YearPicture())
-
-    def action_year(self) -> None:
-        """What was lost and why, and the year of each food."""
-        pantry = self.host.pantry
-        self.app.push_screen(Page(books_text(losses(pantry), years(pantry))))

@@ -11,7 +11,7 @@ from textual.content import Content
 from textual.screen import ModalScreen
 from textual.widgets import Static
 
-from pantry_tui.app.commands import BY_NAME, of
+from pantry_tui.app.commands import BY_NAME, Own, of
 from pantry_tui.app.format import hang
 from pantry_tui.app.widgets.inunits import in_units
 from pantry_tui.core.words import MARK
@@ -77,9 +77,9 @@ class Decide(Page, inherit_bindings=False):
         super().__init__(text, answers)
 
 
-def keys_of(screen_id: str) -> str:
-    """All keys of a screen, from the one command table."""
-    lines = [f"{command.keys:<12} {command.tip}" for command in of(screen_id)]
+def keys_of(screen_id: str, own: Own | None = None) -> str:
+    """All keys of a screen, from the one command table, with a person's `own`."""
+    lines = [f"{command.keys:<12} {command.tip}" for command in of(screen_id, own or {})]
     named = [f"{one.word}: {one.tip[:1].lower()}{one.tip[1:]}" for one in BY_NAME]
     lines += ["", "By name, with : or Ctrl+P", "", *named]
     return "\n".join(["Keys", "", *lines, "", GUIDES, "", VERDICTS, "", LIMITS])

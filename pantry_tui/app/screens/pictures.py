@@ -15,6 +15,7 @@ from pantry_tui.app.format import Column, clip, leaf, shelf_title
 from pantry_tui.app.rowtext import until
 from pantry_tui.app.screens.acts import Acts, Rates, Undoes
 from pantry_tui.app.screens.jobs import JobKey, do
+from pantry_tui.app.screens.outlook import Books
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.screens.stock import Beside, RowWords
 from pantry_tui.app.widgets.line import Key, Line, Source
@@ -160,7 +161,7 @@ class FoodKey(Key):
     food: str
 
 
-class YearPicture(Undoes, AsList):
+class YearPicture(Undoes, Books, AsList):
     """When each food is there, runs low, is gone, is harvested; Enter says all of one."""
 
     here = "year"

@@ -14,7 +14,7 @@ from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import day, hang, last_day
+from pantry_tui.app.format import best_day, hang, last_day
 from pantry_tui.app.screens.ask import Offers, TypeLine
 from pantry_tui.app.screens.recalls import Recalls, ask_place
 from pantry_tui.app.texts import reading_text
@@ -24,6 +24,7 @@ from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
+from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
@@ -264,7 +265,7 @@ class PutUpScreen(Recalls):
         made = putup.put_up(self.host.pantry, self.read(line))
         self._idle, self._last = _booked(made), line
         self.remember(line, made)
-        return Done(f"Put up {made.code}, {len(made.containers)} in all.")
+        return Done(f"Put up {made.code}: {said_of(made)}.")
 
     def action_undo(self) -> None:
         """Take back the last thing done; the line of a put-up comes back to be mended."""
@@ -295,13 +296,21 @@ class PutUpScreen(Recalls):
             self.host.action_go("due")
 
 
+def said_of(made: PutUp) -> str:
+    """ "4 half-pint jars strawberry jam", and how it is kept where the food does not say it."""
+    read = made.reading
+    method = read.method.value if read.method else ""
+    kept = "" if not method or method in read.food else f", {method}"
+    return " ".join(clean(f"{read.count} {read.size} {read.container} {read.food}{kept}").split())
+
+
 def _booked(made: PutUp) -> str:
     return "\n".join(
         [
             f"Write {made.code} on every lid.",
             "",
-            f"{made.reading.count} {made.reading.food}, {made.reading.method}",
-            f"best by        {day(made.best_by)}",
+            said_of(made),
+            f"best by        {best_day(made.best_by, made.discard_after, made.discard_after_why)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             *made.cautions,
             "",

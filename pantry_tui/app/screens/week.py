@@ -14,9 +14,11 @@ from pantry_tui.app.screens.stock import Beside, RowWords
 from pantry_tui.app.weeklines import (
     DayKey,
     DishKey,
+    EatenKey,
     LeftOutKey,
     TakeKey,
     ThawKey,
+    eaten_lines,
     take_lines,
     thaw_lines,
     under_dishes,
@@ -67,12 +69,15 @@ class WeekScreen(Acts, RowWords, Beside):
             for line in headings(f"! {self.host.units.text(one)}", columns, 2)
         ]
         below = self._below(found, columns)
-        return Listed([*thaw, *notes, *under_dishes(lines, takes), *below])
+        eaten = eaten_lines(found.eaten, columns)
+        return Listed([*thaw, *notes, *eaten, *under_dishes(lines, takes), *below])
 
     def span(self, found: WeekView) -> None:
         """Keep for the top line what week it is."""
         state = "accepted" if found.accepted else "proposed"
-        self._span = f"{state} for {found.people} to {_short(found.end)}"
+        people = "1 person" if found.people == 1 else f"{found.people} people"
+        end = _short(found.end)
+        self._span = (f"{state} for {people}, to {end}", f"{state}, to {end}", state)
 
     def fits(self, take: Take) -> bool:
         """Whether it has all the words that are sought."""
@@ -93,6 +98,7 @@ class WeekScreen(Acts, RowWords, Beside):
         for title, takes in (
             ("Open beside the meals", found.beside),
             ("If you want more, these next", found.more),
+            ("Better kept, to last until more comes", found.kept),
         ):
             named = rows_named(self.host.pantry, {take.containers[0] for take in takes})
             # Two jars of one line stand there once.
@@ -112,7 +118,10 @@ class WeekScreen(Acts, RowWords, Beside):
             yield from headings(f"  {self.host.units.text(one)}", columns)
 
     def headline(self) -> str:
-        return self._span
+        """Accepted or not, for whom and how long, as far as there is room behind the rooms."""
+        whole, short, state = self._span
+        width = self.app.size.width
+        return whole if width >= 100 else short if width >= 70 else state
 
     # -- acting ----------------------------------------------------------------------------------
 
@@ -132,7 +141,13 @@ class WeekScreen(Acts, RowWords, Beside):
         """The day under the cursor; None, and said so, where there is none."""
         line = self.table.current
         key = line.key if line else None
-        day = key.day if isinstance(key, DayKey | DishKey) else self._days.get(key) if key else None
+        day = (
+            key.day
+            if isinstance(key, DayKey | DishKey | EatenKey)
+            else self._days.get(key)
+            if key
+            else None
+        )
         if day is None:
             self.host.tell("Put the cursor on a day of the menu first.", refused=True)
         return day

@@ -12,7 +12,7 @@ from pantry_tui.app.screens.stock import PANE
 from pantry_tui.app.screens.week import WeekScreen
 from pantry_tui.app.weeklines import take_lines
 from pantry_tui.app.widgets.line import Line, Source
-from pantry_tui.app.widgets.picture import Drawn
+from pantry_tui.app.widgets.picture import Drawn, Picture
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.stock.view import rows_named
@@ -30,7 +30,8 @@ class WeekGrid(AsList, WeekScreen):
         return self.app.size.width >= COLUMNS_FROM + PANE + 2
 
     def start(self) -> int:
-        return 0
+        shown = self.table
+        return shown.top_cell if isinstance(shown, Picture) else 0
 
     def word_on(self, line: Line) -> str:
         """Why it is in the week."""
@@ -47,7 +48,11 @@ class WeekGrid(AsList, WeekScreen):
         first = max(found.start, pantry.today)
         days = [first + timedelta(n) for n in range((found.end - first).days + 1)]
         refs = [str(at) for at in range(len(takes))]
+        said = dict(found.table) | {day: f"Eaten: {what}." for day, what in found.eaten}
         drawn = week_rows(
-            {day: eats.sit(day) for day in days}, dict(zip(refs, takes, strict=True)), self.room
+            {day: eats.sit(day) for day in days},
+            dict(zip(refs, takes, strict=True)),
+            self.room,
+            said,
         )
         return Drawn(drawn, dict(zip(refs, lines, strict=True)))

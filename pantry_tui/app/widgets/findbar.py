@@ -1,4 +1,4 @@
-"""The field under a list: words that narrow it, or a lid code to go to."""
+"""The field under a list: words that narrow it."""
 
 from __future__ import annotations
 
@@ -15,14 +15,11 @@ class FindBar(Input):
     """
 
     def __init__(self) -> None:
-        # Focusing selects the text, and the next digit would overwrite the first.
-        super().__init__(id="bar", select_on_focus=False)
-        self.jumps = False
+        # Focusing selects the text, and the next letter would overwrite the first.
+        super().__init__(placeholder=HINT, id="bar", select_on_focus=False)
 
-    def begin(self, value: str, *, jumps: bool) -> None:
-        """Ask for words, or go on with the lid code that `value` begins."""
-        self.jumps = jumps
-        self.placeholder = "lid code" if jumps else HINT
+    def begin(self, value: str) -> None:
+        """Ask for words, of which `value` is the beginning."""
         self.display = True
         self.value = value
         self.cursor_position = len(value)
@@ -30,6 +27,5 @@ class FindBar(Input):
 
     def end(self) -> None:
         """Nothing is sought any more."""
-        self.jumps = False
         self.value = ""
         self.display = False

@@ -80,6 +80,11 @@ class Picture(LineList):
             self.set_reactive(LineList.virtual_size, size)
             self._scroll_update(size)
 
+    @property
+    def top_cell(self) -> int:
+        """The cell that is read first: the uppermost, of those the one at the left."""
+        return min(self._spots, key=lambda at: self._spots[at][:2], default=0)
+
     # -- the cursor ------------------------------------------------------------------------------
 
     def move_cursor(self, row: int) -> None:
@@ -95,11 +100,15 @@ class Picture(LineList):
         return max(self.container_size.height, 0)
 
     def _to_cursor(self) -> None:
-        """The cell with what stands over and under it in sight."""
+        """The cell with what stands over and under it in sight; from the top on where the cell is
+        seen from there, since the heads of a picture stand there."""
         spot, tall, top = self._spots.get(self.cursor_row), self._tall, self.scroll_offset.y
         if spot is None or not tall:
             return
-        if spot.row - 2 < top:
+        if spot.row + 2 < tall:
+            if top:
+                self.scroll_to(y=0, animate=False)
+        elif spot.row - 2 < top:
             self.scroll_to(y=max(spot.row - 3, 0), animate=False)
         elif spot.row + 1 >= top + tall:
             self.scroll_to(y=spot.row + 2 - tall, animate=False)

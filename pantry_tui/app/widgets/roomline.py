@@ -5,7 +5,7 @@ from __future__ import annotations
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.commands import COMMANDS, Command
+from pantry_tui.app.commands import COMMANDS, Command, as_own
 
 ROOM_IDS = ("due", "shelves", "week", "count", "outlook", "log")
 
@@ -37,7 +37,8 @@ class RoomLine(Static):
 
     def _part(self, command: Command) -> Content:
         here = command.id == self._here
-        key = command.typed(self._here)
+        own = getattr(self.app, "shown_keys", {})
+        key = as_own(command, own).typed(self._here)
         text = f"{key} {command.word}" if here or self.app.size.width >= WORDS else key
         style = "reverse bold" if here else "bold"
         return Content.from_markup(f"[@click=app.go('{command.id}')][{style}] {text} [/][/]")

@@ -23,6 +23,14 @@ def instead_of_day(why: str) -> str:
     return _FOR_NO_DAY.get(why, why) or "none"
 
 
+def instead_of_best(best: date | None, last: date | None, why: str) -> str:
+    """Why a best-by date is not said, as it stands in its place; `why` is the reason for having no
+    last day."""
+    if best is not None and last is not None and last < best:
+        return "see discard after"
+    return IN_PROGRESS if why == IN_PROGRESS else "no published figure"
+
+
 def discarded(day: date | None, why: str) -> str:
     """ "discard after Tue 1 Dec 2026", or that it has no such day, and why."""
     if day is not None:

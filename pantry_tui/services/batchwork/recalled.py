@@ -16,6 +16,7 @@ from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
+_METHODS = tuple(method.value for method in Method)
 #: So many letters of a word before it is finished: of what the household has, of any food.
 _OWN, _ANY = 2, 3
 #: How many words a name may have of which the last ones are typed.
@@ -51,6 +52,8 @@ def _rest_of_word(p: Pantry, line: str) -> str:
     first = "," not in line
     for size in range(min(_WORDS, len(words)), 0, -1):
         typed = " ".join(words[-size:]).casefold()
+        if any(typed == name.casefold() for name in (*_place_names(p), *_METHODS)):
+            return ""  # "fridge" is a place here, and need not become a fridge pickle
         for least, names in _names(p, food_first=first):
             if len(typed) < least or not typed[0].isalpha():
                 continue
@@ -74,8 +77,7 @@ def _names(p: Pantry, food_first: bool) -> Iterator[tuple[int, Iterable[str]]]:
     own = p.once("names of own foods", lambda: tuple({one.food for one in past(p).values()}))
     places = p.once("names of places", lambda: tuple(_said(one) for one in _place_names(p)))
     tables = p.once("names of foods", lambda: tuple(food.name for food in p.tables.foods))
-    ways = tuple(method.value for method in Method)
-    kinds = [(_OWN, own), (_ANY, tables), (_OWN, places), (_OWN, ways)]
+    kinds = [(_OWN, own), (_ANY, tables), (_OWN, places), (_OWN, _METHODS)]
     yield from kinds if food_first else [*kinds[2:], *kinds[:2]]
 
 

@@ -32,8 +32,8 @@ from pantry_tui.services.stock.stands import containers_in, of, stands
 
 #: So many containers are named one by one.
 _NAMED = 3
-#: So many lines of what comes next are shown.
-_MORE = 12
+#: So many lines of what comes next are shown, and of what is kept.
+_MORE, _KEPT = 12, 6
 
 
 def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
@@ -63,18 +63,26 @@ def names_of(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
 
 
 def view(
-    p: Pantry, draft: WeekDraft, entries: Sequence[Entry], coming: Sequence[Candidate] = ()
+    p: Pantry,
+    draft: WeekDraft,
+    entries: Sequence[Entry],
+    coming: Sequence[Candidate] = (),
+    kept: Sequence[Candidate] = (),
 ) -> WeekView:
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
     takes = [(_take(p, entry, left), beside(p, entry)) for entry, left in here]
     planned = {id_ for entry in entries for id_ in entry.containers}
+    aside_now = {take.role for take, aside in takes if aside}
+    first = max(draft.start, p.today)
+    ahead = [[c for c in some if c.at_table not in aside_now] for some in (coming, kept)]
     return WeekView(
         start=draft.start,
         end=draft.end,
         people=p.people,
         take=tuple(take for take, aside in takes if not aside),
         beside=tuple(take for take, aside in takes if aside),
-        more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
+        more=tuple(islice(_more(p, first, ahead[0], planned), _MORE)),
+        kept=tuple(islice(_more(p, first, ahead[1], planned), _KEPT)),
         waiting=_rows(p, (Verdict.TEND, Verdict.UNKNOWN)),
         discard=_rows(p, UNFIT),
         accepted=draft.plan is not None,
@@ -87,6 +95,7 @@ def view(
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(one.usable for one in stands(p)),
         cautions=(CAUTION,),
+        eaten=tuple(_eaten(p, draft)),
     )
 
 
@@ -188,6 +197,19 @@ def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
             yield day, f"{dates.say(day)}: you eat out."
         elif day in eats.table:
             yield day, f"{dates.say(day)}: {at_table(eats.table[day])}."
+
+
+def _eaten(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
+    """Day by day what was eaten by the plan; a booking that was taken back is none."""
+    found: dict[date, list[str]] = defaultdict(list)
+    for entry in draft.plan or ():
+        batches = dict.fromkeys(p.stock.containers[id_].batch for id_ in entry.containers)
+        names = [f"{p.stock.batches[id_].code} {p.stock.batches[id_].food.name}" for id_ in batches]
+        for day, group in entry.booked:
+            if p.stands(group):
+                found[day] += [one for one in names if one not in found[day]]
+    for day in sorted(found):
+        yield day, ", ".join(found[day])
 
 
 def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:

@@ -235,9 +235,9 @@ def went_on(p: Pantry, container: Container, at: At | None) -> bool:
     return any(turn.place is not None and turn.when.first > last for turn in container.turns[1:])
 
 
-def say_drawn(p: Pantry, parts: Sequence[Part]) -> str:
+def say_drawn(p: Pantry, parts: Sequence[Part], how: str = "") -> str:
     """ "2 lb of 7C/1 potatoes; 38 lb left in it", or what `say_of` and `remaining` say of whole
-    ones."""
+    ones. `how` it left stands behind what left: " (mould)"."""
     batch = p.stock.batches[parts[0].container.batch]
     some = [part for part in parts if part.amount is not None]
     whole = [part.container for part in parts if part.amount is None]
@@ -248,7 +248,7 @@ def say_drawn(p: Pantry, parts: Sequence[Part]) -> str:
     emptied = bool(some) or any(one.bulk for one in whole)
     if not rest:
         rest = ["it is empty now" if emptied and len(parts) == 1 else remaining(p, batch.id)]
-    return f"{' and '.join(taken)}; {', '.join(rest)}"
+    return f"{' and '.join(taken)}{how}; {', '.join(rest)}"
 
 
 def pick_of(

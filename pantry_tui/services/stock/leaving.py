@@ -47,7 +47,7 @@ def give(
     taken = [part.container for part in parts]
     elsewhere = was_kept(p, [c for c in taken if suits(c, to) == 3])
     booked_of(p, parts, lambda ids, much: said.Give(taken[0].batch, ids, much, to), at)
-    return replace(_gone(p, "Gave away", parts), warnings=elsewhere)
+    return replace(_gone(p, "Gave away", parts, to=to.strip()), warnings=elsewhere)
 
 
 @booked
@@ -91,7 +91,7 @@ def discard(
     with p.together():
         told = _shown(p, taken, reason, words, at)
         booked_of(p, parts, thrown, at)
-    return replace(_gone(p, "Discarded", parts), warnings=told)
+    return replace(_gone(p, "Discarded", parts, why=words), warnings=told)
 
 
 def _shown(
@@ -116,6 +116,10 @@ def _wanted(count: int | str | None) -> Wanted:
     return read_wanted(None if count is None else str(count))
 
 
-def _gone(p: Pantry, verb: str, parts: Sequence[Part]) -> Done:
+def _gone(p: Pantry, verb: str, parts: Sequence[Part], *, to: str = "", why: str = "") -> Done:
+    """What was booked, to whom or why: what was chosen by one key is read again before it is
+    forgotten."""
     taken = [part.container for part in parts]
-    return Done(f"{verb} {say_drawn(p, parts)}.", (), names(p, taken))
+    whom = f" to {to}" if to else ""
+    reason = f" ({why})" if why else ""
+    return Done(f"{verb} {say_drawn(p, parts, whom + reason)}.", (), names(p, taken))

@@ -221,6 +221,28 @@ def of_code(p: Pantry, code: str, *, all_of_it: bool = True) -> list[DueRow]:
     return rows(p, ids)
 
 
+def begins_a_code(p: Pantry, begun: str) -> bool:
+    """Whether a lid code that was ever given begins so, or is that."""
+    sql = "SELECT 1 FROM codes WHERE code >= ? AND code < ? LIMIT 1"
+    with reading(p.path):
+        return p.store.db.execute(sql, (begun, begun + _AFTER)).fetchone() is not None
+
+
+def beginning_with(p: Pantry, begun: str, most: int) -> dict[str, str]:
+    """The food of each lid code of what is in store that begins so, the shortest codes first."""
+    sql = (
+        "SELECT min(id) FROM lines WHERE code >= ? AND code < ? GROUP BY code "
+        "ORDER BY length(code), code LIMIT ?"
+    )
+    with reading(p.path):
+        ids = [row[0] for row in p.store.db.execute(sql, (begun, begun + _AFTER, most))]
+    return {row.code: row.food for row in rows(p, ids)}
+
+
+#: Behind every character of a lid code.
+_AFTER = "~"
+
+
 def hurried(p: Pantry) -> set[str]:
     """The batches with something whose two hours out of the cold run."""
     ready(p)

@@ -8,7 +8,9 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.explain import chain
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.log.events import standing
 from pantry_tui.core.log.fold_place import path_of
+from pantry_tui.core.log.payloads import Discard, Give
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import State
@@ -19,6 +21,8 @@ from pantry_tui.services.rows import BatchView
 from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.view import cautions, rows_of
+from pantry_tui.store.log import of_batch
+from pantry_tui.store.store import reading
 
 
 def show(p: Pantry, code: str) -> BatchView:
@@ -31,8 +35,10 @@ def show(p: Pantry, code: str) -> BatchView:
         if c.here:
             for rule in p.judge(c).rules:
                 cited[f"{p.cite(rule)}: {said_by(rule)}"] = None
+    how = _how_it_went(p, batch)
     gone = tuple(
         f"{name_of(p, c)} {c.fate} {dates.say(c.ended) if c.ended else ''}".strip()
+        + how.get(c.id, "")
         for c in containers
         if not c.here
     )
@@ -54,6 +60,20 @@ def show(p: Pantry, code: str) -> BatchView:
         tasted=tuple(f"{dates.say(one.day)}: {one}" for one in batch.rated),
         views=_views(p, batch, containers),
     )
+
+
+def _how_it_went(p: Pantry, batch: Batch) -> dict[str, str]:
+    """Container -> why it was discarded, or to whom it was given, as it was said."""
+    found: dict[str, str] = {}
+    with reading(p.path):
+        events = standing(of_batch(p.store.db, batch.id))
+    for event in events:
+        match event.payload:
+            case Discard(containers=ids, why=why) if why:
+                found |= dict.fromkeys(ids, f" ({why})")
+            case Give(containers=ids, to=to) if to:
+                found |= dict.fromkeys(ids, f" to {to}")
+    return found
 
 
 def _views(p: Pantry, batch: Batch, containers: Sequence[Container]) -> tuple[str, ...]:

@@ -155,6 +155,22 @@ def test_half_a_record_of_somebody_elses_jar_is_no_process(p: Pantry, half: str)
     assert row(p, f"{whole}/1").usable
 
 
+@pytest.mark.parametrize(
+    ("typed", "days"),
+    [
+        ("use by {}", 6), ("expires {}", 6), ("use-by={}", 6), ("expiry={}", 6),
+        ("best before {}", 1), ("sell by {}", 1), ("printed={}", 1),
+    ],
+)  # fmt: skip
+def test_a_use_by_is_told_from_the_other_dates_of_a_pack(p: Pantry, typed: str, days: int) -> None:
+    code = up(p, f"1 kg chicken, bought in, fridge, {typed.format(p.today + timedelta(6))}")
+    row = next(one for one in view.due(p) if one.code == code)
+    assert row.discard_after == p.today + timedelta(days)
+    correct(p, code, process=[("dated", "use-by")])
+    row = next(one for one in view.due(p) if one.code == code)
+    assert row.discard_after == p.today + timedelta(6)
+
+
 def test_a_printed_date_is_that_of_bought_food(p: Pantry) -> None:
     tins = up(p, "2 tins peaches, bought in, larder, printed=2027-03-31")
     assert row(p, f"{tins}/1").best_by == date(2027, 3, 31)

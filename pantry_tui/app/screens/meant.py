@@ -1,0 +1,56 @@
+"""What acting on lines says and reads: which containers, of what a question is, how many."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from functools import wraps
+from typing import Any
+
+from pantry_tui.app.format import clip
+from pantry_tui.app.widgets.line import Line
+from pantry_tui.errors import Refused
+from pantry_tui.services.batchwork import repack
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Done
+from pantry_tui.services.stock import act
+
+
+@wraps(act.ready)
+def all_ready(p: Pantry, ref: str, **more: Any) -> Done:
+    return act.ready(p, ref.partition("/")[0], **more)
+
+
+@wraps(repack.ready_into)
+def into(p: Pantry, ref: str, **more: Any) -> Done:
+    return repack.ready_into(p, ref.partition("/")[0], **more)
+
+
+def said_line(typed: str) -> dict[str, Any]:
+    return {"line": typed} if typed else {}
+
+
+def refs_of(lines: Sequence[Line], number: int) -> list[str]:
+    """The containers that are meant: one of each line, or `number` of the only one.
+
+    Raises Refused when fewer are there.
+    """
+    row = lines[0].row
+    if number == 1 or len(lines) > 1 or row is None:
+        return [line.ref for line in lines]
+    if number > row.count:
+        raise Refused(f"Only {row.count} of {row.code} {row.food} stand here in this state.")
+    return list(row.container_ids[:number])
+
+
+def about(lines: Sequence[Line]) -> str:
+    """What a question is about: `7C/4 strawberry jam`, or `3 marked lines`."""
+    if len(lines) != 1:
+        return f"{len(lines)} marked lines"
+    return clip(f"{lines[0].ref} {lines[0].row.food if lines[0].row else ''}", 40).strip()
+
+
+def counted(typed: str) -> tuple[int, str]:
+    """("3 Aunt Sunniva") -> 3 and whom; (1, "Aunt Sunniva") where no number leads."""
+    found = re.match(r"(\d{1,3})\s+(?:to\s+)?(?=\S)", typed)
+    return (max(1, int(found[1])), typed[found.end() :]) if found else (1, typed)
