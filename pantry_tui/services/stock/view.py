@@ -7,7 +7,7 @@ from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
+from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.lines import inside, lines, of_code, rows
 from pantry_tui.services.stock.ready import ready
@@ -130,7 +130,7 @@ def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
             "Only for jars from a tested process with the seal still tight; a bulging, leaking "
             "or spurting jar is not opened: discard it closed, in two bags."
         )
-    if batch.method is Method.PRESSURE and batch.food.acidity is Acidity.LOW_ACID:
+    if batch.method is Method.PRESSURE and not batch.food.is_acid:
         found.append("Where the process is in doubt, do not open it: ask before you eat.")
     if batch.method is Method.IN_OIL:
         found.append("In oil: refrigerator only and days only; botulism gives no smell.")
