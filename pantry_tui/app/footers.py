@@ -23,7 +23,7 @@ _FOOTER = {
     "underway": "tended detail back find jump undo",
     "week": "accept eaten later earlier swap skip pin eatout dish table picture use open thaw "
     "detail undo backups guides jump find putup discard",
-    "count": "agree digit uncount move sign unlisted book forget undo guides",
+    "count": "agree digit book sign move uncount unlisted forget undo guides",
     "log": "detail find jump undo redo putup",
     "outlook": "detail whatif months picture year find jump putup undo",
     "import": "holds ignore order bring back undo",

@@ -31,7 +31,7 @@ def _in_key(found: re.Match[str], own: Own) -> str:
     command = next((one for one in COMMANDS if one.id == id_), None)
     words = re.sub(r"\s*(?:--[a-z-]+|\b[0-9][A-Z]+(?:/\d+)?\b)", "", rest).strip()
     if command is None and verb in {one.id for one in BY_NAME}:
-        return f": ({verb})"
+        return f"{verb} (with :)"
     if command is None:
         return " ".join(filter(None, (verb, words)))
     key = f"{as_own(command, own).first} ({command.word})"

@@ -121,6 +121,9 @@ def test_what_is_in_progress_tells_its_day_and_its_jobs(demo: Pantry) -> None:
 def test_spans_are_cut_drawn_and_said_plainly() -> None:
     row = (Span("plums", "sound"), Span("─▔┊█", "muted"))
     assert text_of([fit(row, 6)]) == ["plums─"]
+    counted = (Span("north wall · 17", "head"), Span("   ", "muted"))
+    assert text_of([fit(counted, 14)]) == ["north wall · …"], "half a number is another one"
+    assert text_of([fit(counted, 15)]) == ["north wall · 17"]
     assert ascii_of(text_of([row])) == ["plums--|#"]
     assert all(one.isascii() for one in ascii_of([" ▁▂▃▄▅▆▇█━╌┃"]) if "┃" not in one)
     assert block(0) == " "

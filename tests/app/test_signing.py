@@ -143,7 +143,7 @@ def test_what_a_sign_would_mean_is_what_it_means_once_it_is_booked(p: Pantry) ->
         ("free it with `reserve --free`.", "free it with k (reserve)."),
         ("`pantry-tui due` lists the codes", "D (due) lists the codes"),
         ("`undo` it and say --since 90m.", "z (undo) it and say since 90m."),
-        ("Look at the others: pantry-tui recall 7C.", "Look at the others: : (recall)."),
+        ("Look at the others: pantry-tui recall 7C.", "Look at the others: recall (with :)."),
         ("beans - past best", "beans - past best"),
     ],
 )  # fmt: skip

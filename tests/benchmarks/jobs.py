@@ -48,6 +48,8 @@ class Job(NamedTuple):
 
 
 COUNTED = 20
+#: The lid code of a crock that has stood long enough to be called ready.
+CROCK = "3P"
 JOBS = (
     Job("use the first that is to be eaten", ((("u",), ""),), Did.USE, 1),
     Job("open one by its lid code", ((("9fo",), ""),), Did.OPEN, 3),
@@ -73,7 +75,7 @@ JOBS = (
     ),
     Job(
         "fill a crock into jars",
-        ((("5mf",), "into"), (("5 quart jars, fridge", "Enter"), "")),
+        (((f"{CROCK.lower()}f",), "into"), (("5 quart jars, fridge", "Enter"), "")),
         Did.READY,
     ),
     Job(
@@ -111,7 +113,7 @@ def play(job: Job) -> tuple[bool, list[str]]:
         store = Path(folder) / "demo.db"
         build_demo(store, TODAY)
         with open_pantry(store, TODAY) as p:
-            _three_more(p)
+            _some_more(p)
             before = len(list(p.events))
         terminal = Terminal(store, Path(folder) / "tmux")
         try:
@@ -140,11 +142,14 @@ def _stands(key: str, screen: str) -> bool:
     return re.search(rf"(?<!\S){named}(?!\w)", screen) is not None
 
 
-def _three_more(p: Pantry) -> None:
-    """The shelf that is counted first has seventeen lines in the demo."""
+def _some_more(p: Pantry) -> None:
+    """The shelf that is counted first has seventeen lines in the demo, and no crock is ready."""
     for food in ("pears", "apricots", "cherries"):
         line = f"3 pint jars {food}, boiling-water canned, north wall, yesterday"
         putup.put_up(p, putup.read(p, line))
+    crock = putup.read(p, "1 crock sauerkraut, 5 quart, lactic ferment, cellar, 1 oct")
+    if putup.put_up(p, crock).code != CROCK:
+        raise RuntimeError(f"the crock has another lid code than {CROCK}")
 
 
 def _done(job: Job, store: Path, before: int, paper: Path) -> bool:

@@ -39,12 +39,17 @@ def wide(row: Row) -> int:
 
 
 def fit(row: Row, width: int) -> Row:
-    """A row of at most `width` cells; what is beyond is cut off."""
+    """A row of at most `width` cells; what is beyond is cut off, and words say that they were: half
+    a number would be another one."""
     left, found = width, []
     for span in row:
         if left <= 0:
             break
-        text = span.text if cell_len(span.text) <= left else set_cell_size(span.text, left)
+        text = span.text
+        if cell_len(text) > left:
+            kept = set_cell_size(text, left)
+            says = any(char.isalnum() for char in text[len(kept) :])
+            text = f"{set_cell_size(text, left - 1)}…" if says else kept
         left -= cell_len(text)
         found.append(span._replace(text=text))
     return tuple(found)

@@ -20,6 +20,7 @@ from pantry_tui.app.filenames import rest_of
 from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.widgets.inunits import in_units
+from pantry_tui.app.widgets.keyline import NO_BREAK
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
 
@@ -83,7 +84,9 @@ class Choose(ModalScreen[str | None]):
             ways = ["[b]1-9[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
         if not self._sure and len(self._options) > FEW:
             ways.append("[b]letters[/b] narrow")
-        return "   ".join([*ways, "[@click=screen.back][b]Esc[/b] leaves[/]"])
+        # A key and what it does stay on one line.
+        whole = [one.replace(" ", NO_BREAK) for one in [*ways, "[b]Esc[/b] leaves"]]
+        return "   ".join([*whole[:-1], f"[@click=screen.back]{whole[-1]}[/]"])
 
     def on_mount(self) -> None:
         self.set_class(bool(self._note), "-noted")

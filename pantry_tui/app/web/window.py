@@ -17,6 +17,7 @@ from textual.widgets import Input
 
 from pantry_tui.app import main as main_of_app
 from pantry_tui.app.main import PantryApp
+from pantry_tui.app.widgets.codebar import CodeBar
 from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
 from pantry_tui.services.clock import Clock
@@ -52,7 +53,7 @@ class WindowApp(PantryApp):
 
     def _tell_typed(self) -> None:
         """A phone has no keyboard until one is needed."""
-        typed = isinstance(self.focused, Input)
+        typed = isinstance(self.focused, Input | CodeBar)
         if typed != self._typed and isinstance(self._driver, WebDriver):
             self._typed = typed
             self._driver.write_meta({"type": TYPES, "typed": typed})
