@@ -157,8 +157,11 @@ def _near(
             if like is not None and _parted(line, i, i + size):
                 _claim(line, i, i + size)
                 ids = [id_ for id_ in places if kitchen.climates.get(id_) is like]
+                if len(ids) == 1:
+                    return Stands(ids[0], places[ids[0]])  # the only one of its kind here
                 choices = tuple(sorted(places[id_] for id_ in ids))
-                why = f"There is no place called {typed!r}: say which place, or make it."
+                could = f"; it could be {' or '.join(choices)}" if choices else ""
+                why = f"There is no place called {typed!r}{could}: say which place, or make it."
                 return Stands(ask=(typed, choices, why))
             hits = [ids for tail, ids in tails.items() if _slipped(words, tail)]
             if hits and not kitchen.composer.names(" ".join(words)):
