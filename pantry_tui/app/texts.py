@@ -41,8 +41,13 @@ def difference_text(found: Sequence[Difference], left: int) -> str:
 
 
 def so_many(reading: PutUpReading) -> str:
-    """ "4 half-pint jars", "1 × 6 quart crock": two numbers never stand side by side."""
+    """ "4 half-pint jars", "1 × 6 quart crock", "12" eggs, "2 lb" of beef: two numbers never stand
+    side by side."""
     vessel = " ".join(clean(f"{reading.size} {reading.container}").split())
+    if not vessel and reading.contents is not None:
+        return (
+            f"{reading.count} × {reading.contents}" if reading.count > 1 else f"{reading.contents}"
+        )
     between = " × " if vessel[:1].isdigit() else " "
     return f"{reading.count}{between}{vessel}".strip()
 

@@ -24,6 +24,11 @@ class ShelvesScreen(Acts, Rates, StockList):
     BINDINGS = bindings("shelves")
     empty = "There is no place yet: press a and name the first one."
 
+    def start(self) -> int:
+        """Where words are sought on what of it is eaten first, else on the first place."""
+        found = self.oldest_found() if self.sought else None
+        return found or 0
+
     _new = ""  # the path of a place that was made just now
 
     def columns(self, width: int) -> tuple[Column, ...]:
