@@ -110,7 +110,11 @@ def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tu
         # What, where, until when: where it stands takes the room of the lid code, which the
         # sentence under the list says.
         second = Column("place", "where", 9) if where else code_column(longest)
-        food = Column("food", "food", max(free - 16 - second.width, 8))
+        if where and free - 16 - second.width < 8:
+            # Very large letters on a phone: a date that is cut off says another day.
+            food = Column("food", "food", max(free - 16, 6))
+            return (Column("mark", "", 2), food, Column("until", "until", 14))
+        food = Column("food", "food", max(free - 16 - second.width, 6))
         named = (food, second) if where else (second, food)
         return (Column("mark", "", 2), *named, Column("until", "until", 14))
     worded, dated = width >= 100, width >= 130

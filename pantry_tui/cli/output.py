@@ -5,14 +5,17 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from pantry_tui.cli.call import Call
-from pantry_tui.cli.fields import each, flag, word, words
+from pantry_tui.cli.fields import each, flag, option, word, words
 from pantry_tui.cli.verb import Verb
+from pantry_tui.errors import BadInput
 from pantry_tui.paths import typed_path
 from pantry_tui.services.output import jsonable
+from pantry_tui.services.output.fitting import read_size
+from pantry_tui.services.rows import Label
 
 
 class Sheet(Verb):
-    what: str = words("due, opened, week, outage, or a place")
+    what: str = words("due, opened, week, outage, count, count PLACE, or a place")
     html: bool = flag("--html", "a page to print from a browser")
 
     def run(self, call: Call) -> int:
@@ -27,14 +30,27 @@ class Sheet(Verb):
 class Labels(Verb):
     codes: tuple[str, ...] = each("lid codes; without any, what was put up today", "CODE")
     html: bool = flag("--html", "a page to print from a browser")
+    size: str | None = option("--size", "SIZE", "60x40mm, 2.5x1.5in, 'round 50mm': with --html")
+    gift: bool = flag("--gift", "for what is given away: how to keep it, until when")
+    roll: bool = flag("--roll", "each label a page of its own: with --html and --size")
 
     def run(self, call: Call) -> int:
-        from pantry_tui.services.output import paper
+        from pantry_tui.services.output import labels
 
+        size = read_size(self.size) if self.size is not None else None
+        if size is not None and not self.html:
+            raise BadInput("A size is for a page to print: add --html.")
+        if self.roll and size is None:
+            raise BadInput("A roll has labels of one size: add --size 60x40mm.")
         with call.pantry() as p:
-            found = paper.labels(p, self.codes)
-        text = paper.label_html if self.html else paper.label_text
-        return call.answer(found, jsonable.plain, lambda labels: [text(labels).rstrip("\n")])
+            found = labels.labels(p, self.codes, gift=self.gift)
+
+        def text(found: Sequence[Label]) -> str:
+            if not self.html:
+                return labels.label_text(found)
+            return labels.html(found, size, gift=self.gift, roll=self.roll)
+
+        return call.answer(found, jsonable.plain, lambda found: [text(found).rstrip("\n")])
 
 
 class Calendar(Verb):

@@ -174,8 +174,8 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
     (
         "Print",
         (
-            Entry("sheet", "output:Sheet", "For the door: due, opened, week, outage, or a place"),
-            Entry("labels", "output:Labels", "Lid labels"),
+            Entry("sheet", "output:Sheet", "On paper: due, opened, week, outage, count or a place"),
+            Entry("labels", "output:Labels", "Labels for lids and gifts, of any size"),
             Entry("calendar", "output:Calendar", "All dates ahead as a calendar file (RFC 5545)"),
         ),
     ),

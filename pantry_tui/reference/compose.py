@@ -32,6 +32,7 @@ _JOINED = 3
 _STILL = frozenset({"rice"})
 #: What joins two foods that one word like soup is made of, and all that joins two.
 _AND = frozenset({"and", "&", "or"})
+_TELLING = frozenset({"cut of meat", "variety by name", "kind"})
 _JOINS = JOINING | _AND
 
 
@@ -93,6 +94,12 @@ class Composer:
     def names(self, text: str) -> bool:
         """Whether it is exactly the name of a food."""
         return self._named(text) is not None
+
+    def stays(self, word: str) -> bool:
+        """Whether a word leaves the food beside it what it is, and tells little: a colour, a size,
+        a way to cut it. A variety and a cut of meat tell more."""
+        row = self._beside.words.get(_key([word]))
+        return row is not None and row.kind not in _TELLING
 
     def made_of(self, words: Sequence[str]) -> bool:
         """Whether they are a word like jam or soup, which is made of what stands in front."""

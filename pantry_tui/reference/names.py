@@ -22,7 +22,7 @@ class Food:
     strictest figures of its group, as one that is in no table. `says` is the method that its name
     says (strawberry jam is jam), "" for most. `parent` is the food it is a kind of; what is advised
     against for that one is advised against for it, and nothing else is lent. `role` is what it is
-    at table, "" for the usual one of its group.
+    at table, "" for the usual one of its group; `usual` are the ways that households keep it.
     """
 
     name: str
@@ -36,6 +36,7 @@ class Food:
     says: str = ""
     parent: str = ""
     role: str = ""
+    usual: tuple[str, ...] = ()
 
     @property
     def facts(self) -> FoodFacts:

@@ -36,6 +36,7 @@ def _foods(folder: Path) -> tuple[Food, ...]:
     found = []
     columns = (
         *("name", "aliases", "group", "acidity", "classes", "judged", "says", "parent", "role"),
+        "usual_methods",
     )
     for row in read_rows(folder / "foods.csv", columns):
         month = row.number_or_none("harvest_month")
@@ -54,6 +55,7 @@ def _foods(folder: Path) -> tuple[Food, ...]:
                 row.word("says", Method).value if row.text("says") else "",
                 row.text("parent"),
                 row.text("role"),
+                row.words("usual_methods"),
             )
         )
     return tuple(found)
@@ -125,7 +127,7 @@ def _crops(folder: Path, sources: dict[str, Source], known: set[str]) -> dict[st
 
 def rule_keys(foods: Iterable[Food]) -> set[str]:
     """What the food column of a rule may hold."""
-    found = {"*", "class:vacuum-packed", "class:vacuum-fish"}
+    found = {"*", "class:vacuum-packed", "class:vacuum-fish", "class:cut"}
     found |= {f"group:{group}" for group in Group}
     for food in foods:
         found |= {food.name} | {f"class:{one}" for one in food.classes}

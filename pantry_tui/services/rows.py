@@ -125,13 +125,16 @@ class Difference:
 @dataclass(frozen=True, slots=True)
 class Sheet:
     """A table to print: title, heads, rows, and what to take care of below; `parts` are words that
-    stand over so many of the rows, one after the other."""
+    stand over so many of the rows, one after the other. `more` are tables on the same paper;
+    `loose` leaves room between the lines for a pen."""
 
     title: str
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     notes: tuple[str, ...]
     parts: tuple[tuple[str, int], ...] = ()
+    more: tuple[Sheet, ...] = ()
+    loose: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +148,8 @@ class Label:
     best_by: str
     caution: str
     discard_after: str = ""  # empty where none is published
+    process: str = ""  # how it was processed, or that nobody wrote it down
+    opened: str = ""  # of a gift: how it is kept once it is open
 
 
 @dataclass(frozen=True, slots=True)

@@ -128,7 +128,7 @@ def test_the_method_gives_way_before_the_name_and_the_state_never() -> None:
     )  # fmt: skip
 
 
-@pytest.mark.parametrize("width", [40, 60, 80, 99, 120, 160])
+@pytest.mark.parametrize("width", [30, 40, 60, 80, 99, 120, 160])
 @pytest.mark.parametrize("beside", ["place", "method"])
 def test_no_date_is_ever_clipped(width: int, beside: str) -> None:
     columns = due_columns(width, beside)

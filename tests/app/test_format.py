@@ -21,7 +21,7 @@ def test_a_near_date_has_its_day_and_a_far_one_its_year() -> None:
     assert (day(None), short_day(None), week_day(DAY)) == ("none", "none", "Wed 9 Dec")
 
 
-@pytest.mark.parametrize("width", [40, 80, 120])
+@pytest.mark.parametrize("width", [30, 40, 80, 120])
 def test_the_columns_of_a_list_fill_its_width_and_no_more(width: int) -> None:
     for beside in ("place", "method"):
         assert sum(column.width for column in due_columns(width, beside)) <= width - 2

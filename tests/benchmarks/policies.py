@@ -90,7 +90,8 @@ def paced(seen: Seen) -> list[Jar]:
 
 
 def ours(seen: Seen) -> list[Jar]:
-    """The week as the program plans it, then on along its list; appetite learned from the books."""
+    """The week as the program plans it, then on along its list, which is made anew when it is
+    through, but for what it keeps; appetite learned from the books."""
     return _planned(seen, _learned(seen))
 
 
@@ -160,8 +161,10 @@ def _planned(seen: Seen, foods: Mapping[str, float]) -> list[Jar]:
     }
     wanted = needs(found, eats, start, harvests, eaten, _expected(seen, found, harvests))
     menu = plan(found, eats, start, wanted)
-    names = dict.fromkeys([*menu.order, *(one.container for one in menu.more), *jars])
-    return [jars[name] for name in names if name in jars]
+    kept = {one.food for one in menu.kept}
+    more = [one.container for one in menu.more]
+    rest = [name for name, jar in jars.items() if jar.food.name not in kept]
+    return [jars[name] for name in dict.fromkeys([*menu.order, *more, *rest]) if name in jars]
 
 
 def _candidate(

@@ -268,7 +268,9 @@ ROWS: dict[str, Row] = {
     "calc boil": _sum(("--altitude", "1800ft", "--psi", "11"), ("tomatoes",)),
     # Print
     "sheet": Row(("due",), s.SHEET, None, ("attic",)),
-    "labels": Row(("{peaches}",), s.Some(s.LABEL), None, ("9ZZ",)),
+    "labels": Row(
+        ("{peaches}",), s.Some(s.LABEL), ("--gift", NOTHING_LEFT), ("{peaches}", "--size", "big")
+    ),
     "calendar": Row(("{folder}/dates.ics",), s.FILE, ("{folder}/store.db",), ()),
     # The store and the app
     "init": Row(

@@ -181,6 +181,9 @@ WEEK = {
     "to": Day,
     "people": int,
     "take": Some(TAKE),
+    "beside": [TAKE],
+    "more": [TAKE],
+    "kept": [TAKE],
     "waiting": [DUE],
     "discard": [DUE],
 }

@@ -24,6 +24,7 @@ Run = Callable[[float], Outcome]
 
 #: A name -> the module whose `run` makes it.
 RUNS = {
+    "browser": "tests.long.browser",
     "faults": "tests.long.faults",
     "flips": "tests.long.flips",
     "histories": "tests.long.histories",

@@ -312,6 +312,21 @@ def test_when_ground_meat_may_be_frozen_again(cut: Cut, action: str) -> None:
     assert asked("frozen", "ground beef", "sealed", cut).action == action
 
 
+@pytest.mark.parametrize("ice", [None, True])
+@pytest.mark.parametrize(
+    ("read", "action"), [(0, "keep"), (31, "keep"), (32, "discard"), (40, "discard")]
+)
+def test_ice_cream_goes_once_the_freezer_is_no_colder_than_a_refrigerator(
+    read: float, action: str, ice: bool | None
+) -> None:
+    # foodsafety.gov, frozen food and power outages: also while ice is left and it is at 40 F or
+    # below; within the hours of a shut door too, which promise what stays frozen.
+    cut = Cut(FREEZER, 10, True, read, ice)
+    assert asked("frozen", "ice cream", "sealed", cut).action == action
+    meat = "keep" if action == "keep" else "refreeze"
+    assert asked("frozen", "ground beef", "sealed", cut).action == meat
+
+
 @pytest.mark.parametrize(
     ("method", "food"),
     [("alcohol ferment", "cider"), ("rendered fat", "lard"), ("lime-kept", "eggs")],

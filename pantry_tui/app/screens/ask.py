@@ -154,7 +154,7 @@ class Choose(ModalScreen[str | None]):
         how.update(Content(self._how()))
 
     def _words(self, option: str) -> str:
-        return clip(in_units(self, option), max(30, min(self.app.size.width - 9, 100)))
+        return clip(in_units(self, option), max(20, min(self.app.size.width - 10, 100)))
 
     def _how(self) -> str:
         """For how many, and which letters were typed."""

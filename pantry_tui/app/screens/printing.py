@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
 from pantry_tui.errors import PantryError
 from pantry_tui.paths import typed_path
-from pantry_tui.services.output import paper, printing
+from pantry_tui.services.output import labels, paper, printing
+from pantry_tui.services.output.fitting import Size, read_size
 from pantry_tui.services.rows import Done
 
 if TYPE_CHECKING:
@@ -22,9 +23,11 @@ DOOR, OPENED, WEEK, OUTAGE, PLACE = (
     "the last power cut",
     "a place, to count it without a screen ...",
 )
-TODAY, OF_CODES, CALENDAR = (
+TODAY, OF_CODES, SIZED, GIFTS, CALENDAR = (
     "labels for what was put up today",
     "labels of some lid codes ...",
+    "labels of a size of yours, or round ones ...",
+    "gift labels ...",
     "all dates ahead as a calendar file ...",
 )
 PRINTER, BROWSER, FILE = "the printer", "the browser, to print there", "a file ..."
@@ -32,13 +35,20 @@ PRINTER, BROWSER, FILE = "the printer", "the browser, to print there", "a file .
 #: As `paper.sheet` calls them.
 SHEETS = {DOOR: "due", OPENED: "opened", WEEK: "week", OUTAGE: "outage"}
 
+#: What is typed: the question, an example, whether it is for gifts.
+ASKED = {
+    OF_CODES: ("Labels of which lid codes?", "7C 9H", False),
+    SIZED: ("Which lid codes, and of what size?", "7C 9H, round 50mm", False),
+    GIFTS: ("Gift labels of which lid codes?", "7C 9H, 90x60mm", True),
+}
+
 #: What a page is made of: plain text, and a page for a browser.
 Made = tuple[str, str]
 
 
 def ask_paper(host: Host) -> None:
     """What is to be printed or written."""
-    options = [*SHEETS, PLACE, TODAY, OF_CODES, CALENDAR]
+    options = [*SHEETS, PLACE, TODAY, OF_CODES, SIZED, GIFTS, CALENDAR]
     host.push_screen(
         Choose("Print what? Esc: nothing.", options), given(lambda got: _what(host, got))
     )
@@ -52,14 +62,14 @@ def _what(host: Host, got: str) -> None:
         _where(host, got, lambda: labels_of(p, ()))
     elif got == PLACE:
         paths = sorted(p.place_paths().values())
-        then = given(lambda path: _where(host, path, lambda: sheet_of(p, path)))
+        then = given(lambda path: _where(host, path, lambda: sheet_of(p, f"count {path}")))
         host.push_screen(Choose("Which place?", paths), then)
-    elif got == OF_CODES:
-        question = TypeLine(
-            "Labels of which lid codes?", "7C 9H", accept=lambda t: labels_of(p, t.split())
-        )
+    elif got in ASKED:
+        title, example, gift = ASKED[got]
+        question = TypeLine(title, example, accept=lambda typed: typed_labels(p, typed, gift=gift))
         host.push_screen(
-            question, given(lambda typed: _where(host, got, lambda: labels_of(p, typed.split())))
+            question,
+            given(lambda typed: _where(host, got, lambda: typed_labels(p, typed, gift=gift))),
         )
     else:
         _file(
@@ -75,9 +85,17 @@ def sheet_of(p: Pantry, what: str) -> Made:
     return paper.sheet_text(page), paper.sheet_html(page)
 
 
-def labels_of(p: Pantry, codes: tuple[str, ...] | list[str]) -> Made:
-    found = paper.labels(p, codes)
-    return paper.label_text(found), paper.label_html(found)
+def labels_of(
+    p: Pantry, codes: Sequence[str], size: Size | None = None, *, gift: bool = False
+) -> Made:
+    found = labels.labels(p, codes, gift=gift)
+    return labels.label_text(found), labels.html(found, size, gift=gift)
+
+
+def typed_labels(p: Pantry, typed: str, *, gift: bool) -> Made:
+    """ "7C 9H", "7C 9H, 60x40mm", "7C, round 50mm". Raises PantryError."""
+    codes, comma, size = typed.partition(",")
+    return labels_of(p, codes.split(), read_size(size.strip()) if comma else None, gift=gift)
 
 
 def _where(host: Host, title: str, make: Callable[[], Made]) -> None:

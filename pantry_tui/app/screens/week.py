@@ -98,6 +98,7 @@ class WeekScreen(Acts, RowWords, Beside):
         for title, takes in (
             ("Open beside the meals", found.beside),
             ("If you want more, these next", found.more),
+            ("Better kept, to last until more comes", found.kept),
         ):
             named = rows_named(self.host.pantry, {take.containers[0] for take in takes})
             # Two jars of one line stand there once.

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
+import json
 import socket
 import sys
 from asyncio.subprocess import PIPE, Process
@@ -20,6 +21,7 @@ from textual_serve.server import Server
 
 from pantry_tui.app.web import page
 from pantry_tui.app.web.gate import Gate
+from pantry_tui.app.web.window import TYPES
 from pantry_tui.errors import StoreError
 
 COOKIE = "pantry"
@@ -44,7 +46,8 @@ _HEADERS = {
     ),
     "Cross-Origin-Opener-Policy": "same-origin",
     "Cross-Origin-Resource-Policy": "same-origin",
-    "Referrer-Policy": "no-referrer",
+    # Not "no-referrer": with it a browser says "Origin: null" of our own form as of anybody's.
+    "Referrer-Policy": "same-origin",
     "X-Content-Type-Options": "nosniff",
     "X-Frame-Options": "DENY",
 }
@@ -64,6 +67,14 @@ class Window(AppService):
         assert self._process.stdin is not None
         self._stdin = self._process.stdin
         return self._process
+
+    async def on_meta(self, data: bytes) -> None:
+        """What the app says beside what it paints; that a line is typed in it is for the page."""
+        told = json.loads(data)
+        if told["type"] == TYPES:
+            await self.remote_write_str(json.dumps([TYPES, bool(told["typed"])]))
+        else:
+            await super().on_meta(data)
 
     async def stop(self) -> None:
         try:
@@ -150,7 +161,8 @@ class PantryServer(Server):
         if set(request.query) - {"letters"}:
             # The page's script obeys some words in the address: none of them reaches it.
             return web.Response(status=303, headers={"Location": "/"})
-        letters = _number(request.query.get("letters"), *_LETTERS_PX)
+        asked = request.query.get("letters")
+        letters = None if asked is None else _number(asked, *_LETTERS_PX)
         return _page(page.app(f"ws://{request.headers['Host']}/ws", letters))
 
     async def handle_websocket(self, request: web.Request) -> web.WebSocketResponse:

@@ -12,6 +12,9 @@ import sys
 from datetime import date
 from pathlib import Path
 
+from textual.drivers.web_driver import WebDriver
+from textual.widgets import Input
+
 from pantry_tui.app import main as main_of_app
 from pantry_tui.app.main import PantryApp
 from pantry_tui.core.text import clean
@@ -20,8 +23,11 @@ from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.store.copies import daily
 
-#: Seconds between two looks at whether the server still lives.
+#: Seconds between two looks at whether the server still lives, and at what has the keys.
 LOOKS_EVERY = 1.0
+TYPES_EVERY = 0.1
+#: What the window says to the page: whether a line is typed in it now.
+TYPES = "types"
 
 
 class WindowApp(PantryApp):
@@ -29,13 +35,27 @@ class WindowApp(PantryApp):
 
     # The screen library looks for it beside the file of the class.
     CSS_PATH = str(Path(main_of_app.__file__).with_name("app.tcss"))
+    # Half blocks leave gaps between the lines of a browser; lines that join do not.
+    CSS = """
+    TypeLine Input, PutUpScreen Input { border: round $border-blurred; }
+    TypeLine Input:focus, PutUpScreen Input:focus { border: round $border; }
+    """
 
     def __init__(self, pantry: Pantry) -> None:
         super().__init__(pantry, served=True)
         self._server = os.getppid()
+        self._typed = False
 
     def on_mount(self) -> None:
         self.set_interval(LOOKS_EVERY, self._leave_alone)
+        self.set_interval(TYPES_EVERY, self._tell_typed)
+
+    def _tell_typed(self) -> None:
+        """A phone has no keyboard until one is needed."""
+        typed = isinstance(self.focused, Input)
+        if typed != self._typed and isinstance(self._driver, WebDriver):
+            self._typed = typed
+            self._driver.write_meta({"type": TYPES, "typed": typed})
 
     def _leave_alone(self) -> None:
         if os.getppid() != self._server:

@@ -10,7 +10,8 @@ from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
+    from datetime import date
 
     from pantry_tui.services.plan.cooking import Cooked
     from pantry_tui.services.rows import Take, WeekView
@@ -22,19 +23,7 @@ def week(view: WeekView) -> list[str]:
     people = "1 person" if view.people == 1 else f"{view.people} people"
     lines = [f"{say(view.start)} to {say(view.end)}, for {people}, {state}"]
     lines += [clean(f"Eaten on {say(day)}: {what}.") for day, what in view.eaten]
-    rows = [
-        (
-            say(take.day),
-            take.code,
-            take.food,
-            take.amount or str(take.count),
-            take.place,
-            kitchen_count(take.servings),
-            say(take.thaw_by) if take.thaw_by else "",
-            take.dish,
-        )
-        for take in view.take
-    ]
+    rows = [row for _, row in sorted(_rows(view.take), key=lambda one: one[0])]
     if rows:
         heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")
         lines += table(heads, rows)
@@ -42,6 +31,7 @@ def week(view: WeekView) -> list[str]:
         lines.append(_no_menu(view))
     lines += _listed("Open beside the meals", view.beside)
     lines += _listed("If you want more, these next", view.more)
+    lines += _listed("Better kept, to last until more comes", view.kept)
     lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
     if view.left_out:
         lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
@@ -50,6 +40,17 @@ def week(view: WeekView) -> list[str]:
     why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
     lines += ["Why:", *dict.fromkeys(why)] if why else []
     return [*lines, *(f"care: {one}" for one in view.cautions)]
+
+
+def _rows(takes: Sequence[Take]) -> Iterator[tuple[tuple[date, bool], tuple[str, ...]]]:
+    """A line for each day on which it is eaten, by day; what was opened before comes last."""
+    for take in takes:
+        thaw = say(take.thaw_by) if take.thaw_by else ""
+        much, some = take.amount or str(take.count), kitchen_count(take.servings)
+        named = take.code, take.food
+        yield (take.day, False), (say(take.day), *named, much, take.place, some, thaw, take.dish)
+        for day in (day for day in take.days if day > take.day):
+            yield (day, True), (say(day), *named, "rest", "", "", "", take.dish)
 
 
 def _listed(head: str, takes: Sequence[Take]) -> list[str]:

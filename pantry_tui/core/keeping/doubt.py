@@ -77,9 +77,12 @@ def unsealed(batch: Batch, container: Container) -> bool:
 def rescued(batch: Batch, spans: Sequence[Span], book: Rulebook) -> tuple[Span, ...] | None:
     """Its spans, oldest first, if it went into the cold within a day and stayed in it, from then on
     as an opened jar; None where it did not, or nothing could save it, or nobody knows when it was
-    made."""
+    made. Cold saves a jar of which the time or the pressure is in doubt: what has too little acid
+    or salt has it in the cold too."""
     cold = [span for span in spans if span.climate.is_cold]
-    if batch.made is None or not cold or not _may_be_saved(batch, book):
+    if batch.made is None or batch.method not in LIDDED or not cold:
+        return None
+    if not _may_be_saved(batch, book):
         return None
     since = cold[0].start
     out_again = any(span.end > since for span in spans if not span.climate.is_cold)

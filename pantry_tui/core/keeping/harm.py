@@ -9,9 +9,11 @@ anybody can see it. What is on neither list counts as what can.
 from __future__ import annotations
 
 import re
+from datetime import timedelta
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.prepared import hurts_cut, is_cut
 from pantry_tui.core.words import Acidity, Group, Method
 
 #: Dry, sugared or in spirit, whatever plant food it holds and however it is packed.
@@ -36,6 +38,9 @@ _DRY_CLASSES = frozenset({"nut", "sugar"})
 _TIN = r"\b(tin|can)s?\b"
 _AIRLESS = r"\b(tin|can|jar|pouch|carton)"
 _SHELF_READY = r"\b(tin|can|jar|pouch|carton|bottle)"
+#: No pack of fresh food is dated further ahead, beef under vacuum neither: what is was misread, or
+#: speaks of a tin (common practice, no source).
+LONGEST_USE_BY = timedelta(days=90)
 _SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
 #: Crops that are sold dry.
 _SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
@@ -49,6 +54,8 @@ def is_vacuum_packed(batch: Batch) -> bool:
 def kept_as(batch: Batch) -> Method:
     """The method whose figures speak for it: bought food has none of its own, so a tin is judged
     as canned, and what is no dry food as fresh."""
+    if is_cut(batch) and batch.method is Method.CELLAR:
+        return Method.FRESH
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
@@ -57,7 +64,8 @@ def kept_as(batch: Batch) -> Method:
         return Method.PRESSURE if low_acid else Method.BOILING_WATER
     if food.group is Group.MEAL:
         return Method.MEAL
-    return Method.FRESH if food.group in ANIMAL or _airless_crop(batch) else Method.BOUGHT
+    raw = food.group in ANIMAL or _airless_crop(batch) or is_cut(batch)
+    return Method.FRESH if raw else Method.BOUGHT
 
 
 def _airless_crop(batch: Batch) -> bool:
@@ -74,6 +82,18 @@ def use_by(batch: Batch) -> bool:
     tin = re.search(_TIN, batch.size.casefold()) is not None
     airless = is_vacuum_packed(batch) and batch.food.acidity is Acidity.LOW_ACID
     return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
+
+
+def date_stands_alone(batch: Batch) -> bool:
+    """Whether the date on a pack counts instead of the published days. On what only the cold keeps
+    that is a use-by (USDA FSIS, Food Product Dating: such a date is followed, behind a sell-by or
+    none the days of the chart count; UK FSA: eaten up to the use-by; both from memory), and one
+    that a fresh pack can have; every other date counts beside those days."""
+    if not use_by(batch):
+        return True
+    if batch.printed is None or ("dated", "use-by") not in batch.process:
+        return False
+    return batch.made is None or batch.printed - batch.made <= LONGEST_USE_BY
 
 
 def bought_cold(batch: Batch) -> bool:
@@ -108,6 +128,8 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return in_progress
     if method in _BY_ITS_ACID:
         return low_acid
+    if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
+        return hurts_cut(food)
     if method in _RAW:
         return food.group not in _CROPS
     if method is Method.BOUGHT:

@@ -21,7 +21,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.canned import low_acid_in_water
+from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
@@ -44,6 +44,7 @@ from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
+from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
 from pantry_tui.core.words import SEVERITY, Acidity, Climate, Method, State, Verdict
@@ -99,7 +100,15 @@ def _by_dates(
             return _doubtful(batch, start)
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
-    return _weigh(reckoning, start, places, of_wrong_clock(container, now))
+    against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
+    return _weigh(reckoning, start, places, against, _may_harm(batch, spans, book))
+
+
+def _may_harm(batch: Batch, spans: Sequence[Span], book: Rulebook) -> list[Trouble]:
+    """What makes harmful what else could not hurt: nobody knows how it was canned, or it is no
+    finished ferment."""
+    origin, raw = unknown_origin(batch), unripe(batch, spans, book)
+    return [*([Trouble(origin)] if origin else []), *([raw] if raw is not None else [])]
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:
@@ -113,7 +122,7 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
     then = Verdict.DO_NOT_TASTE if low_acid else Verdict.DISCARD
     if batch.made is None:
         return _settled(start, Fixed(then), why, wording.PROCESS)
-    if any(span.climate.is_cold for span in start.spans):
+    if batch.method in LIDDED and any(span.climate.is_cold for span in start.spans):
         # It came too late, or left the cold that had saved it: that is over at once.
         lost = _settled(start, Fixed(then), why, wording.PROCESS)
         return replace(lost, discard_after=batch.made - timedelta(days=1))
@@ -122,22 +131,23 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
 
 
 def _weigh(
-    reckoning: Reckoning, start: Assessment, places: Mapping[str, Place], lost: bool
+    reckoning: Reckoning,
+    start: Assessment,
+    places: Mapping[str, Place],
+    against: Sequence[Trouble],
+    hurts: Sequence[Trouble],
 ) -> Assessment:
-    """`lost`: nobody knows when what was done to it happened."""
+    """`against` leaves it unknown, `hurts` makes it harmful beside."""
     batch, now = reckoning.batch, reckoning.now
     outcomes = after_cuts(reckoning, places, now)
     safety = _safety(reckoning, outcomes)
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
-    origin = unknown_origin(batch)
-    harmless = not (origin or can_hurt(batch, in_progress))
+    harmless = not (hurts or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
-    quality = _quality(reckoning)
-    troubles = [Trouble(WRONG_CLOCK)] if lost else []
-    if origin:
-        troubles.append(Trouble(origin))
+    quality = _quality(reckoning, safety)
+    troubles = [*against, *hurts]
     troubles += reckoning.troubles()
     troubles += [Trouble(one.said) for one in outcomes if one.triage.verdict is Verdict.UNKNOWN]
     doubted = next(iter(troubles), None)
@@ -188,11 +198,13 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
-def _quality(reckoning: Reckoning) -> Limit | None:
-    """The earlier of the published and the household's own; a printed date stands for both."""
+def _quality(reckoning: Reckoning, safety: Limit | None) -> Limit | None:
+    """The earlier of the published and the household's own; a printed date stands for both, unless
+    it lies behind the last safe day."""
     batch = reckoning.batch
     found = [reckoning.own_quality()]
-    if batch.method is Method.BOUGHT and batch.printed is not None:
+    over = safety is not None and batch.printed is not None and safety.day < batch.printed
+    if batch.method is Method.BOUGHT and batch.printed is not None and not over:
         found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
     spent = reckoning.spent()
     if spent is not None:

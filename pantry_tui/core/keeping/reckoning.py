@@ -16,7 +16,13 @@ from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as
+from pantry_tui.core.keeping.harm import (
+    bought_cold,
+    can_hurt,
+    date_stands_alone,
+    is_vacuum_packed,
+    kept_as,
+)
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
@@ -25,6 +31,7 @@ from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
+from pantry_tui.core.safety.prepared import is_cut
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, Method, State
 
 _ONE_DAY = timedelta(days=1)
@@ -51,7 +58,10 @@ class _Told(NamedTuple):
 
 
 def packed(food: FoodFacts, batch: Batch, opened: bool) -> FoodFacts:
-    """A pack under vacuum keeps the air out, and so has rules of its own until it is opened."""
+    """A pack under vacuum keeps the air out, and so has rules of its own until it is opened; a crop
+    that was cut has others than a whole one."""
+    if is_cut(batch):
+        food = replace(food, classes=food.classes | {"cut"})
     if opened or not is_vacuum_packed(batch):
         return food
     extra = {"vacuum-packed"} | ({"vacuum-fish"} if food.group is Group.FISH else set())
@@ -76,7 +86,9 @@ class Reckoning:
         closed = packed(batch.food, batch, False)
         self._closed = sayings(closed, self.method, book)
         self._open = (
-            self._closed if closed is batch.food else sayings(batch.food, self.method, book)
+            self._closed
+            if closed is batch.food
+            else sayings(packed(batch.food, batch, True), self.method, book)
         )
         self._by_span = [(span, tuple(self._of(span))) for span in spans]
         self.told = [one for _, told in self._by_span for one in told]
@@ -156,7 +168,7 @@ class Reckoning:
 
     def _run(self, state: State, said: Said) -> None:
         """Start the limits of a state."""
-        if self.printed(state):
+        if self.printed(state) and date_stands_alone(self.batch):
             return
         start = self.clocks[state]
         for rule in (*said.safety, *said.own):

@@ -215,7 +215,7 @@ def speaking(
     own = own if food.known else -1
 
     def stands(rule: Rule) -> bool:
-        packed = scope.class_of(rule.food).startswith("vacuum")
+        packed = scope.class_of(rule.food).startswith(("vacuum", "cut"))
         return rule.kind is not Kind.REFUSE or packed or closeness(rule, food) >= own
 
     return sorted(

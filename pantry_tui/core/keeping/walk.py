@@ -88,18 +88,21 @@ class Walk:
         self, ways: Sequence[Since], group: Sequence[Turn], found: dict[Span, None]
     ) -> list[Since]:
         """Too many orders to follow: everything that any of them could lead to."""
-        shapes = {way.shape: way for way in ways}
+        met = {way.shape: way for way in ways}
         last = max(turn.when.last for turn in group)
-        for _ in range(len(group)):
-            for way in list(shapes.values()):
-                spans, became = self.spans_of(way, last)
-                found |= dict.fromkeys(spans)
-                for old, turn in product(became, group):
-                    after = self._turned(way, old, turn)
-                    shapes[after.shape] = _earlier(shapes.get(after.shape), after)
-            if len(shapes) > 200:
-                break
-        return list(shapes.values())
+        kinds = dict.fromkeys(turn._replace(event="") for turn in group)
+        todo = dict(met)
+        while todo:
+            _, way = todo.popitem()
+            spans, became = self.spans_of(way, last)
+            found |= dict.fromkeys(spans)
+            for old, turn in product(became, kinds):
+                after = self._turned(way, old, turn)
+                known = met.get(after.shape)
+                after = _earlier(known, after)
+                if after != known:
+                    met[after.shape] = todo[after.shape] = after
+        return list(met.values())
 
     def _turned(self, way: Since, old: Shape, turn: Turn) -> Since:
         """What a turn makes of what a way has become; one that changes nothing changes nothing."""
@@ -128,30 +131,26 @@ class Walk:
         it is thawed by now."""
         fast = old.fast or turn.how in FAST
         told = turn.how in (*FAST, "done")
-        if old.thawed is not None or told or not self._freezes(old.place, turn.when):
-            return min(old.thawed or day, day), fast
-        return day + self._days(), fast
-
-    def _freezes(self, place: str, then: When) -> bool:
-        """Whether a place surely keeps food frozen at a moment."""
-        return all(
-            one.climate is Climate.FREEZER and one.temperature_f <= THAWS_F
-            for one in weather(place, self.places, self.now)
-            if one.start <= then.last and one.end >= then.first
-        )
+        if old.frozen and old.thawed is None and not told:
+            return day + self._days(), fast
+        return min(old.thawed or day, day), fast
 
     def _days(self) -> timedelta:
         """How long it thaws; what was drawn from it may have been drawn before."""
         both = self.container.first, self.container.left
         held = [one for one in both if one is not None]
-        least = min(held, key=lambda one: one.number, default=None)
-        return timedelta(days=thaw_days(self.batch.size, least))
+        return timedelta(days=thaw_days(self.batch.size, min(held, default=None)))
 
     def spans_of(self, way: Since, end: int) -> tuple[list[Span], list[Shape]]:
         """A shape over the weather of its place until `end`, and the shapes that it may leave
         behind: frozen there, or thawed there, or never frozen."""
         shape, start = way.shape, way.start
-        frozen, thawed, relieved = shape.frozen, shape.thawed, shape.relieved
+        came, frozen, thawed, relieved = (
+            shape.came_frozen,
+            shape.frozen,
+            shape.thawed,
+            shape.relieved,
+        )
         #: Until when it may have met no frost, where it came unfrozen.
         bare = start if _unfrozen(shape) else -1
         found: list[Span] = []
@@ -167,14 +166,14 @@ class Walk:
             if may_be_bare:
                 bare = max(bare, ends)
             # in no time at all nothing thaws
-            passing = (frozen or shape.came_frozen) and not cold and ends == begins
+            passing = (frozen or came) and not cold and ends == begins
             if cold and thawed is None:
                 frozen = True
-            elif (frozen or shape.came_frozen) and not cold and not passing:
+            elif (frozen or came) and not cold and not passing:
                 relieved = relieved or frozen
-                thawed, frozen = min(thawed or day, day), False
-            if thawed is not None and thawed > day and ends > begins and not _chilled(one):
-                thawed = day  # out of the cold it does not take days
+                thawed, frozen, came = min(thawed or day, day), False, False
+            if thawed is not None and ends > begins and not _chilled(one):
+                thawed = min(thawed, day)  # out of the cold it does not take days
             span = Span(
                 begins,
                 ends,
@@ -192,15 +191,15 @@ class Walk:
             )
             if not passing:
                 found.append(span)
-            if may_be_bare and (relieved or frozen):
+            if may_be_bare:
                 # It may have held this all along, and what came unfrozen never froze.
                 found.append(span._replace(thawed=None, relieved=False))
-        became = shape._replace(frozen=frozen, thawed=thawed, relieved=relieved)
+        became = shape._replace(came_frozen=came, frozen=frozen, thawed=thawed, relieved=relieved)
         return found, [became, shape] if bare >= end else [became]
 
 
 def _unfrozen(shape: Shape) -> bool:
-    return not (shape.frozen or shape.came_frozen or shape.thawed or shape.relieved)
+    return not (shape.frozen or shape.came_frozen or shape.thawed)
 
 
 def _chilled(one: Weather) -> bool:

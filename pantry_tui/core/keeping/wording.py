@@ -8,6 +8,7 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.harm import date_stands_alone
 from pantry_tui.core.keeping.no_day import IN_PROGRESS as IN_PROGRESS
 from pantry_tui.core.keeping.no_day import NO_DAY as NO_DAY
 from pantry_tui.core.keeping.no_day import NO_LIMIT as NO_LIMIT
@@ -108,6 +109,13 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
         found.append(
             "It stood at 40 to 41 F: United States pages say 40 F, others 41 F, so the stricter "
             "day count of both stands."
+        )
+    printed = reckoning.batch.printed
+    shorter = safety is not None and printed is not None and safety.day < printed
+    if shorter and not date_stands_alone(reckoning.batch):
+        found.append(
+            "The published days end before the printed date. Only where that is a use-by does it "
+            "count alone: record dated=use-by then."
         )
     if here and not here[0].measured:
         found.append(f"{here[0].temperature_f:g} F is assumed for its place, not measured.")

@@ -107,6 +107,7 @@ def measure_at(line: Line, i: int) -> Measured | None:
     plain = len(figures) == 1 and figures[0].kind is Kind.NUMBER and times == 1
     figure = figures[0].said
     kept = plain and not half and more is None and "," not in figure and figure.isascii()
+    kept = kept and figure[0] != "."
     said = figure.replace("-", " ") if kept else ""
     return Measured(stop, number, unit, said=said)
 

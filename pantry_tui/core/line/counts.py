@@ -14,12 +14,15 @@ from pantry_tui.core.line.tokens import Kind, Line
 from pantry_tui.core.line.vessels import HOW_BIG, JAR_UNITS, PIECES, one, plural, vessel
 
 _EACH = frozenset({"each", "apiece", "per", "ea"})
+#: In front of what each holds: "4 portions à 400 g".
+_AT = frozenset({"à", "á", "@", "of"})
 _TIMES = frozenset({"x", "×", "by", "times"})
 #: Words that also begin foods ("string beans") or mean something else: a vessel only behind a
 #: number or an amount, or before "of".
 _RISKY = frozenset(
     {"string", "stick", "roll", "side", "block", "wheel", "dish", "tub", "net", "bunch", "box",
-     "tin", "bin", "braid", "tube", "bowl", "mould", "tray", "barrel", "crate", "peck", "pack"}
+     "tin", "bin", "braid", "tube", "bowl", "mould", "tray", "barrel", "crate", "peck", "pack",
+     "log", "pat", "pot"}
 )  # fmt: skip
 
 
@@ -118,6 +121,8 @@ def _counted(line: Line, i: int, found: Found) -> int:
     inner = measure_at(line, at)
     if inner is not None and inner.bare and inner.unit not in JAR_UNITS | {"l"}:
         return i  # "15 kg crates" are no fifteen
+    if inner is not None and inner.bare and _broken(number):
+        return i  # "½ pint jars" are half-pints
     if inner is not None and not inner.bare and inner.text.startswith("half-"):
         name, stop = _vessel_at(line, inner.stop)
         if not name:
@@ -135,8 +140,13 @@ def _counted(line: Line, i: int, found: Found) -> int:
         value = None if number.value is None else number.value * pieces
         found.numbers.append(Said(at + 1, value))
         found.pieces += 1
-        return at + 1 + line.says(at + 1, "of")
+        return _each_after(line, at + 1, found)
     return i
+
+
+def _broken(number: Said) -> bool:
+    """Whether nobody counts by it."""
+    return number.value is not None and number.value.denominator != 1
 
 
 def _one_of(line: Line, stop: int) -> bool:
@@ -273,12 +283,14 @@ def _each_after(line: Line, i: int, found: Found) -> int:
     """ "of 500 g", "of 5", "each" behind a vessel."""
     if line.word(i) in _EACH:
         return i + 1
-    if line.word(i) == "of":
+    if line.word(i) in _AT:
         inner = measure_at(line, i + 1)
         if inner is not None and not inner.bare:
             found.sizes.append(inner)
             stop = inner.stop + (line.word(inner.stop) in _EACH)
             return stop + line.says(stop, "of")
+        if line.word(i) != "of":
+            return i
         number = read_number(line, i + 1)
         if number is not None and _so_many(line, i, number):
             found.sizes.append(Measured(number.stop, number.value or Fraction(1), ""))

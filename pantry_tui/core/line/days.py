@@ -4,12 +4,26 @@ sunday". What could be two days is asked about."""
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from datetime import date, timedelta
+from fractions import Fraction
 
 from pantry_tui.core import dates
-from pantry_tui.core.line.day_words import DAYS, FEASTS, MONTH_WORDS, MONTHS, MOVING, SEASONS, VAGUE
-from pantry_tui.core.line.numbers import read_number
+from pantry_tui.core.line.day_figures import Day as Day
+from pantry_tui.core.line.day_figures import numeric
+from pantry_tui.core.line.day_figures import readings as readings
+from pantry_tui.core.line.day_words import (
+    DAYS,
+    FEASTS,
+    FOREIGN_DAYS,
+    FOREIGN_MONTHS,
+    MONTH_WORDS,
+    MONTHS,
+    MOVING,
+    PARTS_OF_DAY,
+    SEASONS,
+    VAGUE,
+)
+from pantry_tui.core.line.numbers import Said, read_number
 from pantry_tui.core.line.tokens import Kind, Line
 from pantry_tui.errors import BadInput
 
@@ -17,19 +31,11 @@ from pantry_tui.errors import BadInput
 _LEADS = (
     ("started", "on"), ("started", "in"), ("made", "on"), ("made", "in"), ("put", "up", "on"),
     ("put", "up", "in"), ("put", "up"), ("started",), ("begun",), ("made",), ("since",),
-    ("on", "the"), ("on",), ("in",), ("the",), ("dated",),
-    ("back", "in"),
+    ("on", "the"), ("on",), ("in",), ("the",), ("dated",), ("date",),
+    ("back", "in"), ("laid",), ("picked",), ("dug",), ("lifted",), ("harvested",), ("gathered",),
+    ("foraged",), ("caught",), ("killed",), ("slaughtered",), ("butchered",), ("shot",),
+    ("baked",),
 )  # fmt: skip
-
-
-@dataclass
-class Day:
-    """The day that was said; `unknown`: that nobody knows it. `ask` is (typed, choices, why)."""
-
-    day: date | None = None
-    unknown: bool = False
-    said: bool = False
-    ask: tuple[str, tuple[str, ...], str] | None = None
 
 
 def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
@@ -42,7 +48,7 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
         start = i
         stop, day = _day_at(line, i, today)
         if stop == i:
-            lead = next((len(one) for one in _LEADS if line.says(i, *one)), 0)
+            lead = _lead(line, i)
             if any(n in food for n in range(i, i + lead)):
                 lead = 0
             stop, day = _day_at(line, i + lead, today) if lead else (i, None)
@@ -50,7 +56,8 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
                 stop = i
         if stop == start or any(n in food for n in range(start, stop)):
             continue
-        stop += line.says(stop, "onwards") + _mark(line, stop)
+        stop += _hour(line, stop) + line.says(stop, "onwards")
+        stop += _mark(line, stop)
         line.claim(start, stop)
         if day is None:
             continue
@@ -80,10 +87,22 @@ def month_or_day(line: Line, i: int) -> tuple[int, str]:
     at, day = _ordinal(line, i)
     at += line.says(at, "of")
     month = MONTHS.get(line.word(at), 0)
-    year = _year_at(line, at + 1)
+    stop, year = _year_at(line, at + 1)
     if not month or not year:
         return i, ""
-    return at + 2, f"{day or ''} {MONTH_WORDS[month - 1]} {year}".strip()
+    return stop, f"{day or ''} {MONTH_WORDS[month - 1]} {year}".strip()
+
+
+def _lead(line: Line, i: int) -> int:
+    """How many words lead to a day: "started on", "picked in"."""
+    lead = next((len(one) for one in _LEADS if line.says(i, *one)), 0)
+    return lead + (line.says(i + lead, "on") or line.says(i + lead, "in")) if lead else 0
+
+
+def _hour(line: Line, i: int) -> int:
+    """The evening of "sunday evening", where nothing else begins with it."""
+    ends = line.at(i + 1) is None or line.tokens[i + 1].part != line.tokens[i].part
+    return 1 if line.word(i) in PARTS_OF_DAY and ends else 0
 
 
 def _mark(line: Line, i: int) -> int:
@@ -116,6 +135,8 @@ def _relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     ):  # fmt: skip
         if line.says(i, *said):
             return i + len(said), Day(today - timedelta(days=back))
+    if line.word(i) in FOREIGN_DAYS and _alone(line, i):
+        return i + 1, Day(today - timedelta(days=FOREIGN_DAYS[line.word(i)]))
     if line.says(i, "last", "year"):
         return i + 2, Day(date(today.year - 1, 1, 1))
     if line.says(i, "this", "year"):
@@ -129,16 +150,19 @@ def _relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     return _ago(line, i, today)
 
 
+_SPANS = {"fortnight": ("week", 2), "wk": ("week", 1), "mth": ("month", 1), "yr": ("year", 1)}
+
+
 def _ago(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     """ "three weeks ago", "a fortnight ago"; "since 3 weeks" and "for 3 weeks" say the same."""
     since = 1 if line.word(i) in ("since", "for") else 0
     found = read_number(line, i + since)
+    if found is None and line.word(i) in ("fortnight", "week", "month", "year"):
+        found = Said(i, Fraction(1))  # "fortnight ago"
     if found is None or found.value is None or found.value.denominator != 1:
         return i, None
     unit = line.word(found.stop).rstrip("s")
-    unit, times = {"fortnight": ("week", 2), "wk": ("week", 1), "mth": ("month", 1)}.get(
-        unit, (unit, 1)
-    )
+    unit, times = _SPANS.get(unit, (unit, 1))
     if unit not in ("day", "week", "month", "year"):
         return i, None
     ago = line.says(found.stop + 1, "ago") or line.says(found.stop + 1, "back")
@@ -157,10 +181,10 @@ def _figures(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     if token is None:
         return i, None
     if token.kind is Kind.DATE:
-        return i + 1, _numeric(token.said, today)
+        return i + 1, numeric(token.said, today)
     short = re.fullmatch(r"(\d{1,2})/(\d{1,2})", token.said)
     if short and token.kind is Kind.NUMBER and _stands_alone(line, i):
-        return i + 1, _numeric(token.said, today)
+        return i + 1, numeric(token.said, today)
     return i, None
 
 
@@ -173,43 +197,6 @@ def _stands_alone(line: Line, i: int) -> bool:
     return len(same) == 1 or below not in (2, 3, 4, 8, 16) or above >= below
 
 
-def _numeric(said: str, today: date) -> Day:
-    days = readings(said, today)
-    if len(days) == 1:
-        return Day(days[0])
-    if not days:
-        return Day(ask=(said, (), f"{said} is no day of the calendar: give another date."))
-    named = " or ".join(dates.say(day) for day in days)
-    choices = tuple(day.isoformat() for day in days)
-    return Day(ask=(said, choices, f"{said!r} could be {named}: say which."))
-
-
-def readings(said: str, today: date) -> list[date]:
-    """Every day that figures could mean, the day first before the month first; a month and year
-    are its first day. Without a year it is the last such day."""
-    parts = re.split(r"[./-]", said)
-    if len(parts[0]) == 4:
-        orders = [(int(parts[2]) if len(parts) > 2 else 1, int(parts[1]), int(parts[0]))]
-    elif len(parts) == 2 and len(parts[1]) == 4:
-        orders = [(1, int(parts[0]), int(parts[1]))]
-    else:
-        one, two = int(parts[0]), int(parts[1])
-        year = int(parts[2]) if len(parts) > 2 else 0
-        year += 2000 if 0 < year < 100 else 0
-        orders = [(one, two, year), (two, one, year)]
-    found: list[date] = []
-    for day, month, year in orders:
-        try:
-            that = date(year or today.year, month, day)
-            if not year and that > today:
-                that = date(today.year - 1, month, day)
-        except ValueError:
-            continue
-        if 1900 <= that.year <= 2100 and that not in found:
-            found.append(that)
-    return found
-
-
 def _ordinal(line: Line, i: int) -> tuple[int, int]:
     """ "13", "13th", "the 13th of": where it stops, and the day of the month; 0 where none is."""
     i += line.says(i, "the")
@@ -218,7 +205,7 @@ def _ordinal(line: Line, i: int) -> tuple[int, int]:
         return i, 0
     stop = i + 1
     token = line.at(stop)
-    if token is not None and token.joined and token.text in ("st", "nd", "rd", "th"):
+    if token is not None and token.joined and token.text in ("st", "nd", "rd", "th", "er", "."):
         stop += 1
     return stop, int(number)
 
@@ -234,37 +221,43 @@ def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     at, day = _ordinal(line, i)
     if day:
         at += line.says(at, "of")
-        month = MONTHS.get(line.word(at), 0)
+        month = MONTHS.get(line.word(at), 0) or FOREIGN_MONTHS.get(line.word(at), 0)
         if not month:
             return i, None
         return _with_year(line, at + 1, day, month, today)
     at = i + last
-    month = MONTHS.get(line.word(at), 0)
+    foreign = FOREIGN_MONTHS.get(line.word(at), 0)
+    month = MONTHS.get(line.word(at), 0) or foreign
     if month:
-        if line.word(at) in ("may", "mar", "dec", "sun") and not _is_date_place(line, at, last):
+        doubtful = foreign or line.word(at) in ("may", "mar", "dec", "sun")
+        if doubtful and not _is_date_place(line, at, last):
             return i, None
         stop, day = _ordinal(line, at + 1)
         if day and not _counts(line, stop):
             return _with_year(line, stop, day, month, today)
         return _with_year(line, at + 1, 0, month, today)
     season = SEASONS.get(line.word(at), 0)
-    year = _year_at(line, at + 1) if season else 0
-    if year:
-        return at + 2, Day(date(year, season, 1))
+    stop, year = _year_at(line, at + 1)
+    if year and season:
+        return stop, Day(date(year, season, 1))
     return i, None
+
+
+def _alone(line: Line, i: int) -> bool:
+    """Whether a word is all that its part says."""
+    return sum(1 for token in line.tokens if token.part == line.tokens[i].part) == 1
 
 
 def _is_date_place(line: Line, i: int, last: int) -> bool:
     """ "may" is a month behind "in" or "last", before a number, or alone in its part."""
-    part = line.tokens[i].part
-    same = sum(1 for token in line.tokens if token.part == part)
     before = line.tokens[i - 1].text if i else ""
     token = line.at(i + 1)
     return (
         bool(last)
-        or same == 1
+        or _alone(line, i)
         or before in ("in", "since", "of")
         or (token is not None and token.kind is Kind.NUMBER)
+        or bool(_year_at(line, i + 1)[1])
     )
 
 
@@ -276,17 +269,22 @@ def _counts(line: Line, i: int) -> bool:
     return bool(unit_at(line, i)[1] or (line.word(i) and vessel(line.word(i))))
 
 
-def _year_at(line: Line, i: int) -> int:
+def _year_at(line: Line, i: int) -> tuple[int, int]:
+    """ "2026", "'26": where it stops, and the year; 0 where there is none."""
     token = line.at(i)
+    if line.word(i) in ("'", "’"):
+        short = line.at(i + 1)
+        if short is not None and short.joined and re.fullmatch(r"\d{2}", short.said):
+            return i + 2, 2000 + int(short.said)
+        return i, 0
     if token is None or token.kind is not Kind.NUMBER or not re.fullmatch(r"\d{4}", token.said):
-        return 0
-    return int(token.said) if 1900 <= int(token.said) <= 2100 else 0
+        return i, 0
+    return (i + 1, int(token.said)) if 1900 <= int(token.said) <= 2100 else (i, 0)
 
 
 def _with_year(line: Line, i: int, day: int, month: int, today: date) -> tuple[int, Day]:
     """A day of a month (0: its first) in the year behind it, or the last such day."""
-    year = _year_at(line, i)
-    stop = i + 1 if year else i
+    stop, year = _year_at(line, i)
     try:
         if year:
             return stop, Day(date(year, month, day or 1))
@@ -300,15 +298,15 @@ def _with_year(line: Line, i: int, day: int, month: int, today: date) -> tuple[i
 def _feast(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     last = line.says(i, "last")
     at = i + last
-    for size in (2, 1):
+    for size in (3, 2, 1):
         name = " ".join(line.word(at + n) for n in range(size))
         if name in FEASTS:
             day, month = FEASTS[name]
             return _with_year(line, at + size, day, month, today)
         if name in MOVING:
-            year = _year_at(line, at + size)
+            stop, _ = _year_at(line, at + size)
             why = f"{name.capitalize()} is another day each year: give the date."
-            return at + size + bool(year), Day(ask=(name, (), why))
+            return stop, Day(ask=(name, (), why))
     return i, None
 
 
@@ -332,11 +330,11 @@ def _weekday(line: Line, i: int, today: date) -> tuple[int, Day | None]:
 
 def _year(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     """ "2024" alone, or "2024?": that year's first day, the strict reading."""
-    year = _year_at(line, i)
+    stop, year = _year_at(line, i)
     if not year or year > today.year:
         return i, None
     from pantry_tui.core.line.amounts import unit_at
 
-    if unit_at(line, i + 1)[1]:
+    if unit_at(line, stop)[1]:
         return i, None
-    return i + 1, Day(date(year, 1, 1))
+    return stop, Day(date(year, 1, 1))

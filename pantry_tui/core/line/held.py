@@ -57,6 +57,8 @@ def settle(found: Found, units: str) -> Held:
     if found.jars:
         _jars(found, held, numbers)
     vessels = list(dict.fromkeys(name for name, _ in found.vessels))
+    if "jar" in vessels and any(name.endswith(" jar") for name in vessels):
+        vessels.remove("jar")  # said twice: "Fowlers no. 27 jars"
     typed = " ".join(said for _, said in found.vessels)
     if len(vessels) > 1:
         held.asks.append(

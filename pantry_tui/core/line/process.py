@@ -43,9 +43,20 @@ _SPOONS = frozenset(
     {"tbsp", "tbsps", "tbs", "tablespoon", "tablespoons", "tsp", "tsps", "teaspoon", "teaspoons",
      "ml", "g", "t"}
 )  # fmt: skip
+#: What has a strength in percent, and the key it is kept under.
+_STRONG = {"brine": "salt", "salt": "salt", "vinegar": "vinegar", "syrup": "sugar",
+           "sugar": "sugar"}  # fmt: skip
+_SOURED = frozenset(
+    {"malt", "cider", "apple", "wine", "white", "red", "distilled", "spirit", "rice", "pickling",
+     "sherry"}
+)  # fmt: skip
+_USE_BY = (
+    ("expires", "on"), ("expiry", "date"), ("exp", "date"), ("exp", "."), ("exp",),
+    ("use", "before"), ("use", "by"), ("expires",), ("expiry",),
+)  # fmt: skip
 _PRINTED = (
-    ("best", "before"), ("best", "by"), ("use", "by"), ("sell", "by"), ("expires",), ("expiry",),
-    ("bbe",), ("bb",),
+    ("best", "before", "end"), ("bbd",), ("best", "before"), ("best", "by"), ("sell", "by"),
+    ("bbe",), ("bb",), *_USE_BY,
 )  # fmt: skip
 
 
@@ -107,12 +118,13 @@ def _flag(line: Line, i: int) -> Found:
 def _printed(line: Line, i: int) -> Found:
     from pantry_tui.core.line.days import month_or_day
 
-    lead = next((len(one) for one in _PRINTED if line.says(i, *one)), 0)
+    lead = next((one for one in _PRINTED if line.says(i, *one)), ())
     if not lead:
         return None
-    at = i + lead + line.says(i + lead, "date")
+    at = i + len(lead) + line.says(i + len(lead), "date")
     stop, said = month_or_day(line, at)
-    return (stop, "printed", said) if stop > at else None
+    key = "expiry" if lead in _USE_BY else "printed"
+    return (stop, key, said) if stop > at else None
 
 
 def _lead(line: Line, i: int) -> int:
@@ -169,7 +181,8 @@ def _gauged(line: Line, i: int) -> bool:
     if line.word(i) in ("dial", "weighted", "weight", "gauge"):
         return True
     timed = any(token.text in _TIME for token in line.tokens[:i])
-    return timed and line.at(i) is None
+    ends = line.at(i) is None or line.tokens[i].part != line.tokens[i - 1].part
+    return timed and ends
 
 
 def _canned(line: Line) -> bool:
@@ -178,23 +191,39 @@ def _canned(line: Line) -> bool:
 
 
 def _percent(line: Line, i: int) -> Found:
-    """ "5 % brine", "2.25 % salt", "10% brine", "5% vinegar", "30 % syrup"."""
-    at = i + line.says(i, "in")
-    number, sign = line.number(at), line.word(at + 1)
-    if number is None or sign not in ("%", "percent", "per"):
+    """ "5 % brine", "2.25 % salt", "5% malt vinegar", "30 % syrup", and turned about: "in brine
+    10%", "malt vinegar 5 %"."""
+    start = i + line.says(i, "in") + (line.says(i, "in", "a") > 0)
+    at, said = _share(line, start)
+    if said:
+        of, word = _strong(line, at)
+        return (of, _STRONG[word], _as_said(word, said)) if word else None
+    at, word = _strong(line, start)
+    if not word:
         return None
-    after = at + 2 + (sign == "per" and line.word(at + 2) == "cent")
-    said = f"{line.tokens[at].said.replace(',', '.')}%"
-    word = line.word(after)
-    if word == "brine":
-        return after + 1, "salt", f"{said} brine"
-    if word == "salt":
-        return after + 1, "salt", said
-    if word == "vinegar":
-        return after + 1, "vinegar", said
-    if word in ("syrup", "sugar"):
-        return after + 1, "sugar", said
-    return None
+    stop, said = _share(line, at + (line.says(at, "at") or line.says(at, "of")))
+    return (stop, _STRONG[word], _as_said(word, said)) if said else None
+
+
+def _share(line: Line, i: int) -> tuple[int, str]:
+    """ "5 %", "2,5 per cent": where it stops, and how it is kept."""
+    if line.number(i) is None:
+        return i, ""
+    size = line.says(i + 1, "%") or line.says(i + 1, "percent") or (line.says(i + 1, "per", "cent"))
+    return (i + 1 + size, f"{line.tokens[i].said.replace(',', '.')}%") if size else (i, "")
+
+
+def _strong(line: Line, i: int) -> tuple[int, str]:
+    """What has a strength, words of the vinegar in front of it: where it stops, and its name."""
+    while line.word(i) in _SOURED:
+        i += 1
+    word = line.word(i)
+    sour = word == "vinegar" or line.word(i - 1) not in _SOURED
+    return (i + 1, word) if word in _STRONG and sour else (i, "")
+
+
+def _as_said(word: str, said: str) -> str:
+    return f"{said} brine" if word == "brine" else said
 
 
 def _acid(line: Line, i: int) -> Found:

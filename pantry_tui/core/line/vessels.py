@@ -7,23 +7,29 @@ from __future__ import annotations
 _VESSELS: dict[str, str] = {
     one: name
     for name, words in {
-        "jar": "jar;mason jar;canning jar;jam jar;screw top jar;wide mouth jar;regular mouth jar",
+        "jar": "jar;mason jar;canning jar;jam jar;screw top jar;wide mouth jar;regular mouth jar;"
+        "ball jar;preserving jar;honey jar;glas;glaeser;gläser;einmachglas;einmachgläser;"
+        "weckglas;weckgläser;bocal;bocaux;barattolo;barattoli;vasetto;vasetti;frasco;tarro;bote;"
+        "słoik;słoiki;słoików;sloik;sloiki;sloikow;burk;burkar;potje;sklenice;borcan;borcane",
         "clip-top jar": "clip top jar;clip top;cliptop jar;kilner jar;kilner;weck jar;weck;"
         "fido jar;fido;bail jar;wire bail jar;rubber ring jar;le parfait jar;parfait jar;"
         "glass lid jar;swing top jar;fowlers jar;fowlers vacola jar;vacola jar;vacola bottle;"
-        "fowlers bottle;agee jar",
+        "fowlers bottle;agee jar;fowlers vacola;vacola;fowlers",
         "jelly jar": "jelly jar",
-        "bottle": "bottle;swing top bottle;wine bottle;beer bottle;growler",
+        "bottle": "bottle;swing top bottle;wine bottle;beer bottle;growler;btl;flagon;stubby;"
+        "stubbies;longneck;long neck;longneck bottle;stubby bottle;flask;flasche;flaschen;"
+        "bouteille;bottiglia;bottiglie;botella;garrafa;butelka;butelki;flaska;flaskor",
         "bag": "bag;freezer bag;ziplock bag;zip bag;zipper bag;mylar bag;ziplock;vacuum bag;"
-        "mesh bag;paper bag;pouch;retort pouch;baggie",
+        "mesh bag;paper bag;pouch;retort pouch;baggie;beutel;tüte;tüten",
         "pack": "pack;packet;package;pkt;pkg;parcel;vacuum pack;vac pack;sachet;packette",
         "tub": "tub;container;freezer box;takeaway tub;takeaway container;ice cream tub;punnet;"
-        "clamshell;pot;tupperware;freezer container",
+        "clamshell;tupperware;freezer container;ramekin;barquette",
         "box": "box;carton;case;freezer carton",
-        "tin": "tin;can",
+        "tin": "tin;can;dose;dosen",
         "tray": "tray;flat;ice cube tray",
-        "crock": "crock;stoneware crock;fermenting crock",
-        "crate": "crate;lug;hamper;basket;trug;bushel basket",
+        "crock": "crock;stoneware crock;fermenting crock;gärtopf;steintopf;steinguttopf",
+        "crate": "crate;lug;hamper;basket;trug;bushel basket;kiste;kisten;cassetta;cassette;"
+        "cagette;cageot;skrzynka;skrzynki;harvest crate;apple crate",
         "sack": "sack;hessian sack;gunny sack;feed sack",
         "net": "net;onion net",
         "bin": "bin;clamp",
@@ -39,6 +45,10 @@ _VESSELS: dict[str, str] = {
         "side": "side",
         "block": "block;brick;slab",
         "wheel": "wheel;truckle",
+        "log": "log",
+        "pot": "pot",
+        "pat": "pat",
+        "flitch": "flitch",
         "roll": "roll",
         "tube": "tube",
         "mould": "mould;mold",
@@ -53,7 +63,7 @@ _VESSELS: dict[str, str] = {
 PIECES: dict[str, int] = {
     "piece": 1, "pc": 1, "head": 1, "ear": 1, "cob": 1, "bulb": 1, "whole": 1,
     "each": 1, "fillet": 1, "steak": 1, "chop": 1, "joint": 1, "portion": 1, "link": 1,
-    "brace": 2, "bird": 1, "leg": 1, "root": 1, "clove": 1,
+    "brace": 2, "bird": 1, "leg": 1, "root": 1, "clove": 1, "serving": 1, "helping": 1,
 }  # fmt: skip
 #: Makers' words and sizes whose advice differs, or which nobody can size: they are asked about.
 UNSURE = frozenset({"kilner", "weck", "fido", "parfait", "vacola", "fowlers", "agee"})
@@ -67,7 +77,8 @@ JAR_UNITS = frozenset({"pint", "quart", "half-pint", "half-gallon", "gallon"})
 _PLURALS = {
     "boxes": "box", "dishes": "dish", "bunches": "bunch", "loaves": "loaf", "punnets": "punnet",
     "pieces": "piece", "pcs": "pc", "moulds": "mould", "pouches": "pouch", "bus": "bu",
-    "packages": "package", "pkgs": "pkg", "pkts": "pkt",
+    "packages": "package", "pkgs": "pkg", "pkts": "pkt", "kartons": "karton",
+    "cassette": "cassetta", "flitches": "flitch", "stubbies": "stubby",
 }  # fmt: skip
 
 

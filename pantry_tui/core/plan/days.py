@@ -1,9 +1,9 @@
 """On which day of the week each chosen container is opened, and until when it is eaten.
 
-The nearest dates come on the first days; each role at table, each food and each group on the days
-that have the least of it; what is big when most sit there, and never when its rest would spoil
-while all are away. From bulk a day takes what its heads eat. Frozen food waits until it can be
-thawed; a dish keeps its containers together.
+The nearest dates come on the first days, past its best-by day only what would be too much on one;
+each role at table, each food and each group on the days that have the least of it; what is big when
+most sit there, and never when its rest would spoil while all are away. From bulk a day takes what
+its heads eat. Frozen food waits until it can be thawed; a dish keeps its containers together.
 """
 
 from __future__ import annotations
@@ -19,6 +19,8 @@ from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
 from pantry_tui.core.plan.roles import A_HEAD
 
+#: What is no more than so many servings a head is not too big for any table.
+_BIG = 4.0
 _CRUMB = 1e-9
 
 
@@ -74,6 +76,14 @@ class Table:
     def wasted(self, one: Candidate, day: date) -> float:
         """Servings of it that cannot be finished when it is opened on that day."""
         return _pick(Chosen(one, Why.PACE), day, self).spare
+
+    def outsized(self, one: Candidate) -> bool:
+        """Whether more than half of it could not be finished once it is open, on any day of this
+        week."""
+        if one.bulk or one.servings <= _BIG * self.appetite.people:
+            return False
+        days = self.possible(one)
+        return bool(days) and min(self.wasted(one, day) for day in days) > one.servings / 2
 
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go."""
@@ -147,6 +157,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             return (
                 round(pick.spare, 6),
                 over,
+                day > table.latest(food),
                 -big,
                 there,
                 laid.of[day, food.food],
@@ -188,7 +199,10 @@ def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     days = table.possible(one.candidate) if one.candidate.may_open else []
     if one.day is not None:
         return [day for day in days if day == one.day] or days
-    in_time = [day for day in days if day <= table.latest(one.candidate)]
+    # Past its best it is still safe: better a day late than all on one.
+    hard = one.candidate.safe_until
+    until = table.latest(one.candidate) if hard is not None and hard <= table.end else table.end
+    in_time = [day for day in days if day <= until]
     if len(meals) >= table.appetite.meals:
         in_time = [day for day in in_time if day in meals] or in_time
     return in_time or days[:1]

@@ -8,9 +8,7 @@ from math import ceil
 
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate
-from pantry_tui.core.plan.roles import BESIDE
-from pantry_tui.core.plan.schedule import Lot, Opening, keeps
-from pantry_tui.core.words import Role
+from pantry_tui.core.plan.schedule import Lot, keeps
 
 #: Days of a week that are most of it.
 _MOST = 4
@@ -44,22 +42,3 @@ def last_week(day: date | None, table: Table) -> int | None:
     if day is None:
         return None
     return max(0, ((day - table.next_week).days + _MOST) // 7)
-
-
-def one_beside(
-    week: Sequence[Opening], lots: Sequence[Candidate], end: date
-) -> tuple[list[Opening], list[Opening]]:
-    """Of what is opened beside the days, the first of a kind and what falls due by `end`; the
-    others. `lots` are what the openings number."""
-    kept: list[Opening] = []
-    held: list[Opening] = []
-    seen: set[Role] = set()
-    for opening in week:
-        one = lots[opening.lot]
-        role = one.at_table
-        if role in BESIDE and role in seen and not due_by(one, end):
-            held.append(opening)
-        else:
-            seen.add(role)
-            kept.append(opening)
-    return kept, held

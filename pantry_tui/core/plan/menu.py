@@ -32,7 +32,8 @@ class Candidate(NamedTuple):
     `opened` answers how many days it keeps once open or fully thawed, None where nothing is
     published, below 0 where it may not be eaten then; only what may be taken is asked about.
     `ready` is the day from which it may be eaten: what is thawing already has one. A container of
-    a `bulk` is taken from by the portion; with `open_days` the first draw opens it.
+    a `bulk` is taken from by the portion; with `open_days` the first draw opens it. `since` is the
+    day on which what is open was opened.
     """
 
     container: str
@@ -47,6 +48,7 @@ class Candidate(NamedTuple):
     bulk: bool = False
     ready: date | None = None
     role: Role | None = None
+    since: date | None = None
     opened: Callable[[], int | None] = UNPUBLISHED
 
     @property
@@ -120,12 +122,14 @@ class Pick:
 class Menu:
     """The week's picks by day, and what falls due on days when nobody can eat it. `order` are the
     containers by how much they press: who eats less than planned leaves the last for later.
-    `more` is what comes next, for who wants more."""
+    `more` is what comes next, for who wants more; `kept` what then comes after it, which its group
+    needs to last until more comes."""
 
     picks: tuple[Pick, ...]
     missed: tuple[Candidate, ...]
     order: tuple[str, ...] = ()
     more: tuple[Candidate, ...] = ()
+    kept: tuple[Candidate, ...] = ()
 
     def laid(self, day: date, roles: Collection[Role]) -> float:
         """Servings of these roles on that day, each container shared out over its days."""

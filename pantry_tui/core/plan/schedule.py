@@ -21,7 +21,7 @@ the end of the week, so a third of it has to find room this week and the rest in
 big jar on the day before leaving, then, unless it would be past its date on the return.
 
 The list does not end with the week: what more one might open comes after it, in the same order, so
-that the table decides how much is eaten.
+that the table decides how much is eaten. Last comes what a group that has given its share keeps.
 """
 
 from __future__ import annotations
@@ -41,6 +41,9 @@ AGAIN = 9.0
 #: With more weeks to spare than this a food can wait: for its pace, for variety, to make its group
 #: last. Of 1 to 4 the losses are the same; less of it gives more kinds of food a week.
 CALM = 2.0
+#: What has no date counts as due so many weeks after there is more of it, and has so many weeks to
+#: spare at least: it waits for what presses. Of 5 to 15 whatever stands has its turn.
+_AFTER, _NO_HASTE = 5, CALM + 1.0
 #: A food is never further behind its pace, or ahead of it, than so many weeks.
 MOST_OWED = 12.0
 #: What would be so many weeks of all that is eaten of its kind is not begun but in the last SOON
@@ -48,7 +51,7 @@ MOST_OWED = 12.0
 TOO_MUCH, SOON = 2.0, 4
 #: So many containers of one food are named beyond the week.
 A_FEW = 4
-#: Where nothing hurries a food, it counts as due in two years.
+#: Where nothing hurries a food and nobody knows of a harvest, it counts as due in two years.
 FAR = 104
 #: Days that an opened one is taken to keep where nothing short is published.
 _LONG = 30
@@ -92,10 +95,11 @@ class Lot(NamedTuple):
 @dataclass(frozen=True, slots=True)
 class Credit:
     """Servings that a food has saved at its pace of `rate` servings a week; below 0, more of it was
-    eaten than that."""
+    eaten than that. In `harvest` weeks there is more of it."""
 
     saved: float
     rate: float
+    harvest: int = FAR
 
     def weeks(self, eaten: float = 0.0) -> float:
         """Weeks behind its pace (below 0: ahead) when so many servings of it are eaten."""
@@ -156,10 +160,12 @@ class _Table:
 
 
 class Opening(NamedTuple):
-    """A container to open, as its place in the lots, and the weeks its food had to spare."""
+    """A container to open, as its place in the lots, and the weeks its food had to spare; `kept` is
+    what its group needs to last until more comes."""
 
     lot: int
     spare: float
+    kept: bool = False
 
 
 def choose(
@@ -172,7 +178,8 @@ def choose(
 ) -> tuple[list[Opening], Iterator[Opening]]:
     """The containers to open this week, the most pressing first; of one food in the order given,
     which is the order of eating, unless one would be lost by it. What is past its last week is
-    passed over. And others, in the order in which they would come if more is wanted.
+    passed over. And others, in the order in which they would come if more is wanted; last those
+    that are kept.
 
     `coming` is what the household knows of this week and the next ones as a multiple of its usual
     table: 0 away, 1.5 guests; weeks beyond are usual ones. `already` is on the table in any case
@@ -212,6 +219,7 @@ class _Choice:
             food: sorted(pile, key=lambda i: (self.due[i], lots[i].servings))
             for food, pile in self.piles.items()
         }
+        self.more_in = {food: max(0, min(FAR, one.harvest)) for food, one in credits.items()}
         self.spare = {food: self._spares(food) for food in self.piles}
 
     def week(self) -> Iterator[Opening]:
@@ -229,14 +237,23 @@ class _Choice:
 
     def more(self) -> Iterator[Opening]:
         """Whatever else there is, in the order in which it would come: a few of each food, as
-        nobody wants more of one in a week."""
+        nobody wants more of one in a week; then what is kept."""
         left = {food: min(len(pile), A_FEW) for food, pile in self.piles.items() if pile}
+        later = {}
         while left:
             food = min(left, key=self._turn)
-            yield self._take(food, self.piles[food][0])
-            left[food] -= 1
-            if not left[food]:
-                del left[food]
+            if self._waits(food) > CALM and self._enough(self.lots[self.piles[food][0]]):
+                later[food] = left.pop(food)
+            else:
+                yield self._one_more(food, left)
+        while later:
+            yield self._one_more(min(later, key=self._turn), later)._replace(kept=True)
+
+    def _one_more(self, food: str, left: dict[str, int]) -> Opening:
+        left[food] -= 1
+        if not left[food]:
+            del left[food]
+        return self._take(food, self.piles[food][0])
 
     def _take(self, food: str, one: int) -> Opening:
         opening = Opening(one, self.spare[food])
@@ -250,12 +267,13 @@ class _Choice:
         self.table.laid[lot.food] += lot.servings
         self.after.eat(lot, lot.servings - self.table.eat(lot, lot.servings))
 
-    def _turn(self, food: str) -> tuple[float, float, str]:
+    def _turn(self, food: str) -> tuple[float, float, int, str]:
+        """Of those that wait alike, to the day or so, the nearest date comes first."""
         weeks = sooner = self._waits(food)
         if weeks > CALM and food in self.credits:
             sooner -= self.credits[food].weeks(self.table.laid[food])
             weeks = max(CALM, sooner)
-        return weeks, sooner, food
+        return round(weeks, 1), round(sooner, 1), self.due[self.dated[food][0]], food
 
     def _waits(self, food: str) -> float:
         weeks = self.spare[food]
@@ -264,9 +282,14 @@ class _Choice:
         return weeks + AGAIN * self.table.laid[food] / self.ceilings.of_food(food)
 
     def _spares(self, food: str) -> float:
-        """Weeks to spare of a food, all of it, by date; an empty pile has no end of them."""
+        """Weeks to spare of a food, all of it, by date; an empty pile has no end of them. What has
+        no date is not lost, and has its turn among the others until there is more of it."""
         ceiling, due, least = self.ceilings.of_food(food), 0.0, inf
         for i in self.dated[food]:
+            if self.lots[i].last is None:
+                whole = sum(self.lots[j].servings for j in self.dated[food])
+                weeks = self.clock[self.more_in.get(food, FAR)] + _AFTER
+                return min(least, max(_NO_HASTE, weeks - whole / ceiling))
             weeks = self.clock[self.due[i]]
             due = min(due + self.lots[i].servings, ceiling * weeks)
             least = min(least, weeks - due / ceiling)
@@ -312,10 +335,8 @@ def _waits_for_guests(lot: Lot, ceilings: Ceilings) -> bool:
 
 
 def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
-    """Whether it may be eaten, its share has room this week, and the rest in time (or else all of
-    it is lost).
-    What is bigger than two usual weeks could finish comes when nothing of its food is on the table:
-    it will not get better."""
+    """Whether it may be eaten, its share has room this week, and the rest in time (or else it is
+    lost). What two usual weeks could not finish comes when none of its food is on the table."""
     free = table.free(lot)
     if free <= _CRUMB or lot.days < 0:  # what may not be eaten once it is open
         return False

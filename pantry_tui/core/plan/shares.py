@@ -116,6 +116,10 @@ def shares(
     return {group: max(share, LEAST * year[group] / YEAR) for group, share in found.items()}
 
 
+def _weeks(start: date, harvest: date | None) -> int:
+    return ((harvest or next_harvest(None, start)) - start).days // 7
+
+
 def needs(
     candidates: Sequence[Candidate],
     appetite: Appetite,
@@ -134,7 +138,10 @@ def needs(
         foods[one.group].add(one.food)
         standing[one.group] += one.servings
     paces = rates(candidates, appetite, start, harvests)
-    credits = {food: Credit(saved(rate, eaten.get(food, ())), rate) for food, rate in paces.items()}
+    credits = {
+        food: Credit(saved(rate, eaten.get(food, ())), rate, _weeks(start, harvests.get(food)))
+        for food, rate in paces.items()
+    }
     factor = appetite.factor(start, length)
     known = [factor, *appetite.coming(start + timedelta(days=length), _KNOWN)]
     rates_of_groups = shares(standing, coming, known)

@@ -22,17 +22,18 @@ from datetime import date
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.beside import one_beside, open_beside
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
-from pantry_tui.core.plan.lots import due_by, last_week, lot_of, one_beside, parts
+from pantry_tui.core.plan.lots import due_by, last_week, lot_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, choose
 from pantry_tui.core.words import Group, Role
 
+#: What comes by itself: at table, or beside the days.
+_COMES = frozenset(A_HEAD) | BESIDE
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
-#: What is no more than so many servings a head is not too big for any table.
-_BIG = 4.0
 
 
 def plan(
@@ -73,6 +74,7 @@ class _Week:
         )
         self.chosen: list[Chosen] = []
         self.next: list[int] = []
+        self.keeps: set[int] = set()  # of those, what its group needs to last
         self._laid_out: Menu | None = None
         self.pressing: set[int] = set()  # of those, what has no weeks to spare
         self.big: dict[int, Candidate] = {}  # too big for this week's table
@@ -82,10 +84,12 @@ class _Week:
         found = spread(self.chosen, self.table)
         named = {pick.candidate.container for pick in found.picks}
         more: dict[str, Candidate] = {}
-        for one in (self.free[number] for number in self.next if number in self.free):
-            if one.container not in named:
-                more.setdefault(one.container, one)
-        return replace(found, more=tuple(more.values()))
+        kept: dict[str, Candidate] = {}
+        for number in (number for number in self.next if number in self.free):
+            one = self.free[number]
+            if one.container not in named and one.container not in more:
+                (kept if number in self.keeps else more).setdefault(one.container, one)
+        return replace(found, more=tuple(more.values()), kept=tuple(kept.values()))
 
     def _eats(self, food: str, group: Group) -> bool:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
@@ -168,7 +172,7 @@ class _Week:
 
     def _add_big(self, day: date, roles: Collection[Role]) -> bool:
         """One a week of what is too big for the table, where there is nothing smaller."""
-        if any(self._outsized(chosen.candidate) for chosen in self.chosen):
+        if any(self.table.outsized(chosen.candidate) for chosen in self.chosen):
             return False
         for number, one in self.big.items():
             if number in self.free and one.at_table in roles and day in self.table.possible(one):
@@ -215,50 +219,49 @@ class _Week:
         would be lost, as if an open jar that keeps for weeks were not there, then the rest. And
         what would come next."""
         # What cannot be thawed in the days that are left waits for the next week.
-        at_table, possible = self._at_table(), self.table.possible_at_all()
+        possible = self.table.possible_at_all()
         free = {
             n: one
             for n, one in self.free.items()
-            if self._due(one) or (one.at_table in at_table and possible(one))
+            if self._due(one) or (one.at_table in _COMES and possible(one))
         }
         self.big = self._too_big(free)
         free = {n: one for n, one in free.items() if n not in self.big}
         chosen = [one.candidate for one in self.chosen]
+        here = self._open_beside()
         hurry = {n: one for n, one in free.items() if self._due(one)}
-        lost, _ = self._fits(hurry, [one for one in chosen if self._due(one) or not one.must])
-        first = {number for number, _ in lost}
+        near = [one for one in chosen if self._due(one) or not one.must]
+        lost, _ = self._fits(hurry, near, here)
+        first = {number: free[number] for number, _ in lost}
         rest = {n: one for n, one in free.items() if n not in first}
-        week, more = self._fits(rest, [*chosen, *(free[number] for number in first)])
+        here |= open_beside(first.values(), self.table.start, self.needs.credits)
+        week, more = self._fits(rest, [*chosen, *first.values()], here)
         return [*lost, *week], [*more, *self.big]
 
     def _too_big(self, free: Mapping[int, Candidate]) -> dict[int, Candidate]:
         """What is too big for this week's table waits for guests; when its date is near it comes,
         one a week."""
-        big = {n: one for n, one in free.items() if self._outsized(one)}
-        if not any(self._outsized(chosen.candidate) for chosen in self.chosen):
+        big = {n: one for n, one in free.items() if self.table.outsized(one)}
+        if not any(self.table.outsized(chosen.candidate) for chosen in self.chosen):
             last = {n: last_week(one.last, self.table) for n, one in big.items()}
             near = [n for n, week in last.items() if week is not None and week <= SOON]
             if near:
                 del big[min(near, key=lambda n: (last[n] or 0, n))]
         return big
 
-    def _outsized(self, one: Candidate) -> bool:
-        """Whether more than half of it could not be finished once it is open, on any day of this
-        week."""
-        if one.bulk or one.servings <= _BIG * self.appetite.people:
-            return False
-        days = self.table.possible(one)
-        return bool(days) and min(self.table.wasted(one, d) for d in days) > one.servings / 2
-
-    def _at_table(self) -> set[Role]:
-        """What may come by itself: at table, or opened beside while none of its kind is."""
-        laid = {one.candidate.at_table for one in self.chosen}
-        return (set(A_HEAD) - set(BESIDE)) | (set(BESIDE) - laid)
+    def _open_beside(self) -> frozenset[Role]:
+        """The kinds of which one is open beside the days already."""
+        table = (one.candidate for one in self.chosen if not one.dish)
+        return open_beside(table, self.table.start, self.needs.credits)
 
     def _fits(
-        self, free: Mapping[int, Candidate], on_table: Sequence[Candidate]
+        self,
+        free: Mapping[int, Candidate],
+        on_table: Sequence[Candidate],
+        here: Collection[Role],
     ) -> tuple[list[tuple[int, float]], list[int]]:
-        """What of `free` has room beside what is on the table, and the rest in its order."""
+        """What of `free` has room beside what is on the table, where of the kinds `here` one is
+        open, and the rest in its order."""
         numbers = list(free)
         lots = [lot_of(one, self.table) for one in free.values()]
         foods = {one.food for one in (*free.values(), *on_table)}
@@ -270,9 +273,10 @@ class _Week:
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
         already = [lot_of(one, self.table) for one in on_table]
         week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
-        week, held = one_beside(week, [free[n] for n in numbers], self.table.end)
+        week, held = one_beside(week, [free[n] for n in numbers], self.table.end, here)
         found = [(numbers[opening.lot], opening.spare) for opening in week]
         coming_next = [*held, *more]
+        self.keeps = {numbers[one.lot] for one in coming_next if one.kept}
         self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}
         return found, [numbers[opening.lot] for opening in coming_next]
 

@@ -87,38 +87,61 @@ def read_psi(text: str) -> float | None:
     return None if number is None else number * each
 
 
-_SIZE = r"(?<![a-z])(oz|ounce|ml|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?(?![a-z])"
+_SIZE = (
+    r"(?<![a-z])(oz|ounce|ml|millilitre|milliliter|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?"
+    r"(?![a-z])"
+)
+#: By the first two letters of a unit, how many US fluid ounces it holds.
 _OUNCES = {
-    "oz": 1.0,
-    "ou": 1.0,
-    "ml": 1 / 29.5735,
-    "l": 1000 / 29.5735,
-    "li": 1000 / 29.5735,
-    "pi": 16.0,
-    "pt": 16.0,
-    "qu": 32.0,
-    "qt": 32.0,
-    "ga": 128.0,
-}
+    "oz": 1.0, "ou": 1.0, "pi": 16.0, "pt": 16.0, "qu": 32.0, "qt": 32.0, "ga": 128.0,
+    "ml": 1 / 29.5735, "mi": 1 / 29.5735, "l": 1000 / 29.5735, "li": 1000 / 29.5735,
+}  # fmt: skip
+_COUNTED = frozenset({"pi", "pt", "qu", "qt"})
+
+
+def read_size(text: str) -> tuple[float, str] | None:
+    """("1½ litre jars") -> (1.5, "li"): how much a jar holds, and the first letters of its unit;
+    None without a unit. Of several numbers it is the one before the unit, alone 1."""
+    plain = spelled_out(text).replace("half", "1/2")
+    for sign, spelled in VULGAR.items():
+        plain = plain.replace(sign, f" {spelled}")
+    one_word = re.search(rf"\d-{_SIZE}", plain) is not None  # a 3-quart jar, and not three
+    plain = plain.replace("-", " ")
+    unit = re.search(_SIZE, plain)
+    if unit is None:
+        return None
+    kind, before = unit[1][:2], plain[: unit.start()]
+    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)  # behind it too: a pint and a half
+    parted = ",." if kind in ("ml", "mi") else ","  # nobody writes a thousandth of a millilitre
+    number = _last(before.replace(part[0], "") if part else before, parted)
+    if part is not None:
+        number = (number or (0 if part[0] in before else 1)) + int(part[1]) / int(part[2])
+    elif number is None:
+        number = 1
+    elif number > 2 and kind in _COUNTED and not one_word:
+        several = re.search(r"s\b", plain[unit.start() :])  # "7 pint jars" counts jars
+        number = 1 if several else number
+    return number, kind
+
+
+def _last(text: str, parted: str) -> float | None:
+    """The last number. What parts its thousands, `parted`, is no decimal sign before three digits,
+    unless it begins with a nought."""
+    thousands = rf"[1-9]\d{{0,2}}(?:[{parted}]\d{{3}})+(?!\d)"
+    found = re.findall(rf"{thousands}|\d+(?:[.,]\d+)?", text)
+    if not found:
+        return None
+    whole = re.fullmatch(thousands, found[-1]) is not None
+    return float(re.sub(r"[.,]", "" if whole else ".", found[-1]))
 
 
 def read_jar(text: str) -> str | None:
     """The published jar that holds as much or just more: "500 ml jars" take the quart."""
-    plain = text.casefold().replace("half", "1/2").replace("-", " ")
-    for sign, spelled in VULGAR.items():
-        plain = plain.replace(sign, f" {spelled}")
-    unit = re.search(_SIZE, plain)
-    if unit is None:
+    size = read_size(text)
+    if size is None:
         return None
-    before = plain[: unit.start()]
-    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)  # behind it too: a pint and a half
-    number = _first(before.replace(part[0], "") if part else before)
-    if part is not None:
-        number = (number or (0 if part[0] in before else 1)) + int(part[1]) / int(part[2])
-    elif number is None or (number > 2 and unit[1][:2] in ("pi", "pt", "qu", "qt")):
-        number = 1  # "7 pint jars" counts jars
-    ounces = _OUNCES[unit[1][:2]] * number
-    return next((jar for jar, size in JARS.items() if ounces <= size), BIGGER)
+    ounces = _OUNCES[size[1]] * size[0]
+    return next((jar for jar, held in JARS.items() if ounces <= held), BIGGER)
 
 
 _CANNER_WORDS = {

@@ -8,9 +8,8 @@ quart's time with a word beside it. `STRICT` takes the published jar that holds 
 
 from __future__ import annotations
 
-import re
-
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.measured import read_size
 from pantry_tui.core.words import Acidity, Method
 
 MAKER, STRICT = "maker", "strict"
@@ -19,7 +18,8 @@ JARS_BY = (MAKER, STRICT)
 #: Said beside any verdict of low-acid food in a litre.
 LITRE = "The jar's time is by a maker's manual; the federal guide has no figure for a litre."
 
-_METRIC = r"(?<![\w.])(\d+(?:\.\d+)?)?[\s-]*(ml|millilitre|milliliter|l|litre|liter)s?\b"
+#: By the first letters of a metric unit, how many millilitres it is.
+_MILLILITRES = {"ml": 1, "mi": 1, "l": 1000, "li": 1000}
 #: Millilitres up to which a jar takes the time of another: acid food and jam, then low-acid food.
 _ACID = ((250, "half-pint"), (500, "pint"), (1000, "quart"))
 _LOW_ACID = ((250, "pint"), (500, "quart"), (1000, "quart"))
@@ -27,11 +27,11 @@ _LOW_ACID = ((250, "pint"), (500, "quart"), (1000, "quart"))
 
 def in_millilitres(size: str) -> float | None:
     """("1 litre jars") -> 1000; None for a size that is no metric one."""
-    found = re.search(_METRIC, size.casefold())
-    if found is None:
+    found = read_size(size)
+    if found is None or found[1] not in _MILLILITRES:
         return None
-    number = float(found[1] or 1)
-    return number if found[2].startswith("m") else number * 1000
+    number, unit = found
+    return number * _MILLILITRES[unit]
 
 
 def low_acid(method: Method, food: FoodFacts) -> bool:

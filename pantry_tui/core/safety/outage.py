@@ -14,6 +14,7 @@ from collections.abc import Sequence
 
 from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.rules import SHELF_STABLE
+from pantry_tui.core.keeping.weather import THAWS_F
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.outage_rows import LADDER as LADDER
 from pantry_tui.core.safety.outage_rows import STRICTNESS as STRICTNESS
@@ -113,7 +114,9 @@ def _freezer(cut: Cut) -> Condition | None:
     past = cut.hours - _promised(cut)
     read = cut.max_temp_f
     known_cold = read is not None and read <= COLD_F
-    promised = past <= 0 and (known_cold or (read is None and not cut.opened))
+    # Hours promise frozen food only while nothing that was read belies it.
+    stayed = not cut.opened if read is None else read <= THAWS_F
+    promised = past <= 0 and stayed
     if cut.ice is not False and (promised or (read is not None and read <= FROZEN_F)):
         return None
     if cut.ice or (cut.ice is None and read is None and past <= 0):

@@ -10,7 +10,6 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 
 from pantry_tui.core.amounts import read_altitude
-from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
@@ -31,10 +30,10 @@ from pantry_tui.core.safety.record import (
     DETAILS,
     TEXTS,
     WAYS,
-    no_acid,
     read_details,
 )
 from pantry_tui.core.safety.shortfall import pair, unsaid
+from pantry_tui.core.safety.strength import too_weak
 from pantry_tui.core.safety.values import is_unknown, seal_failed
 from pantry_tui.core.words import Acidity, Method, Trust
 from pantry_tui.errors import BadInput
@@ -44,8 +43,6 @@ PACKS = ("hot", "raw")
 STEAM_MAX_MINUTES = 45
 #: The top of the lowest band of the tables: all that is checked where nobody said the altitude.
 LOWEST_BAND_FT = 1000
-#: Above it the spores of botulism can grow in a sealed jar.
-PH_LINE = 4.6
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,14 +146,14 @@ def doubt(
 
     None does not say that it was right: a record may be empty (`recorded`). Altitude in feet,
     unless the record has one; None where nobody knows, which counts as the lowest band: too little
-    even there is doubt. What cannot be read is doubt. Only canned foods and fridge pickles."""
+    even there is doubt. What cannot be read is doubt. Time and pressure of canned food alone; too
+    little acid, salt or heat of whatever is kept by it."""
     details = read_details(record.items())
     said = {key: "" if is_unknown(value) else value for key, value in details.pairs}
-    vinegar = said.get("vinegar", "")
     if method not in LIDDED:
-        weak = weak_vinegar(vinegar) if method is Method.FRIDGE_PICKLE else []
-        return Doubt(tuple(weak), _still(food, again=False)) if weak else None
-    mine = [row for row in rows if name_key(food.name) in row.names]
+        weak = too_weak(method, food, size, said, ())
+        return Doubt(tuple(weak), _put_right(food)) if weak else None
+    mine = [row for row in rows if row.names & names_of(method, food.name)]
     canners = _canners(method, said.get("canner", "") or said.get("process", ""))
     usable = [row for row in mine if row.canner in canners]
     problems = [*details.problems, *_dangers(said)]
@@ -172,13 +169,16 @@ def doubt(
     elif not never and method in _OF_ANY:
         problems += _beyond_any(method, food, size, said, altitude_ft)
     problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
-    if method is not Method.PRESSURE:
-        problems += weak_vinegar(vinegar)
-        if method is Method.VINEGAR_PICKLE and no_acid(vinegar):
-            problems.append("No vinegar was used: a pickle is safe on a shelf by its vinegar.")
-    problems += _too_mild(food, method, said.get("ph", ""))
+    problems += too_weak(method, food, size, said, [row.acidify for row in mine])
     still = _still(food, again=bool(usable) and not never)
     return Doubt(tuple(dict.fromkeys(problems)), still) if problems else None
+
+
+def names_of(method: Method, food: str) -> frozenset[tuple[str, ...]]:
+    """The keys of the names under which the processes of a food stand: beets in vinegar are
+    pickled beets, and take their time."""
+    pickled = {name_key(f"pickled {food}")} if method is Method.VINEGAR_PICKLE else set()
+    return frozenset({name_key(food), *pickled})
 
 
 def _beyond_any(
@@ -323,13 +323,10 @@ def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
     return long and (psi is None or row.psi is None or psi >= row.psi)
 
 
-def _too_mild(food: FoodFacts, method: Method, said: str) -> list[str]:
-    """pH 4.6 is the line, whatever the recipe promised."""
-    match = re.search(r"\d+(?:[.,]\d+)?", said)
-    value = float(match[0].replace(",", ".")) if match else None
-    if value is None or method is Method.PRESSURE or value <= PH_LINE:
-        return []
-    return [f"pH {value:g} is above {PH_LINE}: {food.name} needs a pressure canner then."]
+def _put_right(food: FoodFacts) -> str:
+    """Of what is not canned: a day, as of a jar that did not seal."""
+    taste = "" if food.acidity is Acidity.ACID else " without tasting"
+    return f"Within 24 hours: put it right by a published recipe. After that discard it{taste}."
 
 
 def _still(food: FoodFacts, *, again: bool) -> str:

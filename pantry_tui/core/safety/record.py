@@ -23,6 +23,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "canner": ("gauge", "pot", "appliance", "equipment"),
     "process": ("processed", "way", "how", "method", "technique"),
     "pack": ("packed", "packing"),
+    "prepared": ("preparation", "cut up"),
     "jar": ("jars", "jar size", "size"),
     "form": ("cut", "style", "as"),
     "acid": ("acidified", "acidity added", "lemon", "lemon juice", "citric", "citric acid", "lime"),
@@ -40,9 +41,13 @@ KEYS: dict[str, tuple[str, ...]] = {
     "cure": ("nitrite", "curing salt"),
     "amount": ("weight", "volume", "contents"),
     "state": (),
-    "printed": ("use by", "best before", "bb", "expires", "expiry", "sell by"),
+    "printed": ("use by", "best before", "bb", "expires", "expiry", "expiration", "sell by"),
+    "dated": (),
 }
 _CANONICAL = {name: key for key, others in KEYS.items() for name in (key, *others)}
+#: The names of a date after which a pack is not safe; every other one speaks of quality, or of
+#: the day on which a shop must have sold it.
+_USE_BY = ("use by", "expires", "expiry", "expiration")
 #: What a canning record can be checked by.
 DETAILS = ("minutes", "psi", "canner", "process", "pack", "acid", "vinegar")
 
@@ -111,6 +116,8 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         word = "citric acid" if plain.startswith("citric") else plain.removesuffix(" juice")
         known = word.split()[0] in value.casefold()
         return value if known else f"{word} {value}".removesuffix(" yes")
+    if key == "printed" and plain.replace("-", " ") in _USE_BY:
+        return f"use by {value}"
     if key == "by" and value.casefold() in YES:
         return "somebody else"
     if key == "by" and value.casefold() in NO:

@@ -45,6 +45,7 @@ _SALTS = _words(
     "teaspoon teaspoons cup cups l litre liter ml quart pint percent brine dry water in by weight"
 )
 _SUGARS = _SALTS | _words("sugar syrup light medium heavy brix")
+_SYRUPS = _words("extra very light medium heavy honey")
 _GAPS = _words("in inch inches cm mm half quarter")
 _DEGREES = _words("f c deg degrees")
 _OF = _words("a of to and per")
@@ -118,6 +119,12 @@ def _measured(value: str, units: frozenset[str]) -> bool:
     return (numbered and _letters(plain) <= units | _OF) or plain in YES | NO
 
 
+def _syrup(value: str) -> bool:
+    """A syrup by its name: "light syrup", "extra heavy syrup", "honey syrup"."""
+    words = value.casefold().split()
+    return bool(words) and words[-1] == "syrup" and set(words[:-1]) <= _SYRUPS
+
+
 def _yes_no(value: str) -> bool:
     return value.casefold() in YES | NO
 
@@ -139,7 +146,7 @@ _MAY_BE_BELOW = frozenset({"temperature", "altitude", "by", "form", "printed", "
 def beyond(key: str, value: str) -> bool:
     """Whether a number in the value is none that this key can have: of a thousand digits, below
     nought, more than all of it (of percents), or more than any kitchen reaches."""
-    if key in ("by", "form"):
+    if key in ("by", "form", "prepared"):
         return len(value) > 200
     if re.search(r"\d{8}|\d[.,]\d{8}|\d/0+(?!\d)|\de[-+]?\d", value.casefold()):
         return True
@@ -165,6 +172,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "pack": _pack,
     "jar": lambda value: read_jar(value) is not None,
     "form": lambda value: re.search(r"[^\W\d_]{2}", value) is not None,
+    "prepared": lambda value: re.search(r"[^\W\d_]{2}", value) is not None,
     "acid": _acid,
     "vinegar": _vinegar,
     "altitude": _altitude,
@@ -172,7 +180,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "headspace": lambda value: _measured(value, _GAPS),
     "by": bool,
     "salt": lambda value: _measured(value, _SALTS),
-    "sugar": lambda value: _measured(value, _SUGARS),
+    "sugar": lambda value: _measured(value, _SUGARS) or _syrup(value),
     "ph": lambda value: _measured(value, frozenset()),
     "vacuum": _yes_no,
     "blanched": lambda value: _yes_no(value) or read_minutes(value) is not None,
@@ -181,6 +189,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "amount": bool,
     "state": _state,
     "printed": bool,
+    "dated": lambda value: value.casefold() in ("use-by", "best-before", "sell-by"),
 }
 #: Key -> what may be written.
 HINTS: dict[str, str] = {
@@ -191,6 +200,7 @@ HINTS: dict[str, str] = {
     "pack": "write pack=hot or pack=raw",
     "jar": "write jar=pint, quart or 500ml",
     "form": "write form=bone-in, boneless, whole ...",
+    "prepared": "write prepared=whole, diced, peeled, unpeeled, dry packed ...",
     "acid": "write acid=lemon, acid=citric or acid=none",
     "vinegar": "write vinegar=5% or vinegar=homemade",
     "altitude": "write altitude=1800ft or altitude=550m",
@@ -207,4 +217,5 @@ HINTS: dict[str, str] = {
     "amount": "write amount=30lb",
     "state": "write state=sealed, open, thawed or in-progress",
     "printed": "write printed=2027-03-31",
+    "dated": "write dated=use-by, dated=best-before or dated=sell-by",
 }

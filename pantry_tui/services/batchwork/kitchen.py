@@ -17,6 +17,10 @@ def kitchen(p: Pantry) -> Kitchen:
         known = tables.food_called(food)
         return Method(known.says) if known is not None and known.says else None
 
+    def usual(food: str) -> tuple[str, ...]:
+        known = tables.food_called(food)
+        return known.usual if known is not None else ()
+
     return Kitchen(
         p.today,
         p.place_paths(),
@@ -25,4 +29,5 @@ def kitchen(p: Pantry) -> Kitchen:
         {id_: place.climate for id_, place in p.places.items()},
         p.units,
         says,
+        usual,
     )

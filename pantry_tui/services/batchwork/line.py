@@ -22,7 +22,7 @@ from pantry_tui.core.words import Climate, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
 from pantry_tui.reference.compose import Composer
-from pantry_tui.services.batchwork.line_food import Food, take_food
+from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
 from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
 from pantry_tui.services.rows import Ask, PutUpReading
@@ -32,6 +32,8 @@ _PACKED = LIDDED | {Method.FROZEN, Method.SUGAR, Method.BOUGHT}
 #: Ways to name where none was said: of what stands in a fridge, and elsewhere.
 _COLD = (Method.FRESH, Method.MEAL, Method.FRIDGE_PICKLE, Method.BOUGHT)
 _WARM = (Method.PRESSURE, Method.DRIED, Method.FROZEN, Method.BOUGHT)
+#: Pots of jam are jars, others are tubs.
+_POTS = re.compile(r"\bpot(?=s?\b)")
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
 
 
@@ -39,10 +41,15 @@ def _nothing(_name: str) -> Method | None:
     return None
 
 
+def _no_ways(_name: str) -> tuple[str, ...]:
+    return ()
+
+
 @dataclass(frozen=True)
 class Kitchen:
     """What a line is read with: the day, the places (id -> full path, and what they are like), the
-    household's units, the foods and methods. `says` is the method that a food's name says."""
+    household's units, the foods and methods. `says` is the method that a food's name says, `usual`
+    the ways in which households keep it."""
 
     today: date
     places: Mapping[str, str]
@@ -51,6 +58,7 @@ class Kitchen:
     climates: Mapping[str, Climate] = field(default_factory=dict)
     units: str = "us"
     says: Callable[[str], Method | None] = _nothing
+    usual: Callable[[str], tuple[str, ...]] = _no_ways
 
     def could_be(self, text: str) -> tuple[str, ...]:
         """The foods of which a word could be any."""
@@ -61,7 +69,7 @@ class Kitchen:
 def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     """What `text` says, and the food as it was typed. Never raises."""
     rest, note = _take_note(text)
-    found = tokens(rest[: MOST * 100])
+    found = spelled(tokens(rest[: MOST * 100]), kitchen.composer)
     if len(found) > MOST or len(rest) > MOST * 100:
         return _too_long(rest, note), ""
     line = Line(found)
@@ -146,10 +154,11 @@ def _reading(
     named = kitchen.find_method(pairs.get("method", "")) if "method" in pairs else None
     if named is not None:
         del pairs["method"]
-    climate = kitchen.climates.get(stands.id)
-    method, why = settle(food, named, climate, held, kitchen.says)
+    climate = kitchen.climates.get(stands.id, stands.like)
+    method, why = settle(food, named, climate, held, kitchen)
     if why is not None:
         ask("method", *why)
+    held.vessel = _POTS.sub("jar" if method in LIDDED else "tub", held.vessel)
     if food.vinegar_strength:
         pairs.setdefault("vinegar", food.vinegar_strength)
     for about, typed, choices, sentence in held.asks:
@@ -164,6 +173,7 @@ def _reading(
     if method is None and why is None:
         ways = _COLD if climate is Climate.FRIDGE else _WARM
         problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
+    note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
     if held.amount:
         pairs.setdefault("amount", held.amount)
     group, acidity = pairs.pop("group", ""), pairs.pop("acidity", "")

@@ -2,49 +2,33 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
-from itertools import pairwise
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, NamedTuple
 
-from pantry_tui.core.line.tokens import Kind, Line
+from pantry_tui.core.line.tokens import Kind, Line, Token
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Method
-from pantry_tui.reference.compose import LONGEST, Meant
-from pantry_tui.reference.near import slip
+from pantry_tui.reference.compose import LONGEST, Composer, Meant
+from pantry_tui.reference.names import single
+from pantry_tui.services.batchwork.line_words import (
+    AND,
+    FERMENTS,
+    FIGURES,
+    FILLERS,
+    NO_METHOD,
+    REMARKS,
+    SIGNS,
+    VERBS,
+    methods_in,
+    packed_in,
+    slips_of,
+    stretches,
+)
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.line import Kitchen
-
-_FILLERS = frozenset(
-    {"of", "in", "on", "into", "to", "at", "the", "made", "with", "put", "up", "and", "x", "×",
-     "i", "we", "my", "our", "a", "an", "is", "are", "was", "it", "some", "just", "putting", "&",
-     "stored", "kept", "now", "by", "as"}
-)  # fmt: skip
-#: Words that begin a remark: where it came from, for whom.
-_REMARKS = frozenset({"from", "for", "because", "but", "see", "gift", "thanks", "out"})
-#: Verbs and other words of a method, beside those that `find_method` knows.
-_VERBS: dict[str, Method] = {
-    "froze": Method.FROZEN, "pressure-canned": Method.PRESSURE, "dehydrated": Method.DRIED,
-    "waterbathed": Method.BOILING_WATER, "bwb": Method.BOILING_WATER,
-    "in the water bath": Method.BOILING_WATER, "in water bath": Method.BOILING_WATER,
-    "pressure canner": Method.PRESSURE, "in the pressure canner": Method.PRESSURE,
-    "boiling water bath": Method.BOILING_WATER, "rendered": Method.RENDERED_FAT,
-    "in damp sand": Method.CELLAR, "in sand": Method.CELLAR, "in sawdust": Method.CELLAR,
-    "in peat": Method.CELLAR, "bought": Method.BOUGHT, "tincture": Method.INFUSION,
-    "put by": Method.CELLAR, "pc": Method.PRESSURE, "wb": Method.BOILING_WATER,
-}  # fmt: skip
-#: Said of the way, and no method by itself.
-_IDLE = frozenset({"put by", "put up", "putting up", "laid down"})
-#: Words of `find_method` that are foods or too short to mean a method beside a food.
-_NO_METHOD = frozenset(
-    {"paste", "oil", "syrup", "stored", "shop", "jam", "jams", "jelly", "jellies", "preserves",
-     "marmalade", "liqueur", "lime", "wine", "raw", "fresh", "dry", "koji", "cellar", "freezer",
-     "cured", "curing", "cooked", "leftover", "leftovers"}
-)  # fmt: skip
-#: Signs that say nothing by themselves.
-_SIGNS = frozenset("?.!+~'\"@/*&")
-_FERMENTS = frozenset({"fermenting", "fermented", "ferment", "lacto", "working", "brewing"})
 
 
 @dataclass
@@ -99,7 +83,51 @@ def take_food(line: Line, kitchen: Kitchen) -> Food:
         _beside(food, words, kitchen, has_food=best is not None)
     if best is None:
         _unknown(food)
+    elif food.facts is not None:
+        _passed_over(food)
     return food
+
+
+def _passed_over(food: Food) -> None:
+    """A method within the name that was found without it: basil frozen in oil is frozen, too."""
+    words = food.typed.split()
+    known = food.facts is not None and "frozen" in food.facts.name.split()
+    if "frozen" in words and not known and Method.FROZEN not in (*food.said, *food.explicit):
+        food.explicit.append(Method.FROZEN)
+
+
+def spelled(found: list[Token], composer: Composer) -> list[Token]:
+    """The tokens with a figure that belongs to the name of a food as its word: "3 bean salad"."""
+    for i, token in enumerate(found):
+        word = FIGURES.get(token.said, "")
+        for size in range(3, 1, -1) if word else ():
+            after = [one.text for one in found[i + 1 : i + size + 1]]
+            if len(after) == size and composer.names(" ".join((word, *after))):
+                found[i] = replace(token, kind=Kind.WORD, text=word, number=None)
+                break
+    return found
+
+
+def as_typed(food: Food, note: str, kitchen: Kitchen) -> str:
+    """The food as it was typed, where that says more than its name here: rhubarb wine is a wine,
+    pinto beans are dry beans. It is kept as a note; "" where the name or the note says it."""
+    if food.facts is None or food.ask is not None or food.typed in note.casefold():
+        return ""
+    named = {part for word in _letters(food.name) for part in single(word)}
+    more = [one for one in _letters(food.typed) if not set(single(one)) <= named | FILLERS]
+    return food.typed if any(_tells(word, kitchen) for word in more) else ""
+
+
+def _letters(text: str) -> list[str]:
+    return re.findall(r"[^\W_]+", text.casefold())
+
+
+def _tells(word: str, kitchen: Kitchen) -> bool:
+    """Whether a word is more than a cut, a colour or a way to keep it. Oranges are a food, too."""
+    if not kitchen.composer.stays(word):
+        return len(word) > 1
+    other = kitchen.composer.called(word)
+    return other is not None and single(other.name) == single(word)
 
 
 def _runs(line: Line, food: Food) -> list[list[str]]:
@@ -114,7 +142,7 @@ def _runs(line: Line, food: Food) -> list[list[str]]:
         run: list[str] = []
         for n, i in enumerate(indices):
             token = line.tokens[i]
-            if token.text in _REMARKS and token.kind is Kind.WORD and n + 1 < len(indices):
+            if token.text in REMARKS and token.kind is Kind.WORD and n + 1 < len(indices):
                 food.unread.append(" ".join(line.tokens[j].said for j in indices[n:]))
                 break
             if token.kind is Kind.WORD:
@@ -122,7 +150,7 @@ def _runs(line: Line, food: Food) -> list[list[str]]:
                     runs.append(run)
                     run = []
                 run.append(token.text)
-            elif token.said not in _SIGNS:
+            elif token.said not in SIGNS:
                 food.unread.append(token.said)
         if run:
             runs.append(run)
@@ -134,7 +162,7 @@ def _spans(number: int, run: list[str], kitchen: Kitchen) -> list[_Span]:
     whole = _within(run, kitchen)
     for start in range(len(run)):
         for stop in range(min(len(run), start + LONGEST), start, -1):
-            if run[start] in _FILLERS or run[stop - 1] in _FILLERS:
+            if run[start] in FILLERS or run[stop - 1] in FILLERS:
                 continue
             if start in whole or stop in whole:
                 continue
@@ -156,7 +184,7 @@ def _within(run: list[str], kitchen: Kitchen) -> set[int]:
     for i in range(len(run)):
         for size in range(2, min(5, len(run) - i + 1)):
             said = " ".join(run[i : i + size])
-            if said in _VERBS or kitchen.find_method(said) is not None:
+            if said in VERBS or kitchen.find_method(said) is not None:
                 found.update(range(i + 1, i + size))
     return found
 
@@ -172,36 +200,13 @@ def _meaning(words: list[str], kitchen: Kitchen) -> Meant:
 
 def _made(word: str, kitchen: Kitchen) -> bool:
     """Whether a word in front of "jam" is what it is made of, and nobody knows it."""
-    return word not in _FILLERS and bool(_methods([word], kitchen)[1])
+    return word not in FILLERS and bool(methods_in([word], kitchen)[1])
 
 
 def _strange(words: Sequence[str], kitchen: Kitchen, *, behind: bool = False) -> int:
     """How many words are no method and no filler. Behind a food they may make another of it."""
-    left = _methods(words, kitchen)[1]
+    left = methods_in(words, kitchen)[1]
     return (3 if behind else 2) * len(left)
-
-
-def _methods(words: Sequence[str], kitchen: Kitchen) -> tuple[list[tuple[str, Method]], list[str]]:
-    """The methods in a stretch of words, and the words that are left, fillers aside."""
-    found: list[tuple[str, Method]] = []
-    left: list[str] = []
-    i = 0
-    while i < len(words):
-        for size in range(min(5, len(words) - i), 0, -1):
-            said = " ".join(words[i : i + size])
-            if said in _IDLE:
-                i += size
-                break
-            method = _VERBS.get(said) or (None if said in _NO_METHOD else kitchen.find_method(said))
-            if method is not None:
-                found.append((said, method))
-                i += size
-                break
-        else:
-            if words[i] not in _FILLERS:
-                left.append(words[i])
-            i += 1
-    return found, left
 
 
 def _take_meant(food: Food, meant: Meant) -> None:
@@ -220,62 +225,45 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
     """Words beside the food: methods, more of the food ("chicken, whole"), or not understood."""
     if "not" in words or "no" in words[:1]:
         food.negated = True
-    food.fermenting |= bool(_FERMENTS & set(words))
+    food.fermenting |= bool(FERMENTS & set(words))
     food.fresh |= words in (["fresh"], ["kept", "fresh"], ["stored", "fresh"])
     alone = kitchen.find_method(" ".join(words))
-    plain = alone is not None and " ".join(words) not in _NO_METHOD
+    plain = alone is not None and " ".join(words) not in NO_METHOD
     if has_food and words and not plain and _adds(food, words, kitchen):
         return
     if alone is not None and words:
         food.explicit.append(alone)
         food.method_typed = " ".join(words)
         return
-    methods, left = _methods(words, kitchen)
+    methods, left = methods_in(words, kitchen)
     food.explicit += [method for _, method in methods]
     if methods:
         food.method_typed = methods[0][0]
     if not left:
         return
-    if has_food and not _packed_in(words, left) and _adds(food, left, kitchen):
+    if has_food and not packed_in(words, left) and _adds(food, left, kitchen):
         return
-    near = _slips(left)
+    near = slips_of(left)
     if near:
         food.slips, food.method_typed = near, " ".join(left)
         return
     if has_food:
-        other = kitchen.composer.meant([word for word in words if word not in _FILLERS])
-        if (other.facts or other.either) and food.ask is None and not other.strange:
-            second = other.facts.name if other.facts is not None else " ".join(words)
+        other = kitchen.composer.meant([word for word in words if word not in FILLERS])
+        foods = [other.facts.name] if other.facts is not None and not other.strange else []
+        if not foods and AND & set(words):
+            called = [kitchen.composer.called(word) for word in left]
+            foods = [one.name for one in called if one is not None]
+            foods = foods if len(foods) == len(left) else []
+        if foods == [food.name]:
+            food.typed += f" {' '.join(words)}"  # another name of the same food
+            return
+        if (foods or (other.either and not other.strange)) and food.ask is None:
+            second = " and ".join(foods) or " ".join(words)
             choices = (food.name or food.typed, second)
             why = f"Two foods are named, {choices[0]} and {choices[1]}: give each its own line."
             food.ask = (" ".join(words), choices, why)
             return
-    food.unread += _stretches(words, left)
-
-
-def _packed_in(words: Sequence[str], left: Sequence[str]) -> bool:
-    """Whether some of the words that are left are what the food is in or with: "beef in sauce" is
-    no beef sauce."""
-    joined = ("in", "with")
-    return any(
-        (a in joined and b in left) or (b in joined and a in left) for a, b in pairwise(words)
-    )
-
-
-def _stretches(words: Sequence[str], left: Sequence[str]) -> list[str]:
-    """The words that are left, those together that stand together."""
-    found: list[str] = []
-    rest, last = list(left), -2
-    for i, word in enumerate(words):
-        if not rest or word != rest[0]:
-            continue
-        rest.pop(0)
-        if found and last == i - 1:
-            found[-1] += f" {word}"
-        else:
-            found.append(word)
-        last = i
-    return found
+    food.unread += stretches(words, left)
 
 
 def _adds(food: Food, words: list[str], kitchen: Kitchen) -> bool:
@@ -293,20 +281,6 @@ def _adds(food: Food, words: list[str], kitchen: Kitchen) -> bool:
         food.said = meant.methods if set(food.said) <= set(meant.methods) else said
         return True
     return False
-
-
-def _slips(words: list[str]) -> tuple[str, ...]:
-    """Methods of which the words are a slip of the pen: "presure canned"."""
-    if len(words) > 3:
-        return ()
-    found = []
-    for method in Method:
-        names = method.value.replace("-", " ").split()
-        if len(names) == len(words) and all(
-            a == b or slip(a, b) for a, b in zip(words, names, strict=True)
-        ):
-            found.append(method.value)
-    return tuple(found)
 
 
 def _unknown(food: Food) -> None:

@@ -3,18 +3,24 @@ food's name, the name itself (jam), what it stands in and where."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.line.held import Held
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Climate, Group, Method
+from pantry_tui.services.batchwork.line_as_is import as_it_is
 
 if TYPE_CHECKING:
+    from pantry_tui.services.batchwork.line import Kitchen
     from pantry_tui.services.batchwork.line_food import Food
 
 Why = tuple[str, tuple[str, ...], str]
 _JARS = frozenset({"jar", "clip-top jar", "bottle", "tin", "pint", "quart"})
+#: A whole crop is weighed or counted.
+VOLUMES = frozenset(
+    {"pint", "quart", "half-pint", "half-gallon", "gallon", "l", "ml", "litre", "cup"}
+)
+_JAMS = frozenset({"jam", "jams", "marmalade", "marmalades"})
 _BREWS = frozenset({"cider", "wine", "mead", "beer", "elderflower champagne", "sake", "apple wine"})
 #: Out of a canner, out of the fridge, or soured by themselves: their lives differ.
 _PICKLED = (Method.FRIDGE_PICKLE.value, Method.VINEGAR_PICKLE.value, Method.LACTIC.value)
@@ -26,7 +32,7 @@ def settle(
     named: Method | None,
     climate: Climate | None,
     held: Held,
-    says: Callable[[str], Method | None],
+    kitchen: Kitchen,
 ) -> tuple[Method | None, Why | None]:
     """The method, or what to ask; (None, None) where nothing is said of it at all."""
     if food.negated:
@@ -38,7 +44,9 @@ def settle(
         return None, _asked(food.method_typed, food.slips, "is no method")
     if not food.name and not food.explicit and food.ask is None:
         return None, None
-    own = says(food.name) if food.name else None
+    own = kitchen.says(food.name) if food.name else None
+    if food.facts is None and food.ask is None and food.name.split(" ")[-1] in _JAMS:
+        own = Method.JAM  # of a fruit that is in no table
     explicit = list(dict.fromkeys(_ferments(food, method) for method in food.explicit))
     found = _meant(food, explicit, own)
     if isinstance(found, tuple):
@@ -48,6 +56,8 @@ def settle(
     if method is not None:
         return _placed(food, method, climate, explicit or bool(food.said))
     implied = _implied(food.facts, climate, held)
+    if implied is None and food.facts is not None and not explicit:
+        implied = as_it_is(food.facts, kitchen.usual(food.facts.name), climate, held)
     if implied is None and food.fresh and food.facts is not None:
         return Method.FRESH, None
     if implied is None and food.name.startswith("pickled "):
@@ -81,7 +91,7 @@ def _meant(
             return Method.FREEZER_JAM
         return tuple(explicit)
     if not explicit:
-        if own is not None and own in said:
+        if own is not None and own in said and Method.FROZEN not in said:
             return own
         return said if len(said) > 1 else said[0] if said else None
     method = _as_pickled(food.facts, explicit[0])
@@ -126,9 +136,7 @@ def _implied(facts: FoodFacts | None, climate: Climate | None, held: Held) -> Me
     vessel = held.vessel.removeprefix("small ").removeprefix("large ").rstrip("s")
     if facts.name in _BREWS and vessel in ("demijohn", "carboy"):
         return Method.ALCOHOL_FERMENT
-    jarred = vessel in _JARS or held.size.split(" ")[-1] in (
-        "pint", "quart", "half-pint", "gallon"
-    )  # fmt: skip
+    jarred = vessel in _JARS or held.size.split(" ")[-1] in VOLUMES
     if climate is Climate.CELLAR and not jarred:
         raw = facts.known and facts.group in (Group.VEGETABLE, Group.FRUIT)
         return Method.CELLAR if raw and not facts.name.startswith(("dried", "pickled")) else None

@@ -25,15 +25,38 @@ _CLIMATES = {
     "cupboard": Climate.ROOM, "basement": Climate.ROOM, "garage": Climate.ROOM,
     "shed": Climate.ROOM, "kitchen": Climate.ROOM, "attic": Climate.ROOM, "cooler": Climate.FRIDGE,
 }  # fmt: skip
+#: Where a household has one of them, whatever it is called, it is meant: there is no other.
+_ONLY = frozenset({"fridge", "refrigerator", "freezer"})
+#: The same where they are all that a part of the line says, or behind "in".
+_ALONE = {
+    "cupboard under the stairs": Climate.ROOM, "under the stairs": Climate.ROOM,
+    "under the bed": Climate.ROOM, "spare room": Climate.ROOM, "utility room": Climate.ROOM,
+    "mudroom": Climate.ROOM, "porch": Climate.ROOM, "barn": Climate.ROOM, "loft": Climate.ROOM,
+    "outhouse": Climate.ROOM, "scullery": Climate.PANTRY, "cold room": Climate.CELLAR,
+    "outside freezer": Climate.FREEZER, "garage freezer": Climate.FREEZER,
+    "garage fridge": Climate.FRIDGE, "spare fridge": Climate.FRIDGE,
+    # as households on the continent of Europe say it
+    "keller": Climate.CELLAR, "kelder": Climate.CELLAR, "cave": Climate.CELLAR,
+    "cantina": Climate.CELLAR, "bodega": Climate.CELLAR, "piwnica": Climate.CELLAR,
+    "källare": Climate.CELLAR, "speisekammer": Climate.PANTRY, "vorratskammer": Climate.PANTRY,
+    "garde manger": Climate.PANTRY, "cellier": Climate.PANTRY, "dispensa": Climate.PANTRY,
+    "despensa": Climate.PANTRY, "spiżarnia": Climate.PANTRY, "skafferi": Climate.PANTRY,
+    "kühlschrank": Climate.FRIDGE, "frigo": Climate.FRIDGE, "nevera": Climate.FRIDGE,
+    "lodówka": Climate.FRIDGE, "koelkast": Climate.FRIDGE, "gefrierschrank": Climate.FREEZER,
+    "gefriertruhe": Climate.FREEZER, "congélateur": Climate.FREEZER,
+    "congelatore": Climate.FREEZER, "congelador": Climate.FREEZER, "zamrażarka": Climate.FREEZER,
+}  # fmt: skip
 
 
 @dataclass
 class Stands:
-    """The place that was said, "" where none was; `ask` is (typed, choices, why)."""
+    """The place that was said, "" where none was; `ask` is (typed, choices, why). `like` is what
+    one is like that is not there."""
 
     id: str = ""
     path: str = ""
     ask: tuple[str, tuple[str, ...], str] | None = None
+    like: Climate | None = None
 
 
 def protect(line: Line, kitchen: Kitchen) -> list[int]:
@@ -148,21 +171,21 @@ def _near(
 ) -> Stands:
     """A place by what it is like where none has that name ("pantry"), or a slip of the pen."""
     for i in range(len(line.tokens)):
-        for size in (3, 2, 1):
+        for size in (4, 3, 2, 1):
             if i + size > len(line.tokens) or not all(line.free[i : i + size]):
                 continue
             words = tuple(token.text for token in line.tokens[i : i + size])
             typed = " ".join(token.said for token in line.tokens[i : i + size])
-            like = _CLIMATES.get(" ".join(words))
-            if like is not None and _parted(line, i, i + size):
+            like = _like(line, i, i + size)
+            if like is not None:
                 _claim(line, i, i + size)
                 ids = [id_ for id_ in places if kitchen.climates.get(id_) is like]
-                if len(ids) == 1:
-                    return Stands(ids[0], places[ids[0]])  # the only one of its kind here
+                if len(ids) == 1 and " ".join(words) in _ONLY:
+                    return Stands(ids[0], places[ids[0]])
                 choices = tuple(sorted(places[id_] for id_ in ids))
                 could = f"; it could be {' or '.join(choices)}" if choices else ""
                 why = f"There is no place called {typed!r}{could}: say which place, or make it."
-                return Stands(ask=(typed, choices, why))
+                return Stands(ask=(typed, choices, why), like=like)
             hits = [ids for tail, ids in tails.items() if _slipped(words, tail)]
             if hits and not kitchen.composer.names(" ".join(words)):
                 _claim(line, i, i + size)
@@ -172,13 +195,16 @@ def _near(
     return Stands()
 
 
-def _parted(line: Line, start: int, stop: int) -> bool:
-    """Whether the words stand by themselves: in a part of their own, at the end, or behind "in"."""
-    if start and line.word(start - 1) in _LEADS:
-        return True
+def _like(line: Line, start: int, stop: int) -> Climate | None:
+    """What a place of that kind is like, where the words stand by themselves: in a part of their
+    own, at the end, or behind "in"."""
+    said = " ".join(token.text for token in line.tokens[start:stop])
+    led = start > 0 and line.word(start - 1) in _LEADS
     alone = start == 0 or line.tokens[start - 1].part != line.tokens[start].part
     ends = stop == len(line.tokens) or line.tokens[stop].part != line.tokens[start].part
-    return ends and (alone or stop == len(line.tokens))
+    if led or (ends and alone):
+        return _CLIMATES.get(said) or _ALONE.get(said)
+    return _CLIMATES.get(said) if stop == len(line.tokens) else None
 
 
 def _slipped(words: tuple[str, ...], tail: tuple[str, ...]) -> bool:

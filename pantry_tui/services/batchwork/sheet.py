@@ -68,9 +68,16 @@ def fields(p: Pantry, code: str) -> list[Asked]:
 
 
 def _problems(p: Pantry, batch: Batch, record: dict[str, str]) -> Sequence[str]:
-    rows, advice = processes_named(batch.food.name), load_not_recommended()
+    rows, advice = _processes(batch), load_not_recommended()
     found = doubt(batch.method, batch.food, batch.size, record, p.altitude_ft, rows, advice)
     return found.problems if found is not None else ()
+
+
+def _processes(batch: Batch) -> tuple[ProcessRow, ...]:
+    """The processes of its food; of one in vinegar also those of the pickle that it is."""
+    more = processes_named(f"pickled {batch.food.name}")
+    pickle = more if batch.method is Method.VINEGAR_PICKLE else ()
+    return tuple(dict.fromkeys((*processes_named(batch.food.name), *pickle)))
 
 
 @booked
@@ -104,7 +111,7 @@ def _rows(case: _Case) -> list[ProcessRow]:
     ways = (canner,) if canner in CANNERS else ("dial", "weighted") if pressure else (CANNERS[0],)
     jar = read_jar(record.get("jar", "") or batch.size)
     pack = record.get("pack", "").casefold().removesuffix(" pack")
-    found = [row for row in processes_named(batch.food.name) if row.canner in ways]
+    found = [row for row in _processes(batch) if row.canner in ways]
     if any(row.jar == jar for row in found):
         found = [row for row in found if row.jar == jar]
     if any(row.pack == pack for row in found):

@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
+from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
@@ -21,6 +22,7 @@ from pantry_tui.services.batchwork.contents import size_of, with_contents
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
+from pantry_tui.services.batchwork.prepared import prepared
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -99,8 +101,19 @@ def from_flags(
     )
 
 
+def _as_prepared(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
+    """With what was done to the food before, where the words beside its name say so."""
+    if not typed or p.tables.index.named(typed) is not None:
+        return reading
+    done, odd = prepared(typed, p.facts(reading.food), reading.method)
+    said = any(key == PREPARED for key, _ in reading.process)
+    process = (*reading.process, (PREPARED, done)) if done and not said else reading.process
+    return replace(reading, process=process, unread=(*reading.unread, *odd))
+
+
 def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
+    reading = _as_prepared(p, reading, typed_food)
     details = read_details(reading.process)
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = list(reading.asks)
@@ -159,6 +172,9 @@ def _printed(p: Pantry, reading: PutUpReading, problems: list[str]) -> PutUpRead
     """The printed date out of the record; a month alone lasts to its end."""
     rest = tuple(pair for pair in reading.process if pair[0] != "printed")
     typed = dict(reading.process).get("printed", "")
+    kind, typed = (
+        ("use-by", typed.removeprefix("use by ")) if typed.startswith("use by ") else ("", typed)
+    )
     if not typed or is_unknown(typed):
         return replace(reading, process=rest)
     if reading.method not in (None, Method.BOUGHT):
@@ -171,6 +187,8 @@ def _printed(p: Pantry, reading: PutUpReading, problems: list[str]) -> PutUpRead
     except BadInput as error:
         problems.append(error.message)
         return replace(reading, process=rest)
+    if kind:
+        rest = (*(pair for pair in rest if pair[0] != "dated"), ("dated", kind))
     return replace(reading, process=rest, printed=day)
 
 

@@ -11,16 +11,18 @@ from pantry_tui.core.dates import span
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.harm import kept_as
-from pantry_tui.core.keeping.limits import judge_fresh
+from pantry_tui.core.keeping.limits import as_packed, judge_fresh
 from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.words import ASSUMED_F, Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
+from pantry_tui.services.batchwork.prepared import prepared
 
 
 def _food(tables: Tables, text: str) -> FoodFacts:
@@ -29,6 +31,21 @@ def _food(tables: Tables, text: str) -> FoodFacts:
         near = ", ".join(tables.index.near(text)) or "nothing near it"
         raise BadInput(f"{text[:60]!r} is not in the food table; near it: {near}.")
     return facts
+
+
+def _as_prepared(tables: Tables, how: Method, typed: str) -> tuple[Method, FoodFacts]:
+    """The food, and whose figures speak for it: a crop that was cut is no whole one any more.
+    Raises BadInput for words that make another thing of it."""
+    what = _food(tables, typed)
+    if tables.index.named(typed) is not None:
+        return how, what
+    done, odd = prepared(typed, what, how)
+    if odd:
+        raise BadInput(f"Not understood: {odd[0]!r}; ask for {what.name} without it.")
+    if not done:
+        return how, what
+    bare = Batch("", "", what, how, None, process=((PREPARED, done),))
+    return kept_as(bare), as_packed(bare, opened=False).food
 
 
 def _climates(tables: Tables, method: Method, food: FoodFacts, state: State) -> list[Climate]:
@@ -66,7 +83,7 @@ def keeps(
     has no tested process is not allowed. Raises BadInput for an unknown method, food, climate or
     state.
     """
-    how, what = method_named(method), _food(tables, food)
+    how, what = _as_prepared(tables, method_named(method), food)
     book = replace(tables.book, strict=True) if strictest else tables.book
     against, untested = _process_against(how, what)
     standing: State = _word(State, state, "state") or State.SEALED

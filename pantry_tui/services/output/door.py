@@ -1,7 +1,8 @@
 """The sheet for the cupboard door: the due list by place under its heads, a box before each line.
 
-A sheet hangs for weeks, so a date on it is whole and says its kind; much that is only later is
-counted and not listed, so that the rest fits on one page.
+A sheet hangs for weeks, so a date on it is whole and says its kind. It is to stay one page of A4 or
+Letter: much that is only later is counted and not listed, and so is of what is past best and still
+safe that which has no room, what has been past it longest being listed first.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import vessel_word
@@ -24,6 +26,8 @@ from pantry_tui.services.stock.rows import DueRow
 HEADS = ("", "code", "food", "left", "where", "until")
 #: So many lines that are only later are counted and not listed; fewer are listed.
 LISTED = 12
+#: So many lines fit on a page, their heads with them (page.py).
+PAGE = 60
 #: What is ticked with a pen.
 BOX = "[ ]"
 _OVER = {
@@ -43,6 +47,8 @@ def door(p: Pantry) -> Sheet:
     if len(later) < LISTED:
         later = []
     shown = [row for row in rows if row not in later]
+    beyond = _beyond(shown)
+    shown = [row for row in shown if row not in beyond]
     lines: list[tuple[str, ...]] = []
     parts = []
     for word in PARTS:
@@ -55,16 +61,29 @@ def door(p: Pantry) -> Sheet:
         f"What to eat first, {dates.say(p.today)}",
         HEADS,
         tuple(lines),
-        (*_beside(shown, later), CAUTION),
+        (*_beside(shown, later, beyond), CAUTION),
         tuple(parts),
     )
+
+
+def _beyond(shown: Sequence[DueRow]) -> list[DueRow]:
+    """What is past best, still safe, and has no room on the page: what was good the longest."""
+    heads = len({row.head for row in shown})
+    past = [row for row in shown if row.head == "past best" and row.usable]
+    room = max(PAGE - heads - (len(shown) - len(past)), 0)
+    return sorted(past, key=lambda row: (row.best_by or date.max, row.code))[room:]
 
 
 def _by_place(row: DueRow) -> tuple[str, date, str]:
     return row.place.lower(), row.discard_after or row.best_by or date.max, row.code
 
 
-def _beside(shown: Sequence[DueRow], later: Sequence[DueRow]) -> Iterator[str]:
+def _beside(
+    shown: Sequence[DueRow], later: Sequence[DueRow], beyond: Sequence[DueRow]
+) -> Iterator[str]:
+    if beyond:
+        number = sum(row.count for row in beyond)
+        yield f"Past best, still safe, not listed: {number} containers more."
     if later:
         yield f"Later, not listed: {sum(row.count for row in later)} containers."
     said: dict[str, dict[str, None]] = {}
@@ -97,9 +116,11 @@ def until(row: DueRow) -> str:
     """A whole date with its kind; safety before quality where it comes first."""
     if row.verdict in UNFIT:
         return row.verdict.value
+    if row.verdict is Verdict.UNKNOWN and not row.usable:
+        return "in doubt: do not eat"
     best, last = row.good_until, row.discard_after
     if last is not None and (best is None or last <= best or row.verdict is Verdict.PAST_BEST):
         return f"eat by {dates.say(last)}"
     if best is not None and row.verdict is not Verdict.UNKNOWN:
         return f"best by {dates.say(best)}"
-    return row.discard_after_why or "no date"
+    return instead_of_day(row.discard_after_why)

@@ -129,6 +129,7 @@ def week(view: WeekView) -> dict[str, Any]:
         "take": [_take(one) for one in view.take],
         "beside": [_take(one) for one in view.beside],
         "more": [_take(one) for one in view.more],
+        "kept": [_take(one) for one in view.kept],
         "notes": [*view.notes, *(text for _, text in view.table)],
         "left_out": list(view.left_out),
         "waiting": due(list(view.waiting)),

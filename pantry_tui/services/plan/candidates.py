@@ -128,6 +128,12 @@ def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Membe
     return [_Member(number, batch.id_of(number), alike, thaws) for number in numbers]
 
 
+def _opened_on(container: Container) -> date | None:
+    """The day on which what is open was opened."""
+    opened = (turn.when.day for turn in container.turns if turn.state is State.OPEN)
+    return next(opened, None)
+
+
 def _may(one: Stands, start: date, unknown: bool) -> bool:
     if not one.usable or one.verdict is Verdict.NEEDS_CARE:
         return False
@@ -166,6 +172,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         bulk=container.bulk and not (thaws and container.vessel is Vessel.CLOSED),
         ready=_thawed_by(p, container),
         role=role_at_table(p, batch.food.name, batch.food.group),
+        since=_opened_on(container) if begun else None,
     )
     return _Member(container.number, container.id, alike, thaws if opens else None)
 

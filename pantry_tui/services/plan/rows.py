@@ -39,6 +39,7 @@ class WeekView:
     take: tuple[Take, ...]
     beside: tuple[Take, ...]  # opened beside the days, for as long as they keep open
     more: tuple[Take, ...]  # what comes next, for who wants more
+    kept: tuple[Take, ...]  # and last, what its group needs to last until more comes
     waiting: tuple[DueRow, ...]
     discard: tuple[DueRow, ...]
     accepted: bool = False

@@ -41,9 +41,9 @@ def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> Week
     draft = _draft(p, start)
     if draft.plan is not None:
         menu = menu_of(p, replace(draft, plan=None), unknown=unknown)
-        return view(p, draft, _open(p, draft), _next(menu))
+        return view(p, draft, _open(p, draft), _next(menu), menu.kept)
     menu = menu_of(p, draft, unknown=unknown)
-    return view(p, draft, _entries(p, menu.picks), menu.more)
+    return view(p, draft, _entries(p, menu.picks), menu.more, menu.kept)
 
 
 def _next(menu: Menu) -> tuple[Candidate, ...]:

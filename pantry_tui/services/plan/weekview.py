@@ -32,8 +32,8 @@ from pantry_tui.services.stock.stands import containers_in, of, stands
 
 #: So many containers are named one by one.
 _NAMED = 3
-#: So many lines of what comes next are shown.
-_MORE = 12
+#: So many lines of what comes next are shown, and of what is kept.
+_MORE, _KEPT = 12, 6
 
 
 def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
@@ -63,18 +63,26 @@ def names_of(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
 
 
 def view(
-    p: Pantry, draft: WeekDraft, entries: Sequence[Entry], coming: Sequence[Candidate] = ()
+    p: Pantry,
+    draft: WeekDraft,
+    entries: Sequence[Entry],
+    coming: Sequence[Candidate] = (),
+    kept: Sequence[Candidate] = (),
 ) -> WeekView:
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
     takes = [(_take(p, entry, left), beside(p, entry)) for entry, left in here]
     planned = {id_ for entry in entries for id_ in entry.containers}
+    aside_now = {take.role for take, aside in takes if aside}
+    first = max(draft.start, p.today)
+    ahead = [[c for c in some if c.at_table not in aside_now] for some in (coming, kept)]
     return WeekView(
         start=draft.start,
         end=draft.end,
         people=p.people,
         take=tuple(take for take, aside in takes if not aside),
         beside=tuple(take for take, aside in takes if aside),
-        more=tuple(islice(_more(p, max(draft.start, p.today), coming, planned), _MORE)),
+        more=tuple(islice(_more(p, first, ahead[0], planned), _MORE)),
+        kept=tuple(islice(_more(p, first, ahead[1], planned), _KEPT)),
         waiting=_rows(p, (Verdict.TEND, Verdict.UNKNOWN)),
         discard=_rows(p, UNFIT),
         accepted=draft.plan is not None,

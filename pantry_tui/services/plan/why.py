@@ -4,6 +4,7 @@ lasts to July". The pace is the one that the outlook says."""
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import kitchen_count
@@ -51,8 +52,7 @@ def _head(
         case Why.MUST:
             return f"It is {_state(left[0])}: its clock runs; it is {much}."
         case Why.DUE:
-            by = f"Due by {dates.say(min(near))}" if near else "It falls due this week"
-            return f"{by}; it is {much}."
+            return f"{_due_by(near, judged)}; it is {much}."
         case Why.DISH:
             return f"For {entry.dish}; it is {much}." if entry.dish else f"It is {much}."
         case _ if judged.best_by is not None and judged.best_by < p.today:
@@ -65,6 +65,15 @@ def _head(
             rate = a_week(found.can, unit, at_most=True)
             lasts = "lasts" if rate.startswith("one ") else "last"
             return f"{much[:1].upper()}{much[1:]}; {rate} {lasts} to {month(harvest, p.today)}."
+
+
+def _due_by(near: Sequence[date], judged: Judgement) -> str:
+    """Its nearer day, and which kind of day that is."""
+    if not near:
+        return "It falls due this week"
+    day = min(near)
+    kind = "Eat" if day == judged.discard_after else "Best"
+    return f"{kind} by {dates.say(day)}"
 
 
 def _part(servings: float, whole: float, unit: Unit) -> str:

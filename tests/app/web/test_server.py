@@ -10,26 +10,21 @@ import select
 import signal
 import subprocess
 import sys
-from collections.abc import AsyncIterator, Iterator, Sequence
-from contextlib import asynccontextmanager, contextmanager
-from datetime import date
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
 from pathlib import Path
 
 import aiohttp
 import pytest
-from aiohttp import web
 
-from pantry_tui.app.web import address
-from pantry_tui.app.web.gate import Gate, Password
-from pantry_tui.app.web.server import COOKIE, MOST_WINDOWS, PantryServer
-from pantry_tui.app.web.window import words
-from pantry_tui.services.clock import Clock
+from pantry_tui.app.web import address, page
+from pantry_tui.app.web.gate import Password
+from pantry_tui.app.web.server import COOKIE, MOST_WINDOWS
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.pantry import open_pantry
 from pantry_tui.services.stock import view
+from tests.app.web.serving import PASSWORD, TODAY, command, killed_after, serve, served
 
-TODAY = date(2026, 11, 25)
-PASSWORD = "nine jars of plums"
 #: Seconds after which what should have been painted never will be.
 PATIENCE_S = 60
 
@@ -46,21 +41,6 @@ def path(tmp_path: Path, demo_file: bytes) -> Path:
     made = tmp_path / "pantry.db"
     made.write_bytes(demo_file)
     return made
-
-
-@asynccontextmanager
-async def served(path: Path, password: Password | None = None) -> AsyncIterator[str]:
-    """The address of a server on that store."""
-    ours = address.listening(0, lan=False)
-    hosts = address.hosts(ours.getsockname()[1], lan=False)
-    gate = Gate(hosts, password, asyncio.get_running_loop().time)
-    runner = web.AppRunner(await PantryServer(words(path, Clock(TODAY)), gate).made())
-    await runner.setup()
-    await web.SockSite(runner, ours).start()
-    try:
-        yield f"http://{hosts[1]}"
-    finally:
-        await runner.cleanup()
 
 
 @pytest.fixture
@@ -81,6 +61,8 @@ class Browser:
         async with asyncio.timeout(PATIENCE_S):
             while words not in self.painted:
                 message = await self.socket.receive()
+                if message.type == aiohttp.WSMsgType.TEXT:
+                    continue  # for the page, and nothing that is painted
                 assert message.type == aiohttp.WSMsgType.BINARY, message
                 steered = message.data.decode("utf-8", "replace")
                 self.painted += re.sub(r"\x1b\[[0-9;?<>]*[a-zA-Z]", "", steered)
@@ -116,6 +98,8 @@ async def test_the_page_holds_no_path_no_command_and_nothing_from_elsewhere(path
                 assert (await session.get(url + one)).status == 200, one
         assert "default-src 'none'" in answer.headers["Content-Security-Policy"]
         assert answer.headers["X-Frame-Options"] == "DENY"
+        # With "no-referrer" a browser sends "Origin: null" with our own form, which is refused.
+        assert answer.headers["Referrer-Policy"] == "same-origin"
         assert "Server" not in answer.headers
 
 
@@ -140,9 +124,8 @@ async def test_two_browsers_and_a_command_see_each_other(path: Path) -> None:
         await one.tap("/strawberry jam\ru")
         await one.until("Used")
         await two.until(f"{stands - 1} in store")
-        line = [sys.executable, "-m", "pantry_tui", "--store", str(path), "--today", f"{TODAY}"]
         await asyncio.to_thread(
-            subprocess.run, [*line, "use", "2A"], check=True, capture_output=True
+            subprocess.run, command(path, "use", "2A"), check=True, capture_output=True
         )
         await two.until(f"{stands - 2} in store")
 
@@ -229,6 +212,26 @@ async def test_what_makes_no_sense_ends_the_window_and_no_more(path: Path, said:
             await other.until("in store")
 
 
+async def test_the_page_is_told_when_a_line_is_typed(path: Path) -> None:
+    """So that a phone shows letters then, and its list at all other times."""
+    async with served(path) as url, window(url) as phone, asyncio.timeout(PATIENCE_S):
+        await phone.until("in store")
+        for keys, typed in (("/", True), ("\x1b[27u", False)):
+            await phone.tap(keys)
+            while (message := await phone.socket.receive()).type != aiohttp.WSMsgType.TEXT:
+                pass
+            assert message.json() == ["types", typed]
+
+
+def test_every_key_of_the_page_is_sent_as_it_is_drawn_or_named() -> None:
+    drawn = re.findall(r'data-key="([^"]*)"', page.app("ws://here/ws", None))
+    assert set("1234567890abcdefghijklmnopqrstuvwxyz-,./?") <= set(drawn)
+    script = Path(page.__file__).with_name("page.js").read_text(encoding="utf-8")
+    for key in (one for one in drawn if len(one) > 1 or not one.isascii()):
+        named = key if key.isascii() else f'"\\u{ord(key):04x}"'
+        assert f"{named}: " in script, key
+
+
 async def test_files_of_the_machine_are_not_reached_from_a_browser(path: Path) -> None:
     async with served(path) as url, window(url) as phone:
         await phone.until("in store")
@@ -248,21 +251,6 @@ async def test_there_is_an_end_of_windows(path: Path, monkeypatch: pytest.Monkey
 
 
 # -- the command -----------------------------------------------------------------------------------
-
-
-def serve(path: Path, *more: str) -> Sequence[str]:
-    base = ["--store", str(path), "--today", TODAY.isoformat()]
-    return [sys.executable, "-m", "pantry_tui", *base, "serve", "--port", "0", *more]
-
-
-@contextmanager
-def killed_after(server: subprocess.Popen[str]) -> Iterator[subprocess.Popen[str]]:
-    """It does not outlive the test, however that ends."""
-    with server:
-        try:
-            yield server
-        finally:
-            server.kill()
 
 
 def children(pid: int) -> list[int]:

@@ -132,7 +132,18 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
      True),
     # Bought food: the date on the pack stands for its figures while it is shut.
     ("printed", lambda: (
-        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(4)), 1), 4, True),
+        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(4), dated="use-by"), 1),
+     4, True),
+    ("printed, but no use-by: the published day counts too", lambda: (
+        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(4)), 1), 1, True),
+    ("printed, no use-by, and sooner than the published day", lambda: (
+        Told("chickens", Method.BOUGHT, "fridge", printed=MADE), 0.9), 0, True),
+    ("a use-by so far ahead was misread", lambda: (
+        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(91), dated="use-by"),
+        1), 1, True),
+    ("the furthest use-by", lambda: (
+        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(90), dated="use-by"),
+        1), 90, True),
     ("printed, on a shelf", lambda: (
         Told("chickens", Method.BOUGHT, "kitchen", printed=MADE + timedelta(4)), 1), -1, False),
     ("printed, opened, and called thawed though it never froze", lambda: (

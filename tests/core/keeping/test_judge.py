@@ -51,7 +51,9 @@ def test_of_an_unknown_day_it_says_why_and_what_the_limit_is() -> None:
     assert not meal.usable
     dark = stew(made=None).at(1, 8).cut("fridge", 9).judged(1, 20)
     assert dark.reasons[1].startswith("Power cut of 9 h")
-    printed = Told("chickens", Method.BOUGHT, "fridge", made=None, printed=day(4)).judged(9)
+    printed = Told(
+        "chickens", Method.BOUGHT, "fridge", made=None, printed=day(4), dated="use-by"
+    ).judged(9)
     assert (printed.reasons[1:], printed.rules) == (("The printed date.",), ())
 
 
@@ -117,7 +119,7 @@ def test_a_date_rests_on_its_rule() -> None:
     figure = rule(9, Climate.ROOM)
     judged = Told(CARROTS, Method.FRESH, "kitchen").assessed(1, book=by(figure)).on(MADE)
     assert (judged.best_by, judged.rules) == (day(9), (figure,))
-    bought = Told("chickens", Method.BOUGHT, "fridge", printed=day(4)).judged(1)
+    bought = Told("chickens", Method.BOUGHT, "fridge", printed=day(4), dated="use-by").judged(1)
     assert bought.rules == (), "a printed date is no rule"
     assert bought.discard_after == bought.best_by == day(4)
 
@@ -233,3 +235,17 @@ def test_a_pack_without_air_is_one_until_it_is_opened() -> None:
     assert as_packed(beef, opened=False).food.classes == beef.food.classes | {"vacuum-packed"}
     loose = Told("beef", Method.FRESH, "fridge").batch
     assert as_packed(loose, opened=False) == loose
+
+
+# -- the date on a pack ----------------------------------------------------------------------------
+
+
+def test_only_a_use_by_stands_for_the_published_days() -> None:
+    """A sell-by or a best-before on raw poultry counts beside the published day; whichever date it
+    is, a quality date behind the last safe day is not shown."""
+    sell_by = Told("chickens", Method.BOUGHT, "fridge", printed=day(6)).judged(0)
+    assert (sell_by.discard_after, sell_by.best_by) == (day(1), None)
+    assert any("record dated=use-by" in one for one in sell_by.reasons)
+    use_by = Told("chickens", Method.BOUGHT, "fridge", printed=day(6), dated="use-by").judged(0)
+    assert (use_by.discard_after, use_by.best_by) == (day(6), day(6))
+    assert not any("dated=use-by" in one for one in use_by.reasons)

@@ -86,7 +86,7 @@ def test_a_general_figure_is_not_lent_to_other_kinds(
         ("dried", "venison", "sealed", "room"),
         ("dried", "lentils", "sealed", "room"),
         ("freezer jam", "strawberries", "sealed", "fridge"),
-        ("sugar preserve", "cordials", "sealed", "room"),
+        ("sugar preserve", "molasses", "sealed", "room"),
         ("flavoured vinegar", "raspberry vinegar", "sealed", "room"),
         ("rendered fat", "lard", "sealed", "fridge"),
         ("salted", "hard sausages", "sealed", "pantry"),

@@ -53,6 +53,26 @@ def test_a_food_behind_its_pace_comes_first_where_nothing_presses() -> None:
     assert names(lots, choose(lots, EACH_THREE, credits={"peas": Credit(99, 1)}))[0] == "beans"
 
 
+def test_what_has_no_date_has_its_turn_before_there_is_more_of_it() -> None:
+    """Onions that nothing hurries, and beans that keep well beyond the onion harvest."""
+    lots = [*jars("beans", 2, 40), *jars("peas", 2, None)]
+    onions = {"peas": Credit(0, 0.1, harvest=20)}
+    assert names(lots, choose(lots, EACH_THREE, credits=onions))[0] == "peas"
+    assert names(lots, choose(lots, EACH_THREE, credits={"peas": Credit(0, 0.1)}))[0] == "beans"
+    pressed = [*jars("beans", 3, 1), *jars("peas", 9, None)]
+    assert names(pressed, choose(pressed, EACH_THREE, credits=onions))[0] == "beans"
+
+
+def test_what_a_group_needs_to_last_comes_last_and_says_so() -> None:
+    lots = [*jars("beans", 4, 40), *jars("peas", 2, 1), Lot("pears", "fruit", 1, 40)]
+    many = Ceilings({"beans": 3, "peas": 3, "pears": 3}, {"vegetable": 2, "fruit": 4})
+    week, more = choose_with_spare(lots, many, shares={"vegetable": 1})
+    assert [lots[one.lot].food for one in week] == ["peas", "peas", "pears"]
+    assert [(lots[one.lot].food, one.kept) for one in more] == [("beans", True)] * 4
+    week, more = choose_with_spare(lots, many)
+    assert not any(one.kept for one in [*week, *more]), "where no group has a share"
+
+
 def test_with_time_enough_the_nearer_date_comes_first() -> None:
     lots = [*jars("beans", 3, 11), *jars("peas", 2, 5)]
     assert names(lots, choose(lots, EACH_THREE))[0] == "peas"

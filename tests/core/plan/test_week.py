@@ -53,10 +53,31 @@ def test_open_ones_go_before_all_even_above_a_ceiling() -> None:
 def test_an_open_jar_that_keeps_for_weeks_is_not_in_the_way_of_what_is_due() -> None:
     little = Appetite(2, groups={"relish": 2.0})
     jam = jar("1", "jam", group=Group.RELISH, must=True, last=day(60))
-    pesto = jar("2", "pesto", group=Group.RELISH, last=day(1), open_days=3)
+    pesto = jar("2", "pesto", group=Group.RELISH, last=day(1), safe_until=day(1), open_days=3)
     assert sorted(eaten(plan([jam, pesto], little, START, Needs()).picks)) == ["1", "2"]
     later = jar("2", "pesto", group=Group.RELISH, last=day(40), open_days=3)
     assert eaten(plan([jam, later], little, START, Needs()).picks) == ["1"]
+
+
+def test_a_second_jar_waits_until_the_open_one_is_eaten_up_by_its_pace() -> None:
+    two_a_week = Needs(credits={"jam": Credit(0, 2)})
+    others = [jar(str(n), "jam", group=Group.RELISH, last=day(3)) for n in (2, 3)]
+    for opened, which in ((0, ["1"]), (-13, ["1"]), (-14, ["1", "2"])):
+        jam = jar("1", "jam", group=Group.RELISH, must=True, last=day(60), since=day(opened))
+        found = plan([jam, *others], TWO, START, two_a_week)
+        assert sorted(eaten(found.picks)) == which
+        assert "3" in [one.container for one in found.more]
+    unsafe = jar("4", "chutney", group=Group.RELISH, last=day(3), safe_until=day(3))
+    assert sorted(eaten(plan([jam, unsafe], TWO, START, two_a_week).picks)) == ["1", "4"]
+
+
+def test_what_falls_due_on_one_day_is_no_more_than_that_day_eats() -> None:
+    """Beans that are past their best a day later are not all for the first evening."""
+    beans = [jar(str(n), last=START) for n in range(4)]
+    picks = plan(beans, TWO, START, Needs()).picks
+    assert len({pick.day for pick in picks}) > 1
+    safe = [jar(str(n), last=START, safe_until=START) for n in range(4)]
+    assert {pick.day for pick in plan(safe, TWO, START, Needs()).picks} == {START}
 
 
 def test_a_big_jar_is_planned_on_as_many_days_as_it_takes() -> None:

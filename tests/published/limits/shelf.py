@@ -18,7 +18,6 @@ TYPED = {
         boiling-water canned | crushed tomatoes | open | fridge | safety | 3 days
         boiling-water canned | apple juice | open | fridge | safety | 3 days
         pressure canned | vegetable soup | open | fridge | safety | 3 days
-        sugar preserve | elderflower cordial | sealed | pantry | quality | 12 months
         sugar preserve | elderflower cordial | open | fridge | safety | 3 days
         salted | hard sausages | sealed | pantry | quality | 6 weeks
     """,

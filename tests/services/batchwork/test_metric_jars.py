@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.safety.metric_jars import LITRE, by_maker
+from pantry_tui.core.safety.metric_jars import LITRE, by_maker, is_litre
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.tables import load_tables
@@ -48,6 +48,22 @@ MANUALS = [
     ("1 l", "quart", "quart"),
     ("750 ml", "quart", "quart"),
     ("1.5 l jars", None, None),
+    # Never smaller than it is, however its size is written.
+    ("1½ litre jars", None, None),
+    ("1,5 l", None, None),
+    ("1 1/2 litre", None, None),
+    ("two-litre jars", None, None),
+    ("one and a half litre jars", None, None),
+    ("1,500 ml", None, None),
+    ("1.500 ml", None, None),
+    ("6 750 ml jars", "quart", "quart"),
+    ("½ litre", "pint", "quart"),
+    ("half-litre jars", "pint", "quart"),
+    ("0,5 l", "pint", "quart"),
+    ("litre jars", "quart", "quart"),
+    ("251 ml", "pint", "quart"),
+    ("501 millilitres", "quart", "quart"),
+    ("1001 ml", None, None),
     ("2 litre jars", None, None),
     ("pint jars", None, None),
     ("quart jars", None, None),
@@ -61,6 +77,22 @@ def test_a_metric_jar_takes_the_time_of_a_published_one(
 ) -> None:
     assert by_maker(size, low_acid=False) == acid
     assert by_maker(size, low_acid=True) == low_acid
+
+
+@pytest.mark.parametrize(
+    ("size", "litre"),
+    [("946 ml", False), ("947 ml", True), ("1 l", True), ("1,000 ml", True), ("1001 ml", False),
+     ("1½ litre", False), ("quart", False)],
+)  # fmt: skip
+def test_a_litre_is_more_than_a_quart_and_no_more_than_itself(size: str, litre: bool) -> None:
+    """A US quart is 946.4 ml: what holds no more needs no word of a maker."""
+    assert is_litre(size) is litre
+
+
+@pytest.mark.parametrize("jar", ["1½-litre", "two-litre", "1.5l", "1,5-litre", "1,500ml"])
+def test_a_jar_of_more_than_a_litre_is_not_taken_for_one(p: Pantry, jar: str) -> None:
+    line = "6 jars peaches, boiling-water canned, larder, minutes=30 pack=raw"
+    assert not sound(up(p, f"{line} jar={jar}"))
 
 
 def test_a_metric_kitchen_can_live_in_its_jars(p: Pantry) -> None:

@@ -39,7 +39,7 @@ def wait(p: Pantry, days: int) -> None:
 def test_a_crock_that_is_ready_goes_into_jars_and_one_undo_takes_it_back(p: Pantry) -> None:
     crock = up(p, "1 20 l crock sauerkraut, lactic ferment, cellar, salt=2.25%")
     made = p.today
-    wait(p, 28)
+    wait(p, 36)
     with pytest.raises(Refused, match="still in progress"):
         repack.repack(p, crock, "6 quart jars, fridge")
     with pytest.raises(Refused):

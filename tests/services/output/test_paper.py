@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from datetime import date, timedelta
 from html.parser import HTMLParser
@@ -9,13 +10,17 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.demo import build_demo
-from pantry_tui.services.output import calendar, paper
+from pantry_tui.services.output import calendar, labels, paper
+from pantry_tui.services.output.door import PAGE
+from pantry_tui.services.output.stocktake import PEN
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.stock import act, outage, places, view
 
@@ -64,7 +69,7 @@ class Seen(HTMLParser):
 def test_no_name_breaks_a_printed_page(p: Pantry) -> None:
     for text in (
         paper.sheet_html(paper.sheet(p, "due")),
-        paper.label_html(paper.labels(p, ["2A", "3A"])),
+        labels.label_html(labels.labels(p, ["2A", "3A"])),
     ):
         seen = Seen()
         seen.feed(text)
@@ -84,9 +89,9 @@ def test_the_door_sheet_lists_what_is_open(p: Pantry) -> None:
 
 
 def test_a_label_has_all_that_a_lid_needs(p: Pantry) -> None:
-    found = paper.labels(p, ["3A"])
+    found = labels.labels(p, ["3A"])
     assert len(found) == 3
-    text = paper.label_text(found)
+    text = labels.label_text(found)
     for word in (
         "3A",
         "peaches",
@@ -96,17 +101,91 @@ def test_a_label_has_all_that_a_lid_needs(p: Pantry) -> None:
         "do not open",
     ):
         assert word in text
-    assert len(paper.labels(p)) == 2, "without codes: what was put up today"
+    assert len(labels.labels(p)) == 2, "without codes: what was put up today"
 
 
-def test_the_fetch_list_goes_place_by_place(tmp_path: Path) -> None:
+def test_the_week_is_a_page_for_the_kitchen_with_one_trip_to_fetch_it(tmp_path: Path) -> None:
     build_demo(tmp_path / "demo.db", TODAY)
     with open_pantry(tmp_path / "demo.db", TODAY) as demo:
         wishes.pin(demo, "5F", TODAY + timedelta(days=2))
-        rows = paper.sheet(demo, "week").rows
-    assert rows
-    assert [row[0].lower() for row in rows] == sorted(row[0].lower() for row in rows)
-    assert any(row[0] == "chest freezer" and row[-1] != "-" for row in rows)
+        page = paper.sheet(demo, "week")
+        eaten = Counter(take.code for take in weeks.week(demo).take)
+    assert sum(rows for _, rows in page.parts) == len(page.rows) >= sum(eaten.values())
+    assert page.parts[0][0].startswith(dates.say(TODAY))
+    (fetch,) = page.more
+    places = [row[0].lower() for row in fetch.rows]
+    assert places == sorted(places)
+    named = [(row[0], row[1]) for row in fetch.rows]
+    assert len(named) == len(set(named)), "a lid code once at each place"
+    assert {row[1] for row in page.rows} == {code for _, code in named}
+    several = next(row for row in fetch.rows if eaten[row[1]] > 1)
+    assert "," in several[4]
+    thawed = [row for row in fetch.rows if "freezer" in row[0]]
+    assert thawed
+    assert all(row[5] for row in thawed)
+    text = paper.sheet_text(page)
+    assert text.index(page.title) < text.index(fetch.title)
+    assert f"<h2>{fetch.title}</h2>" in paper.sheet_html(page)
+
+
+def test_a_count_goes_round_with_a_pen(p: Pantry) -> None:
+    act.open_(p, "3A")
+    page = paper.sheet(p, "count")
+    told = {(row[1], row[2], row[4]) for row in page.rows if row[1].startswith(("2A", "3A"))}
+    assert ("3A", "peaches, boiling-water canned", "2") in told
+    assert ("3A", "peaches, boiling-water canned (open)", "1") in told
+    assert page.parts[-1] == ("Stands there, and is not on this sheet", 3)
+    one = paper.sheet(p, "count fridge")
+    assert one.title.startswith("Count of fridge")
+    assert {row[1] for row in one.rows} == {"3A", PEN}
+    assert '<table class="loose">' in paper.sheet_html(one)
+    with pytest.raises(BadInput):
+        paper.sheet(p, "count attic")
+
+
+def test_a_door_sheet_stays_one_page_and_never_leaves_out_what_must_go(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "larder", "pantry")
+        places.add(p, "fridge", "fridge")
+        for n in range(70):
+            said = f"1 pint jar plum jam, jam, larder, {TODAY - timedelta(days=400 + n):%d %b %Y}"
+            putup.put_up(p, putup.read(p, said))
+        for n in range(8):
+            day = TODAY - timedelta(days=20 + n)
+            putup.put_up(p, putup.read(p, f"1 box lasagne, cooked meal, fridge, {day:%d %b %Y}"))
+        page = paper.sheet(p, "due")
+        oldest = {row.code for row in view.due(p) if row.food == "plum jam"}
+    assert len(page.rows) + len(page.parts) == PAGE
+    assert dict(page.parts)["Must go: do not eat: 8"] == 8
+    assert "Past best, still safe, not listed: 20 containers more." in page.notes
+    listed = {row[1] for row in page.rows} & oldest
+    assert listed == {code for code in oldest if code not in _newest(oldest, 20)}
+
+
+def _newest(codes: set[str], number: int) -> set[str]:
+    """Of batches that were booked from the newest to the oldest."""
+    order = sorted(codes, key=lambda code: (len(code), code[1:], code[0]))
+    return set(order[:number])
+
+
+def test_no_paper_says_until_when_what_is_in_doubt_may_be_eaten(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        doubtful = [row for row in view.due(demo) if row.head == "unknown" and not row.usable]
+        assert doubtful
+        for row in doubtful:
+            assert row.good_until, "it would have a day if it were not in doubt"
+            door = next(one for one in paper.sheet(demo, "due").rows if one[1] == row.code)
+            assert door[-1] == "in doubt: do not eat"
+            place = next(one for one in paper.sheet(demo, row.place).rows if one[0] == row.code)
+            assert place[4:6] == ("none", "in doubt")
+            for one in labels.labels(demo, [row.code]):
+                assert labels.IN_DOUBT in one.caution
+                assert not one.best_by
+                assert not one.discard_after
+            with pytest.raises(Refused, match="may not be given"):
+                labels.labels(demo, [row.code], gift=True)
 
 
 def test_a_booked_power_cut_makes_a_sheet(tmp_path: Path) -> None:
@@ -138,14 +217,14 @@ def test_no_paper_names_a_best_by_behind_the_day_it_must_go(p: Pantry) -> None:
     assert behind not in calendar.calendar(p)
     sheet = paper.sheet(p, "opened")
     assert [row[4] for row in sheet.rows] == ["none"]
-    assert all("best by" not in paper.label_text([one]) for one in paper.labels(p, ["4A"])[:1])
-    assert "discard after" in paper.label_text(paper.labels(p, ["4A"])[:1])
+    assert all("best by" not in labels.label_text([one]) for one in labels.labels(p, ["4A"])[:1])
+    assert "discard after" in labels.label_text(labels.labels(p, ["4A"])[:1])
 
 
 def test_what_must_go_is_no_date_ahead_and_its_label_says_so(p: Pantry) -> None:
     putup.put_up(p, putup.read(p, "1 box lasagne, cooked meal, fridge, 1 nov"))
     assert "lasagne" not in calendar.calendar(p)
-    assert "DISCARD." in paper.label_text(paper.labels(p, ["4A"]))
+    assert "DISCARD." in labels.label_text(labels.labels(p, ["4A"]))
     act.open_(p, "3A")
     first = paper.sheet(p, "due").rows[0]
     assert first[1] == "4A", "what must go stands on top of the sheet"

@@ -15,7 +15,7 @@ from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import signs
-from pantry_tui.services.output import paper
+from pantry_tui.services.output import labels, paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import act, count, one_batch, outage, places, readings, reserve, view
@@ -81,7 +81,7 @@ def test_no_process_is_said_wherever_the_jar_is_met_until_it_is_recorded(p: Pant
     assert row(p, f"{code}/1").usable, "one's own jar stays usable"
     assert said in row(p, f"{code}/1").standing
     assert said in one_batch.show(p, code).rows[0].reasons
-    assert said in paper.labels(p, [code])[0].caution
+    assert said in labels.labels(p, [code])[0].caution
     assert said in str(paper.sheet(p, "due").notes)
     assert any(said in take.reasons for take in weeks.week(p).take if take.code == code)
     assert said in act.open_(p, f"{code}/1").warnings
@@ -101,7 +101,7 @@ def test_acid_of_which_nothing_is_said_is_named_wherever_the_jar_is_met(p: Pantr
     assert row(p, f"{code}/1").usable, "one's own jar stays usable"
     assert row(p, f"{code}/1").standing == (said,)
     assert said in one_batch.show(p, code).rows[0].reasons
-    assert said in paper.labels(p, [code])[0].caution
+    assert said in labels.labels(p, [code])[0].caution
     assert said in str(paper.sheet(p, "due").notes)
     assert any(said in take.reasons for take in weeks.week(p).take if take.code == code)
     assert said in act.open_(p, f"{code}/1").warnings
@@ -153,6 +153,22 @@ def test_half_a_record_of_somebody_elses_jar_is_no_process(p: Pantry, half: str)
     assert not row(p, f"{code}/1").usable
     whole = up(p, f"1 {BEANS}, by=others minutes=20 psi=11 canner=dial")
     assert row(p, f"{whole}/1").usable
+
+
+@pytest.mark.parametrize(
+    ("typed", "days"),
+    [
+        ("use by {}", 6), ("expires {}", 6), ("use-by={}", 6), ("expiry={}", 6),
+        ("best before {}", 1), ("sell by {}", 1), ("printed={}", 1),
+    ],
+)  # fmt: skip
+def test_a_use_by_is_told_from_the_other_dates_of_a_pack(p: Pantry, typed: str, days: int) -> None:
+    code = up(p, f"1 kg chicken, bought in, fridge, {typed.format(p.today + timedelta(6))}")
+    row = next(one for one in view.due(p) if one.code == code)
+    assert row.discard_after == p.today + timedelta(days)
+    correct(p, code, process=[("dated", "use-by")])
+    row = next(one for one in view.due(p) if one.code == code)
+    assert row.discard_after == p.today + timedelta(6)
 
 
 def test_a_printed_date_is_that_of_bought_food(p: Pantry) -> None:

@@ -1,0 +1,57 @@
+"""A day written in figures: "2026-11-20", "13/9/26", "25.9.". What could be two days is asked."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import date
+
+from pantry_tui.core import dates
+
+
+@dataclass
+class Day:
+    """The day that was said; `unknown`: that nobody knows it. `ask` is (typed, choices, why)."""
+
+    day: date | None = None
+    unknown: bool = False
+    said: bool = False
+    ask: tuple[str, tuple[str, ...], str] | None = None
+
+
+def numeric(said: str, today: date) -> Day:
+    days = readings(said, today)
+    if len(days) == 1:
+        return Day(days[0])
+    if not days:
+        return Day(ask=(said, (), f"{said} is no day of the calendar: give another date."))
+    named = " or ".join(dates.say(day) for day in days)
+    choices = tuple(day.isoformat() for day in days)
+    return Day(ask=(said, choices, f"{said!r} could be {named}: say which."))
+
+
+def readings(said: str, today: date) -> list[date]:
+    """Every day that figures could mean, the day first before the month first; a month and year
+    are its first day. Without a year it is the last such day. "25.9." is written where the day
+    stands first."""
+    parts = re.split(r"[./-]", said.rstrip("."))
+    if len(parts[0]) == 4:
+        orders = [(int(parts[2]) if len(parts) > 2 else 1, int(parts[1]), int(parts[0]))]
+    elif len(parts) == 2 and len(parts[1]) == 4:
+        orders = [(1, int(parts[0]), int(parts[1]))]
+    else:
+        one, two = int(parts[0]), int(parts[1])
+        year = int(parts[2]) if len(parts) > 2 else 0
+        year += 2000 if 0 < year < 100 else 0
+        orders = [(one, two, year), (two, one, year)][: 1 if said.endswith(".") else 2]
+    found: list[date] = []
+    for day, month, year in orders:
+        try:
+            that = date(year or today.year, month, day)
+            if not year and that > today:
+                that = date(today.year - 1, month, day)
+        except ValueError:
+            continue
+        if 1900 <= that.year <= 2100 and that not in found:
+            found.append(that)
+    return found

@@ -1,0 +1,56 @@
+"""What is opened beside the days: a relish and a spread, one at a time of each.
+
+An open one is taken to be eaten up in as many weeks as its pace has it, since not everybody books
+the last spoonful; until then the next of its kind waits, also when that is past its best. Only
+what may not be eaten after this week does not wait.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from datetime import date, timedelta
+
+from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.roles import BESIDE
+from pantry_tui.core.plan.schedule import Credit, Opening
+from pantry_tui.core.words import Role
+
+#: An open one is eaten up within so many days, at least and at most. Common practice, no source.
+_SOONEST, _LATEST = 7, 42
+
+
+def open_beside(
+    table: Iterable[Candidate], start: date, paces: Mapping[str, Credit]
+) -> frozenset[Role]:
+    """The kinds of which one of `table` is open on `start`, or is to be opened."""
+    return frozenset(
+        one.at_table for one in table if one.at_table in BESIDE and not _eaten_up(one, start, paces)
+    )
+
+
+def _eaten_up(one: Candidate, start: date, paces: Mapping[str, Credit]) -> bool:
+    if one.since is None:
+        return False
+    pace = paces.get(one.food)
+    weeks = one.servings / pace.rate if pace is not None and pace.rate > 0 else 0.0
+    days = max(_SOONEST, min(_LATEST, 7 * weeks))
+    return one.since + timedelta(days=days) <= start
+
+
+def one_beside(
+    week: Sequence[Opening], lots: Sequence[Candidate], end: date, here: Collection[Role]
+) -> tuple[list[Opening], list[Opening]]:
+    """Of what would be opened beside the days, the first of each kind that is not `here` and what
+    may not be eaten after `end`; the others. `lots` are what the openings number."""
+    kept: list[Opening] = []
+    held: list[Opening] = []
+    seen = set(here)
+    for opening in week:
+        one = lots[opening.lot]
+        role = one.at_table
+        if role in seen and not (one.safe_until is not None and one.safe_until <= end):
+            held.append(opening)
+        else:
+            seen |= {role} & BESIDE
+            kept.append(opening)
+    return kept, held

@@ -1,0 +1,189 @@
+"""What keeps food beside time and pressure, where a record says that there was too little of it:
+acid, vinegar, salt, sugar, heat, the room above the food. What is typed is judged, or refused.
+
+A sentence each. Amounts in spoons of salt or sugar say nothing without the weight they went to.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+
+from pantry_tui.core.batchwork.vinegar import weak_vinegar
+from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.measured import read_jar
+from pantry_tui.core.safety.prepared import not_tested
+from pantry_tui.core.safety.values import denies
+from pantry_tui.core.words import Acidity, Group, Method
+
+#: Above it the spores of botulism can grow in a sealed jar.
+PH_LINE = 4.6
+#: The least salt that any vegetable ferment is published with is 2.25 % of the vegetables
+#: (University of Minnesota Extension, Making Sauerkraut), which is 2.2 % of all together.
+FERMENT_SALT_PERCENT = 2.0
+#: Soluble solids of a jam by 21 CFR 150.160, per cent; from memory, the stricter choice.
+SUGAR_PERCENT = 65.0
+#: °F inside that hot smoking has to reach: fish 160, poultry 165, other meat 145 (USDA FSIS safe
+#: minimum temperatures; fish as core/batchwork says it, from memory, the stricter choice).
+_SMOKED_F = {Group.FISH: 160.0, Group.MEAT: 145.0}
+_POULTRY_F = 165.0
+#: The coolest air that USDA FSIS (jerky and food safety) dries meat in, °F.
+_JERKY_AIR_F = 130.0
+#: Teaspoons of bottled lemon juice and of citric acid, and of 5 % vinegar, that USDA AIB 539 puts
+#: into a pint; a quart takes twice as much.
+_PINT_TSP = {"lemon": 3.0, "citric": 0.25, "vinegar": 6.0}
+_SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "t": 1.0, "ml": 1 / 4.93, "tbsp": 3.0, "tbs": 3.0,
+           "tablespoon": 3.0, "cup": 48.0}  # fmt: skip
+_SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
+_IN_VINEGAR = frozenset({Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR})
+
+
+def too_weak(
+    method: Method, food: FoodFacts, size: str, said: Mapping[str, str], asked: Sequence[str]
+) -> list[str]:
+    """What the record of a batch says against it, sentence by sentence; `said` has its understood
+    details by key, `asked` what each of the food's tested processes adds."""
+    return [
+        *_acid(method, food, said),
+        *_spoons(size, said, asked),
+        *_vinegar(method, said),
+        *_salt(method, said),
+        *_sugar(method, said),
+        *_heat(method, food, said),
+        *not_tested(method, food, said),
+        *_ph(method, food, said),
+    ]
+
+
+def _acid(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
+    acid, vinegar = said.get("acid", ""), said.get("vinegar", "")
+    if method is Method.JAM and denies(acid) and food.acidity is Acidity.ACIDIFIED:
+        return [f"No acid was added: {food.name} may be above pH 4.6 without it."]
+    pickle = method in (Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE)
+    if pickle and denies(acid) and (not vinegar or denies(vinegar)):
+        return ["Neither vinegar nor other acid was used: a pickle is safe by its acid."]
+    return []
+
+
+def _spoons(size: str, said: Mapping[str, str], asked: Sequence[str]) -> list[str]:
+    """Too little of the acid that a tested process measures by the jar."""
+    if not any("Tbsp bottled lemon juice" in one for one in asked):
+        return []
+    typed = said.get("acid", "").casefold()
+    kind = next((one for one in _PINT_TSP if one in typed), "lemon" if "lime" in typed else "")
+    amount = _teaspoons(typed)
+    if amount is None or not kind:
+        return []
+    each = re.search(r"\b(?:per|each|a|the|in|of)\s+(pint|quart)\b", typed)
+    jar = each[1] if each else read_jar(said.get("jar", "") or size)
+    least = _PINT_TSP[kind] * (1 if jar in ("half-pint", "pint") else 2)
+    if amount >= least * 0.99:
+        return []
+    name = {"lemon": "lemon juice", "citric": "citric acid", "vinegar": "vinegar"}[kind]
+    return [
+        f"{amount:.3g} tsp of {name} is too little: {least:g} tsp are published for a "
+        f"{'pint' if jar in ('half-pint', 'pint') else 'quart'}."
+    ]
+
+
+def _teaspoons(text: str) -> float | None:
+    units = "|".join(sorted(_SPOONS, key=len, reverse=True))
+    found = re.search(
+        rf"(?:(\d+)[\s-]+(?:and\s+)?)?(?:(\d+)/([1-9]\d?)|(\d+(?:[.,]\d+)?))\s*({units})s?\b", text
+    )
+    if found is None:
+        word = re.search(rf"\b(an?|one|half|two)\s+(?:an?\s+)?({units})s?\b", text)
+        if word is None:
+            return None
+        return {"half": 0.5, "two": 2.0}.get(word[1], 1.0) * _SPOONS[word[2]]
+    part = int(found[2]) / int(found[3]) if found[2] else float(found[4].replace(",", "."))
+    return (int(found[1] or 0) + part) * _SPOONS[found[5]]
+
+
+def _vinegar(method: Method, said: Mapping[str, str]) -> list[str]:
+    vinegar = said.get("vinegar", "")
+    if method is Method.FLAVOURED_VINEGAR and denies(vinegar):
+        return ["No vinegar was used: the vinegar is what keeps it."]
+    if method in (Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE) and denies(vinegar):
+        acid = said.get("acid", "")
+        shelf = method is Method.VINEGAR_PICKLE
+        if shelf or not acid or denies(acid):
+            where = "a pickle is safe on a shelf by its vinegar" if shelf else "it is no pickle"
+            return [f"No vinegar was used: {where}."]
+    if method in (LIDDED - {Method.PRESSURE}) | _IN_VINEGAR:
+        return weak_vinegar(vinegar)
+    return []
+
+
+def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
+    salt = said.get("salt", "")
+    if method not in _SALTED or not salt:
+        return []
+    if denies(salt):
+        return ["No salt was used: nothing is published that is kept so without it."]
+    percent = _percent(salt)
+    if percent is not None and percent < FERMENT_SALT_PERCENT:
+        return [
+            f"{percent:g} % of salt is too little: no published ferment has less than 2.25 % of "
+            "its vegetables."
+        ]
+    return []
+
+
+def _sugar(method: Method, said: Mapping[str, str]) -> list[str]:
+    sugar = said.get("sugar", "")
+    if method is not Method.SUGAR or not sugar:
+        return []
+    percent = _percent(sugar)
+    if denies(sugar) or (percent is not None and percent < SUGAR_PERCENT):
+        return [f"Sugar alone keeps nothing that holds less than {SUGAR_PERCENT:g} % of it."]
+    return []
+
+
+def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
+    degrees = _fahrenheit(said.get("temperature", ""))
+    if degrees is None:
+        return []
+    poultry = "poultry" in food.classes
+    if method is Method.HOT_SMOKED and food.group in _SMOKED_F:
+        least = _POULTRY_F if poultry else _SMOKED_F[food.group]
+        if degrees < least:
+            return [f"{degrees:g} F is too cool: hot-smoked {food.name} reach {least:g} F inside."]
+    if method is Method.DRIED and food.group is Group.MEAT and degrees < _JERKY_AIR_F:
+        return [f"{degrees:g} F is too cool: meat is dried in air of {_JERKY_AIR_F:g} F or more."]
+    return []
+
+
+def _ph(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
+    """pH 4.6 is the line, whatever the recipe promised. What ferments comes down to it: see
+    core.keeping.unripe."""
+    value = measured_ph(said.get("ph", ""))
+    ferments = method in (Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT)
+    if value is None or value <= PH_LINE or method is Method.PRESSURE or ferments:
+        return []
+    if method in LIDDED:
+        return [f"pH {value:g} is above {PH_LINE}: {food.name} needs a pressure canner then."]
+    if method in _IN_VINEGAR:
+        return [f"pH {value:g} is above {PH_LINE}: {food.name} is not kept by its acid then."]
+    return []
+
+
+def measured_ph(text: str) -> float | None:
+    """("4.1") -> 4.1; None where nothing was measured."""
+    match = re.search(r"\d+(?:[.,]\d+)?", text)
+    return float(match[0].replace(",", ".")) if match else None
+
+
+def _percent(text: str) -> float | None:
+    """The smaller of the percents that are named, None without one."""
+    found = re.findall(r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b|brix)", text.casefold())
+    return min((float(one.replace(",", ".")) for one in found), default=None)
+
+
+def _fahrenheit(text: str) -> float | None:
+    found = re.search(r"(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?)?\s*([cf])?\b", text.casefold())
+    if found is None:
+        return None
+    number = float(found[1].replace(",", "."))
+    return number * 9 / 5 + 32 if found[2] == "c" else number

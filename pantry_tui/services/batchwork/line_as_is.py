@@ -1,0 +1,83 @@
+"""What is kept as it is, where nothing says how: a crop in its sack, a staple in its bag, milk.
+
+Only where no other reading would be judged more strictly: a crop that is cellar-stored has at least
+the figures of a fresh one, and fresh dairy food those of bought dairy food.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from pantry_tui.core.amounts import read_amount
+from pantry_tui.core.line.held import Held
+from pantry_tui.core.line.vessels import one
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import Climate, Group, Method
+from pantry_tui.errors import BadInput
+
+_DRY = frozenset({Climate.PANTRY, Climate.ROOM, Climate.CELLAR})
+#: What a whole crop lies in.
+_OF_CROPS = frozenset(
+    {"sack", "net", "crate", "string", "braid", "bunch", "bin", "bushel", "peck", "hundredweight"}
+)
+#: What may hold a whole crop, or one that is dried or cooked: by how much is in it.
+_MAYBE = frozenset({"bag", "box", "bucket", "barrel"})
+#: In pounds: so much of a crop is in no bag of dried slices.
+_A_BAG = 4
+_POUNDS = {
+    "lb": Fraction(1),
+    "kg": Fraction(22, 10),
+    "oz": Fraction(1, 16),
+    "g": Fraction(22, 10_000),
+}
+
+
+def as_it_is(
+    facts: FoodFacts, usual: tuple[str, ...], climate: Climate | None, held: Held
+) -> Method | None:
+    """The way a food is kept that nobody has worked on; None where there may be another.
+
+    `usual` are the ways in which households keep it."""
+    if climate is None or not facts.known or not usual:
+        return None
+    if climate in _DRY and Method.CELLAR.value in usual:
+        return Method.CELLAR if _whole(held) else None
+    if climate is Climate.FRIDGE and facts.group is Group.DAIRY and _only_bought(usual):
+        return Method.FRESH
+    sugar = facts.group is Group.SWEET and "sugar" in facts.classes and _only_bought(usual)
+    dry = facts.group is Group.GRAIN and usual == (Method.BOUGHT.value,)
+    dry = dry and not ("bean" in facts.classes and _jarred(held))
+    return Method.BOUGHT if climate in _DRY and (sugar or dry) else None
+
+
+def _jarred(held: Held) -> bool:
+    """Whether it may stand in jars out of a canner."""
+    vessel = one(held.vessel.removeprefix("small ").removeprefix("large "))
+    return vessel in ("jar", "clip-top jar", "bottle", "tin") or (
+        held.size.split(" ")[-1] in ("pint", "quart", "half-pint", "gallon", "half-gallon")
+    )
+
+
+def _only_bought(usual: tuple[str, ...]) -> bool:
+    """Whether a household does nothing to it but buy it, or freeze it."""
+    return set(usual) <= {Method.BOUGHT.value, Method.FROZEN.value, Method.FRESH.value}
+
+
+def _whole(held: Held) -> bool:
+    """Whether it lies as whole crops lie: in a sack, on a string, counted, by the pound."""
+    vessel = one(held.vessel.removeprefix("small ").removeprefix("large ").split(" of ")[0])
+    vessel = {"bunche": "bunch", "boxe": "box"}.get(vessel, vessel)
+    if vessel in _OF_CROPS:
+        return True
+    if vessel in _MAYBE or not vessel:
+        weight = _pounds(held.size or held.amount)
+        return weight >= _A_BAG or (vessel in ("", "box") and held.pieces)
+    return False
+
+
+def _pounds(size: str) -> Fraction:
+    try:
+        number, unit = read_amount(size)
+    except BadInput:
+        return Fraction(0)
+    return number * _POUNDS.get(unit, Fraction(0))

@@ -1,0 +1,39 @@
+"""What was done to a crop before it was put by, said beside its name: diced, peeled, dry packed.
+
+"Diced onions" are onions and no whole onions: what the word changes goes into the record, as
+`prepared`, and is judged there. Words that make another thing of the food stay unread.
+"""
+
+from __future__ import annotations
+
+import re
+
+from pantry_tui.core.canned import PROCESSED
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.prepared import CROPS, CUT, DRY_PACKED, NOT_TESTED
+from pantry_tui.core.words import Group, Method
+
+_OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
+_RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
+#: Green potatoes are not eaten, so the colour is no colour (data/keeping.csv says the same).
+_GREEN = frozenset({"potatoes", "new potatoes"})
+
+
+def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tuple[str, list[str]]:
+    """The words that belong into the record of `typed`, a food by more than its own name, and
+    those that nobody can take for the food."""
+    if facts is None or not typed:
+        return "", []
+    words = re.findall(r"[^\W\d_]+", typed.casefold())
+    plain = " ".join(words)
+    if facts.group is Group.EGG and "hard" not in facts.name:
+        return "", [word for word in words if word in _OPENED_EGG]
+    unread = ["green"] if facts.name in _GREEN and "green" in words else []
+    if method in PROCESSED:
+        dry = next((one for one in DRY_PACKED if one in plain), "")
+        said = [dry, *(word for word in words if word in NOT_TESTED)]
+    elif method in _RAW and facts.group in CROPS:
+        said = [word for word in words if word in CUT]
+    else:
+        said = []
+    return " ".join(filter(None, said)), unread

@@ -1,0 +1,93 @@
+"""The week as a page for the kitchen: what is eaten on each day, and one trip to fetch it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from pantry_tui.core import dates
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.text import clean
+from pantry_tui.services.output.door import BOX
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.rows import Sheet, Take, WeekView
+
+
+def kitchen(p: Pantry) -> Sheet:
+    """The days, with the fetch list on the same paper."""
+    view = weeks.week(p)
+    taken = sorted((*view.take, *view.beside), key=lambda one: (one.day, one.dish, one.role))
+    days: dict[date, list[Take]] = {}
+    for take in taken:
+        days.setdefault(take.day, []).append(take)
+    rows = [_eaten(take) for takes in days.values() for take in takes]
+    parts = tuple((_day(day, takes, view), len(takes)) for day, takes in days.items())
+    title = f"This week, {dates.say(view.start)} to {dates.say(view.end)}"
+    standing = dict.fromkeys(f"{take.code}: {one}" for take in taken for one in take.standing)
+    return Sheet(
+        title,
+        ("", "code", "food", "how much", "where", "thaw from"),
+        tuple(rows),
+        (*view.notes, *standing, CAUTION),
+        parts,
+        (_fetch(taken),),
+    )
+
+
+def _day(day: date, takes: Sequence[Take], view: WeekView) -> str:
+    """ "Wed 25 Nov 2026: chicken soup", with who is at table where that is otherwise than usual."""
+    dishes = ", ".join(dict.fromkeys(clean(take.dish) for take in takes if take.dish))
+    table = ", ".join(clean(said) for one, said in view.table if one == day)
+    said = "; ".join(filter(None, (dishes, table)))
+    return f"{dates.say(day)}: {said}" if said else dates.say(day)
+
+
+def _much(take: Take) -> str:
+    return clean(take.amount or str(take.count))
+
+
+def _eaten(take: Take) -> tuple[str, ...]:
+    food = f"{clean(take.food)}, for {clean(take.dish)}" if take.dish else clean(take.food)
+    where = clean(take.place.rsplit("›", 1)[-1].strip())
+    return (BOX, take.code, food, _much(take), where, _thaw(take))
+
+
+def _thaw(take: Take) -> str:
+    return dates.say(take.thaw_by) if take.thaw_by else ""
+
+
+def _fetch(taken: Sequence[Take]) -> Sheet:
+    """One trip, with what starts to thaw when; a lid code once, for all its days."""
+    lots: dict[tuple[str, str], list[Take]] = {}
+    for take in sorted(taken, key=lambda one: (one.place.lower(), one.code, one.day)):
+        lots.setdefault((take.place, take.code), []).append(take)
+    rows = tuple(
+        (clean(place), code, clean(lot[0].food), _all_of(lot), _days(lot), _thaw(_first(lot)))
+        for (place, code), lot in lots.items()
+    )
+    heads = ("place", "code", "food", "count", "eat on", "thaw from")
+    return Sheet("Fetch list, place by place", heads, rows, ())
+
+
+def _all_of(lot: Sequence[Take]) -> str:
+    """ "3 × 1.25 lb", or so many containers."""
+    amounts: dict[str, int] = {}
+    for take in lot:
+        amounts[take.amount] = amounts.get(take.amount, 0) + (1 if take.amount else take.count)
+    said = (
+        str(times) if not much else much if times == 1 else f"{times} × {much}"
+        for much, times in amounts.items()
+    )
+    return clean(" + ".join(said))
+
+
+def _days(lot: Sequence[Take]) -> str:
+    """ "Wed 25, Thu 26 Nov 2026": the month and the year stand behind the last."""
+    days = [dates.say(day) for day in sorted({take.day for take in lot})]
+    return ", ".join([*(day.rsplit(" ", 2)[0] for day in days[:-1]), days[-1]])
+
+
+def _first(lot: Sequence[Take]) -> Take:
+    """The one that has to leave the freezer first."""
+    return min(lot, key=lambda one: one.thaw_by or date.max)
