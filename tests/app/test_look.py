@@ -95,7 +95,7 @@ def test_a_verdict_is_a_word_and_a_mark_of_its_own_before_a_colour() -> None:
     assert all(len(mark) == 1 and mark.isascii() for mark in MARK.values())
 
 
-@pytest.mark.parametrize("screen", ["", "S", "W", "p", "l", "y"])
+@pytest.mark.parametrize("screen", ["", "S", "W", "p", "l", "y", "c", "4"])
 async def test_without_colour_everything_is_still_said(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, screen: str
 ) -> None:

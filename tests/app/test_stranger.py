@@ -24,7 +24,7 @@ LINES = (
     "6 pint jars peaches, boiling-water canned, rack, 2026-08-10",
     "4 pint jars peaches, boiling-water canned, larder, 2025-10-10",
     "3 half-pint jars strawberry jam, larder, 2026-06-01",
-    "1 crock of 6 quarts sauerkraut, lactic ferment, larder, 2026-11-20",
+    "1 crock of 6 quarts sauerkraut, lactic ferment, larder, 2026-10-20",
 )
 
 
