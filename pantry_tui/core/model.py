@@ -122,13 +122,23 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class FoodFacts:
-    """What a rule needs to know of a food. `name` is lower case, plural, as a cook says it."""
+    """What a rule needs to know of a food. `name` is lower case, plural, as a cook says it.
+
+    `told`: what it is, and that it is acid, is the household's own word alone.
+    """
 
     name: str
     group: Group
     acidity: Acidity
     classes: frozenset[str] = frozenset()
     known: bool = True
+    told: bool = False
+
+    @property
+    def is_acid(self) -> bool:
+        """Whether acid makes it safe. A household's own word never does: of a food that no table
+        names nobody has measured it (house law: no published figure is unknown, not usable)."""
+        return self.acidity is not Acidity.LOW_ACID and not self.told
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,7 +179,7 @@ class Batch:
     doubt: tuple[str, ...] = ()  # what is wrong with its process, from the put-up
     possible: str = ""  # what may still be done about it
     suspect: str = ""  # the sign on one container that makes all others be looked at
-    suspect_from: int = 0  # and the minute from which it may have been seen
+    suspect_from: int = 0  # and the last minute at which that may have been seen
     rated: tuple[Rated, ...] = ()  # in the order it was said; the last one stands
     parts: tuple[str, ...] = ()  # containers of other batches that it was made from
     into: tuple[str, ...] = ()  # batches that were made from it
@@ -198,11 +208,13 @@ class Stay:
 
 @dataclass(frozen=True, slots=True)
 class Seen:
-    """A sign on a container: when, what, and the verdict it gives."""
+    """A sign on a container: when, what, the verdict it gives, and the last minute at which it may
+    have been seen."""
 
     day: date
     sign: str
     verdict: Verdict
+    at: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -226,7 +238,7 @@ class Container:
     ended: date | None = None
     signs: tuple[Seen, ...] = ()
     looked: date | None = None  # looked at and found sound, after its batch came under suspicion
-    looked_at: int = 0  # the last minute at which that may have been
+    looked_at: int = 0  # the first minute at which that may have been
     reserved: str = ""  # kept apart, for a gift or for whom; its verdict is as any other
     vessel: Vessel = Vessel.CLOSED
     told: bool = False

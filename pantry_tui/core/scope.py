@@ -1,14 +1,14 @@
 """Which foods a row of the tables speaks of: the one reader of its keys.
 
-`*` is any food, `group:G` a food group, `acid:G` what of a group is acid or acidified, `class:C`
-a class (`bean`, `root`, `garlic` ...), anything else a food's own name. "K not L" is what K speaks
-of and L does not.
+`*` is any food, `group:G` a food group, `acid:G` what of a group is acid or acidified (never by a
+household's own word), `class:C` a class (`bean`, `root`, `garlic` ...), anything else a food's own
+name. "K not L" is what K speaks of and L does not.
 """
 
 from __future__ import annotations
 
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Acidity, Group
+from pantry_tui.core.words import Group
 
 #: How close a key is to a food: the food itself, its class, its group, any food, another food.
 ITSELF, CLASS, GROUP, ANY, OTHER = 3, 2, 1, 0, -1
@@ -27,6 +27,10 @@ CLASS_GROUPS: dict[str, tuple[Group, ...]] = {
     "bread": (Group.GRAIN,), "baked": (Group.GRAIN,), "nut": (Group.NUT, Group.FRUIT, Group.FAT),
     "sugar": (Group.SWEET,), "leather": (Group.FRUIT,), "juice": (Group.DRINK, Group.FRUIT),
 }  # fmt: skip
+
+
+#: What a food was made into: a table that lists a food knows whether it is that.
+_FORMS = frozenset({"juice", "leather"})
 
 
 def split(key: str) -> tuple[str, str]:
@@ -59,8 +63,7 @@ def near(key: str, food: FoodFacts, *, guess: bool = True) -> int:
         return ANY
     kind, named = split(key)
     if kind == "acid":
-        sour = food.acidity is not Acidity.LOW_ACID
-        return GROUP if sour and named == food.group.value else OTHER
+        return GROUP if food.is_acid and named == food.group.value else OTHER
     if kind == "group":
         return GROUP if named == food.group.value else OTHER
     if kind == "class":
@@ -71,5 +74,13 @@ def near(key: str, food: FoodFacts, *, guess: bool = True) -> int:
 
 
 def might_be(class_: str, food: FoodFacts) -> bool:
-    """Whether a food that is not in the tables could be of this class."""
+    """Whether a food of which no publication speaks could be of this class."""
     return not food.known and food.group in CLASS_GROUPS.get(class_, ())
+
+
+def plainly_other(class_: str, food: FoodFacts) -> bool:
+    """Whether a class is plainly another thing than a food that a table lists, although no
+    publication speaks of it: a pear is no juice, no leather and no nut. Of a food of which there
+    is the household's word alone nobody knows."""
+    groups = CLASS_GROUPS.get(class_, ())
+    return not food.told and (class_ in _FORMS or food.group not in groups[:1])

@@ -85,7 +85,7 @@ def change(
     half: str | None = None,
 ) -> Done:
     """Change what is given; None leaves it as it is. Jars that were canned when nobody had said
-    the altitude are checked for it. Raises BadInput for impossible numbers."""
+    the altitude, or a lower one, are checked for it. Raises BadInput for impossible numbers."""
     was = facts(p)
     said = said_of(altitude_ft, people, units, advice, jars, half)
     told: tuple[str, ...] = ()
@@ -94,7 +94,7 @@ def change(
         if altitude_ft is not None:
             from pantry_tui.services.stock.recheck import for_altitude
 
-            told = for_altitude(p)
+            told = for_altitude(p, was.altitude_ft)
     now = facts(p)
     if now.advice != was.advice:
         stricter = now.advice == "strictest"

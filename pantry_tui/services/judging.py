@@ -115,7 +115,8 @@ class Judging:
         birth = new.turns[0].when
         then = birth._replace(first=birth.last)
         shadow, known = descent.as_taken(new, of, part), descent.known_then(places, then)
-        yield descent.Bound(name, self._unattended(of, shadow, then, known), goes_on=False)
+        taken = self._unattended(of, shadow, then, known)
+        yield descent.Bound(name, taken, goes_on=False, runs_on=descent.runs_on(batch, of))
 
     def _of_children(self, batch: Batch, seen: frozenset[str], since: int = 0) -> str:
         """Why what was made of a batch makes it be looked at, "" where nothing does, or did after

@@ -9,7 +9,8 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.payloads import batch_of, touches
-from pantry_tui.core.model import Batch, Container, Place
+from pantry_tui.core.model import Batch, Container, FoodFacts, Place
+from pantry_tui.core.words import Acidity
 from pantry_tui.store import log
 from pantry_tui.store.store import reading
 
@@ -126,9 +127,20 @@ class Stock:
         if found is None:
             self.loaded[id_] = None
             return
-        batch = found[0]
-        # Food facts come from the tables of today where the food is known, so that a corrected
-        # table row corrects old batches too.
-        facts = self._p.tables.facts(batch.food.name) if batch.food.known else None
-        batch = replace(batch, food=facts) if facts is not None else batch
+        batch = replace(found[0], food=self._food(found[0].food))
         self.loaded[id_] = batch, {one.id: one for one in found[1]}
+
+    def _food(self, food: FoodFacts) -> FoodFacts:
+        """Food facts come from the tables of today where these have it, so that a corrected row
+        corrects old batches too; where they do not, that it is acid is the household's word."""
+        tables = self._p.tables
+        if food.known:
+            return tables.facts(food.name) or food
+        listed = tables.food_called(food.name)
+        if listed is not None:
+            return listed.facts
+        if food.acidity is Acidity.LOW_ACID or food.told:
+            return food
+        composed = tables.composed(food.name)
+        surely = composed is not None and composed.is_acid
+        return food if surely else replace(food, told=True)

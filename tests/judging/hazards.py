@@ -72,9 +72,18 @@ def can_hurt(food: Food, method: str, state: str, vacuum: bool) -> bool:
 
 
 def works_warm(food: Food, method: str) -> bool:
-    """A ferment of plants works in the warm, and so do plants in salt, which are salted in a crock
-    on a shelf: 7.4 has them unknown while they work (nothing is published for pastes or for salted
-    vegetables) and harmless once finished, so the two hours are not their end."""
+    """Whether warmth is not the end of it while it works: ferments of plants, and plants in salt.
+
+    House law 7.4 in its words: "Can hurt: ... unfinished ferments and cures ... Where no rule
+    covers it, it is refused or unknown and not usable". So while it works, wherever it stands, it
+    is not usable: `_standing` says that, and no hour of warmth is asked. "Cannot: ... salt, ...
+    finished acid ferments: where nothing is published it may be unknown and is still offered". So
+    once it is done it is again what the law names harmless, and a discard that two hours of warmth
+    had set for good would say that salt does not keep it. The two hours of 7.2 are charged to what
+    a reading finds too warm; a crock on a shelf is where plants are salted and soured (the rows
+    for working ferments name room, pantry and cellar). Meat, fish, egg and dairy in salt are out:
+    their working rows refuse the shelf.
+    """
     plants = food.group not in papers.ANIMAL
     return plants and (method in FERMENTS or method == "salted")
 

@@ -4,6 +4,12 @@ Where the food goes on as it was (a crock into jars, a big pack into small ones)
 the part through the whole of its life, its new one included, and the earlier end counts. Where it
 became another thing (strawberries jam, thawed beef a stew) its own figures start, if the part was
 fit to be eaten at that moment, as all that was ever booked of it says.
+
+Between the two is what is only kept in another way (fresh mince frozen, leftovers put under oil):
+its own figures start, and a safety limit that ran on the part runs on. Pages say that food frozen
+in time stays safe (USDA FSIS, Freezing and Food Safety), but freezing kills nothing, and by the
+house law no move and no cooler place moves `discard_after` later: to move the same pack into the
+freezer keeps its date, so to repack it does. What is to have none is put up as frozen on its day.
 """
 
 from __future__ import annotations
@@ -33,6 +39,16 @@ class Bound:
     name: str
     part: Assessment
     goes_on: bool
+    runs_on: bool = False  # another thing, but nothing that was done to it ends a safety limit
+
+
+#: They cook nothing, and put in neither acid nor salt nor sugar.
+_ONLY_KEPT = frozenset({Method.FROZEN, Method.FRESH, Method.CELLAR, Method.BOUGHT, Method.IN_OIL})
+
+
+def runs_on(batch: Batch, of: Batch) -> bool:
+    """Whether it is the same kind of food, only kept in another way: no safety limit ends there."""
+    return batch.method in _ONLY_KEPT and batch.food.group is of.food.group
 
 
 def goes_on(batch: Batch, of: Batch, part: Container) -> bool:
@@ -66,8 +82,8 @@ def carried_on(new: Container, part_of: Batch, part: Container) -> Container:
     states = [turn.state for turn in turns if turn.state is not None]
     here = State.GONE if new.fate else states[-1]
     return replace(
-        part, turns=turns, state=here, place=new.place, fate=new.fate, left=new.first,
-        first=new.first, looked=_looked(new, part, part_of),
+        _looked(new, part, part_of), turns=turns, state=here, place=new.place, fate=new.fate,
+        left=new.first, first=new.first,
     )  # fmt: skip
 
 
@@ -77,15 +93,15 @@ def as_taken(new: Container, part_of: Batch, part: Container) -> Container:
     turns = _until(part, birth)
     states = [turn.state for turn in turns if turn.state is not None]
     return replace(
-        part, turns=turns, state=states[-1], fate="", left=part.first,
-        looked=_looked(new, part, part_of),
-    )  # fmt: skip
+        _looked(new, part, part_of), turns=turns, state=states[-1], fate="", left=part.first
+    )
 
 
-def _looked(new: Container, part: Container, part_of: Batch) -> date | None:
-    """A look at what was made of it counts for it too, unless it was suspected after that."""
-    here = new.looked if new.looked_at >= part_of.suspect_from else None
-    return part.looked or here
+def _looked(new: Container, part: Container, part_of: Batch) -> Container:
+    """The part, with a look at what was made of it, unless it was suspected after that."""
+    if part.looked is not None or new.looked_at < part_of.suspect_from:
+        return part
+    return replace(part, looked=new.looked, looked_at=new.looked_at)
 
 
 def _until(part: Container, birth: Turn) -> tuple[Turn, ...]:
@@ -173,6 +189,8 @@ def _goes_on(own: Assessment, bound: Bound) -> Assessment:
 def _made_of(own: Assessment, bound: Bound, taken: date) -> Assessment:
     judged = bound.part.on(taken)
     own = replace(own, facts_to=max(own.facts_to, bound.part.facts_to))
+    if bound.runs_on:
+        own = _running(own, bound)
     if judged.usable:
         return own
     unfit = judged.verdict in UNFIT
@@ -187,10 +205,26 @@ def _made_of(own: Assessment, bound: Bound, taken: date) -> Assessment:
     )
 
 
+def _running(own: Assessment, bound: Bound) -> Assessment:
+    discard = _earlier(own.discard_after, bound.part.discard_after)
+    if discard == own.discard_after:
+        return own
+    return replace(
+        own,
+        discard_after=discard,
+        why_no_discard="",
+        reasons=(f"Freezing or packing ends no safety limit. {_from(bound)}", *own.reasons),
+        rules=(*own.rules, *(rule for rule in bound.part.rules if rule not in own.rules)),
+    )
+
+
 def _told(own: Assessment, bound: Bound) -> tuple[str, ...]:
+    return (_from(bound), *own.reasons)
+
+
+def _from(bound: Bound) -> str:
     why = bound.part.reasons[:1]
-    said = " ".join(("Made from", f"{bound.name}:", *why)) if why else f"Made from {bound.name}."
-    return (said, *own.reasons)
+    return " ".join(("Made from", f"{bound.name}:", *why)) if why else f"Made from {bound.name}."
 
 
 def suspected(own: Assessment, why: str) -> Assessment:

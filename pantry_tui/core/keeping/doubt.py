@@ -19,12 +19,14 @@ from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, State
+from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
 RESCUE_DAYS = 1
 
+#: Under a lid, and safe there by nothing but acid.
+_BY_ACID = LIDDED - {Method.PRESSURE}
 _OURS = frozenset({"", "me", "us", "ours", "own", "myself", "home", "household"})
 UNKNOWN_ORIGIN = (
     "Low-acid food that somebody else canned, and nobody knows how: it is not offered. Ask how it "
@@ -36,7 +38,18 @@ UNKNOWN_ACID = (
     "unopened."
 )
 
+OWN_WORD = (
+    "No publication names it, and that it is acid is your own word: no process can be checked, so "
+    "it is not offered. Within a day of making it, freeze it; else discard it unopened."
+)
+
 WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
+
+
+#: Unprocessed pickles keep in the refrigerator (USDA AIB 539, guide 6).
+PICKLE_NOT_CHECKED = (
+    "Not said that the jars were processed: not checked. Unprocessed they are for the refrigerator."
+)
 
 
 def by_others(batch: Batch) -> bool:
@@ -44,10 +57,15 @@ def by_others(batch: Batch) -> bool:
     return any(key == "by" and value.casefold() not in _OURS for key, value in batch.process)
 
 
-def not_checked(batch: Batch) -> tuple[str, ...]:
-    """The standing reasons of a canned batch whose process could not be checked, or not whole."""
+def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
+    """The standing reasons of a canned batch whose process could not be checked, or not whole; of
+    a pickle in vinegar only where it stands out of the cold."""
     if batch.doubt:
         return ()
+    if batch.method is Method.VINEGAR_PICKLE:
+        shelved = any(not span.climate.is_cold for span in spans)
+        told = known(batch.process) & {"minutes", "process"}
+        return (PICKLE_NOT_CHECKED,) if shelved and not told else ()
     typed = dict(batch.process).get("jar", "") or batch.size
     litre = low_acid(batch.method, batch.food) and is_litre(typed)
     said = unchecked(batch.method, batch.process)
@@ -56,12 +74,15 @@ def not_checked(batch: Batch) -> tuple[str, ...]:
 
 
 def unknown_origin(batch: Batch) -> str:
-    """Why a jar of somebody else is not offered, or "": nobody knows the time or the pressure of a
-    low-acid one, or whether acid was put into one that is safe by it. Half a record cannot be
-    checked."""
+    """Why a jar is not offered, or "": it is safe by acid of which there is only the household's
+    word; or somebody else made it, and nobody knows the time or the pressure of a low-acid one, or
+    whether acid was put into one that is safe by it. Half a record cannot be checked."""
+    acid_told = batch.food.told and batch.food.acidity is not Acidity.LOW_ACID
+    if acid_told and batch.method in _BY_ACID:
+        return OWN_WORD
     if batch.method not in PROCESSED or not by_others(batch):
         return ""
-    if batch.food.acidity is Acidity.LOW_ACID:
+    if not batch.food.is_acid:
         unknown = set(NEEDED[batch.method]) - known(batch.process)
         return UNKNOWN_ORIGIN if unknown else ""
     return UNKNOWN_ACID if acid_unsaid(batch) else ""

@@ -94,11 +94,13 @@ def _may_come_frozen(batch: Batch, there: Sequence[Weather], came: When) -> list
 
 
 def _no_earlier(turns: Sequence[Turn], now: When) -> list[Turn]:
-    """Its turns, none before it was put up and none after now."""
+    """Its turns, none before it was put up and none after now. What is told of a time before that
+    (the day made was put right later) happened as it was made, at whichever minute that was."""
     start = no_later(turns[0].when, now)
     found = [turns[0]._replace(when=start)]
     for turn in turns[1:]:
         first, last, day, zone = no_later(turn.when, now)
-        then = When(max(first, start.first), max(last, start.first), max(day, start.day), zone)
+        latest = start.last if last < start.first else last
+        then = When(max(first, start.first), latest, max(day, start.day), zone)
         found.append(turn._replace(when=then))
     return found

@@ -1,9 +1,10 @@
 """Whether food can hurt where no published figure covers it.
 
-What can: meat, fish, egg, dairy, cooked food, sprouts, unfinished ferments and cures, and whatever
-is low in acid and sealed without air, in oil, vacuum-packed or cooked. What cannot: whole raw
-crops, dry food, sugar, salt, honey, vinegar, spirits, fat, finished acid ferments; it spoils where
-anybody can see it. What is on neither list counts as what can.
+What can: meat, fish, egg, dairy and what is made with them, cooked food, sprouts, unfinished
+ferments and cures, and whatever is low in acid and sealed without air, in oil, vacuum-packed or
+cooked. What cannot: whole raw crops, dry food, sugar, salt, honey, vinegar, spirits, finished acid
+ferments; it spoils where anybody can see it. What is on neither list counts as what can, and what
+is acid by a household's own word alone counts as low in acid.
 """
 
 from __future__ import annotations
@@ -14,16 +15,18 @@ from datetime import timedelta
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared import hurts_cut, is_cut
-from pantry_tui.core.words import Acidity, Group, Method
+from pantry_tui.core.words import Group, Method
 
-#: Dry, sugared or in spirit, whatever plant food it holds and however it is packed.
-_DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION})
-#: In vinegar, or fat without water.
-_IN_VINEGAR_OR_FAT = frozenset({Method.FLAVOURED_VINEGAR, Method.RENDERED_FAT})
-#: Acid only once it is done.
+#: Dry or in spirit, whatever plant food it holds and however it is packed.
+_DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.INFUSION})
+#: Acid, salt or strong only once it is done. A paste of beans or grain is no acid ferment: it is
+#: packed without air, and only what it is made of may be acid.
 _FERMENTED = frozenset(
-    {Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE, Method.SALTED}
+    {Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.SALTED}
 )
+#: What sugar keeps: sugar and honey themselves, and crops that it dries. Garlic, herbs and roots
+#: sunk in honey or syrup are shut off from the air, and a syrup holds water enough.
+_SUGARED = frozenset({Group.FRUIT, Group.NUT, Group.GRAIN})
 #: Sealed without air, or chilled: harmless only where the food is acid itself.
 _BY_ITS_ACID = frozenset(
     {
@@ -35,9 +38,18 @@ _RAW = frozenset({Method.CELLAR, Method.FRESH})
 _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN})
 #: Dry as they are bought: classes of food that keep by having no water.
 _DRY_CLASSES = frozenset({"nut", "sugar"})
+#: Broth, what is made with meat, fish, egg or dairy whatever its group, cooked low-acid food, food
+#: in oil: however a household says that it is kept.
+_HURTS = frozenset({"stock", "animal", "cooked", "in-oil"})
 _TIN = r"\b(tin|can)s?\b"
 _AIRLESS = r"\b(tin|can|jar|pouch|carton)"
 _SHELF_READY = r"\b(tin|can|jar|pouch|carton|bottle)"
+#: In the name of what no table knows: it is made with them, whatever group a household says.
+_ANIMAL_WORDS = (
+    r"(?i)\b(eggs?|eggy|yolks?|cream|creamy|milk|cheese|cheesy|yogh?urt|custard|meat|fish|beef|pork|"
+    r"bacon|ham|chicken|turkey|duck|goose|lamb|mutton|venison|prawns?|shrimps?|oysters?|clams?|broth|"
+    r"anchov(?:y|ies)|salmon|tuna|liver|blood|gelatine?)\b"
+)
 #: No pack of fresh food is dated further ahead, beef under vacuum neither: what is was misread, or
 #: speaks of a tin (common practice, no source).
 LONGEST_USE_BY = timedelta(days=90)
@@ -60,8 +72,7 @@ def kept_as(batch: Batch) -> Method:
         return batch.method
     food = batch.food
     if re.search(_TIN, batch.size.casefold()):
-        low_acid = food.acidity is Acidity.LOW_ACID
-        return Method.PRESSURE if low_acid else Method.BOILING_WATER
+        return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
     if food.group is Group.MEAL:
         return Method.MEAL
     raw = food.group in ANIMAL or _airless_crop(batch) or is_cut(batch)
@@ -72,15 +83,15 @@ def _airless_crop(batch: Batch) -> bool:
     """Raw vegetables, fruit or herbs that were bought without air: judged as those of one's own."""
     food = batch.food
     raw = food.group in (Group.VEGETABLE, Group.FRUIT, Group.HERB) and "nut" not in food.classes
-    low_acid = food.acidity is Acidity.LOW_ACID
-    return raw and low_acid and is_vacuum_packed(batch) and food.name not in _SOLD_DRY
+    packed = is_vacuum_packed(batch) and not food.is_acid
+    return raw and packed and food.name not in _SOLD_DRY
 
 
 def use_by(batch: Batch) -> bool:
     """Whether the date on a pack is the last day on which it is safe: on what can hurt and is kept
     cold or without air, but not on a tin, whose date speaks of its quality."""
     tin = re.search(_TIN, batch.size.casefold()) is not None
-    airless = is_vacuum_packed(batch) and batch.food.acidity is Acidity.LOW_ACID
+    airless = is_vacuum_packed(batch) and not batch.food.is_acid
     return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
 
 
@@ -112,20 +123,36 @@ def _sprouted(food: FoodFacts) -> bool:
     return "sprout" in food.classes or named
 
 
+def _by_what_it_is(food: FoodFacts) -> bool:
+    """Whatever was done to it. Also by its name, where no table knows what is in it; a crop may be
+    called after anything."""
+    named = not food.known and food.group not in _CROPS
+    return bool(food.classes & _HURTS) or (
+        named and re.search(_ANIMAL_WORDS, food.name) is not None
+    )
+
+
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     """Whether eating it on a guess could hurt; `in_progress` while it ferments or cures."""
     food, method = batch.food, batch.method
-    if food.group in ANIMAL or _sprouted(food) or "stock" in food.classes:
+    if food.group in ANIMAL or _sprouted(food) or _by_what_it_is(food):
         return True
-    low_acid = food.acidity is Acidity.LOW_ACID
+    low_acid = not food.is_acid
     if method in _DRY:
         return False
+    if method is Method.SUGAR:
+        return low_acid and food.group not in _SUGARED and "sugar" not in food.classes
     if low_acid and is_vacuum_packed(batch):
         return True
-    if method in _IN_VINEGAR_OR_FAT:
+    if method is Method.FLAVOURED_VINEGAR:
         return False
     if method in _FERMENTED:
         return in_progress
+    if method is Method.PASTE:
+        return in_progress or low_acid
+    if method is Method.RENDERED_FAT:
+        # Fat is on neither list; plants cooked in it are in oil.
+        return True
     if method in _BY_ITS_ACID:
         return low_acid
     if is_cut(batch) and method in _RAW | {Method.BOUGHT}:

@@ -13,25 +13,25 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.dataclass import dataclass, replace
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import (
     bought_cold,
     can_hurt,
     date_stands_alone,
-    is_vacuum_packed,
     kept_as,
 )
+from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
+from pantry_tui.core.keeping.warmth import Life
 from pantry_tui.core.keeping.weather import FOREVER
-from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
+from pantry_tui.core.model import DAY_MIN, Batch, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
-from pantry_tui.core.safety.prepared import is_cut
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, Method, State
 
 _ONE_DAY = timedelta(days=1)
@@ -55,17 +55,6 @@ class _Told(NamedTuple):
     span: Span
     state: State
     said: Said
-
-
-def packed(food: FoodFacts, batch: Batch, opened: bool) -> FoodFacts:
-    """A pack under vacuum keeps the air out, and so has rules of its own until it is opened; a crop
-    that was cut has others than a whole one."""
-    if is_cut(batch):
-        food = replace(food, classes=food.classes | {"cut"})
-    if opened or not is_vacuum_packed(batch):
-        return food
-    extra = {"vacuum-packed"} | ({"vacuum-fish"} if food.group is Group.FISH else set())
-    return replace(food, classes=food.classes | extra)
 
 
 class Reckoning:
@@ -276,14 +265,25 @@ class Reckoning:
 
     def lives(self) -> dict[State, list[Stretch]]:
         """What quality life it lived in each of its states, in minutes of the local clock: a life
-        counts days, and a day begins at home."""
+        counts days, and a day begins at home. A stay of which no figure speaks gives no time back:
+        it counts as the one before it, a jar that stood in a freezer first as what came after."""
         ahead = self.now.zone
         found: dict[State, list[Stretch]] = {}
+        lived: dict[State, Life] = {}
+        waiting: dict[State, list[Span]] = {}
         for span, state, said in self.told:
-            if said.quality is not None and not self.printed(state):
-                found.setdefault(state, []).append(
-                    Stretch(span.start + ahead, span.end + ahead, span.day, said.quality)
-                )
+            life = said.quality or lived.get(state)
+            if self.printed(state):
+                continue
+            if life is None:
+                if span.frozen:
+                    waiting.setdefault(state, []).append(span)
+                continue
+            lived[state] = life
+            found.setdefault(state, []).extend(
+                Stretch(one.start + ahead, one.end + ahead, one.day, life)
+                for one in (*waiting.pop(state, ()), span)
+            )
         return found
 
     def own_quality(self) -> Limit | None:

@@ -179,10 +179,19 @@ def guessed(rule: Rule, food: FoodFacts) -> bool:
     return all(scope.near(key, food, guess=False) == scope.OTHER for key in keys)
 
 
+def _of_another(rule: Rule, food: FoodFacts) -> bool:
+    """Whether a rule that speaks for it by guesses alone is plainly about another thing."""
+    if food.known or not guessed(rule, food):
+        return False
+    return all(scope.plainly_other(scope.class_of(key), food) for key in rule.food.split(";"))
+
+
 def _without_guesses(found: list[Rule], food: FoodFacts) -> list[Rule]:
     """Quality figures of a class that a food might be only shorten a figure that surely is its:
-    three months for root crops say nothing of a vegetable that nobody knows."""
+    three months for root crops say nothing of a vegetable that nobody knows. Those of what it
+    plainly is not say nothing at all."""
 
+    found = [rule for rule in found if rule.kind is not Kind.QUALITY or not _of_another(rule, food)]
     if any(rule.use is not None and not guessed(rule, food) for rule in found):
         return found
     return [rule for rule in found if rule.kind is not Kind.QUALITY or not guessed(rule, food)]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from pantry_tui.core import dates
@@ -17,9 +17,9 @@ from pantry_tui.core.keeping.no_day import PROCESS as PROCESS
 from pantry_tui.core.keeping.outcome import Outcome
 from pantry_tui.core.keeping.quality import Spent
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
-from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.keeping.rules import Rule, guessed
 from pantry_tui.core.keeping.trouble import Trouble
-from pantry_tui.core.model import When
+from pantry_tui.core.model import FoodFacts, When
 from pantry_tui.core.words import Kind, State, Verdict
 
 #: Less than this part of a life is nothing that anybody would call spent.
@@ -56,6 +56,18 @@ def because(word: str, limit: Limit) -> str:
         f"{word} {dates.say(limit.day)}: {dates.span(rule.use, rule.unit)} from "
         f"{dates.say(limit.start)}. {rule.wording}"
     )
+
+
+def guesses(food: FoodFacts, limits: Iterable[Limit | None]) -> list[str]:
+    """What is said where a figure is another food's, which this one might be of."""
+    guessing = any(
+        limit is not None and isinstance(limit.rule, Rule) and guessed(limit.rule, food)
+        for limit in limits
+    )
+    said = (
+        f"No row names {food.name}: it is held to the strictest of its group, as if it were that."
+    )
+    return [said] if guessing else []
 
 
 def ahead(safety: Limit, now: When) -> bool:

@@ -16,8 +16,14 @@ from typing import Any, get_args, get_origin, get_type_hints
 
 from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.log.payloads import BY_NAME, Payload
+from pantry_tui.core.model import FoodFacts
 
 _Step = Callable[[Any], Any]
+
+
+#: Fields that came to a record later and are left out where they hold their default, so that an
+#: older log goes out as it came in.
+_LATER: dict[Any, dict[str, Any]] = {FoodFacts: {"told": False}}
 
 
 def write(payload: Payload) -> str:
@@ -127,7 +133,7 @@ _ALWAYS = object()
 def _fields(kind: Any) -> list[tuple[str, Any, Any]]:
     """(name, type, default) of each field of a small tuple or dataclass of ours."""
     hints = get_type_hints(kind)
-    defaults = getattr(kind, "_field_defaults", {})
+    defaults = getattr(kind, "_field_defaults", _LATER.get(kind, {}))
     return [(name, hints[name], defaults.get(name, _ALWAYS)) for name in kind.__match_args__]
 
 

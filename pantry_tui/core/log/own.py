@@ -5,7 +5,7 @@ from __future__ import annotations
 from pantry_tui.core.keeping.rules import Rule, Status
 from pantry_tui.core.log.payloads import FoodAdded, RuleAdded
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Trust
+from pantry_tui.core.words import Acidity, Group, Trust
 
 
 def rule_of(added: RuleAdded, event: str = "") -> Rule:
@@ -31,5 +31,9 @@ def rule_of(added: RuleAdded, event: str = "") -> Rule:
 
 def food_of(added: FoodAdded) -> tuple[FoodFacts, tuple[str, ...]]:
     """The food, and the names it is found by."""
-    facts = FoodFacts(added.name, added.group, added.acidity, frozenset(), known=False)
-    return facts, (added.name, *added.also)
+    return told_food(added.name, added.group, added.acidity), (added.name, *added.also)
+
+
+def told_food(name: str, group: Group, acidity: Acidity) -> FoodFacts:
+    """A food of which there is the household's word alone."""
+    return FoodFacts(name, group, acidity, known=False, told=True)

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.measured import read_size
-from pantry_tui.core.words import Acidity, Method
+from pantry_tui.core.words import Method
 
 MAKER, STRICT = "maker", "strict"
 #: What a household may say; where it says nothing, its units decide.
@@ -36,7 +36,7 @@ def in_millilitres(size: str) -> float | None:
 
 def low_acid(method: Method, food: FoodFacts) -> bool:
     """Whether it is food of low acid, kept by heat and pressure alone."""
-    return method is Method.PRESSURE and food.acidity is Acidity.LOW_ACID
+    return method is Method.PRESSURE and not food.is_acid
 
 
 def by_maker(size: str, *, low_acid: bool) -> str | None:

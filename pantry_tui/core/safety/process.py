@@ -332,5 +332,5 @@ def _put_right(food: FoodFacts) -> str:
 def _still(food: FoodFacts, *, again: bool) -> str:
     """USDA AIB 539 and the services that carry it: 24 hours, then it is thrown away."""
     redo = ", or process it again by a tested process" if again else ""
-    taste = "" if food.acidity is Acidity.ACID else " without tasting"
+    taste = "" if food.is_acid and food.acidity is Acidity.ACID else " without tasting"
     return f"Within 24 hours: refrigerate or freeze it{redo}. After that discard it{taste}."

@@ -15,7 +15,7 @@ from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.text import singular
-from pantry_tui.core.words import SEVERITY, Acidity, Method, Trust, Verdict
+from pantry_tui.core.words import SEVERITY, Method, Trust, Verdict
 
 
 class SignVerdict(StrEnum):
@@ -127,7 +127,7 @@ _AS_VERDICT = {
 def _low_acid_jar(method: Method, food: FoodFacts) -> bool:
     """Tomatoes count as low-acid where a suspect jar is handled (USDA AIB 539)."""
     canned = method in PROCESSED
-    return canned and (food.acidity is Acidity.LOW_ACID or "tomato" in food.classes)
+    return canned and (not food.is_acid or "tomato" in food.classes)
 
 
 def verdict_of(sign: Sign, method: Method, food: FoodFacts, closed: bool = True) -> Verdict:
@@ -301,5 +301,8 @@ def near_signs(signs: Sequence[Sign], text: str, n: int = 5) -> list[Sign]:
     stems = {stem for word in text.lower().split() for stem in _ALSO_SAID.get(word, ())}
     scored = [(max(_closeness(wanted, sign), _means(stems, sign)), sign) for sign in signs]
     scored.sort(key=lambda pair: (-pair[0], _STRICTNESS.index(pair[1].verdict)))
-    near = {sign.words: sign for score, sign in reversed(scored) if score >= 0.35}
-    return list(reversed(near.values()))[:n]
+    near: dict[str, Sign] = {}
+    for score, sign in scored:
+        if score >= 0.35:
+            near.setdefault(sign.words, sign)
+    return list(near.values())[:n]

@@ -9,6 +9,7 @@ from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
+from pantry_tui.core.log.own import told_food
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
 from pantry_tui.core.safety.process import doubt
@@ -51,9 +52,7 @@ def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
     known = p.facts(reading.food)
     if known is not None:
         return known
-    return FoodFacts(
-        reading.food, Group(reading.group), Acidity(reading.acidity), frozenset(), known=False
-    )
+    return told_food(reading.food, Group(reading.group), Acidity(reading.acidity))
 
 
 def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement, Descent]:

@@ -7,14 +7,15 @@ wherever it shows, and stands beside the published one, never in its place.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.rules import Rule, closest, speaking
+from pantry_tui.core.keeping.harm import can_hurt
+from pantry_tui.core.keeping.rules import Rule, closest, guessed, speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.own import rule_of
-from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
@@ -43,6 +44,10 @@ def add_food(p: Pantry, name: str, group: str, acidity: str, also: Iterable[str]
         raise Refused(f"{shown!r} is known already, as {known.name}.")
     kind, sour = word(Group, group, "food group"), word(Acidity, acidity, "acidity")
     others = [" ".join(one.lower().split()) for one in also if one.strip()]
+    for other in others:
+        found = p.facts(other)
+        if found is not None:
+            raise Refused(f"{other!r} is known already, as {found.name}.")
     p.book(said.FoodAdded(shown, kind, sour, tuple(others)))
     return Done(f"Added the food {shown} ({kind}, {sour}), judged by the strictest of its group.")
 
@@ -94,12 +99,29 @@ def _refuse_looser(p: Pantry, food: FoodFacts, rule: Rule) -> None:
     if any(one.kind is Kind.REFUSE for one in found):
         raise Refused(f"Publications do not let it stand there: {found[0].wording}")
     published = closest(found, food, Kind.SAFETY)
-    if published is None or published.use is None or rule.kind is not Kind.SAFETY:
+    if rule.kind is not Kind.SAFETY:
+        return
+    if published is None or published.use is None:
+        _refuse_made_up(food, rule, found)
         return
     if rule.days > published.days:
         raise Refused(
             f"For safety your own rule may only be stricter than the published "
             f"{dates.span(published.use, published.unit)}."
+        )
+
+
+def _refuse_made_up(food: FoodFacts, rule: Rule, found: Sequence[Rule]) -> None:
+    """A last safe day of one's own is stricter than a published life without an end, and on food
+    that cannot hurt; where nothing is published of what can, it would be the only figure there is.
+    """
+    covered = any(one.use is not None and not guessed(one, food) for one in found)
+    tried = Batch("", "", food, rule.method, None)
+    if not covered and can_hurt(tried, rule.state is State.IN_PROGRESS):
+        (climate,) = rule.climates
+        raise Refused(
+            f"Nothing is published for {food.name}, {rule.method}, {rule.state} in a {climate}, so "
+            "no number of days of your own makes it safe there; a rule about quality may be added."
         )
 
 

@@ -26,7 +26,7 @@ from pantry_tui.core.safety.process import (
     lookup,
 )
 from pantry_tui.core.safety.process_names import ends_alike, name_key
-from pantry_tui.core.words import Acidity, Trust
+from pantry_tui.core.words import Trust
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import JOINING
 from pantry_tui.reference.process import load_not_recommended, processes_named
@@ -51,7 +51,7 @@ class _Asked:
     @property
     def low_acid(self) -> bool:
         """By the food table; a published mix without acid is low-acid too."""
-        if self.facts is not None and self.facts.acidity is Acidity.LOW_ACID:
+        if self.facts is not None and not self.facts.is_acid:
             return True
         rows = self.published
         return bool(rows) and all(r.psi is not None and r.acidify == "none" for r in rows)

@@ -1,40 +1,57 @@
-"""Canned batches of which nobody knew the altitude are checked again once it is said."""
+"""Canned batches are checked again when the household says where it cooks: those of which nobody
+knew the altitude, and, where it is higher than was said before, those that were judged by the lower
+one. Nobody knows which of the two was true of a jar, so the stricter counts until its own record
+says it (`correct CODE --process altitude=500ft`)."""
 
 from __future__ import annotations
 
+from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.events import standing
 from pantry_tui.core.log.payloads import Correct
 from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.process import doubt
+from pantry_tui.core.safety.process import Doubt, doubt
+from pantry_tui.core.safety.record import known
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.store import log
 
 #: How the record of a batch says that nobody knew (core.safety.record).
 _UNKNOWN = ("altitude", "unknown")
 
 
-def for_altitude(p: Pantry) -> tuple[str, ...]:
-    """Check each of them for the altitude of the household; what is said of those that it leaves
-    in doubt. Inside the transaction of whoever books the altitude."""
-    return tuple(
-        said
-        for batch in list(p.stock.batches.values())
-        if _UNKNOWN in batch.process and (said := _checked(p, batch))
-    )
+def strictest_altitude(p: Pantry, batch: Batch) -> int | None:
+    """The highest feet that the household said at any time since the batch was put up, what stood
+    then among them; None where nobody said."""
+    heights: list[int] = []
+    for event in standing(log.of_household(p.store.db)):
+        if isinstance(event.payload, said.Household) and event.payload.altitude_ft is not None:
+            if batch.booked is not None and event.day < batch.booked:
+                heights.clear()
+            heights.append(event.payload.altitude_ft)
+    return max(heights, default=None)
 
 
-def _checked(p: Pantry, batch: Batch) -> str:
-    from pantry_tui.services.batchwork.putup import in_tested_jar
+def for_altitude(p: Pantry, was: int | None) -> tuple[str, ...]:
+    """Check each of them for the altitude of the household, which was another one (`was`, None
+    where nobody had said); what is said of those that it leaves in doubt. Inside the transaction
+    of whoever books the altitude."""
+    now = p.altitude_ft
+    if now is None:
+        return ()
+    higher = was is None or now > was
+    found: list[str] = []
+    for batch in list(p.stock.batches.values()):
+        if _UNKNOWN in batch.process:
+            found.append(_said_at_last(p, batch))
+        elif higher and batch.method in LIDDED and "altitude" not in known(batch.process):
+            found.append(_higher(p, batch))
+    return tuple(one for one in found if one)
 
+
+def _said_at_last(p: Pantry, batch: Batch) -> str:
     record = tuple(pair for pair in batch.process if pair != _UNKNOWN)
-    found = doubt(
-        batch.method,
-        batch.food,
-        batch.size,
-        in_tested_jar(p, batch.method, batch.food, batch.size, dict(record)),
-        p.altitude_ft,
-        load_processes(),
-        load_not_recommended(),
-    )
+    found = _doubt(p, batch, record)
     problems = found.problems if found else ()
     p.book(
         Correct(
@@ -45,3 +62,31 @@ def _checked(p: Pantry, batch: Batch) -> str:
         )
     )
     return f"{batch.code} {batch.food.name}: {problems[0]}" if problems else ""
+
+
+def _higher(p: Pantry, batch: Batch) -> str:
+    """What its process was too little for there, beside what was wrong with it before."""
+    found = _doubt(p, batch, batch.process)
+    problems = found.problems if found else ()
+    new = tuple(one for one in problems if one not in batch.doubt)
+    if found is None or not new:
+        return ""
+    p.book(Correct(batch.id, doubt=(*batch.doubt, *new), possible=found.still_possible))
+    return (
+        f"{batch.code} {batch.food.name}: {new[0]} If it was canned lower down, say so: "
+        f"`pantry-tui correct {batch.code} --process altitude=500ft`, with its own altitude."
+    )
+
+
+def _doubt(p: Pantry, batch: Batch, record: tuple[tuple[str, str], ...]) -> Doubt | None:
+    from pantry_tui.services.batchwork.putup import in_tested_jar
+
+    return doubt(
+        batch.method,
+        batch.food,
+        batch.size,
+        in_tested_jar(p, batch.method, batch.food, batch.size, dict(record)),
+        p.altitude_ft,
+        load_processes(),
+        load_not_recommended(),
+    )

@@ -48,10 +48,11 @@ def undo(p: Pantry, event: str | None = None, *, expect: str = "") -> Done:
     group = _group(p, last)
     _refuse_if_rested_on(p, group)
     words = say(p, last)
+    was = p.altitude_ft
     p.book(said.Undo(tuple(one.id for one in group)))
     take_back(p, group)
     _refuse_if_places_clash(p, group)
-    return Done(f"Took back: {words}.")
+    return Done(f"Took back: {words}.", _checked_again(p, group, was))
 
 
 @booked
@@ -62,10 +63,20 @@ def redo(p: Pantry) -> Done:
         raise Refused("There is nothing to bring back.")
     ids = spent.payload.events
     group = [one for id_ in ids if (one := _event(p, id_)) is not None]
+    was = p.altitude_ft
     p.book(said.Redo(spent.id, ids))
     take_back(p, group)
     _refuse_if_places_clash(p, group)
-    return Done(f"Brought back: {say(p, group[-1])}.")
+    return Done(f"Brought back: {say(p, group[-1])}.", _checked_again(p, group, was))
+
+
+def _checked_again(p: Pantry, group: Sequence[Event], was: int | None) -> tuple[str, ...]:
+    """What jars that were canned meanwhile are checked for, where another altitude stands again."""
+    if not any(isinstance(one.payload, said.Household) for one in group) or p.altitude_ft == was:
+        return ()
+    from pantry_tui.services.stock.recheck import for_altitude
+
+    return for_altitude(p, was)
 
 
 def _event(p: Pantry, id_: str) -> Event | None:

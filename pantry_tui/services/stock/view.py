@@ -7,7 +7,7 @@ from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import SEVERITY, Acidity, Method, Verdict
+from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.lines import inside, lines, of_code, rows
 from pantry_tui.services.stock.ready import ready
@@ -23,12 +23,19 @@ def rows_of(p: Pantry, batch: Batch) -> list[DueRow]:
     """The rows of one batch, by date. Raises StoreError where they are not all of what stands of
     it by the log: the index of lid codes and the counts may both be led astray."""
     found = of_code(p, batch.code)
-    with reading(p.path):
-        if sum(len(row.container_ids) for row in found) != sum(
-            c.here for c in p.containers_of(batch)
-        ):
-            raise Damaged(f"lines of {batch.code} are lost")
+    if not _all_there(p, batch, found):
+        if not p.store.writing:  # another window may have written between the two: both again
+            p.refresh()
+        found = of_code(p, batch.code)
+        with reading(p.path):
+            if not _all_there(p, batch, found):
+                raise Damaged(f"lines of {batch.code} are lost")
     return found
+
+
+def _all_there(p: Pantry, batch: Batch, found: list[DueRow]) -> bool:
+    lying = sum(len(row.container_ids) for row in found)
+    return lying == sum(c.here for c in p.containers_of(batch))
 
 
 def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:
@@ -123,7 +130,7 @@ def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
             "Only for jars from a tested process with the seal still tight; a bulging, leaking "
             "or spurting jar is not opened: discard it closed, in two bags."
         )
-    if batch.method is Method.PRESSURE and batch.food.acidity is Acidity.LOW_ACID:
+    if batch.method is Method.PRESSURE and not batch.food.is_acid:
         found.append("Where the process is in doubt, do not open it: ask before you eat.")
     if batch.method is Method.IN_OIL:
         found.append("In oil: refrigerator only and days only; botulism gives no smell.")

@@ -20,9 +20,10 @@ from pantry_tui.core.keeping.doubt import (
     unsealed,
 )
 from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as, use_by
+from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.weather import FOREVER
-from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, Seen
+from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, Place, Seen
 from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.process_names import name_key
@@ -64,18 +65,18 @@ def test_food_of_animals_and_cooked_food_can_hurt_however_it_is_kept(
 
 
 @pytest.mark.parametrize("method", list(Method))
-@pytest.mark.parametrize("class_", ["sprout", "stock"])
-def test_sprouts_and_stock_can_hurt(method: Method, class_: str) -> None:
+@pytest.mark.parametrize("class_", ["sprout", "stock", "animal", "cooked", "in-oil"])
+def test_sprouts_stock_and_what_is_made_with_animals_can_hurt(method: Method, class_: str) -> None:
     assert can_hurt(batch(method, Group.VEGETABLE, ACID, class_))
 
 
 #: What can hurt of plants: low in acid, acid, low in acid and vacuum-packed.
 PLANTS = {
     Method.DRIED: (False, False, False), Method.FREEZE_DRIED: (False, False, False),
-    Method.SUGAR: (False, False, False), Method.INFUSION: (False, False, False),
-    Method.FLAVOURED_VINEGAR: (False, False, True), Method.RENDERED_FAT: (False, False, True),
+    Method.SUGAR: (True, False, True), Method.INFUSION: (False, False, False),
+    Method.FLAVOURED_VINEGAR: (False, False, True), Method.RENDERED_FAT: (True, True, True),
     Method.LACTIC: (False, False, True), Method.VINEGAR_FERMENT: (False, False, True),
-    Method.ALCOHOL_FERMENT: (False, False, True), Method.PASTE: (False, False, True),
+    Method.ALCOHOL_FERMENT: (False, False, True), Method.PASTE: (True, False, True),
     Method.SALTED: (False, False, True),
     Method.BOILING_WATER: (True, False, True), Method.PRESSURE: (True, False, True),
     Method.JAM: (True, False, True), Method.FREEZER_JAM: (True, False, True),
@@ -99,15 +100,65 @@ def test_of_plants_it_is_the_method_and_the_acid(method: Method) -> None:
     assert can_hurt(batch(method, vacuum="no")) is low
 
 
-FERMENTS = [
-    Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE, Method.SALTED,
-]  # fmt: skip
+FERMENTS = [Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.SALTED]
 
 
 @pytest.mark.parametrize("method", FERMENTS)
 def test_a_ferment_or_a_cure_is_harmless_only_once_it_is_done(method: Method) -> None:
     assert can_hurt(batch(method), in_progress=True)
     assert not can_hurt(batch(method))
+
+
+def test_a_paste_of_what_is_low_in_acid_is_no_acid_ferment() -> None:
+    assert can_hurt(batch(Method.PASTE))
+    assert can_hurt(batch(Method.PASTE, Group.FRUIT, ACID), in_progress=True)
+    assert not can_hurt(batch(Method.PASTE, Group.FRUIT, ACID))
+
+
+@pytest.mark.parametrize("group", [one for one in Group if one not in ANIMALS])
+def test_sugar_makes_harmless_what_it_dries_and_sugar_itself(group: Group) -> None:
+    """Garlic in honey, a syrup of herbs: shut off from air, with water in it."""
+    dried_by_it = group in (Group.FRUIT, Group.NUT, Group.GRAIN)
+    assert can_hurt(batch(Method.SUGAR, group)) is not dried_by_it
+    assert not can_hurt(batch(Method.SUGAR, group, LOW, "sugar"))
+    assert not can_hurt(batch(Method.SUGAR, group, ACID))
+
+
+@pytest.mark.parametrize(
+    ("name", "hurts"),
+    [
+        ("milk liqueur", True), ("egg nog", True), ("cream of ginger", True), ("Bacon vodka", True),
+        ("ginger liqueur", False), ("creamed roots", False), ("eggplant vodka", False),
+    ],
+)  # fmt: skip
+def test_a_drink_that_no_table_knows_is_made_with_what_its_name_says(
+    name: str, hurts: bool
+) -> None:
+    food = FoodFacts(name, Group.DRINK, ACID, known=False)
+    bottle = replace(batch(Method.INFUSION), food=food)
+    assert can_hurt(bottle) is hurts
+    assert not can_hurt(replace(bottle, food=replace(food, known=True)))
+    assert not can_hurt(replace(bottle, food=replace(food, group=Group.FRUIT)))
+
+
+@pytest.mark.parametrize(
+    ("food", "method"),
+    [
+        ("cream liqueur", Method.INFUSION), ("advocaat", Method.INFUSION),
+        ("eggnog", Method.INFUSION), ("herbal syrups", Method.SUGAR), ("mint syrup", Method.SUGAR),
+        ("infused honey", Method.SUGAR), ("rosemary honey", Method.SUGAR),
+        ("garlic", Method.SUGAR), ("pesto", Method.IN_OIL), ("herb oil", Method.FLAVOURED_VINEGAR),
+        ("gravy", Method.LACTIC), ("natto", Method.PASTE), ("lemon curd", Method.SUGAR),
+        ("garlic", Method.RENDERED_FAT), ("canned beans", Method.FRESH),
+    ],
+)  # fmt: skip
+def test_of_what_can_hurt_the_unknown_is_offered_in_no_place(food: str, method: Method) -> None:
+    """Nothing is published for these on a shelf; what is unknown there is not usable."""
+    for climate in Climate:
+        for state in (State.SEALED, State.OPEN, State.IN_PROGRESS):
+            made = Batch("b", "2A", facts_of(food), method, MADE)
+            said = judge_fresh(made, state, Place("here", "here", climate), MADE, BOOK)
+            assert said.verdict is not Verdict.UNKNOWN or not said.usable, f"{state} in {climate}"
 
 
 def test_what_is_raw_is_harmless_only_as_a_whole_crop() -> None:

@@ -285,6 +285,51 @@ def test_freezing_what_was_begun_stops_no_clock_in_any_vessel(p: Pantry) -> None
     assert repack.repack(p, f"{beans}/1", "1 pint tub, chest").discard_after == last
 
 
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [
+        ("2 packs ground beef, fresh, fridge", 1), ("2 tubs chicken soup, cooked meal, fridge", 3),
+        ("2 packs salmon, fresh, fridge", 1), ("2 boxes cooked rice, cooked meal, fridge", 1),
+    ],
+)  # fmt: skip
+def test_to_freeze_by_repacking_or_by_moving_keeps_the_date_alike(
+    p: Pantry, line: str, days: int
+) -> None:
+    """No move and no cooler place moves `discard after` later, whichever verb books it."""
+    code, last = up(p, line), p.today + timedelta(days=days)
+    assert rows(p, code)[0].discard_after == last
+    act.move(p, f"{code}/1", "chest")
+    frozen = repack.repack(p, f"{code}/2", "1 bag, chest")
+    assert frozen.discard_after == rows(p, code)[0].discard_after == last
+    assert "ends no safety limit" in frozen.reasons[0]
+    wait(p, days + 1)
+    for one in (code, frozen.code):
+        assert rows(p, one)[0].verdict is Verdict.DISCARD
+        with pytest.raises(Refused):
+            act.use(p, one)
+
+
+def test_what_is_cooked_or_has_no_limit_begins_anew(p: Pantry) -> None:
+    """A crop has no last day, and a stew of mince is another thing."""
+    berries = up(p, "4 lb strawberries, fresh, fridge")
+    assert repack.repack(p, berries, "2 bags frozen, chest").discard_after is None
+    mince = up(p, "1 pack ground beef, fresh, fridge")
+    wait(p, 1)
+    stew = repack.repack(p, mince, "1 pot beef stew, cooked meal, fridge")
+    assert stew.discard_after == p.today + timedelta(days=3)
+
+
+@pytest.mark.parametrize("method", ["frozen", "fresh", "in oil"])
+def test_what_is_only_kept_in_another_way_keeps_the_limit_that_ran(p: Pantry, method: str) -> None:
+    tub = up(p, "1 tub chicken soup, cooked meal, fridge")
+    last = rows(p, tub)[0].discard_after
+    place = "chest" if method == "frozen" else "fridge"
+    after = repack.repack(p, tub, f"1 jar, {method}, {place}").discard_after
+    assert after is not None
+    assert last is not None
+    assert after <= last
+
+
 def test_what_was_filled_from_a_canned_jar_may_show_what_the_jar_may(p: Pantry) -> None:
     beans = up(p, BEANS)
     frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest").code

@@ -8,11 +8,13 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.log.payloads import Household
 from pantry_tui.core.words import Verdict
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, one_batch, places, undo, view
+from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.rows import DueRow
 
 TODAY = date(2026, 11, 25)
@@ -150,6 +152,55 @@ def test_jars_of_which_nobody_knew_the_altitude_are_checked_once_it_is_said(tmp_
         undo.undo(p)
         assert only(p, low).verdict is Verdict.SOUND
         assert "1,000 ft only" in only(p, low).standing[0]
+
+
+JARS = (
+    # USDA AIB 539: snap beans 20 minutes in pints, dial gauge 11 psi to 2,000 ft and 12 to 4,000;
+    # peaches, hot, pints 20 minutes to 1,000 ft, 25 to 3,000, 30 to 6,000.
+    f"{BEANS}, minutes=20 psi=11 canner=dial",
+    "1 pint jar peaches, boiling-water canned, larder, minutes=25, pack=hot",
+)
+
+
+@pytest.mark.parametrize("line", JARS)
+def test_jars_judged_by_a_lower_altitude_are_checked_again_by_a_higher_one(
+    p: Pantry, line: str
+) -> None:
+    code = up(p, line)
+    assert only(p, code).usable
+    told = household.change(p, altitude_ft=3500).warnings
+    assert [one.split()[0] for one in told] == [code]
+    assert "altitude=" in told[0], "it says what would settle it"
+    row = only(p, code)
+    assert not row.usable
+    assert any("3,500 ft" in one for one in row.reasons)
+    assert household.change(p, altitude_ft=900).warnings == ()
+    assert not only(p, code).usable, "a lower one lets nobody eat it"
+    correct(p, code, note="the big canner")
+    assert not only(p, code).usable, "nor does another word of its record"
+    correct(p, code, process=[("altitude", "1800 ft")])
+    assert only(p, code).usable, "only its own altitude does"
+    assert household.change(p, altitude_ft=7000).warnings == ()
+    assert only(p, code).usable, "which no household changes"
+
+
+@pytest.mark.parametrize("line", JARS)
+def test_what_would_do_higher_up_as_well_is_left_alone(p: Pantry, line: str) -> None:
+    better = line.replace("psi=11", "psi=13").replace("minutes=25", "minutes=30")
+    code = up(p, better)
+    assert household.change(p, altitude_ft=3500).warnings == ()
+    assert only(p, code).verdict is Verdict.SOUND
+
+
+def test_an_altitude_that_is_taken_back_checks_what_was_canned_meanwhile(p: Pantry) -> None:
+    household.change(p, altitude_ft=500)
+    code = up(p, "1 pint jar peaches, boiling-water canned, larder, minutes=20, pack=hot")
+    change = next(e for e in reversed(p.standing) if e.payload == Household(altitude_ft=500))
+    assert only(p, code).verdict is Verdict.SOUND
+    told = undo.undo(p, change.id)
+    assert p.altitude_ft == 1800
+    assert [one.split()[0] for one in told.warnings] == [code]
+    assert not only(p, code).usable
 
 
 @pytest.mark.parametrize(

@@ -223,6 +223,49 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
         own.add_rule(p, "in oil", "garlic", climate="room", keeps="2 days", kind="safety")
 
 
+@pytest.mark.parametrize(
+    ("method", "food", "climate"),
+    [
+        ("in oil", "feta", "fridge"), ("in oil", "garlic", "freezer"), ("salted", "eggs", "fridge"),
+        ("vinegar pickle", "fiddleheads", "larder"), ("fermented paste", "soybeans", "cellar"),
+    ],
+)  # fmt: skip
+def test_no_number_of_ones_own_stands_where_nothing_is_published_of_what_can_hurt(
+    p: Pantry, method: str, food: str, climate: str
+) -> None:
+    if p.facts(food) is None:
+        own.add_food(p, food, "vegetable", "low-acid")
+    climate = {"larder": "pantry"}.get(climate, climate)
+    with pytest.raises(Refused, match="Nothing is published"):
+        own.add_rule(p, method, food, climate=climate, keeps="9 days", kind="safety")
+    assert not p.book_of_rules.own
+
+
+def test_an_end_of_ones_own_is_stricter_than_none(p: Pantry) -> None:
+    """Where a life is published without an end, and on what cannot hurt."""
+    own.add_rule(p, "frozen", "ground beef", climate="freezer", keeps="3 months", kind="safety")
+    own.add_rule(p, "alcohol ferment", "cider", climate="cellar", keeps="2 years", kind="safety")
+    assert len(p.book_of_rules.own) == 2
+
+
+def test_a_name_of_a_known_food_is_given_to_no_other(p: Pantry) -> None:
+    with pytest.raises(Refused, match="known already, as spinach"):
+        own.add_food(p, "zork", "fruit", "acid", ["spinach"])
+    assert not p.own_foods
+
+
+@pytest.mark.parametrize("food", ["fiddleheads", "chilli crunch"])
+def test_acid_by_ones_own_word_makes_no_pickle_that_is_offered(p: Pantry, food: str) -> None:
+    own.add_food(p, food, "relish", "acid")
+    code = up(p, food, "vinegar pickle", "larder")
+    assert only(p, code).verdict is Verdict.UNKNOWN
+    with pytest.raises(Refused, match="your own word"):
+        act.use(p, code)
+    line = f"2 pints {food[:4]} pots, vinegar pickle, larder, group=relish, acidity=acidified"
+    typed = putup.put_up(p, putup.read(p, line.replace(",", ", ")))
+    assert typed.verdict is Verdict.UNKNOWN
+
+
 def test_what_no_publication_covers_stays_unknown_under_a_rule_of_ones_own(p: Pantry) -> None:
     code = up(p, "cider", "alcohol ferment", "cellar")
     act.ready(p, code)
