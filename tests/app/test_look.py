@@ -103,7 +103,7 @@ async def test_without_colour_everything_is_still_said(
     path = tmp_path / "demo.db"
     build_demo(path, TODAY)
     with open_pantry(path, TODAY) as pantry:
-        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+        async with PantryApp(pantry).run_test(size=(80, 30)) as pilot:
             await pilot.press(*screen)
             await pilot.pause()
             colours = set()
