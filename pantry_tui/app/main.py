@@ -223,7 +223,7 @@ class PantryApp(Host):
         else:
             self.switch_screen(here)
         if stood:
-            self.call_after_refresh(getattr(here, "fill_in"), stood)  # noqa: B009 - loaded late
+            here.call_later(getattr(here, "fill_in"), stood)  # noqa: B009 - loaded late
 
     def show_batch(self, ref: str) -> None:
         from pantry_tui.app.screens.batch import BatchScreen

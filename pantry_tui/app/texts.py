@@ -40,6 +40,18 @@ def difference_text(found: Sequence[Difference], left: int) -> str:
     return "\n".join([head, "", *(lines or ["Everything counted is as expected."])])
 
 
+def so_many(reading: PutUpReading) -> str:
+    """ "4 half-pint jars", "1 × 6 quart crock", "12" eggs, "2 lb" of beef: two numbers never stand
+    side by side."""
+    vessel = " ".join(clean(f"{reading.size} {reading.container}").split())
+    if not vessel and reading.contents is not None:
+        return (
+            f"{reading.count} × {reading.contents}" if reading.count > 1 else f"{reading.contents}"
+        )
+    between = " × " if vessel[:1].isdigit() else " "
+    return f"{reading.count}{between}{vessel}".strip()
+
+
 def _best_of(one: PutUp | DueRow) -> str:
     return best_day(one.best_by, one.discard_after, one.discard_after_why)
 
@@ -211,11 +223,10 @@ def reading_text(
     reading: PutUpReading, made: PutUp | None, refusal: str = "", was: Sequence[str] = ()
 ) -> str:
     """What a put-up line was understood as, line by line; `was`: how it was before."""
-    count = f"{reading.count} {clean(reading.size)} {clean(reading.container)}".strip()
     lines = [
         f"food           {clip(reading.food, 200) or 'not said'}",
         f"method         {reading.method.value if reading.method else 'not said'}",
-        f"how many       {' '.join(count.split())}",
+        f"how many       {so_many(reading)}",
         f"place          {clip(reading.place, 200) or 'not said'}",
         f"made           {day(reading.made) if reading.made else 'unknown'}",
     ]

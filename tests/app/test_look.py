@@ -95,7 +95,7 @@ def test_a_verdict_is_a_word_and_a_mark_of_its_own_before_a_colour() -> None:
     assert all(len(mark) == 1 and mark.isascii() for mark in MARK.values())
 
 
-@pytest.mark.parametrize("screen", ["", "S", "W", "p", "l", "y"])
+@pytest.mark.parametrize("screen", ["", "S", "W", "p", "l", "y", "c", "4"])
 async def test_without_colour_everything_is_still_said(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, screen: str
 ) -> None:
@@ -103,7 +103,7 @@ async def test_without_colour_everything_is_still_said(
     path = tmp_path / "demo.db"
     build_demo(path, TODAY)
     with open_pantry(path, TODAY) as pantry:
-        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+        async with PantryApp(pantry).run_test(size=(80, 30)) as pilot:
             await pilot.press(*screen)
             await pilot.pause()
             colours = set()

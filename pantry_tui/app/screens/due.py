@@ -9,7 +9,7 @@ from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column
 from pantry_tui.app.lines import PartKey, Window, headings, part_heading
 from pantry_tui.app.screens.acts import Acts, Rates
-from pantry_tui.app.screens.stock import StockList
+from pantry_tui.app.screens.stock import LOOKED, StockList
 from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.errors import PantryError
 from pantry_tui.services.stock.lines import ORDERS, Part, lines, parts
@@ -21,8 +21,6 @@ if TYPE_CHECKING:
     from pantry_tui.services.batchwork.tending import JobRow
     from pantry_tui.services.batchwork.timer import TimerRow
 
-#: So many lines are looked through for one that may be eaten, a screen at a time.
-_LOOKED = 1000
 #: Seconds after which the minutes of a timed process are shown anew.
 _TIMER_EVERY = 15.0
 
@@ -116,8 +114,10 @@ class DueScreen(Acts, Rates, StockList):
 
     def start(self) -> int:
         """At first the cursor stands on what may be eaten, not on what must go or is a gift."""
+        if self.sought and self.order != ORDERS[0] and (found := self.oldest_found()) is not None:
+            return found
         source, step = self.table.source, max(self.app.size.height, 1)
-        for at in range(0, min(source.total, _LOOKED), step):
+        for at in range(0, min(source.total, LOOKED), step):
             for number, line in enumerate(source.lines(at, at + step)):
                 if _fits(line):
                     return at + number

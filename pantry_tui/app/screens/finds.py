@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.app.screens.lidcodes import LidCodes
 from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.settings import settings_file
 
 if TYPE_CHECKING:
     from textual.widgets import Input
@@ -86,9 +87,24 @@ class Finds(LidCodes):
         bar = self._bar
         if bar is None:
             return
+        if unknown := self._no_view(bar.value):
+            self.host.tell(unknown, refused=True)
+            return
         if bar.value.strip():
             self.host.tell(f"Only what fits {bar.value!r} is shown; Esc shows all.")
         self.set_focus(self.table)
+
+    def _no_view(self, words: str) -> str:
+        """That a saved view is not there, "" where all that are named are."""
+        known = self.host.settings.views
+        for one in words.split():
+            if one[:1] == "@" and one[1:] not in known:
+                have = ", ".join(f"@{name}" for name in known) or "none yet"
+                return (
+                    f"There is no saved view {one}: you have {have}. They are written under "
+                    f"[views] in {settings_file()}, one a line."
+                )
+        return ""
 
     def action_back(self) -> None:
         """Clear the words to find, else go to the first screen."""

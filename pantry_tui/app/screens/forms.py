@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.app.format import clip
-from pantry_tui.app.screens.ask import Choose, TypeLine, given
+from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
 
@@ -31,17 +31,21 @@ class Field(NamedTuple):
 
 def show_form(
     host: Host,
-    title: str,
+    title: str | Callable[[], str],
     fields: Callable[[], Sequence[Field]],
     done: Callable[[], None],
     said: str = "",
 ) -> None:
-    """Ask until it is left with Esc; `done` is called after each change. What was just done, or why
-    it could not be, stands in the title."""
+    """Ask until it is left with Esc, or nothing is left to change; `done` is called after each
+    change. What was just done, or why it could not be, stands in the title, and on the screen once
+    the form is left."""
     try:
         known = list(fields())
     except PantryError as error:
         host.tell(error.message, refused=True)
+        return
+    if not known:
+        host.tell(said)
         return
     lines = [f"{one.name}: {clip(one.now, 60)}" if one.now else one.name for one in known]
 
@@ -76,5 +80,11 @@ def show_form(
             line_ = TypeLine(one.ask, one.example, one.value, empty=one.empty, accept=accept)
             host.push_screen(line_, answered)
 
-    head = f"{said} {title}".strip()
-    host.push_screen(Choose(clip(host.units.text(head), 190), lines), given(chosen))
+    def got(line: str | None) -> None:
+        if line is not None:
+            chosen(line)
+        elif said:
+            host.tell(said)
+
+    head = f"{said} {title if isinstance(title, str) else title()}".strip()
+    host.push_screen(Choose(clip(host.units.text(head), 190), lines), got)

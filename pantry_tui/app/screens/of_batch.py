@@ -8,6 +8,7 @@ from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
 from pantry_tui.core.words import Rating
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.books import rating
+from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.correct import correct
 
 if TYPE_CHECKING:
@@ -32,14 +33,16 @@ def ask_rating(screen: Touches, ref: str) -> None:
 def ask_process(screen: Touches, ref: str) -> None:
     """In one line; an empty one asks field by field."""
 
+    told: list[Done] = []
+
     def accept(words: str) -> None:
         if words:
             said = read_pairs(words)
-            done = screen.host.doing(lambda: correct(screen.host.pantry, ref, process=said))
-            screen.host.report(done)
+            told.append(screen.host.doing(lambda: correct(screen.host.pantry, ref, process=said)))
 
     def answered(words: str) -> None:
         if words:
+            screen.host.report(told[-1])  # on the screen itself: the question is gone now
             screen.settle_list()
             return
         from pantry_tui.app.screens.record import ask_fields

@@ -17,7 +17,7 @@ from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import best_day, hang, last_day
 from pantry_tui.app.screens.ask import Offers, TypeLine
 from pantry_tui.app.screens.recalls import Recalls, ask_place
-from pantry_tui.app.texts import reading_text
+from pantry_tui.app.texts import reading_text, so_many
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
@@ -301,7 +301,7 @@ def said_of(made: PutUp) -> str:
     read = made.reading
     method = read.method.value if read.method else ""
     kept = "" if not method or method in read.food else f", {method}"
-    return " ".join(clean(f"{read.count} {read.size} {read.container} {read.food}{kept}").split())
+    return clean(f"{so_many(read)} {read.food}{kept}")
 
 
 def _booked(made: PutUp) -> str:

@@ -117,8 +117,10 @@ def change_place(host: Host, path: str, done: Callable[[], None]) -> None:
         )  # fmt: skip
         return found
 
-    name = p.place_paths()[id_]
-    show_form(host, f"{name}: what is otherwise? Esc leaves.", fields, done)
+    def title() -> str:
+        return f"{p.place_paths()[id_]}: what is otherwise? Esc leaves."
+
+    show_form(host, title, fields, done)
 
 
 def _number(typed: str) -> int:

@@ -12,6 +12,7 @@ from pantry_tui.app.screens.acts import Acts, Rates
 from pantry_tui.app.screens.stock import StockList
 from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.core.words import Climate
+from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.lines import lines, shelves
 from pantry_tui.services.stock.rows import Shelf
 
@@ -22,6 +23,13 @@ class ShelvesScreen(Acts, Rates, StockList):
     here = "shelves"
     BINDINGS = bindings("shelves")
     empty = "There is no place yet: press a and name the first one."
+
+    def start(self) -> int:
+        """Where words are sought on what of it is eaten first, else on the first place."""
+        found = self.oldest_found() if self.sought else None
+        return found or 0
+
+    _new = ""  # the path of a place that was made just now
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return due_columns(width, "method", longest=self.host.pantry.longest_code)
@@ -84,12 +92,27 @@ class ShelvesScreen(Acts, Rates, StockList):
         from pantry_tui.app.screens.ask import ask_line
         from pantry_tui.services.stock import places
 
+        def add(line: str) -> Done:
+            known = set(self.host.pantry.place_paths())
+            done = places.add_line(self.host.pantry, line)
+            new = set(self.host.pantry.place_paths()) - known
+            self._new = "".join(self.host.pantry.place_paths()[id_] for id_ in new)
+            return done
+
         ask_line(
             self,
             "A new place: name, climate, then if you like: in a place, 55F, room for 40",
             "shelf 3, pantry, in basement, 55F",
-            lambda line: places.add_line(self.host.pantry, line),
+            add,
         )
+
+    def settle_list(self) -> None:
+        """The cursor goes to a place that was made just now: it is what is filled next."""
+        super().settle_list()
+        new, self._new = self._new, ""
+        at = self.table.source.where(PlaceKey(new)) if new else None
+        if at is not None:
+            self.table.move_cursor(at)
 
 
 def _heads(

@@ -16,6 +16,10 @@ from pantry_tui.app.widgets.line import Line
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.errors import PantryError
+from pantry_tui.services.stock.lines import ORDERS, lines
+
+#: So many lines are looked through for one that may be eaten, some at a time.
+LOOKED, _AT_ONCE = 1000, 50
 
 #: From this width on a pane of so many cells stands beside the list.
 WIDE = 118
@@ -124,6 +128,18 @@ class StockList(RowWords, Beside):
     """Rows of stock from one window, with the columns of a list of stock."""
 
     empty = "Nothing is in store yet."
+
+    def oldest_found(self) -> int | None:
+        """The line of what should be eaten first of all that fits the words; None where nothing
+        that does is to be eaten."""
+        found = lines(self.host.pantry, order=ORDERS[0], text=self.sought)
+        at = 0
+        while at < min(found.total, LOOKED):
+            for row in found.rows(at, at + _AT_ONCE):
+                if row.usable and not row.reserved:
+                    return self.table.source.find(row.container_ids[0])
+            at += _AT_ONCE
+        return None
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return due_columns(width, longest=self.host.pantry.longest_code)

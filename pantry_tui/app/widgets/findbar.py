@@ -19,7 +19,9 @@ class FindBar(Input):
         super().__init__(placeholder=HINT, id="bar", select_on_focus=False)
 
     def begin(self, value: str) -> None:
-        """Ask for words, of which `value` is the beginning."""
+        """Ask for words, of which `value` is the beginning; the saved views are named."""
+        views = getattr(getattr(self.app, "settings", None), "views", {})
+        self.placeholder = ", ".join([HINT, *(f"@{name}" for name in views)])
         self.display = True
         self.value = value
         self.cursor_position = len(value)

@@ -279,11 +279,15 @@ class LineList(ScrollView, can_focus=True):
 
     def _in_units(self, text: str, column: Column) -> str:
         """A cell in the units of the household; names stay as they were typed. What is left may
-        be longer then: its blanks give way, then its unit is said short."""
+        be longer then: its unit is said short, then its blanks give way."""
         if column.field not in ("left", "count"):
             return text if column.field in TYPED else in_units(self, text)
         said, room = contents_in_units(self, text), column.width - 1
-        return said if cell_len(said) <= room else clip(short_unit(said.strip(), room), room)
+        if cell_len(said) <= room:
+            return said
+        bare = said.strip()
+        short = f"{said[: len(said) - len(said.lstrip())]}{short_unit(bare, 0)}"
+        return short if cell_len(short) <= room else clip(short_unit(bare, room), room)
 
 
 def _gutter(style: Style, *, here: bool) -> Segment:

@@ -25,6 +25,8 @@ _CLIMATES = {
     "cupboard": Climate.ROOM, "basement": Climate.ROOM, "garage": Climate.ROOM,
     "shed": Climate.ROOM, "kitchen": Climate.ROOM, "attic": Climate.ROOM, "cooler": Climate.FRIDGE,
 }  # fmt: skip
+#: Where a household has one of them, whatever it is called, it is meant: there is no other.
+_ONLY = frozenset({"fridge", "refrigerator", "freezer"})
 #: The same where they are all that a part of the line says, or behind "in".
 _ALONE = {
     "cupboard under the stairs": Climate.ROOM, "under the stairs": Climate.ROOM,
@@ -179,8 +181,11 @@ def _near(
             if like is not None:
                 _claim(line, i, i + size)
                 ids = [id_ for id_ in places if kitchen.climates.get(id_) is like]
+                if len(ids) == 1 and " ".join(words) in _ONLY:
+                    return Stands(ids[0], places[ids[0]])
                 choices = tuple(sorted(places[id_] for id_ in ids))
-                why = f"There is no place called {typed!r}: say which place, or make it."
+                could = f"; it could be {' or '.join(choices)}" if choices else ""
+                why = f"There is no place called {typed!r}{could}: say which place, or make it."
                 return Stands(ask=(typed, choices, why), like=like)
             hits = [ids for tail, ids in tails.items() if _slipped(words, tail)]
             if hits and not kitchen.composer.names(" ".join(words)):

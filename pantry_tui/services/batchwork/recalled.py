@@ -8,7 +8,7 @@ from datetime import timedelta
 
 from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import Method
+from pantry_tui.core.words import Climate, Method
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.contents import size_of
 from pantry_tui.services.batchwork.understood import line_at
@@ -52,7 +52,7 @@ def _rest_of_word(p: Pantry, line: str) -> str:
     first = "," not in line
     for size in range(min(_WORDS, len(words)), 0, -1):
         typed = " ".join(words[-size:]).casefold()
-        if any(typed == name.casefold() for name in (*_place_names(p), *_METHODS)):
+        if any(typed == name.casefold() for name in (*_place_names(p), *Climate, *_METHODS)):
             return ""  # "fridge" is a place here, and need not become a fridge pickle
         for least, names in _names(p, food_first=first):
             if len(typed) < least or not typed[0].isalpha():

@@ -67,4 +67,5 @@ def ready_into(p: Pantry, ref: str, line: str, *, at: At | None = None, saw: str
         made = _repack(p, ref, line, "all", at, stood)
     count = len(made.containers)
     into = f"into {made.code}: write it on {'its lid' if count == 1 else f'all {count} lids'}"
-    return Done(f"{done.message} All of it went {into}.", made.cautions, made.containers)
+    ready = done.message.partition(". ")[0].rstrip(".")  # what it was in there holds no more
+    return Done(f"{ready}. All of it went {into}.", made.cautions, made.containers)

@@ -142,9 +142,9 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
         if not (reading.group and reading.acidity):
             near = p.tables.index.near(reading.food)
             asks.append(Ask("food", reading.food, near))
-            named = ", ".join(near) or "none"
+            named = f" (near it: {', '.join(near)})" if near else ""
             problems.append(
-                f"{reading.food!r} is not in the food table (near it: {named}): "
+                f"{reading.food!r} is not in the food table{named}: "
                 f"add group= ({', '.join(Group)}) and acidity=low-acid or acid, or another name."
             )
         else:

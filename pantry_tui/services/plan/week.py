@@ -156,8 +156,14 @@ def eaten(p: Pantry, day: date) -> Done:
             for e in draft.plan
         ]
         weekdraft.save(p, replace(draft, plan=tuple(over)), f"{dates.say(day)} is eaten")
-    words = {name: step for name, (_, step) in steps.items()}
+    words = {_with_food(p, name): step for name, (_, step) in steps.items()}
     return Done(_say_eaten(day, words), done.warnings, done.containers)
+
+
+def _with_food(p: Pantry, name: str) -> str:
+    """("5A/1") -> "5A/1 potatoes"."""
+    batch = p.batch(name.partition("/")[0])
+    return f"{name} {batch.food.name}" if batch else name
 
 
 def _say_eaten(day: date, steps: Mapping[str, str]) -> str:

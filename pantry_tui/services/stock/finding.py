@@ -11,6 +11,7 @@ import re
 from datetime import date
 
 from pantry_tui.core.dates import add, read_date
+from pantry_tui.core.text import singular
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import BadInput
 
@@ -53,8 +54,8 @@ def conditions(text: str, today: date) -> tuple[list[str], dict[str, object]]:
         else:
             verdicts = [str(n) for n, one in enumerate(SEVERITY) if word in one.value]
             among = f" OR verdict IN ({', '.join(verdicts)})" if verdicts else ""
-            parts.append(f"(instr(words, :{hole}) > 0{among})")
-            values[hole] = word
+            parts.append(f"(instr(words, :{hole}) > 0 OR instr(words, :{hole}s) > 0{among})")
+            values |= {hole: word, f"{hole}s": singular(word)}  # "jams" finds jam
     return parts, values
 
 

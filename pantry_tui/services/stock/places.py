@@ -147,8 +147,20 @@ def _check(temp_f: float | None, capacity: int | None) -> None:
         raise BadInput("A capacity must be 1 or more.")
 
 
+#: A place that is called so is one: nobody keeps a fridge that is none.
+_OWN_CLIMATE = (Climate.FRIDGE, Climate.FREEZER)
+
+
+def _by_its_name(name: str) -> str:
+    """("chest freezer") -> "freezer"; "" where the name does not say it, or says two."""
+    words = name.lower().split()
+    said = [one.value for one in _OWN_CLIMATE if one.value in words]
+    return said[0] if len(said) == 1 else ""
+
+
 def add_line(p: Pantry, line: str) -> Done:
     """A new place from "shelf 3, pantry, in basement, 55F, room for 40"; name and climate first.
+    A fridge or freezer by its name needs no climate.
 
     Raises BadInput naming the part that is not understood.
     """
@@ -165,7 +177,7 @@ def add_line(p: Pantry, line: str) -> Done:
             warm = part
         else:
             raise BadInput(f"{part[:40]!r} is not understood: write in PLACE, 55F or room for 40.")
-    climate = read_climate(rest[0] if rest else "")
+    climate = read_climate(rest[0] if rest else _by_its_name(name))
     temp = read_warmth(p, climate, warm) if warm else None
     return add(p, name, climate, inside, temp, capacity)
 

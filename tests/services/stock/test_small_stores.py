@@ -281,7 +281,7 @@ def test_a_week_accepted_on_sunday_evening_is_eaten_from_monday_on(p: Pantry) ->
     with pytest.raises(BadInput):
         wishes.pin(p, f"{code}/12", date(2026, 11, 22))
     p.today = monday
-    assert weeks.eaten(p, monday).message == f"Booked Mon 23 Nov 2026 as eaten: {code}/1."
+    assert weeks.eaten(p, monday).message == f"Booked Mon 23 Nov 2026 as eaten: {code}/1 tomatoes."
     assert monday not in {take.day for take in weeks.week(p).take}
 
 
