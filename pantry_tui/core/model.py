@@ -179,7 +179,7 @@ class Batch:
     doubt: tuple[str, ...] = ()  # what is wrong with its process, from the put-up
     possible: str = ""  # what may still be done about it
     suspect: str = ""  # the sign on one container that makes all others be looked at
-    suspect_from: int = 0  # and the minute from which it may have been seen
+    suspect_from: int = 0  # and the last minute at which that may have been seen
     rated: tuple[Rated, ...] = ()  # in the order it was said; the last one stands
     parts: tuple[str, ...] = ()  # containers of other batches that it was made from
     into: tuple[str, ...] = ()  # batches that were made from it
@@ -208,11 +208,13 @@ class Stay:
 
 @dataclass(frozen=True, slots=True)
 class Seen:
-    """A sign on a container: when, what, and the verdict it gives."""
+    """A sign on a container: when, what, the verdict it gives, and the last minute at which it may
+    have been seen."""
 
     day: date
     sign: str
     verdict: Verdict
+    at: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -236,7 +238,7 @@ class Container:
     ended: date | None = None
     signs: tuple[Seen, ...] = ()
     looked: date | None = None  # looked at and found sound, after its batch came under suspicion
-    looked_at: int = 0  # the last minute at which that may have been
+    looked_at: int = 0  # the first minute at which that may have been
     reserved: str = ""  # kept apart, for a gift or for whom; its verdict is as any other
     vessel: Vessel = Vessel.CLOSED
     told: bool = False

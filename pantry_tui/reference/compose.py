@@ -95,11 +95,25 @@ class Composer:
         """Whether it is exactly the name of a food."""
         return self._named(text) is not None
 
-    def stays(self, word: str) -> bool:
-        """Whether a word leaves the food beside it what it is, and tells little: a colour, a size,
-        a way to cut it. A variety and a cut of meat tell more."""
-        row = self._beside.words.get(_key([word]))
-        return row is not None and row.kind not in _TELLING
+    def telling(self, words: Sequence[str]) -> list[str]:
+        """The words without those beside a food that tell little of it: a colour, a size, a way to
+        cut or keep it. A variety and a cut of meat tell more."""
+        left, at = [], 0
+        while at < len(words):
+            for size in range(_JOINED, 0, -1):
+                row = self._beside.words.get(_key(words[at : at + size]))
+                if row is not None and row.kind not in _TELLING and not self._fruit(words[at]):
+                    at += size
+                    break
+            else:
+                left.append(words[at])
+                at += 1
+        return left
+
+    def _fruit(self, word: str) -> bool:
+        """Whether a colour is a food, too: an orange."""
+        other = self._named(word)
+        return other is not None and single(other.name) == single(word)
 
     def made_of(self, words: Sequence[str]) -> bool:
         """Whether they are a word like jam or soup, which is made of what stands in front."""

@@ -150,6 +150,11 @@ class Facts(NamedTuple):
 def refuse_hurt(db: sqlite3.Connection) -> Facts:
     """Counts and sums of the lines are what was written, for every place and in all. Raises
     Damaged."""
+    with sums.at_once(db):
+        return _refuse_hurt(db)
+
+
+def _refuse_hurt(db: sqlite3.Connection) -> Facts:
     # By no index: what is asked of all lines is read off all of them.
     places = "SELECT place, count(*), sum(hash) FROM main.lines NOT INDEXED GROUP BY place"
     rows = db.execute(places).fetchall()
@@ -209,18 +214,21 @@ def _facts(db: sqlite3.Connection) -> Facts:
 
 def refuse_fewer(db: sqlite3.Connection, code: str, batch: str) -> None:
     """Raises Damaged where a lid code does not lead to all lines of its batch."""
-    (count,) = db.execute("SELECT count(*) FROM main.lines WHERE code = ?", (code,)).fetchone()
-    if count != sums.written(db, f"lines:{batch}")[0]:
+    sql = "SELECT count(*) FROM main.lines WHERE code = ?"
+    with sums.at_once(db):
+        (count,) = db.execute(sql, (code,)).fetchone()
+        written, _ = sums.written(db, f"lines:{batch}")
+    if count != written:
         raise Damaged(f"lines of {code} are lost")
 
 
 def refuse_food(db: sqlite3.Connection, food: str) -> None:
     """Raises Damaged where an index does not lead to all lines of a food, or one of them is to be
     chosen by something else than was written."""
-    count, amount = db.execute(
-        f"SELECT count(*), ifnull(sum(hash + {_SHOWN}), 0) FROM main.lines WHERE food = ?", (food,)
-    ).fetchone()
-    sums.must_be(db, f"food:{food}", count, amount, f"the lines of {food}")
+    sql = f"SELECT count(*), ifnull(sum(hash + {_SHOWN}), 0) FROM main.lines WHERE food = ?"
+    with sums.at_once(db):
+        count, amount = db.execute(sql, (food,)).fetchone()
+        sums.must_be(db, f"food:{food}", count, amount, f"the lines of {food}")
 
 
 def ids(db: sqlite3.Connection, where: str, order: str, values: dict[str, object]) -> Sequence[int]:

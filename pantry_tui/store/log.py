@@ -122,8 +122,9 @@ def _events(rows: Iterable[_Row]) -> Iterator[tuple[Event, int]]:
 def _all_of(db: sqlite3.Connection, name: str, words: str, where: str, *of: str) -> list[Event]:
     """The events that count under a name: all of them, or Damaged is raised."""
     sql = f"SELECT {COLUMNS} FROM log {where} ORDER BY id"
-    found = list(_events(db.execute(sql, of)))
-    sums.must_be(db, name, len(found), sum(value for _, value in found), words)
+    with sums.at_once(db):
+        found = list(_events(db.execute(sql, of)))
+        sums.must_be(db, name, len(found), sum(value for _, value in found), words)
     return [event for event, _ in found]
 
 
@@ -160,8 +161,9 @@ def of_kinds(db: sqlite3.Connection, kinds: Sequence[str]) -> list[Event]:
 
 def refuse_lost(db: sqlite3.Connection) -> None:
     """The log has as many rows as were written, by an index. Raises Damaged."""
-    (count,) = db.execute("SELECT count(*) FROM log").fetchone()
-    written = db.execute("SELECT count FROM sums WHERE what = 'log'").fetchone()
+    with sums.at_once(db):
+        (count,) = db.execute("SELECT count(*) FROM log").fetchone()
+        written = db.execute("SELECT count FROM sums WHERE what = 'log'").fetchone()
     if count != (written or (0,))[0]:
         raise Damaged(f"the log has {count} events, and {(written or (0,))[0]} were written")
 
@@ -209,6 +211,11 @@ def together(db: sqlite3.Connection, group: str) -> list[Event]:
     """The standing events that were booked as one."""
     # The index is of those that were booked as one, and has to be told so.
     where = "together = ? AND together <> '' AND id NOT IN (SELECT event FROM undone)"
+    with sums.at_once(db):
+        return _together(db, where, group)
+
+
+def _together(db: sqlite3.Connection, where: str, group: str) -> list[Event]:
     found = select(db, f"WHERE {where}", (group,))
     if found:
         # They were booked in one transaction: what lies between them, and beside, needs no index.

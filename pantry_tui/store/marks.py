@@ -62,8 +62,10 @@ def _spread(db: sqlite3.Connection, places: list[str], *, every: bool) -> None:
 
 def stood_in(db: sqlite3.Connection, place: str) -> list[str]:
     """The batches with containers still here that ever stood in a place. Raises Damaged."""
-    rows = db.execute("SELECT place, batch FROM stood WHERE place = ?", (place,)).fetchall()
-    sums.must_be(db, f"stood:{place}", len(rows), sum(map(check, rows)), "what stood in a place")
+    with sums.at_once(db):
+        rows = db.execute("SELECT place, batch FROM stood WHERE place = ?", (place,)).fetchall()
+        amount = sum(map(check, rows))
+        sums.must_be(db, f"stood:{place}", len(rows), amount, "what stood in a place")
     return [batch for _, batch in rows]
 
 
@@ -75,8 +77,10 @@ def refuse_lost(db: sqlite3.Connection) -> None:
 
 def _refuse_fewer(db: sqlite3.Connection) -> None:
     """The same by their count alone: their sum is asked once all of them are judged."""
-    (count,) = db.execute("SELECT count(*) FROM marked").fetchone()
-    (written,) = db.execute("SELECT count FROM sums WHERE what = 'marked'").fetchone() or (0,)
+    sql = "SELECT count FROM sums WHERE what = 'marked'"
+    with sums.at_once(db):
+        (count,) = db.execute("SELECT count(*) FROM marked").fetchone()
+        (written,) = db.execute(sql).fetchone() or (0,)
     if count != written:
         raise Damaged("what is to be judged again is lost")
 

@@ -77,10 +77,11 @@ def replace(db: sqlite3.Connection, row: Row) -> None:
 def rows(db: sqlite3.Connection) -> list[Row]:
     """All of them, by batch. Raises Damaged where they are not as they were written."""
     found, total = [], 0
-    for *row, value in db.execute(f"SELECT {_COLUMNS}, hash FROM past ORDER BY batch"):
-        found.append(_whole(row, value))
-        total += value
-    sums.must_be(db, _NAME, len(found), total, "what is kept of the batches")
+    with sums.at_once(db):
+        for *row, value in db.execute(f"SELECT {_COLUMNS}, hash FROM past ORDER BY batch"):
+            found.append(_whole(row, value))
+            total += value
+        sums.must_be(db, _NAME, len(found), total, "what is kept of the batches")
     return found
 
 

@@ -115,6 +115,11 @@ def save(db: sqlite3.Connection, id_: str, place: Place | None) -> None:
 
 def all_of(db: sqlite3.Connection) -> Mapping[str, Place]:
     """Every place by its id, also those that are gone. Raises Damaged for a hurt row."""
+    with sums.at_once(db):
+        return _all_of(db)
+
+
+def _all_of(db: sqlite3.Connection) -> Mapping[str, Place]:
     found, amount = {}, 0
     for row in db.execute(f"SELECT {_COLUMNS}, hash FROM places ORDER BY id"):
         if check(row[:-1]) != row[-1]:

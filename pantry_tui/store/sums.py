@@ -9,7 +9,8 @@ batch), "food:NAME" (its lines).
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
 
 from pantry_tui.store.check import check
 from pantry_tui.store.damage import Damaged
@@ -53,8 +54,23 @@ def written(db: sqlite3.Connection, name: str) -> tuple[int, int]:
     return row or (0, 0)
 
 
+@contextmanager
+def at_once(db: sqlite3.Connection) -> Iterator[None]:
+    """What is read in here is read of one moment: another program that waits to write gets its turn
+    afterwards, and not between some rows and how many they should be."""
+    outermost = not db.in_transaction
+    if outermost:
+        db.execute("BEGIN")
+    try:
+        yield
+    finally:
+        if outermost and db.in_transaction:  # some errors end it by themselves
+            db.execute("ROLLBACK")  # nothing was written
+
+
 def all_of(db: sqlite3.Connection, table: str, columns: str) -> list[tuple[str, ...]]:
     """All rows of a small table, which is counted under its own name. Raises Damaged."""
-    rows = db.execute(f"SELECT {columns} FROM {table}").fetchall()
-    must_be(db, table, len(rows), sum(map(check, rows)), f"table {table}")
+    with at_once(db):
+        rows = db.execute(f"SELECT {columns} FROM {table}").fetchall()
+        must_be(db, table, len(rows), sum(map(check, rows)), f"table {table}")
     return rows

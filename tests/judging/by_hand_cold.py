@@ -306,8 +306,8 @@ COLD: list[tuple[str, Callable[[], Answer], Answer]] = [
         (7, True),
     ),
     (
-        "a freezer set to 31 F still freezes",
-        lambda: beef().on(5, 12).change("chest", None, 31.0).answer(60),
+        "a freezer set to 28 F still freezes",
+        lambda: beef().on(5, 12).change("chest", None, 28.0).answer(60),
         (None, True),
     ),
 ]

@@ -36,7 +36,7 @@ from tests.judging.world import (
 )
 
 START = date(2026, 3, 2).toordinal()
-EDGES_F = (0.0, 31.0, 32.0, 36.0, 38.0, 40.0, 40.5, 41.0, 45.0, 50.0, 60.0, 70.0, 95.0)
+EDGES_F = (0.0, 28.0, 29.0, 31.0, 32.0, 36.0, 38.0, 40.0, 40.5, 41.0, 45.0, 50.0, 60.0, 70.0, 95.0)
 CLIMATES = ("room", "pantry", "cellar", "fridge", "freezer")
 #: Of each kind a few places, so that a move is often from one fridge to another.
 PLACES = {

@@ -30,7 +30,7 @@ from tests.judging.world import (
 )
 
 #: A freezer that was read no warmer freezes.
-FROZEN_F = 31.0
+FROZEN_F = 28.0
 #: Only these may make a verdict milder (house law 7.3).
 MILDER = (CorrectedMade, Undo, Redo, LooksSound)
 

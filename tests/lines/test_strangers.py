@@ -49,7 +49,7 @@ def test_95_in_100_are_read_whole_or_asked_as_they_should_be(home: Pantry) -> No
         came, why = judged(case, read(home, case.line))
         if came is not Read.RIGHT:
             missed[case.line] = (came.name, why)
-    assert len(cases()) >= 250
+    assert len(cases()) >= 600
     assert len(missed) <= 0.05 * len(cases()), missed
 
 

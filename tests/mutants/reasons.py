@@ -44,6 +44,24 @@ REASONS: dict[tuple[str, str, str, str], str] = {
         "soonest = [FOREVER] * (len(changes) + 1)",
         "soonest = [FOREVER] * (len(changes) + 2)",
     ): "nobody looks behind the last",
+    (
+        _KEEPING + "walk.py",
+        "Walk.spans_of",
+        "bare = start if _unfrozen(shape) else -1",
+        "bare = start if _unfrozen(shape) else 1",
+    ): "no household books anything in the first minutes of the calendar",
+    (
+        _KEEPING + "walk.py",
+        "Walk._product",
+        "kinds = dict.fromkeys((turn._replace(event='') for turn in group))",
+        "kinds = dict.fromkeys((turn._replace() for turn in group))",
+    ): "the same act twice leads nowhere that it does not lead to once; it only takes longer",
+    (
+        _KEEPING + "walk.py",
+        "_order",
+        "... pan[:9], span.thawed or date.max, *span[10:])",
+        "... pan[:9], span.thawed or date.max, *span[9:])",
+    ): "what is alike so far is alike in the day it was thawed too",
     (_KEEPING + "rotation.py", "_last", "return 3", "return 4"): (
         "these numbers are only compared with one another"
     ),

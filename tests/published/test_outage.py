@@ -314,7 +314,7 @@ def test_when_ground_meat_may_be_frozen_again(cut: Cut, action: str) -> None:
 
 @pytest.mark.parametrize("ice", [None, True])
 @pytest.mark.parametrize(
-    ("read", "action"), [(0, "keep"), (31, "keep"), (32, "discard"), (40, "discard")]
+    ("read", "action"), [(0, "keep"), (28, "keep"), (29, "discard"), (40, "discard")]
 )
 def test_ice_cream_goes_once_the_freezer_is_no_colder_than_a_refrigerator(
     read: float, action: str, ice: bool | None

@@ -82,8 +82,8 @@ def carried_on(new: Container, part_of: Batch, part: Container) -> Container:
     states = [turn.state for turn in turns if turn.state is not None]
     here = State.GONE if new.fate else states[-1]
     return replace(
-        part, turns=turns, state=here, place=new.place, fate=new.fate, left=new.first,
-        first=new.first, looked=_looked(new, part, part_of),
+        _looked(new, part, part_of), turns=turns, state=here, place=new.place, fate=new.fate,
+        left=new.first, first=new.first,
     )  # fmt: skip
 
 
@@ -93,15 +93,15 @@ def as_taken(new: Container, part_of: Batch, part: Container) -> Container:
     turns = _until(part, birth)
     states = [turn.state for turn in turns if turn.state is not None]
     return replace(
-        part, turns=turns, state=states[-1], fate="", left=part.first,
-        looked=_looked(new, part, part_of),
-    )  # fmt: skip
+        _looked(new, part, part_of), turns=turns, state=states[-1], fate="", left=part.first
+    )
 
 
-def _looked(new: Container, part: Container, part_of: Batch) -> date | None:
-    """A look at what was made of it counts for it too, unless it was suspected after that."""
-    here = new.looked if new.looked_at >= part_of.suspect_from else None
-    return part.looked or here
+def _looked(new: Container, part: Container, part_of: Batch) -> Container:
+    """The part, with a look at what was made of it, unless it was suspected after that."""
+    if part.looked is not None or new.looked_at < part_of.suspect_from:
+        return part
+    return replace(part, looked=new.looked, looked_at=new.looked_at)
 
 
 def _until(part: Container, birth: Turn) -> tuple[Turn, ...]:

@@ -46,15 +46,26 @@ OWN_WORD = (
 WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
 
 
+#: Unprocessed pickles keep in the refrigerator (USDA AIB 539, guide 6).
+PICKLE_NOT_CHECKED = (
+    "Not said that the jars were processed: not checked. Unprocessed they are for the refrigerator."
+)
+
+
 def by_others(batch: Batch) -> bool:
     """Whether somebody else made it (`by=` in its process record)."""
     return any(key == "by" and value.casefold() not in _OURS for key, value in batch.process)
 
 
-def not_checked(batch: Batch) -> tuple[str, ...]:
-    """The standing reasons of a canned batch whose process could not be checked, or not whole."""
+def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
+    """The standing reasons of a canned batch whose process could not be checked, or not whole; of
+    a pickle in vinegar only where it stands out of the cold."""
     if batch.doubt:
         return ()
+    if batch.method is Method.VINEGAR_PICKLE:
+        shelved = any(not span.climate.is_cold for span in spans)
+        told = known(batch.process) & {"minutes", "process"}
+        return (PICKLE_NOT_CHECKED,) if shelved and not told else ()
     typed = dict(batch.process).get("jar", "") or batch.size
     litre = low_acid(batch.method, batch.food) and is_litre(typed)
     said = unchecked(batch.method, batch.process)

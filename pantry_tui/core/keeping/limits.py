@@ -40,14 +40,18 @@ from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
+from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import above
-from pantry_tui.core.keeping.reckoning import Limit, Reckoning, packed
+from pantry_tui.core.keeping.printed import too_far
+from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.weather import FOREVER
-from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
+from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
 from pantry_tui.core.words import SEVERITY, Climate, Method, State, Verdict
+
+PRINTED = "The printed date."
 
 
 def judge_fresh(batch: Batch, state: State, place: Place, day: date, book: Rulebook) -> Judgement:
@@ -70,7 +74,7 @@ def assess(
     spans = exposures(batch, container, places, now)
     start = Assessment(
         now.day,
-        standing=(*still_to_come(container, places, now), *not_checked(batch)),
+        standing=(*still_to_come(container, places, now), *not_checked(batch, spans)),
         facts_to=_facts_to(batch, container, spans, places),
         spans=spans,
     )
@@ -142,6 +146,8 @@ def _weigh(
     safety = _safety(reckoning, outcomes)
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
+    if safety is not None and safety.text == PRINTED and (far := too_far(batch, here)):
+        hurts = (*hurts, Trouble(far))
     harmless = not (hurts or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
         return _undated(reckoning, replace(start, harmless=harmless), safety)
@@ -194,7 +200,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
     ]
     batch = reckoning.batch
     if batch.method is Method.BOUGHT and batch.printed and use_by(batch):
-        found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
+        found.append(Limit(batch.printed, batch.printed, None, PRINTED))
     return min(found, key=lambda one: (one.day, one.text), default=None)
 
 
@@ -205,7 +211,7 @@ def _quality(reckoning: Reckoning, safety: Limit | None) -> Limit | None:
     found = [reckoning.own_quality()]
     over = safety is not None and batch.printed is not None and safety.day < batch.printed
     if batch.method is Method.BOUGHT and batch.printed is not None and not over:
-        found.append(Limit(batch.printed, batch.printed, None, "The printed date."))
+        found.append(Limit(batch.printed, batch.printed, None, PRINTED))
     spent = reckoning.spent()
     if spent is not None:
         found.append(wording.of_spent(spent))
@@ -233,9 +239,7 @@ def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Asses
         said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
         if seen.verdict is Verdict.SOUND:
             judged = replace(judged, reasons=(*judged.reasons, f"Harmless: {said}"))
-        elif (
-            seen.verdict is Verdict.NEEDS_CARE and container.looked and container.looked >= seen.day
-        ):
+        elif seen.verdict is Verdict.NEEDS_CARE and _looked_since(container, seen):
             judged = replace(judged, reasons=(*judged.reasons, f"Looked at since: {said}"))
         else:
             judged = _no_better(judged, seen.verdict, said)
@@ -245,6 +249,11 @@ def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Asses
         said = f"Look at every container of this batch: {batch.suspect}."
         judged = replace(_no_better(judged, Verdict.UNKNOWN, said), harmless=False)
     return judged
+
+
+def _looked_since(container: Container, seen: Seen) -> bool:
+    """Whether it was looked at when that was surely seen: a look before it says nothing of it."""
+    return container.looked is not None and container.looked_at >= seen.at
 
 
 def _no_better(judged: Assessment, verdict: Verdict, reason: str) -> Assessment:

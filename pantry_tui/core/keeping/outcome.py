@@ -7,8 +7,9 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import Struck, struck
-from pantry_tui.core.keeping.reckoning import Reckoning, packed
+from pantry_tui.core.keeping.reckoning import Reckoning
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN, Warm
 from pantry_tui.core.model import EVER, FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (

@@ -13,16 +13,16 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.dataclass import dataclass, replace
+from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import (
     bought_cold,
     can_hurt,
     date_stands_alone,
-    is_vacuum_packed,
     kept_as,
 )
+from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
@@ -30,9 +30,8 @@ from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.warmth import Life
 from pantry_tui.core.keeping.weather import FOREVER
-from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts, When
+from pantry_tui.core.model import DAY_MIN, Batch, When
 from pantry_tui.core.safety.outage import OutageRule, perishing
-from pantry_tui.core.safety.prepared import is_cut
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Kind, Method, State
 
 _ONE_DAY = timedelta(days=1)
@@ -56,17 +55,6 @@ class _Told(NamedTuple):
     span: Span
     state: State
     said: Said
-
-
-def packed(food: FoodFacts, batch: Batch, opened: bool) -> FoodFacts:
-    """A pack under vacuum keeps the air out, and so has rules of its own until it is opened; a crop
-    that was cut has others than a whole one."""
-    if is_cut(batch):
-        food = replace(food, classes=food.classes | {"cut"})
-    if opened or not is_vacuum_packed(batch):
-        return food
-    extra = {"vacuum-packed"} | ({"vacuum-fish"} if food.group is Group.FISH else set())
-    return replace(food, classes=food.classes | extra)
 
 
 class Reckoning:

@@ -116,7 +116,7 @@ class Walk:
             thawed, fast = self._thaw(old, turn, day)
             stays = shape.place == old.place  # then it is thawed at the latest when it leaves
             shape = shape._replace(
-                came_frozen=old.came_frozen and stays,
+                came_frozen=False,
                 frozen=old.frozen and stays,
                 thawed=thawed,
                 fast=fast,

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from operator import itemgetter
 from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
@@ -64,19 +65,15 @@ def _warm_crop(rule: Rule, case: Case, book: Rulebook) -> Life:
     same crop at a temperature that is reached (a sweet potato at 70 F, in whatever place)."""
     crop, warm = book.crops.get(case.food.name), case.temperature_f
     q10 = crop.q10 if crop else _Q10
-    reached = (
-        one
-        for one in _at_other_warmths(rule, book.of(case.method))
-        if one.temp_f_max is not None and one.temp_f_max <= warm
-    )
-    found = [_at(one, warm, q10) for one in reached]
+    published = _by_warmth(rule, book.of(case.method))
+    found = [_at(one, at, warm, q10) for at, one in published if at <= warm]
     return min(found, key=lambda one: one.rule.days * one.share)
 
 
-def _at_other_warmths(rule: Rule, table: Sequence[Rule]) -> list[Rule]:
-    """The quality figures in use for the same food and state that name a temperature."""
+def _by_warmth(rule: Rule, table: Sequence[Rule]) -> list[tuple[float, Rule]]:
+    """The quality figures in use for the same food and state that name a temperature, and that."""
     return [
-        one
+        (one.temp_f_max, one)
         for one in table
         if one.food == rule.food
         and one.state is rule.state
@@ -87,31 +84,26 @@ def _at_other_warmths(rule: Rule, table: Sequence[Rule]) -> list[Rule]:
     ]
 
 
-def _at(rule: Rule, warm: float, q10: float) -> Life:
-    assert rule.temp_f_max is not None
-    if warm == rule.temp_f_max:
+def _at(rule: Rule, published_f: float, warm: float, q10: float) -> Life:
+    if warm == published_f:
         return Life(rule)
-    share = q10 ** ((rule.temp_f_max - warm) / 18)
-    return Life(rule, share, f"at {warm:g} F, {rule.temp_f_max:g} F published, Q10 of {q10:g}")
+    share = q10 ** ((published_f - warm) / 18)
+    return Life(rule, share, f"at {warm:g} F, {published_f:g} F published, Q10 of {q10:g}")
 
 
 def _dried(rule: Rule, warm: float, table: Sequence[Rule]) -> Life:
-    known = sorted(
-        (one for one in _at_other_warmths(rule, table) if one.climates & _WARM_PLACES),
-        key=lambda one: one.temp_f_max or 0,
-    )
+    warm_places = (one for one in _by_warmth(rule, table) if one[1].climates & _WARM_PLACES)
+    known = sorted(warm_places, key=itemgetter(0))
     if not known:
         return Life(rule)
-    cool, hot = known[0], known[-1]
-    assert cool.temp_f_max is not None
-    assert hot.temp_f_max is not None
-    if warm <= cool.temp_f_max:
+    (cool_f, cool), (hot_f, hot) = known[0], known[-1]
+    if warm <= cool_f:
         return Life(cool)
-    if warm >= hot.temp_f_max:
-        share = 0.5 ** ((warm - hot.temp_f_max) / 10)
-        note = f"at {warm:g} F half per 10 F above {hot.temp_f_max:g} F" if share < 1 else ""
-        return Life(hot, share, note)
-    part = (warm - cool.temp_f_max) / (hot.temp_f_max - cool.temp_f_max)
+    if warm == hot_f:
+        return Life(hot)
+    if warm > hot_f:
+        share = 0.5 ** ((warm - hot_f) / 10)
+        return Life(hot, share, f"at {warm:g} F half per 10 F above {hot_f:g} F")
+    part = (warm - cool_f) / (hot_f - cool_f)
     share = math.exp(math.log(hot.days / cool.days) * part)
-    note = f"at {warm:g} F between {cool.temp_f_max:g} and {hot.temp_f_max:g} F in log time"
-    return Life(cool, share, note)
+    return Life(cool, share, f"at {warm:g} F between {cool_f:g} and {hot_f:g} F in log time")

@@ -20,9 +20,10 @@ from typing import Generic, NamedTuple, TypeVar
 from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
 from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 
-#: Above this a freezer no longer keeps food frozen; water freezes at 32 °F, and food that is
-#: salted or sweet a little below (USDA Handbook 66, freezing points; the strict side of them).
-THAWS_F = 31.0
+#: Above this a freezer no longer keeps food frozen: crops freeze at 28 to 31 °F (USDA Handbook 66),
+#: meat at about 28 (from memory, as that poultry counts as fresh down to 26, 9 CFR 381.129(b)(6)).
+#: Nothing is published that keeps meat without end above it.
+THAWS_F = 28.0
 #: The end of what has no end yet.
 FOREVER = 1 << 40
 
@@ -170,11 +171,12 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                     Weather(told, until, change.when.day_of(told), climate, fact.temp_f, True)
                 )
             if holding.first <= change.last and until >= change.first:
-                since, day = change.first, change.day
+                since, day, last = change.first, change.day, end
                 if too_warm(climate, fact.temp_f):
                     since, day = _warm_since(change, fact, changes, climates)
+                    last = _warm_until(change, climate, changes)
                 steady = holding.fact.target_f < ASSUMED_F[Climate.FRIDGE]
-                warm = Weather(since, end, day, climate, fact.temp_f, True, steady)
+                warm = Weather(since, last, day, climate, fact.temp_f, True, steady)
                 # What was too warm since nobody knows when may have been cold before.
                 found += [
                     warm._replace(start=one.first, day=max(day, one.day))
@@ -201,6 +203,15 @@ def _ends(changes: Sequence[_Change]) -> list[int]:
     for index in range(len(changes) - 1, -1, -1):
         soonest[index] = min(soonest[index + 1], changes[index].last)
     return [soonest[bisect_right(firsts, one.last)] for one in changes]
+
+
+def _warm_until(change: _Change, climate: Climate, changes: Sequence[_Change]) -> int:
+    """The last minute at which a reading that is too warm may still have held: when another one
+    surely was, or the place surely was of another climate. To set it colder shows nothing."""
+    others = (
+        one for one in changes if isinstance(one.fact, Read) or one.fact.climate is not climate
+    )
+    return min((one.last for one in others if one.first > change.last), default=FOREVER)
 
 
 def _warm_since(

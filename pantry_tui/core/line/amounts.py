@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import UNITS
-from pantry_tui.core.line.numbers import read_number
+from pantry_tui.core.line.numbers import in_thousands, read_number
 from pantry_tui.core.line.tokens import Kind, Line
 
 #: More spellings than `UNITS` has, and units of other kitchens: unit and how many of it.
@@ -26,13 +26,15 @@ _HALVES = {"half": Fraction(1, 2), "quarter": Fraction(1, 4)}
 
 class Measured(NamedTuple):
     """An amount and where it stops. `bare`: only a unit was said ("pint jars"), which is one.
-    `said` is how it was typed, which is how it is kept."""
+    `said` is how it was typed, which is how it is kept; `unsure` is a figure that is a thousand
+    times as much in another country."""
 
     stop: int
     number: Fraction
     unit: str
     bare: bool = False
     said: str = ""
+    unsure: str = ""
 
     @property
     def is_weight(self) -> bool:
@@ -70,6 +72,8 @@ def unit_at(line: Line, i: int) -> tuple[int, str, Fraction]:
     if word in ("imperial", "us", "uk", "u") and line.word(i + 1) in UNITS:
         stop, unit, times = unit_at(line, i + 1)
         return stop, unit, times
+    if word == "#" and line.tokens[i].joined and i and line.tokens[i - 1].kind is Kind.NUMBER:
+        return i + 1, "lb", Fraction(1)
     if word in _MORE:
         return i + 1, *_MORE[word]
     unit = UNITS.get(word, "")
@@ -89,6 +93,11 @@ def measure_at(line: Line, i: int) -> Measured | None:
         half = line.says(stop, "and", "a", "half") or line.says(stop, "and", "half")
         number = Fraction(3, 2) if half else Fraction(1)
         return Measured(stop + half, number, unit, bare=not half)
+    token = line.at(i)
+    if token is not None and token.number is not None and in_thousands(token):
+        stop, unit, times = unit_at(line, i + 1)
+        unsure = "" if unit in ("kg", "l") else token.said
+        return Measured(stop, token.number * times, unit, unsure=unsure) if unit else None
     found = read_number(line, i)
     if found is None or found.value is None or found.value <= 0:
         return None

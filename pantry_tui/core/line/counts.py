@@ -17,6 +17,8 @@ _EACH = frozenset({"each", "apiece", "per", "ea"})
 #: In front of what each holds: "4 portions à 400 g".
 _AT = frozenset({"à", "á", "@", "of"})
 _TIMES = frozenset({"x", "×", "by", "times"})
+#: In front of how many will eat it.
+_FOR = frozenset({"for", "serves", "feeds"})
 #: Words that also begin foods ("string beans") or mean something else: a vessel only behind a
 #: number or an amount, or before "of".
 _RISKY = frozenset(
@@ -95,7 +97,11 @@ def _times(line: Line, i: int, found: Found) -> int:
         return i
     inner = measure_at(line, number.stop + 1)
     if inner is None:
-        return i if read_number(line, number.stop + 1) else number.stop + _keep(found, number)
+        other = read_number(line, number.stop + 1)
+        if other is not None:  # "6 x 6 eggs": of what?
+            found.numbers.append(Said(other.stop, None))
+            return other.stop
+        return number.stop + _keep(found, number)
     found.numbers.append(number)
     found.sizes.append(inner)
     return _vessel_after(line, inner.stop, found)
@@ -117,12 +123,13 @@ def _counted(line: Line, i: int, found: Found) -> int:
     if name:
         found.numbers.append(number)
         found.vessels.append((name, _typed(line, at, stop)))
+        found.a_vessel |= number.word
         return _each_after(line, stop, found)
     inner = measure_at(line, at)
     if inner is not None and inner.bare and inner.unit not in JAR_UNITS | {"l"}:
         return i  # "15 kg crates" are no fifteen
-    if inner is not None and inner.bare and _broken(number):
-        return i  # "½ pint jars" are half-pints
+    if inner is not None and inner.bare and _broken(line, number, inner):
+        return i  # "½ pint jars" are half-pints, and "1 pint jars" pints
     if inner is not None and not inner.bare and inner.text.startswith("half-"):
         name, stop = _vessel_at(line, inner.stop)
         if not name:
@@ -144,9 +151,13 @@ def _counted(line: Line, i: int, found: Found) -> int:
     return i
 
 
-def _broken(number: Said) -> bool:
-    """Whether nobody counts by it."""
-    return number.value is not None and number.value.denominator != 1
+def _broken(line: Line, number: Said, inner: Measured) -> bool:
+    """Whether the number is of the size, since nobody counts vessels by it."""
+    if number.value is None or number.word:
+        return False
+    name, stop = _vessel_at(line, inner.stop)
+    several = bool(name) and not _one_of(line, stop)
+    return number.value.denominator != 1 or (number.value == 1 and several)
 
 
 def _one_of(line: Line, stop: int) -> bool:
@@ -194,7 +205,7 @@ def _measured(line: Line, i: int, found: Found) -> int:
         counts = (
             inner.unit in JAR_UNITS | {"l"} and inner.number.denominator == 1 and not inner.bare
         )
-        if counts and (many or inner.number == 1):
+        if counts and many == (inner.number > 1):
             found.numbers.append(Said(i, inner.number))
             found.sizes.append(inner._replace(number=Fraction(1), said="", bare=True))
         else:
@@ -232,9 +243,11 @@ def _bare_vessel(line: Line, i: int, found: Found) -> int:
 def _lone(line: Line, i: int, found: Found) -> int:
     """A number of nothing: "eggs 18", "10 winter squash", "some leeks". "A" and "an" are none."""
     number = read_number(line, i)
-    if number is None or number.word:
+    if number is None or number.word or line.word(i - 1) in _FOR:
         return i
     found.numbers.append(number)
+    if number.value is not None:
+        found.alone.append(number.value)
     return number.stop
 
 

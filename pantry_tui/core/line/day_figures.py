@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.line.tokens import Kind, Line
 
 
 @dataclass
@@ -55,3 +56,35 @@ def readings(said: str, today: date) -> list[date]:
         if 1900 <= that.year <= 2100 and that not in found:
             found.append(that)
     return found
+
+
+def figures(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """ "2026-11-20", "13/9/26", "13.9.2026", "9/14", "05/2025"."""
+    token = line.at(i)
+    if token is None:
+        return i, None
+    if token.kind is Kind.DATE:
+        return i + 1, numeric(token.said, today)
+    if re.fullmatch(r"(19|20)\d{6}", token.said):
+        said = f"{token.said[:4]}-{token.said[4:6]}-{token.said[6:]}"
+        return i + 1, numeric(said, today)
+    if re.fullmatch(r"\d{1,2}\.\d{1,2}", token.said) and alone(line, i):
+        return i + 1, numeric(token.said, today)
+    short = re.fullmatch(r"(\d{1,2})/(\d{1,2})", token.said)
+    if short and token.kind is Kind.NUMBER and _standsalone(line, i):
+        return i + 1, numeric(token.said, today)
+    return i, None
+
+
+def _standsalone(line: Line, i: int) -> bool:
+    """A day and month like 9/14, and no half a pound: the part holds nothing else, or it is no
+    usual fraction."""
+    part = line.tokens[i].part
+    same = [n for n, token in enumerate(line.tokens) if token.part == part]
+    above, below = (int(one) for one in line.tokens[i].said.split("/"))
+    return len(same) == 1 or below not in (2, 3, 4, 8, 16) or above >= below
+
+
+def alone(line: Line, i: int) -> bool:
+    """Whether a word is all that its part says."""
+    return sum(1 for token in line.tokens if token.part == line.tokens[i].part) == 1

@@ -68,3 +68,20 @@ VAGUE = {
     "this month": 31, "the weekend": 14, "this summer": 365, "last summer": 730,
     "last spring": 730, "last autumn": 730, "last winter": 730, "last fall": 730,
 }  # fmt: skip
+
+
+def _phrases(text: str) -> tuple[tuple[str, ...], ...]:
+    return tuple(tuple(words.split()) for words in text.split(";"))
+
+
+#: In front of a day, and part of it.
+LEADS = _phrases(
+    "started on;started in;made on;made in;put up on;put up in;put up;started;begun;made;since;"
+    "on the;on;in;the;dated;date;back in;some time in;sometime in;week of;around;about;circa;ca;"
+    "laid;picked;dug;lifted;harvested;gathered;foraged;caught;killed;slaughtered;butchered;shot;"
+    "baked"
+)
+NOBODY_KNOWS = _phrases(
+    "date unknown;unknown date;made unknown;undated;no date;don't know when;no idea when;"
+    "age unknown;not sure when;don't remember when;can't remember when;forgot when;year unknown"
+)

@@ -9,16 +9,18 @@ from fractions import Fraction
 
 from pantry_tui.core import dates
 from pantry_tui.core.line.day_figures import Day as Day
-from pantry_tui.core.line.day_figures import numeric
+from pantry_tui.core.line.day_figures import alone, figures
 from pantry_tui.core.line.day_figures import readings as readings
 from pantry_tui.core.line.day_words import (
     DAYS,
     FEASTS,
     FOREIGN_DAYS,
     FOREIGN_MONTHS,
+    LEADS,
     MONTH_WORDS,
     MONTHS,
     MOVING,
+    NOBODY_KNOWS,
     PARTS_OF_DAY,
     SEASONS,
     VAGUE,
@@ -27,15 +29,8 @@ from pantry_tui.core.line.numbers import Said, read_number
 from pantry_tui.core.line.tokens import Kind, Line
 from pantry_tui.errors import BadInput
 
-#: In front of a day, and part of it.
-_LEADS = (
-    ("started", "on"), ("started", "in"), ("made", "on"), ("made", "in"), ("put", "up", "on"),
-    ("put", "up", "in"), ("put", "up"), ("started",), ("begun",), ("made",), ("since",),
-    ("on", "the"), ("on",), ("in",), ("the",), ("dated",), ("date",),
-    ("back", "in"), ("laid",), ("picked",), ("dug",), ("lifted",), ("harvested",), ("gathered",),
-    ("foraged",), ("caught",), ("killed",), ("slaughtered",), ("butchered",), ("shot",),
-    ("baked",),
-)  # fmt: skip
+#: In front of a day on which something else was done than putting up.
+_LATER = frozenset({"opened", "thawed", "defrosted", "eaten", "moved"})
 
 
 def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
@@ -61,6 +56,11 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
         line.claim(start, stop)
         if day is None:
             continue
+        if start and line.word(start - 1) in _LATER:
+            typed = " ".join(token.said for token in line.tokens[start - 1 : stop])
+            line.claim(start - 1, start)
+            why = f"{typed.capitalize()} is not the day it was made: say when that was."
+            day = Day(ask=(typed, (), why))
         if found.said and (found.day, found.unknown, found.ask) != (day.day, day.unknown, day.ask):
             typed = " ".join(token.said for token in line.tokens[start:stop])
             found.ask = (typed, (), "Two days are named: say on which it was made.")
@@ -95,7 +95,7 @@ def month_or_day(line: Line, i: int) -> tuple[int, str]:
 
 def _lead(line: Line, i: int) -> int:
     """How many words lead to a day: "started on", "picked in"."""
-    lead = next((len(one) for one in _LEADS if line.says(i, *one)), 0)
+    lead = next((len(one) for one in LEADS if line.says(i, *one)), 0)
     return lead + (line.says(i + lead, "on") or line.says(i + lead, "in")) if lead else 0
 
 
@@ -111,7 +111,7 @@ def _mark(line: Line, i: int) -> int:
 
 def _day_at(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     """Where the day that begins at `i` stops, and it; `i` where none does."""
-    for read in (_unknown, _relative, _figures, _named, _feast, _weekday, _year):
+    for read in (_unknown, _relative, figures, _named, _feast, _weekday, _year):
         stop, day = read(line, i, today)
         if stop > i:
             return stop, day
@@ -119,9 +119,7 @@ def _day_at(line: Line, i: int, today: date) -> tuple[int, Day | None]:
 
 
 def _unknown(line: Line, i: int, _today: date) -> tuple[int, Day | None]:
-    for said in (("date", "unknown"), ("unknown", "date"), ("made", "unknown"), ("undated",),
-                 ("no", "date"), ("don't", "know", "when"), ("no", "idea", "when"),
-                 ("age", "unknown")):  # fmt: skip
+    for said in NOBODY_KNOWS:
         if line.says(i, *said):
             return i + len(said), Day(unknown=True)
     return i, None
@@ -135,7 +133,7 @@ def _relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     ):  # fmt: skip
         if line.says(i, *said):
             return i + len(said), Day(today - timedelta(days=back))
-    if line.word(i) in FOREIGN_DAYS and _alone(line, i):
+    if line.word(i) in FOREIGN_DAYS and alone(line, i):
         return i + 1, Day(today - timedelta(days=FOREIGN_DAYS[line.word(i)]))
     if line.says(i, "last", "year"):
         return i + 2, Day(date(today.year - 1, 1, 1))
@@ -175,28 +173,6 @@ def _ago(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     return found.stop + 1 + ago, Day(day)
 
 
-def _figures(line: Line, i: int, today: date) -> tuple[int, Day | None]:
-    """ "2026-11-20", "13/9/26", "13.9.2026", "9/14", "05/2025"."""
-    token = line.at(i)
-    if token is None:
-        return i, None
-    if token.kind is Kind.DATE:
-        return i + 1, numeric(token.said, today)
-    short = re.fullmatch(r"(\d{1,2})/(\d{1,2})", token.said)
-    if short and token.kind is Kind.NUMBER and _stands_alone(line, i):
-        return i + 1, numeric(token.said, today)
-    return i, None
-
-
-def _stands_alone(line: Line, i: int) -> bool:
-    """A day and month like 9/14, and no half a pound: the part holds nothing else, or it is no
-    usual fraction."""
-    part = line.tokens[i].part
-    same = [n for n, token in enumerate(line.tokens) if token.part == part]
-    above, below = (int(one) for one in line.tokens[i].said.split("/"))
-    return len(same) == 1 or below not in (2, 3, 4, 8, 16) or above >= below
-
-
 def _ordinal(line: Line, i: int) -> tuple[int, int]:
     """ "13", "13th", "the 13th of": where it stops, and the day of the month; 0 where none is."""
     i += line.says(i, "the")
@@ -216,14 +192,15 @@ def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         line.says(i, "last")
         or line.says(i, "late")
         or line.says(i, "early")
-        or (line.says(i, "mid"))
+        or line.says(i, "mid")
+        or max(line.says(i, part, "of") for part in ("end", "start", "beginning", "middle"))
     )
     at, day = _ordinal(line, i)
     if day:
         at += line.says(at, "of")
         month = MONTHS.get(line.word(at), 0) or FOREIGN_MONTHS.get(line.word(at), 0)
         if not month:
-            return i, None
+            return _of_this_month(line, i, today)
         return _with_year(line, at + 1, day, month, today)
     at = i + last
     foreign = FOREIGN_MONTHS.get(line.word(at), 0)
@@ -243,9 +220,17 @@ def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     return i, None
 
 
-def _alone(line: Line, i: int) -> bool:
-    """Whether a word is all that its part says."""
-    return sum(1 for token in line.tokens if token.part == line.tokens[i].part) == 1
+def _of_this_month(line: Line, i: int, today: date) -> tuple[int, Day | None]:
+    """ "the 3rd", "12th": the last such day."""
+    at, day = _ordinal(line, i)
+    plain = line.tokens[at - 1].kind is Kind.NUMBER or line.tokens[at - 1].text == "."
+    if plain or (line.word(at) and line.tokens[at].part == line.tokens[i].part):
+        return i, None
+    for back in range(62):
+        that = today - timedelta(days=back)
+        if that.day == day:
+            return at, Day(that)
+    return i, None
 
 
 def _is_date_place(line: Line, i: int, last: int) -> bool:
@@ -254,7 +239,7 @@ def _is_date_place(line: Line, i: int, last: int) -> bool:
     token = line.at(i + 1)
     return (
         bool(last)
-        or _alone(line, i)
+        or alone(line, i)
         or before in ("in", "since", "of")
         or (token is not None and token.kind is Kind.NUMBER)
         or bool(_year_at(line, i + 1)[1])

@@ -6,12 +6,14 @@ each or in all.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from fractions import Fraction
 
 from pantry_tui.core.line.amounts import Measured
 from pantry_tui.core.line.numbers import Said
-from pantry_tui.core.line.vessels import BY_CROP, HOW_BIG, JAR_UNITS, UNSURE, plural
+from pantry_tui.core.line.vessels import BIG, BY_CROP, HOW_BIG, JAR_UNITS, UNSURE, plural
+from pantry_tui.core.line.vessels import one as single
 
 #: A weight that one jar or bag holds, rather than all of them together.
 _SMALL = {"g": Fraction(500), "oz": Fraction(16), "lb": Fraction(1), "kg": Fraction(1, 2)}
@@ -44,6 +46,8 @@ class Found:
     jars: list[tuple[Said, Measured]] = field(default_factory=list)  # "7 pints"
     vessels: list[tuple[str, str]] = field(default_factory=list)  # name, as typed
     pieces: int = 0
+    alone: list[Fraction] = field(default_factory=list)  # numbers of no vessel
+    a_vessel: bool = False  # "a box"
 
 
 def is_small(amount: Measured) -> bool:
@@ -66,6 +70,8 @@ def settle(found: Found, units: str) -> Held:
         )
     held.vessel = vessels[0] if len(vessels) == 1 else ""
     _number(numbers, held)
+    if found.a_vessel and held.vessel and found.alone == [held.count]:
+        held.count, held.inner = 1, f" of {held.count}"  # "8 celeriac in a box"
     if found.many and not numbers:
         each = found.many.replace(" ", "-", 1)
         why = f"{found.many}: how many, and how big? Write 3 {each}, for example."
@@ -112,6 +118,9 @@ def _jars(found: Found, held: Held, numbers: list[Said]) -> None:
         found.sizes.clear()
         return
     number, size = found.jars[0]
+    if found.vessels and not numbers and _one_big(found.vessels):
+        found.sizes.append(Measured(size.stop, number.value or Fraction(1), size.unit))
+        return  # "5 gallons cider, carboy"
     if found.vessels and any(not one.word for one in numbers):
         found.sizes.append(Measured(size.stop, number.value or Fraction(1), size.unit))
         return
@@ -120,6 +129,12 @@ def _jars(found: Found, held: Held, numbers: list[Said]) -> None:
         found.sizes.append(size)
     else:
         found.sizes.append(Measured(size.stop, number.value, size.unit))
+
+
+def _one_big(vessels: list[tuple[str, str]]) -> bool:
+    """Whether they are one vessel that holds many quarts."""
+    name, typed = vessels[0]
+    return len(vessels) == 1 and name in BIG and single(typed.split(" ")[-1].lower()) == name
 
 
 def _plain(value: Fraction | None) -> str:
@@ -144,6 +159,13 @@ def _number(numbers: list[Said], held: Held) -> None:
 def _size(found: Found, held: Held) -> None:
     sizes = list(dict.fromkeys((one.number, one.unit) for one in found.sizes))
     many = (held.count or 1) > 1
+    unsure = next((each for each in (*found.sizes, *found.loose) if each.unsure), None)
+    if unsure is not None:
+        plain = re.sub(r"[.,]", "", unsure.unsure)
+        choices = (unsure.text, f"{plain} {unsure.unit}")
+        why = f"{unsure.unsure} {unsure.unit} could be {' or '.join(choices)}: write it plainly."
+        held.asks.append(("contents", unsure.unsure, choices, why))
+        return
     if len(sizes) > 1:
         said = " and ".join(one.text for one in found.sizes)
         held.asks.append(("contents", said, (), f"How much is in each? The line says {said}."))
@@ -164,7 +186,8 @@ def _size(found: Found, held: Held) -> None:
         said = " and ".join(one.text for one in found.loose)
         held.asks.append(("contents", said, (), f"How much is it? The line says {said}."))
     elif many and (held.vessel or held.count):
-        each = held.vessel and found.behind and (not loose.is_weight or is_small(loose))
+        half = loose.text.startswith("half-")
+        each = held.vessel and (found.behind or half) and (not loose.is_weight or is_small(loose))
         if each:
             held.size = loose.text
         else:

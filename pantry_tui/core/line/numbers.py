@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from typing import NamedTuple
 
-from pantry_tui.core.line.tokens import Kind, Line
+from pantry_tui.core.line.tokens import Kind, Line, Token
 
 _ONES = {
     "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
@@ -30,6 +31,11 @@ class Said(NamedTuple):
     stop: int
     value: Fraction | None
     word: bool = False
+
+
+def in_thousands(token: Token) -> bool:
+    """Whether a figure is one in one country and a thousand in another: 1,000 or 1.000."""
+    return re.fullmatch(r"[1-9]\d{0,2}[.,]\d{3}", token.said) is not None
 
 
 def read_number(line: Line, i: int) -> Said | None:
@@ -57,7 +63,7 @@ def _one(line: Line, i: int) -> Said | None:
     if token is None:
         return None
     if token.kind is Kind.NUMBER:
-        return _times_set(line, i + 1, token.number)
+        return _times_set(line, i + 1, None if in_thousands(token) else token.number)
     if token.text == "half" and line.word(i + 1) in ("dozen", "doz"):
         return Said(i + 2 + line.says(i + 2, "of"), Fraction(6))
     if line.says(i, "half", "a", "dozen") or line.says(i, "a", "half", "dozen"):

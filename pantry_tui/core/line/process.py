@@ -180,6 +180,8 @@ def _gauged(line: Line, i: int) -> bool:
     """Whether a gauge, or the end of the line, follows after minutes."""
     if line.word(i) in ("dial", "weighted", "weight", "gauge"):
         return True
+    if line.number(i) is not None and line.word(i + 1) in _TIME:
+        return True
     timed = any(token.text in _TIME for token in line.tokens[:i])
     ends = line.at(i) is None or line.tokens[i].part != line.tokens[i - 1].part
     return timed and ends
@@ -197,6 +199,7 @@ def _percent(line: Line, i: int) -> Found:
     at, said = _share(line, start)
     if said:
         of, word = _strong(line, at)
+        of += line.says(of, "by", "weight")
         return (of, _STRONG[word], _as_said(word, said)) if word else None
     at, word = _strong(line, start)
     if not word:
@@ -294,7 +297,7 @@ def _phrase(line: Line, i: int) -> Found:
 def _syrup(line: Line, i: int) -> Found:
     """ "in light syrup", "in water"; what it is packed in is kept, sugar where it is syrup."""
     if line.word(i) != "in":
-        return None
+        return _bare_syrup(line, i)
     for words in _SYRUPS:
         if line.says(i + 1, *words):
             stop = i + 1 + len(words)
@@ -303,4 +306,14 @@ def _syrup(line: Line, i: int) -> Found:
             if line.word(stop) == "bath":
                 return None
             return stop, "form", "in " + " ".join(words)
+    return None
+
+
+def _bare_syrup(line: Line, i: int) -> Found:
+    """ "light syrup", where it is all that a part says."""
+    for words in _SYRUPS:
+        stop = i + len(words)
+        alone = sum(token.part == line.tokens[i].part for token in line.tokens) == len(words)
+        if len(words) > 1 and words[-1] == "syrup" and alone and line.says(i, *words):
+            return stop, "sugar", " ".join(words)
     return None

@@ -36,7 +36,7 @@ _VESSELS: dict[str, str] = {
         "bucket": "bucket;pail;fermenting bucket;food bucket",
         "demijohn": "demijohn",
         "carboy": "carboy;fermenter",
-        "barrel": "barrel;cask;keg;drum",
+        "barrel": "barrel;cask;keg;drum;fass;fässer",
         "bowl": "bowl",
         "dish": "dish;casserole dish;pan",
         "string": "string;rope",
@@ -50,7 +50,7 @@ _VESSELS: dict[str, str] = {
         "pat": "pat",
         "flitch": "flitch",
         "roll": "roll",
-        "tube": "tube",
+        "tube": "tube;chub",
         "mould": "mould;mold",
         "stick": "stick",
         "bushel": "bushel;bu",
@@ -69,6 +69,8 @@ PIECES: dict[str, int] = {
 UNSURE = frozenset({"kilner", "weck", "fido", "parfait", "vacola", "fowlers", "agee"})
 #: Words for how big a vessel is, which nobody can measure by, and what they are called here.
 HOW_BIG = {"small": "small", "little": "small", "large": "large", "big": "large"}
+#: One of them holds many quarts.
+BIG = frozenset({"demijohn", "carboy", "crock", "barrel", "bucket", "bin"})
 #: By the crop, and sources differ: how much it is has to be said.
 BY_CROP = frozenset({"bushel", "peck", "hundredweight"})
 #: Volumes by which jars are named.

@@ -32,13 +32,17 @@ class Kept(NamedTuple):
 def climates(first: Kept, added: When, changes: Sequence[Change]) -> tuple[Kept, list[Held]]:
     """What a place holds now, and all that it may have held.
 
-    A change that is dated before the place was added (a clock was wrong) counts as then, beside
+    A change that is dated before the place was added (a clock was wrong) counts as then too, beside
     what was said of it when it was added.
     """
     told = [one for one in changes if _speaks(one[1])]
-    early = any(then.first < added.first for then, _ in told)
+    before = sorted((one for one in told if one[0].first < added.first), key=_order)
+    early = bool(before)
     told = sorted(((max(then, added) if early else then, one) for then, one in told), key=_order)
     facts = [first.held(EVER)]
+    # Nobody knows whose clock was wrong, so from its own day on each of the two may have held.
+    for then, change in before:
+        facts += [first.held(then), _changed(first, change).held(then)]
     if early:
         facts.append(first.held(added))
     now, last = first, {first}

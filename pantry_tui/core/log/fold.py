@@ -19,7 +19,7 @@ from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
 from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Timing, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
-from pantry_tui.core.words import State
+from pantry_tui.core.words import State, Verdict
 
 #: Less than this of its unit is no rest: the container is empty. Our own choice.
 EMPTY = Fraction(1, 100)
@@ -118,7 +118,7 @@ class _Batch:
                 self._sign(event, payload)
             case said.Outage():
                 for mark in payload.marks:
-                    self._seen(mark.container, Seen(event.day, mark.words, mark.verdict))
+                    self._seen(mark.container, event, mark.words, mark.verdict)
             case said.Count():
                 self._count(event, payload)
             case said.Correct():
@@ -179,25 +179,27 @@ class _Batch:
             self.turns[id_].append(Turn(then, event.id, None, State.OPEN))
             self._change(id_, reserved="")
 
-    def _seen(self, id_: str, seen: Seen) -> None:
+    def _seen(self, id_: str, event: Event, words: str, verdict: Verdict) -> None:
         old = self.containers.get(id_)
         if old is not None:
+            seen = Seen(event.day, words, verdict, when(event).last)
             self.containers[id_] = replace(old, signs=(*old.signs, seen))
 
     def _sign(self, event: Event, payload: said.Sign) -> None:
         then = when(event)
         for id_ in payload.containers:
             if payload.sign != "looked":
-                self._seen(id_, Seen(event.day, payload.words, payload.verdict))
-            elif then.last >= self.batch.suspect_from:
-                # What was surely looked at before a sign was seen says nothing of it.
-                self._change(id_, looked=event.day, looked_at=then.last)
+                self._seen(id_, event, payload.words, payload.verdict)
+            elif then.first >= self.batch.suspect_from:
+                # A look that may have come before a sign was seen says nothing of it.
+                self._change(id_, looked=event.day, looked_at=then.first)
         if payload.suspect:
-            # All of a batch is to be looked at, also what was looked at before.
-            since = max(self.batch.suspect_from, then.first)
+            # All of a batch is to be looked at, also what was looked at before, or may have been.
+            since = max(self.batch.suspect_from, then.last)
             self.batch = replace(self.batch, suspect=payload.suspect, suspect_from=since)
-            for id_ in self.containers:
-                self._change(id_, looked=None)
+            for id_, old in list(self.containers.items()):
+                if old.looked_at <= since:
+                    self._change(id_, looked=None)
 
     def _count(self, event: Event, payload: said.Count) -> None:
         for gone in payload.gone:

@@ -10,8 +10,10 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from pantry_tui.core.amounts import VULGAR
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.measured import ounces, spelled_out
 from pantry_tui.core.safety.record import known, no_acid
 from pantry_tui.core.safety.values import is_tested
 
@@ -28,6 +30,52 @@ def acid_unsaid(batch: Batch) -> bool:
     added = [value for key, value in batch.process if key in said & {"acid", "vinegar"}]
     recipe = dict(batch.process).get("process", "")
     return all(no_acid(value) for value in added) and not is_tested(recipe)
+
+
+#: Teaspoons of acid in a US pint of tomatoes, a quart twice as much: a tablespoon of bottled juice,
+#: a quarter teaspoon of citric acid, two tablespoons of vinegar (USDA AIB 539, guide 3, read; for
+#: figs Michigan State University Extension, read).
+_A_PINT = {"citric": 0.25, "lemon": 3.0, "lime": 3.0, "vinegar": 6.0}
+_NAMES = {"citric": "citric acid", "lemon": "lemon juice", "lime": "lime juice"}
+_SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "tbsp": 3.0, "tbs": 3.0, "tablespoon": 3.0, "ml": 0.2,
+           "cup": 48.0}  # fmt: skip
+_DOSE = re.compile(
+    r"(?:(?:(?P<whole>\d+)[\s-]+)?(?P<part>\d+)/(?P<of>[1-9]\d*)|(?P<number>\d+(?:[.,]\d+)?))?"
+    rf"[\s-]*(?<![a-z])(?P<unit>{'|'.join(_SPOONS)})s?\b"
+)
+#: A maker's 500 ml jar takes the acid of a pint.
+_METRIC_JAR = 0.94
+
+
+def too_little_acid(acid: str, jar: str) -> str:
+    """Why a typed amount of one kind of acid is less than a jar takes, by a process that asks for
+    acid in each, or ""; a jar of unknown size counts as a quart. Of several amounts the least
+    counts; none, or two kinds of acid, is no amount to go by."""
+    kinds = [kind for kind in _A_PINT if kind in acid.casefold()]
+    plain = spelled_out(re.sub(r"\bT\b", "tbsp", acid)).replace("half", "1/2")
+    for sign, spelled in VULGAR.items():
+        plain = plain.replace(sign, f" {spelled}")
+    doses = [_teaspoons(found) for found in _DOSE.finditer(plain)]
+    if len(kinds) != 1 or not doses:
+        return ""
+    per = re.search(r"\b(?:half[ -])?(?:pint|quart)", acid.casefold())
+    holds = ounces(per[0] if per else jar) or 32.0
+    a_pint, name = _A_PINT[kinds[0]], _NAMES.get(kinds[0], kinds[0])
+    if min(doses) >= a_pint * holds / 16 * _METRIC_JAR:
+        return ""
+    return (
+        f"{min(doses):.3g} tsp of {name} is too little: {a_pint:g} tsp are published for a pint, "
+        "twice that for a quart."
+    )
+
+
+def _teaspoons(dose: re.Match[str]) -> float:
+    number = float((dose["number"] or dose["whole"] or "0").replace(",", "."))
+    if dose["part"]:
+        number += int(dose["part"]) / int(dose["of"])
+    elif not dose["number"]:
+        number = 1.0
+    return number * _SPOONS[dose["unit"]]
 
 
 def unacidified(food: FoodFacts, asked: Sequence[str], acid: str) -> list[str]:

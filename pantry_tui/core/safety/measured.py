@@ -135,13 +135,18 @@ def _last(text: str, parted: str) -> float | None:
     return float(re.sub(r"[.,]", "" if whole else ".", found[-1]))
 
 
+def ounces(text: str) -> float | None:
+    """("pint jars") -> 16.0, what a jar holds in US fluid ounces; None without a unit."""
+    size = read_size(text)
+    return None if size is None else _OUNCES[size[1]] * size[0]
+
+
 def read_jar(text: str) -> str | None:
     """The published jar that holds as much or just more: "500 ml jars" take the quart."""
-    size = read_size(text)
-    if size is None:
+    holds = ounces(text)
+    if holds is None:
         return None
-    ounces = _OUNCES[size[1]] * size[0]
-    return next((jar for jar, held in JARS.items() if ounces <= held), BIGGER)
+    return next((jar for jar, held in JARS.items() if holds <= held), BIGGER)
 
 
 _CANNER_WORDS = {

@@ -103,6 +103,10 @@ def _no_key(name: str) -> str:
     from difflib import get_close_matches  # only for a key that nobody knows
 
     plain = " ".join(re.split(r"[\s_-]+", name.casefold().strip()))
+    if plain == "sell by":
+        return (
+            "A sell-by date is the shop's own: leave it out, or write printed= for a use-by date."
+        )
     near = get_close_matches(plain, _CANONICAL)
     keys = dict.fromkeys(_CANONICAL[one] for one in near)
     hint = f"near it: {', '.join(keys)}" if keys else f"known: {', '.join(DETAILS)}, jar, altitude"
@@ -126,12 +130,14 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
 
 
 def no_acid(value: str) -> bool:
-    """Whether the record says that no acid was added."""
-    return denies(value)
+    """Whether the record says that no acid was added: "none", "0 tbsp lemon juice"."""
+    numbers = re.findall(r"\d+", value)
+    nought = bool(numbers) and not any(int(one) for one in numbers)
+    return denies(value) or nought
 
 
 def _adds_none(value: str) -> bool:
-    return denies(value) or is_unknown(value)
+    return no_acid(value) or is_unknown(value)
 
 
 # -- values: what is wrong with one, or None ------------------------------------------------------

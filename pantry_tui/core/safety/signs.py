@@ -301,5 +301,8 @@ def near_signs(signs: Sequence[Sign], text: str, n: int = 5) -> list[Sign]:
     stems = {stem for word in text.lower().split() for stem in _ALSO_SAID.get(word, ())}
     scored = [(max(_closeness(wanted, sign), _means(stems, sign)), sign) for sign in signs]
     scored.sort(key=lambda pair: (-pair[0], _STRICTNESS.index(pair[1].verdict)))
-    near = {sign.words: sign for score, sign in reversed(scored) if score >= 0.35}
-    return list(reversed(near.values()))[:n]
+    near: dict[str, Sign] = {}
+    for score, sign in scored:
+        if score >= 0.35:
+            near.setdefault(sign.words, sign)
+    return list(near.values())[:n]

@@ -12,7 +12,7 @@ from collections.abc import Mapping, Sequence
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.measured import read_jar
+from pantry_tui.core.safety.acid import too_little_acid
 from pantry_tui.core.safety.prepared import not_tested
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
@@ -30,11 +30,6 @@ _SMOKED_F = {Group.FISH: 160.0, Group.MEAT: 145.0}
 _POULTRY_F = 165.0
 #: The coolest air that USDA FSIS (jerky and food safety) dries meat in, °F.
 _JERKY_AIR_F = 130.0
-#: Teaspoons of bottled lemon juice and of citric acid, and of 5 % vinegar, that USDA AIB 539 puts
-#: into a pint; a quart takes twice as much.
-_PINT_TSP = {"lemon": 3.0, "citric": 0.25, "vinegar": 6.0}
-_SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "t": 1.0, "ml": 1 / 4.93, "tbsp": 3.0, "tbs": 3.0,
-           "tablespoon": 3.0, "cup": 48.0}  # fmt: skip
 _SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
 _IN_VINEGAR = frozenset({Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR})
 
@@ -70,35 +65,8 @@ def _spoons(size: str, said: Mapping[str, str], asked: Sequence[str]) -> list[st
     """Too little of the acid that a tested process measures by the jar."""
     if not any("Tbsp bottled lemon juice" in one for one in asked):
         return []
-    typed = said.get("acid", "").casefold()
-    kind = next((one for one in _PINT_TSP if one in typed), "lemon" if "lime" in typed else "")
-    amount = _teaspoons(typed)
-    if amount is None or not kind:
-        return []
-    each = re.search(r"\b(?:per|each|a|the|in|of)\s+(pint|quart)\b", typed)
-    jar = each[1] if each else read_jar(said.get("jar", "") or size)
-    least = _PINT_TSP[kind] * (1 if jar in ("half-pint", "pint") else 2)
-    if amount >= least * 0.99:
-        return []
-    name = {"lemon": "lemon juice", "citric": "citric acid", "vinegar": "vinegar"}[kind]
-    return [
-        f"{amount:.3g} tsp of {name} is too little: {least:g} tsp are published for a "
-        f"{'pint' if jar in ('half-pint', 'pint') else 'quart'}."
-    ]
-
-
-def _teaspoons(text: str) -> float | None:
-    units = "|".join(sorted(_SPOONS, key=len, reverse=True))
-    found = re.search(
-        rf"(?:(\d+)[\s-]+(?:and\s+)?)?(?:(\d+)/([1-9]\d?)|(\d+(?:[.,]\d+)?))\s*({units})s?\b", text
-    )
-    if found is None:
-        word = re.search(rf"\b(an?|one|half|two)\s+(?:an?\s+)?({units})s?\b", text)
-        if word is None:
-            return None
-        return {"half": 0.5, "two": 2.0}.get(word[1], 1.0) * _SPOONS[word[2]]
-    part = int(found[2]) / int(found[3]) if found[2] else float(found[4].replace(",", "."))
-    return (int(found[1] or 0) + part) * _SPOONS[found[5]]
+    short = too_little_acid(said.get("acid", ""), said.get("jar", "") or size)
+    return [short] if short else []
 
 
 def _vinegar(method: Method, said: Mapping[str, str]) -> list[str]:

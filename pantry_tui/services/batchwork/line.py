@@ -32,6 +32,10 @@ _PACKED = LIDDED | {Method.FROZEN, Method.SUGAR, Method.BOUGHT}
 #: Ways to name where none was said: of what stands in a fridge, and elsewhere.
 _COLD = (Method.FRESH, Method.MEAL, Method.FRIDGE_PICKLE, Method.BOUGHT)
 _WARM = (Method.PRESSURE, Method.DRIED, Method.FROZEN, Method.BOUGHT)
+#: Details of what nobody has bought, or has only laid by.
+_WORKED = frozenset(
+    {"salt", "sugar", "vinegar", "acid", "minutes", "psi", "canner", "pack", "cure"}
+)
 #: Pots of jam are jars, others are tubs.
 _POTS = re.compile(r"\bpot(?=s?\b)")
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
@@ -84,6 +88,7 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     for i in kept:
         line.free[i] = True
     food = take_food(line, kitchen)
+    food.started = any(token.text in ("started", "begun") for token in line.tokens)
     return _reading(kitchen, note, pairs, stands, day, held, food), food.typed
 
 
@@ -155,7 +160,12 @@ def _reading(
     if named is not None:
         del pairs["method"]
     climate = kitchen.climates.get(stands.id, stands.like)
+    food.worked = bool(pairs.keys() & _WORKED)
     method, why = settle(food, named, climate, held, kitchen)
+    if "printed" in pairs and why is None and method not in (None, Method.BOUGHT, Method.FROZEN):
+        two = (Method.BOUGHT.value, str(method))
+        why = ("printed", two, f"With a printed date: {' or '.join(two)}? Say which.")
+        method = None
     if why is not None:
         ask("method", *why)
     held.vessel = _POTS.sub("jar" if method in LIDDED else "tub", held.vessel)

@@ -24,6 +24,8 @@ _OF_CROPS = frozenset(
 _MAYBE = frozenset({"bag", "box", "bucket", "barrel"})
 #: In pounds: so much of a crop is in no bag of dried slices.
 _A_BAG = 4
+#: Flour, oil, spices: nobody does more to them than buy them.
+_STAPLES = frozenset({Group.GRAIN, Group.FAT, Group.HERB})
 _POUNDS = {
     "lb": Fraction(1),
     "kg": Fraction(22, 10),
@@ -38,14 +40,14 @@ def as_it_is(
     """The way a food is kept that nobody has worked on; None where there may be another.
 
     `usual` are the ways in which households keep it."""
-    if climate is None or not facts.known or not usual:
+    if climate is None or not usual:
         return None
     if climate in _DRY and Method.CELLAR.value in usual:
         return Method.CELLAR if _whole(held) else None
     if climate is Climate.FRIDGE and facts.group is Group.DAIRY and _only_bought(usual):
         return Method.FRESH
     sugar = facts.group is Group.SWEET and "sugar" in facts.classes and _only_bought(usual)
-    dry = facts.group is Group.GRAIN and usual == (Method.BOUGHT.value,)
+    dry = facts.group in _STAPLES and usual == (Method.BOUGHT.value,)
     dry = dry and not ("bean" in facts.classes and _jarred(held))
     return Method.BOUGHT if climate in _DRY and (sugar or dry) else None
 

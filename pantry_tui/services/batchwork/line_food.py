@@ -45,6 +45,8 @@ class Food:
     method_typed: str = ""
     slips: tuple[str, ...] = ()
     fermenting: bool = False
+    worked: bool = False  # details say that something was done to it
+    started: bool = False  # "started sunday": it is still at work
     fresh: bool = False  # said by itself: "eggs, fresh"
     negated: bool = False
     unread: list[str] = field(default_factory=list)
@@ -114,20 +116,21 @@ def as_typed(food: Food, note: str, kitchen: Kitchen) -> str:
     if food.facts is None or food.ask is not None or food.typed in note.casefold():
         return ""
     named = {part for word in _letters(food.name) for part in single(word)}
-    more = [one for one in _letters(food.typed) if not set(single(one)) <= named | FILLERS]
-    return food.typed if any(_tells(word, kitchen) for word in more) else ""
+    more = kitchen.composer.telling(_letters(food.typed))
+    told = any(len(one) > 1 and one not in FILLERS and not _said_in(one, named) for one in more)
+    return food.typed if told else ""
+
+
+def _said_in(word: str, named: set[str]) -> bool:
+    """Whether a name says the word: mango is said in mangoes, and beetroot in beets."""
+    return all(
+        any(part.startswith(other) or other.startswith(part) for other in named if len(other) > 2)
+        for part in single(word)
+    )
 
 
 def _letters(text: str) -> list[str]:
     return re.findall(r"[^\W_]+", text.casefold())
-
-
-def _tells(word: str, kitchen: Kitchen) -> bool:
-    """Whether a word is more than a cut, a colour or a way to keep it. Oranges are a food, too."""
-    if not kitchen.composer.stays(word):
-        return len(word) > 1
-    other = kitchen.composer.called(word)
-    return other is not None and single(other.name) == single(word)
 
 
 def _runs(line: Line, food: Food) -> list[list[str]]:
@@ -160,6 +163,8 @@ def _runs(line: Line, food: Food) -> list[list[str]]:
 def _spans(number: int, run: list[str], kitchen: Kitchen) -> list[_Span]:
     found = []
     whole = _within(run, kitchen)
+    before_it = [_strange(run[:start], kitchen) for start in range(len(run))]
+    behind_it = [_strange(run[stop:], kitchen, behind=True) for stop in range(len(run) + 1)]
     for start in range(len(run)):
         for stop in range(min(len(run), start + LONGEST), start, -1):
             if run[start] in FILLERS or run[stop - 1] in FILLERS:
@@ -172,8 +177,7 @@ def _spans(number: int, run: list[str], kitchen: Kitchen) -> list[_Span]:
             before = run[start - 1] if start else ""
             if before and kitchen.composer.made_of(run[start:stop]) and _made(before, kitchen):
                 continue
-            cost = _strange(run[:start], kitchen) + _strange(run[stop:], kitchen, behind=True)
-            cost += 2 * len(meant.strange)
+            cost = before_it[start] + behind_it[stop] + 2 * len(meant.strange)
             found.append(_Span(cost, stop - start, number, start, stop, meant))
     return found
 
@@ -269,6 +273,8 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
 def _adds(food: Food, words: list[str], kitchen: Kitchen) -> bool:
     """Whether the words belong to the food from another part of the line: "beetroot, pickled"."""
     plain = [word for word in words if word not in ("and", "the", "a", "x")]
+    while plain and plain[0] in ("of", "is", "are", "was"):
+        plain.pop(0)
     if not plain or not food.typed or food.facts is None:
         return False
     typed = food.typed.split()

@@ -9,6 +9,7 @@ from pantry_tui.core.line.held import Held
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Climate, Group, Method
 from pantry_tui.services.batchwork.line_as_is import as_it_is
+from pantry_tui.services.batchwork.line_words import FERMENTS, WRAPPED
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.line import Kitchen
@@ -20,6 +21,7 @@ _JARS = frozenset({"jar", "clip-top jar", "bottle", "tin", "pint", "quart"})
 VOLUMES = frozenset(
     {"pint", "quart", "half-pint", "half-gallon", "gallon", "l", "ml", "litre", "cup"}
 )
+_CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT})
 _JAMS = frozenset({"jam", "jams", "marmalade", "marmalades"})
 _BREWS = frozenset({"cider", "wine", "mead", "beer", "elderflower champagne", "sake", "apple wine"})
 #: Out of a canner, out of the fridge, or soured by themselves: their lives differ.
@@ -44,6 +46,8 @@ def settle(
         return None, _asked(food.method_typed, food.slips, "is no method")
     if not food.name and not food.explicit and food.ask is None:
         return None, None
+    if food.method_typed in WRAPPED and not _a_crop(food.facts, climate):
+        food.explicit = [one for one in food.explicit if one is not Method.CELLAR]
     own = kitchen.says(food.name) if food.name else None
     if food.facts is None and food.ask is None and food.name.split(" ")[-1] in _JAMS:
         own = Method.JAM  # of a fruit that is in no table
@@ -55,14 +59,19 @@ def settle(
     method = found or (_ferments(food, Method.LACTIC) if food.fermenting else None) or own
     if method is not None:
         return _placed(food, method, climate, explicit or bool(food.said))
-    implied = _implied(food.facts, climate, held)
-    if implied is None and food.facts is not None and not explicit:
+    implied = _implied(food, climate, held, kitchen)
+    if implied is None and food.facts is not None and not explicit and not food.worked:
         implied = as_it_is(food.facts, kitchen.usual(food.facts.name), climate, held)
     if implied is None and food.fresh and food.facts is not None:
         return Method.FRESH, None
     if implied is None and food.name.startswith("pickled "):
         return None, _asked("pickled", _PICKLED, "could mean")
     return implied, None
+
+
+def _a_crop(facts: FoodFacts | None, climate: Climate | None) -> bool:
+    cold = climate in (Climate.FREEZER, Climate.FRIDGE)
+    return facts is not None and facts.group in _CROPS and not cold
 
 
 def _asked(typed: str, choices: tuple[str, ...], what: str) -> Why:
@@ -127,14 +136,17 @@ def _placed(
     return method, None
 
 
-def _implied(facts: FoodFacts | None, climate: Climate | None, held: Held) -> Method | None:
+def _implied(food: Food, climate: Climate | None, held: Held, kitchen: Kitchen) -> Method | None:
     """By where it stands: in a freezer it is frozen, a raw crop in a cellar is cellar-stored."""
+    facts = food.facts
     if climate is Climate.FREEZER:
         return Method.FROZEN
     if facts is None:
         return None
+    if FERMENTS & set(food.typed.split()) and Method.LACTIC.value in kitchen.usual(facts.name):
+        return Method.LACTIC  # "fermented hot sauce"
     vessel = held.vessel.removeprefix("small ").removeprefix("large ").rstrip("s")
-    if facts.name in _BREWS and vessel in ("demijohn", "carboy"):
+    if facts.name in _BREWS and (food.started or vessel in ("demijohn", "carboy")):
         return Method.ALCOHOL_FERMENT
     jarred = vessel in _JARS or held.size.split(" ")[-1] in VOLUMES
     if climate is Climate.CELLAR and not jarred:

@@ -28,6 +28,7 @@ _CLIMATES = {
 #: The same where they are all that a part of the line says, or behind "in".
 _ALONE = {
     "cupboard under the stairs": Climate.ROOM, "under the stairs": Climate.ROOM,
+    "counter": Climate.ROOM, "worktop": Climate.ROOM, "kitchen counter": Climate.ROOM,
     "under the bed": Climate.ROOM, "spare room": Climate.ROOM, "utility room": Climate.ROOM,
     "mudroom": Climate.ROOM, "porch": Climate.ROOM, "barn": Climate.ROOM, "loft": Climate.ROOM,
     "outhouse": Climate.ROOM, "scullery": Climate.PANTRY, "cold room": Climate.CELLAR,
@@ -136,7 +137,7 @@ def _exact(line: Line, i: int, tails: dict[tuple[str, ...], list[str]]) -> tuple
 def _claim(line: Line, start: int, stop: int) -> None:
     """The place and the words that lead to it: "in the", "on"."""
     line.claim(start, stop)
-    while start > 0 and line.word(start - 1) in _LEADS - {"from"}:
+    while start > 0 and line.word(start - 1) in (_LEADS - {"from"}) | {"for"}:
         start -= 1
         line.claim(start, start + 1)
 

@@ -15,7 +15,9 @@ if TYPE_CHECKING:
 FILLERS = frozenset(
     {"of", "in", "on", "into", "to", "at", "the", "made", "with", "put", "up", "and", "x", "×",
      "i", "we", "my", "our", "a", "an", "is", "are", "was", "it", "some", "just", "putting", "&",
-     "stored", "kept", "now", "by", "as", "im", "au", "aux", "des", "del", "della"}
+     "stored", "kept", "now", "by", "as", "im", "au", "aux", "des", "del", "della",
+     "de", "di", "du", "da", "hung", "hanging", "sitting", "standing", "lying",
+     "them", "there", "i've", "we've", "got"}
 )  # fmt: skip
 #: Words that begin a remark: where it came from, for whom.
 REMARKS = frozenset({"from", "for", "because", "but", "see", "gift", "thanks", "out"})
@@ -35,7 +37,9 @@ VERBS: dict[str, Method] = {
     "in boiling water": Method.BOILING_WATER, "in straw": Method.CELLAR,
     "in newspaper": Method.CELLAR, "wrapped in newspaper": Method.CELLAR,
     "wrapped in paper": Method.CELLAR, "in moist sand": Method.CELLAR,
-    "in dry sand": Method.CELLAR, "in leaves": Method.CELLAR,
+    "in dry sand": Method.CELLAR, "in leaves": Method.CELLAR, "sand": Method.CELLAR,
+    "damp sand": Method.CELLAR, "moist sand": Method.CELLAR, "sawdust": Method.CELLAR,
+    "peat": Method.CELLAR,
     # as households on the continent of Europe say it
     "tiefgekühlt": Method.FROZEN, "gefroren": Method.FROZEN, "eingefroren": Method.FROZEN,
     "congelé": Method.FROZEN, "congelés": Method.FROZEN, "congelées": Method.FROZEN,
@@ -48,6 +52,10 @@ VERBS: dict[str, Method] = {
     "lactofermenté": Method.LACTIC, "sott'olio": Method.IN_OIL, "sottolio": Method.IN_OIL,
     "in öl": Method.IN_OIL, "en aceite": Method.IN_OIL,
 }  # fmt: skip
+#: What any food may lie in: a way to keep it only of a crop that is not in the cold.
+WRAPPED = frozenset(
+    {"in straw", "in newspaper", "wrapped in newspaper", "wrapped in paper", "in leaves"}
+)
 #: Said of the way, and no method by itself.
 _IDLE = frozenset({"put by", "put up", "putting up", "laid down"})
 #: Words of `find_method` that are foods or too short to mean a method beside a food.

@@ -14,6 +14,7 @@ from pantry_tui.core.safety.process_names import name_key
 from pantry_tui.core.vessels import in_jars
 from pantry_tui.core.words import Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput
+from pantry_tui.reference.ambiguous import refuse_either
 from pantry_tui.reference.batchwork import load_batchwork
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.products import load_products
@@ -24,6 +25,7 @@ from pantry_tui.services.batchwork.calc.dry import food_of
 from pantry_tui.services.batchwork.calc.jars import pounds_of
 from pantry_tui.services.batchwork.calc.sentence import BASKETS, Sentence
 from pantry_tui.services.batchwork.needs import Glut, needs, yields
+from pantry_tui.services.batchwork.prepared import prepared
 from pantry_tui.services.lookup.shelf_life import keeps
 
 if TYPE_CHECKING:
@@ -131,7 +133,12 @@ def _glut(books: Books, typed: str) -> Glut:
     volume = None if amount else said.amount()
     count = said.take(("",))
     said.finish()
+    named = books.tables.index.named(said.words())
+    if named is None or named.name != said.words():
+        refuse_either(said.words(), books.tables)
     food = food_of(books, said)
+    if food is not None and (odd := prepared(said.words(), food, None)[1]):
+        raise BadInput(f"Not understood: {odd[0]!r}; ask for {food.name} without it.")
     if food is None:
         raise BadInput("Say what there is too much of: pantry-tui methods beets 9 lb.")
     if volume is not None or count is not None:

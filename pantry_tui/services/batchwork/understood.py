@@ -120,7 +120,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     open_ = {one.about for one in asks}
     reading = replace(reading, process=details.pairs)
     meant = either(typed_food, reading.method, p.units) if typed_food else None
-    if meant is not None:
+    if meant is not None and "food" not in open_:
         foods = choices(meant, p.tables)
         problems.insert(0, asked(typed_food, foods, meant.why))
         asks.append(Ask("food", typed_food, foods))

@@ -33,19 +33,19 @@ def _food(tables: Tables, text: str) -> FoodFacts:
     return facts
 
 
-def _as_prepared(tables: Tables, how: Method, typed: str) -> tuple[Method, FoodFacts]:
-    """The food, and whose figures speak for it: a crop that was cut is no whole one any more.
-    Raises BadInput for words that make another thing of it."""
+def _as_prepared(tables: Tables, how: Method, typed: str) -> tuple[Method, FoodFacts, str]:
+    """The food, whose figures speak for it, and what was done to it: a crop that was cut is no
+    whole one any more. Raises BadInput for words that make another thing of it."""
     what = _food(tables, typed)
     if tables.index.named(typed) is not None:
-        return how, what
+        return how, what, ""
     done, odd = prepared(typed, what, how)
     if odd:
         raise BadInput(f"Not understood: {odd[0]!r}; ask for {what.name} without it.")
     if not done:
-        return how, what
+        return how, what, ""
     bare = Batch("", "", what, how, None, process=((PREPARED, done),))
-    return kept_as(bare), as_packed(bare, opened=False).food
+    return kept_as(bare), as_packed(bare, opened=False).food, done
 
 
 def _climates(tables: Tables, method: Method, food: FoodFacts, state: State) -> list[Climate]:
@@ -83,9 +83,9 @@ def keeps(
     has no tested process is not allowed. Raises BadInput for an unknown method, food, climate or
     state.
     """
-    how, what = _as_prepared(tables, method_named(method), food)
+    how, what, done = _as_prepared(tables, method_named(method), food)
     book = replace(tables.book, strict=True) if strictest else tables.book
-    against, untested = _process_against(how, what)
+    against, untested = _process_against(how, what, done)
     standing: State = _word(State, state, "state") or State.SEALED
     place: Climate | None = _word(Climate, climate, "climate")
     if place is None:
@@ -142,11 +142,12 @@ def _refused(
     return {**answer, "allowed": False, "reasons": [why], "sources": list(dict.fromkeys(said))}
 
 
-def _process_against(how: Method, what: FoodFacts) -> tuple[list[str], list[str]]:
+def _process_against(how: Method, what: FoodFacts, done: str) -> tuple[list[str], list[str]]:
     """What forbids canning it so, and what is only said: under pressure no figure stands without a
     tested process; in boiling water published figures for acid food do."""
     rows, advice = processes_named(what.name), load_not_recommended()
-    found = doubt(how, what, "", {}, None, rows, advice)
+    record = {PREPARED: done} if done else {}
+    found = doubt(how, what, "", record, None, rows, advice)
     if found is None:
         return [], []
     said = list(found.problems)

@@ -8,12 +8,13 @@ from collections.abc import Sequence
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.vessels import wrong_size
-from pantry_tui.core.words import Method
+from pantry_tui.core.words import SEVERITY, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.process import load_not_recommended, load_processes
 from pantry_tui.services.batchwork.putup import in_tested_jar, with_altitude
@@ -64,6 +65,7 @@ def correct(
         load_processes(),
         load_not_recommended(),
     )
+    before = _judged(p, batch.id)
     p.book(
         said.Correct(
             batch.id,
@@ -79,7 +81,32 @@ def correct(
     )
     after = p.stock.batches[batch.id]
     when = dates.say(after.made) if after.made else "unknown"
-    return Done(f"Corrected {batch.code} {batch.food.name}: made {when}.", after.doubt)
+    told = f"Corrected {batch.code} {batch.food.name}: made {when}."
+    return Done(told + _milder(before, _judged(p, batch.id)), after.doubt)
+
+
+def _judged(p: Pantry, batch_id: str) -> Judgement | None:
+    """The first container that is still there, None without one."""
+    here = (one for one in p.containers_of(p.stock.batches[batch_id]) if one.here)
+    first = next(here, None)
+    return None if first is None else p.judge(first)
+
+
+def _milder(before: Judgement | None, after: Judgement | None) -> str:
+    """A sentence where the record makes the verdict milder: it does so only if it is true."""
+    if before is None or after is None:
+        return ""
+    order = SEVERITY.index
+    later = before.discard_after and (after.discard_after or date.max) > before.discard_after
+    if not (later or order(after.verdict) > order(before.verdict)):
+        return ""
+    was, now = (_told(one) for one in (before, after))
+    return f" That makes it milder: {was} until now, {now} by this record."
+
+
+def _told(one: Judgement) -> str:
+    until = f" (discard after {dates.say(one.discard_after)})" if one.discard_after else ""
+    return f"{one.verdict}{until}"
 
 
 def _printed(p: Pantry, typed: str) -> date:

@@ -23,12 +23,19 @@ def rows_of(p: Pantry, batch: Batch) -> list[DueRow]:
     """The rows of one batch, by date. Raises StoreError where they are not all of what stands of
     it by the log: the index of lid codes and the counts may both be led astray."""
     found = of_code(p, batch.code)
-    with reading(p.path):
-        if sum(len(row.container_ids) for row in found) != sum(
-            c.here for c in p.containers_of(batch)
-        ):
-            raise Damaged(f"lines of {batch.code} are lost")
+    if not _all_there(p, batch, found):
+        if not p.store.writing:  # another window may have written between the two: both again
+            p.refresh()
+        found = of_code(p, batch.code)
+        with reading(p.path):
+            if not _all_there(p, batch, found):
+                raise Damaged(f"lines of {batch.code} are lost")
     return found
+
+
+def _all_there(p: Pantry, batch: Batch, found: list[DueRow]) -> bool:
+    lying = sum(len(row.container_ids) for row in found)
+    return lying == sum(c.here for c in p.containers_of(batch))
 
 
 def months(p: Pantry, ahead: int = 12) -> list[tuple[str, int]]:

@@ -54,8 +54,8 @@ def test_an_opened_pack_in_the_freezer_keeps_like_a_closed_one(state: State) -> 
 
 def test_a_freezer_that_does_not_freeze_is_a_refrigerator() -> None:
     rules = [rule(90, FREEZER), rule(3)]
-    assert figures(rules, State.SEALED, Climate.FREEZER, 31.0) == [90]
-    assert figures(rules, State.SEALED, Climate.FREEZER, 32.0) == [3]
+    assert figures(rules, State.SEALED, Climate.FREEZER, 28.0) == [90]
+    assert figures(rules, State.SEALED, Climate.FREEZER, 29.0) == [3]
 
 
 STRICTER = [rule(2, status=Status.STRICTER), rule(1, status=Status.STRICTER)]
@@ -111,10 +111,10 @@ def said(
 @pytest.mark.parametrize(
     ("method", "warm", "limits"),
     [
-        (Method.DRIED, 31.0, [90]), (Method.DRIED, 31.5, [9]), (Method.DRIED, 40.0, [9]),
+        (Method.DRIED, 28.0, [90]), (Method.DRIED, 28.5, [9]), (Method.DRIED, 40.0, [9]),
         (Method.DRIED, 40.5, [3]),
         # What needs the cold stands in a refrigerator that is too warm, not in a room.
-        (Method.FROZEN, 31.0, [90]), (Method.FROZEN, 40.0, [9]), (Method.FROZEN, 60.0, [9]),
+        (Method.FROZEN, 28.0, [90]), (Method.FROZEN, 40.0, [9]), (Method.FROZEN, 60.0, [9]),
     ],
 )  # fmt: skip
 def test_a_freezer_that_fails_is_a_room_for_what_needs_no_cold(

@@ -162,7 +162,7 @@ def test_a_look_at_it_stands_and_one_at_what_was_made_unless_it_was_suspected_af
     for suspected_at, looked in ((0, seen), (700, seen), (701, None)):
         of = replace(dried, suspect_from=suspected_at)
         for look in (carried_on(newer, of, never), as_taken(newer, of, never)):
-            assert look.looked == looked
+            assert (look.looked, look.looked_at) == (looked, 700 if looked else 0)
 
 
 # -- the places as they were at a moment -----------------------------------------------------------

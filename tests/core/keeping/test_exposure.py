@@ -55,6 +55,13 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
     ("since nobody knows when, set colder in between", lambda: (
         stew().at(1, 8).read("fridge", 38).at(1, 11).hold("fridge", Climate.FRIDGE, 36)
         .at(1, 12).read("fridge", 45), 1.6), 0, False),
+    ("read warm, and the thermostat set colder", lambda: (
+        stew().at(1, 8).read("fridge", 38).at(1, 12).read("fridge", 45, 30)
+        .at(1, 12.1).hold("fridge", Climate.FRIDGE, 36), 1.7), 0, False),
+    ("read warm, set colder, and read cold", lambda: (
+        stew().at(1, 8).read("fridge", 38).at(1, 12).read("fridge", 45, 30)
+        .at(1, 12.1).hold("fridge", Climate.FRIDGE, 36).at(1, 13).read("fridge", 38), 1.7), 3,
+     True),
     ("moved away the same day, after it was warm", lambda: (
         beef().at(5, 8).read("freezer", 0).at(5, 12).read("freezer", 50)
         .at(5, 12.5).move("chest"), 30), 4, False),

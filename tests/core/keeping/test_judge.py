@@ -184,8 +184,7 @@ def test_what_a_sign_says_stands_beside_the_rest() -> None:
     assert film.reasons == (*plain, "Harmless: White film (Mon 2 Mar 2026).")
     mould = stew().at(1).sign("mould", Verdict.DISCARD).judged(1)
     assert mould.reasons == ("Mould (Mon 2 Mar 2026).", *plain)
-    soft = stew().at(1).sign("one soft piece", Verdict.NEEDS_CARE)
-    soft.box = replace(soft.box, looked=day(1))  # type: ignore[arg-type]
+    soft = stew().at(1).sign("one soft piece", Verdict.NEEDS_CARE).look()
     assert soft.judged(1).reasons == (*plain, "Looked at since: One soft piece (Mon 2 Mar 2026).")
 
 

@@ -122,7 +122,7 @@ def test_what_left_its_freezer_on_the_minute_that_made_it_none_was_frozen_until_
     ("life", "day"),
     [
         # A freezer at 31 F still freezes (USDA Handbook 66); one at 32 F is no refrigerator either.
-        (beef().at(4).hold("freezer", Climate.FREEZER, 31).at(5).thaw(None), 8),
+        (beef().at(4).hold("freezer", Climate.FREEZER, 28).at(5).thaw(None), 8),
         (beef().at(4).hold("freezer", Climate.FREEZER, 32).at(5).thaw(None), 4),
         # A cellar is no refrigerator, however cold.
         (beef().at(4).hold("vault", Climate.CELLAR, 38).at(5).thaw("vault"), 5),
@@ -132,6 +132,9 @@ def test_what_left_its_freezer_on_the_minute_that_made_it_none_was_frozen_until_
         (beef().at(5).thaw("fridge").at(9).move("chest").at(12).thaw("fridge"), 8),
         (beef().at(5).thaw("fridge").at(6).move("chest").at(12).thaw("fridge"), 8),
         (beef().at(5).move("fridge").at(9).move("chest").at(12).thaw("fridge"), 5),
+        # A second word for it says that it is thawed by now, also of what thaws in its freezer.
+        (beef().at(5).thaw(None).at(6).thaw("fridge"), 6),
+        (Told("ground beef", Method.FROZEN, "freezer", State.THAWED).at(5).move("fridge"), 0),
         # Of what a count found to be more than it ever held nobody knows how much thaws.
         (beef("").holding("4 lb", "12 lb").at(5).thaw("fridge"), 6),
     ],
@@ -211,6 +214,10 @@ def test_whatever_many_acts_of_one_day_could_lead_to_is_followed() -> None:
             lambda life: life.move("kitchen"),
         ),
         (lambda life: life.thaw("fridge"), Told.open, lambda life: life.move("freezer")),
+        (lambda life: life.thaw("fridge"), lambda life: life.thaw("fridge", "done")),
+        (Told.open, lambda life: life.thaw(None)),
+        (Told.open, lambda life: life.thaw(None), lambda life: life.move("chest")),
+        (Told.open, lambda life: life.move("kitchen"), lambda life: life.move("chest")),
     ],
 )
 def test_however_acts_of_one_day_were_booked_its_spans_are_the_same(

@@ -78,7 +78,7 @@ def test_each_minute_counts_once() -> None:
         # Cold for what the place ever was.
         ((cut(1, 8, 3.5), read(1, 12.1, 38.0), cut(1, 12.5, 3.5),
           Held(when(5, 8), Climate.FREEZER, 0.0)), [420]),
-        ((cut(1, 8, 3.5), read(1, 12.1, 30.0), cut(1, 12.5, 3.5),
+        ((cut(1, 8, 3.5), read(1, 12.1, 28.0), cut(1, 12.5, 3.5),
           Held(when(5, 8), Climate.FREEZER, 0.0)), [210, 210]),
     ],
 )  # fmt: skip

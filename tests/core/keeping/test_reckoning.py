@@ -293,7 +293,7 @@ def test_a_sealed_figure_holds_opened_food_to_the_cold_as_well() -> None:
 
 def test_frozen_food_with_a_figure_of_safety_is_not_too_warm_where_it_freezes() -> None:
     frozen = life({(SEALED, FREEZER): (SAFETY, 90)}, "freezer", method=Method.FROZEN)
-    assert limits(frozen.at(1).read("freezer", 31, 600)) == [90]
+    assert limits(frozen.at(1).read("freezer", 28, 600)) == [90]
 
 
 def test_while_it_stands_too_warm_it_says_when_the_hours_run_out() -> None:

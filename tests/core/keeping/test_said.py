@@ -181,9 +181,15 @@ def test_signs_stand_first_and_a_harmless_one_changes_nothing() -> None:
 def test_what_wants_a_look_wants_none_once_it_was_looked_at() -> None:
     life = stew().at(1).sign("one soft piece", Verdict.NEEDS_CARE)
     assert life.judged(1).reasons[0] == "One soft piece (Mon 2 Mar 2026)."
-    for looked, since in ((0, False), (1, True), (2, True)):
-        life.box = replace(life.box, looked=MADE + timedelta(days=looked))
-        assert ("Looked at since" in said(life.judged(2))) is since
+    for day, hour, since in ((0, 12, False), (1, 11, False), (1, 12, True), (1, 13, True),
+                             (1, None, False), (2, None, True)):  # fmt: skip
+        assert ("Looked at since" in said(life.at(day, hour).look().judged(3))) is since
+
+
+def test_a_look_of_that_day_says_nothing_of_what_was_seen_at_an_unknown_hour_of_it() -> None:
+    life = stew().at(1, None).sign("one soft piece", Verdict.NEEDS_CARE)
+    assert life.at(1, 12).look().judged(1, 13).verdict is Verdict.NEEDS_CARE
+    assert life.at(2, 0).look().judged(2).verdict is not Verdict.NEEDS_CARE
 
 
 @pytest.mark.parametrize("verdict", [Verdict.DISCARD, Verdict.DO_NOT_TASTE, Verdict.UNKNOWN])

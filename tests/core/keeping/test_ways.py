@@ -243,6 +243,8 @@ def test_once_thawed_fast_it_was_thawed_fast(ways: tuple[str, ...], fast: bool) 
     [
         (beef("freezer").at(5).thaw("fridge"), {True}),
         (beef("freezer").at(5).move("fridge"), {True}),
+        (beef("freezer").at(5).thaw("fridge").at(6).thaw(None), {True}),
+        (Told("ground beef", Method.FROZEN, "freezer", State.THAWED).at(5).move("fridge"), {True}),
         (Told("stew", Method.MEAL, "fridge").at(1).move("freezer").at(5).move("fridge"), {True}),
         (Told("stew", Method.MEAL, "fridge").at(5).thaw(None), {False}),
         (Told("stew", Method.MEAL, "fridge").at(5).move("second fridge"), {False}),

@@ -123,9 +123,25 @@ def test_a_warm_reading_ends_with_the_next_cold_one() -> None:
     assert [one for one in found if one[2] == 45.0] == [(32.0, 80.0, 45.0)]
 
 
+def test_a_warm_reading_does_not_end_with_the_thermostat() -> None:
+    """It is as warm as it was read until it is read again, or is another place."""
+
+    def warm(*facts: Fact) -> list[Told]:
+        return [one for one in told(COLD, read(1, 8, 45.0, 0), *facts) if one[2] == 45.0]
+
+    assert warm(held(1, 9, FRIDGE, 34.0)) == [(32.0, None, 45.0)]
+    assert warm(held(1, 9, FRIDGE, 34.0), read(2, 8, 38.0)) == [(32.0, 56.0, 45.0)]
+    assert warm(held(1, 9, FRIDGE, 34.0), read(2, None, 38.0)) == [(32.0, 72 - 1 / 60, 45.0)]
+    assert warm(held(1, 9, Climate.PANTRY, 60.0)) == [(32.0, 33.0, 45.0)]
+    assert set(warm(held(1, 8, Climate.PANTRY, 60.0))) == {(32.0, None, 45.0)}, "in one minute"
+    assert (33.0, None, 34.0) in told(COLD, read(1, 8, 45.0, 0), held(1, 9, FRIDGE, 34.0))
+    freezer = told(Held(EVER, FREEZER, 0.0), read(1, 8, 45.0, 0), held(1, 9, FREEZER, -5.0))
+    assert (32.0, None, 45.0) in freezer
+
+
 @pytest.mark.parametrize(
     ("climate", "warm", "too"),
-    [(FRIDGE, 40.0, False), (FRIDGE, 40.1, True), (FREEZER, 31.0, False), (FREEZER, 31.1, True),
+    [(FRIDGE, 40.0, False), (FRIDGE, 40.1, True), (FREEZER, 28.0, False), (FREEZER, 28.1, True),
      (ROOM, 99.0, False), (Climate.CELLAR, 60.0, False)],
 )  # fmt: skip
 def test_when_a_place_does_not_hold_the_cold(climate: Climate, warm: float, too: bool) -> None:

@@ -150,8 +150,12 @@ class Told:
         return self
 
     def sign(self, words: str, verdict: Verdict) -> Told:
-        seen = Seen(self.then.day, words, verdict)
+        seen = Seen(self.then.day, words, verdict, self.then.last)
         self.box = replace(self.box, signs=(*self.box.signs, seen))
+        return self
+
+    def look(self) -> Told:
+        self.box = replace(self.box, looked=self.then.day, looked_at=self.then.first)
         return self
 
     def strictest(self) -> Told:

@@ -6,9 +6,13 @@ import pytest
 
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.model import Seen
+from pantry_tui.core.model import DAY_MIN, Seen
 from pantry_tui.core.words import Rating, State, Verdict
 from tests.core.log.book import MADE, Book, crate, day, put_up, use
+
+
+def noon(number: int) -> int:
+    return day(number).toordinal() * DAY_MIN + 720
 
 
 def sign(suspect: str = "", *numbers: int) -> said.Sign:
@@ -23,7 +27,7 @@ def look(*numbers: int) -> said.Sign:
 
 def test_a_sign_stands_on_what_showed_it_and_puts_its_sisters_under_suspicion() -> None:
     batch, boxes = Book().says(put_up(1, 2)).says(sign("b.1 bulges"), on=4).batch()
-    assert boxes["b.1"].signs == (Seen(day(4), "the lid bulges", Verdict.DO_NOT_TASTE),)
+    assert boxes["b.1"].signs == (Seen(day(4), "the lid bulges", Verdict.DO_NOT_TASTE, noon(4)),)
     assert boxes["b.2"].signs == ()
     assert batch.suspect == "b.1 bulges"
     quiet, _ = Book().says(put_up(1, 2)).says(sign(), on=4).batch()
@@ -46,6 +50,26 @@ def test_looked_at_before_the_sign_does_not_count_and_after_it_does() -> None:
     assert boxes["b.3"].signs == (), "a look that shows nothing is no sign"
     _, boxes = book.says(sign("", 2), on=4).batch()
     assert boxes["b.3"].looked == day(3), "a sign that says nothing of the others"
+
+
+@pytest.mark.parametrize(
+    ("looked", "seen", "counts"),
+    [
+        ("14:00", "12:00", True), ("11:00", "12:00", False),
+        # Booked late, each at any hour of that day: the look may have come first.
+        (None, "12:00", False), ("12:00", None, False), (None, None, False),
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("sign_first", [True, False])
+def test_a_look_that_may_have_come_before_the_sign_does_not_count(
+    looked: str | None, seen: str | None, counts: bool, sign_first: bool
+) -> None:
+    book = Book().says(put_up(1, 2))
+    told = [(sign("b.1 bulges"), seen), (look(2), looked)]
+    for payload, at in told if sign_first else told[::-1]:
+        book.says(payload, on=5, at=at, booked=f"{day(9)}T12:00:00+00:00")
+    looked_on = book.batch()[1]["b.2"].looked
+    assert looked_on == (day(5) if counts else None)
 
 
 def test_a_sign_may_be_found_on_what_is_gone_already() -> None:
@@ -77,7 +101,7 @@ def test_marks_of_a_power_cut_in_older_logs_stand_as_signs() -> None:
     marks = tuple(said.Mark(id_, Verdict.DISCARD, "warm for 9 h") for id_ in ("b.2", "c.1"))
     _, boxes = Book().says(put_up(1, 2)).says(said.Outage("fridge", marks=marks), on=3).batch()
     assert boxes["b.1"].signs == ()
-    assert boxes["b.2"].signs == (Seen(day(3), "warm for 9 h", Verdict.DISCARD),)
+    assert boxes["b.2"].signs == (Seen(day(3), "warm for 9 h", Verdict.DISCARD, noon(3)),)
 
 
 @pytest.mark.parametrize(

@@ -65,7 +65,7 @@ def freezer(
         (freezer(24), None), (freezer(24.1), C.THAWED_6H), (freezer(48, full=True), None),
         (freezer(48.1, full=True), C.THAWED_6H),
         # What was read above freezing did not stay frozen, whatever the hours promise.
-        (freezer(24, 31), None), (freezer(24, 31.5), C.COLD), (freezer(24, 40), C.COLD),
+        (freezer(24, 28), None), (freezer(24, 28.5), C.COLD), (freezer(24, 40), C.COLD),
         (freezer(47, 39, full=True), C.COLD), (freezer(10, 38, True), C.COLD),
         (freezer(30, 40), C.COLD), (freezer(48, 40), C.COLD), (freezer(48.1, 40), C.COLD_DAY),
         (freezer(60, 0), None), (freezer(60, 0.05), C.COLD_DAY), (freezer(60, -5), None),
@@ -79,7 +79,7 @@ def freezer(
         (freezer(49, 38, False), C.COLD_DAY), (freezer(60, 0, False), C.COLD_DAY),
         # An opened door promises an hour at most, and not that it is as cold as it was.
         (freezer(0.5, opened=True), C.COLD), (freezer(1, opened=True), C.COLD),
-        (freezer(1.1, opened=True), C.THAWED), (freezer(1, 31, opened=True), None),
+        (freezer(1.1, opened=True), C.THAWED), (freezer(1, 28, opened=True), None),
         (freezer(1, 38, opened=True), C.COLD),
         (freezer(1, None, True, opened=True), C.COLD),
         (freezer(0.5, None, False, opened=True), C.THAWED),

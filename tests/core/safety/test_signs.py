@@ -191,6 +191,8 @@ def test_near_signs_stand_nearest_first_each_wording_once_and_few() -> None:
     assert found[0] is SWOLLEN
     assert len({one.words for one in found}) == len(found)
     assert near_signs(ALL, "fuzzy grey mould")[0] is FUZZ
+    open_ = sign("mould spots", COOK), sign("mould rings", DISCARD), sign("mould spots", TASTE_NOT)
+    assert near_signs(open_, "mould") == [open_[2], open_[1]], "a milder one moves none back"
     assert near_signs(ALL, "xyzzy qwop") == []
     many = [sign(f"white spot {n}") for n in range(9)]
     assert len(near_signs(many, "white spot")) == 5

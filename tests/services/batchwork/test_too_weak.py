@@ -11,6 +11,8 @@ import pytest
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.tables import load_tables
+from pantry_tui.services.batchwork.methods import methods
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.batchwork.sheet import write
 from pantry_tui.services.lookup.shelf_life import keeps
@@ -215,3 +217,14 @@ def test_a_ph_above_the_line_is_no_finished_ferment(tmp_path: Path) -> None:
     found = fermented(tmp_path, "sauerkraut", 30, "5.2")
     assert not found.usable
     assert any("4.6" in one for one in found.reasons)
+
+
+@pytest.mark.parametrize("typed", ["9 lb sprouts", "9 lb green potatoes"])
+def test_ways_are_told_of_no_other_food_than_was_meant(typed: str) -> None:
+    with pytest.raises(BadInput):
+        methods(load_tables(), typed)
+
+
+def test_a_look_up_of_a_dry_pack_is_no_year() -> None:
+    said = keeps(load_tables(), "pressure canned", "carrots dry pack")
+    assert not said["allowed"]

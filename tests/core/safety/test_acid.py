@@ -1,0 +1,91 @@
+"""How much acid a jar of tomatoes takes, against what a person typed (USDA AIB 539, guide 3: two
+tablespoons of bottled lemon juice or half a teaspoon of citric acid a quart, half of it a pint;
+four tablespoons of 5 % vinegar instead)."""
+
+from __future__ import annotations
+
+import pytest
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.acid import too_little_acid
+from pantry_tui.core.safety.record import no_acid, read_details
+from pantry_tui.core.safety.strength import too_weak
+from pantry_tui.core.words import Acidity, Group, Method
+
+TOMATOES = FoodFacts("tomatoes", Group.VEGETABLE, Acidity.ACIDIFIED, frozenset({"tomato"}))
+WATER = Method.BOILING_WATER
+PINT = "1 Tbsp bottled lemon juice or 1/4 tsp citric acid"
+QUART = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
+
+
+@pytest.mark.parametrize(
+    ("jar", "enough", "short"),
+    [
+        ("quart jars", "2 tbsp lemon juice", "1.5 tbsp lemon juice"),
+        ("quart jars", "2 tablespoons bottled lemon juice", "2 teaspoons bottled lemon juice"),
+        ("quart jars", "2 T lemon", "1 T lemon"),
+        ("quart jars", "two tablespoons lemon juice", "a tablespoon lemon juice"),
+        ("quart jars", "30 ml lemon juice", "15 ml lemon juice"),
+        ("quart jars", "6 tsp lime juice", "5 tsp lime juice"),
+        ("quart jars", "1/2 tsp citric acid", "1/4 tsp citric acid"),
+        ("quart jars", "half tsp citric acid", "quarter 1/4 tsp citric acid"),
+        ("quart jars", "½ tsp citric acid", "¼ tsp citric acid"),
+        ("quart jars", "0.5 tsp citric acid", "0,25 tsp citric acid"),
+        ("quart jars", "4 tbsp vinegar", "3 tbsp vinegar"),
+        ("quart jars", "1/4 cup vinegar", "1/8 cup vinegar"),
+        ("pint jars", "1 tbsp lemon juice", "1 tsp lemon juice"),
+        ("pint jars", "1/4 tsp citric acid", "1/8 tsp citric acid"),
+        ("pint jars", "2 tbsp vinegar", "1 tbsp vinegar"),
+        ("half-pint jars", "1 1/2 tsp lemon juice", "1 tsp lemon juice"),
+        ("half-gallon jars", "4 tbsp lemon juice", "2 tbsp lemon juice"),
+        # As the makers of metric jars have it: 15 ml in 500 ml.
+        ("500 ml jars", "15 ml lemon juice", "10 ml lemon juice"),
+        ("1 litre jars", "30 ml lemon juice", "15 ml lemon juice"),
+        # Said of a jar, it is of that jar.
+        ("quart jars", "1 tbsp lemon juice per pint", "1 tbsp lemon juice per quart"),
+        ("pint jars", "2 tbsp lemon juice per quart", "1 tsp lemon juice per pint"),
+        # Of a jar of unknown size, as of the larger.
+        ("jars", "2 tbsp lemon juice", "1 tbsp lemon juice"),
+        ("", "2 tbsp lemon juice", "1 tbsp lemon juice"),
+        # Of several amounts the least.
+        ("quart jars", "2 tbsp or 3 tbsp lemon juice", "2 tbsp or 1 tbsp lemon juice"),
+    ],
+)
+def test_a_jar_takes_so_much_acid_and_no_less(jar: str, enough: str, short: str) -> None:
+    assert not too_little_acid(enough, jar)
+    assert too_little_acid(short, jar)
+    assert too_weak(WATER, TOMATOES, jar, {"acid": enough}, [QUART, PINT]) == []
+    (said,) = too_weak(WATER, TOMATOES, "", {"acid": short, "jar": jar}, [QUART, PINT])
+    assert "is too little" in said
+    assert "twice that for a quart" in said
+
+
+@pytest.mark.parametrize(
+    "acid",
+    ["lemon", "yes", "bottled lemon juice", "citric acid", "lemon juice and citric acid 1/8 tsp"],
+)
+def test_without_an_amount_of_one_acid_nothing_is_reckoned(acid: str) -> None:
+    assert not too_little_acid(acid, "quart jars")
+
+
+@pytest.mark.parametrize("asked", ["none", "as recipe", "1/2 cup bottled lemon juice per 7 quarts"])
+def test_only_a_process_that_asks_for_acid_in_each_jar_has_such_an_amount(asked: str) -> None:
+    assert too_weak(WATER, TOMATOES, "quart jars", {"acid": "1 tsp lemon juice"}, [asked]) == []
+
+
+@pytest.mark.parametrize(
+    ("value", "none"),
+    [
+        ("none", True), ("0", True), ("0 tbsp", True), ("lemon juice 0 tbsp", True),
+        ("0.0 tsp citric acid", True), ("0%", True), ("0.5 tsp citric acid", False),
+        ("10 ml lemon", False), ("lemon", False), ("½ tsp citric acid", False),
+    ],
+)  # fmt: skip
+def test_nought_of_an_acid_is_none(value: str, none: bool) -> None:
+    assert no_acid(value) is none
+
+
+def test_of_two_words_for_the_acid_nought_is_no_acid() -> None:
+    both = read_details([("lemon", "0 tbsp"), ("citric", "1/2 tsp")])
+    assert both.pairs == (("acid", "citric acid 1/2 tsp"),)
+    assert both.problems == ()
