@@ -136,19 +136,19 @@ class _Week:
                 self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
         if self.table.days and not self.chosen:
             self._add_big(self.table.days[0], set(A_HEAD))
-        for day in self.table.days:
+        for day in sorted(self._cooked()):
             self._fill_up(day)
 
     def _fill_up(self, day: date) -> None:
         """More mains for guests, and of those that would be lost."""
         guests = self.appetite.sit(day) > self.appetite.people
-        mains = None if guests else self.pressing
+        mains = set(self.next) - self.keeps if guests else self.pressing
         while self._short_of(Role.MAIN, day, mains) and self._add(day, {Role.MAIN}, mains):
             pass
 
-    def _short_of(self, role: Role, day: date, among: Collection[int] | None) -> bool:
+    def _short_of(self, role: Role, day: date, among: Collection[int]) -> bool:
         """Whether those who sit there could do with one more of its kind, the next `among` some."""
-        coming = (n for n in self.next if n in self.free and (among is None or n in among))
+        coming = (n for n in self.next if n in self.free and n in among)
         one = next((self.free[n] for n in coming if self.free[n].at_table is role), None)
         enough, laid = A_HEAD[role] * self.appetite.sit(day), self._laid(day, role)
         return one is not None and laid < enough and laid + one.servings <= _FILLS * enough
@@ -189,14 +189,9 @@ class _Week:
         coming = (n for n in self.next if among is None or n in among)
         one = next((n for n in coming if self._suits(n, day, roles)), None)
         if one is not None:
-            self._choose(one, self._why_added(self.free[one], day, among is not None), day)
+            why = Why.BEGIN if one in self.pressing else Why.TABLE
+            self._choose(one, Why.DUE if self._due(self.free[one]) else why, day)
         return one is not None
-
-    def _why_added(self, one: Candidate, day: date, presses: bool) -> Why:
-        """As what lies there of it already."""
-        same = (c.why for c in self.chosen if c.day == day and c.candidate.food == one.food)
-        why = Why.BEGIN if presses else Why.TABLE
-        return next(same, Why.DUE if self._due(one) else why)
 
     def _add_big(self, day: date, roles: Collection[Role]) -> bool:
         """One a week of what is too big for the table, where there is nothing smaller."""

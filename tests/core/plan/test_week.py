@@ -290,11 +290,12 @@ def test_ceilings_hold_for_all_that_is_not_forced(
     found = plan(stock, eats, START, need)
     factor = eats.factor(START)
     for group in set(FOODS.values()):
-        # A day without a main is given one: what falls due anyway, else unless the household itself
-        # said how much it eats.
+        # A day without a main is given one, and another of what would be lost: what falls due
+        # anyway, else unless the household itself said how much it eats.
         forced = {Why.MUST} if group in eats.groups else {Why.MUST, Why.TABLE}
         picks = [p for p in found.picks if p.candidate.group is group and p.why not in forced]
-        picks = [p for p in picks if p.why is not Why.DUE or p.candidate.at_table is not Role.MAIN]
+        lost = Why.DUE, Why.BEGIN
+        picks = [p for p in picks if p.why not in lost or p.candidate.at_table is not Role.MAIN]
         free = sum(pick.candidate.servings for pick in picks)
         firsts = {
             p.candidate.food: max(
