@@ -12,6 +12,7 @@ from datetime import date
 from functools import partial
 from importlib import import_module
 from pathlib import Path
+from threading import Timer
 from typing import TYPE_CHECKING
 
 from textual.app import App
@@ -63,6 +64,8 @@ WRONG = (
 
 #: Seconds between two looks at what other windows have written, and at the day.
 LOOKS_EVERY = 1.0
+#: Seconds that the end may take once the terminal is gone or somebody wants the process to end.
+GRACE_S = 3.0
 
 
 class PantryApp(Host):
@@ -120,7 +123,15 @@ class PantryApp(Host):
             # Not every system has them, and only the main thread may ask for them.
             with suppress(NotImplementedError, RuntimeError, ValueError):
                 if number is not None:
-                    loop.add_signal_handler(number, partial(self.exit, return_code=128 + number))
+                    loop.add_signal_handler(number, partial(self.end, 128 + number))
+
+    def end(self, code: int) -> None:
+        """End with that exit code. What is written to a terminal that is gone can wait for ever:
+        then the process ends without it."""
+        last = Timer(GRACE_S, os._exit, (code,))
+        last.daemon = True
+        last.start()
+        self.exit(return_code=code)
 
     def _go_back(self) -> None:
         """To where the app was left today, so that a slip of the quit key costs nothing."""

@@ -62,3 +62,24 @@ def _drain(terminal: int, child: subprocess.Popen[bytes]) -> None:
         raw += os.read(terminal, 65536)
     assert child.poll() is not None, "it did not end"
     assert BACK in raw
+
+
+def test_a_terminal_that_takes_nothing_more_holds_up_no_end(tmp_path: Path) -> None:
+    """A window that is closed at the other end may leave a line that nobody reads."""
+    path = tmp_path / "pantry.db"
+    build_demo(path, TODAY)
+    ours, theirs = pty.openpty()
+    command = [sys.executable, "-m", "pantry_tui", "--store", str(path), "--today", "2026-11-25"]
+    env = {**os.environ, "TERM": "xterm-256color"}
+    child = subprocess.Popen(command, stdin=theirs, stdout=theirs, stderr=theirs, env=env)
+    try:
+        assert "jerky" in _read(ours, ["jerky"], time.monotonic() + 120)
+        os.write(ours, b"SDWD" * 60)  # more is painted than the line holds, and nobody reads it
+        child.send_signal(signal.SIGHUP)
+        assert child.wait(timeout=120) == 128 + signal.SIGHUP
+    finally:
+        child.kill()
+        child.wait()
+        os.close(ours)
+        os.close(theirs)
+    assert verify(path, TODAY).ok
