@@ -10,7 +10,6 @@ is acid by a household's own word alone counts as low in acid.
 from __future__ import annotations
 
 import re
-from datetime import timedelta
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
@@ -50,9 +49,6 @@ _ANIMAL_WORDS = (
     r"bacon|ham|chicken|turkey|duck|goose|lamb|mutton|venison|prawns?|shrimps?|oysters?|clams?|broth|"
     r"anchov(?:y|ies)|salmon|tuna|liver|blood|gelatine?)\b"
 )
-#: No pack of fresh food is dated further ahead, beef under vacuum neither: what is was misread, or
-#: speaks of a tin (common practice, no source).
-LONGEST_USE_BY = timedelta(days=90)
 _SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
 #: Crops that are sold dry.
 _SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
@@ -93,18 +89,6 @@ def use_by(batch: Batch) -> bool:
     tin = re.search(_TIN, batch.size.casefold()) is not None
     airless = is_vacuum_packed(batch) and not batch.food.is_acid
     return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
-
-
-def date_stands_alone(batch: Batch) -> bool:
-    """Whether the date on a pack counts instead of the published days. On what only the cold keeps
-    that is a use-by (USDA FSIS, Food Product Dating: such a date is followed, behind a sell-by or
-    none the days of the chart count; UK FSA: eaten up to the use-by; both from memory), and one
-    that a fresh pack can have; every other date counts beside those days."""
-    if not use_by(batch):
-        return True
-    if batch.printed is None or ("dated", "use-by") not in batch.process:
-        return False
-    return batch.made is None or batch.printed - batch.made <= LONGEST_USE_BY
 
 
 def bought_cold(batch: Batch) -> bool:

@@ -19,11 +19,11 @@ from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import (
     bought_cold,
     can_hurt,
-    date_stands_alone,
     kept_as,
 )
 from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import united
+from pantry_tui.core.keeping.printed import date_stands_alone
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble

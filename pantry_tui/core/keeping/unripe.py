@@ -15,7 +15,7 @@ from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.strength import PH_LINE, measured_ph
+from pantry_tui.core.safety.measured import PH_LINE, read_ph
 from pantry_tui.core.words import Climate, Method, State
 
 #: Vegetables in brine or salt work for two to seven weeks (UC Master Food Preservers, Ferment).
@@ -29,7 +29,7 @@ def unripe(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | Non
     after = [span for span in spans if not span.in_progress]
     if batch.method is not Method.LACTIC or any(span.end >= FOREVER for span in working):
         return None  # nobody has called it ready
-    acidity = measured_ph(dict(batch.process).get("ph", ""))
+    acidity = read_ph(dict(batch.process).get("ph", ""))
     if acidity is not None:
         return _by_ph(acidity)
     if not working or not after:

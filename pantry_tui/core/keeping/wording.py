@@ -8,13 +8,13 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import date_stands_alone
 from pantry_tui.core.keeping.no_day import IN_PROGRESS as IN_PROGRESS
 from pantry_tui.core.keeping.no_day import NO_DAY as NO_DAY
 from pantry_tui.core.keeping.no_day import NO_LIMIT as NO_LIMIT
 from pantry_tui.core.keeping.no_day import NOTHING as NOTHING
 from pantry_tui.core.keeping.no_day import PROCESS as PROCESS
 from pantry_tui.core.keeping.outcome import Outcome
+from pantry_tui.core.keeping.printed import date_stands_alone
 from pantry_tui.core.keeping.quality import Spent
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, guessed

@@ -87,6 +87,31 @@ def read_psi(text: str) -> float | None:
     return None if number is None else number * each
 
 
+#: Above it the spores of botulism can grow in a sealed jar.
+PH_LINE = 4.6
+
+
+def read_ph(text: str) -> float | None:
+    """("4.1") -> 4.1; None where nothing was measured."""
+    match = re.search(r"\d+(?:[.,]\d+)?", text)
+    return float(match[0].replace(",", ".")) if match else None
+
+
+def read_percent(text: str) -> float | None:
+    """The smaller of the percents that are named, None without one."""
+    found = re.findall(r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b|brix)", text.casefold())
+    return min((float(one.replace(",", ".")) for one in found), default=None)
+
+
+def read_fahrenheit(text: str) -> float | None:
+    """("71 C") -> °F; degrees of which nobody says which are °F. None without a number."""
+    found = re.search(r"(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?)?\s*([cf])?\b", text.casefold())
+    if found is None:
+        return None
+    number = float(found[1].replace(",", "."))
+    return number * 9 / 5 + 32 if found[2] == "c" else number
+
+
 _SIZE = (
     r"(?<![a-z])(oz|ounce|ml|millilitre|milliliter|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?"
     r"(?![a-z])"

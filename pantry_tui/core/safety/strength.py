@@ -6,19 +6,17 @@ A sentence each. Amounts in spoons of salt or sugar say nothing without the weig
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
+from pantry_tui.core.safety.measured import PH_LINE, read_fahrenheit, read_percent, read_ph
 from pantry_tui.core.safety.prepared import not_tested
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 
-#: Above it the spores of botulism can grow in a sealed jar.
-PH_LINE = 4.6
 #: The least salt that any vegetable ferment is published with is 2.25 % of the vegetables
 #: (University of Minnesota Extension, Making Sauerkraut), which is 2.2 % of all together.
 FERMENT_SALT_PERCENT = 2.0
@@ -90,7 +88,7 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
         return []
     if denies(salt):
         return ["No salt was used: nothing is published that is kept so without it."]
-    percent = _percent(salt)
+    percent = read_percent(salt)
     if percent is not None and percent < FERMENT_SALT_PERCENT:
         return [
             f"{percent:g} % of salt is too little: no published ferment has less than 2.25 % of "
@@ -103,14 +101,14 @@ def _sugar(method: Method, said: Mapping[str, str]) -> list[str]:
     sugar = said.get("sugar", "")
     if method is not Method.SUGAR or not sugar:
         return []
-    percent = _percent(sugar)
+    percent = read_percent(sugar)
     if denies(sugar) or (percent is not None and percent < SUGAR_PERCENT):
         return [f"Sugar alone keeps nothing that holds less than {SUGAR_PERCENT:g} % of it."]
     return []
 
 
 def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
-    degrees = _fahrenheit(said.get("temperature", ""))
+    degrees = read_fahrenheit(said.get("temperature", ""))
     if degrees is None:
         return []
     poultry = "poultry" in food.classes
@@ -126,7 +124,7 @@ def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]
 def _ph(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
     """pH 4.6 is the line, whatever the recipe promised. What ferments comes down to it: see
     core.keeping.unripe."""
-    value = measured_ph(said.get("ph", ""))
+    value = read_ph(said.get("ph", ""))
     ferments = method in (Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT)
     if value is None or value <= PH_LINE or method is Method.PRESSURE or ferments:
         return []
@@ -135,23 +133,3 @@ def _ph(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
     if method in _IN_VINEGAR:
         return [f"pH {value:g} is above {PH_LINE}: {food.name} is not kept by its acid then."]
     return []
-
-
-def measured_ph(text: str) -> float | None:
-    """("4.1") -> 4.1; None where nothing was measured."""
-    match = re.search(r"\d+(?:[.,]\d+)?", text)
-    return float(match[0].replace(",", ".")) if match else None
-
-
-def _percent(text: str) -> float | None:
-    """The smaller of the percents that are named, None without one."""
-    found = re.findall(r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b|brix)", text.casefold())
-    return min((float(one.replace(",", ".")) for one in found), default=None)
-
-
-def _fahrenheit(text: str) -> float | None:
-    found = re.search(r"(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?)?\s*([cf])?\b", text.casefold())
-    if found is None:
-        return None
-    number = float(found[1].replace(",", "."))
-    return number * 9 / 5 + 32 if found[2] == "c" else number

@@ -68,7 +68,6 @@ def _only_bought(usual: tuple[str, ...]) -> bool:
 def _whole(held: Held) -> bool:
     """Whether it lies as whole crops lie: in a sack, on a string, counted, by the pound."""
     vessel = one(held.vessel.removeprefix("small ").removeprefix("large ").split(" of ")[0])
-    vessel = {"bunche": "bunch", "boxe": "box"}.get(vessel, vessel)
     if vessel in _OF_CROPS:
         return True
     if vessel in _MAYBE or not vessel:

@@ -28,9 +28,12 @@ def read_climate(text: str | None) -> Climate:
         raise BadInput(f"{text[:40]!r} is no climate: write one of {known}.") from None
 
 
-def same_name(one: Place, other: Place) -> bool:
-    """Whether two places that stand in the same one are called alike."""
-    return one.parent == other.parent and one.name.lower() == other.name.lower()
+def is_taken(p: Pantry, name: str, inside: str | None, but: str = "") -> bool:
+    """Whether a place other than `but` is called so in the place `inside`; both are ids."""
+    return any(
+        one.id != but and one.parent == inside and one.name.lower() == name.lower()
+        for one in p.places.values()
+    )
 
 
 @booked
@@ -49,9 +52,8 @@ def add(
     kind = read_climate(climate)
     _check(temp_f, capacity)
     parent = p.find_place(inside).id if inside else None
-    for place in p.stock.places.values():
-        if place.parent == parent and place.name.lower() == shown.lower():
-            raise Refused(f"There is already a place called {shown!r} there.")
+    if is_taken(p, shown, parent):
+        raise Refused(f"There is already a place called {shown!r} there.")
     id_ = "p" + p.next_id()
     target = None if temp_f is None else float(temp_f)
     p.book(said.PlaceAdded(id_, shown, kind, parent, target, capacity))
@@ -73,10 +75,7 @@ def change(
     shown = " ".join((name or old.name).split())
     if name and not has_name(shown):
         raise BadInput("A place needs a name: give one with a letter or a figure in it.")
-    if any(
-        one.id != old.id and one.parent == old.parent and one.name.lower() == shown.lower()
-        for one in p.places.values()
-    ):
+    if is_taken(p, shown, old.parent, but=old.id):
         raise Refused(f"There is already a place called {shown!r} there: `place merge` joins two.")
     kind = read_climate(climate) if climate else old.climate
     _check(temp_f, capacity)

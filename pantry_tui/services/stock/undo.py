@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
+from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.booking import take_back
 from pantry_tui.services.books.logbook import describe
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
-from pantry_tui.services.stock.pick import standing_in
-from pantry_tui.services.stock.places import same_name
+from pantry_tui.services.stock.pick import name_of, standing_in
+from pantry_tui.services.stock.places import is_taken
 from pantry_tui.store import log
 from pantry_tui.store.store import reading
 
@@ -162,20 +163,25 @@ def _refuse_if_in_use(p: Pantry, event: Event, group: Sequence[Event]) -> None:
 
 
 def _refuse_if_places_clash(p: Pantry, group: Sequence[Event]) -> None:
-    """Raises Refused where an act on places, taken back or brought again, would leave two of one
-    name beside each other, or stock in a place that is no more."""
+    """Raises Refused where what is taken back, or brought again, would leave two places of one name
+    beside each other, or stock in a place that is no more."""
     for event in group:
-        if not isinstance(event.payload, said.PlaceAdded | said.PlaceChanged | said.PlaceRemoved):
-            continue
-        place = p.stock.places.get(event.payload.place)
-        if place is None:
-            continue
-        if not place.gone and any(
-            one.id != place.id and not one.gone and same_name(one, place)
-            for one in p.stock.places.values()
-        ):
-            raise Refused(
-                f"Another place is called {place.name!r} now: give that one another name first."
-            )
-        if place.gone and standing_in(p, place.id):
-            raise Refused(f"Something stands in {place.name} again: move that first.")
+        for batch in said.touches(event.payload):
+            found = p.load(batch)
+            here = (one for one in found[1].values() if one.here) if found is not None else ()
+            _refuse_if_gone(p, here)
+        if isinstance(event.payload, said.PlaceAdded | said.PlaceChanged | said.PlaceRemoved):
+            place = p.ever.get(event.payload.place)
+            if place is not None and place.gone:
+                _refuse_if_gone(p, standing_in(p, place.id))
+            elif place is not None and is_taken(p, place.name, place.parent, but=place.id):
+                raise Refused(
+                    f"Another place is called {place.name!r} now: give that one another name first."
+                )
+
+
+def _refuse_if_gone(p: Pantry, containers: Iterable[Container]) -> None:
+    for one in containers:
+        place = p.ever.get(one.place)
+        if place is not None and place.gone:
+            raise Refused(f"{name_of(p, one)} would stand in {place.name}, which is no more.")

@@ -12,6 +12,7 @@ from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, one_batch, outage, places, readings, undo, view
+from pantry_tui.services.stock.moving import move
 from pantry_tui.services.stock.places_ever import begins_with, place_ever
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.seen import At
@@ -205,3 +206,16 @@ def test_a_removal_is_not_taken_back_where_another_place_has_the_name_by_now(p: 
     with pytest.raises(Refused, match="Another place is called 'garage'"):
         undo.undo(p, removed)
     assert p.find_place("garage").climate == "pantry"
+
+
+def test_a_move_out_of_a_place_that_is_no_more_is_not_taken_back(p: Pantry) -> None:
+    code = up(p, "1 1 lb pack ground beef, frozen, garage")
+    move(p, code, "chest")
+    moved = newest_id(p)
+    places.remove(p, "garage")
+    with pytest.raises(Refused, match=f"{code}/1 would stand in garage, which is no more"):
+        undo.undo(p, moved)
+    assert [row.place for row in view.due(p)] == ["chest"]
+    undo.undo(p)
+    undo.undo(p, moved)
+    assert [row.place for row in view.due(p)] == ["garage"]
