@@ -3,16 +3,12 @@
 from __future__ import annotations
 
 import os
-import signal
 import sys
-from asyncio import get_running_loop
 from collections.abc import Iterable
-from contextlib import suppress
 from datetime import date
 from functools import partial
 from importlib import import_module
 from pathlib import Path
-from threading import Timer
 from typing import TYPE_CHECKING
 
 from textual.app import App
@@ -21,6 +17,7 @@ from textual.events import Key
 from textual.screen import Screen
 
 from pantry_tui.app import commands
+from pantry_tui.app.endings import WRONG, heed_signals
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.due import DueScreen
 from pantry_tui.app.screens.listing import ListScreen
@@ -57,15 +54,8 @@ SOON = (
 )
 SOON_AFTER = 0.3
 
-WRONG = (
-    "Something is wrong inside the program ({}) and the app has ended: what was done before is "
-    "booked; start it again with PANTRY_DEBUG=1 and report what it prints."
-)
-
 #: Seconds between two looks at what other windows have written, and at the day.
 LOOKS_EVERY = 1.0
-#: Seconds that the end may take once the terminal is gone or somebody wants the process to end.
-GRACE_S = 3.0
 
 
 class PantryApp(Host):
@@ -101,7 +91,7 @@ class PantryApp(Host):
     def on_mount(self) -> None:
         self.animation_level = "none"
         if not self.is_headless:
-            self._heed_signals()
+            heed_signals(self)
         self._take_settings()
         for sentence in self.pantry.store.told:
             self.call_after_refresh(self.tell, sentence)
@@ -113,25 +103,6 @@ class PantryApp(Host):
             from pantry_tui.app.screens.first import greet
 
             self.call_after_refresh(greet, self)
-
-    def _heed_signals(self) -> None:
-        """Told to end, or with its terminal gone, the app leaves the terminal as it was. What was
-        done is booked already."""
-        loop = get_running_loop()
-        for name in ("SIGTERM", "SIGHUP"):
-            number = getattr(signal, name, None)
-            # Not every system has them, and only the main thread may ask for them.
-            with suppress(NotImplementedError, RuntimeError, ValueError):
-                if number is not None:
-                    loop.add_signal_handler(number, partial(self.end, 128 + number))
-
-    def end(self, code: int) -> None:
-        """End with that exit code. What is written to a terminal that is gone can wait for ever:
-        then the process ends without it."""
-        last = Timer(GRACE_S, os._exit, (code,))
-        last.daemon = True
-        last.start()
-        self.exit(return_code=code)
 
     def _go_back(self) -> None:
         """To where the app was left today, so that a slip of the quit key costs nothing."""

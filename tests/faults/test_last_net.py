@@ -9,7 +9,8 @@ from typing import Any
 
 import pytest
 
-from pantry_tui.app.main import WRONG, PantryApp
+from pantry_tui.app.endings import WRONG
+from pantry_tui.app.main import PantryApp
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.safekeeping.transfer import export_log, import_log
 from pantry_tui.services.safekeeping.verify import verify

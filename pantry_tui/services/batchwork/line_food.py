@@ -251,23 +251,30 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
     if near:
         food.slips, food.method_typed = near, " ".join(left)
         return
-    if has_food:
-        other = kitchen.composer.meant([word for word in words if word not in FILLERS])
-        foods = [other.facts.name] if other.facts is not None and not other.strange else []
-        if not foods and AND & set(words):
-            called = [kitchen.composer.called(word) for word in left]
-            foods = [one.name for one in called if one is not None]
-            foods = foods if len(foods) == len(left) else []
-        if foods == [food.name]:
-            food.typed += f" {' '.join(words)}"  # another name of the same food
-            return
-        if (foods or (other.either and not other.strange)) and food.ask is None:
-            second = " and ".join(foods) or " ".join(words)
-            choices = (food.name or food.typed, second)
-            why = f"Two foods are named, {choices[0]} and {choices[1]}: give each its own line."
-            food.ask = (" ".join(words), choices, why)
-            return
+    if has_food and _names_food(food, words, left, kitchen):
+        return
     food.unread += stretches(words, left)
+
+
+def _names_food(food: Food, words: list[str], left: list[str], kitchen: Kitchen) -> bool:
+    """Whether the words name a food: the same one by another name, or a second one, which is
+    asked about."""
+    other = kitchen.composer.meant([word for word in words if word not in FILLERS])
+    whole = not other.strange
+    foods = [other.facts.name] if other.facts is not None and whole else []
+    if not foods and AND & set(words):
+        called = [one for word in left if (one := kitchen.composer.called(word)) is not None]
+        foods = [one.name for one in called] if len(called) == len(left) else []
+    if foods == [food.name]:
+        food.typed += f" {' '.join(words)}"
+        return True
+    if food.ask is not None or not (foods or (other.either and whole)):
+        return False
+    second = " and ".join(foods) or " ".join(words)
+    choices = (food.name or food.typed, second)
+    why = f"Two foods are named, {choices[0]} and {choices[1]}: give each its own line."
+    food.ask = (" ".join(words), choices, why)
+    return True
 
 
 def _adds(food: Food, words: list[str], kitchen: Kitchen) -> bool:
