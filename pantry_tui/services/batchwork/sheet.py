@@ -8,15 +8,17 @@ from typing import NamedTuple
 
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.measured import CANNERS, read_canner, read_jar
-from pantry_tui.core.safety.process import ProcessRow, doubt, standing
+from pantry_tui.core.safety.process import ProcessRow, standing
 from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.batchwork import BatchTables, BlanchRow, load_batchwork
-from pantry_tui.reference.process import load_not_recommended, processes_named
+from pantry_tui.reference.process import processes_named
 from pantry_tui.services.batchwork.calc.answer import span
+from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.recheck import strictest_altitude
 
 _CANNED = ("altitude", "jar", "pack", "headspace", "acid")
 #: What is asked for, in order.
@@ -68,8 +70,8 @@ def fields(p: Pantry, code: str) -> list[Asked]:
 
 
 def _problems(p: Pantry, batch: Batch, record: dict[str, str]) -> Sequence[str]:
-    rows, advice = _processes(batch), load_not_recommended()
-    found = doubt(batch.method, batch.food, batch.size, record, p.altitude_ft, rows, advice)
+    feet = strictest_altitude(p, batch)
+    found = checked(p, batch.method, batch.food, batch.size, record, feet)
     return found.problems if found is not None else ()
 
 
