@@ -127,8 +127,23 @@ class Stock:
         if found is None:
             self.loaded[id_] = None
             return
-        batch = replace(found[0], food=self._food(found[0].food))
+        batch = self._checked_today(replace(found[0], food=self._food(found[0].food)))
         self.loaded[id_] = batch, {one.id: one for one in found[1]}
+
+    def _checked_today(self, batch: Batch) -> Batch:
+        """With what publications say today against its process too: a check that is new since it
+        was put up reaches it. What stood against it then stands."""
+        if not batch.process:
+            return batch
+        from pantry_tui.services.batchwork.checked import checked
+        from pantry_tui.services.stock.recheck import strictest_altitude
+
+        feet = strictest_altitude(self._p, batch)
+        found = checked(self._p, batch.method, batch.food, batch.size, dict(batch.process), feet)
+        new = [one for one in found.problems if one not in batch.doubt] if found else []
+        if found is None or not new:
+            return batch
+        return replace(batch, doubt=(*batch.doubt, *new), possible=found.still_possible)
 
     def _food(self, food: FoodFacts) -> FoodFacts:
         """Food facts come from the tables of today where these have it, so that a corrected row

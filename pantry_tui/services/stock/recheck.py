@@ -5,9 +5,11 @@ says it (`correct CODE --process altitude=500ft`)."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.events import standing
+from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.payloads import Correct
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.record import known
@@ -23,12 +25,26 @@ def strictest_altitude(p: Pantry, batch: Batch) -> int | None:
     """The highest feet that the household said at any time since the batch was put up, what stood
     then among them; None where nobody said."""
     heights: list[int] = []
+    for event, feet in p.once("altitudes", lambda: list(_altitudes(p))):
+        if _before(event, batch):
+            heights.clear()
+        heights.append(feet)
+    return max(heights, default=None)
+
+
+def _altitudes(p: Pantry) -> Iterator[tuple[Event, int]]:
     for event in standing(log.of_household(p.store.db)):
         if isinstance(event.payload, said.Household) and event.payload.altitude_ft is not None:
-            if batch.booked is not None and event.day < batch.booked:
-                heights.clear()
-            heights.append(event.payload.altitude_ft)
-    return max(heights, default=None)
+            yield event, event.payload.altitude_ft
+
+
+def _before(event: Event, batch: Batch) -> bool:
+    """Whether it was booked before the batch; by the day alone where the batch came with an id of
+    another kind."""
+    mine = batch.id[1:]
+    if len(mine) == len(event.id):
+        return event.id < mine
+    return batch.booked is not None and event.day < batch.booked
 
 
 def for_altitude(p: Pantry, was: int | None) -> tuple[str, ...]:
