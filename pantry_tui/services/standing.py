@@ -15,6 +15,7 @@ from pantry_tui.store import log
 from pantry_tui.store.store import reading
 
 if TYPE_CHECKING:
+    from pantry_tui.core.safety.process import Doubt
     from pantry_tui.services.pantry import Pantry
 
 #: A batch with its containers by id; None where its put-up was taken back.
@@ -138,8 +139,13 @@ class Stock:
         from pantry_tui.services.batchwork.checked import checked
         from pantry_tui.services.stock.recheck import strictest_altitude
 
+        # A record is like the next one of its food, so that few are looked at.
+        key = batch.method, batch.food, batch.size, batch.process
         feet = strictest_altitude(self._p, batch)
-        found = checked(self._p, batch.method, batch.food, batch.size, dict(batch.process), feet)
+        known: dict[object, Doubt | None] = self._p.once("checked", dict)
+        if (key, feet) not in known:
+            known[key, feet] = checked(self._p, *key[:3], dict(batch.process), feet)
+        found = known[key, feet]
         new = [one for one in found.problems if one not in batch.doubt] if found else []
         if found is None or not new:
             return batch

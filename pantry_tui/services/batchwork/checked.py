@@ -5,9 +5,9 @@ from __future__ import annotations
 
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
-from pantry_tui.core.safety.process import Doubt, doubt
+from pantry_tui.core.safety.process import Doubt, ProcessRow, doubt
 from pantry_tui.core.words import Method
-from pantry_tui.reference.process import load_not_recommended, load_processes
+from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.services.pantry import Pantry
 
 
@@ -22,8 +22,14 @@ def checked(
     """Why no publication stands for a process, None where nothing speaks against it. Altitude in
     feet, unless the record has one."""
     jarred = in_tested_jar(p, method, food, size, record)
-    rows, advice = load_processes(), load_not_recommended()
+    rows, advice = processes_of(method, food), load_not_recommended()
     return doubt(method, food, size, jarred, altitude_ft, rows, advice)
+
+
+def processes_of(method: Method, food: FoodFacts) -> tuple[ProcessRow, ...]:
+    """The processes of a food; of one in vinegar also those of the pickle that it is."""
+    pickle = processes_named(f"pickled {food.name}") if method is Method.VINEGAR_PICKLE else ()
+    return tuple(dict.fromkeys((*processes_named(food.name), *pickle)))
 
 
 def in_tested_jar(
