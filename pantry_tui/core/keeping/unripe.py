@@ -55,8 +55,14 @@ _WORK_AS = {
     ),
 }  # fmt: skip
 _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
-#: No vegetables, whatever group they are sold in: nothing is published of how long they work.
-_FUNGI = r"(?i)mushroom|shiitake|enoki|truffle|chanterelle|morel|porcini|\bceps?\b|fung(i|us)"
+#: No vegetables, whatever group they are sold in, fungi and dry seeds: nothing is published of how
+#: long they work.
+_NO_VEGETABLE = (
+    r"(?i)mushroom|shiitake|enoki|truffle|chanterelle|morel|porcini|\bceps?\b|fung(i|us)|"
+    r"chickpea|garbanzo|\bdr(y|ied) (bean|pea)|natto|tempeh"
+)
+#: Drinks that are vegetables in brine.
+_VEGETABLE_DRINKS = frozenset({"beet kvass"})
 _WARM = (Climate.ROOM, Climate.PANTRY, Climate.CELLAR)
 _MEASURE = f"Measure it and record its pH (ph=3.9): above {PH_LINE} it is not done."
 
@@ -82,12 +88,13 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
         return Trouble(
             f"pH {acidity:g} is above {PH_LINE}: it has not fermented enough to be eaten."
         )
-    if not working or not after:
-        return None
-    ready = min(span.day for span in after)
+    ready = min((span.day for span in after), default=None) if working else None
     if acidity is not None and acidity >= PH_LEAST and _in_time(batch.ph_day, ready):
         return None
-    return _by_salt(batch) or _by_days(batch, working, ready, zone, book)
+    found = _by_salt(batch)
+    if found is not None or ready is None:
+        return found
+    return _by_days(batch, working, ready, zone, book)
 
 
 def _ferments(batch: Batch) -> bool:
@@ -107,7 +114,10 @@ def _ferments(batch: Batch) -> bool:
     return salt is None or salt < HEAVY_PERCENT
 
 
-def _in_time(measured: date | None, ready: date) -> bool:
+def _in_time(measured: date | None, ready: date | None) -> bool:
+    """Whether a pH speaks of the finished ferment: any does of what was put up finished."""
+    if ready is None:
+        return True
     return measured is not None and measured >= ready - timedelta(days=PH_DAYS)
 
 
@@ -196,11 +206,12 @@ def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:
 
 
 def _as_vegetables(food: FoodFacts) -> bool:
-    """Whether the time for vegetables speaks of it: of no fungus, and of no bean paste, grain or
-    milk, which others work on than sour vegetables (some of them turn it alkaline)."""
-    if re.search(_FUNGI, food.name):
+    """Whether the time for vegetables speaks of it: of no fungus, and of no bean paste, grain, milk
+    or sweet drink, which others work on than sour vegetables (some of them turn it alkaline)."""
+    if re.search(_NO_VEGETABLE, food.name):
         return False
-    return food.group in _CROPS or (food.group in (Group.RELISH, Group.DRINK) and food.is_acid)
+    relish = food.group is Group.RELISH and food.is_acid
+    return food.group in _CROPS or relish or food.name in _VEGETABLE_DRINKS
 
 
 def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:

@@ -164,7 +164,20 @@ def test_a_ph_that_no_ferment_has_frees_nothing(ph: str) -> None:
 
 @pytest.mark.parametrize(
     "food",
-    ["natto", "tempeh", "mushrooms", "shiitake", "yogurt", "kefir", "chickpeas", "soybeans", "miso"],
+    [
+        "natto",
+        "tempeh",
+        "mushrooms",
+        "shiitake",
+        "yogurt",
+        "kefir",
+        "water kefir",
+        "kombucha",
+        "chickpeas",
+        "dry beans",
+        "soybeans",
+        "miso",
+    ],
 )
 def test_of_what_no_time_is_published_none_is_said(food: str) -> None:
     found = ferment(food, 40).judged(41)
@@ -198,6 +211,18 @@ def test_of_salt_that_nobody_knows_nothing_is_offered(salt: str) -> None:
     found = salted("snap beans", 60, salt).judged(61)
     assert not found.usable
     assert "how much salt" in found.reasons[0]
+
+
+@pytest.mark.parametrize(
+    ("salt", "ph", "usable"),
+    [("", "", False), ("12%", "", False), ("2.5%", "", True), ("25%", "", True), ("", "3.9", True)],
+)
+def test_what_was_put_up_finished_under_salt_needs_its_salt_too(
+    salt: str, ph: str, usable: bool
+) -> None:
+    record = {key: value for key, value in (("salt", salt), ("ph", ph)) if value}
+    told = Told("snap beans", Method.SALTED, "fridge", State.SEALED, **record)
+    assert told.judged(1).usable is usable
 
 
 @pytest.mark.parametrize("salt", ["6%", "12%", "19%", "3 tbsp per lb", "1 lb to 5 lb"])
