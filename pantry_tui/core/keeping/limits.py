@@ -160,8 +160,8 @@ def _weigh(
     over = safety is not None and not wording.ahead(safety, now)
     runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
-    if runs_out is not None:
-        limits = limits[1:]  # while its two hours run, no later day is said of it
+    if runs_out is not None:  # while its two hours run, no later day is said of it
+        limits = [one for one in limits if one[1] is not None and one[1].day <= now.day]
     reasons = wording.first_words(doubted, in_progress, outcomes, over)
     reasons += wording.hurry(reckoning, runs_out)
     reasons += [wording.because(word, limit) for word, limit in limits if limit is not None]

@@ -31,7 +31,7 @@ PAGE = 60
 #: What is ticked with a pen.
 BOX = "[ ]"
 #: In the place of a day, since the two hours may be over before anybody reads it.
-TOO_WARM = "too warm: now or never"
+TOO_WARM = "too warm: 2 hours only"
 _OVER = {
     "must go": "Must go: do not eat",
     "open": "Open and thawed",
