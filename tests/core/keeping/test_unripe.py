@@ -192,7 +192,7 @@ def test_of_what_no_time_is_published_none_is_said(food: str) -> None:
 
 def salted(food: str, days: int, salt: str = "", ph: str = "") -> Told:
     more = {"salt": salt} if salt else {}
-    return ferment(food, days, ph=ph, method=Method.SALTED, **more)
+    return ferment(food, days, "kitchen", ph, measured=None, method=Method.SALTED, **more)
 
 
 @pytest.mark.parametrize("salt", ["2.5%", "5%"])
@@ -221,7 +221,7 @@ def test_what_was_put_up_finished_under_salt_needs_its_salt_too(
     salt: str, ph: str, usable: bool
 ) -> None:
     record = {key: value for key, value in (("salt", salt), ("ph", ph)) if value}
-    told = Told("snap beans", Method.SALTED, "fridge", State.SEALED, **record)
+    told = Told("snap beans", Method.SALTED, "fridge", State.SEALED, 10, **record)
     assert told.judged(1).usable is usable
 
 
