@@ -106,13 +106,16 @@ def _by_dates(
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
-    return _weigh(reckoning, start, places, against, _may_harm(batch, spans, book))
+    return _weigh(reckoning, start, places, against, _may_harm(batch, container, spans, book))
 
 
-def _may_harm(batch: Batch, spans: Sequence[Span], book: Rulebook) -> list[Trouble]:
+def _may_harm(
+    batch: Batch, container: Container, spans: Sequence[Span], book: Rulebook
+) -> list[Trouble]:
     """What makes harmful what else could not hurt: nobody knows how it was canned, or it is no
     finished ferment."""
-    origin, raw = unknown_origin(batch), unripe(batch, spans, book)
+    origin = unknown_origin(batch)
+    raw = unripe(batch, spans, container.turns[0].when.zone, book)
     return [*([Trouble(origin)] if origin else []), *([raw] if raw is not None else [])]
 
 
