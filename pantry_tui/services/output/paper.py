@@ -19,7 +19,7 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, State, Verdict
 from pantry_tui.errors import Refused
-from pantry_tui.services.output.door import BOX, door
+from pantry_tui.services.output.door import BOX, TOO_WARM, door
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.output.page import page
 from pantry_tui.services.output.stocktake import PEN, count_sheet
@@ -112,6 +112,8 @@ def _cells(row: DueRow) -> tuple[str, ...]:
             dates.say(row.good_until) if row.good_until and not doubt else "none",
             "in doubt"
             if doubt
+            else TOO_WARM
+            if row.hurried
             else dates.say(last)
             if last
             else instead_of_day(row.discard_after_why),

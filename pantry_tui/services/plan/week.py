@@ -20,8 +20,9 @@ from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.candidates import needs, unasked
+from pantry_tui.services.plan.candidates import unasked
 from pantry_tui.services.plan.dishes import dishes
+from pantry_tui.services.plan.needs import needs
 from pantry_tui.services.plan.rows import WeekView
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft

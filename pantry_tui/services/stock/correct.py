@@ -68,6 +68,7 @@ def correct(
             doubt=doubted.problems if doubted else (),
             possible=doubted.still_possible if doubted else "",
             printed=_printed(p, printed) if printed is not None else None,
+            measured="ph" in dict(details.pairs),
         )
     )
     after = p.stock.batches[batch.id]
