@@ -136,7 +136,7 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         return value if "brine" in value.casefold() else f"{value} brine"
     if key == "by" and value.casefold() in YES:
         return "somebody else"
-    if key == "by" and value.casefold() in NO:
+    if key == "by" and plain.startswith("gift") and value.casefold() in NO:
         return "us"
     return value
 
