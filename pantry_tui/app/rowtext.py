@@ -83,6 +83,8 @@ def until(row: DueRow) -> str:
     if row.verdict is Verdict.DISCARD:
         past = row.discard_after is not None and (row.days_left or 0) < 0
         return f"discard {near_day(row.discard_after, row.days_left)}" if past else "discard now"
+    if row.hurried:
+        return "too warm: now"
     when = act_by(row)
     if when is None or row.verdict is Verdict.UNKNOWN:
         why = _SHORT_WHY.get(row.discard_after_why, row.discard_after_why)

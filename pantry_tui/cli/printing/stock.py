@@ -30,7 +30,8 @@ _OVER = {
 
 
 def due(rows: Sequence[DueRow], *, heads: bool = False) -> list[str]:
-    """The stock list, with `heads` over its parts, and under it why what is unfit must go."""
+    """The stock list, with `heads` over its parts, and under it why what is unfit must go
+    and what stands too warm must be eaten now."""
     if not rows:
         return ["Nothing is in store here: put something up with `pantry-tui putup`."]
     first, *lines = table(_HEADS, map(_due_cells, rows))
@@ -38,7 +39,7 @@ def due(rows: Sequence[DueRow], *, heads: bool = False) -> list[str]:
         lines = list(_under_heads(lines, rows))
     lines = [first, *lines]
     lines += _standing(rows)
-    unfit = [row for row in rows if row.verdict in UNFIT]
+    unfit = [row for row in rows if row.verdict in UNFIT or row.hurried]
     for row in unfit:
         lines.append(f"{row.code} {clean(row.food)}: {row.verdict}. {clean(' '.join(row.reasons))}")
     if unfit:

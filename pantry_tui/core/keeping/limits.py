@@ -163,12 +163,15 @@ def _weigh(
     over = safety is not None and not wording.ahead(safety, now)
     runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
+    if runs_out is not None:  # while its two hours run, no later day is said of it
+        limits = [one for one in limits if one[1] is not None and one[1].day <= now.day]
     reasons = wording.first_words(doubted, in_progress, outcomes, over)
     reasons += wording.hurry(reckoning, runs_out)
     reasons += [wording.because(word, limit) for word, limit in limits if limit is not None]
-    reasons += wording.guesses(batch.food, (limit for _, limit in limits))
+    reasons += wording.guesses(batch.food, (safety, quality))
     reasons += wording.notes(reckoning, here, safety)
-    rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
+    both = (limit.rule for limit in (safety, quality) if limit is not None)
+    rules = [rule for rule in both if rule is not None]
     if doubted is not None:
         rules += [rule for rule in doubted.rules if rule not in rules]
         reasons += [one.wording for one in doubted.rules]

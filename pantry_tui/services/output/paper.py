@@ -19,7 +19,7 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, State
 from pantry_tui.errors import Refused
-from pantry_tui.services.output.door import BOX, door
+from pantry_tui.services.output.door import BOX, TOO_WARM, door
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.output.page import page
 from pantry_tui.services.output.stocktake import PEN, count_sheet
@@ -102,6 +102,8 @@ def _last_day(row: DueRow) -> str:
     """Of what is in doubt no day is told that would say that it may be eaten until then."""
     if row.in_doubt:
         return DOUBT
+    if row.hurried:
+        return TOO_WARM
     return dates.say(row.last_day) if row.last_day else instead_of_day(row.why_no_last_day)
 
 

@@ -46,6 +46,7 @@ class DueRow(NamedTuple):
     standing: tuple[str, ...] = ()  # said beside any verdict; the last of `reasons` too
     left: Left = Left(1, "")  # what is in each
     vessel: str = ""  # "jars", "crates", "" where nobody said
+    hurried: bool = False  # it stands too warm, and its two hours run
     loose: bool = False  # never opened: a part of it must be named when it is taken
 
     @property
