@@ -69,7 +69,8 @@ def _lines(found: Any) -> list[str]:
         else []
     )
     if found.booked:
-        lines.append(f"Put up {counted(found.batches, 'batches')}; one undo takes all of it back.")
+        them = agreed(found.batches, "it", "all of them")
+        lines.append(f"Put up {counted(found.batches, 'batches')}; one undo takes {them} back.")
     elif not found.bad and not found.asks:
         lines.append(f"{counted(found.rows, 'rows')} can be put up; nothing was booked.")
     return lines

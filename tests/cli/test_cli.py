@@ -348,5 +348,5 @@ def test_two_places_are_merged_and_one_thing_is_one(run: Run) -> None:
     assert run("place", "add", "shelf 3", "--climate", "pantry")[0] == 0
     _, _, err = run("place", "remove", "shelf 2")
     assert "1 container stands in shelf 2: say where it goes" in err
-    _, out, _ = run("place", "merge", "shelf 2", "shelf 3")
+    _, out, _ = run("place", "merge", "shelf 2", "--into", "shelf 3")
     assert out.startswith("Merged the place shelf 2; 1 container went to shelf 3.")
