@@ -12,6 +12,7 @@ from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_l
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.text import clean
+from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.books.year_words import year_of_losses
@@ -25,6 +26,8 @@ from pantry_tui.services.rows import (
 )
 from pantry_tui.services.stock.rows import DueRow
 
+#: Verdicts of which the dates say enough where a line is typed.
+_DATED = (Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST, Verdict.NEEDS_CARE)
 #: Cells of the longest bar of the loss record.
 LOSS_BAR = 12
 
@@ -50,6 +53,14 @@ def so_many(reading: PutUpReading) -> str:
         )
     between = " × " if vessel[:1].isdigit() else " "
     return f"{reading.count}{between}{vessel}".strip()
+
+
+def why_not(made: PutUp) -> list[str]:
+    """What stands against a batch as it is put up, its cause first; nothing where its dates say
+    it all."""
+    if made.verdict in _DATED:
+        return []
+    return [clean(one) for one in made.reasons if "is assumed for its place" not in one]
 
 
 def _made(view: BatchView) -> str:
@@ -235,6 +246,7 @@ def reading_text(
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             f"verdict        {verdict(made.verdict)}",
         ]
+        lines += [f"why            {one}" for one in why_not(made)]
         lines += [f"take care      {clean(one)}" for one in made.cautions]
     if reading.unread:
         lines.append("not understood: " + ", ".join(clip(word, 60) for word in reading.unread))
