@@ -50,6 +50,14 @@ _ANIMAL_WORDS = (
     r"anchov(?:y|ies)|salmon|tuna|liver|blood|gelatine?)\b"
 )
 _SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
+#: Dry, salted or in spirit as they are sold: a shop keeps them on a shelf in whatever pack.
+_SOLD_TO_STAND = frozenset(
+    {
+        "soy sauce", "mustard", "miso", "gochujang", "hoisin sauce", "oyster sauce", "bouillon",
+        "sauce mixes", "salted vegetables", "salted herbs", "mushroom ketchup", "coffee", "tea",
+        "water", "cream liqueur",
+    }
+)  # fmt: skip
 #: Crops that are sold dry.
 _SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
 
@@ -99,6 +107,23 @@ def bought_cold(batch: Batch) -> bool:
         return False
     dry = food.group in (Group.GRAIN, Group.FAT) or "nut" in food.classes
     return not (dry or re.search(_SHELF_READY, batch.size.casefold()))
+
+
+def only_cold(batch: Batch) -> bool:
+    """Whether the cold alone keeps it: moist food that is low in acid, and juice, which may be raw,
+    in no pack that stands on a shop's shelf."""
+    if batch.method is not Method.BOUGHT or stands_by_itself(batch):
+        return False
+    if re.search(_SHELF_READY, batch.size.casefold()):
+        return False
+    return "juice" in batch.food.classes or bought_cold(batch)
+
+
+def stands_by_itself(batch: Batch) -> bool:
+    """Whether a shop keeps it on a shelf in any pack: salt, sugar, spirit or dryness keeps it."""
+    food = batch.food
+    sugared = food.group is Group.SWEET and not food.classes & (_HURTS | {"bean"})
+    return sugared or food.name in _SOLD_TO_STAND or food.name.startswith("canned ")
 
 
 def _sprouted(food: FoodFacts) -> bool:

@@ -8,14 +8,19 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.harm import use_by
+from pantry_tui.core.keeping.harm import is_vacuum_packed, stands_by_itself, use_by
+from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.prepared import is_cut
 from pantry_tui.core.words import Climate, Group
 
-#: No pack of fresh food is dated further ahead, beef under vacuum neither: what is was misread, or
-#: speaks of a tin (common practice, no source).
-LONGEST_USE_BY = timedelta(days=90)
+#: Days from the day it was bought behind which a use-by was misread, or speaks of a tin: no pack of
+#: its kind is dated further ahead. Mince, raw fish and shellfish, sprouts, what is cut, sushi; raw
+#: poultry and meat; meat under vacuum; cooked meals; all else. This program's choice, no source.
+_AT_ONCE, _RAW, _VACUUM, _COOKED, LONGEST_USE_BY = 14, 21, 60, 30, 90
+_SOONEST = frozenset({"ground-meat", "sprout"})
+_SOONEST_NAMES = frozenset({"rice balls", "mixed fruit"})
 #: Days further ahead than on any pack that only a refrigerator keeps, but for hard cheese and
 #: butter; and on cooked food. This program's choice.
 _FURTHEST, _COOKED_FURTHEST = 180, 60
@@ -31,7 +36,31 @@ def date_stands_alone(batch: Batch) -> bool:
         return True
     if batch.printed is None or ("dated", "use-by") not in batch.process:
         return False
-    return batch.made is None or batch.printed - batch.made <= LONGEST_USE_BY
+    return batch.made is None or batch.printed - batch.made <= timedelta(days=furthest(batch))
+
+
+def furthest(batch: Batch) -> int:
+    """Days after which no use-by of its kind is believed."""
+    food = batch.food
+    soonest = food.classes & _SOONEST or food.name in _SOONEST_NAMES or is_cut(batch)
+    if soonest or food.group is Group.FISH:
+        return _AT_ONCE
+    if food.group is Group.MEAL:
+        return _COOKED
+    if "poultry" in food.classes or (food.group is Group.MEAT and not food.known):
+        return _RAW
+    if "whole-cut" in food.classes:
+        return _VACUUM if is_vacuum_packed(batch) else _RAW
+    return LONGEST_USE_BY
+
+
+def covered_by_days(batch: Batch, frozen: bool, safety: Sequence[Rule]) -> bool:
+    """Whether the date on a shut pack is anything to go by: one that counts alone is; every other
+    one on what only the cold keeps says how good it is, so that published days must say how long
+    it is safe, unless it is frozen."""
+    if date_stands_alone(batch) or frozen or stands_by_itself(batch):
+        return True
+    return bool(safety)
 
 
 def too_far(batch: Batch, spans: Sequence[Span]) -> str:

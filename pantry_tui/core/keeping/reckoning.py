@@ -16,16 +16,19 @@ from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import (
-    bought_cold,
-    can_hurt,
-    kept_as,
-)
+from pantry_tui.core.keeping.harm import bought_cold, can_hurt, kept_as, only_cold
 from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import united
-from pantry_tui.core.keeping.printed import date_stands_alone
+from pantry_tui.core.keeping.printed import covered_by_days, date_stands_alone
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
-from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
+from pantry_tui.core.keeping.rules import (
+    BOUGHT_OUT,
+    COOK_AT_ONCE,
+    SHELF_STABLE,
+    Rule,
+    Rulebook,
+    last_day,
+)
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.warmth import Life
@@ -67,7 +70,7 @@ class Reckoning:
         self.batch, self.spans, self.book, self.now = batch, spans, book, now
         self._unsealed = unsealed
         self._hurts = can_hurt(batch)
-        self._cold_pack = bought_cold(batch)
+        self._cold_pack, self._only_cold = bought_cold(batch), only_cold(batch)
         self.method = kept_as(batch)
         self._thaws = self.method not in SHELF_STABLE
         # A closed jar that froze is no frozen food; what was taken out of it and frozen is.
@@ -207,7 +210,7 @@ class Reckoning:
         cold."""
         own = said.coldest if said.perishable else None
         coldest = BOTH_WORLDS_F if own is None else own
-        held_cold = span.climate.is_cold or self._cold_pack
+        held_cold = span.climate.is_cold or self._cold_pack or self._only_cold
         if not held_cold or span.temperature_f <= coldest:
             return
         rule: Rule | OutageRule | None
@@ -216,6 +219,8 @@ class Reckoning:
         else:
             food = packed(self.batch.food, self.batch, span.opened)
             rule = perishing(food, self.batch.method, state, self.book.cuts())
+            if rule is None and not span.climate.is_cold and said.refusal is None:
+                rule = BOUGHT_OUT if self._only_cold else None
             if rule is None:
                 return
         how = "Read" if span.measured else "Set"
@@ -326,7 +331,8 @@ class Reckoning:
         if self.batch.method is Method.BOUGHT and self._hurts:
             # What its maker printed on a tin does not speak of one that froze.
             froze = self.method in LIDDED and told.span.climate is Climate.FREEZER
-            return self.printed(told.state) and not froze
+            known = covered_by_days(self.batch, told.span.frozen, told.said.safety)
+            return self.printed(told.state) and known and not froze
         said = told.said
         return said.covered or said.refusal is not None or self.printed(told.state)
 

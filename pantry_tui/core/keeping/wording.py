@@ -14,7 +14,7 @@ from pantry_tui.core.keeping.no_day import NO_LIMIT as NO_LIMIT
 from pantry_tui.core.keeping.no_day import NOTHING as NOTHING
 from pantry_tui.core.keeping.no_day import PROCESS as PROCESS
 from pantry_tui.core.keeping.outcome import Outcome
-from pantry_tui.core.keeping.printed import date_stands_alone
+from pantry_tui.core.keeping.printed import covered_by_days, date_stands_alone
 from pantry_tui.core.keeping.quality import Spent
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, guessed
@@ -124,7 +124,13 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
         )
     printed = reckoning.batch.printed
     shorter = safety is not None and printed is not None and safety.day < printed
-    if shorter and not date_stands_alone(reckoning.batch):
+    open_end = safety is None or ahead(safety, reckoning.now)
+    if open_end and unsure_of_date(reckoning):
+        found.append(
+            "The printed date is not one that counts alone, and no days are published for it: only "
+            "a use-by that a pack of its kind can have does; record dated=use-by then."
+        )
+    elif shorter and not date_stands_alone(reckoning.batch):
         found.append(
             "The published days end before the printed date. Only where that is a use-by does it "
             "count alone: record dated=use-by then."
@@ -132,6 +138,15 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
     if here and not here[0].measured:
         found.append(f"{here[0].temperature_f:g} F is assumed for its place, not measured.")
     return found
+
+
+def unsure_of_date(reckoning: Reckoning) -> bool:
+    """Whether a shut pack has a date that says nothing of its safety, and nothing else does."""
+    return any(
+        reckoning.printed(one.state)
+        and not covered_by_days(reckoning.batch, one.span.frozen, one.said.safety)
+        for one in reckoning.told
+    )
 
 
 def aged(reckoning: Reckoning, here: Sequence[Span]) -> tuple[tuple[date, str], ...]:
