@@ -15,6 +15,7 @@ from pantry_tui.store import log
 from pantry_tui.store.store import reading
 
 if TYPE_CHECKING:
+    from pantry_tui.core.safety.process import Doubt
     from pantry_tui.services.pantry import Pantry
 
 #: A batch with its containers by id; None where its put-up was taken back.
@@ -127,8 +128,28 @@ class Stock:
         if found is None:
             self.loaded[id_] = None
             return
-        batch = replace(found[0], food=self._food(found[0].food))
+        batch = self._checked_today(replace(found[0], food=self._food(found[0].food)))
         self.loaded[id_] = batch, {one.id: one for one in found[1]}
+
+    def _checked_today(self, batch: Batch) -> Batch:
+        """With what publications say today against its process too: a check that is new since it
+        was put up reaches it. What stood against it then stands."""
+        if not batch.process:
+            return batch
+        from pantry_tui.services.batchwork.checked import checked
+        from pantry_tui.services.stock.recheck import strictest_altitude
+
+        # A record is like the next one of its food, so that few are looked at.
+        key = batch.method, batch.food, batch.size, batch.process
+        feet = strictest_altitude(self._p, batch)
+        known: dict[object, Doubt | None] = self._p.once("checked", dict)
+        if (key, feet) not in known:
+            known[key, feet] = checked(self._p, *key[:3], dict(batch.process), feet)
+        found = known[key, feet]
+        new = [one for one in found.problems if one not in batch.doubt] if found else []
+        if found is None or not new:
+            return batch
+        return replace(batch, doubt=(*batch.doubt, *new), possible=found.still_possible)
 
     def _food(self, food: FoodFacts) -> FoodFacts:
         """Food facts come from the tables of today where these have it, so that a corrected row

@@ -5,11 +5,11 @@ the part through the whole of its life, its new one included, and the earlier en
 became another thing (strawberries jam, thawed beef a stew) its own figures start, if the part was
 fit to be eaten at that moment, as all that was ever booked of it says.
 
-Between the two is what is only kept in another way (fresh mince frozen, leftovers put under oil):
-its own figures start, and a safety limit that ran on the part runs on. Pages say that food frozen
-in time stays safe (USDA FSIS, Freezing and Food Safety), but freezing kills nothing, and by the
-house law no move and no cooler place moves `discard_after` later: to move the same pack into the
-freezer keeps its date, so to repack it does. What is to have none is put up as frozen on its day.
+Between the two is what is only kept in another way (leftovers put under oil, a tub into jars): its
+own figures start, and a safety limit that ran on the part runs on. What a person freezes while it
+is fit is frozen food from then on: food frozen in time stays safe (USDA FSIS, Freezing and Food
+Safety). To say so is to repack it as frozen; a pack that is only carried into a freezer keeps its
+date, since no move makes anything later.
 """
 
 from __future__ import annotations
@@ -43,7 +43,7 @@ class Bound:
 
 
 #: They cook nothing, and put in neither acid nor salt nor sugar.
-_ONLY_KEPT = frozenset({Method.FROZEN, Method.FRESH, Method.CELLAR, Method.BOUGHT, Method.IN_OIL})
+_ONLY_KEPT = frozenset({Method.FRESH, Method.CELLAR, Method.BOUGHT, Method.IN_OIL})
 
 
 def runs_on(batch: Batch, of: Batch) -> bool:
@@ -213,7 +213,7 @@ def _running(own: Assessment, bound: Bound) -> Assessment:
         own,
         discard_after=discard,
         why_no_discard="",
-        reasons=(f"Freezing or packing ends no safety limit. {_from(bound)}", *own.reasons),
+        reasons=(f"Packing ends no safety limit. {_from(bound)}", *own.reasons),
         rules=(*own.rules, *(rule for rule in bound.part.rules if rule not in own.rules)),
     )
 

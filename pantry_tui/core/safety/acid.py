@@ -14,8 +14,8 @@ from pantry_tui.core.amounts import VULGAR
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.measured import ounces, spelled_out
-from pantry_tui.core.safety.record import known, no_acid
-from pantry_tui.core.safety.values import is_tested
+from pantry_tui.core.safety.record import known
+from pantry_tui.core.safety.values import denies, is_tested
 
 #: The class of foods whose tested processes all ask for acid.
 ACID_ADDED = "acid-added"
@@ -29,7 +29,7 @@ def acid_unsaid(batch: Batch) -> bool:
     said = known(batch.process)
     added = [value for key, value in batch.process if key in said & {"acid", "vinegar"}]
     recipe = dict(batch.process).get("process", "")
-    return all(no_acid(value) for value in added) and not is_tested(recipe)
+    return all(denies(value) for value in added) and not is_tested(recipe)
 
 
 #: Teaspoons of acid in a US pint of tomatoes, a quart twice as much: a tablespoon of bottled juice,
@@ -85,7 +85,7 @@ def unacidified(food: FoodFacts, asked: Sequence[str], acid: str) -> list[str]:
     adds = any(re.search("lemon|citric", one) for one in asked)
     if not (adds or (not asked and "tomato" in food.classes)):
         return []
-    if no_acid(acid):
+    if denies(acid):
         return [f"No acid was added: {food.name} may be above pH 4.6 without it."]
     if re.search(r"\bfresh\b", acid.casefold()):
         return ["Fresh lemon juice differs in strength: the tested processes take bottled juice."]

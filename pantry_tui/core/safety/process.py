@@ -153,7 +153,8 @@ def doubt(
     if method not in LIDDED:
         weak = too_weak(method, food, size, said, ())
         return Doubt(tuple(weak), _put_right(food)) if weak else None
-    mine = [row for row in rows if row.names & names_of(method, food.name)]
+    names = names_of(method, food.name)
+    mine = [row for row in rows if not names.isdisjoint(row.names)]
     canners = _canners(method, said.get("canner", "") or said.get("process", ""))
     usable = [row for row in mine if row.canner in canners]
     problems = [*details.problems, *_dangers(said)]

@@ -129,15 +129,8 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
     return value
 
 
-def no_acid(value: str) -> bool:
-    """Whether the record says that no acid was added: "none", "0 tbsp lemon juice"."""
-    numbers = re.findall(r"\d+", value)
-    nought = bool(numbers) and not any(int(one) for one in numbers)
-    return denies(value) or nought
-
-
 def _adds_none(value: str) -> bool:
-    return no_acid(value) or is_unknown(value)
+    return denies(value) or is_unknown(value)
 
 
 # -- values: what is wrong with one, or None ------------------------------------------------------

@@ -215,6 +215,21 @@ _ALSO_SAID = {
 }  # fmt: skip
 
 
+_SEAL = frozenset({"seal", "sealed", "lid", "lids", "seals", "cap"})
+_FAILED = frozenset(
+    {"broken", "broke", "failed", "fail", "fails", "loose", "off", "open", "unsealed", "opened",
+     "lost", "gone", "undone"}
+)  # fmt: skip
+
+
+def says_seal_failed(text: str) -> bool:
+    """("the lid came off") Whether words say that a lid did not hold, however they say it."""
+    words = set(re.findall(r"[^\W_]+", text.casefold()))
+    if words & (_DENYING | {"never"}):
+        return False
+    return "unsealed" in words or bool(words & _SEAL and words & _FAILED)
+
+
 def also_said(word: str) -> tuple[str, ...]:
     """What a word that is being typed may stand for, itself first: beginnings of words of signs."""
     if len(word) < 2:

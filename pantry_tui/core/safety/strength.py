@@ -44,6 +44,7 @@ def too_weak(
         *_salt(method, said),
         *_sugar(method, said),
         *_heat(method, food, said),
+        *_headspace(method, said),
         *not_tested(method, food, said),
         *_ph(method, food, said),
     ]
@@ -104,6 +105,14 @@ def _sugar(method: Method, said: Mapping[str, str]) -> list[str]:
     percent = read_percent(sugar)
     if denies(sugar) or (percent is not None and percent < SUGAR_PERCENT):
         return [f"Sugar alone keeps nothing that holds less than {SUGAR_PERCENT:g} % of it."]
+    return []
+
+
+def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
+    """A jar that is filled to its lid pushes food under it, and does not seal (USDA AIB 539, guide
+    1)."""
+    if method in LIDDED and said.get("headspace") and denies(said["headspace"]):
+        return ["No room was left above the food: a jar so full may not seal."]
     return []
 
 

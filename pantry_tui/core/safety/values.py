@@ -56,14 +56,20 @@ _TESTED = (
 )
 
 
+_NO_WORDS = r"(no|none|not|nothing|without|zero|nought|forgot\w*)\b"
+
+
 def is_unknown(value: str) -> bool:
     """Whether a person says that nobody knows."""
     return value.casefold().strip() in _UNKNOWN
 
 
 def denies(value: str) -> bool:
-    """Whether a value begins with a no: "none", "without", "forgot it", "0"."""
-    return bool(re.match(r"(no|none|not|nothing|without|forgot\w*)\b|0+(\.0*)?$", value.casefold()))
+    """Whether a value begins with a no, or is nought of something: "none", "without", "forgot it",
+    "0", "0 tbsp lemon juice"."""
+    numbers = re.findall(r"\d+", value)
+    nought = bool(numbers) and not any(map(int, numbers))
+    return nought or bool(re.match(_NO_WORDS, value.casefold()))
 
 
 def seal_failed(value: str) -> bool:

@@ -11,12 +11,10 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.log.own import told_food
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
-from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
-from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.safety.record import known
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.reference.process import load_not_recommended, load_processes
+from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.contents import booked_amount, size_of
 from pantry_tui.services.batchwork.made_from import (
     Descent,
@@ -78,15 +76,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         state = State(dict(reading.process)["state"].casefold())
     size = size_of(reading)
     record = with_altitude(p, reading.method, reading.process)
-    doubted = doubt(
-        reading.method,
-        food,
-        size,
-        in_tested_jar(p, reading.method, food, size, dict(record)),
-        p.altitude_ft,
-        load_processes(),
-        load_not_recommended(),
-    )
+    doubted = checked(p, reading.method, food, size, dict(record), p.altitude_ft)
     batch = Batch(
         "",
         "",
@@ -135,16 +125,6 @@ def with_altitude(
     if method not in LIDDED or p.altitude_ft is not None or "altitude" in said or not said:
         return record
     return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
-
-
-def in_tested_jar(
-    p: Pantry, method: Method, food: FoodFacts, size: str, record: dict[str, str]
-) -> dict[str, str]:
-    """The record with the published jar whose time its metric one takes, where the household goes
-    by the makers' manuals."""
-    typed = record.get("jar", "") or size
-    jar = by_maker(typed, low_acid=low_acid(method, food)) if p.jars == MAKER else None
-    return record if jar is None else {**record, "jar": jar}
 
 
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:

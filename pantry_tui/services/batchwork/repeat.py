@@ -23,6 +23,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.calc.answer import Books
 from pantry_tui.services.batchwork.calc.jars import pounds_of
 from pantry_tui.services.batchwork.calc.sentence import BASKETS, Sentence
+from pantry_tui.services.batchwork.checked import in_tested_jar
 from pantry_tui.services.lookup.process import process
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import PutUp, PutUpReading
@@ -128,7 +129,7 @@ def _today(p: Pantry, batch: Batch) -> tuple[str, ...]:
     """The process that is published for it now, or why there is none."""
     if batch.method not in LIDDED:
         return ()
-    size = putup.in_tested_jar(p, batch.method, batch.food, batch.size, {}).get("jar", batch.size)
+    size = in_tested_jar(p, batch.method, batch.food, batch.size, {}).get("jar", batch.size)
     jar = read_jar(size)
     canner = read_canner(dict(batch.process).get("canner", ""))
     ways: tuple[str, ...] = CANNERS[:1]

@@ -8,15 +8,16 @@ from typing import NamedTuple
 
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.measured import CANNERS, read_canner, read_jar
-from pantry_tui.core.safety.process import ProcessRow, doubt, standing
+from pantry_tui.core.safety.process import ProcessRow, standing
 from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.batchwork import BatchTables, BlanchRow, load_batchwork
-from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.services.batchwork.calc.answer import span
+from pantry_tui.services.batchwork.checked import checked, processes_of
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.recheck import strictest_altitude
 
 _CANNED = ("altitude", "jar", "pack", "headspace", "acid")
 #: What is asked for, in order.
@@ -68,16 +69,9 @@ def fields(p: Pantry, code: str) -> list[Asked]:
 
 
 def _problems(p: Pantry, batch: Batch, record: dict[str, str]) -> Sequence[str]:
-    rows, advice = _processes(batch), load_not_recommended()
-    found = doubt(batch.method, batch.food, batch.size, record, p.altitude_ft, rows, advice)
+    feet = strictest_altitude(p, batch)
+    found = checked(p, batch.method, batch.food, batch.size, record, feet)
     return found.problems if found is not None else ()
-
-
-def _processes(batch: Batch) -> tuple[ProcessRow, ...]:
-    """The processes of its food; of one in vinegar also those of the pickle that it is."""
-    more = processes_named(f"pickled {batch.food.name}")
-    pickle = more if batch.method is Method.VINEGAR_PICKLE else ()
-    return tuple(dict.fromkeys((*processes_named(batch.food.name), *pickle)))
 
 
 @booked
@@ -111,7 +105,7 @@ def _rows(case: _Case) -> list[ProcessRow]:
     ways = (canner,) if canner in CANNERS else ("dial", "weighted") if pressure else (CANNERS[0],)
     jar = read_jar(record.get("jar", "") or batch.size)
     pack = record.get("pack", "").casefold().removesuffix(" pack")
-    found = [row for row in _processes(batch) if row.canner in ways]
+    found = [row for row in processes_of(batch.method, batch.food) if row.canner in ways]
     if any(row.jar == jar for row in found):
         found = [row for row in found if row.jar == jar]
     if any(row.pack == pack for row in found):

@@ -21,6 +21,7 @@ from pantry_tui.core.safety.signs import (
     find_sign,
     likely_sign,
     near_signs,
+    says_seal_failed,
     sign_words,
     signs_for,
     verdict_of,
@@ -156,6 +157,8 @@ def _sign_named(p: Pantry, container: Container, text: str) -> Sign:
     """The one sign that the words surely mean. Raises BadInput naming near ones."""
     known = possible(p, container)
     sign = find_sign(known, text) or likely_sign(known, text)
+    if sign is None and says_seal_failed(text):
+        sign = sign_of(p, container, said.Reason.SEAL_FAILED)
     if sign is None:
         near = "; ".join(one.words for one in near_signs(known, text)) or "none"
         method = p.stock.batches[container.batch].method
@@ -193,7 +196,10 @@ def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "
     None where it is none."""
     if reason is said.Reason.OTHER:
         known = [one for one in possible(p, container) if one.verdict in _THROWN]
-        return find_sign(known, words) or _worst_named(known, words)
+        named = find_sign(known, words) or _worst_named(known, words)
+        if named is not None or not says_seal_failed(words):
+            return named
+        reason = said.Reason.SEAL_FAILED
     wanted = _SIGNS_OF.get(reason, frozenset())
     if reason is said.Reason.SEAL_FAILED:
         made = p.stock.batches[container.batch].made

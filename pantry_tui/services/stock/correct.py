@@ -11,13 +11,12 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
-from pantry_tui.core.safety.process import doubt
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import SEVERITY, Method
 from pantry_tui.errors import BadInput
-from pantry_tui.reference.process import load_not_recommended, load_processes
-from pantry_tui.services.batchwork.putup import in_tested_jar, with_altitude
+from pantry_tui.services.batchwork.checked import checked
+from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
@@ -56,15 +55,7 @@ def correct(
     merged = {**_readable(batch.process), **dict(details.pairs)}
     record = dict(with_altitude(p, batch.method, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
-    doubted = doubt(
-        batch.method,
-        batch.food,
-        shown,
-        in_tested_jar(p, batch.method, batch.food, shown, record),
-        strictest_altitude(p, batch),
-        load_processes(),
-        load_not_recommended(),
-    )
+    doubted = checked(p, batch.method, batch.food, shown, record, strictest_altitude(p, batch))
     before = _judged(p, batch.id)
     p.book(
         said.Correct(

@@ -5,14 +5,15 @@ says it (`correct CODE --process altitude=500ft`)."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.events import standing
+from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.payloads import Correct
 from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.process import Doubt, doubt
 from pantry_tui.core.safety.record import known
-from pantry_tui.reference.process import load_not_recommended, load_processes
+from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.store import log
 
@@ -24,12 +25,26 @@ def strictest_altitude(p: Pantry, batch: Batch) -> int | None:
     """The highest feet that the household said at any time since the batch was put up, what stood
     then among them; None where nobody said."""
     heights: list[int] = []
+    for event, feet in p.once("altitudes", lambda: list(_altitudes(p))):
+        if _before(event, batch):
+            heights.clear()
+        heights.append(feet)
+    return max(heights, default=None)
+
+
+def _altitudes(p: Pantry) -> Iterator[tuple[Event, int]]:
     for event in standing(log.of_household(p.store.db)):
         if isinstance(event.payload, said.Household) and event.payload.altitude_ft is not None:
-            if batch.booked is not None and event.day < batch.booked:
-                heights.clear()
-            heights.append(event.payload.altitude_ft)
-    return max(heights, default=None)
+            yield event, event.payload.altitude_ft
+
+
+def _before(event: Event, batch: Batch) -> bool:
+    """Whether it was booked before the batch; by the day alone where the batch came with an id of
+    another kind."""
+    mine = batch.id[1:]
+    if len(mine) == len(event.id):
+        return event.id < mine
+    return batch.booked is not None and event.day < batch.booked
 
 
 def for_altitude(p: Pantry, was: int | None) -> tuple[str, ...]:
@@ -51,7 +66,7 @@ def for_altitude(p: Pantry, was: int | None) -> tuple[str, ...]:
 
 def _said_at_last(p: Pantry, batch: Batch) -> str:
     record = tuple(pair for pair in batch.process if pair != _UNKNOWN)
-    found = _doubt(p, batch, record)
+    found = checked(p, batch.method, batch.food, batch.size, dict(record), p.altitude_ft)
     problems = found.problems if found else ()
     p.book(
         Correct(
@@ -66,7 +81,7 @@ def _said_at_last(p: Pantry, batch: Batch) -> str:
 
 def _higher(p: Pantry, batch: Batch) -> str:
     """What its process was too little for there, beside what was wrong with it before."""
-    found = _doubt(p, batch, batch.process)
+    found = checked(p, batch.method, batch.food, batch.size, dict(batch.process), p.altitude_ft)
     problems = found.problems if found else ()
     new = tuple(one for one in problems if one not in batch.doubt)
     if found is None or not new:
@@ -75,18 +90,4 @@ def _higher(p: Pantry, batch: Batch) -> str:
     return (
         f"{batch.code} {batch.food.name}: {new[0]} If it was canned lower down, say so: "
         f"`pantry-tui correct {batch.code} --process altitude=500ft`, with its own altitude."
-    )
-
-
-def _doubt(p: Pantry, batch: Batch, record: tuple[tuple[str, str], ...]) -> Doubt | None:
-    from pantry_tui.services.batchwork.putup import in_tested_jar
-
-    return doubt(
-        batch.method,
-        batch.food,
-        batch.size,
-        in_tested_jar(p, batch.method, batch.food, batch.size, dict(record)),
-        p.altitude_ft,
-        load_processes(),
-        load_not_recommended(),
     )

@@ -10,8 +10,9 @@ import pytest
 
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import acid_unsaid, too_little_acid, unacidified
-from pantry_tui.core.safety.record import no_acid, read_details
+from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.safety.strength import too_weak
+from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 
 TOMATOES = FoodFacts("tomatoes", Group.VEGETABLE, Acidity.ACIDIFIED, frozenset({"tomato"}))
@@ -127,7 +128,7 @@ def test_whether_a_jar_that_takes_acid_says_nothing_of_any(
     ],
 )  # fmt: skip
 def test_nought_of_an_acid_is_none(value: str, none: bool) -> None:
-    assert no_acid(value) is none
+    assert denies(value) is none
 
 
 def test_of_two_words_for_the_acid_nought_is_no_acid() -> None:

@@ -292,21 +292,29 @@ def test_freezing_what_was_begun_stops_no_clock_in_any_vessel(p: Pantry) -> None
         ("2 packs salmon, fresh, fridge", 1), ("2 boxes cooked rice, cooked meal, fridge", 1),
     ],
 )  # fmt: skip
-def test_to_freeze_by_repacking_or_by_moving_keeps_the_date_alike(
+def test_to_repack_in_time_is_to_freeze_and_to_move_keeps_the_date(
     p: Pantry, line: str, days: int
 ) -> None:
-    """No move and no cooler place moves `discard after` later, whichever verb books it."""
+    """USDA FSIS, Freezing and Food Safety: food frozen in time stays safe. That it was frozen is
+    said by repacking it; no move and no cooler place moves `discard after` later."""
     code, last = up(p, line), p.today + timedelta(days=days)
     assert rows(p, code)[0].discard_after == last
     act.move(p, f"{code}/1", "chest")
+    assert rows(p, code)[0].discard_after == last
     frozen = repack.repack(p, f"{code}/2", "1 bag, chest")
-    assert frozen.discard_after == rows(p, code)[0].discard_after == last
-    assert "ends no safety limit" in frozen.reasons[0]
+    assert frozen.discard_after is None
     wait(p, days + 1)
-    for one in (code, frozen.code):
-        assert rows(p, one)[0].verdict is Verdict.DISCARD
+    assert rows(p, code)[0].verdict is Verdict.DISCARD
+    assert rows(p, frozen.code)[0].usable
+
+
+def test_what_is_past_its_day_is_not_saved_by_freezing_it(p: Pantry) -> None:
+    code = up(p, "2 packs ground beef, fresh, fridge")
+    act.move(p, f"{code}/1", "chest")
+    wait(p, 2)
+    for one in (f"{code}/1", f"{code}/2"):
         with pytest.raises(Refused):
-            act.use(p, one)
+            repack.repack(p, one, "1 bag frozen, chest")
 
 
 def test_what_is_cooked_or_has_no_limit_begins_anew(p: Pantry) -> None:
@@ -319,12 +327,11 @@ def test_what_is_cooked_or_has_no_limit_begins_anew(p: Pantry) -> None:
     assert stew.discard_after == p.today + timedelta(days=3)
 
 
-@pytest.mark.parametrize("method", ["frozen", "fresh", "in oil"])
+@pytest.mark.parametrize("method", ["fresh", "in oil"])
 def test_what_is_only_kept_in_another_way_keeps_the_limit_that_ran(p: Pantry, method: str) -> None:
     tub = up(p, "1 tub chicken soup, cooked meal, fridge")
     last = rows(p, tub)[0].discard_after
-    place = "chest" if method == "frozen" else "fridge"
-    after = repack.repack(p, tub, f"1 jar, {method}, {place}").discard_after
+    after = repack.repack(p, tub, f"1 jar, {method}, fridge").discard_after
     assert after is not None
     assert last is not None
     assert after <= last

@@ -55,6 +55,13 @@ SAUCE = "4 pint jars tomato sauce, boiling-water canned, larder, minutes=35"
         "2 lb jerky, dried, larder, temperature=90F",
         "2 lb trout, hot smoked, fridge, temperature=100F",
         "2 lb chicken, hot smoked, fridge, temperature=60C",
+        # Nought of it, however it is written.
+        '4 pint jars dill pickles, fridge pickle, fridge, vinegar="0 ml"',
+        "4 quart jars dill pickles, vinegar pickle, larder, minutes=15 vinegar=0ml",
+        "1 crock sauerkraut, lactic ferment, larder, salt=0g",
+        "2 bottles elderflower cordial, sugar preserve, larder, sugar=0g",
+        # USDA AIB 539, guide 1: headspace lets the food boil and the jar seal.
+        "4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace=0",
     ],
 )
 def test_too_little_of_what_keeps_it_is_never_offered(larder: Pantry, line: str) -> None:

@@ -164,3 +164,20 @@ def test_an_unknown_sign_names_near_ones_and_books_nothing(p: Pantry) -> None:
     assert len(signs.listing("pressure canned")) >= 30
     with pytest.raises(BadInput):
         signs.listing("teleported")
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["seal failed", "broken seal", "the seal broke", "lid came off", "the lid was loose"],
+)
+def test_a_lid_that_did_not_hold_is_found_in_any_words(p: Pantry, words: str) -> None:
+    said = signs.weigh(p, "2A/1", words)
+    assert said.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+    act.discard(p, "2A/1", why=words)
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN, "its sisters are looked at"
+
+
+@pytest.mark.parametrize("words", ["seal not broken", "lid not loose", "the lid never came off"])
+def test_a_lid_that_held_is_no_failed_seal(p: Pantry, words: str) -> None:
+    act.discard(p, "2A/1", why=words)
+    assert verdicts(p, "2A")["2A/2"] is Verdict.SOUND

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.log.payloads import Household
+from pantry_tui.core.log.payloads import Correct, Household
 from pantry_tui.core.words import Verdict
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
@@ -239,3 +239,16 @@ def test_a_food_without_a_process_has_no_larger_jar_and_no_shorter_time_than_any
 )
 def test_nothing_speaks_against_one_that_is_within_what_is_published(p: Pantry, line: str) -> None:
     assert only(p, up(p, line)).usable
+
+
+def test_a_check_that_is_new_reaches_what_was_put_up_before(p: Pantry) -> None:
+    """The log says what stood against a batch on its day; what publications say today counts
+    beside it, and what the household says later of its altitude does so only if it is higher."""
+    code = up(p, f"{BEANS}, minutes=20 psi=11 canner=dial headspace=0")
+    batch = p.batch(code)
+    assert batch is not None
+    # As a program booked it that did not know of the check.
+    p.book(Correct(batch.id, doubt=(), possible=""))
+    assert not only(p, code).usable
+    correct(p, code, process=[("headspace", "1in")])
+    assert only(p, code).usable

@@ -1,0 +1,42 @@
+"""What publications say against a process, for this household: the one place where its record, its
+jars and its altitude come together."""
+
+from __future__ import annotations
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
+from pantry_tui.core.safety.process import Doubt, ProcessRow, doubt
+from pantry_tui.core.words import Method
+from pantry_tui.reference.process import load_not_recommended, processes_named
+from pantry_tui.services.pantry import Pantry
+
+
+def checked(
+    p: Pantry,
+    method: Method,
+    food: FoodFacts,
+    size: str,
+    record: dict[str, str],
+    altitude_ft: int | None,
+) -> Doubt | None:
+    """Why no publication stands for a process, None where nothing speaks against it. Altitude in
+    feet, unless the record has one."""
+    jarred = in_tested_jar(p, method, food, size, record)
+    rows, advice = processes_of(method, food), load_not_recommended()
+    return doubt(method, food, size, jarred, altitude_ft, rows, advice)
+
+
+def processes_of(method: Method, food: FoodFacts) -> tuple[ProcessRow, ...]:
+    """The processes of a food; of one in vinegar also those of the pickle that it is."""
+    pickle = processes_named(f"pickled {food.name}") if method is Method.VINEGAR_PICKLE else ()
+    return tuple(dict.fromkeys((*processes_named(food.name), *pickle)))
+
+
+def in_tested_jar(
+    p: Pantry, method: Method, food: FoodFacts, size: str, record: dict[str, str]
+) -> dict[str, str]:
+    """The record with the published jar whose time its metric one takes, where the household goes
+    by the makers' manuals."""
+    typed = record.get("jar", "") or size
+    jar = by_maker(typed, low_acid=low_acid(method, food)) if p.jars == MAKER else None
+    return record if jar is None else {**record, "jar": jar}
