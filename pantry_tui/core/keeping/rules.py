@@ -332,11 +332,11 @@ THAWED_OUT = _of_thawed_food(
     "fsis-freezing",
     Trust.REPRINT,
 )
-#: Moist shop food of which no row speaks, in a pack that is kept cold.
+#: Moist shop food of which no row speaks.
 BOUGHT_OUT = replace(
     THAWED_OUT,
     id="bought-cold-r",
     method=Method.BOUGHT,
     state=State.SEALED,
-    wording="Bought without a pack that stands on a shelf (tin, jar, bottle, carton), it is kept cold.",
+    wording="Moist shop food is kept cold, but for what stood on a shelf and was never opened.",
 )
