@@ -187,6 +187,7 @@ class Batch:
     booked: date | None = None  # the day it came into the store
     tended: tuple[tuple[str, date], ...] = ()  # small jobs with the last day each was done
     timer: Timing | None = None  # its process, while it is timed
+    ph_day: date | None = None  # the day on which its pH was recorded
 
 
 @dataclass(frozen=True, slots=True)

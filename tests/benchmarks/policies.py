@@ -161,7 +161,8 @@ def _planned(seen: Seen, foods: Mapping[str, float]) -> list[Jar]:
         food.name: START + timedelta(weeks=min((w for w in food.weeks if w > week), default=999))
         for food in house.foods
     }
-    wanted = needs(found, eats, start, harvests, eaten, _expected(seen, found, harvests))
+    coming = _expected(seen, found, harvests)
+    wanted = needs(found, eats, start, harvests, eaten, coming, lost=_lost(seen))
     menu = plan(found, eats, start, wanted)
     kept = {one.food for one in menu.kept}
     more = [one.container for one in menu.more]
@@ -189,6 +190,15 @@ def _expected(
         if seen.week - YEAR <= jar.made < seen.week
     ]
     return expected(put_up, found, _day(seen.week), harvests)
+
+
+def _lost(seen: Seen) -> dict[str, float]:
+    """Servings of each group that got too old within the year."""
+    found: dict[str, float] = defaultdict(float)
+    for one in seen.log[-YEAR:]:
+        for group, servings in one.lost.items():
+            found[group] += servings
+    return found
 
 
 def _day(week: int) -> date:

@@ -94,9 +94,11 @@ class House:
 
 @dataclass(slots=True)
 class Week:
-    """A week by the books: servings eaten of each food; foods of which some stood all week."""
+    """A week by the books: servings eaten of each food, and lost of each group; foods of which some
+    stood all week."""
 
     eaten: dict[str, float] = field(default_factory=lambda: defaultdict(float))
+    lost: dict[str, float] = field(default_factory=lambda: defaultdict(float))
     stood: set[str] = field(default_factory=set)
 
 
@@ -232,10 +234,12 @@ class _Life:
         return taken
 
     def _throw_away(self, week: int) -> None:
-        over = [one.rest for one in self.opened if one.until <= week]
-        over += [jar.food.size for jar in self.stock if jar.last <= week]
-        self.told.lost += sum(over)
-        self.told.lost_by_year[week // 52] += sum(over)
+        over = [(one.food.group, one.rest) for one in self.opened if one.until <= week]
+        over += [(jar.food.group, jar.food.size) for jar in self.stock if jar.last <= week]
+        for group, servings in over:
+            self.now.lost[group] += servings
+            self.told.lost += servings
+            self.told.lost_by_year[week // 52] += servings
         self.opened = [one for one in self.opened if one.until > week and one.rest > _CRUMB]
         self.stock = [jar for jar in self.stock if jar.last > week]
         self.books = {jar: None for jar in self.books if jar.last > week}

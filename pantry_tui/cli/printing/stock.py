@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
-from pantry_tui.core.words import MARK
+from pantry_tui.core.words import MARK, Verdict
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.tending import JobRow
@@ -30,7 +30,8 @@ _OVER = {
 
 
 def due(rows: Sequence[DueRow], *, heads: bool = False) -> list[str]:
-    """The stock list, with `heads` over its parts, and under it why what is unfit must go."""
+    """The stock list, with `heads` over its parts, and under it why what is unfit must go
+    and what stands too warm must be eaten now."""
     if not rows:
         return ["Nothing is in store here: put something up with `pantry-tui putup`."]
     first, *lines = table(_HEADS, map(_due_cells, rows))
@@ -38,7 +39,7 @@ def due(rows: Sequence[DueRow], *, heads: bool = False) -> list[str]:
         lines = list(_under_heads(lines, rows))
     lines = [first, *lines]
     lines += _standing(rows)
-    unfit = [row for row in rows if row.verdict in UNFIT]
+    unfit = [row for row in rows if row.verdict in UNFIT or row.hurried]
     for row in unfit:
         lines.append(f"{row.code} {clean(row.food)}: {row.verdict}. {clean(' '.join(row.reasons))}")
     if unfit:
@@ -69,7 +70,8 @@ def _standing(rows: Sequence[DueRow]) -> list[str]:
 
 
 def _due_cells(row: DueRow) -> tuple[str, ...]:
-    left = "" if row.days_left is None else str(row.days_left)
+    doubt = row.verdict is Verdict.UNKNOWN
+    left = "" if row.days_left is None or doubt else str(row.days_left)
     verdict = f"{MARK[row.verdict]} {row.verdict}"
     return (
         verdict,
@@ -79,7 +81,7 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
         _stands(row),
         row.place.rsplit("› ", 1)[-1],
         iso(row.good_until),
-        last_day(row.discard_after, row.discard_after_why),
+        last_day(row.last_day, row.why_no_last_day),
         left,
     )
 
@@ -110,7 +112,7 @@ def batch(view: BatchView) -> list[str]:
             f"{row.count} {row.state}{_left(row)}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
             f"{row.verdict}; best by {iso(row.good_until)}; "
-            f"{discarded(row.discard_after, row.discard_after_why)}"
+            f"{discarded(row.last_day, row.why_no_last_day)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]
     for first, steps in view.chain:

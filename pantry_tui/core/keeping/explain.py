@@ -43,6 +43,8 @@ def chain(
     lines += [f"{one.said}" for one in after_cuts(reckoning, places, now)]
     over = reckoning.over(now.last)
     limits = [*reckoning.limits, *([over] if over is not None else [])]
+    if over is None and reckoning.runs_out(now.last) is not None:
+        limits = [one for one in limits if one.day <= now.day]  # it may not stand there so long
     lines += dict.fromkeys(_safety(limit, cite) for limit in limits)
     for state, lives in reckoning.lives().items():
         lines += [_quality(f"Quality, {state}", one, cite) for one in spending(lives)]

@@ -106,13 +106,16 @@ def _by_dates(
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
-    return _weigh(reckoning, start, places, against, _may_harm(batch, spans, book))
+    return _weigh(reckoning, start, places, against, _may_harm(batch, container, spans, book))
 
 
-def _may_harm(batch: Batch, spans: Sequence[Span], book: Rulebook) -> list[Trouble]:
+def _may_harm(
+    batch: Batch, container: Container, spans: Sequence[Span], book: Rulebook
+) -> list[Trouble]:
     """What makes harmful what else could not hurt: nobody knows how it was canned, or it is no
     finished ferment."""
-    origin, raw = unknown_origin(batch), unripe(batch, spans, book)
+    origin = unknown_origin(batch)
+    raw = unripe(batch, spans, container.turns[0].when.zone, book)
     return [*([Trouble(origin)] if origin else []), *([raw] if raw is not None else [])]
 
 
@@ -164,12 +167,15 @@ def _weigh(
     over = safety is not None and not wording.ahead(safety, now)
     runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
+    if runs_out is not None:  # while its two hours run, no later day is said of it
+        limits = [one for one in limits if one[1] is not None and one[1].day <= now.day]
     reasons = wording.first_words(doubted, in_progress, outcomes, over)
     reasons += wording.hurry(reckoning, runs_out)
     reasons += [wording.because(word, limit) for word, limit in limits if limit is not None]
-    reasons += wording.guesses(batch.food, (limit for _, limit in limits))
+    reasons += wording.guesses(batch.food, (safety, quality))
     reasons += wording.notes(reckoning, here, safety)
-    rules = [limit.rule for _, limit in limits if limit is not None and limit.rule is not None]
+    both = (limit.rule for limit in (safety, quality) if limit is not None)
+    rules = [rule for rule in both if rule is not None]
     if doubted is not None:
         rules += [rule for rule in doubted.rules if rule not in rules]
         reasons += [one.wording for one in doubted.rules]

@@ -1,67 +1,225 @@
 """Ferments that were called ready before any publication would: they are not sour yet.
 
 What is finished cannot hurt; what is not can (vegetables without air, not acid enough to hold down
-botulism). A person sees bubbles, not acid, so the days count: no fewer than the shortest that is
-published for the food (the working times of data/keeping.csv), else for vegetables at all. A
-measured pH says more than any day.
+botulism). A person sees bubbles, not acid, so days count, and only those spent where it works. Each
+gives its part of the shortest time published for its warmth (a day at 62 °F a 35th of sauerkraut, a
+day at 70 °F a 21st); ready is what reaches the whole. A day on which it may have stood in several
+places counts as in the slowest. A pH measured about when it was called ready says more than days.
+
+Vegetables under salt are no other thing: up to 5 % they ferment, at 20 % salt alone keeps them.
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
+from datetime import date, timedelta
+from fractions import Fraction
+from typing import NamedTuple
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
-from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.measured import PH_LINE, read_ph
-from pantry_tui.core.words import Climate, Method, State
+from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts
+from pantry_tui.core.safety.measured import PH_LEAST, PH_LINE, read_ph
+from pantry_tui.core.safety.salt import HEAVY_PERCENT, MOST_PERCENT, read_salt
+from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State
 
 #: Vegetables in brine or salt work for two to seven weeks (UC Master Food Preservers, Ferment).
 LEAST_DAYS = 14
+#: In the cool of 60 to 65 °F cabbage and cucumbers take five weeks; below 60 °F cabbage may not
+#: work at all (Michigan State University Extension, sauerkraut; USDA AIB 539). No cool figure is
+#: published for other vegetables: they are held to the same.
+_COOL_F, _COOL_DAYS = 60.0, 35
+#: Where the published ranges begin, °F, by food and by where they end.
+_FROM_F = {
+    ("sauerkraut", 75.0): 70.0,
+    ("sauerkraut", 65.0): _COOL_F,
+    ("dill pickles", 75.0): 70.0,
+    ("dill pickles", 65.0): 55.0,
+}
+#: Days before it was called ready within which a measured pH still speaks of it. Our own choice.
+PH_DAYS = 2
+#: Water freezes: nothing works.
+_FROZEN_F = 32.0
+#: 70 °F is written 21 °C, which is 69.8 °F: a reading in whole degrees is no colder for that.
+_ROUNDED_F = 0.5
 _PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
+#: Raw crops that work as the ferment of which a time is published.
+_WORK_AS = {
+    **dict.fromkeys(
+        ("cabbages", "red cabbages", "savoy cabbages", "pointed cabbages"), "sauerkraut"
+    ),
+    **dict.fromkeys(
+        ("cucumbers", "pickling cucumbers", "fermented dill pickles"), "dill pickles"
+    ),
+}  # fmt: skip
+_CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
+#: No vegetables, whatever group they are sold in, fungi and dry seeds: nothing is published of how
+#: long they work.
+_NO_VEGETABLE = (
+    r"(?i)mushroom|shiitake|enoki|truffle|chanterelle|morel|porcini|\bceps?\b|fung(i|us)|"
+    r"chickpea|garbanzo|\bdr(y|ied) (bean|pea)|natto|tempeh"
+)
+#: Drinks that are vegetables in brine.
+_VEGETABLE_DRINKS = frozenset({"beet kvass"})
+_WARM = (Climate.ROOM, Climate.PANTRY, Climate.CELLAR)
+_MEASURE = f"Measure it and record its pH (ph=3.9): above {PH_LINE} it is not done."
 
 
-def unripe(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | None:
-    """Why a ferment may not be done though it was called ready, or None."""
+class _Pace(NamedTuple):
+    """The shortest published time: so many days, from this °F up, by this rule."""
+
+    from_f: float
+    days: Fraction
+    rule: Rule | None = None
+    cold: bool = False  # published for a refrigerator
+
+
+def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Trouble | None:
+    """Why a ferment may not be done though it was called ready, or None. `zone`: minutes that the
+    local clock is ahead of the spans."""
     working = [span for span in spans if span.in_progress]
     after = [span for span in spans if not span.in_progress]
-    if batch.method is not Method.LACTIC or any(span.end >= FOREVER for span in working):
+    if not _ferments(batch) or any(span.end >= FOREVER for span in working):
         return None  # nobody has called it ready
     acidity = read_ph(dict(batch.process).get("ph", ""))
-    if acidity is not None:
-        return _by_ph(acidity)
-    if not working or not after:
+    if acidity is not None and acidity > PH_LINE:
+        return Trouble(
+            f"pH {acidity:g} is above {PH_LINE}: it has not fermented enough to be eaten."
+        )
+    ready = min((span.day for span in after), default=None) if working else None
+    if acidity is not None and acidity >= PH_LEAST and _in_time(batch.ph_day, ready):
         return None
-    rules = {climate: _closest(batch, climate, book) for climate in Climate}
-    known = [rule for rule in rules.values() if rule is not None]
-    least = min((_days(rule) for rule in known), default=LEAST_DAYS)
-    began, ready = min(span.day for span in working), min(span.day for span in after)
-    # In the cold nothing works but what is published to.
-    works = any(rules[span.climate] or not span.climate.is_cold for span in working)
-    worked = (ready - began).days if works else 0
-    if worked >= least:
+    found = _by_salt(batch)
+    if found is not None or ready is None:
+        return found
+    return _by_days(batch, working, ready, zone, book)
+
+
+def _ferments(batch: Batch) -> bool:
+    """Whether nothing but its working makes it safe. Under salt that is any crop but what is acid
+    as it grew (lemons, plums) or was made so (olives), unless salt alone keeps it. Meat, fish and
+    eggs under salt are cures, with rules of their own."""
+    if batch.method is Method.LACTIC:
+        return True
+    food = batch.food
+    if batch.method is not Method.SALTED or "citrus" in food.classes:
+        return False
+    if food.group is not Group.VEGETABLE and food.is_acid:
+        return food.name in _WORK_AS.values() or food.name in _WORK_AS
+    if food.group not in _CROPS | {Group.RELISH, Group.GRAIN}:
+        return False
+    salt = read_salt(dict(batch.process).get("salt", ""))
+    return salt is None or salt < HEAVY_PERCENT
+
+
+def _in_time(measured: date | None, ready: date | None) -> bool:
+    """Whether a pH speaks of the finished ferment: any does of what was put up finished."""
+    if ready is None:
+        return True
+    return measured is not None and measured >= ready - timedelta(days=PH_DAYS)
+
+
+def _by_salt(batch: Batch) -> Trouble | None:
+    """Salt that neither ferments nor keeps, or of which nobody knows."""
+    if batch.method is not Method.SALTED:
         return None
+    salt = read_salt(dict(batch.process).get("salt", ""))
+    if salt is None:
+        return Trouble(
+            f"Nobody said how much salt: up to {MOST_PERCENT:g} % it ferments for weeks, from "
+            f"{HEAVY_PERCENT:g} % salt alone keeps it. Record it (salt=2.5%), or its pH (ph=3.9)."
+        )
+    if salt > MOST_PERCENT:
+        return Trouble(
+            f"{salt:g} % of salt: no publication ferments with more than {MOST_PERCENT:g} %, or "
+            f"keeps by salt alone with less than {HEAVY_PERCENT:g} %. {_MEASURE}"
+        )
+    return None
+
+
+def _by_days(
+    batch: Batch, working: Sequence[Span], ready: date, zone: int, book: Rulebook
+) -> Trouble | None:
+    paces = _paces(batch.food, book)
+    rules = tuple(dict.fromkeys(one.rule for one in paces if one.rule is not None))
+    if not paces:
+        return Trouble(f"Called ready, and no working time is published for it. {_MEASURE}")
+    began = min(span.day for span in working)
+    worked, counted, done = (ready - began).days, 0, Fraction(0)
+    for number in range(worked):
+        start = (began.toordinal() + number) * DAY_MIN - zone
+        part = _part(working, start, paces)
+        counted, done = counted + (part > 0), done + part
+        if done >= 1:
+            return None
     days = "day" if worked == 1 else "days"
+    where = "" if counted == worked else f", {counted} of them where it works"
+    times = ", ".join(_told(one) for one in paces)
     return Trouble(
-        f"Called ready after {worked} {days}; the shortest published time is {least:g}. Measure it "
-        f"and record its pH (ph=3.9): above {PH_LINE} it is not done.",
-        tuple(dict.fromkeys(known)),
+        f"Called ready after {worked} {days}{where}; the shortest published time is {times}. "
+        f"{_MEASURE}",
+        rules,
     )
 
 
-def _by_ph(acidity: float) -> Trouble | None:
-    if acidity <= PH_LINE:
-        return None
-    return Trouble(f"pH {acidity:g} is above {PH_LINE}: it has not fermented enough to be eaten.")
+def _told(pace: _Pace) -> str:
+    days = f"{float(pace.days):g} {'day' if pace.days == 1 else 'days'}"
+    return f"{days} in a fridge" if pace.cold else f"{days} at {pace.from_f:g} F"
 
 
-def _closest(batch: Batch, climate: Climate, book: Rulebook) -> Rule | None:
-    rules = book.speaking(batch.food, batch.method, State.IN_PROGRESS, climate)
+def _part(working: Sequence[Span], start: int, paces: Sequence[_Pace]) -> Fraction:
+    """What the day that begins at a minute gives to the whole, in the slowest place of it."""
+    there = [span for span in working if span.start < start + DAY_MIN and span.end > start]
+    return min((_rate(span, paces) for span in there), default=Fraction(0))
+
+
+def _rate(span: Span, paces: Sequence[_Pace]) -> Fraction:
+    if span.climate is Climate.FREEZER or span.temperature_f <= _FROZEN_F:
+        return Fraction(0)
+    chilled = span.climate is Climate.FRIDGE
+    warmth = span.temperature_f + _ROUNDED_F
+    fits = (one.days for one in paces if one.cold or (not chilled and warmth >= one.from_f))
+    least = min(fits, default=None)
+    return Fraction(0) if least is None else 1 / least
+
+
+def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:
+    """The shortest published times, the warmest first; empty where nothing is published."""
+    like = replace(food, name=_WORK_AS.get(food.name, food.name))
+    found = {}
+    for climate in (*_WARM, Climate.FRIDGE):
+        rule = _closest(like, climate, book)
+        if rule is not None and rule.id not in found:
+            cold = climate is Climate.FRIDGE
+            ends = (rule.food, rule.temp_f_max or 0.0)
+            begins = _FROZEN_F if cold else _FROM_F.get(ends, ASSUMED_F[Climate.ROOM])
+            found[rule.id] = _Pace(begins, _days(rule), rule, cold)
+    if found:
+        return sorted(found.values(), key=lambda one: -one.from_f)
+    if not _as_vegetables(food):
+        return []
+    usual = _Pace(ASSUMED_F[Climate.ROOM], Fraction(LEAST_DAYS))
+    return [usual, _Pace(_COOL_F, Fraction(_COOL_DAYS))]
+
+
+def _as_vegetables(food: FoodFacts) -> bool:
+    """Whether the time for vegetables speaks of it: of no fungus, and of no bean paste, grain, milk
+    or sweet drink, which others work on than sour vegetables (some of them turn it alkaline)."""
+    if re.search(_NO_VEGETABLE, food.name):
+        return False
+    relish = food.group is Group.RELISH and food.is_acid
+    return food.group in _CROPS or relish or food.name in _VEGETABLE_DRINKS
+
+
+def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:
+    rules = book.speaking(food, Method.LACTIC, State.IN_PROGRESS, climate)
     return next((rule for rule in rules if rule.least is not None), None)
 
 
-def _days(rule: Rule) -> float:
+def _days(rule: Rule) -> Fraction:
     assert rule.least is not None
-    return rule.least * _PER[rule.unit]
+    return Fraction(rule.least * _PER[rule.unit]).limit_denominator(24)

@@ -20,7 +20,7 @@ from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, guessed
 from pantry_tui.core.keeping.sold import Sold, not_believed
 from pantry_tui.core.keeping.trouble import Trouble
-from pantry_tui.core.model import FoodFacts, When
+from pantry_tui.core.model import DAY_MIN, FoodFacts, When
 from pantry_tui.core.words import Kind, State, Verdict
 
 #: Less than this part of a life is nothing that anybody would call spent.
@@ -105,11 +105,20 @@ def floor(outcomes: Sequence[Outcome], too_warm: bool) -> Verdict:
 
 
 def hurry(reckoning: Reckoning, runs_out: int | None) -> list[str]:
-    """What is to be done at once with what stands too warm."""
+    """What is to be done at once with what stands too warm. The hour is said where it is known:
+    the sentence may be read later than it was made."""
     if runs_out is None:
         return []
-    left = runs_out - reckoning.now.last - 1
-    return [f"It stands too warm: eat it, or put it in the cold within {left} minutes."]
+    now = reckoning.now
+    left = runs_out - now.last - 1
+    by = f" of {_clock(now, now.last)}, by {_clock(now, runs_out - 1)}" if now.known else ""
+    return [f"It stands too warm: eat it, or put it in the cold within {left} minutes{by}."]
+
+
+def _clock(now: When, minute: int) -> str:
+    """ "18:30", by the clock of the household."""
+    hours, minutes = divmod((minute + now.zone) % DAY_MIN, 60)
+    return f"{hours:02}:{minutes:02}"
 
 
 def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> list[str]:

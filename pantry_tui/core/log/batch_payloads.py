@@ -198,7 +198,8 @@ class Reserved(NamedTuple):
 
 
 class Correct(NamedTuple):
-    """The record of a put-up was wrong. None: as it was. `unknown_day`: nobody knows the day."""
+    """The record of a put-up was wrong. None: as it was. `unknown_day`: nobody knows the day.
+    `measured`: its pH was recorded anew, the same number or another."""
 
     batch: str
     made: date | None = None
@@ -209,6 +210,7 @@ class Correct(NamedTuple):
     doubt: tuple[str, ...] | None = None
     possible: str | None = None
     printed: date | None = None
+    measured: bool = False
 
 
 class Relabelled(NamedTuple):

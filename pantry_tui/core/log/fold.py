@@ -36,6 +36,10 @@ FATE_OF = {
 }
 
 
+def _ph(process: Sequence[tuple[str, str]]) -> str:
+    return dict(process).get("ph", "")
+
+
 def fold_batch(id_: str, events: Sequence[Event]) -> tuple[Batch, list[Container]] | None:
     """A batch and its containers from the standing events that touch it, in recorded order; None
     when nothing of it stands (its put-up was taken back).
@@ -74,6 +78,7 @@ class _Batch:
             parts=tuple(part.container for part in payload.parts),
             booked=event.day,
             carried=payload.carried,
+            ph_day=event.day if _ph(payload.process) else None,
         )
         self.amount = payload.amount
         self.event, self.state = event, payload.state
@@ -240,6 +245,9 @@ class _Batch:
         if payload.made is not None:
             # Nobody can know of a day that is still to come.
             fields["made"] = min(payload.made, datetime.fromisoformat(event.recorded).date())
+        acidity = _ph(payload.process or ())
+        if acidity and (payload.measured or acidity != _ph(self.batch.process)):
+            fields["ph_day"] = event.day
         self.batch = replace(self.batch, **fields)
         if payload.size is not None:
             held, vessel = self._held()

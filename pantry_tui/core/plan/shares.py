@@ -7,7 +7,9 @@ so many weeks the food comes sooner (schedule.py), so that half a jar a week com
 week, and what was eaten faster rests.
 
 A group has a share: as many servings a week as it can give and not be gone before more comes. It
-gathers credit in the same way. Harvests are expected as they were in the year before.
+gathers credit in the same way. Harvests are expected as they were in the year before. Where much of
+a group was lost in that year there is more than is eaten, or it comes as nobody foresees: to keep
+any of it back would only lose more, and it has no share.
 """
 
 from __future__ import annotations
@@ -29,6 +31,8 @@ from pantry_tui.core.words import Group
 GOOD_YEAR = 1.5
 #: A week always gets this part of what a year's stores give a week: going hungry now saves nothing.
 LEAST = 0.6
+#: A group of which more than this part of a year's harvest was lost has no share. Our own choice.
+STAND_BACK = 0.03
 #: A year's stores are what stands, and what comes within so many weeks.
 YEAR = 52
 #: Weeks ahead whose days away and guests are looked at.
@@ -99,21 +103,30 @@ def expected(
 
 
 def shares(
-    standing: Mapping[str, float], harvests: Iterable[Harvest], coming: Sequence[float] = ()
+    standing: Mapping[str, float],
+    harvests: Iterable[Harvest],
+    coming: Sequence[float] = (),
+    lost: Mapping[str, float] | None = None,
 ) -> dict[str, float]:
     """Servings a usual week of each group at which what stands and what comes is never gone before
-    more comes, and no less than LEAST of a year's average. `coming` as in schedule.py. A
-    group that expects nothing has none."""
+    more comes, and no less than LEAST of a year's average. `coming` as in schedule.py; `lost` are
+    the servings of each that got too old in the year before. A group that expects nothing, or lost
+    much, has no share."""
     clock = list(accumulate([*coming, *[1.0] * YEAR]))
-    supply, year = defaultdict(float, standing), defaultdict(float, standing)
+    supply = defaultdict(float, standing)
+    brought: dict[str, float] = defaultdict(float)
     found: dict[str, float] = {}
     for one in sorted(harvests, key=lambda one: one.week):
         if 0 < one.week <= YEAR:
             share = supply[one.group] / max(1.0, clock[one.week - 1])
             found[one.group] = min(found.get(one.group, inf), share)
             supply[one.group] += GOOD_YEAR * one.servings
-            year[one.group] += one.servings
-    return {group: max(share, LEAST * year[group] / YEAR) for group, share in found.items()}
+            brought[one.group] += one.servings
+    return {
+        group: max(share, LEAST * (standing.get(group, 0.0) + brought[group]) / YEAR)
+        for group, share in found.items()
+        if (lost or {}).get(group, 0.0) <= STAND_BACK * brought[group]
+    }
 
 
 def _weeks(start: date, harvest: date | None) -> int:
@@ -128,10 +141,11 @@ def needs(
     eaten: Mapping[str, Sequence[float]],
     coming: Iterable[Harvest] = (),
     length: int = 7,
+    lost: Mapping[str, float] | None = None,
 ) -> Needs:
     """What the `length` days from `start` have to heed. `eaten` are servings of a food in the weeks
     before, the oldest first, since the oldest of what stands was there; `harvests` the next one of
-    each food, `coming` what they should bring."""
+    each food, `coming` what they should bring; `lost` as for `shares`."""
     foods: dict[Group, set[str]] = defaultdict(set)
     standing: dict[str, float] = defaultdict(float)
     for one in candidates:
@@ -144,9 +158,8 @@ def needs(
     }
     factor = appetite.factor(start, length)
     known = [factor, *appetite.coming(start + timedelta(days=length), _KNOWN)]
-    rates_of_groups = shares(standing, coming, known)
     given = {}
-    for group, rate in rates_of_groups.items():
+    for group, rate in shares(standing, coming, known, lost).items():
         names = foods.get(Group(group), set())
         logs = [list(reversed(eaten.get(food, ()))) for food in names]
         together = [sum(week) for week in zip_longest(*logs, fillvalue=0.0)]

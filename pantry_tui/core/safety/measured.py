@@ -89,12 +89,15 @@ def read_psi(text: str) -> float | None:
 
 #: Above it the spores of botulism can grow in a sealed jar.
 PH_LINE = 4.6
+#: No finished vegetable ferment is as sour as this: what reads below it was not measured well.
+#: Kraut is published at 3.4 to 3.6 (FDA, Bad Bug Book); below 2.5 lies lemon juice. Our own choice.
+PH_LEAST = 2.5
 
 
 def read_ph(text: str) -> float | None:
-    """("4.1") -> 4.1; None where nothing was measured."""
-    match = re.search(r"\d+(?:[.,]\d+)?", text)
-    return float(match[0].replace(",", ".")) if match else None
+    """("4.1") -> 4.1, the highest of several; None where nothing was measured."""
+    found = re.findall(r"\d+(?:[.,]\d+)?", text)
+    return max((float(one.replace(",", ".")) for one in found), default=None)
 
 
 def read_percent(text: str) -> float | None:

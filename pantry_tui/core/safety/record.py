@@ -123,6 +123,8 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         return value if known else f"{word} {value}".removesuffix(" yes")
     if key == "printed" and plain.replace("-", " ") in _USE_BY:
         return f"use by {value}"
+    if key == "salt" and plain == "brine" and re.search(r"\d", value):
+        return value if "brine" in value.casefold() else f"{value} brine"
     if key == "by" and value.casefold() in YES:
         return "somebody else"
     if key == "by" and value.casefold() in NO:

@@ -125,6 +125,12 @@ def _measured(value: str, units: frozenset[str]) -> bool:
     return (numbered and _letters(plain) <= units | _OF) or plain in YES | NO
 
 
+def _ph(value: str) -> bool:
+    numbers = [float(one.replace(",", ".")) for one in re.findall(r"\d+(?:[.,]\d+)?", value)]
+    low, high = _PH
+    return _measured(value, frozenset()) and all(low <= one <= high for one in numbers)
+
+
 def _syrup(value: str) -> bool:
     """A syrup by its name: "light syrup", "extra heavy syrup", "honey syrup"."""
     words = value.casefold().split()
@@ -143,7 +149,9 @@ def _state(value: str) -> bool:
 
 
 #: Key -> the most that any kitchen writes of it.
-_MOST = {"minutes": 6000.0, "psi": 60.0, "ph": 14.0, "temperature": 1000.0}
+_MOST = {"minutes": 6000.0, "psi": 60.0, "temperature": 1000.0}
+#: No food reads outside this: the meter or the typing is wrong.
+_PH = 1.0, 10.0
 _PERCENT = r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b)"
 #: What may be below nought, or is read by somebody else.
 _MAY_BE_BELOW = frozenset({"temperature", "altitude", "by", "form", "printed", "amount"})
@@ -187,7 +195,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "by": bool,
     "salt": lambda value: _measured(value, _SALTS),
     "sugar": lambda value: _measured(value, _SUGARS) or _syrup(value),
-    "ph": lambda value: _measured(value, frozenset()),
+    "ph": _ph,
     "vacuum": _yes_no,
     "blanched": lambda value: _yes_no(value) or read_minutes(value) is not None,
     "temperature": lambda value: _measured(value, _DEGREES),
@@ -216,7 +224,7 @@ HINTS: dict[str, str] = {
     "by": "write by=us, or who made it",
     "salt": "write salt=2.25% or salt=3tbsp",
     "sugar": "write sugar=60% or sugar=2lb",
-    "ph": "write ph=4.1",
+    "ph": "write ph=4.1, a number from 1 to 10",
     "vacuum": "write vacuum=yes or vacuum=no",
     "blanched": "write blanched=3min or blanched=no",
     "temperature": "write temperature=160F",

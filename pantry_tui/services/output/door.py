@@ -30,6 +30,8 @@ LISTED = 12
 PAGE = 60
 #: What is ticked with a pen.
 BOX = "[ ]"
+#: In the place of a day, since the two hours may be over before anybody reads it.
+TOO_WARM = "too warm: 2 hours only"
 _OVER = {
     "must go": "Must go: do not eat",
     "open": "Open and thawed",
@@ -118,6 +120,8 @@ def until(row: DueRow) -> str:
         return row.verdict.value
     if row.verdict is Verdict.UNKNOWN and not row.usable:
         return "in doubt: do not eat"
+    if row.hurried:
+        return TOO_WARM
     best, last = row.good_until, row.discard_after
     if last is not None and (best is None or last <= best or row.verdict is Verdict.PAST_BEST):
         return f"eat by {dates.say(last)}"

@@ -1,8 +1,8 @@
-"""From the stock to a week: what may be eaten, and the pace of each food by its log."""
+"""From the stock to a week: what may be eaten."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Mapping
 from datetime import date, timedelta
 from functools import cache, partial
 from itertools import chain, groupby
@@ -16,17 +16,12 @@ from pantry_tui.core.keeping.rotation import Judged, first_date, rank
 from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Container, Turn
-from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.menu import Candidate, Needs
-from pantry_tui.core.plan.shares import PutUp, expected
-from pantry_tui.core.plan.shares import needs as core_needs
+from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.at_table import role_at_table
-from pantry_tui.services.plan.eaten import YEAR, by_week
-from pantry_tui.services.plan.harvest import next_of
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.stock.moving import cold_place
@@ -41,9 +36,6 @@ _BOUGHT_AHEAD = 120
 #: What is past its best gets no better by waiting: it is wanted within a quarter of a year, once;
 #: after that nothing hurries it. Common practice, no source.
 _PAST_BEST = timedelta(weeks=13)
-
-#: Weeks of the log in which a food gathers credit.
-_CREDIT_WEEKS = 12
 
 
 def candidates(
@@ -235,52 +227,3 @@ def _judged_open(p: Pantry, container: Container, thaws: int) -> int | None:
         return 0  # its two hours run there
     after = found.discard_after
     return None if after is None else (after - p.today).days - thaws
-
-
-def needs(
-    p: Pantry, found: Sequence[Candidate], appetite: Appetite, start: date, length: int = 7
-) -> Needs:
-    """What the days from `start` have to heed, as the log and the harvests have it."""
-    since: dict[str, date] = {}
-    batches, seen, today = past(p), set(), p.today
-    for one in found:
-        id_ = batch_of(one.container)
-        if id_ in seen:
-            continue
-        batch = batches[id_]
-        if len(batch.came) == 1:
-            seen.add(id_)  # the others of it came on the same day
-        came = batch.came_as(one.container).day
-        since[one.food] = min(since.get(one.food, today), came)
-    logs = by_week(p)
-    ahead = [0.0] * max(0, (start - p.today) // timedelta(days=7))
-    eaten, harvests = {}, {}
-    for food, first in since.items():
-        weeks = min(_CREDIT_WEEKS, max(0, (p.today - first).days // 7))
-        log = logs.get(food, [0.0] * YEAR)
-        eaten[food] = [*log[len(log) - weeks :], *ahead]
-        harvests[food] = next_of(p, food, start)
-    # In a first year nobody knows what comes, and to ration by a guess loses more than it saves.
-    known = any((start - one.born).days > 7 * YEAR for one in past(p).values() if _made(one))
-    coming = expected(_put_up(p, start), found, start, harvests) if known else []
-    return core_needs(found, appetite, start, harvests, eaten, coming, length)
-
-
-def _made(one: Past) -> bool:
-    """What was bought is no harvest."""
-    return one.method is not Method.BOUGHT
-
-
-def _put_up(p: Pantry, start: date) -> list[PutUp]:
-    """All that was put up in the year before, by batch."""
-    since, much = start - timedelta(weeks=YEAR + 1), holds(p)
-    return [
-        PutUp(
-            one.food,
-            one.group,
-            sum(came.n * much(one.food, one.group, came.held) for came in one.came),
-            one.born,
-        )
-        for one in past(p).values()
-        if one.born > since and _made(one)
-    ]

@@ -36,9 +36,10 @@ def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> tuple[list[Port
     by_date: dict[date | None, float] = defaultdict(float)
     safety = set()
     for judged in ours:
-        dated = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
+        last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
+        dated = [day for day in (judged.best_by, last) if day and day >= p.today]
         by_date[min(dated, default=None)] += servings_in(p, group, judged)
-        if dated and min(dated) == judged.discard_after:
+        if dated and min(dated) == last:
             safety.add(min(dated))
     return [Portion(servings, day) for day, servings in by_date.items()], safety
 

@@ -53,10 +53,11 @@ def left_of(p: Pantry, entry: Entry) -> list[Container]:
 
 
 def _fit_on(p: Pantry, container: Container, day: date) -> bool:
-    """Whether it is fit today and its date has not passed on that day."""
+    """Whether it is fit today and its date has not passed on that day. What stands too warm has
+    hours, and lies on no day."""
     row = of(p, container)
     last = row.discard_after
-    return row.usable and (last is None or max(day, p.today) <= last)
+    return row.usable and not row.line.hurried and (last is None or max(day, p.today) <= last)
 
 
 def names_of(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
@@ -168,6 +169,8 @@ def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
         container = p.stock.containers.get(id_)
         if container is None or not container.here or _fit_on(p, container, day):
             continue
+        if of(p, container).line.hurried:
+            continue  # said below, of all that stands too warm
         judged = p.judge(container)
         why = judged.reasons[0] if judged.reasons else ""
         name = f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"
@@ -185,6 +188,13 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
     found: dict[tuple[date, str], list[Container]] = defaultdict(list)
     for one in stands(p):
         last = one.discard_after
+        if one.line.hurried and one.usable:
+            names = _named_or_counted(p, one.line.code, containers_in(p, one))
+            yield (
+                f"{names} {one.line.food} stands too warm: put it in the cold at once, or eat it "
+                "now. Once its two hours are over, discard it."
+            )
+            continue
         if last is None or not max(draft.start, p.today) <= last <= draft.end:
             continue
         if one.line.reserved or one.line.food in draft.wishes.left_out or not one.usable:
@@ -194,8 +204,7 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
                 found[last, one.line.batch].append(container)
     for (last, id_), several in sorted(found.items()):
         batch = p.stock.batches[id_]
-        few = len(several) <= _NAMED
-        names = ", ".join(names_of(p, several)) if few else f"{len(several)} of {batch.code}"
+        names = _named_or_counted(p, batch.code, several)
         if last <= p.today:
             yield f"{names} {batch.food.name}: this is the last safe day, eat today or discard."
         else:
@@ -203,6 +212,12 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
                 f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has "
                 "no room for it in time: eat it all the same, or discard it after that day."
             )
+
+
+def _named_or_counted(p: Pantry, code: str, several: Sequence[Container]) -> str:
+    """ "2A/1, 2A/2", or "7 of 2A" where they are many."""
+    few = len(several) <= _NAMED
+    return ", ".join(names_of(p, several)) if few else f"{len(several)} of {code}"
 
 
 def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core.dataclass import dataclass, field, replace
-from pantry_tui.core.keeping.ladder import Judgement
+from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.log.fold_place import path_of
 from pantry_tui.core.model import Batch, Container, Cut, When
 from pantry_tui.core.words import SEVERITY, Verdict
@@ -33,7 +33,7 @@ class Ladder:
     why_no_discard: str
     harmless: bool
     again_at: int | None
-    hurried: bool
+    hurried: bool  # its two hours run: `discard_after` is the day on which they do
     # When its facts happened does not make it another line.
     facts_min: int = field(compare=False)
     facts_to: date = field(compare=False)
@@ -60,7 +60,7 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         tuple(steps),
         found.standing,
         found.best_by,
-        found.discard_after,
+        _last_day(found),
         found.why_no_discard,
         found.harmless,
         found.look_at,
@@ -68,6 +68,15 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         last.last,
         max(found.facts_to, found.now),  # a day before the one it was judged on is looked at anew
     )
+
+
+def _last_day(found: Assessment) -> date | None:
+    """The last day on which it may be eaten. A later one of a table says nothing while it stands
+    too warm."""
+    if found.over_from is None:
+        return found.discard_after
+    last = found.over_from - timedelta(days=1)
+    return min(last, found.discard_after or last)
 
 
 def _last_moment(p: Pantry, container: Container) -> When:
@@ -213,7 +222,8 @@ def today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line:
     """The line with the verdict of this day alone."""
     number = int(line.numbers.split()[0])
     container = next(c for c in containers.values() if c.number == number)
-    judged = p.judge(container)
+    found = p.assess(container)
+    judged, last = found.on(p.today), _last_day(found)
     return line._replace(
         v0=SEVERITY.index(judged.verdict),
         d1=None,
@@ -226,6 +236,6 @@ def today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line:
         v4=None,
         reasons=_said(judged.standing, judged.reasons),
         best_by=judged.best_by.isoformat() if judged.best_by else None,
-        discard_after=judged.discard_after.isoformat() if judged.discard_after else None,
+        discard_after=last.isoformat() if last else None,
         why_no_discard=judged.why_no_discard,
     )

@@ -10,7 +10,7 @@ from operator import attrgetter
 from typing import NamedTuple, Protocol
 
 from pantry_tui.core.amounts import amount_of
-from pantry_tui.core.keeping.fitness import usable
+from pantry_tui.core.keeping.fitness import UNFIT, usable
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of, vessel_word
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
@@ -284,6 +284,7 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
         standing=tuple(standing),
         left=left,
         vessel=vessel_word(line.size),
+        hurried=bool(line.hurried) and word not in UNFIT,
         loose=loose,
     )
 

@@ -147,7 +147,7 @@ def _warm_until(p: Pantry, container: Container, to: Place, state: State) -> int
     """How many minutes it may stand there until its two hours are over, None for any number."""
     turn = Turn(p.clock.now, "", to.id, state)
     over = p.judging.assess_as(container, turn).again_at
-    return None if over is None else max(0, over - p.clock.now.last)
+    return None if over is None else max(0, over - 1 - p.clock.now.last)
 
 
 def _thaws(p: Pantry, container: Container) -> str:

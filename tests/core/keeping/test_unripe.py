@@ -2,15 +2,31 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import timedelta
+
 import pytest
 
-from pantry_tui.core.words import Method, State
-from tests.core.keeping.told import Told
+from pantry_tui.core.words import Climate, Method, State, Verdict
+from tests.core.keeping.told import MADE, Told
 
 
-def ferment(food: str, days: float, place: str = "vault", ph: str = "") -> Told:
-    more = {"ph": ph} if ph else {}
-    told = Told(food, Method.LACTIC, place, State.IN_PROGRESS, 10, **more)
+def ferment(
+    food: str,
+    days: float,
+    place: str = "kitchen",
+    ph: str = "",
+    *,
+    measured: int | None = None,
+    method: Method = Method.LACTIC,
+    **more: str,
+) -> Told:
+    """In a place for so many days, then called ready and moved to the fridge; its pH was recorded
+    on day `measured`, else when it was called ready."""
+    record = {**more, **({"ph": ph} if ph else {})}
+    told = Told(food, method, place, State.IN_PROGRESS, 10, **record)
+    day = days if measured is None else measured
+    told.batch = replace(told.batch, ph_day=MADE + timedelta(days=day))
     return told.at(int(days), 12).ready().at(int(days), 13).move("fridge")
 
 
@@ -18,16 +34,22 @@ def ferment(food: str, days: float, place: str = "vault", ph: str = "") -> Told:
     ("food", "place", "least"),
     [
         # Michigan State University Extension, sauerkraut: three to four weeks at 70 to 75 F, five
-        # to six at 60 to 65 F. The shorter one counts: nobody knows how warm each day was.
+        # to six at 60 to 65 F, which a pantry is taken to hold.
         ("sauerkraut", "kitchen", 21),
-        ("sauerkraut", "vault", 21),
+        ("sauerkraut", "larder", 35),
+        ("cabbages", "kitchen", 21),
+        ("red cabbages", "larder", 35),
         # USDA AIB 539, fermented dill pickles: three to four weeks at 70 to 75 F.
         ("dill pickles", "kitchen", 21),
-        # Colorado State University Extension, kimchi: a day or two at room warmth.
+        ("cucumbers", "kitchen", 21),
+        # Colorado State University Extension, kimchi: a day or two at room warmth, three or four
+        # in a refrigerator; cooler than a room it is no quicker than there.
         ("kimchi", "kitchen", 1),
+        ("kimchi", "fridge", 3),
+        ("kimchi", "vault", 3),
         # UC Master Food Preservers, vegetables: two to seven weeks.
         ("carrots", "kitchen", 14),
-        ("chickpeas", "kitchen", 14),
+        ("carrots", "larder", 35),
     ],
 )
 def test_no_sooner_than_the_shortest_published_time(food: str, place: str, least: int) -> None:
@@ -40,12 +62,78 @@ def test_no_sooner_than_the_shortest_published_time(food: str, place: str, least
 
 
 def test_what_is_still_working_is_told_nothing_of_it() -> None:
-    told = Told("sauerkraut", Method.LACTIC, "vault", state=State.IN_PROGRESS)
+    told = Told("sauerkraut", Method.LACTIC, "kitchen", state=State.IN_PROGRESS)
     assert not any("Called ready" in one for one in told.judged(3).reasons)
 
 
 def test_what_was_put_up_finished_is_taken_at_its_word() -> None:
     assert Told("sauerkraut", Method.LACTIC, "fridge").judged(1).usable
+
+
+# -- where it worked -------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("cold", ["fridge", "freezer", "vault"])
+@pytest.mark.parametrize("hour", [11, None])
+def test_days_in_the_cold_are_no_days_of_fermenting(cold: str, hour: float | None) -> None:
+    """An hour in the kitchen, then 24 days where it does not work: nothing was fermented."""
+    told = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS, 10)
+    told.at(0, hour).move(cold).at(24, 12).ready().at(24, 13).move("fridge")
+    found = told.judged(25)
+    assert not found.usable
+    assert found.verdict is Verdict.UNKNOWN
+    assert "after 24 days, 0 of them where it works" in found.reasons[0]
+
+
+@pytest.mark.parametrize(("back", "usable"), [(30, False), (31, True)])
+def test_what_went_to_the_cold_goes_on_when_it_comes_back(back: int, usable: bool) -> None:
+    """Ten days, ten in the fridge, and what is wanting of 21 days at 70 F."""
+    told = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS, 10)
+    told.at(10, 9).move("fridge").at(19, 23).move("kitchen").at(back, 12).ready()
+    assert told.at(back, 13).move("fridge").judged(back + 1).usable is usable
+
+
+@pytest.mark.parametrize(
+    ("warm", "least"), [(60.0, 35), (65.0, 35), (69.0, 35), (70.0, 21), (75.0, 21)]
+)
+def test_each_day_counts_at_its_warmth(warm: float, least: int) -> None:
+    for days, usable in ((least - 1, False), (least, True)):
+        told = Told("sauerkraut", Method.LACTIC, "larder", State.IN_PROGRESS, 10)
+        told.at(-1).hold("larder", Climate.PANTRY, warm)
+        told.at(days, 12).ready().at(days, 13).move("fridge")
+        assert told.judged(days + 1).usable is usable, days
+
+
+def test_warm_and_cool_days_are_added_up() -> None:
+    """Seven days at 70 F are a third of it; 24 at 60 F are two thirds and a little more."""
+    for last, usable in ((29, False), (31, True)):
+        told = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS, 0)
+        told.at(7, 0).move("larder").at(last, 12).ready().at(last, 13).move("fridge")
+        assert told.judged(last + 1).usable is usable, last
+
+
+@pytest.mark.parametrize("warm", [59.0, 50.0])
+def test_below_the_published_range_no_day_counts(warm: float) -> None:
+    told = Told("sauerkraut", Method.LACTIC, "larder", State.IN_PROGRESS, 10)
+    told.at(-1).hold("larder", Climate.PANTRY, warm)
+    told.at(80, 12).ready().at(80, 13).move("fridge")
+    assert not told.judged(81).usable
+
+
+def test_in_a_freezer_nothing_works_not_even_what_works_in_a_fridge() -> None:
+    assert not ferment("kimchi", 30, "freezer").judged(31).usable
+
+
+def test_in_the_cold_only_what_is_published_to_work_there_does() -> None:
+    assert ferment("kimchi", 3, "fridge").judged(4).usable
+    assert not ferment("sauerkraut", 40, "fridge").judged(41).usable
+
+
+def test_it_does_not_become_ripe_by_waiting_in_the_cold() -> None:
+    assert not ferment("sauerkraut", 2).judged(60).usable
+
+
+# -- a measured pH ---------------------------------------------------------------------------------
 
 
 def test_a_measured_ph_says_more_than_the_days() -> None:
@@ -55,11 +143,108 @@ def test_a_measured_ph_says_more_than_the_days() -> None:
     assert not ferment("carrots", 5, ph="unknown").judged(6).usable
 
 
-def test_in_the_cold_only_what_is_published_to_work_there_does() -> None:
-    """Colorado State University Extension: kimchi takes three or four days in the refrigerator."""
-    assert ferment("kimchi", 3, "fridge").judged(4).usable
-    assert not ferment("sauerkraut", 40, "fridge").judged(41).usable
+@pytest.mark.parametrize(("warmth", "usable"), [(69.8, True), (69.5, True), (69.4, False)])
+def test_seventy_fahrenheit_is_21_celsius(warmth: float, usable: bool) -> None:
+    told = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS)
+    told.at(0, 10).read("kitchen", warmth)
+    told.at(21, 12).ready().at(21, 13).move("fridge")
+    assert told.judged(22).usable is usable
 
 
-def test_it_does_not_become_ripe_by_waiting_in_the_cold() -> None:
-    assert not ferment("sauerkraut", 2).judged(60).usable
+@pytest.mark.parametrize(("measured", "usable"), [(0, False), (2, False), (3, True), (9, True)])
+def test_a_ph_counts_from_two_days_before_it_was_called_ready(measured: int, usable: bool) -> None:
+    assert ferment("carrots", 5, ph="3.9", measured=measured).judged(9).usable is usable
+
+
+def test_a_ph_that_nobody_knows_the_day_of_does_not_count() -> None:
+    told = ferment("carrots", 5, ph="3.9")
+    told.batch = replace(told.batch, ph_day=None)
+    assert not told.judged(6).usable
+
+
+@pytest.mark.parametrize("ph", ["0", "1.2", "2.4", "3.9 to 4.9"])
+def test_a_ph_that_no_ferment_has_frees_nothing(ph: str) -> None:
+    assert not ferment("carrots", 5, ph=ph).judged(6).usable
+
+
+# -- what is no vegetable --------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "food",
+    [
+        "natto",
+        "tempeh",
+        "mushrooms",
+        "shiitake",
+        "yogurt",
+        "kefir",
+        "water kefir",
+        "kombucha",
+        "chickpeas",
+        "dry beans",
+        "soybeans",
+        "miso",
+    ],
+)
+def test_of_what_no_time_is_published_none_is_said(food: str) -> None:
+    found = ferment(food, 40).judged(41)
+    assert not found.usable
+    assert found.verdict is Verdict.UNKNOWN
+    assert "no working time is published" in found.reasons[0]
+    assert "14" not in found.reasons[0]
+
+
+# -- under salt ------------------------------------------------------------------------------------
+
+
+def salted(food: str, days: int, salt: str = "", ph: str = "") -> Told:
+    more = {"salt": salt} if salt else {}
+    return ferment(food, days, "kitchen", ph, measured=None, method=Method.SALTED, **more)
+
+
+@pytest.mark.parametrize("salt", ["2.5%", "5%"])
+@pytest.mark.parametrize(
+    ("food", "least"), [("snap beans", 14), ("cabbages", 21), ("sauerkraut", 21), ("garlic", 14)]
+)
+def test_lightly_salted_vegetables_are_ferments(food: str, least: int, salt: str) -> None:
+    assert not salted(food, 1, salt).judged(2).usable
+    assert not salted(food, least - 1, salt).judged(least).usable
+    assert salted(food, least, salt).judged(least + 1).usable
+    assert salted(food, 3, salt, ph="3.9").judged(4).usable
+
+
+@pytest.mark.parametrize("salt", ["", "unknown", "3 tbsp", "25% brine", "1 lb to 1 l water"])
+def test_of_salt_that_nobody_knows_nothing_is_offered(salt: str) -> None:
+    found = salted("snap beans", 60, salt).judged(61)
+    assert not found.usable
+    assert "how much salt" in found.reasons[0]
+
+
+@pytest.mark.parametrize(
+    ("salt", "ph", "usable"),
+    [("", "", False), ("12%", "", False), ("2.5%", "", True), ("25%", "", True), ("", "3.9", True)],
+)
+def test_what_was_put_up_finished_under_salt_needs_its_salt_too(
+    salt: str, ph: str, usable: bool
+) -> None:
+    record = {key: value for key, value in (("salt", salt), ("ph", ph)) if value}
+    told = Told("snap beans", Method.SALTED, "fridge", State.SEALED, 10, **record)
+    assert told.judged(1).usable is usable
+
+
+@pytest.mark.parametrize("salt", ["6%", "12%", "19%", "3 tbsp per lb", "1 lb to 5 lb"])
+def test_between_fermenting_and_keeping_nothing_is_published(salt: str) -> None:
+    assert not salted("snap beans", 60, salt).judged(61).usable
+
+
+@pytest.mark.parametrize("salt", ["20%", "25 %", "1 lb to 4 lb", "250 g per kg", "1 cup per lb"])
+def test_what_salt_alone_keeps_needs_no_working(salt: str) -> None:
+    """One part of salt to four of vegetables keeps them without fermenting (Cruess 1918)."""
+    assert salted("snap beans", 1, salt).judged(2).usable
+
+
+@pytest.mark.parametrize("food", ["preserved lemons", "lemons", "olives", "pork", "trout"])
+def test_what_is_acid_as_it_grew_and_what_is_cured_have_their_own_rules(food: str) -> None:
+    found = salted(food, 2).judged(3)
+    assert not any("Called ready" in one or "how much salt" in one for one in found.reasons)

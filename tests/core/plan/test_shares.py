@@ -12,6 +12,7 @@ from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.shares import (
     LEAST,
+    STAND_BACK,
     Harvest,
     PutUp,
     expected,
@@ -70,6 +71,18 @@ def test_the_share_is_what_lasts_to_the_harvest_and_never_below_three_fifths_of_
     assert shares({"vegetable": 20.0}, two)["vegetable"] == pytest.approx(LEAST * 230 / 52)
     assert shares({"vegetable": 44.0}, two)["vegetable"] == pytest.approx(59 / 20)
     assert shares({"vegetable": 80.0}, []) == {}
+
+
+def test_a_group_of_which_much_got_too_old_is_not_made_to_last() -> None:
+    harvest = [Harvest("vegetable", 10, 100.0), Harvest("fruit", 10, 100.0)]
+    standing = {"vegetable": 80.0, "fruit": 80.0}
+    assert STAND_BACK == 0.03
+    assert shares(standing, harvest, lost={"fruit": 3.0}) == {"vegetable": 8.0, "fruit": 8.0}
+    assert shares(standing, harvest, lost={"fruit": 3.1}) == {"vegetable": 8.0}
+    nothing = [Harvest("vegetable", 10, 0.0)]
+    assert shares(standing, nothing) == {"vegetable": 8.0}, "what brings nothing lost nothing"
+    given = needs([jar(n) for n in range(20)], TWO, START, {}, {}, harvest, lost={"vegetable": 9.0})
+    assert set(given.shares) == {"fruit"}
 
 
 def test_the_garden_is_expected_to_do_again_what_it_did() -> None:

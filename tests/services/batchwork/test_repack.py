@@ -37,7 +37,7 @@ def wait(p: Pantry, days: int) -> None:
 
 
 def test_a_crock_that_is_ready_goes_into_jars_and_one_undo_takes_it_back(p: Pantry) -> None:
-    crock = up(p, "1 20 l crock sauerkraut, lactic ferment, cellar, salt=2.25%")
+    crock = up(p, "1 20 l crock sauerkraut, lactic ferment, larder, salt=2.25%")
     made = p.today
     wait(p, 36)
     with pytest.raises(Refused, match="still in progress"):

@@ -1,0 +1,54 @@
+"""How much salt a record says, as a share of the weight."""
+
+from __future__ import annotations
+
+import re
+
+from pantry_tui.core.safety.measured import read_percent
+
+#: What ferments holds no more than this (Colorado State University Extension, kimchi: 2 to 5 %).
+MOST_PERCENT = 5.0
+#: A fifth of the whole: one part of salt to four of vegetables keeps them without fermenting
+#: (Cruess 1918, a reprint; data/figures.csv salt-heavy).
+HEAVY_PERCENT = 20.0
+_GRAMS = {"g": 1.0, "kg": 1000.0, "oz": 28.35, "lb": 453.6}
+#: Grams of salt in a spoon (data/figures.csv): of flaked or coarse salt as light as it comes.
+_SPOONS = {"tsp": 6.0, "tbsp": 18.0, "cup": 292.0}
+_LIGHT_SPOONS = {"tsp": 2.8, "tbsp": 8.4, "cup": 134.4}
+_UNITS = (
+    (r"kg", "kg"), (r"g", "g"), (r"oz|ounces?", "oz"), (r"lbs?|pounds?", "lb"),
+    (r"tsps?|teaspoons?", "tsp"), (r"tbsps?|tablespoons?", "tbsp"), (r"cups?", "cup"),
+)  # fmt: skip
+_UNIT = "|".join(f"(?:{pattern})" for pattern, _ in _UNITS)
+_AMOUNT = rf"(\d+(?:[.,]\d+)?)?\s*\b({_UNIT})\b"
+#: A share of the water, and nobody knows how much of it there is.
+_OF_WATER = r"brine|water|\bl\b|lit(?:re|er)s?|\bml\b|quart|pint"
+
+
+def read_salt(text: str) -> float | None:
+    """("2.5%", "3 tbsp to 5 lb", "1 lb per 4 lb") -> per cent of all together; the smaller of two
+    percents. None for what says no share of the food: nothing, spoons alone, a strong brine."""
+    plain = text.casefold()
+    percent = read_percent(plain)
+    if percent is not None:
+        strong = percent > MOST_PERCENT and re.search(_OF_WATER, plain)
+        return None if strong else percent
+    spaced = re.sub(r"(\d)(?=[a-z])", r"\1 ", plain)
+    if re.search(_OF_WATER, spaced) or re.search(r"\d\s*/\s*\d", spaced):
+        return None
+    amounts = re.findall(_AMOUNT, spaced)
+    if len(amounts) != 2:
+        return None
+    salt, food = (_grams(number, unit, plain) for number, unit in amounts)
+    if salt is None or food is None or amounts[1][1][:1] in "tc" or food <= 0:
+        return None
+    return round(100 * salt / (salt + food), 1)
+
+
+def _grams(number: str, unit: str, text: str) -> float | None:
+    many = float(number.replace(",", ".")) if number else 1.0
+    kind = next(name for pattern, name in _UNITS if re.fullmatch(pattern, unit))
+    light = re.search(r"kosher|coarse", text) is not None
+    spoons = _LIGHT_SPOONS if light else _SPOONS
+    each = _GRAMS.get(kind) or spoons.get(kind)
+    return None if each is None else many * each
