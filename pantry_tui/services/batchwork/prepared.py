@@ -15,6 +15,8 @@ from pantry_tui.core.words import Group, Method
 
 _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
 _RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
+#: A kind of bean, and whole.
+_HALF_RUNNERS = re.compile(r"\bhalf runners?\b")
 #: Green potatoes are not eaten, so the colour is no colour (data/keeping.csv says the same).
 _GREEN = frozenset({"potatoes", "new potatoes"})
 
@@ -33,7 +35,8 @@ def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tupl
         dry = next((one for one in DRY_PACKED if one in plain), "")
         said = [dry, *(word for word in words if word in NOT_TESTED)]
     elif method in _RAW and facts.group in CROPS:
-        said = [word for word in words if word in CUT]
+        said = re.findall(r"[^\W\d_]+", _HALF_RUNNERS.sub(" ", plain))
+        said = [word for word in said if word in CUT]
     else:
         said = []
     return " ".join(filter(None, said)), unread
