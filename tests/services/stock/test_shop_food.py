@@ -7,7 +7,7 @@ from datetime import date, timedelta
 import pytest
 
 from pantry_tui.core.keeping.ladder import Judgement
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import Method, Verdict
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act
@@ -106,3 +106,32 @@ def test_its_days_in_the_cold_count_shut_and_opened(
     dated = f"1 pack {food}, bought in, fridge, printed={by}"
     found = judged(larder, dated, opened=True)
     assert (days(larder, found.discard_after), found.usable) == (opened, True)
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("1 pack smoked salmon, bought in, fridge", "cold-smoked fish"),
+        ("smoked salmon, bought, 2 packs, fridge", "cold-smoked fish"),
+        ("1 pack hot smoked trout, bought in, fridge", "hot-smoked fish"),
+        ("1 pack smoked bacon, bought in, fridge", "bacon"),
+    ],
+)
+def test_what_was_smoked_before_it_was_bought_asks_nothing(
+    larder: Pantry, line: str, food: str
+) -> None:
+    said = read(larder, line)
+    assert not said.asks
+    assert (said.food, said.method) == (food, Method.BOUGHT)
+
+
+@pytest.mark.parametrize(
+    "acid",
+    ["1 tbsp bottled lemon juice", "1/4 tsp citric acid", "bottled lemon juice", "2 tbsp vinegar"],
+)
+@pytest.mark.parametrize("behind", ["", ", minutes=85", " per jar", " minutes=85"])
+def test_the_acid_of_a_jar_is_no_second_food(larder: Pantry, acid: str, behind: str) -> None:
+    line = f"4 pint jars tomatoes, boiling water canned, larder, acid={acid}{behind}"
+    said = read(larder, line)
+    assert (said.food, said.unread) == ("tomatoes", ())
+    assert dict(said.process)["acid"] == acid
