@@ -35,14 +35,14 @@ from pantry_tui.core.keeping.doubt import (
     unsealed,
 )
 from pantry_tui.core.keeping.exposure import Span, exposures
-from pantry_tui.core.keeping.harm import can_hurt, use_by
+from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import above
-from pantry_tui.core.keeping.printed import too_far
+from pantry_tui.core.keeping.printed import is_last_safe, too_far
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.shopfood import wide_ends, wide_limit
@@ -150,7 +150,11 @@ def _weigh(
     safety = _safety(reckoning, outcomes)
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
-    if safety is not None and safety.text == PRINTED and (far := too_far(batch, here)):
+    if (
+        safety is not None
+        and safety.text == PRINTED
+        and (far := too_far(batch, reckoning.sold, here))
+    ):
         hurts = (*hurts, Trouble(far))
     harmless = not (hurts or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
@@ -206,7 +210,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
         if one.triage.verdict is Verdict.DISCARD
     ]
     batch = reckoning.batch
-    if batch.method is Method.BOUGHT and batch.printed and use_by(batch):
+    if batch.printed is not None and is_last_safe(batch, reckoning.sold):
         found.append(Limit(batch.printed, batch.printed, None, PRINTED))
     return min(found, key=lambda one: (one.day, one.text), default=None)
 

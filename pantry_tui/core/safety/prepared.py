@@ -20,7 +20,7 @@ CUT = frozenset(
     {"sliced", "slices", "slice", "diced", "cubed", "cubes", "cube", "chopped", "halved", "halves",
      "quartered", "chunks", "chunk", "strips", "julienned", "shredded", "grated", "wedges", "rings",
      "coins", "batons", "peeled", "cored", "cut", "florets", "balls", "matchsticks", "spiralised",
-     "podded", "shelled", "blanched", "parboiled", "pitted", "stoned"}
+     "podded", "shelled", "blanched", "parboiled", "pitted", "stoned", "half", "quarter", "wedge"}
 )  # fmt: skip
 #: Packed without liquid: no tested process (USDA AIB 539 for sweet potatoes; University of
 #: Wisconsin Extension for all vegetables).
