@@ -216,18 +216,22 @@ class TypeLine(ModalScreen[str | None]):
     def on_input_submitted(self, event: Input.Submitted) -> None:
         typed = event.value.strip()
         if not typed and not self._may_be_empty:
-            self.dismiss(None)
+            # What stands in grey is an example: Enter on it does nothing, and says so.
+            example = in_units(self, self._example)
+            self._refuse(f"nothing is typed. Write, for example, {example}.")
             return
         try:
             self._accept(typed)
         except PantryError as error:
-            wrong = self.query_one("#wrong", Static)
             own = getattr(self.app, "shown_keys", None)
-            said = in_keys(in_units(self, error.message, typed), own)
-            wrong.update(Content(clip(f"Not done: {said}", 400)))
-            wrong.display = True
+            self._refuse(in_keys(in_units(self, error.message, typed), own))
         else:
             self.dismiss(typed)
+
+    def _refuse(self, why: str) -> None:
+        wrong = self.query_one("#wrong", Static)
+        wrong.update(Content(clip(f"Not done: {why}", 400)))
+        wrong.display = True
 
 
 class Offers(Suggester):

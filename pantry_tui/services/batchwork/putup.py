@@ -191,6 +191,16 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
     answer = _answer(code, names, booked_as, judged, reading, descent)
+    return replace(
+        answer,
+        cautions=(*answer.cautions, *_with_neighbours(p, booked_as, place)),
+        made_from=took(p, descent),
+    )
+
+
+def _with_neighbours(p: Pantry, batch: Batch, place: Place) -> tuple[str, ...]:
+    """What is wrong with its new place: too full, or one crop there spoils the other."""
+    from pantry_tui.services.batchwork.tending import beside  # only for a whole crop
+
     full = overfull(p, place.id)
-    told = (*answer.cautions, full) if full else answer.cautions
-    return replace(answer, cautions=told, made_from=took(p, descent))
+    return (*beside(p, batch, place.id), *((full,) if full else ()))
