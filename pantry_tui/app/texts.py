@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from pantry_tui.app.draw.spans import bar
-from pantry_tui.app.format import best_day, clip, day, last_day, leaf, verdict
+from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.inkeys import in_keys
-from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
+from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.text import clean
@@ -55,10 +55,6 @@ def so_many(reading: PutUpReading) -> str:
     return f"{reading.count}{between}{vessel}".strip()
 
 
-def _best_of(one: PutUp | DueRow) -> str:
-    return best_day(one.best_by, one.discard_after, one.discard_after_why)
-
-
 def why_not(made: PutUp) -> list[str]:
     """What stands against a batch as it is put up, its cause first; nothing where its dates say
     it all."""
@@ -79,7 +75,7 @@ def batch_text(view: BatchView) -> str:
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
         f"({', '.join(row.container_ids)}): best by "
-        f"{_best_of(row)}; {discarded(row.discard_after, row.discard_after_why)}"
+        f"{best_day_of(row)}; {discarded(row.last_day, row.why_no_last_day)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
@@ -246,7 +242,7 @@ def reading_text(
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
     if made is not None:
         lines += [
-            f"best by        {_best_of(made)}",
+            f"best by        {best_day_of(made)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             f"verdict        {verdict(made.verdict)}",
         ]

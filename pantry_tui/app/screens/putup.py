@@ -14,7 +14,8 @@ from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import best_day, hang, last_day, verdict
+from pantry_tui.app.format import hang, last_day, verdict
+from pantry_tui.app.rowtext import best_day_of
 from pantry_tui.app.screens.ask import Offers, TypeLine
 from pantry_tui.app.screens.recalls import Recalls, ask_place
 from pantry_tui.app.texts import reading_text, so_many, why_not
@@ -331,7 +332,7 @@ def _booked(made: PutUp) -> str:
             f"Write {made.code} on every lid.",
             "",
             said_of(made),
-            f"best by        {best_day(made.best_by, made.discard_after, made.discard_after_why)}",
+            f"best by        {best_day_of(made)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             *([f"verdict        {verdict(made.verdict)}", *against] if against else []),
             *made.cautions,

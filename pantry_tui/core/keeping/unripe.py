@@ -44,6 +44,8 @@ _FROM_F = {
 PH_DAYS = 2
 #: Water freezes: nothing works.
 _FROZEN_F = 32.0
+#: 70 °F is written 21 °C, which is 69.8 °F: a reading in whole degrees is no colder for that.
+_ROUNDED_F = 0.5
 _PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
 #: Raw crops that work as the ferment of which a time is published.
 _WORK_AS = {
@@ -179,9 +181,8 @@ def _rate(span: Span, paces: Sequence[_Pace]) -> Fraction:
     if span.climate is Climate.FREEZER or span.temperature_f <= _FROZEN_F:
         return Fraction(0)
     chilled = span.climate is Climate.FRIDGE
-    fits = (
-        one.days for one in paces if one.cold or (not chilled and span.temperature_f >= one.from_f)
-    )
+    warmth = span.temperature_f + _ROUNDED_F
+    fits = (one.days for one in paces if one.cold or (not chilled and warmth >= one.from_f))
     least = min(fits, default=None)
     return Fraction(0) if least is None else 1 / least
 

@@ -93,7 +93,7 @@ class _Book:
         for row in self.units.rows(view.due(self.p)):
             if row.verdict in UNFIT or row.hurried:
                 continue  # what has hours has no day
-            for kind, day in (("best by", row.good_until), ("discard after", row.discard_after)):
+            for kind, day in (("best by", row.good_until), ("discard after", row.last_day)):
                 if day is not None and day >= self.p.today:
                     key = row.code, kind, _own_clock(row)
                     groups.setdefault(key, defaultdict(list))[day].append(row)

@@ -4,7 +4,7 @@ what actually happened. The old record stays in the log."""
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 
 from pantry_tui.core import dates
@@ -14,7 +14,7 @@ from pantry_tui.core.log.events import standing
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
-from pantry_tui.core.words import SEVERITY, Method
+from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.putup import with_altitude
@@ -86,28 +86,37 @@ def correct(
     return Done(told + _milder(before, _judged(p, batch.id)), after.doubt)
 
 
-def _judged(p: Pantry, batch_id: str) -> Judgement | None:
-    """The first container that is still there, None without one."""
-    here = (one for one in p.containers_of(p.stock.batches[batch_id]) if one.here)
-    first = next(here, None)
-    return None if first is None else p.judge(first)
+def _judged(p: Pantry, batch_id: str) -> dict[str, Judgement]:
+    """What is still there of a batch, by container."""
+    return {one.id: p.judge(one) for one in p.containers_of(p.stock.batches[batch_id]) if one.here}
 
 
-def _milder(before: Judgement | None, after: Judgement | None) -> str:
-    """A sentence where the record makes the verdict milder: it does so only if it is true."""
-    if before is None or after is None:
-        return ""
+def _milder(before: Mapping[str, Judgement], after: Mapping[str, Judgement]) -> str:
+    """A sentence where the record makes the verdict of any container milder: it does so only if it
+    is true."""
+    for id_, was in before.items():
+        now = after.get(id_, was)
+        if _is_milder(was, now):
+            return f" That makes it milder: {_told(was)} until now, {_told(now)} by this record."
+    return ""
+
+
+def _is_milder(before: Judgement, after: Judgement) -> bool:
     order = SEVERITY.index
-    later = before.discard_after and (after.discard_after or date.max) > before.discard_after
-    if not (later or order(after.verdict) > order(before.verdict)):
-        return ""
-    was, now = (_told(one) for one in (before, after))
-    return f" That makes it milder: {was} until now, {now} by this record."
+    last = before.discard_after
+    later = last is not None and (after.discard_after or date.max) > last
+    offered = after.usable and not before.usable
+    return later or offered or order(after.verdict) > order(before.verdict)
 
 
 def _told(one: Judgement) -> str:
-    until = f" (discard after {dates.say(one.discard_after)})" if one.discard_after else ""
-    return f"{one.verdict}{until}"
+    more = [_OFFERED[one.usable]] if one.verdict is Verdict.UNKNOWN else []
+    more += [f"discard after {dates.say(one.discard_after)}"] if one.discard_after else []
+    return f"{one.verdict} ({', '.join(more)})" if more else one.verdict.value
+
+
+#: What is unknown is offered where it cannot hurt.
+_OFFERED = {True: "offered, last", False: "not offered"}
 
 
 def _printed(p: Pantry, typed: str) -> date:

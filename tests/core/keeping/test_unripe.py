@@ -143,6 +143,14 @@ def test_a_measured_ph_says_more_than_the_days() -> None:
     assert not ferment("carrots", 5, ph="unknown").judged(6).usable
 
 
+@pytest.mark.parametrize(("warmth", "usable"), [(69.8, True), (69.5, True), (69.4, False)])
+def test_seventy_fahrenheit_is_21_celsius(warmth: float, usable: bool) -> None:
+    told = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS)
+    told.at(0, 10).read("kitchen", warmth)
+    told.at(21, 12).ready().at(21, 13).move("fridge")
+    assert told.judged(22).usable is usable
+
+
 @pytest.mark.parametrize(("measured", "usable"), [(0, False), (2, False), (3, True), (9, True)])
 def test_a_ph_counts_from_two_days_before_it_was_called_ready(measured: int, usable: bool) -> None:
     assert ferment("carrots", 5, ph="3.9", measured=measured).judged(9).usable is usable
