@@ -12,11 +12,12 @@ from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.screens.ask import TypeLine
+from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.of_batch import process_example
 from pantry_tui.app.screens.putup import PutUpScreen, said_of
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.app.widgets.wordline import WordLine
+from pantry_tui.errors import Refused
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.line import read_pairs
@@ -219,3 +220,25 @@ def test_a_correction_says_what_it_put_right(
     code = putup.put_up(p, putup.read(p, STOCK)).code
     said = correct(p, code, **put_right).message  # type: ignore[arg-type]
     assert said.startswith(f"Corrected {code} chicken stock: {told}.")
+
+
+async def test_the_keys_of_a_question_say_what_escape_does_now(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        pilot.app.push_screen(Choose("Which?", [f"{word} jam" for word in "abcdef"]))
+        await pilot.pause()
+        assert "Esc leaves" in painted(pilot).replace("\xa0", " ")
+        await pilot.press("c")
+        assert "Esc shows all" in painted(pilot).replace("\xa0", " ")
+        await pilot.press("escape")
+        assert "Esc leaves" in painted(pilot).replace("\xa0", " ")
+        await pilot.press("escape")
+        assert not isinstance(pilot.app.screen, Choose)
+
+
+def test_what_may_not_stand_there_is_told_where_it_may(p: Pantry) -> None:
+    line = "1 bottle basil oil 250 ml, larder, today"
+    with pytest.raises(Refused, match=r"botulism grows without air\.$"):
+        putup.put_up(p, putup.read(p, line))
+    places.add(p, "fridge", "fridge")
+    with pytest.raises(Refused, match=r"Say instead: fridge\.$"):
+        putup.put_up(p, putup.read(p, line))

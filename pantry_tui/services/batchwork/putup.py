@@ -104,9 +104,23 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     if refused is not None:
         raise Refused(
             f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}: "
-            f"{refused.wording}"
+            f"{refused.wording}{_elsewhere(p, reading.method, packed, state)}"
         )
     return batch, state, place, judged, descent
+
+
+def _elsewhere(p: Pantry, method: Method, packed: FoodFacts, state: State) -> str:
+    """Where it may stand: the places of which a publication gives a time for it, in one sentence
+    that begins with a space; "" where there is none."""
+    table = p.book_of_rules.of(method)
+    found = []
+    for id_, path in sorted(p.place_paths().items(), key=lambda one: one[1].lower()):
+        kinds = {
+            rule.kind for rule in speaking(table, packed, method, state, p.places[id_].climate)
+        }
+        if kinds and Kind.REFUSE not in kinds:
+            found.append(path)
+    return f" Say instead: {' or '.join(found[:3])}." if found else ""
 
 
 def _refuse_warm(place: Place, descent: Descent) -> None:
