@@ -11,6 +11,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
+from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
@@ -45,15 +46,18 @@ def correct(
         raise BadInput("Say what to correct: --made, --size, --note, --printed or --process.")
     if printed is not None and batch.method is not Method.BOUGHT:
         raise BadInput("A printed date stands on what was bought in.")
-    if wrong := wrong_size(size or ""):
-        raise BadInput(wrong)
+    if odd := wrong_size(size or ""):
+        raise BadInput(odd)
     day = _day(p, batch.id, made) if made is not None else None
     details = read_details(process)
     if details.problems:
         raise BadInput(details.problems[0])
+    said_now = with_degrees(details.pairs, p.bare_degree)
+    if wrong := impossible(batch.method, said_now):
+        raise BadInput(wrong[0])
     if "printed" in dict(details.pairs):
         raise BadInput("Say --printed DATE to correct the printed date.")
-    merged = {**_readable(batch.process), **dict(details.pairs)}
+    merged = {**_readable(batch.process), **dict(said_now)}
     record = dict(with_altitude(p, batch.method, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
     doubted = checked(p, batch.method, batch.food, shown, record, strictest_altitude(p, batch))
