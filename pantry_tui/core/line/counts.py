@@ -78,8 +78,10 @@ def _part_of(line: Line, i: int, found: Found) -> int:
     if at == i and read_number(line, i) is not None:
         return i
     of = line.says(at + 1, "of", "a") or line.says(at + 1, "of") or line.says(at + 1, "a")
-    if not of or measure_at(line, i) is not None or _vessel_at(line, at + 1 + of)[0]:
+    if not of or measure_at(line, i) is not None:
         return i
+    if _vessel_at(line, at + 1 + of)[0]:
+        return at + 1 + of  # "half a sack of potatoes": they are whole
     found.parts.append(line.word(at))
     return at + 1 + of
 
