@@ -46,10 +46,10 @@ def short_day(value: date | None) -> str:
     return "none" if value is None else say(value).split(" ", 1)[-1]
 
 
-def best_day(best: date | None, last: date | None, why: str) -> str:
+def best_day(best: date | None, last: date | None, why: str, *, doubt: bool = False) -> str:
     """Until when it is at its best, in full, or why that is not said: the food must go before, it
-    is in progress, nothing is published."""
-    if best is None or (last is not None and last < best):
+    is in progress or in `doubt`, nothing is published."""
+    if best is None or doubt or (last is not None and last < best):
         return instead_of_best(best, last, why)
     return say(best)
 

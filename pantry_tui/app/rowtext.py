@@ -27,14 +27,15 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import vessel_word
 from pantry_tui.core.words import MARK, Method, State, Verdict
+from pantry_tui.services.rows import PutUp
 from pantry_tui.services.stock.rows import DueRow
 
 
 def short_last_day(row: DueRow) -> str:
     """The same where a list has no room for the day of the week."""
-    if row.discard_after is None:
-        return _SHORT_WHY.get(row.discard_after_why) or instead_of_day(row.discard_after_why)
-    return short_day(row.discard_after)
+    if row.last_day is None:
+        return _SHORT_WHY.get(row.why_no_last_day) or instead_of_day(row.why_no_last_day)
+    return short_day(row.last_day)
 
 
 def short_best_day(row: DueRow) -> str:
@@ -229,6 +230,12 @@ def caution(row: DueRow) -> str:
     return f"{verdict(row.verdict)}: {row.code}. {why} {CAUTION}"
 
 
+def best_day_of(one: PutUp | DueRow) -> str:
+    """Its best-by day, or why none is said."""
+    doubt = one.verdict is Verdict.UNKNOWN
+    return best_day(one.best_by, one.discard_after, one.discard_after_why, doubt=doubt)
+
+
 def row_detail(row: DueRow) -> str:
     """One row in full, for the pane beside a wide list: what it is, where, until when, and why."""
     ids = ", ".join(row.container_ids[:8]) + (" …" if len(row.container_ids) > 8 else "")
@@ -241,8 +248,8 @@ def row_detail(row: DueRow) -> str:
         *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
         "",
         verdict(row.verdict),
-        f"best by        {best_day(row.best_by, row.discard_after, row.discard_after_why)}",
-        f"discard after  {last_day(row.discard_after, row.discard_after_why)}",
+        f"best by        {best_day_of(row)}",
+        f"discard after  {last_day(row.last_day, row.why_no_last_day)}",
         "",
         *(clip(reason, 400) for reason in row.reasons),
     ]

@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from itertools import groupby
 
 from pantry_tui.app.draw.spans import bar
-from pantry_tui.app.format import best_day, clip, day, last_day, leaf, verdict
+from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.inkeys import in_keys
-from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
+from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.keeping.no_day import discarded
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import agreed, clean, counted
+from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.books.year_words import year_of_losses
@@ -25,13 +26,20 @@ from pantry_tui.services.rows import (
 )
 from pantry_tui.services.stock.rows import DueRow
 
+#: Verdicts of which the dates say enough where a line is typed.
+_DATED = (Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST, Verdict.NEEDS_CARE)
 #: Cells of the longest bar of the loss record.
 LOSS_BAR = 12
 
 
 def difference_text(found: Sequence[Difference], left: int) -> str:
     """What a count found otherwise."""
-    head = f"{left} lines are not counted yet; they stay as they are." if left else "All counted."
+    head = "All counted."
+    if left:
+        head = (
+            f"{counted(left, 'lines')} {agreed(left, 'is', 'are')} not counted yet; "
+            f"{agreed(left, 'it stays as it is', 'they stay as they are')}."
+        )
     lines = [
         f"{one.code or 'new':<5} {clip(one.food, 30)}: expected {one.expected}, "
         f"counted {one.seen}: {one.booked_as}"
@@ -52,8 +60,12 @@ def so_many(reading: PutUpReading) -> str:
     return f"{reading.count}{between}{vessel}".strip()
 
 
-def _best_of(one: PutUp | DueRow) -> str:
-    return best_day(one.best_by, one.discard_after, one.discard_after_why)
+def why_not(made: PutUp) -> list[str]:
+    """What stands against a batch as it is put up, its cause first; nothing where its dates say
+    it all."""
+    if made.verdict in _DATED:
+        return []
+    return [clean(one) for one in made.reasons if "is assumed for its place" not in one]
 
 
 def _made(view: BatchView) -> str:
@@ -68,7 +80,7 @@ def batch_text(view: BatchView) -> str:
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
         f"({', '.join(row.container_ids)}): best by "
-        f"{_best_of(row)}; {discarded(row.discard_after, row.discard_after_why)}"
+        f"{best_day_of(row)}; {discarded(row.last_day, row.why_no_last_day)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
@@ -197,11 +209,13 @@ def lines_text(found: Sequence[OneLine]) -> str:
     """Many put-up lines: each with how it was read, or with what is wrong with it."""
     bad = sum(bool(one.why) for one in found)
     if bad:
-        head = f"{len(found)} lines, {bad} to mend: mend them where they came from, paste again."
+        it = agreed(bad, "it where it", "them where they")
+        head = f"{counted(len(found), 'lines')}, {bad} to mend: mend {it} came from, paste again."
     elif all(one.made is not None and one.made.code for one in found):
-        head = f"{len(found)} batches are put up. Write the codes on the lids."
+        head = f"{counted(len(found), 'batches')} {agreed(len(found), 'is', 'are')} put up. "
+        head += f"Write the {agreed(len(found), 'code', 'codes')} on the lids."
     else:
-        head = f"{len(found)} lines, all understood: Enter puts up all of them."
+        head = f"{counted(len(found), 'lines')}, all understood: Enter puts up all of them."
     return "\n".join([head, "", *(text for one in found for text in _one_line(one))])
 
 
@@ -235,10 +249,11 @@ def reading_text(
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
     if made is not None:
         lines += [
-            f"best by        {_best_of(made)}",
+            f"best by        {best_day_of(made)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             f"verdict        {verdict(made.verdict)}",
         ]
+        lines += [f"why            {one}" for one in why_not(made)]
         lines += [f"take care      {clean(one)}" for one in made.cautions]
     if reading.unread:
         lines.append("not understood: " + ", ".join(clip(word, 60) for word in reading.unread))

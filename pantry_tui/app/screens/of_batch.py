@@ -15,6 +15,12 @@ if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
 
 
+def process_example(metric: bool) -> str:
+    """A record as this household types it; what was said of a jar is read as it stands."""
+    pressure, jar = ("76kPa", "500ml") if metric else ("11", "pint")
+    return f"minutes=20 psi={pressure} canner=dial jar={jar} pack=hot"
+
+
 def ask_rating(screen: Touches, ref: str) -> None:
     """By one key, then a note."""
 
@@ -50,5 +56,5 @@ def ask_process(screen: Touches, ref: str) -> None:
         ask_fields(screen, ref)
 
     title = f"How was {ref} put up? What you know of it; empty asks field by field."
-    example = "minutes=20 psi=11 canner=dial jar=pint pack=hot"
+    example = process_example(screen.host.units.metric)
     screen.host.push_screen(TypeLine(title, example, empty=True, accept=accept), given(answered))

@@ -14,17 +14,18 @@ from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import best_day, hang, last_day
+from pantry_tui.app.format import hang, last_day, verdict
+from pantry_tui.app.rowtext import best_day_of
 from pantry_tui.app.screens.ask import Offers, TypeLine
 from pantry_tui.app.screens.recalls import Recalls, ask_place
-from pantry_tui.app.texts import reading_text, so_many
+from pantry_tui.app.texts import reading_text, so_many, why_not
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import clean, counted
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
@@ -58,6 +59,10 @@ class LineInput(Input):
             event.prevent_default()
             event.stop()
             cast(PutUpScreen, self.screen).pasted(event.text)
+
+    def action_delete_left_all(self) -> None:
+        """Ctrl+U clears the line, as the keys below say, wherever the cursor stands in it."""
+        self.value = ""
 
 
 class PutUpScreen(Recalls):
@@ -122,6 +127,11 @@ class PutUpScreen(Recalls):
         self.reload()
 
     @on(Input.Changed, "#line")
+    def mended(self) -> None:
+        """A line that was refused is another one once it is changed."""
+        SaidLine.hush(self, refused=True)
+        self.reload()
+
     def reload(self) -> None:
         """The live reading; without a line, how to write one, or what was put up last."""
         self.query_one(RoomLine).show(self.host.day_text)
@@ -163,9 +173,11 @@ class PutUpScreen(Recalls):
         self.reload()
         bad = sum(bool(one.why) for one in found)
         if bad:
-            raise BadInput(f"Nothing was booked: {bad} of {len(found)} lines must be mended.")
+            raise BadInput(
+                f"Nothing was booked: {bad} of {counted(len(found), 'lines')} must be mended."
+            )
         self._many = ""
-        return Done(f"Put up {len(found)} batches: write the codes on the lids.")
+        return Done(f"Put up {counted(len(found), 'batches')}: write the codes on the lids.")
 
     def _reading(self, line: str) -> str:
         if line.endswith(":"):
@@ -278,6 +290,7 @@ class PutUpScreen(Recalls):
             self._idle = ""
             if last is not None and last.did is Did.PUT_UP and not self.line.value:
                 self.line.value, self._last = self._last, ""
+                self.line.cursor_position = len(self.line.value)
             self.reload()
 
         take_back(self.host, back)
@@ -305,13 +318,15 @@ def said_of(made: PutUp) -> str:
 
 
 def _booked(made: PutUp) -> str:
+    against = why_not(made)
     return "\n".join(
         [
             f"Write {made.code} on every lid.",
             "",
             said_of(made),
-            f"best by        {best_day(made.best_by, made.discard_after, made.discard_after_why)}",
+            f"best by        {best_day_of(made)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
+            *([f"verdict        {verdict(made.verdict)}", *against] if against else []),
             *made.cautions,
             "",
             "The next one? Type its line; Ctrl+Z takes this one back.",

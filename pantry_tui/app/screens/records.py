@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.screens.forms import Field, show_form
+from pantry_tui.app.screens.of_batch import process_example
 from pantry_tui.app.screens.page import Page
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import clean
@@ -49,7 +50,8 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
             Field(
                 "how it was put up", details,
                 f"What of its process is otherwise, for {code}? The rest stays.",
-                lambda typed: correct(p, code, process=read_pairs(typed)), "minutes=20 psi=11",
+                lambda typed: correct(p, code, process=read_pairs(typed)),
+                process_example(host.units.metric),
             ),
         ]  # fmt: skip
         if batch.method is Method.BOUGHT:

@@ -47,10 +47,12 @@ class SaidLine(Static):
         self._going = self.set_timer(STAYS, self.hide)
 
     @classmethod
-    def hush(cls, screen: Screen[Any]) -> None:
-        """What was said there no longer holds, or another screen goes on."""
+    def hush(cls, screen: Screen[Any], *, refused: bool = False) -> None:
+        """What was said there no longer holds, or another screen goes on; `refused`: only what
+        says that nothing was done."""
         for line in screen.query(cls):
-            line.hide()
+            if not refused or line.has_class("refused"):
+                line.hide()
 
     def hide(self) -> None:
         """Nothing to say any more."""

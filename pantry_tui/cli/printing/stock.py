@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
-from pantry_tui.core.words import MARK
+from pantry_tui.core.words import MARK, Verdict
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.tending import JobRow
@@ -70,7 +70,8 @@ def _standing(rows: Sequence[DueRow]) -> list[str]:
 
 
 def _due_cells(row: DueRow) -> tuple[str, ...]:
-    left = "" if row.days_left is None else str(row.days_left)
+    doubt = row.verdict is Verdict.UNKNOWN
+    left = "" if row.days_left is None or doubt else str(row.days_left)
     verdict = f"{MARK[row.verdict]} {row.verdict}"
     return (
         verdict,
@@ -80,7 +81,7 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
         _stands(row),
         row.place.rsplit("› ", 1)[-1],
         iso(row.good_until),
-        last_day(row.discard_after, row.discard_after_why),
+        last_day(row.last_day, row.why_no_last_day),
         left,
     )
 
@@ -111,7 +112,7 @@ def batch(view: BatchView) -> list[str]:
             f"{row.count} {row.state}{_left(row)}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
             f"{row.verdict}; best by {iso(row.good_until)}; "
-            f"{discarded(row.discard_after, row.discard_after_why)}"
+            f"{discarded(row.last_day, row.why_no_last_day)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]
     for first, steps in view.chain:

@@ -65,7 +65,11 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
     if batch.method is Method.VINEGAR_PICKLE:
         shelved = any(not span.climate.is_cold for span in spans)
         told = known(batch.process) & {"minutes", "process"}
-        return (PICKLE_NOT_CHECKED,) if shelved and not told else ()
+        if shelved and not told:
+            return (PICKLE_NOT_CHECKED,)
+        # Said to have been processed, and not for how long.
+        untimed = dict(batch.process).get("process") == "boiling-water" and told == {"process"}
+        return (NO_PROCESS,) if shelved and untimed else ()
     typed = dict(batch.process).get("jar", "") or batch.size
     litre = low_acid(batch.method, batch.food) and is_litre(typed)
     said = unchecked(batch.method, batch.process)

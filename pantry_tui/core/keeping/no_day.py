@@ -7,12 +7,13 @@ from datetime import date
 from pantry_tui.core import dates
 
 #: Why there is no day after which it is discarded.
-NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY = (
+NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY, DOUBT = (
     "no limit",
     "nothing published",
     "in progress",
     "process in doubt",
     "day unknown",
+    "in doubt",
 )
 #: A reason in the place of that day, where the reason itself is no such word.
 _FOR_NO_DAY = {NO_LIMIT: "no set day"}
@@ -25,9 +26,11 @@ def instead_of_day(why: str) -> str:
 
 def instead_of_best(best: date | None, last: date | None, why: str) -> str:
     """Why a best-by date is not said, as it stands in its place; `why` is the reason for having no
-    last day."""
+    last day. A date that would stand there otherwise is in doubt."""
     if best is not None and last is not None and last < best:
         return "see discard after"
+    if best is not None:
+        return DOUBT
     return IN_PROGRESS if why == IN_PROGRESS else "no published figure"
 
 

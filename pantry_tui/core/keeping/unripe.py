@@ -23,7 +23,7 @@ from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts
-from pantry_tui.core.safety.measured import PH_LEAST, PH_LINE, read_ph
+from pantry_tui.core.safety.measured import PH_LEAST, PH_LINE, all_fahrenheit, read_ph
 from pantry_tui.core.safety.salt import HEAVY_PERCENT, MOST_PERCENT, read_salt
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State
 
@@ -42,8 +42,9 @@ _FROM_F = {
 }
 #: Days before it was called ready within which a measured pH still speaks of it. Our own choice.
 PH_DAYS = 2
-#: Water freezes: nothing works.
-_FROZEN_F = 32.0
+#: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
+#: 539, fermented pickles; from memory, the stricter choice).
+_FROZEN_F, _WARMEST_F = 32.0, 80.0
 _PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
 #: Raw crops that work as the ferment of which a time is published.
 _WORK_AS = {
@@ -81,20 +82,26 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     local clock is ahead of the spans."""
     working = [span for span in spans if span.in_progress]
     after = [span for span in spans if not span.in_progress]
-    if not _ferments(batch) or any(span.end >= FOREVER for span in working):
-        return None  # nobody has called it ready
+    if not _ferments(batch):
+        return None
+    if any(span.end >= FOREVER for span in working):
+        return _by_warmth(batch, book)  # nobody has called it ready
     acidity = read_ph(dict(batch.process).get("ph", ""))
     if acidity is not None and acidity > PH_LINE:
         return Trouble(
             f"pH {acidity:g} is above {PH_LINE}: it has not fermented enough to be eaten."
         )
-    ready = min((span.day for span in after), default=None) if working else None
-    if acidity is not None and acidity >= PH_LEAST and _in_time(batch.ph_day, ready):
+    done = min(after, key=lambda span: span.start, default=None) if working else None
+    if (
+        acidity is not None
+        and acidity >= PH_LEAST
+        and _in_time(batch.ph_day, done.day if done is not None else None)
+    ):
         return None
     found = _by_salt(batch)
-    if found is not None or ready is None:
+    if found is not None or done is None:
         return found
-    return _by_days(batch, working, ready, zone, book)
+    return _by_days(batch, working, done, zone, book)
 
 
 def _ferments(batch: Batch) -> bool:
@@ -139,23 +146,41 @@ def _by_salt(batch: Batch) -> Trouble | None:
     return None
 
 
+def _by_warmth(batch: Batch, book: Rulebook) -> Trouble | None:
+    """What still works at a warmth, by its record, at which none of it is published to."""
+    typed = dict(batch.process).get("temperature", "")
+    paces = _paces(batch.food, book)
+    if not paces or all(_fit(warm, paces) for warm in all_fahrenheit(typed)):
+        return None
+    times = ", ".join(map(_told, paces))
+    return Trouble(
+        f"Its record says {typed[:20]}: no publication ferments it at that; published are {times}."
+    )
+
+
 def _by_days(
-    batch: Batch, working: Sequence[Span], ready: date, zone: int, book: Rulebook
+    batch: Batch, working: Sequence[Span], done: Span, zone: int, book: Rulebook
 ) -> Trouble | None:
     paces = _paces(batch.food, book)
     rules = tuple(dict.fromkeys(one.rule for one in paces if one.rule is not None))
     if not paces:
         return Trouble(f"Called ready, and no working time is published for it. {_MEASURE}")
+    typed = dict(batch.process).get("temperature", "")
+    said = all_fahrenheit(typed)
     began = min(span.day for span in working)
-    worked, counted, done = (ready - began).days, 0, Fraction(0)
+    lasted = done.start - min(span.start for span in working)
+    # From night to morning is no day, and three weeks less an evening are three weeks.
+    worked = min((done.day - began).days, (lasted + DAY_MIN // 2) // DAY_MIN)
+    counted, whole = 0, Fraction(0)
     for number in range(worked):
         start = (began.toordinal() + number) * DAY_MIN - zone
-        part = _part(working, start, paces)
-        counted, done = counted + (part > 0), done + part
-        if done >= 1:
+        part = _part(working, start, paces, said)
+        counted, whole = counted + (part > 0), whole + part
+        if whole >= 1:
             return None
     days = "day" if worked == 1 else "days"
     where = "" if counted == worked else f", {counted} of them where it works"
+    where += f" (its record says {typed[:20]})" if said and where else ""
     times = ", ".join(_told(one) for one in paces)
     return Trouble(
         f"Called ready after {worked} {days}{where}; the shortest published time is {times}. "
@@ -169,21 +194,29 @@ def _told(pace: _Pace) -> str:
     return f"{days} in a fridge" if pace.cold else f"{days} at {pace.from_f:g} F"
 
 
-def _part(working: Sequence[Span], start: int, paces: Sequence[_Pace]) -> Fraction:
-    """What the day that begins at a minute gives to the whole, in the slowest place of it."""
+def _part(
+    working: Sequence[Span], start: int, paces: Sequence[_Pace], said: Sequence[float]
+) -> Fraction:
+    """What the day that begins at a minute gives to the whole, in the slowest place of it; `said`
+    what its record says of its warmth, °F."""
     there = [span for span in working if span.start < start + DAY_MIN and span.end > start]
-    return min((_rate(span, paces) for span in there), default=Fraction(0))
+    rates = (_rate(span, warm, paces) for span in there for warm in (span.temperature_f, *said))
+    return min(rates, default=Fraction(0))
 
 
-def _rate(span: Span, paces: Sequence[_Pace]) -> Fraction:
-    if span.climate is Climate.FREEZER or span.temperature_f <= _FROZEN_F:
+def _rate(span: Span, warm: float, paces: Sequence[_Pace]) -> Fraction:
+    if span.climate is Climate.FREEZER:
         return Fraction(0)
     chilled = span.climate is Climate.FRIDGE
-    fits = (
-        one.days for one in paces if one.cold or (not chilled and span.temperature_f >= one.from_f)
-    )
-    least = min(fits, default=None)
-    return Fraction(0) if least is None else 1 / least
+    fits = [one.days for one in _fit(warm, paces) if one.cold or not chilled]
+    return 1 / min(fits) if fits else Fraction(0)
+
+
+def _fit(warm: float, paces: Sequence[_Pace]) -> list[_Pace]:
+    """The published times that speak for a warmth, °F; 21 °C are the 70 °F of a table."""
+    if not _FROZEN_F < warm <= _WARMEST_F:
+        return []
+    return [one for one in paces if one.cold or round(warm) >= one.from_f]
 
 
 def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:

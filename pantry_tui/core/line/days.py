@@ -143,7 +143,10 @@ def _relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         words = phrase.split()
         if line.says(i, *words):
             earliest = today - timedelta(days=back)
-            why = f"{phrase.capitalize()} could be many days: give one."
+            why = (
+                f"{phrase.capitalize()} could be many days: give one, "
+                f"for example {dates.say(earliest)}, or unknown."
+            )
             return i + len(words), Day(ask=(phrase, (earliest.isoformat(),), why))
     return _ago(line, i, today)
 

@@ -231,6 +231,8 @@ def _unsure(held: Held, typed: str, units: str) -> None:
             )
     if units == "metric" and held.size in ("pint", "half-pint", "1 1/2 pint") and held.vessel:
         choices = ("473 ml", "568 ml") if held.size == "pint" else ("236 ml", "284 ml")
-        held.asks.append(
-            ("size", held.size, choices, "A pint is 473 ml in one country and 568 ml in another.")
+        why = (
+            "A pint is 473 ml in one country and 568 ml in another: "
+            f"write {' or '.join(choices)} in place of {held.size}."
         )
+        held.asks.append(("size", held.size, choices, why))

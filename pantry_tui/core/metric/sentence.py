@@ -61,7 +61,8 @@ _UNIT_W = r"[ -]?(?:lbs?|pounds?|oz|ounces?)\b\.?(?! ?oz)"
 _UNIT_V = r"[ -]?(?:fl oz|fluid ounces?|gallons?|gal|quarts?|qt|pints?|pt|cups?)\b"
 _UNIT_L = r"[ -]?inch(?:es)?\b"
 _UNIT_FT = r"[ -]?(?:ft|feet)\b"
-_UNIT_PSI = r"[ -]?psi\b"
+#: In "minutes=20 psi=11" it is the key of a record, and the number before it is no pressure.
+_UNIT_PSI = r"[ -]?psi\b(?!=)"
 _JAR_NEXT = r"(?![ -](?:jars?|bottles?|bags?|tubs?|box(?:es)?|packs?|containers?|mason)\b| \()"
 
 

@@ -9,7 +9,7 @@ its heads eat. Frozen food waits until it can be thawed; a dish keeps its contai
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from functools import cached_property
 from math import ceil, floor
@@ -183,10 +183,21 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
         picks.append(pick)
         drawn[food.container].append(pick.day)
         laid.put(pick, table.appetite.sit)
+    _not_finished(picks, left, table.end)
     picks.sort(key=lambda pick: (pick.day, pick.dish == "", pick.dish, pick.candidate.food))
     planned = {pick.candidate.container for pick in picks}
     order = dict.fromkeys(one.candidate.container for one in chosen)
     return Menu(tuple(picks), tuple(missed), tuple(name for name in order if name in planned))
+
+
+def _not_finished(picks: list[Pick], left: Mapping[str, float], end: date) -> None:
+    """The first meal out of a vessel says how much of it is too much by its last safe day."""
+    latest_first = sorted(enumerate(picks), key=lambda one: one[1].day, reverse=True)
+    first = {pick.candidate.container: n for n, pick in latest_first if pick.candidate.bulk}
+    for container, n in first.items():
+        until = picks[n].candidate.safe_until
+        if until is not None and until <= end and left[container] > _CRUMB:
+            picks[n] = replace(picks[n], spare=left[container])
 
 
 def _first(one: Chosen, table: Table) -> tuple[bool, date, float]:

@@ -107,12 +107,35 @@ def read_percent(text: str) -> float | None:
 
 
 def read_fahrenheit(text: str) -> float | None:
-    """("71 C") -> °F; degrees of which nobody says which are °F. None without a number."""
-    found = re.search(r"(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?)?\s*([cf])?\b", text.casefold())
-    if found is None:
+    """("71 C", "68-72 F") -> °F, of several the lowest; degrees of which nobody says which are °F.
+    None without a number."""
+    return min(all_fahrenheit(text), default=None)
+
+
+def all_fahrenheit(text: str) -> list[float]:
+    """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F."""
+    plain = text.casefold()
+    numbers = [
+        float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)
+    ]
+    celsius = re.search(r"\d\s*(?:°|deg(?:rees)?)?\s*c\b", plain) is not None
+    return [number * 9 / 5 + 32 if celsius else number for number in numbers]
+
+
+def read_inches(text: str) -> float | None:
+    """("1/2 in", "1 1/4", "half an inch", "2 cm") -> inches; None without a number."""
+    plain = re.sub(r"\b(?:a |an )?half\b", "1/2", text.casefold())
+    plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
+    for sign, spelled in VULGAR.items():
+        plain = plain.replace(sign, f" {spelled}")
+    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)
+    whole = re.search(r"\d+(?:[.,]\d+)?", plain.replace(part[0], "") if part else plain)
+    if part is None and whole is None:
         return None
-    number = float(found[1].replace(",", "."))
-    return number * 9 / 5 + 32 if found[2] == "c" else number
+    number = float(whole[0].replace(",", ".")) if whole else 0.0
+    number += int(part[1]) / int(part[2]) if part else 0.0
+    each = 2.54 if re.search(r"\d\s*cm\b", plain) else 25.4 if "mm" in plain else 1.0
+    return number / each
 
 
 _SIZE = (

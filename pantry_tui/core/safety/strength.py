@@ -12,7 +12,13 @@ from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
-from pantry_tui.core.safety.measured import PH_LINE, read_fahrenheit, read_percent, read_ph
+from pantry_tui.core.safety.measured import (
+    PH_LINE,
+    read_fahrenheit,
+    read_inches,
+    read_percent,
+    read_ph,
+)
 from pantry_tui.core.safety.prepared import not_tested
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
@@ -22,10 +28,18 @@ from pantry_tui.core.words import Acidity, Group, Method
 FERMENT_SALT_PERCENT = 2.0
 #: Soluble solids of a jam by 21 CFR 150.160, per cent; from memory, the stricter choice.
 SUGAR_PERCENT = 65.0
+#: A jam with less of it has hardly any. A line of our own.
+_HARDLY_PERCENT = 10.0
+_SUGARLESS = "Hardly any sugar was used: the times for jams are tested with the sugar of a recipe"
+#: Inches of the least room above food that any tested process has, of ketchup, and of the most, of
+#: raw lima beans and meats (USDA AIB 539; Michigan State University Extension; both as reprints).
+_HEADSPACE = 0.125, 1.5
 #: °F inside that hot smoking has to reach: fish 160, poultry 165, other meat 145 (USDA FSIS safe
 #: minimum temperatures; fish as core/batchwork says it, from memory, the stricter choice).
 _SMOKED_F = {Group.FISH: 160.0, Group.MEAT: 145.0}
 _POULTRY_F = 165.0
+#: Above it, °F, perishable food may stand two hours in all (USDA FSIS).
+_THAWS_F = 40.0
 #: The coolest air that USDA FSIS (jerky and food safety) dries meat in, °F.
 _JERKY_AIR_F = 130.0
 _SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
@@ -100,20 +114,33 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
 
 def _sugar(method: Method, said: Mapping[str, str]) -> list[str]:
     sugar = said.get("sugar", "")
-    if method is not Method.SUGAR or not sugar:
+    if method not in (Method.SUGAR, Method.JAM) or not sugar:
         return []
     percent = read_percent(sugar)
+    if method is Method.JAM:
+        none = denies(sugar) or (percent is not None and percent < _HARDLY_PERCENT)
+        return [f"{_SUGARLESS}."] if none else []
     if denies(sugar) or (percent is not None and percent < SUGAR_PERCENT):
         return [f"Sugar alone keeps nothing that holds less than {SUGAR_PERCENT:g} % of it."]
     return []
 
 
 def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
-    """A jar that is filled to its lid pushes food under it, and does not seal (USDA AIB 539, guide
-    1)."""
-    if method in LIDDED and said.get("headspace") and denies(said["headspace"]):
+    """A jar that is filled to its lid pushes food under it, and does not seal; out of one that is
+    too empty the air is not driven within the time (USDA AIB 539, guide 1)."""
+    room = said.get("headspace", "")
+    if method not in LIDDED or not room:
+        return []
+    if denies(room):
         return ["No room was left above the food: a jar so full may not seal."]
-    return []
+    inches = read_inches(room)
+    if inches is None or _HEADSPACE[0] <= inches <= _HEADSPACE[1]:
+        return []
+    least, most = _HEADSPACE
+    return [
+        f"{inches:.3g} inches above the food: so full or so empty a jar may not seal, and no "
+        f"process is published with less than {least:g} or more than {most:g} inches."
+    ]
 
 
 def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
@@ -125,6 +152,8 @@ def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]
         least = _POULTRY_F if poultry else _SMOKED_F[food.group]
         if degrees < least:
             return [f"{degrees:g} F is too cool: hot-smoked {food.name} reach {least:g} F inside."]
+    if method in (Method.FROZEN, Method.FREEZER_JAM) and degrees > _THAWS_F:
+        return [f"{degrees:g} F is no freezer: what thaws does not keep as frozen food."]
     if method is Method.DRIED and food.group is Group.MEAT and degrees < _JERKY_AIR_F:
         return [f"{degrees:g} F is too cool: meat is dried in air of {_JERKY_AIR_F:g} F or more."]
     return []

@@ -8,6 +8,7 @@ from collections.abc import Callable
 from pantry_tui.core.amounts import MOST, read_altitude
 from pantry_tui.core.safety.measured import (
     read_canner,
+    read_inches,
     read_jar,
     read_minutes,
     read_psi,
@@ -149,7 +150,7 @@ def _state(value: str) -> bool:
 
 
 #: Key -> the most that any kitchen writes of it.
-_MOST = {"minutes": 6000.0, "psi": 60.0, "temperature": 1000.0}
+_MOST = {"minutes": 6000.0, "psi": 60.0, "temperature": 1000.0, "headspace": 6.0}
 #: No food reads outside this: the meter or the typing is wrong.
 _PH = 1.0, 10.0
 _PERCENT = r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b)"
@@ -168,8 +169,11 @@ def beyond(key: str, value: str) -> bool:
         return True
     if any(float(one.replace(",", ".")) > 100 for one in re.findall(_PERCENT, value.casefold())):
         return True
-    number = {"minutes": read_minutes, "psi": read_psi}.get(key, _first_number)(value)
+    number = _NUMBER_OF.get(key, _first_number)(value)
     return number is not None and number > _MOST.get(key, MOST)
+
+
+_NUMBER_OF = {"minutes": read_minutes, "psi": read_psi, "headspace": read_inches}
 
 
 def _first_number(value: str) -> float | None:

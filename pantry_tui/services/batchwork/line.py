@@ -168,6 +168,8 @@ def _reading(
         method = None
     if why is not None:
         ask("method", *why)
+    if method is Method.VINEGAR_PICKLE and Method.BOILING_WATER in food.explicit:
+        pairs.setdefault("process", "boiling-water")
     held.vessel = _POTS.sub("jar" if method in LIDDED else "tub", held.vessel)
     if food.vinegar_strength:
         pairs.setdefault("vinegar", food.vinegar_strength)
@@ -181,7 +183,8 @@ def _reading(
         food.name, food.facts = whole.name, whole
     unread = [*food.unread, *_packed(pairs, method)]
     if method is None and why is None:
-        ways = _COLD if climate is Climate.FRIDGE else _WARM
+        usual = kitchen.usual(food.facts.name) if food.facts is not None else ()
+        ways = usual[:4] or (_COLD if climate is Climate.FRIDGE else _WARM)
         problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
     note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
     if held.amount:

@@ -55,6 +55,9 @@ def settle(
     found = _meant(food, explicit, own)
     if isinstance(found, tuple):
         typed = food.method_typed or food.typed
+        usual = kitchen.usual(food.facts.name) if food.facts is not None else ()
+        likely = tuple(one for one in found if one.value in usual)
+        found = likely if len(likely) > 1 else found
         return None, _asked(typed, tuple(one.value for one in found), "could mean")
     method = found or (_ferments(food, Method.LACTIC) if food.fermenting else None) or own
     if method is not None:

@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
+from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.safety.values import is_unknown
@@ -118,7 +119,9 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = list(reading.asks)
     open_ = {one.about for one in asks}
-    reading = replace(reading, process=details.pairs)
+    pairs = with_degrees(details.pairs, p.bare_degree)
+    problems += impossible(reading.method, pairs)
+    reading = replace(reading, process=pairs)
     meant = either(typed_food, reading.method, p.units) if typed_food else None
     if meant is not None and "food" not in open_:
         foods = choices(meant, p.tables)

@@ -11,13 +11,13 @@ from collections.abc import Sequence
 from html import escape
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.no_day import instead_of_day
+from pantry_tui.core.keeping.no_day import DOUBT, instead_of_day
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold_place import cut_fact
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import MARK, SEVERITY, State, Verdict
+from pantry_tui.core.words import MARK, SEVERITY, State
 from pantry_tui.errors import Refused
 from pantry_tui.services.output.door import BOX, TOO_WARM, door
 from pantry_tui.services.output.kitchen import kitchen
@@ -98,10 +98,16 @@ def _judged_cut(p: Pantry, event: Event) -> Sheet:
     return Sheet(title, ("container", "food", "place", "what to do"), cells, (CAUTION,))
 
 
-def _cells(row: DueRow) -> tuple[str, ...]:
+def _last_day(row: DueRow) -> str:
     """Of what is in doubt no day is told that would say that it may be eaten until then."""
-    doubt = row.verdict is Verdict.UNKNOWN and not row.usable
-    last = row.discard_after
+    if row.in_doubt:
+        return DOUBT
+    if row.hurried:
+        return TOO_WARM
+    return dates.say(row.last_day) if row.last_day else instead_of_day(row.why_no_last_day)
+
+
+def _cells(row: DueRow) -> tuple[str, ...]:
     return tuple(
         clean(cell)
         for cell in (
@@ -109,14 +115,8 @@ def _cells(row: DueRow) -> tuple[str, ...]:
             row.food + row.remark,
             row.held,
             row.place,
-            dates.say(row.good_until) if row.good_until and not doubt else "none",
-            "in doubt"
-            if doubt
-            else TOO_WARM
-            if row.hurried
-            else dates.say(last)
-            if last
-            else instead_of_day(row.discard_after_why),
+            dates.say(row.good_until) if row.good_until else "none",
+            _last_day(row),
             f"{MARK[row.verdict]} {row.verdict}",
         )
     )

@@ -3,31 +3,29 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 from itertools import groupby
 
 from pantry_tui.core import dates
-from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.log.payloads import Eaten, Entry
+from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan.menu import Dish, Menu, Pick
 from pantry_tui.core.plan.week import plan
-from pantry_tui.core.words import Climate, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
+from pantry_tui.services.plan.day_eaten import eaten as eaten
 from pantry_tui.services.plan.dishes import dishes
 from pantry_tui.services.plan.needs import needs
 from pantry_tui.services.plan.rows import WeekView
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weekview import beside, days_ahead, left_of, names_of, view
-from pantry_tui.services.stock.pick import containers_named, name_of
+from pantry_tui.services.plan.weekview import days_ahead, view
 
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
 _AHEAD = timedelta(days=7)
@@ -129,98 +127,6 @@ def forget(p: Pantry) -> Done:
 def accepted(p: Pantry) -> WeekView | None:
     """The accepted week with what of it is still to be eaten and still fit; None without one."""
     return week(p) if weekdraft.load(p).plan is not None else None
-
-
-@booked
-def eaten(p: Pantry, day: date) -> Done:
-    """Book all that the accepted week has for a day, in one transaction. Raises Refused.
-
-    What is finished that day is used; what goes on for days is opened, or set to thaw, and used
-    on its last day, but for what is partly for the next week: that stays open.
-    """
-    from pantry_tui.services.stock import act  # which only looking at the week does not need
-
-    draft = weekdraft.load(p)
-    if draft.plan is None:
-        raise Refused("No week is accepted yet: accept it first.")
-    todo = [e for e in draft.plan if day in days_ahead(p, e) and left_of(p, e)]
-    if not todo:
-        raise Refused(f"Nothing is left to eat for {dates.say(day)}.")
-    steps = {name: (entry, step) for entry in todo for name, step in _steps(p, entry, day)}
-    said = {name: entry for name, (entry, _) in steps.items()}
-    if not said:
-        return Done(f"{dates.say(day)}: only what is open already; nothing to book.")
-    with p.together():
-        done = act.several(p, list(said), lambda ref: _book(p, ref, said[ref], day))
-        over = [
-            e._replace(booked=(*e.booked, Eaten(day, p.group))) if e in todo else e
-            for e in draft.plan
-        ]
-        weekdraft.save(p, replace(draft, plan=tuple(over)), f"{dates.say(day)} is eaten")
-    words = {_with_food(p, name): step for name, (_, step) in steps.items()}
-    return Done(_say_eaten(day, words), done.warnings, done.containers)
-
-
-def _with_food(p: Pantry, name: str) -> str:
-    """("5A/1") -> "5A/1 potatoes"."""
-    batch = p.batch(name.partition("/")[0])
-    return f"{name} {batch.food.name}" if batch else name
-
-
-def _say_eaten(day: date, steps: Mapping[str, str]) -> str:
-    """What was eaten up, and apart from it what was only opened or set to thaw."""
-    of = {
-        step: ", ".join(name for name, one in steps.items() if one == step)
-        for step in ("use", "open", "thaw")
-    }
-    used, opened, thawed = of["use"], of["open"], of["thaw"]
-    found = [f"Booked {dates.say(day)} as eaten{f': {used}' if used else ''}."]
-    found += [f"Opened: {opened}."] if opened else []
-    found += [f"Set to thaw: {thawed}."] if thawed else []
-    return " ".join(found)
-
-
-def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[tuple[str, str]]:
-    """The containers of an entry, and what is booked of each on that day. Beside the meals one
-    jar is open at a time."""
-    left = left_of(p, entry)
-    aside = beside(p, entry)
-    if aside and any(one.state is not State.SEALED for one in left):
-        return
-    for name in names_of(p, left[:1] if aside else left):
-        step = _begins(p, name, entry, day)
-        if step is not None:
-            yield name, step
-
-
-def _begins(p: Pantry, name: str, entry: Entry, day: date) -> str | None:
-    """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once, or
-    where some of it is for the next week; what is opened beside the days is not eaten up by one."""
-    aside = beside(p, entry)
-    if not aside and day == entry.days[-1] and (entry.amount or entry.later < 1):
-        return "use"
-    container = next(
-        p.stock.containers[i] for i in entry.containers if name_of(p, p.stock.containers[i]) == name
-    )
-    if p.stock.places[container.place].climate is Climate.FREEZER:
-        return "thaw" if entry.thaw_by else None
-    return "open" if container.state is State.SEALED else None
-
-
-def _book(p: Pantry, ref: str, entry: Entry, day: date) -> Done:
-    from pantry_tui.services.stock import act
-
-    step = _begins(p, ref, entry, day)
-    if step == "use":
-        return act.use(p, ref, _meal(p, ref, entry.amount), any_=True)
-    return act.open_(p, ref) if step == "open" else act.thaw(p, ref)
-
-
-def _meal(p: Pantry, ref: str, amount: str) -> str:
-    """What is taken of it: the plan's amount, which is rounded, or all that is left."""
-    left = containers_named(p, ref)[0].left
-    enough = amount and left is not None and amount_of(amount).number <= left.number
-    return amount if enough else "all"
 
 
 def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:

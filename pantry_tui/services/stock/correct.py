@@ -4,16 +4,17 @@ what actually happened. The old record stays in the log."""
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
+from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.vessels import wrong_size
-from pantry_tui.core.words import SEVERITY, Method
+from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.putup import with_altitude
@@ -44,15 +45,18 @@ def correct(
         raise BadInput("Say what to correct: --made, --size, --note, --printed or --process.")
     if printed is not None and batch.method is not Method.BOUGHT:
         raise BadInput("A printed date stands on what was bought in.")
-    if wrong := wrong_size(size or ""):
-        raise BadInput(wrong)
+    if odd := wrong_size(size or ""):
+        raise BadInput(odd)
     day = _day(p, batch.id, made) if made is not None else None
     details = read_details(process)
     if details.problems:
         raise BadInput(details.problems[0])
+    said_now = with_degrees(details.pairs, p.bare_degree)
+    if wrong := impossible(batch.method, said_now):
+        raise BadInput(wrong[0])
     if "printed" in dict(details.pairs):
         raise BadInput("Say --printed DATE to correct the printed date.")
-    merged = {**_readable(batch.process), **dict(details.pairs)}
+    merged = {**_readable(batch.process), **dict(said_now)}
     record = dict(with_altitude(p, batch.method, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
     doubted = checked(p, batch.method, batch.food, shown, record, strictest_altitude(p, batch))
@@ -77,28 +81,37 @@ def correct(
     return Done(told + _milder(before, _judged(p, batch.id)), after.doubt)
 
 
-def _judged(p: Pantry, batch_id: str) -> Judgement | None:
-    """The first container that is still there, None without one."""
-    here = (one for one in p.containers_of(p.stock.batches[batch_id]) if one.here)
-    first = next(here, None)
-    return None if first is None else p.judge(first)
+def _judged(p: Pantry, batch_id: str) -> dict[str, Judgement]:
+    """What is still there of a batch, by container."""
+    return {one.id: p.judge(one) for one in p.containers_of(p.stock.batches[batch_id]) if one.here}
 
 
-def _milder(before: Judgement | None, after: Judgement | None) -> str:
-    """A sentence where the record makes the verdict milder: it does so only if it is true."""
-    if before is None or after is None:
-        return ""
+def _milder(before: Mapping[str, Judgement], after: Mapping[str, Judgement]) -> str:
+    """A sentence where the record makes the verdict of any container milder: it does so only if it
+    is true."""
+    for id_, was in before.items():
+        now = after.get(id_, was)
+        if _is_milder(was, now):
+            return f" That makes it milder: {_told(was)} until now, {_told(now)} by this record."
+    return ""
+
+
+def _is_milder(before: Judgement, after: Judgement) -> bool:
     order = SEVERITY.index
-    later = before.discard_after and (after.discard_after or date.max) > before.discard_after
-    if not (later or order(after.verdict) > order(before.verdict)):
-        return ""
-    was, now = (_told(one) for one in (before, after))
-    return f" That makes it milder: {was} until now, {now} by this record."
+    last = before.discard_after
+    later = last is not None and (after.discard_after or date.max) > last
+    offered = after.usable and not before.usable
+    return later or offered or order(after.verdict) > order(before.verdict)
 
 
 def _told(one: Judgement) -> str:
-    until = f" (discard after {dates.say(one.discard_after)})" if one.discard_after else ""
-    return f"{one.verdict}{until}"
+    more = [_OFFERED[one.usable]] if one.verdict is Verdict.UNKNOWN else []
+    more += [f"discard after {dates.say(one.discard_after)}"] if one.discard_after else []
+    return f"{one.verdict} ({', '.join(more)})" if more else one.verdict.value
+
+
+#: What is unknown is offered where it cannot hurt.
+_OFFERED = {True: "offered, last", False: "not offered"}
 
 
 def _printed(p: Pantry, typed: str) -> date:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
-from pantry_tui.core.words import State
+from pantry_tui.core.keeping.no_day import DOUBT
+from pantry_tui.core.words import State, Verdict
 
 if TYPE_CHECKING:
     from datetime import date
 
-    from pantry_tui.core.words import Method, Verdict
+    from pantry_tui.core.words import Method
 
 
 class Left(NamedTuple):
@@ -58,10 +59,26 @@ class DueRow(NamedTuple):
     @property
     def good_until(self) -> date | None:
         """The best-by date as a person may read it: none where the food must go before it, since
-        a later date beside an earlier one invites eating."""
+        a later date beside an earlier one invites eating, and none of what is in doubt."""
         if self.best_by and self.discard_after and self.discard_after < self.best_by:
             return None
-        return self.best_by
+        return None if self.verdict is Verdict.UNKNOWN else self.best_by
+
+    @property
+    def last_day(self) -> date | None:
+        """The day after which it is discarded, as a person may read it: none of what may not be
+        eaten before it either."""
+        return None if self.in_doubt else self.discard_after
+
+    @property
+    def why_no_last_day(self) -> str:
+        """Why there is no `last_day`."""
+        return DOUBT if self.in_doubt and self.discard_after else self.discard_after_why
+
+    @property
+    def in_doubt(self) -> bool:
+        """Whether nobody knows and it may not be eaten on a guess."""
+        return self.verdict is Verdict.UNKNOWN and not self.usable
 
     @property
     def aside(self) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.model import Container
+from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import name_of
 
@@ -32,7 +33,9 @@ def remaining(p: Pantry, batch_id: str) -> str:
 
 
 def until(judged: Judgement) -> str:
-    """Its nearer end, or why there is none."""
+    """Its nearer end, or why there is none; of what is in doubt the doubt, and no date."""
+    if judged.verdict is Verdict.UNKNOWN and judged.reasons:
+        return f"In doubt: {judged.reasons[0]}"
     if judged.discard_after is not None:
         return f"Discard after {dates.say(judged.discard_after)}."
     if judged.best_by is not None:

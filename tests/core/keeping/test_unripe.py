@@ -143,6 +143,14 @@ def test_a_measured_ph_says_more_than_the_days() -> None:
     assert not ferment("carrots", 5, ph="unknown").judged(6).usable
 
 
+@pytest.mark.parametrize(("warmth", "usable"), [(69.8, True), (69.5, True), (69.4, False)])
+def test_seventy_fahrenheit_is_21_celsius(warmth: float, usable: bool) -> None:
+    told = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS)
+    told.at(0, 10).read("kitchen", warmth)
+    told.at(21, 12).ready().at(21, 13).move("fridge")
+    assert told.judged(22).usable is usable
+
+
 @pytest.mark.parametrize(("measured", "usable"), [(0, False), (2, False), (3, True), (9, True)])
 def test_a_ph_counts_from_two_days_before_it_was_called_ready(measured: int, usable: bool) -> None:
     assert ferment("carrots", 5, ph="3.9", measured=measured).judged(9).usable is usable
@@ -240,3 +248,69 @@ def test_what_salt_alone_keeps_needs_no_working(salt: str) -> None:
 def test_what_is_acid_as_it_grew_and_what_is_cured_have_their_own_rules(food: str) -> None:
     found = salted(food, 2).judged(3)
     assert not any("Called ready" in one or "how much salt" in one for one in found.reasons)
+
+
+# -- how warm its record says that it was ----------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("said", "least"),
+    [
+        ("70F", 21),
+        ("72 F", 21),
+        ("20C", 35),
+        ("21C", 21),  # 69.8 F
+        ("62F", 35),
+        ("80F", 21),
+        ("60-72F", 35),
+    ],
+)
+def test_of_place_and_record_the_slower_warmth_counts(said: str, least: int) -> None:
+    for days, usable in ((least - 1, False), (least, True)):
+        told = ferment("sauerkraut", days, temperature=said)
+        assert told.judged(days + 1).usable is usable, days
+    assert not ferment("sauerkraut", 30, "larder", temperature=said).judged(31).usable
+
+
+@pytest.mark.parametrize("said", ["50F", "81F", "40C", "300F", "0F", "70-90F"])
+def test_no_day_counts_at_a_warmth_that_nobody_ferments_at(said: str) -> None:
+    found = ferment("sauerkraut", 60, temperature=said).judged(61)
+    assert not found.usable
+    assert "0 of them where it works" in found.reasons[0]
+
+
+@pytest.mark.parametrize(
+    ("food", "said", "doubted"),
+    [
+        ("sauerkraut", "50F", True),
+        ("sauerkraut", "90F", True),
+        ("sauerkraut", "62-85F", True),
+        ("sauerkraut", "62F", False),
+        ("kimchi", "38F", False),
+        ("carrots", "55F", True),
+        ("sauerkraut", "", False),
+    ],
+)
+def test_what_works_at_a_warmth_that_nobody_ferments_at_is_doubted_while_it_works(
+    food: str, said: str, doubted: bool
+) -> None:
+    more = {"temperature": said} if said else {}
+    found = Told(food, Method.LACTIC, "kitchen", State.IN_PROGRESS, 10, **more).judged(3)
+    assert (found.verdict is Verdict.UNKNOWN) is doubted
+    assert any("its record says" in one.lower() for one in found.reasons) is doubted
+
+
+def test_a_place_that_is_too_hot_counts_no_day() -> None:
+    told = Told("sauerkraut", Method.LACTIC, "kitchen", State.IN_PROGRESS, 10)
+    told.at(-1).hold("kitchen", Climate.ROOM, 95.0)
+    assert not told.at(60, 12).ready().at(60, 13).move("fridge").judged(61).usable
+
+
+@pytest.mark.parametrize(
+    ("put_up", "hour", "usable"), [(23, 1, False), (23, 12, True), (8, 8, True), (None, 8, True)]
+)
+def test_a_night_is_no_day(put_up: float | None, hour: float, usable: bool) -> None:
+    """Kimchi: a day or two at room warmth (Colorado State University Extension)."""
+    told = Told("kimchi", Method.LACTIC, "kitchen", State.IN_PROGRESS, put_up)
+    told.at(1, hour).ready().at(1, hour + 1).move("fridge")
+    assert told.judged(2).usable is usable

@@ -118,6 +118,16 @@ def test_in_a_week_half_over_only_what_falls_due_in_the_rest_is_due() -> None:
     assert {p.candidate.container: p.why for p in found.picks} == {"1": Why.DUE, "2": Why.BEGIN}
 
 
+def test_what_is_too_much_of_an_open_roast_by_its_last_safe_day_is_said_on_the_first() -> None:
+    roast = jar("roast", "beef roasts", servings=7, group=Group.MEAT, bulk=True, must=True)
+    found = plan([roast._replace(last=day(1), safe_until=day(1))], TWO, START, Needs())
+    assert sum(pick.candidate.servings + pick.spare for pick in found.picks) == 7
+    (over,) = [pick for pick in found.picks if pick.spare]
+    assert over.day == START
+    keeps_on = plan([roast._replace(last=day(9))], TWO, START, Needs())
+    assert not any(pick.spare for pick in keeps_on.picks)
+
+
 def test_from_bulk_as_many_meals_as_the_pace_asks() -> None:
     crate = jar("crate", servings=90, bulk=True)
     picks = plan([crate], TWO, START, Needs(shares={"vegetable": 4.0})).picks

@@ -62,6 +62,17 @@ SAUCE = "4 pint jars tomato sauce, boiling-water canned, larder, minutes=35"
         "2 bottles elderflower cordial, sugar preserve, larder, sugar=0g",
         # USDA AIB 539, guide 1: headspace lets the food boil and the jar seal.
         "4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace=0",
+        # The most room that any process is published with is 1.5 inches, the least 1/8.
+        "4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace=3in",
+        "4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace=5cm",
+        "4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace=1/16in",
+        "4 half-pint jars strawberry jam, larder, headspace=2in",
+        # The times for jams are tested with sugar.
+        "4 half-pint jars strawberry jam, larder, sugar=0",
+        "4 half-pint jars strawberry jam, larder, sugar=none",
+        "4 half-pint jars strawberry jam, larder, sugar=2%",
+        # No publication ferments sauerkraut below 60 F.
+        "1 crock sauerkraut, lactic ferment, larder, temperature=45F",
     ],
 )
 def test_too_little_of_what_keeps_it_is_never_offered(larder: Pantry, line: str) -> None:
@@ -83,9 +94,18 @@ def test_too_little_of_what_keeps_it_is_never_offered(larder: Pantry, line: str)
         "2 bottles raspberry vinegar, flavoured vinegar, larder, vinegar=5%",
         "2 lb jerky, dried, larder, temperature=140F",
         "2 lb trout, hot smoked, fridge, temperature=160F",
+        "4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace=1in",
+        '4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace="1 1/4 in"',
+        "4 half-pint jars strawberry jam, larder, headspace=1/4in",
+        "4 half-pint jars strawberry jam, larder, headspace=6mm",
+        "4 half-pint jars strawberry jam, larder, sugar=50%",
+        "4 half-pint jars strawberry jam, larder, sugar=2lb",
+        "2 bags strawberries, frozen, icebox, temperature=0F",
+        "2 bags strawberries, frozen, icebox, temperature=-18C",
     ],
 )
 def test_enough_of_it_is_as_good_as_before(larder: Pantry, line: str) -> None:
+    places.add(larder, "icebox", "freezer")
     assert judged(larder, line).usable
 
 

@@ -175,7 +175,7 @@ def test_no_paper_says_until_when_what_is_in_doubt_may_be_eaten(tmp_path: Path) 
         doubtful = [row for row in view.due(demo) if row.head == "unknown" and not row.usable]
         assert doubtful
         for row in doubtful:
-            assert row.good_until, "it would have a day if it were not in doubt"
+            assert row.best_by, "it would have a day if it were not in doubt"
             door = next(one for one in paper.sheet(demo, "due").rows if one[1] == row.code)
             assert door[-1] == "in doubt: do not eat"
             place = next(one for one in paper.sheet(demo, row.place).rows if one[0] == row.code)

@@ -1,0 +1,75 @@
+"""What a detail of a process can be for a method, where no kitchen reaches every number: the warmth
+of what ferments, dries or is frozen. Lines of our own, wide enough for any published practice; what
+is dangerous within them is doubted (strength.py, core.keeping.unripe)."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple
+
+from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.words import Method
+
+
+class _Warmth(NamedTuple):
+    """From where to where it can be, °F, and what may be written instead."""
+
+    low: float
+    high: float
+    hint: str
+
+
+_OF_FERMENT = _Warmth(28, 212, "write how warm it stands while it works, like temperature=70F")
+_OF_FREEZER = _Warmth(
+    -120,
+    0,
+    "a freezer holds 0 F or less, like temperature=0F; a warmer one is a reading of its place",
+)
+_OF_STORE = _Warmth(20, 120, "write how warm it stands, like temperature=38F")
+_DRYING = _Warmth(28, 350, "write how warm the air is, like temperature=140F")
+_SMOKED = _Warmth(28, 450, "write how hot it came inside, like temperature=165F")
+_WARMTH = {
+    **dict.fromkeys((Method.LACTIC, Method.PASTE, Method.SALTED), _OF_FERMENT),
+    **dict.fromkeys((Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT), _OF_FERMENT),
+    **dict.fromkeys((Method.FROZEN, Method.FREEZER_JAM), _OF_FREEZER),
+    **dict.fromkeys((Method.CELLAR, Method.FRESH), _OF_STORE),
+    **dict.fromkeys((Method.HOT_SMOKED, Method.COLD_SMOKED), _SMOKED),
+    Method.DRIED: _DRYING,
+}
+
+
+def impossible(method: Method | None, pairs: Iterable[tuple[str, str]]) -> Sequence[str]:
+    """What a record says that cannot be of this method, a sentence each; pairs as they are kept
+    (core.safety.record.read_details)."""
+    span = _WARMTH.get(method) if method else None
+    typed = dict(pairs).get("temperature", "")
+    if method is None or span is None:
+        return ()
+    if all(span.low <= warm <= span.high for warm in all_fahrenheit(typed)):
+        return ()
+    what = _IS.get(method, method.value)
+    return (f"temperature={typed[:40]} of what is {what} cannot be: {span.hint}.",)
+
+
+def with_degrees(pairs: Iterable[tuple[str, str]], unit: str) -> tuple[tuple[str, str], ...]:
+    """The record with the degrees that a household means where a temperature has no letter."""
+
+    def meant(key: str, value: str) -> str:
+        bare = (
+            key == "temperature" and re.search(r"\d", value) and not re.search(r"(?i)[cf]", value)
+        )
+        return f"{value.strip()} {unit}" if bare and unit == "C" else value
+
+    return tuple((key, meant(key, value)) for key, value in pairs)
+
+
+#: What is said of food of a method, where its name is no such word.
+_IS = {
+    Method.LACTIC: "fermenting",
+    Method.PASTE: "fermenting",
+    Method.VINEGAR_FERMENT: "fermenting",
+    Method.ALCOHOL_FERMENT: "fermenting",
+    Method.FREEZER_JAM: "frozen",
+    Method.CELLAR: "stored",
+}

@@ -1,0 +1,193 @@
+"""A day of the accepted week is eaten: all of it that can be booked, and by name what cannot."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
+from typing import NamedTuple
+
+from pantry_tui.core import dates
+from pantry_tui.core.amounts import amount_of
+from pantry_tui.core.dataclass import replace
+from pantry_tui.core.log.payloads import Eaten, Entry
+from pantry_tui.core.model import Container
+from pantry_tui.core.vessels import Vessel
+from pantry_tui.core.words import Climate, State
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.done import Done
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.plan import weekdraft
+from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.plan.weekview import beside, days_ahead, left_of
+from pantry_tui.services.stock.pick import containers_named, name_of
+
+
+class _Step(NamedTuple):
+    """What is booked of a container: "use", "open" or "thaw"."""
+
+    entry: Entry
+    container: Container
+    name: str
+    verb: str
+
+
+class _Booked(NamedTuple):
+    """What came of the steps of a day: those that are done, why another is not, by its container,
+    and what should be known."""
+
+    steps: list[_Step]
+    not_booked: dict[str, str]
+    warnings: tuple[str, ...]
+
+
+@booked
+def eaten(p: Pantry, day: date) -> Done:
+    """Book what the accepted week has for a day, in one transaction. Raises Refused where nothing
+    of it can be booked.
+
+    What is finished that day is used; what goes on for days is opened, or set to thaw, and used
+    on its last day, but for what is partly for the next week: that stays open. One thing that
+    cannot be booked holds up none of the others: it is named, and stays in the week.
+    """
+    draft = weekdraft.load(p)
+    if draft.plan is None:
+        raise Refused("No week is accepted yet: accept it first.")
+    todo = [entry for entry in draft.plan if day in days_ahead(p, entry)]
+    gone_off = {one.id: _why_unfit(p, one) for entry in todo for one in _unfit(p, entry)}
+    todo = [entry for entry in todo if left_of(p, entry)]
+    if not todo:
+        raise Refused(
+            " ".join([f"Nothing is left to eat for {dates.say(day)}.", *gone_off.values()])
+        )
+    steps = [step for entry in todo for step in _steps(p, entry, day)]
+    if not steps:
+        said = f"{dates.say(day)}: only what is open already; nothing to book."
+        return Done(said, tuple(gone_off.values()))
+    with p.together():
+        done = _book_all(p, steps)
+        if not done.steps:
+            raise Refused(" ".join(done.not_booked.values()))
+        _mark(p, draft, todo, done.not_booked, day)
+    told = {f"{one.name} {_food(p, one.container)}": one.verb for one in done.steps}
+    stays = f"It stays in the week: then mark {dates.say(day)} eaten once more."
+    warnings = (*done.warnings, *gone_off.values(), *done.not_booked.values())
+    warnings += (stays,) if done.not_booked else ()
+    return Done(_say_eaten(day, told), warnings, tuple(one.name for one in done.steps))
+
+
+def _book_all(p: Pantry, steps: Sequence[_Step]) -> _Booked:
+    """Each step that can be booked; an act decides before it writes, so that one that refuses has
+    written nothing."""
+    done: list[_Step] = []
+    not_booked: dict[str, str] = {}
+    warnings: dict[str, None] = {}
+    for step in steps:
+        try:
+            warnings |= dict.fromkeys(_book(p, step).warnings)
+        except (Refused, BadInput) as error:
+            what = f"{step.name} {_food(p, step.container)}"
+            not_booked[step.container.id] = f"Not booked: {what}. {error.message}"
+        else:
+            done.append(step)
+    return _Booked(done, not_booked, tuple(warnings))
+
+
+def _book(p: Pantry, step: _Step) -> Done:
+    from pantry_tui.services.stock import act  # which only looking at the week does not need
+
+    if step.verb == "use":
+        return act.use(p, step.name, _meal(p, step.name, step.entry.amount), any_=True)
+    return act.open_(p, step.name) if step.verb == "open" else act.thaw(p, step.name)
+
+
+def _mark(
+    p: Pantry, draft: WeekDraft, todo: Sequence[Entry], not_booked: Mapping[str, str], day: date
+) -> None:
+    """The day is eaten, but for the containers that were not booked."""
+    over: list[Entry] = []
+    for entry in draft.plan or ():
+        rest = tuple(id_ for id_ in entry.containers if id_ in not_booked)
+        if entry not in todo:
+            over.append(entry)
+            continue
+        done = tuple(id_ for id_ in entry.containers if id_ not in rest)
+        over += [_part(entry, rest)] if rest else []
+        marked = (*entry.booked, Eaten(day, p.group))
+        over += [_part(entry, done)._replace(booked=marked)] if done else []
+    weekdraft.save(p, replace(draft, plan=tuple(over)), f"{dates.say(day)} is eaten")
+
+
+def _part(entry: Entry, containers: tuple[str, ...]) -> Entry:
+    """The entry with some of its containers, and their part of its servings."""
+    part = len(containers) / len(entry.containers)
+    return entry._replace(
+        containers=containers,
+        servings=entry.servings * part,
+        spare=entry.spare * part,
+        later=entry.later * part,
+    )
+
+
+def _unfit(p: Pantry, entry: Entry) -> Iterator[Container]:
+    """Its containers that stand there and are left out, since they are not fit on that day."""
+    fit = {one.id for one in left_of(p, entry)}
+    for id_ in entry.containers:
+        container = p.stock.containers.get(id_)
+        if container is not None and container.here and id_ not in fit:
+            yield container
+
+
+def _why_unfit(p: Pantry, container: Container) -> str:
+    judged = p.judge(container)
+    why = f" {judged.reasons[0]}" if judged.reasons else ""
+    what = f"{name_of(p, container)} {_food(p, container)}"
+    return f"Not booked: {what}: {judged.verdict.said}.{why} See `show {name_of(p, container)}`."
+
+
+def _food(p: Pantry, container: Container) -> str:
+    return p.stock.batches[container.batch].food.name
+
+
+def _say_eaten(day: date, steps: Mapping[str, str]) -> str:
+    """What was eaten up, and apart from it what was only opened or set to thaw."""
+    of = {
+        step: ", ".join(name for name, one in steps.items() if one == step)
+        for step in ("use", "open", "thaw")
+    }
+    used, opened, thawed = of["use"], of["open"], of["thaw"]
+    found = [f"Booked {dates.say(day)} as eaten{f': {used}' if used else ''}."]
+    found += [f"Opened: {opened}."] if opened else []
+    found += [f"Set to thaw: {thawed}."] if thawed else []
+    return " ".join(found)
+
+
+def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
+    """The containers of an entry, and what is booked of each on that day. Beside the meals one
+    jar is open at a time."""
+    left = left_of(p, entry)
+    aside = beside(p, entry)
+    if aside and any(one.state is not State.SEALED for one in left):
+        return
+    for container in left[:1] if aside else left:
+        verb = _begins(p, container, entry, day, aside=aside)
+        if verb is not None:
+            yield _Step(entry, container, name_of(p, container), verb)
+
+
+def _begins(p: Pantry, container: Container, entry: Entry, day: date, *, aside: bool) -> str | None:
+    """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once, or
+    where some of it is for the next week; what is opened beside the days is not eaten up by one.
+    What is never opened, a crock or a crate, is drawn from."""
+    if day == entry.days[-1] and (entry.amount or (entry.later < 1 and not aside)):
+        return "use"
+    if p.stock.places[container.place].climate is Climate.FREEZER:
+        return "thaw" if entry.thaw_by else None
+    closed = container.vessel is Vessel.CLOSED and container.state is State.SEALED
+    return "open" if closed else None
+
+
+def _meal(p: Pantry, ref: str, amount: str) -> str:
+    """What is taken of it: the plan's amount, which is rounded, or all that is left."""
+    left = containers_named(p, ref)[0].left
+    enough = amount and left is not None and amount_of(amount).number <= left.number
+    return amount if enough else "all"

@@ -1,0 +1,114 @@
+"""A day is booked as eaten: all that can be, and by name what cannot."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from pantry_tui.core.words import State
+from pantry_tui.errors import Refused
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.done import Done
+from pantry_tui.services.lookup import signs
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan import wishes
+from pantry_tui.services.stock import act, places, undo, view
+
+TODAY = date(2026, 11, 5)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", people=2)
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name, climate in (
+            ("larder", "pantry"),
+            ("kitchen", "room"),
+            ("fridge", "fridge"),
+            ("bins", "cellar"),
+        ):
+            places.add(pantry, name, climate)
+        yield pantry
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def amounts(p: Pantry) -> dict[str, str]:
+    return {row.code: row.amount for row in view.due(p)}
+
+
+def test_from_a_crock_beside_the_days_a_meal_is_taken(p: Pantry) -> None:
+    p.today = date(2026, 9, 1)
+    crock = up(p, "1 crock dill pickles, fermented, kitchen, amount=4lb")
+    p.today = date(2026, 11, 1)
+    act.ready(p, crock)
+    act.move(p, crock, "fridge")
+    p.today = TODAY
+    potatoes = up(p, "1 crate potatoes, cellar-stored, bins, 2026-10-01, amount=40lb")
+    wishes.pin(p, f"{crock}/1", TODAY)
+    wishes.pin(p, f"{potatoes}/1", TODAY)
+    weeks.accept(p)
+    done = weeks.eaten(p, TODAY)
+    assert {f"{crock}/1", f"{potatoes}/1"} == set(done.containers)
+    assert amounts(p)[crock] not in ("", "4 lb")
+    assert not any("Not booked" in said for said in done.warnings)
+
+
+def test_what_cannot_be_booked_holds_up_none_of_the_rest(
+    p: Pantry, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    beef, chicken = (
+        up(p, f"2 pint jars {food}, pressure canned, larder, 2026-10-30")
+        for food in ("beef", "chicken")
+    )
+    for code in (beef, chicken):
+        wishes.pin(p, f"{code}/1", TODAY)
+    weeks.accept(p)
+    held_up, really = f"{chicken}/1", {"use": act.use, "open_": act.open_}
+
+    def hold_up(name: str) -> None:
+        def doing(p: Pantry, ref: str, *args: Any, **named: Any) -> Done:
+            if ref == held_up:
+                raise Refused("Look at its lid first.")
+            return really[name](p, ref, *args, **named)
+
+        monkeypatch.setattr(act, name, doing)
+
+    hold_up("use")
+    hold_up("open_")
+    done = weeks.eaten(p, TODAY)
+    assert done.containers == (f"{beef}/1",)
+    assert any(held_up in said and "Look at its lid first." in said for said in done.warnings)
+    assert any("mark Thu 5 Nov 2026 eaten once more" in said for said in done.warnings)
+    (left,) = [take for take in weeks.week(p).take if take.day == TODAY]
+    assert left.containers == (held_up,), "what is not booked stays on its day"
+    with pytest.raises(Refused, match="Look at its lid first"):
+        weeks.eaten(p, TODAY)  # nothing else is left to book
+    monkeypatch.undo()
+    assert weeks.eaten(p, TODAY).containers == (held_up,)
+    undo.undo(p)
+    undo.undo(p)
+    assert all(row.state is State.SEALED for row in view.due(p)), "each is one undo"
+
+
+def test_what_went_off_is_named_beside_what_is_booked(p: Pantry) -> None:
+    good = up(p, "1 crate potatoes, cellar-stored, bins, 2026-10-01, amount=40lb")
+    bad = up(p, "2 pint jars beef, pressure canned, larder, 2026-10-30")
+    for code in (good, bad):
+        wishes.pin(p, f"{code}/1", TODAY)
+    weeks.accept(p)
+    signs.mark(p, f"{bad}/1", "bulging lid")
+    done = weeks.eaten(p, TODAY)
+    assert done.containers == (f"{good}/1",)
+    assert any(f"{bad}/1 beef" in said for said in done.warnings)
+    with pytest.raises(Refused, match=f"{bad}/1 beef"):
+        weeks.eaten(p, TODAY)
+    with pytest.raises(Refused):
+        weeks.eaten(p, TODAY + timedelta(days=30))
