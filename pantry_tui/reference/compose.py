@@ -140,7 +140,8 @@ class Composer:
 
     def _cores(self, words: Sequence[str]) -> Iterator[tuple[int, int, FoodFacts]]:
         """Every run that names a food, longest first, then the last; none that lies within the
-        name of another, or begins within one: "green tomato juice" is made of green tomatoes."""
+        name of another, or begins within one: "green tomato juice" is made of green tomatoes.
+        Where the words in front leave the other what it is, it ends there: fresh egg whites."""
         found: list[tuple[int, int, FoodFacts]] = []
         for size in range(len(words) - 1, 0, -1):
             for start in range(len(words) - size, -1, -1):
@@ -151,8 +152,20 @@ class Composer:
                 if core is not None:
                     found.append((start, start + size, core))
         for start, stop, core in found:
-            if not any(a < start < b or (a == start and b > stop) for a, b, _ in found):
+            if not any(self._hides((a, b, one), words, start, stop) for a, b, one in found):
                 yield start, stop, core
+
+    def _hides(
+        self, other: tuple[int, int, FoodFacts], words: Sequence[str], start: int, stop: int
+    ) -> bool:
+        """Whether another name takes words of the run from `start` to `stop`."""
+        a, b, food = other
+        if a == start:
+            return b > stop
+        if start < a < stop < b:
+            core = self._named(" ".join(words[start:stop]))
+            return self._named(" ".join(words[a:stop])) == core
+        return a < start < b and (b >= stop or self._named(" ".join(words[start:b])) != food)
 
     def _around(self, words: Sequence[str], start: int, stop: int, core: FoodFacts) -> Meant:
         """The core with the words behind it, then those in front of it, nearest first."""

@@ -13,7 +13,7 @@ import re
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.prepared import hurts_cut, is_cut
+from pantry_tui.core.safety.prepared import hurts_cut, is_cut, is_half_dried
 from pantry_tui.core.words import Group, Method
 
 #: Dry or in spirit, whatever plant food it holds and however it is packed.
@@ -105,7 +105,7 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return True
     low_acid = not food.is_acid
     if method in _DRY:
-        return False
+        return low_acid and is_half_dried(batch)
     if method is Method.SUGAR:
         return low_acid and food.group not in _SUGARED and "sugar" not in food.classes
     if low_acid and is_vacuum_packed(batch):

@@ -10,7 +10,14 @@ import re
 
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.prepared import CROPS, CUT, DRY_PACKED, NOT_TESTED
+from pantry_tui.core.safety.prepared import (
+    CROPS,
+    CUT,
+    DRY_PACKED,
+    HALF_DRIED,
+    NOT_TESTED,
+    dried_in_part,
+)
 from pantry_tui.core.words import Group, Method
 
 _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
@@ -52,6 +59,8 @@ def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tupl
         said = [dry, *(word for word in words if word in NOT_TESTED)]
     elif is_raw_crop(facts, method):
         said = [word for word in _without_measures(words) if word in CUT]
+    elif method is Method.DRIED and facts.group in CROPS and dried_in_part(plain):
+        said = [HALF_DRIED]
     else:
         said = []
     return " ".join(filter(None, said)), unread
