@@ -8,7 +8,7 @@ from datetime import date
 
 from pantry_tui.app.format import Column, clip, day
 from pantry_tui.core.line.days import readings
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import agreed, clean, counted
 from pantry_tui.services.batchwork.importing import Imported
 from pantry_tui.services.batchwork.mapped import Sheet, Taken
 from pantry_tui.services.rows import Ask
@@ -113,13 +113,15 @@ def orders_of(example: str, today: date) -> dict[str, str]:
 
 def found_text(found: Imported, name: str) -> str:
     """What a look through all rows found: what would come, or every bad row."""
-    lines = [f"{found.rows:,} rows of {clip(name, 60)}"]
+    lines = [f"{counted(found.rows, 'rows')} of {clip(name, 60)}"]
     bad = len(found.bad) + found.more_bad
     if bad:
         lines.append(f"{bad:,} cannot be booked, so nothing is: mend them in the file, or leave")
         lines.append("their column out.")
     else:
-        lines.append(f"All of them are understood: {found.batches:,} batches, in one undo.")
+        lines.append(
+            f"All of them are understood: {counted(found.batches, 'batches')}, in one undo."
+        )
     if found.unused:
         lines.append(f"Left out: {', '.join(clip(one, 40) for one in found.unused[:20])}")
     lines.append("")
@@ -127,7 +129,11 @@ def found_text(found: Imported, name: str) -> str:
         f"line {one.line}, {clip(one.column, 30)} {clip(one.value, 40)!r}: {clean(one.reason)}"
         for one in found.bad
     ]
-    lines += [f"and {found.more_bad:,} more bad rows"] if found.more_bad else []
+    lines += (
+        [f"and {found.more_bad:,} more bad {agreed(found.more_bad, 'row', 'rows')}"]
+        if found.more_bad
+        else []
+    )
     lines += [f"line {one.line}, {clip(one.value, 40)!r}: {one.reason}" for one in found.beyond]
     if found.more_beyond:
         lines.append(f"and {found.more_beyond:,} more cells that stand under no heading")

@@ -11,7 +11,7 @@ from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.keeping.no_day import discarded
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import agreed, clean, counted
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
@@ -34,7 +34,12 @@ LOSS_BAR = 12
 
 def difference_text(found: Sequence[Difference], left: int) -> str:
     """What a count found otherwise."""
-    head = f"{left} lines are not counted yet; they stay as they are." if left else "All counted."
+    head = "All counted."
+    if left:
+        head = (
+            f"{counted(left, 'lines')} {agreed(left, 'is', 'are')} not counted yet; "
+            f"{agreed(left, 'it stays as it is', 'they stay as they are')}."
+        )
     lines = [
         f"{one.code or 'new':<5} {clip(one.food, 30)}: expected {one.expected}, "
         f"counted {one.seen}: {one.booked_as}"
@@ -204,11 +209,13 @@ def lines_text(found: Sequence[OneLine]) -> str:
     """Many put-up lines: each with how it was read, or with what is wrong with it."""
     bad = sum(bool(one.why) for one in found)
     if bad:
-        head = f"{len(found)} lines, {bad} to mend: mend them where they came from, paste again."
+        it = agreed(bad, "it where it", "them where they")
+        head = f"{counted(len(found), 'lines')}, {bad} to mend: mend {it} came from, paste again."
     elif all(one.made is not None and one.made.code for one in found):
-        head = f"{len(found)} batches are put up. Write the codes on the lids."
+        head = f"{counted(len(found), 'batches')} {agreed(len(found), 'is', 'are')} put up. "
+        head += f"Write the {agreed(len(found), 'code', 'codes')} on the lids."
     else:
-        head = f"{len(found)} lines, all understood: Enter puts up all of them."
+        head = f"{counted(len(found), 'lines')}, all understood: Enter puts up all of them."
     return "\n".join([head, "", *(text for one in found for text in _one_line(one))])
 
 

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from pantry_tui.cli.call import Call, Question
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import agreed, clean, counted
 
 
 def bring_in(call: Call, path: Path, columns: str, order: str, dry_run: bool) -> int:
@@ -58,14 +58,19 @@ def _lines(found: Any) -> list[str]:
         lines.append(f"not used: {', '.join(clean(one) for one in found.unused)}")
     lines += [f"line {one.line}, {clean(one.value)[:40]!r}: {one.reason}" for one in found.beyond]
     if found.more_beyond:
-        lines.append(f"and {found.more_beyond:,} more cells that stand under no heading")
+        lines.append(f"and {found.more_beyond:,} more under no heading")
     lines += [
         f"line {one.line}, {clean(one.column)} {clean(one.value)[:40]!r}: {clean(one.reason)}"
         for one in found.bad
     ]
-    lines += [f"and {found.more_bad:,} more bad rows"] if found.more_bad else []
+    lines += (
+        [f"and {found.more_bad:,} more bad {agreed(found.more_bad, 'row', 'rows')}"]
+        if found.more_bad
+        else []
+    )
     if found.booked:
-        lines.append(f"Put up {found.batches:,} batches; one undo takes all of them back.")
+        them = agreed(found.batches, "it", "all of them")
+        lines.append(f"Put up {counted(found.batches, 'batches')}; one undo takes {them} back.")
     elif not found.bad and not found.asks:
-        lines.append(f"{found.rows:,} rows can be put up; nothing was booked.")
+        lines.append(f"{counted(found.rows, 'rows')} can be put up; nothing was booked.")
     return lines

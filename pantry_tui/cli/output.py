@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from pantry_tui.cli.call import Call
 from pantry_tui.cli.fields import each, flag, option, word, words
 from pantry_tui.cli.verb import Verb
+from pantry_tui.core.text import counted
 from pantry_tui.errors import BadInput
 from pantry_tui.paths import typed_path
 from pantry_tui.services.output import jsonable
@@ -66,7 +67,7 @@ class Calendar(Verb):
         with made_whole(path) as making:
             making.write_bytes(text.encode("utf-8"))
         dates = text.count("BEGIN:VEVENT")
-        return call.say(f"Wrote {dates} dates to {path}.", file=str(path))
+        return call.say(f"Wrote {counted(dates, 'dates')} to {path}.", file=str(path))
 
 
 class Keys(Verb):

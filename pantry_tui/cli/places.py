@@ -149,6 +149,7 @@ class Outage(Verb):
 class Count(Act):
     place: str = maybe_words("without one: which place to count next")
     seen: tuple[str, ...] = several("--seen", "CODE=N", "what was counted, batch by batch")
+    more: bool = flag("--more", "more stands there than was ever put up, and that is so")
 
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import count
@@ -173,7 +174,9 @@ class Count(Act):
             counted = dict(_seen(text) for text in self.seen)
             numbers = {code: int(one) for code, one in counted.items() if _is_number(code, one)}
             amounts = {code: one for code, one in counted.items() if code not in numbers}
-            differs, what = call.book(p, self.at, count.count_now, place, numbers, amounts)
+            differs, what = call.book(
+                p, self.at, count.count_now, place, numbers, amounts, more=self.more
+            )
         data = {"place": place.name, "differences": differs, "message": what.message}
         return call.answer(what, lambda _: jsonable.plain(data), done)
 

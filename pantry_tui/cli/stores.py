@@ -17,7 +17,7 @@ class App(Verb):
 
         path = call.path
         if call.store is None and not path.exists():
-            create(path)
+            create(path, clock=call.clock)
         from pantry_tui.app.main import run  # the screen library is loaded only here
 
         return run(path, call.clock)
@@ -66,6 +66,7 @@ class Init(Verb):
                 altitude_ft=read_altitude(self.altitude) if self.altitude else None,
                 people=2 if self.people is None else self.people,
                 units=self.units or "us",
+                clock=call.clock,
             )
             next_ = "add a place: pantry-tui place add NAME --climate pantry"
         return call.say(f"Made the store {path}; next, {next_}.", store=str(path))

@@ -53,3 +53,16 @@ def singular(word: str) -> str:
     if len(word) > 3 and word.endswith("s") and not word.endswith(("ss", "us", "is")):
         return word[:-1]
     return word
+
+
+def counted(number: float, many: str) -> str:
+    """(1, "batches") -> "1 batch", (1200, "jars") -> "1,200 jars", (2.5, "servings") -> "2.5
+    servings"; only the first word is counted: (1, "rows more") -> "1 row more"."""
+    noun, gap, rest = many.partition(" ")
+    shown = f"{number:,}" if isinstance(number, int) else f"{number:g}"
+    return f"{shown} {singular(noun) if number == 1 else noun}{gap}{rest}"
+
+
+def agreed(number: float, one: str, many: str) -> str:
+    """What stands behind a count: (1, "is", "are") -> "is"."""
+    return one if number == 1 else many

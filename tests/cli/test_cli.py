@@ -319,3 +319,34 @@ def test_a_week_refuses_in_one_sentence(run: Run, words: tuple[str, ...], exit_c
     assert out == ""
     assert err.count("\n") == 1
     assert "Traceback" not in err
+
+
+def test_a_new_store_begins_on_the_day_that_was_told(run: Run) -> None:
+    assert {one["day"] for one in answer(run, "log")} == {TODAY}
+
+
+def test_more_than_was_ever_put_up_is_asked_about(run: Run) -> None:
+    code = put_up(run, "7 pint jars runner beans, pressure canned, shelf 2, yesterday")
+    refused, _, said = run("count", "shelf 2", "--seen", f"{code}=99")
+    assert refused == 1
+    assert "7 were ever put up" in said
+    assert answer(run, "due")[0]["count"] == 7
+    assert run("count", "shelf 2", "--seen", f"{code}=8", "--more")[0] == 0
+    assert answer(run, "due")[0]["count"] == 8
+
+
+def test_a_place_is_not_called_as_a_lid(run: Run) -> None:
+    for words in (("place", "add", "2a", "--climate", "pantry"), ("place", "change", "fridge")):
+        name = () if words[1] == "add" else ("--name", "2A")
+        code, _, said = run(*words, *name)
+        assert (code, "lid code" in said) == (2, True), said
+    assert run("place", "add", "shelf 2A", "--climate", "pantry")[0] == 0
+
+
+def test_two_places_are_merged_and_one_thing_is_one(run: Run) -> None:
+    put_up(run, "1 pint jar runner beans, pressure canned, shelf 2, yesterday")
+    assert run("place", "add", "shelf 3", "--climate", "pantry")[0] == 0
+    _, _, err = run("place", "remove", "shelf 2")
+    assert "1 container stands in shelf 2: say where it goes" in err
+    _, out, _ = run("place", "merge", "shelf 2", "--into", "shelf 3")
+    assert out.startswith("Merged the place shelf 2; 1 container went to shelf 3.")

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
 from pantry_tui.app.screens.page import Decide, Page
 from pantry_tui.core import dates
+from pantry_tui.core.text import counted
 from pantry_tui.paths import typed_path
 from pantry_tui.services.rows import Done
 from pantry_tui.services.safekeeping import backup
@@ -48,7 +49,9 @@ class _Backups:
     def back_up(self) -> None:
         def do() -> Done:
             made = backup.backup(self.host.pantry.path)
-            return Done(f"Copied {made.events:,} events to {made.path}, and looked the copy over.")
+            return Done(
+                f"Copied {counted(made.events, 'events')} to {made.path}, and looked the copy over."
+            )
 
         self.host.attempt(do)
 
@@ -87,7 +90,7 @@ class _Backups:
         def do(to: Path) -> Done:
             from pantry_tui.services.safekeeping.transfer import export_log
 
-            return Done(f"Wrote {export_log(self.host.pantry, to):,} events to {to}.")
+            return Done(f"Wrote {counted(export_log(self.host.pantry, to), 'events')} to {to}.")
 
         self._line("Which file shall hold the log?", "~/pantry-log.json", do)
 
@@ -97,7 +100,7 @@ class _Backups:
         def chosen(table: str) -> None:
             def do(to: Path) -> Done:
                 rows = export_table(self.host.pantry, to, table)
-                return Done(f"Wrote {rows:,} rows to {to}.")
+                return Done(f"Wrote {counted(rows, 'rows')} to {to}.")
 
             self._line("Which file shall hold the table?", f"~/{table}.csv", do)
 

@@ -19,6 +19,7 @@ from pantry_tui.app.screens.ask import Choose, FileLine, given
 from pantry_tui.app.screens.busy import run
 from pantry_tui.app.screens.page import Decide, Page
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
+from pantry_tui.core.text import agreed, counted
 from pantry_tui.errors import PantryError
 from pantry_tui.paths import typed_path
 from pantry_tui.services.batchwork import mapped
@@ -182,7 +183,8 @@ class ImportScreen(Undoes):
         name = clip(self.sheet.path.name, 60)
         self.dismiss()
         self._done()
-        said = f"Put up {found.batches:,} batches of {name}: z takes all of them back."
+        them = agreed(found.batches, "it", "all of them")
+        said = f"Put up {counted(found.batches, 'batches')} of {name}: z takes {them} back."
         self.host.call_later(lambda: self.host.report(Done(said)))
 
     def action_back(self) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
+from pantry_tui.core.text import counted
 from pantry_tui.errors import PantryError
 from pantry_tui.paths import typed_path
 from pantry_tui.services.output import labels, paper, printing
@@ -143,4 +144,4 @@ def _calendar(p: Pantry, typed: str) -> Done:
     text, path = calendar(p), typed_path(typed)
     with made_whole(path) as making:
         making.write_bytes(text.encode("utf-8"))
-    return Done(f"Wrote {text.count('BEGIN:VEVENT')} dates to {path}.")
+    return Done(f"Wrote {counted(text.count('BEGIN:VEVENT'), 'dates')} to {path}.")

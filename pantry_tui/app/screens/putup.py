@@ -25,7 +25,7 @@ from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import clean, counted
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
@@ -173,9 +173,11 @@ class PutUpScreen(Recalls):
         self.reload()
         bad = sum(bool(one.why) for one in found)
         if bad:
-            raise BadInput(f"Nothing was booked: {bad} of {len(found)} lines must be mended.")
+            raise BadInput(
+                f"Nothing was booked: {bad} of {counted(len(found), 'lines')} must be mended."
+            )
         self._many = ""
-        return Done(f"Put up {len(found)} batches: write the codes on the lids.")
+        return Done(f"Put up {counted(len(found), 'batches')}: write the codes on the lids.")
 
     def _reading(self, line: str) -> str:
         if line.endswith(":"):

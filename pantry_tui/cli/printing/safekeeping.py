@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import agreed, clean, counted
 from pantry_tui.services.safekeeping.backup import Copied, Restored
 from pantry_tui.services.safekeeping.telling import events
 from pantry_tui.services.safekeeping.telling import restored as restored
@@ -18,7 +18,7 @@ def backup_data(made: Copied) -> dict[str, Any]:
 
 
 def backup(made: Copied) -> list[str]:
-    return [clean(f"Copied {made.events:,} events to {made.path}, and looked the copy over.")]
+    return [clean(f"Copied {events(made.events)} to {made.path}, and looked the copy over.")]
 
 
 def restore_data(found: Restored) -> dict[str, Any]:
@@ -49,9 +49,11 @@ def report_data(found: Report) -> dict[str, Any]:
 def verdict(found: Report) -> list[str]:
     """One sentence where nothing is hurt, else a line for each wound."""
     if found.ok:
-        said = [f"All {found.events:,} events are as they were written, and all lists agree."]
+        many = events(found.events)
+        whole = agreed(found.events, f"{many} is as it was", f"All {many} are as they were")
+        said = [f"{whole} written, and all lists agree."]
     else:
-        said = [f"{found.events:,} events can be read. Hurt:", *map(_wound, found.hurt)]
+        said = [f"{events(found.events)} can be read. Hurt:", *map(_wound, found.hurt)]
     return [clean(line) for line in (*said, *(f"Note: {one}." for one in found.notes))]
 
 
@@ -65,13 +67,13 @@ def report(found: Report) -> list[str]:
     """Check by check, what was looked at."""
     looked = (
         ("structure of the file, by SQLite", "whole file"),
-        ("check value, date and meaning of every event", f"{found.events:,} events"),
-        ("what an event names was named before", f"{found.events:,} events"),
-        ("lid codes, each given once", f"{found.batches:,} batches"),
+        ("check value, date and meaning of every event", events(found.events)),
+        ("what an event names was named before", events(found.events)),
+        ("lid codes, each given once", counted(found.batches, "batches")),
         ("tables that lead into the log", "4 tables"),
-        ("log folded again, against the places", f"{found.places:,} places"),
-        ("log folded and judged again, against the lists", f"{found.lines:,} lines"),
-        ("containers that follow from it", f"{found.containers:,} containers"),
+        ("log folded again, against the places", counted(found.places, "places")),
+        ("log folded and judged again, against the lists", counted(found.lines, "lines")),
+        ("containers that follow from it", counted(found.containers, "containers")),
     )
     newest = str(found.newest_backup) if found.newest_backup else "none"
     lines = [f"{what}: {how_much}" for what, how_much in looked]
@@ -95,7 +97,7 @@ def saved_data(made: Saved) -> dict[str, Any]:
 
 
 def saved(made: Saved) -> list[str]:
-    said = [f"Brought {made.events:,} events into the new store {made.path}."]
+    said = [f"Brought {events(made.events)} into the new store {made.path}."]
     if made.lost:
         said.append(f"{events(made.lost)} could not be read.")
     return [clean(line) for line in said]

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from pantry_tui.cli.printing.lines import named, table
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import agreed, clean, counted
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -84,7 +84,11 @@ def cooked(found: Sequence[Cooked]) -> list[str]:
         ]
     lines: list[str] = []
     for one in found:
-        due = f", {one.due:g} servings of it fall due" if one.due else ""
+        due = (
+            f", {counted(one.due, 'servings')} of it {agreed(one.due, 'falls', 'fall')} due"
+            if one.due
+            else ""
+        )
         lines.append(
             clean(
                 f"{one.dish}: {'all of it stands' if one.stands else 'something is lacking'}{due}"
@@ -95,5 +99,7 @@ def cooked(found: Sequence[Cooked]) -> list[str]:
             codes = ", ".join(part.containers)
             said = f"{part.servings:g} {part.food}: {codes} in {part.place}{thaw}"
             lines.append(f"  {clean(said)}")
-        lines += [f"  to buy: {lack.servings:g} servings of {lack.food}" for lack in one.lacks]
+        lines += [
+            f"  to buy: {counted(lack.servings, 'servings')} of {lack.food}" for lack in one.lacks
+        ]
     return lines

@@ -15,6 +15,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.measured import JARS, read_jar
+from pantry_tui.core.text import agreed, counted
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
@@ -137,7 +138,8 @@ def count(p: Pantry, size: str, empty: int) -> Done:
     name = _named(size)
     in_use = 0 if name == LIDS else _in_use(p)[name]
     p.book(said.JarsCounted(name, empty, in_use))
-    what = "new lids" if name == LIDS else f"empty {name} jars"
+    jar = agreed(empty, "jar", "jars")
+    what = f"new {agreed(empty, 'lid', 'lids')}" if name == LIDS else f"empty {name} {jar}"
     also = f", {in_use} more in use" if in_use else ""
     return Done(f"{empty} {what}{also}.", ())
 
@@ -149,9 +151,12 @@ def lend(p: Pantry, size: str, number: int, to: str) -> Done:
     if number < 1:
         raise BadInput("Say how many, like 6.")
     if number > row.empty:
-        raise Refused(f"Only {row.empty} {row.size} jars stand empty: count them again if not.")
+        raise Refused(
+            f"Only {_jars(row.empty, row.size)} {agreed(row.empty, 'stands', 'stand')} empty: "
+            "count them again if not."
+        )
     p.book(said.JarsLent(row.size, number, who))
-    return Done(f"{number} {row.size} jars are with {who}.", ())
+    return Done(f"{_jars(number, row.size)} {agreed(number, 'is', 'are')} with {who}.", ())
 
 
 @booked
@@ -162,9 +167,14 @@ def back(p: Pantry, size: str, number: int, who: str) -> Done:
     if number < 1:
         raise BadInput("Say how many, like 6.")
     if number > has:
-        raise Refused(f"{name} has {has} {row.size} jars of yours.")
+        raise Refused(f"{name} has {_jars(has, row.size)} of yours.")
     p.book(said.JarsLent(row.size, -number, name))
-    return Done(f"{number} {row.size} jars came back from {name}.", ())
+    return Done(f"{_jars(number, row.size)} came back from {name}.", ())
+
+
+def _jars(number: int, size: str) -> str:
+    """ "1 pint jar", "6 half-pint jars"."""
+    return f"{number} {size} {agreed(number, 'jar', 'jars')}"
 
 
 def _who(text: str) -> str:
@@ -213,9 +223,15 @@ def enough(p: Pantry, wanted: Sequence[tuple[str, int, bool]]) -> list[str]:
         if number and size in found_rows:
             have = found_rows[size].empty
             verdict = "enough" if have >= number else f"{number - have} short"
-            said_of.append(f"The plan takes {number} {size} jars; {have} stand empty: {verdict}.")
+            said_of.append(
+                f"The plan takes {_jars(number, size)}; {have} "
+                f"{agreed(have, 'stands', 'stand')} empty: {verdict}."
+            )
     if total and LIDS in found_rows:
         have = found_rows[LIDS].empty
         verdict = "enough" if have >= total else f"{total - have} short"
-        said_of.append(f"The plan takes {total} lids; {have} are new: {verdict}.")
+        said_of.append(
+            f"The plan takes {counted(total, 'lids')}; {have} {agreed(have, 'is', 'are')} new: "
+            f"{verdict}."
+        )
     return said_of

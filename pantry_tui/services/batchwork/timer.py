@@ -13,6 +13,7 @@ from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Clocked, Timer
 from pantry_tui.core.model import Batch, Timing
 from pantry_tui.core.safety.measured import CANNERS, read_canner, read_jar, read_minutes, read_psi
+from pantry_tui.core.text import counted
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
@@ -73,12 +74,16 @@ def start(p: Pantry, ref: str, typed: str = "") -> Done:
     batch = batch_named(p, ref)
     old = batch.timer
     if old is not None and old.since:
-        raise Refused(f"{batch.code} is timed already: {_row(p, batch, old).left} minutes left.")
+        raise Refused(
+            f"{batch.code} is timed already: {counted(_row(p, batch, old).left, 'minutes')} left."
+        )
     minutes, psi = _asked(p, batch, typed, old)
     p.book(Timer(batch.id, Clocked.START, minutes, psi))
     at = f" at {psi:g} psi" if psi is not None else ""
     again = "again, the whole time: " if old is not None else ""
-    return Done(f"Timing {batch.code} {batch.food.name}: {again}{minutes} minutes{at}.", ())
+    return Done(
+        f"Timing {batch.code} {batch.food.name}: {again}{counted(minutes, 'minutes')}{at}.", ()
+    )
 
 
 def _asked(p: Pantry, batch: Batch, typed: str, old: Timing | None) -> tuple[int, float | None]:

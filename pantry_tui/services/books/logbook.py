@@ -9,6 +9,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event
+from pantry_tui.core.text import agreed, counted
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.store import log as events_of
@@ -242,14 +243,18 @@ _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
     said.Household: _home,
     said.Ceiling: lambda p, one: (
         f"{one.what}: "
-        + ("as usual" if one.most is None else f"at most {one.most:g} servings a person a week")
+        + (
+            "as usual"
+            if one.most is None
+            else f"at most {counted(one.most, 'servings')} a person a week"
+        )
     ),
     said.Table: _table,
     said.JarsCounted: lambda p, one: f"counted {one.empty} empty {one.size}",
     said.JarsLent: lambda p, one: (
-        f"lent {one.count} {one.size} jars to {one.to}"
+        f"lent {one.count} {one.size} {agreed(one.count, 'jar', 'jars')} to {one.to}"
         if one.count > 0
-        else f"{-one.count} {one.size} jars came back from {one.to}"
+        else f"{-one.count} {one.size} {agreed(-one.count, 'jar', 'jars')} came back from {one.to}"
     ),
     said.Checked: lambda p, one: f"checked: {one.what}",
     said.Planned: lambda p, one: f"the week: {one.said or 'replanned'}",

@@ -18,7 +18,7 @@ from operator import or_
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import clean, counted
 from pantry_tui.core.words import State
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.books.past import past
@@ -201,7 +201,7 @@ def _told(take: Take, day: date) -> str:
     """One line: whence, how much, what is done first, and why."""
     opens = f"open {', '.join(take.containers)}; " if day == take.days[0] else ""
     dish = f"for {clean(take.dish)}; " if take.dish else ""
-    servings = f"{take.servings:g} servings, {clean(take.place)}"
+    servings = f"{counted(take.servings, 'servings')}, {clean(take.place)}"
     return f"{take.code} {clean(take.food)}: {dish}{opens}{servings}. {' '.join(take.why)}".strip()
 
 

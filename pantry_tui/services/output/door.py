@@ -14,7 +14,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.text import clean, singular
+from pantry_tui.core.text import clean, counted, singular
 from pantry_tui.core.vessels import vessel_word
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
@@ -85,9 +85,9 @@ def _beside(
 ) -> Iterator[str]:
     if beyond:
         number = sum(row.count for row in beyond)
-        yield f"Past best, still safe, not listed: {number} containers more."
+        yield f"Past best, still safe, not listed: {counted(number, 'containers')} more."
     if later:
-        yield f"Later, not listed: {sum(row.count for row in later)} containers."
+        yield f"Later, not listed: {counted(sum(row.count for row in later), 'containers')}."
     said: dict[str, dict[str, None]] = {}
     for row in shown:
         for one in row.standing:

@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from pantry_tui.core import dates
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, Appetite, at_table
+from pantry_tui.core.text import counted
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.done import Done
@@ -51,7 +52,7 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
     p.book(said.Ceiling(name, most))
     if most == 0:
         return Done(f"{name.capitalize()} will not be proposed any more.")
-    return Done(f"{name.capitalize()}: at most {most:g} servings a person a week.")
+    return Done(f"{name.capitalize()}: at most {counted(most, 'servings')} a person a week.")
 
 
 def _refuse_general(p: Pantry, typed: str, name: str) -> None:

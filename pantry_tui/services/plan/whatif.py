@@ -12,7 +12,7 @@ from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.core.plan.range_words import from_to
 from pantry_tui.core.plan.suppose import Suppose
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import clean, counted
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
 from pantry_tui.services.books.rows import FoodAhead, OutlookView, Pair, WhatIf
@@ -128,7 +128,7 @@ def _eat(p: Pantry, line: str, eat: dict[str, float]) -> str:
     if len(foods) > 1:
         raise BadInput(f"{clean(match[1])[:40]!r} is {', '.join(foods)}: name one of them.")
     eat[foods[0]] = float(match[2])
-    return f"{foods[0]} {float(match[2]):g} servings a week"
+    return f"{foods[0]} {counted(float(match[2]), 'servings')} a week"
 
 
 def _foods(p: Pantry, typed: str) -> Sequence[str]:

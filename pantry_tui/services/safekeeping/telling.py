@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import agreed, clean, counted
 
 if TYPE_CHECKING:
     from pantry_tui.services.safekeeping.backup import Restored
@@ -18,7 +18,7 @@ _TOLD = 12
 def restored(found: Restored, only_said: bool) -> list[str]:
     """What is lost, what comes back, where the replaced file is."""
     would = "would have" if only_said else "has"
-    said = [f"The store {found.path} {would} {found.events:,} events."]
+    said = [f"The store {found.path} {would} {events(found.events)}."]
     if found.back:
         said.append(f"{events(found.back)} that it did not have {_come(found.back)} back.")
     said += _lost(found)
@@ -28,7 +28,7 @@ def restored(found: Restored, only_said: bool) -> list[str]:
 
 
 def events(number: int) -> str:
-    return f"{number:,} event{'s' if number != 1 else ''}"
+    return counted(number, "events")
 
 
 def _come(number: int) -> str:
@@ -56,7 +56,7 @@ def _lines(found: Merged, came: str) -> Iterator[str]:
     if found.replaced:
         yield "They are the whole log: nothing was done here before."
     elif found.already:
-        yield f"{found.already:,} were here already."
+        yield f"{found.already:,} {agreed(found.already, 'was', 'were')} here already."
     yield from found.conflicts
     if found.relabel:
         yield "Write these lids anew (until then the old code asks which is meant):"

@@ -15,6 +15,8 @@ from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
 from pantry_tui.core.model import Container, Place
+from pantry_tui.core.text import agreed
+from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
@@ -231,10 +233,14 @@ def count_now(
     seen: Mapping[str, int],
     amounts: Mapping[str, str] = MappingProxyType({}),
     *,
+    more: bool = False,
     at: At | None = None,
 ) -> Counted:
     """Counts by lid code, and what is left by container (`by_amount`), booked at once. A count that
-    a screen has begun there stays as it is. Raises BadInput, Refused."""
+    a screen has begun there stays as it is. Raises BadInput, Refused; also where more is counted
+    than was ever put up, which is most often a slip, unless `more` says that it is so."""
+    for code, number in () if more else seen.items():
+        _refuse_more_than_ever(p, code, number)
     begun = draft(p, place)
     keep(p, place, Draft())
     weighed = by_amount(p, place, amounts)
@@ -243,6 +249,17 @@ def count_now(
     if begun.turns:
         keep(p, place, begun)
     return Counted(differs, done)
+
+
+def _refuse_more_than_ever(p: Pantry, code: str, number: int) -> None:
+    batch = batch_named(p, code)
+    mine = p.containers_of(batch)
+    ever = len(mine)
+    if number > ever and not any(one.bulk and one.vessel is Vessel.PIECES for one in mine):
+        raise Refused(
+            f"{number} of {batch.code} {batch.food.name} are counted, and {ever} "
+            f"{agreed(ever, 'was', 'were')} ever put up: mend the number, or say --more if so."
+        )
 
 
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:

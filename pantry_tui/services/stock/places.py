@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Place
-from pantry_tui.core.text import has_name
+from pantry_tui.core.text import agreed, counted, has_name
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.pantry import Pantry, booked
@@ -47,8 +48,7 @@ def add(
 ) -> Done:
     """A new place, nested in `inside` if given. Temperature in °F."""
     shown = " ".join(name.split())
-    if not has_name(shown):
-        raise BadInput("A place needs a name: give one with a letter or a figure in it.")
+    _check_name(shown)
     kind = read_climate(climate)
     _check(temp_f, capacity)
     parent = p.find_place(inside).id if inside else None
@@ -73,8 +73,8 @@ def change(
     """Change a place from today on; what stood there before keeps the warmth it had. °F."""
     old = p.find_place(place)
     shown = " ".join((name or old.name).split())
-    if name and not has_name(shown):
-        raise BadInput("A place needs a name: give one with a letter or a figure in it.")
+    if name:
+        _check_name(shown)
     if is_taken(p, shown, old.parent, but=old.id):
         raise Refused(f"There is already a place called {shown!r} there: `place merge` joins two.")
     kind = read_climate(climate) if climate else old.climate
@@ -117,8 +117,8 @@ def remove(p: Pantry, place: str, to: str | None = None) -> Done:
     count = len(standing_in(p, old.id))
     if count:
         raise Refused(
-            f"{count} containers stand in {old.name}: say where they go, `place remove {old.name} "
-            "--to PLACE`."
+            f"{counted(count, 'containers')} {agreed(count, 'stands', 'stand')} in {old.name}: say "
+            f"where {agreed(count, 'it goes', 'they go')}, `place remove {old.name} --to PLACE`."
         )
     return _gone(p, old, None)
 
@@ -135,8 +135,21 @@ def _gone(p: Pantry, old: Place, new: Place | None) -> Done:
             where = p.place_paths()[new.id] if new is not None else ""
             told += move(p, name_of(p, container), where).warnings
         p.book(said.PlaceRemoved(old.id, new.id if new is not None else ""))
-    went = f"; {len(moved)} containers went to {p.place_paths()[new.id]}" if new and moved else ""
-    return Done(f"Removed the place {path}{went}.", tuple(dict.fromkeys(told)))
+    warnings = tuple(dict.fromkeys(told))
+    if new is None:
+        return Done(f"Removed the place {path}.", warnings)
+    into = p.place_paths()[new.id]
+    went = f"; {counted(len(moved), 'containers')} went to {into}" if moved else f" into {into}"
+    return Done(f"Merged the place {path}{went}.", warnings)
+
+
+def _check_name(name: str) -> None:
+    if not has_name(name):
+        raise BadInput("A place needs a name: give one with a letter or a figure in it.")
+    if is_code(normal_code(name)):
+        raise BadInput(
+            f"{name!r} reads as a lid code: call the place shelf {name}, or another name."
+        )
 
 
 def _check(temp_f: float | None, capacity: int | None) -> None:

@@ -13,6 +13,7 @@ from pantry_tui.core.log.payloads import Reading
 from pantry_tui.core.model import Place, Read
 from pantry_tui.core.safety.measured import read_minutes, spelled_out
 from pantry_tui.core.safety.values import is_unknown
+from pantry_tui.core.text import agreed, counted
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.pantry import Pantry, booked
@@ -181,7 +182,12 @@ def _said(cost: table.Cost) -> str:
     if cost.hurried:
         parts.append(f"{cost.hurried} must be in the cold within two hours of leaving it")
     if cost.unknown:
-        parts.append(f"{cost.unknown} have no published figure there")
+        parts.append(
+            f"{cost.unknown} {agreed(cost.unknown, 'has', 'have')} no published figure there"
+        )
     if cost.shorter:
-        parts.append(f"{cost.shorter} lose quality, up to {cost.days} days of it")
+        parts.append(
+            f"{cost.shorter} {agreed(cost.shorter, 'loses', 'lose')} quality, up to "
+            f"{counted(cost.days, 'days')} of it"
+        )
     return "; ".join(parts)

@@ -306,7 +306,7 @@ def test_what_works_at_a_warmth_that_nobody_ferments_at_is_doubted_while_it_work
     food: str, said: str, doubted: bool
 ) -> None:
     more = {"temperature": said} if said else {}
-    found = Told(food, Method.LACTIC, "kitchen", State.IN_PROGRESS, **more).judged(3)
+    found = Told(food, Method.LACTIC, "kitchen", State.IN_PROGRESS, 10, **more).judged(3)
     assert (found.verdict is Verdict.UNKNOWN) is doubted
     assert any("its record says" in one.lower() for one in found.reasons) is doubted
 
