@@ -45,8 +45,6 @@ PH_DAYS = 2
 #: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
 #: 539, fermented pickles; from memory, the stricter choice).
 _FROZEN_F, _WARMEST_F = 32.0, 80.0
-#: 70 °F is written 21 °C, which is 69.8 °F: a reading in whole degrees is no colder for that.
-_ROUNDED_F = 0.5
 _PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
 #: Raw crops that work as the ferment of which a time is published.
 _WORK_AS = {
@@ -225,10 +223,10 @@ def _rate(span: Span, warm: float, paces: Sequence[_Pace]) -> Fraction:
 
 
 def _fit(warm: float, paces: Sequence[_Pace]) -> list[_Pace]:
-    """The published times that speak for a warmth, °F."""
+    """The published times that speak for a warmth, °F; 21 °C are the 70 °F of a table."""
     if not _FROZEN_F < warm <= _WARMEST_F:
         return []
-    return [one for one in paces if one.cold or warm + _ROUNDED_F >= one.from_f]
+    return [one for one in paces if one.cold or round(warm) >= one.from_f]
 
 
 def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:
