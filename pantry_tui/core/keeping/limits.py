@@ -25,8 +25,11 @@ from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
+    CUT_OFF,
     RESCUE_DAYS,
     WRONG_CLOCK,
+    cut_hurts,
+    cut_off,
     not_checked,
     of_wrong_clock,
     rescued,
@@ -106,15 +109,18 @@ def _by_dates(
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
+    against += [Trouble(CUT_OFF)] if cut_off(batch, container) else []
     return _weigh(reckoning, start, places, against, _may_harm(batch, container, spans, book))
 
 
 def _may_harm(
     batch: Batch, container: Container, spans: Sequence[Span], book: Rulebook
 ) -> list[Trouble]:
-    """What makes harmful what else could not hurt: nobody knows how it was canned, or it is no
-    finished ferment."""
+    """What makes harmful what else could not hurt: nobody knows how it was canned, it is no
+    finished ferment, or a crop that was cut and is not in the cold."""
     origin = unknown_origin(batch)
+    if not origin and cut_off(batch, container) and cut_hurts(batch, spans):
+        origin = CUT_OFF
     raw = unripe(batch, spans, container.turns[0].when.zone, book)
     return [*([Trouble(origin)] if origin else []), *([raw] if raw is not None else [])]
 

@@ -135,3 +135,33 @@ def test_the_acid_of_a_jar_is_no_second_food(larder: Pantry, acid: str, behind: 
     said = read(larder, line)
     assert (said.food, said.unread) == ("tomatoes", ())
     assert dict(said.process)["acid"] == acid
+
+
+def drawn(p: Pantry, line: str, much: str) -> Judgement:
+    code = put_up(p, read(p, line)).code
+    act.use(p, code, much)
+    batch = next(one for one in p.stock.batches.values() if one.code == code)
+    return p.judge(p.containers_of(batch)[0])
+
+
+@pytest.mark.parametrize("how", ["cellar-stored", "fresh"])
+@pytest.mark.parametrize("food", ["pumpkin", "cabbage", "watermelon"])
+def test_what_is_left_of_a_crop_is_cut(larder: Pantry, how: str, food: str) -> None:
+    warm = drawn(larder, f"1 {food}, {how}, larder", "half")
+    assert (warm.verdict, warm.usable) == (UNKNOWN, False)
+    assert any("cut" in one for one in warm.reasons)
+    cold = drawn(larder, f"1 {food}, {how}, fridge", "half")
+    assert (cold.verdict, cold.usable) == (UNKNOWN, food == "pumpkin")
+
+
+@pytest.mark.parametrize("food", ["pumpkin", "cabbage"])
+def test_what_is_left_of_a_bought_crop_is_cut_too(larder: Pantry, food: str) -> None:
+    found = drawn(larder, f"1 {food}, bought in, larder", "half")
+    assert found.verdict is UNKNOWN
+    assert any("cut off" in one for one in found.reasons)
+
+
+def test_whole_ones_that_are_left_are_whole(larder: Pantry) -> None:
+    whole = judged(larder, "3 cabbages, cellar-stored, larder")
+    left = drawn(larder, "3 cabbages, cellar-stored, larder", "1")
+    assert (left.verdict, left.best_by) == (whole.verdict, whole.best_by)
