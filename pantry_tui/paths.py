@@ -46,11 +46,12 @@ def default_store() -> Path:
 
 
 def typed_path(text: str) -> Path:
-    """A path as it was typed, `~` being the person's home. Raises BadInput."""
+    """A path as it was typed, from the folder one is in, `~` being the person's home; whole, so
+    that an answer says where the file lies. Raises BadInput."""
     from pathlib import Path
 
     from pantry_tui.errors import BadInput
 
     if not text.strip() or "\0" in text:
         raise BadInput("Name a file.")
-    return Path(os.path.expanduser(text))
+    return Path(os.path.abspath(os.path.expanduser(text)))

@@ -102,14 +102,19 @@ def heading(key: Key, text: str, word: str = "") -> Line:
 
 
 def part_heading(
-    part: Part, columns: Sequence[Column], *, folds: bool = False, folded: bool = False
+    part: Part,
+    columns: Sequence[Column],
+    *,
+    folds: bool = False,
+    folded: bool = False,
+    near: bool = False,
 ) -> Line:
     """A part of the due list with how many containers are in it, and a thin rule. `folds`: Enter
-    shows it or folds it away."""
+    shows it or folds it away; `near`: what must be eaten within a week is shown all the same."""
     said = f"{PART_WORDS.get(part.word, part.word.capitalize())} · {part.containers}"
     word = f"{said}. Enter {'shows them' if folded else 'folds them away'}." if folds else said
     if folded:
-        said += " · folded, Enter shows them"
+        said += " · folded after a week, Enter shows all" if near else " · folded, Enter shows them"
     room = sum(column.width for column in columns) - len(said) - 2
     style = DANGER if part.word == "must go" else QUIET_HEAD
     text = f"{said} {'─' * max(room, 0)}"

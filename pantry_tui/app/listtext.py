@@ -122,6 +122,9 @@ def found_text(found: Imported, name: str) -> str:
         lines.append(
             f"All of them are understood: {counted(found.batches, 'batches')}, in one undo."
         )
+        if found.known:
+            were = agreed(found.known, "was", "were")
+            lines.append(f"{found.known:,} of them {were} put up before: is it the same list?")
     if found.unused:
         lines.append(f"Left out: {', '.join(clip(one, 40) for one in found.unused[:20])}")
     lines.append("")

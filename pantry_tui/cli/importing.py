@@ -9,12 +9,12 @@ from pantry_tui.cli.call import Call, Question
 from pantry_tui.core.text import agreed, clean, counted
 
 
-def bring_in(call: Call, path: Path, columns: str, order: str, dry_run: bool) -> int:
+def bring_in(call: Call, path: Path, columns: str, order: str, dry_run: bool, again: bool) -> int:
     """Book a list, or tell what stands against it. Raises Question for what must be said first."""
     from pantry_tui.services.batchwork.importing import import_list
 
     with call.pantry() as p:
-        found = import_list(p, path, columns=columns, order=order, dry_run=dry_run)
+        found = import_list(p, path, columns=columns, order=order, dry_run=dry_run, again=again)
     if found.bad or found.asks:
         if not call.as_json:
             call.answer(found, _data, _lines)
@@ -32,6 +32,11 @@ def _data(found: Any) -> dict[str, Any]:
 def _told(found: Any) -> str:
     if found.asks:
         ask = found.asks[0]
+        if ask.about == "again":
+            return (
+                f"{_known(found)}, so nothing was booked: if {clean(ask.typed)} is to be put up "
+                "once more, add --again."
+            )
         if ask.about == "dates":
             return (
                 f"{ask.typed!r} could be two days: add --dates dmy (the day first) "
@@ -45,6 +50,11 @@ def _told(found: Any) -> str:
     where = f"line {first.line}, {first.column}" if first.column else f"line {first.line}"
     rows = "row" if bad == 1 else "rows"
     return f"Nothing was booked: {bad} bad {rows}, the first in {where}: {first.reason}"
+
+
+def _known(found: Any) -> str:
+    rows = counted(found.rows, "rows")
+    return f"{found.known:,} of {rows} {agreed(found.known, 'was', 'were')} put up before"
 
 
 def _lines(found: Any) -> list[str]:
@@ -73,4 +83,6 @@ def _lines(found: Any) -> list[str]:
         lines.append(f"Put up {counted(found.batches, 'batches')}; one undo takes {them} back.")
     elif not found.bad and not found.asks:
         lines.append(f"{counted(found.rows, 'rows')} can be put up; nothing was booked.")
+        if found.known:
+            lines.append(f"{_known(found)}: it may be the same list again.")
     return lines

@@ -42,6 +42,7 @@ class Import(Verb):
     file: str = word("your list, a .csv or .tsv with headings; or an exported .json", "FILE")
     map: str | None = option("--map", "FIELD=HEADING,...", "of a list: which column holds what")
     dates: str | None = option("--dates", "ORDER", "of a list: days are dmy, mdy or ymd")
+    again: bool = flag("--again", "of a list that came in before: put all of it up once more")
     dry_run: bool = flag("--dry-run", "say what would come and book nothing")
 
     def run(self, call: Call) -> int:
@@ -53,7 +54,7 @@ def _list(asked: Import, call: Call, source: Path) -> int:
     """A household's own list: a line a batch."""
     from pantry_tui.cli.importing import bring_in
 
-    return bring_in(call, source, asked.map or "", asked.dates or "", asked.dry_run)
+    return bring_in(call, source, asked.map or "", asked.dates or "", asked.dry_run, asked.again)
 
 
 def _log(asked: Import, call: Call, source: Path) -> int:

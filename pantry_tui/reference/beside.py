@@ -9,6 +9,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from pantry_tui.core import scope
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import DataError
@@ -85,7 +86,7 @@ def read_beside(folder: Path, tables: Tables) -> Beside:
         if becomes not in known | {"", SAME, ASKED}:
             raise row.bad("becomes", f"{becomes!r} is no food of foods.csv")
         of = row.text("of", need=True)
-        if not _is_key(of, known, classes):
+        if not all(_is_key(one, known, classes) for one in scope.parts(of)):
             raise row.bad("of", f"{of!r} is no food, class:, group: or acid: of foods.csv")
         head = Head(
             of,

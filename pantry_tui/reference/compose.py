@@ -34,6 +34,8 @@ _STILL = frozenset({"rice"})
 _AND = frozenset({"and", "&", "or"})
 _TELLING = frozenset({"cut of meat", "variety by name", "kind"})
 _JOINS = JOINING | _AND
+#: Jams of two acid fruits are one that is in the tables: by their class, its name.
+_JAM, _MIXED_JAM = "jam", "mixed fruit jam"
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,7 +142,8 @@ class Composer:
 
     def _cores(self, words: Sequence[str]) -> Iterator[tuple[int, int, FoodFacts]]:
         """Every run that names a food, longest first, then the last; none that lies within the
-        name of another, or begins within one: "green tomato juice" is made of green tomatoes."""
+        name of another, or begins within one: "green tomato juice" is made of green tomatoes.
+        Where the words in front leave the other what it is, it ends there: fresh egg whites."""
         found: list[tuple[int, int, FoodFacts]] = []
         for size in range(len(words) - 1, 0, -1):
             for start in range(len(words) - size, -1, -1):
@@ -151,8 +154,20 @@ class Composer:
                 if core is not None:
                     found.append((start, start + size, core))
         for start, stop, core in found:
-            if not any(a < start < b or (a == start and b > stop) for a, b, _ in found):
+            if not any(self._hides((a, b, one), words, start, stop) for a, b, one in found):
                 yield start, stop, core
+
+    def _hides(
+        self, other: tuple[int, int, FoodFacts], words: Sequence[str], start: int, stop: int
+    ) -> bool:
+        """Whether another name takes words of the run from `start` to `stop`."""
+        a, b, food = other
+        if a == start:
+            return b > stop
+        if start < a < stop < b:
+            core = self._named(" ".join(words[start:stop]))
+            return self._named(" ".join(words[a:stop])) == core
+        return a < start < b and (b >= stop or self._named(" ".join(words[start:b])) != food)
 
     def _around(self, words: Sequence[str], start: int, stop: int, core: FoodFacts) -> Meant:
         """The core with the words behind it, then those in front of it, nearest first."""
@@ -163,6 +178,8 @@ class Composer:
                 return NOBODY
             at += size
         if stop == len(words) and start > 0:
+            if _JAM in core.classes and (jam := self._mixed_jam(words)) is not None:
+                return Meant(jam)
             if self._made_of(words[start:stop]):
                 return self._mixed(words, start)
             if words[start - 1] in _AND and self._made_of(words[-1:]):
@@ -220,6 +237,36 @@ class Composer:
         if len(kinds) == 1 and not next(iter(kinds)).known:
             return replace(made[0], facts=replace(next(iter(kinds)), name=" ".join(words)))
         return Meant(None, either=tuple(foods))
+
+    def _mixed_jam(self, words: Sequence[str]) -> FoodFacts | None:
+        """The jam of several fruits: "strawberry rhubarb jam". None where it is made of one, or
+        where one of them makes no jam that is acid by itself."""
+        parts: list[list[str]] = [[]]
+        for word in words[:-1]:
+            if word in _AND:
+                parts.append([])
+            else:
+                parts[-1].append(word)
+        fruits = [fruit for part in parts for fruit in self._side_by_side(part)]
+        if len(fruits) < 2:
+            return None
+        for fruit in fruits:
+            base = self.meant(fruit)
+            if base.facts is None or base.strange or base.facts.group is Group.HERB:
+                return None  # "apple and mint jelly" is asked about
+            made = self._made(_key(words[-1:]), base, " ".join((*fruit, words[-1])), behind=True)
+            jam = made.facts if made is not None else None
+            if jam is None or _JAM not in jam.classes or jam.acidity is not Acidity.ACID:
+                return None
+        return self._named(_MIXED_JAM)
+
+    def _side_by_side(self, words: Sequence[str]) -> list[Sequence[str]]:
+        """ "strawberry rhubarb": the foods that stand side by side; one where they are one."""
+        for cut in range(len(words), 0, -1):
+            found = self.meant(words[:cut])
+            if found.facts is not None and not found.strange:
+                return [words[:cut], *(self._side_by_side(words[cut:]) if words[cut:] else [])]
+        return [words]
 
     def _next(
         self, words: Sequence[str], at: int, found: Meant, *, behind: bool

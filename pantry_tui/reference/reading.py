@@ -127,7 +127,7 @@ def _crops(folder: Path, sources: dict[str, Source], known: set[str]) -> dict[st
 
 def rule_keys(foods: Iterable[Food]) -> set[str]:
     """What the food column of a rule may hold."""
-    found = {"*", "class:vacuum-packed", "class:vacuum-fish", "class:cut"}
+    found = {"*", "class:vacuum-packed", "class:vacuum-fish", "class:cut", "class:half-dried"}
     found |= {f"group:{group}" for group in Group}
     for food in foods:
         found |= {food.name} | {f"class:{one}" for one in food.classes}

@@ -133,7 +133,10 @@ def check_header(path: Path) -> tuple[int, int]:
     try:
         found = os.stat(path)
     except (FileNotFoundError, NotADirectoryError):
-        raise StoreError(f"There is no store at {path}: make one with `pantry-tui init`.") from None
+        from shlex import quote  # only for a refusal
+
+        made = f"pantry-tui init --store {quote(str(path))}"
+        raise StoreError(f"There is no store at {path}: make one with `{made}`.") from None
     except (OSError, ValueError) as error:
         why = getattr(error, "strerror", None) or error
         raise StoreError(f"{path} cannot be read ({why}): name a store file.") from error

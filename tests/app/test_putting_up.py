@@ -12,14 +12,20 @@ from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
 from pantry_tui.app.main import PantryApp
+from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.of_batch import process_example
+from pantry_tui.app.screens.putup import PutUpScreen, said_of
 from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.app.widgets.wordline import WordLine
+from pantry_tui.errors import Refused
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.inunits import Units
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places
+from pantry_tui.services.stock.correct import correct
+from tests.app.screens import painted
 
 STOCK = "6 jars chicken stock 500ml, pressure canned 25 min at 11 psi, larder, 1 oct"
 BEANS = "7 500ml jars runner beans, pressure canned, larder"
@@ -141,3 +147,98 @@ def test_the_ways_that_are_offered_are_those_of_the_food(
 )
 def test_what_is_still_needed_says_what_to_write(p: Pantry, line: str, mended: str) -> None:
     assert mended in " ".join(putup.read(p, line).problems)
+
+
+async def test_enter_on_an_example_in_grey_says_that_nothing_was_done(p: Pantry) -> None:
+    """A file that was offered in grey was neither written nor refused."""
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        pilot.app.push_screen(TypeLine("Which file?", "~/door.html", accept=len))
+        await pilot.pause()
+        await pilot.press("enter")
+        assert isinstance(pilot.app.screen, TypeLine)
+        assert "nothing is typed. Write, for example, ~/door.html" in painted(pilot)
+        await pilot.press("escape")
+        assert not isinstance(pilot.app.screen, TypeLine)
+
+
+async def test_a_place_at_the_head_of_the_line_is_named_once(p: Pantry) -> None:
+    places.add(p, "larder shelf", "pantry", "larder")
+    places.add(p, "top", "pantry", "larder")
+    places.add(p, "top", "pantry", "cellar")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p")
+        screen, line = pilot.app.screen, pilot.app.screen.query_one("#line", Input)
+        assert isinstance(screen, PutUpScreen)
+        for path, filled in (
+            ("larder › larder shelf", "larder shelf, "),
+            ("larder › top", "larder top, "),
+        ):
+            line.value = ""
+            screen.fill_in(path)
+            assert line.value == filled
+
+
+async def test_who_eats_when_is_answered(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W", "b", *"6 on friday", "enter")
+        await pilot.pause()
+        assert "Fri 9 Oct 2026: 6 at the table." in painted(pilot)
+
+
+def test_one_of_a_food_is_one(p: Pantry) -> None:
+    places.add(p, "chest", "freezer")
+    made = putup.put_up(p, putup.read(p, "1 chicken, frozen, chest, 1 sept"))
+    assert said_of(made) == "1 chicken, frozen"
+
+
+async def test_a_sentence_under_the_list_that_has_no_room_is_marked(p: Pantry) -> None:
+    """Cut in the middle it read as if it were whole: "If anyone feels ill, get"."""
+    putup.put_up(p, putup.read(p, STOCK))
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        word = pilot.app.screen.query_one(WordLine)
+        shown = str(word.visual).split()
+        assert shown[:4] == ["#", "do", "not", "taste:"]
+        assert shown[-1] in ("help.", "…")
+        await pilot.resize_terminal(40, 20)
+        await pilot.pause()
+        assert str(pilot.app.screen.query_one(WordLine).visual).endswith("…")
+
+
+@pytest.mark.parametrize(
+    ("put_right", "told"),
+    [
+        ({"process": [("canner", "dial")]}, "canner dial"),
+        ({"size": "1 l jars"}, "one is 1 l jars"),
+        ({"note": "less salt"}, "note 'less salt'"),
+        ({"made": "2026-10-02"}, "made Fri 2 Oct 2026"),
+    ],
+)
+def test_a_correction_says_what_it_put_right(
+    p: Pantry, put_right: dict[str, str], told: str
+) -> None:
+    code = putup.put_up(p, putup.read(p, STOCK)).code
+    said = correct(p, code, **put_right).message  # type: ignore[arg-type]
+    assert said.startswith(f"Corrected {code} chicken stock: {told}.")
+
+
+async def test_the_keys_of_a_question_say_what_escape_does_now(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        pilot.app.push_screen(Choose("Which?", [f"{word} jam" for word in "abcdef"]))
+        await pilot.pause()
+        assert "Esc leaves" in painted(pilot).replace("\xa0", " ")
+        await pilot.press("c")
+        assert "Esc shows all" in painted(pilot).replace("\xa0", " ")
+        await pilot.press("escape")
+        assert "Esc leaves" in painted(pilot).replace("\xa0", " ")
+        await pilot.press("escape")
+        assert not isinstance(pilot.app.screen, Choose)
+
+
+def test_what_may_not_stand_there_is_told_where_it_may(p: Pantry) -> None:
+    line = "1 bottle basil oil 250 ml, larder, today"
+    with pytest.raises(Refused, match=r"botulism grows without air\.$"):
+        putup.put_up(p, putup.read(p, line))
+    places.add(p, "fridge", "fridge")
+    with pytest.raises(Refused, match=r"Say instead: fridge\.$"):
+        putup.put_up(p, putup.read(p, line))

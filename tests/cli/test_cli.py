@@ -176,7 +176,7 @@ def test_a_missing_store_says_how_to_make_one(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     assert main(["--store", str(tmp_path / "none.db"), "due"]) == 1
-    assert "pantry-tui init" in capsys.readouterr().err
+    assert "pantry-tui init --store " in capsys.readouterr().err
     assert not (tmp_path / "none.db").exists()
 
 

@@ -169,8 +169,15 @@ def _running(s: Span) -> list[tuple[str, int]]:
     return [*mine, ("sealed", s.made)] if s.state == "open" else mine
 
 
+def _shop_method(p: PutUp, state: str) -> str:
+    """An opened pack from a shop has the days of food of its kind: the Cold Food Storage Chart is
+    written for shop food, shut and opened."""
+    animal = p.food.group in ("meat", "fish", "egg", "dairy")
+    return "fresh" if p.method == "bought in" and state == "open" and animal else p.method
+
+
 def _life_in(p: PutUp, s: Span, state: str) -> papers.Life | None:
-    says = papers.said(p.method, p.food, s.vacuum, state, s.climate)
+    says = papers.said(_shop_method(p, state), p.food, s.vacuum, state, s.climate)
     life = says.life
     if life is None and state == "thawed" and not says.refused:
         # lax: no row for thawed food, so the row of the closed one goes on.
@@ -280,7 +287,7 @@ def _standing(p: PutUp, s: Span) -> str:
     if s.frozen and s.climate == "fridge":
         return "covered"
     states = ["sealed", s.state] if s.frozen else [s.state]
-    says = [papers.said(p.method, p.food, s.vacuum, x, s.climate) for x in states]
+    says = [papers.said(_shop_method(p, x), p.food, s.vacuum, x, s.climate) for x in states]
     if any(x.refused for x in says):
         return "refused"
     # opening never lengthens: where the closed one is refused, so is the open one
@@ -289,7 +296,9 @@ def _standing(p: PutUp, s: Span) -> str:
         and papers.said(p.method, p.food, s.vacuum, "sealed", s.climate).refused
     ):
         return "refused"
-    if not hazards.can_hurt(p.food, p.method, s.state, s.vacuum) or any(x.covered for x in says):
+    if not hazards.can_hurt(p.food, p.method, s.state, s.vacuum):
+        return "covered"
+    if any(x.life is not None if p.method == "bought in" else x.covered for x in says):
         return "covered"
     if s.climate == "fridge" and hazards.untested(p.method, p.food):
         return "covered"  # as an opened jar, where it was put into the fridge within the day

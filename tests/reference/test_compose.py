@@ -39,6 +39,34 @@ def test_a_word_beside_a_food_leaves_it_or_makes_a_known_one(said: str, name: st
 
 
 @pytest.mark.parametrize(
+    "said",
+    [
+        "strawberry rhubarb jam", "apple and blackberry jam", "raspberry redcurrant jelly",
+        "sour cherry and plum jam", "plum apple and blackberry jam", "orange and lemon marmalade",
+    ],
+)  # fmt: skip
+def test_a_jam_of_acid_fruits_is_a_mixed_one(said: str) -> None:
+    found = meant(said)
+    assert found.facts is not None
+    assert (found.facts.name, found.strange) == ("mixed fruit jam", ())
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        # figs, melons, bananas, vegetables and meat make no jam that is acid by itself
+        "fig and raspberry jam", "melon strawberry jam", "pear and banana jam",
+        "onion and apple jam", "pumpkin apple jam", "strawberry bacon jam", "hot pepper peach jam",
+        "elderflower gooseberry jam", "white peach raspberry jam", "asian pear plum jam",
+        "zorble plum jam",
+    ],
+)  # fmt: skip
+def test_a_jam_of_something_else_too_is_no_mixed_one(said: str) -> None:
+    found = meant(said)
+    assert found.facts is None or found.strange or found.facts.name != "mixed fruit jam"
+
+
+@pytest.mark.parametrize(
     ("said", "group", "acidity"),
     [
         ("parsnip tops", Group.VEGETABLE, Acidity.LOW_ACID),

@@ -78,14 +78,15 @@ class Choose(ModalScreen[str | None]):
             yield Static(Content.from_markup(self._keys()), id="how")
 
     def _keys(self) -> str:
-        """The keys of the question; the words are ours."""
+        """The keys of the question, as they are now; the words are ours."""
         ways = ["[b]↑ ↓ Enter[/b] takes one"]
         if not self._counts:
             ways = ["[b]1-9[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
         if not self._sure and len(self._options) > FEW:
             ways.append("[b]letters[/b] narrow")
         # A key and what it does stay on one line.
-        whole = [one.replace(" ", NO_BREAK) for one in [*ways, "[b]Esc[/b] leaves"]]
+        back = "[b]Esc[/b] shows all" if self._found else "[b]Esc[/b] leaves"
+        whole = [one.replace(" ", NO_BREAK) for one in [*ways, back]]
         return "   ".join([*whole[:-1], f"[@click=screen.back]{whole[-1]}[/]"])
 
     def on_mount(self) -> None:
@@ -155,6 +156,7 @@ class Choose(ModalScreen[str | None]):
         how = self.query_one("#number", Static)
         how.display = bool(self._how())
         how.update(Content(self._how()))
+        self.query_one("#how", Static).update(Content.from_markup(self._keys()))
 
     def _words(self, option: str) -> str:
         return clip(in_units(self, option), max(20, min(self.app.size.width - 10, 100)))
@@ -216,18 +218,22 @@ class TypeLine(ModalScreen[str | None]):
     def on_input_submitted(self, event: Input.Submitted) -> None:
         typed = event.value.strip()
         if not typed and not self._may_be_empty:
-            self.dismiss(None)
+            # What stands in grey is an example: Enter on it does nothing, and says so.
+            example = in_units(self, self._example)
+            self._refuse(f"nothing is typed. Write, for example, {example}.")
             return
         try:
             self._accept(typed)
         except PantryError as error:
-            wrong = self.query_one("#wrong", Static)
             own = getattr(self.app, "shown_keys", None)
-            said = in_keys(in_units(self, error.message, typed), own)
-            wrong.update(Content(clip(f"Not done: {said}", 400)))
-            wrong.display = True
+            self._refuse(in_keys(in_units(self, error.message, typed), own))
         else:
             self.dismiss(typed)
+
+    def _refuse(self, why: str) -> None:
+        wrong = self.query_one("#wrong", Static)
+        wrong.update(Content(clip(f"Not done: {why}", 400)))
+        wrong.display = True
 
 
 class Offers(Suggester):

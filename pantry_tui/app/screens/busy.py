@@ -111,7 +111,8 @@ def _short(
     host: Host, path: Path, taken: Taken, then: Callable[[Imported], None], dry_run: bool
 ) -> None:
     try:
-        found = import_list(host.pantry, path, taken=taken, dry_run=dry_run)
+        # The screen shows what a look found and asks, before it books.
+        found = import_list(host.pantry, path, taken=taken, dry_run=dry_run, again=True)
     except PantryError as error:
         host.tell(error.message, refused=True)
     else:

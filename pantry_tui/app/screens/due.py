@@ -70,7 +70,7 @@ class DueScreen(Acts, Rates, StockList):
             found,
             columns,
             top=[] if text else top,
-            heads=self._heads(known, columns) if everyday else (),
+            heads=self._heads(known, columns, found.total) if everyday else (),
             marked=self.marked,
         )
 
@@ -161,14 +161,18 @@ class DueScreen(Acts, Rates, StockList):
                 self.reload()
         return at
 
-    def _heads(self, known: Sequence[Part], columns: Sequence[Column]) -> list[tuple[Line, int]]:
-        """The heading of each part, and how many rows stand under it."""
+    def _heads(
+        self, known: Sequence[Part], columns: Sequence[Column], total: int
+    ) -> list[tuple[Line, int]]:
+        """The heading of each part, and how many rows stand under it, of a `total` shown."""
         found = []
         for one in known:
             folds = self._folds and one.word == "later"
             folded = folds and self.folded
-            head = part_heading(one, columns, folds=folds, folded=folded)
-            found.append((head, 0 if folded else one.rows))
+            shown = total - sum(other.rows for other in known if other is not one)
+            rows = shown if folded else one.rows
+            head = part_heading(one, columns, folds=folds, folded=folded, near=folded and rows > 0)
+            found.append((head, rows))
         return found
 
     def headline(self) -> str:

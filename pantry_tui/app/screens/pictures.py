@@ -222,7 +222,10 @@ class UnderwayPicture(Undoes, Pictured):
         """Its next small job is done."""
         line = self.table.current
         if line is None or not isinstance(line.key, JobKey) or not line.key.job:
-            self.host.tell("It asks for no small job.", refused=True)
+            self.host.tell(
+                "It asks for no small job. In the due list (D) f says that it is ready.",
+                refused=True,
+            )
             return
         key = line.key
         self.host.attempt(lambda: do(self.host, key.code, key.food, key.job))

@@ -10,10 +10,9 @@ from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.model import Cut
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.words import Climate
-from pantry_tui.errors import BadInput
 from pantry_tui.services.stock import outage
+from pantry_tui.services.stock.cut_times import Stretch, read_stretch
 from pantry_tui.services.stock.readings import read_warmth
 
 LOAD = ("full", "half full or less", "I do not know")
@@ -28,7 +27,7 @@ class _Walk:
     def __init__(self, host: Host, place: str, done: Callable[[], None]) -> None:
         self.host, self.done = host, done
         self.place = host.pantry.find_place(place)
-        self.hours: float | None = 0.0  # None: nobody knows since when
+        self.off: Stretch = outage.lasting(host.pantry, 0)  # from when, None: nobody knows; to when
         self.ajar = False
         self.full = False
         self.ice: bool | None = None
@@ -46,13 +45,21 @@ class _Walk:
 
     def _happened(self, got: str) -> None:
         self.ajar = got == HAPPENED[1]
-        title = "For how many hours, until now? unknown: it counts since it was last read cold."
-        self.host.push_screen(TypeLine(title, "6, or unknown", accept=read_hours), self._hours)
+        title = (
+            "How many hours until now, or from when to when? unknown: it counts since it was last "
+            "read cold."
+        )
+        example = "6, or 09:00 to 17:30, or unknown"
+        self.host.push_screen(TypeLine(title, example, accept=self._read_off), self._hours)
+
+    def _read_off(self, typed: str) -> None:
+        """As it is typed; what is still to come is refused while the line can be mended."""
+        self.off = read_stretch(self.host.pantry, typed)
+        _ = self.cut
 
     def _hours(self, typed: str | None) -> None:
         if typed is None:
             return
-        self.hours = read_hours(typed)
         if self.place.climate is Climate.FREEZER and self.ajar:
             self._load(LOAD[-1])
         elif self.place.climate is Climate.FREEZER:
@@ -80,12 +87,11 @@ class _Walk:
 
     @property
     def cut(self) -> Cut:
-        p = self.host.pantry
-        start, end = outage.lasting(p, self.hours or 0)
+        start, end = self.off
         return outage.cut_of(
-            p,
+            self.host.pantry,
             self.place,
-            None if self.hours is None else start,
+            start,
             end,
             full=self.full,
             max_temp_f=self.warmest,
@@ -109,20 +115,6 @@ class _Walk:
                 lambda: outage.book(self.host.pantry, self.place, self.cut, discard=got == BOOK[1])
             )
             self.done()
-
-
-def read_hours(typed: str) -> float | None:
-    """("6", "6 h", "1.5") -> hours, 0 to 1000; None where nobody knows. Raises BadInput."""
-    if is_unknown(typed) or typed.strip().casefold() == "nobody knows":
-        return None
-    words = typed.lower().removesuffix("hours").removesuffix("h").strip()
-    try:
-        hours = float(words)
-    except ValueError:
-        raise BadInput(f"{typed[:20]!r} is no number of hours: write 6, or unknown.") from None
-    if not 0 <= hours <= 1000:
-        raise BadInput("Give the hours as a number from 0 to 1000.")
-    return hours
 
 
 def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:

@@ -25,7 +25,7 @@ from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.core.text import clean, counted
+from pantry_tui.core.text import clean, counted, singular
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
@@ -232,9 +232,18 @@ class PutUpScreen(Recalls):
     def fill_in(self, path: str) -> None:
         """A place that the cursor stood on, at the head of an empty line."""
         if path and not self.line.value.strip():
-            self._idle, self._filled = "", f"{' '.join(path.replace('›', ' ').split())}, "
+            self._idle, self._filled = "", f"{self._short(path)}, "
             self.line.value = self._filled
             self.line.cursor_position = len(self._filled)
+
+    def _short(self, path: str) -> str:
+        """The name of a place where it alone says which, else its path, as they are typed."""
+        leaf = path.rsplit("›", 1)[-1].strip()
+        try:
+            self.host.pantry.find_place(leaf)
+        except PantryError:
+            return " ".join(path.replace("›", " ").split())
+        return leaf
 
     def _make(self, name: str, like: Climate) -> bool:
         return self.host.attempt(lambda: places.add(self.host.pantry, name, like.value))
@@ -314,7 +323,8 @@ def said_of(made: PutUp) -> str:
     read = made.reading
     method = read.method.value if read.method else ""
     kept = "" if not method or method in read.food else f", {method}"
-    return clean(f"{so_many(read)} {read.food}{kept}")
+    one = so_many(read) == "1"
+    return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}")
 
 
 def _booked(made: PutUp) -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from textwrap import wrap
+
 from textual.content import Content
 from textual.widgets import Static
 
@@ -30,6 +32,17 @@ class WordLine(Static):
             return
         self._said = text
         self.display = bool(text)
-        content, size = Content(text), self.content_size
+        size = self.content_size
+        content = Content(self._fitting())
         tall = min(content.get_height(self.styles.get_rules(), size.width), MOST) if size else -1
         self.update(content, layout=tall != size.height)
+
+    def on_resize(self) -> None:
+        self.update(Content(self._fitting()))
+
+    def _fitting(self) -> str:
+        """What has room, and a mark where it is not all: Enter on the line shows the whole."""
+        most, width = self.styles.max_height, self.content_size.width
+        if not width or most is None or len(wrap(self._said, width)) <= most.value:
+            return self._said
+        return " ".join(wrap(self._said, width, max_lines=int(most.value), placeholder=" …"))

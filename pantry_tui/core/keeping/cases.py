@@ -17,6 +17,7 @@ from pantry_tui.core.keeping.rules import (
     guessed,
     held_at,
 )
+from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.warmth import Case, Life, life
 from pantry_tui.core.keeping.weather import THAWS_F
 from pantry_tui.core.keeping.wide import wide_life
@@ -53,6 +54,14 @@ class Said:
     both_worlds: Rule | None
     covered: bool
     wide: Life | None
+
+
+class Told(NamedTuple):
+    """A state in a span, and what is said of it."""
+
+    span: Span
+    state: State
+    said: Said
 
 
 class _Asked(NamedTuple):

@@ -11,11 +11,12 @@ from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.rules import Rulebook
-from pantry_tui.core.keeping.weather import around
+from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
+from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
@@ -28,6 +29,10 @@ RESCUE_DAYS = 1
 #: Under a lid, and safe there by nothing but acid.
 _BY_ACID = LIDDED - {Method.PRESSURE}
 _OURS = frozenset({"", "me", "us", "ours", "own", "myself", "home", "household"})
+CUT_OFF = (
+    "A part of one was cut off: a crop that is cut is chilled within two hours, and nothing is "
+    "published for how long it keeps then."
+)
 UNKNOWN_ORIGIN = (
     "Low-acid food that somebody else canned, and nobody knows how: it is not offered. Ask how it "
     "was processed and record it, or discard it unopened."
@@ -152,3 +157,20 @@ def still_to_come(container: Container, places: Mapping[str, Place], now: When) 
         "Put its day right."
         for day in sorted(set(found))[:1]
     )
+
+
+def cut_off(batch: Batch, container: Container) -> bool:
+    """Whether a part of one raw crop was drawn, so that what is left of it is no whole one. Of a
+    weight nobody knows whether it was taken in whole ones."""
+    left = container.left
+    raw = batch.method in (Method.CELLAR, Method.FRESH, Method.BOUGHT)
+    if left is None or not raw or batch.food.group not in CROPS or is_cut(batch):
+        return False
+    return not left.unit and left.number.denominator != 1
+
+
+def cut_hurts(batch: Batch, spans: Sequence[Span]) -> bool:
+    """Whether what was cut can hurt: out of the cold any crop, and what lets germs grow there
+    too."""
+    warm = any(span.end >= FOREVER and not span.climate.is_cold for span in spans)
+    return warm or hurts_cut(batch.food)

@@ -13,7 +13,7 @@ import re
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.prepared import hurts_cut, is_cut
+from pantry_tui.core.safety.prepared import hurts_cut, is_cut, is_half_dried
 from pantry_tui.core.words import Group, Method
 
 #: Dry or in spirit, whatever plant food it holds and however it is packed.
@@ -34,15 +34,15 @@ _BY_ITS_ACID = frozenset(
     }
 )  # fmt: skip
 _RAW = frozenset({Method.CELLAR, Method.FRESH})
-_CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN})
+CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN})
 #: Dry as they are bought: classes of food that keep by having no water.
 _DRY_CLASSES = frozenset({"nut", "sugar"})
 #: Broth, what is made with meat, fish, egg or dairy whatever its group, cooked low-acid food, food
 #: in oil: however a household says that it is kept.
 _HURTS = frozenset({"stock", "animal", "cooked", "in-oil"})
-_TIN = r"\b(tin|can)s?\b"
+TIN = r"\b(tin|can)s?\b"
 _AIRLESS = r"\b(tin|can|jar|pouch|carton)"
-_SHELF_READY = r"\b(tin|can|jar|pouch|carton|bottle)"
+SHELF_READY = r"\b(tin|can|jar|pouch|carton|bottle)"
 #: In the name of what no table knows: it is made with them, whatever group a household says.
 _ANIMAL_WORDS = (
     r"(?i)\b(eggs?|eggy|yolks?|cream|creamy|milk|cheese|cheesy|yogh?urt|custard|meat|fish|beef|pork|"
@@ -51,7 +51,7 @@ _ANIMAL_WORDS = (
 )
 _SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
 #: Crops that are sold dry.
-_SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
+SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
 
 
 def is_vacuum_packed(batch: Batch) -> bool:
@@ -67,7 +67,7 @@ def kept_as(batch: Batch) -> Method:
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
-    if re.search(_TIN, batch.size.casefold()):
+    if re.search(TIN, batch.size.casefold()):
         return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
     if food.group is Group.MEAL:
         return Method.MEAL
@@ -80,25 +80,7 @@ def _airless_crop(batch: Batch) -> bool:
     food = batch.food
     raw = food.group in (Group.VEGETABLE, Group.FRUIT, Group.HERB) and "nut" not in food.classes
     packed = is_vacuum_packed(batch) and not food.is_acid
-    return raw and packed and food.name not in _SOLD_DRY
-
-
-def use_by(batch: Batch) -> bool:
-    """Whether the date on a pack is the last day on which it is safe: on what can hurt and is kept
-    cold or without air, but not on a tin, whose date speaks of its quality."""
-    tin = re.search(_TIN, batch.size.casefold()) is not None
-    airless = is_vacuum_packed(batch) and not batch.food.is_acid
-    return not tin and (batch.food.group in ANIMAL or airless or bought_cold(batch))
-
-
-def bought_cold(batch: Batch) -> bool:
-    """Whether it was bought in a pack or tub that only the cold keeps (fresh pesto, fruit curd):
-    food that can hurt, not in what stands on a shop's shelf."""
-    food = batch.food
-    if batch.method is not Method.BOUGHT or not can_hurt(batch) or food.name in _SOLD_DRY:
-        return False
-    dry = food.group in (Group.GRAIN, Group.FAT) or "nut" in food.classes
-    return not (dry or re.search(_SHELF_READY, batch.size.casefold()))
+    return raw and packed and food.name not in SOLD_DRY
 
 
 def _sprouted(food: FoodFacts) -> bool:
@@ -110,7 +92,7 @@ def _sprouted(food: FoodFacts) -> bool:
 def _by_what_it_is(food: FoodFacts) -> bool:
     """Whatever was done to it. Also by its name, where no table knows what is in it; a crop may be
     called after anything."""
-    named = not food.known and food.group not in _CROPS
+    named = not food.known and food.group not in CROPS
     return bool(food.classes & _HURTS) or (
         named and re.search(_ANIMAL_WORDS, food.name) is not None
     )
@@ -123,7 +105,7 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return True
     low_acid = not food.is_acid
     if method in _DRY:
-        return False
+        return low_acid and is_half_dried(batch)
     if method is Method.SUGAR:
         return low_acid and food.group not in _SUGARED and "sugar" not in food.classes
     if low_acid and is_vacuum_packed(batch):
@@ -142,9 +124,9 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
         return hurts_cut(food)
     if method in _RAW:
-        return food.group not in _CROPS
+        return food.group not in CROPS
     if method is Method.BOUGHT:
         dry = food.group in (Group.GRAIN, Group.FAT) or bool(food.classes & _DRY_CLASSES)
-        whole = food.group in _CROPS and not re.search(_AIRLESS, batch.size.casefold())
+        whole = food.group in CROPS and not re.search(_AIRLESS, batch.size.casefold())
         return not (dry or whole or not low_acid)
     return True

@@ -25,8 +25,11 @@ from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
+    CUT_OFF,
     RESCUE_DAYS,
     WRONG_CLOCK,
+    cut_hurts,
+    cut_off,
     not_checked,
     of_wrong_clock,
     rescued,
@@ -35,14 +38,14 @@ from pantry_tui.core.keeping.doubt import (
     unsealed,
 )
 from pantry_tui.core.keeping.exposure import Span, exposures
-from pantry_tui.core.keeping.harm import can_hurt, use_by
+from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import above
-from pantry_tui.core.keeping.printed import too_far
+from pantry_tui.core.keeping.printed import is_last_safe, too_far
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.shopfood import wide_ends, wide_limit
@@ -115,15 +118,18 @@ def _by_dates(
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     reckoning.warm += made_with(start.warm_used, spans)
     against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
+    against += [Trouble(CUT_OFF)] if cut_off(batch, container) else []
     return _weigh(reckoning, start, places, against, _may_harm(batch, container, spans, book))
 
 
 def _may_harm(
     batch: Batch, container: Container, spans: Sequence[Span], book: Rulebook
 ) -> list[Trouble]:
-    """What makes harmful what else could not hurt: nobody knows how it was canned, or it is no
-    finished ferment."""
+    """What makes harmful what else could not hurt: nobody knows how it was canned, it is no
+    finished ferment, or a crop that was cut and is not in the cold."""
     origin = unknown_origin(batch)
+    if not origin and cut_off(batch, container) and cut_hurts(batch, spans):
+        origin = CUT_OFF
     raw = unripe(batch, spans, container.turns[0].when.zone, book)
     return [*([Trouble(origin)] if origin else []), *([raw] if raw is not None else [])]
 
@@ -159,7 +165,11 @@ def _weigh(
     safety = _safety(reckoning, outcomes)
     here = [span for span in reckoning.spans if span.end >= FOREVER]
     in_progress = any(span.in_progress for span in here)
-    if safety is not None and safety.text == PRINTED and (far := too_far(batch, here)):
+    if (
+        safety is not None
+        and safety.text == PRINTED
+        and (far := too_far(batch, reckoning.sold, here))
+    ):
         hurts = (*hurts, Trouble(far))
     harmless = not (hurts or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
@@ -216,7 +226,7 @@ def _safety(reckoning: Reckoning, outcomes: Sequence[Outcome]) -> Limit | None:
         if one.triage.verdict is Verdict.DISCARD
     ]
     batch = reckoning.batch
-    if batch.method is Method.BOUGHT and batch.printed and use_by(batch):
+    if batch.printed is not None and is_last_safe(batch, reckoning.sold):
         found.append(Limit(batch.printed, batch.printed, None, PRINTED))
     return min(found, key=lambda one: (one.day, one.text), default=None)
 

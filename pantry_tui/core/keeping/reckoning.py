@@ -10,22 +10,25 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
-from typing import NamedTuple
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, sayings
+from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, Told, sayings
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import (
-    bought_cold,
-    can_hurt,
-    kept_as,
-)
+from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.printed import date_stands_alone
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
-from pantry_tui.core.keeping.rules import COOK_AT_ONCE, SHELF_STABLE, Rule, Rulebook, last_day
+from pantry_tui.core.keeping.rules import (
+    BOUGHT_OUT,
+    COOK_AT_ONCE,
+    SHELF_STABLE,
+    Rule,
+    Rulebook,
+    last_day,
+)
+from pantry_tui.core.keeping.shop import Shop
 from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.warmth import Life
@@ -49,14 +52,6 @@ class Limit:
     text: str = ""
 
 
-class _Told(NamedTuple):
-    """A state in a span, and what is said of it."""
-
-    span: Span
-    state: State
-    said: Said
-
-
 class Reckoning:
     """The sums over all spans of one container."""
 
@@ -67,8 +62,8 @@ class Reckoning:
         self.batch, self.spans, self.book, self.now = batch, spans, book, now
         self._unsealed = unsealed
         self._hurts = can_hurt(batch)
-        self._cold_pack = bought_cold(batch)
-        self.method = kept_as(batch)
+        self._shop = Shop(batch, book)
+        self.sold, self.method = self._shop.sold, self._shop.method
         self._thaws = self.method not in SHELF_STABLE
         # A closed jar that froze is no frozen food; what was taken out of it and frozen is.
         self._opened_thaws = self._hurts and self.method in LIDDED
@@ -106,13 +101,13 @@ class Reckoning:
             return State.SEALED
         return State.OPEN if span.climate.is_cold else State.IN_PROGRESS
 
-    def _of(self, span: Span) -> Iterator[_Told]:
+    def _of(self, span: Span) -> Iterator[Told]:
         for state in self.states(span):
             yield self._told_as(state, span)
 
-    def _told_as(self, state: State, span: Span) -> _Told:
+    def _told_as(self, state: State, span: Span) -> Told:
         by = self._open if span.opened else self._closed
-        return _Told(span, state, by.of(state, span.climate, span.taken_f))
+        return Told(span, state, by.of(state, span.climate, span.taken_f))
 
     def _start_clocks(self) -> dict[State, date]:
         """Day 0 of each state. What is frozen goes on as frozen when it is opened; its clock
@@ -141,7 +136,7 @@ class Reckoning:
                 # A failed seal makes nothing stand where it might not stand sealed.
                 self._refused_sealed(span)
             if said.refusal is not None:
-                self._refused(span, said.refusal)
+                self._refused(span, state, said.refusal)
             elif span.climate is Climate.FREEZER:
                 # What may not be frozen may not stand in a freezer that is too warm either.
                 self._refused_in_freezer(span, state)
@@ -157,14 +152,20 @@ class Reckoning:
 
     def _run(self, state: State, said: Said) -> None:
         """Start the limits of a state."""
-        if self.printed(state) and date_stands_alone(self.batch):
+        if self.printed(state) and date_stands_alone(self.batch, self.sold):
             return
         start = self.clocks[state]
         for rule in (*said.safety, *said.own):
             if rule.kind is Kind.SAFETY and rule.use is not None:
-                limit = Limit(last_day(start, rule.use, rule.unit), start, rule)
-                if limit not in self.limits:
-                    self.limits.append(limit)
+                self._limit(start, rule, rule.use)
+        for rule in self._shop.opened_days(state, said):
+            if rule.use is not None:
+                self._limit(start, rule, rule.use)
+
+    def _limit(self, start: date, rule: Rule, use: float) -> None:
+        limit = Limit(last_day(start, use, rule.unit), start, rule)
+        if limit not in self.limits:
+            self.limits.append(limit)
 
     def _run_on(self, span: Span, state: State) -> None:
         """What else runs on food that was opened or thawed: what counts from the day it was made,
@@ -185,16 +186,18 @@ class Reckoning:
         by = self._open if span.opened else self._closed
         said = by.of(state, Climate.FREEZER, ASSUMED_F[Climate.FREEZER])
         if said.refusal is not None:
-            self._refused(span, said.refusal)
+            self._refused(span, state, said.refusal)
 
     def _refused_sealed(self, span: Span) -> None:
         said = self._told_as(State.SEALED, span).said
         if said.refusal is not None and not span.climate.is_cold:
-            self._refused(span, said.refusal)
+            self._refused(span, State.SEALED, said.refusal)
 
-    def _refused(self, span: Span, rule: Rule) -> None:
+    def _refused(self, span: Span, state: State, rule: Rule) -> None:
         """In the warm it has two hours; what is refused in the cold, and smoked fish on a shelf,
         is refused at once."""
+        if self._shop.stands(span, state):
+            return
         smoked_fish = self.batch.method in _SMOKED and self.batch.food.group is Group.FISH
         if not (span.climate.is_cold or Climate.FRIDGE in rule.climates or smoked_fish):
             self.warm.append(Warm(span.start, span.end, span.day, span.temperature_f, rule, ""))
@@ -207,7 +210,7 @@ class Reckoning:
         cold."""
         own = said.coldest if said.perishable else None
         coldest = BOTH_WORLDS_F if own is None else own
-        held_cold = span.climate.is_cold or self._cold_pack
+        held_cold = self._shop.held_cold(span, state) and not self._shop.stands(span, state)
         if not held_cold or span.temperature_f <= coldest:
             return
         rule: Rule | OutageRule | None
@@ -216,6 +219,8 @@ class Reckoning:
         else:
             food = packed(self.batch.food, self.batch, span.opened)
             rule = perishing(food, self.batch.method, state, self.book.cuts())
+            if rule is None and not span.climate.is_cold and said.refusal is None:
+                rule = BOUGHT_OUT if self._shop.moist(state) else None
             if rule is None:
                 return
         how = "Read" if span.measured else "Set"
@@ -227,9 +232,9 @@ class Reckoning:
         found = (
             one.said.refusal
             for one in self.told
-            if one.span.end >= FOREVER and one.said.refusal is not None
+            if one.span.end >= FOREVER and not self._shop.stands(one.span, one.state)
         )
-        return next((rule.wording for rule in found), "")
+        return next((rule.wording for rule in found if rule is not None), "")
 
     def over(self, now: int) -> Limit | None:
         """The limit that more than two hours of warmth set, up to a minute."""
@@ -310,25 +315,22 @@ class Reckoning:
                 if state is not State.IN_PROGRESS or self._unsealed:
                     speaks.append(one)
                 elif self._hurts and not said.found:
-                    found.append(nothing_published(state, span.climate, said))
+                    found.append(nothing_published(state, span.climate, said.found))
             if span.thawed is not None and not span.relieved:
                 # It was never frozen: to call it thawed brings no figure for it.
                 opened = [one for one in speaks if one.state is State.OPEN]
                 speaks = opened or [self._told_as(State.SEALED, span)]
             if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
-                bare.append((span, nothing_published(last.state, span.climate, last.said)))
+                rules = self._shop.found(*last)
+                bare.append((span, nothing_published(last.state, span.climate, rules)))
         return found + self._lasting(bare)
 
-    def _speaks(self, told: _Told) -> bool:
-        """Whether a figure stands for it. For bought food those of its kind only ever shorten;
-        what can hurt has the date on the pack, or nothing."""
-        if self.batch.method is Method.BOUGHT and self._hurts:
-            # What its maker printed on a tin does not speak of one that froze.
-            froze = self.method in LIDDED and told.span.climate is Climate.FREEZER
-            return self.printed(told.state) and not froze
-        said = told.said
-        return said.covered or said.refusal is not None or self.printed(told.state)
+    def _speaks(self, told: Told) -> bool:
+        """Whether a figure stands for it, or the date on a pack."""
+        if self.batch.method is Method.BOUGHT:
+            return self._shop.speaks(told.span, told.state, told.said)
+        return told.said.covered or told.said.refusal is not None
 
     def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
         """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core import dates, scope
 from pantry_tui.core.canned import low_acid_in_water
-from pantry_tui.core.dataclass import dataclass, field
+from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.model import Crop, FoodFacts
 from pantry_tui.core.words import (
     COLD_F,
@@ -331,4 +331,12 @@ THAWED_OUT = _of_thawed_food(
     "Thawed food out over two hours is thrown away.",
     "fsis-freezing",
     Trust.REPRINT,
+)
+#: Moist shop food of which no row speaks.
+BOUGHT_OUT = replace(
+    THAWED_OUT,
+    id="bought-cold-r",
+    method=Method.BOUGHT,
+    state=State.SEALED,
+    wording="Moist shop food is kept cold, but for what stood on a shelf and was never opened.",
 )

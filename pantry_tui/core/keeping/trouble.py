@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.cases import Said
 from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.harm import kept_as
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.model import Batch, Crop
 from pantry_tui.core.words import Climate, Method, State
@@ -36,15 +39,15 @@ def trouble(batch: Batch, span: Span, said: Said, book: Rulebook) -> Trouble | N
         )
     if span.climate.is_cold:
         return None
-    if batch.method in LIDDED:
+    if kept_as(batch) in LIDDED:
         return _canned(warm)
     crop = book.crops.get(batch.food.name) if batch.method is Method.CELLAR else None
     return _cold_crop(warm, crop) if crop is not None else None
 
 
-def nothing_published(state: State, climate: Climate, said: Said) -> Trouble:
+def nothing_published(state: State, climate: Climate, found: Sequence[Rule]) -> Trouble:
     """No figure for this state in this climate."""
-    return Trouble(f"No published figure for this, {state} in a {climate}.", tuple(said.found))
+    return Trouble(f"No published figure for this, {state} in a {climate}.", tuple(found))
 
 
 def _canned(warm: float) -> Trouble | None:

@@ -99,8 +99,10 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     ):
         return None
     found = _by_salt(batch)
-    if found is not None or done is None:
+    if found is not None:
         return found
+    if done is None:
+        return _finished(batch, book)
     return _by_days(batch, working, done, zone, book)
 
 
@@ -144,6 +146,14 @@ def _by_salt(batch: Batch) -> Trouble | None:
             f"keeps by salt alone with less than {HEAVY_PERCENT:g} %. {_MEASURE}"
         )
     return None
+
+
+def _finished(batch: Batch, book: Rulebook) -> Trouble | None:
+    """What was put up finished is taken at its word where it is acid or a publication ferments
+    it."""
+    if batch.food.is_acid or _paces(batch.food, book):
+        return None
+    return Trouble(f"No publication ferments {batch.food.name}. {_MEASURE}")
 
 
 def _by_warmth(batch: Batch, book: Rulebook) -> Trouble | None:

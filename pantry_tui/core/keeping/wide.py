@@ -1,8 +1,8 @@
 """What the one wide table of quality figures (shop food, 2018) says where no closer one does.
 
 It is wide and some of its figures are outliers, so it never stands against a stricter, a closer or
-a newer figure; it makes nothing fit to be eaten, covers nothing, and only brings a best by, or an
-earlier one.
+a newer figure, and only brings a best by, or an earlier one. It makes nothing fit to be eaten but
+shop food that is shut on a shelf, or opened, whose days then are its end (core.keeping.shop).
 """
 
 from __future__ import annotations

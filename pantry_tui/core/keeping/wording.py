@@ -14,10 +14,11 @@ from pantry_tui.core.keeping.no_day import NO_LIMIT as NO_LIMIT
 from pantry_tui.core.keeping.no_day import NOTHING as NOTHING
 from pantry_tui.core.keeping.no_day import PROCESS as PROCESS
 from pantry_tui.core.keeping.outcome import Outcome
-from pantry_tui.core.keeping.printed import date_stands_alone
+from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
 from pantry_tui.core.keeping.quality import Spent
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, guessed
+from pantry_tui.core.keeping.sold import Sold, not_believed
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.model import DAY_MIN, FoodFacts, When
 from pantry_tui.core.words import Kind, State, Verdict
@@ -133,7 +134,14 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
         )
     printed = reckoning.batch.printed
     shorter = safety is not None and printed is not None and safety.day < printed
-    if shorter and not date_stands_alone(reckoning.batch):
+    open_end = safety is None or ahead(safety, reckoning.now)
+    found += shelf_words(reckoning, here)
+    if open_end and unsure_of_date(reckoning):
+        found.append(
+            "The printed date is not one that counts alone, and no days are published for it: only "
+            "a use-by that a pack of its kind can have does; record dated=use-by then."
+        )
+    elif shorter and not date_stands_alone(reckoning.batch, reckoning.sold):
         found.append(
             "The published days end before the printed date. Only where that is a use-by does it "
             "count alone: record dated=use-by then."
@@ -141,6 +149,28 @@ def notes(reckoning: Reckoning, here: Sequence[Span], safety: Limit | None) -> l
     if here and not here[0].measured:
         found.append(f"{here[0].temperature_f:g} F is assumed for its place, not measured.")
     return found
+
+
+def shelf_words(reckoning: Reckoning, here: Sequence[Span]) -> list[str]:
+    """What is said where nobody knows whether a shop keeps it on a shelf."""
+    warm = any(not span.climate.is_cold and not span.opened for span in here)
+    if warm and reckoning.sold is Sold.EITHER:
+        return ["Nobody said whether it stood on the shop's shelf: record sold=shelf if it did."]
+    if not_believed(reckoning.batch, reckoning.sold):
+        return ["A shelf is believed of raw meat, fish and eggs only in a tin, jar or pouch."]
+    return []
+
+
+def unsure_of_date(reckoning: Reckoning) -> bool:
+    """Whether a shut pack has a date that says nothing of its safety, and nothing else does."""
+    if date_stands_alone(reckoning.batch, reckoning.sold):
+        return False
+    return any(
+        reckoning.printed(one.state)
+        and one.span.climate.is_cold
+        and not (one.span.frozen or days_cover(one.said.safety, reckoning.batch.food))
+        for one in reckoning.told
+    )
 
 
 def aged(reckoning: Reckoning, here: Sequence[Span]) -> tuple[tuple[date, str], ...]:

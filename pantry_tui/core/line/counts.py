@@ -78,7 +78,11 @@ def _part_of(line: Line, i: int, found: Found) -> int:
     if at == i and read_number(line, i) is not None:
         return i
     of = line.says(at + 1, "of", "a") or line.says(at + 1, "of") or line.says(at + 1, "a")
-    if not of or measure_at(line, i) is not None or _vessel_at(line, at + 1 + of)[0]:
+    if measure_at(line, i) is not None:
+        return i
+    if _vessel_at(line, at + 1 + of)[0]:
+        return at + 1  # half a sack is a sack begun, and nothing in it was cut
+    if not of:
         return i
     found.parts.append(line.word(at))
     return at + 1 + of

@@ -30,6 +30,7 @@ class Held:
     amount: str = ""
     pieces: bool = False
     inner: str = ""  # " of 5" behind packs
+    part: str = ""  # the half of "half a pumpkin"
     asks: list[tuple[str, str, tuple[str, ...], str]] = field(default_factory=list)
 
 
@@ -81,7 +82,8 @@ def settle(found: Found, units: str) -> Held:
     _size(found, held)
     for label in found.labels:
         held.asks.append(("size", label, (), f"{label} is a maker's size: say how much it holds."))
-    for part in found.parts:
+    held.part = next(iter(found.parts), "")
+    for part in found.parts if not (held.amount or held.size) else ():
         why = f"How much does the {part} weigh? Give a weight."
         held.asks.append(("contents", part, (), why))
     _unsure(held, typed, units)

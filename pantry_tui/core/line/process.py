@@ -90,6 +90,9 @@ _AFTER = frozenset(
      "kg", "ml", "l", "pint", "pints", "quart", "quarts", "gallon", "gallons", "cup", "cups",
      "tbsp", "tsp", "litre", "litres", "%"}
 )  # fmt: skip
+#: Keys of what sours a jar, and the words that it is called by.
+_SOURED = frozenset({"acid", "acidified", "lemon", "citric"})
+_SOUR = frozenset({"bottled", "lemon", "lime", "juice", "citric", "acid", "vinegar"})
 _SECOND = {
     ("lemon", "juice"), ("lime", "juice"), ("citric", "acid"), ("hot", "pack"), ("raw", "pack"),
     ("dial", "gauge"), ("weighted", "gauge"), ("boiling", "water"),
@@ -97,7 +100,20 @@ _SECOND = {
 
 
 def _flag(line: Line, i: int) -> Found:
-    """ "minutes=25", "amount=1 1/2 lb", "acid=lemon juice"."""
+    """ "minutes=25", "amount=1 1/2 lb", "acid=1 tbsp bottled lemon juice"."""
+    found = _pair(line, i)
+    if found is None or found[1] not in _SOURED:
+        return found
+    stop, key, value = found
+    while line.word(stop) in _SOUR and line.tokens[stop].part == line.tokens[i].part:
+        value, stop = f"{value} {line.tokens[stop].said}", stop + 1
+    for more in (("added",), ("each",), ("per", "jar"), ("per", "quart"), ("per", "pint")):
+        stop += line.says(stop, *more)
+    return stop, key, value
+
+
+def _pair(line: Line, i: int) -> Found:
+    """A key and its value: a word, a figure with its unit, or two words that belong together."""
     token = line.at(i)
     if token is None or token.kind is not Kind.FLAG:
         return None

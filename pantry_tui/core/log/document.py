@@ -111,4 +111,6 @@ def _checked(row: Mapping[str, Any]) -> Event:
 
 
 def _short(error: BaseException) -> str:
+    if isinstance(error, RecursionError):
+        return "its brackets are nested deeper than in any log"
     return " ".join(str(error).split())[:120].rstrip(".:") or type(error).__name__

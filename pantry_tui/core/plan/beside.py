@@ -1,8 +1,8 @@
 """What is opened beside the days: a relish and a spread, one at a time of each.
 
-An open one is taken to be eaten up in as many weeks as its pace has it, since not everybody books
-the last spoonful; until then the next of its kind waits, also when that is past its best. Only
-what may not be eaten after this week does not wait.
+While one is open the next of its kind waits, also when that is past its best; only what may not be
+eaten after this week does not wait. Not everybody books the last spoonful: after as many weeks as
+its pace has it, an open one is asked about.
 """
 
 from __future__ import annotations
@@ -19,17 +19,14 @@ from pantry_tui.core.words import Role
 _SOONEST, _LATEST = 7, 42
 
 
-def open_beside(
-    table: Iterable[Candidate], start: date, paces: Mapping[str, Credit]
-) -> frozenset[Role]:
-    """The kinds of which one of `table` is open on `start`, or is to be opened."""
-    return frozenset(
-        one.at_table for one in table if one.at_table in BESIDE and not _eaten_up(one, start, paces)
-    )
+def open_beside(table: Iterable[Candidate]) -> frozenset[Role]:
+    """The kinds of which one of `table` is open, or is to be opened."""
+    return frozenset(one.at_table for one in table if one.at_table in BESIDE)
 
 
-def _eaten_up(one: Candidate, start: date, paces: Mapping[str, Credit]) -> bool:
-    if one.since is None:
+def eaten_up(one: Candidate, start: date, paces: Mapping[str, Credit]) -> bool:
+    """Whether what is open beside the days should be eaten up by `start`, as its pace has it."""
+    if one.since is None or one.at_table not in BESIDE:
         return False
     pace = paces.get(one.food)
     weeks = one.servings / pace.rate if pace is not None and pace.rate > 0 else 0.0

@@ -123,7 +123,8 @@ class Menu:
     """The week's picks by day, and what falls due on days when nobody can eat it. `order` are the
     containers by how much they press: who eats less than planned leaves the last for later.
     `more` is what comes next, for who wants more; `kept` what then comes after it, which its group
-    needs to last until more comes. `mains` are all servings of mains that stand."""
+    needs to last until more comes. `mains` are all servings of mains that stand; `over` what is
+    open beside the days for as long as it should take to eat it up."""
 
     picks: tuple[Pick, ...]
     missed: tuple[Candidate, ...]
@@ -131,6 +132,7 @@ class Menu:
     more: tuple[Candidate, ...] = ()
     kept: tuple[Candidate, ...] = ()
     mains: float = 0.0
+    over: tuple[Candidate, ...] = ()
 
     def laid(self, day: date, roles: Collection[Role]) -> float:
         """Servings of these roles on that day, each container shared out over its days."""

@@ -22,7 +22,7 @@ from datetime import date
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.beside import one_beside, open_beside
+from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import gathered
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.lots import due_by, last_week, lot_of, parts
@@ -95,7 +95,10 @@ class _Week:
         stand = (*self.free.values(), *(one.candidate for one in self.chosen))
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
         ahead = tuple(more.values()), tuple(kept.values())
-        return replace(found, more=ahead[0], kept=ahead[1], mains=mains)
+        start, paces = self.table.start, self.needs.credits
+        on_table = (pick.candidate for pick in found.picks if not pick.dish)
+        over = tuple(one for one in on_table if eaten_up(one, start, paces))
+        return replace(found, more=ahead[0], kept=ahead[1], mains=mains, over=over)
 
     def _eats(self, food: str, group: Group) -> bool:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
@@ -257,7 +260,7 @@ class _Week:
         lost, _ = self._fits(hurry, near, here)
         first = {number: free[number] for number, _ in lost}
         rest = {n: one for n, one in free.items() if n not in first}
-        here |= open_beside(first.values(), self.table.start, self.needs.credits)
+        here |= open_beside(first.values())
         week, more = self._fits(rest, [*chosen, *first.values()], here)
         return [*lost, *week], [*more, *self.big]
 
@@ -274,8 +277,7 @@ class _Week:
 
     def _open_beside(self) -> frozenset[Role]:
         """The kinds of which one is open beside the days already."""
-        table = (one.candidate for one in self.chosen if not one.dish)
-        return open_beside(table, self.table.start, self.needs.credits)
+        return open_beside(one.candidate for one in self.chosen if not one.dish)
 
     def _fits(
         self,

@@ -164,6 +164,13 @@ def perishing(
     return row if action is Action.DISCARD else None
 
 
+def keeps_without_cold(food: FoodFacts, method: Method, rows: Sequence[OutageRule]) -> bool:
+    """Whether a row keeps just that food, however long it was warm: butter, hard cheese. Juice that
+    was opened keeps by such a row; raw juice may not stand."""
+    action, row = answer(rows, Condition.WARM_8H, food, method, State.SEALED)
+    return action is Action.KEEP and row is not None and food.name in row.foods
+
+
 def after_cut(
     food: FoodFacts, method: Method, state: State, cut: Cut, rows: Sequence[OutageRule]
 ) -> Triage:

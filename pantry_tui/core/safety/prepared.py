@@ -20,8 +20,12 @@ CUT = frozenset(
     {"sliced", "slices", "slice", "diced", "cubed", "cubes", "cube", "chopped", "halved", "halves",
      "quartered", "chunks", "chunk", "strips", "julienned", "shredded", "grated", "wedges", "rings",
      "coins", "batons", "peeled", "cored", "cut", "florets", "balls", "matchsticks", "spiralised",
-     "podded", "shelled", "blanched", "parboiled", "pitted", "stoned"}
+      "podded", "shelled", "blanched", "parboiled", "pitted", "stoned",
+      "half", "quarter", "quarters", "piece", "pieces", "strip", "wedge", "ring", "baton", "floret"}
 )  # fmt: skip
+#: Dried in part, it is still moist: no publication puts it on a shelf.
+HALF_DRIED = "half dried"
+_IN_PART = ("half dried", "semi dried", "part dried", "partly dried", "partially dried")
 #: Packed without liquid: no tested process (USDA AIB 539 for sweet potatoes; University of
 #: Wisconsin Extension for all vegetables).
 DRY_PACKED = ("dry pack", "dry packed", "dry canned", "dry canning")
@@ -36,6 +40,16 @@ def is_cut(batch: Batch) -> bool:
     """Whether it is a raw crop that was cut or peeled."""
     words = dict(batch.process).get(PREPARED, "").casefold().split()
     return batch.food.group in CROPS and bool(CUT.intersection(words))
+
+
+def dried_in_part(typed: str) -> bool:
+    """Whether the words, small and parted by single spaces, say that it is still moist."""
+    return any(one in typed for one in _IN_PART)
+
+
+def is_half_dried(batch: Batch) -> bool:
+    """Whether it is a crop that was dried in part."""
+    return batch.method is Method.DRIED and HALF_DRIED in dict(batch.process).get(PREPARED, "")
 
 
 def hurts_cut(food: FoodFacts) -> bool:

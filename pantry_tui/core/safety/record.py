@@ -52,6 +52,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "state": (),
     "printed": ("use by", "best before", "bb", "expires", "expiry", "expiration", "sell by"),
     "dated": (),
+    "sold": (),
 }
 _CANONICAL = {name: key for key, others in KEYS.items() for name in (key, *others)}
 #: The names of a date after which a pack is not safe; every other one speaks of quality, or of

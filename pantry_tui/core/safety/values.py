@@ -225,6 +225,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "state": _state,
     "printed": bool,
     "dated": lambda value: value.casefold() in ("use-by", "best-before", "sell-by"),
+    "sold": lambda value: value.casefold() in ("shelf", "chilled"),
 }
 #: Key -> what may be written.
 HINTS: dict[str, str] = {
@@ -253,4 +254,5 @@ HINTS: dict[str, str] = {
     "state": "write state=sealed, open, thawed or in-progress",
     "printed": "write printed=2027-03-31",
     "dated": "write dated=use-by, dated=best-before or dated=sell-by",
+    "sold": "write sold=shelf or sold=chilled, as it stood in the shop",
 }

@@ -55,6 +55,20 @@ def open_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
     if path.suffix.lower() == ".xlsx":
         yield from _sheet_rows(path)
         return
+    try:
+        yield from _text_rows(path)
+    except UnicodeDecodeError as error:
+        raise _cut_off(path) from error
+
+
+def _cut_off(path: Path) -> BadInput:
+    return BadInput(
+        f"{path.name} ends or breaks within a character, as a copy that was cut off does: save the "
+        "list anew, as UTF-8 .csv, and import that."
+    )
+
+
+def _text_rows(path: Path) -> Iterator[tuple[int, list[str]]]:
     encoding = _encoding(path)
     with path.open(encoding=encoding, newline="", errors="strict") as handle:
         head = handle.read(64 * 1024)
@@ -106,8 +120,11 @@ def how_written(path: Path, rows: Iterable[list[str]]) -> Written:
     if path.suffix.lower() == ".xlsx":
         return Written("spreadsheet, its first sheet", "", decimals)
     encoding = _encoding(path)
-    with path.open(encoding=encoding, newline="") as handle:
-        sign = _delimiter(path, handle.read(64 * 1024))
+    try:
+        with path.open(encoding=encoding, newline="") as handle:
+            sign = _delimiter(path, handle.read(64 * 1024))
+    except UnicodeDecodeError as error:
+        raise _cut_off(path) from error
     return Written(_ENCODINGS[encoding], _SIGNS[sign], decimals)
 
 

@@ -21,6 +21,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.cells import read_count
 from pantry_tui.services.batchwork.columns import open_rows
 from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
+from pantry_tui.services.batchwork.twice import Before
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -43,7 +44,8 @@ class Bad:
 class Imported:
     """What an import came to; `columns` are the headings by field, `first` the first rows,
     `recalled`: something of it is read as was said of the last list with these headings, `unused`
-    the headings of which nothing is taken, `beyond` cells that stand under no heading."""
+    the headings of which nothing is taken, `beyond` cells that stand under no heading, `known` rows
+    that were put up before."""
 
     columns: dict[str, str] = field(default_factory=dict)
     rows: int = 0
@@ -57,6 +59,12 @@ class Imported:
     unused: list[str] = field(default_factory=list)
     beyond: list[Bad] = field(default_factory=list)
     more_beyond: int = 0
+    known: int = 0
+
+    @property
+    def came_before(self) -> bool:
+        """Whether so many of its rows were put up before that it is most likely the same list."""
+        return self.known > 0 and self.known >= self.rows / 2
 
 
 class _Row(NamedTuple):
@@ -110,16 +118,20 @@ def import_list(
     order: str = "",
     taken: Taken | None = None,
     dry_run: bool = False,
+    again: bool = False,
     progress: Callable[[int], None] = lambda _line: None,
 ) -> Imported:
     """Looks the whole list through and books it, unless a row is wrong, something is to be asked,
-    or only a look was wanted. Columns are `taken` as that says, else as they were for the last
+    or only a look was wanted. A list that came in before is asked about, unless it is meant to come
+    in `again`. Columns are `taken` as that says, else as they were for the last
     list with these headings and as `columns` says. Raises BadInput for a file, a mapping or an
     order nobody can read."""
     sheet = look_at(path)
     made, found = _opened(sheet, taken or begin(p, sheet, columns, order), told=bool(order))
     if not found.asks:
         _look(p, made, found, progress)
+    if found.came_before and not (again or dry_run or found.bad):
+        found.asks.append(Ask("again", path.name, ("--again",)))
     if found.bad or found.asks or dry_run:
         return found
     with p.together():
@@ -132,12 +144,19 @@ def import_list(
 
 
 def import_beside(
-    p: Pantry, taken: Taken, path: Path, *, dry_run: bool, progress: Callable[[int], None]
+    p: Pantry,
+    taken: Taken,
+    path: Path,
+    *,
+    dry_run: bool,
+    progress: Callable[[int], None],
 ) -> Imported:
     """The same through a connection of its own, so that it may run in a thread beside `p`; what it
-    booked counts as booked through `p`. What `progress` raises stops it, and nothing is booked."""
+    booked counts as booked through `p`. A screen shows what a look found, and asks before it books:
+    a list that came in before is not asked about here. What `progress` raises stops it, and nothing
+    is booked."""
     with open_pantry(p.path, p.clock) as own:
-        found = import_list(own, path, taken=taken, dry_run=dry_run, progress=progress)
+        found = import_list(own, path, taken=taken, dry_run=dry_run, again=True, progress=progress)
         p.booked |= own.booked
         p.store.booked |= own.store.booked
     return found
@@ -184,6 +203,7 @@ def _ordered(made: _List, found: Imported) -> _List:
 
 
 def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], None]) -> None:
+    before, dated = Before(p), "made" in made.fields or "line" in made.fields
     for number, cells, beyond in made.rows():
         found.rows += 1
         for cell in beyond:
@@ -193,8 +213,10 @@ def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], Non
             else:
                 found.more_beyond += 1
         try:
-            putup.preview(p, _reading(p, cells, made))
+            reading = _reading(p, cells, made)
+            putup.preview(p, reading)
             found.batches += 1
+            found.known += before.had(reading, dated=dated)
         except _Cell as wrong:
             _name(found, Bad(number, found.columns[wrong.field], cells[wrong.field], wrong.message))
         except PantryError as error:

@@ -18,6 +18,7 @@ from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
+from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.words import Climate, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
@@ -25,6 +26,7 @@ from pantry_tui.reference.compose import Composer
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
 from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
+from pantry_tui.services.batchwork.prepared import is_raw_crop
 from pantry_tui.services.rows import Ask, PutUpReading
 
 #: Methods of which it is known what the food is packed in.
@@ -189,6 +191,8 @@ def _reading(
     note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
     if held.amount:
         pairs.setdefault("amount", held.amount)
+    if held.part and is_raw_crop(food.facts, method):
+        pairs.setdefault(PREPARED, held.part)
     group, acidity = pairs.pop("group", ""), pairs.pop("acidity", "")
     if not group and food.facts is not None and not food.facts.known:
         group, acidity = food.facts.group.value, food.facts.acidity.value

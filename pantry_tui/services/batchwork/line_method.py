@@ -26,6 +26,7 @@ _JAMS = frozenset({"jam", "jams", "marmalade", "marmalades"})
 _BREWS = frozenset({"cider", "wine", "mead", "beer", "elderflower champagne", "sake", "apple wine"})
 #: Out of a canner, out of the fridge, or soured by themselves: their lives differ.
 _PICKLED = (Method.FRIDGE_PICKLE.value, Method.VINEGAR_PICKLE.value, Method.LACTIC.value)
+_SMOKED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED})
 _CURED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED, Method.SALTED})
 
 
@@ -51,6 +52,7 @@ def settle(
     own = kitchen.says(food.name) if food.name else None
     if food.facts is None and food.ask is None and food.name.split(" ")[-1] in _JAMS:
         own = Method.JAM  # of a fruit that is in no table
+    _as_bought(food, kitchen)
     explicit = list(dict.fromkeys(_ferments(food, method) for method in food.explicit))
     found = _meant(food, explicit, own)
     if isinstance(found, tuple):
@@ -70,6 +72,19 @@ def settle(
     if implied is None and food.name.startswith("pickled "):
         return None, _asked("pickled", _PICKLED, "could mean")
     return implied, None
+
+
+def _as_bought(food: Food, kitchen: Kitchen) -> None:
+    """Smoked salmon that was bought in was not smoked here: it is smoked fish from a shop, and of
+    both kinds the cold-smoked one, which is raw."""
+    others = {*food.explicit, *food.said} - {Method.BOUGHT}
+    if Method.BOUGHT not in food.explicit or not others or not others <= _SMOKED:
+        return
+    if food.facts is not None and food.facts.group is Group.FISH:
+        hot = others == {Method.HOT_SMOKED}
+        food.name = "hot-smoked fish" if hot else "cold-smoked fish"
+        food.facts = kitchen.composer.called(food.name)
+    food.explicit, food.said = [Method.BOUGHT], ()
 
 
 def _a_crop(facts: FoodFacts | None, climate: Climate | None) -> bool:

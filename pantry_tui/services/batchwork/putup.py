@@ -104,9 +104,23 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     if refused is not None:
         raise Refused(
             f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}: "
-            f"{refused.wording}"
+            f"{refused.wording}{_elsewhere(p, reading.method, packed, state)}"
         )
     return batch, state, place, judged, descent
+
+
+def _elsewhere(p: Pantry, method: Method, packed: FoodFacts, state: State) -> str:
+    """Where it may stand: the places of which a publication gives a time for it, in one sentence
+    that begins with a space; "" where there is none."""
+    table = p.book_of_rules.of(method)
+    found = []
+    for id_, path in sorted(p.place_paths().items(), key=lambda one: one[1].lower()):
+        kinds = {
+            rule.kind for rule in speaking(table, packed, method, state, p.places[id_].climate)
+        }
+        if kinds and Kind.REFUSE not in kinds:
+            found.append(path)
+    return f" Say instead: {' or '.join(found[:3])}." if found else ""
 
 
 def _refuse_warm(place: Place, descent: Descent) -> None:
@@ -191,6 +205,16 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
     answer = _answer(code, names, booked_as, judged, reading, descent)
+    return replace(
+        answer,
+        cautions=(*answer.cautions, *_with_neighbours(p, booked_as, place)),
+        made_from=took(p, descent),
+    )
+
+
+def _with_neighbours(p: Pantry, batch: Batch, place: Place) -> tuple[str, ...]:
+    """What is wrong with its new place: too full, or one crop there spoils the other."""
+    from pantry_tui.services.batchwork.tending import beside  # only for a whole crop
+
     full = overfull(p, place.id)
-    told = (*answer.cautions, full) if full else answer.cautions
-    return replace(answer, cautions=told, made_from=took(p, descent))
+    return (*beside(p, batch, place.id), *((full,) if full else ()))

@@ -14,6 +14,7 @@ from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.harm import kept_as
 from pantry_tui.core.keeping.limits import as_packed, judge_fresh
 from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
+from pantry_tui.core.keeping.shop import Shop
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.prepared import PREPARED
@@ -91,10 +92,11 @@ def keeps(
     against, untested = _process_against(how, what, done)
     standing: State = _word(State, state, "state") or State.SEALED
     place: Climate | None = _word(Climate, climate, "climate")
+    kept = Shop(Batch("", "", what, how, None), book).method
     if place is None:
-        place = _best_climate(tables, kept_as(Batch("", "", what, how, None)), what, standing)
-    rules = tables.book.of(how)
-    spoken = speaking(rules, what, how, standing, place)
+        place = _best_climate(tables, kept, what, standing)
+    rules = tables.book.of(kept)
+    spoken = speaking(rules, what, kept, standing, place)
     warmth = temp_f if temp_f is not None else _reference(spoken, place)
     spoken = list(held_at(spoken, warmth))
     answer: dict[str, Any] = {
@@ -120,7 +122,6 @@ def keeps(
             "published": {kind.value: None for kind in (Kind.QUALITY, Kind.SAFETY)},
             "reasons": against,
         }
-    kept = kept_as(Batch("", "", what, how, None))
     wide = sayings(what, kept, book).of(standing, place, warmth).wide
     if wide is not None:
         answer["published"][Kind.QUALITY.value] = [wide.rule.least, wide.rule.most, wide.rule.unit]
@@ -223,7 +224,7 @@ def shop_food(
 ) -> list[Rule]:
     """What the federal storage table of 2018 says of it, those with a figure first, then the
     shortest."""
-    method = kept_as(Batch("", "", what, how, None))
+    method = Shop(Batch("", "", what, how, None), tables.book).method
     found = [
         rule
         for rule in tables.book.wide(what.name)

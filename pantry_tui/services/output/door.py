@@ -20,7 +20,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Sheet
 from pantry_tui.services.stock import view
-from pantry_tui.services.stock.lines import HEADS as PARTS
+from pantry_tui.services.stock.lines import NEAR, PARTS
 from pantry_tui.services.stock.rows import DueRow
 
 HEADS = ("", "code", "food", "left", "where", "until")
@@ -37,6 +37,7 @@ _OVER = {
     "open": "Open and thawed",
     "eat soon": "Eat soon",
     "past best": "Past best, still safe",
+    "needs care": "Needs care",
     "later": "Later",
     "unknown": "Unknown: no published figure, or in doubt",
 }
@@ -45,7 +46,11 @@ _OVER = {
 def door(p: Pantry) -> Sheet:
     """The due list to hang up; what is only later is a note."""
     rows = view.due(p)
-    later = [row for row in rows if row.head == "later" and row.verdict is Verdict.SOUND]
+    later = [
+        row
+        for row in rows
+        if row.head == "later" and row.verdict is Verdict.SOUND and not _near(p, row)
+    ]
     if len(later) < LISTED:
         later = []
     shown = [row for row in rows if row not in later]
@@ -54,7 +59,7 @@ def door(p: Pantry) -> Sheet:
     lines: list[tuple[str, ...]] = []
     parts = []
     for word in PARTS:
-        mine = sorted((row for row in shown if row.head == word), key=_by_place)
+        mine = sorted((row for row in shown if _part(row) == word), key=_by_place)
         if mine:
             count = sum(row.count for row in mine)
             parts.append((f"{_OVER[word]}: {count}", len(mine)))
@@ -68,9 +73,20 @@ def door(p: Pantry) -> Sheet:
     )
 
 
+def _part(row: DueRow) -> str:
+    """As the app has it: what needs care stands apart from what is only later."""
+    care = row.head == "later" and row.verdict is Verdict.NEEDS_CARE
+    return Verdict.NEEDS_CARE.value if care else row.head
+
+
+def _near(p: Pantry, row: DueRow) -> bool:
+    """Whether it must be eaten within the week for which the sheet hangs at least."""
+    return row.discard_after is not None and row.discard_after <= p.today + NEAR
+
+
 def _beyond(shown: Sequence[DueRow]) -> list[DueRow]:
     """What is past best, still safe, and has no room on the page: what was good the longest."""
-    heads = len({row.head for row in shown})
+    heads = len({_part(row) for row in shown})
     past = [row for row in shown if row.head == "past best" and row.usable]
     room = max(PAGE - heads - (len(shown) - len(past)), 0)
     return sorted(past, key=lambda row: (row.best_by or date.max, row.code))[room:]

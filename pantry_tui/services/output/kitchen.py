@@ -38,7 +38,8 @@ def kitchen(p: Pantry) -> Sheet:
 def _day(day: date, takes: Sequence[Take], view: WeekView) -> str:
     """ "Wed 25 Nov 2026: chicken soup", with who is at table where that is otherwise than usual."""
     dishes = ", ".join(dict.fromkeys(clean(take.dish) for take in takes if take.dish))
-    table = ", ".join(clean(said) for one, said in view.table if one == day)
+    name = f"{dates.say(day)}: "  # it stands before all that is said of the day
+    table = ", ".join(clean(said).removeprefix(name) for one, said in view.table if one == day)
     said = "; ".join(filter(None, (dishes, table)))
     return f"{dates.say(day)}: {said}" if said else dates.say(day)
 

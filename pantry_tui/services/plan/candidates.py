@@ -22,6 +22,7 @@ from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.at_table import role_at_table
+from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.stock.moving import cold_place
@@ -154,7 +155,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         container.id,
         food=batch.food.name,
         group=batch.food.group,
-        servings=servings(p, container),
+        servings=left_of_week(p, container) if begun else servings(p, container),
         last=_wanted_by(one, p.today),
         must=begun,
         safe_until=one.discard_after,

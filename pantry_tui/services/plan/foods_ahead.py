@@ -170,5 +170,6 @@ def row(p: Pantry, one: OneFood, ask: Ask) -> FoodAhead:
         eaten_known=known,
         lost_range=again.lost_range if again else None,
         runs_out_range=again.runs_out_range if again else None,
-        range_says=in_words(again, one.unit) if again else "",
+        # Of what there is none left, no week that was eaten tells anything.
+        range_says=in_words(again, one.unit) if again and found.pace.servings else "",
     )

@@ -20,8 +20,8 @@ from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
+from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.rows import Take, WeekView
-from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.why import reasons
@@ -97,6 +97,7 @@ def view(
         notes=(
             *_dropped(p, draft, entries),
             *_at_risk(p, draft, entries),
+            *_still_open(p, found.over),
             *mains_last(appetite(p), found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
@@ -214,6 +215,17 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
             )
 
 
+def _still_open(p: Pantry, over: Iterable[Candidate]) -> Iterable[str]:
+    """What should be eaten up by now, as its pace has it: the next of its kind waits for it."""
+    for one in over:
+        name = name_of(p, p.stock.containers[one.container])
+        since = f" since {dates.say(one.since)}" if one.since else ""
+        yield (
+            f"{name} {one.food} is open{since}: once it is eaten up, book it with "
+            f"`use {name} all`, and the next {one.at_table} is opened."
+        )
+
+
 def _named_or_counted(p: Pantry, code: str, several: Sequence[Container]) -> str:
     """ "2A/1, 2A/2", or "7 of 2A" where they are many."""
     few = len(several) <= _NAMED
@@ -246,7 +258,7 @@ def _eaten(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
 def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
     first = left[0]
     batch = p.stock.batches[first.batch]
-    whole = sum(servings(p, container) for container in left)
+    whole = sum(left_of_week(p, container) for container in left)
     part = entry.servings if entry.amount else whole
     judged = p.judge(first)
     why = tuple(reasons(p, entry, left, part, judged))

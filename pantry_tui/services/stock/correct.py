@@ -13,6 +13,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.record import key_named, read_details
+from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.errors import BadInput
@@ -77,7 +78,15 @@ def correct(
     )
     after = p.stock.batches[batch.id]
     when = dates.say(after.made) if after.made else "unknown"
-    told = f"Corrected {batch.code} {batch.food.name}: made {when}."
+    changed = (
+        f"made {when}" if made is not None else "",
+        f"one is {shown}" if size is not None else "",
+        ", ".join(f"{key} {value}" for key, value in details.pairs),
+        "" if note is None else f"note {after.note!r}" if after.note else "no note",
+        f"printed {dates.say(after.printed)}" if printed is not None and after.printed else "",
+    )
+    said_so = "; ".join(filter(None, changed)) or f"made {when}"
+    told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
     return Done(told + _milder(before, _judged(p, batch.id)), after.doubt)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, timedelta
 from functools import lru_cache
 from operator import attrgetter
 from typing import NamedTuple, Protocol
@@ -59,6 +59,8 @@ _PART = (
 #: The heads of the list, with what needs care apart from what is only later.
 PARTS = (*HEADS[:4], Verdict.NEEDS_CARE.value, *HEADS[4:])
 _BY_DATE = "first_date, code, id"
+#: What must be eaten within so long is never folded away: a kitchen plans by the week.
+NEAR = timedelta(days=7)
 
 #: What the rows stand under in each order.
 _UNDER = {
@@ -146,14 +148,16 @@ def lines(
     folded: bool = False,
 ) -> StockLines:
     """All that stands, or what holds every word of `text`, or what stands in a place and in all
-    places in it; `folded` leaves out what is only later. Raises BadInput for an unknown order or
-    place."""
+    places in it; `folded` leaves out what is only later, but for what must be eaten within a
+    week. Raises BadInput for an unknown order or place."""
     if order not in ORDERS:
         raise BadInput(f"{order!r} is no order: one of {', '.join(ORDERS)}.")
     ready(p)
     where, values = _condition(p, text, place)
     if folded:
-        where = f"{where} AND {_PART} <> 5" if where else f"WHERE {_PART} <> 5"
+        seen = f"({_PART} <> 5 OR discard_after <= :near)"
+        where = f"{where} AND {seen}" if where else f"WHERE {seen}"
+        values["near"] = (p.today + NEAR).isoformat()
     with reading(p.path):
         ids = table.ids(p.store.db, where, f"{_UNDER[order]}, {_BY_DATE}", values)
         return StockLines(p, ids, order)

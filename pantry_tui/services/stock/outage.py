@@ -231,10 +231,14 @@ def _kept(p: Pantry, container: Container, met: Struck) -> Triage:
         return found
     # It came late and stood there for less than its two hours: only the clock is charged.
     why = (
-        f"It stood here without power for {met.stayed} minutes, and only they count here: where "
-        "it stood before is judged by what is booked for that place.",
+        f"It stood here without power for {_minutes(met.stayed)}, and only that counts here: "
+        "where it stood before is judged by what is booked for that place.",
     )
     return replace(found, verdict=Verdict.SOUND, action=Action.KEEP.value, reasons=why, rank=20)
+
+
+def _minutes(number: float) -> str:
+    return "1 minute" if number == 1 else f"{number} minutes"
 
 
 def _strictness(found: Triage) -> int:

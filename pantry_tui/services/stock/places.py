@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Place
@@ -170,9 +172,14 @@ def _by_its_name(name: str) -> str:
     return said[0] if len(said) == 1 else ""
 
 
+#: What may follow a name in place of its climate.
+_DETAIL = re.compile(r"in |room for |-?\d", re.IGNORECASE)
+
+
 def add_line(p: Pantry, line: str) -> Done:
     """A new place from "shelf 3, pantry, in basement, 55F, room for 40"; name and climate first.
-    A fridge or freezer by its name needs no climate.
+    A fridge or freezer by its name needs no climate, nor does a place in one that has its own; a
+    room that is not there yet is made of the same climate, in one undo with the place.
 
     Raises BadInput naming the part that is not understood.
     """
@@ -180,7 +187,10 @@ def add_line(p: Pantry, line: str) -> Done:
     inside: str | None = None
     warm = ""
     capacity: int | None = None
-    for part in rest[1:]:
+    parent = next((part[3:].strip() for part in rest if part.lower().startswith("in ")), "")
+    like = _by_its_name(name) or _climate_of(p, parent)
+    told = bool(rest) and not (like and _DETAIL.match(rest[0]))
+    for part in rest[1:] if told else rest:
         if part.lower().startswith("in "):
             inside = part[3:]
         elif part.lower().startswith("room for ") and part[9:].isdecimal():
@@ -189,9 +199,38 @@ def add_line(p: Pantry, line: str) -> Done:
             warm = part
         else:
             raise BadInput(f"{part[:40]!r} is not understood: write in PLACE, 55F or room for 40.")
-    climate = read_climate(rest[0] if rest else _by_its_name(name))
+    climate = read_climate(rest[0] if told else like)
     temp = read_warmth(p, climate, warm) if warm else None
-    return add(p, name, climate, inside, temp, capacity)
+    with p.together():
+        made = _room(p, parent, climate)
+        done = add(p, name, climate, inside, temp, capacity)
+    return Done(f"{done.message} {made} is new too: z takes both back.") if made else done
+
+
+def _climate_of(p: Pantry, parent: str) -> str:
+    """That of the place it is in; "" where none is named, or none is there."""
+    if not parent:
+        return ""
+    try:
+        return p.find_place(parent).climate.value
+    except BadInput:
+        return ""
+
+
+def _room(p: Pantry, name: str, climate: Climate) -> str:
+    """The name of the room that had to be made, "" where it is there. Raises BadInput where it may
+    be another one misspelt, or what stands in it says nothing of it: a freezer stands anywhere."""
+    from difflib import get_close_matches  # only for a room that is named
+
+    paths = p.place_paths().values()
+    names = {part.strip().casefold() for path in paths for part in path.split("›")}
+    if not name or any(f" {path}".casefold().endswith(f" {name}".casefold()) for path in paths):
+        return ""
+    near = get_close_matches(name.casefold(), names, 1)
+    if near or "›" in name or climate in _OWN_CLIMATE:
+        p.find_place(name)
+    add(p, name, climate.value)
+    return name
 
 
 def listing(p: Pantry) -> list[Shelf]:

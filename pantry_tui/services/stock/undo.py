@@ -150,14 +150,15 @@ def _containers(event: Event) -> tuple[str, ...]:
 
 
 def _refuse_if_in_use(p: Pantry, event: Event, group: Sequence[Event]) -> None:
-    """What was put up together with its place goes with it."""
+    """What was put up together with its place goes with it, and so does a place made in it."""
     if not isinstance(event.payload, said.PlaceAdded):
         return
     id_ = event.payload.place
     mine = {one.payload.batch for one in group if isinstance(one.payload, said.PutUp)}
     stood = p.store.db.execute("SELECT DISTINCT batch FROM stood WHERE place = ?", (id_,))
+    new = {one.payload.place for one in group if isinstance(one.payload, said.PlaceAdded)}
     if any(batch not in mine for (batch,) in stood) or any(
-        one.parent == id_ for one in p.places.values()
+        one.parent == id_ and one.id not in new for one in p.places.values()
     ):
         raise Refused(f"{event.payload.name} is in use: move what stands there first.")
 

@@ -146,16 +146,16 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
     ("printed, no use-by, and sooner than the published day", lambda: (
         Told("chickens", Method.BOUGHT, "fridge", printed=MADE), 0.9), 0, True),
     ("a use-by so far ahead was misread", lambda: (
-        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(91), dated="use-by"),
+        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(22), dated="use-by"),
         1), 1, True),
     ("the furthest use-by", lambda: (
-        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(90), dated="use-by"),
-        1), 90, True),
+        Told("chickens", Method.BOUGHT, "fridge", printed=MADE + timedelta(21), dated="use-by"),
+        1), 21, True),
     ("printed, on a shelf", lambda: (
         Told("chickens", Method.BOUGHT, "kitchen", printed=MADE + timedelta(4)), 1), -1, False),
     ("printed, opened, and called thawed though it never froze", lambda: (
         Told("hard cheese", Method.BOUGHT, "fridge", printed=MADE + timedelta(20))
-        .at(9, 11).thaw().at(9, 19).open(), 9.9), 10, False),
+        .at(9, 11).thaw().at(9, 19).open(), 9.9), 10, True),
     ("printed, packed without air, on a shelf", lambda: (
         Told("carrots", Method.BOUGHT, "fridge", vacuum="yes", printed=MADE + timedelta(9))
         .at(1).move("kitchen"), 1.6), 0, False),
@@ -164,7 +164,16 @@ LIVES: list[tuple[str, Callable[[], tuple[Told, float]], int | None, bool]] = [
         .at(1, 12).move("kitchen"), 1.6), 0, False),
     ("printed, pesto in a tub, in a fridge", lambda: (
         Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9)), 1), 9,
-     True),
+     False),
+    ("a use-by, pesto in a tub, in a fridge", lambda: (
+        Told("pesto", Method.BOUGHT, "fridge", size="tub", printed=MADE + timedelta(9),
+             dated="use-by"), 1), 9, True),
+    ("a use-by, pesto in a jar, in a kitchen: nobody knows", lambda: (
+        Told("pesto", Method.BOUGHT, "kitchen", size="jar", printed=MADE + timedelta(9),
+             dated="use-by"), 1), 9, False),
+    ("pesto in a jar, from a shelf", lambda: (
+        Told("pesto", Method.BOUGHT, "kitchen", size="jar", printed=MADE + timedelta(9),
+             sold="shelf"), 1), None, True),
     ("printed, a tin that froze", lambda: (
         Told("runner beans", Method.BOUGHT, "freezer", size="tin", printed=MADE + timedelta(900))
         .at(1, 12).move("larder"), 3), None, False),

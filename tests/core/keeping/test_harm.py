@@ -19,7 +19,7 @@ from pantry_tui.core.keeping.doubt import (
     unknown_origin,
     unsealed,
 )
-from pantry_tui.core.keeping.harm import bought_cold, can_hurt, is_vacuum_packed, kept_as, use_by
+from pantry_tui.core.keeping.harm import can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.weather import FOREVER
@@ -227,47 +227,6 @@ def test_raw_crops_bought_without_air_are_judged_as_ones_own(
     assert kept_as(one) is (Method.FRESH if raw else Method.BOUGHT)
     loose = replace(one, process=())
     assert kept_as(loose) is Method.BOUGHT
-
-
-@pytest.mark.parametrize(
-    ("group", "size", "classes", "vacuum", "name", "cold"),
-    [
-        (Group.RELISH, "tub", (), "no", "pesto", True), (Group.RELISH, "jar", (), "no", "x", False),
-        (Group.RELISH, "pouches", (), "no", "x", False),
-        (Group.DRINK, "Bottle", (), "no", "x", False), (Group.MEAT, "pack", (), "no", "x", True),
-        (Group.VEGETABLE, "bag", (), "no", "x", False),
-        (Group.VEGETABLE, "bag", (), "yes", "x", True),
-        (Group.VEGETABLE, "bag", (), "yes", "dry beans", False),
-        # Dry or fat, also where it is packed without air.
-        (Group.GRAIN, "bag", (), "yes", "x", False), (Group.FAT, "pack", (), "yes", "x", False),
-        (Group.FRUIT, "bag", ("nut",), "yes", "x", False),
-    ],
-)  # fmt: skip
-def test_what_only_the_cold_keeps_that_was_bought(
-    group: Group, size: str, classes: tuple[str, ...], vacuum: str, name: str, cold: bool
-) -> None:
-    one = batch(Method.BOUGHT, group, LOW, *classes, size=size, vacuum=vacuum)
-    one = replace(one, food=replace(one.food, name=name))
-    assert bought_cold(one) is cold
-    assert not bought_cold(replace(one, method=Method.MEAL)), "one's own has figures of its own"
-
-
-@pytest.mark.parametrize(
-    ("group", "acidity", "size", "vacuum", "last"),
-    [
-        (Group.MEAT, LOW, "pack", "no", True), (Group.MEAT, LOW, "tin", "no", False),
-        (Group.VEGETABLE, LOW, "bag", "no", False), (Group.VEGETABLE, LOW, "bag", "yes", True),
-        (Group.VEGETABLE, ACID, "bag", "yes", False), (Group.DAIRY, ACID, "tub", "no", True),
-        (Group.VEGETABLE, LOW, "tin", "yes", False),
-        # What stands on a shop's shelf: milk in bottles can hurt, beets without air too.
-        (Group.DAIRY, LOW, "bottle", "no", True), (Group.VEGETABLE, LOW, "pouch", "yes", True),
-        (Group.RELISH, LOW, "tub", "no", True), (Group.RELISH, LOW, "jar", "no", False),
-    ],
-)  # fmt: skip
-def test_a_printed_date_is_the_last_safe_day_on_what_can_hurt_and_never_on_a_tin(
-    group: Group, acidity: Acidity, size: str, vacuum: str, last: bool
-) -> None:
-    assert use_by(batch(Method.BOUGHT, group, acidity, size=size, vacuum=vacuum)) is last
 
 
 # -- what stands against a batch -------------------------------------------------------------------

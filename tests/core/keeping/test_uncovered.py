@@ -112,7 +112,13 @@ def test_to_call_it_thawed_brings_no_figure_for_what_never_froze() -> None:
 def test_bought_food_that_can_hurt_has_its_date_or_nothing() -> None:
     rows: Rows = {(SEALED, FRIDGE): (SAFETY, 5), (SEALED, CELLAR): (QUALITY, 90)}
     meat = life(rows, method=Method.BOUGHT)
-    assert texts(meat) == [nothing("sealed", "fridge")]
+    assert texts(meat) == [], "without a date the days of the chart count"
+    assert texts(life({}, method=Method.BOUGHT)) == [nothing("sealed", "fridge")]
+    assert texts(life({(SEALED, FRIDGE): (QUALITY, 90)}, method=Method.BOUGHT)) == [
+        nothing("sealed", "fridge")
+    ], "how good it is says nothing of how safe it is"
+    undated = life({}, method=Method.BOUGHT, printed=MADE + timedelta(days=9))
+    assert texts(undated) == [nothing("sealed", "fridge")], "no use-by, and no days"
     dated = life(rows, method=Method.BOUGHT, printed=MADE + timedelta(days=9))
     assert texts(dated) == []
     assert texts(life(rows, "vault", CROP, Method.BOUGHT)) == [], "what cannot, its figures too"

@@ -195,6 +195,17 @@ def test_of_what_no_time_is_published_none_is_said(food: str) -> None:
     assert "14" not in found.reasons[0]
 
 
+@pytest.mark.parametrize(
+    "food", ["natto", "tempeh", "mushrooms", "soybeans", "chickpeas", "yogurt"]
+)
+def test_what_nobody_publishes_a_ferment_of_is_not_taken_at_its_word(food: str) -> None:
+    found = Told(food, Method.LACTIC, "fridge").judged(1)
+    assert found.verdict is Verdict.UNKNOWN
+    assert not found.usable
+    assert found.best_by is None
+    assert Told("carrots", Method.LACTIC, "fridge").judged(1).usable
+
+
 # -- under salt ------------------------------------------------------------------------------------
 
 

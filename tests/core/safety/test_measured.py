@@ -220,6 +220,7 @@ UNDERSTOOD: dict[str, tuple[list[str], list[str]]] = {
     "by": (["us", "Sunniva"], [""]),
     "amount": (["30lb"], [""]),
     "printed": (["2027-03-31"], [""]),
+    "sold": (["shelf", "Chilled"], ["", "cold", "yes"]),
     "dated": (["use-by", "Best-before", "sell-by"], ["", "2027-03-31", "yes", "used by"]),
     "minutes": (["25", "1h15"], ["a while"]),
     "psi": (["11", "76kPa"], ["loud"]),

@@ -7,12 +7,14 @@ except where the household defaults say otherwise. `none` means the publication 
 
 from __future__ import annotations
 
-from tests.published.limits import cold, corrected, crops, shelf, wide
+from tests.published.limits import bought, cold, corrected, crops, shelf, wide
 from tests.published.limits.refused import REFUSED
 
 #: Publication and its block of lines; one publication may have several.
 TYPED = [
-    block for module in (shelf, cold, crops, corrected, wide) for block in module.TYPED.items()
+    block
+    for module in (shelf, cold, crops, corrected, wide, bought)
+    for block in module.TYPED.items()
 ]
 
 __all__ = ["REFUSED", "TYPED"]

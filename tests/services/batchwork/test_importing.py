@@ -11,6 +11,7 @@ import pytest
 
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.importing import import_list
+from pantry_tui.services.batchwork.mapped import look_at
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places, undo
 
@@ -195,3 +196,39 @@ def test_what_only_calls_itself_a_spreadsheet_is_said(p: Pantry, tmp_path: Path)
     pytest.importorskip("openpyxl", reason="the reader of spreadsheets is not installed")
     with pytest.raises(BadInput, match="no spreadsheet"):
         import_list(p, written(tmp_path, "Item,Qty", "list.xlsx"))
+
+
+def test_a_list_that_is_cut_within_a_character_says_what_to_do(p: Pantry, tmp_path: Path) -> None:
+    path = tmp_path / "cut.csv"
+    rows = "food,count,method,place\n" + "plum jam,7 pint jars,jam,larder\n" * 3000
+    for much in (rows, rows[:60]):
+        path.write_bytes(much.encode("utf-16")[:-1])
+        with pytest.raises(BadInput, match="save the list anew, as UTF-8"):
+            import_list(p, path)
+    with pytest.raises(BadInput, match="save the list anew, as UTF-8"):
+        look_at(path)
+    assert not p.batches()
+
+
+def test_the_same_list_twice_is_asked_about(p: Pantry, tmp_path: Path) -> None:
+    path = written(tmp_path, LIST)
+    assert import_list(p, path).booked
+    stands = len(p.batches())
+    look = import_list(p, path, dry_run=True)
+    assert (look.known, look.asks) == (look.rows, [])
+    found = import_list(p, path)
+    assert not found.booked
+    assert [one.about for one in found.asks] == ["again"]
+    assert len(p.batches()) == stands
+    assert import_list(p, path, again=True).booked
+    assert len(p.batches()) == 2 * stands
+    undo.undo(p)
+    undo.undo(p)
+    assert import_list(p, path).booked, "what was taken back may come in again"
+
+
+def test_a_list_of_which_little_was_there_is_not_asked_about(p: Pantry, tmp_path: Path) -> None:
+    head, *rows = LIST.strip().splitlines()
+    assert import_list(p, written(tmp_path, f"{head}\n{rows[0]}\n", "one.csv")).booked
+    found = import_list(p, written(tmp_path, LIST))
+    assert (found.known, found.booked) == (1, True)

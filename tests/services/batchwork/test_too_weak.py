@@ -164,6 +164,22 @@ def test_cut_melon_is_not_offered_on_a_guess(larder: Pantry) -> None:
     assert judged(larder, "5 lb melons, bought in, fridge").usable
 
 
+@pytest.mark.parametrize(
+    "typed",
+    ["1 half pumpkin", "1 wedge of pumpkin", "3 half cabbages", "2 pumpkin halves",
+     "half a pumpkin, 3 lb", "a quarter of a cabbage, 1 lb"],
+)  # fmt: skip
+def test_a_part_of_a_crop_is_cut(larder: Pantry, typed: str) -> None:
+    with pytest.raises(Refused, match="two hours"):
+        put_up(larder, read(larder, f"{typed}, cellar-stored, larder"))
+    assert judged(larder, f"{typed}, fresh, fridge").verdict is Verdict.UNKNOWN
+
+
+def test_a_half_that_measures_or_names_a_kind_cuts_nothing(larder: Pantry) -> None:
+    for typed in ("2 lb half runner beans", "half a sack of potatoes, 20 lb", "half a bag carrots"):
+        assert dict(read(larder, f"{typed}, fresh, fridge").process).get("prepared") is None
+
+
 def test_words_that_make_no_difference_are_passed_over(larder: Pantry) -> None:
     assert judged(larder, "2 lb sliced apples, dried, larder").verdict is Verdict.SOUND
     jar = "4 pint jars sliced carrots, pressure canned, larder, minutes=25 psi=11 canner=dial"

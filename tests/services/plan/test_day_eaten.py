@@ -112,3 +112,33 @@ def test_what_went_off_is_named_beside_what_is_booked(p: Pantry) -> None:
         weeks.eaten(p, TODAY)
     with pytest.raises(Refused):
         weeks.eaten(p, TODAY + timedelta(days=30))
+
+
+def test_what_is_left_of_a_jar_comes_into_the_next_week_as_it_stands(p: Pantry) -> None:
+    soup = "6 quart jars vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-30"
+    jar = f"{up(p, soup)}/1"
+    wishes.pin(p, jar, TODAY + timedelta(days=6))  # of four days the last one is in this week
+    (whole,) = [take.servings for take in weeks.week(p).take if jar in take.containers]
+    weeks.accept(p)
+    for ahead in range(7):
+        p.today = TODAY + timedelta(days=ahead)
+        try:
+            weeks.eaten(p, p.today)
+        except Refused:
+            continue
+    p.today = TODAY + timedelta(days=7)
+    carried = [take for take in weeks.week(p).take if jar in take.containers]
+    assert [take.servings for take in carried] == [whole - 2], "both have eaten of it once"
+
+
+def test_no_second_relish_is_opened_beside_and_the_open_one_is_asked_about(p: Pantry) -> None:
+    code = up(p, "6 half-pint jars peach jam, jam, larder, 2026-10-01")
+    act.open_(p, f"{code}/1")
+    for ahead in (0, 60):
+        p.today = TODAY + timedelta(days=ahead)
+        found = weeks.week(p)
+        assert [take.containers for take in found.beside] == [(f"{code}/1",)]
+        asked = [said for said in found.notes if f"use {code}/1 all" in said]
+        assert bool(asked) is (ahead > 0)
+    act.use(p, f"{code}/1", "all")
+    assert f"{code}/1" not in {name for take in weeks.week(p).beside for name in take.containers}

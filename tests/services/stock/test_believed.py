@@ -27,7 +27,8 @@ def judged(p: Pantry, line: str) -> Judgement:
     [
         # 25 November 2026: a year that was mistyped made it sound for half a year.
         ("1 lb tofu, bought in, fridge, printed=2027-09-01", False),
-        ("1 lb tofu, bought in, fridge, printed=2027-01-01", True),
+        ("1 lb tofu, bought in, fridge, printed=2027-01-01 dated=use-by", True),
+        ("1 lb tofu, bought in, fridge, printed=2027-01-01", False),
         ("1 lb bean sprouts, bought in, fridge, printed=2027-09-01", False),
         ("1 lb hard cheese, bought in, fridge, printed=2027-06-01", True),
         ("4 cans canned tuna, bought in, larder, printed=2029-06-01", True),

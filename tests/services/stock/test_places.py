@@ -219,3 +219,33 @@ def test_a_move_out_of_a_place_that_is_no_more_is_not_taken_back(p: Pantry) -> N
     undo.undo(p)
     undo.undo(p, moved)
     assert [row.place for row in view.due(p)] == ["garage"]
+
+
+# -- a place in a line ----------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("line", ["top shelf, in larder", "top shelf, in larder, 55F, room for 9"])
+def test_a_shelf_has_the_climate_of_the_place_it_is_in(p: Pantry, line: str) -> None:
+    places.add_line(p, line)
+    assert p.find_place("larder top shelf").climate is p.find_place("larder").climate
+
+
+def test_a_room_that_is_not_there_yet_is_made_with_its_first_shelf_in_one_undo(p: Pantry) -> None:
+    """The example of the question, on the first evening."""
+    done = places.add_line(p, "shelf 3, pantry, in outhouse, 55F")
+    assert "outhouse is new too" in done.message
+    assert p.find_place("outhouse shelf 3").target_f == 55
+    undo.undo(p)
+    for gone in ("outhouse", "shelf 3"):
+        with pytest.raises(BadInput, match="no place called"):
+            p.find_place(gone)
+
+
+@pytest.mark.parametrize(
+    "line", ["shelf 3, pantry, in lardre", "big freezer, in barn", "box, freezer, in barn"]
+)
+def test_a_room_misspelt_or_of_unknown_climate_is_not_made(p: Pantry, line: str) -> None:
+    before = dict(p.places)
+    with pytest.raises(BadInput, match="no place called"):
+        places.add_line(p, line)
+    assert dict(p.places) == before

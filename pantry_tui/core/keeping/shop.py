@@ -1,0 +1,84 @@
+"""What stands for bought food: the date on its pack, published days, or nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.keeping.cases import Said
+from pantry_tui.core.keeping.harm import can_hurt, kept_as
+from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
+from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.keeping.sold import Sold, sold
+from pantry_tui.core.keeping.spans import Span
+from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.outage import keeps_without_cold
+from pantry_tui.core.words import Climate, Kind, Method, State
+
+
+class Shop:
+    """A bought batch as a judge sees it; nothing of this speaks of what was put up at home."""
+
+    def __init__(self, batch: Batch, book: Rulebook) -> None:
+        self.batch, self.sold = batch, sold(batch, book)
+        self.hurts = can_hurt(batch)
+        self.method = kept_as(batch)
+        if self.sold is Sold.SHELF and self.method in (Method.FRESH, Method.MEAL):
+            # Figures for raw and cooked food do not reach what stands on a shop's shelf.
+            self.method = Method.BOUGHT
+        bought = self.sold is not Sold.OWN
+        self._keeps_out = bought and keeps_without_cold(batch.food, batch.method, book.cuts())
+
+    def stands(self, span: Span, state: State) -> bool:
+        """Whether it may stand out of the cold, as far as anybody knows: no rule for food that
+        perishes there reaches it, and unless a figure speaks for it, it is unknown."""
+        if span.climate.is_cold:
+            return False
+        shut = state is State.SEALED and self.sold in (Sold.SHELF, Sold.EITHER)
+        return shut or self._keeps_out
+
+    def held_cold(self, span: Span, state: State) -> bool:
+        """Whether warmth counts against it there: what is kept cold, and what is opened."""
+        if self.sold is Sold.SHELF and state is State.SEALED:
+            return False
+        opened = self.sold is not Sold.OWN and self.hurts and state is not State.SEALED
+        return span.climate.is_cold or self.sold is Sold.COLD or opened
+
+    def moist(self, state: State) -> bool:
+        """Whether it has two hours in the warm also where no row of a table names it."""
+        return self.sold is Sold.COLD or (self.sold is Sold.EITHER and state is not State.SEALED)
+
+    def found(self, span: Span, state: State, said: Said) -> Sequence[Rule]:
+        """The rules that reach it."""
+        if not self.stands(span, state):
+            return said.found
+        return [rule for rule in said.found if rule.kind is not Kind.REFUSE]
+
+    def speaks(self, span: Span, state: State, said: Said) -> bool:
+        """Whether anything stands for it, in a state and place of its life."""
+        shut, warm = state is State.SEALED, not span.climate.is_cold
+        if shut and warm and self.sold is not Sold.SHELF:
+            return days_cover(said.safety, self.batch.food)
+        printed = shut and self.batch.printed is not None
+        if not self.hurts:
+            shelf = shut and warm and said.wide is not None
+            return printed or said.covered or said.refusal is not None or shelf
+        if self.method in LIDDED and span.climate is Climate.FREEZER:
+            # What its maker printed on a tin does not speak of one that froze.
+            return False
+        if printed and (date_stands_alone(self.batch, self.sold) or span.frozen):
+            return True
+        if days_cover(said.safety, self.batch.food):
+            return True
+        return self._shelf(said, warm) if shut else any(True for _ in self.opened_days(state, said))
+
+    def _shelf(self, said: Said, warm: bool) -> bool:
+        """A shut pack on a shelf is safe while it is whole: how good it is, is all that is
+        published (USDA FSIS, Shelf-Stable Food Safety)."""
+        return self.sold is Sold.SHELF and (said.covered or (warm and said.wide is not None))
+
+    def opened_days(self, state: State, said: Said) -> Iterator[Rule]:
+        """The days of an opened pack, taken as its end where they are all that is published."""
+        opened = self.sold is not Sold.OWN and self.hurts and state is State.OPEN
+        if opened and said.wide is not None and not days_cover(said.safety, self.batch.food):
+            yield said.wide.rule

@@ -1,0 +1,49 @@
+"""Meat and poultry from a shop, counted from the day it was bought, opened or cooked."""
+
+from __future__ import annotations
+
+TYPED = {
+    "USDA/HHS foodsafety.gov, Cold Food Storage Chart (seen in copies)": """
+        bought in | hot dogs | sealed | fridge | safety | 2 weeks
+        bought in | hot dogs | open | fridge | safety | 1 weeks
+        bought in | lunch meats | sealed | fridge | safety | 3 days
+        bought in | lunch meats | open | fridge | safety | 3 days
+        bought in | bacon | sealed | fridge | safety | 1 weeks
+        bought in | bacon | open | fridge | safety | 7 days
+        bought in | turkey bacon | sealed | fridge | safety | 1 weeks
+        bought in | cooked sausages | sealed | fridge | safety | 1 weeks
+        bought in | cooked sausages | open | fridge | safety | 1 weeks
+        bought in | corned beef | sealed | fridge | safety | 5 days
+        bought in | rotisserie chicken | sealed | fridge | safety | 3 days
+        bought in | rotisserie chicken | open | fridge | safety | 3 days
+        bought in | fried chicken | sealed | fridge | safety | 3 days
+        bought in | cooked meat | open | fridge | safety | 3 days
+        bought in | chicken nuggets | sealed | fridge | safety | 3 days
+        bought in | prosciutto | sealed | fridge | safety | 2 months
+        bought in | prosciutto | open | fridge | safety | 2 months
+        bought in | ground beef | open | fridge | safety | 1 days
+        bought in | beef steaks | open | fridge | safety | 3 days
+        bought in | chicken pieces | open | fridge | safety | 1 days
+    """,
+    "USDA Cold Storage Chart (older edition)": """
+        bought in | hard sausages | sealed | fridge | safety | 2 weeks
+        bought in | summer sausages | sealed | fridge | safety | 3 months
+    """,
+    "University of Missouri Extension MP558, cured and smoked meat": """
+        bought in | hard sausages | open | fridge | safety | 5 days
+        bought in | summer sausages | open | fridge | safety | 5 days
+    """,
+    # Six weeks in a pantry: the two that are published for the cold stand there too.
+    "USDA FSIS, Shelf-Stable Food Safety (seen in copies)": """
+        bought in | hard sausages | sealed | pantry | safety | 2 weeks
+        bought in | hard sausages | sealed | room | safety | 2 weeks
+    """,
+    "USDA FSIS, Cornell and FMI, food storage data version 128 (2018)": """
+        bought in | pate | sealed | fridge | safety | 1 days
+        bought in | pate | open | fridge | safety | 1 days
+        bought in | turkey bacon | open | fridge | safety | 7 days
+    """,
+    "Partnership for Food Safety Education, cold storage (2006)": """
+        bought in | cod | open | fridge | safety | 1 days
+    """,
+}
