@@ -119,6 +119,9 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     if method is Method.RENDERED_FAT:
         # Fat is on neither list; plants cooked in it are in oil.
         return True
+    if method in (Method.JAM, Method.FREEZER_JAM):
+        # No jam recipe was tested for it: nobody knows that the acid it needs was added.
+        return low_acid or "acid-added" in food.classes
     if method in _BY_ITS_ACID:
         return low_acid
     if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
