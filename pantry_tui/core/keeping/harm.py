@@ -23,8 +23,8 @@ _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.INFUSION})
 _FERMENTED = frozenset(
     {Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.SALTED}
 )
-#: They turn sugar into alcohol, and that into vinegar: of drinks, sweets, fruit and grain. Mushrooms
-#: or a bean paste that are called so have neither.
+#: They turn sugar into alcohol, and that into vinegar: of drinks, sweets, fruit and grain.
+#: Mushrooms or a bean paste that are called so have neither.
 _OF_SUGAR = frozenset({Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT})
 _WORKED = frozenset({Group.DRINK, Group.SWEET, Group.FRUIT, Group.GRAIN})
 #: What sugar keeps: sugar and honey themselves, and crops that it dries. Garlic, herbs and roots
