@@ -88,15 +88,16 @@ class Judging:
         self, batch: Batch, container: Container, now: When, where: Mapping[str, Place]
     ) -> Assessment:
         """The same without its small jobs: what was late of a part is not late of the whole."""
-        own = assess(batch, container, where, self.book, now)
+        bounds = [
+            one for id_ in batch.parts for one in self._bound(batch, container, id_, now, where)
+        ]
+        used = max((one.used for one in bounds), default=0)
+        own = assess(batch, container, where, self.book, now, used)
         if batch.into:
             since = container.looked_at if container.looked else 0
             own = descent.suspected(own, self._of_children(batch, frozenset(), since))
         if not batch.parts:
             return own
-        bounds = [
-            one for id_ in batch.parts for one in self._bound(batch, container, id_, now, where)
-        ]
         return descent.bounded(own, bounds, container.turns[0].when.day)
 
     def _bound(
@@ -116,7 +117,8 @@ class Judging:
         then = birth._replace(first=birth.last)
         shadow, known = descent.as_taken(new, of, part), descent.known_then(places, then)
         taken = self._unattended(of, shadow, then, known)
-        yield descent.Bound(name, taken, goes_on=False, runs_on=descent.runs_on(batch, of))
+        used = taken.warm_used if descent.as_it_was(batch, of) else 0
+        yield descent.Bound(name, taken, False, used, descent.runs_on(batch, of))
 
     def _of_children(self, batch: Batch, seen: frozenset[str], since: int = 0) -> str:
         """Why what was made of a batch makes it be looked at, "" where nothing does, or did after

@@ -39,6 +39,7 @@ class Bound:
     name: str
     part: Assessment
     goes_on: bool
+    used: int = 0  # minutes of the two hours out of the cold, which no packing gives back
     runs_on: bool = False  # another thing, but nothing that was done to it ends a safety limit
 
 
@@ -49,6 +50,12 @@ _ONLY_KEPT = frozenset({Method.FRESH, Method.CELLAR, Method.BOUGHT, Method.IN_OI
 def runs_on(batch: Batch, of: Batch) -> bool:
     """Whether it is the same kind of food, only kept in another way: no safety limit ends there."""
     return batch.method in _ONLY_KEPT and batch.food.group is of.food.group
+
+
+def as_it_was(batch: Batch, of: Batch) -> bool:
+    """Whether it is the same food, neither cooked nor cured since: what it used of its two hours
+    out of the cold is used (USDA FSIS, the two-hour rule)."""
+    return batch.food == of.food or runs_on(batch, of)
 
 
 def goes_on(batch: Batch, of: Batch, part: Container) -> bool:

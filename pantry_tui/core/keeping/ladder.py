@@ -76,6 +76,7 @@ class Assessment:
     standing: tuple[str, ...] = ()
     refused: str = ""
     facts_to: date = date.min
+    warm_used: int = 0  # minutes of the two hours that are gone
     again_at: int | None = None
     care_at: int | None = None  # the same, since a small job is late or asked for no more
     spans: tuple[Span, ...] = ()

@@ -51,6 +51,7 @@ from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.shopfood import wide_ends, wide_limit
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
+from pantry_tui.core.keeping.warm import made_with
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
 from pantry_tui.core.words import SEVERITY, Climate, Method, State, Verdict
@@ -72,15 +73,22 @@ def as_packed(batch: Batch, opened: bool) -> Batch:
 
 
 def assess(
-    batch: Batch, container: Container, places: Mapping[str, Place], book: Rulebook, now: When
+    batch: Batch,
+    container: Container,
+    places: Mapping[str, Place],
+    book: Rulebook,
+    now: When,
+    used: int = 0,
 ) -> Assessment:
-    """All that can be said of a container up to `now`, a known minute."""
+    """All that can be said of a container up to `now`, a known minute. `used`: the minutes out of
+    the cold that it was made with."""
     spans = exposures(batch, container, places, now)
     start = Assessment(
         now.day,
         standing=(*still_to_come(container, places, now), *not_checked(batch, spans)),
         facts_to=_facts_to(batch, container, spans, places),
         spans=spans,
+        warm_used=used,
     )
     return _with_signs(batch, container, _by_dates(batch, container, start, places, book, now))
 
@@ -108,6 +116,7 @@ def _by_dates(
             return _doubtful(batch, start)
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    reckoning.warm += made_with(start.warm_used, spans)
     against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
     against += [Trouble(CUT_OFF)] if cut_off(batch, container) else []
     return _weigh(reckoning, start, places, against, _may_harm(batch, container, spans, book))
@@ -201,6 +210,7 @@ def _weigh(
         harmless=harmless,
         refused=reckoning.refused_here(),
         again_at=runs_out,
+        warm_used=reckoning.charged(now.last),
     )
 
 

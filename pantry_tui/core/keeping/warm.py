@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from itertools import pairwise
 from typing import NamedTuple
 
 from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.safety.outage import OutageRule
 
 #: Above this a minute counts twice: perishable food may be out of the cold for two hours in all, in
 #: such heat for one (USDA FSIS, freezing and food safety).
 WARM_MIN, HOT_MIN, HOT_F = 120, 60, 90.0
+_ROOM_F = 70.0
 
 
 class Warm(NamedTuple):
@@ -37,6 +39,14 @@ def _stretches(warm: Iterable[Warm]) -> Iterator[tuple[int, int, Warm, int]]:
             met += [one for one in [waiting.pop()] if one.end > start]
         if met:
             yield start, end, met[0], 2 if any(one.temperature_f > HOT_F for one in met) else 1
+
+
+def made_with(used: int, spans: Sequence[Span]) -> list[Warm]:
+    """The minutes that what it was made from had been out of the cold, as if just before."""
+    if not used or not spans:
+        return []
+    start, where = spans[0].start, "Out of the cold before it was packed, and since"
+    return [Warm(start - used, start, spans[0].day, _ROOM_F, None, where)]
 
 
 def charged(warm: Iterable[Warm]) -> int:

@@ -13,7 +13,16 @@ from functools import lru_cache
 
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.safety.measured import danger, unsafe_way
-from pantry_tui.core.safety.values import HINTS, NO, READERS, YES, beyond, denies, is_unknown
+from pantry_tui.core.safety.values import (
+    HINTS,
+    NO,
+    READERS,
+    YES,
+    adds_acid,
+    beyond,
+    denies,
+    is_unknown,
+)
 from pantry_tui.core.words import Method
 
 #: Every key, with what else it is called.
@@ -83,11 +92,11 @@ def read_details(typed: Iterable[tuple[str, str]]) -> Details:
         if key is None:
             problems.append(_no_key(name))
             continue
-        said = " ".join(value.split())
-        said = _named_by_its_key(key, name, said)
+        typed_value = " ".join(value.split())
+        said = _named_by_its_key(key, name, typed_value)
         wrong = None if is_unknown(said) else _wrong(key, said)
         if wrong is not None:
-            problems.append(f"{name}={said[:40]} is not understood: {wrong}.")
+            problems.append(f"{name}={typed_value[:40]} is not understood: {wrong}.")
         elif key in found and found[key].casefold() != said.casefold():
             if key == "acid":
                 found[key] = said if _adds_none(found[key]) else found[key]
@@ -117,7 +126,8 @@ def _no_key(name: str) -> str:
 def _named_by_its_key(key: str, name: str, value: str) -> str:
     """What the other name of a key adds to its value: lemon=2 tbsp, gift=yes, gift=no."""
     plain = name.casefold().strip()
-    if key == "acid" and plain not in ("acid", "acidified") and not denies(value):
+    named = key == "acid" and plain not in ("acid", "acidified", "acidity added")
+    if named and not denies(value) and adds_acid(value):
         word = "citric acid" if plain.startswith("citric") else plain.removesuffix(" juice")
         known = word.split()[0] in value.casefold()
         return value if known else f"{word} {value}".removesuffix(" yes")
@@ -127,7 +137,7 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         return value if "brine" in value.casefold() else f"{value} brine"
     if key == "by" and value.casefold() in YES:
         return "somebody else"
-    if key == "by" and value.casefold() in NO:
+    if key == "by" and plain.startswith("gift") and value.casefold() in NO:
         return "us"
     return value
 
@@ -143,7 +153,8 @@ def _wrong(key: str, value: str) -> str | None:
     said = unsafe_way(value) if key in WAYS else danger(value)
     if said is not None:
         return None  # understood, and but for a free word the reason for a doubt
-    return HINTS[key] if beyond(key, value) or not READERS[key](value) else None
+    asked = "?" in value and key not in TEXTS  # "lemon?", "tight?": nobody says that it was so
+    return HINTS[key] if asked or beyond(key, value) or not READERS[key](value) else None
 
 
 #: What a check of each method needs to know beside the jar.

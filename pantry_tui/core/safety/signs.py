@@ -29,11 +29,11 @@ class SignVerdict(StrEnum):
     HARMLESS = "harmless"
 
 
-_STRICTNESS = tuple(SignVerdict)
+STRICTNESS = tuple(SignVerdict)
 
 #: From these on, a food that is not in the tables is not taken for one of a named class.
 _LENIENT = (SignVerdict.USE_NOW, SignVerdict.HARMLESS)
-_THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
+THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 
 
 class Seal(StrEnum):
@@ -165,7 +165,7 @@ def signs_for(signs: Iterable[Sign], method: Method, food: FoodFacts, open_: boo
         found,
         key=lambda sign: (
             SEVERITY.index(verdict_of(sign, method, food, not open_)),
-            _STRICTNESS.index(sign.verdict),
+            STRICTNESS.index(sign.verdict),
         ),
     )
 
@@ -222,12 +222,27 @@ _FAILED = frozenset(
 )  # fmt: skip
 
 
+_NEVER_HELD = re.compile(
+    r"\b(?:not|never|no|\w+n['’]t) (?:re)?seal(?:ed)?\b|\b(?:no|lost (?:its |the )?) ?vacuum\b|"
+    r"\blids? (?:is |was )?not (?:tight|firm|down|held)\b|\blost (?:its |the )?seal\b"
+)
+
+
 def says_seal_failed(text: str) -> bool:
     """("the lid came off") Whether words say that a lid did not hold, however they say it."""
+    if _NEVER_HELD.search(text.casefold()):
+        return True
     words = set(re.findall(r"[^\W_]+", text.casefold()))
     if words & (_DENYING | {"never"}):
         return False
     return "unsealed" in words or bool(words & _SEAL and words & _FAILED)
+
+
+def beside_the_seal(text: str) -> str:
+    """What is said beside that a lid did not hold: "broken seal, mouldy" leaves "mouldy"."""
+    plain = _NEVER_HELD.sub(" ", text.casefold())
+    words = re.findall(r"[^\W_]+(?:['’][^\W_]+)?", plain)
+    return " ".join(one for one in words if one not in _SEAL | _FAILED)
 
 
 def also_said(word: str) -> tuple[str, ...]:
@@ -255,7 +270,7 @@ def find_sign(signs: Iterable[Sign], text: str) -> Sign | None:
     found = [sign for sign in known if sign.id == name]
     if not found and wanted:
         found = [sign for sign in known if sign_words(sign.words) == wanted]
-    return min(found, key=lambda sign: _STRICTNESS.index(sign.verdict), default=None)
+    return min(found, key=lambda sign: STRICTNESS.index(sign.verdict), default=None)
 
 
 def likely_sign(signs: Iterable[Sign], text: str) -> Sign | None:
@@ -272,7 +287,7 @@ def likely_sign(signs: Iterable[Sign], text: str) -> Sign | None:
     if len({sign.verdict for sign in found}) != 1:
         return None
     sign = found[0]
-    return sign if sign.verdict in _THROWN or _named(sign, wanted) else None
+    return sign if sign.verdict in THROWN or _named(sign, wanted) else None
 
 
 def _named(sign: Sign, wanted: frozenset[str]) -> bool:
@@ -315,7 +330,7 @@ def near_signs(signs: Sequence[Sign], text: str, n: int = 5) -> list[Sign]:
     wanted = sign_words(text)
     stems = {stem for word in text.lower().split() for stem in _ALSO_SAID.get(word, ())}
     scored = [(max(_closeness(wanted, sign), _means(stems, sign)), sign) for sign in signs]
-    scored.sort(key=lambda pair: (-pair[0], _STRICTNESS.index(pair[1].verdict)))
+    scored.sort(key=lambda pair: (-pair[0], STRICTNESS.index(pair[1].verdict)))
     near: dict[str, Sign] = {}
     for score, sign in scored:
         if score >= 0.35:

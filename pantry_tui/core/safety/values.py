@@ -20,11 +20,18 @@ from pantry_tui.errors import BadInput
 YES = frozenset({"yes", "y", "true", "ok"})
 NO = frozenset({"no", "n", "none", "false"})
 _UNKNOWN = frozenset({"", "?", "unknown", "not recorded", "not known"})
+#: "Popped" alone is neither: a lid pops down as its jar seals, and up as the seal fails.
 _SEALED = frozenset(
-    {"tight", "good", "okay", "fine", "firm", "sound", "checked", "popped", "pinged", "sealed",
-     "all", "all sealed", "concave", "down"}
+    {"tight", "good", "okay", "fine", "firm", "sound", "checked", "pinged", "sealed", "all",
+     "all sealed", "concave", "down"}
 )  # fmt: skip
-_UNSEALED = frozenset({"failed", "fail", "loose", "open", "broken", "unsealed", "not sealed"})
+#: A lid that did not hold, whatever else is said of it.
+_UNSEALED = re.compile(
+    r"\b(?:fail(?:ed|s|ure)?|loose(?:ned)?|open(?:ed)?|broken?|unseal(?:ed)?|flex(?:es|ed|ing)?|"
+    r"spring(?:s|y|ing)?|leak(?:s|y|ed|ing)?|seep(?:s|ed|ing)?|weep(?:s|ing)?|lost|gives|gave|"
+    r"off|(?:popped|pops|came|come|is) up|undone|bulg(?:ed|es|ing)|swollen|domed|convex|never|"
+    r"(?:do|does|did|has|have|had|is|are|was|were) ?n[o'’]?t)\b"
+)
 
 
 def _words(text: str) -> frozenset[str]:
@@ -36,11 +43,13 @@ _BESIDE_ACID = _words(
     "juice acid bottled fresh tbsp tbs tablespoon tablespoons tsp teaspoon teaspoons t ml g cup "
     "cups of and or per each jar quart pint a an half added with yes in the"
 )
+_SMALL = _words("of and or jar quart pint a an half with in the t")
 _VINEGARS = _words(
     "vinegar white distilled spirit spirits cider apple malt wine red rice balsamic sherry "
     "pickling homemade home made own grain percent per cent acetic acid acidity strength of cup "
     "cups ml l litre litres liter liters quart quarts pint pints a to and or the at with"
 )
+_AROUND_VINEGAR = _words("of to a and or the at with own home made")
 _SALTS = _words(
     "salt kosher pickling canning sea coarse fine g kg lb lbs oz tbsp tablespoon tablespoons tsp "
     "teaspoon teaspoons cup cups l litre liter ml quart pint percent brine dry water in by weight"
@@ -52,6 +61,7 @@ _DEGREES = _words("f c deg degrees")
 _OF = _words("a of to and per")
 _CURES = _words("no number pink prague powder g kg oz lb tsp percent")
 _TESTED = (
+    r"(?=.*\b(?:usda|tested|proven|published|recommended|safe|extension|guide)\b)"
     r"(?:(?:a|by|the|from|usda|tested|proven|published|recommended|safe|extension|and|process|"
     r"recipe|guide)[\s,]*)+"
 )
@@ -68,15 +78,16 @@ def is_unknown(value: str) -> bool:
 def denies(value: str) -> bool:
     """Whether a value begins with a no, or is nought of something: "none", "without", "forgot it",
     "0", "0 tbsp lemon juice"."""
-    numbers = re.findall(r"\d+", value)
+    plain = value.casefold()
+    numbers = re.findall(r"\d+", plain)
     nought = bool(numbers) and not any(map(int, numbers))
-    return nought or bool(re.match(_NO_WORDS, value.casefold()))
+    return nought or plain in NO or bool(re.match(_NO_WORDS, plain))
 
 
 def seal_failed(value: str) -> bool:
-    """Whether the record says that it did not seal."""
-    plain = value.casefold()
-    return plain in _UNSEALED | NO or denies(plain)
+    """Whether the record says that it did not seal, or not every jar of it."""
+    plain = value.casefold().strip()
+    return denies(plain) or _UNSEALED.search(plain) is not None
 
 
 def _letters(value: str) -> set[str]:
@@ -102,9 +113,15 @@ def _acid(value: str) -> bool:
     return denies(value) or value.casefold() in YES or named
 
 
+def adds_acid(value: str) -> bool:
+    """Whether what stands behind the name of an acid says that it was added, and how: "yes",
+    "1 tbsp", "bottled", "in each jar"; a mark or a small word alone says nothing."""
+    return bool(_letters(value) & (_BESIDE_ACID - _SMALL | YES | _ACIDS) or re.search(r"\d", value))
+
+
 def _vinegar(value: str) -> bool:
     words = _letters(value)
-    named = words <= _VINEGARS and bool(words or re.search(r"\d", value))
+    named = words <= _VINEGARS and bool(words - _AROUND_VINEGAR or re.search(r"\d", value))
     return denies(value) or value.casefold() in YES or named
 
 
@@ -116,7 +133,7 @@ def _altitude(value: str) -> bool:
 
 
 def _seal(value: str) -> bool:
-    return value.casefold() in _SEALED | _UNSEALED | YES | NO or denies(value)
+    return value.casefold() in _SEALED | YES or seal_failed(value)
 
 
 def _measured(value: str, units: frozenset[str]) -> bool:
@@ -223,7 +240,7 @@ HINTS: dict[str, str] = {
     "acid": "write acid=lemon, acid=citric or acid=none",
     "vinegar": "write vinegar=5% or vinegar=homemade",
     "altitude": "write altitude=1800ft or altitude=550m",
-    "seal": "write seal=tight or seal=failed",
+    "seal": "write seal=tight if the lid is held down, seal=failed if it is not",
     "headspace": "write headspace=1/2in",
     "by": "write by=us, or who made it",
     "salt": "write salt=2.25% or salt=3tbsp",

@@ -9,9 +9,11 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
+from pantry_tui.core.canned import PROCESSED
+from pantry_tui.core.line.givers import says_given
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.prepared import PREPARED
-from pantry_tui.core.safety.record import read_details
+from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
@@ -112,9 +114,22 @@ def _as_prepared(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
     return replace(reading, process=process, unread=(*reading.unread, *odd))
 
 
+def _by_others(reading: PutUpReading) -> PutUpReading:
+    """With who canned it, where the line or its note says in any words that others did."""
+    if reading.method not in PROCESSED or any(key_named(key) == "by" for key, _ in reading.process):
+        return reading
+    given = [one for one in reading.unread if says_given(one, left_over=True)]
+    told = given or ([reading.note] if says_given(reading.note) else [])
+    if not told:
+        return reading
+    rest = tuple(one for one in reading.unread if one not in given)
+    process = (*reading.process, ("by", "; ".join(told)[:60]))
+    return replace(reading, process=process, unread=rest)
+
+
 def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
-    reading = _as_prepared(p, reading, typed_food)
+    reading = _by_others(_as_prepared(p, reading, typed_food))
     details = read_details(reading.process)
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = list(reading.asks)

@@ -8,22 +8,16 @@ from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.keeping.doubt import RESCUE_DAYS
-from pantry_tui.core.keeping.limits import as_packed, judge_fresh
+from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
+    THROWN,
     Sign,
     SignVerdict,
-    find_sign,
-    likely_sign,
-    near_signs,
-    says_seal_failed,
-    sign_words,
-    signs_for,
     verdict_of,
 )
 from pantry_tui.core.safety.sisters import PILED, Found, Sisters, of_pile, of_sisters
@@ -32,6 +26,7 @@ from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
+from pantry_tui.services.lookup.sign_named import possible, sign_named
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import SignAnswer, SignRow
 from pantry_tui.services.stock import tables
@@ -41,34 +36,8 @@ from pantry_tui.services.stock.seen import At, still, when
 #: What a person says of a container that was looked at and shows nothing.
 LOOKED_WORDS = "looks sound"
 LOOKED = ("looked", "sound", LOOKED_WORDS, "nothing", "fine", "ok")
-_THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 #: These verdicts and disposal routes are this project's reading of the sources, on the strict side.
 READING = "Verdict and disposal are this program's strict reading of the source."
-
-
-def possible(p: Pantry, container: Container) -> list[Sign]:
-    """The signs that can be seen on a container, worst first."""
-    batch = p.stock.batches[container.batch]
-    state = last_state(container)
-    found: dict[str, Sign] = {}
-    for one in (batch, *_parts_of(p, batch)):
-        food = as_packed(one, state is State.OPEN).food
-        opened = state is not State.SEALED or one is not batch
-        found |= {s.id: s for s in signs_for(load_signs(), one.method, food, opened)} | found
-    return list(found.values())
-
-
-def _parts_of(p: Pantry, batch: Batch) -> list[Batch]:
-    """What it was made from, however far back: it may show what they may."""
-    found: dict[str, Batch] = {}
-    waiting = [batch]
-    while waiting:
-        for id_ in map(said.batch_of, waiting.pop().parts):
-            held = p.load(id_)
-            if held is not None and id_ not in found:
-                found[id_] = held[0]
-                waiting.append(held[0])
-    return list(found.values())
 
 
 class Choice(NamedTuple):
@@ -106,7 +75,7 @@ def weigh(p: Pantry, ref: str, text: str) -> SignAnswer:
             CAUTION,
         )
         return SignAnswer(name_of(p, container), LOOKED_WORDS, Verdict.SOUND, (), (), (), says)
-    sign = _sign_named(p, container, text)
+    sign = sign_named(p, container, text)
     payload, sisters = showing(p, (container,), sign)
     return _answer(p, name_of(p, container), sign, payload.verdict, sisters)
 
@@ -128,7 +97,7 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
         p.book(looked, **when(at))
         judged = p.judge(p.stock.containers[container.id])
         return SignAnswer(name, LOOKED_WORDS, judged.verdict, (), (), (), judged.reasons)
-    sign = _sign_named(p, container, text)
+    sign = sign_named(p, container, text)
     payload, sisters = showing(p, (container,), sign, at)
     p.book(payload, **when(at))
     return _answer(p, name, sign, payload.verdict, sisters)
@@ -153,22 +122,6 @@ def _looked(text: str) -> bool:
     return " ".join(text.lower().split()) in LOOKED
 
 
-def _sign_named(p: Pantry, container: Container, text: str) -> Sign:
-    """The one sign that the words surely mean. Raises BadInput naming near ones."""
-    known = possible(p, container)
-    sign = find_sign(known, text) or likely_sign(known, text)
-    if sign is None and says_seal_failed(text):
-        sign = sign_of(p, container, said.Reason.SEAL_FAILED)
-    if sign is None:
-        near = "; ".join(one.words for one in near_signs(known, text)) or "none"
-        method = p.stock.batches[container.batch].method
-        raise BadInput(
-            f"{text[:60]!r} is no sign known for {method}; near it: {near}. If in doubt, "
-            "do not taste it: discard."
-        )
-    return sign
-
-
 def showing(
     p: Pantry, containers: Sequence[Container], sign: Sign, at: At | None = None
 ) -> tuple[said.Sign, Sisters]:
@@ -189,49 +142,6 @@ def showing(
         suspect if sisters is Sisters.SUSPECT else "",
     )
     return payload, sisters
-
-
-def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "") -> Sign | None:
-    """The sign that a reason for throwing away stands for, or that a person's words for it name;
-    None where it is none."""
-    if reason is said.Reason.OTHER:
-        known = [one for one in possible(p, container) if one.verdict in _THROWN]
-        named = find_sign(known, words) or _worst_named(known, words)
-        if named is not None or not says_seal_failed(words):
-            return named
-        reason = said.Reason.SEAL_FAILED
-    wanted = _SIGNS_OF.get(reason, frozenset())
-    if reason is said.Reason.SEAL_FAILED:
-        made = p.stock.batches[container.batch].made
-        fresh = made is not None and (p.today - made).days <= RESCUE_DAYS
-        words = "unsealed within a day" if fresh else "loose lid found in storage"
-        known = possible(p, container)
-        return next((sign for sign in known if sign.words.startswith(words)), None)
-    known = possible(p, container)
-    return next((sign for sign in known if sign.suspect_batch and _words_of(sign) & wanted), None)
-
-
-#: Words around a sign that say nothing of it.
-_BESIDE_THE_POINT = frozenset(
-    {"a", "an", "and", "had", "has", "in", "is", "it", "its", "jar", "of", "on", "the", "was"}
-)
-
-
-def _worst_named(known: Sequence[Sign], words: str) -> Sign | None:
-    """The first, which is the worst, that has all the words and more."""
-    wanted = sign_words(words) - _BESIDE_THE_POINT
-    return next((one for one in known if wanted and wanted <= sign_words(one.words)), None)
-
-
-#: The words of signs that a reason names.
-_SIGNS_OF = {
-    said.Reason.BULGING: frozenset({"swollen", "leaking", "spurt"}),
-    said.Reason.MOULD: frozenset({"mould", "mouldy"}),
-}
-
-
-def _words_of(sign: Sign) -> frozenset[str]:
-    return sign_words(sign.words)
 
 
 def _meant(p: Pantry, ref: str) -> Container:
@@ -278,7 +188,7 @@ def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, sisters: Sisters
     reasons = [sign.means, READING]
     steps = list(sign.steps)
     told = about_sisters(name, sisters)
-    if verdict is Verdict.NEEDS_CARE and sign.verdict in _THROWN:
+    if verdict is Verdict.NEEDS_CARE and sign.verdict in THROWN:
         steps = [CULL]
     if told:
         steps.append(told)

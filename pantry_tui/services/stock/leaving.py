@@ -100,9 +100,9 @@ def _shown(
     """A reason that is a sign is booked as one, so that it speaks for the sisters: what is to be
     done with them, and how such a container is thrown away."""
     from pantry_tui.core.safety.signs import DISPOSAL  # only where something is thrown away
-    from pantry_tui.services.lookup import signs
+    from pantry_tui.services.lookup import sign_named, signs
 
-    sign = signs.sign_of(p, taken[0], reason, words)
+    sign = sign_named.sign_of(p, taken[0], reason, words)
     if sign is None:
         return ()
     payload, sisters = signs.showing(p, taken, sign, at)

@@ -203,7 +203,7 @@ UNDERSTOOD: dict[str, tuple[list[str], list[str]]] = {
                 ["strong stuff", "", "%", "brandy"]),
     "altitude": (["1800ft", "550 m", "1,800 ft", "-1500", "20000", "0"],
                  ["a mile", "-1501", "20001", "high"]),
-    "seal": (["tight", "Popped", "failed", "yes", "no", "not yet"], ["perhaps", "2"]),
+    "seal": (["tight", "Pinged", "failed", "yes", "no", "not yet"], ["perhaps", "2", "popped"]),
     "headspace": (["1/2 in", "1 inch", "1 cm"],
                   ["in", "1 thumb"]),
     "salt": (["2.25%", "3 tbsp per quart", "two tsp sea salt", "yes", "no"],

@@ -50,17 +50,21 @@ def test_a_thing_is_understood_by_all_its_names(line: str) -> None:
         ("minutes", "25; 1:15; twenty; 20-25 min", "soon; 25 jars"),
         ("psi", "11; 76 kPa; 11 lb", "high"),
         ("canner", "dial gauge; weighted; boiling water; steam", "pan"),
-        ("process", "boiling-water; tested; usda recipe; a published guide, safe", "by feel"),
+        ("process", "boiling-water; tested; usda recipe; a published guide, safe",
+         "by feel; a; the recipe; untested"),
         ("pack", "hot; raw pack; cold-packed; RAW", "warm; hot stuff"),
         ("jar", "pint; 500ml; half-gallon", "big"),
         ("form", "bone-in; whole", "x; 12"),
         ("acid", "lemon; citric acid 1/4 tsp; bottled lemon juice; yes; ok; none; no; forgot",
-         "some; bottled; sugar"),
-        ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade", "strong; %"),
+         "some; bottled; sugar; lemon ✗ sugar; ?; -"),
+        ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade; n",
+         "strong; %; of; to a"),
         ("altitude", "1,800 ft; 550m; -1500ft; 20000ft", "high; -1501ft; 20001ft"),
-        ("seal", "tight; good; okay; fine; firm; sound; checked; popped; pinged; sealed; all; "
+        ("seal", "tight; good; okay; fine; firm; sound; checked; pinged; sealed; all; "
                  "all sealed; concave; down; failed; fail; loose; open; broken; unsealed; "
-                 "not sealed; yes; no; y; n; true; false; ok; none; Tight", "maybe; upside"),
+                 "not sealed; yes; no; y; n; true; false; ok; none; Tight; 2 failed; came off; "
+                 "did not seal; flexes; popped up",
+         "maybe; upside; popped; all popped; half of them; all but one"),
         ("headspace", "1/2 in; 1 inch; 2 cm; 15 mm; yes", "half; a lot; 1 jar"),
         ("by", "us; Sunniva", ""),
         ("salt", "2.25%; 3 tbsp kosher salt; no; y", "some; 3 spoons"),
@@ -88,7 +92,8 @@ def test_a_value_is_understood_whole_or_not_at_all(key: str, yes: str, no: str) 
         ("none", True, False), ("no", True, False), ("not", True, False),
         ("nothing at all", True, False), ("without", True, False), ("forgot it", True, False),
         ("0", True, False), ("0.0", True, False), ("NONE added", True, False),
-        ("nonesuch", False, False), ("0.5", False, False), ("5", False, False),
+        ("n", True, False), ("False", True, False), ("nonesuch", False, False),
+        ("0.5", False, False), ("5", False, False),
         ("lemon", False, False), ("", False, True), ("?", False, True), ("Unknown", False, True),
         (" not known ", False, True), ("not recorded", True, True),
     ],
@@ -106,6 +111,9 @@ def test_what_says_no_and_what_says_that_nobody_knows(
         ("failed", True), ("fail", True), ("Loose", True), ("open", True), ("broken", True),
         ("unsealed", True), ("not sealed", True), ("no", True), ("n", True), ("false", True),
         ("none", True), ("not all", True), ("0", True), ("tight", False), ("yes", False),
+        ("popped up", True), ("the lid came off", True), ("flexes", True), ("springs back", True),
+        ("didn't seal", True), ("did not seal", True), ("never sealed", True), ("1 failed", True),
+        ("bulging", True), ("leaks", True), ("down", False), ("pinged", False), ("fine", False),
         ("", False), ("all sealed", False),
     ],
 )  # fmt: skip
@@ -192,3 +200,29 @@ def test_a_key_that_nobody_knows_is_told_what_is_near_it() -> None:
     assert "near it: minutes" in said
     (far,) = read_details([("qqq", "20")]).problems
     assert "known: minutes, psi, canner, process, pack, acid, vinegar, jar, altitude" in far
+
+
+# -- details with two poles ------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("key", ["lemon", "citric", "lime", "acid", "seal", "vacuum",
+                                 "cure", "blanched", "salt", "vinegar", "process", "pack"]
+)  # fmt: skip
+@pytest.mark.parametrize("value", ["✗", "-", "--", ".", "maybe", "perhaps", "partly", "yes?",
+                                   "of", "and", "to", "popped", "tight?", "lemon?"])  # fmt: skip
+def test_a_value_that_says_neither_is_refused_by_name(key: str, value: str) -> None:
+    found = read_details([(key, value)])
+    assert not found.pairs
+    assert found.problems[0].startswith(f"{key}={value} is not understood: write ")
+
+
+@pytest.mark.parametrize(
+    ("key", "value", "kept"),
+    [("lemon", "?", "?"), ("lemon", "unknown", "unknown"), ("lemon", "yes", "lemon"),
+     ("lemon", "1 tbsp", "lemon 1 tbsp"), ("citric", "1/4 tsp", "citric acid 1/4 tsp"),
+     ("lemon", "in each jar", "lemon in each jar"), ("lemon", "no", "no"), ("lemon", "n", "n")],
+)  # fmt: skip
+def test_the_name_of_an_acid_is_kept_where_the_value_says_that_it_was_added(
+    key: str, value: str, kept: str
+) -> None:
+    assert read_details([(key, value)]).pairs == (("acid", kept),)

@@ -147,6 +147,18 @@ TYPED = {
         lactic ferment | kimchi | sealed | fridge | quality | 1 weeks
         lactic ferment | kimchi | open | fridge | quality | 1 weeks
     """,
+    "Michigan State University Extension 01600585, pickled fish: of shellfish it says nothing": """
+        fridge pickle | pickled shellfish | sealed | fridge | safety | none
+        fridge pickle | mussels | open | fridge | safety | none
+        fridge pickle | shrimp | sealed | fridge | safety | none
+        vinegar pickle | oysters | sealed | fridge | safety | none
+        fridge pickle | salmon | sealed | fridge | safety | 4 weeks
+    """,
+    "Clemson Extension HGIC, dried vegetables: black garlic is aged by heat, and none of them": """
+        dried | black garlic | sealed | pantry | quality | none
+        dried | black garlic | sealed | room | quality | none
+        dried | garlic | sealed | pantry | quality | 6 months
+    """,
     "Colorado State University Extension, pickles: processed by a tested recipe, or kept cold": """
         vinegar pickle | beets | sealed | room | quality | 12 months
         vinegar pickle | cucumbers | sealed | pantry | quality | 12 months

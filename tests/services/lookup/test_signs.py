@@ -135,6 +135,17 @@ def test_a_sign_never_makes_a_verdict_better(p: Pantry) -> None:
         ("3A", "flat film, white", "flat white film (kahm)"),
         ("3A", "blue garlic", "blue or green garlic"),
         ("3A", "fuzzy mold", "fuzzy, raised or coloured mould"),
+        ("3A", "slimy and horrible", "slimy or ropy"),
+        ("3A", "cloudy", "cloudy brine while fermenting"),
+        ("3A", "bubbles", "bubbles, hiss or tight lid while fermenting"),
+        ("2A", "cloudy", "murky liquid and soft food"),
+        ("2A", "lid popped up", "swollen lid"),
+        ("2A", "popped", "swollen lid"),
+        ("2A", "smells off", "foul or musty smell"),
+        ("2A", "fuzzy", "mould on food or lid"),
+        ("2A", "worms", "still unsure after looking"),
+        ("2A", "broken seal, mouldy", "mould on food or lid"),
+        ("2A", "did not seal", "loose lid found in storage"),
     ],
 )
 def test_usual_words_are_understood(p: Pantry, code: str, said: str, sign: str) -> None:
@@ -144,9 +155,10 @@ def test_usual_words_are_understood(p: Pantry, code: str, said: str, sign: str) 
 @pytest.mark.parametrize(
     ("code", "said"),
     [
-        ("3A", "film"), ("3A", "white"), ("3A", "white film"), ("3A", "blue"), ("3A", "bubbles"),
-        ("3A", "cloudy"), ("3A", "crust"), ("2A", "lid"), ("2A", "smell fine"), ("2A", "cloud"),
-        ("2A", "sediment"), ("2A", "fuzzy"), ("2A", "dark"), ("2A", "tight"),
+        ("3A", "film"), ("3A", "white"), ("3A", "white film"), ("3A", "blue"), ("3A", "crust"),
+        ("2A", "rust"), ("2A", "sticky outside"), ("2A", "not mouldy"), ("3A", "cloudy and odd"),
+        ("2A", "lid"), ("2A", "smell fine"), ("2A", "cloud"),
+        ("2A", "sediment"), ("2A", "dark"), ("2A", "tight"),
     ],
 )  # fmt: skip
 def test_words_that_could_mean_mild_and_bad_are_asked_about(
@@ -156,10 +168,35 @@ def test_words_that_could_mean_mild_and_bad_are_asked_about(
         signs.mark(p, code, said)
 
 
+def test_a_lid_that_popped_within_a_day_is_asked_about(p: Pantry) -> None:
+    """It may never have gone down, and is then processed again or chilled (Nebraska)."""
+    made = f"{p.today.day} {p.today:%b} {p.today.year}"
+    putup.put_up(p, putup.read(p, f"2 pint jars peas, pressure canned, larder, {made}"))
+    code = next(b.code for b in p.stock.batches.values() if b.food.name == "peas")
+    with pytest.raises(BadInput, match="unsealed within a day"):
+        signs.mark(p, code, "lid popped up")
+    assert signs.mark(p, code, "lid popped up, foul smell").verdict is Verdict.DO_NOT_TASTE
+
+
+@pytest.mark.parametrize("why", ["smells off", "fizzing", "lid popped", "green mold inside"])
+def test_what_it_is_discarded_for_in_any_words_makes_the_others_suspect(
+    p: Pantry, why: str
+) -> None:
+    act.discard(p, "2A/1", why=why)
+    assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
+
+
+@pytest.mark.parametrize("why", ["dropped it, broken", "not mouldy, just old", "bubbles"])
+def test_a_reason_that_says_nothing_of_the_others_leaves_them(p: Pantry, why: str) -> None:
+    code = "3A" if why == "bubbles" else "2A"
+    act.discard(p, f"{code}/1", why=why)
+    assert code == "3A" or verdicts(p, code)["2A/2"] is Verdict.SOUND
+
+
 def test_an_unknown_sign_names_near_ones_and_books_nothing(p: Pantry) -> None:
     before = len(p.events)
-    with pytest.raises(BadInput, match="slimy"):
-        signs.mark(p, "3A", "slimy and horrible")
+    with pytest.raises(BadInput, match="horrible"):
+        signs.mark(p, "3A", "horrible")
     assert len(p.events) == before
     assert len(signs.listing("pressure canned")) >= 30
     with pytest.raises(BadInput):

@@ -1,0 +1,124 @@
+"""Which sign of a container a person's words name: what may show on it, and what was meant."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pantry_tui.core.keeping.doubt import RESCUE_DAYS
+from pantry_tui.core.keeping.limits import as_packed
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.said import meant, without_popped, worst_named
+from pantry_tui.core.safety.signs import (
+    STRICTNESS,
+    THROWN,
+    Sign,
+    beside_the_seal,
+    find_sign,
+    near_signs,
+    says_seal_failed,
+    sign_words,
+    signs_for,
+)
+from pantry_tui.core.words import State
+from pantry_tui.errors import BadInput
+from pantry_tui.reference.signs import load_signs
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.pick import last_state
+
+
+def possible(p: Pantry, container: Container) -> list[Sign]:
+    """The signs that can be seen on a container, worst first."""
+    batch = p.stock.batches[container.batch]
+    state = last_state(container)
+    found: dict[str, Sign] = {}
+    for one in (batch, *_parts_of(p, batch)):
+        food = as_packed(one, state is State.OPEN).food
+        opened = state is not State.SEALED or one is not batch
+        found |= {s.id: s for s in signs_for(load_signs(), one.method, food, opened)} | found
+    return list(found.values())
+
+
+def _parts_of(p: Pantry, batch: Batch) -> list[Batch]:
+    """What it was made from, however far back: it may show what they may."""
+    found: dict[str, Batch] = {}
+    waiting = [batch]
+    while waiting:
+        for id_ in map(said.batch_of, waiting.pop().parts):
+            held = p.load(id_)
+            if held is not None and id_ not in found:
+                found[id_] = held[0]
+                waiting.append(held[0])
+    return list(found.values())
+
+
+def sign_named(p: Pantry, container: Container, text: str) -> Sign:
+    """The one sign that the words surely mean. Raises BadInput naming near ones."""
+    known = possible(p, container)
+    sign = find_sign(known, text) or _in_other_words(p, container, known, text)
+    if sign is None:
+        saved = [_SAVED] if "pop" in text.casefold() and _just_made(p, container) else []
+        near = "; ".join([*saved, *(one.words for one in near_signs(known, text))]) or "none"
+        method = p.stock.batches[container.batch].method
+        raise BadInput(
+            f"{text[:60]!r} is no sign known for {method}; near it: {near}. If in doubt, "
+            "do not taste it: discard."
+        )
+    return sign
+
+
+def _in_other_words(
+    p: Pantry, container: Container, known: Sequence[Sign], text: str
+) -> Sign | None:
+    """The worst sign that a person's own words mean, a lid that did not hold among them."""
+    batch = p.stock.batches[container.batch]
+    name, working = f"{batch.food.name} {batch.note}", last_state(container) is State.IN_PROGRESS
+    if _just_made(p, container):
+        text = without_popped(text)  # it may never have gone down, and no gas lifts it
+    lid = sign_of(p, container, said.Reason.SEAL_FAILED) if says_seal_failed(text) else None
+    own = meant(known, beside_the_seal(text) if lid else text, name, working)
+    return min(
+        (one for one in (own, lid) if one is not None),
+        key=lambda one: STRICTNESS.index(one.verdict),
+        default=None,
+    )
+
+
+def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "") -> Sign | None:
+    """The sign that a reason for throwing away stands for, or that a person's words for it name;
+    None where it is none."""
+    if reason is said.Reason.OTHER:
+        known = [one for one in possible(p, container) if one.verdict in THROWN]
+        named = find_sign(known, words) or worst_named(known, words)
+        if named is not None:
+            return named
+        other = _in_other_words(p, container, possible(p, container), words)
+        if other is not None and other.verdict in THROWN and "glass" not in other.hazard:
+            return other  # a jar that was dropped says nothing of the others
+        if not says_seal_failed(words):
+            return None
+        reason = said.Reason.SEAL_FAILED
+    wanted = _SIGNS_OF.get(reason, frozenset())
+    if reason is said.Reason.SEAL_FAILED:
+        fresh = _just_made(p, container)
+        words = _SAVED if fresh else "loose lid found in storage"
+        known = possible(p, container)
+        return next((sign for sign in known if sign.words.startswith(words)), None)
+    suspect = (sign for sign in possible(p, container) if sign.suspect_batch)
+    return next((sign for sign in suspect if sign_words(sign.words) & wanted), None)
+
+
+_SAVED = "unsealed within a day, tested recipe"
+
+
+def _just_made(p: Pantry, container: Container) -> bool:
+    """Whether a jar whose lid did not hold may still be saved."""
+    made = p.stock.batches[container.batch].made
+    return made is not None and (p.today - made).days <= RESCUE_DAYS
+
+
+#: The words of signs that a reason names.
+_SIGNS_OF = {
+    said.Reason.BULGING: frozenset({"swollen", "leaking", "spurt"}),
+    said.Reason.MOULD: frozenset({"mould", "mouldy"}),
+}
