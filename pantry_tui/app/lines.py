@@ -113,9 +113,12 @@ def part_heading(
     shows it or folds it away; `near`: what must be eaten within a week is shown all the same."""
     said = f"{PART_WORDS.get(part.word, part.word.capitalize())} · {part.containers}"
     word = f"{said}. Enter {'shows them' if folded else 'folds them away'}." if folds else said
+    wide = sum(column.width for column in columns)
     if folded:
-        said += " · folded after a week, Enter shows all" if near else " · folded, Enter shows them"
-    room = sum(column.width for column in columns) - len(said) - 2
+        week = " · folded after a week, Enter shows all"
+        fits = near and len(said) + len(week) + 2 <= wide
+        said += week if fits else " · folded, Enter shows them"
+    room = wide - len(said) - 2
     style = DANGER if part.word == "must go" else QUIET_HEAD
     text = f"{said} {'─' * max(room, 0)}"
     return Line(PartKey(part.word), ((text, style),), word=word, whole=True)

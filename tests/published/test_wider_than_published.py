@@ -15,6 +15,7 @@ from datetime import date
 import pytest
 
 from pantry_tui.core.words import Climate, Method
+from pantry_tui.errors import Refused
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.understood import read
@@ -113,7 +114,7 @@ def test_a_part_of_a_crop_is_no_whole_one_and_half_dried_is_not_dry(
     larder: Pantry, line: str
 ) -> None:
     found = putup.read(larder, line)
-    with pytest.raises(Exception, match="may not stand"):
+    with pytest.raises(Refused, match="may not stand"):
         putup.put_up(larder, found)
 
 
@@ -131,3 +132,10 @@ def test_half_dried_food_has_no_figure_in_the_cold() -> None:
     found = keeps(load_tables(), "dried", "half dried tomatoes", climate=Climate.FRIDGE.value)
     assert found["best_by"] is None
     assert "no published figure" in str(found).casefold()
+
+
+@pytest.mark.parametrize("food", ["salsa", "ketchup", "tomato sauce", "asian pears"])
+def test_what_needs_acid_is_not_offered_as_jam(larder: Pantry, food: str) -> None:
+    code = putup.put_up(larder, read(larder, f"2 pint jars {food}, jam, larder")).code
+    batch = next(one for one in larder.stock.batches.values() if one.code == code)
+    assert not larder.judge(larder.containers_of(batch)[0]).usable

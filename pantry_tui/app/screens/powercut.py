@@ -46,8 +46,8 @@ class _Walk:
     def _happened(self, got: str) -> None:
         self.ajar = got == HAPPENED[1]
         title = (
-            "How many hours until now, or from when to when? unknown: it counts since it was last "
-            "read cold."
+            "For how many hours, until now, or from when to when? unknown: it counts since it was "
+            "last read cold."
         )
         example = "6, or 09:00 to 17:30, or unknown"
         self.host.push_screen(TypeLine(title, example, accept=self._read_off), self._hours)

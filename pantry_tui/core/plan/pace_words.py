@@ -3,13 +3,14 @@ pass their best in May"."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
-from math import ceil, floor
+from math import ceil, floor, inf
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.outlook import Ahead
-from pantry_tui.core.plan.pace import Portion, lost_at
+from pantry_tui.core.plan.pace import Pace, Portion, lost_at
 from pantry_tui.core.text import singular
 
 _NUMBERS = (
@@ -106,6 +107,22 @@ def a_week(rate: float, unit: Unit, *, at_most: bool = False) -> str:
     return f"one {unit.one} a week" if weeks <= 1 else f"one {unit.one} every {word(weeks)} weeks"
 
 
+def beyond(parts: Sequence[Portion], pace: Pace, most: float, unit: Unit, today: date) -> str:
+    """That the pace asks for more than the `most` servings a week that the household eats, and what
+    to do with the rest; "" where it can keep up."""
+    if pace.tight is None or pace.needs <= max(most, pace.can) * 1.02:
+        return ""
+    due = [one for one in parts if one.by is not None and one.by <= pace.tight]
+    over = unit.some(lost_at(due, most, today))
+    eaten = f"at most {a_week(most, unit, at_most=True)}" if most > 0 else "none of it"
+    one = over.startswith("one ")
+    keep, passes = ("it", "it passes its") if one else ("them", "they pass their")
+    return (
+        f"more falls due than this household eats ({eaten}): give about {over} away, or keep "
+        f"{keep} in another way, or {passes} date by {dates.say(pace.tight)}"
+    )
+
+
 def pace_in_words(
     name: str,
     parts: list[Portion],
@@ -115,13 +132,17 @@ def pace_in_words(
     today: date,
     passing: str = "pass their date",
     until: str = "",
+    most: float = inf,
 ) -> str:
     """What the pace asks for, in a sentence; `passing` says what happens at the tight date, `until`
-    what it lasts to, where that is not the month of one harvest."""
+    what it lasts to, where that is not the month of one harvest; `most` are the servings a week
+    that the household eats."""
     head, until = name.capitalize(), until or month(harvest, today)
     pace = found.pace
     if pace.servings < 1e-9:
         return f"{head}: none left; the next harvest is in {month(harvest, today)}."
+    if over := beyond(parts, pace, most, unit, today):
+        return f"{head}: {over}."
     if pace.tight is not None and pace.needs > pace.can * 1.02:
         due = [one for one in parts if one.by is not None and one.by <= pace.tight]
         lost = lost_at(due, pace.can, today)
@@ -139,10 +160,14 @@ def pace_in_words(
     return f"{head}: {rate} last{'s' if rate.startswith('one') else ''} to {until}; {slow}."
 
 
-def hoarding(name: str, found: Ahead, unit: Unit, harvest: date, today: date) -> str:
-    """The alarm that there is too much of it, or ""."""
+def hoarding(
+    name: str, found: Ahead, unit: Unit, harvest: date, today: date, over: str = ""
+) -> str:
+    """The alarm that there is too much of it, or ""; `over` as `beyond` says it."""
     head = name.capitalize()
     if found.lost >= unit.alarm:
+        if over:
+            return f"{head}: {over}."
         tight = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
         return (
             f"{head}: eat {a_week(found.pace.needs, unit)}{tight}, or as you eat it now about "

@@ -31,6 +31,7 @@ from pantry_tui.services.rows import PutUp, PutUpReading
 from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, when
 from pantry_tui.services.stock.view import cautions
+from pantry_tui.services.stock.where import where_it_keeps
 
 #: Methods that leave the kitchen still working: they need a hand before they keep.
 WORKING = frozenset(
@@ -102,25 +103,12 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     spoken = speaking(table, packed, reading.method, state, place.climate)
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
     if refused is not None:
+        fit = where_it_keeps(p, reading.method, packed, state)
         raise Refused(
             f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}: "
-            f"{refused.wording}{_elsewhere(p, reading.method, packed, state)}"
+            f"{refused.wording}{f' Say instead: {fit}.' if fit else ''}"
         )
     return batch, state, place, judged, descent
-
-
-def _elsewhere(p: Pantry, method: Method, packed: FoodFacts, state: State) -> str:
-    """Where it may stand: the places of which a publication gives a time for it, in one sentence
-    that begins with a space; "" where there is none."""
-    table = p.book_of_rules.of(method)
-    found = []
-    for id_, path in sorted(p.place_paths().items(), key=lambda one: one[1].lower()):
-        kinds = {
-            rule.kind for rule in speaking(table, packed, method, state, p.places[id_].climate)
-        }
-        if kinds and Kind.REFUSE not in kinds:
-            found.append(path)
-    return f" Say instead: {' or '.join(found[:3])}." if found else ""
 
 
 def _refuse_warm(place: Place, descent: Descent) -> None:

@@ -129,11 +129,13 @@ def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:
     return replace(wanted, a_week=most, source="as you said", known=True)
 
 
-def row(p: Pantry, one: OneFood, ask: Ask) -> FoodAhead:
+def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
     """As it is shown."""
     found, known = one.ahead, one.known
+    most = paces.most_eaten(p, basis.appetite, one.name, one.group, found.pace.tight)
+    over = saying.beyond(one.parts, found.pace, most, one.unit, p.today)
     unwanted = "" if one.eats else saying.unwanted(one.name, found, one.unit)
-    much = unwanted or saying.hoarding(one.name, found, one.unit, one.harvest, p.today)
+    much = unwanted or saying.hoarding(one.name, found, one.unit, one.harvest, p.today, over)
     little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if known else ""
     passing = "pass their date" if found.pace.tight in one.safety else "pass their best"
     again = one.replayed
@@ -154,7 +156,7 @@ def row(p: Pantry, one: OneFood, ask: Ask) -> FoodAhead:
         says=much or little,
         pace_says=unwanted
         or saying.pace_in_words(
-            one.name, one.parts, found, one.unit, one.harvest, p.today, passing
+            one.name, one.parts, found, one.unit, one.harvest, p.today, passing, most=most
         ),
         hoarding=much,
         rationing=little,

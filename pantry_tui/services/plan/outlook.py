@@ -38,7 +38,7 @@ def outlook(
     ask = ask or Ask()
     basis = supposing(p, suppose) if suppose else as_it_is(p)
     foods = foods_of(p, until, basis)
-    plans = {one.name: row(p, one, ask) for one in foods}
+    plans = {one.name: row(p, one, ask, basis) for one in foods}
     shifts = shift(p, foods, plans)
     rows = sorted(plans.values(), key=lambda one: (-one.lost, one.runs_out or date.max, one.food))
     groups = [

@@ -97,10 +97,10 @@ def view(
         notes=(
             *_dropped(p, draft, entries),
             *_at_risk(p, draft, entries),
-            *_still_open(p, found.over),
             *mains_last(appetite(p), found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
+            *_still_open(p, found.over),
         ),
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
@@ -215,15 +215,13 @@ def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
             )
 
 
-def _still_open(p: Pantry, over: Iterable[Candidate]) -> Iterable[str]:
+def _still_open(p: Pantry, over: Sequence[Candidate]) -> Iterable[str]:
     """What should be eaten up by now, as its pace has it: the next of its kind waits for it."""
-    for one in over:
-        name = name_of(p, p.stock.containers[one.container])
-        since = f" since {dates.say(one.since)}" if one.since else ""
-        yield (
-            f"{name} {one.food} is open{since}: once it is eaten up, book it with "
-            f"`use {name} all`, and the next {one.at_table} is opened."
-        )
+    if not over:
+        return
+    names = [name_of(p, p.stock.containers[one.container]) for one in over]
+    foods = ", ".join(f"{name} {one.food}" for name, one in zip(names, over, strict=True))
+    yield f"Open for long: {foods}. Book what is eaten up (`use {names[0]} all`)."
 
 
 def _named_or_counted(p: Pantry, code: str, several: Sequence[Container]) -> str:

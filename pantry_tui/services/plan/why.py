@@ -15,7 +15,7 @@ from pantry_tui.core.plan.menu import Why
 from pantry_tui.core.plan.pace_words import Unit, a_week, month
 from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.paces import paced
+from pantry_tui.services.plan.paces import beyond, paced
 
 
 def reasons(
@@ -57,6 +57,8 @@ def _head(
             return f"For {entry.dish}; it is {much}." if entry.dish else f"It is {much}."
         case _ if judged.best_by is not None and judged.best_by < p.today:
             return f"Past its best since {dates.say(judged.best_by)}; it is {much}."
+        case _ if over := beyond(p, food.name, food.group):
+            return f"{much[:1].upper()}{much[1:]}; {over}."
         case _ if found.tight is not None and found.needs > found.can:
             rate = a_week(found.needs, unit)
             late = f"or some pass their date on {dates.say(found.tight)}"

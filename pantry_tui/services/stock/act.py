@@ -6,8 +6,9 @@ from collections.abc import Callable, Sequence
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.keeping.trouble import NO_FIGURE
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.safety.caution import CAUTION
@@ -35,6 +36,7 @@ from pantry_tui.services.stock.reserve import was_kept
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of, until
 from pantry_tui.services.stock.turn import left_behind
+from pantry_tui.services.stock.where import where_it_keeps
 
 Fits = Callable[[Container], bool]
 
@@ -180,7 +182,21 @@ def ready(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
     taken = [first] if "/" in ref else working
     p.book(said.Ready(batch.id, tuple(c.id for c in taken)), **when(at))
     after = p.judge(p.stock.containers[first.id])
-    return Done(f"Ready: {say_of(p, taken)}. {until(after)}", (), names(p, taken))
+    told = f"Ready: {say_of(p, taken)}. {until(after)}"
+    return Done(told, _move_it(p, first.id, after), names(p, taken))
+
+
+def _move_it(p: Pantry, id_: str, judged: Judgement) -> tuple[str, ...]:
+    """What to do where nothing is published for it in its place and there is a place where
+    something is; nothing where it is in doubt for more than its place."""
+    one = p.stock.containers[id_]
+    batch = p.stock.batches[one.batch]
+    nowhere = bool(judged.reasons) and judged.reasons[0].startswith(NO_FIGURE)
+    if judged.verdict is not Verdict.UNKNOWN or batch.doubt or not nowhere:
+        return ()
+    food = as_packed(batch, opened=False).food
+    fit = where_it_keeps(p, batch.method, food, one.state)
+    return (f"Move it to {fit} now: a figure is published for there.",) if fit else ()
 
 
 def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:

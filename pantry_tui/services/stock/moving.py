@@ -117,7 +117,7 @@ def _there(p: Pantry, container: Container, to: Place, state: State) -> str:
         )
     if after.refused:
         return f"may not stand in {to.name}: {why} It is booked, since it stands there. {CAUTION}"
-    return why if after.verdict is Verdict.UNKNOWN else ""
+    return f"in {to.name}: {why}" if after.verdict is Verdict.UNKNOWN else ""
 
 
 def _turned(taken: Sequence[Container], state: State) -> State | None:

@@ -75,8 +75,8 @@ PLANTS = {
     Method.DRIED: (False, False, False), Method.FREEZE_DRIED: (False, False, False),
     Method.SUGAR: (True, False, True), Method.INFUSION: (False, False, False),
     Method.FLAVOURED_VINEGAR: (False, False, True), Method.RENDERED_FAT: (True, True, True),
-    Method.LACTIC: (False, False, True), Method.VINEGAR_FERMENT: (False, False, True),
-    Method.ALCOHOL_FERMENT: (False, False, True), Method.PASTE: (True, False, True),
+    Method.LACTIC: (False, False, True), Method.VINEGAR_FERMENT: (True, False, True),
+    Method.ALCOHOL_FERMENT: (True, False, True), Method.PASTE: (True, False, True),
     Method.SALTED: (False, False, True),
     Method.BOILING_WATER: (True, False, True), Method.PRESSURE: (True, False, True),
     Method.JAM: (True, False, True), Method.FREEZER_JAM: (True, False, True),
@@ -105,8 +105,16 @@ FERMENTS = [Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Metho
 
 @pytest.mark.parametrize("method", FERMENTS)
 def test_a_ferment_or_a_cure_is_harmless_only_once_it_is_done(method: Method) -> None:
-    assert can_hurt(batch(method), in_progress=True)
-    assert not can_hurt(batch(method))
+    assert can_hurt(batch(method, Group.FRUIT), in_progress=True)
+    assert not can_hurt(batch(method, Group.FRUIT))
+
+
+@pytest.mark.parametrize("method", [Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT])
+def test_what_has_no_sugar_makes_no_alcohol_and_no_vinegar(method: Method) -> None:
+    harmless = {Group.DRINK, Group.SWEET, Group.FRUIT, Group.GRAIN}
+    for group in set(Group) - set(ANIMALS):
+        assert can_hurt(batch(method, group)) is (group not in harmless)
+        assert not can_hurt(batch(method, group, ACID))
 
 
 def test_a_paste_of_what_is_low_in_acid_is_no_acid_ferment() -> None:

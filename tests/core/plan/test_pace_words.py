@@ -14,6 +14,7 @@ from pantry_tui.core.plan.pace_words import (
     SERVINGS,
     Unit,
     a_week,
+    beyond,
     containers,
     hoarding,
     pace_in_words,
@@ -107,3 +108,18 @@ def test_containers_are_counted_in_the_words_of_the_batch() -> None:
     assert containers(2, "box of 12") == "2 boxes of 12"
     assert containers(0, "") == "0 containers"
     assert SERVINGS.some(1) == "one serving"
+
+
+def test_a_pace_that_nobody_can_keep_says_how_much_to_give_away() -> None:
+    # 200 servings in two weeks, and this household eats 14 a week.
+    parts = [Portion(200, by(2))]
+    found = ahead(parts, by(40), TODAY, ceiling=14)
+    said = pace_in_words("beef", parts, found, JARS, by(40), TODAY, most=14)
+    assert said == (
+        "Beef: more falls due than this household eats (at most 3.5 jars a week): give about 43 "
+        "jars away, or keep them in another way, or they pass their date by Tue 8 Dec 2026."
+    )
+    over = beyond(parts, found.pace, 14, JARS, TODAY)
+    assert hoarding("beef", found, JARS, by(40), TODAY, over) == said
+    assert "none of it" in beyond(parts, found.pace, 0, JARS, TODAY)
+    assert beyond(parts, found.pace, 100, JARS, TODAY) == "", "so much can be eaten"

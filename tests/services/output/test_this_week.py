@@ -53,6 +53,9 @@ async def test_what_must_be_eaten_within_a_week_is_not_folded_away(p: Pantry) ->
         assert "folded after a week, Enter shows all" in shown
         assert "garlic in oil" in shown
         assert "plum jam" not in shown
+        await pilot.resize_terminal(40, 20)
+        await pilot.pause()
+        assert "folded, Enter shows them" in painted(pilot)
 
 
 def test_the_door_lists_what_must_be_eaten_within_a_week(p: Pantry) -> None:

@@ -8,8 +8,11 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.words import Group
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import paces
+from pantry_tui.services.plan.appetite import appetite, set_table
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.stock import act, places
 
@@ -59,3 +62,11 @@ def test_the_appetite_is_learned_from_eight_weeks_of_use(p: Pantry) -> None:
 def test_what_is_unfit_is_no_supply(p: Pantry) -> None:
     up(p, "2 jars garlic, in oil, fridge, 2026-10-01")
     assert outlook(p).foods == ()
+
+
+def test_a_pace_heeds_that_nobody_is_at_home(p: Pantry) -> None:
+    usual = paces.most_eaten(p, appetite(p), "beef", Group.MEAT, TODAY + timedelta(days=13))
+    assert usual == 14, "a main a day for two"
+    set_table(p, 0, TODAY, TODAY + timedelta(days=6))
+    away = paces.most_eaten(p, appetite(p), "beef", Group.MEAT, TODAY + timedelta(days=13))
+    assert away == pytest.approx(usual / 2)
