@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.cases import Said
-from pantry_tui.core.keeping.harm import SOLD_DRY, can_hurt, kept_as
+from pantry_tui.core.keeping.harm import SOLD_DRY, can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.sold import SOLD, Sold, is_tin, sold
@@ -81,6 +81,8 @@ class Shop:
     def _shelf(self, said: Said, warm: bool) -> bool:
         """A shut pack on a shelf is safe while it is whole: how good it is, is all that is
         published (USDA FSIS, Shelf-Stable Food Safety)."""
+        if is_vacuum_packed(self.batch) and not is_tin(self.batch):
+            return False  # low in acid and without air: no figure for a loose pack speaks of it
         return self.sold is Sold.SHELF and (said.covered or (warm and said.wide is not None))
 
     def opened_days(self, state: State, said: Said) -> Iterator[Rule]:
