@@ -169,18 +169,27 @@ def _running(s: Span) -> list[tuple[str, int]]:
     return [*mine, ("sealed", s.made)] if s.state == "open" else mine
 
 
-def _shop_method(p: PutUp, state: str) -> str:
-    """A pack from a shop that has no date, or was opened, has the days of food of its kind: the
-    Cold Food Storage Chart is written for shop food, shut from the purchase and opened."""
-    if p.method != "bought in" or not (state == "open" or (state == "sealed" and not p.printed)):
-        return p.method
-    if p.food.group == "meal" or p.food.classes & {"cooked", "stock"}:
-        return "cooked meal"
-    return "fresh" if p.food.group in ("meat", "fish", "egg", "dairy") else p.method
+def _said(p: PutUp, s: Span, state: str) -> papers.Said:
+    """What the papers say of it. A pack from a shop that has no date, or was opened, has the days
+    of food of its kind: the Cold Food Storage Chart is written for shop food, shut from the
+    purchase and opened. On a shelf only a row that gives a shut pack its days there speaks for it,
+    whether or not there is air in the pack."""
+    own = papers.said(p.method, p.food, s.vacuum, state, s.climate)
+    animal = p.food.group in ("meat", "fish", "egg", "dairy")
+    if p.method != "bought in" or (state == "sealed" and p.printed):
+        return own
+    cooked = p.food.group == "meal" or "stock" in p.food.classes
+    kind = "cooked meal" if cooked else "fresh" if animal else p.method
+    if state == "open" or (state == "sealed" and s.climate == "fridge"):
+        return papers.said(kind, p.food, s.vacuum, state, s.climate)
+    if state == "sealed" and animal:
+        shelf = papers.said("fresh", p.food, False, state, s.climate)
+        return own if shelf.life is None else shelf
+    return own
 
 
 def _life_in(p: PutUp, s: Span, state: str) -> papers.Life | None:
-    says = papers.said(_shop_method(p, state), p.food, s.vacuum, state, s.climate)
+    says = _said(p, s, state)
     life = says.life
     if life is None and state == "thawed" and not says.refused:
         # lax: no row for thawed food, so the row of the closed one goes on.
@@ -290,7 +299,7 @@ def _standing(p: PutUp, s: Span) -> str:
     if s.frozen and s.climate == "fridge":
         return "covered"
     states = ["sealed", s.state] if s.frozen else [s.state]
-    says = [papers.said(_shop_method(p, x), p.food, s.vacuum, x, s.climate) for x in states]
+    says = [_said(p, s, x) for x in states]
     if any(x.refused for x in says):
         return "refused"
     # opening never lengthens: where the closed one is refused, so is the open one

@@ -30,7 +30,8 @@ class Shop:
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
         seen = (SOLD, "shelf") in batch.process or is_tin(batch) or batch.food.name in SOLD_DRY
-        self._perhaps_chilled = batch.food.group in _GREENS and not seen
+        perhaps = batch.food.group in _GREENS or "rice" in batch.food.classes
+        self._perhaps_chilled = perhaps and not seen
         bought = self.sold is not Sold.OWN
         self._keeps_out = bought and keeps_without_cold(batch.food, batch.method, book.cuts())
 
@@ -45,7 +46,8 @@ class Shop:
     def held_cold(self, span: Span, state: State) -> bool:
         """Whether warmth counts against it there: what is kept cold, and what is opened."""
         if self.sold is Sold.SHELF and state is State.SEALED:
-            # A bag of carrots may be of cut ones, and a jar of beets one that was sold cold.
+            # A bag of carrots may be of cut ones, a jar of beets one that was sold cold, and rice
+            # in a refrigerator cooked.
             return span.climate.is_cold and self._perhaps_chilled
         opened = self.sold is not Sold.OWN and self.hurts and state is not State.SEALED
         return span.climate.is_cold or self.sold is Sold.COLD or opened
@@ -64,7 +66,7 @@ class Shop:
         """Whether anything stands for it, in a state and place of its life."""
         shut, warm = state is State.SEALED, not span.climate.is_cold
         if shut and warm and self.sold is not Sold.SHELF:
-            return days_cover(said.safety, self.batch.food)
+            return False  # nobody said that it stood on a shelf
         printed = shut and self.batch.printed is not None
         if not self.hurts:
             shelf = shut and warm and said.wide is not None
