@@ -94,7 +94,7 @@ async def test_a_backup_and_lists_are_written_from_the_app(p: Pantry, tmp_path: 
         assert "events to" in said(pilot)
         await pilot.press("f12", "5", "1")
         await typed(pilot, str(tmp_path / "stock.csv"))
-        assert "1 rows to" in said(pilot)
+        assert "1 row to" in said(pilot)
     assert "peaches" in (tmp_path / "stock.csv").read_text(encoding="utf-8")
 
 

@@ -170,10 +170,13 @@ def _running(s: Span) -> list[tuple[str, int]]:
 
 
 def _shop_method(p: PutUp, state: str) -> str:
-    """An opened pack from a shop has the days of food of its kind: the Cold Food Storage Chart is
-    written for shop food, shut and opened."""
-    animal = p.food.group in ("meat", "fish", "egg", "dairy")
-    return "fresh" if p.method == "bought in" and state == "open" and animal else p.method
+    """A pack from a shop that has no date, or was opened, has the days of food of its kind: the
+    Cold Food Storage Chart is written for shop food, shut from the purchase and opened."""
+    if p.method != "bought in" or not (state == "open" or (state == "sealed" and not p.printed)):
+        return p.method
+    if p.food.group == "meal" or p.food.classes & {"cooked", "stock"}:
+        return "cooked meal"
+    return "fresh" if p.food.group in ("meat", "fish", "egg", "dairy") else p.method
 
 
 def _life_in(p: PutUp, s: Span, state: str) -> papers.Life | None:

@@ -6,14 +6,17 @@ from collections.abc import Iterator, Sequence
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.cases import Said
-from pantry_tui.core.keeping.harm import can_hurt, kept_as
+from pantry_tui.core.keeping.harm import SOLD_DRY, can_hurt, is_vacuum_packed, kept_as
 from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
 from pantry_tui.core.keeping.rules import Rule, Rulebook
-from pantry_tui.core.keeping.sold import Sold, sold
+from pantry_tui.core.keeping.sold import SOLD, Sold, is_tin, sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.outage import keeps_without_cold
-from pantry_tui.core.words import Climate, Kind, Method, State
+from pantry_tui.core.words import Climate, Group, Kind, Method, State
+
+#: The power-cut table throws them away as they are sold, since some are cut.
+_GREENS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
 
 
 class Shop:
@@ -26,6 +29,8 @@ class Shop:
         if self.sold is Sold.SHELF and self.method in (Method.FRESH, Method.MEAL):
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
+        seen = (SOLD, "shelf") in batch.process or is_tin(batch) or batch.food.name in SOLD_DRY
+        self._perhaps_chilled = batch.food.group in _GREENS and not seen
         bought = self.sold is not Sold.OWN
         self._keeps_out = bought and keeps_without_cold(batch.food, batch.method, book.cuts())
 
@@ -40,7 +45,8 @@ class Shop:
     def held_cold(self, span: Span, state: State) -> bool:
         """Whether warmth counts against it there: what is kept cold, and what is opened."""
         if self.sold is Sold.SHELF and state is State.SEALED:
-            return False
+            # A bag of carrots may be of cut ones, and a jar of beets one that was sold cold.
+            return span.climate.is_cold and self._perhaps_chilled
         opened = self.sold is not Sold.OWN and self.hurts and state is not State.SEALED
         return span.climate.is_cold or self.sold is Sold.COLD or opened
 
@@ -75,6 +81,8 @@ class Shop:
     def _shelf(self, said: Said, warm: bool) -> bool:
         """A shut pack on a shelf is safe while it is whole: how good it is, is all that is
         published (USDA FSIS, Shelf-Stable Food Safety)."""
+        if is_vacuum_packed(self.batch) and not is_tin(self.batch):
+            return False  # low in acid and without air: no figure for a loose pack speaks of it
         return self.sold is Sold.SHELF and (said.covered or (warm and said.wide is not None))
 
     def opened_days(self, state: State, said: Said) -> Iterator[Rule]:

@@ -30,7 +30,7 @@ from pantry_tui.core.words import Group
 #: A good year bears so many times what is expected; no stock is kept back that would be in its way.
 GOOD_YEAR = 1.5
 #: A week always gets this part of what a year's stores give a week: going hungry now saves nothing.
-LEAST = 0.6
+LEAST = 0.5
 #: A group of which more than this part of a year's harvest was lost has no share. Our own choice.
 STAND_BACK = 0.03
 #: A year's stores are what stands, and what comes within so many weeks.

@@ -60,8 +60,9 @@ def test_a_rate_is_what_dates_need_or_the_harvest_allows_and_never_above_the_cei
     assert rates(many, TWO, START, harvest) == {"peas": 6.0}
 
 
-def test_the_share_is_what_lasts_to_the_harvest_and_never_below_three_fifths_of_a_year_s() -> None:
+def test_the_share_is_what_lasts_to_the_harvest_and_never_below_half_of_a_year_s() -> None:
     harvest = [Harvest("vegetable", 10, 100.0)]
+    assert LEAST == 0.5
     assert shares({"vegetable": 80.0}, harvest) == {"vegetable": 8.0}
     assert shares({"vegetable": 4.0}, harvest) == {"vegetable": pytest.approx(LEAST * 104 / 52)}
     # Half the time away is half the weeks to last.

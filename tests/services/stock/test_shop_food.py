@@ -10,7 +10,7 @@ from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.words import Method, Verdict
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import act
+from pantry_tui.services.stock import act, readings
 
 UNKNOWN, SOUND, SOON, DISCARD = (
     Verdict.UNKNOWN, Verdict.SOUND, Verdict.EAT_SOON, Verdict.DISCARD
@@ -85,6 +85,27 @@ def test_a_shelf_is_not_believed_of_raw_meat(larder: Pantry) -> None:
 )  # fmt: skip
 def test_what_stands_on_a_shelf_without_a_date(larder: Pantry, line: str, verdict: Verdict) -> None:
     assert judged(larder, f"{line}, bought in, larder").verdict is verdict
+
+
+@pytest.mark.parametrize(
+    ("line", "verdict"),
+    [
+        # The table of power cuts throws bought greens away: some are cut, and some jars are sold
+        # cold. A tin, dry beans and what a person saw on a shelf are not meant.
+        ("1 bag carrots", DISCARD), ("1 jar roasted peppers", DISCARD),
+        ("1 tin snap beans", SOUND), ("1 bag chickpeas", SOUND),
+        ("1 jar roasted peppers, sold=shelf", SOUND),
+    ],
+)  # fmt: skip
+def test_bought_greens_in_a_refrigerator_that_was_warm(
+    larder: Pantry, line: str, verdict: Verdict
+) -> None:
+    by = larder.today + timedelta(10)
+    code = put_up(larder, read(larder, f"{line}, bought in, fridge, yesterday, printed={by}")).code
+    readings.read(larder, "fridge", 38, since=readings.read_since("20h"))
+    readings.read(larder, "fridge", 60, since=readings.read_since("3h"))
+    batch = next(one for one in larder.stock.batches.values() if one.code == code)
+    assert larder.judge(larder.containers_of(batch)[0]).verdict is verdict
 
 
 @pytest.mark.parametrize(
