@@ -13,6 +13,7 @@ import re
 
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.prepared import hurts_cut, is_cut, is_half_dried
 from pantry_tui.core.words import Group, Method
 
@@ -37,6 +38,9 @@ _BY_ITS_ACID = frozenset(
         Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE, Method.FROZEN,
     }
 )  # fmt: skip
+_PICKLED = frozenset({Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE})
+#: Fruit or vegetables that were made into something.
+_MADE = "dish"
 _RAW = frozenset({Method.CELLAR, Method.FRESH})
 CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN})
 #: Dry as they are bought: classes of food that keep by having no water.
@@ -102,6 +106,13 @@ def _by_what_it_is(food: FoodFacts) -> bool:
     )
 
 
+def _is_jam(food: FoodFacts) -> bool:
+    """Whether a jam is made of it, so that a recipe may stand for it: of fruit, or a jam itself. Of
+    wine, chutney or pie filling put up as one nobody knows what is in it."""
+    crop = food.group in CROPS and _MADE not in food.classes and ACID_ADDED not in food.classes
+    return crop or "jam" in food.classes or food.name == "freezer jams"
+
+
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     """Whether eating it on a guess could hurt; `in_progress` while it ferments or cures."""
     food, method = batch.food, batch.method
@@ -109,13 +120,15 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return True
     low_acid = not food.is_acid
     if method in _DRY:
-        return low_acid and is_half_dried(batch)
+        return is_half_dried(batch)
     if method is Method.SUGAR:
         return low_acid and food.group not in _SUGARED and "sugar" not in food.classes
     if low_acid and is_vacuum_packed(batch):
         return True
     if method is Method.FLAVOURED_VINEGAR:
-        return False
+        # Crops lie in the vinegar; a sauce or another dish is as sour as whoever made it did.
+        made = food.group not in CROPS or _MADE in food.classes
+        return made and (low_acid or ACID_ADDED in food.classes)
     if method in _FERMENTED:
         worked = method not in _OF_SUGAR or food.group in _WORKED or not low_acid
         return in_progress or not worked
@@ -125,8 +138,11 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         # Fat is on neither list; plants cooked in it are in oil.
         return True
     if method in (Method.JAM, Method.FREEZER_JAM):
-        # No jam recipe was tested for it: nobody knows that the acid it needs was added.
-        return low_acid or "acid-added" in food.classes
+        return low_acid or not _is_jam(food)
+    if method in _PICKLED:
+        # A sauce that is called a pickle: nobody knows that the acid it needs was added.
+        dish = food.group is Group.RELISH or _MADE in food.classes
+        return low_acid or (dish and ACID_ADDED in food.classes and "pickle" not in food.classes)
     if method in _BY_ITS_ACID:
         return low_acid
     if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
