@@ -16,7 +16,7 @@ from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
-from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut
+from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
@@ -161,12 +161,15 @@ def still_to_come(container: Container, places: Mapping[str, Place], now: When) 
 
 def cut_off(batch: Batch, container: Container) -> bool:
     """Whether a part of one raw crop was drawn, so that what is left of it is no whole one. Of a
-    weight nobody knows whether it was taken in whole ones."""
+    weight nobody knows whether it was taken in whole ones, but for what is large and stands in no
+    sack or crate."""
     left = container.left
     raw = batch.method in (Method.CELLAR, Method.FRESH, Method.BOUGHT)
     if left is None or not raw or batch.food.group not in CROPS or is_cut(batch):
         return False
-    return not left.unit and left.number.denominator != 1
+    if left.unit:
+        return container.begun and is_large(batch.food) and not batch.size
+    return left.number.denominator != 1
 
 
 def cut_hurts(batch: Batch, spans: Sequence[Span]) -> bool:

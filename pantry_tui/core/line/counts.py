@@ -151,6 +151,8 @@ def _counted(line: Line, i: int, found: Found) -> int:
         value = None if number.value is None else number.value * pieces
         found.numbers.append(Said(at + 1, value))
         found.pieces += 1
+        if one(line.word(at)) in ("piece", "pc"):
+            found.piece = "piece"
         return _each_after(line, at + 1, found)
     return i
 

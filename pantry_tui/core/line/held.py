@@ -31,6 +31,8 @@ class Held:
     pieces: bool = False
     inner: str = ""  # " of 5" behind packs
     part: str = ""  # the half of "half a pumpkin"
+    piece: str = ""  # the piece of "a piece of pumpkin"
+    vacuum: bool = False  # "2 vacuum packs"
     asks: list[tuple[str, str, tuple[str, ...], str]] = field(default_factory=list)
 
 
@@ -42,6 +44,7 @@ class Found:
     behind: bool = False  # the first of them stands behind a vessel
     labels: list[str] = field(default_factory=list)  # sizes by a maker's number
     parts: list[str] = field(default_factory=list)  # "half a lamb"
+    piece: str = ""  # "2 pieces"
     uncounted: bool = False  # "pints", and no number
     many: str = ""  # "12 lb bags", and no number of bags
     jars: list[tuple[Said, Measured]] = field(default_factory=list)  # "7 pints"
@@ -65,6 +68,7 @@ def settle(found: Found, units: str) -> Held:
     if "jar" in vessels and any(name.endswith(" jar") for name in vessels):
         vessels.remove("jar")  # said twice: "Fowlers no. 27 jars"
     typed = " ".join(said for _, said in found.vessels)
+    held.vacuum = re.search(r"(?i)\bvac(uum)?\b", typed) is not None
     if len(vessels) > 1:
         held.asks.append(
             ("vessel", typed, tuple(vessels), "It stands in one kind of vessel: say which.")
@@ -82,7 +86,7 @@ def settle(found: Found, units: str) -> Held:
     _size(found, held)
     for label in found.labels:
         held.asks.append(("size", label, (), f"{label} is a maker's size: say how much it holds."))
-    held.part = next(iter(found.parts), "")
+    held.part, held.piece = next(iter(found.parts), ""), found.piece
     for part in found.parts if not (held.amount or held.size) else ():
         why = f"How much does the {part} weigh? Give a weight."
         held.asks.append(("contents", part, (), why))

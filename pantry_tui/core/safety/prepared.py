@@ -52,6 +52,12 @@ def is_half_dried(batch: Batch) -> bool:
     return batch.method is Method.DRIED and HALF_DRIED in dict(batch.process).get(PREPARED, "")
 
 
+def is_large(food: FoodFacts | None) -> bool:
+    """Whether it is a crop of which one is cut for several meals: a piece of it, or what a weight
+    was drawn from, is no whole one."""
+    return food is not None and "large" in food.classes
+
+
 def hurts_cut(food: FoodFacts) -> bool:
     """Whether it can hurt once it is cut."""
     melon = "melon" in food.name or food.name == "cantaloupes"

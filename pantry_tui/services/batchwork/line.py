@@ -18,7 +18,7 @@ from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
-from pantry_tui.core.safety.prepared import PREPARED
+from pantry_tui.core.safety.prepared import PREPARED, is_large
 from pantry_tui.core.words import Climate, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
@@ -191,8 +191,11 @@ def _reading(
     note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
     if held.amount:
         pairs.setdefault("amount", held.amount)
-    if held.part and is_raw_crop(food.facts, method):
-        pairs.setdefault(PREPARED, held.part)
+    if held.vacuum:
+        pairs.setdefault("vacuum", "yes")
+    part = held.part or (held.piece if is_large(food.facts) else "")
+    if part and is_raw_crop(food.facts, method):
+        pairs.setdefault(PREPARED, part)
     group, acidity = pairs.pop("group", ""), pairs.pop("acidity", "")
     if not group and food.facts is not None and not food.facts.known:
         group, acidity = food.facts.group.value, food.facts.acidity.value

@@ -150,7 +150,10 @@ def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw:
     """Thaw the oldest container that stands in a freezer, in the fridge unless `how` says else."""
     still(p, ref, saw)
     if how not in THAWED_IN:
-        raise BadInput(f"{how!r} is no way to thaw: one of {', '.join(THAWED_IN)}.")
+        raise BadInput(
+            f"{how!r} is no safe way to thaw: one of {', '.join(THAWED_IN)}. What thawed "
+            "in the warm is booked as a move to that place."
+        )
 
     def frozen(c: Container) -> bool:
         return p.places[c.place].climate is Climate.FREEZER

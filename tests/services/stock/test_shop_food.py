@@ -8,6 +8,7 @@ import pytest
 
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.words import Method, Verdict
+from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, readings
@@ -188,3 +189,43 @@ def test_whole_ones_that_are_left_are_whole(larder: Pantry) -> None:
     whole = judged(larder, "3 cabbages, cellar-stored, larder")
     left = drawn(larder, "3 cabbages, cellar-stored, larder", "1")
     assert (left.verdict, left.best_by) == (whole.verdict, whole.best_by)
+
+
+@pytest.mark.parametrize(
+    ("line", "much", "usable"),
+    [
+        ("1 10 lb pumpkin, cellar-stored, larder", "3 lb", False),
+        ("1 4 lb cabbage, fresh, larder", "1 lb", False),
+        ("20 lb carrots, cellar-stored, larder", "3 lb", True),
+        ("1 40-lb crate pumpkins, cellar-stored, larder", "8 lb", True),
+    ],
+)
+def test_what_is_left_by_weight_of_a_large_crop_is_cut(
+    larder: Pantry, line: str, much: str, usable: bool
+) -> None:
+    assert drawn(larder, line, much).usable is usable
+
+
+@pytest.mark.parametrize(
+    ("line", "stands"),
+    [
+        ("1 piece of pumpkin, cellar-stored, larder", False),
+        ("2 pieces of watermelon, fresh, larder", False),
+        ("1 pumpkin, cellar-stored, larder", True),
+        ("6 pieces of ginger, cellar-stored, larder", True),
+    ],
+)
+def test_a_piece_of_a_large_crop_is_cut(larder: Pantry, line: str, stands: bool) -> None:
+    found = read(larder, line)
+    if stands:
+        assert put_up(larder, found).code
+    else:
+        with pytest.raises(Refused, match="may not stand"):
+            put_up(larder, found)
+
+
+def test_eggs_without_air_have_no_weeks_of_eggs_in_their_shells(larder: Pantry) -> None:
+    """Cold Food Storage Chart: three to five weeks, in the shell."""
+    found = judged(larder, "2 vacuum packs eggs, fresh, fridge")
+    assert read(larder, "2 vacuum bags mushrooms, fresh, fridge").process == (("vacuum", "yes"),)
+    assert (found.discard_after, found.usable) == (None, False)
