@@ -16,7 +16,7 @@ _ESTIMATED = {
     Group.MEAL: 4.0,
 }
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
-#: Pulses of the garden: ripe and dry they serve as grain does, 8 a pound and not 3. Estimate: common
+#: Ripe and dry, pulses of the garden serve as grain does, 8 a pound and not 3. Estimate: common
 #: practice, no source. The first are dry also where they were bought.
 _PULSE = 8 / 3
 _ALWAYS_DRY = frozenset({"dry beans", "chickpeas", "bambara nuts"})
