@@ -96,7 +96,8 @@ def plot(one: FoodAhead, today: date, width: int, height: int) -> list[str]:
         )
         lines.append(f"{scale:>{label - 1}} {bar}".rstrip())
     if any("─" in line for line in lines):
-        lines[0] = clip(f"{lines[0]}  ─ so much is needed to the harvest", width)
+        end = "to the harvest" if one.harvest else "for a year"
+        lines[0] = clip(f"{lines[0]}  ─ so much is needed {end}", width)
     return [*lines, _axis(one, today, label, across, len(one.supply))]
 
 
@@ -115,10 +116,11 @@ def _block(full: float, need: float = 0) -> str:
 
 
 def _axis(one: FoodAhead, today: date, label: int, across: int, weeks: int) -> str:
-    """ "now  Jan  Feb  Mar ... harvest in July", each month where it begins; of a group, the end
-    of the time looked at."""
+    """ "now  Jan  Feb  Mar ... harvest in July", each month where it begins; of a group, and of
+    what has no harvest, the end of the time looked at."""
     far = today + timedelta(weeks=weeks)
-    end = f"harvest in {month(one.harvest, today)}" if one.container else month(far, today)
+    crop = one.harvest if one.container else None
+    end = f"harvest in {month(crop, today)}" if crop else month(far, today)
     line = "now "
     first = today.replace(day=1)
     for number in range(1, 24):

@@ -51,7 +51,7 @@ def year_rows(foods: Sequence[FoodAhead], today: date, width: int) -> list[Row]:
 def _cells(one: FoodAhead, today: date, across: int) -> list[Span]:
     """What is left in the weeks of each cell."""
     weeks = (one.servings, *one.supply)
-    post = _at(one.harvest, today, across) if one.container else -1
+    post = _at(one.harvest, today, across) if one.container and one.harvest else -1
     found = []
     for cell in range(across):
         week = cell * WEEKS // across

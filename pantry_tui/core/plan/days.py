@@ -168,12 +168,16 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
 
         days = _days(one, table, {pick.day for pick in picks})
         days = [day for day in days if while_open(food, day, drawn[food.container])]
+        if food.a_head < 1 and not _must(one):  # a small one, once a day
+            days = [day for day in days if not laid.of[day, food.food]]
+            if not days:
+                continue
         if not days:
             missed.append(food)
             continue
         day = min(days, key=full)
         if food.bulk:  # a meal for those who sit there
-            heads = float(table.appetite.sit(day))
+            heads = table.appetite.sit(day) * food.a_head
             meal = min(left[food.container], heads)
             if meal <= _CRUMB or (drawn[food.container] and meal < heads / 2 and not _must(one)):
                 continue  # so little is no dish; it stays in its crate

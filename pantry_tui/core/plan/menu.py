@@ -31,6 +31,7 @@ class Candidate(NamedTuple):
 
     `opened` answers how many days it keeps once open or fully thawed, None where nothing is
     published, below 0 where it may not be eaten then; only what may be taken is asked about.
+    `a_head` are the servings that a meal out of it takes a head.
     `ready` is the day from which it may be eaten: what is thawing already has one. A container of
     a `bulk` is taken from by the portion; with `open_days` the first draw opens it. `since` is the
     day on which what is open was opened.
@@ -49,6 +50,7 @@ class Candidate(NamedTuple):
     ready: date | None = None
     role: Role | None = None
     since: date | None = None
+    a_head: float = 1.0
     opened: Callable[[], int | None] = UNPUBLISHED
 
     @property

@@ -133,14 +133,16 @@ def pace_in_words(
     passing: str = "pass their date",
     until: str = "",
     most: float = inf,
+    comes: bool = True,
 ) -> str:
     """What the pace asks for, in a sentence; `passing` says what happens at the tight date, `until`
     what it lasts to, where that is not the month of one harvest; `most` are the servings a week
-    that the household eats."""
+    that the household eats; without `comes` the day `harvest` brings none of it."""
     head, until = name.capitalize(), until or month(harvest, today)
     pace = found.pace
     if pace.servings < 1e-9:
-        return f"{head}: none left; the next harvest is in {month(harvest, today)}."
+        again = f"; the next harvest is in {month(harvest, today)}" if comes else ""
+        return f"{head}: none left{again}."
     if over := beyond(parts, pace, most, unit, today):
         return f"{head}: {over}."
     if pace.tight is not None and pace.needs > pace.can * 1.02:
@@ -155,15 +157,17 @@ def pace_in_words(
         )
     slow = "nothing hurries" if pace.tight is None else "nothing passes its date that way"
     if pace.servings < 1.5 * unit.servings:
-        return f"{head}: {unit.some(pace.servings)} must last to {until}; {slow}."
+        must = f" must last to {until}" if comes else ""
+        return f"{head}: {unit.some(pace.servings)}{must}; {slow}."
     rate = a_week(pace.can, unit, at_most=True)
     return f"{head}: {rate} last{'s' if rate.startswith('one') else ''} to {until}; {slow}."
 
 
 def hoarding(
-    name: str, found: Ahead, unit: Unit, harvest: date, today: date, over: str = ""
+    name: str, found: Ahead, unit: Unit, harvest: date | None, today: date, over: str = ""
 ) -> str:
-    """The alarm that there is too much of it, or ""; `over` as `beyond` says it."""
+    """The alarm that there is too much of it, or ""; `over` as `beyond` says it. What has no
+    harvest may lie as long as it keeps."""
     head = name.capitalize()
     if found.lost >= unit.alarm:
         if over:
@@ -173,7 +177,7 @@ def hoarding(
             f"{head}: eat {a_week(found.pace.needs, unit)}{tight}, or as you eat it now about "
             f"{unit.some(found.lost)} pass their date."
         )
-    if found.left >= unit.alarm:
+    if found.left >= unit.alarm and harvest is not None:
         return (
             f"{head}: about {unit.some(found.left)} left over at the harvest in "
             f"{month(harvest, today)}."

@@ -37,16 +37,26 @@ def role_of(group: Group) -> Role:
     return _OF_GROUP.get(group, Role.INGREDIENT)
 
 
-#: Nobody cooks by the row of a table: what is called an ingredient, and a snack of fruit, is a dish
-#: by itself where its group is. Common practice, no source.
-_BY_GROUP = frozenset({Group.VEGETABLE, Group.FRUIT})
+#: Of what flavours a pot and is stored by the sack (onions) a day takes no more than so much a
+#: head. Common practice, no source.
+SMALL = 0.5
+_SMALL_SIDE = "small side"
 
 
-def role_said(said: str, group: Group) -> Role:
-    """The role of a food whose row says "main", "snack" or nothing."""
+def role_said(said: str, group: Group, *, drawn: bool = True) -> Role:
+    """The role of a food whose row says "main", "snack" or nothing. A "small side" is one where it
+    is `drawn` by the meal; a string of onions or a jar of dried ones only seasons."""
     if said == "seasoning" and group is Group.RELISH:
         return Role.RELISH  # pesto and mustard are opened beside the days
-    if said in ("", "ingredient", "snack"):
-        plain = not said or group in _BY_GROUP
-        return role_of(group) if plain else Role.INGREDIENT
-    return Role(said)
+    if said == _SMALL_SIDE:
+        return Role.SIDE if drawn else Role.SEASONING
+    if said == "snack" and group is Group.FRUIT:
+        return Role.FRUIT  # dried fruit is eaten as fruit
+    if said in ("ingredient", "snack"):
+        return Role.INGREDIENT
+    return Role(said) if said else role_of(group)
+
+
+def a_head(said: str) -> float:
+    """The part of a serving that a meal takes a head."""
+    return SMALL if said == _SMALL_SIDE else 1.0

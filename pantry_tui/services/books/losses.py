@@ -50,7 +50,7 @@ def _made(p: Pantry, since: date | None) -> dict[tuple[str, str], float]:
     for batch in past(p).values():
         for came, _, _, ended, _ in batch.kept:
             if since is None or ended is None or ended >= since:
-                much = servings(batch.food, batch.group, came.held)
+                much = servings(batch.food, batch.group, batch.method, came.held)
                 found[batch.food, batch.method.value] += much
     return found
 

@@ -18,7 +18,8 @@ class Way(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class FoodAhead:
-    """A food (or group, or the household) to its next harvest; servings and servings a week.
+    """A food (or group, or the household) to its next harvest, or for a year where it has none;
+    servings and servings a week.
 
     `put_up` is in containers of the usual size (`container`), None where nobody knows yet; `pounds`
     of fresh `crop` for them where a yield is known. `supply` is what is left at each week's end.
@@ -32,7 +33,7 @@ class FoodAhead:
     pace_need: float
     pace_can: float
     rate: float
-    harvest: date
+    harvest: date | None
     runs_out: date | None
     lost: float
     left: float

@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
-from pantry_tui.core.plan.roles import role_said
+from pantry_tui.core.plan import roles
 from pantry_tui.core.words import Group, Role
 from pantry_tui.services.pantry import Pantry
 
 
-def role_at_table(p: Pantry, food: str, group: Group) -> Role:
-    """By its row in the table; what is in none is what its group usually is."""
-    known: dict[tuple[str, Group], Role] = p.once("roles", dict)
-    if (food, group) not in known:
-        row = p.tables.index.named(food)
-        known[food, group] = role_said(row.role if row is not None else "", group)
-    return known[food, group]
+def role_at_table(p: Pantry, food: str, group: Group, *, drawn: bool = True) -> Role:
+    """By its row in the table; what is in none is what its group usually is. `drawn`: a meal takes
+    a portion of it and not the whole."""
+    known: dict[tuple[str, Group, bool], Role] = p.once("roles", dict)
+    if (food, group, drawn) not in known:
+        known[food, group, drawn] = roles.role_said(_said(p, food), group, drawn=drawn)
+    return known[food, group, drawn]
+
+
+def a_head(p: Pantry, food: str) -> float:
+    """The servings that a meal out of bulk takes a head."""
+    return roles.a_head(_said(p, food))
+
+
+def _said(p: Pantry, food: str) -> str:
+    row = p.tables.index.named(food)
+    return row.role if row is not None else ""

@@ -21,7 +21,7 @@ from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.at_table import role_at_table
+from pantry_tui.services.plan.at_table import a_head, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
@@ -111,12 +111,12 @@ def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Membe
         "",
         food=batch.food,
         group=batch.group,
-        servings=holds(p)(batch.food, batch.group, whole),
+        servings=holds(p)(batch.food, batch.group, batch.method, whole),
         last=_wanted_by(one, p.today),
         safe_until=one.discard_after,
         frozen=frozen,
         thaw_days=thaws,
-        role=role_at_table(p, batch.food, batch.group),
+        role=role_at_table(p, batch.food, batch.group, drawn=False),
     )
     return [_Member(number, batch.id_of(number), alike, thaws) for number in numbers]
 
@@ -148,6 +148,8 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     frozen = p.stock.places[container.place].climate is Climate.FREEZER
     held = [amount for amount in (container.first, container.left) if amount is not None]
     thaws = _thaw_days(batch.food.group, batch.size, *held) if frozen else 0
+    # A lump that has to thaw is thawed whole.
+    bulk = container.bulk and not (thaws and container.vessel is Vessel.CLOSED)
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
     drawn = container.bulk and container.vessel is not Vessel.CLOSED
     opens = not begun and (thaws > 0 or not drawn)
@@ -161,11 +163,11 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         safe_until=one.discard_after,
         frozen=frozen,
         thaw_days=thaws,
-        # A lump that has to thaw is thawed whole.
-        bulk=container.bulk and not (thaws and container.vessel is Vessel.CLOSED),
+        bulk=bulk,
         ready=_thawed_by(p, container),
-        role=role_at_table(p, batch.food.name, batch.food.group),
+        role=role_at_table(p, batch.food.name, batch.food.group, drawn=bulk),
         since=_opened_on(container) if begun else None,
+        a_head=a_head(p, batch.food.name),
     )
     return _Member(container.number, container.id, alike, thaws if opens else None)
 

@@ -13,7 +13,7 @@ from pantry_tui.core.plan.outlook import Ahead, ahead
 from pantry_tui.core.plan.pace import Portion, pace
 from pantry_tui.core.plan.range_words import in_words
 from pantry_tui.core.plan.replay import Replayed, replayed
-from pantry_tui.core.words import Group
+from pantry_tui.core.words import Group, Method
 from pantry_tui.services.books.past import Past
 from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear
@@ -37,6 +37,8 @@ class OneFood:
     standing: list[Stands]
     reserved: int
     harvest: date
+    comes: bool  # that day is a harvest, or was asked for
+    bought: bool  # all of it, always
     ahead: Ahead
     way: Usual
     unit: saying.Unit
@@ -90,6 +92,8 @@ def _food(
         ours,
         sum(one.line.n for one in standing if one.line.reserved),
         end,
+        until is not None or harvests.comes(p, name),
+        all(one.method is Method.BOUGHT for one in batches),
         coming,
         way,
         unit,
@@ -135,8 +139,10 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
     most = paces.most_eaten(p, basis.appetite, one.name, one.group, found.pace.tight)
     over = saying.beyond(one.parts, found.pace, most, one.unit, p.today)
     unwanted = "" if one.eats else saying.unwanted(one.name, found, one.unit)
-    much = unwanted or saying.hoarding(one.name, found, one.unit, one.harvest, p.today, over)
-    little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if known else ""
+    end = one.harvest if one.comes else None
+    much = unwanted or saying.hoarding(one.name, found, one.unit, end, p.today, over)
+    scarce = known and not one.bought  # what is bought is bought again
+    little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if scarce else ""
     passing = "pass their date" if found.pace.tight in one.safety else "pass their best"
     again = one.replayed
     next_ = putup_next.plan(p, one.name, one.wanted, one.way, found.left, ask)
@@ -147,7 +153,7 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
         pace_need=round(found.pace.needs, 2),
         pace_can=round(found.pace.can, 2),
         rate=round(found.rate, 2),
-        harvest=one.harvest,
+        harvest=end,
         runs_out=found.runs_out,
         lost=round(found.lost, 1),
         left=round(found.left, 1),
@@ -156,7 +162,15 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
         says=much or little,
         pace_says=unwanted
         or saying.pace_in_words(
-            one.name, one.parts, found, one.unit, one.harvest, p.today, passing, most=most
+            one.name,
+            one.parts,
+            found,
+            one.unit,
+            one.harvest,
+            p.today,
+            passing,
+            most=most,
+            comes=one.comes,
         ),
         hoarding=much,
         rationing=little,

@@ -58,6 +58,11 @@ def next_of(p: Pantry, food: str, start: date) -> date:
     return first
 
 
+def comes(p: Pantry, food: str) -> bool:
+    """Whether it is a crop that was put up here: what was bought, and meat, has no harvest."""
+    return food in _days(p)
+
+
 def ahead(p: Pantry) -> list[Harvest]:
     """The next harvest of each crop that was put up here, the nearest first."""
     found = []

@@ -66,7 +66,7 @@ def _put_up(p: Pantry, start: date) -> list[PutUp]:
         PutUp(
             one.food,
             one.group,
-            sum(came.n * much(one.food, one.group, came.held) for came in one.came),
+            sum(came.n * much(one.food, one.group, one.method, came.held) for came in one.came),
             one.born,
         )
         for one in past(p).values()

@@ -80,7 +80,7 @@ def _together(
     found = together(
         [(one.ahead, one.harvest) for one in foods], parts, p.today, ceiling, basis.factors
     )
-    harvest = min((one.harvest for one in foods), default=next_harvest(None, p.today))
+    harvest = min((one.harvest for one in foods if one.comes), default=None)
     rows = [row for row in rows if row.food in mine]
     known = [row.put_up for row in rows if row.put_up is not None]
     weights = [row.pounds for row in rows if row.pounds is not None]
@@ -109,9 +109,10 @@ def _together(
             parts,
             found,
             saying.SERVINGS,
-            harvest,
+            harvest or next_harvest(None, p.today),
             p.today,
-            until="the harvest of each",
+            until="the harvest of each" if harvest else "",
+            comes=harvest is not None,
         ),
         hoarding=says,
         pounds=round(sum(weights), 1) if weights else None,
@@ -150,4 +151,6 @@ def _alarms(rows: Sequence[FoodAhead]) -> list[str]:
 
 def _missed(row: FoodAhead) -> float:
     assert row.runs_out is not None
+    if row.harvest is None:
+        return 0.0
     return row.rate * (row.harvest - row.runs_out).days / 7

@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from datetime import timedelta
+from functools import partial
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import exact_amount
@@ -45,7 +46,8 @@ def _own_yields(p: Pantry) -> dict[tuple[str, Method], OwnYield]:
             continue  # it was taken back, or says no more
         crops = {known[batch_of(one.container)].food for one in said.parts if _raw(known, one)}
         pounds = [_pounds(known, one) for one in said.parts if _raw(known, one)]
-        servings = sum(one.n * holds(p)(made.food, made.group, one.held) for one in made.came)
+        much = partial(holds(p), made.food, made.group, made.method)
+        servings = sum(one.n * much(one.held) for one in made.came)
         if len(crops) != 1 or len(pounds) != len(said.parts) or None in pounds or not servings:
             continue  # of several crops nobody knows which gave what
         whole = sum(one for one in pounds if one is not None)

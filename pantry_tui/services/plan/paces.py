@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
+from functools import partial
 
 from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
@@ -52,18 +53,19 @@ def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> tuple[list[Port
 def servings_in(p: Pantry, group: Group, one: Stands) -> float:
     """Servings in equal containers now."""
     if one.whole is not None:
-        return one.line.n * holds(p)(one.line.food, group, one.whole)
+        return one.line.n * holds(p)(one.line.food, group, one.method, one.whole)
     kept = past(p)[one.line.batch].kept
+    much = partial(holds(p), one.line.food, group, one.method)
     mine = [kept[int(number) - 1] for number in one.line.numbers.split()]
-    return sum(holds(p)(one.line.food, group, held.came.held) * held.left for held in mine)
+    return sum(much(held.came.held) * held.left for held in mine)
 
 
 def unit_of(p: Pantry, group: Group, ours: Sequence[Stands]) -> Unit:
     """Containers, where all that stand are of one size and none is drawn from; else servings."""
     if not ours or any(one.line.amount or one.whole is None for one in ours):
         return SERVINGS
-    sizes = {(one.line.food, one.whole or "", one.line.size) for one in ours}
-    each = {(holds(p)(food, group, whole), noun(size)) for food, whole, size in sizes}
+    sizes = {(one.line.food, one.method, one.whole or "", one.line.size) for one in ours}
+    each = {(holds(p)(food, group, how, whole), noun(size)) for food, how, whole, size in sizes}
     return SERVINGS if len(each) > 1 else Unit(*each.pop())
 
 

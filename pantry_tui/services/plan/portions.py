@@ -15,7 +15,7 @@ from typing import NamedTuple
 from pantry_tui.core.amounts import exact_amount
 from pantry_tui.core.log.fold import ONE
 from pantry_tui.core.model import Container
-from pantry_tui.core.words import Group
+from pantry_tui.core.words import Group, Method
 from pantry_tui.services.books.past import Came, Past, past, since_when
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.servings import in_amount
@@ -43,20 +43,23 @@ class Leaving(NamedTuple):
     number: Fraction  # the same, exactly, in the unit of what it held
 
 
-def holds(p: Pantry) -> Callable[[str, Group, str], float]:
-    """Servings in so much of a food and its group ("3/2 lb"), as `in_amount`; asked of many
-    alike."""
+def holds(p: Pantry) -> Callable[[str, Group, Method, str], float]:
+    """Servings in so much ("3/2 lb") of a food of a group, kept by a method, as `in_amount`; asked
+    of many alike."""
 
-    def find() -> Callable[[str, Group, str], float]:
-        return cache(lambda food, group, held: in_amount(p, food, group, exact_amount(held)))
+    def find() -> Callable[[str, Group, Method, str], float]:
+        return cache(
+            lambda food, group, method, held: in_amount(p, food, group, method, exact_amount(held))
+        )
 
     return p.once("servings", find)
 
 
 def whole(p: Pantry, container: Container) -> float:
     """Servings in the container when it was put up."""
-    food = p.stock.batches[container.batch].food
-    return in_amount(p, food.name, food.group, container.first or ONE)
+    batch = p.stock.batches[container.batch]
+    food = batch.food
+    return in_amount(p, food.name, food.group, batch.method, container.first or ONE)
 
 
 def left_in(p: Pantry, container: Container) -> float:
@@ -91,7 +94,7 @@ def leavings_of(
                 continue
             if (came := batch.came_at(gone.at)) is not alike:  # most are as the one before
                 alike, held = came, came.first.number
-                whole = servings(batch.food, batch.group, came.held)
+                whole = servings(batch.food, batch.group, batch.method, came.held)
             number, share = held, 1.0
             if gone.number is not None:
                 number, share = gone.number, float(gone.number / held)

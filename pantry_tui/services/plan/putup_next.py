@@ -139,7 +139,7 @@ def _kinds(
     for batch in batches:
         for one in batch.came:
             if one.born >= since:
-                size = servings(batch.food, batch.group, one.held)
+                size = servings(batch.food, batch.group, batch.method, one.held)
                 found[batch.method.value, batch.size, size].append((batch, one))
     return found
 

@@ -11,8 +11,9 @@ from fractions import Fraction
 from pantry_tui.core.amounts import Amount, kitchen
 from pantry_tui.core.log.fold import ONE
 from pantry_tui.core.model import Container
-from pantry_tui.core.words import Group
+from pantry_tui.core.words import Group, Method
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.dried import times_fresh
 
 #: Pints in a unit of volume.
 _PINTS = {
@@ -27,8 +28,8 @@ _PINTS = {
     "tsp": 1 / 96,
 }
 _POUNDS = {"lb": 1.0, "oz": 1 / 16, "kg": 2.2046, "g": 0.0022046}
-#: Servings in a pound, raw and trimmed as kept. Common practice, no source: four ounces of meat or
-#: fish, a third of a pound of roots and fruit.
+#: Servings in a pound, raw and trimmed as kept, or as it was before it was dried. Common practice,
+#: no source: four ounces of meat or fish, a third of a pound of roots and fruit.
 _A_POUND = {
     Group.MEAT: 4.0,
     Group.FISH: 4.0,
@@ -43,18 +44,20 @@ _PER_PINT = 4.0
 
 def servings(p: Pantry, container: Container) -> float:
     """About how many servings stand in it."""
-    food = p.stock.batches[container.batch].food
-    return in_amount(p, food.name, food.group, container.left or ONE)
+    batch = p.stock.batches[container.batch]
+    food = batch.food
+    return in_amount(p, food.name, food.group, batch.method, container.left or ONE)
 
 
-def in_amount(p: Pantry, name: str, group: Group, held: Amount) -> float:
+def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) -> float:
     """Servings in so much of a food; a piece, or a container of which nobody said how much it
     holds, counts as a pint, an egg as itself."""
     food = p.tables.index.find(name)
     per_pint = food.servings_per_pint if food and food.servings_per_pint else _PER_PINT
     if held.unit in _POUNDS:
         pounds = float(held.number) * _POUNDS[held.unit]
-        return pounds * _A_POUND.get(group, _OTHER_POUND)
+        fresh = pounds * times_fresh(p, name, group, method)
+        return fresh * _A_POUND.get(group, _OTHER_POUND)
     if not held.unit and group is Group.EGG and held.number > 1:
         return float(held.number)
     return per_pint * float(held.number) * _PINTS.get(held.unit, 1.0)

@@ -53,7 +53,7 @@ def _failed(p: Pantry, one: OneFood) -> tuple[int, int] | None:
     if month is None or month >= p.today.month or not one.wanted.known:
         return None
     gave = sum(
-        came.n * holds(p)(batch.food, batch.group, came.held)
+        came.n * holds(p)(batch.food, batch.group, batch.method, came.held)
         for batch in putup_next.by_food(p)[one.name]
         for came in batch.came
         if came.born.year == p.today.year

@@ -72,7 +72,12 @@ def view(
 ) -> WeekView:
     """`menu` is what a plan of this day takes, and what comes after it."""
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
-    takes = [(_take(p, entry, left), beside(p, entry)) for entry, left in here]
+    takes = []
+    so_far: dict[str, float] = defaultdict(float)
+    for entry, left in here:
+        food = p.stock.batches[left[0].batch].food.name
+        so_far[food] += _part(p, entry, left)
+        takes.append((_take(p, entry, left, so_far[food]), beside(p, entry)))
     take = tuple(take for take, aside in takes if not aside)
     aside = tuple(take for take, aside in takes if aside)
     planned = {id_ for entry in entries for id_ in entry.containers}
@@ -253,13 +258,18 @@ def _eaten(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
         yield day, ", ".join(found[day])
 
 
-def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
+def _part(p: Pantry, entry: Entry, left: Sequence[Container]) -> float:
+    """Servings that the week takes of them."""
+    if entry.amount:
+        return entry.servings
+    return sum(left_of_week(p, container) for container in left)
+
+
+def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> Take:
     first = left[0]
     batch = p.stock.batches[first.batch]
-    whole = sum(left_of_week(p, container) for container in left)
-    part = entry.servings if entry.amount else whole
-    judged = p.judge(first)
-    why = tuple(reasons(p, entry, left, part, judged))
+    part, judged = _part(p, entry, left), p.judge(first)
+    why = tuple(reasons(p, entry, left, part, judged, so_far))
     return Take(
         code=batch.code,
         food=batch.food.name,
@@ -276,6 +286,6 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container]) -> Take:
         why=why,
         standing=judged.standing,
         method=batch.method,
-        role=role_at_table(p, batch.food.name, batch.food.group),
+        role=role_at_table(p, batch.food.name, batch.food.group, drawn=first.bulk),
         left=first.amount,
     )

@@ -12,17 +12,26 @@ from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Why
+from pantry_tui.core.plan.pace import Pace
 from pantry_tui.core.plan.pace_words import Unit, a_week, month
 from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.paces import beyond, paced
 
+_CRUMB = 1e-9
+
 
 def reasons(
-    p: Pantry, entry: Entry, left: Sequence[Container], servings: float, judged: Judgement
+    p: Pantry,
+    entry: Entry,
+    left: Sequence[Container],
+    servings: float,
+    judged: Judgement,
+    so_far: float = 0.0,
 ) -> Iterable[str]:
-    """Why it is in the week, how much of what stands it is, and what its opening ties up."""
-    yield _head(p, entry, left, servings, judged)
+    """Why it is in the week, how much of what stands it is, and what its opening ties up; with it
+    the week has `so_far` servings of its food."""
+    yield _head(p, entry, left, servings, judged, so_far)
     if entry.dish and entry.why != Why.DISH:
         yield f"For {entry.dish}."
     if entry.later >= 1:
@@ -40,7 +49,12 @@ def reasons(
 
 
 def _head(
-    p: Pantry, entry: Entry, left: Sequence[Container], servings: float, judged: Judgement
+    p: Pantry,
+    entry: Entry,
+    left: Sequence[Container],
+    servings: float,
+    judged: Judgement,
+    so_far: float,
 ) -> str:
     food = p.stock.batches[left[0].batch].food
     found, unit, harvest = paced(p, food.name, food.group)
@@ -59,6 +73,8 @@ def _head(
             return f"Past its best since {dates.say(judged.best_by)}; it is {much}."
         case _ if over := beyond(p, food.name, food.group):
             return f"{much[:1].upper()}{much[1:]}; {over}."
+        case _ if _ahead(found, unit, servings, so_far):
+            return f"{much[:1].upper()}{much[1:]}; {_faster(entry, found, unit, so_far)}."
         case _ if found.tight is not None and found.needs > found.can:
             rate = a_week(found.needs, unit)
             late = f"or some pass their date on {dates.say(found.tight)}"
@@ -67,6 +83,21 @@ def _head(
             rate = a_week(found.can, unit, at_most=True)
             lasts = "lasts" if rate.startswith("one ") else "last"
             return f"{much[:1].upper()}{much[1:]}; {rate} {lasts} to {month(harvest, p.today)}."
+
+
+def _ahead(found: Pace, unit: Unit, servings: float, so_far: float) -> bool:
+    """Whether the week has more of it than its pace, by more than one of it: it is then not there
+    because of the pace."""
+    one = servings if unit.noun == "servings" else unit.servings
+    return so_far > max(found.needs, found.can) + one + _CRUMB
+
+
+def _faster(entry: Entry, found: Pace, unit: Unit, so_far: float) -> str:
+    """ "with it 3 this week, ahead of its pace of one jar every six weeks"."""
+    much = kitchen_count(so_far) if unit.noun == "servings" else str(unit.count(so_far))
+    want = " for want of another of its kind that day" if entry.why == Why.TABLE else ""
+    rate = a_week(max(found.needs, found.can), unit, at_most=found.can >= found.needs)
+    return f"with it {much} this week{want}, ahead of its pace of {rate}"
 
 
 def _due_by(near: Sequence[date], judged: Judgement) -> str:

@@ -130,3 +130,18 @@ def test_own_jars_a_pound_go_before_published_ones(p: Pantry) -> None:
     assert own.pounds == pytest.approx((own.put_up or 0) * 2.0)
     undo.undo(p)
     assert not own_yields(p)
+
+
+def test_what_is_bought_has_no_harvest_and_no_alarm_about_one(p: Pantry) -> None:
+    bacon = up(p, "9 1 lb packs bacon, bought in, freezer, 2026-06-01, best by 2027-02-01")
+    eat(p, bacon, date(2026, 6, 10), 14, 9)
+    up(p, "9 1 lb packs bacon, bought in, freezer, 2026-11-01, best by 2027-08-01")
+    up(p, "9 tins tomatoes, bought in, larder, 2026-11-01, best by 2027-11-01")
+    up(p, "9 pint jars beets, pressure canned, larder, 2026-08-20")
+    assert of(p, "beets").harvest == date(2027, 7, 1)
+    for food in ("bacon", "tomatoes"):
+        found = of(p, food)
+        assert found.harvest is None
+        said = (found.says, found.pace_says, found.hoarding, found.rationing)
+        assert "harvest" not in " ".join(said)
+        assert not found.rationing

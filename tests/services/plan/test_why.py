@@ -83,3 +83,15 @@ def test_open_due_past_best_pinned_and_out_of_a_crate(p: Pantry) -> None:
 def test_the_last_one_is_called_so(p: Pantry) -> None:
     code = up(p, "1 pint jar beets, pressure canned, larder, 2026-09-01")
     assert why(p, code).startswith("The last jar; ")
+
+
+def test_what_the_week_has_beyond_the_pace_is_not_there_because_of_it(p: Pantry) -> None:
+    """ "One jar every six weeks lasts to July" beside the third jar in a week is no reason."""
+    code = up(p, "9 pint jars beets, pressure canned, larder, 2026-08-20")
+    first, *rest = whys(p, code)
+    assert first == "1 of 9 jars; one jar every four weeks lasts to July."
+    assert rest
+    for number, said in enumerate(rest, 2):
+        assert f"with it {number} this week" in said
+        assert "ahead of its pace of one jar every four weeks" in said
+        assert "lasts" not in said
