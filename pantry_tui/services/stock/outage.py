@@ -231,8 +231,9 @@ def _kept(p: Pantry, container: Container, met: Struck) -> Triage:
     if found.action == Action.KEEP:
         return found
     # It came late and stood there for less than its two hours: only the clock is charged.
+    stayed = counted(met.stayed, "minutes")
     why = (
-        f"It stood here without power for {counted(met.stayed, 'minutes')}, and only that counts here: "
+        f"It stood here without power for {stayed}, and only that counts here: "
         "where it stood before is judged by what is booked for that place.",
     )
     return replace(found, verdict=Verdict.SOUND, action=Action.KEEP.value, reasons=why, rank=20)
