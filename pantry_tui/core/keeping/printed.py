@@ -8,9 +8,9 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.harm import is_vacuum_packed
+from pantry_tui.core.keeping.harm import is_tin, is_vacuum_packed
 from pantry_tui.core.keeping.rules import Rule, guessed
-from pantry_tui.core.keeping.sold import Sold, is_tin
+from pantry_tui.core.keeping.sold import Sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared import is_cut

@@ -224,6 +224,18 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
 
 
 @pytest.mark.parametrize(
+    ("food", "longer"), [("hot dogs", "3 weeks"), ("salmon", "4 days"), ("chicken soup", "4 days")]
+)
+def test_a_rule_of_ones_own_for_bought_food_counts(p: Pantry, food: str, longer: str) -> None:
+    """It is judged by the figures of another method than its own."""
+    code = up(p, food, "bought in", "fridge")
+    with pytest.raises(Refused, match="stricter"):
+        own.add_rule(p, "bought in", food, climate="fridge", keeps=longer, kind="safety")
+    own.add_rule(p, "bought in", food, climate="fridge", keeps="1 day", kind="safety")
+    assert only(p, code).discard_after == TODAY + timedelta(days=1)
+
+
+@pytest.mark.parametrize(
     ("method", "food", "climate"),
     [
         ("in oil", "feta", "fridge"), ("in oil", "garlic", "freezer"), ("salted", "eggs", "fridge"),
