@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -11,6 +12,7 @@ import pytest
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, outage, places, undo, view
 
@@ -92,3 +94,31 @@ def test_a_cut_changes_nothing_on_a_shelf_and_times_must_be_times(p: Pantry) -> 
     for start, end in (("soon", "06:00"), ("25:00", "06:00"), ("2026-11-25 07:00", "06:00")):
         with pytest.raises(BadInput):
             outage.times(start, end, TODAY)
+
+
+@pytest.mark.parametrize(
+    ("start", "end", "lasted"),
+    [
+        ("2026-10-25 00:30", "2026-10-25 04:00", 4.5),  # the clock was put back at 03:00
+        ("2026-10-25 01:45", "2026-10-25 02:30", 1.75),  # 02:30 came twice: the later one
+        ("2026-10-25 02:30", "2026-10-25 04:00", 2.5),  # ... and here the earlier
+        ("2026-10-20 12:00", "2026-10-20 16:00", 4),  # both before it, booked after it
+    ],
+)
+def test_a_cut_over_the_night_of_the_change_lasts_as_long_as_it_did(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, start: str, end: str, lasted: float
+) -> None:
+    monkeypatch.setenv("TZ", "Europe/Berlin")
+    time.tzset()
+    try:
+        create(tmp_path / "home.db")
+        noon = Clock(date(2026, 10, 25), 12 * 60)
+        with open_pantry(tmp_path / "home.db", noon) as p:
+            places.add(p, "fridge", "fridge")
+            first, last = outage.times(start, end, p.today)
+            cut = outage.cut_of(p, p.find_place("fridge"), first, last)
+            assert (cut.end.last - cut.start.first) / 60 == lasted
+            assert cut.start.day == date.fromisoformat(start[:10])
+    finally:
+        monkeypatch.undo()
+        time.tzset()
