@@ -190,7 +190,7 @@ def _rows(
     without: Mapping[str, Place],
     with_it: Mapping[str, Place],
 ) -> list[OutageRow]:
-    within = inside(p, place.id)
+    within = inside(p, place.id, ever=True)
     before = Judge(p.judging, without)
     after = Judge(p.judging, with_it)
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
