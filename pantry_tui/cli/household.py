@@ -22,8 +22,9 @@ class Household(Verb):
         from pantry_tui.core.amounts import read_altitude
         from pantry_tui.services import household
 
-        altitude = read_altitude(self.altitude) if self.altitude else None
         with call.pantry() as p:
+            degree = {"metric": "C", "us": "F"}.get(self.units or "", p.bare_degree)
+            altitude = read_altitude(self.altitude, degree) if self.altitude else None
             told: tuple[str, ...] = ()
             asked = (altitude, self.people, self.units, self.advice, self.jars, self.half)
             if any(one is not None for one in asked):

@@ -73,11 +73,11 @@ class Process(Verb):
         from pantry_tui.core.amounts import read_altitude
         from pantry_tui.core.safety.metric_jars import STRICT
 
-        feet = read_altitude(self.altitude) if self.altitude else None
         if not call.path.exists():
-            return feet, STRICT
+            return read_altitude(self.altitude) if self.altitude else None, STRICT
         with call.pantry() as p:
-            return p.altitude_ft if feet is None else feet, p.jars
+            feet = read_altitude(self.altitude, p.bare_degree) if self.altitude else p.altitude_ft
+            return feet, p.jars
 
 
 class AddFood(Verb):

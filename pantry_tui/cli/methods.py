@@ -22,13 +22,14 @@ class Methods(Verb):
         from pantry_tui.reference.tables import load_tables
         from pantry_tui.services.batchwork.methods import methods
 
-        feet = read_altitude(self.altitude) if self.altitude else None
         if call.path.exists():
             with call.pantry() as p:
-                height = p.altitude_ft if feet is None else feet
+                typed, degree = self.altitude, p.bare_degree
+                height = read_altitude(typed, degree) if typed else p.altitude_ft
                 found = methods(p.tables, self.food, p, height)
         else:
-            found = methods(load_tables(), self.food, None, feet)
+            height = read_altitude(self.altitude) if self.altitude else None
+            found = methods(load_tables(), self.food, None, height)
         return call.answer(found, lambda ways: [way.as_data() for way in ways], _lines)
 
 

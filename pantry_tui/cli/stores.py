@@ -61,9 +61,10 @@ class Init(Verb):
             from pantry_tui.core.amounts import read_altitude
             from pantry_tui.services.pantry import create
 
+            degree = "C" if self.units == "metric" else "F"
             create(
                 path,
-                altitude_ft=read_altitude(self.altitude) if self.altitude else None,
+                altitude_ft=read_altitude(self.altitude, degree) if self.altitude else None,
                 people=2 if self.people is None else self.people,
                 units=self.units or "us",
                 clock=call.clock,

@@ -136,10 +136,12 @@ def read_temperature(text: str, bare: str = "F") -> float:
     return fahrenheit
 
 
-def read_altitude(text: str) -> int:
-    """("1800ft", "550 m", "1800") -> feet; a bare number is feet. Raises BadInput."""
+def read_altitude(text: str, degree: str = "F") -> int:
+    """("1800ft", "550 m", "1800") -> feet; a bare number is feet, but metres, the stricter reading,
+    where a bare `degree` is °C. Raises BadInput."""
     match = re.fullmatch(r"\s*(-?\d{1,5})\s*(ft|feet|m|metres|meters)?\s*", text.lower())
     if match is None:
         raise BadInput(f"{text[:40]!r} is no altitude: write 1800ft or 550m.")
     number = int(match[1])
-    return number if (match[2] or "ft").startswith("f") else round(number * 3.28084)
+    unit = match[2] or ("m" if degree == "C" else "ft")
+    return number if unit.startswith("f") else round(number * 3.28084)

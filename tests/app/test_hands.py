@@ -373,6 +373,19 @@ async def test_the_first_questions_keep_the_altitude_that_is_known(tmp_path: Pat
             assert "4,500 ft" in said(pilot)
 
 
+async def test_the_first_question_asks_whether_a_bare_number_is_feet_or_metres(
+    tmp_path: Path,
+) -> None:
+    create(tmp_path / "high.db")
+    with open_pantry(tmp_path / "high.db", TODAY) as pantry:
+        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
+            await pilot.press(*"1200", "enter")
+            assert "Write 1200 ft or 1200 m." in screen_text(pilot)
+            await pilot.press(*" m", "enter", "enter", "1")
+            assert pantry.altitude_ft == 3937
+
+
 async def test_leaving_the_first_questions_changes_nothing(tmp_path: Path) -> None:
     create(tmp_path / "high.db", altitude_ft=4500, people=5, units="metric")
     with open_pantry(tmp_path / "high.db", TODAY) as pantry:

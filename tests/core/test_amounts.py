@@ -126,6 +126,14 @@ def test_an_altitude_is_in_feet_inside(typed: str, feet: int) -> None:
     assert read_altitude(typed) == feet
 
 
+@pytest.mark.parametrize(
+    ("typed", "feet"), [("1200", 3937), ("1200 ft", 1200), ("1200m", 3937), ("0", 0)]
+)
+def test_where_degrees_are_celsius_a_bare_altitude_is_metres(typed: str, feet: int) -> None:
+    """The stricter reading: as feet, jars at 1,200 m would be canned as at 366 m."""
+    assert read_altitude(typed, "C") == feet
+
+
 @pytest.mark.parametrize("typed", ["", "a mile", "1.5 km", "high", "123456"])
 def test_what_is_no_altitude_is_refused(typed: str) -> None:
     with pytest.raises(BadInput, match="is no altitude"):

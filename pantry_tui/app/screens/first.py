@@ -43,7 +43,10 @@ class _Questions:
     def _high(self, typed: str) -> None:
         if typed.strip() in ("", known_altitude(self.altitude, self.host.units)):
             return  # nobody knows it: that is said beside every canned batch
-        altitude = read_altitude(typed)
+        bare = typed.strip()
+        if bare.removeprefix("-").isdecimal() and int(bare) != 0 and self.units != "metric":
+            raise BadInput(f"Feet or metres? Write {bare} ft or {bare} m.")
+        altitude = read_altitude(typed, self.host.pantry.bare_degree)
         household(altitude, self.people, self.units)  # says when no place lies that high
         self.altitude = altitude
 

@@ -67,11 +67,16 @@ class _Home:
     def _altitude(self, now: HouseholdFacts) -> None:
         known = known_altitude(now.altitude_ft, self.host.units)
         title = "How high do you live? Canning times depend on it."
-        question = TypeLine(title, "900 ft or 300 m", known, accept=_possible)
+        degree = self.host.pantry.bare_degree
+
+        def possible(typed: str) -> None:
+            household.said_of(read_altitude(typed, degree))  # says when no place lies so high
+
+        question = TypeLine(title, "900 ft or 300 m", known, accept=possible)
 
         def changed(typed: str) -> None:
             if typed != known:  # metres are rounded: what is left as it stood is as it was
-                self._change(altitude_ft=read_altitude(typed))
+                self._change(altitude_ft=read_altitude(typed, degree))
 
         then = given(changed)
         self.host.push_screen(question, then)
@@ -112,11 +117,6 @@ def lines(now: HouseholdFacts) -> tuple[str, ...]:
         f"metric jars: {JARS[JARS_BY.index(now.jars)].partition(':')[0]}",
         f"half of the world: {HALVES[household.HALVES.index(now.half)]}",
     )
-
-
-def _possible(typed: str) -> None:
-    """Raises BadInput where no place lies so high."""
-    household.said_of(read_altitude(typed))
 
 
 def change_household(host: Host, done: Callable[[], None]) -> None:

@@ -280,7 +280,8 @@ class PutUpScreen(Recalls):
 
     def _high(self, typed: str) -> None:
         if typed.strip():
-            household.change(self.host.pantry, read_altitude(typed))
+            pantry = self.host.pantry
+            household.change(pantry, read_altitude(typed, pantry.bare_degree))
 
     def _put_up(self, line: str) -> Done:
         made = putup.put_up(self.host.pantry, self.read(line))
