@@ -177,9 +177,9 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             continue
         day = min(days, key=full)
         if food.bulk:  # a meal for those who sit there
-            heads = table.appetite.sit(day) * food.a_head
-            meal = min(left[food.container], heads)
-            if meal <= _CRUMB or (drawn[food.container] and meal < heads / 2 and not _must(one)):
+            enough = food.meal(table.appetite.sit(day))
+            meal = min(left[food.container], enough)
+            if meal <= _CRUMB or (drawn[food.container] and meal < enough / 2 and not _must(one)):
                 continue  # so little is no dish; it stays in its crate
             food = food._replace(servings=meal)
             left[food.container] -= meal
