@@ -8,6 +8,7 @@ week of guests is one for all of them and nothing flickers from look to look.
 from __future__ import annotations
 
 from bisect import bisect_left
+from collections import defaultdict
 from collections.abc import Sequence
 from datetime import date, timedelta
 from functools import lru_cache
@@ -63,10 +64,11 @@ def replayed(
     eaten in each week to come against a usual one, as `outlook.ahead` takes them."""
     days = (harvest - today).days
     weeks = max(1, ceil(days / 7))
-    stock = [
-        (min(weeks - 1, max(0, (one.by - today).days // 7)) if one.by else None, one.servings)
-        for one in sorted(portions, key=lambda one: one.by or date.max)
-    ]
+    by_week: dict[int | None, float] = defaultdict(float)
+    for one in sorted(portions, key=lambda one: one.by or date.max):
+        last = min(weeks - 1, max(0, (one.by - today).days // 7)) if one.by else None
+        by_week[last] += one.servings
+    stock = list(by_week.items())
     mean = sum(own) / len(own)
     scale = rate / mean if mean > _CRUMB else 0.0
     weights = [scale * factor for factor in _padded(factors, weeks)]

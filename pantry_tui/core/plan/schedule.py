@@ -208,7 +208,7 @@ class _Choice:
         self.table = _Table(ceilings, coming[0] if coming else 1.0)
         self.after = _Table(ceilings, coming[1] if len(coming) > 1 else 1.0)
         self.clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
-        self.due = [_due(lot) for lot in lots]
+        self.due = [FAR if lot.last is None else min(lot.last, FAR) for lot in lots]
         for lot in already:
             self._eat(lot)
         self.piles: dict[str, list[int]] = defaultdict(list)
@@ -291,8 +291,12 @@ class _Choice:
                 weeks = self.clock[self.more_in.get(food, FAR)] + _AFTER
                 return min(least, max(_NO_HASTE, weeks - whole / ceiling))
             weeks = self.clock[self.due[i]]
-            due = min(due + self.lots[i].servings, ceiling * weeks)
-            least = min(least, weeks - due / ceiling)
+            # Thousands of times a week: written out, which is twice as fast as with min.
+            due += self.lots[i].servings
+            if due > ceiling * weeks:
+                due = ceiling * weeks
+            if weeks - due / ceiling < least:
+                least = weeks - due / ceiling
         return least
 
     def _next(self, food: str) -> int | None:
@@ -321,10 +325,6 @@ class _Choice:
     def _enough(self, lot: Lot) -> bool:
         share = self.shares.get(lot.group, inf)
         return self.table.group[lot.group] + lot.servings / 2 > share + _CRUMB
-
-
-def _due(lot: Lot) -> int:
-    return FAR if lot.last is None else min(lot.last, FAR)
 
 
 def _waits_for_guests(lot: Lot, ceilings: Ceilings) -> bool:

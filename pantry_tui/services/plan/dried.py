@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from pantry_tui.core.batchwork.balance import dried_g
 from pantry_tui.core.words import Group, Method, Role
-from pantry_tui.reference.batchwork import load_batchwork
 from pantry_tui.services.pantry import Pantry
 
 #: What no table has the water of. Estimates: common practice, no source.
@@ -48,6 +46,10 @@ def times_fresh(p: Pantry, name: str, group: Group, method: Method) -> float:
     row, says = p.tables.index.named(name), name.startswith(_SAYS)
     if not says and method not in _DRY and (row is None or row.says not in _DRY):
         return 1.0
+    # Only what is dry needs the tables of drying.
+    from pantry_tui.core.batchwork.balance import dried_g
+    from pantry_tui.reference.batchwork import load_batchwork
+
     crop = p.tables.index.find(name.removeprefix(_SAYS)) if says else None
     tables = load_batchwork()
     fresh = tables.drying.get(crop.name if crop else name)

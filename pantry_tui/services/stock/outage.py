@@ -23,6 +23,7 @@ from pantry_tui.core.model import DAY_MIN, EVER, Container, Cut, Held, Place, Re
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.outage import STRICTNESS, Action, Triage, after_cut
 from pantry_tui.core.safety.outage import Cut as Known
+from pantry_tui.core.text import counted
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.outage import load_outage
@@ -230,15 +231,12 @@ def _kept(p: Pantry, container: Container, met: Struck) -> Triage:
     if found.action == Action.KEEP:
         return found
     # It came late and stood there for less than its two hours: only the clock is charged.
+    stayed = counted(met.stayed, "minutes")
     why = (
-        f"It stood here without power for {_minutes(met.stayed)}, and only that counts here: "
+        f"It stood here without power for {stayed}, and only that counts here: "
         "where it stood before is judged by what is booked for that place.",
     )
     return replace(found, verdict=Verdict.SOUND, action=Action.KEEP.value, reasons=why, rank=20)
-
-
-def _minutes(number: float) -> str:
-    return "1 minute" if number == 1 else f"{number} minutes"
 
 
 def _strictness(found: Triage) -> int:

@@ -2,33 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from datetime import date, timedelta
-from pathlib import Path
+from datetime import timedelta
 
 import pytest
 
 from pantry_tui.core.words import Group
 from pantry_tui.services.batchwork import putup
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import candidates
 from pantry_tui.services.plan.needs import needs
-from pantry_tui.services.stock import act, places
-
-TODAY = date(2026, 11, 25)
+from pantry_tui.services.stock import act
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
+def p(larder: Pantry) -> Pantry:
     """A household in its second year: 20 jars of carrots a summer."""
-    create(tmp_path / "store.db")
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        places.add(pantry, "larder", "pantry")
-        for day in ("2025-08-10", "2026-08-10"):
-            line = f"20 pint jars carrots, pressure canned, larder, minutes=25, psi=11, {day}"
-            putup.put_up(pantry, putup.read(pantry, line))
-        yield pantry
+    for day in ("2025-08-10", "2026-08-10"):
+        line = f"20 pint jars carrots, pressure canned, larder, minutes=25, psi=11, {day}"
+        putup.put_up(larder, putup.read(larder, line))
+    return larder
 
 
 def shares(p: Pantry) -> set[Group | str]:
