@@ -202,7 +202,7 @@ class _Week:
     def _add_main(self, day: date) -> bool:
         """The next main, one that fits before one of which some is too much at any time."""
         main = {Role.MAIN}
-        return self._add(day, main) or self._add_big(day, main) or self._add(day, main, shared=True)
+        return self._add(day, main) or self._add(day, main, shared=True) or self._add_big(day, main)
 
     def _add_big(self, day: date, roles: Collection[Role]) -> bool:
         """One a week of what is too big for the table, where there is nothing smaller."""

@@ -70,7 +70,10 @@ def test_a_pack_of_which_half_is_shared_out_comes_before_an_evening_without_a_ma
     keeps_none = Needs(shares={Group.MEAT: 0.0})
     assert len(laid(plan(packs, TWO, START, keeps_none), Role.MAIN)) == 7
     alone = [one(f"{n}", "ground beef", 4.0, 1, last=day(40)) for n in range(9)]
-    assert len(laid(plan(alone, Appetite(1), START, keeps_none), Role.MAIN)) == 7
+    roast = one("roast", "venison", 20.0, 3, last=day(60))
+    week = plan([roast, *alone], Appetite(1), START, keeps_none)
+    assert len(laid(week, Role.MAIN)) == 7
+    assert "roast" not in [pick.candidate.container for pick in week.picks], "the smaller first"
 
 
 def test_on_the_eve_of_leaving_no_pack_is_opened_of_which_half_would_be_left() -> None:
