@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import json
 import subprocess
 import sys
@@ -35,6 +36,20 @@ def test_import_contracts_hold() -> None:
         [str(linter), "--no-cache"], cwd=ROOT, capture_output=True, text=True, check=False
     )
     assert done.returncode == 0, done.stdout + done.stderr
+
+
+def test_no_module_gives_a_name_twice() -> None:
+    """A second constant of one name takes the place of the first also where that one is meant."""
+    twice = []
+    for path in (ROOT / "pantry_tui").rglob("*.py"):
+        named: set[str] = set()
+        for node in ast.parse(path.read_text(encoding="utf-8")).body:
+            targets = node.targets if isinstance(node, ast.Assign) else []
+            targets += [node.target] if isinstance(node, ast.AnnAssign) else []
+            names = {one.id for one in targets if isinstance(one, ast.Name)}
+            twice += [f"{path.name}: {name}" for name in names & named]
+            named |= names
+    assert twice == []
 
 
 def test_due_loads_neither_screen_nor_units(tmp_path: Path) -> None:

@@ -9,6 +9,7 @@ from datetime import date
 from pantry_tui.app.format import Column, clip, day
 from pantry_tui.core.line.days import readings
 from pantry_tui.core.text import agreed, clean, counted
+from pantry_tui.services.batchwork.detail_columns import DETAILS
 from pantry_tui.services.batchwork.importing import Imported
 from pantry_tui.services.batchwork.mapped import Sheet, Taken
 from pantry_tui.services.rows import Ask
@@ -26,6 +27,7 @@ WORDS = {
     "note": "note",
     "": "left out",
     "line": "a whole line",
+    **DETAILS,
 }
 ORDERS = {
     "dmy": "the day first",
@@ -95,8 +97,9 @@ def column_text(sheet: Sheet, taken: Taken, at: int) -> str:
 def asked_text(ask: Ask) -> str:
     """What must be said of the columns before a row can be read."""
     if ask.typed != "food" or all(one.isdecimal() for one in ask.choices):
+        what = "name one detail" if ask.typed in DETAILS else "have one heading"
         return (
-            f"Columns {' and '.join(ask.choices)} have one heading: press Enter on the one that is "
+            f"Columns {' and '.join(ask.choices)} {what}: press Enter on the one that is "
             f"{WORDS[ask.typed]}, or x on the other."
         )
     return f"No column is the {WORDS[ask.typed]} yet: press Enter on the one that is."

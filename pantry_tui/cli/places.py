@@ -110,7 +110,7 @@ class Reading(Act):
 
 class Outage(Verb):
     place: str = words("a fridge or freezer")
-    start: str = needed("--from", "TIME", "18:00, 2026-11-24 18:00, or unknown")
+    start: str = needed("--from", "TIME", "18:00, yesterday 18:00, 2026-11-24 18:00, or unknown")
     end: str = needed("--to", "TIME", "09:00, or 2026-11-25 09:00")
     full: bool = flag("--full", "the freezer was full")
     half: bool = flag("--half", "half full, as when nobody knows")
@@ -123,9 +123,11 @@ class Outage(Verb):
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import outage
         from pantry_tui.services.stock.came_later import came_later
+        from pantry_tui.services.stock.cut_times import spoken
         from pantry_tui.services.stock.places_ever import begins_with, place_ever
 
-        start, end = outage.times(self.start, self.end, call.today)
+        today = call.today
+        start, end = outage.times(spoken(self.start, today), spoken(self.end, today), today)
         if self.ice and self.no_ice:
             raise BadInput("Say --ice or --no-ice, not both.")
         if self.full and self.half:

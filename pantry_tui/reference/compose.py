@@ -56,6 +56,17 @@ def _key(words: Sequence[str]) -> str:
     return " ".join(part for word in words for part in single(word))
 
 
+def _parted(words: Sequence[str]) -> list[list[str]]:
+    """The runs between the words that join two foods, one that is empty too."""
+    parts: list[list[str]] = [[]]
+    for word in words:
+        if word in _AND:
+            parts.append([])
+        else:
+            parts[-1].append(word)
+    return parts
+
+
 def _said(found: Meant, methods: tuple[Method, ...]) -> Meant:
     """The same with one method more said of it: what both words could mean, else both."""
     if not methods:
@@ -118,8 +129,8 @@ class Composer:
         return other is not None and single(other.name) == single(word)
 
     def made_of(self, words: Sequence[str]) -> bool:
-        """Whether they are a word like jam or soup, which is made of what stands in front."""
-        return self._made_of(words)
+        """Whether they are a word like jam, soup or mince, made of what stands in front."""
+        return any(row.where != "front" for row in self._beside.heads.get(_key(words), ()))
 
     def meant(self, words: Sequence[str]) -> Meant:
         """The food that the words mean. Nothing is dropped: each is part of a name, one of the
@@ -180,9 +191,9 @@ class Composer:
         if stop == len(words) and start > 0:
             if _JAM in core.classes and (jam := self._mixed_jam(words)) is not None:
                 return Meant(jam)
-            if self._made_of(words[start:stop]):
+            if self.made_of(words[start:stop]):
                 return self._mixed(words, start)
-            if words[start - 1] in _AND and self._made_of(words[-1:]):
+            if words[start - 1] in _AND and self.made_of(words[-1:]):
                 return self._mixed(words, len(words) - 1)  # "chicken and leek soup"
         at = start
         strange: list[str] = []
@@ -203,23 +214,13 @@ class Composer:
             return NOBODY
         return replace(found, strange=tuple(front))
 
-    def _made_of(self, said: Sequence[str]) -> bool:
-        """Whether the core is a word like jam, soup or mince, made of what stands in front."""
-        return any(row.where != "front" for row in self._beside.heads.get(_key(said), ()))
-
     def _mixed(self, words: Sequence[str], start: int) -> Meant:
         """A word like soup behind the foods it is made of: "carrot and coriander soup". Where they
         make different foods of it, which one is asked."""
-        parts: list[list[str]] = [[]]
         if words[start - 1] in JOINING:
             return NOBODY  # "apples with cheese"
-        for word in words[:start]:
-            if word in _AND:
-                parts.append([])
-            else:
-                parts[-1].append(word)
         made: list[Meant] = []
-        for part in filter(None, parts):
+        for part in filter(None, _parted(words[:start])):
             base = self.meant(part)
             if base.facts is None or base.strange:
                 return NOBODY
@@ -241,13 +242,7 @@ class Composer:
     def _mixed_jam(self, words: Sequence[str]) -> FoodFacts | None:
         """The jam of several fruits: "strawberry rhubarb jam". None where it is made of one, or
         where one of them makes no jam that is acid by itself."""
-        parts: list[list[str]] = [[]]
-        for word in words[:-1]:
-            if word in _AND:
-                parts.append([])
-            else:
-                parts[-1].append(word)
-        fruits = [fruit for part in parts for fruit in self._side_by_side(part)]
+        fruits = [fruit for part in _parted(words[:-1]) for fruit in self._side_by_side(part)]
         if len(fruits) < 2:
             return None
         for fruit in fruits:

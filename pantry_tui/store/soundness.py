@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 import sqlite3
 from collections.abc import Iterable, Iterator, Sequence
-from contextlib import closing, contextmanager
+from contextlib import closing, contextmanager, suppress
 from datetime import date, datetime
 from pathlib import Path
 from typing import NamedTuple
@@ -21,7 +21,7 @@ from pantry_tui.core.log.references import unknown
 from pantry_tui.errors import BadInput, StoreError
 from pantry_tui.store import lines, log, marks, past, places, sums
 from pantry_tui.store.check import check
-from pantry_tui.store.store import SCHEMA
+from pantry_tui.store.store import SCHEMA, WAIT_S, held, in_use
 
 #: What makes an event unreadable although its check value holds: it was never written like that.
 SENSELESS = (ValueError, LookupError, TypeError, AttributeError, BadInput, RecursionError)
@@ -44,28 +44,58 @@ class Hurt(NamedTuple):
 
 @contextmanager
 def looking(path: Path) -> Iterator[sqlite3.Connection]:
-    """A connection that cannot write. Raises sqlite3.Error."""
-    from urllib.parse import quote
-
-    uri = f"file:{quote(os.fsencode(os.path.abspath(path)))}?mode=ro"
-    with closing(sqlite3.connect(uri, uri=True, isolation_level=None, timeout=20)) as db:
+    """A connection that cannot write; all that is read through it is of one moment, whoever books
+    meanwhile. Raises sqlite3.Error."""
+    if os.path.exists(f"{os.path.realpath(path)}-journal"):
+        _take_back_half_written(path)
+    with closing(_opened(path, "ro")) as db:
         # Text that is no UTF-8 any more is damage to be named, not an error on the way to it, nor
         # when it is looked for elsewhere in the store or written down.
         db.text_factory = lambda raw: raw.decode("utf-8", "backslashreplace")
         db.execute("PRAGMA query_only = ON")
+        db.execute("BEGIN")
         yield db
+
+
+def _take_back_half_written(path: Path) -> None:
+    """A program that was killed while it wrote leaves its journal, without which the file cannot
+    be read: the store is as it was before once anything that may write has read from it."""
+    with suppress(sqlite3.Error), closing(_opened(path, "rw")) as db:
+        db.execute("SELECT count(*) FROM sqlite_schema").fetchone()
+
+
+def _opened(path: Path, mode: str) -> sqlite3.Connection:
+    from urllib.parse import quote
+
+    uri = f"file:{quote(os.fsencode(os.path.abspath(path)))}?mode={mode}"
+    return sqlite3.connect(uri, uri=True, isolation_level=None, timeout=WAIT_S)
 
 
 def look(path: Path) -> tuple[list[Event], list[Hurt]]:
     """The events of a store that can be read, and all that is hurt. Raises StoreError for a store
-    of an older version."""
+    of an older version, and for one that cannot be looked at now: that is no damage."""
     try:
         with looking(path) as db:
             if db.execute("PRAGMA user_version").fetchone()[0] < SCHEMA:
                 raise StoreError(f"{path} is of an older version: open it once with this one.")
             return [one for one in events_of(db) if isinstance(one, Event)], list(examine(db))
     except UNREADABLE as error:
+        if isinstance(error, sqlite3.Error):
+            _refuse_for_now(path, error)
         return [], [Hurt("", f"it cannot be opened ({error})")]
+
+
+def _refuse_for_now(path: Path, error: sqlite3.Error) -> None:
+    """Raises StoreError where another program holds the file, or what a killed one left in it
+    cannot be taken back since it may not be written."""
+    if held(error):
+        raise in_use(path) from error
+    code = getattr(error, "sqlite_errorcode", None)
+    if code is not None and code & 0xFF == sqlite3.SQLITE_READONLY:
+        raise StoreError(
+            f"{path} cannot be looked over now: a program was ended while it wrote, and that is "
+            "taken back only where the file may be written. Allow writing, then try again."
+        ) from error
 
 
 def copied(path: Path, to: Path) -> None:

@@ -165,3 +165,18 @@ async def test_a_line_that_was_not_booked_says_so_when_one_comes_back_to_it(p: P
         assert line.value == ""
         assert "not booked yet" not in painted(pilot)
         assert view.due(p)
+
+
+async def test_while_words_are_typed_the_foot_names_no_key_that_is_a_letter(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        assert "discard" in foot(pilot)
+        await pilot.press("slash", *"bea")
+        await pilot.pause()
+        assert "Esc" in foot(pilot)
+        assert "discard" not in foot(pilot)
+        await pilot.press("enter")
+        await pilot.pause()
+        assert "discard" in foot(pilot)
+        await pilot.press("slash", "escape")
+        await pilot.pause()
+        assert "discard" in foot(pilot)

@@ -55,6 +55,17 @@ def test_a_cut_since_nobody_knows_when_is_shown_before_it_is_booked(kitchen: Kit
     assert "since nobody knows when" in kitchen.answer("log")[-1]["says"]
 
 
+def test_a_cut_is_told_by_the_day_as_in_the_app(kitchen: Kitchen) -> None:
+    cut = ("outage", "big freezer", "--dry-run", "--to", "09:00", "--from")
+    said = kitchen.answer(*cut, "2026-11-22 18:00")
+    assert said["items"]
+    assert kitchen.answer(*cut, "3 days ago 18:00") == said
+    assert kitchen.run(*cut, "yesterday 18:00")[0] == 0
+    code, _, err = kitchen.run(*cut, "some day 18:00")
+    assert code == 2
+    assert "is no date: write" in err
+
+
 def test_a_cut_names_what_was_written_down_after_it(kitchen: Kitchen) -> None:
     line = "2 packs pork, frozen, big freezer"
     evening = ("--today", "2026-11-25 20:00")

@@ -4,7 +4,11 @@ from __future__ import annotations
 
 from textual.widgets import Input
 
+from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.services.stock.finding import HINT
+
+#: While words are typed no letter is a key, and the foot names none.
+_KEYS = (("Enter", "back to the list with these", ""), ("Esc", "shows all", "back"))
 
 
 class FindBar(Input):
@@ -26,6 +30,12 @@ class FindBar(Input):
         self.value = value
         self.cursor_position = len(value)
         self.screen.set_focus(self)
+
+    def on_focus(self) -> None:
+        self.screen.query_one(KeyLine).instead(_KEYS)
+
+    def on_blur(self) -> None:
+        self.screen.query_one(KeyLine).usual()
 
     def end(self) -> None:
         """Nothing is sought any more."""

@@ -12,6 +12,7 @@ from pantry_tui.core.keeping.quality import Spent, spending
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.shopfood import wide_ends
+from pantry_tui.core.keeping.warm import westmost
 from pantry_tui.core.model import Batch, Container, Place, When
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Kind
@@ -40,6 +41,7 @@ def chain(
             return lines
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    reckoning.home = westmost(container, now)
     lines += [f"{one.said}" for one in after_cuts(reckoning, places, now)]
     over = reckoning.over(now.last)
     limits = [*reckoning.limits, *([over] if over is not None else [])]

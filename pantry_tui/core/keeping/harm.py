@@ -42,13 +42,15 @@ _PICKLED = frozenset({Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE})
 #: Fruit or vegetables that were made into something.
 _MADE = "dish"
 _RAW = frozenset({Method.CELLAR, Method.FRESH})
-CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.NUT, Group.HERB, Group.GRAIN})
+#: Crops that grow moist: all but nuts and grain.
+GREENS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
+CROPS = GREENS | {Group.NUT, Group.GRAIN}
 #: Dry as they are bought: classes of food that keep by having no water.
 _DRY_CLASSES = frozenset({"nut", "sugar"})
 #: Broth, what is made with meat, fish, egg or dairy whatever its group, cooked low-acid food, food
 #: in oil: however a household says that it is kept.
 _HURTS = frozenset({"stock", "animal", "cooked", "in-oil"})
-TIN = r"\b(tin|can)s?\b"
+_TIN = r"\b(tin|can)s?\b"
 _AIRLESS = r"\b(tin|can|jar|pouch|carton)"
 SHELF_READY = r"\b(tin|can|jar|pouch|carton|bottle)"
 #: In the name of what no table knows: it is made with them, whatever group a household says.
@@ -67,6 +69,11 @@ def is_vacuum_packed(batch: Batch) -> bool:
     return any(key == "vacuum" and value != "no" for key, value in batch.process)
 
 
+def is_tin(batch: Batch) -> bool:
+    """Whether its pack is a tin."""
+    return re.search(_TIN, batch.size.casefold()) is not None
+
+
 def kept_as(batch: Batch) -> Method:
     """The method whose figures speak for it: bought food has none of its own, so a tin is judged
     as canned, and what is no dry food as fresh."""
@@ -75,7 +82,7 @@ def kept_as(batch: Batch) -> Method:
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
-    if re.search(TIN, batch.size.casefold()):
+    if is_tin(batch):
         return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
     if food.group is Group.MEAL:
         return Method.MEAL
@@ -86,7 +93,7 @@ def kept_as(batch: Batch) -> Method:
 def _airless_crop(batch: Batch) -> bool:
     """Raw vegetables, fruit or herbs that were bought without air: judged as those of one's own."""
     food = batch.food
-    raw = food.group in (Group.VEGETABLE, Group.FRUIT, Group.HERB) and "nut" not in food.classes
+    raw = food.group in GREENS and "nut" not in food.classes
     packed = is_vacuum_packed(batch) and not food.is_acid
     return raw and packed and food.name not in SOLD_DRY
 

@@ -51,7 +51,7 @@ from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.shopfood import wide_ends, wide_limit
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
-from pantry_tui.core.keeping.warm import made_with
+from pantry_tui.core.keeping.warm import made_with, westmost
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
 from pantry_tui.core.words import SEVERITY, Climate, Method, State, Verdict
@@ -116,6 +116,7 @@ def _by_dates(
             return _doubtful(batch, start)
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    reckoning.home = westmost(container, now)
     reckoning.warm += made_with(start.warm_used, spans)
     against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
     against += [Trouble(CUT_OFF)] if cut_off(batch, container) else []

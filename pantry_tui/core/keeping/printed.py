@@ -8,9 +8,9 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.harm import is_vacuum_packed
+from pantry_tui.core.keeping.harm import can_hurt, is_tin, is_vacuum_packed
 from pantry_tui.core.keeping.rules import Rule, guessed
-from pantry_tui.core.keeping.sold import Sold, is_tin
+from pantry_tui.core.keeping.sold import Sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared import is_cut
@@ -48,15 +48,17 @@ _KEPT_CLASSES = frozenset({"cured-meat", "jerky"})
 #: Days further ahead than on any pack that only a refrigerator keeps, but for hard cheese and
 #: butter; and on cooked food. This program's choice.
 _FURTHEST, _COOKED_FURTHEST = 180, 60
+_USE_BY = ("dated", "use-by")
 _LONG = re.compile(r"hard cheese|butter|powder|condensed|evaporated|shelf-stable|dried")
 
 
 def is_last_safe(batch: Batch, sold: Sold) -> bool:
     """Whether the date on a pack is the last day on which it is safe: on what may be kept cold, and
-    on what is low in acid and packed without air, but not on a tin, whose date speaks of its
-    quality."""
+    on what is low in acid and packed without air, or can hurt and is dated use-by, as garlic in
+    oil; but not on a tin, whose date speaks of its quality."""
     if sold is Sold.SHELF:
-        return is_vacuum_packed(batch) and not batch.food.is_acid and not is_tin(batch)
+        ends = is_vacuum_packed(batch) or (_USE_BY in batch.process and can_hurt(batch))
+        return ends and not batch.food.is_acid and not is_tin(batch)
     return sold is not Sold.OWN
 
 
@@ -67,7 +69,7 @@ def date_stands_alone(batch: Batch, sold: Sold) -> bool:
     that a fresh pack can have; every other date counts beside those days."""
     if sold in (Sold.SHELF, Sold.OWN):
         return True
-    if batch.printed is None or ("dated", "use-by") not in batch.process:
+    if batch.printed is None or _USE_BY not in batch.process:
         return False
     return batch.made is None or batch.printed - batch.made <= timedelta(days=furthest(batch))
 

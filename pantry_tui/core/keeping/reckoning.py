@@ -59,7 +59,7 @@ class Reckoning:
         self, batch: Batch, spans: Sequence[Span], book: Rulebook, now: When, unsealed: bool = False
     ) -> None:
         """`unsealed`: its lid never sealed, or the cold saved it from a doubtful process."""
-        self.batch, self.spans, self.book, self.now = batch, spans, book, now
+        self.batch, self.spans, self.book, self.now, self.home = batch, spans, book, now, now
         self._unsealed = unsealed
         self._hurts = can_hurt(batch)
         self._shop = Shop(batch, book)
@@ -245,7 +245,7 @@ class Reckoning:
         warm, minute = found
         # What is refused there says so in its own words.
         text = f"{warm.where}, for over two hours in all: discard." if warm.where else ""
-        day = max(warm.day, self.now.day_of(minute))
+        day = max(min(warm.day, self.home.day_of(warm.end)), self.home.day_of(minute))
         return Limit(day - _ONE_DAY, day, warm.rule, text)
 
     def charged(self, now: int) -> int:

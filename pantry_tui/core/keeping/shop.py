@@ -6,17 +6,21 @@ from collections.abc import Iterator, Sequence
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.cases import Said
-from pantry_tui.core.keeping.harm import SOLD_DRY, can_hurt, is_vacuum_packed, kept_as
+from pantry_tui.core.keeping.harm import (
+    GREENS,
+    SOLD_DRY,
+    can_hurt,
+    is_tin,
+    is_vacuum_packed,
+    kept_as,
+)
 from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
 from pantry_tui.core.keeping.rules import Rule, Rulebook
-from pantry_tui.core.keeping.sold import SOLD, Sold, is_tin, sold
+from pantry_tui.core.keeping.sold import SOLD, Sold, sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.outage import keeps_without_cold
-from pantry_tui.core.words import Climate, Group, Kind, Method, State
-
-#: The power-cut table throws them away as they are sold, since some are cut.
-_GREENS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
+from pantry_tui.core.words import Climate, Kind, Method, State
 
 
 class Shop:
@@ -30,7 +34,8 @@ class Shop:
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
         seen = (SOLD, "shelf") in batch.process or is_tin(batch) or batch.food.name in SOLD_DRY
-        perhaps = batch.food.group in _GREENS or "rice" in batch.food.classes
+        # The power-cut table throws greens away as they are sold, since some are cut.
+        perhaps = batch.food.group in GREENS or "rice" in batch.food.classes
         self._perhaps_chilled = perhaps and not seen
         bought = self.sold is not Sold.OWN
         self._keeps_out = bought and keeps_without_cold(batch.food, batch.method, book.cuts())

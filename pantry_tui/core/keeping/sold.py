@@ -14,8 +14,8 @@ from pantry_tui.core.keeping.harm import (
     CROPS,
     SHELF_READY,
     SOLD_DRY,
-    TIN,
     can_hurt,
+    is_tin,
     is_vacuum_packed,
 )
 from pantry_tui.core.keeping.rules import Rulebook
@@ -90,11 +90,6 @@ def _as_it_stood(batch: Batch, book: Rulebook) -> Sold:
     if (shelf and (ready or not cold)) or _bottled_crop(batch):
         return Sold.SHELF
     return Sold.EITHER if ready or batch.food.name in _DRIED else Sold.COLD
-
-
-def is_tin(batch: Batch) -> bool:
-    """Whether its pack is a tin."""
-    return re.search(TIN, batch.size.casefold()) is not None
 
 
 def _published(batch: Batch, book: Rulebook) -> tuple[bool, bool, bool]:

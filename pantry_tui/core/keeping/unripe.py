@@ -19,6 +19,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.exposure import Span
+from pantry_tui.core.keeping.harm import GREENS
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
@@ -55,7 +56,6 @@ _WORK_AS = {
         ("cucumbers", "pickling cucumbers", "fermented dill pickles"), "dill pickles"
     ),
 }  # fmt: skip
-_CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
 #: No vegetables, whatever group they are sold in, fungi and dry seeds: nothing is published of how
 #: long they work.
 _NO_VEGETABLE = (
@@ -117,7 +117,7 @@ def _ferments(batch: Batch) -> bool:
         return False
     if food.group is not Group.VEGETABLE and food.is_acid:
         return food.name in _WORK_AS.values() or food.name in _WORK_AS
-    if food.group not in _CROPS | {Group.RELISH, Group.GRAIN}:
+    if food.group not in GREENS | {Group.RELISH, Group.GRAIN}:
         return False
     salt = read_salt(dict(batch.process).get("salt", ""))
     return salt is None or salt < HEAVY_PERCENT
@@ -191,7 +191,7 @@ def _by_days(
     days = "day" if worked == 1 else "days"
     where = "" if counted == worked else f", {counted} of them where it works"
     where += f" (its record says {typed[:20]})" if said and where else ""
-    times = ", ".join(_told(one) for one in paces)
+    times = ", ".join(map(_told, paces))
     return Trouble(
         f"Called ready after {worked} {days}{where}; the shortest published time is {times}. "
         f"{_MEASURE}",
@@ -254,7 +254,7 @@ def _as_vegetables(food: FoodFacts) -> bool:
     if re.search(_NO_VEGETABLE, food.name):
         return False
     relish = food.group is Group.RELISH and food.is_acid
-    return food.group in _CROPS or relish or food.name in _VEGETABLE_DRINKS
+    return food.group in GREENS or relish or food.name in _VEGETABLE_DRINKS
 
 
 def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:

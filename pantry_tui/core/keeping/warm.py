@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.keeping.spans import Span
+from pantry_tui.core.model import EVER, Container, When
 from pantry_tui.core.safety.outage import OutageRule
 
 #: Above this a minute counts twice: perishable food may be out of the cold for two hours in all, in
@@ -62,3 +63,10 @@ def passed(warm: Iterable[Warm], most: int) -> tuple[Warm, int] | None:
             return one, start + left // counts
         left -= counts * (end - start)
     return None
+
+
+def westmost(container: Container, now: When) -> When:
+    """Now, by the westmost clock by which its life was told: a day on which it was lost comes no
+    later because a person travels, or another machine books in another zone."""
+    zones = (turn.when.zone for turn in container.turns if turn.when.first > EVER.first)
+    return now._replace(zone=min((now.zone, *zones)))

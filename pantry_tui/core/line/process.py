@@ -91,7 +91,7 @@ _AFTER = frozenset(
      "tbsp", "tsp", "litre", "litres", "%"}
 )  # fmt: skip
 #: Keys of what sours a jar, and the words that it is called by.
-_SOURED = frozenset({"acid", "acidified", "lemon", "citric"})
+_SOUR_KEYS = frozenset({"acid", "acidified", "lemon", "citric"})
 _SOUR = frozenset({"bottled", "lemon", "lime", "juice", "citric", "acid", "vinegar"})
 _SECOND = {
     ("lemon", "juice"), ("lime", "juice"), ("citric", "acid"), ("hot", "pack"), ("raw", "pack"),
@@ -102,7 +102,7 @@ _SECOND = {
 def _flag(line: Line, i: int) -> Found:
     """ "minutes=25", "amount=1 1/2 lb", "acid=1 tbsp bottled lemon juice"."""
     found = _pair(line, i)
-    if found is None or found[1] not in _SOURED:
+    if found is None or found[1] not in _SOUR_KEYS:
         return found
     stop, key, value = found
     while line.word(stop) in _SOUR and line.tokens[stop].part == line.tokens[i].part:

@@ -53,9 +53,12 @@ def impossible(method: Method | None, pairs: Iterable[tuple[str, str]]) -> Seque
 
 
 def with_degrees(pairs: Iterable[tuple[str, str]], unit: str) -> tuple[tuple[str, str], ...]:
-    """The record with the degrees that a household means where a temperature has no letter."""
+    """The record with the degrees that a household means where a temperature has no letter; one
+    that reads °C means metres, the stricter reading, where an altitude is a bare number."""
 
     def meant(key: str, value: str) -> str:
+        if key == "altitude" and unit == "C" and re.fullmatch(r"\s*[\d,]+\s*", value):
+            return f"{value.strip()}m"
         bare = (
             key == "temperature" and re.search(r"\d", value) and not re.search(r"(?i)[cf]", value)
         )

@@ -15,12 +15,12 @@ from functools import cache
 from typing import NamedTuple
 
 from pantry_tui.core.safety.signs import (
-    STRICTNESS,
     THROWN,
     Sign,
     find_sign,
     likely_sign,
     sign_words,
+    strictness,
 )
 
 #: What nobody can name by looks: never tasted to find out (US disease agency, in Monterey's copy).
@@ -235,7 +235,7 @@ def meant(signs: Iterable[Sign], text: str, food: str = "", working: bool = Fals
     if likely is not None and (exact or likely.verdict not in THROWN):
         return likely
     own = _by_words(known, text, food)
-    return min((one for one in (likely, own) if one), key=_strictness, default=None)
+    return min((one for one in (likely, own) if one), key=strictness, default=None)
 
 
 def _by_words(known: Sequence[Sign], text: str, food: str) -> Sign | None:
@@ -276,19 +276,15 @@ def _mention(known: Sequence[Sign], tiers: Sequence[str]) -> _Mention | None:
             continue
         thrown = {one.verdict in THROWN for one in here}
         outcome = Kept.EITHER if len(thrown) > 1 else Kept.THROWN if True in thrown else Kept.KEPT
-        return _Mention(outcome, min(here, key=_strictness))
+        return _Mention(outcome, min(here, key=strictness))
     return None
-
-
-def _strictness(sign: Sign) -> int:
-    return STRICTNESS.index(sign.verdict)
 
 
 def _worst(found: Sequence[_Mention], unread: set[str]) -> Sign | None:
     """The worst of what surely throws it away; else nothing where any may, or words are left."""
     thrown = [one.sign for one in found if one.outcome is Kept.THROWN]
     if thrown:
-        return min(thrown, key=_strictness)
+        return min(thrown, key=strictness)
     if unread or any(one.outcome is Kept.EITHER for one in found):
         return None
-    return min((one.sign for one in found), key=_strictness)
+    return min((one.sign for one in found), key=strictness)

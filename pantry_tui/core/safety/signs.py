@@ -29,7 +29,7 @@ class SignVerdict(StrEnum):
     HARMLESS = "harmless"
 
 
-STRICTNESS = tuple(SignVerdict)
+_WORST_FIRST = tuple(SignVerdict)
 
 #: From these on, a food that is not in the tables is not taken for one of a named class.
 _LENIENT = (SignVerdict.USE_NOW, SignVerdict.HARMLESS)
@@ -62,6 +62,11 @@ class Sign:
     hazard: str
     source: str
     trust: Trust
+
+
+def strictness(sign: Sign) -> int:
+    """0 for the worst of `SignVerdict`: the least of several is the worst."""
+    return _WORST_FIRST.index(sign.verdict)
 
 
 #: How to get rid of it, by route. The figures stand in the publications of `DISPOSAL_SOURCES`:
@@ -163,9 +168,9 @@ def signs_for(signs: Iterable[Sign], method: Method, food: FoodFacts, open_: boo
     ]
     return sorted(
         found,
-        key=lambda sign: (
-            SEVERITY.index(verdict_of(sign, method, food, not open_)),
-            STRICTNESS.index(sign.verdict),
+        key=lambda one: (
+            SEVERITY.index(verdict_of(one, method, food, not open_)),
+            strictness(one),
         ),
     )
 
@@ -270,7 +275,7 @@ def find_sign(signs: Iterable[Sign], text: str) -> Sign | None:
     found = [sign for sign in known if sign.id == name]
     if not found and wanted:
         found = [sign for sign in known if sign_words(sign.words) == wanted]
-    return min(found, key=lambda sign: STRICTNESS.index(sign.verdict), default=None)
+    return min(found, key=strictness, default=None)
 
 
 def likely_sign(signs: Iterable[Sign], text: str) -> Sign | None:
@@ -330,7 +335,7 @@ def near_signs(signs: Sequence[Sign], text: str, n: int = 5) -> list[Sign]:
     wanted = sign_words(text)
     stems = {stem for word in text.lower().split() for stem in _ALSO_SAID.get(word, ())}
     scored = [(max(_closeness(wanted, sign), _means(stems, sign)), sign) for sign in signs]
-    scored.sort(key=lambda pair: (-pair[0], STRICTNESS.index(pair[1].verdict)))
+    scored.sort(key=lambda pair: (-pair[0], strictness(pair[1])))
     near: dict[str, Sign] = {}
     for score, sign in scored:
         if score >= 0.35:

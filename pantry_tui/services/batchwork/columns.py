@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pantry_tui.errors import BadInput
+from pantry_tui.services.batchwork.detail_columns import DETAILS, named_by
 from pantry_tui.store.files import refuse_unreadable
 
 #: Field -> headings that name it, in lower case without marks.
@@ -26,6 +27,10 @@ HEADINGS: dict[str, tuple[str, ...]] = {
     "printed": ("best before", "use by", "expiry", "expires", "bb", "printed", "best by"),
     "note": ("note", "notes", "remarks", "comment", "comments", "memo"),
 }
+#: What a column may be taken as.
+FIELDS = (*HEADINGS, *DETAILS)
+#: On a command line, the field of a column of which nothing is read.
+LEFT_OUT = "out"
 #: A file larger than that is no household's list.
 MOST_BYTES = 64_000_000
 #: How the names of lists end that are read here.
@@ -229,6 +234,10 @@ def guess(headings: list[str], without: Collection[int] = ()) -> dict[str, int]:
             if column is not None:
                 found[field] = column
                 break
+    for column, heading in enumerate(headings):
+        named = named_by(heading)
+        if named and named.field not in found and column not in {*found.values(), *without}:
+            found[named.field] = column
     return found
 
 
@@ -238,14 +247,31 @@ def alike(headings: list[str], column: int) -> list[int]:
     return [at for at, one in enumerate(headings) if name and one.casefold() == name]
 
 
+def of_detail(headings: list[str], column: int) -> list[int]:
+    """The columns that name the same detail of a process as that one, itself too; [] of no
+    detail."""
+    named = [found.field if (found := named_by(one)) else "" for one in headings]
+    return [at for at, one in enumerate(named) if one and one == named[column]]
+
+
 def mapping(text: str, headings: list[str]) -> dict[str, int]:
     """("food=Item,count=Qty") -> field -> column. Raises BadInput for a field or a heading that is
-    not there; a heading may be its number, 1 for the first."""
-    found: dict[str, int] = {}
+    not there; a heading may be its number, 1 for the first. Columns left out ("out=Batch") are not
+    among them (`left_out`)."""
+    return {name: at for name, at in _pairs(text, headings) if name != LEFT_OUT}
+
+
+def left_out(text: str, headings: list[str]) -> frozenset[int]:
+    """("out=Batch,out=Lid") -> the columns of which nothing is read. Raises as `mapping`."""
+    return frozenset(at for name, at in _pairs(text, headings) if name == LEFT_OUT)
+
+
+def _pairs(text: str, headings: list[str]) -> Iterator[tuple[str, int]]:
     for pair in filter(None, (part.strip() for part in text.split(","))):
         field, _, heading = (part.strip() for part in pair.partition("="))
-        if field not in HEADINGS:
-            raise BadInput(f"{field!r} is no field: use {', '.join(HEADINGS)}.")
+        if field not in (*FIELDS, LEFT_OUT):
+            known = ", ".join((*FIELDS, LEFT_OUT))
+            raise BadInput(f"{field!r} is no field: use {known}.")
         column = next(
             (n for n, one in enumerate(headings) if one.casefold() == heading.casefold()), None
         )
@@ -257,5 +283,4 @@ def mapping(text: str, headings: list[str]) -> dict[str, int]:
         if column is None:
             known = ", ".join(headings[:12])
             raise BadInput(f"There is no column {heading!r}: the columns are {known}.")
-        found[field] = column
-    return found
+        yield field, column

@@ -20,6 +20,7 @@ from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.cells import read_count
 from pantry_tui.services.batchwork.columns import open_rows
+from pantry_tui.services.batchwork.detail_columns import DETAILS, pair_of
 from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
 from pantry_tui.services.batchwork.twice import Before
 from pantry_tui.services.pantry import Pantry, open_pantry
@@ -90,6 +91,10 @@ class _List:
     @cached_property
     def fields(self) -> dict[str, int]:
         return self.taken.fields
+
+    def heading(self, name: str) -> str:
+        """What stands over the column of a field, "" where none is."""
+        return self.sheet.heading(self.fields[name]) if name in self.fields else ""
 
     def rows(self) -> Iterator[_Row]:
         """Every row below the headings."""
@@ -272,7 +277,21 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
         parts.append(f"printed={_day(printed, made.order, p.today, 'printed')}")
     line = ", ".join(" ".join(part.split()) for part in parts if part.strip())
     note = " ".join(cells.get("note", "").split())
-    return putup.read(p, f"{line}, note={note}" if note else line)
+    details = _details(cells, made)
+    return putup.read(p, f"{line}, note={note}" if note else line, details)
+
+
+def _details(cells: dict[str, str], made: _List) -> list[tuple[str, str]]:
+    """What the row says of how it was put up, each understood. Raises _Cell."""
+    found = []
+    for name in DETAILS:
+        try:
+            pair = pair_of(name, made.heading(name), cells.get(name, ""))
+        except ValueError as error:
+            raise _Cell(name, str(error)) from error
+        if pair is not None:
+            found.append(pair)
+    return found
 
 
 def _day(typed: str, order: str, today: date, column: str) -> str:

@@ -14,14 +14,17 @@ from typing import Any
 
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.columns import (
-    HEADINGS,
+    FIELDS,
     Written,
     alike,
     guess,
     how_written,
+    left_out,
     mapping,
+    of_detail,
     open_rows,
 )
+from pantry_tui.services.batchwork.detail_columns import DETAILS
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask
 
@@ -95,19 +98,19 @@ class Taken:
 
     def asks(self) -> list[Ask]:
         """What must be said before a row can be read: which column is the food, and which of two
-        that bear one heading is meant."""
+        that bear one heading, or name one detail of a process, is meant."""
         fields, found = self.fields, []
         if "food" not in fields and "line" not in fields:
             found.append(Ask("column", "food", self.headings))
         for name, column in fields.items():
-            same = [one for one in self._alike(column) if one not in self.left_out]
+            same = [one for one in self._alike(name, column) if one not in self.left_out]
             if name not in self.said and len(same) > 1:
                 found.append(Ask("column", name, tuple(str(one + 1) for one in same)))
         return found
 
-    def _alike(self, column: int) -> list[int]:
-        spoken_for = self.said.values()
-        same = alike(list(self.headings), column) if column < len(self.headings) else []
+    def _alike(self, name: str, column: int) -> list[int]:
+        spoken_for, find = self.said.values(), of_detail if name in DETAILS else alike
+        same = find(list(self.headings), column) if column < len(self.headings) else []
         return [one for one in same if one not in spoken_for]
 
 
@@ -136,9 +139,12 @@ def begin(p: Pantry, sheet: Sheet, columns: str = "", order: str = "") -> Taken:
     taken = _recalled(p, sheet.headings)
     if columns:
         told = mapping(columns, list(sheet.headings))
-        earlier = {name: at for name, at in taken.said.items() if at not in told.values()}
-        left_out = taken.left_out - {*told.values()}
-        taken = replace(taken, said=earlier | told, left_out=left_out)
+        out = left_out(columns, list(sheet.headings))
+        heard = {*told.values()}
+        earlier = {name: at for name, at in taken.said.items() if at not in heard | out}
+        taken = replace(
+            taken, said=earlier | told, left_out=(taken.left_out | out) - {*told.values()}
+        )
     return replace(taken, order=order or taken.order)
 
 
@@ -175,9 +181,7 @@ def _read(
     headings: tuple[str, ...], said: dict[Any, Any], left_out: list[Any], order: str
 ) -> Taken:
     fields = {
-        name: at
-        for name, at in said.items()
-        if name in HEADINGS and isinstance(at, int) and at >= 0
+        name: at for name, at in said.items() if name in FIELDS and isinstance(at, int) and at >= 0
     }
     out = frozenset(at for at in left_out if isinstance(at, int))
     return Taken(headings, fields, out, order if order in ORDERS else "", recalled=True)

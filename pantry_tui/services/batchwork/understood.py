@@ -30,11 +30,12 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
 
-def read(p: Pantry, line: str) -> PutUpReading:
-    """What a plain-English line says; problems and unread words are named, nothing is dropped."""
+def read(p: Pantry, line: str, details: Sequence[tuple[str, str]] = ()) -> PutUpReading:
+    """What a plain-English line says, and `details` of its process beside it; problems and unread
+    words are named, nothing is dropped."""
     rest, sources = take_sources(p, line)
     reading, typed = read_line(rest, kitchen(p))
-    reading = replace(reading, sources=sources)
+    reading = replace(reading, sources=sources, process=(*reading.process, *details))
     return _checked(p, reading, typed or reading.food)
 
 

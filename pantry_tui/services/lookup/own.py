@@ -13,6 +13,7 @@ from typing import Any
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.rules import Rule, closest, guessed, speaking
+from pantry_tui.core.keeping.shop import Shop
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.model import Batch, FoodFacts
@@ -64,11 +65,12 @@ def add_rule(
     state: str = "sealed",
     why: str = "",
 ) -> Done:
-    """A keeping rule of the household's own. Raises Refused where it would loosen safety."""
-    how = method_named(method)
+    """A keeping rule of the household's own, of bought food under the method by which that is
+    judged. Raises Refused where it would loosen safety."""
     facts = p.facts(food)
     if facts is None:
         raise BadInput(f"{food!r} is no known food: add it first with `pantry-tui add-food`.")
+    how = Shop(Batch("", "", facts, method_named(method), None), p.tables.book).method
     span = _SPAN.fullmatch(keeps.lower())
     if span is None:
         raise BadInput(f"{keeps!r} is no span of time: write 10 days, 3 weeks or 6 months.")

@@ -10,7 +10,6 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
 from pantry_tui.core.safety.signs import (
-    STRICTNESS,
     THROWN,
     Sign,
     beside_the_seal,
@@ -19,6 +18,7 @@ from pantry_tui.core.safety.signs import (
     says_seal_failed,
     sign_words,
     signs_for,
+    strictness,
 )
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput
@@ -77,34 +77,29 @@ def _in_other_words(
         text = without_popped(text)  # it may never have gone down, and no gas lifts it
     lid = sign_of(p, container, said.Reason.SEAL_FAILED) if says_seal_failed(text) else None
     own = meant(known, beside_the_seal(text) if lid else text, name, working)
-    return min(
-        (one for one in (own, lid) if one is not None),
-        key=lambda one: STRICTNESS.index(one.verdict),
-        default=None,
-    )
+    return min((one for one in (own, lid) if one is not None), key=strictness, default=None)
 
 
 def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "") -> Sign | None:
     """The sign that a reason for throwing away stands for, or that a person's words for it name;
     None where it is none."""
+    known = possible(p, container)
     if reason is said.Reason.OTHER:
-        known = [one for one in possible(p, container) if one.verdict in THROWN]
-        named = find_sign(known, words) or worst_named(known, words)
+        thrown = [one for one in known if one.verdict in THROWN]
+        named = find_sign(thrown, words) or worst_named(thrown, words)
         if named is not None:
             return named
-        other = _in_other_words(p, container, possible(p, container), words)
+        other = _in_other_words(p, container, known, words)
         if other is not None and other.verdict in THROWN and "glass" not in other.hazard:
             return other  # a jar that was dropped says nothing of the others
         if not says_seal_failed(words):
             return None
         reason = said.Reason.SEAL_FAILED
-    wanted = _SIGNS_OF.get(reason, frozenset())
     if reason is said.Reason.SEAL_FAILED:
-        fresh = _just_made(p, container)
-        words = _SAVED if fresh else "loose lid found in storage"
-        known = possible(p, container)
+        words = _SAVED if _just_made(p, container) else "loose lid found in storage"
         return next((sign for sign in known if sign.words.startswith(words)), None)
-    suspect = (sign for sign in possible(p, container) if sign.suspect_batch)
+    wanted = _SIGNS_OF.get(reason, frozenset())
+    suspect = (sign for sign in known if sign.suspect_batch)
     return next((sign for sign in suspect if sign_words(sign.words) & wanted), None)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan import roles
 from pantry_tui.core.words import Group, Role
 from pantry_tui.services.pantry import Pantry
@@ -14,6 +15,13 @@ def role_at_table(p: Pantry, food: str, group: Group, *, drawn: bool = True) -> 
     if (food, group, drawn) not in known:
         known[food, group, drawn] = roles.role_said(_said(p, food), group, drawn=drawn)
     return known[food, group, drawn]
+
+
+def beside(p: Pantry, entry: Entry) -> bool:
+    """Whether it is opened beside the days: a relish or spread that is in no dish. It is eaten by
+    the spoonful, and not by the head and day."""
+    food = p.stock.batches[p.stock.containers[entry.containers[0]].batch].food
+    return not entry.dish and role_at_table(p, food.name, food.group) in roles.BESIDE
 
 
 def a_head(p: Pantry, food: str) -> float:

@@ -7,10 +7,9 @@ from collections.abc import Mapping
 
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
-from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.at_table import role_at_table
+from pantry_tui.services.plan.at_table import beside
 from pantry_tui.services.plan.servings import servings
 
 #: What stands open is never said to be empty: whoever finishes it books it.
@@ -32,16 +31,10 @@ def _rests(p: Pantry) -> Mapping[str, float]:
     week = p.home.week
     found: dict[str, float] = {}
     for entry in (week.entries or ()) if week is not None else ():
-        if not entry.amount and entry.booked and not _beside(p, entry):
+        if not entry.amount and entry.booked and not beside(p, entry):
             rest = _rest(p, entry)
             found |= dict.fromkeys(entry.containers, rest)
     return found
-
-
-def _beside(p: Pantry, entry: Entry) -> bool:
-    """A relish or spread is eaten by the spoonful, and not by the head and day."""
-    batch = p.stock.batches[p.stock.containers[entry.containers[0]].batch]
-    return not entry.dish and role_at_table(p, batch.food.name, batch.food.group) in BESIDE
 
 
 def _rest(p: Pantry, entry: Entry) -> float:

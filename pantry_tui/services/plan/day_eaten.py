@@ -17,8 +17,9 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
+from pantry_tui.services.plan.at_table import beside
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weekview import beside, days_ahead, left_of
+from pantry_tui.services.plan.weekview import days_ahead, left_of
 from pantry_tui.services.stock.pick import containers_named, name_of
 
 

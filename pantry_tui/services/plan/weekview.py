@@ -13,13 +13,12 @@ from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu
-from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.at_table import role_at_table
+from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.rows import Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
@@ -130,12 +129,6 @@ def _rows(p: Pantry, verdicts: Collection[Verdict]) -> tuple[DueRow, ...]:
     mine = [one for one in stands(p) if one.verdict in verdicts]
     mine.sort(key=lambda one: (one.line.first_date, one.line.code, one.id))
     return tuple(rows(p, [one.id for one in mine])) if mine else ()
-
-
-def beside(p: Pantry, entry: Entry) -> bool:
-    """Whether it is opened beside the days: a relish or spread that is in no dish."""
-    batch = p.stock.batches[p.stock.containers[entry.containers[0]].batch]
-    return not entry.dish and role_at_table(p, batch.food.name, batch.food.group) in BESIDE
 
 
 def _more(

@@ -193,11 +193,13 @@ def _condition(p: Pantry, text: str, place: str | None) -> tuple[str, dict[str, 
     return (f"WHERE {' AND '.join(parts)}" if parts else ""), values
 
 
-def inside(p: Pantry, root: str) -> set[str]:
-    """A place and all places in it."""
+def inside(p: Pantry, root: str, *, ever: bool = False) -> set[str]:
+    """A place and all places in it; with `ever` those too that are gone, since what stood in one
+    was as warm as the place around it."""
+    places = p.ever if ever else p.places
     found = {root}
-    for _ in p.places:
-        more = {id_ for id_, one in p.places.items() if one.parent in found} - found
+    for _ in places:
+        more = {id_ for id_, one in places.items() if one.parent in found} - found
         if not more:
             break
         found |= more

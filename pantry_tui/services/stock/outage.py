@@ -90,9 +90,8 @@ def cut_of(
     promises no hours, and what nobody read was as warm as the room. Raises Refused, BadInput."""
     if not place.climate.is_cold:
         raise Refused(f"{place.name} is neither refrigerator nor freezer: a cut changes nothing.")
-    zone = timezone(timedelta(minutes=p.clock.now.zone))
-    first = None if start is None else _with(start, zone)
-    last = _with(end, zone)
+    first = None if start is None else _local_times(start)[0]
+    last = _ended(p, end)
     if last > now_of(p):
         raise BadInput(f"{_say(last)} is still to come: give the time at which it was on again.")
     if ajar and max_temp_f is None:
@@ -112,8 +111,25 @@ def lasting(p: Pantry, hours: float) -> tuple[datetime, datetime]:
     return end - timedelta(hours=hours), end
 
 
-def _with(then: datetime, zone: timezone) -> datetime:
-    return then if then.tzinfo is not None else then.replace(tzinfo=zone)
+def _local_times(then: datetime) -> tuple[datetime, datetime]:
+    """The moments that a local time may mean, with the offset of that day and not of today: two
+    where the clock was put back over it."""
+    if then.tzinfo is not None:
+        return then, then
+    first, last = (then.replace(fold=fold).astimezone() for fold in (0, 1))
+    return min(first, last), max(first, last)
+
+
+def _ended(p: Pantry, end: datetime) -> datetime:
+    """The latest moment that is meant, and no later than now where an earlier one is not."""
+    first, last = _local_times(end)
+    if last > now_of(p):
+        last = first if end.tzinfo else min(first, end.replace(tzinfo=_zone(p)))
+    return last
+
+
+def _zone(p: Pantry) -> timezone:
+    return timezone(timedelta(minutes=p.clock.now.zone))
 
 
 def _iso(then: datetime) -> str:
@@ -174,7 +190,7 @@ def _rows(
     without: Mapping[str, Place],
     with_it: Mapping[str, Place],
 ) -> list[OutageRow]:
-    within = inside(p, place.id)
+    within = inside(p, place.id, ever=True)
     before = Judge(p.judging, without)
     after = Judge(p.judging, with_it)
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)

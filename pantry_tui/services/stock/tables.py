@@ -17,7 +17,7 @@ from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of, today_only
-from pantry_tui.services.stock.lines import in_each
+from pantry_tui.services.stock.lines import in_each, inside
 from pantry_tui.store import damage, marks, past
 from pantry_tui.store import lines as table
 
@@ -53,14 +53,8 @@ def kin(p: Pantry, touched: Collection[str]) -> Sequence[str]:
 
 
 def _with_inner(p: Pantry, place: str) -> list[str]:
-    """A place and all in it, as marks."""
-    found = {place}
-    for _ in p.places:
-        more = {id_ for id_, one in p.places.items() if one.parent in found} - found
-        if not more:
-            break
-        found |= more
-    return [f"place:{id_}" for id_ in sorted(found)]
+    """A place and all that is or ever was in it, as marks."""
+    return [f"place:{id_}" for id_ in sorted(inside(p, place, ever=True))]
 
 
 def _make(p: Pantry, batch: str) -> None:

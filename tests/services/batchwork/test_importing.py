@@ -232,3 +232,84 @@ def test_a_list_of_which_little_was_there_is_not_asked_about(p: Pantry, tmp_path
     assert import_list(p, written(tmp_path, f"{head}\n{rows[0]}\n", "one.csv")).booked
     found = import_list(p, written(tmp_path, LIST))
     assert (found.known, found.booked) == (1, True)
+
+
+COLUMNS = "Item,Method,Qty,Size,Container,Where,Date"
+CANNED = "runner beans,pressure canned,7,500 ml,jars,larder,2026-11-20"
+
+
+def recorded(p: Pantry) -> dict[str, str]:
+    (batch,) = p.stock.batches.values()
+    return dict(batch.process)
+
+
+def test_the_details_of_a_process_come_into_the_record(p: Pantry, tmp_path: Path) -> None:
+    text = f"{COLUMNS},Minutes,Pressure (psi),Canner type,Altitude (m)\n{CANNED},5,11,dial,450\n"
+    found = import_list(p, written(tmp_path, text))
+    assert found.booked
+    assert not found.unused
+    record = recorded(p)
+    assert record["minutes"] == "5"
+    assert record["psi"] == "11 psi"
+    assert record["canner"] == "dial"
+    assert record["altitude"] == "450m"
+    (batch,) = p.stock.batches.values()
+    assert "5 minutes at 11 psi is too little" in batch.doubt[0]
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell", "expected"),
+    [
+        ("Processing time", "1:15", ("minutes", "1:15")),
+        ("Lemon juice (tbsp)", "1", ("acid", "lemon 1 tbsp")),
+        ("Vinegar %", "4", ("vinegar", "4%")),
+        ("pH", "3,9", ("ph", "3,9")),
+        ("salt", "2,25 %", ("salt", "2,25 %")),
+        ("Elevation_ft", "3000", ("altitude", "3000ft")),
+        ("Altitude", "1500", ("altitude", "1500m")),
+    ],
+)
+def test_a_detail_is_read_as_its_heading_says(
+    p: Pantry, tmp_path: Path, heading: str, cell: str, expected: tuple[str, str]
+) -> None:
+    assert import_list(p, written(tmp_path, f'{COLUMNS},{heading}\n{CANNED},"{cell}"\n')).booked
+    name, value = expected
+    assert recorded(p)[name] == value
+
+
+def test_a_detail_that_is_not_understood_is_named_in_its_row(p: Pantry, tmp_path: Path) -> None:
+    path = written(tmp_path, f"{COLUMNS},Time,Maker\n{CANNED},14h30 o'clock,\n")
+    found = import_list(p, path)
+    assert [(one.line, one.column, one.value) for one in found.bad] == [
+        (2, "Time", "14h30 o'clock")
+    ]
+    assert "minutes=25" in found.bad[0].reason
+    assert not p.stock.batches
+    left = import_list(p, path, columns="out=Time")
+    assert (left.booked, left.unused) == (True, ["Time"])
+
+
+def test_an_empty_cell_says_nothing_of_a_detail(p: Pantry, tmp_path: Path) -> None:
+    assert import_list(p, written(tmp_path, f"{COLUMNS},Minutes,PSI\n{CANNED},,-\n")).booked
+    assert not {"minutes", "psi"} & recorded(p).keys()
+
+
+def test_two_columns_of_one_detail_are_asked_about(p: Pantry, tmp_path: Path) -> None:
+    path = written(tmp_path, f"{COLUMNS},Minutes,Time\n{CANNED},25,5\n")
+    (ask,) = import_list(p, path).asks
+    assert (ask.typed, ask.choices) == ("minutes", ("8", "9"))
+    assert import_list(p, path, columns="minutes=9").booked
+    assert recorded(p)["minutes"] == "5"
+
+
+def test_a_detail_that_the_line_says_otherwise_is_refused(p: Pantry, tmp_path: Path) -> None:
+    line = "7 500 ml jars runner beans pressure canned larder minutes=25"
+    found = import_list(p, written(tmp_path, f"Line,Minutes\n{line},5\n"))
+    assert "said twice" in found.bad[0].reason
+
+
+def test_every_field_of_a_list_has_a_word_on_its_screen() -> None:
+    from pantry_tui.app.listtext import WORDS
+    from pantry_tui.services.batchwork.columns import FIELDS
+
+    assert set(FIELDS) <= set(WORDS)

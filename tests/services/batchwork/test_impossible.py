@@ -70,4 +70,7 @@ def test_degrees_without_a_letter_are_those_of_the_household() -> None:
     pairs = [("temperature", "20"), ("ph", "3.9"), ("temperature", "68F")]
     assert dict(with_degrees(pairs[:2], "C")) == {"temperature": "20 C", "ph": "3.9"}
     assert with_degrees(pairs, "F") == tuple(pairs)
+    height = [("altitude", "1500")]
+    assert dict(with_degrees(height, "C")) == {"altitude": "1500m"}
+    assert with_degrees(height, "F") == tuple(height)
     assert with_degrees(pairs[2:], "C") == (("temperature", "68F"),)

@@ -181,6 +181,21 @@ def test_a_comma_ends_a_value_and_a_unit_belongs_to_its_number() -> None:
     assert read(line).unread == ()
 
 
+@pytest.mark.parametrize(
+    ("said", "strength"),
+    [
+        ("5% malt vinegar", "5%"),
+        ("3 % white vinegar", "3%"),
+        ("malt vinegar 5 %", "5%"),
+        ("in 4% distilled white vinegar", "4%"),
+    ],
+)
+def test_the_strength_of_a_named_vinegar_is_read(said: str, strength: str) -> None:
+    found = read(f"4 pint jars dill pickles, vinegar pickle, {said}, shelf 2")
+    assert (found.food, found.count) == ("dill pickles", 4)
+    assert (dict(found.process), found.unread) == ({"vinegar": strength}, ())
+
+
 SAID = (
     "7 pint jars of runner beans pressure canned shelf 2 yesterday frobnicated , ; basement jam "
     "frozen tomatoes crushed note=spicy minutes=25 1/2/2026 today 12 lb bags fridge ½ (x) [b]"

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import closing
 from datetime import date
 from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.payloads import PutUp
 from pantry_tui.errors import Refused, StoreError
 from pantry_tui.services.books.logbook import log as log_in_words
@@ -17,7 +18,7 @@ from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.safekeeping.backup import backup
 from pantry_tui.services.safekeeping.verify import save, verify
 from pantry_tui.services.stock import view
-from pantry_tui.store import damage
+from pantry_tui.store import damage, soundness
 
 TODAY = date(2026, 11, 25)
 
@@ -43,6 +44,62 @@ def test_a_whole_store_is_whole_on_any_day_and_untouched(path: Path) -> None:
     assert path.read_bytes() == before
     assert found.newest_backup is None
     assert verify(path, TODAY).notes == ()
+
+
+def killed_while_writing(path: Path) -> bytes:
+    """The store as a program leaves it that is killed while it writes; what was in it before."""
+    before = path.read_bytes()
+    with closing(sqlite3.connect(path, isolation_level=None)) as db:
+        db.execute("PRAGMA cache_size = 1")  # so that pages reach the file before the commit
+        db.execute("BEGIN")
+        db.execute("UPDATE log SET recorded = 'half'")
+        db.execute("CREATE TABLE much AS SELECT hex(randomblob(2000)) FROM log")
+        left = {one: one.read_bytes() for one in (path, Path(f"{path}-journal"))}
+        db.execute("ROLLBACK")
+    for file, content in left.items():
+        file.write_bytes(content)
+    assert path.read_bytes() != before
+    return before
+
+
+def test_what_a_killed_program_left_half_written_is_no_damage(path: Path) -> None:
+    before = killed_while_writing(path)
+    assert verify(path, TODAY).ok
+    assert not damage.noted(path)
+    assert path.read_bytes() == before
+    killed_while_writing(path)
+    assert verify(backup(path).path, TODAY).ok
+
+
+def test_a_store_that_is_locked_or_may_not_be_written_is_not_called_hurt(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(soundness, "WAIT_S", 0.0)
+    with closing(sqlite3.connect(path, isolation_level=None)) as other:
+        other.execute("BEGIN EXCLUSIVE")
+        with pytest.raises(StoreError, match="in use by another program"):
+            verify(path, TODAY)
+    killed_while_writing(path)
+    monkeypatch.setattr(soundness, "_take_back_half_written", lambda _: None)
+    with pytest.raises(StoreError, match="Allow writing"):
+        verify(path, TODAY)
+    assert not damage.noted(path)
+
+
+def test_what_is_booked_while_it_is_looked_over_is_no_damage(
+    demo: Pantry, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Another window that books then waits until the look is over."""
+    seen = soundness.beside
+
+    def meanwhile(events: Sequence[Event]) -> soundness.Beside:
+        window = sqlite3.connect(demo.path, timeout=0, isolation_level=None)
+        with closing(window), pytest.raises(sqlite3.OperationalError, match="locked"):
+            window.execute("DELETE FROM of_batch")
+        return seen(events)
+
+    monkeypatch.setattr(soundness, "beside", meanwhile)
+    assert verify(demo.path, TODAY).ok
 
 
 def test_every_act_leaves_it_whole(demo: Pantry) -> None:

@@ -88,3 +88,20 @@ def test_a_place_that_a_wrong_clock_added_later_is_as_warm_as_was_said_before(
     with open_pantry(tmp_path / "a.db", date(2026, 1, 10)) as p:
         batch = next(iter(p.stock.batches.values()))
         assert p.judge(p.containers_of(batch)[0]).verdict is Verdict.DISCARD
+
+
+@pytest.mark.parametrize(
+    ("line", "ends"),
+    [
+        ("1 jar garlic in oil, bought in, fridge", True),
+        ("1 jar garlic in oil, bought in, larder", True),
+        ("1 jar honey, bought in, larder", False),
+        ("4 cans canned tuna, bought in, larder", False),
+    ],
+)
+def test_a_use_by_ends_what_can_hurt_wherever_it_was_sold(
+    larder: Pantry, line: str, ends: bool
+) -> None:
+    found = judged(larder, f"{line}, printed=2027-02-20 dated=use-by")
+    assert (found.discard_after == date(2027, 2, 20)) is ends
+    assert found.best_by == date(2027, 2, 20)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -11,6 +12,7 @@ import pytest
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, correct, outage, places, undo, view
 from pantry_tui.services.stock.came_later import came_later
@@ -112,3 +114,31 @@ def test_what_was_written_down_after_a_cut_is_named_and_not_passed_over(p: Pantr
     assert done.code in {row.code for row in outage.judge_all(p, where, cut)}
     long_ago = outage.times("2026-11-01 18:00", "2026-11-02 09:00", TODAY)
     assert came_later(p, where, outage.cut_of(p, where, *long_ago)) == ""
+
+
+@pytest.mark.parametrize(
+    ("start", "end", "lasted"),
+    [
+        ("2026-10-25 00:30", "2026-10-25 04:00", 4.5),  # the clock was put back at 03:00
+        ("2026-10-25 01:45", "2026-10-25 02:30", 1.75),  # 02:30 came twice: the later one
+        ("2026-10-25 02:30", "2026-10-25 04:00", 2.5),  # ... and here the earlier
+        ("2026-10-20 12:00", "2026-10-20 16:00", 4),  # both before it, booked after it
+    ],
+)
+def test_a_cut_over_the_night_of_the_change_lasts_as_long_as_it_did(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, start: str, end: str, lasted: float
+) -> None:
+    monkeypatch.setenv("TZ", "Europe/Berlin")
+    time.tzset()
+    try:
+        create(tmp_path / "home.db")
+        noon = Clock(date(2026, 10, 25), 12 * 60)
+        with open_pantry(tmp_path / "home.db", noon) as p:
+            places.add(p, "fridge", "fridge")
+            first, last = outage.times(start, end, p.today)
+            cut = outage.cut_of(p, p.find_place("fridge"), first, last)
+            assert (cut.end.last - cut.start.first) / 60 == lasted
+            assert cut.start.day == date.fromisoformat(start[:10])
+    finally:
+        monkeypatch.undo()
+        time.tzset()

@@ -11,6 +11,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, one_batch, outage, places, readings, undo, view
 from pantry_tui.services.stock.moving import move
 from pantry_tui.services.stock.places_ever import begins_with, place_ever
@@ -140,6 +141,31 @@ def test_what_came_with_a_merged_place_is_asked_about_and_never_promised(p: Pant
     assert found(p, minced).verdict in UNFIT
     again = {row.code: row for row in outage.judged_before(p, p.places[garage.id], cut)}
     assert minced not in again or again[minced].action == "discard"
+
+
+@pytest.mark.parametrize("booked", ["reading", "cut"])
+def test_what_is_said_of_a_place_reaches_what_stood_in_a_basket_in_it(
+    p: Pantry, booked: str
+) -> None:
+    """The basket is gone; its food was as warm as the chest around it all the same."""
+    places.add(p, "basket", "freezer", "chest")
+    code = up(p, "3 packs ground beef, frozen, basket")
+    that_day = p.today + timedelta(days=1)
+    p.today += timedelta(days=3)
+    places.merge(p, "basket", "garage")
+    before = found(p, code)
+    assert before.usable
+    if booked == "reading":
+        readings.read(p, "chest", 60.0, at=At(that_day, 720), since=300)
+    else:
+        chest, start = p.find_place("chest"), datetime.combine(that_day, time(9)).astimezone()
+        cut = outage.cut_of(p, chest, start, start + timedelta(hours=30), full=False)
+        assert "3 discard" in outage.book(p, chest, cut).message
+    assert found(p, code).verdict in UNFIT
+    assert verify(p.path, p.today).ok
+    undo.undo(p)
+    assert found(p, code) == before
+    assert verify(p.path, p.today).ok
 
 
 def test_a_name_that_a_new_place_took_is_asked_about(p: Pantry) -> None:

@@ -15,7 +15,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import own
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, one_batch, places, readings, undo
+from pantry_tui.services.stock import act, one_batch, places, readings, undo, view
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.seen import At
 
@@ -224,6 +224,18 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
 
 
 @pytest.mark.parametrize(
+    ("food", "longer"), [("hot dogs", "3 weeks"), ("salmon", "4 days"), ("chicken soup", "4 days")]
+)
+def test_a_rule_of_ones_own_for_bought_food_counts(p: Pantry, food: str, longer: str) -> None:
+    """It is judged by the figures of another method than its own."""
+    code = up(p, food, "bought in", "fridge")
+    with pytest.raises(Refused, match="stricter"):
+        own.add_rule(p, "bought in", food, climate="fridge", keeps=longer, kind="safety")
+    own.add_rule(p, "bought in", food, climate="fridge", keeps="1 day", kind="safety")
+    assert only(p, code).discard_after == TODAY + timedelta(days=1)
+
+
+@pytest.mark.parametrize(
     ("method", "food", "climate"),
     [
         ("in oil", "feta", "fridge"), ("in oil", "garlic", "freezer"), ("salted", "eggs", "fridge"),
@@ -312,3 +324,38 @@ def test_a_life_that_began_elsewhere_is_not_said_to_begin_where_it_went_on(p: Pa
     p.today = TODAY + timedelta(days=30)
     readings.read(p, "larder", 90)
     assert "what was left of 3 months on Fri 25 Dec 2026" in only(p, code).reasons[0]
+
+
+def test_what_is_lost_is_lost_by_the_clocks_of_two_zones(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def zone(name: str) -> None:
+        monkeypatch.setenv("TZ", name)
+        time.tzset()
+
+    def on(day: int, hour: int) -> Clock:
+        return Clock(date(2026, 11, day), hour * 60)
+
+    path = tmp_path / "home.db"
+    try:
+        zone("America/Los_Angeles")
+        create(path)
+        with open_pantry(path, on(24, 8)) as p:
+            for name, climate in (("fridge", "fridge"), ("kitchen", "room")):
+                places.add(p, name, climate)
+            stew = up(p, "beef stew", "cooked meal", "fridge")
+        zone("UTC")
+        with open_pantry(path, on(25, 1)) as p:  # 17:00 at home, the day before
+            act.move(p, stew, "kitchen")
+        zone("America/Los_Angeles")
+        with open_pantry(path, on(24, 21)) as p:
+            act.move(p, stew, "fridge")
+            (row,) = view.due(p)
+            assert (row.verdict, row.discard_after) == (Verdict.DISCARD, date(2026, 11, 23))
+        zone("UTC")
+        with open_pantry(path, on(25, 6)) as p:
+            readings.read(p, "fridge", 37)
+            assert only(p, stew).discard_after == date(2026, 11, 23)
+    finally:
+        monkeypatch.undo()
+        time.tzset()
