@@ -104,11 +104,12 @@ def read_coming(text: str, today: date) -> date:
     """The same for a day that lies ahead, today included: "tomorrow", "friday", "24 dec"."""
     words = " ".join(text.lower().replace(",", " ").split())
     weekday = words.removeprefix("next ")
+    soonest = int(weekday != words)  # next friday, said on a friday, is not that evening
     if words == "tomorrow":
         return today + timedelta(days=1)
     number = _weekday(weekday)
     if number is not None:
-        return today + timedelta(days=(number - today.weekday()) % 7)
+        return today + timedelta(days=(number - today.weekday() - soonest) % 7 + soonest)
     found = read_date(text, today)
     if found < today and not re.search(r"\d{4}", words) and re.search(r"\d", words):
         return _months_from(found, 12) if " ago" not in words else found

@@ -133,7 +133,9 @@ def test_a_part_of_a_month_is_of_thirty_days_and_a_part_of_a_day_is_dropped(
     ("said", "day"),
     [
         ("today", WED), ("tomorrow", date(2026, 11, 26)), ("friday", date(2026, 11, 27)),
-        ("wednesday", WED), ("next tue", date(2026, 12, 1)), ("24 dec", date(2026, 12, 24)),
+        ("wednesday", WED), ("next tue", date(2026, 12, 1)),
+        ("next wednesday", date(2026, 12, 2)), ("next friday", date(2026, 11, 27)),
+        ("24 dec", date(2026, 12, 24)),
         ("25 nov", WED), ("24 nov", date(2027, 11, 24)), ("1 jun", date(2027, 6, 1)),
         ("24 nov 2026", date(2026, 11, 24)), ("2026-11-24", date(2026, 11, 24)),
         ("3 days ago", date(2026, 11, 22)), ("+10d", date(2026, 12, 5)),

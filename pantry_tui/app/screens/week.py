@@ -65,7 +65,7 @@ class WeekScreen(Acts, RowWords, Beside):
         thaw = thaw_lines(takes, rows, self.host.pantry.today)
         notes = [
             line
-            for one in found.notes
+            for one in filter(None, (found.no_main, *found.notes))
             for line in headings(f"! {self.host.units.text(one)}", columns, 2)
         ]
         below = self._below(found, columns)

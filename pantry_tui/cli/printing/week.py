@@ -32,6 +32,7 @@ def week(view: WeekView) -> list[str]:
     lines += _listed("Open beside the meals", view.beside)
     lines += _listed("If you want more, these next", view.more)
     lines += _listed("Better kept, to last until more comes", view.kept)
+    lines += [clean(view.no_main)] if view.no_main else []
     lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
     if view.left_out:
         lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
@@ -61,6 +62,8 @@ def _listed(head: str, takes: Sequence[Take]) -> list[str]:
 def _held(take: Take) -> str:
     if take.amount:
         return take.amount
+    if take.begun:  # nobody measures what is left of a jar of jam
+        return "open"
     some = kitchen_count(take.servings)
     return "one serving" if some == "1" else f"{some} servings"
 

@@ -164,12 +164,22 @@ def cut_off(batch: Batch, container: Container) -> bool:
     weight nobody knows whether it was taken in whole ones, but for what is large and stands in no
     sack or crate."""
     left = container.left
-    raw = batch.method in (Method.CELLAR, Method.FRESH, Method.BOUGHT)
-    if left is None or not raw or batch.food.group not in CROPS or is_cut(batch):
+    if left is None or not _whole_crop(batch):
         return False
     if left.unit:
         return container.begun and is_large(batch.food) and not batch.size
     return left.number.denominator != 1
+
+
+def taken_whole(batch: Batch, container: Container) -> bool:
+    """Whether it is counted in raw crops (heads, squash), of which a part does not keep."""
+    left = container.left
+    return left is not None and not left.unit and _whole_crop(batch)
+
+
+def _whole_crop(batch: Batch) -> bool:
+    raw = batch.method in (Method.CELLAR, Method.FRESH, Method.BOUGHT)
+    return raw and batch.food.group in CROPS and not is_cut(batch)
 
 
 def cut_hurts(batch: Batch, spans: Sequence[Span]) -> bool:

@@ -12,7 +12,7 @@ from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from functools import cached_property
-from math import ceil, floor
+from math import ceil, floor, inf
 
 from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
@@ -77,6 +77,12 @@ class Table:
         """Servings of it that cannot be finished when it is opened on that day."""
         return _pick(Chosen(one, Why.PACE), day, self).spare
 
+    def shared(self, one: Candidate) -> float:
+        """Servings of it that a usual table leaves whenever it is opened, up to half of it."""
+        open_days = one.open_days
+        eaten = inf if open_days is None else self.appetite.people * (open_days + 1)
+        return max(0.0, min(one.servings / 2, one.servings - eaten))
+
     def outsized(self, one: Candidate) -> bool:
         """Whether more than half of it could not be finished once it is open, on any day of this
         week."""
@@ -89,6 +95,12 @@ class Table:
         """The days it may be opened on; none when it cannot be eaten before it must go."""
         first, last = self.earliest(one), min(self.end, one.safe_until or self.end)
         return [day for day in self.days if first <= day <= last]
+
+    def fullest(self, one: Candidate) -> list[date]:
+        """Of those days the ones on which most sit there: a bird waits for the guests."""
+        days = self.possible(one)
+        most = max(map(self.appetite.sit, days), default=0)
+        return [day for day in days if self.appetite.sit(day) == most]
 
     def possible_at_all(self) -> Callable[[Candidate], bool]:
         """Whether there is any such day; of thousands that are alike in it one is asked."""
@@ -177,9 +189,9 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
             continue
         day = min(days, key=full)
         if food.bulk:  # a meal for those who sit there
-            heads = table.appetite.sit(day) * food.a_head
-            meal = min(left[food.container], heads)
-            if meal <= _CRUMB or (drawn[food.container] and meal < heads / 2 and not _must(one)):
+            enough = food.meal(table.appetite.sit(day))
+            meal = min(left[food.container], enough)
+            if meal <= _CRUMB or (drawn[food.container] and meal < enough / 2 and not _must(one)):
                 continue  # so little is no dish; it stays in its crate
             food = food._replace(servings=meal)
             left[food.container] -= meal

@@ -20,7 +20,7 @@ def parts(one: Candidate, people: float) -> Sequence[Candidate]:
     """Bulk as as many meals as are in it; less than half of one goes with the last."""
     if not one.bulk:
         return (one,)
-    meal = people * one.a_head
+    meal = one.meal(people)
     meals = max(1, ceil(one.servings / meal - 0.5))
     rest = one.servings - (meals - 1) * meal
     return [one._replace(servings=meal if n < meals - 1 else rest) for n in range(meals)]

@@ -31,7 +31,8 @@ class Candidate(NamedTuple):
 
     `opened` answers how many days it keeps once open or fully thawed, None where nothing is
     published, below 0 where it may not be eaten then; only what may be taken is asked about.
-    `a_head` are the servings that a meal out of it takes a head.
+    `a_head` are the servings that a meal out of it takes a head; `piece` those of one piece that
+    does not keep once it is cut, so that a meal takes whole ones; 0 of what may be parted.
     `ready` is the day from which it may be eaten: what is thawing already has one. A container of
     a `bulk` is taken from by the portion; with `open_days` the first draw opens it. `since` is the
     day on which what is open was opened.
@@ -51,6 +52,7 @@ class Candidate(NamedTuple):
     role: Role | None = None
     since: date | None = None
     a_head: float = 1.0
+    piece: float = 0.0
     opened: Callable[[], int | None] = UNPUBLISHED
 
     @property
@@ -62,6 +64,11 @@ class Candidate(NamedTuple):
     def may_open(self) -> bool:
         """Whether it may be eaten once it is open."""
         return self.open_days is None or self.open_days >= 0
+
+    def meal(self, heads: float) -> float:
+        """Servings that a meal for so many takes of a bulk."""
+        wanted = heads * self.a_head
+        return max(1, round(wanted / self.piece)) * self.piece if self.piece else wanted
 
     @property
     def at_table(self) -> Role:

@@ -130,15 +130,14 @@ class _Week:
         next of what presses; for a week that has nothing, the next of anything."""
         self._settle_mains()
         for day in self.table.days:
-            heads = self.appetite.sit(day)
-            while self._cooks(day) and self._laid(day, Role.MAIN) < heads / 2:
-                if not (self._add(day, {Role.MAIN}) or self._add_big(day, {Role.MAIN})):
-                    break
+            half = self.appetite.sit(day) / 2
+            while self._cooks(day) and self._laid(day, Role.MAIN) < half and self._add_main(day):
+                pass
         for day in self.table.days:
             if day not in self._cooked() and self._cooks(day):
                 self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
-        if self.table.days and not self.chosen:
-            self._add_big(self.table.days[0], set(A_HEAD))
+        for day in () if self.chosen else self.table.days:
+            self._add_big(day, set(A_HEAD))
         for day in sorted(self._cooked()):
             self._fill_up(day)
 
@@ -186,27 +185,36 @@ class _Week:
         return self._laid_out
 
     def _add(
-        self, day: date, roles: Collection[Role], among: Collection[int] | None = None
+        self,
+        day: date,
+        roles: Collection[Role],
+        among: Collection[int] | None = None,
+        shared: bool = False,
     ) -> bool:
         """The next that suits, of all or `among` some."""
         coming = (n for n in self.next if among is None or n in among)
-        one = next((n for n in coming if self._suits(n, day, roles)), None)
+        one = next((n for n in coming if self._suits(n, day, roles, shared)), None)
         if one is not None:
             why = Why.BEGIN if one in self.pressing else Why.TABLE
             self._choose(one, Why.DUE if self._due(self.free[one]) else why, day)
         return one is not None
+
+    def _add_main(self, day: date) -> bool:
+        """The next main, one that fits before one of which some is too much at any time."""
+        main = {Role.MAIN}
+        return self._add(day, main) or self._add(day, main, shared=True) or self._add_big(day, main)
 
     def _add_big(self, day: date, roles: Collection[Role]) -> bool:
         """One a week of what is too big for the table, where there is nothing smaller."""
         if any(self.table.outsized(chosen.candidate) for chosen in self.chosen):
             return False
         for number, one in self.big.items():
-            if number in self.free and one.at_table in roles and day in self.table.possible(one):
+            if number in self.free and one.at_table in roles and day in self.table.fullest(one):
                 self._choose(number, Why.TABLE, day)
                 return True
         return False
 
-    def _suits(self, number: int, day: date, roles: Collection[Role]) -> bool:
+    def _suits(self, number: int, day: date, roles: Collection[Role], shared: bool) -> bool:
         one = self.free.get(number)
         if one is None or one.at_table not in roles or day not in self.table.possible(one):
             return False
@@ -214,7 +222,7 @@ class _Week:
             return False
         if not one.may_open or not while_open(one, day, self._begun_on(one)):
             return False
-        return self.table.wasted(one, day) <= one.servings / 4
+        return self.table.wasted(one, day) <= max(one.servings / 4, shared * self.table.shared(one))
 
     def _begun_on(self, one: Candidate) -> list[date]:
         """The days on which a meal of the same vessel lies already."""

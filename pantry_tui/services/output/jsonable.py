@@ -131,6 +131,7 @@ def week(view: WeekView) -> dict[str, Any]:
         "more": [_take(one) for one in view.more],
         "kept": [_take(one) for one in view.kept],
         "no_thaw": plain(view.no_thaw),
+        "no_main": view.no_main,
         "notes": [*view.notes, *(text for _, text in view.table)],
         "left_out": list(view.left_out),
         "waiting": due(list(view.waiting)),

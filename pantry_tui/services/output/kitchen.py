@@ -29,7 +29,7 @@ def kitchen(p: Pantry) -> Sheet:
         title,
         ("", "code", "food", "how much", "where", "thaw from"),
         tuple(rows),
-        (*view.notes, *standing, CAUTION),
+        (*filter(None, (view.no_main,)), *view.notes, *standing, CAUTION),
         parts,
         (_fetch(taken),),
     )

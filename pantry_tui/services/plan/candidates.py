@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.doubt import taken_whole
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.rotation import Judged, first_date, rank
 from pantry_tui.core.keeping.thawing import thaw_days
@@ -153,6 +154,8 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
     drawn = container.bulk and container.vessel is not Vessel.CLOSED
     opens = not begun and (thaws > 0 or not drawn)
+    left = container.left
+    pieces = float(left.number) if bulk and left and taken_whole(batch, container) else 0.0
     alike = Candidate(
         container.id,
         food=batch.food.name,
@@ -168,6 +171,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         role=role_at_table(p, batch.food.name, batch.food.group, drawn=bulk),
         since=_opened_on(container) if begun else None,
         a_head=a_head(p, batch.food.name),
+        piece=servings(p, container) / pieces if pieces else 0.0,
     )
     return _Member(container.number, container.id, alike, thaws if opens else None)
 

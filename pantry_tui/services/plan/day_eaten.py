@@ -190,5 +190,8 @@ def _begins(p: Pantry, container: Container, entry: Entry, day: date, *, aside: 
 def _meal(p: Pantry, ref: str, amount: str) -> str:
     """What is taken of it: the plan's amount, which is rounded, or all that is left."""
     left = containers_named(p, ref)[0].left
-    enough = amount and left is not None and amount_of(amount).number <= left.number
-    return amount if enough else "all"
+    much = amount_of(amount) if amount else None
+    if much is None or left is None or much.number > left.number:
+        return "all"
+    # A bare half would be half of what is left.
+    return f"{much.exact} pieces" if not much.unit and left.number > 1 else amount

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pantry_tui.core.words import Group, Method
+from pantry_tui.core.words import Group, Method, Role
 from pantry_tui.services.pantry import Pantry
 
 #: What no table has the water of. Estimates: common practice, no source.
@@ -19,8 +19,18 @@ _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _PULSE = 8 / 3
 _ALWAYS_DRY = frozenset({"dry beans", "chickpeas", "bambara nuts"})
 _RIPE = frozenset({"shelling beans", "lima beans", "broad beans", "southern peas"})
+_BEAN = "bean"
 #: A food that says it: "dried mushrooms" are bought, too.
 _SAYS = "dried "
+
+
+def is_pulse(p: Pantry, name: str) -> bool:
+    """Whether it is a ripe bean, pea or lentil: a side by itself, and a main can be cooked of
+    it."""
+    row = p.tables.index.named(name)
+    if row is None or _BEAN not in row.classes:
+        return False
+    return name in _ALWAYS_DRY | _RIPE or (row.group is Group.GRAIN and row.role == Role.SIDE)
 
 
 def times_fresh(p: Pantry, name: str, group: Group, method: Method) -> float:

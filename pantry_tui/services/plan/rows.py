@@ -30,6 +30,7 @@ class Take:
     method: str = ""
     role: str = ""
     left: str = ""  # what is in it, where it is drawn from
+    begun: bool = False  # it stands open, and nobody knows how much of it is left
 
 
 class Standby(NamedTuple):
@@ -55,6 +56,7 @@ class WeekView:
     discard: tuple[DueRow, ...]
     accepted: bool = False
     notes: tuple[str, ...] = ()
+    no_main: str = ""  # that no main stands, and what could be one
     table: tuple[tuple[date, str], ...] = ()  # days on which it is otherwise than usual
     left_out: tuple[str, ...] = ()
     stocked: bool = False  # whether anything stands that is fit to eat

@@ -14,7 +14,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
@@ -23,6 +23,7 @@ from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.rows import Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.plan.weeknotes import no_main, not_booked
 from pantry_tui.services.plan.why import reasons
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.lines import rows
@@ -99,6 +100,7 @@ def view(
         discard=_rows(p, UNFIT),
         accepted=draft.plan is not None,
         notes=(
+            *not_booked(p, p.today),
             *_dropped(p, draft, entries),
             *_at_risk(p, draft, entries),
             *mains_last(appetite(p), found.mains, first),
@@ -106,6 +108,7 @@ def view(
             *tending.sentences(p, draft.start, draft.end),
             *_still_open(p, found.over),
         ),
+        no_main=no_main(p, take, found.mains, (*found.more, *found.kept)) if menu else "",
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(one.usable for one in stands(p)),
@@ -281,4 +284,5 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> 
         method=batch.method,
         role=role_at_table(p, batch.food.name, batch.food.group, drawn=first.bulk),
         left=first.amount,
+        begun=first.state is State.OPEN and first.left == first.first,
     )

@@ -35,7 +35,7 @@ _SHARES = {
 }  # fmt: skip
 _ALL = ("all", "all of it", "everything", "the rest")
 _SERVINGS = r"(.+?) ?servings?"
-_PIECES = r"(\d{1,4}) ?(?:pieces?|heads?|fruits?|eggs?|of them)"
+_PIECES = r"(\d[\d ./]{0,11}?) ?(?:pieces?|heads?|fruits?|eggs?|of them)"
 
 
 class Wanted(NamedTuple):
@@ -73,7 +73,8 @@ def read_wanted(typed: str | None) -> Wanted:
     if (found := re.fullmatch(_SERVINGS, text)) is not None:
         return Wanted("servings", read_amount("1" if found[1] in ("a", "one") else found[1])[0])
     if (found := re.fullmatch(_PIECES, text)) is not None:
-        return Wanted("count", Fraction(int(found[1])))
+        number = read_amount(found[1])[0]  # half a head is no half of what is left
+        return Wanted("count" if number.denominator == 1 else "amount", number)
     number, unit = read_amount(text)
     if unit:
         return Wanted("amount", number, unit)

@@ -65,6 +65,32 @@ def test_where_nothing_smaller_stands_one_a_week_comes() -> None:
     assert len(found.picks) == 1
 
 
+def test_a_pack_of_which_half_is_shared_out_comes_before_an_evening_without_a_main() -> None:
+    packs = [one(f"{n}", "chickens", 8.0, 1, last=day(-300)) for n in range(9)]
+    keeps_none = Needs(shares={Group.MEAT: 0.0})
+    assert len(laid(plan(packs, TWO, START, keeps_none), Role.MAIN)) == 7
+    alone = [one(f"{n}", "ground beef", 4.0, 1, last=day(40)) for n in range(9)]
+    roast = one("roast", "venison", 20.0, 3, last=day(60))
+    week = plan([roast, *alone], Appetite(1), START, keeps_none)
+    assert len(laid(week, Role.MAIN)) == 7
+    assert "roast" not in [pick.candidate.container for pick in week.picks], "the smaller first"
+
+
+def test_on_the_eve_of_leaving_no_pack_is_opened_of_which_half_would_be_left() -> None:
+    away = Appetite(2, table={day(n): 0 for n in range(1, 14)})
+    packs = [one(f"{n}", "ground beef", 4.0, 1, last=day(60)) for n in range(9)]
+    assert not plan(packs, away, START, Needs(shares={Group.MEAT: 0.0})).picks
+
+
+def test_a_bird_waits_for_the_guests_of_that_week() -> None:
+    bird = one("bird", "turkeys", 48.0, 1, last=day(200), frozen=True, thaw_days=3)
+    full = Appetite(2, table={day(5): 12})
+    (pick,) = plan([bird], full, START, Needs()).picks
+    assert pick.day == day(5)
+    (pick,) = plan([bird], TWO, START, Needs()).picks
+    assert pick.day == day(3), "as soon as it is thawed"
+
+
 def test_of_two_birds_whose_date_is_near_one_comes_this_week_and_guests_take_both() -> None:
     birds = [one(f"{n}", "turkeys", 40.0, last=day(20)) for n in range(2)]
     packs = [one(f"beef {n}", "ground beef", 4.0, last=day(60)) for n in range(9)]

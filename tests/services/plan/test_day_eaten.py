@@ -9,6 +9,7 @@ from typing import Any
 
 import pytest
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.words import State
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import putup
@@ -16,7 +17,7 @@ from pantry_tui.services.done import Done
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.plan import wishes
+from pantry_tui.services.plan import weekdraft, wishes
 from pantry_tui.services.stock import act, places, undo, view
 
 TODAY = date(2026, 11, 5)
@@ -142,3 +143,25 @@ def test_no_second_relish_is_opened_beside_and_the_open_one_is_asked_about(p: Pa
         assert bool(asked) is (ahead > 0)
     act.use(p, f"{code}/1", "all")
     assert f"{code}/1" not in {name for take in weeks.week(p).beside for name in take.containers}
+
+
+def test_of_many_heads_a_day_eats_whole_ones_and_no_half_of_them_all(p: Pantry) -> None:
+    cabbages = up(p, "8 heads cabbage, cellar-stored, bins, 2026-10-25")
+    weeks.accept(p)
+    planned = next(take for take in weeks.week(p).take if take.code == cabbages)
+    assert planned.amount == "1"
+    weeks.eaten(p, planned.day)
+    row = next(row for row in view.due(p) if row.code == cabbages)
+    assert (row.amount, row.usable) == ("7", True)
+
+
+def test_a_part_of_a_head_that_was_planned_is_that_part_of_one(p: Pantry) -> None:
+    cabbages = up(p, "8 heads cabbage, cellar-stored, bins, 2026-10-25")
+    weeks.accept(p)
+    draft = weekdraft.load(p)
+    assert draft.plan is not None
+    halves = tuple(entry._replace(amount="1/2") for entry in draft.plan)
+    with p.writing():
+        weekdraft.save(p, replace(draft, plan=halves))
+    weeks.eaten(p, halves[0].days[0])
+    assert amounts(p)[cabbages] == "7 1/2"

@@ -54,6 +54,8 @@ PACKS = "4 1 lb packs ground beef, frozen, chest"
         (SQUASH, None, ["9"]),
         (SQUASH, "3", ["7"]),
         (SQUASH, "3 pieces", ["7"]),
+        (SQUASH, "1 1/2 pieces", ["8 1/2"]),
+        (SQUASH, "1/2 piece", ["9 1/2"]),
         (SQUASH, "half", ["5"]),
         (SQUASH, "all", ["gone"]),
         (JARS, None, ["gone", "1 pint", "1 pint", "1 pint"]),

@@ -1,0 +1,82 @@
+"""What a week says of itself in a sentence: that no main stands, that the week before was not
+booked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date, timedelta
+
+from pantry_tui.core import dates
+from pantry_tui.core.log.payloads import Entry
+from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.roles import BESIDE
+from pantry_tui.core.words import Role
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.at_table import role_at_table
+from pantry_tui.services.plan.dried import is_pulse
+from pantry_tui.services.plan.rows import Take
+
+#: So many foods are named.
+_NAMED = 4
+_CRUMB = 1e-9
+
+
+def no_main(p: Pantry, takes: Sequence[Take], mains: float, coming: Iterable[Candidate]) -> str:
+    """That no main stands, where other food for the table does, and what of it could be one; a
+    dish of one's own is one. `mains` are the servings of mains that stand; "" where some do."""
+    if mains > _CRUMB or not takes or any(take.dish for take in takes):
+        return ""
+    found = {take.food: take.code for take in takes if is_pulse(p, take.food)}
+    for one in coming:
+        if one.at_table is Role.SIDE and one.food not in found and is_pulse(p, one.food):
+            batch = p.stock.batches[p.stock.containers[one.container].batch]
+            found[one.food] = batch.code
+    if not found:
+        return "No main stands for this week: meat, fish, eggs, tofu or a cooked meal would be one."
+    named = ", ".join(f"{food} ({code})" for food, code in list(found.items())[:_NAMED])
+    first = next(iter(found))
+    return (
+        f"No main stands for this week. {named[:1].upper()}{named[1:]} can be cooked as one: say "
+        f'it as a dish, `pantry-tui household dish add "pot of {first} = {p.people} {first}"`.'
+    )
+
+
+def not_booked(p: Pantry, today: date) -> Iterator[str]:
+    """That an accepted week is over and some of its days were never booked, as long as no other
+    week is begun: what of it stands there still, and what to do."""
+    was = p.home.week
+    if was is None or was.start is None or was.entries is None:
+        return
+    end = was.start + timedelta(days=6)
+    if end >= today:
+        return
+    named: dict[str, None] = {}
+    for entry in was.entries:
+        if not _any_booked(p, entry):
+            named |= dict.fromkeys(_standing(p, entry))
+    if not named:
+        return
+    foods = list(named)
+    rest = f" and {len(foods) - _NAMED} more" if len(foods) > _NAMED else ""
+    code = foods[0].partition(" ")[0]
+    yield (
+        f"The accepted week to {dates.say(end)} is over, and not booked as eaten: "
+        f"{', '.join(foods[:_NAMED])}{rest}. Book what was eaten of it (like `use {code}`); the "
+        "rest stands and is planned anew."
+    )
+
+
+def _any_booked(p: Pantry, entry: Entry) -> bool:
+    return any(p.stands(group) for _, group in entry.booked)
+
+
+def _standing(p: Pantry, entry: Entry) -> Iterator[str]:
+    for id_ in entry.containers:
+        container = p.stock.containers.get(id_)
+        if container is None or not container.here:
+            continue
+        batch = p.stock.batches[container.batch]
+        # A relish stands open beside the days: it was not eaten on one of them.
+        aside = role_at_table(p, batch.food.name, batch.food.group) in BESIDE
+        if entry.dish or not aside:
+            yield f"{batch.code} {batch.food.name}"

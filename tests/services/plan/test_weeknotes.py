@@ -1,0 +1,89 @@
+"""A week says that no main stands, that the week before was not booked, what is only open."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+import pytest
+
+from pantry_tui.cli.printing import week as printed
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import dishes
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.stock import act
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(larder: Pantry) -> Pantry:
+    return larder
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def notes(p: Pantry, part: str) -> list[str]:
+    return [one for one in weeks.week(p).notes if part in one]
+
+
+def test_where_no_main_stands_the_pulses_that_could_be_one_are_named(p: Pantry) -> None:
+    peas = up(p, "4 1 lb bags chickpeas, dried, larder, made 2026-10-01")
+    up(p, "4 quart jars peaches, water-bath canned, larder, made 2026-09-01")
+    up(p, "4 pint jars runner beans, pressure canned, larder, made 2026-09-01")
+    said = weeks.week(p).no_main
+    assert f"Chickpeas ({peas})" in said
+    assert "peaches" not in said
+    assert "runner" not in said, "green beans are no pulses"
+    assert said in printed.week(weeks.week(p))
+    dishes.keep(p, said.partition('"')[2].partition('"')[0])
+    dish = next(iter(dishes.dishes(p)))
+    assert any(take.dish == dish.name for take in weeks.week(p).take)
+    assert not weeks.week(p).no_main
+
+
+def test_without_pulses_it_says_what_a_main_is_and_with_a_main_nothing(p: Pantry) -> None:
+    up(p, "4 quart jars peaches, water-bath canned, larder, made 2026-09-01")
+    said = weeks.week(p).no_main
+    assert "meat" in said
+    up(p, "4 pint jars chicken, pressure canned, larder, made 2026-09-01")
+    assert not weeks.week(p).no_main
+
+
+def test_of_an_empty_store_nothing_is_said_of_mains(p: Pantry) -> None:
+    assert not weeks.week(p).no_main
+
+
+def test_an_accepted_week_that_passed_unbooked_is_named_until_another_begins(p: Pantry) -> None:
+    beans = up(p, "2 pint jars chicken, pressure canned, larder, made 2026-09-01")
+    jam = up(p, "2 half-pint jars raspberry jam, water-bath canned, larder, made 2026-07-01")
+    weeks.accept(p)
+    p.today = TODAY + timedelta(days=6)
+    assert not notes(p, "is over"), "its last day"
+    p.today = TODAY + timedelta(days=7)
+    (said,) = notes(p, "is over")
+    assert f"{beans} chicken" in said
+    assert jam not in said, "a jam is no meal of a day"
+    weeks.accept(p)
+    assert not notes(p, "is over")
+
+
+def test_of_a_week_of_which_all_was_booked_nothing_is_said(p: Pantry) -> None:
+    up(p, "2 pint jars chicken, pressure canned, larder, made 2026-09-01")
+    weeks.accept(p)
+    for day in sorted({day for take in weeks.week(p).take for day in take.days}):
+        p.today = day
+        weeks.eaten(p, day)
+    p.today = TODAY + timedelta(days=8)
+    assert not notes(p, "is over")
+
+
+def test_of_an_open_jam_nobody_knows_how_many_servings_are_left(p: Pantry) -> None:
+    jam = up(p, "2 half-pint jars raspberry jam, water-bath canned, larder, made 2026-07-01")
+    said = printed.week(weeks.week(p))
+    assert any(f"{jam} raspberry jam, 8 servings in larder" in line for line in said)
+    act.open_(p, jam)
+    said = printed.week(weeks.week(p))
+    assert any(f"{jam} raspberry jam, open in fridge" in line for line in said)
