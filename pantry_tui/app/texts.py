@@ -202,7 +202,7 @@ def outage_text(rows: Sequence[OutageRow]) -> str:
             head = "" if number else action
             lines.append(f"{head:<9} {row.count} of {row.code} {clip(row.food, 40)}")
         lines += [f"{'':12}{clip(one, 300)}" for one in reasons]
-    return "\n".join(lines) or "Nothing stands there."
+    return "\n".join(lines) or "Nothing stood there then."
 
 
 def lines_text(found: Sequence[OneLine]) -> str:

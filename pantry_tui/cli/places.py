@@ -122,6 +122,7 @@ class Outage(Verb):
 
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import outage
+        from pantry_tui.services.stock.came_later import came_later
         from pantry_tui.services.stock.places_ever import begins_with, place_ever
 
         start, end = outage.times(self.start, self.end, call.today)
@@ -138,11 +139,12 @@ class Outage(Verb):
                 p, place, start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
             )
             rows = outage.judge_all(p, place, cut)
+            cautions = [*filter(None, (came_later(p, place, cut),)), CAUTION]
             booked = [] if self.dry_run else done(outage.book(p, place, cut))
         return call.answer(
             rows,
-            lambda found: {"items": jsonable.plain(found), "cautions": [CAUTION]},
-            lambda found: [*booked, *show.outage(found), CAUTION],
+            lambda found: {"items": jsonable.plain(found), "cautions": cautions},
+            lambda found: [*booked, *show.outage(found), *cautions],
         )
 
 

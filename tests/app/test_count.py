@@ -157,6 +157,20 @@ async def test_only_the_key_of_the_count_books_what_differs(p: Pantry, key: str)
         assert counted(pilot) == ["4", "9 !", "2"], "and what was counted is kept"
 
 
+@pytest.mark.parametrize("key", ["enter", "escape"])
+async def test_who_leaves_the_differences_is_told_that_nothing_is_booked(
+    p: Pantry, key: str
+) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "enter", "9", "enter", "enter", "f", key)
+        await pilot.pause()
+        assert "Nothing is booked yet" in painted(pilot)
+        await pilot.press("f", "f")
+        await pilot.pause()
+        assert "Nothing is booked yet" not in painted(pilot)
+        assert counts(p)["runner beans"] == 9
+
+
 async def test_a_count_of_some_lines_does_not_say_that_the_place_was_counted(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("c", "1", "enter", "f")

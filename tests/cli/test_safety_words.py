@@ -55,6 +55,17 @@ def test_a_cut_since_nobody_knows_when_is_shown_before_it_is_booked(kitchen: Kit
     assert "since nobody knows when" in kitchen.answer("log")[-1]["says"]
 
 
+def test_a_cut_names_what_was_written_down_after_it(kitchen: Kitchen) -> None:
+    line = "2 packs pork, frozen, big freezer"
+    evening = ("--today", "2026-11-25 20:00")
+    code = kitchen.answer("putup", line, *evening)["code"]
+    cut = ("outage", "big freezer", "--from", "18:00", "--to", "09:00", "--dry-run", *evening)
+    later, *rest = kitchen.answer(*cut)["cautions"]
+    assert f"put up later: {code}." in later
+    assert rest == [CAUTION]
+    assert later in kitchen.run(*cut)[1]
+
+
 @pytest.mark.parametrize(
     ("words", "key"),
     [

@@ -264,7 +264,11 @@ class CountScreen(Touches):
             self._end(BOOK, saw)
             return
         page = Differences(difference_text(found, self._left))
-        self.app.push_screen(page, lambda books: self._end(BOOK if books else None, saw))
+        self.app.push_screen(page, lambda books: self._end(BOOK, saw) if books else self._goes_on())
+
+    def _goes_on(self) -> None:
+        """On the lines Enter agreed; on the page it only closes, and must not pass for a yes."""
+        self.host.tell("Nothing is booked yet: f and f again books these differences.")
 
     def action_forget(self) -> None:
         """Begin anew: what was counted so far is let go, asked about since it was typed."""

@@ -12,6 +12,7 @@ from pantry_tui.core.model import Cut
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate
 from pantry_tui.services.stock import outage
+from pantry_tui.services.stock.came_later import came_later
 from pantry_tui.services.stock.cut_times import Stretch, read_stretch
 from pantry_tui.services.stock.readings import read_warmth
 
@@ -104,7 +105,8 @@ class _Walk:
         head = f"{self.place.name}: {outage.of_length(self.cut)}"
         if self.ajar:
             head += ", its door ajar"
-        text = f"{head}\n\n{outage_text(rows)}\n\n{CAUTION}"
+        later = came_later(self.host.pantry, self.place, self.cut)
+        text = "\n\n".join(filter(None, (head, outage_text(rows), later, CAUTION)))
         self.host.push_screen(
             Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book, sure=True)
         )

@@ -60,6 +60,8 @@ def settle(
         usual = kitchen.usual(food.facts.name) if food.facts is not None else ()
         likely = tuple(one for one in found if one.value in usual)
         found = likely if len(likely) > 1 else found
+        if climate is Climate.FREEZER and Method.FROZEN in found and _CURED & set(found):
+            return None, _either(food, tuple(one.value for one in found))
         return None, _asked(typed, tuple(one.value for one in found), "could mean")
     method = found or (_ferments(food, Method.LACTIC) if food.fermenting else None) or own
     if method is not None:
@@ -90,6 +92,14 @@ def _as_bought(food: Food, kitchen: Kitchen) -> None:
 def _a_crop(facts: FoodFacts | None, climate: Climate | None) -> bool:
     cold = climate in (Climate.FREEZER, Climate.FRIDGE)
     return facts is not None and facts.group in _CROPS and not cold
+
+
+def _either(food: Food, choices: tuple[str, ...]) -> Why:
+    """What was cured and stands in a freezer, with the words that settle it: both in one phrase
+    would only be asked about again."""
+    written = " or ".join(f"'{food.name or food.typed}, {one}'" for one in choices)
+    why = f"{food.typed!r} in a freezer could be {' or '.join(choices)}: write {written}."
+    return food.typed, choices, why
 
 
 def _asked(typed: str, choices: tuple[str, ...], what: str) -> Why:
@@ -147,8 +157,7 @@ def _placed(
         choices = (Method.FREEZER_JAM.value, Method.FROZEN.value, Method.JAM.value)
         return None, _asked(food.typed, choices, "in a freezer could be several things")
     if method in _CURED and not food.explicit:
-        two = (Method.FROZEN.value, method.value)
-        return None, _asked(food.typed, two, "in a freezer could be two things")
+        return None, _either(food, (Method.FROZEN.value, method.value))
     if not spoken and method not in (Method.FREEZER_JAM, Method.DRIED, Method.FREEZE_DRIED):
         return Method.FROZEN, None
     return method, None

@@ -157,6 +157,8 @@ def _named(said: list[tuple[str, tuple[str, ...]]], places: dict[str, str]) -> S
     choices = tuple(places[id_] for id_ in found)
     typed = " and ".join(text for text, _ in said)
     why = f"The place could be {' or '.join(choices)}: say more of the path."
+    if len(said) > 1 and len({text.casefold() for text, _ in said}) == len(choices):
+        why = f"The line names {' and '.join(choices)}: leave only the place where it stands."
     return Stands(ask=(typed, choices, why))
 
 

@@ -33,7 +33,7 @@ class Leaving(NamedTuple):
     """
 
     batch: Past
-    container: str
+    at: int  # which of its containers
     fate: str
     servings: float
     start: date
@@ -41,6 +41,11 @@ class Leaving(NamedTuple):
     why: str
     share: float  # of what it held at first
     number: Fraction  # the same, exactly, in the unit of what it held
+
+    @property
+    def container(self) -> str:
+        """Its id: few are asked for theirs."""
+        return self.batch.id_of(self.at + 1)
 
 
 def holds(p: Pantry) -> Callable[[str, Group, Method, str], float]:
@@ -98,7 +103,7 @@ def leavings_of(
             number, share = held, 1.0
             if gone.number is not None:
                 number, share = gone.number, float(gone.number / held)
-            first, id_ = start(gone, came.born), batch.id_of(gone.at + 1)
+            first = start(gone, came.born)
             yield Leaving(
-                batch, id_, gone.fate, whole * share, first, gone.day, gone.why, share, number
+                batch, gone.at, gone.fate, whole * share, first, gone.day, gone.why, share, number
             )

@@ -189,7 +189,11 @@ def add_line(p: Pantry, line: str) -> Done:
     capacity: int | None = None
     parent = next((part[3:].strip() for part in rest if part.lower().startswith("in ")), "")
     like = _by_its_name(name) or _climate_of(p, parent)
-    told = bool(rest) and not (like and _DETAIL.match(rest[0]))
+    detailed = bool(rest) and _DETAIL.match(rest[0]) is not None
+    told = bool(rest) and not (like and detailed)
+    if not like and (not rest or detailed):
+        climates = ", ".join(Climate)
+        raise BadInput(f"Say its climate behind the name, one of {climates}: {name[:40]}, pantry.")
     for part in rest[1:] if told else rest:
         if part.lower().startswith("in "):
             inside = part[3:]

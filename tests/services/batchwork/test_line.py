@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date
 
 import pytest
@@ -69,6 +70,31 @@ def test_a_line_is_read_as_it_is_meant(
 
 def test_a_place_that_could_be_two_is_asked_about() -> None:
     assert any("could be" in one for one in read("2 jars peaches, dried, shelf 2").problems)
+
+
+def test_two_places_of_other_names_are_not_taken_for_one_that_wants_more_words() -> None:
+    problems = " ".join(read("fridge, 2 jars dill pickles, fridge pickle, chest freezer").problems)
+    assert "names chest freezer and fridge: leave only" in problems
+    assert "path" not in problems
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 packs hot smoked trout, chest freezer",
+        "2 packs frozen hot smoked trout, chest freezer",
+        "2 packs smoked trout, frozen, chest freezer",
+    ],
+)
+def test_what_is_asked_of_smoked_fish_in_a_freezer_can_be_answered_as_it_is_written(
+    line: str,
+) -> None:
+    asked = " ".join(read(line).problems)
+    answers = re.findall(r"'(trout, [^']+)'", asked)
+    assert len(answers) > 1, asked
+    methods = [read(f"2 packs {answer}, chest freezer") for answer in answers]
+    assert {found.method for found in methods} >= {Method.FROZEN, Method.HOT_SMOKED}
+    assert not any(found.problems or found.unread for found in methods)
 
 
 def process(line: str) -> dict[str, str]:

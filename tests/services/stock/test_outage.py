@@ -14,7 +14,9 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, outage, places, undo, view
+from pantry_tui.services.stock import act, correct, outage, places, undo, view
+from pantry_tui.services.stock.came_later import came_later
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
 
@@ -122,3 +124,21 @@ def test_a_cut_over_the_night_of_the_change_lasts_as_long_as_it_did(
     finally:
         monkeypatch.undo()
         time.tzset()
+
+
+def test_what_was_written_down_after_a_cut_is_named_and_not_passed_over(p: Pantry) -> None:
+    """Whoever takes stock on the evening after a cut is told what the answer leaves out."""
+    where = p.find_place("freezer")
+    first, last = outage.times("18:00", "09:00", TODAY)
+    cut = outage.cut_of(p, where, first, last, ice=False)
+    assert came_later(p, where, cut) == ""
+    done = putup.put_up(p, putup.read(p, "2 packs pork, frozen, freezer"), at=At(TODAY, 20 * 60))
+    said = came_later(p, where, cut)
+    assert done.code in said
+    assert "put its day right" in said
+    assert done.code not in {row.code for row in outage.judge_all(p, where, cut)}
+    correct.correct(p, done.code, made="2026-11-01")
+    assert came_later(p, where, cut) == ""
+    assert done.code in {row.code for row in outage.judge_all(p, where, cut)}
+    long_ago = outage.times("2026-11-01 18:00", "2026-11-02 09:00", TODAY)
+    assert came_later(p, where, outage.cut_of(p, where, *long_ago)) == ""

@@ -1,0 +1,32 @@
+"""The walk-through after a power cut says what its answer leaves out."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+
+from pantry_tui.app.main import PantryApp
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import create, open_pantry
+from pantry_tui.services.stock import places
+from pantry_tui.services.stock.seen import At
+from tests.app.screens import painted
+
+TODAY = date(2026, 11, 25)
+
+
+async def test_what_was_written_down_after_the_cut_is_named_before_it_is_booked(
+    tmp_path: Path,
+) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "freezer", "freezer")
+        made = putup.put_up(
+            p, putup.read(p, "2 packs pork, frozen, freezer"), at=At(TODAY, 20 * 60)
+        )
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.press("S", "x", "1", *"18:00 to 09:00", "enter", "1", "2", "enter")
+            await pilot.pause()
+            said = " ".join(painted(pilot).split())
+        assert "Nothing stood there then." in said
+        assert f"put up later: {made.code}." in said
