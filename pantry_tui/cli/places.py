@@ -123,9 +123,11 @@ class Outage(Verb):
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import outage
         from pantry_tui.services.stock.came_later import came_later
+        from pantry_tui.services.stock.cut_times import moment
         from pantry_tui.services.stock.places_ever import begins_with, place_ever
 
-        start, end = outage.times(self.start, self.end, call.today)
+        today = call.today
+        start, end = outage.times(moment(self.start, today), moment(self.end, today), today)
         if self.ice and self.no_ice:
             raise BadInput("Say --ice or --no-ice, not both.")
         if self.full and self.half:

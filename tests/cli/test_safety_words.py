@@ -55,6 +55,13 @@ def test_a_cut_since_nobody_knows_when_is_shown_before_it_is_booked(kitchen: Kit
     assert "since nobody knows when" in kitchen.answer("log")[-1]["says"]
 
 
+def test_a_cut_names_its_days_as_a_person_does(kitchen: Kitchen) -> None:
+    dry = ("--dry-run", "--today", "2026-11-25 20:00")
+    named = ("outage", "fridge", "--from", "yesterday 18:00", "--to", "today 06:00", *dry)
+    dated = ("outage", "fridge", "--from", "2026-11-24 18:00", "--to", "2026-11-25 06:00", *dry)
+    assert kitchen.answer(*named) == kitchen.answer(*dated)
+
+
 def test_a_cut_names_what_was_written_down_after_it(kitchen: Kitchen) -> None:
     line = "2 packs pork, frozen, big freezer"
     evening = ("--today", "2026-11-25 20:00")

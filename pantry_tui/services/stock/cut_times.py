@@ -34,14 +34,14 @@ def read_stretch(p: Pantry, typed: str) -> Stretch:
         return None, now
     span, since = _SPAN.fullmatch(words), _SINCE.fullmatch(words)
     if span is None and since is not None and _DAY.fullmatch(since[1]) is not None:
-        start, _ = outage.times(_moment(since[1], p.today), f"{now:%H:%M}", p.today)
+        start, _ = outage.times(moment(since[1], p.today), f"{now:%H:%M}", p.today)
         return start, now
     if span is None:
         raise BadInput(
             f"{typed[:40]!r} is neither hours nor from when to when: write 6, 09:00 to 17:30, "
             "yesterday 18:00 to 06:00, or unknown."
         )
-    return outage.times(_moment(span[1], p.today), _moment(span[2], p.today), p.today)
+    return outage.times(moment(span[1], p.today), moment(span[2], p.today), p.today)
 
 
 def _hours(words: str) -> float | None:
@@ -54,7 +54,7 @@ def _hours(words: str) -> float | None:
     return hours
 
 
-def _moment(typed: str, today: date) -> str:
+def moment(typed: str, today: date) -> str:
     """("yesterday 18:00") -> "2026-11-24 18:00"; a bare hour, or unknown, as it is."""
     match = _DAY.fullmatch(typed.strip())
     if match is None or not match[1] or re.fullmatch(r"\d{4}-\d{2}-\d{2}T?", match[1]):
