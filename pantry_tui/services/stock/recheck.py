@@ -47,16 +47,18 @@ def _before(event: Event, batch: Batch) -> bool:
     return batch.booked is not None and event.day < batch.booked
 
 
-def for_altitude(p: Pantry, was: int | None) -> tuple[str, ...]:
+def for_altitude(p: Pantry, was: int | None, since: Event | None = None) -> tuple[str, ...]:
     """Check each of them for the altitude of the household, which was another one (`was`, None
-    where nobody had said); what is said of those that it leaves in doubt. Inside the transaction
-    of whoever books the altitude."""
+    where nobody had said); with `since` those alone that were put up after that act. What is said
+    of those that it leaves in doubt. Inside the transaction of whoever books the altitude."""
     now = p.altitude_ft
     if now is None:
         return ()
     higher = was is None or now > was
     found: list[str] = []
     for batch in list(p.stock.batches.values()):
+        if since is not None and not _before(since, batch):
+            continue
         if _UNKNOWN in batch.process:
             found.append(_said_at_last(p, batch))
         elif higher and batch.method in LIDDED and "altitude" not in known(batch.process):

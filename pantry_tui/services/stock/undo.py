@@ -72,12 +72,14 @@ def redo(p: Pantry) -> Done:
 
 
 def _checked_again(p: Pantry, group: Sequence[Event], was: int | None) -> tuple[str, ...]:
-    """What jars that were canned meanwhile are checked for, where another altitude stands again."""
-    if not any(isinstance(one.payload, said.Household) for one in group) or p.altitude_ft == was:
+    """What jars that were canned meanwhile are checked for, where another altitude stands again;
+    what was there before is as it was then, so that it can be brought back."""
+    said_it = [one for one in group if isinstance(one.payload, said.Household)]
+    if not said_it or p.altitude_ft == was:
         return ()
     from pantry_tui.services.stock.recheck import for_altitude
 
-    return for_altitude(p, was)
+    return for_altitude(p, was, said_it[0])
 
 
 def _event(p: Pantry, id_: str) -> Event | None:

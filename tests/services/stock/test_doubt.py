@@ -203,6 +203,20 @@ def test_an_altitude_that_is_taken_back_checks_what_was_canned_meanwhile(p: Pant
     assert not only(p, code).usable
 
 
+def test_an_altitude_that_is_taken_back_leaves_all_as_it_was_and_comes_again(p: Pantry) -> None:
+    """Jars of which it is recorded that nobody knows the altitude among them."""
+    code = up(p, f"{BEANS}, minutes=20 psi=11 canner=dial altitude=unknown")
+    before = only(p, code)
+    household.change(p, altitude_ft=500)
+    after = only(p, code)
+    undo.undo(p)
+    assert only(p, code) == before
+    undo.redo(p)
+    assert (p.altitude_ft, only(p, code)) == (500, after)
+    undo.undo(p)
+    assert only(p, code) == before
+
+
 @pytest.mark.parametrize(
     ("line", "word"),
     [
