@@ -17,18 +17,20 @@ from pantry_tui.core.safety.prepared import is_cut
 from pantry_tui.core.words import Climate, Group
 
 #: Days from the day it was bought behind which a use-by was misread, or speaks of a tin: no pack of
-#: its kind is dated further ahead. This program's choices (common practice, no source): mince, raw
-#: fish and shellfish, sprouts, what is cut, sushi;
+#: its kind is dated further ahead. This program's choices (common practice, no source): mince,
+#: meatballs, offal, raw fish and shellfish, sprouts, what is cut, sushi;
 SOONEST_USE_BY = 14
 #: raw poultry, and other raw meat; such meat under vacuum; what is cooked and ready to eat; all
 #: else, as hot dogs, ham, smoked or pickled fish, milk, tofu.
 RAW_USE_BY, VACUUM_USE_BY, COOKED_USE_BY, LONGEST_USE_BY = 21, 60, 30, 90
 _SOONEST = frozenset({"ground-meat", "sprout"})
-_SOONEST_NAMES = frozenset({"rice balls", "mixed fruit"})
+_SOONEST_NAMES = frozenset(
+    {"rice balls", "mixed fruit", "meatballs", "liver", "kidneys", "hearts", "tripe"}
+)
 _COOKED = frozenset(
     {
         "rotisserie chicken", "fried chicken", "cooked meat", "cooked fish", "cooked shellfish",
-        "chicken nuggets", "meatballs", "pate", "rillettes", "brawn", "haggis", "seafood salad",
+        "chicken nuggets", "pate", "rillettes", "brawn", "haggis", "seafood salad",
         "potted shrimp",
     }
 )  # fmt: skip

@@ -57,7 +57,7 @@ KEYS: dict[str, tuple[str, ...]] = {
 _CANONICAL = {name: key for key, others in KEYS.items() for name in (key, *others)}
 #: The names of a date after which a pack is not safe; every other one speaks of quality, or of
 #: the day on which a shop must have sold it.
-_USE_BY = ("use by", "expires", "expiry", "expiration")
+USE_BY = ("use by", "expires", "expiry", "expiration")
 #: What a canning record can be checked by.
 DETAILS = ("minutes", "psi", "canner", "process", "pack", "acid", "vinegar")
 
@@ -131,7 +131,7 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         word = "citric acid" if plain.startswith("citric") else plain.removesuffix(" juice")
         known = word.split()[0] in value.casefold()
         return value if known else f"{word} {value}".removesuffix(" yes")
-    if key == "printed" and plain.replace("-", " ") in _USE_BY:
+    if key == "printed" and plain.replace("-", " ") in USE_BY:
         return f"use by {value}"
     if key == "salt" and plain == "brine" and re.search(r"\d", value):
         return value if "brine" in value.casefold() else f"{value} brine"

@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.line.days import readings
+from pantry_tui.core.safety.record import USE_BY
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.cells import read_count
@@ -274,7 +275,9 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
         parts.append("date unknown")
     printed = cells.get("printed", "")
     if printed:
-        parts.append(f"printed={_day(printed, made.order, p.today, 'printed')}")
+        heading = made.heading("printed").casefold().replace("-", " ").strip()
+        kind = heading.replace(" ", "-") if heading in USE_BY else "printed"
+        parts.append(f"{kind}={_day(printed, made.order, p.today, 'printed')}")
     line = ", ".join(" ".join(part.split()) for part in parts if part.strip())
     note = " ".join(cells.get("note", "").split())
     details = _details(cells, made)

@@ -294,6 +294,20 @@ def test_an_empty_cell_says_nothing_of_a_detail(p: Pantry, tmp_path: Path) -> No
     assert not {"minutes", "psi"} & recorded(p).keys()
 
 
+@pytest.mark.parametrize(
+    ("heading", "dated"),
+    [("Use by", "use-by"), ("Expires", "use-by"), ("Best before", ""), ("BB", "")],
+)
+def test_the_heading_of_a_printed_date_says_of_which_kind_it_is(
+    p: Pantry, tmp_path: Path, heading: str, dated: str
+) -> None:
+    text = f"food,method,qty,container,place,{heading}\nhummus,bought in,1,tub,larder,2026-12-05\n"
+    import_list(p, written(tmp_path, text))
+    (batch,) = p.stock.batches.values()
+    assert batch.printed == date(2026, 12, 5)
+    assert dict(batch.process).get("dated", "") == dated
+
+
 def test_two_columns_of_one_detail_are_asked_about(p: Pantry, tmp_path: Path) -> None:
     path = written(tmp_path, f"{COLUMNS},Minutes,Time\n{CANNED},25,5\n")
     (ask,) = import_list(p, path).asks
