@@ -11,6 +11,8 @@ from threading import Timer
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from asyncio import AbstractEventLoop
+
     from pantry_tui.app.host import Host
 
 WRONG = (
@@ -23,20 +25,24 @@ GRACE_S = 3.0
 
 def heed_signals(app: Host) -> None:
     """Told to end, or with its terminal gone, the app leaves the terminal as it was. What was done
-    is booked already."""
-    loop = get_running_loop()
+    is booked already.
+
+    The handler is none of the loop's: that would wait behind whatever keeps the loop busy, as a
+    million letters that were pasted do."""
+    end = partial(_end, app, get_running_loop())
     for name in ("SIGTERM", "SIGHUP"):
         number = getattr(signal, name, None)
-        # Not every system has them, and only the main thread may ask for them.
-        with suppress(NotImplementedError, RuntimeError, ValueError):
-            if number is not None:
-                loop.add_signal_handler(number, partial(_end, app, 128 + number))
+        with suppress(ValueError):  # only the main thread may ask for them
+            if number is not None:  # not every system has them
+                signal.signal(number, end)
 
 
-def _end(app: Host, code: int) -> None:
-    """End with that exit code. What is written to a terminal that is gone can wait for ever: then
-    the process ends without it."""
+def _end(app: Host, loop: AbstractEventLoop, number: int, _: object) -> None:
+    """End with the exit code of that signal. What is written to a terminal that is gone can wait
+    for ever: then the process ends without it."""
+    code = 128 + number
     last = Timer(GRACE_S, os._exit, (code,))
     last.daemon = True
     last.start()
-    app.exit(return_code=code)
+    with suppress(RuntimeError):  # the loop is closed: the app ends already
+        loop.call_soon_threadsafe(partial(app.exit, return_code=code))

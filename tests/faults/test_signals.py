@@ -83,3 +83,32 @@ def test_a_terminal_that_takes_nothing_more_holds_up_no_end(tmp_path: Path) -> N
         os.close(ours)
         os.close(theirs)
     assert verify(path, TODAY).ok
+
+
+BUSY = """
+import asyncio
+from itertools import count
+from types import SimpleNamespace
+from pantry_tui.app.endings import heed_signals
+
+async def main():
+    heed_signals(SimpleNamespace(exit=lambda **_: None))
+    print("busy", flush=True)
+    for _ in count():
+        pass
+
+asyncio.run(main())
+"""
+
+
+def test_an_app_that_is_busy_ends_when_it_is_told() -> None:
+    """A terminal is closed while a million letters that were pasted into it still wait."""
+    child = subprocess.Popen([sys.executable, "-c", BUSY], stdout=subprocess.PIPE)
+    try:
+        assert child.stdout is not None
+        assert child.stdout.readline() == b"busy\n"
+        child.send_signal(signal.SIGHUP)
+        assert child.wait(timeout=60) == 128 + signal.SIGHUP
+    finally:
+        child.kill()
+        child.communicate()
