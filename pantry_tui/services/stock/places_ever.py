@@ -9,10 +9,10 @@ from datetime import date, datetime
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import moment, when
-from pantry_tui.core.model import DAY_MIN, Place, When
+from pantry_tui.core.model import Place, When
 from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock.seen import At
+from pantry_tui.services.stock.seen import At, first_minute
 
 #: Nobody knows since when: perhaps since before all places there are.
 SINCE_EVER = -1
@@ -65,20 +65,19 @@ def _chosen(
 
 def begins_at(p: Pantry, at: At | date | None) -> int:
     """The first minute of what happened `at`, None: now."""
-    now = p.clock.now
     if at is None:
-        return now.first
-    told = at if isinstance(at, At) else At(at)
-    return told.day.toordinal() * DAY_MIN - now.zone + (told.minute or 0)
+        return p.clock.now.first
+    return first_minute(p, at if isinstance(at, At) else At(at))
 
 
 def begins_with(p: Pantry, start: datetime | None) -> int:
-    """The minute of a time without offset on the household's clock, None: nobody knows."""
+    """The first minute that a time without offset may be on the clock of its day, None: nobody
+    knows."""
     if start is None:
         return SINCE_EVER
     if start.tzinfo is not None:
         return moment(start.isoformat()).first
-    return start.date().toordinal() * DAY_MIN + start.hour * 60 + start.minute - p.clock.now.zone
+    return first_minute(p, At(start.date(), start.hour * 60 + start.minute))
 
 
 def merged_into(p: Pantry, ids: Iterable[str]) -> dict[str, Place]:
