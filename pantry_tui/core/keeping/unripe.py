@@ -35,7 +35,7 @@ LEAST_DAYS = 14
 #: published for other vegetables: they are held to the same.
 _COOL_F, _COOL_DAYS = 60.0, 35
 #: Where the published ranges begin, °F, by food and by where they end.
-_FROM_F: dict[tuple[str, float | None], float] = {
+_FROM_F = {
     ("sauerkraut", 75.0): 70.0,
     ("sauerkraut", 65.0): _COOL_F,
     ("dill pickles", 75.0): 70.0,
@@ -46,7 +46,7 @@ PH_DAYS = 2
 #: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
 #: 539, fermented pickles; from memory, the stricter choice).
 _FROZEN_F, _WARMEST_F = 32.0, 80.0
-_PER = {"hours": Fraction(1, 24), "days": 1, "weeks": 7, "months": 30}
+_PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
 #: Raw crops that work as the ferment of which a time is published.
 _WORK_AS = {
     **dict.fromkeys(
@@ -223,23 +223,22 @@ def _fit(warm: float, paces: Sequence[_Pace]) -> list[_Pace]:
     """The published times that speak for a warmth, °F; 21 °C are the 70 °F of a table."""
     if not _FROZEN_F < warm <= _WARMEST_F:
         return []
-    return [one for one in paces if round(warm) >= one.from_f]
+    return [one for one in paces if one.cold or round(warm) >= one.from_f]
 
 
 def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:
     """The shortest published times, the warmest first; empty where nothing is published."""
-    # From the warmest place to the coldest.
     like = replace(food, name=_WORK_AS.get(food.name, food.name))
-    found: dict[str, _Pace] = {}
+    found = {}
     for climate in (*_WARM, Climate.FRIDGE):
         rule = _closest(like, climate, book)
         if rule is not None and rule.id not in found:
             cold = climate is Climate.FRIDGE
-            ends = (rule.food, rule.temp_f_max)
+            ends = (rule.food, rule.temp_f_max or 0.0)
             begins = _FROZEN_F if cold else _FROM_F.get(ends, ASSUMED_F[Climate.ROOM])
             found[rule.id] = _Pace(begins, _days(rule), rule, cold)
     if found:
-        return list(found.values())
+        return sorted(found.values(), key=lambda one: -one.from_f)
     if not _as_vegetables(food):
         return []
     usual = _Pace(ASSUMED_F[Climate.ROOM], Fraction(LEAST_DAYS))
@@ -261,4 +260,4 @@ def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:
 
 def _days(rule: Rule) -> Fraction:
     assert rule.least is not None
-    return Fraction(rule.least) * _PER[rule.unit]
+    return Fraction(rule.least * _PER[rule.unit]).limit_denominator(24)
