@@ -201,7 +201,7 @@ def test_a_rule_that_was_not_reached_is_named() -> None:
 )  # fmt: skip
 def test_what_lies_under_salt(food: str, days: int, salt: str, done: bool) -> None:
     record = {"salt": salt} if salt else {}
-    one = batch(food, Method.SALTED, **record)
+    one = batch(food, Method.SALTED, None, **record)
     assert (said(one, span(0, days, ROOM), finished(days)) == "") is done
 
 
