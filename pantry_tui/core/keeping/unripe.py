@@ -36,13 +36,9 @@ LEAST_DAYS = 14
 #: work at all (Michigan State University Extension, sauerkraut; USDA AIB 539). No cool figure is
 #: published for other vegetables: they are held to the same.
 _COOL_F, _COOL_DAYS = 60.0, 35
-#: Where the published ranges begin, °F, by food and by where they end.
-_FROM_F = {
-    ("sauerkraut", 75.0): 70.0,
-    ("sauerkraut", 65.0): _COOL_F,
-    ("dill pickles", 75.0): 70.0,
-    ("dill pickles", 65.0): 55.0,
-}
+#: Where the published ranges for the cool begin, °F, by food and by where they end; those for the
+#: warm begin at a room's.
+_FROM_F = {("sauerkraut", 65.0): _COOL_F, ("dill pickles", 65.0): 55.0}
 #: Days before it was called ready within which a measured pH still speaks of it. Our own choice.
 PH_DAYS = 2
 #: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
@@ -230,7 +226,7 @@ def _fit(warm: float, paces: Sequence[_Pace]) -> list[_Pace]:
     """The published times that speak for a warmth, °F; 21 °C are the 70 °F of a table."""
     if not _FROZEN_F < warm <= _WARMEST_F:
         return []
-    return [one for one in paces if one.cold or round(warm) >= one.from_f]
+    return [one for one in paces if round(warm) >= one.from_f]
 
 
 def _paces(food: FoodFacts, began: date, book: Rulebook) -> list[_Pace]:

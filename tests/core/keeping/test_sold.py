@@ -172,6 +172,29 @@ def test_what_a_table_says_of_its_shut_pack(
     assert sold(batch(group, acidity, *classes, size=size), book) is where
 
 
+@pytest.mark.parametrize(
+    ("food", "where"),
+    [
+        # Dry, salted or in spirit as they are sold (common practice, no source).
+        *((food, Sold.SHELF) for food in (
+            "soy sauce", "mustard", "miso", "gochujang", "hoisin sauce", "oyster sauce",
+            "bouillon", "sauce mixes", "salted vegetables", "salted herbs", "mushroom ketchup",
+            "coffee", "tea", "water", "cream liqueur")),
+        # USDA FSIS, Shelf-Stable Food Safety, as a reprint.
+        ("jerky", Sold.SHELF), ("country hams", Sold.SHELF),
+        # Dried or hard-cured: some of it hangs on a shelf, some lies in the cold.
+        *((food, Sold.EITHER) for food in (
+            "hard sausages", "biltong", "charqui", "kilishi", "dried beef", "pemmican",
+            "dried fish", "dried salted fish", "salt cod", "prosciutto", "basturma", "sujuk",
+            "salt pork")),
+        ("sausages", Sold.COLD), ("bacon", Sold.COLD), ("hot-smoked fish", Sold.COLD),
+    ],
+)  # fmt: skip
+def test_what_stands_by_itself_needs_no_table_that_says_so(food: str, where: Sold) -> None:
+    for size in ("", "tub", "pack"):
+        assert sold(bought(food, size, vacuum="yes"), Rulebook({})) is where
+
+
 @pytest.mark.parametrize(("name", "stands"), [("canned hash", True), ("hash", False)])
 def test_the_name_of_a_tin_says_that_it_is_one(name: str, stands: bool) -> None:
     one = batch(Group.MEAT)

@@ -119,6 +119,30 @@ def test_a_refrigerator_is_no_room(food: str, warm: float, works: bool) -> None:
     assert (said(food, span(0, 40, FRIDGE, warm), finished(40)) == "") is works
 
 
+@pytest.mark.parametrize(
+    ("food", "warm", "works"),
+    [
+        # USDA AIB 539, fermented dill pickles: five to six weeks at 55 to 65 F; sauerkraut and all
+        # else at 60 to 65 F.
+        ("dill pickles", 55.0, True), ("dill pickles", 54.0, False), ("cucumbers", 55.0, True),
+        ("sauerkraut", 60.0, True), ("sauerkraut", 59.0, False), ("carrots", 59.0, False),
+    ],
+)  # fmt: skip
+def test_how_cool_it_may_be(food: str, warm: float, works: bool) -> None:
+    assert (said(food, span(0, 35, Climate.PANTRY, warm), finished(35)) == "") is works
+    assert said(food, span(0, 34, Climate.PANTRY, warm), finished(34))
+
+
+@pytest.mark.parametrize(
+    "food",
+    ["cabbages", "red cabbages", "savoy cabbages", "pointed cabbages", "cucumbers",
+     "pickling cucumbers", "fermented dill pickles", "dill pickles", "sauerkraut"],
+)  # fmt: skip
+def test_what_works_as_kraut_or_dill_pickles_takes_their_three_weeks(food: str) -> None:
+    assert said(food, span(0, 20, ROOM), finished(20))
+    assert said(food, span(0, 21, ROOM), finished(21)) == ""
+
+
 def test_in_a_freezer_nothing_works_however_warm_it_is_set() -> None:
     assert said("kimchi", span(0, 40, FREEZER, 70.0), finished(40))
 
