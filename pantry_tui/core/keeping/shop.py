@@ -22,6 +22,7 @@ from pantry_tui.core.keeping.sold import SOLD, Sold, sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.outage import keeps_without_cold
+from pantry_tui.core.safety.values import says
 from pantry_tui.core.words import Climate, Kind, Method, State
 
 
@@ -35,7 +36,7 @@ class Shop:
         if self.sold is Sold.SHELF and self.method in (Method.FRESH, Method.MEAL):
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
-        seen = (SOLD, "shelf") in batch.process or is_tin(batch) or batch.food.name in SOLD_DRY
+        seen = says(batch.process, SOLD, "shelf") or is_tin(batch) or batch.food.name in SOLD_DRY
         # The power-cut table throws greens away as they are sold, since some are cut.
         perhaps = batch.food.group in GREENS or "rice" in batch.food.classes
         self._perhaps_chilled = perhaps and not seen
