@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
@@ -127,6 +128,20 @@ def with_altitude(
     if method not in LIDDED or p.altitude_ft is not None or "altitude" in said or not said:
         return record
     return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
+
+
+def told_at(p: Pantry, reading: PutUpReading, at: At | None) -> PutUpReading:
+    """The reading of what was put up at that moment: on its day, where the line names none.
+
+    Raises BadInput where it was made later than that."""
+    if at is None or reading.made is None:
+        return reading
+    if reading.made == p.today:
+        return replace(reading, made=at.day)
+    if reading.made > at.day:
+        made, then = dates.say(reading.made), dates.say(at.day)
+        raise BadInput(f"Made on {made}, it was not put up on {then}: leave one of the two out.")
+    return reading
 
 
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:
