@@ -158,7 +158,7 @@ def _answer(
     reading: PutUpReading,
     descent: Descent,
 ) -> PutUp:
-    told = list(cautions(batch, [judged.verdict]))
+    told = list(cautions(batch, [(judged.verdict, judged.usable)]))
     told += judged.standing
     told += filter(None, [out_of_nothing(descent, reading.contents, reading.count)])
     if not batch.food.known:
