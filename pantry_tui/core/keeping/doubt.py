@@ -15,6 +15,7 @@ from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
+from pantry_tui.core.safety.measured import read_canner
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
 from pantry_tui.core.safety.record import NEEDED, known
@@ -76,7 +77,8 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         if shelved and not told:
             return (PICKLE_NOT_CHECKED,)
         # Said to have been processed, and not for how long.
-        untimed = dict(batch.process).get("process") == "boiling-water" and told == {"process"}
+        way = read_canner(dict(batch.process).get("process", ""))
+        untimed = way == "boiling-water" and told == {"process"}
         return (NO_PROCESS,) if shelved and untimed else ()
     typed = dict(batch.process).get("jar", "") or batch.size
     litre = low_acid(batch.method, batch.food) and is_litre(typed)

@@ -13,6 +13,7 @@ from pantry_tui.core.keeping.harm import (
     is_dry,
     is_tin,
     is_vacuum_packed,
+    is_wet_pack,
     kept_as,
 )
 from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
@@ -21,6 +22,7 @@ from pantry_tui.core.keeping.sold import SOLD, Sold, sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.outage import keeps_without_cold
+from pantry_tui.core.safety.values import says
 from pantry_tui.core.words import Climate, Kind, Method, State
 
 
@@ -34,7 +36,7 @@ class Shop:
         if self.sold is Sold.SHELF and self.method in (Method.FRESH, Method.MEAL):
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
-        seen = (SOLD, "shelf") in batch.process or is_tin(batch) or batch.food.name in SOLD_DRY
+        seen = says(batch.process, SOLD, "shelf") or is_tin(batch) or batch.food.name in SOLD_DRY
         # The power-cut table throws greens away as they are sold, since some are cut.
         perhaps = batch.food.group in GREENS or "rice" in batch.food.classes
         self._perhaps_chilled = perhaps and not seen
@@ -76,7 +78,7 @@ class Shop:
         printed = shut and self.batch.printed is not None
         if not self.hurts:
             # Dry goods do not perish once they are open: a figure for the opened pack stands.
-            dry = state is State.OPEN and is_dry(self.batch.food)
+            dry = state is State.OPEN and is_dry(self.batch.food) and not is_wet_pack(self.batch)
             shelf = said.wide is not None and (dry or (shut and warm))
             return printed or said.covered or said.refusal is not None or shelf
         if self.method in LIDDED and span.climate is Climate.FREEZER:
@@ -98,5 +100,6 @@ class Shop:
     def opened_days(self, state: State, said: Said) -> Iterator[Rule]:
         """The days of an opened pack, taken as its end where they are all that is published."""
         opened = self.sold is not Sold.OWN and self.hurts and state is State.OPEN
+        opened = opened and not is_wet_pack(self.batch)  # the table speaks of dry ones
         if opened and said.wide is not None and not days_cover(said.safety, self.batch.food):
             yield said.wide.rule

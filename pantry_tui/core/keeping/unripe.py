@@ -36,13 +36,9 @@ LEAST_DAYS = 14
 #: work at all (Michigan State University Extension, sauerkraut; USDA AIB 539). No cool figure is
 #: published for other vegetables: they are held to the same.
 _COOL_F, _COOL_DAYS = 60.0, 35
-#: Where the published ranges begin, °F, by food and by where they end.
-_FROM_F = {
-    ("sauerkraut", 75.0): 70.0,
-    ("sauerkraut", 65.0): _COOL_F,
-    ("dill pickles", 75.0): 70.0,
-    ("dill pickles", 65.0): 55.0,
-}
+#: Where the published ranges for the cool begin, °F, by food and by where they end; those for the
+#: warm begin at a room's.
+_FROM_F = {("sauerkraut", 65.0): _COOL_F, ("dill pickles", 65.0): 55.0}
 #: Days before it was called ready within which a measured pH still speaks of it. Our own choice.
 PH_DAYS = 2
 #: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
@@ -117,17 +113,14 @@ def _ferments(batch: Batch) -> bool:
     """Whether nothing but its working makes it safe. Under salt that is any crop but what is acid
     as it grew (lemons, plums) or was made so (olives), unless salt alone keeps it. Meat, fish and
     eggs under salt are cures, with rules of their own."""
-    if batch.method is Method.LACTIC:
-        return True
     food = batch.food
-    if batch.method is not Method.SALTED or "citrus" in food.classes:
-        return False
+    if batch.method is not Method.SALTED:
+        return batch.method is Method.LACTIC
     if food.group is not Group.VEGETABLE and food.is_acid:
         return food.name in _WORK_AS.values() or food.name in _WORK_AS
-    if food.group not in GREENS | {Group.RELISH, Group.GRAIN}:
-        return False
     salt = read_salt(dict(batch.process).get("salt", ""))
-    return salt is None or salt < HEAVY_PERCENT
+    crop = food.group in GREENS | {Group.RELISH, Group.GRAIN}
+    return crop and (salt is None or salt < HEAVY_PERCENT)
 
 
 def _in_time(measured: date | None, ready: date | None) -> bool:
@@ -233,7 +226,7 @@ def _fit(warm: float, paces: Sequence[_Pace]) -> list[_Pace]:
     """The published times that speak for a warmth, °F; 21 °C are the 70 °F of a table."""
     if not _FROZEN_F < warm <= _WARMEST_F:
         return []
-    return [one for one in paces if one.cold or round(warm) >= one.from_f]
+    return [one for one in paces if round(warm) >= one.from_f]
 
 
 def _paces(food: FoodFacts, began: date, book: Rulebook) -> list[_Pace]:
@@ -259,10 +252,9 @@ def _paces(food: FoodFacts, began: date, book: Rulebook) -> list[_Pace]:
 def _as_vegetables(food: FoodFacts) -> bool:
     """Whether the time for vegetables speaks of it: of no fungus, and of no bean paste, grain, milk
     or sweet drink, which others work on than sour vegetables (some of them turn it alkaline)."""
-    if re.search(_NO_VEGETABLE, food.name):
-        return False
     relish = food.group is Group.RELISH and food.is_acid
-    return food.group in GREENS or relish or food.name in _VEGETABLE_DRINKS
+    sour = food.group in GREENS or relish or food.name in _VEGETABLE_DRINKS
+    return sour and not re.search(_NO_VEGETABLE, food.name)
 
 
 def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:

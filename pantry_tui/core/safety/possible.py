@@ -43,10 +43,10 @@ _WARMTH = {
 def impossible(method: Method | None, pairs: Iterable[tuple[str, str]]) -> Sequence[str]:
     """What a record says that cannot be of this method, a sentence each; pairs as they are kept
     (core.safety.record.read_details)."""
-    span = _WARMTH.get(method) if method else None
-    typed = dict(pairs).get("temperature", "")
-    if method is None or span is None:
+    if method is None or method not in _WARMTH:
         return ()
+    span = _WARMTH[method]
+    typed = dict(pairs).get("temperature", "")
     if all(span.low <= warm <= span.high for warm in all_fahrenheit(typed)):
         return ()
     what = _IS.get(method, method.value)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from pantry_tui.core.amounts import MOST, read_altitude
 from pantry_tui.core.safety.measured import (
@@ -82,6 +82,11 @@ def denies(value: str) -> bool:
     numbers = re.findall(r"\d+", plain)
     nought = bool(numbers) and not any(map(int, numbers))
     return nought or plain in NO or bool(re.match(_NO_WORDS, plain))
+
+
+def says(pairs: Sequence[tuple[str, str]], key: str, value: str) -> bool:
+    """Whether a record says just that of a key, in capitals or not."""
+    return any(name == key and said.casefold() == value for name, said in pairs)
 
 
 def seal_failed(value: str) -> bool:

@@ -117,7 +117,7 @@ def test_no_process_is_tested_without_liquid(said: str) -> None:
 @pytest.mark.parametrize("word", sorted(NOT_TESTED))
 def test_no_process_is_tested_of_a_form_that_packs_more_tightly(word: str) -> None:
     said = [f"No process is tested for carrots that are {word}."]
-    assert not_tested(Method.PRESSURE, CARROTS, {"prepared": f"washed, {word}, salted"}) == said
+    assert not_tested(Method.PRESSURE, CARROTS, {"prepared": f"washed, {word}, shredded"}) == said
     assert not_tested(Method.BOILING_WATER, CARROTS, {"prepared": word}) == []
     assert not_tested(Method.PRESSURE, APPLES, {"prepared": word}) == []
 

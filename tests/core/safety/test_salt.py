@@ -25,7 +25,7 @@ from pantry_tui.core.safety.salt import HEAVY_PERCENT, MOST_PERCENT, read_salt
         # Of spoons: three tablespoons are 54 g to 2,268 g.
         ("3 tbsp to 5 lb", 2.3), ("3 tablespoons to 5 lb", 2.3), ("9 tsp to 5 lb", 2.3),
         ("9 teaspoons to 5 lb", 2.3), ("1 cup to 5 lb", 11.4), ("1 tsp to 1 oz", 17.5),
-        ("cup per lb", 39.2), ("2 cups to 5 lb", 20.5),
+        ("1 g to 1 g", 50.0), ("cup per lb", 39.2), ("2 cups to 5 lb", 20.5),
         # Of coarse salt as light as it comes.
         ("9 tsp kosher to 5 lb", 1.1),
         ("3 tbsp coarse to 5 lb", 1.1), ("1 cup kosher to 5 lb", 5.6),
