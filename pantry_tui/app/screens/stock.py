@@ -55,8 +55,9 @@ class RowWords(Finds):
         why = sentence(clip(row.reasons[0], 300)) if row.reasons else ""
         # Where no column says how much is left, the sentence does.
         narrow = self.app.size.width < ROOMY
-        many = f", {' '.join(what_is_left(self.host.units.rows(row)).split())}" if narrow else ""
-        return caution(row) or line.word or f"{verdict(row.verdict)}: {row.code}{many}. {why}"
+        left = " ".join(what_is_left(self.host.units.rows(row)).split())
+        many = f"{left} of " if narrow and left else ""
+        return caution(row) or line.word or f"{verdict(row.verdict)}: {many}{row.code}. {why}"
 
 
 class Beside(Finds):
