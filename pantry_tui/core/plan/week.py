@@ -22,6 +22,7 @@ from datetime import date
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import gathered
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
@@ -128,11 +129,15 @@ class _Week:
     def complete(self) -> None:
         """A main for all who sit there, on each day that lacks one; on a day that has nothing, the
         next of what presses; for a week that has nothing, the next of anything."""
-        self._settle_mains()
+        settle(self.chosen, self._spread())
+        self._laid_out = None
         for day in self.table.days:
             half = self.appetite.sit(day) / 2
             while self._cooks(day) and self._laid(day, Role.MAIN) < half and self._add_main(day):
                 pass
+        bare = (d for d in self.table.days if self._cooks(d) and not self._laid(d, Role.MAIN))
+        if balanced(self.chosen, self.table, self._spread(), bare):
+            self._laid_out = None
         for day in self.table.days:
             if day not in self._cooked() and self._cooks(day):
                 self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
@@ -168,15 +173,6 @@ class _Week:
 
     def _laid(self, day: date, role: Role) -> float:
         return self._spread().laid(day, {role})
-
-    def _settle_mains(self) -> None:
-        """Where a main lies it stays, so that what is added for an empty day moves none away."""
-        found = {p.candidate.container: p.day for p in self._spread().picks}
-        for one in self.chosen:
-            food = one.candidate
-            if one.day is None and food.at_table is Role.MAIN and not food.bulk:
-                one.day = found.get(food.container)
-        self._laid_out = None
 
     def _spread(self) -> Menu:
         """What is chosen, on its days; laid out anew when there is more of it."""
