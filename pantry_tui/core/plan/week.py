@@ -26,7 +26,7 @@ from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import gathered
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
-from pantry_tui.core.plan.lots import due_by, last_week, lot_of, parts
+from pantry_tui.core.plan.lots import due_by, last_week, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, choose
@@ -249,17 +249,18 @@ class _Week:
         would be lost, as if an open jar that keeps for weeks were not there, then the rest. And
         what would come next."""
         # What cannot be thawed in the days that are left waits for the next week.
-        possible = self.table.possible_at_all()
+        possible, end = self.table.possible_at_all(), self.table.end
+        due = {n for n, one in self.free.items() if one.last is not None and one.last <= end}
         free = {
             n: one
             for n, one in self.free.items()
-            if self._due(one) or (one.at_table in _COMES and possible(one))
+            if n in due or (one.at_table in _COMES and possible(one))
         }
         self.big = self._too_big(free)
         free = {n: one for n, one in free.items() if n not in self.big}
         chosen = [one.candidate for one in self.chosen]
         here = self._open_beside()
-        hurry = {n: one for n, one in free.items() if self._due(one)}
+        hurry = {n: one for n, one in free.items() if n in due}
         near = [one for one in chosen if self._due(one) or not one.must]
         lost, _ = self._fits(hurry, near, here)
         first = {number: free[number] for number, _ in lost}
@@ -292,7 +293,7 @@ class _Week:
         """What of `free` has room beside what is on the table, where of the kinds `here` one is
         open, and the rest in its order."""
         numbers = list(free)
-        lots = [lot_of(one, self.table) for one in free.values()]
+        lots = lots_of(free.values(), self.table)
         foods = {one.food for one in (*free.values(), *on_table)}
         ceilings = Ceilings(
             {food: self.appetite.of_food(food) for food in foods},
@@ -300,7 +301,7 @@ class _Week:
             {role: a_head * self.appetite.meals_a_week for role, a_head in A_HEAD.items()},
         )
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
-        already = [lot_of(one, self.table) for one in on_table]
+        already = lots_of(on_table, self.table)
         week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
         week, held = one_beside(week, [free[n] for n in numbers], self.table.end, here)
         found = [(numbers[opening.lot], opening.spare) for opening in week]
