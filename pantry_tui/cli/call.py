@@ -189,13 +189,14 @@ class Call:
             return {}
         from inspect import signature  # only here, where nothing else is as slow
 
-        from pantry_tui.cli.moments import read_at
+        from pantry_tui.cli.moments import offset, read_at
 
-        moment = read_at(at, self.now)
+        typed, zone = offset(at)
+        moment = read_at(typed, self.now)
         if "at" in signature(do).parameters:
             from pantry_tui.services.stock.seen import At
 
-            return {"at": At(*moment)}
+            return {"at": At(*moment, zone)}
         if moment == (self.today, None):
             return {}
         raise Refused("This is booked for today only so far: leave --at out.")

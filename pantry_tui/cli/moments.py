@@ -12,6 +12,7 @@ from pantry_tui.errors import BadInput
 Moment = tuple[date, int | None]
 
 _ISO = re.compile(r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?:[T ]+([0-9]{1,2}:[0-9]{2}))?")
+_OFFSET = re.compile(r"(.*[0-9]{1,2}:[0-9]{2})([+-])([0-9]{2}:[0-9]{2})", re.DOTALL)
 _HOUR = re.compile(r"(?:(.*?)[T ])?\s*([0-9]{1,2}:[0-9]{2})", re.DOTALL)
 
 
@@ -39,6 +40,16 @@ def read_at(text: str, now: Moment) -> Moment:
         hour = "" if minute is None else f" {minute // 60:02}:{minute % 60:02}"
         raise BadInput(f"{say(day)}{hour} is still to come: give the moment at which it happened.")
     return day, minute
+
+
+def offset(text: str) -> tuple[str, int | None]:
+    """("25 oct 02:30+01:00") -> "25 oct 02:30", 60: an hour that came twice is told by how far the
+    clock was ahead of Greenwich. Raises BadInput."""
+    match = _OFFSET.fullmatch(text.strip())
+    if match is None:
+        return text, None
+    minutes = _minute(match[3])
+    return match[1], -minutes if match[2] == "-" else minutes
 
 
 def _minute(text: str) -> int:

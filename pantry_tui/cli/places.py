@@ -124,7 +124,7 @@ class Outage(Verb):
         from pantry_tui.services.stock import outage
         from pantry_tui.services.stock.came_later import came_later
         from pantry_tui.services.stock.cut_times import spoken
-        from pantry_tui.services.stock.places_ever import begins_with, place_ever
+        from pantry_tui.services.stock.places_ever import begins_with, place_ever, said_otherwise
 
         today = call.today
         start, end = outage.times(spoken(self.start, today), spoken(self.end, today), today)
@@ -141,7 +141,8 @@ class Outage(Verb):
                 p, place, start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
             )
             rows = outage.judge_all(p, place, cut)
-            cautions = [*filter(None, (came_later(p, place, cut),)), CAUTION]
+            which = said_otherwise(p, place, self.place), came_later(p, place, cut)
+            cautions = [*filter(None, which), CAUTION]
             booked = [] if self.dry_run else done(outage.book(p, place, cut))
         return call.answer(
             rows,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from collections.abc import Sequence
 from datetime import UTC, date, datetime
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypedDict
 
 from pantry_tui.core.dates import say
 from pantry_tui.core.lidcode import code_at
@@ -24,17 +24,37 @@ from pantry_tui.core.log.payloads import (
     place_of,
     touches,
 )
-from pantry_tui.errors import Refused
+from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.store import log, places
 from pantry_tui.store.store import reading
 
 if TYPE_CHECKING:
+    from pantry_tui.services.clock import Clock
     from pantry_tui.services.pantry import Pantry
 
 
-def append(p: Pantry, payload: Payload, day: date | None, at: int | None) -> Event:
-    """One event, of today unless a day (and a minute of it) is given."""
-    recorded = p.clock.recorded.isoformat(timespec="seconds")
+_NOON = 12 * 60
+
+
+class Happened(TypedDict, total=False):
+    """When it happened: the day, the minute of it where the hour is known, and how many minutes
+    that clock was ahead of Greenwich, where it was said. None, as what is not there: not told."""
+
+    day: date | None
+    at: int | None
+    zone: int | None
+
+
+def append(
+    p: Pantry,
+    payload: Payload,
+    day: date | None = None,
+    at: int | None = None,
+    zone: int | None = None,
+) -> Event:
+    """One event, of today unless a day (and a minute of it) is given. Raises Refused; Unclear for
+    an hour that came twice that night."""
+    recorded = _written(p, day or p.today, at, zone).isoformat(timespec="seconds")
     today = day is None or day == p.today
     _refuse_before_it_was_made(p, payload, day or p.today)
     with reading(p.path):
@@ -47,6 +67,40 @@ def append(p: Pantry, payload: Payload, day: date | None, at: int | None) -> Eve
     p.appended(event)
     note(p, event)
     return event
+
+
+def _written(p: Pantry, day: date, at: int | None, zone: int | None) -> datetime:
+    """The moment of writing, told by the clock of the day on which it happened: the offset behind
+    it is the one by which that day and minute are counted (core.log.moments)."""
+    now = p.clock.recorded
+    if at is None:
+        of_day = p.clock.told(day, _NOON)[:1]
+        by_it = now.astimezone(of_day[0].tzinfo) if of_day else now
+        # What is booked on its own day happened when it was booked: no other day may become one.
+        return by_it if day not in (now.date(), by_it.date()) else now
+    if at < 0:
+        return now
+    return now.astimezone(one_moment(p.clock, day, at, zone).tzinfo)
+
+
+def one_moment(clock: Clock, day: date, minute: int, zone: int | None = None) -> datetime:
+    """The moment of a local time. Raises Unclear where it came twice and nothing says which, and
+    BadInput where it never was."""
+    found = clock.told(day, minute, zone)
+    if len(found) == 1:
+        return found[0]
+    hour = f"{minute // 60:02}:{minute % 60:02}"
+    both = tuple(one.isoformat(timespec="minutes")[11:] for one in clock.told(day, minute))
+    if not both:
+        raise BadInput(f"The clock was put on over {hour} of {say(day)}: give another time.")
+    if len(both) == 1:
+        raise BadInput(f"{hour} of {say(day)} was {both[0]}: write that.")
+    raise Unclear(
+        f"The clock was put back, and {hour} came twice on {say(day)}: write {' or '.join(both)}.",
+        "at",
+        hour,
+        both,
+    )
 
 
 def _refuse_before_it_was_made(p: Pantry, payload: Payload, day: date) -> None:

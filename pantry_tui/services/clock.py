@@ -46,6 +46,16 @@ class Clock(NamedTuple):
             return _real()
         return datetime.combine(self.day, time(self.minute // 60, self.minute % 60)).astimezone()
 
+    def told(self, day: date, minute: int, zone: int | None = None) -> tuple[datetime, ...]:
+        """The moments that a local time of a day may mean, with the offset of that day and not of
+        today: two where the clock was put back over it and `zone`, minutes ahead of Greenwich, does
+        not say which; none where it was put on over it."""
+        then = datetime.combine(day, time()) + timedelta(minutes=minute)
+        both = sorted({then.replace(fold=fold).astimezone() for fold in (0, 1)})
+        return tuple(
+            one for one in both if one.replace(tzinfo=None) == then and zone in (None, ahead(one))
+        )
+
     @property
     def minute_now(self) -> int:
         """The minute that it is, as `When` counts it; the last one of a day that was only named."""
@@ -61,12 +71,17 @@ class Clock(NamedTuple):
 
     def _now(self) -> tuple[int, int]:
         real = self.recorded
-        gap = real.utcoffset()
-        zone = int(gap.total_seconds() // 60) if gap is not None else 0
+        zone = ahead(real)
         minute = real.hour * 60 + real.minute
         if self.day_alone:
             minute = _DAY_MIN - 1
         return self.today.toordinal() * _DAY_MIN + minute - zone, zone
+
+
+def ahead(then: datetime) -> int:
+    """How many minutes the clock of a moment is ahead of Greenwich."""
+    gap = then.utcoffset()
+    return int(gap.total_seconds() // 60) if gap is not None else 0
 
 
 def _real() -> datetime:

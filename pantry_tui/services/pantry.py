@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from datetime import date
     from pathlib import Path
     from types import TracebackType
+    from typing import Unpack
 
     from pantry_tui.core.keeping.ladder import Assessment, Judgement
     from pantry_tui.core.keeping.rules import Rulebook
@@ -28,6 +29,7 @@ if TYPE_CHECKING:
     from pantry_tui.core.log.payloads import Payload
     from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn, When
     from pantry_tui.reference.tables import Tables
+    from pantry_tui.services.booking import Happened
     from pantry_tui.services.judging import Judge, Judging
     from pantry_tui.services.standing import Held, Stock
 
@@ -266,12 +268,12 @@ class Pantry(Told):
             yield
             self.group = outer
 
-    def book(self, payload: Payload, *, day: date | None = None, at: int | None = None) -> Event:
+    def book(self, payload: Payload, **told: Unpack[Happened]) -> Event:
         """Append one event, of today unless a day (and a minute of it) is given."""
         from pantry_tui.services.booking import append
 
         with self.writing():
-            event = append(self, payload, day, at)
+            event = append(self, payload, **told)
         self.booked.add(event.id)
         return event
 

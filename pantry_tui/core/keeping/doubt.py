@@ -20,6 +20,7 @@ from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
+from pantry_tui.core.safety.smoke import SALT_NOT_CHECKED, salt_unsaid
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
@@ -64,9 +65,11 @@ def by_others(batch: Batch) -> bool:
 
 def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
     """The standing reasons of a canned batch whose process could not be checked, or not whole; of
-    a pickle in vinegar only where it stands out of the cold."""
+    a pickle in vinegar only where it stands out of the cold; of cold-smoked fish its salt."""
     if batch.doubt:
         return ()
+    if salt_unsaid(batch):
+        return (SALT_NOT_CHECKED,)
     if batch.method is Method.VINEGAR_PICKLE:
         shelved = any(not span.climate.is_cold for span in spans)
         told = known(batch.process) & {"minutes", "process"}

@@ -46,7 +46,9 @@ _RAW = frozenset({Method.CELLAR, Method.FRESH})
 GREENS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
 CROPS = GREENS | {Group.NUT, Group.GRAIN}
 #: Dry as they are bought: classes of food that keep by having no water.
-_DRY_CLASSES = frozenset({"nut", "sugar"})
+_DRY_CLASSES = frozenset({"nut", "sugar", "dry"})
+#: Grain that was made into something moist.
+_MOIST_GRAIN = frozenset({"baked", "bread", "animal", "cooked"})
 #: Broth, what is made with meat, fish, egg or dairy whatever its group, cooked low-acid food, food
 #: in oil: however a household says that it is kept.
 _HURTS = frozenset({"stock", "animal", "cooked", "in-oil"})
@@ -67,6 +69,12 @@ SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
 def is_vacuum_packed(batch: Batch) -> bool:
     """Whether its packs are closed without air."""
     return any(key == "vacuum" and value != "no" for key, value in batch.process)
+
+
+def is_dry(food: FoodFacts) -> bool:
+    """Dry as it is bought, opened or not: grain, pulses, spices, nuts, sugar, salt."""
+    named = food.name in SOLD_DRY or bool(food.classes & _DRY_CLASSES)
+    return named or (food.group is Group.GRAIN and not food.classes & _MOIST_GRAIN)
 
 
 def is_tin(batch: Batch) -> bool:

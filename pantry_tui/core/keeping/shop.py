@@ -10,6 +10,7 @@ from pantry_tui.core.keeping.harm import (
     GREENS,
     SOLD_DRY,
     can_hurt,
+    is_dry,
     is_tin,
     is_vacuum_packed,
     kept_as,
@@ -74,7 +75,9 @@ class Shop:
             return False  # nobody said that it stood on a shelf
         printed = shut and self.batch.printed is not None
         if not self.hurts:
-            shelf = shut and warm and said.wide is not None
+            # Dry goods do not perish once they are open: a figure for the opened pack stands.
+            dry = state is State.OPEN and is_dry(self.batch.food)
+            shelf = said.wide is not None and (dry or (shut and warm))
             return printed or said.covered or said.refusal is not None or shelf
         if self.method in LIDDED and span.climate is Climate.FREEZER:
             # What its maker printed on a tin does not speak of one that froze.

@@ -54,7 +54,8 @@ class Did(StrEnum):
 class Event:
     """One line of the log.
 
-    `recorded` is the moment it was written, local time with its offset (ISO, to the second);
+    `recorded` is the moment it was written (ISO, to the second) with the offset by which `day` and
+    `at` are counted: that of the clock on that day, not on the day of writing;
     `day` the local day on which it happened, `at` the minute of that day where it is known. `at`
     -3 says that only the day is known, and that it was the third thing booked on it.
     Events with the same `together` were booked as one and are undone as one.

@@ -20,6 +20,7 @@ from pantry_tui.core.safety.measured import (
     read_ph,
 )
 from pantry_tui.core.safety.prepared import not_tested
+from pantry_tui.core.safety.smoke import too_little_smoked
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 
@@ -58,6 +59,7 @@ def too_weak(
         *_salt(method, said),
         *_sugar(method, said),
         *_heat(method, food, said),
+        *too_little_smoked(method, food, said),
         *_headspace(method, said),
         *not_tested(method, food, said),
         *_ph(method, food, said),

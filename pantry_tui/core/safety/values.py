@@ -144,7 +144,8 @@ def _measured(value: str, units: frozenset[str]) -> bool:
 
 
 def _ph(value: str) -> bool:
-    numbers = [float(one.replace(",", ".")) for one in re.findall(r"\d+(?:[.,]\d+)?", value)]
+    found = re.findall(r"\d+(?:[.,]\d+)?", spelled_out(value))
+    numbers = [float(one.replace(",", ".")) for one in found]
     low, high = _PH
     return _measured(value, frozenset()) and all(low <= one <= high for one in numbers)
 

@@ -14,6 +14,7 @@ from pantry_tui.core.log.events import Did, Event, standing
 from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.parted import Parted
 from pantry_tui.core.model import Stock
+from pantry_tui.services.safekeeping.taken_back import taken_back
 
 _LEAVE = said.Use | said.Discard | said.Give | said.Missing
 _LATER = "the later word counts"
@@ -36,7 +37,7 @@ def conflicts(parted: Parted, made: Sequence[Event]) -> list[str]:
     theirs = {one.id for one in parted.theirs}
     mine = [one for one in stand if one.id in ours]
     come = [one for one in stand if one.id in theirs]
-    settled = list(_settled(made, everything, names))
+    settled = [*_settled(made, everything, names), *taken_back(parted, made, names)]
     return list(dict.fromkeys((*settled, *_of_containers(mine, come, stand, names)))) + list(
         _of_fields(mine, come, made, names)
     )

@@ -3,30 +3,44 @@
 from __future__ import annotations
 
 from datetime import date
-from typing import NamedTuple, TypedDict
+from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.model import DAY_MIN
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.clock import ahead
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import lines
 
+if TYPE_CHECKING:
+    from pantry_tui.services.booking import Happened
+
+
+_NOON = 12 * 60
+
 
 class At(NamedTuple):
-    """The day on which it happened, and the minute of it where the hour is known."""
+    """The day on which it happened, and the minute of it where the hour is known; `zone` is by how
+    many minutes that clock was ahead of Greenwich, where it was said."""
 
     day: date
     minute: int | None = None
+    zone: int | None = None
 
 
-class _When(TypedDict):
-    day: date | None
-    at: int | None
-
-
-def when(at: At | None) -> _When:
+def when(at: At | None) -> Happened:
     """For `Pantry.book`."""
-    return {"day": at.day if at else None, "at": at.minute if at else None}
+    if at is None:
+        return {"day": None, "at": None, "zone": None}
+    return {"day": at.day, "at": at.minute, "zone": at.zone}
+
+
+def first_minute(p: Pantry, at: At) -> int:
+    """The first minute that it may have been, as `When` counts it, by the clock of that day."""
+    then = p.clock.told(at.day, at.minute or 0, at.zone) or p.clock.told(at.day, _NOON)
+    zone = ahead(then[0]) if then else p.clock.now.zone
+    return at.day.toordinal() * DAY_MIN + (at.minute or 0) - zone
 
 
 def past(p: Pantry, at: At | None) -> At | None:

@@ -267,6 +267,38 @@ def test_what_both_say_differently_is_named_with_both_words(
     assert said.startswith(words)
 
 
+def _shorter(p: Pantry) -> object:
+    return correct(p, _code(p, "peaches"), process=[("minutes", "10")])
+
+
+def _code(p: Pantry, food: str) -> str:
+    return next(one.code for one in p.stock.batches.values() if one.food.name == food)
+
+
+@pytest.mark.parametrize("busy", [False, True])
+@pytest.mark.parametrize("again", [False, True])
+def test_what_one_took_back_of_what_both_had_is_told(home: Path, busy: bool, again: bool) -> None:
+    do(home, _shorter)
+    if again:
+        do(home, undo.undo)
+    away = Path(shutil.copy(home, home.with_name("away.db")))
+    do(home, undo.redo if again else undo.undo)
+    if busy:
+        do(away, up(PLUMS))
+    (told,) = both_ways(home, away).conflicts
+    assert "minutes=10" in told
+    assert "taken back in one log" in told
+    assert told.endswith("it counts." if again else "it counts no more.")
+
+
+def test_what_both_took_back_is_not_told(home: Path) -> None:
+    do(home, _shorter)
+    away = Path(shutil.copy(home, home.with_name("away.db")))
+    do(home, undo.undo)
+    do(away, undo.undo)
+    assert both_ways(home, away).conflicts == ()
+
+
 def test_what_both_say_alike_is_no_conflict(home: Path, away: Path) -> None:
     for path in (home, away):
         do(

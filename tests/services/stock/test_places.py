@@ -14,7 +14,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, one_batch, outage, places, readings, undo, view
 from pantry_tui.services.stock.moving import move
-from pantry_tui.services.stock.places_ever import begins_with, place_ever
+from pantry_tui.services.stock.places_ever import begins_with, place_ever, said_otherwise
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.seen import At
 
@@ -284,3 +284,46 @@ def test_a_place_without_its_climate_is_told_where_to_write_it(p: Pantry, line: 
         places.add_line(p, line)
     places.add_line(p, "root cellar, cellar, 50F")
     assert p.find_place("root cellar").target_f == 50
+
+
+def test_a_place_is_found_by_the_name_that_it_had_and_said_to_be_which(p: Pantry) -> None:
+    """Who books a power cut late types the name that the freezer had then."""
+    code = up(p, "3 packs ground beef, frozen, chest")
+    p.today += timedelta(days=3)
+    places.change(p, "chest", name="blue freezer")
+    end = datetime.combine(p.today, time(9)) - timedelta(days=1)
+    start = end - timedelta(hours=60)
+    blue = place_ever(p, "Chest", begins_with(p, start))
+    assert blue.id == p.find_place("blue freezer").id
+    assert "blue freezer" in said_otherwise(p, blue, "Chest")
+    assert said_otherwise(p, blue, "blue freezer") == said_otherwise(p, blue, "freezer") == ""
+    message = outage.book(p, blue, outage.cut_of(p, blue, start, end)).message
+    assert "blue freezer" in message
+    assert found(p, code).verdict in UNFIT
+    said = readings.read(p, "chest", 20.0, at=At(p.today - timedelta(days=2), 720)).message
+    assert "blue freezer" in said
+
+
+def test_a_name_that_another_place_took_is_asked_about(p: Pantry) -> None:
+    p.today += timedelta(days=3)
+    renamed = p.today.isoformat()
+    places.change(p, "chest", name="blue freezer")
+    places.change(p, "garage", name="chest")
+    chest, garage = p.find_place("blue freezer"), p.find_place("chest")
+    before = datetime.combine(p.today, time(9)) - timedelta(days=1)
+    with pytest.raises(Unclear) as asked:
+        place_ever(p, "chest", begins_with(p, before))
+    assert asked.value.choices == (f"chest until {renamed}", f"chest since {renamed}")
+    assert "called blue freezer since" in asked.value.message
+    for typed, meant in zip(asked.value.choices, (chest, garage), strict=True):
+        assert place_ever(p, typed, begins_with(p, before)).id == meant.id
+    p.today += timedelta(days=1)
+    assert place_ever(p, "chest", begins_with(p, datetime.combine(p.today, time(9)))) == garage
+
+
+def test_a_renamed_place_took_its_name_back_and_is_not_asked_about(p: Pantry) -> None:
+    places.change(p, "chest", name="blue freezer")
+    places.change(p, "blue freezer", name="chest")
+    chest = p.find_place("chest")
+    assert place_ever(p, "chest", begins_with(p, None)) == chest
+    assert place_ever(p, "blue freezer", begins_with(p, None)) == chest
