@@ -359,3 +359,23 @@ def test_what_is_lost_is_lost_by_the_clocks_of_two_zones(
     finally:
         monkeypatch.undo()
         time.tzset()
+
+
+@pytest.mark.parametrize(
+    "line", ["2 lb ground beef, fresh", "3 jars stew, cooked meal", "1 pack milk, fresh"]
+)
+def test_a_warm_refrigerator_is_no_cold_place_for_being_called_a_freezer(
+    tmp_path: Path, line: str
+) -> None:
+    """What began to spoil there goes on spoiling until the cold was measured."""
+    path = tmp_path / "home.db"
+    create(path)
+    with open_pantry(path, Clock(TODAY, 13 * 60)) as p:
+        places.add(p, "fridge", "fridge")
+        code = putup.put_up(p, putup.read(p, f"{line}, fridge")).code
+        readings.read(p, "fridge", 60.0, since=30)
+        places.change(p, "fridge", climate="freezer")
+    with open_pantry(path, Clock(TODAY, 18 * 60)) as p:
+        assert only(p, code).verdict is Verdict.DISCARD
+        readings.read(p, "fridge", 0.0)
+        assert only(p, code).verdict is Verdict.DISCARD
