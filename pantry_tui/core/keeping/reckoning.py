@@ -158,7 +158,7 @@ class Reckoning:
         for rule in (*said.safety, *said.own):
             if rule.kind is Kind.SAFETY and rule.use is not None:
                 self._limit(start, rule, rule.use)
-        for rule in self._shop.opened_days(state, said):
+        for rule in self._shop.last_days(state, said):
             if rule.use is not None:
                 self._limit(start, rule, rule.use)
 

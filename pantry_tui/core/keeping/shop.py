@@ -14,7 +14,11 @@ from pantry_tui.core.keeping.harm import (
     is_vacuum_packed,
     kept_as,
 )
-from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
+from pantry_tui.core.keeping.printed import (
+    date_stands_alone,
+    days_cover,
+    ends_with_its_days,
+)
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.sold import SOLD, Sold, sold
 from pantry_tui.core.keeping.spans import Span
@@ -83,7 +87,7 @@ class Shop:
             return True
         if days_cover(said.safety, self.batch.food):
             return True
-        return self._shelf(said, warm) if shut else any(True for _ in self.opened_days(state, said))
+        return self._shelf(said, warm) if shut else any(True for _ in self.last_days(state, said))
 
     def _shelf(self, said: Said, warm: bool) -> bool:
         """A shut pack on a shelf is safe while it is whole: how good it is, is all that is
@@ -92,8 +96,15 @@ class Shop:
             return False  # low in acid and without air: no figure for a loose pack speaks of it
         return self.sold is Sold.SHELF and (said.covered or (warm and said.wide is not None))
 
-    def opened_days(self, state: State, said: Said) -> Iterator[Rule]:
-        """The days of an opened pack, taken as its end where they are all that is published."""
+    def last_days(self, state: State, said: Said) -> Iterator[Rule]:
+        """The days of an opened pack, and of a shut one in oil that has no date, taken as its end
+        where they are all that is published."""
         opened = self.sold is not Sold.OWN and self.hurts and state is State.OPEN
-        if opened and said.wide is not None and not days_cover(said.safety, self.batch.food):
+        shut = self.sold is Sold.SHELF and self.hurts and state is State.SEALED
+        undated = shut and self.batch.printed is None and ends_with_its_days(self.batch)
+        if (
+            (opened or undated)
+            and said.wide is not None
+            and not days_cover(said.safety, self.batch.food)
+        ):
             yield said.wide.rule
