@@ -37,12 +37,22 @@ class Shop:
         if self.sold is Sold.SHELF and self.method in (Method.FRESH, Method.MEAL):
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
+        self.heard = self._heard()
         seen = (SOLD, "shelf") in batch.process or is_tin(batch) or batch.food.name in SOLD_DRY
         # The power-cut table throws greens away as they are sold, since some are cut.
         perhaps = batch.food.group in GREENS or "rice" in batch.food.classes
         self._perhaps_chilled = perhaps and not seen
         bought = self.sold is not Sold.OWN
         self._keeps_out = bought and keeps_without_cold(batch.food, batch.method, book.cuts())
+
+    def _heard(self) -> tuple[Method, ...]:
+        """Other methods under which a household's own rule for it may be booked: once that was the
+        method it was bought by, and it goes by the food alone, whatever its pack."""
+        if self.sold is Sold.OWN:
+            return ()
+        plain = Batch("", "", self.batch.food, Method.BOUGHT, None)
+        found = dict.fromkeys((Method.BOUGHT, kept_as(plain), kept_as(self.batch)))
+        return tuple(one for one in found if one is not self.method)
 
     def stands(self, span: Span, state: State) -> bool:
         """Whether it may stand out of the cold, as far as anybody knows: no rule for food that

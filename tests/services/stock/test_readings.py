@@ -9,7 +9,10 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.keeping.harm import kept_as
+from pantry_tui.core.log.payloads import RuleAdded
+from pantry_tui.core.model import Batch
+from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
@@ -221,6 +224,25 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
     assert only(p, code).discard_after == TODAY + timedelta(days=3)
     with pytest.raises(Refused, match="do not let"):
         own.add_rule(p, "in oil", "garlic", climate="room", keeps="2 days", kind="safety")
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["1 box milk", "1 pack bacon", "2 tins beef stew", "1 jar garlic in oil, printed=2027-03-01",
+     "1 pack ham, printed=2026-12-30 dated=use-by"],
+)  # fmt: skip
+@pytest.mark.parametrize("under", ["bought in", "judged"])
+def test_a_rule_for_bought_food_counts_by_whichever_method_it_was_booked(
+    p: Pantry, line: str, under: str
+) -> None:
+    """Older logs have it under "bought in", newer ones under the method of a plain pack."""
+    code = putup.put_up(p, putup.read(p, f"{line}, bought in, fridge")).code
+    (batch,) = p.stock.batches.values()
+    plain = Batch("", "", batch.food, Method.BOUGHT, None)
+    how = Method.BOUGHT if under == "bought in" else kept_as(plain)
+    fridge, safety = Climate.FRIDGE, Kind.SAFETY
+    p.book(RuleAdded(how, batch.food.name, State.SEALED, fridge, safety, 1, "days"))
+    assert only(p, code).discard_after == p.today + timedelta(days=1)
 
 
 @pytest.mark.parametrize(
