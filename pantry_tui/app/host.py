@@ -37,6 +37,7 @@ class Host(InTurn):
         self.settings = Settings()  # those of the file, once it was read
         self._earlier = frozenset(pantry.booked)  # before this sitting
         self.shown_keys: dict[str, str] = {}  # those of one's own, by command id
+        self.came_from = "due"  # the room from which one put up or counted
         self.moved_to = ""  # where the last ones were moved to
         self.refused = False  # the last act did nothing, so that nothing of it can be taken back
         self.units = Units(metric=False)

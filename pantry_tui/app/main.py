@@ -43,6 +43,8 @@ ROOMS = {
     "putup": ("putup", "PutUpScreen"),
 }
 
+#: What is left for the room that one came from.
+_LEFT = frozenset({"putup", "count"})
 #: What the commonest keys need, loaded one after the other once the first screen stands.
 SOON = (
     "screens.acting",
@@ -198,6 +200,8 @@ class PantryApp(Host):
             self.pop_screen()
         if self.screen is here:
             return
+        if room in _LEFT and (under := self._here) not in _LEFT:
+            self.came_from = under if under in ROOMS else "due"
         if room == "due":
             self.pop_screen()
         elif len(self.screen_stack) == 1:

@@ -22,8 +22,8 @@ from pantry_tui.app.format import (
     verdict,
 )
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import instead_of_best, instead_of_day
-from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.keeping.no_day import NOW, instead_of_best, instead_of_day
+from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import vessel_word
 from pantry_tui.core.words import MARK, Method, State, Verdict
@@ -42,7 +42,7 @@ def short_best_day(row: DueRow) -> str:
     """As `best_day`, in a column of a list."""
     if row.good_until is not None:
         return short_day(row.good_until)
-    said = instead_of_best(row.best_by, row.discard_after, row.discard_after_why)
+    said = instead_of_best(row.best_by, row.discard_after, row.why_no_last_day)
     return {"see discard after": "see discard", "no published figure": "not published"}.get(
         said, said
     )
@@ -227,13 +227,15 @@ def caution(row: DueRow) -> str:
     if row.verdict not in UNFIT and row.verdict is not Verdict.UNKNOWN:
         return ""
     why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
-    return f"{verdict(row.verdict)}: {row.code}. {why} {CAUTION}"
+    said = CAUTION if cautioned(row.verdict, row.usable) else ""
+    return f"{verdict(row.verdict)}: {row.code}. {why} {said}".strip()
 
 
 def best_day_of(one: PutUp | DueRow) -> str:
     """Its best-by day, or why none is said."""
     doubt = one.verdict is Verdict.UNKNOWN
-    return best_day(one.best_by, one.discard_after, one.discard_after_why, doubt=doubt)
+    why = one.why_no_last_day if isinstance(one, DueRow) else one.discard_after_why
+    return best_day(one.best_by, one.discard_after, why, doubt=doubt or why == NOW)
 
 
 def row_detail(row: DueRow) -> str:
@@ -253,7 +255,7 @@ def row_detail(row: DueRow) -> str:
         "",
         *(clip(reason, 400) for reason in row.reasons),
     ]
-    if row.verdict in UNFIT or row.verdict is Verdict.UNKNOWN:
+    if cautioned(row.verdict, row.usable):
         lines += ["", CAUTION]
     return "\n".join(lines)
 

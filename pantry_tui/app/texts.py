@@ -72,6 +72,11 @@ def _made(view: BatchView) -> str:
     return f"made {day(view.made)}" if view.made else "made nobody knows when"
 
 
+def _dates_of(row: DueRow) -> str:
+    last = discarded(row.last_day, row.why_no_last_day)
+    return last if row.must_go else f"best by {best_day_of(row)}; {last}"
+
+
 def batch_text(view: BatchView) -> str:
     """Everything known of one batch but its rows, under plain headings."""
     facts = [f"{view.method.value}; {view.group}, {view.acidity}; {_made(view)}"]
@@ -79,8 +84,7 @@ def batch_text(view: BatchView) -> str:
     facts += [clean(view.note)] if view.note else []
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
-        f"({', '.join(row.container_ids)}): best by "
-        f"{best_day_of(row)}; {discarded(row.last_day, row.why_no_last_day)}"
+        f"({', '.join(row.container_ids)}): {_dates_of(row)}"
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)

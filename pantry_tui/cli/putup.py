@@ -5,13 +5,14 @@ from __future__ import annotations
 from pantry_tui.cli.call import Call, Question, key_values
 from pantry_tui.cli.fields import flag, maybe_words, number, option, repeated
 from pantry_tui.cli.printing import putup as show
-from pantry_tui.cli.verb import Verb
+from pantry_tui.cli.verb import Act
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import PutUp as Made
 from pantry_tui.services.rows import PutUpReading
+from pantry_tui.services.stock.seen import At
 
 #: Flags that the service takes by the same names.
 _TEXTS = (
@@ -22,7 +23,7 @@ _TEXTS = (
 _MOST_LINES = 10_000_000
 
 
-class PutUp(Verb):
+class PutUp(Act):
     line: str = maybe_words('"7 pint jars runner beans, pressure canned, shelf 2, yesterday"')
     food: str | None = option("--food", "FOOD", "instead of a line: what it is")
     method: str | None = option("--method", "METHOD", 'how it is kept, like "pressure canned"')
@@ -44,7 +45,7 @@ class PutUp(Verb):
                 return self._many(call, p, self.lines)
             reading = self._reading(p)
             try:
-                made = (putup.preview if self.dry_run else putup.put_up)(p, reading)
+                made = call.book(p, self.at, self._made, reading)
             except BadInput as error:
                 if self.dry_run and not call.as_json:
                     call.answer(reading, jsonable.reading, show.reading)
@@ -55,12 +56,21 @@ class PutUp(Verb):
                 raise
         return self._answer(call, made)
 
+    def _made(self, p: Pantry, reading: PutUpReading, *, at: At | None = None) -> Made:
+        """Booked, or only looked at."""
+        reading = putup.told_at(p, reading, at)
+        if self.dry_run:
+            return putup.preview(p, reading)
+        return putup.put_up(p, reading, at=at)
+
     def _many(self, call: Call, p: Pantry, file: str) -> int:
         """Every line of a file; a line that cannot be booked is named, and then none is."""
         from pantry_tui.services.batchwork.many import put_up_lines, read_lines
 
         if self.line.strip():
             raise BadInput("Give either a line or --lines FILE, not both.")
+        if self.at is not None:
+            raise BadInput("Each line of the file names its own day: leave --at out.")
         text = _text_of(file)
         found = (read_lines if self.dry_run else put_up_lines)(p, text)
         bad = [one for one in found if one.why]

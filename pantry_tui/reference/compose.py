@@ -84,7 +84,7 @@ def composer(tables: Tables, own: Callable[[str], FoodFacts | None] | None = Non
             return food.facts
         return own(text) if own is not None else None
 
-    return Composer(named, load_beside())
+    return Composer(named, load_beside(), tables.index.words)
 
 
 def composed(tables: Tables, text: str) -> FoodFacts | None:
@@ -95,10 +95,26 @@ def composed(tables: Tables, text: str) -> FoodFacts | None:
 
 
 class Composer:
-    """Reads runs of words as foods: `named` finds a food by exactly one of its names."""
+    """Reads runs of words as foods: `named` finds a food by exactly one of its names, of which
+    `words` are all the words."""
 
-    def __init__(self, named: Callable[[str], FoodFacts | None], beside: Beside) -> None:
-        self._named, self._beside = named, beside
+    def __init__(
+        self,
+        named: Callable[[str], FoodFacts | None],
+        beside: Beside,
+        words: Callable[[], frozenset[str]] = frozenset,
+    ) -> None:
+        self._named, self._beside, self._words = named, beside, words
+
+    def knows(self, word: str) -> bool:
+        """Whether it is a word of the name of a food, or one that stands beside such a name."""
+        return all(part in self._words() or part in self._beside.heads for part in single(word))
+
+    def alike(self, word: str) -> tuple[str, ...]:
+        """The words of foods of which it could be a slip of the pen, nearest first."""
+        from pantry_tui.reference.near import alike
+
+        return alike(_key([word]), self._words() | self._beside.heads.keys())
 
     def called(self, text: str) -> FoodFacts | None:
         """The food of exactly this name."""

@@ -151,6 +151,7 @@ class FoodIndex:
     def __init__(self, foods: Sequence[Food], keys: Mapping[str, int] | None = None) -> None:
         self._foods = foods
         self._keys = name_keys(foods) if keys is None else keys
+        self._every: frozenset[str] | None = None
 
     def find(self, text: str) -> Food | None:
         """The food meant, or None. Words of preparation may stand beside it."""
@@ -186,6 +187,12 @@ class FoodIndex:
             return None
         ends = {_words(name)[-1] for name in names if _words(name)}
         return number if said[-1] in ends or _PARTED.search(text) else None
+
+    def words(self) -> frozenset[str]:
+        """Every word of every name, in single form."""
+        if self._every is None:
+            self._every = frozenset(one for key in self._keys for one in key.strip(":").split())
+        return self._every
 
     def near(self, text: str, n: int = 5) -> tuple[str, ...]:
         """Up to `n` food names that look or read like `text`, nearest first."""

@@ -25,6 +25,12 @@ def slip(word: str, other: str) -> bool:
     return _apart(word, other, allowed) <= allowed
 
 
+def alike(word: str, others: Iterable[str]) -> tuple[str, ...]:
+    """Those of which the word could be a slip of the pen, nearest first."""
+    found = [other for other in others if slip(word, other)]
+    return tuple(sorted(found, key=lambda one: (_apart(word, one, 2), len(one), one)))
+
+
 def _apart(a: str, b: str, most: int) -> int:
     """How many letters apart two words are (changed about counts once), at most `most` + 1."""
     if abs(len(a) - len(b)) > most:

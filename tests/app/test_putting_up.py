@@ -3,6 +3,7 @@ below the line do what they say."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -242,3 +243,58 @@ def test_what_may_not_stand_there_is_told_where_it_may(p: Pantry) -> None:
     places.add(p, "fridge", "fridge")
     with pytest.raises(Refused, match=r"Say instead: fridge\.$"):
         putup.put_up(p, putup.read(p, line))
+
+
+async def test_esc_leaves_put_up_and_the_count_for_the_room_one_came_from(p: Pantry) -> None:
+    putup.put_up(p, putup.read(p, BEANS))
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        for key in ("p", "c"):
+            await pilot.press("S", key, "escape")
+            await pilot.pause()
+            assert getattr(pilot.app.screen, "here", "") == "shelves", key
+        await pilot.press("D", "p", "f6", "escape")
+        await pilot.pause()
+        assert getattr(pilot.app.screen, "here", "") == "due"
+
+
+async def test_the_answer_to_a_put_up_says_where_it_stands_and_how_it_is(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p")
+        await _typed(pilot, "4 jars plum jam, larder")
+        await pilot.press("enter")
+        await pilot.pause()
+        shown = str(pilot.app.screen.query_one("#reading", Static).visual)
+        assert "place          larder" in shown
+        assert "sound" in shown
+
+
+@pytest.mark.parametrize(("many", "said"), [(3, "1-3"), (9, "1-9"), (10, "1-9, 0")])
+async def test_a_question_names_the_digits_that_take_something(
+    p: Pantry, many: int, said: str
+) -> None:
+    taken: list[str | None] = []
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.app.push_screen(
+            Choose("Which?", [f"no {n}" for n in range(many)]), taken.append
+        )
+        await pilot.pause()
+        assert f" {said} takes one" in painted(pilot).replace("\u00a0", " ")
+        await pilot.press(said[-1])
+        await pilot.pause()
+    assert taken == [f"no {many - 1}"]
+
+
+async def test_the_tenth_place_is_counted_by_its_digit(p: Pantry) -> None:
+    for n in range(10):
+        places.add(p, f"rack {n}", "pantry")
+        putup.put_up(p, putup.read(p, f"3 jars plum jam, rack {n}"))
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c")
+        await pilot.pause()
+        shown = painted(pilot).replace("\u00a0", " ")
+        assert "1-9, 0 take one" in shown
+        tenth = re.search(r"\b0 (rack \d|larder)", shown)
+        assert tenth
+        await pilot.press("0")
+        await pilot.pause()
+        assert f"to go in {tenth[1]}" in painted(pilot)

@@ -350,3 +350,21 @@ def test_two_places_are_merged_and_one_thing_is_one(run: Run) -> None:
     assert "1 container stands in shelf 2: say where it goes" in err
     _, out, _ = run("place", "merge", "shelf 2", "--into", "shelf 3")
     assert out.startswith("Merged the place shelf 2; 1 container went to shelf 3.")
+
+
+def test_a_put_up_is_told_when_it_happened(run: Run) -> None:
+    """As every act: the day of --at is the day made where the line names none, and its hour is
+    that of the event."""
+    line = "3 jars plum jam, shelf 2"
+    made = answer(run, "putup", line, "--at", "yesterday 18:30")
+    assert made["read_as"]["made"] == "2026-11-24"
+    booked = next(one for one in answer(run, "log") if one["code"] == made["code"])
+    assert (booked["day"], booked["at"]) == ("2026-11-24", "18:30")
+    looked = answer(run, "putup", line, "--at", "20 nov", "--dry-run")
+    assert (looked["code"], looked["read_as"]["made"]) == ("", "2026-11-20")
+    code, _, err = run("putup", f"{line}, yesterday", "--at", "20 nov")
+    assert code == 2
+    assert "leave one of the two out" in err
+    code, _, err = run("putup", line, "--at", "2026-11-26")
+    assert code == 2
+    assert "still to come" in err

@@ -50,6 +50,7 @@ TESTS: dict[str, Asked] = {
         (
             "tests/core/safety",
             "tests/core/keeping/test_outcome.py",
+            "tests/core/keeping/test_working.py",
             "tests/services/batchwork/test_metric_jars.py",
             "tests/published/test_outage.py",
             "tests/published/test_process.py",

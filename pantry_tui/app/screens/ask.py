@@ -81,7 +81,7 @@ class Choose(ModalScreen[str | None]):
         """The keys of the question, as they are now; the words are ours."""
         ways = ["[b]↑ ↓ Enter[/b] takes one"]
         if not self._counts:
-            ways = ["[b]1-9[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
+            ways = [f"[b]{digits_of(len(self._shown))}[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
         if not self._sure and len(self._options) > FEW:
             ways.append("[b]letters[/b] narrow")
         # A key and what it does stay on one line.
@@ -178,6 +178,13 @@ class Choose(ModalScreen[str | None]):
             self._show()
         else:
             self.dismiss(None)
+
+
+def digits_of(options: int) -> str:
+    """The digits that choose among so many: "1", "1-3", and with a tenth "1-9, 0"."""
+    if options >= len(KEYS):
+        return "1-9, 0"
+    return f"1-{options}" if options > 1 else "1"
 
 
 class TypeLine(ModalScreen[str | None]):

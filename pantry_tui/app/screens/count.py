@@ -11,7 +11,7 @@ from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip, count_cells, count_columns
 from pantry_tui.app.lines import heading
 from pantry_tui.app.screens.acts import Touches
-from pantry_tui.app.screens.ask import Choose, ask_line
+from pantry_tui.app.screens.ask import KEYS, Choose, ask_line, digits_of
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.keyline import KeyLine
@@ -40,10 +40,10 @@ class WhichKey(Key):
     path: str
 
 
-#: What stands at the foot while no place is chosen yet: key, word, what it does.
+#: What stands at the foot while no place is chosen yet: key, word, what it does; the digits of
+#: the places stand behind the first.
 _WHICH = (
     ("Enter", "counts it", "agree"),
-    ("1-9", "take one", ""),
     ("z", "undo", "undo"),
     ("Esc", "leaves", "back"),
     ("?", "more keys", "help"),
@@ -92,16 +92,11 @@ class CountScreen(Touches):
         known = counts.next_places(self.host.pantry)
         self._places = {paths[one.place.id]: one.place for one in known}
         room = columns[0].width
+        digits = (*KEYS, *" " * len(known))
         return Listed(
             [
-                heading(
-                    WhichKey(paths[one.place.id]),
-                    clip(
-                        f"{at if at < 10 else ' '}  {paths[one.place.id]}: {counts.since(one)}",
-                        room,
-                    ),
-                )
-                for at, one in enumerate(known, 1)
+                heading(WhichKey(path), clip(f"{digit} {path}: {counts.since(one)}", room))
+                for digit, path, one in zip(digits, self._places, known, strict=False)
             ]
         )
 
@@ -142,8 +137,9 @@ class CountScreen(Touches):
     def source(self, columns: tuple[Column, ...]) -> Source:
         keys = self.query_one(KeyLine)
         if self.place is None:
-            keys.instead(_WHICH)
-            return self._which(columns)
+            places = self._which(columns)
+            keys.instead((_WHICH[0], (digits_of(places.total), "take one", ""), *_WHICH[1:]))
+            return places
         keys.usual()
         self._shown = counts.draft(self.host.pantry, self.place)
         found = counts.lines(self.host.pantry, self.place)
@@ -204,7 +200,7 @@ class CountScreen(Touches):
         """A digit begins a count on this line; more digits go on with it."""
         name = self._line_name
         if self.place is None:
-            self._begin(dict(enumerate(self._places.values(), 1)).get(int(digit)))
+            self._begin(dict(zip(KEYS, self._places.values(), strict=False)).get(digit))
             return
         if not name:
             return
@@ -291,9 +287,9 @@ class CountScreen(Touches):
             self.reload()
 
     def action_back(self) -> None:
-        """Leave; the counts are kept."""
+        """Leave, to where one came from; the counts are kept."""
         self.place = None
-        self.host.action_go("due")
+        self.host.action_go(self.host.came_from)
 
 
 def _lines(found: Iterable[RoundLine], columns: Sequence[Column]) -> Iterable[Line]:

@@ -311,12 +311,12 @@ class PutUpScreen(Recalls):
         do_again(self.host, lambda _names: self.reload())
 
     def action_back(self) -> None:
-        """Back to the due list; first out of the place of which the lines are."""
+        """Back to where one came from; first out of the place of which the lines are."""
         if self.shelf and not self.line.value:
             self.shelf, self._idle = "", ""
             self.reload()
         else:
-            self.host.action_go("due")
+            self.host.action_go(self.host.came_from)
 
 
 def said_of(made: PutUp) -> str:
@@ -329,15 +329,16 @@ def said_of(made: PutUp) -> str:
 
 
 def _booked(made: PutUp) -> str:
-    against = why_not(made)
     return "\n".join(
         [
             f"Write {made.code} on every lid.",
             "",
             said_of(made),
+            f"place          {made.reading.place}",
             f"best by        {best_day_of(made)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
-            *([f"verdict        {verdict(made.verdict)}", *against] if against else []),
+            f"verdict        {verdict(made.verdict)}",
+            *why_not(made),
             *made.cautions,
             "",
             "The next one? Type its line; Ctrl+Z takes this one back.",

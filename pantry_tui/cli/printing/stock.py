@@ -71,7 +71,7 @@ def _standing(rows: Sequence[DueRow]) -> list[str]:
 
 def _due_cells(row: DueRow) -> tuple[str, ...]:
     doubt = row.verdict is Verdict.UNKNOWN
-    left = "" if row.days_left is None or doubt else str(row.days_left)
+    left = "" if row.days_left is None or doubt or row.must_go else str(row.days_left)
     verdict = f"{MARK[row.verdict]} {row.verdict}"
     return (
         verdict,
@@ -111,7 +111,7 @@ def batch(view: BatchView) -> list[str]:
         lines.append(
             f"{row.count} {row.state}{_left(row)}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
-            f"{row.verdict}; best by {iso(row.good_until)}; "
+            f"{row.verdict}; {'' if row.must_go else f'best by {iso(row.good_until)}; '}"
             f"{discarded(row.last_day, row.why_no_last_day)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]

@@ -17,6 +17,9 @@ from pantry_tui.core.model import Batch, Container, Place, When
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import Kind
 
+#: Stands before the day that a step comes to.
+UNTIL = "so until"
+
 
 def chain(
     batch: Batch,
@@ -63,7 +66,7 @@ def _quality(what: str, one: Spent, cite: Callable[[Rule], str]) -> str:
     note = f", {note}" if note else ""
     return (
         f"{what} from {dates.say(one.stretch.day)}: {dates.span(rule.use, rule.unit)} "
-        f"published{note}{before}, so until {dates.say(one.day)} if it stays. [{cite(rule)}]"
+        f"published{note}{before}, {UNTIL} {dates.say(one.day)} if it stays. [{cite(rule)}]"
     )
 
 
@@ -103,6 +106,6 @@ def _safety(limit: Limit, cite: Callable[[Rule | OutageRule], str]) -> str:
     assert isinstance(rule, Rule)
     assert rule.use is not None
     return (
-        f"Safety: {dates.span(rule.use, rule.unit)} from {dates.say(limit.start)}, so until "
+        f"Safety: {dates.span(rule.use, rule.unit)} from {dates.say(limit.start)}, {UNTIL} "
         f"{dates.say(limit.day)}.{source}"
     )

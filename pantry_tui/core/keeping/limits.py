@@ -38,6 +38,7 @@ from pantry_tui.core.keeping.doubt import (
     unsealed,
 )
 from pantry_tui.core.keeping.exposure import Span, exposures
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
@@ -276,7 +277,8 @@ def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Asses
     bad = any(SEVERITY.index(seen.verdict) <= doubted for seen in container.signs)
     if batch.suspect and not (bad or container.looked):
         said = f"Look at every container of this batch: {batch.suspect}."
-        judged = replace(_no_better(judged, Verdict.UNKNOWN, said), harmless=False)
+        judged = replace(_without_days(judged), harmless=False)
+        judged = _no_better(judged, Verdict.UNKNOWN, said)
     return judged
 
 
@@ -286,7 +288,14 @@ def _looked_since(container: Container, seen: Seen) -> bool:
 
 
 def _no_better(judged: Assessment, verdict: Verdict, reason: str) -> Assessment:
+    judged = _without_days(judged) if verdict in UNFIT else judged
     return replace(judged, floor=worse(judged.floor, verdict), reasons=(reason, *judged.reasons))
+
+
+def _without_days(judged: Assessment) -> Assessment:
+    """A day beside what may not be eaten would say that it may be eaten until then."""
+    days = (wording.BEST, wording.DISCARD)
+    return replace(judged, reasons=tuple(x for x in judged.reasons if not x.startswith(days)))
 
 
 def _facts_to(

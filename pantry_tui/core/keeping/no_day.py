@@ -7,13 +7,14 @@ from datetime import date
 from pantry_tui.core import dates
 
 #: Why there is no day after which it is discarded.
-NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY, DOUBT = (
+NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY, DOUBT, NOW = (
     "no limit",
     "nothing published",
     "in progress",
     "process in doubt",
     "day unknown",
     "in doubt",
+    "must go now",
 )
 #: A reason in the place of that day, where the reason itself is no such word.
 _FOR_NO_DAY = {NO_LIMIT: "no set day"}
@@ -27,6 +28,8 @@ def instead_of_day(why: str) -> str:
 def instead_of_best(best: date | None, last: date | None, why: str) -> str:
     """Why a best-by date is not said, as it stands in its place; `why` is the reason for having no
     last day. A date that would stand there otherwise is in doubt."""
+    if why == NOW:
+        return NOW
     if best is not None and last is not None and last < best:
         return "see discard after"
     if best is not None:
@@ -36,6 +39,8 @@ def instead_of_best(best: date | None, last: date | None, why: str) -> str:
 
 def discarded(day: date | None, why: str) -> str:
     """ "discard after Tue 1 Dec 2026", or that it has no such day, and why."""
+    if why == NOW:
+        return NOW
     if day is not None:
         return f"discard after {dates.say(day)}"
     return "no discard date" if why in ("", NO_LIMIT) else f"no discard date ({why})"

@@ -14,6 +14,7 @@ from pantry_tui.core.keeping.sold import Sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared import is_cut
+from pantry_tui.core.safety.values import says
 from pantry_tui.core.words import Climate, Group
 
 #: Days from the day it was bought behind which a use-by was misread, or speaks of a tin: no pack of
@@ -62,7 +63,7 @@ def is_last_safe(batch: Batch, sold: Sold) -> bool:
     keeps, or can hurt and is dated use-by; but not on a tin, whose date speaks of its quality.
     Nothing is published that keeps such a jar for longer than its maker says."""
     if sold is Sold.SHELF:
-        ends = is_vacuum_packed(batch) or (_USE_BY in batch.process and can_hurt(batch))
+        ends = is_vacuum_packed(batch) or (says(batch.process, *_USE_BY) and can_hurt(batch))
         low = not batch.food.is_acid and not is_tin(batch)
         return ends_with_its_days(batch) or (ends and low)
     return sold is not Sold.OWN
@@ -85,7 +86,7 @@ def date_stands_alone(batch: Batch, sold: Sold) -> bool:
     that a fresh pack can have; every other date counts beside those days."""
     if sold in (Sold.SHELF, Sold.OWN):
         return True
-    if batch.printed is None or _USE_BY not in batch.process:
+    if batch.printed is None or not says(batch.process, *_USE_BY):
         return False
     return batch.made is None or batch.printed - batch.made <= timedelta(days=furthest(batch))
 

@@ -10,8 +10,10 @@ from pantry_tui.core.keeping.harm import (
     GREENS,
     SOLD_DRY,
     can_hurt,
+    is_dry,
     is_tin,
     is_vacuum_packed,
+    is_wet_pack,
     kept_as,
 )
 from pantry_tui.core.keeping.printed import (
@@ -24,6 +26,7 @@ from pantry_tui.core.keeping.sold import SOLD, Sold, sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.outage import keeps_without_cold
+from pantry_tui.core.safety.values import says
 from pantry_tui.core.words import Climate, Kind, Method, State
 
 
@@ -38,7 +41,7 @@ class Shop:
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
         self.heard = self._heard()
-        seen = (SOLD, "shelf") in batch.process or is_tin(batch) or batch.food.name in SOLD_DRY
+        seen = says(batch.process, SOLD, "shelf") or is_tin(batch) or batch.food.name in SOLD_DRY
         # The power-cut table throws greens away as they are sold, since some are cut.
         perhaps = batch.food.group in GREENS or "rice" in batch.food.classes
         self._perhaps_chilled = perhaps and not seen
@@ -88,7 +91,9 @@ class Shop:
             return False  # nobody said that it stood on a shelf
         printed = shut and self.batch.printed is not None
         if not self.hurts:
-            shelf = shut and warm and said.wide is not None
+            # Dry goods do not perish once they are open: a figure for the opened pack stands.
+            dry = state is State.OPEN and is_dry(self.batch.food) and not is_wet_pack(self.batch)
+            shelf = said.wide is not None and (dry or (shut and warm))
             return printed or said.covered or said.refusal is not None or shelf
         if self.method in LIDDED and span.climate is Climate.FREEZER:
             # What its maker printed on a tin does not speak of one that froze.
@@ -110,11 +115,9 @@ class Shop:
         """The days of an opened pack, and of a shut one in oil that has no date, taken as its end
         where they are all that is published."""
         opened = self.sold is not Sold.OWN and self.hurts and state is State.OPEN
+        opened = opened and not is_wet_pack(self.batch)  # the table speaks of dry ones
         shut = self.sold is Sold.SHELF and self.hurts and state is State.SEALED
         undated = shut and self.batch.printed is None and ends_with_its_days(self.batch)
-        if (
-            (opened or undated)
-            and said.wide is not None
-            and not days_cover(said.safety, self.batch.food)
-        ):
+        mine = opened or undated
+        if mine and said.wide is not None and not days_cover(said.safety, self.batch.food):
             yield said.wide.rule

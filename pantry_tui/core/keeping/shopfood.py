@@ -12,11 +12,9 @@ from pantry_tui.core.keeping.wording import of_spent
 def wide_ends(reckoning: Reckoning) -> Iterator[Spent]:
     """The end of what the wide table says of each state and place, where no closer figure speaks:
     each by itself, so that none of them gives another more time."""
-    ahead = reckoning.now.zone
     for span, state, said in reckoning.told:
         if said.wide is not None and not reckoning.printed(state):
-            one = Stretch(span.start + ahead, span.end + ahead, span.day, said.wide)
-            yield from spending([one])
+            yield from spending([Stretch(span.start, span.end, span.day, said.wide)])
 
 
 def wide_limit(spent: Spent, safety: Limit | None) -> Limit:

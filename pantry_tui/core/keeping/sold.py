@@ -21,6 +21,7 @@ from pantry_tui.core.keeping.harm import (
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.prepared import is_cut
+from pantry_tui.core.safety.values import says
 from pantry_tui.core.words import Climate, Group, Method, State
 
 
@@ -65,17 +66,16 @@ def sold(batch: Batch, book: Rulebook) -> Sold:
     if batch.method is not Method.BOUGHT:
         return Sold.OWN
     where = _as_it_stood(batch, book)
-    said = dict(batch.process).get(SOLD, "").casefold()
-    if said == "chilled":
+    if says(batch.process, SOLD, "chilled"):
         return where if is_tin(batch) else Sold.COLD
-    if said == "shelf" and not not_believed(batch, where):
+    if says(batch.process, SOLD, "shelf") and not not_believed(batch, where):
         return Sold.SHELF
     return where
 
 
 def not_believed(batch: Batch, where: Sold) -> bool:
     """Whether a shelf is not believed of it: raw meat, fish and eggs in no pack that stands."""
-    said = (SOLD, "shelf") in batch.process
+    said = says(batch.process, SOLD, "shelf")
     return said and where is Sold.COLD and batch.food.group in _RAW
 
 
@@ -97,11 +97,10 @@ def _published(batch: Batch, book: Rulebook) -> tuple[bool, bool, bool]:
     whether a sauce or drink only for a short time. What it says of a crop is said of a whole one,
     that of cooked crops aside."""
     food = batch.food
-    if food.group in CROPS and "cooked" not in food.classes:
-        return False, False, False
+    crop = food.group in CROPS and "cooked" not in food.classes
     shut = [
         rule
-        for rule in book.wide(batch.food.name)
+        for rule in (() if crop else book.wide(food.name))
         if rule.method is Method.BOUGHT and rule.state is State.SEALED and rule.use is not None
     ]
     shelf = any(Climate.PANTRY in rule.climates and rule.days >= _SHELF_DAYS for rule in shut)
@@ -114,9 +113,8 @@ def _moist(batch: Batch) -> bool:
     """Whether it may be of what only the cold keeps: what can hurt and is not dry, and juice, which
     may be raw."""
     food = batch.food
-    if food.name in SOLD_DRY or food.group in _DRY or "nut" in food.classes:
-        return False
-    return "juice" in food.classes or is_cut(batch) or can_hurt(batch)
+    dry = food.name in SOLD_DRY or food.group in _DRY or "nut" in food.classes
+    return not dry and ("juice" in food.classes or is_cut(batch) or can_hurt(batch))
 
 
 def _bottled_crop(batch: Batch) -> bool:

@@ -11,12 +11,14 @@ Vegetables under salt are no other thing: up to 5 % they ferment, at 20 % salt a
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 from typing import NamedTuple
 
+from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import GREENS
@@ -34,19 +36,19 @@ LEAST_DAYS = 14
 #: work at all (Michigan State University Extension, sauerkraut; USDA AIB 539). No cool figure is
 #: published for other vegetables: they are held to the same.
 _COOL_F, _COOL_DAYS = 60.0, 35
-#: Where the published ranges begin, °F, by food and by where they end.
-_FROM_F = {
-    ("sauerkraut", 75.0): 70.0,
-    ("sauerkraut", 65.0): _COOL_F,
-    ("dill pickles", 75.0): 70.0,
-    ("dill pickles", 65.0): 55.0,
-}
+#: Where the published ranges for the cool begin, °F, by food and by where they end; those for the
+#: warm begin at a room's.
+_FROM_F = {("sauerkraut", 65.0): _COOL_F, ("dill pickles", 65.0): 55.0}
 #: Days before it was called ready within which a measured pH still speaks of it. Our own choice.
 PH_DAYS = 2
 #: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
 #: 539, fermented pickles; from memory, the stricter choice).
 _FROZEN_F, _WARMEST_F = 32.0, 80.0
-_PER = {"hours": 1 / 24, "days": 1, "weeks": 7, "months": 30}
+_PER = {"hours": Fraction(1, 24), "days": Fraction(1), "weeks": Fraction(7)}
+#: Of a part of a month nobody knows which month it is.
+_LONGEST_MONTH = 31
+#: Where no day matters, only whether anything is published.
+_SOME_DAY = date(2000, 1, 1)
 #: Raw crops that work as the ferment of which a time is published.
 _WORK_AS = {
     **dict.fromkeys(
@@ -85,7 +87,8 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     if not _ferments(batch):
         return None
     if any(span.end >= FOREVER for span in working):
-        return _by_warmth(batch, book)  # nobody has called it ready
+        began = min(span.day for span in working)
+        return _by_warmth(batch, began, book)  # nobody has called it ready
     acidity = read_ph(dict(batch.process).get("ph", ""))
     if acidity is not None and acidity > PH_LINE:
         return Trouble(
@@ -110,17 +113,14 @@ def _ferments(batch: Batch) -> bool:
     """Whether nothing but its working makes it safe. Under salt that is any crop but what is acid
     as it grew (lemons, plums) or was made so (olives), unless salt alone keeps it. Meat, fish and
     eggs under salt are cures, with rules of their own."""
-    if batch.method is Method.LACTIC:
-        return True
     food = batch.food
-    if batch.method is not Method.SALTED or "citrus" in food.classes:
-        return False
+    if batch.method is not Method.SALTED:
+        return batch.method is Method.LACTIC
     if food.group is not Group.VEGETABLE and food.is_acid:
         return food.name in _WORK_AS.values() or food.name in _WORK_AS
-    if food.group not in GREENS | {Group.RELISH, Group.GRAIN}:
-        return False
     salt = read_salt(dict(batch.process).get("salt", ""))
-    return salt is None or salt < HEAVY_PERCENT
+    crop = food.group in GREENS | {Group.RELISH, Group.GRAIN}
+    return crop and (salt is None or salt < HEAVY_PERCENT)
 
 
 def _in_time(measured: date | None, ready: date | None) -> bool:
@@ -151,15 +151,15 @@ def _by_salt(batch: Batch) -> Trouble | None:
 def _finished(batch: Batch, book: Rulebook) -> Trouble | None:
     """What was put up finished is taken at its word where it is acid or a publication ferments
     it."""
-    if batch.food.is_acid or _paces(batch.food, book):
+    if batch.food.is_acid or _paces(batch.food, batch.made or _SOME_DAY, book):
         return None
     return Trouble(f"No publication ferments {batch.food.name}. {_MEASURE}")
 
 
-def _by_warmth(batch: Batch, book: Rulebook) -> Trouble | None:
+def _by_warmth(batch: Batch, began: date, book: Rulebook) -> Trouble | None:
     """What still works at a warmth, by its record, at which none of it is published to."""
     typed = dict(batch.process).get("temperature", "")
-    paces = _paces(batch.food, book)
+    paces = _paces(batch.food, began, book)
     if not paces or all(_fit(warm, paces) for warm in all_fahrenheit(typed)):
         return None
     times = ", ".join(map(_told, paces))
@@ -171,13 +171,13 @@ def _by_warmth(batch: Batch, book: Rulebook) -> Trouble | None:
 def _by_days(
     batch: Batch, working: Sequence[Span], done: Span, zone: int, book: Rulebook
 ) -> Trouble | None:
-    paces = _paces(batch.food, book)
+    began = min(span.day for span in working)
+    paces = _paces(batch.food, began, book)
     rules = tuple(dict.fromkeys(one.rule for one in paces if one.rule is not None))
     if not paces:
         return Trouble(f"Called ready, and no working time is published for it. {_MEASURE}")
     typed = dict(batch.process).get("temperature", "")
     said = all_fahrenheit(typed)
-    began = min(span.day for span in working)
     lasted = done.start - min(span.start for span in working)
     # From night to morning is no day, and three weeks less an evening are three weeks.
     worked = min((done.day - began).days, (lasted + DAY_MIN // 2) // DAY_MIN)
@@ -226,11 +226,12 @@ def _fit(warm: float, paces: Sequence[_Pace]) -> list[_Pace]:
     """The published times that speak for a warmth, °F; 21 °C are the 70 °F of a table."""
     if not _FROZEN_F < warm <= _WARMEST_F:
         return []
-    return [one for one in paces if one.cold or round(warm) >= one.from_f]
+    return [one for one in paces if round(warm) >= one.from_f]
 
 
-def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:
-    """The shortest published times, the warmest first; empty where nothing is published."""
+def _paces(food: FoodFacts, began: date, book: Rulebook) -> list[_Pace]:
+    """The shortest published times of what began to work on a day, the warmest first; empty where
+    nothing is published."""
     like = replace(food, name=_WORK_AS.get(food.name, food.name))
     found = {}
     for climate in (*_WARM, Climate.FRIDGE):
@@ -239,7 +240,7 @@ def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:
             cold = climate is Climate.FRIDGE
             ends = (rule.food, rule.temp_f_max or 0.0)
             begins = _FROZEN_F if cold else _FROM_F.get(ends, ASSUMED_F[Climate.ROOM])
-            found[rule.id] = _Pace(begins, _days(rule), rule, cold)
+            found[rule.id] = _Pace(begins, _days(rule, began), rule, cold)
     if found:
         return sorted(found.values(), key=lambda one: -one.from_f)
     if not _as_vegetables(food):
@@ -251,10 +252,9 @@ def _paces(food: FoodFacts, book: Rulebook) -> list[_Pace]:
 def _as_vegetables(food: FoodFacts) -> bool:
     """Whether the time for vegetables speaks of it: of no fungus, and of no bean paste, grain, milk
     or sweet drink, which others work on than sour vegetables (some of them turn it alkaline)."""
-    if re.search(_NO_VEGETABLE, food.name):
-        return False
     relish = food.group is Group.RELISH and food.is_acid
-    return food.group in GREENS or relish or food.name in _VEGETABLE_DRINKS
+    sour = food.group in GREENS or relish or food.name in _VEGETABLE_DRINKS
+    return sour and not re.search(_NO_VEGETABLE, food.name)
 
 
 def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:
@@ -262,6 +262,13 @@ def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:
     return next((rule for rule in rules if rule.least is not None), None)
 
 
-def _days(rule: Rule) -> Fraction:
+def _days(rule: Rule, began: date) -> Fraction:
+    """The shortest time in days; months and years run by calendar from the day it began."""
     assert rule.least is not None
-    return Fraction(rule.least * _PER[rule.unit]).limit_denominator(24)
+    least = Fraction(rule.least).limit_denominator(24)
+    if rule.unit in _PER:
+        return least * _PER[rule.unit]
+    months = least * (12 if rule.unit == "years" else 1)
+    whole = math.floor(months)
+    days = (dates.add(began, whole, "months") - began).days
+    return days + (months - whole) * _LONGEST_MONTH

@@ -17,6 +17,10 @@ _EACH = frozenset({"each", "apiece", "per", "ea"})
 #: In front of what each holds: "4 portions à 400 g".
 _AT = frozenset({"à", "á", "@", "of"})
 _TIMES = frozenset({"x", "×", "by", "times"})
+#: Between a food and what it lies in: "onions on strings".
+_LIES = frozenset({"in", "on", "into"})
+#: Behind a weight of all of them together.
+_IN_ALL = (("in", "all"), ("in", "total"), ("all", "together"), ("altogether",), ("total",))
 #: In front of how many will eat it.
 _FOR = frozenset({"for", "serves", "feeds"})
 #: Words that also begin foods ("string beans") or mean something else: a vessel only behind a
@@ -228,7 +232,9 @@ def _measured(line: Line, i: int, found: Found) -> int:
         return inner.stop
     found.behind |= not found.loose and bool(found.vessels)
     found.loose.append(inner)
-    return inner.stop
+    in_all = max(line.says(inner.stop, *words) for words in _IN_ALL)
+    found.in_all |= bool(in_all)
+    return inner.stop + in_all
 
 
 def _bare_vessel(line: Line, i: int, found: Found) -> int:
@@ -241,7 +247,10 @@ def _bare_vessel(line: Line, i: int, found: Found) -> int:
         if same and line.tokens[stop].kind is Kind.WORD:
             return i
     if name in _RISKY and i > 0 and line.tokens[i - 1].part == line.tokens[i].part:
-        return i
+        after = line.at(stop)
+        ends = after is None or after.part != line.tokens[i].part or after.text == "of"
+        if line.word(i - 1) not in _LIES or not ends:
+            return i
     found.vessels.append((name, _typed(line, i, stop)))
     return _each_after(line, stop, found)
 

@@ -18,6 +18,7 @@ class Day:
     unknown: bool = False
     said: bool = False
     ask: tuple[str, tuple[str, ...], str] | None = None
+    weekday: int | None = None  # of a day that is named by it alone, Monday 0
 
 
 def numeric(said: str, today: date) -> Day:

@@ -61,7 +61,14 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
             line.claim(start - 1, start)
             why = f"{typed.capitalize()} is not the day it was made: say when that was."
             day = Day(ask=(typed, (), why))
-        if found.said and (found.day, found.unknown, found.ask) != (day.day, day.unknown, day.ask):
+        if found.said and _says_weekday(found, day):
+            found = day if day.weekday is None else found
+            found.said, found.weekday = True, None
+        elif found.said and (found.day, found.unknown, found.ask) != (
+            day.day,
+            day.unknown,
+            day.ask,
+        ):
             typed = " ".join(token.said for token in line.tokens[start:stop])
             found.ask = (typed, (), "Two days are named: say on which it was made.")
             found.day = None
@@ -69,6 +76,14 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
             found = day
             found.said = True
     return found
+
+
+def _says_weekday(one: Day, other: Day) -> bool:
+    """Whether they are a day and its weekday: "Fri 13 Nov 2026"."""
+    for named, day in ((one, other), (other, one)):
+        if named.weekday is not None and day.weekday is None and day.day is not None:
+            return day.day.weekday() == named.weekday
+    return False
 
 
 def month_or_day(line: Line, i: int) -> tuple[int, str]:
@@ -119,6 +134,8 @@ def _day_at(line: Line, i: int, today: date) -> tuple[int, Day | None]:
 
 
 def _unknown(line: Line, i: int, _today: date) -> tuple[int, Day | None]:
+    if line.word(i) == "unknown" and alone(line, i):
+        return i + 1, Day(unknown=True)
     for said in NOBODY_KNOWS:
         if line.says(i, *said):
             return i + len(said), Day(unknown=True)
@@ -313,7 +330,7 @@ def _weekday(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         said = f"last {line.word(i + last)}"
         choices = (before.isoformat(), nearest.isoformat())
         return i + last + 1, Day(ask=(said, choices, f"{said.capitalize()} could be {named}."))
-    return i + last + 1, Day(nearest)
+    return i + last + 1, Day(nearest, weekday=None if last else day)
 
 
 def _year(line: Line, i: int, today: date) -> tuple[int, Day | None]:

@@ -41,6 +41,7 @@ class Found:
     numbers: list[Said] = field(default_factory=list)
     sizes: list[Measured] = field(default_factory=list)  # of a vessel, or of each
     loose: list[Measured] = field(default_factory=list)  # of nobody knows what
+    in_all: bool = False  # it is said of all of them together
     behind: bool = False  # the first of them stands behind a vessel
     labels: list[str] = field(default_factory=list)  # sizes by a maker's number
     parts: list[str] = field(default_factory=list)  # "half a lamb"
@@ -191,6 +192,12 @@ def _size(found: Found, held: Held) -> None:
     if len(found.loose) > 1:
         said = " and ".join(one.text for one in found.loose)
         held.asks.append(("contents", said, (), f"How much is it? The line says {said}."))
+    elif many and found.in_all and (part := _share(loose, held)):
+        held.size = part
+    elif many and found.in_all:
+        pile = (str(held.count), loose.text)
+        why = f"A pile is drawn from by number or by weight: write {' or '.join(pile)} of it."
+        held.asks.append(("contents", " ".join(pile), pile, why))
     elif many and (held.vessel or held.count):
         half = loose.text.startswith("half-")
         each = held.vessel and (found.behind or half) and (not loose.is_weight or is_small(loose))
@@ -204,6 +211,12 @@ def _size(found: Found, held: Held) -> None:
         held.amount = loose.text
 
 
+def _share(loose: Measured, held: Held) -> str:
+    """What each holds of so much in all; "" of loose pieces that nobody keeps one by one."""
+    each = loose._replace(number=loose.number / (held.count or 1), said="")
+    return each.text if held.vessel or not is_small(each) else ""
+
+
 def _ask_each(loose: Measured, held: Held) -> None:
     where = held.vessel or ("jar" if loose.unit in JAR_UNITS else "pack")
     n = held.count or 1
@@ -211,7 +224,7 @@ def _ask_each(loose: Measured, held: Held) -> None:
     choices = (f"{n} {each} {plural(where, n)}", f"{loose.text} in all")
     why = (
         f"Is {loose.text} in each of the {n}, or in all? For each, write "
-        f"{n} {each} {plural(where, n)}."
+        f"{n} {each} {plural(where, n)}; else {loose.text} in all."
     )
     held.asks.append(("contents", loose.text, choices, why))
 

@@ -94,15 +94,26 @@ PH_LINE = 4.6
 PH_LEAST = 2.5
 
 
+_MIXED = re.compile(r"(?:(\d{1,3})\s+)?(?<![\d.,])(\d{1,3})/([1-9]\d?)(?![\d.,])")
+
+
+def _in_decimals(text: str) -> str:
+    """("one and", "4 3/4") -> "1 and", "4.75": as it is said otherwise."""
+    return _MIXED.sub(
+        lambda found: f"{int(found[1] or 0) + int(found[2]) / int(found[3]):g}", spelled_out(text)
+    )
+
+
 def read_ph(text: str) -> float | None:
-    """("4.1") -> 4.1, the highest of several; None where nothing was measured."""
-    found = re.findall(r"\d+(?:[.,]\d+)?", text)
+    """("4.1", "4 3/4") -> 4.1, 4.75, the highest of several; None where nothing was measured."""
+    both = f"{spelled_out(text)} {_in_decimals(text)}"
+    found = re.findall(r"\d+(?:[.,]\d+)?", both)
     return max((float(one.replace(",", ".")) for one in found), default=None)
 
 
 def read_percent(text: str) -> float | None:
-    """The smaller of the percents that are named, None without one."""
-    found = re.findall(r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b|brix)", text.casefold())
+    """("1/2 %", "two percent") -> 0.5, 2.0, the smaller of several; None without one."""
+    found = re.findall(r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b|brix)", _in_decimals(text))
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
@@ -114,7 +125,7 @@ def read_fahrenheit(text: str) -> float | None:
 
 def all_fahrenheit(text: str) -> list[float]:
     """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F."""
-    plain = text.casefold()
+    plain = spelled_out(text)
     numbers = [
         float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)
     ]
@@ -124,7 +135,9 @@ def all_fahrenheit(text: str) -> list[float]:
 
 def read_inches(text: str) -> float | None:
     """("1/2 in", "1 1/4", "half an inch", "2 cm") -> inches; None without a number."""
-    plain = re.sub(r"\b(?:a |an )?half\b", "1/2", text.casefold())
+    plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", text.casefold()))
+    plain = re.sub(r"\b(?:a |an )?half\b", "1/2", plain)
+    plain = re.sub(r"\b3[\s-]+quarters?\b", "3/4", plain)
     plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
     for sign, spelled in VULGAR.items():
         plain = plain.replace(sign, f" {spelled}")

@@ -8,7 +8,7 @@ import re
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
-from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.safety.measured import all_fahrenheit, spelled_out
 from pantry_tui.core.words import Method
 
 
@@ -20,6 +20,7 @@ class _Warmth(NamedTuple):
     hint: str
 
 
+_LETTER = re.compile(r"(?i)(?<![a-z])[cf]\b")
 _OF_FERMENT = _Warmth(28, 212, "write how warm it stands while it works, like temperature=70F")
 _OF_FREEZER = _Warmth(
     -120,
@@ -42,10 +43,10 @@ _WARMTH = {
 def impossible(method: Method | None, pairs: Iterable[tuple[str, str]]) -> Sequence[str]:
     """What a record says that cannot be of this method, a sentence each; pairs as they are kept
     (core.safety.record.read_details)."""
-    span = _WARMTH.get(method) if method else None
-    typed = dict(pairs).get("temperature", "")
-    if method is None or span is None:
+    if method is None or method not in _WARMTH:
         return ()
+    span = _WARMTH[method]
+    typed = dict(pairs).get("temperature", "")
     if all(span.low <= warm <= span.high for warm in all_fahrenheit(typed)):
         return ()
     what = _IS.get(method, method.value)
@@ -59,10 +60,9 @@ def with_degrees(pairs: Iterable[tuple[str, str]], unit: str) -> tuple[tuple[str
     def meant(key: str, value: str) -> str:
         if key == "altitude" and unit == "C" and re.fullmatch(r"\s*[\d,]+\s*", value):
             return f"{value.strip()}m"
-        bare = (
-            key == "temperature" and re.search(r"\d", value) and not re.search(r"(?i)[cf]", value)
-        )
-        return f"{value.strip()} {unit}" if bare and unit == "C" else value
+        if key == "temperature" and unit == "C" and re.search(r"\d", spelled_out(value)):
+            return value if _LETTER.search(value) else f"{value.strip()} {unit}"
+        return value
 
     return tuple((key, meant(key, value)) for key, value in pairs)
 

@@ -8,13 +8,15 @@ stricter choice.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.words import Group, Method
 
-#: The key of a record under which it stands.
-PREPARED = "prepared"
+#: The keys of a record under which it stands: people say how a crop was cut under either.
+PREPARED, _FORM = "prepared", "form"
+_UNPROCESSED = frozenset({Method.CELLAR, Method.FRESH, Method.BOUGHT})
 CROPS = frozenset({Group.VEGETABLE, Group.FRUIT})
 CUT = frozenset(
     {"sliced", "slices", "slice", "diced", "cubed", "cubes", "cube", "chopped", "halved", "halves",
@@ -25,10 +27,10 @@ CUT = frozenset(
 )  # fmt: skip
 #: Dried in part, it is still moist: no publication puts it on a shelf.
 HALF_DRIED = "half dried"
-_IN_PART = ("half dried", "semi dried", "part dried", "partly dried", "partially dried")
+_IN_PART = re.compile(r"\b(?:half|semi|part|partly|partially) ?dr(?:ied|y)\b")
 #: Packed without liquid: no tested process (USDA AIB 539 for sweet potatoes; University of
 #: Wisconsin Extension for all vegetables).
-DRY_PACKED = ("dry pack", "dry packed", "dry canned", "dry canning")
+DRY_PACKED = ("dry pack", "packed dry", "dry canned", "dry canning")
 #: Forms that pack more tightly than what was tested, or keep the skin on; from memory (National
 #: Center for Home Food Preservation), the stricter choice.
 NOT_TESTED = frozenset({"unpeeled", "shredded", "grated", "julienned", "matchsticks", "spiralised"})
@@ -36,20 +38,30 @@ NOT_TESTED = frozenset({"unpeeled", "shredded", "grated", "julienned", "matchsti
 _HURTS = frozenset({"tomato", "leafy"})
 
 
+def _told(said: Mapping[str, str], *keys: str) -> str:
+    """What a record says of it, in small words parted by single spaces: a person writes "sliced,
+    cored" and "half-dried"."""
+    typed = " ".join(said.get(key, "") for key in keys)
+    return " ".join(re.findall(r"[^\W\d_]+", typed.casefold()))
+
+
 def is_cut(batch: Batch) -> bool:
     """Whether it is a raw crop that was cut or peeled."""
-    words = dict(batch.process).get(PREPARED, "").casefold().split()
+    # The form of what was canned names its process.
+    keys = (PREPARED, _FORM) if batch.method in _UNPROCESSED else (PREPARED,)
+    words = _told(dict(batch.process), *keys).split()
     return batch.food.group in CROPS and bool(CUT.intersection(words))
 
 
 def dried_in_part(typed: str) -> bool:
     """Whether the words, small and parted by single spaces, say that it is still moist."""
-    return any(one in typed for one in _IN_PART)
+    return _IN_PART.search(typed) is not None
 
 
 def is_half_dried(batch: Batch) -> bool:
-    """Whether it is a crop that was dried in part."""
-    return batch.method is Method.DRIED and HALF_DRIED in dict(batch.process).get(PREPARED, "")
+    """Whether it was dried in part."""
+    told = _told(dict(batch.process), PREPARED, _FORM)
+    return batch.method is Method.DRIED and dried_in_part(told)
 
 
 def is_large(food: FoodFacts | None) -> bool:
@@ -66,7 +78,7 @@ def hurts_cut(food: FoodFacts) -> bool:
 
 def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
     """What stands against a canned batch by how its food was prepared."""
-    told = said.get(PREPARED, "").casefold()
+    told = _told(said, PREPARED)
     if any(one in told for one in DRY_PACKED):
         return ["Packed without liquid: no process is tested for that."]
     if method is not Method.PRESSURE or food.group is not Group.VEGETABLE:

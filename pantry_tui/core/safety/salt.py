@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.safety.measured import read_percent
+from pantry_tui.core.safety.measured import read_percent, spelled_out
 
 #: What ferments holds no more than this (Colorado State University Extension, kimchi: 2 to 5 %).
 MOST_PERCENT = 5.0
@@ -27,8 +27,9 @@ _OF_WATER = r"brine|water|\bl\b|lit(?:re|er)s?|\bml\b|quart|pint"
 
 def read_salt(text: str) -> float | None:
     """("2.5%", "3 tbsp to 5 lb", "1 lb per 4 lb") -> per cent of all together; the smaller of two
-    percents. None for what says no share of the food: nothing, spoons alone, a strong brine."""
-    plain = text.casefold()
+    percents, and the smaller of two weights is the salt. None for what says no share of the food:
+    nothing, spoons alone, a strong brine."""
+    plain = spelled_out(text)
     percent = read_percent(plain)
     if percent is not None:
         strong = percent > MOST_PERCENT and re.search(_OF_WATER, plain)
@@ -40,15 +41,14 @@ def read_salt(text: str) -> float | None:
     if len(amounts) != 2:
         return None
     salt, food = (_grams(number, unit, plain) for number, unit in amounts)
-    if salt is None or food is None or amounts[1][1][:1] in "tc" or food <= 0:
+    if amounts[1][1][:1] in "tc" or food <= 0:
         return None
-    return round(100 * salt / (salt + food), 1)
+    return round(100 * min(salt, food) / (salt + food), 1)
 
 
-def _grams(number: str, unit: str, text: str) -> float | None:
-    many = float(number.replace(",", ".")) if number else 1.0
+def _grams(number: str, unit: str, text: str) -> float:
     kind = next(name for pattern, name in _UNITS if re.fullmatch(pattern, unit))
+    thousands = kind == "g" and re.fullmatch(r"[1-9]\d{0,2}[.,]\d{3}", number)
+    many = float(re.sub(r"[.,]", "" if thousands else ".", number)) if number else 1.0
     light = re.search(r"kosher|coarse", text) is not None
-    spoons = _LIGHT_SPOONS if light else _SPOONS
-    each = _GRAMS.get(kind) or spoons.get(kind)
-    return None if each is None else many * each
+    return many * (_GRAMS | (_LIGHT_SPOONS if light else _SPOONS))[kind]

@@ -20,6 +20,7 @@ from pantry_tui.core.safety.measured import (
     read_ph,
 )
 from pantry_tui.core.safety.prepared import not_tested
+from pantry_tui.core.safety.smoke import too_little_smoked
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 
@@ -43,7 +44,8 @@ _THAWS_F = 40.0
 #: The coolest air that USDA FSIS (jerky and food safety) dries meat in, °F.
 _JERKY_AIR_F = 130.0
 _SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
-_IN_VINEGAR = frozenset({Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR})
+#: What lies in vinegar and under no lid.
+_IN_VINEGAR = frozenset({Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR})
 
 
 def too_weak(
@@ -58,6 +60,7 @@ def too_weak(
         *_salt(method, said),
         *_sugar(method, said),
         *_heat(method, food, said),
+        *too_little_smoked(method, food, said),
         *_headspace(method, said),
         *not_tested(method, food, said),
         *_ph(method, food, said),
@@ -99,7 +102,7 @@ def _vinegar(method: Method, said: Mapping[str, str]) -> list[str]:
 
 def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
     salt = said.get("salt", "")
-    if method not in _SALTED or not salt:
+    if method not in _SALTED:
         return []
     if denies(salt):
         return ["No salt was used: nothing is published that is kept so without it."]
@@ -114,7 +117,7 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
 
 def _sugar(method: Method, said: Mapping[str, str]) -> list[str]:
     sugar = said.get("sugar", "")
-    if method not in (Method.SUGAR, Method.JAM) or not sugar:
+    if method not in (Method.SUGAR, Method.JAM):
         return []
     percent = read_percent(sugar)
     if method is Method.JAM:
@@ -129,7 +132,7 @@ def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
     """A jar that is filled to its lid pushes food under it, and does not seal; out of one that is
     too empty the air is not driven within the time (USDA AIB 539, guide 1)."""
     room = said.get("headspace", "")
-    if method not in LIDDED or not room:
+    if method not in LIDDED:
         return []
     if denies(room):
         return ["No room was left above the food: a jar so full may not seal."]
@@ -163,8 +166,7 @@ def _ph(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
     """pH 4.6 is the line, whatever the recipe promised. What ferments comes down to it: see
     core.keeping.unripe."""
     value = read_ph(said.get("ph", ""))
-    ferments = method in (Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT)
-    if value is None or value <= PH_LINE or method is Method.PRESSURE or ferments:
+    if value is None or value <= PH_LINE or method is Method.PRESSURE:
         return []
     if method in LIDDED:
         return [f"pH {value:g} is above {PH_LINE}: {food.name} needs a pressure canner then."]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from pantry_tui.core.amounts import MOST, read_altitude
 from pantry_tui.core.safety.measured import (
@@ -78,6 +78,11 @@ def denies(value: str) -> bool:
     return nought or plain in NO or bool(re.match(_NO_WORDS, plain))
 
 
+def says(pairs: Sequence[tuple[str, str]], key: str, value: str) -> bool:
+    """Whether a record says just that of a key, in capitals or not."""
+    return any(name == key and said.casefold() == value for name, said in pairs)
+
+
 def seal_failed(value: str) -> bool:
     """Whether the record says that it did not seal, or not every jar of it."""
     plain = value.casefold().strip()
@@ -138,7 +143,8 @@ def _measured(value: str, units: frozenset[str]) -> bool:
 
 
 def _ph(value: str) -> bool:
-    numbers = [float(one.replace(",", ".")) for one in re.findall(r"\d+(?:[.,]\d+)?", value)]
+    found = re.findall(r"\d+(?:[.,]\d+)?", spelled_out(value))
+    numbers = [float(one.replace(",", ".")) for one in found]
     low, high = _PH
     return _measured(value, frozenset()) and all(low <= one <= high for one in numbers)
 

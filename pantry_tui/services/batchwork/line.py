@@ -23,9 +23,11 @@ from pantry_tui.core.words import Climate, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
 from pantry_tui.reference.compose import Composer
+from pantry_tui.services.batchwork.line_as_is import several_of
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
 from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
+from pantry_tui.services.batchwork.line_slips import ask_slip
 from pantry_tui.services.batchwork.prepared import is_raw_crop
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -90,6 +92,8 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     for i in kept:
         line.free[i] = True
     food = take_food(line, kitchen)
+    if "group" not in pairs:
+        ask_slip(food, line, kitchen)
     food.started = any(token.text in ("started", "begun") for token in line.tokens)
     return _reading(kitchen, note, pairs, stands, day, held, food), food.typed
 
@@ -196,12 +200,15 @@ def _reading(
     part = held.part or (held.piece if is_large(food.facts) else "")
     if part and is_raw_crop(food.facts, method):
         pairs.setdefault(PREPARED, part)
+    several = several_of(held, food.facts) if is_raw_crop(food.facts, method) else None
+    if several is not None:
+        ask("contents", *several)
     group, acidity = pairs.pop("group", ""), pairs.pop("acidity", "")
     if not group and food.facts is not None and not food.facts.known:
         group, acidity = food.facts.group.value, food.facts.acidity.value
     made = None if day.unknown else day.day or kitchen.today
     return PutUpReading(
-        food=food.name,
+        food=food.name if food.ask is None or food.facts is not None else "",
         method=method,
         count=held.count or 1,
         size=held.size,

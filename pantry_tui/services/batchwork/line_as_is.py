@@ -12,6 +12,8 @@ from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.line.held import Held
 from pantry_tui.core.line.vessels import one
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.prepared import is_large
+from pantry_tui.core.text import singular
 from pantry_tui.core.words import Climate, Group, Method
 from pantry_tui.errors import BadInput
 
@@ -24,6 +26,8 @@ _OF_CROPS = frozenset(
 _MAYBE = frozenset({"bag", "box", "bucket", "barrel"})
 #: In pounds: so much of a crop is in no bag of dried slices.
 _A_BAG = 4
+#: In pounds: so much of a large crop may be more than one.
+_SEVERAL = 6
 #: Flour, oil, spices: nobody does more to them than buy them.
 _STAPLES = frozenset({Group.GRAIN, Group.FAT, Group.HERB})
 _POUNDS = {
@@ -50,6 +54,23 @@ def as_it_is(
     dry = facts.group in _STAPLES and usual == (Method.BOUGHT.value,)
     dry = dry and not ("bean" in facts.classes and _jarred(held))
     return Method.BOUGHT if climate in _DRY and (sugar or dry) else None
+
+
+def several_of(held: Held, facts: FoodFacts | None) -> tuple[str, tuple[str, ...], str] | None:
+    """What to ask of a weight of large crops that may be one or several: (typed, choices, why).
+
+    One that is cut does not keep, and of 6 kg of pumpkins nobody knows how many stay whole."""
+    if facts is None or not is_large(facts) or held.vessel or held.part or held.piece:
+        return None
+    if held.count is not None or held.size or _pounds(held.amount) < _SEVERAL:
+        return None
+    one, many = singular(facts.name), facts.name
+    choices = (f"1 {one}, {held.amount}", f"3 {many}, {held.amount} in all", f"1 {held.amount} bin")
+    why = (
+        f"How many {many} are {held.amount}? One that is cut does not keep as the others do: write "
+        f"{choices[0]}, or {choices[1]}, or what they lie in: {choices[2]} {many}."
+    )
+    return held.amount, choices, why
 
 
 def _jarred(held: Held) -> bool:

@@ -54,7 +54,7 @@ class Food:
     vinegar_strength: str = ""
 
 
-class _Span(NamedTuple):
+class Span(NamedTuple):
     """A stretch of words as a food: `cost` is how many words beside it nobody understands."""
 
     cost: int
@@ -68,19 +68,19 @@ class _Span(NamedTuple):
 def take_food(line: Line, kitchen: Kitchen) -> Food:
     """What is left of the line: the food, its methods, and what nobody understands."""
     food = Food()
-    runs = _runs(line, food)
-    best: _Span | None = None
-    for number, run in enumerate(runs):
-        for span in _spans(number, run, kitchen):
+    parts = runs(line, food)
+    best: Span | None = None
+    for number, run in enumerate(parts):
+        for span in spans(number, run, kitchen):
             if best is None or (span.cost, -span.length) < (best.cost, -best.length):
                 best = span
     left: list[list[str]] = []
     if best is not None:
-        run = runs[best.run]
+        run = parts[best.run]
         food.typed = " ".join(run[best.start : best.stop])
         _take_meant(food, best.meant)
         left += [run[: best.start], run[best.stop :]]
-    left += [run for n, run in enumerate(runs) if best is None or n != best.run]
+    left += [run for n, run in enumerate(parts) if best is None or n != best.run]
     for words in left:
         _beside(food, words, kitchen, has_food=best is not None)
     if best is None:
@@ -133,14 +133,14 @@ def _letters(text: str) -> list[str]:
     return re.findall(r"[^\W_]+", text.casefold())
 
 
-def _runs(line: Line, food: Food) -> list[list[str]]:
+def runs(line: Line, food: Food) -> list[list[str]]:
     """The free words, part by part; a remark is named as it stands; so are numbers and signs that
     nobody claimed."""
     parts: dict[int, list[int]] = {}
     for i, token in enumerate(line.tokens):
         if line.free[i]:
             parts.setdefault(token.part, []).append(i)
-    runs: list[list[str]] = []
+    found: list[list[str]] = []
     for indices in parts.values():
         run: list[str] = []
         for n, i in enumerate(indices):
@@ -150,17 +150,18 @@ def _runs(line: Line, food: Food) -> list[list[str]]:
                 break
             if token.kind is Kind.WORD:
                 if run and indices[n - 1] != i - 1:
-                    runs.append(run)
+                    found.append(run)
                     run = []
                 run.append(token.text)
             elif token.said not in SIGNS:
                 food.unread.append(token.said)
         if run:
-            runs.append(run)
-    return runs
+            found.append(run)
+    return found
 
 
-def _spans(number: int, run: list[str], kitchen: Kitchen) -> list[_Span]:
+def spans(number: int, run: list[str], kitchen: Kitchen) -> list[Span]:
+    """Every stretch of the run that is a food, or one of several."""
     found = []
     whole = _within(run, kitchen)
     before_it = [_strange(run[:start], kitchen) for start in range(len(run))]
@@ -178,7 +179,7 @@ def _spans(number: int, run: list[str], kitchen: Kitchen) -> list[_Span]:
             if before and kitchen.composer.made_of(run[start:stop]) and _made(before, kitchen):
                 continue
             cost = before_it[start] + behind_it[stop] + 2 * len(meant.strange)
-            found.append(_Span(cost, stop - start, number, start, stop, meant))
+            found.append(Span(cost, stop - start, number, start, stop, meant))
     return found
 
 

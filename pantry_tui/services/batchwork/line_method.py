@@ -50,7 +50,7 @@ def settle(
     if food.method_typed in WRAPPED and not _a_crop(food.facts, climate):
         food.explicit = [one for one in food.explicit if one is not Method.CELLAR]
     own = kitchen.says(food.name) if food.name else None
-    if food.facts is None and food.ask is None and food.name.split(" ")[-1] in _JAMS:
+    if food.facts is None and food.name.split(" ")[-1] in _JAMS:
         own = Method.JAM  # of a fruit that is in no table
     _as_bought(food, kitchen)
     explicit = list(dict.fromkeys(_ferments(food, method) for method in food.explicit))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import speaking
@@ -129,6 +130,20 @@ def with_altitude(
     return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
 
 
+def told_at(p: Pantry, reading: PutUpReading, at: At | None) -> PutUpReading:
+    """The reading of what was put up at that moment: on its day, where the line names none.
+
+    Raises BadInput where it was made later than that."""
+    if at is None or reading.made is None:
+        return reading
+    if reading.made == p.today:
+        return replace(reading, made=at.day)
+    if reading.made > at.day:
+        made, then = dates.say(reading.made), dates.say(at.day)
+        raise BadInput(f"Made on {made}, it was not put up on {then}: leave one of the two out.")
+    return reading
+
+
 def preview(p: Pantry, reading: PutUpReading) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
     batch, _, _, judged, descent = _judged(p, reading)
@@ -143,7 +158,7 @@ def _answer(
     reading: PutUpReading,
     descent: Descent,
 ) -> PutUp:
-    told = list(cautions(batch, [judged.verdict]))
+    told = list(cautions(batch, [(judged.verdict, judged.usable)]))
     told += judged.standing
     told += filter(None, [out_of_nothing(descent, reading.contents, reading.count)])
     if not batch.food.known:

@@ -68,19 +68,20 @@ def _not_given(batch: Batch, judged: Sequence[Judgement]) -> str:
 
 def _label(p: Pantry, batch: Batch, judged: Judgement, *, gift: bool) -> Label:
     """A best-by date that lies behind the discard date is left out: the earlier one counts; and of
-    what is in doubt no day is told that would say that it may be eaten until then."""
+    what is in doubt, or must go, no day is told that would say that it may be eaten until then."""
     best, safe = judged.best_by, judged.discard_after
+    thrown = judged.verdict in UNFIT
     doubt = judged.verdict is Verdict.UNKNOWN and not judged.usable
-    if doubt or (best and safe and safe < best):
+    if doubt or thrown or (best and safe and safe < best):
         best = None
     return Label(
         batch.code,
         clean(batch.food.name),
         batch.method.value,
         dates.say(batch.made) if batch.made else "unknown",
-        dates.say(best) if best else "" if safe or doubt else "no published figure",
+        dates.say(best) if best else "" if safe or doubt or thrown else "no published figure",
         " ".join((_caution(batch, judged, doubt=doubt), *judged.standing)),
-        dates.say(safe) if safe and not doubt else "",
+        dates.say(safe) if safe and not (doubt or thrown) else "",
         _process(batch),
         _opened(p, batch) if gift else "",
     )

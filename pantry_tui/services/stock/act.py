@@ -11,7 +11,7 @@ from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.keeping.trouble import NO_FIGURE
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Turn
-from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
@@ -79,7 +79,9 @@ def use(
 def _doubts(judged: Judgement) -> tuple[str, ...]:
     """What should be known of it before it is eaten."""
     unknown = judged.verdict is Verdict.UNKNOWN
-    return (*((f"{judged.reasons[0]} {CAUTION}",) if unknown else ()), *judged.standing)
+    caution = CAUTION if cautioned(judged.verdict, judged.usable) else ""
+    said = f"{judged.reasons[0]} {caution}".strip()
+    return (*((said,) if unknown else ()), *judged.standing)
 
 
 def _changed(

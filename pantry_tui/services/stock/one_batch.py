@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.explain import chain
+from pantry_tui.core.keeping.explain import UNTIL, chain
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.log.events import standing
@@ -54,7 +54,7 @@ def show(p: Pantry, code: str) -> BatchView:
         rows=found,
         gone=gone,
         sources=tuple(cited),
-        cautions=cautions(batch, [row.verdict for row in found]),
+        cautions=cautions(batch, [(row.verdict, row.usable) for row in found]),
         history=tuple(log(p, batch.code)),
         chain=tuple(_chains(p, batch, found)),
         tasted=tuple(f"{dates.say(one.day)}: {one}" for one in batch.rated),
@@ -108,4 +108,6 @@ def _chains(
             lambda id_: paths.get(id_) or f"{path_of(p.ever, id_) or '?'} (gone since)",
             p.cite,
         )
+        if row.must_go:  # until when it would have been good is no matter any more
+            steps = [one for one in steps if UNTIL not in one]
         yield row.container_ids[0], tuple(steps)

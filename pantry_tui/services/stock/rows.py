@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
-from pantry_tui.core.keeping.no_day import DOUBT
+from pantry_tui.core.keeping.no_day import DOUBT, NOW
 from pantry_tui.core.words import State, Verdict
 
 if TYPE_CHECKING:
@@ -62,17 +62,27 @@ class DueRow(NamedTuple):
         a later date beside an earlier one invites eating, and none of what is in doubt."""
         if self.best_by and self.discard_after and self.discard_after < self.best_by:
             return None
-        return None if self.verdict is Verdict.UNKNOWN else self.best_by
+        return None if self.verdict is Verdict.UNKNOWN or self.must_go else self.best_by
 
     @property
     def last_day(self) -> date | None:
         """The day after which it is discarded, as a person may read it: none of what may not be
         eaten before it either."""
-        return None if self.in_doubt else self.discard_after
+        return None if self.in_doubt or self.must_go else self.discard_after
+
+    @property
+    def must_go(self) -> bool:
+        """Whether it is thrown away whatever day its figures name: a day beside "do not taste", or
+        one still to come beside "discard", would say that it may be eaten until then."""
+        ahead = self.days_left is None or self.days_left >= 0
+        thrown = self.verdict is Verdict.DISCARD and ahead
+        return thrown or self.verdict is Verdict.DO_NOT_TASTE
 
     @property
     def why_no_last_day(self) -> str:
         """Why there is no `last_day`."""
+        if self.must_go and (self.discard_after or self.best_by):
+            return NOW
         return DOUBT if self.in_doubt and self.discard_after else self.discard_after_why
 
     @property

@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.lines import inside, lines, of_code, rows
@@ -117,12 +117,13 @@ def find(p: Pantry, text: str) -> list[DueRow]:
     return list(source.rows(0, source.total))
 
 
-def cautions(batch: Batch, verdicts: Iterable[Verdict]) -> tuple[str, ...]:
-    """The short cautions for a batch, where the decision is taken."""
+def cautions(batch: Batch, judged: Iterable[tuple[Verdict, bool]]) -> tuple[str, ...]:
+    """The short cautions for a batch, where the decision is taken; `judged` has each verdict of it
+    and whether it is offered at table."""
     from pantry_tui.core.canned import PROCESSED  # the model, which no list needs
 
     found = []
-    if any(v in (Verdict.DO_NOT_TASTE, Verdict.DISCARD, Verdict.UNKNOWN) for v in verdicts):
+    if any(cautioned(verdict, usable) for verdict, usable in judged):
         found.append(CAUTION)
     canned = batch.method in PROCESSED
     if canned:

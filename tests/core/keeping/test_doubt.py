@@ -8,7 +8,9 @@ from datetime import date, timedelta
 import pytest
 
 from pantry_tui.core.keeping.doubt import (
+    PICKLE_NOT_CHECKED,
     by_others,
+    not_checked,
     of_wrong_clock,
     rescued,
     still_to_come,
@@ -29,6 +31,7 @@ from pantry_tui.core.model import (
     Turn,
     When,
 )
+from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
 from tests.core.keeping.told import MADE, facts_of, when
@@ -193,3 +196,25 @@ def test_what_is_still_to_come_is_named_by_its_first_day(
 
 def test_days_are_those_of_the_calendar() -> None:
     assert (date(2026, 3, 8) - MADE).days == 7
+
+
+@pytest.mark.parametrize(
+    ("record", "said"),
+    [
+        ({}, (PICKLE_NOT_CHECKED,)), ({"vinegar": "5%"}, (PICKLE_NOT_CHECKED,)),
+        # Said to have been processed, and not for how long.
+        ({"process": "boiling-water"}, (NO_PROCESS,)),
+        ({"process": "Boiling water"}, (NO_PROCESS,)),
+        ({"process": "water bath"}, (NO_PROCESS,)), ({"process": "tested"}, ()),
+        ({"minutes": "10"}, ()), ({"process": "boiling-water", "minutes": "10"}, ()),
+    ],
+)  # fmt: skip
+def test_a_pickle_on_a_shelf_was_processed_for_a_time(
+    record: dict[str, str], said: tuple[str, ...]
+) -> None:
+    """Unprocessed pickles keep in the refrigerator (USDA AIB 539, guide 6)."""
+    one = jar("dill pickles", Method.VINEGAR_PICKLE, **record)
+    shelf, cold = span(0, None, Climate.PANTRY), span(0, None, Climate.FRIDGE)
+    assert not_checked(one, (cold, shelf)) == said
+    assert not_checked(one, (cold,)) == not_checked(one) == ()
+    assert not_checked(replace(one, doubt=("Too short.",)), (shelf,)) == ()

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
+from fractions import Fraction
 
 import pytest
 
+from pantry_tui.core.keeping.unripe import _paces
 from pantry_tui.core.words import Climate, Method, State, Verdict
+from pantry_tui.reference.tables import load_tables
 from tests.core.keeping.told import MADE, Told
 
 
@@ -325,3 +328,30 @@ def test_a_night_is_no_day(put_up: float | None, hour: float, usable: bool) -> N
     told = Told("kimchi", Method.LACTIC, "kitchen", State.IN_PROGRESS, put_up)
     told.at(1, hour).ready().at(1, hour + 1).move("fridge")
     assert told.judged(2).usable is usable
+
+
+@pytest.mark.parametrize(
+    ("least", "unit", "began", "days"),
+    [
+        (1, "months", date(2026, 1, 31), 28),
+        (2, "months", date(2026, 7, 1), 62),
+        (2, "months", date(2026, 1, 1), 59),
+        (1, "years", date(2026, 3, 1), 365),
+        (1, "years", date(2027, 6, 1), 366),
+        (0.5, "months", date(2026, 3, 1), Fraction(31, 2)),
+        (36, "hours", date(2026, 3, 1), Fraction(3, 2)),
+        (3, "weeks", date(2026, 3, 1), 21),
+    ],
+)
+def test_months_and_years_of_work_run_by_calendar(
+    least: float, unit: str, began: date, days: int | Fraction
+) -> None:
+    book = load_tables().book
+    rows = book.of(Method.LACTIC)
+    kraut = next(one for one in rows if one.id == "lactic-ferment-sauerkraut-working-room-q")
+    changed = replace(kraut, least=least, most=least, unit=unit)
+    others = [one for one in rows if one.state is not State.IN_PROGRESS]
+    shown = replace(book, rules={**book.rules, Method.LACTIC: [*others, changed]})
+    told = ferment("sauerkraut", 10_000)
+    paces = _paces(told.batch.food, began, shown)
+    assert [pace.days for pace in paces] == [days]

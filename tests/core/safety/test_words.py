@@ -188,7 +188,8 @@ def test_none_of_a_process_says_that_there_was_none(key: str) -> None:
         ("citric acid", "citric 1/4 tsp", "citric 1/4 tsp"), ("lemon", "yes", "lemon"),
         ("lemon juice", "2 tbsp", "lemon 2 tbsp"), ("citric", "1/4 tsp", "citric acid 1/4 tsp"),
         ("vacuum", "yes", "yes"), ("gift", "no", "us"), ("by", "YES", "somebody else"),
-        ("seal", "no", "no"),
+        ("seal", "no", "no"), ("cut", "yes", "cut"), ("cut-up", "Y", "cut"), ("cut", "no", "no"),
+        ("style", "yes", "yes"),
     ],
 )  # fmt: skip
 def test_what_a_name_adds_to_its_value(name: str, value: str, kept: str) -> None:

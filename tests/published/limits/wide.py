@@ -19,6 +19,13 @@ TYPED = {
         frozen | pine nuts | sealed | freezer | quality | 9 months
         bought in | brown rice | sealed | pantry | quality | 1 years
         bought in | dry beans | sealed | pantry | quality | 1 years
+        bought in | dry beans | open | pantry | quality | 1 years
+        bought in | flour | open | pantry | quality | 6 months
+        bought in | sugar | open | pantry | quality | 18 months
+        dried | dry beans | open | pantry | quality | 1 years
+        dried | chickpeas | open | pantry | quality | 1 years
+        dried | lentils | open | pantry | quality | 1 years
+        dried | split peas | open | pantry | quality | 1 years
         bought in | honey | sealed | pantry | quality | 2 years
         bought in | ketchup | open | fridge | quality | 6 months
         bought in | lentils | sealed | pantry | quality | 1 years

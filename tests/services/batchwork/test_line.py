@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from pantry_tui.core.dates import say
 from pantry_tui.core.words import Climate, Method
 from pantry_tui.reference.compose import composer
 from pantry_tui.reference.names import find_method
@@ -230,3 +231,14 @@ def test_a_value_of_two_words_needs_no_quotes() -> None:
     assert not found.unread
     found = read("acid=lemon juicy tomatoes")
     assert dict(found.process) == {"acid": "lemon"}
+
+
+def test_the_example_of_a_question_is_understood() -> None:
+    """ "Last week" gives a day as an example, with its weekday, and "unknown": both are read."""
+    [ask] = [one for one in read("4 jars plum jam, last week").asks if one.about == "made"]
+    day = date.fromisoformat(ask.choices[0])
+    assert read(f"4 jars plum jam, {say(day)}").made == day
+    assert read(f"4 jars plum jam, {day:%d %b %Y, %A}").made == day
+    assert read("4 jars plum jam, unknown").made is None
+    wrong = read("4 jars plum jam, Tue 11 Nov 2026")  # which is a Wednesday
+    assert [one.about for one in wrong.asks] == ["made"]

@@ -71,6 +71,13 @@ SAUCE = "4 pint jars tomato sauce, boiling-water canned, larder, minutes=35"
         "4 half-pint jars strawberry jam, larder, sugar=0",
         "4 half-pint jars strawberry jam, larder, sugar=none",
         "4 half-pint jars strawberry jam, larder, sugar=2%",
+        # A number in words or as a fraction is a number.
+        '1 crock sauerkraut, lactic ferment, larder, salt="one percent"',
+        "1 crock sauerkraut, lactic ferment, larder, salt=1/2%",
+        "2 lb jerky, dried, larder, temperature=ninety",
+        '4 pint jars snap beans, pressure canned, larder, minutes=20 psi=11 headspace="two inches"',
+        "4 half-pint jars strawberry jam, larder, ph=five",
+        '4 half-pint jars strawberry jam, larder, ph="4 3/4"',
         # No publication ferments sauerkraut below 60 F.
         "1 crock sauerkraut, lactic ferment, larder, temperature=45F",
     ],
@@ -157,6 +164,20 @@ def test_a_crop_that_was_cut_has_not_the_life_of_a_whole_one(larder: Pantry, foo
     assert (chilled.verdict, chilled.best_by) == (Verdict.UNKNOWN, None)
     said = keeps(larder.tables, "cellar-stored", food, climate="cellar")
     assert not said["allowed"]
+
+
+@pytest.mark.parametrize(
+    "record", ["cut=diced", "form=diced", "cut=yes", 'prepared="diced, washed"']
+)
+def test_it_is_cut_under_whatever_name_its_record_says_it(larder: Pantry, record: str) -> None:
+    with pytest.raises(Refused, match="two hours"):
+        put_up(larder, read(larder, f"5 lb onions, cellar-stored, larder, {record}"))
+
+
+@pytest.mark.parametrize("record", ["prepared=half-dried", "form='Semi-dried'"])
+def test_what_is_still_moist_is_no_dried_food(larder: Pantry, record: str) -> None:
+    with pytest.raises(Refused, match="moist"):
+        put_up(larder, read(larder, f"2 lb tomatoes, dried, larder, {record}"))
 
 
 def test_cut_melon_is_not_offered_on_a_guess(larder: Pantry) -> None:

@@ -69,6 +69,10 @@ def test_a_shelf_is_not_believed_of_raw_meat(larder: Pantry) -> None:
     found = judged(larder, f"1 pack chicken pieces, bought in, larder, printed={by} sold=shelf")
     assert found.verdict is DISCARD
     assert any("only in a tin" in one for one in found.reasons)
+    late = larder.today + timedelta(300)
+    for word in ("Shelf", "SHELF"):
+        beef = f"1 pack ground beef, bought in, larder, printed={late} dated=use-by sold={word}"
+        assert judged(larder, beef).verdict is DISCARD
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,64 @@
+"""Cold smoke cooks nothing: what a record says of the salt in the fish, its cure, and the air.
+
+Smoked fish is held to salt in its water, the loin analysed: 3 % in a pack with air (Michigan,
+R 285.569.8; Maine, chapter 359, has 2.5 %), 3.5 % in one without (Maine, chapter 359); both read.
+Nobody analyses a fish at home, so the share of salt that was typed counts as that of its water.
+The air is below 85 °F (University of Alaska Fairbanks Extension, FNH-00325; a copy). Meat that is
+smoked without heat needs a nitrite cure (National Center for Home Food Preservation, review of
+cured and smoked meats; from memory, the stricter choice).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.safety.salt import read_salt
+from pantry_tui.core.safety.values import NO, denies, is_unknown
+from pantry_tui.core.words import Group, Method
+
+IN_AIR_PERCENT, IN_VACUUM_PERCENT = 3.0, 3.5
+WARMEST_F = 85.0
+SALT_NOT_CHECKED = (
+    "Salt of the fish not recorded: not checked. Smoked fish holds at least "
+    f"{IN_AIR_PERCENT:g} % in its water, {IN_VACUUM_PERCENT:g} % in a vacuum pack (salt=3.5%)."
+)
+
+
+def too_little_smoked(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
+    """What the record of something cold-smoked says against it, sentence by sentence."""
+    if method is not Method.COLD_SMOKED or food.group not in (Group.FISH, Group.MEAT):
+        return []
+    warm = max(all_fahrenheit(said.get("temperature", "")), default=0.0)
+    found = []
+    if food.group is Group.FISH:
+        found += _salt(said)
+    elif denies(said.get("cure", "")):
+        found.append("No cure was used: meat that is smoked without heat needs one with nitrite.")
+    if warm > WARMEST_F:
+        found.append(f"{warm:g} F is too warm for cold smoke, which stays below {WARMEST_F:g} F.")
+    return found
+
+
+def _salt(said: Mapping[str, str]) -> list[str]:
+    salt, vacuum = said.get("salt", ""), said.get("vacuum", "")
+    airless = bool(vacuum) and vacuum.casefold() not in NO
+    least = IN_VACUUM_PERCENT if airless else IN_AIR_PERCENT
+    if denies(salt):
+        return ["No salt was used: no smoked fish is published without it."]
+    percent = read_salt(salt)
+    if percent is None or percent >= least:
+        return []
+    pack = "packed without air" if airless else "packed in air"
+    return [
+        f"{percent:g} % of salt is too little: smoked fish {pack} holds at least {least:g} % in "
+        "its water."
+    ]
+
+
+def salt_unsaid(batch: Batch) -> bool:
+    """Whether it is cold-smoked fish, and its record tells no share of salt."""
+    fish = batch.method is Method.COLD_SMOKED and batch.food.group is Group.FISH
+    salt = dict(batch.process).get("salt", "")
+    return fish and (is_unknown(salt) or (read_salt(salt) is None and not denies(salt)))

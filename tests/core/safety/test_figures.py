@@ -1,0 +1,72 @@
+"""Acidity, warmth, room and shares as people write them: in digits, in words, as a fraction. What
+a record understands, its judges read."""
+
+from __future__ import annotations
+
+import pytest
+
+from pantry_tui.core.safety.measured import (
+    all_fahrenheit,
+    read_fahrenheit,
+    read_inches,
+    read_percent,
+    read_ph,
+)
+from pantry_tui.core.safety.record import read_details
+
+
+@pytest.mark.parametrize(
+    ("typed", "value"),
+    [
+        ("4.1", 4.1), ("4,1", 4.1), ("3.8 to 4.2", 4.2), ("five", 5.0), ("4 3/4", 4.75),
+        ("3 1/2", 3.5), ("3.8/3.9", 3.9),
+        # Of what may mean two things the less sour.
+        ("4/5", 5.0), ("unknown", None), ("", None),
+    ],
+)  # fmt: skip
+def test_the_highest_ph_counts(typed: str, value: float | None) -> None:
+    assert read_ph(typed) == value
+
+
+def test_a_ph_in_words_is_as_little_believed_as_one_in_digits() -> None:
+    for value in ("14", "fourteen", "zero", "0.5"):
+        assert read_details([("ph", value)]).problems, value
+    assert not read_details([("ph", "four")]).problems
+
+
+@pytest.mark.parametrize(
+    ("typed", "value"),
+    [
+        ("2.5%", 2.5), ("2,5 percent", 2.5), ("5 per cent", 5.0), ("60 brix", 60.0),
+        ("3% to 2%", 2.0), ("one percent", 1.0), ("twenty-five percent", 25.0), ("1/2%", 0.5),
+        ("1 1/2 %", 1.5), ("10 11/12 %", 10.9167), ("12.1/2%", 2.0), ("3 tbsp", None), ("", None),
+    ],
+)  # fmt: skip
+def test_the_smallest_percent_counts(typed: str, value: float | None) -> None:
+    assert read_percent(typed) == (None if value is None else pytest.approx(value))
+
+
+@pytest.mark.parametrize(
+    ("typed", "degrees"),
+    [
+        ("70F", [70]), ("68-72 F", [68, 72]), ("70/80F", [70, 80]), ("20-22 C", [68, 71.6]),
+        ("-18C", [-0.4]), ("ninety", [90]), ("seventy to ninety F", [70, 90]),
+        ("twenty C", [68]), ("unknown", []),
+    ],
+)  # fmt: skip
+def test_every_number_of_degrees(typed: str, degrees: list[float]) -> None:
+    assert all_fahrenheit(typed) == pytest.approx(degrees)
+    assert read_fahrenheit(typed) == (pytest.approx(min(degrees)) if degrees else None)
+
+
+@pytest.mark.parametrize(
+    ("typed", "inches"),
+    [
+        ("1/2 in", 0.5), ("half an inch", 0.5), ("one half inch", 0.5), ("one-half", 0.5),
+        ("a quarter inch", 0.25), ("one quarter inch", 0.25), ("three quarters inch", 0.75),
+        ("three-quarter inch", 0.75), ("1 1/4", 1.25), ("one and a half in", 1.5),
+        ("two inches", 2.0), ("two", 2.0), ("2.54 cm", 1.0), ("unknown", None),
+    ],
+)  # fmt: skip
+def test_the_room_above_the_food(typed: str, inches: float | None) -> None:
+    assert read_inches(typed) == inches

@@ -1,0 +1,97 @@
+"""What must go shows no day beside its verdict: a later one would say that it may be eaten until
+then. What cannot hurt and has no figure says so, and never "never taste"."""
+
+from __future__ import annotations
+
+import pytest
+
+from pantry_tui.app.rowtext import caution, row_detail
+from pantry_tui.app.texts import batch_text
+from pantry_tui.cli.printing import stock as printing
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork.putup import preview, put_up, read
+from pantry_tui.services.lookup import signs
+from pantry_tui.services.output.labels import labels
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.one_batch import show
+
+NEVER = "never taste"
+
+
+def test_a_day_to_come_never_stands_beside_do_not_taste(larder: Pantry) -> None:
+    code = put_up(larder, read(larder, "1 pint jar runner beans, pressure canned, larder")).code
+    signs.mark(larder, code, "bulging or leaking")
+    view = show(larder, code)
+    row = view.rows[0]
+    assert row.verdict is Verdict.DO_NOT_TASTE
+    assert row.good_until is None
+    assert row.last_day is None
+    told = "\n".join([row_detail(row), batch_text(view), *printing.batch(view)])
+    assert "2027" not in told
+    assert "discard after Wed" not in told
+
+
+def test_nor_beside_discard(larder: Pantry) -> None:
+    code = put_up(larder, read(larder, "1 tub bean soup, cooked meal, fridge")).code
+    dated = show(larder, code).rows[0]
+    assert dated.last_day is not None
+    signs.mark(larder, code, "mould")
+    row = show(larder, code).rows[0]
+    assert row.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+    assert row.last_day is None
+    assert row.why_no_last_day == "must go now"
+    assert not any(one.discard_after or one.best_by for one in labels(larder, [code]))
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["1 jar salt, larder", "1 bag sugar, larder, made unknown", "2 lb flour, larder, made unknown",
+     "1 jar honey, larder, made unknown", "1 jar allspice, larder, made unknown",
+     "2 lb lentils, larder, made unknown", "2 lb dried apples, larder, made unknown"],
+)  # fmt: skip
+def test_dry_goods_of_which_nothing_is_known_are_offered_without_the_caution(
+    larder: Pantry, line: str
+) -> None:
+    assert CAUTION not in preview(larder, read(larder, line)).cautions
+    code = put_up(larder, read(larder, line)).code
+    view = show(larder, code)
+    row = view.rows[0]
+    assert row.verdict is Verdict.UNKNOWN
+    assert row.usable
+    told = "\n".join([row_detail(row), caution(row), batch_text(view), *printing.due([row])])
+    assert NEVER not in told.lower()
+    assert "no published figure" in told.lower() or "no date" in told.lower()
+
+
+def test_what_can_hurt_keeps_the_caution(larder: Pantry) -> None:
+    code = put_up(larder, read(larder, "2 packs gravlax, salted, fridge")).code
+    row = show(larder, code).rows[0]
+    assert row.verdict is Verdict.UNKNOWN
+    assert not row.usable
+    assert CAUTION in row_detail(row)
+    assert CAUTION in show(larder, code).cautions
+
+
+@pytest.mark.parametrize(
+    ("line", "fit"),
+    [
+        ("2 lb flour, bought in, larder, state=open", True),
+        ("2 lb lentils, bought in, larder, state=open", True),
+        ("1 tin cocoa, bought in, larder, state=open", True),
+        ("1 jar lentils, bought in, larder, state=open", False),  # in a jar they are cooked
+        ("1 jar chickpeas, bought in, larder, state=open", False),
+        ("1 tin lentils, bought in, larder, state=open", False),
+        ("1 tin prunes, bought in, larder, state=open", False),
+        ("1 bag cooked lentils, dried, larder, state=open", False),
+        ("1 bag bread dough, bought in, larder, state=open", False),
+        ("1 bag masa, fresh, larder", False),
+    ],
+)
+def test_the_figure_for_an_opened_pack_is_for_dry_goods(
+    larder: Pantry, line: str, fit: bool
+) -> None:
+    code = put_up(larder, read(larder, line)).code
+    row = show(larder, code).rows[0]
+    assert (row.verdict is Verdict.SOUND) == fit, row.reasons
+    assert row.usable == fit
