@@ -103,22 +103,32 @@ def safe_day(value: date, days: int) -> str:
     return short_day(value) if abs(days) > 300 else short_day(value).rsplit(" ", 1)[0]
 
 
+#: A list this wide has a column for how much is left.
+ROOMY = 68
+#: A food is named in no less than this for the sake of its lid code.
+_NARROW_FOOD = 13
+
+
 def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
     """The columns of a stock list, as many as `width` holds. `beside` the food stands its place,
     or its method alone in a list that is by place already. `longest`: the characters of the longest
     lid code."""
     free = width - 2
     where = beside == "place"
-    if width < 68:
-        # What, where, until when: where it stands takes the room of the lid code, which the
-        # sentence under the list says.
+    if width < ROOMY:
+        # What, where, until when: on the narrowest where it stands takes the room of the lid code,
+        # which the sentence under the list says.
         second = Column("place", "where", 9) if where else code_column(longest)
         if where and free - 16 - second.width < 8:
             # Very large letters on a phone: a date that is cut off says another day.
             food = Column("food", "food", max(free - 16, 6))
             return (Column("mark", "", 2), food, Column("until", "until", 14))
-        food = Column("food", "food", max(free - 16 - second.width, 6))
-        named = (food, second) if where else (second, food)
+        lid = (code_column(longest),) if where else ()
+        if free - 16 - second.width - sum(one.width for one in lid) < _NARROW_FOOD:
+            lid = ()
+        room = free - 16 - second.width - sum(one.width for one in lid)
+        food = Column("food", "food", max(room, 6))
+        named = (*lid, food, second) if where else (second, food)
         return (Column("mark", "", 2), *named, Column("until", "until", 14))
     worded, dated = width >= 100, width >= 130
     place = max(14, min(26, free // 6)) if where else 0

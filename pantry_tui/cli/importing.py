@@ -9,12 +9,16 @@ from pantry_tui.cli.call import Call, Question
 from pantry_tui.core.text import agreed, clean, counted
 
 
-def bring_in(call: Call, path: Path, columns: str, order: str, dry_run: bool, again: bool) -> int:
+def bring_in(
+    call: Call, path: Path, columns: str, order: str, units: str, dry_run: bool, again: bool
+) -> int:
     """Book a list, or tell what stands against it. Raises Question for what must be said first."""
     from pantry_tui.services.batchwork.importing import import_list
 
     with call.pantry() as p:
-        found = import_list(p, path, columns=columns, order=order, dry_run=dry_run, again=again)
+        found = import_list(
+            p, path, columns=columns, order=order, units=units, dry_run=dry_run, again=again
+        )
     if found.bad or found.asks:
         if not call.as_json:
             call.answer(found, _data, _lines)
@@ -42,6 +46,9 @@ def _told(found: Any) -> str:
                 f"{ask.typed!r} could be two days: add --dates dmy (the day first) "
                 "or --dates mdy (the month first)."
             )
+        if ask.about == "unit":
+            said = ", ".join(ask.choices)
+            return f"{clean(ask.typed)} has no unit: add --unit and one of {said}."
         columns = ", ".join(ask.choices[:12])
         held = ask.typed
         return f"Say which column holds the {held}: --map {held}=..., one of {clean(columns)}."

@@ -140,6 +140,9 @@ class Reserve(Act):
 
 class Correct(Verb):
     code: str = word("a lid code")
+    food: str | None = option("--food", "FOOD", "what it is")
+    method: str | None = option("--method", "METHOD", "how it is kept")
+    count: int | None = number("--count", "N", "how many were put up")
     made: str | None = option("--made", "DATE", "or unknown")
     size: str | None = option("--size", "SIZE", "of one container")
     note: str | None = option("--note", "TEXT", "in place of the note")
@@ -159,6 +162,9 @@ class Correct(Verb):
                 note=self.note,
                 printed=self.printed,
                 process=pairs,
+                food=self.food,
+                method=self.method,
+                count=self.count,
             )
         )
 

@@ -42,6 +42,7 @@ class Import(Verb):
     file: str = word("your list, a .csv or .tsv with headings; or an exported .json", "FILE")
     map: str | None = option("--map", "FIELD=HEADING,...", "of a list: which column holds what")
     dates: str | None = option("--dates", "ORDER", "of a list: days are dmy, mdy or ymd")
+    unit: str | None = option("--unit", "FIELD=UNIT", "of its bare numbers: size=kg,temperature=C")
     again: bool = flag("--again", "of a list that came in before: put all of it up once more")
     dry_run: bool = flag("--dry-run", "say what would come and book nothing")
 
@@ -54,14 +55,15 @@ def _list(asked: Import, call: Call, source: Path) -> int:
     """A household's own list: a line a batch."""
     from pantry_tui.cli.importing import bring_in
 
-    return bring_in(call, source, asked.map or "", asked.dates or "", asked.dry_run, asked.again)
+    said = (asked.map or "", asked.dates or "", asked.unit or "")
+    return bring_in(call, source, *said, asked.dry_run, asked.again)
 
 
 def _log(asked: Import, call: Call, source: Path) -> int:
     from pantry_tui.services.safekeeping.transfer import import_log
 
-    if asked.map or asked.dates:
-        raise BadInput("A .json is an exported log: leave --map and --dates out.")
+    if asked.map or asked.dates or asked.unit:
+        raise BadInput("A .json is an exported log: leave --map, --dates and --unit out.")
     found = import_log(call.path, source, call.today, dry_run=asked.dry_run)
     return call.answer(found, lines.data, lambda one: lines.merged(one, asked.dry_run))
 

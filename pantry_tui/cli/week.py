@@ -7,7 +7,7 @@ from pantry_tui.cli.fields import flag, option
 from pantry_tui.cli.printing import week as show
 from pantry_tui.cli.printing.lines import done
 from pantry_tui.cli.verb import Verb
-from pantry_tui.core.dates import read_coming, read_date
+from pantry_tui.core.dates import read_coming, read_lately
 from pantry_tui.errors import BadInput
 from pantry_tui.services.done import Done
 from pantry_tui.services.output import jsonable
@@ -36,7 +36,7 @@ class Week(Verb):
         start = read_coming(self.start, call.today) if self.start else None
         self._one_at_a_time()
         if self.eaten:
-            day = read_date(self.eaten, call.today)
+            day = read_lately(self.eaten, call.today)
             return call.done(lambda p: week.eaten(p, day))
         with call.pantry() as p:
             wished = self._wish(p, call)

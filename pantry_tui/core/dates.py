@@ -116,6 +116,12 @@ def read_coming(text: str, today: date) -> date:
     return found
 
 
+def read_lately(text: str, today: date) -> date:
+    """The same for a day that is over, today included: "monday", said on a Monday, is that day."""
+    words = " ".join(text.lower().replace(",", " ").split())
+    return today if _weekday(words) == today.weekday() else read_date(text, today)
+
+
 def _relative(words: str, today: date) -> date | None:
     if words in ("today", "yesterday"):
         return today - timedelta(days=words == "yesterday")

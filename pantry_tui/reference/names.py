@@ -16,7 +16,8 @@ from pantry_tui.errors import BadInput
 
 @dataclass(frozen=True, slots=True)
 class Food:
-    """One row of data/foods.csv. `servings_per_pint` and `harvest_month` (1-12) are estimates.
+    """One row of data/foods.csv. `servings_per_pint`, `servings_per_lb` and `harvest_month` (1-12)
+    are estimates; those of a pound are of it as its name says it, raw and bought as it is.
 
     `named`: publications speak of it, or of a class that it is of. Any other food is judged by the
     strictest figures of its group, as one that is in no table. `says` is the method that its name
@@ -37,6 +38,7 @@ class Food:
     parent: str = ""
     role: str = ""
     usual: tuple[str, ...] = ()
+    servings_per_lb: float | None = None
 
     @property
     def facts(self) -> FoodFacts:

@@ -56,6 +56,7 @@ def _foods(folder: Path) -> tuple[Food, ...]:
                 row.text("parent"),
                 row.text("role"),
                 row.words("usual_methods"),
+                row.number_or_none("servings_per_lb"),
             )
         )
     return tuple(found)

@@ -204,6 +204,8 @@ class Judge:
         batch = p.stock.batches[container.batch]
         key = (
             batch.id,
+            batch.food,
+            batch.method,
             batch.suspect,
             batch.made,
             batch.doubt,

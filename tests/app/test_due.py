@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from datetime import date, timedelta
 from pathlib import Path
@@ -27,7 +28,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places
 from pantry_tui.services.stock.lines import PARTS, lines, parts
 from pantry_tui.services.stock.rows import DueRow
-from tests.app.screens import all_lines, table
+from tests.app.screens import all_lines, painted, table
 
 TODAY = date(2026, 11, 25)
 
@@ -377,3 +378,15 @@ def test_a_food_and_what_stands_behind_it_never_run_into_the_next_column(
     assert cell_len(name + tail) <= width
     name, tail = food_and_method(row(state=state), width)
     assert cell_len(name + tail) <= width
+
+
+@pytest.mark.parametrize(("width", "column"), [(40, False), (50, True)])
+async def test_a_narrow_list_says_code_and_count(p: Pantry, width: int, column: bool) -> None:
+    """In a column where there is room for one, else in the sentence under the list."""
+    async with PantryApp(p).run_test(size=(width, 20)) as pilot:
+        row = table(pilot).current
+        assert row is not None
+        assert row.row is not None
+        shown = " ".join(painted(pilot).split())
+        assert re.search(rf": {row.row.count} \w+ of {row.row.code}\.", shown)
+        assert (" code food" in shown) is column

@@ -78,6 +78,22 @@ async def test_the_record_of_a_batch_is_put_right_field_by_field(p: Pantry) -> N
         assert p.batch(code).made == date(2026, 8, 10)  # type: ignore[union-attr]
 
 
+async def test_a_wrong_food_and_method_are_put_right_and_a_count_says_how(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("w")
+        code = str(pilot.app.screen.query_one("#title", Static).content)[:2]
+        await choose(pilot, "food")
+        await write(pilot, "plums")
+        await choose(pilot, "method")
+        await choose(pilot, "jam")
+        batch = p.batch(code)
+        assert batch is not None
+        assert (batch.food.name, batch.method.value) == ("plums", "jam")
+        await choose(pilot, "count")
+        await write(pilot, "9")
+        assert "count the place" in " ".join(painted(pilot).split())
+
+
 async def test_a_place_is_renamed_changed_and_removed(p: Pantry) -> None:
     places.add(p, "attic", "room")
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:

@@ -179,6 +179,21 @@ async def test_every_bad_row_is_named_and_nothing_is_booked(p: Pantry, tmp_path:
         assert standing(p) == 12, "the mended file is read anew"
 
 
+async def test_the_unit_of_bare_numbers_is_asked_once(p: Pantry, tmp_path: Path) -> None:
+    text = "Item,Qty,Container,Weight,Where\npeas,4,bags,500,freezer\nspinach,2,bags,250,freezer\n"
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await name_it(pilot, written(tmp_path, text))
+        await pilot.press("f")
+        await pilot.pause()
+        assert "500 has no unit" in painted(pilot)
+        await pilot.press("2")
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.pause()
+        sizes = sorted(one.size for one in p.stock.batches.values())
+        assert sizes[-2:] == ["250 g bags", "500 g bags"]
+
+
 async def test_a_file_that_changed_after_the_look_books_nothing_unseen(
     p: Pantry, tmp_path: Path
 ) -> None:

@@ -106,7 +106,7 @@ ROWS: dict[str, Row] = {
     ),
     "missing": Row(("{peaches}",), s.DONE, (NOTHING_LEFT,), ("{peaches}", "two")),
     "discard": Row(
-        ("{peaches}", "--why", "seal failed"),
+        ("{peaches}/2", "--why", "seal failed"),
         s.DONE,
         (NOTHING_LEFT, "--why", "stale"),
         ("{peaches}",),
@@ -128,7 +128,7 @@ ROWS: dict[str, Row] = {
         first=(("use", "{peaches}"), ("undo",)),
     ),
     # Signs of spoilage
-    "sign": Row(("{peaches}", "bulging", "lid"), s.SIGN, None, ("9ZZ", "x")),
+    "sign": Row(("{peaches}/2", "bulging", "lid"), s.SIGN, None, ("9ZZ", "x")),
     "signs": Row(("jam",), s.Some(s.SIGN_ROW), None, ("teleported",), storeless=True),
     # Places
     "place add": Row(

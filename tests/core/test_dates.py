@@ -9,7 +9,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from pantry_tui.core.amounts import read_altitude, read_amount, read_temperature
-from pantry_tui.core.dates import add, iso, read_coming, read_date, read_span, say, span
+from pantry_tui.core.dates import (
+    add,
+    iso,
+    read_coming,
+    read_date,
+    read_lately,
+    read_span,
+    say,
+    span,
+)
 from pantry_tui.errors import BadInput
 
 WED = date(2026, 11, 25)
@@ -216,3 +225,18 @@ def test_days_and_spans_are_said_in_english_whatever_the_machine_speaks() -> Non
     assert iso("2027-03-31") == date(2027, 3, 31)
     with pytest.raises(ValueError, match="Invalid isoformat"):
         iso("31 mar")
+
+
+def test_a_weekday_said_on_that_day_is_today_where_what_is_over_is_meant() -> None:
+    wednesday = date(2026, 11, 25)
+    for said, day in (
+        ("wednesday", wednesday),
+        ("Wed", wednesday),
+        ("last wednesday", wednesday - timedelta(days=7)),
+        ("tuesday", wednesday - timedelta(days=1)),
+        ("thursday", wednesday - timedelta(days=6)),
+        ("yesterday", wednesday - timedelta(days=1)),
+        ("today", wednesday),
+        ("2026-11-20", date(2026, 11, 20)),
+    ):
+        assert read_lately(said, wednesday) == day, said

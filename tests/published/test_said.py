@@ -8,7 +8,8 @@ import pytest
 
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.said import SAID, meant
-from pantry_tui.core.safety.signs import Sign, says_seal_failed, signs_for, verdict_of
+from pantry_tui.core.safety.seals import says_seal_failed
+from pantry_tui.core.safety.signs import Sign, signs_for, verdict_of
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.reference.tables import load_tables

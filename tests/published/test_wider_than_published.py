@@ -192,3 +192,16 @@ def test_what_cannot_hurt_is_still_offered(larder: Pantry, line: str) -> None:
     code = putup.put_up(larder, read(larder, line)).code
     batch = next(one for one in larder.stock.batches.values() if one.code == code)
     assert larder.judge(larder.containers_of(batch)[0]).usable
+
+
+@pytest.mark.parametrize(
+    ("method", "food"),
+    [("dried", "pate"), ("dried", "pemmican"), ("dried", "hot dogs"), ("dried", "rillettes")],
+)
+def test_what_may_be_of_a_class_has_no_figure_of_it(method: str, food: str) -> None:
+    for made in (None, MADE):
+        found = keeps(load_tables(), method, food, climate="pantry", made=made)
+        assert found["published"]["safety"] is None
+        assert found["discard_after"] is None
+        assert found["discard_after_why"] == "in doubt"
+        assert not any(one.startswith("Discard after") for one in found["reasons"])

@@ -23,10 +23,11 @@ from pantry_tui.core.text import agreed, counted
 from pantry_tui.errors import PantryError
 from pantry_tui.paths import typed_path
 from pantry_tui.services.batchwork import mapped
+from pantry_tui.services.batchwork.bare_units import read_units
 from pantry_tui.services.batchwork.columns import ENDINGS
 from pantry_tui.services.batchwork.importing import Imported
 from pantry_tui.services.batchwork.mapped import Sheet, Taken
-from pantry_tui.services.rows import Done
+from pantry_tui.services.rows import Ask, Done
 
 if TYPE_CHECKING:
     from pantry_tui.app.host import Host
@@ -150,6 +151,9 @@ class ImportScreen(Undoes):
         run(self.host, self.sheet.path, self.taken, self._looked, dry_run=True)
 
     def _looked(self, found: Imported) -> None:
+        if found.asks and found.asks[0].about == "unit":
+            self._ask_unit(found.asks[0])
+            return
         if found.asks:
             self._ask_order(found.asks[0].typed)
             return
@@ -171,6 +175,17 @@ class ImportScreen(Undoes):
             self.action_look_through()
 
         self.app.push_screen(question, given(chosen))
+
+    def _ask_unit(self, ask: Ask) -> None:
+        """Asked once, for all bare numbers of the column; then it is looked through."""
+        title = f"{clip(ask.typed, 60)} has no unit. Which is meant in all of the column?"
+        by_unit = {one.partition("=")[2]: one for one in ask.choices}
+
+        def chosen(unit: str) -> None:
+            self._keep(self.taken.in_units(read_units(by_unit[unit])))
+            self.action_look_through()
+
+        self.app.push_screen(Choose(title, list(by_unit)), given(chosen))
 
     def _decided(self, yes: bool | None) -> None:
         if yes:

@@ -34,6 +34,7 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
         batch = batch_named(p, code)
         details = ", ".join(f"{key}={value}" for key, value in batch.process)
         made = say(batch.made) if batch.made else "unknown"
+        many = len(p.containers_of(batch))
         found = [
             Field(
                 "day made", made, f"When was {code} made? unknown where nobody knows.",
@@ -62,6 +63,20 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
                     lambda typed: correct(p, code, printed=typed), "2027-03-31",
                 )
             )  # fmt: skip
+        found += [
+            Field(
+                "food", batch.food.name, f"What is in {code}?",
+                lambda typed: correct(p, code, food=typed), "runner beans", batch.food.name,
+            ),
+            Field(
+                "method", batch.method.value, f"How is {code} kept?",
+                lambda typed: correct(p, code, method=typed), options=tuple(Method),
+            ),
+            Field(
+                "count", str(many), f"How many of {code} were put up?",
+                lambda typed: correct(p, code, count=_number(typed)), "7", str(many),
+            ),
+        ]  # fmt: skip
         return found
 
     food = clean(batch_named(p, code).food.name)

@@ -8,7 +8,7 @@ from textual.content import Content
 from textual.widgets import Static
 
 from pantry_tui.app.format import Column, clip, hang, sentence, verdict
-from pantry_tui.app.rowtext import caution, due_columns, row_detail
+from pantry_tui.app.rowtext import ROOMY, caution, due_columns, row_detail, what_is_left
 from pantry_tui.app.screens.finds import Finds
 from pantry_tui.app.widgets.inunits import in_units
 from pantry_tui.app.widgets.keyline import KeyLine
@@ -53,7 +53,11 @@ class RowWords(Finds):
         if row is None:
             return line.word
         why = sentence(clip(row.reasons[0], 300)) if row.reasons else ""
-        return caution(row) or line.word or f"{verdict(row.verdict)}: {row.code}. {why}"
+        # Where no column says how much is left, the sentence does.
+        narrow = self.app.size.width < ROOMY
+        left = " ".join(what_is_left(self.host.units.rows(row)).split())
+        many = f"{left} of " if narrow and left else ""
+        return caution(row) or line.word or f"{verdict(row.verdict)}: {many}{row.code}. {why}"
 
 
 class Beside(Finds):

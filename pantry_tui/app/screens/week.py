@@ -32,7 +32,8 @@ from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock.view import rows_named
 
 _NEW_DISH = "a new dish ..."
-_ANEW = "plan it anew"
+_ANEW = "plan it anew: what you arranged in it is forgotten"
+_REWORK = "the days to come, for those who sit there now: today stays"
 
 
 class WeekScreen(Acts, RowWords, Beside):
@@ -91,7 +92,7 @@ class WeekScreen(Acts, RowWords, Beside):
         return next((i for i, one in enumerate(lines) if isinstance(one.key, TakeKey)), 0)
 
     def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Iterator[Line]:
-        for day, text in found.table:
+        for day, text in found.table_said:
             yield heading(DayKey(day), f"  {text}")
         for food in found.left_out:
             yield heading(LeftOutKey(food), f"  Skipped this week: {food} (x brings it back)")
@@ -159,13 +160,14 @@ class WeekScreen(Acts, RowWords, Beside):
         self.app.push_screen(WeekGrid())
 
     def action_accept(self) -> None:
-        """Keep the plan; an accepted one is planned anew if one says so, since what was arranged in
-        it is gone then. Nothing is booked by either."""
+        """Keep the plan; an accepted one is planned anew or reworked if one says so, since what was
+        arranged in it is gone then. Nothing is booked by any of it."""
         if weeks.accepted(self.host.pantry) is None:
             self._try(weeks.accept)
             return
-        title = "This week is accepted. Plan it anew? What you arranged in it is forgotten."
-        self.host.push_screen(Choose(title, [_ANEW]), given(lambda _: self._try(weeks.forget)))
+        title = "This week is accepted. Plan it anew? Or only the days to come?"
+        ways = {_ANEW: weeks.forget, _REWORK: weeks.accept}
+        self.host.push_screen(Choose(title, [*ways]), given(lambda said: self._try(ways[said])))
 
     def action_eaten(self) -> None:
         """Everything of the day under the cursor, in one booking."""

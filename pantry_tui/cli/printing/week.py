@@ -33,7 +33,7 @@ def week(view: WeekView) -> list[str]:
     lines += _listed("If you want more, these next", view.more)
     lines += _listed("Better kept, to last until more comes", view.kept)
     lines += [clean(view.no_main)] if view.no_main else []
-    lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table))]
+    lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table_said))]
     if view.left_out:
         lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
     lines += list(named("Needs care, or has no published figure", view.waiting))

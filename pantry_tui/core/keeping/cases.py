@@ -65,8 +65,11 @@ class Told(NamedTuple):
 
 
 class _Asked(NamedTuple):
+    """`heard` are the methods under which a rule of the household's own may be booked beside."""
+
     food: FoodFacts
     method: Method
+    heard: tuple[Method, ...]
 
 
 class Sayings:
@@ -74,8 +77,8 @@ class Sayings:
 
     __slots__ = ("_answers", "_asked", "_book")
 
-    def __init__(self, food: FoodFacts, method: Method, book: Rulebook) -> None:
-        self._asked, self._book = _Asked(food, method), book
+    def __init__(self, asked: _Asked, book: Rulebook) -> None:
+        self._asked, self._book = asked, book
         self._answers: dict[tuple[State, Climate, float], Said] = {}
 
     def of(self, state: State, climate: Climate, temperature_f: float) -> Said:
@@ -83,17 +86,21 @@ class Sayings:
         key = state, climate, temperature_f
         said = self._answers.get(key)
         if said is None:
-            case = Case(*self._asked, state, *_standing(self._asked.method, climate, key[2]))
-            said = self._answers[key] = _said(case, self._book)
+            food, method, heard = self._asked
+            case = Case(food, method, state, *_standing(method, climate, temperature_f))
+            said = self._answers[key] = _said(case, self._book, heard)
         return said
 
 
-def sayings(food: FoodFacts, method: Method, book: Rulebook) -> Sayings:
-    """What a rulebook says of a food and method, kept as long as the rulebook is."""
-    key = food, method
+def sayings(
+    food: FoodFacts, method: Method, book: Rulebook, heard: tuple[Method, ...] = ()
+) -> Sayings:
+    """What a rulebook says of a food and method, kept as long as the rulebook is. `heard`: other
+    methods whose rules of the household's own speak for it too."""
+    key = _Asked(food, method, heard)
     found: Sayings | None = book.worked_out.get(key)
     if found is None:
-        found = book.worked_out[key] = Sayings(food, method, book)
+        found = book.worked_out[key] = Sayings(key, book)
     return found
 
 
@@ -106,7 +113,7 @@ def _standing(method: Method, climate: Climate, warm: float) -> tuple[Climate, f
     return Climate.FRIDGE, warm
 
 
-def _said(case: Case, book: Rulebook) -> Said:
+def _said(case: Case, book: Rulebook, heard: Sequence[Method]) -> Said:
     found = speaking_for(case, book)
     cold_only = [rule for rule in found if rule.use is not None and not rule.climates & _WARM]
     coldest = _coldest(cold_only) if case.climate is Climate.FRIDGE and cold_only else None
@@ -120,7 +127,11 @@ def _said(case: Case, book: Rulebook) -> Said:
         refusal,
         safety,
         quality,
-        tuple(book.own_for(case.food, case.method, case.state, case.climate)),
+        tuple(
+            rule
+            for method in (case.method, *heard)
+            for rule in book.own_for(case.food, method, case.state, case.climate)
+        ),
         coldest,
         any(rule.kind is Kind.SAFETY for rule in cold_only),
         safety[-1] if safety and between else None,

@@ -49,7 +49,9 @@ CROPS = GREENS | {Group.NUT, Group.GRAIN}
 #: Dry as they are bought: classes of food that keep by having no water.
 _DRY_CLASSES = frozenset({"nut", "sugar", "dry"})
 #: Grain that was made into something moist.
-_MOIST_GRAIN = frozenset({"baked", "bread", "animal", "cooked"})
+_MOIST_GRAIN = frozenset({"baked", "bread", "animal", "cooked", "moist"})
+#: In these packs pulses and rice are sold cooked and wet.
+_WET_PACKS = {"bean": r"\b(jar|pouch|carton)", "rice": r"\b(pouch|carton)"}
 #: Broth, what is made with meat, fish, egg or dairy whatever its group, cooked low-acid food, food
 #: in oil: however a household says that it is kept.
 _HURTS = frozenset({"stock", "animal", "cooked", "in-oil"})
@@ -78,9 +80,22 @@ def is_dry(food: FoodFacts) -> bool:
     return named or (food.group is Group.GRAIN and not food.classes & _MOIST_GRAIN)
 
 
+def is_wet_pack(batch: Batch) -> bool:
+    """Whether pulses or rice were bought in what holds them cooked, as far as anybody knows."""
+    size = batch.size.casefold()
+    packs = [packs for kind, packs in _WET_PACKS.items() if kind in batch.food.classes]
+    return batch.method is Method.BOUGHT and any(re.search(one, size) for one in packs)
+
+
 def is_tin(batch: Batch) -> bool:
     """Whether its pack is a tin."""
     return re.search(_TIN, batch.size.casefold()) is not None
+
+
+def _is_never_wet(food: FoodFacts) -> bool:
+    """Whatever it is packed in: sugar, spices, cocoa; fruit and vegetables have tins of both."""
+    greens = food.group in (Group.VEGETABLE, Group.FRUIT)
+    return bool(food.classes & {"sugar", "dry"}) and not greens
 
 
 def kept_as(batch: Batch) -> Method:
@@ -91,7 +106,7 @@ def kept_as(batch: Batch) -> Method:
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
-    if is_tin(batch):
+    if is_tin(batch) and not _is_never_wet(food):
         return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
     if food.group is Group.MEAL:
         return Method.MEAL
@@ -161,12 +176,16 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return low_acid or (dish and ACID_ADDED in food.classes and "pickle" not in food.classes)
     if method in _BY_ITS_ACID:
         return low_acid
+    if "moist" in food.classes and method in _RAW | {Method.BOUGHT}:
+        return low_acid
     if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
         return hurts_cut(food)
     if method in _RAW:
         return food.group not in CROPS
     if method is Method.BOUGHT:
         dry = food.group in (Group.GRAIN, Group.FAT) or bool(food.classes & _DRY_CLASSES)
+        if is_wet_pack(batch):
+            return True
         whole = food.group in CROPS and not re.search(_AIRLESS, batch.size.casefold())
         return not (dry or whole or not low_acid)
     return True

@@ -51,18 +51,32 @@ _KEPT_CLASSES = frozenset({"cured-meat", "jerky"})
 #: Days further ahead than on any pack that only a refrigerator keeps, but for hard cheese and
 #: butter; and on cooked food. This program's choice.
 _FURTHEST, _COOKED_FURTHEST = 180, 60
+#: Fish that was not heated in its jar: salt and cold keep it (common practice, no source).
+_SEMI_PRESERVED = frozenset({"anchovies", "anchovy paste", "pickled herring", "pickled fish"})
 _USE_BY = ("dated", "use-by")
 _LONG = re.compile(r"hard cheese|butter|powder|condensed|evaporated|shelf-stable|dried")
 
 
 def is_last_safe(batch: Batch, sold: Sold) -> bool:
     """Whether the date on a pack is the last day on which it is safe: on what may be kept cold, and
-    on what is low in acid and packed without air, or can hurt and is dated use-by, as garlic in
-    oil; but not on a tin, whose date speaks of its quality."""
+    on what is low in acid and packed without air or in oil, as garlic is, is fish that only salt
+    keeps, or can hurt and is dated use-by; but not on a tin, whose date speaks of its quality.
+    Nothing is published that keeps such a jar for longer than its maker says."""
     if sold is Sold.SHELF:
         ends = is_vacuum_packed(batch) or (says(batch.process, *_USE_BY) and can_hurt(batch))
-        return ends and not batch.food.is_acid and not is_tin(batch)
+        low = not batch.food.is_acid and not is_tin(batch)
+        return ends_with_its_days(batch) or (ends and low)
     return sold is not Sold.OWN
+
+
+def ends_with_its_days(batch: Batch) -> bool:
+    """Whether a shut pack, though it was sold on a shelf, is safe for no longer than its days: low
+    in acid and in oil, which shuts the air off (also where only its name says so), or fish that
+    only salt keeps; no tin."""
+    food = batch.food
+    oil = "in-oil" in food.classes or re.search(r"(?i)\bin( \w+)? oil\b", food.name) is not None
+    kept = oil or food.name in _SEMI_PRESERVED
+    return kept and not food.is_acid and not is_tin(batch)
 
 
 def date_stands_alone(batch: Batch, sold: Sold) -> bool:

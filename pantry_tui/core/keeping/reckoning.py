@@ -68,11 +68,11 @@ class Reckoning:
         # A closed jar that froze is no frozen food; what was taken out of it and frozen is.
         self._opened_thaws = self._hurts and self.method in LIDDED
         closed = packed(batch.food, batch, False)
-        self._closed = sayings(closed, self.method, book)
+        self._closed = sayings(closed, self.method, book, self._shop.heard)
         self._open = (
             self._closed
             if closed is batch.food
-            else sayings(packed(batch.food, batch, True), self.method, book)
+            else sayings(packed(batch.food, batch, True), self.method, book, self._shop.heard)
         )
         self._by_span = [(span, tuple(self._of(span))) for span in spans]
         self.told = [one for _, told in self._by_span for one in told]
@@ -151,16 +151,13 @@ class Reckoning:
         return bought and state is State.SEALED
 
     def _run(self, state: State, said: Said) -> None:
-        """Start the limits of a state."""
-        if self.printed(state) and date_stands_alone(self.batch, self.sold):
-            return
-        start = self.clocks[state]
-        for rule in (*said.safety, *said.own):
-            if rule.kind is Kind.SAFETY and rule.use is not None:
-                self._limit(start, rule, rule.use)
-        for rule in self._shop.opened_days(state, said):
+        """Start the limits of a state; beside a date that stands alone, the household's own."""
+        alone = self.printed(state) and date_stands_alone(self.batch, self.sold)
+        own = [rule for rule in said.own if rule.kind is Kind.SAFETY]
+        days = () if alone else self._shop.last_days(state, said)
+        for rule in (*(() if alone else said.safety), *own, *days):
             if rule.use is not None:
-                self._limit(start, rule, rule.use)
+                self._limit(self.clocks[state], rule, rule.use)
 
     def _limit(self, start: date, rule: Rule, use: float) -> None:
         limit = Limit(last_day(start, use, rule.unit), start, rule)

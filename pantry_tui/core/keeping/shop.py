@@ -13,9 +13,14 @@ from pantry_tui.core.keeping.harm import (
     is_dry,
     is_tin,
     is_vacuum_packed,
+    is_wet_pack,
     kept_as,
 )
-from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
+from pantry_tui.core.keeping.printed import (
+    date_stands_alone,
+    days_cover,
+    ends_with_its_days,
+)
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.sold import SOLD, Sold, sold
 from pantry_tui.core.keeping.spans import Span
@@ -35,12 +40,22 @@ class Shop:
         if self.sold is Sold.SHELF and self.method in (Method.FRESH, Method.MEAL):
             # Figures for raw and cooked food do not reach what stands on a shop's shelf.
             self.method = Method.BOUGHT
+        self.heard = self._heard()
         seen = says(batch.process, SOLD, "shelf") or is_tin(batch) or batch.food.name in SOLD_DRY
         # The power-cut table throws greens away as they are sold, since some are cut.
         perhaps = batch.food.group in GREENS or "rice" in batch.food.classes
         self._perhaps_chilled = perhaps and not seen
         bought = self.sold is not Sold.OWN
         self._keeps_out = bought and keeps_without_cold(batch.food, batch.method, book.cuts())
+
+    def _heard(self) -> tuple[Method, ...]:
+        """Other methods under which a household's own rule for it may be booked: once that was the
+        method it was bought by, and it goes by the food alone, whatever its pack."""
+        if self.sold is Sold.OWN:
+            return ()
+        plain = Batch("", "", self.batch.food, Method.BOUGHT, None)
+        found = dict.fromkeys((Method.BOUGHT, kept_as(plain), kept_as(self.batch)))
+        return tuple(one for one in found if one is not self.method)
 
     def stands(self, span: Span, state: State) -> bool:
         """Whether it may stand out of the cold, as far as anybody knows: no rule for food that
@@ -77,7 +92,7 @@ class Shop:
         printed = shut and self.batch.printed is not None
         if not self.hurts:
             # Dry goods do not perish once they are open: a figure for the opened pack stands.
-            dry = state is State.OPEN and is_dry(self.batch.food)
+            dry = state is State.OPEN and is_dry(self.batch.food) and not is_wet_pack(self.batch)
             shelf = said.wide is not None and (dry or (shut and warm))
             return printed or said.covered or said.refusal is not None or shelf
         if self.method in LIDDED and span.climate is Climate.FREEZER:
@@ -87,7 +102,7 @@ class Shop:
             return True
         if days_cover(said.safety, self.batch.food):
             return True
-        return self._shelf(said, warm) if shut else any(True for _ in self.opened_days(state, said))
+        return self._shelf(said, warm) if shut else any(True for _ in self.last_days(state, said))
 
     def _shelf(self, said: Said, warm: bool) -> bool:
         """A shut pack on a shelf is safe while it is whole: how good it is, is all that is
@@ -96,8 +111,13 @@ class Shop:
             return False  # low in acid and without air: no figure for a loose pack speaks of it
         return self.sold is Sold.SHELF and (said.covered or (warm and said.wide is not None))
 
-    def opened_days(self, state: State, said: Said) -> Iterator[Rule]:
-        """The days of an opened pack, taken as its end where they are all that is published."""
+    def last_days(self, state: State, said: Said) -> Iterator[Rule]:
+        """The days of an opened pack, and of a shut one in oil that has no date, taken as its end
+        where they are all that is published."""
         opened = self.sold is not Sold.OWN and self.hurts and state is State.OPEN
-        if opened and said.wide is not None and not days_cover(said.safety, self.batch.food):
+        opened = opened and not is_wet_pack(self.batch)  # the table speaks of dry ones
+        shut = self.sold is Sold.SHELF and self.hurts and state is State.SEALED
+        undated = shut and self.batch.printed is None and ends_with_its_days(self.batch)
+        mine = opened or undated
+        if mine and said.wide is not None and not days_cover(said.safety, self.batch.food):
             yield said.wide.rule

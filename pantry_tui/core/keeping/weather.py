@@ -184,6 +184,8 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
                     if since < one.first <= change.first <= until_then
                 ]
                 found.append(warm)
+                if too_warm(climate, fact.temp_f):
+                    found += _stays_warm(change, last, changes, climates)
                 if climate is Climate.FREEZER and _freezes_again(fact, holding.fact):
                     target = holding.fact.target_f
                     found.append(Weather(change.first, end, change.day, climate, target))
@@ -212,6 +214,29 @@ def _warm_until(change: _Change, climate: Climate, changes: Sequence[_Change]) -
         one for one in changes if isinstance(one.fact, Read) or one.fact.climate is not climate
     )
     return min((one.last for one in others if one.first > change.last), default=FOREVER)
+
+
+def _stays_warm(
+    change: _Change, since: int, changes: Sequence[_Change], climates: Sequence[tuple[_Change, int]]
+) -> list[Weather]:
+    """What was read too warm, and `since` then has been set to be a cold place of another climate:
+    that shows nothing either, so it is as warm until it is read again or is no cold place."""
+    assert isinstance(change.fact, Read)
+    warm = change.fact.temp_f
+    ends = (
+        one.last
+        for one in changes
+        if one.first > change.last and (isinstance(one.fact, Read) or not one.fact.climate.is_cold)
+    )
+    end = min(ends, default=FOREVER)
+    return [
+        Weather(one.first, min(until, end), one.day, one.fact.climate, warm, True)
+        for one, until in climates
+        if isinstance(one.fact, Held)
+        and one.first > change.last
+        and since <= one.last <= end
+        and too_warm(one.fact.climate, warm)
+    ]
 
 
 def _warm_since(

@@ -211,6 +211,8 @@ class Correct(NamedTuple):
     possible: str | None = None
     printed: date | None = None
     measured: bool = False
+    food: FoodFacts | None = None
+    method: Method | None = None
 
 
 class Relabelled(NamedTuple):

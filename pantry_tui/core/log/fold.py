@@ -236,9 +236,7 @@ class _Batch:
 
     def _correct(self, event: Event, payload: said.Correct) -> None:
         fields = {
-            name: value
-            for name in ("made", "size", "note", "process", "doubt", "possible", "printed")
-            if (value := getattr(payload, name)) is not None
+            name: value for name in _CORRECTED if (value := getattr(payload, name)) is not None
         }
         if payload.unknown_day:
             fields["made"] = None
@@ -249,12 +247,14 @@ class _Batch:
         if acidity and (payload.measured or acidity != _ph(self.batch.process)):
             fields["ph_day"] = event.day
         self.batch = replace(self.batch, **fields)
-        if payload.size is not None:
+        if payload.size is not None or payload.method is not None:
             held, vessel = self._held()
             for id_, one in self.containers.items():
                 # Of what was begun nobody knows what it would have held by the new size.
-                whole = {} if one.begun else {"left": held, "first": held}
+                whole = {} if one.begun or payload.size is None else {"left": held, "first": held}
                 self._change(id_, vessel=vessel, **whole)
+                if one.begun and vessel is Vessel.CLOSED:
+                    self._open(id_, event)  # what was drawn from is no shut jar
 
     def done(self) -> tuple[Batch, list[Container]]:
         """The batch, and its containers with their turns in the order of their moments."""
@@ -282,6 +282,12 @@ class _Batch:
                 began = some_time(made, datetime.fromisoformat(event.recorded))
             self.came[key] = Turn(began, event.id, place, state)
         return self.came[key]
+
+
+#: What a correction may say anew.
+_CORRECTED = (
+    "made", "size", "note", "process", "doubt", "possible", "printed", "food", "method"
+)  # fmt: skip
 
 
 def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> State | None:

@@ -137,7 +137,8 @@ class Entry(NamedTuple):
 
 class Planned(NamedTuple):
     """The week as it is now wished or accepted, whole; `entries` None until it is accepted.
-    `start` None: begin anew. `said` names what was changed."""
+    `start` None: begin anew. `said` names what was changed. `heads` are those that were to sit at
+    the table on each of its days when it was accepted, () where nobody noted it."""
 
     start: date | None = None
     pins: tuple[Pin, ...] = ()
@@ -146,3 +147,4 @@ class Planned(NamedTuple):
     dishes: tuple[DishDay, ...] = ()
     entries: tuple[Entry, ...] | None = None
     said: str = ""
+    heads: tuple[int, ...] = ()

@@ -167,6 +167,10 @@ def _key(place: Place, name: str) -> tuple[str | None, str]:
 # -- two words on one thing ------------------------------------------------------------------------
 
 
+#: In doubt, where each log has put right otherwise what it is or how it is kept.
+TWO_RECORDS = "Two records differ in what it is or how it is kept: say which, or do not eat it."
+
+
 def _stricter(parted: Parted) -> Iterator[Event]:
     """Where both logs have set what verdicts rest on, the word that makes nothing milder."""
     ours = {one.id for one in parted.ours}
@@ -235,6 +239,10 @@ def _of_batch(mine: Sequence[Event], come: Sequence[Event]) -> Iterator[Event]:
         words = [_last(log, name) for log in (mine, come)]
         if None not in words and words[0] != words[1]:
             change[name] = both(words)
+    what = [[_last(log, name) for log in (mine, come)] for name in ("food", "method")]
+    if any(None not in words and words[0] != words[1] for words in what):
+        told = [_last(log, "doubt") or () for log in (mine, come)]
+        change["doubt"] = _united([*told, (TWO_RECORDS,)])
     if change:
         payload = said.Correct(mine[0].payload.batch, **change)  # type: ignore[union-attr]
         yield after([*mine, *come], payload)

@@ -8,9 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, timedelta
+from math import inf
 
 from pantry_tui.core.dataclass import dataclass, field
-from pantry_tui.core.words import Group
+from pantry_tui.core.plan.roles import A_HEAD
+from pantry_tui.core.words import Group, Role
 
 #: Servings a person a week. One-year canned-food supply on the USDA Daily Food Guide basis (from a
 #: reprint): 28 of fruit and vegetables together, here halved between them; 4 of meat,
@@ -67,6 +69,12 @@ class Appetite:
     def of_food(self, food: str) -> float:
         """Servings a usual week, for the whole household."""
         return self.food_ceiling(food) * self.people
+
+    def room(self, food: str, group: Group, role: Role) -> float:
+        """Servings of it that a usual week has room for: its own ceiling, that of its group, and
+        what is eaten of its kind at table. The week (schedule.py) and the outlook heed the same."""
+        of_role = A_HEAD[role] * self.meals_a_week if role in A_HEAD else inf
+        return min(self.of_food(food), self.of_group(group), of_role)
 
     @property
     def meals_a_week(self) -> float:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 from math import ceil
 
@@ -30,9 +30,18 @@ def due_by(one: Candidate, end: date) -> bool:
     return one.last is not None and one.last <= end
 
 
-def lot_of(one: Candidate, table: Table) -> Lot:
-    opened = _A_MEAL if one.bulk else one.opened
-    return Lot(one.food, one.group, one.servings, last_week(one.last, table), opened, one.at_table)
+def lots_of(some: Iterable[Candidate], table: Table) -> list[Lot]:
+    """Of thousands that fall due on few days each day is reckoned once."""
+    weeks: dict[date | None, int | None] = {}
+    found = []
+    for one in some:
+        last = one.last
+        if last not in weeks:
+            weeks[last] = last_week(last, table)
+        opened = _A_MEAL if one.bulk else one.opened
+        role = one.role or one.at_table
+        found.append(Lot(one.food, one.group, one.servings, weeks[last], opened, role))
+    return found
 
 
 def last_week(day: date | None, table: Table) -> int | None:

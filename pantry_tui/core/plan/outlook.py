@@ -12,7 +12,7 @@ from itertools import zip_longest
 from math import ceil
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import Pace, Portion, pace
+from pantry_tui.core.plan.pace import Pace, Portion, gone_by, pace
 
 #: Weeks from one harvest to the next.
 YEAR_WEEKS = 52
@@ -74,7 +74,7 @@ def ahead(
         stands = sum(left[next_:], 0.0)
         supply.append(stands)
         if runs_out is None and stands < 1e-9 and week + timedelta(days=7) < harvest:
-            runs_out = week + timedelta(days=6)
+            runs_out = gone_by(portions, week + timedelta(days=6), today)
         week += timedelta(days=7)
     return Ahead(found, rate, lost, sum(left), runs_out, tuple(supply))
 

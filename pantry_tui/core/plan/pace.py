@@ -71,6 +71,14 @@ def lost_at(portions: Sequence[Portion], rate: float, today: date) -> float:
     return lost
 
 
+def gone_by(portions: Iterable[Portion], end: date, today: date) -> date:
+    """The day by which all of them are gone that are gone in the week up to `end`: not after the
+    last of their own dates, where each has one that is still ahead."""
+    dates = [one.by for one in portions if one.servings > 0]
+    last = max((by or date.max for by in dates), default=end)
+    return min(last, end) if last >= today else end
+
+
 def next_harvest(month: int | None, today: date) -> date:
     """The first day of that month that lies ahead; without one, a year from today."""
     if month is None:

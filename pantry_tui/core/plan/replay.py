@@ -17,7 +17,7 @@ from math import ceil
 from random import Random
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import Portion
+from pantry_tui.core.plan.pace import Portion, gone_by
 
 #: So many replays, and of their results in order the first and the last one told: nine in ten at
 #: either end. Common practice, no source.
@@ -72,6 +72,7 @@ def replayed(
     mean = sum(own) / len(own)
     scale = rate / mean if mean > _CRUMB else 0.0
     weights = [scale * factor for factor in _padded(factors, weeks)]
+    last_day = gone_by(portions, date.max, today)
     lost: list[float] = []
     ended: list[date | None] = []
     for numbers in draws(len(own), weeks):
@@ -79,7 +80,7 @@ def replayed(
         gone, week = _eat(stock, list(accumulate(wanted)))
         lost.append(gone)
         over = week is None or (week + 1) * 7 >= days
-        ended.append(None if over else today + timedelta(days=7 * (week or 0) + 6))
+        ended.append(None if over else min(last_day, today + timedelta(days=7 * (week or 0) + 6)))
     return Replayed(tuple(lost), tuple(ended))
 
 

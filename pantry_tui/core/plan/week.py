@@ -22,10 +22,11 @@ from datetime import date
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import gathered
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
-from pantry_tui.core.plan.lots import due_by, last_week, lot_of, parts
+from pantry_tui.core.plan.lots import due_by, last_week, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, choose
@@ -128,11 +129,15 @@ class _Week:
     def complete(self) -> None:
         """A main for all who sit there, on each day that lacks one; on a day that has nothing, the
         next of what presses; for a week that has nothing, the next of anything."""
-        self._settle_mains()
+        settle(self.chosen, self._spread())
+        self._laid_out = None
         for day in self.table.days:
             half = self.appetite.sit(day) / 2
             while self._cooks(day) and self._laid(day, Role.MAIN) < half and self._add_main(day):
                 pass
+        bare = (d for d in self.table.days if self._cooks(d) and not self._laid(d, Role.MAIN))
+        if balanced(self.chosen, self.table, self._spread(), bare):
+            self._laid_out = None
         for day in self.table.days:
             if day not in self._cooked() and self._cooks(day):
                 self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
@@ -168,15 +173,6 @@ class _Week:
 
     def _laid(self, day: date, role: Role) -> float:
         return self._spread().laid(day, {role})
-
-    def _settle_mains(self) -> None:
-        """Where a main lies it stays, so that what is added for an empty day moves none away."""
-        found = {p.candidate.container: p.day for p in self._spread().picks}
-        for one in self.chosen:
-            food = one.candidate
-            if one.day is None and food.at_table is Role.MAIN and not food.bulk:
-                one.day = found.get(food.container)
-        self._laid_out = None
 
     def _spread(self) -> Menu:
         """What is chosen, on its days; laid out anew when there is more of it."""
@@ -253,17 +249,18 @@ class _Week:
         would be lost, as if an open jar that keeps for weeks were not there, then the rest. And
         what would come next."""
         # What cannot be thawed in the days that are left waits for the next week.
-        possible = self.table.possible_at_all()
+        possible, end = self.table.possible_at_all(), self.table.end
+        due = {n for n, one in self.free.items() if one.last is not None and one.last <= end}
         free = {
             n: one
             for n, one in self.free.items()
-            if self._due(one) or (one.at_table in _COMES and possible(one))
+            if n in due or (one.at_table in _COMES and possible(one))
         }
         self.big = self._too_big(free)
         free = {n: one for n, one in free.items() if n not in self.big}
         chosen = [one.candidate for one in self.chosen]
         here = self._open_beside()
-        hurry = {n: one for n, one in free.items() if self._due(one)}
+        hurry = {n: one for n, one in free.items() if n in due}
         near = [one for one in chosen if self._due(one) or not one.must]
         lost, _ = self._fits(hurry, near, here)
         first = {number: free[number] for number, _ in lost}
@@ -296,7 +293,7 @@ class _Week:
         """What of `free` has room beside what is on the table, where of the kinds `here` one is
         open, and the rest in its order."""
         numbers = list(free)
-        lots = [lot_of(one, self.table) for one in free.values()]
+        lots = lots_of(free.values(), self.table)
         foods = {one.food for one in (*free.values(), *on_table)}
         ceilings = Ceilings(
             {food: self.appetite.of_food(food) for food in foods},
@@ -304,7 +301,7 @@ class _Week:
             {role: a_head * self.appetite.meals_a_week for role, a_head in A_HEAD.items()},
         )
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
-        already = [lot_of(one, self.table) for one in on_table]
+        already = lots_of(on_table, self.table)
         week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
         week, held = one_beside(week, [free[n] for n in numbers], self.table.end, here)
         found = [(numbers[opening.lot], opening.spare) for opening in week]

@@ -14,6 +14,7 @@ from pantry_tui.core import scope
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.seals import DENYING
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import SEVERITY, Method, Trust, Verdict
 
@@ -178,7 +179,6 @@ def signs_for(signs: Iterable[Sign], method: Method, food: FoodFacts, open_: boo
 #: Words that carry nothing. "No" and "not" are none of them.
 _EMPTY = frozenset({"a", "an", "the", "and", "or", "of", "in", "on", "its", "it", "is"})
 
-_DENYING = frozenset({"no", "not"})
 
 #: The other spelling of a word, and plurals that no rule makes.
 _SAME = {
@@ -218,36 +218,6 @@ _ALSO_SAID = {
     "mice": ("gnawed", "tooth", "droppings"), "rusty": ("rust",), "frozen": ("froze", "frozen"),
     "cracked": ("crack", "damaged", "splintered"), "broken": ("crack", "damaged", "splintered"),
 }  # fmt: skip
-
-
-_SEAL = frozenset({"seal", "sealed", "lid", "lids", "seals", "cap"})
-_FAILED = frozenset(
-    {"broken", "broke", "failed", "fail", "fails", "loose", "off", "open", "unsealed", "opened",
-     "lost", "gone", "undone"}
-)  # fmt: skip
-
-
-_NEVER_HELD = re.compile(
-    r"\b(?:not|never|no|\w+n['’]t) (?:re)?seal(?:ed)?\b|\b(?:no|lost (?:its |the )?) ?vacuum\b|"
-    r"\blids? (?:is |was )?not (?:tight|firm|down|held)\b|\blost (?:its |the )?seal\b"
-)
-
-
-def says_seal_failed(text: str) -> bool:
-    """("the lid came off") Whether words say that a lid did not hold, however they say it."""
-    if _NEVER_HELD.search(text.casefold()):
-        return True
-    words = set(re.findall(r"[^\W_]+", text.casefold()))
-    if words & (_DENYING | {"never"}):
-        return False
-    return "unsealed" in words or bool(words & _SEAL and words & _FAILED)
-
-
-def beside_the_seal(text: str) -> str:
-    """What is said beside that a lid did not hold: "broken seal, mouldy" leaves "mouldy"."""
-    plain = _NEVER_HELD.sub(" ", text.casefold())
-    words = re.findall(r"[^\W_]+(?:['’][^\W_]+)?", plain)
-    return " ".join(one for one in words if one not in _SEAL | _FAILED)
 
 
 def also_said(word: str) -> tuple[str, ...]:
@@ -303,7 +273,7 @@ def _named(sign: Sign, wanted: frozenset[str]) -> bool:
         return True
     own = sign_words(sign.words)
     denied = _denied(sign.words) & wanted
-    if denied and not wanted & _DENYING:
+    if denied and not wanted & DENYING:
         return False
     return len(wanted) >= 2 and len(wanted) * 2 > len(own)
 

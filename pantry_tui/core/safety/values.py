@@ -14,6 +14,7 @@ from pantry_tui.core.safety.measured import (
     read_psi,
     spelled_out,
 )
+from pantry_tui.core.safety.seals import record_says_failed
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput
 
@@ -25,13 +26,6 @@ _SEALED = frozenset(
     {"tight", "good", "okay", "fine", "firm", "sound", "checked", "pinged", "sealed", "all",
      "all sealed", "concave", "down"}
 )  # fmt: skip
-#: A lid that did not hold, whatever else is said of it.
-_UNSEALED = re.compile(
-    r"\b(?:fail(?:ed|s|ure)?|loose(?:ned)?|open(?:ed)?|broken?|unseal(?:ed)?|flex(?:es|ed|ing)?|"
-    r"spring(?:s|y|ing)?|leak(?:s|y|ed|ing)?|seep(?:s|ed|ing)?|weep(?:s|ing)?|lost|gives|gave|"
-    r"off|(?:popped|pops|came|come|is) up|undone|bulg(?:ed|es|ing)|swollen|domed|convex|never|"
-    r"(?:do|does|did|has|have|had|is|are|was|were) ?n[o'’]?t)\b"
-)
 
 
 def _words(text: str) -> frozenset[str]:
@@ -92,7 +86,7 @@ def says(pairs: Sequence[tuple[str, str]], key: str, value: str) -> bool:
 def seal_failed(value: str) -> bool:
     """Whether the record says that it did not seal, or not every jar of it."""
     plain = value.casefold().strip()
-    return denies(plain) or _UNSEALED.search(plain) is not None
+    return denies(plain) or record_says_failed(plain)
 
 
 def _letters(value: str) -> set[str]:

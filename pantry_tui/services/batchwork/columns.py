@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pantry_tui.errors import BadInput
+from pantry_tui.services.batchwork.bare_units import of_heading
 from pantry_tui.services.batchwork.detail_columns import DETAILS, named_by
 from pantry_tui.store.files import refuse_unreadable
 
@@ -221,12 +222,14 @@ def guess(headings: list[str], without: Collection[int] = ()) -> dict[str, int]:
     found: dict[str, int] = {}
     plain = [" ".join("".join(c if c.isalnum() else " " for c in one).lower().split())
              for one in headings]  # fmt: skip
+    bare = [one.rpartition(" ")[0] if of_heading("size", one) else one for one in plain]
     for field, names in HEADINGS.items():
+        heads = bare if field == "size" else plain
         for name in names:
             column = next(
                 (
                     n
-                    for n, one in enumerate(plain)
+                    for n, one in enumerate(heads)
                     if one == name and n not in found.values() and n not in without
                 ),
                 None,

@@ -19,6 +19,7 @@ from pantry_tui.core.line.days import readings
 from pantry_tui.core.safety.record import USE_BY
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork.bare_units import UNITS, asks, of_heading, with_unit
 from pantry_tui.services.batchwork.cells import read_count
 from pantry_tui.services.batchwork.columns import open_rows
 from pantry_tui.services.batchwork.detail_columns import DETAILS, pair_of
@@ -122,6 +123,7 @@ def import_list(
     *,
     columns: str = "",
     order: str = "",
+    units: str = "",
     taken: Taken | None = None,
     dry_run: bool = False,
     again: bool = False,
@@ -130,10 +132,10 @@ def import_list(
     """Looks the whole list through and books it, unless a row is wrong, something is to be asked,
     or only a look was wanted. A list that came in before is asked about, unless it is meant to come
     in `again`. Columns are `taken` as that says, else as they were for the last
-    list with these headings and as `columns` says. Raises BadInput for a file, a mapping or an
-    order nobody can read."""
+    list with these headings and as `columns` says; `units` are those of bare numbers ("size=kg").
+    Raises BadInput for a file, a mapping or an order nobody can read."""
     sheet = look_at(path)
-    made, found = _opened(sheet, taken or begin(p, sheet, columns, order), told=bool(order))
+    made, found = _opened(sheet, taken or begin(p, sheet, columns, order, units), told=bool(order))
     if not found.asks:
         _look(p, made, found, progress)
     if found.came_before and not (again or dry_run or found.bad):
@@ -180,6 +182,9 @@ def _opened(sheet: Sheet, taken: Taken, *, told: bool) -> tuple[_List, Imported]
     made = _List(sheet, taken, taken.order)
     if not found.asks and not (told or (taken.order and not taken.recalled)):
         made = _ordered(made, found)
+    if not found.asks:
+        heads = {name: made.heading(name) for name in fields}
+        found.asks += asks(heads, taken.units, (row.cells for row in made.rows()))
     return made, found
 
 
@@ -258,7 +263,7 @@ def _column(p: Pantry, cells: dict[str, str], made: _List) -> str:
 def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
     """A row as the line that a person would type of it."""
     count = cells.get("count", "")
-    size, vessel = cells.get("size", ""), cells.get("vessel", "")
+    size, vessel = _in_unit(cells, made, "size"), cells.get("vessel", "")
     if "count" in cells and (count or not cells.get("line")):
         try:
             count = read_count(count)
@@ -284,12 +289,18 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
     return putup.read(p, f"{line}, note={note}" if note else line, details)
 
 
+def _in_unit(cells: dict[str, str], made: _List, name: str) -> str:
+    """A cell, a bare number in the unit that its heading or a person says."""
+    unit = of_heading(name, made.heading(name)) or made.taken.units.get(name, "")
+    return with_unit(cells.get(name, ""), unit) if name in UNITS else cells.get(name, "")
+
+
 def _details(cells: dict[str, str], made: _List) -> list[tuple[str, str]]:
     """What the row says of how it was put up, each understood. Raises _Cell."""
     found = []
     for name in DETAILS:
         try:
-            pair = pair_of(name, made.heading(name), cells.get(name, ""))
+            pair = pair_of(name, made.heading(name), _in_unit(cells, made, name))
         except ValueError as error:
             raise _Cell(name, str(error)) from error
         if pair is not None:

@@ -33,6 +33,8 @@ def ask_slip(food: Food, line: Line, kitchen: Kitchen) -> None:
     if food.facts is None and food.ask is None:
         strange |= set(food.name.split())
     for run in runs(line, Food()):
+        if food.facts is not None and not set(food.typed.split()) <= set(run):
+            continue  # a word in another part of the line is no part of its name
         found: dict[str, tuple[str, str]] = {}
         for at, word in enumerate(run):
             if word in strange and not _known(word, kitchen):

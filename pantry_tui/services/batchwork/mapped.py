@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from pantry_tui.errors import BadInput
+from pantry_tui.services.batchwork.bare_units import UNITS, read_units
 from pantry_tui.services.batchwork.columns import (
     FIELDS,
     Written,
@@ -58,13 +59,14 @@ class Sheet:
 class Taken:
     """Which column, counted from 0, is taken as which field. `said` by a person and `left_out` by
     one; the other headings are guessed. `order` is how days are written, "" where nobody said;
-    `recalled`: all of it was said of an earlier list."""
+    `units` are those of bare numbers, by field; `recalled`: all of it was said of another list."""
 
     headings: tuple[str, ...]
     said: Mapping[str, int] = field(default_factory=dict)
     left_out: frozenset[int] = frozenset()
     order: str = ""
     recalled: bool = False
+    units: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def fields(self) -> dict[str, int]:
@@ -79,7 +81,8 @@ class Taken:
     @property
     def changed(self) -> bool:
         """Whether anything of it was said of this very list."""
-        return not self.recalled and bool(self.said or self.left_out or self.order)
+        said = self.said or self.left_out or self.order or self.units
+        return not self.recalled and bool(said)
 
     def but(self, column: int, name: str) -> Taken:
         """With that column as that field, or left out (""); the column that was the field before
@@ -95,6 +98,10 @@ class Taken:
     def in_order(self, order: str) -> Taken:
         """With days written in that order."""
         return replace(self, order=order, recalled=False)
+
+    def in_units(self, units: Mapping[str, str]) -> Taken:
+        """With bare numbers of some fields in those units."""
+        return replace(self, units={**self.units, **units}, recalled=False)
 
     def asks(self) -> list[Ask]:
         """What must be said before a row can be read: which column is the food, and which of two
@@ -131,7 +138,7 @@ def look_at(path: Path) -> Sheet:
     return Sheet(path, written, tuple(head), tuple(first))
 
 
-def begin(p: Pantry, sheet: Sheet, columns: str = "", order: str = "") -> Taken:
+def begin(p: Pantry, sheet: Sheet, columns: str = "", order: str = "", units: str = "") -> Taken:
     """What each column is taken as: as it was said of the last list with these headings, and what
     is said now ("food=Item,count=Qty") over it. Raises BadInput for words that name no column."""
     if order and order not in ORDERS:
@@ -145,12 +152,13 @@ def begin(p: Pantry, sheet: Sheet, columns: str = "", order: str = "") -> Taken:
         taken = replace(
             taken, said=earlier | told, left_out=(taken.left_out | out) - {*told.values()}
         )
-    return replace(taken, order=order or taken.order)
+    told_units = read_units(units)
+    return replace(taken, order=order or taken.order, units={**taken.units, **told_units})
 
 
 def keep(p: Pantry, taken: Taken) -> None:
     """Remember it for lists with these headings, where anything was said of them."""
-    if not (taken.said or taken.left_out or taken.order):
+    if not (taken.said or taken.left_out or taken.order or taken.units):
         return
     p.store.keep_draft(
         _name(taken.headings),
@@ -159,6 +167,7 @@ def keep(p: Pantry, taken: Taken) -> None:
             "said": dict(taken.said),
             "left_out": sorted(taken.left_out),
             "order": taken.order,
+            "units": dict(taken.units),
         },
     )
 
@@ -172,9 +181,14 @@ def _recalled(p: Pantry, headings: tuple[str, ...]) -> Taken:
     """What was said of the last list with these headings; of what another program kept there,
     nothing."""
     match p.store.draft(_name(headings)):
-        case {"said": dict(said), "left_out": list(left_out), "order": str(order)}:
-            return _read(headings, said, left_out, order)
+        case {"said": dict(said), "left_out": list(left_out), "order": str(order), **more}:
+            return replace(_read(headings, said, left_out, order), units=_units(more.get("units")))
     return Taken(headings)
+
+
+def _units(kept: object) -> dict[str, str]:
+    pairs = kept.items() if isinstance(kept, dict) else ()
+    return {name: unit for name, unit in pairs if unit in UNITS.get(name, ())}
 
 
 def _read(

@@ -222,6 +222,16 @@ def _line_of(p: Pantry, one: Past) -> str:
     return ", ".join(filter(None, (count, one.method.value, place)))
 
 
+def line_of(p: Pantry, batch: Batch) -> str:
+    """The whole line of a put-up, with its day, its record and its note, to be typed anew."""
+    said = [_line_of(p, past(p)[batch.id])]
+    said += [batch.made.isoformat() if batch.made is not None else "unknown"]
+    for key, value in batch.process:
+        said.append(f'{key}="{value}"' if " " in value else f"{key}={value}")
+    said += [f"note={batch.note}"] if batch.note else []
+    return clean(", ".join(said))
+
+
 def before(p: Pantry, food: str) -> Sequence[str]:
     """How it was: the batch that was put up last, and what became of last year's, how it tasted and
     how much of it is left over."""

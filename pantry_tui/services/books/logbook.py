@@ -174,6 +174,9 @@ def _more(p: Pantry, payload: said.Payload) -> str:
             parts.append(f" ({payload.why})")
         case said.Rated():
             parts.append(f": {': '.join(filter(None, (payload.rating.value, payload.note)))}")
+        case said.Correct():
+            told = (payload.food.name if payload.food else "", payload.method or "")
+            parts.append(f": it is {', '.join(filter(None, told))}" if any(told) else "")
         case said.Relabelled():
             parts.append(f", was {payload.was}")
         case said.Timer():

@@ -13,7 +13,8 @@ from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.harm import kept_as
 from pantry_tui.core.keeping.limits import as_packed, judge_fresh
-from pantry_tui.core.keeping.rules import Rule, Status, closeness, held_at, speaking
+from pantry_tui.core.keeping.no_day import DOUBT
+from pantry_tui.core.keeping.rules import Rule, Status, closeness, guessed, held_at, speaking
 from pantry_tui.core.keeping.shop import Shop
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
@@ -132,12 +133,23 @@ def keeps(
     if judged.refused and answer["allowed"]:
         no = speaking(tables.book.of(kept), what, kept, standing, place)
         return _refused(answer, judged.refused, no, tables)
-    if made is not None and answer["allowed"]:
+    sure = [rule for rule in spoken if not guessed(rule, what)]
+    in_doubt = judged.verdict is Verdict.UNKNOWN and not judged.usable and sure != spoken
+    if in_doubt:
+        # A figure for what it may be only shortens what else is published: here nothing is.
+        spoken = sure
+        answer["published"][Kind.SAFETY.value] = _range(what, sure, Kind.SAFETY)
+        if wide is None:
+            answer["published"][Kind.QUALITY.value] = _range(what, sure, Kind.QUALITY)
+    elif made is not None and answer["allowed"]:
         answer["best_by"] = judged.best_by.isoformat() if judged.best_by else None
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
     if answer["published"][Kind.SAFETY.value] is None:
-        answer["discard_after_why"] = judged.why_no_discard
-    answer["reasons"] = _reasons(judged.verdict, judged.reasons, spoken, made)
+        answer["discard_after_why"] = DOUBT if in_doubt else judged.why_no_discard
+    said = judged.reasons
+    if in_doubt:
+        said = tuple(x for x in said if not x.startswith((wording.BEST, wording.DISCARD)))
+    answer["reasons"] = _reasons(judged.verdict, said, spoken, made)
     if wide is not None and not spoken:
         answer["reasons"] = [SHOP_FOOD_ALONE]
     answer["reasons"] += untested + views(tables, how, what, standing, place)

@@ -9,13 +9,12 @@ from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
+from pantry_tui.core.safety.seals import beside_the_seal, says_seal_failed
 from pantry_tui.core.safety.signs import (
     THROWN,
     Sign,
-    beside_the_seal,
     find_sign,
     near_signs,
-    says_seal_failed,
     sign_words,
     signs_for,
     strictness,

@@ -30,7 +30,13 @@ from pantry_tui.services.lookup.sign_named import possible, sign_named
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import SignAnswer, SignRow
 from pantry_tui.services.stock import tables
-from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
+from pantry_tui.services.stock.pick import (
+    batch_named,
+    containers_named,
+    last_state,
+    name_of,
+    refuse_unless_alike,
+)
 from pantry_tui.services.stock.seen import At, still, when
 
 #: What a person says of a container that was looked at and shows nothing.
@@ -67,6 +73,7 @@ def to_choose(p: Pantry, ref: str) -> list[Choice]:
 
 def weigh(p: Pantry, ref: str, text: str) -> SignAnswer:
     """What a sign would mean; nothing is booked. Raises BadInput as `mark` does."""
+    refuse_unless_alike(p, ref)
     container = _meant(p, ref)
     if _looked(text):
         says = (
@@ -88,6 +95,7 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
     Raises BadInput naming near signs when nothing of that kind is known for this method.
     """
     still(p, ref, saw)
+    refuse_unless_alike(p, ref)
     container = _meant(p, ref)
     batch = p.stock.batches[container.batch]
     name = name_of(p, container)
@@ -126,7 +134,8 @@ def showing(
     p: Pantry, containers: Sequence[Container], sign: Sign, at: At | None = None
 ) -> tuple[said.Sign, Sisters]:
     """What is booked of a sign on containers of one batch, and what it says of the others."""
-    first = containers[0]
+    # Of several the one of which it says most: what is in a sealed one may be in all.
+    first = max(containers, key=lambda one: _says_most(p, one, sign, at))
     batch = p.stock.batches[first.batch]
     found = _found(p, first, at.day if at else p.today)
     sisters = of_sisters(sign, found)
@@ -142,6 +151,11 @@ def showing(
         suspect if sisters is Sisters.SUSPECT else "",
     )
     return payload, sisters
+
+
+def _says_most(p: Pantry, container: Container, sign: Sign, at: At | None) -> int:
+    found = of_sisters(sign, _found(p, container, at.day if at else p.today))
+    return list(Sisters).index(found)
 
 
 def _meant(p: Pantry, ref: str) -> Container:

@@ -132,7 +132,7 @@ def week(view: WeekView) -> dict[str, Any]:
         "kept": [_take(one) for one in view.kept],
         "no_thaw": plain(view.no_thaw),
         "no_main": view.no_main,
-        "notes": [*view.notes, *(text for _, text in view.table)],
+        "notes": [*view.notes, *(text for _, text in view.table_said)],
         "left_out": list(view.left_out),
         "waiting": due(list(view.waiting)),
         "discard": due(list(view.discard)),

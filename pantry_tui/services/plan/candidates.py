@@ -167,7 +167,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         frozen=frozen,
         thaw_days=thaws,
         bulk=bulk,
-        ready=_thawed_by(p, container),
+        ready=thawed_by(p, container),
         role=role_at_table(p, batch.food.name, batch.food.group, drawn=bulk),
         since=_opened_on(container) if begun else None,
         a_head=a_head(p, batch.food.name),
@@ -198,7 +198,7 @@ def _thaws(group: Group, size: str, whole: str) -> int:
     return _thaw_days(group, size, exact_amount(whole))
 
 
-def _thawed_by(p: Pantry, container: Container) -> date | None:
+def thawed_by(p: Pantry, container: Container) -> date | None:
     """The day on which what is thawing is thawed; None for what is not thawing."""
     if container.state is not State.THAWED:
         return None

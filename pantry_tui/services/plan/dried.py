@@ -13,7 +13,7 @@ _ESTIMATED = {
     Group.FISH: 3.0,
     Group.MEAL: 4.0,
 }
-_DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
+DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 #: Ripe and dry, pulses of the garden serve as grain does, 8 a pound and not 3. Estimate: common
 #: practice, no source. The first are dry also where they were bought.
 _PULSE = 8 / 3
@@ -33,18 +33,23 @@ def is_pulse(p: Pantry, name: str) -> bool:
     return name in _ALWAYS_DRY | _RIPE or (row.group is Group.GRAIN and row.role == Role.SIDE)
 
 
+def is_ripe(name: str) -> bool:
+    """Whether it is dry when it is ripe: its measures are of it dry in every table."""
+    return name in _ALWAYS_DRY | _RIPE
+
+
 def times_fresh(p: Pantry, name: str, group: Group, method: Method) -> float:
     """By the water published of the fresh crop (data/drying.csv) and of what is dry
     (data/figures.csv), else an estimate; 1 for what is not dried. Grain and pulses are weighed dry
     in every table, and herbs are no servings."""
     if group not in _ESTIMATED:
         return 1.0
-    if name in _ALWAYS_DRY and method in _DRY | {Method.BOUGHT}:
+    if name in _ALWAYS_DRY and method in DRY | {Method.BOUGHT}:
         return _PULSE
-    if name in _RIPE and method in _DRY:
+    if name in _RIPE and method in DRY:
         return _PULSE
     row, says = p.tables.index.named(name), name.startswith(_SAYS)
-    if not says and method not in _DRY and (row is None or row.says not in _DRY):
+    if not says and method not in DRY and (row is None or row.says not in DRY):
         return 1.0
     # Only what is dry needs the tables of drying.
     from pantry_tui.core.batchwork.balance import dried_g

@@ -76,11 +76,12 @@ def _food(
     parts, safety = paces.portions(p, group, ours)
     harvest = harvests.next_of(p, name, p.today)
     eats, eaten = basis.appetite, basis.eaten.get(name)
-    ceiling = min(eats.of_food(name), eats.of_group(group))
+    asks = pace(parts, harvest, p.today)
+    ceiling = paces.usual_room(p, eats, name, group, asks.tight)
     end = until or harvest
     coming = ahead(parts, end, p.today, eaten=eaten, ceiling=ceiling, factors=basis.factors)
     # How far one looks ahead does not change how much the stock gives to its next harvest.
-    most = min(pace(parts, harvest, p.today).can, ceiling)
+    most = min(asks.can, ceiling)
     wanted = putup_next.demand(p, eaten, most, book, way, batches)
     wanted = _as_said(eats, name, group, _supposed(basis, name, wanted))
     unit = paces.unit_of(p, group, ours) if ours else way.unit

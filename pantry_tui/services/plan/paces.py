@@ -11,8 +11,7 @@ from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.pace import Pace, Portion, pace
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
-from pantry_tui.core.plan.roles import A_HEAD
-from pantry_tui.core.words import Group, Verdict
+from pantry_tui.core.words import Group, Role, Verdict
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
@@ -69,15 +68,45 @@ def unit_of(p: Pantry, group: Group, ours: Sequence[Stands]) -> Unit:
     return SERVINGS if len(each) > 1 else Unit(*each.pop())
 
 
+def usual_room(p: Pantry, eats: Appetite, food: str, group: Group, until: date | None) -> float:
+    """Servings of it in a usual week at most, as the week itself lays them up to a day: its ceiling
+    (`Appetite.room`). Of a main where few others stand it is all meals that those leave, as no day
+    goes without one for a ceiling of the charts."""
+    role = role_at_table(p, food, group)
+    most = eats.room(food, group, role)
+    if role is not Role.MAIN or food in eats.foods or group.value in eats.groups:
+        return most
+    weeks = _days(p, until) / 7
+    others: dict[Group, float] = defaultdict(float)
+    for name, (of, servings) in _mains(p).items():
+        if name != food:
+            others[of] += min(eats.room(name, of, role), servings / weeks)
+    taken = sum(min(much, eats.of_group(of)) for of, much in others.items())
+    return max(most, eats.meals_a_week - taken)
+
+
+def _mains(p: Pantry) -> Mapping[str, tuple[Group, float]]:
+    """The mains that stand: of which group, and how many servings."""
+
+    def find() -> dict[str, tuple[Group, float]]:
+        found = {}
+        for food, some in by_food(p).items():
+            group = past(p)[some[0].line.batch].group
+            if role_at_table(p, food, group) is Role.MAIN:
+                found[food] = group, paced(p, food, group)[0].servings
+        return found
+
+    return p.once("mains that stand", find)
+
+
 def most_eaten(p: Pantry, eats: Appetite, food: str, group: Group, until: date | None) -> float:
-    """Servings a week that the household can eat of it up to a day: what it says itself, else all
-    meals of what the food is at table, else what the charts have. Days away and guests count."""
-    usual = min(eats.of_food(food), eats.of_group(group))
-    a_head = A_HEAD.get(role_at_table(p, food, group))
-    if a_head is not None and food not in eats.foods and group.value not in eats.groups:
-        usual = a_head * eats.meals_a_week
-    days = 7 if until is None else max(7, (until - p.today).days + 1)
-    return usual * eats.factor(p.today, days) * 7 / days
+    """The same of the weeks up to a day as they are known: days away and guests count."""
+    days = _days(p, until)
+    return usual_room(p, eats, food, group, until) * eats.factor(p.today, days) * 7 / days
+
+
+def _days(p: Pantry, until: date | None) -> int:
+    return 7 if until is None else max(7, (until - p.today).days + 1)
 
 
 def beyond(p: Pantry, food: str, group: Group) -> str:

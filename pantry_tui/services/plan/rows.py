@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
-from datetime import date
+from collections.abc import Sequence
+from datetime import date, timedelta
 from typing import NamedTuple
 
+from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.services.stock.rows import DueRow
+
+EAT_OUT = "you eat out."
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,3 +67,26 @@ class WeekView:
     no_thaw: tuple[Standby, ...] = ()
     cautions: tuple[str, ...] = ()
     eaten: tuple[tuple[date, str], ...] = ()  # what was eaten on its days: "5K chicken stock, ..."
+
+    @property
+    def table_said(self) -> list[tuple[date, str]]:
+        """`table`, with days that follow on each other and say the same in one sentence."""
+        return spans(self.table)
+
+
+def spans(days: Sequence[tuple[date, str]]) -> list[tuple[date, str]]:
+    """Of days that follow on each other and say the same of who sits at the table, one sentence:
+    [("Sat 28 Nov 2026: nobody at home."), (Sun ...)] -> "Sat 28 Nov 2026 to Sun 29 Nov 2026: nobody
+    at home.". With each its first day; what is said of eating out stays day by day."""
+    found: list[tuple[date, date, str]] = []
+    for day, text in days:
+        said = text.removeprefix(f"{dates.say(day)}: ")
+        if found and found[-1][1:] == (day - timedelta(days=1), said) and said != EAT_OUT:
+            found[-1] = found[-1][0], day, said
+        else:
+            found.append((day, day, said))
+    return [(first, f"{_from_to(first, last)}: {said}") for first, last, said in found]
+
+
+def _from_to(first: date, last: date) -> str:
+    return dates.say(first) if first == last else f"{dates.say(first)} to {dates.say(last)}"

@@ -12,8 +12,9 @@ from pantry_tui.core.amounts import Amount, kitchen
 from pantry_tui.core.log.fold import ONE
 from pantry_tui.core.model import Container
 from pantry_tui.core.words import Group, Method
+from pantry_tui.reference.names import Food
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.dried import times_fresh
+from pantry_tui.services.plan.dried import DRY, is_ripe, times_fresh
 
 #: Pints in a unit of volume.
 _PINTS = {
@@ -28,8 +29,9 @@ _PINTS = {
     "tsp": 1 / 96,
 }
 _POUNDS = {"lb": 1.0, "oz": 1 / 16, "kg": 2.2046, "g": 0.0022046}
-#: Servings in a pound, raw and trimmed as kept, or as it was before it was dried. Common practice,
-#: no source: four ounces of meat or fish, a third of a pound of roots and fruit.
+#: Servings in a pound where a food has no figure of its own, raw and trimmed as kept, or as it was
+#: before it was dried. Common practice, no source: four ounces of meat or fish, a third of a pound
+#: of roots and fruit.
 _A_POUND = {
     Group.MEAT: 4.0,
     Group.FISH: 4.0,
@@ -39,7 +41,12 @@ _A_POUND = {
     Group.RELISH: 16.0,
 }
 _OTHER_POUND = 3.0
+#: Their own figures of a pound are as bought, with peel and pod; kept, they are trimmed.
+_TRIMMED = frozenset({Group.VEGETABLE, Group.FRUIT})
 _PER_PINT = 4.0
+#: A measure of dried fruit or vegetables serves as twice of fresh (USDA MyPlate counts half a cup
+#: of dried fruit as a cup; from memory).
+_SWELLS = 2.0
 
 
 def servings(p: Pantry, container: Container) -> float:
@@ -56,11 +63,21 @@ def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) 
     per_pint = food.servings_per_pint if food and food.servings_per_pint else _PER_PINT
     if held.unit in _POUNDS:
         pounds = float(held.number) * _POUNDS[held.unit]
+        own = food.servings_per_lb if food and group not in _TRIMMED else None
+        if own and food and (food.says in DRY or method not in DRY):
+            return pounds * own  # that of a food whose name says it is dry is of it dry
         fresh = pounds * times_fresh(p, name, group, method)
-        return fresh * _A_POUND.get(group, _OTHER_POUND)
+        return fresh * (own or _A_POUND.get(group, _OTHER_POUND))
     if not held.unit and group is Group.EGG and held.number > 1:
         return float(held.number)
-    return per_pint * float(held.number) * _PINTS.get(held.unit, 1.0)
+    swells = _SWELLS if _dried_from_fresh(name, group, method, food) else 1.0
+    return per_pint * swells * float(held.number) * _PINTS.get(held.unit, 1.0)
+
+
+def _dried_from_fresh(name: str, group: Group, method: Method, food: Food | None) -> bool:
+    """Whether it fills less than it serves: what is dry by its name has figures of its own."""
+    says = food is not None and food.says in DRY
+    return method is Method.DRIED and group in _TRIMMED and not says and not is_ripe(name)
 
 
 def weight(held: Amount | None) -> float | None:

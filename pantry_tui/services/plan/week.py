@@ -11,6 +11,7 @@ from itertools import groupby
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Entry
+from pantry_tui.core.plan.appetite import days_from
 from pantry_tui.core.plan.menu import Dish, Menu, Pick
 from pantry_tui.core.plan.week import plan
 from pantry_tui.errors import BadInput, Refused
@@ -82,32 +83,65 @@ def _rested(p: Pantry, draft: WeekDraft) -> list[Dish]:
 
 @booked
 def accept(p: Pantry, start: date | None = None) -> Done:
-    """Keep this week's plan. Nothing is booked until it is eaten. Raises BadInput, and Refused for
-    a later week while there is still something to eat of an accepted one."""
+    """Keep this week's plan; of an accepted one rework the days to come, for those who are to sit
+    there now. Nothing is booked until it is eaten. Raises BadInput, and Refused for a later week
+    while there is still something to eat of an accepted one."""
     draft = _draft(p, start)
     if draft.start - p.today > _AHEAD:
         raise BadInput(f"Accept a week that begins by {dates.say(p.today + _AHEAD)}.")
     now = weekdraft.load(p)
+    if now.plan is not None and draft.start == now.start:
+        return _rework(p, now)
     if now.plan is not None and draft.start > now.start and view(p, now, _open(p, now), None).take:
         raise Refused(
             f"The week to {dates.say(now.end)} is accepted and not all eaten: mark its days "
             "eaten, or replan it, before you accept another."
         )
     entries = _entries(p, menu_of(p, replace(draft, plan=None)).picks)
-    _keep(p, draft, entries, "accepted")
+    _keep(p, _for_now(p, draft), entries, "accepted")
     return Done(f"Accepted the week from {dates.say(draft.start)}; mark each day when it is eaten.")
 
 
+def _for_now(p: Pantry, draft: WeekDraft) -> WeekDraft:
+    """Planned for those who are to sit at the table now."""
+    eats = appetite(p)
+    return replace(draft, heads=tuple(map(eats.sit, days_from(draft.start))))
+
+
+def _rework(p: Pantry, draft: WeekDraft) -> Done:
+    """What is eaten, and what is for today, stays; the days after it are planned anew."""
+    ahead = [(entry, days_ahead(p, entry)) for entry in draft.plan or ()]
+    today = [entry for entry, days in ahead if days and days[0] <= p.today <= days[-1]]
+    pins = tuple((id_, p.today) for entry in today for id_ in entry.containers)
+    free = replace(draft.with_wishes(pins=pins), plan=None)
+    _accept_rest(p, _for_now(p, draft), menu_of(p, free), "reworked")
+    return Done(
+        f"The days to come up to {dates.say(draft.end)} are reworked; today stays as it was."
+    )
+
+
 def accept_anew(p: Pantry, draft: WeekDraft, words: str) -> None:
-    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again; what
-    lies where it lay keeps its reason."""
+    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again."""
+    _accept_rest(p, draft, menu_of(p, draft), words)
+
+
+def _accept_rest(p: Pantry, draft: WeekDraft, menu: Menu, words: str) -> None:
+    """What is eaten of an accepted week, and the menu for the rest of it; what lies where it lay
+    keeps its reason."""
     was = {(id_, day): e.why for e in draft.plan or () for id_ in e.containers for day in e.days}
-    done = [entry for entry in draft.plan or () if not days_ahead(p, entry)]
+    done = [done for entry in draft.plan or () if (done := _done(p, entry)) is not None]
     rest = [
         entry._replace(why=was.get((entry.containers[0], entry.days[0]), entry.why))
-        for entry in _entries(p, menu_of(p, draft).picks)
+        for entry in _entries(p, menu.picks)
     ]
     _keep(p, draft, [*done, *rest], words)
+
+
+def _done(p: Pantry, entry: Entry) -> Entry | None:
+    """What of it is eaten; None where nothing is."""
+    ahead = days_ahead(p, entry)
+    days = tuple(day for day in entry.days if day not in ahead)
+    return entry._replace(days=days) if days else None
 
 
 def _keep(p: Pantry, draft: WeekDraft, entries: Sequence[Entry], words: str) -> None:

@@ -16,11 +16,12 @@ from pantry_tui.services.pantry import Pantry
 
 @dataclass(frozen=True, slots=True)
 class WeekDraft:
-    """`plan` is None until the week is accepted."""
+    """`plan` is None until the week is accepted; `heads` as in `Planned`."""
 
     start: date
     wishes: Wishes = field(default_factory=Wishes)
     plan: tuple[Entry, ...] | None = None
+    heads: tuple[int, ...] = ()
 
     @property
     def end(self) -> date:
@@ -45,7 +46,7 @@ def load(p: Pantry) -> WeekDraft:
         frozenset(was.out),
         {dish.name: dish.day for dish in was.dishes},
     )
-    return WeekDraft(first, wishes, was.entries)
+    return WeekDraft(first, wishes, was.entries, was.heads)
 
 
 def save(p: Pantry, draft: WeekDraft, said: str = "") -> None:
@@ -60,6 +61,7 @@ def save(p: Pantry, draft: WeekDraft, said: str = "") -> None:
             tuple(DishDay(name, day) for name, day in wishes.dishes.items()),
             draft.plan,
             said,
+            draft.heads if draft.plan is not None else (),
         )
     )
 

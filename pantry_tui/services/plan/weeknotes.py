@@ -8,13 +8,16 @@ from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.log.payloads import Entry
+from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.dried import is_pulse
-from pantry_tui.services.plan.rows import Take
+from pantry_tui.services.plan.rows import Take, spans
+from pantry_tui.services.plan.weekdraft import WeekDraft
 
 #: So many foods are named.
 _NAMED = 4
@@ -80,3 +83,18 @@ def _standing(p: Pantry, entry: Entry) -> Iterator[str]:
         aside = role_at_table(p, batch.food.name, batch.food.group) in BESIDE
         if entry.dish or not aside:
             yield f"{batch.code} {batch.food.name}"
+
+
+def told_later(p: Pantry, draft: WeekDraft) -> Iterator[str]:
+    """That other people are to sit at the table than those an accepted week is planned for."""
+    eats = appetite(p)
+    days = zip(days_from(draft.start), draft.heads, strict=False)
+    changed = [(day, planned) for day, planned in days if day >= p.today]
+    texts = [
+        (day, f"{dates.say(day)}: {at_table(eats.sit(day))}, and planned for {planned}.")
+        for day, planned in changed
+        if eats.sit(day) != planned
+    ]
+    if draft.plan is not None and texts:
+        said = "; ".join(text.rstrip(".") for _, text in spans(texts))
+        yield f"{said}. Accept the week again (`week --accept`) to rework the days to come."

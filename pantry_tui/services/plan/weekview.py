@@ -18,21 +18,20 @@ from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.at_risk import at_risk, names_of
 from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
-from pantry_tui.services.plan.rows import Take, WeekView
+from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weeknotes import no_main, not_booked
+from pantry_tui.services.plan.weeknotes import no_main, not_booked, told_later
 from pantry_tui.services.plan.why import reasons
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.lines import rows
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.rows import DueRow
-from pantry_tui.services.stock.stands import containers_in, of, stands
+from pantry_tui.services.stock.stands import of, stands
 
-#: So many containers are named one by one.
-_NAMED = 3
 #: So many lines of what comes next are shown, and of what is kept.
 _MORE, _KEPT = 12, 6
 
@@ -60,10 +59,6 @@ def _fit_on(p: Pantry, container: Container, day: date) -> bool:
     return row.usable and not row.line.hurried and (last is None or max(day, p.today) <= last)
 
 
-def names_of(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
-    return tuple(name_of(p, container) for container in containers)
-
-
 def view(
     p: Pantry,
     draft: WeekDraft,
@@ -80,7 +75,8 @@ def view(
         takes.append((_take(p, entry, left, so_far[food]), beside(p, entry)))
     take = tuple(take for take, aside in takes if not aside)
     aside = tuple(take for take, aside in takes if aside)
-    planned = {id_ for entry in entries for id_ in entry.containers}
+    in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
+    planned = set(in_time)
     first = max(draft.start, p.today)
     found = menu or Menu((), ())
     picked = tuple(pick.candidate for pick in found.picks)
@@ -101,8 +97,9 @@ def view(
         accepted=draft.plan is not None,
         notes=(
             *not_booked(p, p.today),
+            *told_later(p, draft),
             *_dropped(p, draft, entries),
-            *_at_risk(p, draft, entries),
+            *at_risk(p, draft, in_time),
             *mains_last(appetite(p), found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
@@ -183,39 +180,6 @@ def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
         yield f"{name} is left out of the week: {said}. {why}".strip()
 
 
-def _at_risk(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
-    """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
-    more of it than is eaten."""
-    in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
-    found: dict[tuple[date, str], list[Container]] = defaultdict(list)
-    for one in stands(p):
-        last = one.discard_after
-        if one.line.hurried and one.usable:
-            names = _named_or_counted(p, one.line.code, containers_in(p, one))
-            yield (
-                f"{names} {one.line.food} stands too warm: put it in the cold at once, or eat it "
-                "now. Once its two hours are over, discard it."
-            )
-            continue
-        if last is None or not max(draft.start, p.today) <= last <= draft.end:
-            continue
-        if one.line.reserved or one.line.food in draft.wishes.left_out or not one.usable:
-            continue
-        for container in containers_in(p, one):
-            if in_time.get(container.id, date.max) > last:
-                found[last, one.line.batch].append(container)
-    for (last, id_), several in sorted(found.items()):
-        batch = p.stock.batches[id_]
-        names = _named_or_counted(p, batch.code, several)
-        if last <= p.today:
-            yield f"{names} {batch.food.name}: this is the last safe day, eat today or discard."
-        else:
-            yield (
-                f"{names} {batch.food.name} must be eaten by {dates.say(last)}, and the week has "
-                "no room for it in time: eat it all the same, or discard it after that day."
-            )
-
-
 def _still_open(p: Pantry, over: Sequence[Candidate]) -> Iterable[str]:
     """What should be eaten up by now, as its pace has it: the next of its kind waits for it."""
     if not over:
@@ -225,18 +189,12 @@ def _still_open(p: Pantry, over: Sequence[Candidate]) -> Iterable[str]:
     yield f"Open for long: {foods}. Book what is eaten up (`use {names[0]} all`)."
 
 
-def _named_or_counted(p: Pantry, code: str, several: Sequence[Container]) -> str:
-    """ "2A/1, 2A/2", or "7 of 2A" where they are many."""
-    few = len(several) <= _NAMED
-    return ", ".join(names_of(p, several)) if few else f"{len(several)} of {code}"
-
-
 def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
     """Days on which it is otherwise than usual."""
     eats = appetite(p)
     for day in days_from(draft.start):
         if day in draft.wishes.out:
-            yield day, f"{dates.say(day)}: you eat out."
+            yield day, f"{dates.say(day)}: {EAT_OUT}"
         elif day in eats.table:
             yield day, f"{dates.say(day)}: {at_table(eats.table[day])}."
 

@@ -8,13 +8,14 @@ from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import kitchen_count
+from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Why
 from pantry_tui.core.plan.pace import Pace
 from pantry_tui.core.plan.pace_words import Unit, a_week, month
-from pantry_tui.core.words import State
+from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.paces import beyond, paced
 
@@ -42,10 +43,23 @@ def reasons(
         yield f"It is for {len(entry.days)} days: finish it by {dates.say(entry.days[-1])}."
     if entry.spare >= 1:
         one = round(entry.spare) == 1
+        them = "it" if one else "them"
         yield (
             f"About {_some(entry.spare)} {'is' if one else 'are'} more than you can eat by its "
-            f"last safe day: share {'it' if one else 'them'} on the first day."
+            f"last safe day: share {them}{_freezes(p, left[0], them)} on the first day."
         )
+
+
+def _freezes(p: Pantry, container: Container, them: str) -> str:
+    """How the rest of it may be frozen on the day on which it is opened, where that is published:
+    what is canned or cooked, once it is out of its jar, and raw meat that was thawed, once it is
+    cooked (USDA FSIS, "Freezing and Food Safety", from memory)."""
+    batch = p.stock.batches[container.batch]
+    if batch.method in PROCESSED or batch.method is Method.MEAL:
+        return f" or freeze {them}"
+    if batch.method is Method.FROZEN and batch.food.group in (Group.MEAT, Group.FISH):
+        return f", or cook {them} and freeze the meal,"
+    return ""
 
 
 def _head(
@@ -72,7 +86,8 @@ def _head(
         case _ if judged.best_by is not None and judged.best_by < p.today:
             return f"Past its best since {dates.say(judged.best_by)}; it is {much}."
         case _ if over := beyond(p, food.name, food.group):
-            return f"{much[:1].upper()}{much[1:]}; {over}."
+            # What else to do with it is said once, in the outlook.
+            return f"{much[:1].upper()}{much[1:]}; {over.partition(', or keep')[0]}."
         case _ if _ahead(found, unit, servings, so_far):
             return f"{much[:1].upper()}{much[1:]}; {_faster(entry, found, unit, so_far)}."
         case _ if found.tight is not None and found.needs > found.can:

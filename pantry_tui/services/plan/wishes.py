@@ -27,16 +27,39 @@ from pantry_tui.services.stock.pick import batch_named, containers_named, name_o
 
 @booked
 def pin(p: Pantry, ref: str, day: date) -> Done:
-    """Eat it on that day; the oldest of a batch, or the very container. Refuses what is unfit."""
+    """Eat it on that day; the oldest of a batch, or the very container. Of a batch, what is
+    accepted for today stays there while another stands, and out of bulk there is one meal more.
+    Refuses what is unfit."""
     draft, on = _draft(p), _ahead(p, day)
-    container = _meant(p, draft, ref)
+    container = _another(p, draft, ref, on) or _meant(p, draft, ref)
+    if draft.plan is not None and container.bulk and "/" not in ref:
+        changed = draft.with_wishes(pins=(*draft.wishes.pins, (container.id, on)))
+    else:
+        changed = _pinned(draft, container, on)
     one = _candidate(p, container)
     soonest = _soonest(p, draft, one)
     if on < soonest:
         raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
     if one.safe_until is not None and on > one.safe_until:
         raise Refused(f"{_say(p, container)} must be eaten by {dates.say(one.safe_until)}.")
-    return _keep(p, _pinned(draft, container, on), f"{_say(p, container)} on {dates.say(on)}.")
+    return _keep(p, changed, f"{_say(p, container)} on {dates.say(on)}.")
+
+
+def _another(p: Pantry, draft: WeekDraft, ref: str, day: date) -> Container | None:
+    """Of a batch of which one is accepted for today, the next that is not: the first of it on a
+    later day, else the oldest on none; None where there is none, or the very one is named."""
+    if draft.plan is None or "/" in ref or day == p.today:
+        return None
+    today = {id_ for id_, on in draft.wishes.pins if on == p.today}
+    batch = batch_named(p, ref)
+    if not any(c.id in today and not c.bulk for c in p.containers_of(batch)):
+        return None
+    later = [id_ for id_, _ in draft.wishes.pins if id_ not in today]
+    others = [p.stock.containers[id_] for id_ in later if id_ in p.stock.containers]
+    mine = [c for c in others if c.batch == batch.id]
+    free = (p.stock.containers[one.container] for one in unasked(p, p.today, unknown=True))
+    mine += [c for c in free if c.batch == batch.id and c.id not in today]
+    return mine[0] if mine else None
 
 
 def _soonest(p: Pantry, draft: WeekDraft, one: Candidate) -> date:

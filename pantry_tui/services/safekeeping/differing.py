@@ -13,7 +13,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event, standing
 from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.parted import Parted
-from pantry_tui.core.model import Stock
+from pantry_tui.core.model import FoodFacts, Stock
 from pantry_tui.services.safekeeping.taken_back import taken_back
 
 _LEAVE = said.Use | said.Discard | said.Give | said.Missing
@@ -338,5 +338,7 @@ def _shown(name: str, value: object) -> str:
     if isinstance(value, tuple):
         parts = (" ".join(map(str, one)) if isinstance(one, tuple) else str(one) for one in value)
         return ", ".join(parts) or "nothing"
+    if isinstance(value, FoodFacts):
+        return value.name
     unit = {"altitude_ft": " ft", "target_f": " F"}.get(name, "")
     return f"{value}{unit}" if value != "" else "nothing"

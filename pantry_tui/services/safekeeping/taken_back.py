@@ -55,5 +55,7 @@ def _what(event: Event, names: Names) -> str:
 def _record(payload: said.Correct) -> str:
     """ " (minutes=20, size=quart)", "" for what it does not say."""
     found = [f"{name}={value}" for name, value in payload.process or ()]
-    found += [f"{name}={value}" for name in ("made", "size") if (value := getattr(payload, name))]
+    names = ("made", "size", "method")
+    found += [f"{name}={value}" for name in names if (value := getattr(payload, name))]
+    found += [f"food={payload.food.name}"] if payload.food is not None else []
     return f" ({', '.join(found)})" if found else ""

@@ -23,6 +23,7 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.recheck import strictest_altitude
+from pantry_tui.services.stock.whatitis import food_meant, method_meant, refuse_count
 from pantry_tui.store import log
 
 
@@ -36,15 +37,26 @@ def correct(
     note: str | None = None,
     printed: str | None = None,
     process: Sequence[tuple[str, str]] = (),
+    food: str | None = None,
+    method: str | None = None,
+    count: int | None = None,
 ) -> Done:
     """Put right what was recorded at the put-up. `process` adds to or replaces single keys.
 
-    Raises BadInput for an unknown code, an impossible day, or nothing to correct.
+    Raises BadInput for an unknown code, an impossible day, or nothing to correct; Refused for what
+    cannot be put right alone (`whatitis.py`).
     """
     batch = batch_named(p, code)
-    if all(one is None for one in (made, size, note, printed)) and not process:
-        raise BadInput("Say what to correct: --made, --size, --note, --printed or --process.")
-    if printed is not None and batch.method is not Method.BOUGHT:
+    if all(one is None for one in (made, size, note, printed, food, method, count)) and not process:
+        raise BadInput(
+            "Say what to correct: --food, --method, --count, --made, --size, --note, --printed "
+            "or --process."
+        )
+    if count is not None:
+        refuse_count(p, batch, count)
+    facts = food_meant(p, food) if food is not None else batch.food
+    kept = method_meant(p, batch, method) if method is not None else batch.method
+    if printed is not None and kept is not Method.BOUGHT:
         raise BadInput("A printed date stands on what was bought in.")
     if odd := wrong_size(size or ""):
         raise BadInput(odd)
@@ -53,14 +65,14 @@ def correct(
     if details.problems:
         raise BadInput(details.problems[0])
     said_now = with_degrees(details.pairs, p.bare_degree)
-    if wrong := impossible(batch.method, said_now):
+    if wrong := impossible(kept, said_now):
         raise BadInput(wrong[0])
     if "printed" in dict(details.pairs):
         raise BadInput("Say --printed DATE to correct the printed date.")
     merged = {**_readable(batch.process), **dict(said_now)}
-    record = dict(with_altitude(p, batch.method, tuple(merged.items())))
+    record = dict(with_altitude(p, kept, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
-    doubted = checked(p, batch.method, batch.food, shown, record, strictest_altitude(p, batch))
+    doubted = checked(p, kept, facts, shown, record, strictest_altitude(p, batch))
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -74,11 +86,15 @@ def correct(
             possible=doubted.still_possible if doubted else "",
             printed=_printed(p, printed) if printed is not None else None,
             measured="ph" in dict(details.pairs),
+            food=facts if food is not None else None,
+            method=kept if method is not None else None,
         )
     )
     after = p.stock.batches[batch.id]
     when = dates.say(after.made) if after.made else "unknown"
     changed = (
+        f"it is {after.food.name}, until now {batch.food.name}" if food is not None else "",
+        f"{after.method}, until now {batch.method}" if method is not None else "",
         f"made {when}" if made is not None else "",
         f"one is {shown}" if size is not None else "",
         ", ".join(f"{key} {value}" for key, value in details.pairs),

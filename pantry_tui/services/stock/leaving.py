@@ -22,7 +22,7 @@ from pantry_tui.services.stock.drawing import (
     say_drawn,
 )
 from pantry_tui.services.stock.fit import badness, fit, refuse_if_none_fits
-from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.pick import name_of, refuse_unless_alike
 from pantry_tui.services.stock.reserve import suits, was_kept
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names
@@ -89,22 +89,29 @@ def discard(
         return said.Discard(taken[0].batch, ids, much, reason, words)
 
     with p.together():
-        told = _shown(p, taken, reason, words, at)
+        told = _shown(p, ref, taken, reason, words, at)
         booked_of(p, parts, thrown, at)
     return replace(_gone(p, "Discarded", parts, why=words), warnings=told)
 
 
 def _shown(
-    p: Pantry, taken: Sequence[Container], reason: said.Reason, words: str, at: At | None
+    p: Pantry, ref: str, taken: Sequence[Container], reason: said.Reason, words: str, at: At | None
 ) -> tuple[str, ...]:
     """A reason that is a sign is booked as one, so that it speaks for the sisters: what is to be
     done with them, and how such a container is thrown away."""
-    from pantry_tui.core.safety.signs import DISPOSAL  # only where something is thrown away
+    from pantry_tui.core.safety.signs import (  # only where something is thrown away
+        DISPOSAL,
+        strictness,
+    )
     from pantry_tui.services.lookup import sign_named, signs
 
-    sign = sign_named.sign_of(p, taken[0], reason, words)
+    batch = taken[0].batch
+    found = [sign_named.sign_of(p, one, reason, words) for one in taken]
+    sign = min((one for one in found if one is not None), key=strictness, default=None)
     if sign is None:
         return ()
+    if any(one.here and one not in taken for one in p.containers_of(p.stock.batches[batch])):
+        refuse_unless_alike(p, ref)
     payload, sisters = signs.showing(p, taken, sign, at)
     p.book(payload, **when(at))
     told = signs.about_sisters(name_of(p, taken[0]), sisters)

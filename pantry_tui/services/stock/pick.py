@@ -162,6 +162,33 @@ def name_of(p: Pantry, container: Container) -> str:
     return Ours(f"{p.stock.batches[container.batch].code}/{container.number}")
 
 
+def refuse_unless_alike(p: Pantry, ref: str) -> None:
+    """Raises Unclear where a batch alone is named, and what is seen on one of its containers would
+    not mean the same on another: some are opened, or were on another day, and some are not."""
+    if "/" in ref:
+        return
+    here = [one for one in p.containers_of(batch_named(p, ref)) if one.here]
+    begun = {
+        one.id: (last_state(one), tuple(t.when.day for t in one.turns if t.state is State.OPEN))
+        for one in here
+    }
+    if len(set(begun.values())) < 2:
+        return
+    choices = tuple(name_of(p, one) for one in here)
+    said = ", ".join(f"{name_of(p, one)} ({last_state(one)})" for one in here[:_ASKED])
+    more = f" and {len(here) - _ASKED} more" if len(here) > _ASKED else ""
+    raise Unclear(
+        f"They are not alike, and it matters on which it is: name one, of {said}{more}.",
+        "container",
+        ref,
+        choices,
+    )
+
+
+#: So many containers are named when it is asked which is meant.
+_ASKED = 8
+
+
 def last_state(container: Container) -> State:
     """Its state, or the one in which it left."""
     if container.here:

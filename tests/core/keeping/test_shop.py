@@ -211,15 +211,15 @@ def test_a_shut_pack_on_a_shelf_is_safe_while_it_is_whole(one: Shop, shelf: bool
 
 def test_the_days_of_an_opened_pack_are_its_end_where_they_are_all_that_is_published() -> None:
     one = shop("pesto", "jar")
-    assert list(one.opened_days(OPEN, WIDE)) == [rule("something", Kind.QUALITY)]
+    assert list(one.last_days(OPEN, WIDE)) == [rule("something", Kind.QUALITY)]
     assert one.speaks(FRIDGE, OPEN, WIDE) is True
     for state, said in (
         (SEALED, WIDE), (THAWED, WIDE), (OPEN, NOTHING), (OPEN, days_of(one)),
     ):  # fmt: skip
-        assert list(one.opened_days(state, said)) == []
+        assert list(one.last_days(state, said)) == []
     assert one.speaks(FRIDGE, THAWED, WIDE) is one.speaks(FRIDGE, OPEN, NOTHING) is False
-    assert list(shop(SAUCE, "jar").opened_days(OPEN, WIDE)) == []
-    assert list(shop("pesto", "jar", Method.MEAL).opened_days(OPEN, WIDE)) == []
+    assert list(shop(SAUCE, "jar").last_days(OPEN, WIDE)) == []
+    assert list(shop("pesto", "jar", Method.MEAL).last_days(OPEN, WIDE)) == []
 
 
 def test_nothing_of_a_shop_is_asked_of_what_was_put_up_at_home() -> None:

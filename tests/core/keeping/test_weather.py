@@ -139,6 +139,21 @@ def test_a_warm_reading_does_not_end_with_the_thermostat() -> None:
     assert (32.0, None, 45.0) in freezer
 
 
+def test_a_warm_refrigerator_that_is_called_a_freezer_is_as_warm_until_it_is_read() -> None:
+    def warm(*facts: Fact) -> list[Told]:
+        return [one for one in told(COLD, read(1, 8, 45.0, 0), *facts) if one[2] == 45.0]
+
+    became = held(1, 9, FREEZER, 0.0)
+    assert warm(became) == [(32.0, 33.0, 45.0), (33.0, None, 45.0)]
+    assert warm(became, read(2, 8, 0.0)) == [(32.0, 33.0, 45.0), (33.0, 56.0, 45.0)]
+    assert warm(became, held(2, 8, FREEZER, -5.0))[-1] == (56.0, None, 45.0)
+    assert warm(became, held(2, 8, ROOM, 70.0)) == [(32.0, 33.0, 45.0), (33.0, 56.0, 45.0)]
+    # What is too warm for a freezer may be no more than cold in a refrigerator.
+    thawed = told(Held(EVER, FREEZER, 0.0), read(1, 8, 36.0, 0), held(1, 9, FRIDGE, 38.0))
+    assert (32.0, 33.0, 36.0) in thawed
+    assert not [one for one in thawed if one[0] == 33.0 and one[2] == 36.0]
+
+
 @pytest.mark.parametrize(
     ("climate", "warm", "too"),
     [(FRIDGE, 40.0, False), (FRIDGE, 40.1, True), (FREEZER, 28.0, False), (FREEZER, 28.1, True),

@@ -33,6 +33,18 @@ def test_what_is_eaten_too_slowly_is_lost_and_too_fast_runs_out() -> None:
     assert fast.left == 0
 
 
+@pytest.mark.parametrize("eaten", [1.0, 2.0, 9.0])
+def test_nothing_runs_out_after_its_own_last_day(eaten: float) -> None:
+    soon, later = TODAY + timedelta(days=3), TODAY + timedelta(days=12)
+    harvest = TODAY + timedelta(days=200)
+    assert ahead([Portion(2, soon)], harvest, TODAY, eaten=eaten).runs_out == soon
+    assert ahead([Portion(2, soon), Portion(7, later)], harvest, TODAY, eaten=eaten).runs_out == (
+        TODAY + timedelta(days=6) if eaten == 9 else later
+    )
+    passed = ahead([Portion(2, TODAY - timedelta(days=3))], harvest, TODAY, eaten=2.0)
+    assert passed.runs_out == TODAY + timedelta(days=6), "past its best it is eaten this week"
+
+
 def test_how_much_to_put_up_is_whole_containers() -> None:
     # 3 servings a week for 30 weeks and 4 people, 8 to a quart, 20 left over: 340 / 8 = 42.5.
     assert to_put_up(3, 30, 4, 8, 20) == 43

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from pantry_tui.core.safety.record import NOT_CHECKED, key_named, not_checked, read_details
+from pantry_tui.core.safety.seals import says_seal_failed
 from pantry_tui.core.safety.values import READERS, denies, is_unknown, seal_failed
 from pantry_tui.core.words import Method
 
@@ -119,6 +120,24 @@ def test_what_says_no_and_what_says_that_nobody_knows(
 )  # fmt: skip
 def test_a_seal_that_failed(value: str, failed: bool) -> None:
     assert seal_failed(value) is failed
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["lid came off", "lid loose", "seal failed", "lid flexes", "lid springs back", "lid popped up",
+     "seal failure", "not sealed", "never sealed", "lids not tight", "no vacuum", "lost its seal",
+     "unsealed"],
+)  # fmt: skip
+def test_what_says_that_a_lid_did_not_hold_says_so_to_both_readers(words: str) -> None:
+    """In the record of the seals, and as what somebody saw."""
+    assert seal_failed(words)
+    assert says_seal_failed(words)
+
+
+@pytest.mark.parametrize("words", ["lid tight", "lid down", "all sealed", "lid popped down"])
+def test_what_held_held_for_both(words: str) -> None:
+    assert not seal_failed(words)
+    assert not says_seal_failed(words)
 
 
 # -- what a record can be checked by ---------------------------------------------------------------

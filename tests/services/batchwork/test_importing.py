@@ -327,3 +327,42 @@ def test_every_field_of_a_list_has_a_word_on_its_screen() -> None:
     from pantry_tui.services.batchwork.columns import FIELDS
 
     assert set(FIELDS) <= set(WORDS)
+
+
+BARE = """Item;Qty;Container;Weight;Where;Date
+peas;4;bags;500;freezer;13.9.2026
+spinach;2;bags;1 lb;freezer;13.9.2026
+"""
+
+
+def test_a_number_without_its_unit_is_asked_about_once_and_never_guessed(
+    p: Pantry, tmp_path: Path
+) -> None:
+    path = written(tmp_path, BARE)
+    found = import_list(p, path)
+    assert (found.booked, [(one.about, one.typed) for one in found.asks]) == (
+        False, [("unit", "Weight: 500")]
+    )  # fmt: skip
+    assert "size=g" in found.asks[0].choices
+    assert import_list(p, path, units="size=g").booked
+    sizes = sorted(one.size for one in p.stock.batches.values())
+    assert sizes == ["1 lb bags", "500 g bags"], "what has a unit keeps it"
+    again = import_list(p, path, dry_run=True)
+    assert again.asks == [], "as it was said of the last list with these headings"
+    with pytest.raises(BadInput, match="no unit of a column"):
+        import_list(p, path, units="size=stones")
+
+
+def test_the_unit_of_a_heading_is_that_of_its_bare_numbers(p: Pantry, tmp_path: Path) -> None:
+    text = BARE.replace("Weight", "Weight (g)")
+    assert import_list(p, written(tmp_path, text)).booked
+    assert {one.size for one in p.stock.batches.values()} == {"1 lb bags", "500 g bags"}
+
+
+def test_a_bare_temperature_is_asked_about(p: Pantry, tmp_path: Path) -> None:
+    text = "Item;Qty;Size;Kept;Where;Date;Temperature\nplums;3;500 g;dried;larder;13.9.2026;60\n"
+    path = written(tmp_path, text)
+    assert [one.choices for one in import_list(p, path).asks] == [
+        ("temperature=C", "temperature=F")
+    ]
+    assert import_list(p, path, units="temperature=F", dry_run=True).asks == []

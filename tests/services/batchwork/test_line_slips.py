@@ -48,6 +48,12 @@ def test_what_is_near_to_no_food_stays_as_it_was(line: str) -> None:
     assert not [one for one in read(line).asks if one.about == "food"]
 
 
+def test_a_slip_elsewhere_in_the_line_leaves_the_food_alone() -> None:
+    """ "Cellard" is near to collard, and is no part of the name of the onions."""
+    reading = read("onions on strings, 2, cellard")
+    assert (reading.food, reading.unread) == ("onions", ("cellard",))
+
+
 def test_a_low_acid_berry_makes_a_cordial_of_its_own() -> None:
     """Elderberries are low in acid (pH 4.7 to 5.2: data/foods.csv), so theirs is no common one."""
     assert read("elderberry cordial, 3 bottles").food == "elderberry cordial"

@@ -9,13 +9,13 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.words import Verdict
-from pantry_tui.errors import BadInput, Refused
+from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.stock import act, one_batch, places, undo
+from pantry_tui.services.stock import act, leaving, one_batch, places, undo
 from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
@@ -218,3 +218,43 @@ def test_a_lid_that_did_not_hold_is_found_in_any_words(p: Pantry, words: str) ->
 def test_a_lid_that_held_is_no_failed_seal(p: Pantry, words: str) -> None:
     act.discard(p, "2A/1", why=words)
     assert verdicts(p, "2A")["2A/2"] is Verdict.SOUND
+
+
+@pytest.mark.parametrize("typed", ["bulging lid", "fizzing", "mould", "looks sound"])
+def test_a_sign_on_a_batch_of_which_one_is_open_asks_on_which(p: Pantry, typed: str) -> None:
+    """On the open jar it would say nothing of the others; on a closed one, of all."""
+    act.open_(p, "2A/1")
+    events = len(p.events)
+    for do in (signs.mark, signs.weigh):
+        with pytest.raises(Unclear) as asked:
+            do(p, "2A", typed)
+        assert set(asked.value.choices) == {"2A/1", "2A/2", "2A/3"}
+    assert len(p.events) == events
+
+
+def test_a_sign_on_a_batch_of_like_jars_asks_nothing(p: Pantry) -> None:
+    signs.mark(p, "2A", "mould")
+    assert sum(one.suspect != "" for one in p.stock.batches.values()) == 1
+
+
+@pytest.mark.parametrize("why", ["bulging", "mould", "leaking and it spurted"])
+def test_what_is_discarded_for_a_sign_of_a_batch_that_is_not_alike_is_asked(
+    p: Pantry, why: str
+) -> None:
+    act.open_(p, "2A/1")
+    p.today += timedelta(days=30)  # long over: an old open jar would say nothing of the others
+    with pytest.raises(Unclear):
+        leaving.discard(p, "2A", why=why)
+    leaving.discard(p, "2A", why="nobody wanted it")
+    leaving.discard(p, "2A/2", why=why)
+    (batch,) = [one for one in p.stock.batches.values() if one.code == "2A"]
+    assert batch.suspect
+
+
+def test_of_all_that_is_discarded_for_a_sign_the_sealed_one_speaks(p: Pantry) -> None:
+    """One was given away, and is looked at then."""
+    act.open_(p, "2A/1")
+    p.today += timedelta(days=30)
+    leaving.discard(p, "2A", "all", why="mould")
+    (batch,) = [one for one in p.stock.batches.values() if one.code == "2A"]
+    assert batch.suspect

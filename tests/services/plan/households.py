@@ -112,7 +112,7 @@ def build(path: Path, seed: int) -> Pantry:
         made = today - timedelta(days=dice.randint(late, early))
         text = f"{line.format(n=number, lb=number)}, {made.isoformat()}"
         if number == 1:  # "1 pint jar lard": as "1 pint jars" it is asked about
-            text = text.replace(" jars ", " jar ", 1)
+            text = text.replace(" jars ", " jar ", 1).replace(" tubs ", " tub ", 1)
         try:
             putup.put_up(p, putup.read(p, text))
         except PantryError as error:  # a line of ours that is refused is a fault of ours

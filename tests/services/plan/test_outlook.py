@@ -8,10 +8,13 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.plan.appetite import FOOD_CEILING
+from pantry_tui.core.plan.pace_words import Unit, a_week
 from pantry_tui.core.words import Group
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import paces
+from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.appetite import appetite, set_table
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.stock import act, places
@@ -62,6 +65,33 @@ def test_the_appetite_is_learned_from_eight_weeks_of_use(p: Pantry) -> None:
 def test_what_is_unfit_is_no_supply(p: Pantry) -> None:
     up(p, "2 jars garlic, in oil, fridge, 2026-10-01")
     assert outlook(p).foods == ()
+
+
+def test_the_week_and_the_outlook_know_one_ceiling(p: Pantry) -> None:
+    up(p, "40 pint jars runner beans, pressure canned, larder, 2025-12-15")
+    up(p, "1 net onions, cellar-stored, larder, 2026-10-01 amount=20lb")
+    up(p, "20 pint jars chicken, pressure canned, larder, 2026-09-01")
+    eats = appetite(p)
+    most = eats.of_food("runner beans")
+    assert most == 2 * FOOD_CEILING
+    assert paces.most_eaten(p, eats, "runner beans", Group.VEGETABLE, None) == most
+    row = next(one for one in outlook(p).foods if one.food == "runner beans")
+    assert f"at most {a_week(most, Unit(4.0, 'jars'), at_most=True)}" in row.pace_says
+    assert row.rate <= most
+    laid = sum(take.servings for take in weeks.week(p).take if take.food == "runner beans")
+    assert laid <= most + 4, "no more than the jar that is begun"
+
+
+def test_a_main_is_eaten_as_often_as_no_other_stands(p: Pantry) -> None:
+    eats, until = appetite(p), TODAY + timedelta(days=27)
+    places.add(p, "freezer", "freezer")
+    up(p, "60 1 lb packs ground beef, frozen, freezer, 2026-11-01")
+    assert paces.most_eaten(p, eats, "ground beef", Group.MEAT, until) == 14, "a main a day for two"
+    up(p, "6 1 lb packs cod, frozen, freezer, 2026-11-01")
+    cod = next(one for one in outlook(p).foods if one.food == "cod").servings / 4
+    assert cod > 2
+    others = min(cod, eats.of_group(Group.FISH), eats.of_food("cod"))
+    assert paces.most_eaten(p, eats, "ground beef", Group.MEAT, until) == 14 - others
 
 
 def test_a_pace_heeds_that_nobody_is_at_home(p: Pantry) -> None:

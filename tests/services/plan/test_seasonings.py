@@ -112,3 +112,20 @@ def test_dry_weight_serves_as_what_was_fresh(p: Pantry) -> None:
     # Pulses are weighed dry.
     assert held(p, "1 bag kidney beans, dried, larder, amount=1 lb") == pytest.approx(8)
     assert held(p, "1 crate apples, cellar-stored, cellar, amount=1 lb") == pytest.approx(3)
+
+
+def test_a_pound_serves_as_its_own_row_says(p: Pantry) -> None:
+    rows = {one.name: one.servings_per_lb for one in p.tables.foods}
+    assert held(p, "1 1 lb pack butter, bought in, larder, best by 2026-12-20") == rows["butter"]
+    places.add(p, "freezer", "freezer")
+    bird = held(p, "1 16 lb bag turkey, frozen, freezer, 2026-10-01")
+    assert bird == 16 * (rows["turkeys"] or 0), "bones and all"
+    jerky = held(p, "1 1 lb bag jerky, dried, larder, 2026-11-01")
+    assert jerky == rows["jerky"], "of it dry, as its name says"
+
+
+def test_a_measure_of_dried_fruit_serves_as_twice_of_fresh(p: Pantry) -> None:
+    dried = held(p, "1 pint jar apples, dried, larder, 2026-10-01")
+    assert dried == 2 * held(p, "1 pint jar apples, boiling-water canned, larder, 2026-10-01")
+    beans = held(p, "1 pint jar kidney beans, dried, larder, 2026-10-01")
+    assert beans == held(p, "1 pint jar kidney beans, pressure canned, larder, 2026-10-01")

@@ -13,6 +13,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
+from pantry_tui.services.plan.appetite import set_people
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.paces import paced
 from pantry_tui.services.stock import act, places
@@ -60,9 +61,26 @@ def row_group(p: Pantry) -> Group:
 
 
 def test_what_would_be_lost_says_how_fast(p: Pantry) -> None:
-    code = up(p, "30 pint jars plums, boiling-water canned, larder, 2026-02-20")
+    code = up(p, "16 pint jars plums, boiling-water canned, larder, 2026-02-20")
     assert "a week, or some pass their date on Sat 20 Feb 2027" in why(p, code)
-    assert why(p, code).startswith("1 of 30 jars; ")
+    assert why(p, code).startswith("1 of 16 jars; ")
+
+
+def test_what_one_person_cannot_finish_is_shared_or_frozen_where_that_is_published(
+    p: Pantry,
+) -> None:
+    set_people(p, 1)
+    beans = up(p, "2 quart jars runner beans, pressure canned, larder, 2025-12-01")
+    places.add(p, "freezer", "freezer")
+    beef = up(p, "2 3 lb packs beef, frozen, freezer, 2025-12-01")
+    milk = up(p, "1 gallon bottle milk, bought in, fridge, best by 2026-11-30")
+    wishes.pin(p, milk, TODAY)
+    wishes.pin(p, beef, TODAY + timedelta(days=3))
+    said = {take.code: " ".join(take.why) for take in weeks.week(p).take}
+    assert "more than you can eat by its last safe day: share them or freeze them on" in said[beans]
+    assert "share them, or cook them and freeze the meal, on the first day" in said[beef]
+    assert "freeze" not in said[milk]
+    assert "share them on the first day" in said[milk]
 
 
 def test_open_due_past_best_pinned_and_out_of_a_crate(p: Pantry) -> None:

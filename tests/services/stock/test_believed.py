@@ -90,6 +90,33 @@ def test_a_place_that_a_wrong_clock_added_later_is_as_warm_as_was_said_before(
         assert p.judge(p.containers_of(batch)[0]).verdict is Verdict.DISCARD
 
 
+@pytest.mark.parametrize("where", ["fridge", "larder"])
+@pytest.mark.parametrize(
+    "pack",
+    ["1 jar garlic in oil", "1 bottle garlic oil", "2 jars peppers in oil", "1 jar anchovies",
+     "1 jar chilli oil", "1 jar pesto", "1 pack hummus", "1 jar garlic in oil, sold=shelf"],
+)  # fmt: skip
+def test_what_only_its_date_keeps_is_not_eaten_behind_it(
+    larder: Pantry, pack: str, where: str
+) -> None:
+    """A best-before speaks of quality on a tin; on a jar in oil nothing keeps it for longer."""
+    found = judged(larder, f"{pack}, bought in, {where}, 2025-12-01, printed=2026-01-10")
+    assert found.verdict is Verdict.DISCARD
+    assert not found.usable
+
+
+@pytest.mark.parametrize("pack", ["1 jar garlic in oil", "1 jar peppers in oil"])
+def test_a_jar_in_oil_without_a_date_is_not_past_best_for_ever(larder: Pantry, pack: str) -> None:
+    found = judged(larder, f"{pack}, bought in, larder, 2023-12-01")
+    assert not found.usable
+    assert found.verdict in (Verdict.DISCARD, Verdict.UNKNOWN)
+
+
+def test_a_tin_in_oil_is_past_its_best_and_safe(larder: Pantry) -> None:
+    found = judged(larder, "2 cans canned tuna, bought in, larder, 2025-12-01, printed=2026-01-10")
+    assert found.verdict is Verdict.PAST_BEST
+
+
 @pytest.mark.parametrize(
     ("line", "ends"),
     [

@@ -9,7 +9,10 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.keeping.harm import kept_as
+from pantry_tui.core.log.payloads import RuleAdded
+from pantry_tui.core.model import Batch
+from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
@@ -224,6 +227,25 @@ def test_a_rule_of_ones_own_is_stricter_only_and_marked(p: Pantry) -> None:
 
 
 @pytest.mark.parametrize(
+    "line",
+    ["1 box milk", "1 pack bacon", "2 tins beef stew", "1 jar garlic in oil, printed=2027-03-01",
+     "1 pack ham, printed=2026-12-30 dated=use-by"],
+)  # fmt: skip
+@pytest.mark.parametrize("under", ["bought in", "judged"])
+def test_a_rule_for_bought_food_counts_by_whichever_method_it_was_booked(
+    p: Pantry, line: str, under: str
+) -> None:
+    """Older logs have it under "bought in", newer ones under the method of a plain pack."""
+    code = putup.put_up(p, putup.read(p, f"{line}, bought in, fridge")).code
+    (batch,) = p.stock.batches.values()
+    plain = Batch("", "", batch.food, Method.BOUGHT, None)
+    how = Method.BOUGHT if under == "bought in" else kept_as(plain)
+    fridge, safety = Climate.FRIDGE, Kind.SAFETY
+    p.book(RuleAdded(how, batch.food.name, State.SEALED, fridge, safety, 1, "days"))
+    assert only(p, code).discard_after == p.today + timedelta(days=1)
+
+
+@pytest.mark.parametrize(
     ("food", "longer"), [("hot dogs", "3 weeks"), ("salmon", "4 days"), ("chicken soup", "4 days")]
 )
 def test_a_rule_of_ones_own_for_bought_food_counts(p: Pantry, food: str, longer: str) -> None:
@@ -359,3 +381,23 @@ def test_what_is_lost_is_lost_by_the_clocks_of_two_zones(
     finally:
         monkeypatch.undo()
         time.tzset()
+
+
+@pytest.mark.parametrize(
+    "line", ["2 lb ground beef, fresh", "3 jars stew, cooked meal", "1 pack milk, fresh"]
+)
+def test_a_warm_refrigerator_is_no_cold_place_for_being_called_a_freezer(
+    tmp_path: Path, line: str
+) -> None:
+    """What began to spoil there goes on spoiling until the cold was measured."""
+    path = tmp_path / "home.db"
+    create(path)
+    with open_pantry(path, Clock(TODAY, 13 * 60)) as p:
+        places.add(p, "fridge", "fridge")
+        code = putup.put_up(p, putup.read(p, f"{line}, fridge")).code
+        readings.read(p, "fridge", 60.0, since=30)
+        places.change(p, "fridge", climate="freezer")
+    with open_pantry(path, Clock(TODAY, 18 * 60)) as p:
+        assert only(p, code).verdict is Verdict.DISCARD
+        readings.read(p, "fridge", 0.0)
+        assert only(p, code).verdict is Verdict.DISCARD

@@ -71,3 +71,27 @@ def test_what_can_hurt_keeps_the_caution(larder: Pantry) -> None:
     assert not row.usable
     assert CAUTION in row_detail(row)
     assert CAUTION in show(larder, code).cautions
+
+
+@pytest.mark.parametrize(
+    ("line", "fit"),
+    [
+        ("2 lb flour, bought in, larder, state=open", True),
+        ("2 lb lentils, bought in, larder, state=open", True),
+        ("1 tin cocoa, bought in, larder, state=open", True),
+        ("1 jar lentils, bought in, larder, state=open", False),  # in a jar they are cooked
+        ("1 jar chickpeas, bought in, larder, state=open", False),
+        ("1 tin lentils, bought in, larder, state=open", False),
+        ("1 tin prunes, bought in, larder, state=open", False),
+        ("1 bag cooked lentils, dried, larder, state=open", False),
+        ("1 bag bread dough, bought in, larder, state=open", False),
+        ("1 bag masa, fresh, larder", False),
+    ],
+)
+def test_the_figure_for_an_opened_pack_is_for_dry_goods(
+    larder: Pantry, line: str, fit: bool
+) -> None:
+    code = put_up(larder, read(larder, line)).code
+    row = show(larder, code).rows[0]
+    assert (row.verdict is Verdict.SOUND) == fit, row.reasons
+    assert row.usable == fit

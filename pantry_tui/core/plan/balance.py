@@ -1,0 +1,66 @@
+"""Where the mains lie: they stay there, but that a day without one gets one of two of another."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date
+
+from pantry_tui.core.plan.days import Chosen, Table, while_open
+from pantry_tui.core.plan.menu import Menu, Pick, Why
+from pantry_tui.core.words import Role
+
+
+def settle(chosen: Iterable[Chosen], menu: Menu) -> None:
+    """Where a main lies it stays, so that what is added for an empty day moves none away."""
+    found = {pick.candidate.container: pick.day for pick in menu.picks}
+    for one in chosen:
+        food = one.candidate
+        if one.day is None and food.at_table is Role.MAIN and not food.bulk:
+            one.day = found.get(food.container)
+
+
+def balanced(chosen: Sequence[Chosen], table: Table, menu: Menu, bare: Iterable[date]) -> bool:
+    """To each `bare` day goes, of what is chosen and lies as `menu` has it, a main that its own day
+    can do without: the smallest that is no worse there. Whether anything moved."""
+    mains: dict[date, list[Pick]] = defaultdict(list)
+    for pick in menu.picks:
+        if pick.candidate.at_table is Role.MAIN:
+            for on in pick.days:
+                mains[on].append(pick)
+    moved = False
+    for day in bare if any(len(picks) > 1 for picks in mains.values()) else ():
+        found = [
+            (pick.candidate.servings, abs((on - day).days), number, on)
+            for on, picks in mains.items()
+            if len(picks) > 1
+            for pick in picks
+            if _may_move(pick, picks, table, day)
+            for number in _chosen_as(chosen, pick, on)
+        ]
+        if found:
+            _, _, number, on = min(found)
+            container = chosen[number].candidate.container
+            mains[on] = [pick for pick in mains[on] if pick.candidate.container != container]
+            chosen[number].day = day
+            moved = True
+    return moved
+
+
+def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bool:
+    """Whether it is for one meal, nobody asked for it on its day, another main is enough there, and
+    on `day` it is in time and no more of it is wasted."""
+    one = pick.candidate
+    if len(pick.days) > 1 or pick.dish or pick.why is Why.KEPT or pick.later:
+        return False
+    rest = sum(p.candidate.servings / len(p.days) for p in beside) - one.servings
+    if rest < table.appetite.sit(pick.day) / 2 or not while_open(one, day, [pick.day]):
+        return False
+    in_time = day in table.possible(one) and day <= table.latest(one)
+    return in_time and table.wasted(one, day) <= pick.spare
+
+
+def _chosen_as(chosen: Sequence[Chosen], pick: Pick, on: date) -> Iterator[int]:
+    for number, one in enumerate(chosen):
+        if one.candidate.container == pick.candidate.container and one.day == on:
+            yield number

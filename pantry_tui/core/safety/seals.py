@@ -1,0 +1,64 @@
+"""A lid that did not hold, however it is put: in a record of the seals, or in a person's words of
+what was seen. One list of words for both, so that what one of them knows the other knows."""
+
+from __future__ import annotations
+
+import re
+
+#: What a lid is called.
+_LID = frozenset({"seal", "sealed", "lid", "lids", "seals", "cap", "caps"})
+#: It did not hold, where a lid is spoken of.
+_FAILED = (
+    r"fail(?:ed|s|ure)?|loose(?:ned)?|open(?:ed)?|broken?|unseal(?:ed)?|flex(?:es|ed|ing)?|"
+    r"spring(?:s|y|ing)?|lost|gone|gives|gave|off|(?:popped|pops|came|come|is) up|undone"
+)
+#: It did not hold, and more: a record of seals takes it for that; of what is seen it is a sign
+#: of its own, which is worse.
+_WORSE = (
+    r"leak(?:s|y|ed|ing)?|seep(?:s|ed|ing)?|weep(?:s|ing)?|bulg(?:ed|es|ing)|swollen|domed|convex|"
+    r"never|(?:do|does|did|has|have|had|is|are|was|were) ?n[o'’]?t"
+)
+#: Said of nothing but a lid.
+_NEVER_HELD = re.compile(
+    r"\b(?:not|never|no|\w+n['’]t) (?:re)?seal(?:ed)?\b|\b(?:no|lost (?:its |the )?) ?vacuum\b|"
+    r"\blids? (?:is |was )?not (?:tight|firm|down|held)\b|\blost (?:its |the )?seal\b"
+)
+_UNSEALED = re.compile(rf"\b(?:{_FAILED}|{_WORSE})\b")
+_OF_A_LID = re.compile(rf"\b(?:{_FAILED})\b")
+#: Words that turn what is said about.
+DENYING = frozenset({"no", "not"})
+#: They say nothing but that it did not hold; what springs or flexes is a sign of its own as well.
+_PLAINLY = frozenset(
+    {"broken", "broke", "failed", "fail", "fails", "loose", "off", "open", "unsealed", "opened",
+     "lost", "gone", "undone"}
+)  # fmt: skip
+
+
+def record_says_failed(value: str) -> bool:
+    """("loose", "1 failed") Whether a record of the seals names one that did not hold."""
+    plain = value.casefold().strip()
+    return _UNSEALED.search(plain) is not None or says_seal_failed(plain)
+
+
+def says_seal_failed(text: str) -> bool:
+    """("the lid came off") Whether words say that a lid did not hold, however they say it."""
+    plain = text.casefold()
+    if _NEVER_HELD.search(plain):
+        return True
+    words = _words(plain)
+    if words & (DENYING | {"never"}):
+        return False
+    return "unsealed" in words or (bool(words & _LID) and _OF_A_LID.search(plain) is not None)
+
+
+def beside_the_seal(text: str) -> str:
+    """What is said beside that a lid did not hold: "broken seal, mouldy" leaves "mouldy"."""
+    plain, times = _NEVER_HELD.subn(" ", text.casefold())
+    words = re.findall(r"[^\W_]+(?:['’][^\W_]+)?", plain)
+    if not times and not _PLAINLY.intersection(words):
+        return text
+    return " ".join(one for one in words if one not in _LID | _PLAINLY)
+
+
+def _words(plain: str) -> set[str]:
+    return set(re.findall(r"[^\W_]+", plain))

@@ -1,0 +1,84 @@
+"""What must be eaten in a week and lies on no day of it in time: what it is, and what to do."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import date
+
+from pantry_tui.core import dates
+from pantry_tui.core.model import Container
+from pantry_tui.core.plan.appetite import days_from
+from pantry_tui.core.words import Group, State
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.candidates import thawed_by
+from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.stands import containers_in, stands
+
+#: So many containers are named one by one.
+_NAMED = 3
+#: What is thawed raw and may be frozen again once it is cooked (USDA FSIS, "The Big Thaw", from
+#: memory). Raw, its date would run on as it was.
+_COOKED_AGAIN = frozenset({Group.MEAT, Group.FISH})
+
+
+def at_risk(p: Pantry, draft: WeekDraft, in_time: Mapping[str, date]) -> Iterable[str]:
+    """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
+    more of it than is eaten. `in_time` is the next day of each container that lies on one."""
+    found: dict[tuple[date, str], list[Container]] = defaultdict(list)
+    first = max(draft.start, p.today)
+    for one in stands(p):
+        last = one.discard_after
+        if one.line.hurried and one.usable:
+            names = _named_or_counted(p, one.line.code, containers_in(p, one))
+            yield (
+                f"{names} {one.line.food} stands too warm: put it in the cold at once, or eat it "
+                "now. Once its two hours are over, discard it."
+            )
+            continue
+        if last is None or not first <= last <= draft.end:
+            continue
+        if one.line.reserved or one.line.food in draft.wishes.left_out or not one.usable:
+            continue
+        for container in containers_in(p, one):
+            if in_time.get(container.id, date.max) > last:
+                found[last, one.line.batch].append(container)
+    for (last, id_), several in sorted(found.items()):
+        batch = p.stock.batches[id_]
+        what = f"{_named_or_counted(p, batch.code, several)} {batch.food.name}"
+        thawed = any(one.state is State.THAWED for one in several)
+        ready = [thawed_by(p, one) for one in several]
+        cook = thawed and batch.food.group in _COOKED_AGAIN
+        if last <= p.today:
+            yield f"{what}: this is the last safe day, eat today or discard."
+        elif _away(p, draft, max([first, *filter(None, ready)]), last):
+            ways = "cook it and freeze the meal, or give it away" if cook else "give it away"
+            yield (
+                f"{what} must be eaten by {dates.say(last)}, and nobody eats at home until then: "
+                f"{ways} before that day, or discard it after it."
+            )
+        else:
+            ways = "cook it and freeze the meal" if cook else "eat it all the same"
+            yield (
+                f"{what} must be eaten by {dates.say(last)}, and the week has no room for it in "
+                f"time: {ways}, or give it away; discard it after that day."
+            )
+
+
+def _away(p: Pantry, draft: WeekDraft, first: date, last: date) -> bool:
+    """Whether nobody eats at home on any day up to the last."""
+    eats = appetite(p)
+    days = days_from(first, (last - first).days + 1)
+    return not any(eats.sit(day) and day not in draft.wishes.out for day in days)
+
+
+def names_of(p: Pantry, containers: Iterable[Container]) -> tuple[str, ...]:
+    return tuple(name_of(p, container) for container in containers)
+
+
+def _named_or_counted(p: Pantry, code: str, several: Sequence[Container]) -> str:
+    """ "2A/1, 2A/2", or "7 of 2A" where they are many."""
+    few = len(several) <= _NAMED
+    return ", ".join(names_of(p, several)) if few else f"{len(several)} of {code}"

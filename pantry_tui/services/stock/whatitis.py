@@ -1,0 +1,56 @@
+"""Putting right what a batch is, how it is kept and how many there are: what may be said anew, and
+what cannot be without taking back the put-up."""
+
+from __future__ import annotations
+
+from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.text import clean
+from pantry_tui.core.words import Method
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.reference.ambiguous import refuse_either
+from pantry_tui.reference.names import method_named
+from pantry_tui.services.batchwork.putup import WORKING
+from pantry_tui.services.batchwork.recalled import line_of
+from pantry_tui.services.pantry import Pantry
+
+
+def food_meant(p: Pantry, typed: str) -> FoodFacts:
+    """The food by any of its names. Raises BadInput with near ones, Unclear for one of several."""
+    refuse_either(typed, p.tables)
+    facts = p.facts(typed) if clean(typed) else None
+    if facts is None:
+        near = ", ".join(p.tables.index.near(typed))
+        named = f" (near it: {near})" if near else ""
+        raise BadInput(f"{typed[:40]!r} is not in the food table{named}: give another name.")
+    return facts
+
+
+def method_meant(p: Pantry, batch: Batch, typed: str) -> Method:
+    """The method by any of its names. Raises BadInput; Refused where the stock would have begun in
+    another state by it, or was begun, so that its days cannot be said anew."""
+    method = method_named(typed)
+    if method is batch.method:
+        return method
+    mine = p.containers_of(batch)
+    begun = any(one.begun or any(turn.state for turn in one.turns[1:]) for one in mine)
+    if begun or (method in WORKING) != (batch.method in WORKING) or batch.carried or batch.parts:
+        why = "what was done to it rests on it" if begun else "it would stand otherwise since then"
+        raise Refused(f"{batch.code} cannot be said to be {method}: {why}. {_anew(p, batch)}")
+    return method
+
+
+def refuse_count(p: Pantry, batch: Batch, count: int) -> None:
+    """How many were put up is no field of the record. Raises Refused, which says what to do."""
+    ever = len(p.containers_of(batch))
+    if count == ever:
+        raise BadInput(f"{ever} of {batch.code} are recorded already.")
+    if count > ever:
+        more = f"count the place where they stand and give {batch.code} as many as there are"
+    else:
+        more = f"`missing {batch.code} {ever - count}`" if count > 0 else "undo it"
+    told = f"{ever} of {batch.code} were put up, and lids bear their numbers: {more}."
+    raise Refused(f"{told} {_anew(p, batch)}")
+
+
+def _anew(p: Pantry, batch: Batch) -> str:
+    return f"Or undo the put-up, and put up anew what is mended here: {line_of(p, batch)}"

@@ -1,0 +1,138 @@
+"""An accepted week and what is told after it: who comes, what is wanted on which day. What is for
+today stays where it was accepted, unless the very thing is named."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import appetite, wishes
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.rows import Take
+from pantry_tui.services.stock import act, places, undo
+
+TODAY = date(2026, 11, 25)
+CANNED = "pressure canned, pantry, 2026-08-01, minutes=75 psi=11 canner=dial pack=raw"
+FRIDAY = TODAY + timedelta(days=2)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", altitude_ft=0, people=2)
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        for name in ("pantry", "fridge", "freezer", "cellar"):
+            places.add(pantry, name, name)
+        yield pantry
+
+
+def up(p: Pantry, text: str) -> str:
+    return putup.put_up(p, putup.read(p, text)).code
+
+
+def fill(p: Pantry) -> tuple[str, str]:
+    """Codes of stews and of a crate of carrots, of which there is some on most days."""
+    stews = up(p, f"9 pint jars beef, {CANNED}")
+    up(p, "9 pint jars peaches, boiling-water canned, pantry, 2026-08-01")
+    crate = up(p, "1 crate carrots, cellar-stored, cellar, 2026-11-01 amount=30lb")
+    return stews, crate
+
+
+def on(p: Pantry, day: date) -> list[Take]:
+    return [take for take in weeks.week(p).take if day in take.days]
+
+
+def what(takes: list[Take]) -> set[tuple[str, ...]]:
+    return {(take.food, take.amount, *take.containers) for take in takes}
+
+
+def test_guests_told_after_a_week_is_accepted_are_said_and_the_days_to_come_reworked(
+    p: Pantry,
+) -> None:
+    fill(p)
+    weeks.accept(p)
+    assert not any("planned for" in one for one in weeks.week(p).notes)
+    tonight, before = what(on(p, TODAY)), sum(take.servings for take in on(p, FRIDAY))
+    assert tonight
+    appetite.read_table(p, "8 on friday")
+    (said,) = [one for one in weeks.week(p).notes if "planned for" in one]
+    assert said.startswith("Fri 27 Nov 2026: 8 at the table, and planned for 2. ")
+    assert "week --accept" in said
+    assert "today stays" in weeks.accept(p).message
+    assert what(on(p, TODAY)) == tonight
+    assert sum(take.servings for take in on(p, FRIDAY)) > before
+    assert not any("planned for" in one for one in weeks.week(p).notes)
+
+
+def test_days_away_told_later_are_said_once_and_reworked(p: Pantry) -> None:
+    fill(p)
+    weeks.accept(p)
+    appetite.read_table(p, "away friday to sunday")
+    (said,) = [one for one in weeks.week(p).notes if "planned for" in one]
+    assert said.startswith("Fri 27 Nov 2026 to Sun 29 Nov 2026: nobody at home, and planned for 2.")
+    weeks.accept(p)
+    assert not on(p, FRIDAY)
+
+
+def test_what_is_eaten_stays_eaten_when_the_rest_is_reworked(p: Pantry) -> None:
+    fill(p)
+    weeks.accept(p)
+    weeks.eaten(p, TODAY)
+    eaten = weeks.week(p).eaten
+    assert eaten
+    p.today += timedelta(days=1)
+    weeks.accept(p)
+    assert weeks.week(p).eaten == eaten
+    undo.undo(p)
+    assert weeks.week(p).eaten == eaten
+
+
+def test_a_pin_on_a_later_day_leaves_tonight_alone(p: Pantry) -> None:
+    stews, crate = fill(p)
+    wishes.pin(p, crate, TODAY)
+    weeks.accept(p)
+    later = max(take.day for take in weeks.week(p).take)
+    tonight = what(on(p, TODAY))
+    mine = [take for take in on(p, TODAY) if take.code == stews]
+    assert mine
+    assert any(take.code == crate for take in on(p, TODAY))
+    for code in (stews, crate):
+        wishes.pin(p, code, later)
+        assert what(on(p, TODAY)) == tonight
+        assert any(take.code == code for take in on(p, later))
+    wishes.pin(p, mine[0].containers[0], later)
+    assert what(on(p, TODAY)) != tonight, "the very jar was named"
+
+
+def test_the_last_of_it_may_be_moved_from_tonight(p: Pantry) -> None:
+    code = up(p, f"1 pint jar beef, {CANNED}")
+    weeks.accept(p)
+    assert on(p, TODAY)
+    wishes.pin(p, code, FRIDAY)
+    assert not on(p, TODAY)
+    assert [take.code for take in on(p, FRIDAY)] == [code]
+
+
+def test_away_is_said_once_and_what_is_thawed_is_told_what_to_do_with(p: Pantry) -> None:
+    code = up(p, "1 1 lb pack ground beef, frozen, freezer, 2026-11-01")
+    act.thaw(p, code)
+    appetite.read_table(p, "away tomorrow to 3 dec")
+    found = weeks.week(p)
+    assert len(found.table) == 6
+    assert [text for _, text in found.table_said] == [
+        "Thu 26 Nov 2026 to Tue 1 Dec 2026: nobody at home."
+    ]
+    (said,) = [one for one in weeks.week(p).notes if "ground beef" in one]
+    assert "nobody eats at home until then: cook it and freeze the meal, or give it away" in said
+    assert "discard it after" in said
+    assert "all the same" not in said
+
+
+def test_eating_out_is_said_day_by_day(p: Pantry) -> None:
+    for day in (FRIDAY, FRIDAY + timedelta(days=1)):
+        wishes.out(p, day)
+    assert [day for day, _ in weeks.week(p).table_said] == [FRIDAY, FRIDAY + timedelta(days=1)]
