@@ -28,6 +28,15 @@ CHARTED = frozenset({Group.VEGETABLE, Group.FRUIT, Group.MEAT, Group.MEAL, Group
 #: And of one food, so that the week is not five jars of beans: the highest frequency of any one
 #: food in the Annual Preserving Plan (tomatoes, 4 servings a week) is above it; most have 2 or 3.
 FOOD_CEILING = 3.0
+#: But what a kitchen lives on may be on the table once a day: common practice, no source.
+STAPLE_CEILING = 7.0
+STAPLES = frozenset(
+    {
+        "potatoes", "sweet potatoes", "yams", "cassava", "taro", "plantains", "breadfruit", "rice",
+        "brown rice", "pasta", "noodles", "egg noodles", "bread", "pita bread", "oats", "polenta",
+        "couscous", "bulgur", "millet", "barley", "quinoa",
+    }
+)  # fmt: skip
 
 #: Main meals a week that are cooked from the stores.
 MEALS = 7
@@ -60,7 +69,7 @@ class Appetite:
     def food_ceiling(self, food: str) -> float:
         """Servings a person a week."""
         own = self.foods.get(food, self.learned.get(food))
-        return FOOD_CEILING if own is None else own
+        return usual_ceiling(food) if own is None else own
 
     def of_group(self, group: Group) -> float:
         """Servings a usual week, for the whole household."""
@@ -95,6 +104,11 @@ class Appetite:
     def coming(self, start: date, weeks: int) -> list[float]:
         """`factor` of that many weeks from `start` on."""
         return [self.factor(start + timedelta(days=7 * week)) for week in range(weeks)]
+
+
+def usual_ceiling(food: str) -> float:
+    """Servings of one food a person a week, before anybody says or the log shows otherwise."""
+    return STAPLE_CEILING if food in STAPLES else FOOD_CEILING
 
 
 def full_week(eaten: Sequence[float]) -> float | None:

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, Appetite, at_table
+from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, STAPLE_CEILING, Appetite, at_table
 from pantry_tui.core.text import counted
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput, Unclear
@@ -131,6 +131,10 @@ def listing(p: Pantry) -> Iterator[str]:
         origin = _origin(found, group.value, chart)
         yield f"{group}: {found.group_ceiling(group):.3g} servings a person a week ({origin})"
     yield f"any one food: {FOOD_CEILING:g} servings a person a week (from planning charts)"
+    yield (
+        f"potatoes, rice, pasta, bread and the like: {STAPLE_CEILING:g} servings a person a week "
+        "(common practice)"
+    )
     for food in sorted({*found.foods, *found.learned} - set(Group)):
         most = found.food_ceiling(food)
         yield f"{food}: {most:.3g} servings a person a week ({_origin(found, food, '')})"

@@ -11,7 +11,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 
-from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, LEARNED_AFTER, full_week
+from pantry_tui.core.plan.appetite import CEILING, LEARNED_AFTER, full_week, usual_ceiling
 from pantry_tui.core.words import Group
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
@@ -65,7 +65,7 @@ def learned(p: Pantry) -> dict[str, float]:
     for too much is lost, while too high a ceiling costs nothing.
     """
     foods, groups = full_weeks(p)
-    found = {food: max(most / p.people, FOOD_CEILING) for food, most in foods.items()}
+    found = {food: max(most / p.people, usual_ceiling(food)) for food, most in foods.items()}
     found |= {g.value: max(most / p.people, CEILING[g]) for g, most in groups.items()}
     return found
 

@@ -18,9 +18,8 @@ FRIDAY = TODAY + timedelta(days=2)
 BARE = TODAY + timedelta(days=4)
 
 
-def main(name: str, servings: float = 4.0, **more: object) -> Candidate:
-    one = Candidate(name, f"stew {name}", Group.MEAL, servings, None, role=Role.MAIN)
-    return one._replace(**more)
+def main(name: str, servings: float = 4.0) -> Candidate:
+    return Candidate(name, f"stew {name}", Group.MEAL, servings, None, role=Role.MAIN)
 
 
 def days_of(*chosen: Chosen, people: int = 4) -> dict[str, date]:
@@ -41,13 +40,15 @@ def test_one_of_two_mains_goes_to_the_day_that_has_none() -> None:
     "held",
     [
         Chosen(main("b", 3), Why.KEPT, FRIDAY),
-        Chosen(main("b", 3, safe_until=FRIDAY), Why.DUE, FRIDAY),
-        Chosen(main("b", 3, last=FRIDAY), Why.DUE, FRIDAY),
+        Chosen(main("b", 3)._replace(safe_until=FRIDAY), Why.DUE, FRIDAY),
+        Chosen(main("b", 3)._replace(last=FRIDAY), Why.DUE, FRIDAY),
         Chosen(main("b", 3), Why.DISH, FRIDAY, "pot"),
     ],
 )
 def test_what_was_asked_for_or_falls_due_stays(held: Chosen) -> None:
-    assert days_of(Chosen(main("a", 4, safe_until=FRIDAY), Why.DUE, FRIDAY), held)["b"] == FRIDAY
+    assert (
+        days_of(Chosen(main("a")._replace(safe_until=FRIDAY), Why.DUE, FRIDAY), held)["b"] == FRIDAY
+    )
 
 
 def test_a_day_on_which_many_sit_keeps_what_they_need() -> None:
