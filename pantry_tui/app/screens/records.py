@@ -34,7 +34,10 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
         batch = batch_named(p, code)
         details = ", ".join(f"{key}={value}" for key, value in batch.process)
         made = say(batch.made) if batch.made else "unknown"
-        many = len(p.containers_of(batch))
+        mine = p.containers_of(batch)
+        many = str(len(mine))
+        heap = mine[0].first if len(mine) == 1 and mine[0].bulk else None
+        shown = f"{many}, with {host.units.text(str(heap))} in it" if heap is not None else many
         found = [
             Field(
                 "day made", made, f"When was {code} made? unknown where nobody knows.",
@@ -73,8 +76,8 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
                 lambda typed: correct(p, code, method=typed), options=tuple(Method),
             ),
             Field(
-                "count", str(many), f"How many of {code} were put up?",
-                lambda typed: correct(p, code, count=_number(typed)), "7", str(many),
+                "count", shown, f"How many of {code} were put up?",
+                lambda typed: correct(p, code, count=_number(typed)), "7", many,
             ),
         ]  # fmt: skip
         return found
@@ -144,7 +147,7 @@ def _number(typed: str) -> int:
     from pantry_tui.errors import BadInput
 
     if not (typed.isascii() and typed.isdigit() and len(typed) < 7):
-        raise BadInput(f"{typed[:20]!r} is no number of containers: write 40.")
+        raise BadInput(f"{typed[:20]!r} is no number of containers: write digits alone, as 7.")
     return int(typed)
 
 

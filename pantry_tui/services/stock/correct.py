@@ -23,7 +23,12 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.recheck import strictest_altitude
-from pantry_tui.services.stock.whatitis import food_meant, method_meant, refuse_count
+from pantry_tui.services.stock.whatitis import (
+    food_meant,
+    method_meant,
+    refuse_count,
+    refuse_same,
+)
 from pantry_tui.store import log
 
 
@@ -56,6 +61,8 @@ def correct(
         refuse_count(p, batch, count)
     facts = food_meant(p, food) if food is not None else batch.food
     kept = method_meant(p, batch, method) if method is not None else batch.method
+    if food is not None or method is not None:
+        refuse_same(batch, food or "", facts, kept)
     if printed is not None and kept is not Method.BOUGHT:
         raise BadInput("A printed date stands on what was bought in.")
     if odd := wrong_size(size or ""):
@@ -124,7 +131,8 @@ def _milder(before: Mapping[str, Judgement], after: Mapping[str, Judgement]) -> 
 def _is_milder(before: Judgement, after: Judgement) -> bool:
     order = SEVERITY.index
     last = before.discard_after
-    later = last is not None and (after.discard_after or date.max) > last
+    gone = after.verdict is Verdict.DISCARD or (before.usable and not after.usable)
+    later = last is not None and not gone and (after.discard_after or date.max) > last
     offered = after.usable and not before.usable
     return later or offered or order(after.verdict) > order(before.verdict)
 

@@ -25,6 +25,20 @@ def food_meant(p: Pantry, typed: str) -> FoodFacts:
     return facts
 
 
+def refuse_same(batch: Batch, typed: str, facts: FoodFacts, method: Method) -> None:
+    """Raises BadInput where the record says that already, so that nothing is booked that changes
+    nothing; `typed`: the food as it was typed, "" where only the method was."""
+    if facts != batch.food or method is not batch.method:
+        return
+    name, known = clean(facts.name), clean(typed)[:40]
+    if not known:
+        raise BadInput(f"{batch.code} is {method} already: give another method.")
+    here = f"{batch.code} is {name} already"
+    if known.casefold() != name:
+        here = f"{known!r} is {name} here, which {batch.code} is already"
+    raise BadInput(f"{here}: give another food, or write more of it as its note.")
+
+
 def method_meant(p: Pantry, batch: Batch, typed: str) -> Method:
     """The method by any of its names. Raises BadInput; Refused where the stock would have begun in
     another state by it, or was begun, so that its days cannot be said anew."""
@@ -41,7 +55,15 @@ def method_meant(p: Pantry, batch: Batch, typed: str) -> Method:
 
 def refuse_count(p: Pantry, batch: Batch, count: int) -> None:
     """How many were put up is no field of the record. Raises Refused, which says what to do."""
-    ever = len(p.containers_of(batch))
+    mine = p.containers_of(batch)
+    ever, held = len(mine), mine[0].first if len(mine) == 1 and mine[0].bulk else None
+    if held is not None and count > 1:
+        told = f"{batch.code} is one with {held} in it"
+        if held.unit == "" and count == held.number:
+            raise BadInput(f"{told}: {count} are recorded already.")
+        raise Refused(
+            f"{told}: count the place where it stands and give it what is there. {_anew(p, batch)}"
+        )
     if count == ever:
         raise BadInput(f"{ever} of {batch.code} are recorded already.")
     if count > ever:

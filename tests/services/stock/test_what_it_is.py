@@ -18,7 +18,7 @@ from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.books.logbook import log
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.safekeeping.verify import verify
-from pantry_tui.services.stock import act, undo
+from pantry_tui.services.stock import act, places, undo
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.view import due
 from tests.furnished import furnished
@@ -90,6 +90,35 @@ def test_how_many_says_what_to_do(p: Pantry, count: int, how: str) -> None:
     with pytest.raises(Refused, match=how) as refused:
         correct(p, _one(p), count=count)
     assert "3 pint jars dill" in refused.value.message
+
+
+def test_a_heap_says_what_is_in_it_and_not_that_it_is_one(p: Pantry) -> None:
+    code = put_up(p, read(p, "3 butternut squash, larder")).code
+    with pytest.raises(Refused, match="one with 3 in it: count the place"):
+        correct(p, code, count=4)
+    with pytest.raises(BadInput, match="3 are recorded already"):
+        correct(p, code, count=3)
+
+
+def test_what_changes_nothing_is_not_booked(p: Pantry) -> None:
+    code, before = _one(p), len(log(p))
+    with pytest.raises(BadInput, match="is dill already"):
+        correct(p, code, food="dill")
+    with pytest.raises(BadInput, match="is dill here, which"):
+        correct(p, code, food="dill weed")
+    with pytest.raises(BadInput, match="is dried already"):
+        correct(p, code, method="dried")
+    assert len(log(p)) == before
+    assert "beets" in correct(p, code, food="beets", method="dried").message
+
+
+def test_what_is_now_to_be_discarded_has_become_no_milder(p: Pantry) -> None:
+    places.add(p, "fridge", "fridge")
+    code = put_up(p, read(p, "chicken soup, cooked meal, fridge")).code
+    done = correct(p, code, made="unknown")
+    row = next(one for one in due(p) if one.code == code)
+    assert row.verdict is Verdict.DISCARD
+    assert "milder" not in done.message
 
 
 @pytest.mark.parametrize("food", ["dill pickels", "", "beans"])
