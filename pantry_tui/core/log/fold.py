@@ -259,7 +259,7 @@ class _Batch:
     def _made(self, told: date, written: datetime) -> date | None:
         """The day made as it is put right. By the moment of writing the one before may be the later
         word, where a clock was wrong: then the earlier day counts."""
-        day: date | None = min(told, written.date())  # nobody knows of a day that is to come
+        day = min(told, written.date())  # nobody knows of a day that is to come
         if self.put_right is not None and written < self.put_right:
             was = self.batch.made
             return None if was is None else min(was, day)
