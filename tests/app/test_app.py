@@ -324,11 +324,13 @@ async def test_undoing_a_put_up_leaves_its_batch_screen(empty: Pantry) -> None:
 async def test_an_empty_store_says_what_to_do_and_a_place_is_added(empty: Pantry) -> None:
     async with PantryApp(empty).run_test(size=(80, 24)) as pilot:
         await pilot.pause()
+        assert "Which units" in screen_text(pilot)
+        await pilot.press("2")
         assert "How high do you live" in screen_text(pilot)
         pilot.app.screen.query_one(Input).value = "1800 ft"
         await pilot.press("enter")
         pilot.app.screen.query_one(Input).value = "4"
-        await pilot.press("enter", "2")
+        await pilot.press("enter")
         assert (empty.altitude_ft, empty.people, empty.bare_degree) == (1800, 4, "C")
         assert "add a place" in screen_text(pilot)
         for key in ("u", "o", "d", "enter"):
@@ -341,6 +343,26 @@ async def test_an_empty_store_says_what_to_do_and_a_place_is_added(empty: Pantry
         pilot.app.screen.query_one(Input).value = "shelf 1, pantry, 60F"
         await pilot.press("enter")
         assert list(empty.place_paths().values()) == ["shelf 1"]
+
+
+@pytest.mark.parametrize(("key", "grey"), [("1", "900 ft"), ("2", "300 m")])
+async def test_the_first_evening_asks_the_units_before_it_speaks_in_one(
+    empty: Pantry, key: str, grey: str
+) -> None:
+    async with PantryApp(empty).run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        assert " ft" not in screen_text(pilot)
+        await pilot.press(key)
+        assert pilot.app.screen.query_one(Input).placeholder == grey
+        pilot.app.screen.query_one(Input).value = "550"
+        await pilot.press("enter")
+        if key == "1":
+            assert "Feet or metres" in screen_text(pilot), "feet are taken by their name"
+            await pilot.press("escape")
+            assert (empty.altitude_ft, empty.bare_degree) == (None, "F")
+        else:
+            await pilot.press("escape")
+            assert (empty.altitude_ft, empty.bare_degree) == (1804, "C"), "kept at Esc"
 
 
 @pytest.mark.parametrize(

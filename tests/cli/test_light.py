@@ -28,7 +28,7 @@ DAY_TO_DAY = {
     "shelves": ("shelves",),
     "use": ("use", "{peaches}"),
     "open": ("open", "{peaches}"),
-    "discard": ("discard", "{peaches}", "--why", "seal failed"),
+    "discard": ("discard", "{peaches}/2", "--why", "seal failed"),
     "log": ("log",),
     "undo": ("undo",),
 }

@@ -68,6 +68,24 @@ REASONS: dict[tuple[str, str, str, str], str] = {
         "... pan[:9], span.thawed or date.max, *span[10:])",
         "... pan[:9], span.thawed or date.max, *span[9:])",
     ): "what is alike so far is alike in the day it was thawed too",
+    **dict.fromkeys(
+        [
+            (
+                _KEEPING + "unripe.py",
+                "",
+                "_SOME_DAY = date(2000, 1, 1)",
+                f"_SOME_DAY = date({other})",
+            )
+            for other in ("2001, 1, 1", "1999, 1, 1", "2000, 2, 1", "2000, 1, 2")
+        ],
+        "only whether anything is published is asked of that day, never how long",
+    ),
+    (
+        _KEEPING + "unripe.py",
+        "unripe",
+        "done = min(after, key=lambda span: span.start, default=None) if working else None",
+        "done = min(after, default=None) if working else None",
+    ): "a span begins with its start, and those that begin together begin on one day",
     (_KEEPING + "rotation.py", "_last", "return 3", "return 4"): (
         "these numbers are only compared with one another"
     ),

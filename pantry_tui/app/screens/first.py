@@ -28,43 +28,56 @@ class _Questions:
         self.altitude, self.people = pantry.altitude_ft, pantry.people
         self.units = "metric" if pantry.bare_degree == "C" else "us"
 
+    def ask_units(self) -> None:
+        """First, as they decide in what the next question speaks and what a bare number means."""
+        title = "Welcome. Three questions. Which units do you cook in?"
+        known_first = UNITS if self.units == "us" else UNITS[::-1]
+        self.host.push_screen(Choose(title, known_first), self._chosen)
+
+    def _chosen(self, got: str | None) -> None:
+        if got is None:
+            self.end()
+            return
+        self.units = ("us", "metric")[UNITS.index(got)]
+        self.ask_altitude()
+
     def ask_altitude(self) -> None:
         """What `init` was told stands in the field already; an empty one leaves it unknown, never
         sea level."""
-        title = "Welcome. Three questions. How high do you live? Canning times depend on it."
-        known = known_altitude(self.altitude, self.host.units)
-        question = TypeLine(title, "900 ft or 300 m", known, accept=self._high, empty=True)
+        title = "How high do you live? Canning times depend on it."
+        example = "300 m" if self._metric else "900 ft"
+        question = TypeLine(title, example, self._known, accept=self._high, empty=True)
 
         def then(got: str | None) -> None:
             self.end() if got is None else self.ask_people()
 
         self.host.push_screen(question, then)
 
+    @property
+    def _metric(self) -> bool:
+        return self.units == "metric"
+
+    @property
+    def _known(self) -> str:
+        return known_altitude(self.altitude, Units(self._metric))
+
     def _high(self, typed: str) -> None:
-        if typed.strip() in ("", known_altitude(self.altitude, self.host.units)):
+        if typed.strip() in ("", self._known):
             return  # nobody knows it: that is said beside every canned batch
         bare = typed.strip()
-        if bare.removeprefix("-").isdecimal() and int(bare) != 0 and self.units != "metric":
+        if bare.removeprefix("-").isdecimal() and int(bare) != 0 and not self._metric:
             raise BadInput(f"Feet or metres? Write {bare} ft or {bare} m.")
-        altitude = read_altitude(typed, self.host.pantry.bare_degree)
+        altitude = read_altitude(typed, "C" if self._metric else "F")
         household(altitude, self.people, self.units)  # says when no place lies that high
         self.altitude = altitude
 
     def ask_people(self) -> None:
         title = "How many people eat from the store?"
         question = TypeLine(title, "4", str(self.people), accept=self._many)
-        self.host.push_screen(question, lambda got: self.ask_units() if got else self.end())
+        self.host.push_screen(question, lambda _got: self.end())
 
     def _many(self, typed: str) -> None:
         self.people = read_people(typed)
-
-    def ask_units(self) -> None:
-        self.host.push_screen(Choose("Which units do you cook in?", UNITS), self._chosen)
-
-    def _chosen(self, got: str | None) -> None:
-        if got is not None:
-            self.units = "metric" if got == UNITS[1] else "us"
-        self.end()
 
     def end(self) -> None:
         """Keep what was answered, and say it: the altitude decides how long a jar is canned."""
@@ -90,4 +103,4 @@ def read_people(typed: str) -> int:
 
 def greet(host: Host) -> None:
     """Ask a household that has nothing recorded yet."""
-    _Questions(host).ask_altitude()
+    _Questions(host).ask_units()

@@ -106,7 +106,7 @@ def _published(batch: Batch, book: Rulebook) -> tuple[bool, bool, bool]:
     shelf = any(Climate.PANTRY in rule.climates and rule.days >= _SHELF_DAYS for rule in shut)
     cold = [rule.days for rule in shut if Climate.FRIDGE in rule.climates]
     poured = food.group in (Group.RELISH, Group.DRINK)
-    return shelf, bool(cold), poured and min(cold, default=_FRESH_DAYS + 1) <= _FRESH_DAYS
+    return shelf, bool(cold), poured and any(days <= _FRESH_DAYS for days in cold)
 
 
 def _moist(batch: Batch) -> bool:

@@ -38,7 +38,10 @@ LEAST_DAYS = 14
 _COOL_F, _COOL_DAYS = 60.0, 35
 #: Where the published ranges for the cool begin, °F, by food and by where they end; those for the
 #: warm begin at a room's.
-_FROM_F = {("sauerkraut", 65.0): _COOL_F, ("dill pickles", 65.0): 55.0}
+_FROM_F: dict[tuple[str, float | None], float] = {
+    ("sauerkraut", 65.0): _COOL_F,
+    ("dill pickles", 65.0): 55.0,
+}
 #: Days before it was called ready within which a measured pH still speaks of it. Our own choice.
 PH_DAYS = 2
 #: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
@@ -151,7 +154,7 @@ def _by_salt(batch: Batch) -> Trouble | None:
 def _finished(batch: Batch, book: Rulebook) -> Trouble | None:
     """What was put up finished is taken at its word where it is acid or a publication ferments
     it."""
-    if batch.food.is_acid or _paces(batch.food, batch.made or _SOME_DAY, book):
+    if batch.food.is_acid or _paces(batch.food, _SOME_DAY, book):
         return None
     return Trouble(f"No publication ferments {batch.food.name}. {_MEASURE}")
 
@@ -238,7 +241,7 @@ def _paces(food: FoodFacts, began: date, book: Rulebook) -> list[_Pace]:
         rule = _closest(like, climate, book)
         if rule is not None and rule.id not in found:
             cold = climate is Climate.FRIDGE
-            ends = (rule.food, rule.temp_f_max or 0.0)
+            ends = (rule.food, rule.temp_f_max)
             begins = _FROZEN_F if cold else _FROM_F.get(ends, ASSUMED_F[Climate.ROOM])
             found[rule.id] = _Pace(begins, _days(rule, began), rule, cold)
     if found:
@@ -265,7 +268,7 @@ def _closest(food: FoodFacts, climate: Climate, book: Rulebook) -> Rule | None:
 def _days(rule: Rule, began: date) -> Fraction:
     """The shortest time in days; months and years run by calendar from the day it began."""
     assert rule.least is not None
-    least = Fraction(rule.least).limit_denominator(24)
+    least = Fraction(rule.least)
     if rule.unit in _PER:
         return least * _PER[rule.unit]
     months = least * (12 if rule.unit == "years" else 1)

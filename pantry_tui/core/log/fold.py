@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from datetime import datetime
+from datetime import date, datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
@@ -82,6 +82,7 @@ class _Batch:
         )
         self.amount = payload.amount
         self.event, self.state = event, payload.state
+        self.put_right: datetime | None = None  # when its day made was, by the clock of that hour
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
@@ -241,8 +242,7 @@ class _Batch:
         if payload.unknown_day:
             fields["made"] = None
         if payload.made is not None:
-            # Nobody can know of a day that is still to come.
-            fields["made"] = min(payload.made, datetime.fromisoformat(event.recorded).date())
+            fields["made"] = self._made(payload.made, datetime.fromisoformat(event.recorded))
         acidity = _ph(payload.process or ())
         if acidity and (payload.measured or acidity != _ph(self.batch.process)):
             fields["ph_day"] = event.day
@@ -255,6 +255,16 @@ class _Batch:
                 self._change(id_, vessel=vessel, **whole)
                 if one.begun and vessel is Vessel.CLOSED:
                     self._open(id_, event)  # what was drawn from is no shut jar
+
+    def _made(self, told: date, written: datetime) -> date | None:
+        """The day made as it is put right. By the moment of writing the one before may be the later
+        word, where a clock was wrong: then the earlier day counts."""
+        day = min(told, written.date())  # nobody knows of a day that is to come
+        if self.put_right is not None and written < self.put_right:
+            was = self.batch.made
+            return None if was is None else min(was, day)
+        self.put_right = written
+        return day
 
     def done(self) -> tuple[Batch, list[Container]]:
         """The batch, and its containers with their turns in the order of their moments."""

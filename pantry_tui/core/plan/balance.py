@@ -61,6 +61,8 @@ def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bo
 
 
 def _chosen_as(chosen: Sequence[Chosen], pick: Pick, on: date) -> Iterator[int]:
+    """The places of that meal among the chosen; a dish takes of the same bulk for itself."""
     for number, one in enumerate(chosen):
-        if one.candidate.container == pick.candidate.container and one.day == on:
+        alike = one.candidate.container == pick.candidate.container and not one.dish
+        if alike and one.day == on:
             yield number

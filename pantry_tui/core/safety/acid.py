@@ -52,7 +52,8 @@ def too_little_acid(acid: str, jar: str) -> str:
     acid in each, or ""; a jar of unknown size counts as a quart. Of several amounts the least
     counts; none, or two kinds of acid, is no amount to go by."""
     kinds = [kind for kind in _A_PINT if kind in acid.casefold()]
-    plain = spelled_out(re.sub(r"\bT\b", "tbsp", acid)).replace("half", "1/2")
+    spoons = re.sub(r"(?<=\d) ?t\b", " tsp", re.sub(r"(?<=\d)T\b|\bT\b", " tbsp", acid))
+    plain = spelled_out(spoons).replace("half", "1/2")
     for sign, spelled in VULGAR.items():
         plain = plain.replace(sign, f" {spelled}")
     doses = [_teaspoons(found) for found in _DOSE.finditer(plain)]

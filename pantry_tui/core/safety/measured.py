@@ -112,8 +112,11 @@ def read_ph(text: str) -> float | None:
 
 
 def read_percent(text: str) -> float | None:
-    """("1/2 %", "two percent") -> 0.5, 2.0, the smaller of several; None without one."""
-    found = re.findall(r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b|brix)", _in_decimals(text))
+    """("1/2 %", "two percent", "1-2%") -> 0.5, 2.0, 1.0, the smallest of several and of a range;
+    None without one."""
+    number = r"\d+(?:[.,]\d+)?"
+    range_ = rf"({number})(?:\s*(?:-|–|to)\s*({number}))?\s*(?:%|per\s?cent\b|brix)"
+    found = [one for pair in re.findall(range_, _in_decimals(text)) for one in pair if one]
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 

@@ -155,7 +155,8 @@ def _wrong(key: str, value: str) -> str | None:
     said = unsafe_way(value) if key in WAYS else danger(value)
     if said is not None:
         return None  # understood, and but for a free word the reason for a doubt
-    asked = "?" in value and key not in TEXTS  # "lemon?", "tight?": nobody says that it was so
+    # "lemon?", "tight?": nobody says that it was so; "<5%", "ph>4.6": nor how much it was.
+    asked = re.search(r"[?<>]", value) is not None and key not in TEXTS
     return HINTS[key] if asked or beyond(key, value) or not READERS[key](value) else None
 
 

@@ -1,9 +1,9 @@
 """Cold smoke cooks nothing: what a record says of the salt in the fish, its cure, and the air.
 
 Smoked fish is held to salt in its water, the loin analysed: 3 % in a pack with air (Michigan,
-R 285.569.8; Maine, chapter 359, has 2.5 %), 3.5 % in one without (Maine, chapter 359); both read.
-Nobody analyses a fish at home, so the share of salt that was typed counts as that of its water. A
-strong bare percentage may be that of the brine it lay in, which says nothing of the fish.
+R 285.569.8; Maine, chapter 359, has 2.5 %), 3.5 % in one without (Maine, chapter 359); both read in
+excerpts. Nobody analyses a fish at home, so the share of salt that was typed counts as that of its
+water. A strong bare percentage may be that of the brine it lay in, which says nothing of the fish.
 The air is below 85 °F (University of Alaska Fairbanks Extension, FNH-00325; a copy). Meat that is
 smoked without heat needs a nitrite cure (National Center for Home Food Preservation, review of
 cured and smoked meats; from memory, the stricter choice).

@@ -20,6 +20,7 @@ from pantry_tui.core.safety.measured import (
     read_ph,
 )
 from pantry_tui.core.safety.prepared import not_tested
+from pantry_tui.core.safety.salt import read_salt
 from pantry_tui.core.safety.smoke import too_little_smoked
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
@@ -107,6 +108,8 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
     if denies(salt):
         return ["No salt was used: nothing is published that is kept so without it."]
     percent = read_percent(salt)
+    if percent is None:
+        percent = read_salt(salt)
     if percent is not None and percent < FERMENT_SALT_PERCENT:
         return [
             f"{percent:g} % of salt is too little: no published ferment has less than 2.25 % of "

@@ -146,7 +146,8 @@ def _ph(value: str) -> bool:
     found = re.findall(r"\d+(?:[.,]\d+)?", spelled_out(value))
     numbers = [float(one.replace(",", ".")) for one in found]
     low, high = _PH
-    return _measured(value, frozenset()) and all(low <= one <= high for one in numbers)
+    plain = _measured(value, frozenset()) and "+" not in value
+    return plain and all(low <= one <= high for one in numbers)
 
 
 def _syrup(value: str) -> bool:

@@ -252,9 +252,25 @@ def _beside(food: Food, words: list[str], kitchen: Kitchen, *, has_food: bool) -
     if near:
         food.slips, food.method_typed = near, " ".join(left)
         return
-    if has_food and _names_food(food, words, left, kitchen):
+    if has_food and (
+        _crop_of(food, words, left, kitchen) or _names_food(food, words, left, kitchen)
+    ):
         return
     food.unread += stretches(words, left)
+
+
+def _crop_of(food: Food, words: list[str], left: list[str], kitchen: Kitchen) -> bool:
+    """Whether one of the two foods is the other one fermented: sauerkraut and its cabbage. The
+    ferment is what stands there."""
+    other = kitchen.composer.meant(left)
+    if other.facts is None or other.strange or food.facts is None or AND & set(words):
+        return False
+    for crop, whole in ((other.facts, food.facts), (food.facts, other.facts)):
+        made = kitchen.composer.called(f"fermented {crop.name}")
+        if crop.name != whole.name and made is not None and made.name == whole.name:
+            food.facts, food.name = whole, whole.name
+            return True
+    return False
 
 
 def _names_food(food: Food, words: list[str], left: list[str], kitchen: Kitchen) -> bool:
@@ -271,10 +287,25 @@ def _names_food(food: Food, words: list[str], left: list[str], kitchen: Kitchen)
         return True
     if food.ask is not None or not (foods or (other.either and whole)):
         return False
+    if len(foods) == 1 and other.facts is not None and _was_method(food, words, other, kitchen):
+        return True
     second = " and ".join(foods) or " ".join(words)
     choices = (food.name or food.typed, second)
     why = f"Two foods are named, {choices[0]} and {choices[1]}: give each its own line."
     food.ask = (" ".join(words), choices, why)
+    return True
+
+
+def _was_method(food: Food, words: list[str], other: Meant, kitchen: Kitchen) -> bool:
+    """Whether what was taken for the food is a method's own name ("fridge pickle"): beside another
+    food it is the method."""
+    method = kitchen.find_method(food.typed) if " " in food.typed else None
+    if method is None:
+        return False
+    food.explicit.append(method)
+    food.method_typed, food.typed = food.typed, " ".join(words)
+    food.said = ()
+    _take_meant(food, other)
     return True
 
 

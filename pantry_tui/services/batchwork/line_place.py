@@ -27,6 +27,8 @@ _CLIMATES = {
 }  # fmt: skip
 #: Where a household has one of them, whatever it is called, it is meant: there is no other.
 _ONLY = frozenset({"fridge", "refrigerator", "freezer"})
+#: They are where such a place usually is: the one named by the last word alone is meant.
+_SAME = frozenset({"kitchen fridge", "kitchen freezer", "root cellar", "deep freezer"})
 #: The same where they are all that a part of the line says, or behind "in".
 _ALONE = {
     "cupboard under the stairs": Climate.ROOM, "under the stairs": Climate.ROOM,
@@ -36,6 +38,7 @@ _ALONE = {
     "outhouse": Climate.ROOM, "scullery": Climate.PANTRY, "cold room": Climate.CELLAR,
     "outside freezer": Climate.FREEZER, "garage freezer": Climate.FREEZER,
     "garage fridge": Climate.FRIDGE, "spare fridge": Climate.FRIDGE,
+    "kitchen fridge": Climate.FRIDGE, "kitchen freezer": Climate.FREEZER,
     # as households on the continent of Europe say it
     "keller": Climate.CELLAR, "kelder": Climate.CELLAR, "cave": Climate.CELLAR,
     "cantina": Climate.CELLAR, "bodega": Climate.CELLAR, "piwnica": Climate.CELLAR,
@@ -62,8 +65,10 @@ class Stands:
 
 def protect(line: Line, kitchen: Kitchen) -> list[int]:
     """Tokens within the name of a food or a method of several words, where one of them could be a
-    place, a day or a vessel by itself: fridge pickle, October beans, string cheese."""
+    place, a day or a vessel by itself: fridge pickle, October beans, string cheese. "Root cellar"
+    is a method too, and first of all a place."""
     kept: set[int] = set()
+    places = {" ".join(tail) for tail in _tails(dict(kitchen.places))} | _CLIMATES.keys()
     for start, stop in line.runs():
         for i in range(start, stop):
             for size in range(2, min(5, stop - i + 1)):
@@ -71,7 +76,8 @@ def protect(line: Line, kitchen: Kitchen) -> list[int]:
                 ends = {said.split()[0], said.split()[-1]}
                 if ends & (_LEADS | _IDLE):
                     continue
-                if kitchen.composer.names(said) or kitchen.find_method(said) is not None:
+                method = said not in places and kitchen.find_method(said) is not None
+                if method or kitchen.composer.names(said):
                     kept.update(range(i, i + size))
     return sorted(kept - _vessels(line))
 
@@ -114,6 +120,14 @@ def take_place(line: Line, kitchen: Kitchen) -> Stands:
     i = 0
     while i < len(line.tokens):
         size, ids = _exact(line, i, tails)
+        if longer := _longer(line, i, tails):
+            typed = " ".join(token.said for token in line.tokens[i : i + longer])
+            ids = tails[line.tokens[i + longer - 1].text,]
+            if typed.casefold() not in _SAME:
+                _claim(line, i, i + longer)
+                like = _CLIMATES.get(typed.casefold()) or _ALONE.get(typed.casefold())
+                return _not_there(typed, tuple(sorted(places[id_] for id_ in ids)), like)
+            size = longer
         if not size or i in vessels:
             i += 1
             continue
@@ -134,6 +148,19 @@ def _exact(line: Line, i: int, tails: dict[tuple[str, ...], list[str]]) -> tuple
         if words in tails:
             return size, tails[words]
     return 0, []
+
+
+def _longer(line: Line, i: int, tails: dict[tuple[str, ...], list[str]]) -> int:
+    """How many words from here are a kind of place of which the last is the name of one: "garage
+    fridge" where there is a fridge."""
+    for size in (3, 2):
+        words = tuple(token.text for token in line.tokens[i : i + size])
+        said = " ".join(words)
+        if len(words) != size or words in tails or not all(line.free[i : i + size]):
+            continue
+        if (said in _ALONE or said in _CLIMATES) and words[-1:] in tails:
+            return size
+    return 0
 
 
 def _claim(line: Line, start: int, stop: int) -> None:
@@ -186,9 +213,7 @@ def _near(
                 if len(ids) == 1 and " ".join(words) in _ONLY:
                     return Stands(ids[0], places[ids[0]])
                 choices = tuple(sorted(places[id_] for id_ in ids))
-                could = f"; it could be {' or '.join(choices)}" if choices else ""
-                why = f"There is no place called {typed!r}{could}: say which place, or make it."
-                return Stands(ask=(typed, choices, why), like=like)
+                return _not_there(typed, choices, like)
             hits = [ids for tail, ids in tails.items() if _slipped(words, tail)]
             if hits and not kitchen.composer.names(" ".join(words)):
                 _claim(line, i, i + size)
@@ -196,6 +221,13 @@ def _near(
                 why = f"There is no place called {typed!r}; near it: {', '.join(choices)}."
                 return Stands(ask=(typed, choices, why))
     return Stands()
+
+
+def _not_there(typed: str, choices: tuple[str, ...], like: Climate | None = None) -> Stands:
+    """No place has that name: those that it could be."""
+    could = f"; it could be {' or '.join(choices)}" if choices else ""
+    why = f"There is no place called {typed!r}{could}: say which place, or make it."
+    return Stands(ask=(typed, choices, why), like=like)
 
 
 def _like(line: Line, start: int, stop: int) -> Climate | None:

@@ -183,7 +183,9 @@ def test_what_a_sign_says_stands_beside_the_rest() -> None:
     film = stew().at(1).sign("white film", Verdict.SOUND).judged(1)
     assert film.reasons == (*plain, "Harmless: White film (Mon 2 Mar 2026).")
     mould = stew().at(1).sign("mould", Verdict.DISCARD).judged(1)
-    assert mould.reasons == ("Mould (Mon 2 Mar 2026).", *plain)
+    # Of what must go no day is told, neither the best nor the last.
+    assert mould.reasons == ("Mould (Mon 2 Mar 2026).", plain[-1])
+    assert not any(one.startswith(("Best by", "Discard after")) for one in mould.reasons)
     soft = stew().at(1).sign("one soft piece", Verdict.NEEDS_CARE).look()
     assert soft.judged(1).reasons == (*plain, "Looked at since: One soft piece (Mon 2 Mar 2026).")
 

@@ -99,6 +99,7 @@ def test_where_a_shop_keeps_it(food: str, size: str, process: dict[str, str], wh
         (Group.VEGETABLE, "bag", (), "yes", "dry beans", False),
         # Dry or fat, also where it is packed without air.
         (Group.GRAIN, "bag", (), "yes", "x", False), (Group.FAT, "pack", (), "yes", "x", False),
+        (Group.NUT, "bag", (), "yes", "x", False),
         (Group.FRUIT, "bag", ("nut",), "yes", "x", False),
     ],
 )  # fmt: skip

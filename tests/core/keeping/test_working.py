@@ -255,6 +255,8 @@ def test_what_was_put_up_finished() -> None:
     """Taken at its word where it is acid, or a publication ferments it."""
     assert said("kombucha", finished(0)) == said("carrots", finished(0)) == ""
     assert said("natto", finished(0)).startswith("No publication ferments natto. Measure it")
+    # Eaten while it worked: nobody called it ready.
+    assert said("natto", span(0, 5, ROOM)).startswith("No publication ferments natto. Measure it")
 
 
 def test_a_ph_of_25_is_the_sourest_that_is_believed() -> None:
@@ -284,6 +286,17 @@ def test_a_working_time_in_any_unit(least: float, unit: str, days: int) -> None:
     assert said("carrots", span(0, days, ROOM), finished(days), book=book) == ""
     short = said("carrots", span(0, days - 1, ROOM), finished(days - 1), book=book)
     assert f"published time is {days} days at 70 F. Measure" in short
+
+
+def test_a_month_is_that_of_the_day_on_which_it_began() -> None:
+    """March has 31 days, April 30: those of the day put up count, wherever it stands since."""
+    book = Rulebook({Method.LACTIC: [rule(1, "months", ROOM)]})
+    moved = span(0, 31, ROOM), span(31, 32, ROOM)._replace(end=FOREVER)
+    hot = batch("carrots", temperature="95F")
+    assert said(hot, *moved, book=book).endswith("published are 31 days at 70 F.")
+    assert said(hot, *moved[::-1], book=book) == said(hot, *moved, book=book)
+    assert said("carrots", span(0, 31, ROOM), finished(31), book=book) == ""
+    assert said("carrots", span(0, 30, ROOM), finished(30), book=book)
 
 
 def test_a_time_for_a_room_and_a_fridge_alike_is_none_for_the_cold() -> None:

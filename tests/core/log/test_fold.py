@@ -280,3 +280,17 @@ def test_a_day_made_that_was_still_to_come_is_the_day_it_was_told() -> None:
     assert told.batch()[0].made == day(4)
     earlier = Book().says(put_up(1)).says(said.Correct("b", made=day(-3)), on=4)
     assert earlier.batch()[0].made == day(-3)
+
+
+def test_of_two_days_made_that_a_wrong_clock_has_in_doubt_the_earlier_counts() -> None:
+    """The first was put right by a clock that ran two years ahead: by the moments of writing it is
+    the later word. With right clocks the last word counts, and an undo clears the doubt."""
+    told = Book().says(put_up(1))
+    told.says(said.Correct("b", made=day(-9)), on=4, booked="2028-03-05T12:00:00+00:00")
+    told.says(said.Correct("b", made=day(-2)), on=5)
+    assert told.batch()[0].made == day(-9)
+    right = Book().says(put_up(1)).says(said.Correct("b", made=day(-9)), on=4)
+    right.says(said.Correct("b", made=day(-2)), on=5)
+    assert right.batch()[0].made == day(-2)
+    told.says(said.Undo((told.events[1].id,)), on=5)
+    assert told.batch()[0].made == day(-2)

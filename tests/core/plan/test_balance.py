@@ -46,12 +46,20 @@ def test_one_of_two_mains_goes_to_the_day_that_has_none() -> None:
     ],
 )
 def test_what_was_asked_for_or_falls_due_stays(held: Chosen) -> None:
-    assert (
-        days_of(Chosen(main("a")._replace(safe_until=FRIDAY), Why.DUE, FRIDAY), held)["b"] == FRIDAY
-    )
+    pressing = Chosen(main("a")._replace(safe_until=FRIDAY), Why.DUE, FRIDAY)
+    assert days_of(pressing, held)["b"] == FRIDAY
 
 
 def test_a_day_on_which_many_sit_keeps_what_they_need() -> None:
     both = Chosen(main("a"), Why.PACE, FRIDAY), Chosen(main("b"), Why.PACE, FRIDAY)
     assert set(days_of(*(replace(one) for one in both), people=9).values()) == {FRIDAY}
     assert set(days_of(*both, people=8).values()) == {FRIDAY, BARE}
+
+
+def test_a_dish_keeps_what_it_took_of_the_same_bulk() -> None:
+    """Of a crate one meal lies in a dish and another beside it: only the other one may move."""
+    crate = main("a")._replace(bulk=True)
+    pot = Chosen(crate, Why.DISH, FRIDAY, "pot")
+    pressing = Chosen(main("b")._replace(safe_until=FRIDAY), Why.DUE, FRIDAY)
+    days_of(pot, Chosen(crate, Why.PACE, FRIDAY), pressing)
+    assert pot.day == FRIDAY

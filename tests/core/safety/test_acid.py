@@ -29,6 +29,8 @@ QUART = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
         ("quart jars", "2 tbsp lemon juice", "1.5 tbsp lemon juice"),
         ("quart jars", "2 tablespoons bottled lemon juice", "2 teaspoons bottled lemon juice"),
         ("quart jars", "2 T lemon", "1 T lemon"),
+        ("quart jars", "2T lemon", "2 t lemon"),
+        ("quart jars", "6 t lemon", "5t lemon"),
         ("quart jars", "two tablespoons lemon juice", "a tablespoon lemon juice"),
         ("quart jars", "30 ml lemon juice", "15 ml lemon juice"),
         ("quart jars", "6 tsp lime juice", "5 tsp lime juice"),

@@ -38,7 +38,9 @@ def test_a_ph_in_words_is_as_little_believed_as_one_in_digits() -> None:
     ("typed", "value"),
     [
         ("2.5%", 2.5), ("2,5 percent", 2.5), ("5 per cent", 5.0), ("60 brix", 60.0),
-        ("3% to 2%", 2.0), ("one percent", 1.0), ("twenty-five percent", 25.0), ("1/2%", 0.5),
+        ("3% to 2%", 2.0), ("1-2%", 1.0),
+        ("3 to 2.5 percent", 2.5), ("2 % of 3", 2.0),
+        ("one percent", 1.0), ("twenty-five percent", 25.0), ("1/2%", 0.5),
         ("1 1/2 %", 1.5), ("10 11/12 %", 10.9167), ("12.1/2%", 2.0), ("3 tbsp", None), ("", None),
     ],
 )  # fmt: skip
@@ -70,3 +72,13 @@ def test_every_number_of_degrees(typed: str, degrees: list[float]) -> None:
 )  # fmt: skip
 def test_the_room_above_the_food(typed: str, inches: float | None) -> None:
     assert read_inches(typed) == inches
+
+
+@pytest.mark.parametrize(
+    ("key", "value"),
+    [("ph", ">4.6"), ("ph", "4.6+"), ("vinegar", "<5%"), ("temperature", "<165F"), ("salt", "<2%")],
+)
+def test_more_or_less_than_a_number_is_no_number(key: str, value: str) -> None:
+    assert read_details([(key, value)]).problems
+    assert not read_details([(key, value.strip("<>+"))]).problems
+    assert not read_details([("by", value)]).problems

@@ -14,7 +14,7 @@ from pantry_tui.core.safety.salt import HEAVY_PERCENT, MOST_PERCENT, read_salt
 @pytest.mark.parametrize(
     ("typed", "percent"),
     [
-        ("2.5%", 2.5), ("2,5 %", 2.5), ("25%", 25.0), ("2 to 3 %", 3.0), ("3% or 2%", 2.0),
+        ("2.5%", 2.5), ("2,5 %", 2.5), ("25%", 25.0), ("2 to 3 %", 2.0), ("3% or 2%", 2.0),
         ("two percent", 2.0), ("1/2 %", 0.5), ("1 1/2 %", 1.5),
         # A weak brine holds as much as what lies in it will; a strong one says nothing.
         ("5% brine", 5.0), ("2.5% of the water", 2.5),

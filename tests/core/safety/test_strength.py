@@ -106,8 +106,14 @@ def test_a_ferment_takes_salt(method: Method) -> None:
     assert said(method, salt="0g").startswith("No salt was used")
     little = "1.9 % of salt is too little: no published ferment has less than 2.25 % of its"
     assert said(method, salt="1.9%").startswith(little)
+    assert said(method, salt="1-3%").startswith("1 % of salt")
     assert said(method, salt="2%") == ""
     assert said(method, salt="3 tbsp") == ""
+    # As a share of what it was weighed to: three tablespoons to five pounds of cabbage.
+    for short in ("10 g/kg", "2 tbsp to 5 lb", "1 oz to 5 lb"):
+        assert "% of salt is too little" in said(method, salt=short), short
+    for enough in ("25 g/kg", "3 tbsp to 5 lb", "2 oz to 5 lb", "3 tbsp per quart"):
+        assert said(method, salt=enough) == "", enough
 
 
 @pytest.mark.parametrize("method", [M.FROZEN, M.PRESSURE, M.VINEGAR_FERMENT, M.HOT_SMOKED])

@@ -288,6 +288,7 @@ def test_from_bulk_a_meal_is_taken_and_only_that_is_booked(p: Pantry) -> None:
 
 def test_a_dish_brings_what_it_takes_together(p: Pantry) -> None:
     without_dishes(p)
+    appetite.set_ceiling(p, "potatoes", "3")  # so that beans are wanted in this week
     dishes.keep(p, "Bean soup = 4 runner bean, 2 chicken stock")
     parts = [t for t in weeks.week(p).take if t.dish == "bean soup"]
     assert {t.food for t in parts} == {"runner beans", "chicken stock"}
