@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
-from pantry_tui.core.log.payloads import batch_of, touches
+from pantry_tui.core.log.payloads import Correct, batch_of, touches
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place
 from pantry_tui.core.words import Acidity
 from pantry_tui.store import log
@@ -128,14 +128,16 @@ class Stock:
         if found is None:
             self.loaded[id_] = None
             return
-        batch = self._checked_today(replace(found[0], food=self._food(found[0].food)))
+        batch = replace(found[0], food=self._food(found[0].food))
+        if batch.process or any(isinstance(one.payload, Correct) for one in events):
+            # What a correction found in doubt was so of the food, the method and the size that it
+            # left, and these may have been put right again, or the correction taken back.
+            batch = self._checked_today(batch)
         self.loaded[id_] = batch, {one.id: one for one in found[1]}
 
     def _checked_today(self, batch: Batch) -> Batch:
         """With what publications say today against its process too: a check that is new since it
         was put up reaches it. What stood against it then stands."""
-        if not batch.process:
-            return batch
         from pantry_tui.services.batchwork.checked import checked
         from pantry_tui.services.stock.recheck import strictest_altitude
 

@@ -81,6 +81,8 @@ def milder(now: list[dict[str, Any]], was: list[dict[str, Any]]) -> list[str]:
             word = row["verdict"].replace("needs care", "tend")
             later = SEVERITY.index(word) > SEVERITY.index(before["verdict"])
             for key in ("best_by", "discard_after"):
+                if row[key] is None and not row["usable"]:
+                    continue  # no day is named beside what is not eaten
                 later |= bool(before[key]) and (row[key] or "9999") > before[key]
             if later:
                 found.append(f"{id_}: {row['verdict']}, was {before['verdict']}")

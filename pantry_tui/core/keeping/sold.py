@@ -83,7 +83,7 @@ def _as_it_stood(batch: Batch, book: Rulebook) -> Sold:
     """How it is sold as far as food and pack say it."""
     if is_tin(batch) or _stands_by_itself(batch):
         return Sold.SHELF
-    ready = re.search(SHELF_READY, batch.size.casefold()) is not None or _carton(batch)
+    ready = _may_stand(batch)
     shelf, cold, fresh = _published(batch, book)
     if not _moist(batch):
         return Sold.COLD if fresh and not ready else Sold.SHELF
@@ -125,7 +125,16 @@ def _bottled_crop(batch: Batch) -> bool:
     return batch.food.group in CROPS and pack and not raw
 
 
-def _carton(batch: Batch) -> bool:
+def _may_stand(batch: Batch) -> bool:
+    """Whether its pack is one of those in which shops keep things on a shelf. A carton of eggs, of
+    raw meat or fish is the box round them."""
+    size = batch.size.casefold()
+    if batch.food.group in _RAW:
+        size = re.sub(r"\bcartons?\b", "box", size)
+    return re.search(SHELF_READY, size) is not None or _boxed_drink(batch)
+
+
+def _boxed_drink(batch: Batch) -> bool:
     """Milk, cream and drinks in a box."""
     food = batch.food
     poured = food.group is Group.DRINK or re.search(r"\b(milk|cream)\b", food.name) is not None

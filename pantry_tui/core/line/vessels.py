@@ -20,11 +20,14 @@ _VESSELS: dict[str, str] = {
         "stubbies;longneck;long neck;longneck bottle;stubby bottle;flask;flasche;flaschen;"
         "bouteille;bottiglia;bottiglie;botella;garrafa;butelka;butelki;flaska;flaskor",
         "bag": "bag;freezer bag;ziplock bag;zip bag;zipper bag;mylar bag;ziplock;vacuum bag;"
-        "mesh bag;paper bag;pouch;retort pouch;baggie;beutel;tüte;tüten",
+        "mesh bag;paper bag;baggie;beutel;tüte;tüten",
         "pack": "pack;packet;package;pkt;pkg;parcel;vacuum pack;vac pack;sachet;packette",
         "tub": "tub;container;freezer box;takeaway tub;takeaway container;ice cream tub;punnet;"
         "clamshell;tupperware;freezer container;ramekin;barquette",
-        "box": "box;carton;case;freezer carton",
+        # In a pouch or a carton pulses are sold cooked: they are no bag and no box.
+        "pouch": "pouch;retort pouch",
+        "carton": "carton",
+        "box": "box;case;freezer carton",
         "tin": "tin;can;dose;dosen",
         "tray": "tray;flat;ice cube tray",
         "crock": "crock;stoneware crock;fermenting crock;gärtopf;steintopf;steinguttopf",

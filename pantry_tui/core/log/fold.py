@@ -289,7 +289,7 @@ class _Batch:
         if key not in self.came:
             made, began = self.batch.made, when(event)
             if made is not None and made != began.day and not self.batch.carried:
-                began = some_time(made, datetime.fromisoformat(event.recorded))
+                began = some_time(made, datetime.fromisoformat(event.recorded), event.day)
             self.came[key] = Turn(began, event.id, place, state)
         return self.came[key]
 

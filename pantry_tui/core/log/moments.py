@@ -6,7 +6,8 @@ twice in autumn comes in its order. The day stays the local one.
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from collections.abc import Iterable, Iterator
+from datetime import date, datetime, timedelta
 
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import DAY_MIN, When
@@ -36,11 +37,44 @@ def moment(text: str) -> When:
     return _minute(then.date(), then.hour * 60 + then.minute, then)
 
 
-def some_time(day: date, like: datetime) -> When:
-    """At any hour of a day, in the offset of `like`."""
+def some_time(day: date, like: datetime, told: date | None = None) -> When:
+    """At any hour of a day, in the offset of `like`, which is that of noon on the day `told` (none
+    named: on that day). An hour longer where the clock may have been put back or on between them:
+    nobody wrote down where the household lives, so it counts as the place with the worse clock."""
     zone = _offset(like)
     start = day.toordinal() * DAY_MIN - zone
-    return When(start, start + DAY_MIN - 1, day, zone)
+    told = told or day
+    early = _HOUR if any(day <= one <= told for one in _changes(day, told, _PUT_BACK)) else 0
+    late = _HOUR if any(day < one <= told for one in _changes(day, told, _PUT_ON)) else 0
+    return When(start - early, start + DAY_MIN - 1 + late, day, zone)
+
+
+_HOUR = 60
+#: The Sundays on which clocks are put back, and on: month, and which Sunday of it, -1 the last. In
+#: turn the European Union (directive 2000/84/EC), North America (15 USC 260a), Australia and New
+#: Zealand (state and national law); all from memory.
+_PUT_BACK = ((10, -1), (11, 1), (4, 1))
+_PUT_ON = ((3, -1), (3, 2), (10, 1), (9, -1))
+
+
+def _changes(day: date, told: date, rules: Iterable[tuple[int, int]]) -> Iterator[date]:
+    """The days of a clock's change from the year of `day` to the one after, which has every kind
+    of them; most are asked of a day that is neither in that month nor told later."""
+    if day == told and (day.weekday() != _SUNDAY or all(day.month != month for month, _ in rules)):
+        return
+    for year in range(day.year, min(told.year, day.year + 1) + 1):
+        yield from (_sunday(year, month, number) for month, number in rules)
+
+
+def _sunday(year: int, month: int, number: int) -> date:
+    if number < 0:
+        end = date(year + month // 12, month % 12 + 1, 1) - timedelta(days=1)
+        return end - timedelta(days=(end.weekday() - _SUNDAY) % 7)
+    start = date(year, month, 1)
+    return start + timedelta(days=(_SUNDAY - start.weekday()) % 7 + 7 * (number - 1))
+
+
+_SUNDAY = 6
 
 
 def _minute(day: date, minute: int, like: datetime) -> When:

@@ -2,8 +2,8 @@
 
 Smoked fish is held to salt in its water, the loin analysed: 3 % in a pack with air (Michigan,
 R 285.569.8; Maine, chapter 359, has 2.5 %), 3.5 % in one without (Maine, chapter 359); both read in
-excerpts.
-Nobody analyses a fish at home, so the share of salt that was typed counts as that of its water.
+excerpts. Nobody analyses a fish at home, so the share of salt that was typed counts as that of its
+water. A strong bare percentage may be that of the brine it lay in, which says nothing of the fish.
 The air is below 85 °F (University of Alaska Fairbanks Extension, FNH-00325; a copy). Meat that is
 smoked without heat needs a nitrite cure (National Center for Home Food Preservation, review of
 cured and smoked meats; from memory, the stricter choice).
@@ -14,8 +14,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.measured import all_fahrenheit
-from pantry_tui.core.safety.salt import read_salt
+from pantry_tui.core.safety.measured import all_fahrenheit, read_percent, spelled_out
+from pantry_tui.core.safety.salt import MOST_PERCENT, read_salt
 from pantry_tui.core.safety.values import NO, denies, is_unknown
 from pantry_tui.core.words import Group, Method
 
@@ -23,7 +23,8 @@ IN_AIR_PERCENT, IN_VACUUM_PERCENT = 3.0, 3.5
 WARMEST_F = 85.0
 SALT_NOT_CHECKED = (
     "Salt of the fish not recorded: not checked. Smoked fish holds at least "
-    f"{IN_AIR_PERCENT:g} % in its water, {IN_VACUUM_PERCENT:g} % in a vacuum pack (salt=3.5%)."
+    f"{IN_AIR_PERCENT:g} % in its water, {IN_VACUUM_PERCENT:g} % in a vacuum pack (salt=3.5%). "
+    f"Above {MOST_PERCENT:g} % it is read as its brine's."
 )
 
 
@@ -48,7 +49,7 @@ def _salt(said: Mapping[str, str]) -> list[str]:
     least = IN_VACUUM_PERCENT if airless else IN_AIR_PERCENT
     if denies(salt):
         return ["No salt was used: no smoked fish is published without it."]
-    percent = read_salt(salt)
+    percent = _share(salt)
     if percent is None or percent >= least:
         return []
     pack = "packed without air" if airless else "packed in air"
@@ -62,4 +63,12 @@ def salt_unsaid(batch: Batch) -> bool:
     """Whether it is cold-smoked fish, and its record tells no share of salt."""
     fish = batch.method is Method.COLD_SMOKED and batch.food.group is Group.FISH
     salt = dict(batch.process).get("salt", "")
-    return fish and (is_unknown(salt) or (read_salt(salt) is None and not denies(salt)))
+    return fish and (is_unknown(salt) or (_share(salt) is None and not denies(salt)))
+
+
+def _share(salt: str) -> float | None:
+    """Per cent of salt in the fish; None where nobody says it: a percentage above that of food
+    which is only salted to be eaten is read as the brine's. This program's choice."""
+    percent = read_salt(salt)
+    bare = read_percent(spelled_out(salt)) is not None
+    return None if bare and percent is not None and percent > MOST_PERCENT else percent

@@ -94,7 +94,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     )
     batch = carry_on(batch, descent, reading, p.today)
     since = reading.made or p.today
-    then = p.clock.now if descent.carried else some_time(since, p.clock.recorded)
+    then = p.clock.now if descent.carried else some_time(since, p.clock.recorded, p.today)
     turn = Turn(then, "", place.id, state)
     held = reading.contents
     trial = Container("", "", 1, state, place.id, (turn,), held, held)

@@ -41,8 +41,13 @@ def due(rows: list[DueRow]) -> list[dict[str, Any]]:
 
 
 def _due(row: DueRow) -> dict[str, Any]:
-    """As `plain`, for a row of which there may be thousands."""
+    """As `plain`, for a row of which there may be thousands. Its days are those that a person may
+    read: none beside what is not eaten whatever its figures name."""
     said = row._asdict()
+    said["discard_after"], said["discard_after_why"] = row.last_day, row.why_no_last_day
+    if row.must_go or row.in_doubt:
+        said["best_by"] = None
+        said["days_left"] = None if row.last_day is None else row.days_left
     for name in ("method", "state", "verdict"):
         said[name] = said[name].value
     for name in ("best_by", "discard_after"):
@@ -77,7 +82,8 @@ def batch(view: BatchView) -> dict[str, Any]:
     """One batch whole; `process` as an object, equal containers under `containers`."""
     answer: dict[str, Any] = plain(view)
     answer["process"] = dict(view.process)
-    answer["containers"] = answer.pop("rows")
+    answer.pop("rows")
+    answer["containers"] = due(list(view.rows))
     answer["chain"] = {first: list(steps) for first, steps in view.chain}
     return answer
 

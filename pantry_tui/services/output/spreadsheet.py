@@ -65,7 +65,8 @@ def _stock(p: Pantry) -> Table:
         (
             row.code, row.food, row.method.value, row.place, row.state.value, row.count,
             " ".join(one.partition("/")[2] for one in row.container_ids), row.size, row.amount,
-            row.reserved, row.verdict.value, row.best_by, row.discard_after, row.days_left,
+            row.reserved, row.verdict.value, row.good_until, row.last_day,
+            None if row.must_go or row.in_doubt else row.days_left,
             row.reasons[0] if row.reasons else "",
         )
         for row in view.due(p)

@@ -11,14 +11,16 @@ from datetime import date, datetime
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import moment, when
-from pantry_tui.core.model import Place, When
+from pantry_tui.core.model import DAY_MIN, Place, When
 from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.seen import At, first_minute
 
 #: Nobody knows since when: perhaps since before all places there are.
 SINCE_EVER = -1
-_WHICH = re.compile(r"(.+?)\s+(until|since)\s+(\d{4}-\d{2}-\d{2})")
+_WHICH = re.compile(
+    r"(.+?)\s+(until|since)\s+(\d{4}-\d{2}-\d{2}(?:\s+\d{2}:\d{2})?(?:\s+\(\d{1,3}\))?)"
+)
 
 
 def place_ever(p: Pantry, text: str, begins: int) -> Place:
@@ -26,7 +28,8 @@ def place_ever(p: Pantry, text: str, begins: int) -> Place:
     was called otherwise.
 
     Where a new place has taken the name, what begins before the old one gave it up may be of
-    either: it is asked, and answered by "chest until 2026-11-25" or "chest since 2026-11-25".
+    either: it is asked, and answered by "chest until 2026-11-25" or "chest since 2026-11-25"; with
+    the hour where several gave it up on that day ("chest until 2026-11-25 10:40").
     Raises BadInput, Unclear."""
     match = _WHICH.fullmatch(text.strip())
     named = match[1] if match else text
@@ -38,13 +41,13 @@ def place_ever(p: Pantry, text: str, begins: int) -> Place:
             raise
         here = None
     if match:
-        return _chosen(p, here, left, match[2], date.fromisoformat(match[3]))
+        return _chosen(p, here, left, match)
     if here is not None and all(begins > went.last for _, went in left):
         return here
     if here is None and len({one.id for one, _ in left}) == 1:
         return left[-1][0]
     was = " ".join(named.split())
-    choices = [f"{was} until {went.day.isoformat()}" for _, went in left]
+    choices = [f"{was} until {label}" for label in _labels(left)]
     now = ", ".join(one.name for one, _ in left if _plain(one.name) != _plain(was))
     since = f", called {now} since" if now else ""
     if here is not None:
@@ -59,14 +62,43 @@ def place_ever(p: Pantry, text: str, begins: int) -> Place:
 
 
 def _chosen(
-    p: Pantry, here: Place | None, left: list[tuple[Place, When]], word: str, day: date
+    p: Pantry, here: Place | None, left: list[tuple[Place, When]], match: re.Match[str]
 ) -> Place:
-    if word == "since" and here is not None and _since(p, here).day == day:
+    """The one that is meant. Raises BadInput, Unclear where several gave the name up that day."""
+    word, typed = match[2], " ".join(match[3].split())
+    day = typed[:10]
+    if word == "since" and here is not None and _since(p, here).day.isoformat() == day:
         return here
-    of_day = [one for one, went in left if word == "until" and went.day == day]
-    if not of_day:
-        raise BadInput(f"No place of that name is known {word} {day.isoformat()}: leave that out.")
-    return of_day[-1]
+    labels = _labels(left)
+    if word == "until" and typed in labels:
+        return left[labels.index(typed)][0]
+    of_day = [label for label in labels if word == "until" and label.startswith(day)]
+    if len(of_day) > 1:
+        choices = tuple(f"{match[1]} until {label}" for label in of_day)
+        asked = f"{len(of_day)} places of that name were given up on {day}: write "
+        raise Unclear(f"{asked}{' or '.join(choices)}.", "place", match[0], choices)
+    raise BadInput(f"No place of that name is known {word} {typed}: leave that out.")
+
+
+def _labels(left: list[tuple[Place, When]]) -> list[str]:
+    """By what each of those that gave a name up is told from the others: its day, the hour too
+    where it shares that, and a number, the oldest first, where nobody knows the hour."""
+    days = [went.day.isoformat() for _, went in left]
+    hours = [_hour(went) for _, went in left]
+    long = [
+        f"{day} {hour}".rstrip() if days.count(day) > 1 else day
+        for day, hour in zip(days, hours, strict=True)
+    ]
+    return [
+        f"{label} ({long[:n].count(label) + 1})" if long.count(label) > 1 else label
+        for n, label in enumerate(long)
+    ]
+
+
+def _hour(went: When) -> str:
+    """ "10:40" by the clock of that day, "" where nobody knows."""
+    hour, minute = divmod((went.first + went.zone) % DAY_MIN, 60)
+    return f"{hour:02}:{minute:02}" if went.known else ""
 
 
 def begins_at(p: Pantry, at: At | date | None) -> int:

@@ -64,6 +64,9 @@ def bought(food: str, size: str = "", **process: str) -> Batch:
         ("chickens", "pack", {"sold": "shelf"}, Sold.COLD),
         ("eggs", "box", {"sold": "shelf"}, Sold.COLD),
         ("tuna", "tin", {"sold": "chilled"}, Sold.SHELF),
+        # A carton round eggs or raw fish is no carton that stands on a shelf.
+        ("eggs", "carton of 12", {"sold": "shelf"}, Sold.COLD), ("salmon", "carton", {}, Sold.COLD),
+        ("chicken stock", "carton", {}, Sold.EITHER), ("salmon", "pouch", {}, Sold.EITHER),
         # Said in capitals it is the same, and no more is believed.
         ("chickens", "pack", {"sold": "Shelf"}, Sold.COLD),
         ("ground beef", "", {"sold": "SHELF"}, Sold.COLD),

@@ -92,6 +92,56 @@ def test_any_hour_of_a_day_is_all_of_its_minutes() -> None:
     assert found.day_of(found.last + 1) == MADE + timedelta(days=1)
 
 
+def at_of(text: str) -> int:
+    return moment(text).first
+
+
+@pytest.mark.parametrize(
+    ("day_", "start", "noon", "end"),
+    [
+        ("2026-10-25", "+02:00", "+01:00", "+01:00"),  # Berlin, 25 hours
+        ("2026-11-01", "-04:00", "-05:00", "-05:00"),  # New York, 25 hours
+        ("2027-04-04", "+11:00", "+10:00", "+10:00"),  # Sydney, 25 hours
+        ("2027-03-28", "+01:00", "+02:00", "+02:00"),  # Berlin, 23 hours
+        ("2026-06-03", "+02:00", "+02:00", "+02:00"),
+    ],
+)
+def test_any_hour_of_a_day_is_each_hour_that_the_clock_showed_on_it(
+    day_: str, start: str, noon: str, end: str
+) -> None:
+    """Clocks by the law of each place (European directive 2000/84/EC, 15 USC 260a; from memory)."""
+    found = some_time(date.fromisoformat(day_), datetime.fromisoformat(f"{day_}T12:00{noon}"))
+    assert found.first <= at_of(f"{day_}T00:00{start}")
+    assert found.last >= at_of(f"{day_}T23:59{end}")
+    assert found.last - found.first < DAY_MIN + 60
+
+
+@pytest.mark.parametrize(
+    ("made", "then", "told_on", "now"),
+    [
+        ("2026-10-01", "+02:00", "2026-11-25", "+01:00"),
+        ("2026-10-20", "-04:00", "2026-11-25", "-05:00"),
+        ("2026-02-10", "+01:00", "2026-06-01", "+02:00"),
+        ("2025-12-24", "-05:00", "2026-07-04", "-04:00"),
+        ("2019-10-20", "+02:00", "2026-11-25", "+01:00"),
+        ("2026-11-20", "+01:00", "2026-11-25", "+01:00"),
+    ],
+)
+def test_a_day_told_by_the_clock_of_another_season_is_whole_all_the_same(
+    made: str, then: str, told_on: str, now: str
+) -> None:
+    like = datetime.fromisoformat(f"{told_on}T18:00{now}")
+    found = some_time(date.fromisoformat(made), like, date.fromisoformat(told_on))
+    assert found.first <= at_of(f"{made}T00:00{then}")
+    assert found.last >= at_of(f"{made}T23:59{then}")
+
+
+def test_no_hour_is_added_where_no_clock_was_changed_between() -> None:
+    like = datetime.fromisoformat("2026-02-20T18:00:00+01:00")
+    found = some_time(date(2026, 1, 5), like, date(2026, 2, 20))
+    assert found.last - found.first == DAY_MIN - 1
+
+
 def test_the_day_of_a_minute_before_all_calendars_is_the_first_one() -> None:
     assert When(0, 0, date.min).day_of(-5000) == date.min
 

@@ -57,6 +57,10 @@ def test_too_little_salt_or_cure_or_too_warm_a_smoke_is_never_offered(
         ('salmon, cold smoked, salt="3 tbsp"', False),
         ('salmon, cold smoked, salt="10% brine"', False),
         ("salmon, cold smoked, salt=?", False),
+        # What nobody eats as it is was the brine that the fish lay in.
+        ("salmon, cold smoked, salt=5%", True),
+        ("salmon, cold smoked, salt=6%", False),
+        ("trout, cold smoked, salt=10% vacuum=yes", False),
     ],
 )
 def test_enough_of_it_is_checked_and_what_nobody_said_stands_beside_it(

@@ -85,7 +85,7 @@ READ = {
     "1 box of 12 eggs, fresh": (1, "box of 12", "12"),
     "2 boxes of 12 eggs, fresh": (2, "boxes of 12", "12"),
     "a tray of 30 eggs, fresh": (1, "tray of 30", "30"),
-    "a carton of a dozen eggs, fresh": (1, "box of 12", "12"),
+    "a carton of a dozen eggs, fresh": (1, "carton of 12", "12"),
     f"3 packs of six sausages, {FROZEN}": (3, "packs of 6", "6"),
     "a dozen eggs, fresh": (1, "", "12"),
     "1 small jar thyme, dried": (1, "small jar", ""),

@@ -10,6 +10,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, one_batch, outage, places, readings, undo, view
@@ -327,3 +328,32 @@ def test_a_renamed_place_took_its_name_back_and_is_not_asked_about(p: Pantry) ->
     chest = p.find_place("chest")
     assert place_ever(p, "chest", begins_with(p, None)) == chest
     assert place_ever(p, "blue freezer", begins_with(p, None)) == chest
+
+
+@pytest.mark.parametrize("minutes", [(600, 640), (600, 600)])
+def test_two_that_gave_a_name_up_on_one_day_are_told_apart(
+    p: Pantry, minutes: tuple[int, int]
+) -> None:
+    """A cut of the first one strikes what stood there, whichever of them is asked about first."""
+    code = up(p, "3 packs ground beef, frozen, chest")
+    p.today += timedelta(days=3)
+    move(p, code, "garage")
+    p.today += timedelta(days=2)
+    gone = p.today
+    first, ids = p.find_place("chest"), list[str]()
+    for n, minute in enumerate(minutes):
+        p.clock = Clock(gone, minute)
+        ids.append(p.find_place("chest").id)
+        places.remove(p, "chest")
+        if n == 0:
+            places.add(p, "chest", "freezer")
+    start = datetime.combine(gone - timedelta(days=4), time(9))
+    with pytest.raises(Unclear) as asked:
+        place_ever(p, "chest", begins_with(p, start))
+    assert len(set(asked.value.choices)) == 2
+    assert [place_ever(p, one, 0).id for one in asked.value.choices] == ids
+    with pytest.raises(Unclear) as again:
+        place_ever(p, f"chest until {gone}", begins_with(p, start))
+    assert again.value.choices == asked.value.choices
+    outage.book(p, first, outage.cut_of(p, first, start, start + timedelta(hours=40)))
+    assert found(p, code).verdict in UNFIT

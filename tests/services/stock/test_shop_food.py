@@ -233,3 +233,17 @@ def test_eggs_without_air_have_no_weeks_of_eggs_in_their_shells(larder: Pantry) 
     found = judged(larder, "2 vacuum packs eggs, fresh, fridge")
     assert read(larder, "2 vacuum bags mushrooms, fresh, fridge").process == (("vacuum", "yes"),)
     assert (found.discard_after, found.usable) == (None, False)
+
+
+@pytest.mark.parametrize("pack", ["pouch", "carton", "retort pouch", "jar", "tin"])
+@pytest.mark.parametrize("food", ["lentils", "chickpeas", "black beans"])
+def test_pulses_in_a_pack_that_holds_them_cooked_are_cooked_food_once_open(
+    larder: Pantry, food: str, pack: str
+) -> None:
+    shut = judged(larder, f"1 {pack} {food}, bought in, larder")
+    assert shut.usable
+    open_there = judged(larder, f"1 {pack} {food}, bought in, larder, state=open")
+    assert not open_there.usable
+    cold = judged(larder, f"1 {pack} {food}, bought in, fridge, state=open")
+    assert not cold.usable or (days(larder, cold.discard_after) or 99) <= 4
+    assert judged(larder, f"1 bag {food}, bought in, larder, state=open").usable

@@ -3,6 +3,8 @@ then. What cannot hurt and has no figure says so, and never "never taste"."""
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from pantry_tui.app.rowtext import caution, row_detail
@@ -12,8 +14,11 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.putup import preview, put_up, read
 from pantry_tui.services.lookup import signs
+from pantry_tui.services.output import jsonable
 from pantry_tui.services.output.labels import labels
+from pantry_tui.services.output.spreadsheet import export_table
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import view
 from pantry_tui.services.stock.one_batch import show
 
 NEVER = "never taste"
@@ -42,6 +47,26 @@ def test_nor_beside_discard(larder: Pantry) -> None:
     assert row.last_day is None
     assert row.why_no_last_day == "must go now"
     assert not any(one.discard_after or one.best_by for one in labels(larder, [code]))
+
+
+def test_nor_in_json_or_a_spreadsheet(larder: Pantry, tmp_path: Path) -> None:
+    code = put_up(larder, read(larder, "1 pint jar runner beans, pressure canned, larder")).code
+    signs.mark(larder, code, "bulging or leaking")
+    (row,) = jsonable.due(view.due(larder))
+    shown = jsonable.batch(show(larder, code))["containers"][0]
+    for said in (row, shown):
+        assert said["verdict"] == "do not taste"
+        assert (said["best_by"], said["discard_after"], said["days_left"]) == (None, None, None)
+        assert said["discard_after_why"] == "must go now"
+    export_table(larder, tmp_path / "stock.csv", "stock")
+    assert "2027" not in (tmp_path / "stock.csv").read_text(encoding="utf-8-sig")
+
+
+def test_what_was_discarded_by_its_day_still_names_it_in_json(larder: Pantry) -> None:
+    put_up(larder, read(larder, "1 tub bean soup, cooked meal, fridge, made 2026-11-01"))
+    (row,) = jsonable.due(view.due(larder))
+    assert row["verdict"] == "discard"
+    assert row["discard_after"] is not None
 
 
 @pytest.mark.parametrize(

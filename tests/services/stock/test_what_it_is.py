@@ -20,6 +20,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, places, undo
 from pantry_tui.services.stock.correct import correct
+from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.view import due
 from tests.furnished import furnished
 
@@ -137,3 +138,26 @@ def test_two_stores_that_put_it_right_otherwise_leave_it_in_doubt() -> None:
     assert isinstance(added.payload, said.Correct)
     assert added.payload.doubt == (TWO_RECORDS,)
     assert not list(_of_batch(events(Method.DRIED, FIRST), events(Method.DRIED, SECOND)))
+
+
+@pytest.mark.parametrize("more", [{"note": "x"}, {"size": "half-gallon jars"}, {"made": "unknown"}])
+def test_what_a_later_correction_found_is_not_believed_of_the_food_before(
+    p: Pantry, more: dict[str, str]
+) -> None:
+    """Peaches have no process in half-gallon jars, apple juice has (USDA AIB 539)."""
+    code = put_up(p, read(p, "2 half-gallon jars peaches, boiling-water canned, larder")).code
+
+    def row() -> DueRow:
+        return next(one for one in due(p) if one.code == code)
+
+    assert not row().usable
+    correct(p, code, food="apple juice")
+    wrong = undo.newest(p)
+    assert wrong is not None
+    assert row().usable
+    correct(p, code, **more)  # type: ignore[arg-type]
+    undo.undo(p, wrong.id)
+    assert (row().food, row().usable) == ("peaches", False)
+    undo.redo(p)
+    assert row().usable
+    assert verify(p.path, p.today).ok
