@@ -368,7 +368,7 @@ async def test_the_first_questions_keep_the_altitude_that_is_known(tmp_path: Pat
     with open_pantry(tmp_path / "high.db", TODAY) as pantry:
         async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
             await pilot.pause()
-            await pilot.press("enter", "enter", "1")
+            await pilot.press("1", "enter", "enter")
             assert (pantry.altitude_ft, pantry.people) == (4500, 5)
             assert "4,500 ft" in said(pilot)
 
@@ -380,9 +380,9 @@ async def test_the_first_question_asks_whether_a_bare_number_is_feet_or_metres(
     with open_pantry(tmp_path / "high.db", TODAY) as pantry:
         async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
             await pilot.pause()
-            await pilot.press(*"1200", "enter")
+            await pilot.press("1", *"1200", "enter")
             assert "Write 1200 ft or 1200 m." in screen_text(pilot)
-            await pilot.press(*" m", "enter", "enter", "1")
+            await pilot.press(*" m", "enter", "enter")
             assert pantry.altitude_ft == 3937
 
 
