@@ -23,7 +23,7 @@ from pantry_tui.core.words import Climate, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
 from pantry_tui.reference.compose import Composer
-from pantry_tui.services.batchwork.line_as_is import several_of
+from pantry_tui.services.batchwork.line_as_is import frozen_as_bought, several_of
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
 from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
@@ -168,6 +168,7 @@ def _reading(
     climate = kitchen.climates.get(stands.id, stands.like)
     food.worked = bool(pairs.keys() & _WORKED)
     method, why = settle(food, named, climate, held, kitchen)
+    method = frozen_as_bought(method, climate, held, pairs)
     if "printed" in pairs and why is None and method not in (None, Method.BOUGHT, Method.FROZEN):
         two = (Method.BOUGHT.value, str(method))
         why = ("printed", two, f"With a printed date: {' or '.join(two)}? Say which.")

@@ -6,6 +6,7 @@ the figures of a fresh one, and fresh dairy food those of bought dairy food.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 
 from pantry_tui.core.amounts import read_amount
@@ -54,6 +55,19 @@ def as_it_is(
     dry = facts.group in _STAPLES and usual == (Method.BOUGHT.value,)
     dry = dry and not ("bean" in facts.classes and _jarred(held))
     return Method.BOUGHT if climate in _DRY and (sugar or dry) else None
+
+
+def frozen_as_bought(
+    method: Method | None, climate: Climate | None, held: Held, said: Mapping[str, str]
+) -> Method | None:
+    """The method; that of frozen food for what was bought and came into a freezer shut.
+
+    What is frozen in time stays safe (USDA FSIS, Freezing and Food Safety, a reprint), and bought
+    food has no figure of its own there. A printed date speaks for itself, and a tin is no freezer's
+    pack."""
+    tin = one(held.vessel) in ("tin", "can")
+    frozen = method is Method.BOUGHT and climate is Climate.FREEZER and not tin
+    return Method.FROZEN if frozen and not {"printed", "state"} & said.keys() else method
 
 
 def several_of(held: Held, facts: FoodFacts | None) -> tuple[str, tuple[str, ...], str] | None:

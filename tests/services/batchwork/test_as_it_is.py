@@ -14,6 +14,7 @@ from pantry_tui.services.batchwork.line_as_is import as_it_is
 from pantry_tui.services.batchwork.understood import read
 from pantry_tui.services.lookup.shelf_life import keeps
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import places
 
 MADE = date(2026, 11, 25)
 #: How what stands there may be said: nothing of it, counted, in a sack, in a jar.
@@ -68,3 +69,26 @@ def test_what_may_have_been_worked_on_is_asked(larder: Pantry, line: str) -> Non
     found = read(larder, line)
     assert found.method is None
     assert "method" in {one.about for one in found.asks}
+
+
+@pytest.mark.parametrize(
+    ("line", "method"),
+    [
+        ("turkey 14 lb, chest, bought yesterday", Method.FROZEN),
+        ("2 lb ground beef, bought in, chest", Method.FROZEN),
+        ("2 bags peas, bought in, chest", Method.FROZEN),
+        ("2 lb ground beef, bought in, fridge", Method.BOUGHT),
+        ("500 g shrimp, bought in, chest, best before june 2027", Method.BOUGHT),
+        ("1 tin tomatoes, bought in, chest", Method.BOUGHT),
+        ("2 lb ground beef, bought in, chest, state=thawed", Method.BOUGHT),
+    ],
+)
+def test_what_is_bought_and_goes_straight_into_a_freezer_is_frozen_food(
+    larder: Pantry, line: str, method: Method
+) -> None:
+    """USDA FSIS, Freezing and Food Safety: what is frozen in time stays safe. A printed date speaks
+    for itself, and what is no more frozen is none."""
+    places.add(larder, "chest", "freezer")
+    found = read(larder, line)
+    assert found.method is method
+    assert found.problems == ()
