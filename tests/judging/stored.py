@@ -257,7 +257,7 @@ class Stored:
         if row is None:
             return NOWHERE
         last = row["discard_after"]
-        day = None if last is None else date.fromisoformat(last).toordinal()
+        day = None if last is None or not row["usable"] else date.fromisoformat(last).toordinal()
         return Answer(row["verdict"], day, row["usable"])
 
     def judged_anew(self, container: str, now: int) -> Answer:
@@ -291,7 +291,8 @@ def answer_of_log(events: Sequence[Event], code: str, number: int, now: int) -> 
     warm = here.temperature_f if here is not None else ASSUMED_F[Climate.PANTRY]
     jobs = jobs_of(batch, box, warm, load_tending().get(batch.method, ()), day)
     judged = with_care(assess(batch, box, known, load_tables().book, then), jobs, then).on(day)
-    last = judged.discard_after
+    # A list names no day beside what is not eaten.
+    last = judged.discard_after if judged.usable else None
     return Answer(judged.verdict, None if last is None else last.toordinal(), judged.usable)
 
 
