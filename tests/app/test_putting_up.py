@@ -185,6 +185,18 @@ async def test_a_place_at_the_head_of_the_line_is_named_once(p: Pantry) -> None:
             assert line.value == filled
 
 
+async def test_a_place_that_is_typed_goes_before_the_one_that_was_filled_in(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p")
+        screen = pilot.app.screen
+        assert isinstance(screen, PutUpScreen)
+        screen.fill_in("cellar")
+        typed = screen.filled + "4 500 ml jars beets, pressure canned"
+        assert (screen.read(typed).place, screen.read(typed).problems) == ("cellar", ())
+        other = screen.read(f"{typed}, larder")
+        assert (other.place, other.problems) == ("larder", ())
+
+
 async def test_who_eats_when_is_answered(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("W", "b", *"6 on friday", "enter")

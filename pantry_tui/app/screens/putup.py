@@ -81,7 +81,6 @@ class PutUpScreen(Recalls):
         self._left = False  # for another room, with what was typed
         self._noted = False  # and it was said that it came back
         self._many = ""  # several lines that were pasted, and not yet booked
-        self._filled = ""  # the place that was filled in, where nothing else was typed
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)
@@ -111,7 +110,7 @@ class PutUpScreen(Recalls):
     def on_screen_suspend(self) -> None:
         """A question over the line does not leave it; another room does."""
         self._left = not isinstance(self.host.screen, ModalScreen)
-        if self._left and self.line.value == self._filled:
+        if self._left and self.line.value == self.filled:
             self.line.value = ""
         SaidLine.hush(self)
 
@@ -139,7 +138,7 @@ class PutUpScreen(Recalls):
         if self._noted and not typed:
             self._noted = False
             SaidLine.hush(self)
-        bare = not typed or self.line.value == self._filled
+        bare = not typed or self.line.value == self.filled
         self._say((self._idle or self._how()) if bare else self._reading(typed))
 
     def _how(self) -> str:
@@ -232,9 +231,9 @@ class PutUpScreen(Recalls):
     def fill_in(self, path: str) -> None:
         """A place that the cursor stood on, at the head of an empty line."""
         if path and not self.line.value.strip():
-            self._idle, self._filled = "", f"{self._short(path)}, "
-            self.line.value = self._filled
-            self.line.cursor_position = len(self._filled)
+            self._idle, self.filled = "", f"{self._short(path)}, "
+            self.line.value = self.filled
+            self.line.cursor_position = len(self.filled)
 
     def _short(self, path: str) -> str:
         """The name of a place where it alone says which, else its path, as they are typed."""

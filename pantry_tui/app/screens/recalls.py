@@ -43,6 +43,7 @@ class Recalls(Screen[None]):
         self._codes: set[str] = set()  # and the lid codes they got
         self._at = 0  # how many lines back; 0 is what is being typed
         self._draft = ""
+        self.filled = ""  # the place that was filled in, where nothing else was typed
         self.shelf = ""  # the id of the place of which the lines are, one after another
         self._before: PutUpReading | None = None  # the line before, of the same place
 
@@ -66,11 +67,16 @@ class Recalls(Screen[None]):
             return ()
 
     def read(self, line: str) -> PutUpReading:
-        """As it stands there, where a place was named for all lines."""
+        """As it stands there, where a place was named for all lines; a place that is typed goes
+        before the one that was filled in."""
         from pantry_tui.services.batchwork import putup, recalled
 
         if self.shelf in self.host.pantry.places:
             return recalled.there(self.host.pantry, line, self.shelf)
+        if self.filled and line.startswith(self.filled):
+            typed = putup.read(self.host.pantry, line.removeprefix(self.filled))
+            if typed.place:
+                return typed
         return putup.read(self.host.pantry, line)
 
     def action_take(self) -> None:
