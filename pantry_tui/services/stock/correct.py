@@ -76,6 +76,11 @@ def correct(
         raise BadInput(wrong[0])
     if "printed" in dict(details.pairs):
         raise BadInput("Say --printed DATE to correct the printed date.")
+    if "amount" in dict(details.pairs):
+        raise BadInput(
+            f"How much of {batch.code} there is, is counted: count the place where it stands, and "
+            "give it what is there."
+        )
     merged = {**_readable(batch.process), **dict(said_now)}
     record = dict(with_altitude(p, kept, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())

@@ -3,6 +3,7 @@ what cannot be without taking back the put-up."""
 
 from __future__ import annotations
 
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Method
@@ -41,16 +42,31 @@ def refuse_same(batch: Batch, typed: str, facts: FoodFacts, method: Method) -> N
 
 def method_meant(p: Pantry, batch: Batch, typed: str) -> Method:
     """The method by any of its names. Raises BadInput; Refused where the stock would have begun in
-    another state by it, or was begun, so that its days cannot be said anew."""
+    another state by it, or was begun, so that its days cannot be said anew, and where its record
+    tells of a canner that the method has not."""
     method = method_named(typed)
     if method is batch.method:
         return method
+    canner = ", ".join(f"{key}={value}" for key, value in batch.process if _no_use(key, method))
+    if canner:
+        raise Refused(
+            f"{batch.code} cannot be said to be {method}: its record says {canner}, so it was "
+            f"canned. {_anew(p, batch)}"
+        )
     mine = p.containers_of(batch)
     begun = any(one.begun or any(turn.state for turn in one.turns[1:]) for one in mine)
     if begun or (method in WORKING) != (batch.method in WORKING) or batch.carried or batch.parts:
         why = "what was done to it rests on it" if begun else "it would stand otherwise since then"
         raise Refused(f"{batch.code} cannot be said to be {method}: {why}. {_anew(p, batch)}")
     return method
+
+
+def _no_use(key: str, method: Method) -> bool:
+    """Whether what a record says of a canner has no place in that of such a method: a verdict that
+    rests on it would be gone without a word."""
+    if method in PROCESSED:
+        return False
+    return key in ("psi", "canner") or (key in ("minutes", "process") and method not in LIDDED)
 
 
 def refuse_count(p: Pantry, batch: Batch, count: int) -> None:

@@ -161,3 +161,22 @@ def test_what_a_later_correction_found_is_not_believed_of_the_food_before(
     undo.redo(p)
     assert row().usable
     assert verify(p.path, p.today).ok
+
+
+@pytest.mark.parametrize("method", ["dried", "frozen", "vinegar pickle"])
+def test_what_was_canned_for_too_short_a_time_is_no_other_food_by_a_word(
+    p: Pantry, method: str
+) -> None:
+    line = "3 pint jars runner beans, pressure canned, larder, minutes=5 psi=11 canner=dial"
+    code = put_up(p, read(p, line)).code
+    with pytest.raises(Refused, match="psi=11"):
+        correct(p, code, method=method)
+    row = next(one for one in due(p) if one.code == code)
+    assert (row.method, row.usable) == (Method.PRESSURE, False)
+    correct(p, code, method="boiling-water canned")
+    assert not next(one for one in due(p) if one.code == code).usable
+
+
+def test_how_much_there_is_is_counted_and_no_detail(p: Pantry) -> None:
+    with pytest.raises(BadInput, match="count the place"):
+        correct(p, _one(p), process=[("amount", "18 lb")])
