@@ -49,8 +49,7 @@ def plan(
     dishes: Sequence[Dish] = (),
     length: int = 7,
 ) -> Menu:
-    """`length` days from `start`. Candidates come in eating order; unfit ones are not among
-    them."""
+    """`length` days from `start`. Candidates come in eating order, without unfit ones."""
     asked = wishes or Wishes()
     table = Table(appetite, start, asked.out, length)
     week = _Week(table, asked, candidates, needs)
@@ -131,10 +130,7 @@ class _Week:
         next of what presses; for a week that has nothing, the next of anything."""
         settle(self.chosen, self._spread())
         self._laid_out = None
-        for day in self.table.days:
-            half = self.appetite.sit(day) / 2
-            while self._cooks(day) and self._laid(day, Role.MAIN) < half and self._add_main(day):
-                pass
+        self._add_mains()
         bare = (d for d in self.table.days if self._cooks(d) and not self._laid(d, Role.MAIN))
         if balanced(self.chosen, self.table, self._spread(), bare):
             self._laid_out = None
@@ -145,6 +141,13 @@ class _Week:
             self._add_big(day, set(A_HEAD))
         for day in sorted(self._cooked()):
             self._fill_up(day)
+        self._add_mains()  # what filled one day up may have been the main of another
+
+    def _add_mains(self) -> None:
+        for day in self.table.days:
+            half = self.appetite.sit(day) / 2
+            while self._cooks(day) and self._laid(day, Role.MAIN) < half and self._add_main(day):
+                pass
 
     def _fill_up(self, day: date) -> None:
         """More mains for guests, and of those that would be lost."""
