@@ -51,8 +51,10 @@ _KEPT_CLASSES = frozenset({"cured-meat", "jerky"})
 #: Days further ahead than on any pack that only a refrigerator keeps, but for hard cheese and
 #: butter; and on cooked food. This program's choice.
 _FURTHEST, _COOKED_FURTHEST = 180, 60
-#: Fish that was not heated in its jar: salt and cold keep it (common practice, no source).
-_SEMI_PRESERVED = frozenset({"anchovies", "anchovy paste", "pickled herring", "pickled fish"})
+#: Fish that was not heated in its jar, and a raw ham: salt keeps it (common practice, no source).
+_SEMI_PRESERVED = frozenset(
+    {"anchovies", "anchovy paste", "pickled herring", "pickled fish", "country hams"}
+)
 _USE_BY = ("dated", "use-by")
 _LONG = re.compile(r"hard cheese|butter|powder|condensed|evaporated|shelf-stable|dried")
 
@@ -71,8 +73,8 @@ def is_last_safe(batch: Batch, sold: Sold) -> bool:
 
 def ends_with_its_days(batch: Batch) -> bool:
     """Whether a shut pack, though it was sold on a shelf, is safe for no longer than its days: low
-    in acid and in oil, which shuts the air off (also where only its name says so), or fish that
-    only salt keeps; no tin."""
+    in acid and in oil, which shuts the air off (also where only its name says so), fish that only
+    salt keeps, or a raw ham (the stricter choice); no tin."""
     food = batch.food
     oil = "in-oil" in food.classes or re.search(r"(?i)\bin( \w+)? oil\b", food.name) is not None
     kept = oil or food.name in _SEMI_PRESERVED

@@ -12,6 +12,7 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, readings
+from pantry_tui.services.stock.view import due
 
 UNKNOWN, SOUND, SOON, DISCARD = (
     Verdict.UNKNOWN, Verdict.SOUND, Verdict.EAT_SOON, Verdict.DISCARD
@@ -247,3 +248,10 @@ def test_pulses_in_a_pack_that_holds_them_cooked_are_cooked_food_once_open(
     cold = judged(larder, f"1 {pack} {food}, bought in, fridge, state=open")
     assert not cold.usable or (days(larder, cold.discard_after) or 99) <= 4
     assert judged(larder, f"1 bag {food}, bought in, larder, state=open").usable
+
+
+def test_a_raw_ham_on_a_shelf_ends_with_its_printed_date(larder: Pantry) -> None:
+    """Nobody publishes how long such a pack is safe behind it: the stricter choice."""
+    put_up(larder, read(larder, "1 country ham, bought in, larder, printed=2027-03-01"))
+    row = due(larder)[0]
+    assert (row.verdict, row.discard_after) == (Verdict.SOUND, date(2027, 3, 1))
