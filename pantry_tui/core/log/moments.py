@@ -12,6 +12,14 @@ from datetime import date, datetime, timedelta
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import DAY_MIN, When
 
+_SUNDAY = 6
+_HOUR = 60
+#: The Sundays on which clocks are put back, and on: month, and which Sunday of it, -1 the last. In
+#: turn the European Union (directive 2000/84/EC), North America (15 USC 260a), Australia and New
+#: Zealand (state and national law); all from memory.
+_PUT_BACK = ((10, -1), (11, 1), (4, 1))
+_PUT_ON = ((3, -1), (3, 2), (10, 1), (9, -1))
+
 #: What is booked on a day of which no hour is known happens from 23:00 on, a minute apart: after
 #: all that is told of it by the hour, and in the order in which it was booked.
 _LATE = 23 * 60 - 1
@@ -49,14 +57,6 @@ def some_time(day: date, like: datetime, told: date | None = None) -> When:
     return When(start - early, start + DAY_MIN - 1 + late, day, zone)
 
 
-_HOUR = 60
-#: The Sundays on which clocks are put back, and on: month, and which Sunday of it, -1 the last. In
-#: turn the European Union (directive 2000/84/EC), North America (15 USC 260a), Australia and New
-#: Zealand (state and national law); all from memory.
-_PUT_BACK = ((10, -1), (11, 1), (4, 1))
-_PUT_ON = ((3, -1), (3, 2), (10, 1), (9, -1))
-
-
 def _changes(day: date, told: date, rules: Iterable[tuple[int, int]]) -> Iterator[date]:
     """The days of a clock's change from the year of `day` to the one after, which has every kind
     of them; most are asked of a day that is neither in that month nor told later."""
@@ -72,9 +72,6 @@ def _sunday(year: int, month: int, number: int) -> date:
         return end - timedelta(days=(end.weekday() - _SUNDAY) % 7)
     start = date(year, month, 1)
     return start + timedelta(days=(_SUNDAY - start.weekday()) % 7 + 7 * (number - 1))
-
-
-_SUNDAY = 6
 
 
 def _minute(day: date, minute: int, like: datetime) -> When:
