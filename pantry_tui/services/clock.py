@@ -51,9 +51,10 @@ class Clock(NamedTuple):
         today: two where the clock was put back over it and `zone`, minutes ahead of Greenwich, does
         not say which; none where it was put on over it."""
         then = datetime.combine(day, time()) + timedelta(minutes=minute)
-        both = sorted({then.replace(fold=fold).astimezone() for fold in (0, 1)})
         return tuple(
-            one for one in both if one.replace(tzinfo=None) == then and zone in (None, ahead(one))
+            one
+            for one in dict.fromkeys(local_times(then))
+            if one.replace(tzinfo=None) == then and zone in (None, ahead(one))
         )
 
     @property
@@ -76,6 +77,13 @@ class Clock(NamedTuple):
         if self.day_alone:
             minute = _DAY_MIN - 1
         return self.today.toordinal() * _DAY_MIN + minute - zone, zone
+
+
+def local_times(then: datetime) -> tuple[datetime, datetime]:
+    """The earliest and the latest moment that a local time may mean, with the offset of its day:
+    the same one, but where the clock was put back over it, or on."""
+    first, last = sorted(then.replace(fold=fold).astimezone() for fold in (0, 1))
+    return first, last
 
 
 def ahead(then: datetime) -> int:

@@ -27,6 +27,7 @@ from pantry_tui.core.text import counted
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.outage import load_outage
+from pantry_tui.services.clock import local_times
 from pantry_tui.services.judging import Judge
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
@@ -90,7 +91,7 @@ def cut_of(
     promises no hours, and what nobody read was as warm as the room. Raises Refused, BadInput."""
     if not place.climate.is_cold:
         raise Refused(f"{place.name} is neither refrigerator nor freezer: a cut changes nothing.")
-    first = None if start is None else _local_times(start)[0]
+    first = None if start is None else _began(start)
     last = _ended(p, end)
     if last > now_of(p):
         raise BadInput(f"{_say(last)} is still to come: give the time at which it was on again.")
@@ -111,21 +112,17 @@ def lasting(p: Pantry, hours: float) -> tuple[datetime, datetime]:
     return end - timedelta(hours=hours), end
 
 
-def _local_times(then: datetime) -> tuple[datetime, datetime]:
-    """The moments that a local time may mean, with the offset of that day and not of today: two
-    where the clock was put back over it."""
-    if then.tzinfo is not None:
-        return then, then
-    first, last = (then.replace(fold=fold).astimezone() for fold in (0, 1))
-    return min(first, last), max(first, last)
+def _began(start: datetime) -> datetime:
+    """The earliest moment that is meant."""
+    return start if start.tzinfo is not None else local_times(start)[0]
 
 
 def _ended(p: Pantry, end: datetime) -> datetime:
     """The latest moment that is meant, and no later than now where an earlier one is not."""
-    first, last = _local_times(end)
-    if last > now_of(p):
-        last = first if end.tzinfo else min(first, end.replace(tzinfo=_zone(p)))
-    return last
+    if end.tzinfo is not None:
+        return end
+    first, last = local_times(end)
+    return last if last <= now_of(p) else min(first, end.replace(tzinfo=_zone(p)))
 
 
 def _zone(p: Pantry) -> timezone:
