@@ -42,10 +42,14 @@ def difference_text(found: Sequence[Difference], left: int) -> str:
         )
     lines = [
         f"{one.code or 'new':<5} {clip(one.food, 30)}: expected {one.expected}, "
-        f"counted {one.seen}: {one.booked_as}"
+        f"counted {one.seen}: {one.booked_as}{_slip(one)}"
         for one in found
     ]
     return "\n".join([head, "", *(lines or ["Everything counted is as expected."])])
+
+
+def _slip(one: Difference) -> str:
+    return "" if one.ever is None else f", though {one.ever} were ever put up: a slip?"
 
 
 def so_many(reading: PutUpReading) -> str:

@@ -120,6 +120,7 @@ class Difference:
     expected: int
     seen: int | None
     booked_as: str
+    ever: int | None = None  # how many were ever put up, where more are counted: perhaps a slip
 
 
 @dataclass(frozen=True, slots=True)

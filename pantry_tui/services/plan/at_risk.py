@@ -40,7 +40,7 @@ def at_risk(p: Pantry, draft: WeekDraft, in_time: Mapping[str, date]) -> Iterabl
             continue
         if last is None or not first <= last <= draft.end:
             continue
-        if one.line.reserved or one.line.food in draft.wishes.left_out or not one.usable:
+        if one.line.reserved or not one.usable:
             continue
         for container in containers_in(p, one):
             if in_time.get(container.id, date.max) > last:
@@ -61,9 +61,11 @@ def at_risk(p: Pantry, draft: WeekDraft, in_time: Mapping[str, date]) -> Iterabl
             )
         else:
             ways = "cook it and freeze the meal" if cook else "eat it all the same"
+            skipped = batch.food.name in draft.wishes.left_out
+            why = "is left out of this week" if skipped else "the week has no room for it in time"
             yield (
-                f"{what} must be eaten by {dates.say(last)}, and the week has no room for it in "
-                f"time: {ways}, or give it away; discard it after that day."
+                f"{what} must be eaten by {dates.say(last)}, and {why}: {ways}, or give it away; "
+                "discard it after that day."
             )
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 from itertools import groupby
@@ -67,18 +67,35 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     need = needs(p, found, eats, first, length)
     if draft.plan is not None:
         found = [one for one in found if one.container in asked or one.must]
-    return plan(found, eats, first, need, draft.wishes, _rested(p, draft), length)
+    now = weekdraft.load(p)
+    over = _over(p, now) if now.start == draft.start else {}
+    asked_for = {name: day for name, day in draft.wishes.dishes.items() if day not in over}
+    wishes = replace(draft.wishes, out=draft.wishes.out | over.keys(), dishes=asked_for)
+    cooked = {name for names in over.values() for name in names}
+    return plan(found, eats, first, need, wishes, _rested(p, draft, asked_for, cooked), length)
 
 
-def _rested(p: Pantry, draft: WeekDraft) -> list[Dish]:
-    """Own dishes but for those of the week before: nobody wants the same pot every week. What is
-    asked for comes all the same."""
+def _over(p: Pantry, draft: WeekDraft) -> dict[date, set[str]]:
+    """The days of the accepted week that are eaten, with their dishes: nobody cooks a second dinner
+    for one."""
+    found: dict[date, set[str]] = defaultdict(set)
+    for entry in draft.plan or ():
+        for day, group in entry.booked:
+            if p.stands(group):
+                found[day].add(entry.dish)
+    ahead = {day for entry in draft.plan or () for day in days_ahead(p, entry)}
+    return {day: names for day, names in found.items() if day not in ahead}
+
+
+def _rested(p: Pantry, draft: WeekDraft, wished: Collection[str], cooked: set[str]) -> list[Dish]:
+    """Own dishes but for those of the week before, and those that are eaten of this one: nobody
+    wants the same pot every week. What is asked for comes all the same."""
     was = p.home.week
-    lately: set[str] = set()
+    lately = set(cooked)
     since = draft.start - was.start if was is not None and was.start is not None else None
     if was is not None and since is not None and timedelta(0) < since <= 2 * _AHEAD:
-        lately = {entry.dish for entry in was.entries or ()}
-    return [one for one in dishes(p) if one.name not in lately or one.name in draft.wishes.dishes]
+        lately |= {entry.dish for entry in was.entries or ()}
+    return [one for one in dishes(p) if one.name not in lately or one.name in wished]
 
 
 @booked

@@ -14,7 +14,7 @@ from pantry_tui.core.amounts import Amount
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
-from pantry_tui.core.model import Container, Place
+from pantry_tui.core.model import Batch, Container, Place
 from pantry_tui.core.text import agreed
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import State
@@ -45,7 +45,15 @@ FOUND = "found"
 def differences(p: Pantry, place: Place) -> list[Difference]:
     """Where counted and expected differ, and what each will be booked as."""
     found = [
-        Difference(line.code, line.food, line.place, line.expected, line.seen, _kind(line))
+        Difference(
+            line.code,
+            line.food,
+            line.place,
+            line.expected,
+            line.seen,
+            _kind(line),
+            _exceeded(p, batch_named(p, line.code), line.seen),
+        )
         for line in lines(p, place, gone=True)
         if line.seen is not None and line.seen != line.expected
     ]
@@ -253,13 +261,19 @@ def count_now(
 
 def _refuse_more_than_ever(p: Pantry, code: str, number: int) -> None:
     batch = batch_named(p, code)
-    mine = p.containers_of(batch)
-    ever = len(mine)
-    if number > ever and not any(one.bulk and one.vessel is Vessel.PIECES for one in mine):
+    ever = _exceeded(p, batch, number)
+    if ever is not None:
         raise Refused(
             f"{number} of {batch.code} {batch.food.name} are counted, and {ever} "
             f"{agreed(ever, 'was', 'were')} ever put up: mend the number, or say --more if so."
         )
+
+
+def _exceeded(p: Pantry, batch: Batch, number: int) -> int | None:
+    """How many of it were ever put up, where more are counted; a heap is counted by the piece."""
+    mine = p.containers_of(batch)
+    heap = any(one.bulk and one.vessel is Vessel.PIECES for one in mine)
+    return len(mine) if number > len(mine) and not heap else None
 
 
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:

@@ -136,3 +136,25 @@ def test_eating_out_is_said_day_by_day(p: Pantry) -> None:
     for day in (FRIDAY, FRIDAY + timedelta(days=1)):
         wishes.out(p, day)
     assert [day for day, _ in weeks.week(p).table_said] == [FRIDAY, FRIDAY + timedelta(days=1)]
+
+
+def test_a_day_that_is_eaten_gets_no_second_dinner(p: Pantry) -> None:
+    stews, _ = fill(p)
+    weeks.accept(p)
+    weeks.eaten(p, TODAY)
+    assert TODAY not in {take.day for take in weeks.week(p).take}
+    weeks.accept(p)
+    assert TODAY not in {take.day for take in weeks.week(p).take}
+    wishes.out(p, FRIDAY)
+    assert TODAY not in {take.day for take in weeks.week(p).take}
+    wishes.leave_out(p, stews)
+    assert TODAY not in {take.day for take in weeks.week(p).take}
+    assert on(p, TODAY + timedelta(days=1))
+
+
+def test_what_must_be_eaten_and_is_skipped_is_named(p: Pantry) -> None:
+    code = up(p, "1 1-lb pack ground beef, frozen, freezer, 2026-11-01")
+    act.thaw(p, code)
+    wishes.leave_out(p, code)
+    notes = weeks.week(p).notes
+    assert any("ground beef must be eaten by" in one and "left out" in one for one in notes)

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.app.texts import difference_text
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
@@ -265,3 +266,16 @@ def test_a_count_by_command_leaves_the_one_that_a_screen_has_begun(p: Pantry) ->
     with pytest.raises(BadInput):
         rounds.count_now(p, shelf, {"9Z": 1})
     assert rounds.draft(p, shelf) == begun
+
+
+def test_more_than_was_ever_put_up_is_shown_as_perhaps_a_slip_before_it_is_booked(
+    p: Pantry,
+) -> None:
+    """A figure typed twice makes jars that nobody put up."""
+    cellar = p.find_place("cellar")
+    by_code = {line.code: line for line in rounds.lines(p, cellar)}
+    rounds.count(p, cellar, by_code["2A"].key, 44)
+    rounds.count(p, cellar, by_code["3A"].key, 2)
+    found = rounds.differences(p, cellar)
+    assert {one.code: one.ever for one in found} == {"2A": 4, "3A": None}
+    assert "4 were ever put up: a slip?" in difference_text(found, 0)
