@@ -75,9 +75,23 @@ class Place:
         if r.temp_f <= 40:
             return None
         since = cold_before(cold, t)
+        if r.since is None:
+            # lax: what is a room or a pantry by now was read as one; without a told time that says
+            # nothing of the refrigerator or freezer it was before (and nobody is asked since when).
+            since = max(since, self._cold_no_more(t))
         # lax: a cold reading in between is believed rather than the longer time that was told.
         start = max(since, first if r.since is None else t - r.since)
         return Warm(start, t, r.temp_f)
+
+    def _cold_no_more(self, t: int) -> int:
+        """Since when it has been no cold place by `t`; 0 if it is one."""
+        by_then = [step for step in self.steps if step[0] <= t]
+        found = 0
+        for start, climate, _ in reversed(by_then):
+            if climate in ("fridge", "freezer"):
+                break
+            found = start
+        return found
 
     def _cuts(self, told: list[tuple[int, Cut]], now: int) -> list[Warm]:
         """Adjoining cuts as one; warm once the hours of hold are over, until the power is back."""
