@@ -304,3 +304,15 @@ def test_so_warm_for_so_long_reaches_back_before_it_was_changed_into_a_warm_plac
     facts = (COLD, held(0, 9, Climate.PANTRY, 60.0), read(0, 10, 50.0, 120))
     assert (8.0, 9.0, 50.0) in told(*facts)
     assert (8.0, 9.0, 50.0) not in told(COLD, facts[1], read(0, 10, 50.0, 30))
+
+
+def test_a_pantry_s_reading_of_no_told_time_says_nothing_of_the_freezer_it_was() -> None:
+    """Nobody is asked since when a pantry holds 50 °F: our choice, as what moved out of a freezer
+    that was given up would else be discarded for the first reading of it as a pantry."""
+    made = held(0, 9, Climate.PANTRY, 60.0)
+    found = told(Held(EVER, FREEZER, 0.0), made, read(0, 10, 50.0))
+    assert found[:2] == [(None, 9.0, 0.0), (9.0, 10.0, 60.0)]
+    assert (None, None, 50.0) not in found
+    # Of an unknown hour it may have been read while it still was one, so it counts.
+    vague = told(Held(EVER, FREEZER, 0.0), made, read(0, None, 50.0))
+    assert any(warm == 50.0 and start is None for start, _, warm in vague)
