@@ -54,6 +54,7 @@ TESTS: dict[str, Asked] = {
             "tests/services/batchwork/test_metric_jars.py",
             "tests/published/test_outage.py",
             "tests/published/test_process.py",
+            "tests/published/test_said.py",
             "tests/published/test_signs.py",
         ),
         (

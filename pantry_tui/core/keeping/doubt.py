@@ -15,13 +15,13 @@ from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
-from pantry_tui.core.safety.measured import read_canner
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.safety.smoke import SALT_NOT_CHECKED, salt_unsaid
+from pantry_tui.core.safety.values import is_tested
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
@@ -76,9 +76,9 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         told = known(batch.process) & {"minutes", "process"}
         if shelved and not told:
             return (PICKLE_NOT_CHECKED,)
-        # Said to have been processed, and not for how long.
-        way = read_canner(dict(batch.process).get("process", ""))
-        untimed = way == "boiling-water" and told == {"process"}
+        # Said to have been processed, and not for how long; a tested recipe has its time.
+        way = dict(batch.process).get("process", "")
+        untimed = told == {"process"} and not is_tested(way)
         return (NO_PROCESS,) if shelved and untimed else ()
     typed = dict(batch.process).get("jar", "") or batch.size
     litre = low_acid(batch.method, batch.food) and is_litre(typed)

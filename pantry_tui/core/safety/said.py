@@ -14,6 +14,7 @@ from enum import StrEnum
 from functools import cache
 from typing import NamedTuple
 
+from pantry_tui.core.safety.seals import DENIED
 from pantry_tui.core.safety.signs import (
     THROWN,
     Sign,
@@ -42,6 +43,8 @@ _SMELL = (
     "allium-mushy potato-soft-rot cured-slime fish-rancid egg-smell honey-foam tincture-foul "
     "fat-rancid"
 )
+#: A ferment smells sour.
+_SOUR_SMELL = _SMELL.replace(" ferment-putrid", "")
 _GAS = (
     "spurting rising-bubbles bubbles-alcohol-smell frothy-gassy jam-moving-bubbles vinegar-mould "
     "oil-bubbles working-bubbles cold-fizz honey-foam thawed-fruit-off"
@@ -54,11 +57,20 @@ _OFF = (
     r"like (?:cheese|paint|putty|ammonia|vomit|butter|feet|eggs|rot\w*|sulphur|sulfur|sewage)|"
     r"of (?:cheese|paint|ammonia|mould|rot))"
 )
-_SOUR = (
-    r"(?:sour|yeasty|winey|boozy|beery|alcoholic|fermented|vinegary|"
-    r"(?:like|of) (?:alcohol|wine|beer|yeast|vinegar|cider))"
-)
+_BOOZY = r"(?:yeasty|winey|boozy|beery|alcoholic|(?:like|of) (?:alcohol|wine|beer|yeast|cider))"
+_SOUR = r"(?:sour|fermented|vinegary|(?:like|of) vinegar)"
+_ON_TOP = r"(?:on|at) (?:the )?(?:top|surface)"
 _SPOT = r"(?:spots?|specks?|dots?|flecks?|patch(?:es)?|powder|dust)"
+
+_SPOTTED = (
+    "sweet-potato-rot fish-dun egg-colour garlic-mould potato-green potato-old ham-specks "
+    "cured-deep-mould"
+)
+_COLOURED = (
+    "unnatural-colour thawed-off egg-colour potato-green potato-old metal-pickles dark-pickles "
+    "mouldy-grain dark-kraut"
+)
+_MOULDY_SPOTS = (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould", "spoiled", _UNSURE)
 
 #: Words, and the signs they may mean, tier by tier.
 SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -84,9 +96,10 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"freezer ?burn\w*|frost\w*|ice crystals?|(?:white|gr[ae]y|dry|leathery) patch(?:es)?|"
      r"dried out", ("freezer-burn loose-frost",)),
     (r"kahm(?: yeast)?", ("kahm",)),
-    (r"(?:pink|red|orange) (?:yeast|film|scum|slime|growth|mou?ld|fuzz)|slimy pink",
+    (rf"(?:pink|red|orange) (?:(?:yeast|film|scum|slime|growth|mou?ld|fuzz)|{_ON_TOP})|slimy pink",
      (f"{_MOULD} {_SLIME}", "fish-pink", "spoiled", _UNSURE)),
-    (r"(?:black|red|green|long|blue) (?:fuzzy |furry )?(?:mou?ld|fuzz|rot)|fuzzy black mou?ld",
+    (r"(?:black|red|green|long|blue) (?:fuzzy |furry )?(?:mou?ld|fuzz|rot)|fuzzy black mou?ld|"
+     rf"(?:black\w*|green|blue) {_ON_TOP}|(?:top|surface) (?:is )?black\w*",
      (f"{_MOULD} sliced-mould roots-slimy soft-cheese-mould brie-mould", "spoiled", _UNSURE)),
     (r"white (?:film|scum|layer|yeast)|film|scum",
      ("kahm kraut-scum ferment-mould", f"{_MOULD} sliced-mould soft-cheese-mould", "spoiled",
@@ -94,18 +107,19 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"yellow (?:spots?|specks?|grains?|crystals?)", ("asparagus-crystals",)),
     (r"glass\w* crystals?", ("fish-crystals",)),
     (r"(?:pink|blue) tint", ("pink-blue-fruit",)),
-    (rf"(?:black|green|blue|white|gr[ae]y|red|pink|dark|brown|fawn|yellow) {_SPOT}",
-     ("canned-mould",
-      "sweet-potato-rot fish-dun egg-colour onion-black-powder garlic-mould potato-green "
-      "potato-old ham-specks cured-deep-mould",
-      f"{_MOULD} {_CUT_AWAY} soft-cheese-mould", "spoiled", _UNSURE)),
+    (rf"(?:black|dark) {_SPOT}",
+     ("canned-mould", f"{_SPOTTED} onion-black-powder", *_MOULDY_SPOTS)),
+    (rf"(?:green|blue|white|gr[ae]y|red|pink|brown|fawn|yellow) {_SPOT}",
+     ("canned-mould", _SPOTTED, *_MOULDY_SPOTS)),
     (r"(?:white )?(?:mou?ld\w*|fuzz\w*|furry|hairy|cotton\w*)",
      (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould brie-mould onion-black-powder", "spoiled", _UNSURE)),
     (rf"(?:smell\w*|odou?rs?|scent) {_OFF}|{_OFF} (?:smell\w*|odou?rs?|scent)|stinks?|stinky|stank|"
      r"stinking|reeks?|putrid|foul|rancid|musty|(?:ammonia|skunky) smell|ammonia",
      (_SMELL, "spoiled", _UNSURE)),
-    (rf"(?:smell\w*|odou?rs?) {_SOUR}|{_SOUR} (?:smell\w*|odou?rs?)|yeasty|winey|flat sour",
-     (_SMELL.replace(" ferment-putrid", "") + " bubbles-alcohol-smell soft-kraut", "spoiled")),
+    (rf"(?:smell\w*|odou?rs?) {_BOOZY}|{_BOOZY} (?:smell\w*|odou?rs?)|yeasty|winey|flat sour",
+     (f"{_SOUR_SMELL} bubbles-alcohol-smell", "spoiled")),
+    (rf"(?:smell\w*|odou?rs?) {_SOUR}|{_SOUR} (?:smell\w*|odou?rs?)",
+     (f"{_SOUR_SMELL} bubbles-alcohol-smell soft-kraut", "spoiled")),
     (r"bubbling|bubbly|bubbles? (?:rising|moving)|moving bubbles?|fizz\w*|hiss\w*|gas\w*|foam\w*|"
      r"froth\w*|spurt\w*|spray\w*(?: out)?|gush\w*|ferment(?:ed|ing)",
      (_GAS, "dry-winey", "spoiled", _UNSURE)),
@@ -131,17 +145,18 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
      r"milky(?: (?:brine|liquid))?",
      ("murky-soft", "cloudy-ferment-brine", "pickle-cloudy", "cloudy-jelly-sealed "
       "cloudy-jelly-unsealed", "oil-cloudy", "tincture-milky", "unnatural-colour", "lime-eggs")),
-    (r"(?:dark|brown|black)\w* (?:on|at) (?:the )?top|(?:top|surface) (?:is )?(?:dark|brown)\w*",
+    (rf"(?:dark|brown)\w* {_ON_TOP}|(?:top|surface) (?:is )?(?:dark|brown)\w*",
      ("dark-top jam-faded", "dark-kraut")),
     (r"(?:black|dark) (?:under|inside) (?:the )?lid|(?:dark|black) lid",
      ("dark-lid-deposit canned-mould",)),
-    (rf"discolou?r\w*|{_OFF} colou?r\w*|(?:turned|gone|went) (?:gr[ae]y|black|brown|green)",
-     ("unnatural-colour thawed-off egg-colour potato-green potato-old dark-kraut jam-faded "
-      "metal-pickles dark-pickles mouldy-grain", "spoiled")),
+    (r"(?:turned|gone|went) (?:gr[ae]y|black|green)", (_COLOURED, "spoiled")),
+    (rf"discolou?r\w*|{_OFF} colou?r\w*|(?:turned|gone|went) brown",
+     (f"{_COLOURED} jam-faded", "spoiled")),
     (r"dark\w*|brown\w*",
      ("unnatural-colour dark-top dark-kraut jam-faded metal-pickles dark-pickles apple-rot",)),
     (r"faded|no smell|scentless", ("faded-herbs jam-faded",)),
-    (r"(?:turned )?blue", ("pink-blue-fruit unnatural-colour", "blue-garlic ferment-mould")),
+    (r"(?:turned )?blue",
+     ("pink-blue-fruit unnatural-colour", "blue-garlic ferment-mould pickle-mould")),
     (r"pink (?:kraut|brine)|(?:turned )?(?:pink|red)",
      ("pink-blue-fruit unnatural-colour pink-kraut pickle-pink-brine egg-colour fish-pink "
       "soft-cheese-mould", )),
@@ -173,7 +188,8 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"float\w*(?: fruit)?", ("egg-floats floating-fruit lime-eggs",)),
     (r"hollow", ("hollow-pickles",)),
     (r"(?:white )?sediment", ("tincture-sediment", "syrup-sand", "pickle-sediment")),
-    (r"crystalli[sz]ed|crystals?|solid|grainy|set hard|hardened",
+    (r"solid|grainy|set hard|hardened", ("honey-solid jam-sugar-grains syrup-crystals",)),
+    (r"crystalli[sz]ed|crystals?",
      ("honey-solid jam-sugar-grains fish-crystals syrup-crystals cheese-crystals "
       "asparagus-crystals spinach-crystals",)),
     (r"refrozen|refroze", ("refrozen-slab", _UNSURE)),
@@ -202,7 +218,7 @@ _BESIDE = frozenset(
 _AROUND = frozenset(
     {"a", "an", "and", "had", "has", "in", "is", "it", "its", "jar", "of", "on", "the", "was"}
 )
-_DENIED = re.compile(r"\b(?:no|not|never|without|none|nothing|\w+n['’ ]?t)\b")
+_DENIED = re.compile(rf"\b(?:{DENIED}|without|none|nothing)\b")
 
 
 class Kept(StrEnum):

@@ -32,10 +32,9 @@ def read_salt(text: str) -> float | None:
     plain = spelled_out(text)
     percent = read_percent(plain)
     if percent is not None:
-        strong = percent > MOST_PERCENT and re.search(_OF_WATER, plain)
-        return None if strong else percent
-    spaced = re.sub(r"(\d)(?=[a-z])", r"\1 ", plain)
-    if re.search(_OF_WATER, spaced) or re.search(r"\d\s*/\s*\d", spaced):
+        return None if percent > MOST_PERCENT and says_of_brine(plain) else percent
+    spaced = _spaced(plain)
+    if says_of_brine(plain) or re.search(r"\d\s*/\s*\d", spaced):
         return None
     amounts = re.findall(_AMOUNT, spaced)
     if len(amounts) != 2:
@@ -44,6 +43,15 @@ def read_salt(text: str) -> float | None:
     if amounts[1][1][:1] in "tc" or food <= 0:
         return None
     return round(100 * min(salt, food) / (salt + food), 1)
+
+
+def says_of_brine(text: str) -> bool:
+    """("3% brine", "30 g to 1 l") Whether it speaks of the water that the food lay in."""
+    return re.search(_OF_WATER, _spaced(text.casefold())) is not None
+
+
+def _spaced(plain: str) -> str:
+    return re.sub(r"(\d)(?=[a-z])", r"\1 ", plain)
 
 
 def _grams(number: str, unit: str, text: str) -> float:

@@ -5,23 +5,32 @@ from __future__ import annotations
 
 import re
 
+#: A not, as it is typed in haste.
+_NOT_IN_SHORT = (
+    r"(?:is|are|was|were|do|does|did|has|have|had|ca|could|wo|would|should|must|need)"
+    r"(?:n['’ ]?t|['’ ]nt)"
+)
+#: What turns the words about it; "went" and "different" do not.
+DENIED = rf"(?:no|not|never|{_NOT_IN_SHORT})"
 #: What a lid is called.
 _LID = frozenset({"seal", "sealed", "lid", "lids", "seals", "cap", "caps"})
 #: It did not hold, where a lid is spoken of.
 _FAILED = (
     r"fail(?:ed|s|ure)?|loose(?:ned)?|open(?:ed)?|broken?|unseal(?:ed)?|flex(?:es|ed|ing)?|"
-    r"spring(?:s|y|ing)?|lost|gone|gives|gave|off|(?:popped|pops|came|come|is) up|undone"
+    r"spring(?:s|y|ing)?|lost|gone|gives|gave|off|(?:popped|pops|came|come|is) up|undone|"
+    r"lift(?:s|ed|ing)?|(?:came|come|comes) away"
 )
 #: It did not hold, and more: a record of seals takes it for that; of what is seen it is a sign
 #: of its own, which is worse.
 _WORSE = (
     r"leak(?:s|y|ed|ing)?|seep(?:s|ed|ing)?|weep(?:s|ing)?|bulg(?:ed|es|ing)|swollen|domed|convex|"
-    r"never|(?:do|does|did|has|have|had|is|are|was|were) ?n[o'’]?t"
+    rf"never|not|{_NOT_IN_SHORT}"
 )
 #: Said of nothing but a lid.
 _NEVER_HELD = re.compile(
-    r"\b(?:not|never|no|\w+n['’]t) (?:re)?seal(?:ed)?\b|\b(?:no|lost (?:its |the )?) ?vacuum\b|"
-    r"\blids? (?:is |was )?not (?:tight|firm|down|held)\b|\blost (?:its |the )?seal\b"
+    rf"\b{DENIED} (?:longer |properly |fully )?(?:re)?seal(?:ed|ing)?\b|"
+    rf"\blids? (?:\w+ )?{DENIED} (?:stay(?:ed|ing)? |go(?:ne)? )?(?:tight|firm|down|held|hold)\b|"
+    r"\b(?:no|lost (?:its |the )?) ?vacuum\b|\blost (?:its |the )?seal\b"
 )
 _UNSEALED = re.compile(rf"\b(?:{_FAILED}|{_WORSE})\b")
 _OF_A_LID = re.compile(rf"\b(?:{_FAILED})\b")

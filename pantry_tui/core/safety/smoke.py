@@ -15,7 +15,7 @@ from collections.abc import Mapping
 
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.measured import all_fahrenheit, read_percent, spelled_out
-from pantry_tui.core.safety.salt import MOST_PERCENT, read_salt
+from pantry_tui.core.safety.salt import MOST_PERCENT, read_salt, says_of_brine
 from pantry_tui.core.safety.values import NO, denies, is_unknown
 from pantry_tui.core.words import Group, Method
 
@@ -60,10 +60,12 @@ def _salt(said: Mapping[str, str]) -> list[str]:
 
 
 def salt_unsaid(batch: Batch) -> bool:
-    """Whether it is cold-smoked fish, and its record tells no share of salt."""
+    """Whether it is cold-smoked fish, and its record tells no share of salt in it: how strong a
+    brine it lay in says nothing of how much of that went into it."""
     fish = batch.method is Method.COLD_SMOKED and batch.food.group is Group.FISH
     salt = dict(batch.process).get("salt", "")
-    return fish and (is_unknown(salt) or (_share(salt) is None and not denies(salt)))
+    unread = not denies(salt) and (_share(salt) is None or says_of_brine(salt))
+    return fish and (is_unknown(salt) or unread)
 
 
 def _share(salt: str) -> float | None:

@@ -205,7 +205,9 @@ def test_days_are_those_of_the_calendar() -> None:
         # Said to have been processed, and not for how long.
         ({"process": "boiling-water"}, (NO_PROCESS,)),
         ({"process": "Boiling water"}, (NO_PROCESS,)),
-        ({"process": "water bath"}, (NO_PROCESS,)), ({"process": "tested"}, ()),
+        ({"process": "water bath"}, (NO_PROCESS,)), ({"process": "steam"}, (NO_PROCESS,)),
+        ({"process": "pressure"}, (NO_PROCESS,)), ({"process": "tested"}, ()),
+        ({"process": "USDA recipe"}, ()), ({"process": "steam", "minutes": "10"}, ()),
         ({"minutes": "10"}, ()), ({"process": "boiling-water", "minutes": "10"}, ()),
     ],
 )  # fmt: skip

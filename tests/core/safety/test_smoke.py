@@ -25,6 +25,7 @@ def judged(p: Pantry, line: str) -> Judgement:
         "salmon, cold smoked, salt=1%",
         "salmon, cold smoked, salt=2.9%",
         "salmon, cold smoked, salt=none",
+        'salmon, cold smoked, salt="2% brine"',
         "trout, cold smoked, salt=0g",
         'salmon, cold smoked, salt="20 g to 1 kg"',
         "salmon, cold smoked, salt=3.4% vacuum=yes",
@@ -61,6 +62,11 @@ def test_too_little_salt_or_cure_or_too_warm_a_smoke_is_never_offered(
         ("salmon, cold smoked, salt=5%", True),
         ("salmon, cold smoked, salt=6%", False),
         ("trout, cold smoked, salt=10% vacuum=yes", False),
+        # A brine as strong as the fish must be says nothing of the fish either.
+        ('salmon, cold smoked, salt="3% brine"', False),
+        ('trout, cold smoked, salt="4% in water" vacuum=yes', False),
+        ('salmon, cold smoked, salt="4l of 4%"', False),
+        ("salmon, cold smoked, salt=unknown", False),
     ],
 )
 def test_enough_of_it_is_checked_and_what_nobody_said_stands_beside_it(

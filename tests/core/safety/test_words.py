@@ -126,7 +126,10 @@ def test_a_seal_that_failed(value: str, failed: bool) -> None:
     "words",
     ["lid came off", "lid loose", "seal failed", "lid flexes", "lid springs back", "lid popped up",
      "seal failure", "not sealed", "never sealed", "lids not tight", "no vacuum", "lost its seal",
-     "unsealed"],
+     "unsealed", "didnt seal", "wont seal", "won’t seal", "did'nt seal", "hasn't sealed",
+     "would not seal", "no longer sealed", "not properly sealed", "lid would not stay down",
+     "lid doesn't hold", "lid lifts easily", "lid came away", "lid gave way", "cap undone",
+     "seals gone", "lost the seal", "lost vacuum", "caps off"],
 )  # fmt: skip
 def test_what_says_that_a_lid_did_not_hold_says_so_to_both_readers(words: str) -> None:
     """In the record of the seals, and as what somebody saw."""
@@ -134,7 +137,9 @@ def test_what_says_that_a_lid_did_not_hold_says_so_to_both_readers(words: str) -
     assert says_seal_failed(words)
 
 
-@pytest.mark.parametrize("words", ["lid tight", "lid down", "all sealed", "lid popped down"])
+@pytest.mark.parametrize(
+    "words", ["lid tight", "lid down", "all sealed", "lid popped down", "went down"]
+)
 def test_what_held_held_for_both(words: str) -> None:
     assert not seal_failed(words)
     assert not says_seal_failed(words)
