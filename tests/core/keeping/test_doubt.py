@@ -4,20 +4,29 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, timedelta
+from fractions import Fraction
 
 import pytest
 
+from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.doubt import (
+    OWN_WORD,
     PICKLE_NOT_CHECKED,
+    UNKNOWN_ORIGIN,
     by_others,
+    cut_hurts,
+    cut_off,
     not_checked,
     of_wrong_clock,
     rescued,
     still_to_come,
+    taken_whole,
+    unknown_origin,
     unsealed,
 )
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.keeping.weather import FOREVER
+from pantry_tui.core.log.own import told_food
 from pantry_tui.core.model import (
     DAY_MIN,
     EVER,
@@ -31,8 +40,10 @@ from pantry_tui.core.model import (
     Turn,
     When,
 )
+from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID
+from pantry_tui.core.safety.metric_jars import LITRE
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
-from pantry_tui.core.words import Climate, Method, State, Verdict
+from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
 from tests.core.keeping.told import MADE, facts_of, when
 
@@ -220,3 +231,138 @@ def test_a_pickle_on_a_shelf_was_processed_for_a_time(
     assert not_checked(one, (cold, shelf)) == said
     assert not_checked(one, (cold,)) == not_checked(one) == ()
     assert not_checked(replace(one, doubt=("Too short.",)), (shelf,)) == ()
+
+
+@pytest.mark.parametrize(
+    ("size", "typed", "method", "food", "said"),
+    [
+        ("1 litre", "", Method.PRESSURE, "runner beans", (LITRE,)),
+        ("", "1 litre", Method.PRESSURE, "runner beans", (LITRE,)),
+        # The process that was followed is that of the jar it names.
+        ("1 quart", "1 litre", Method.PRESSURE, "runner beans", (LITRE,)),
+        ("1 litre", "quart", Method.PRESSURE, "runner beans", ()),
+        ("500 ml", "", Method.PRESSURE, "runner beans", ()),
+        ("1 litre", "", Method.BOILING_WATER, "peaches", ()),
+        ("1 litre", "", Method.PRESSURE, "peaches", ()),
+        # Of tomatoes it is the acid that is asked for.
+        ("1 litre", "", Method.BOILING_WATER, "tomatoes", (NO_ACID,)),
+    ],
+)
+def test_a_litre_of_low_acid_food_says_whose_time_it_had(
+    size: str, typed: str, method: Method, food: str, said: tuple[str, ...]
+) -> None:
+    """The federal guide (USDA AIB 539) has pints and quarts."""
+    record = {"minutes": "25", "psi": "11"} | ({"jar": typed} if typed else {})
+    assert not_checked(replace(jar(food, method, **record), size=size)) == said
+
+
+@pytest.mark.parametrize(
+    ("acidity", "method", "said"),
+    [
+        (Acidity.ACID, Method.JAM, OWN_WORD), (Acidity.ACIDIFIED, Method.VINEGAR_PICKLE, OWN_WORD),
+        # Without acid it is judged as low-acid food is, and what no lid keeps needs none.
+        (Acidity.LOW_ACID, Method.JAM, ""), (Acidity.ACID, Method.FROZEN, ""),
+        (Acidity.ACID, Method.DRIED, ""), (Acidity.ACID, Method.PRESSURE, ""),
+    ],
+)  # fmt: skip
+def test_of_acid_there_is_more_than_a_word_where_nothing_else_keeps_food_under_a_lid(
+    acidity: Acidity, method: Method, said: str
+) -> None:
+    told = told_food("fiddleheads", Group.VEGETABLE, acidity)
+    assert unknown_origin(Batch("b", "2A", told, method, MADE)) == said
+    assert unknown_origin(jar("peaches", method)) == "", "a table says that it is acid"
+
+
+def test_a_jar_from_somebody_else_needs_the_whole_of_its_record() -> None:
+    assert unknown_origin(jar(by="Sunniva", minutes="25")) == UNKNOWN_ORIGIN
+    assert unknown_origin(jar(by="Sunniva", minutes="25", psi="11")) == ""
+    assert unknown_origin(jar(minutes="25")) == "", "our own stands beside its verdict instead"
+
+
+def test_the_cold_saves_nothing_but_what_is_under_a_lid() -> None:
+    cold = [span(10, 12, ROOM), span(12, None, FRIDGE)]
+    for method in (Method.COLD_SMOKED, Method.SALTED, Method.IN_OIL, Method.LACTIC):
+        assert rescued(jar("salmon", method), cold, BOOK) is None
+
+
+# -- a part of one ---------------------------------------------------------------------------------
+
+
+def crate(food: str, method: Method, left: Amount | None, first: Amount | None = None,
+          **more: str) -> tuple[Batch, Container]:  # fmt: skip
+    size = more.pop("size", "")
+    box = Container("b.1", "b", 1, State.SEALED, "p", (), left, first)
+    return replace(jar(food, method, **more), size=size), box
+
+
+def pieces(number: str) -> Amount:
+    return Amount(Fraction(number))
+
+
+def pounds(number: int) -> Amount:
+    return Amount(Fraction(number), "lb")
+
+
+RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
+
+
+@pytest.mark.parametrize("method", RAW)
+def test_of_raw_crops_that_are_counted_half_a_one_was_cut(method: Method) -> None:
+    for food in ("pumpkins", "apples"):
+        for left, cut in (("5/2", True), ("1/2", True), ("1/3", True), ("2", False), ("1", False)):
+            assert cut_off(*crate(food, method, pieces(left))) is cut, (food, left)
+    assert cut_off(*crate("pumpkins", method, None)) is False
+
+
+@pytest.mark.parametrize("method", RAW)
+def test_of_a_weight_nobody_knows_whether_a_large_crop_was_cut(method: Method) -> None:
+    some, all_ = pounds(5), pounds(8)
+    assert cut_off(*crate("pumpkins", method, some, all_)) is True
+    assert cut_off(*crate("pumpkins", method, all_, all_)) is False, "nothing was taken"
+    assert cut_off(*crate("pumpkins", method, some, all_, size="crate")) is False, "whole ones"
+    assert cut_off(*crate("carrots", method, some, all_)) is False, "of them several are taken"
+
+
+@pytest.mark.parametrize(
+    ("food", "method", "more"),
+    [
+        # What is no raw crop, or was cut when it came, is no whole one to begin with.
+        ("pumpkins", Method.FROZEN, {}), ("pumpkins", Method.DRIED, {}),
+        ("eggs", Method.FRESH, {}), ("cheese", Method.BOUGHT, {}),
+        ("pumpkins", Method.FRESH, {"form": "sliced"}),
+    ],
+)  # fmt: skip
+def test_half_of_what_is_no_whole_crop_is_no_cut_one(
+    food: str, method: Method, more: dict[str, str]
+) -> None:
+    assert cut_off(*crate(food, method, pieces("1/2"), **more)) is False
+    assert taken_whole(*crate(food, method, pieces("2"), **more)) is False
+
+
+@pytest.mark.parametrize("method", RAW)
+def test_what_is_counted_in_raw_crops_is_taken_in_whole_ones(method: Method) -> None:
+    assert taken_whole(*crate("cabbages", method, pieces("2"))) is True
+    assert taken_whole(*crate("cabbages", method, pounds(2))) is False
+    assert taken_whole(*crate("cabbages", method, None)) is False
+
+
+@pytest.mark.parametrize(
+    ("food", "spans", "hurts"),
+    [
+        # A crop that is cut is chilled within two hours (US FDA, produce).
+        ("pumpkins", [span(0, None, ROOM)], True),
+        ("pumpkins", [span(0, 4, FRIDGE), span(4, None, Climate.CELLAR)], True),
+        ("pumpkins", [span(0, None, FRIDGE)], False), ("pumpkins", [span(0, None, FREEZER)], False),
+        # Where it was while it was whole says nothing.
+        ("pumpkins", [span(0, 4, ROOM), span(4, None, FRIDGE)], False),
+        ("tomatoes", [span(0, None, FRIDGE)], True), ("lettuces", [span(0, None, FRIDGE)], True),
+        ("melons", [span(0, None, FRIDGE)], True), ("watermelons", [span(0, None, FRIDGE)], True),
+        ("cantaloupes", [span(0, None, FRIDGE)], True),
+        ("cabbages", [span(0, None, FRIDGE)], True), ("apples", [span(0, None, FRIDGE)], False),
+    ],
+)  # fmt: skip
+def test_what_is_cut_can_hurt_out_of_the_cold_and_some_of_it_in_the_cold_too(
+    food: str, spans: list[Span], hurts: bool
+) -> None:
+    """US FDA, Food Code: cut melons, cut tomatoes, cut leafy greens; from memory."""
+    assert cut_hurts(jar(food, Method.FRESH), spans) is hurts
