@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from pantry_tui.core.safety.record import NOT_CHECKED, key_named, not_checked, read_details
-from pantry_tui.core.safety.seals import says_seal_failed
+from pantry_tui.core.safety.seals import beside_the_seal, record_says_failed, says_seal_failed
 from pantry_tui.core.safety.values import READERS, denies, is_unknown, seal_failed
 from pantry_tui.core.words import Method
 
@@ -143,6 +143,45 @@ def test_what_says_that_a_lid_did_not_hold_says_so_to_both_readers(words: str) -
 def test_what_held_held_for_both(words: str) -> None:
     assert not seal_failed(words)
     assert not says_seal_failed(words)
+
+
+@pytest.mark.parametrize(
+    "words", ["not a loose lid", "no loose lid", "lid never loosened", "lid not open", "not loose",
+              "unopened", "foul smell", ""]
+)  # fmt: skip
+def test_what_is_denied_or_says_nothing_of_a_lid_is_no_seal_that_failed(words: str) -> None:
+    assert says_seal_failed(words) is False
+
+
+@pytest.mark.parametrize("words", ["it had no seal", "with no vacuum", "has lost its seal",
+                                   "one would not seal", "2 of 7 did not"])  # fmt: skip
+def test_a_record_knows_what_is_said_of_a_lid_wherever_it_stands(words: str) -> None:
+    assert record_says_failed(words)
+
+
+LIDS = ["seal", "sealed", "lid", "lids", "seals", "cap", "caps"]
+GONE = ["broken", "broke", "failed", "fail", "fails", "loose", "off", "open", "unsealed", "opened",
+        "lost", "gone", "undone"]  # fmt: skip
+
+
+@pytest.mark.parametrize("lid", LIDS)
+def test_a_lid_that_did_not_hold_is_taken_out_of_what_is_said(lid: str) -> None:
+    assert says_seal_failed(f"{lid} loose")
+    for word in GONE:
+        assert beside_the_seal(f"{lid} {word}, Mouldy") == "mouldy", word
+    assert beside_the_seal(f"{lid} springs, mouldy") == f"{lid} springs, mouldy", "its own sign"
+
+
+@pytest.mark.parametrize(
+    ("words", "beside"),
+    [
+        ("didnt seal", ""), ("No vacuum; mouldy", "mouldy"), ("lid would not stay down", ""),
+        ("it never sealed and isn't clear", "it and isn't clear"), ("Foul smell.", "Foul smell."),
+        ("sealed, mouldy", "sealed, mouldy"),
+    ],
+)  # fmt: skip
+def test_what_is_said_beside_a_lid_that_did_not_hold(words: str, beside: str) -> None:
+    assert beside_the_seal(words) == beside
 
 
 # -- what a record can be checked by ---------------------------------------------------------------
