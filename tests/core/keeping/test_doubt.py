@@ -290,11 +290,17 @@ def test_the_cold_saves_nothing_but_what_is_under_a_lid() -> None:
 # -- a part of one ---------------------------------------------------------------------------------
 
 
-def crate(food: str, method: Method, left: Amount | None, first: Amount | None = None,
-          **more: str) -> tuple[Batch, Container]:  # fmt: skip
-    size = more.pop("size", "")
+def crate(
+    food: str,
+    method: Method,
+    left: Amount | None,
+    first: Amount | None = None,
+    /,
+    size: str = "",
+    **record: str,
+) -> tuple[Batch, Container]:
     box = Container("b.1", "b", 1, State.SEALED, "p", (), left, first)
-    return replace(jar(food, method, **more), size=size), box
+    return replace(jar(food, method, **record), size=size), box
 
 
 def pieces(number: str) -> Amount:
