@@ -10,7 +10,7 @@ from math import inf
 
 from pantry_tui.core.plan.appetite import CEILING, FOOD_CEILING, Appetite, full_week
 from pantry_tui.core.plan.menu import Candidate
-from pantry_tui.core.plan.schedule import keeps
+from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.shares import Harvest, PutUp, expected, needs
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group

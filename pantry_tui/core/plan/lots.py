@@ -8,7 +8,7 @@ from math import ceil
 
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate
-from pantry_tui.core.plan.schedule import Lot, keeps
+from pantry_tui.core.plan.room import Lot, keeps
 
 #: Days of a week that are most of it.
 _MOST = 4
@@ -18,8 +18,6 @@ _A_MEAL = keeps(2)
 
 def parts(one: Candidate, people: float) -> Sequence[Candidate]:
     """Bulk as as many meals as are in it; less than half of one goes with the last."""
-    if not one.bulk:
-        return (one,)
     meal = one.meal(people)
     meals = max(1, ceil(one.servings / meal - 0.5))
     rest = one.servings - (meals - 1) * meal

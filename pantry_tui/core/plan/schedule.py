@@ -27,12 +27,13 @@ that the table decides how much is eaten. Last comes what a group that has given
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from itertools import accumulate
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import accumulate, chain
 from math import inf
 from typing import NamedTuple
 
-from pantry_tui.core.dataclass import dataclass, field
+from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.plan.room import Ceilings, Lot, Room
 
 #: Weeks that a food waits when a week's fill of it is on the table already; for variety. Of 3 to 45
 #: the losses are the same in made-up households; above 9 a food that is ahead of its pace comes
@@ -53,43 +54,9 @@ TOO_MUCH, SOON = 2.0, 4
 A_FEW = 4
 #: Where nothing hurries a food and nobody knows of a harvest, it counts as due in two years.
 FAR = 104
-#: Days that an opened one is taken to keep where nothing short is published.
-_LONG = 30
+#: The week of what nothing hurries: after all others.
+_UNDATED = FAR + 1
 _CRUMB = 1e-9
-
-
-def keeps(days: int | None) -> Callable[[], int | None]:
-    """The answer of what keeps so many days once it is open."""
-    return lambda: days
-
-
-#: Nothing is published of how long it keeps once it is open.
-UNPUBLISHED = keeps(None)
-_THREE_DAYS = keeps(3)
-
-
-class Lot(NamedTuple):
-    """One container: servings of one food that are good through week `last` (0 is this week); None:
-    nothing hurries them. `opened` answers how many days an opened one keeps, below 0 where it may
-    not be eaten then; only a lot whose turn comes is asked. `role`: what it is at table."""
-
-    food: str
-    group: str
-    servings: float
-    last: int | None
-    opened: Callable[[], int | None] = _THREE_DAYS
-    role: str = ""
-
-    @property
-    def days(self) -> int:
-        days = self.opened()
-        return _LONG if days is None else days
-
-    @property
-    def share(self) -> float:
-        """The least part that must be eaten in the week in which it is opened: a jar that keeps
-        three days may be opened on the last of them, and two thirds are for the next week."""
-        return 1 / max(2, self.days)
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,57 +73,6 @@ class Credit:
         if self.rate <= 0:
             return 0.0
         return max(-MOST_OWED, min(MOST_OWED, (self.saved - eaten) / self.rate))
-
-
-@dataclass(frozen=True, slots=True)
-class Ceilings:
-    """Servings a week, at most: of a food, a group, a role at table. A missing one has no
-    ceiling."""
-
-    food: Mapping[str, float]
-    group: Mapping[str, float]
-    role: Mapping[str, float] = field(default_factory=dict)
-
-    def of_food(self, name: str) -> float:
-        return self.food.get(name, inf)
-
-    def of_group(self, name: str) -> float:
-        return self.group.get(name, inf)
-
-    def of(self, lot: Lot) -> float:
-        """Servings of it that a usual week has room for."""
-        role = self.role.get(lot.role, inf)
-        return min(self.of_food(lot.food), self.of_group(lot.group), role)
-
-
-@dataclass(slots=True)
-class _Table:
-    """One week: its ceilings times `factor`, less what is on the table. `laid` of a food is all
-    that was put there, also what found no room."""
-
-    ceilings: Ceilings
-    factor: float
-    food: dict[str, float] = field(default_factory=lambda: defaultdict(float))
-    group: dict[str, float] = field(default_factory=lambda: defaultdict(float))
-    role: dict[str, float] = field(default_factory=lambda: defaultdict(float))
-    laid: dict[str, float] = field(default_factory=lambda: defaultdict(float))
-
-    def free(self, lot: Lot) -> float:
-        """Servings of it that still have room."""
-        if self.factor <= 0:
-            return 0.0
-        of_food = self.ceilings.of_food(lot.food) * self.factor - self.food[lot.food]
-        of_group = self.ceilings.of_group(lot.group) * self.factor - self.group[lot.group]
-        of_role = self.ceilings.role.get(lot.role, inf) * self.factor - self.role[lot.role]
-        return max(0.0, min(of_food, of_group, of_role))
-
-    def eat(self, lot: Lot, servings: float) -> float:
-        """Puts them on the table as far as there is room; how many that is."""
-        taken = min(servings, self.free(lot))
-        self.food[lot.food] += taken
-        self.group[lot.group] += taken
-        self.role[lot.role] += taken
-        return taken
 
 
 class Opening(NamedTuple):
@@ -205,20 +121,23 @@ class _Choice:
     ) -> None:
         self.lots, self.ceilings = lots, ceilings
         self.shares, self.credits = shares, credits
-        self.table = _Table(ceilings, coming[0] if coming else 1.0)
-        self.after = _Table(ceilings, coming[1] if len(coming) > 1 else 1.0)
+        self.table = Room(ceilings, coming[0] if coming else 1.0)
+        self.after = Room(ceilings, coming[1] if len(coming) > 1 else 1.0)
         self.clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
-        self.due = [FAR if lot.last is None else min(lot.last, FAR) for lot in lots]
+        self.due = [_UNDATED if lot.last is None else min(lot.last, FAR) for lot in lots]
         for lot in already:
             self._eat(lot)
         self.piles: dict[str, list[int]] = defaultdict(list)
         for i, lot in enumerate(lots):
-            if self.due[i] >= 0 and ceilings.of_food(lot.food) > 0:
+            if self.due[i] >= 0:
                 self.piles[lot.food].append(i)
+        for food in [food for food in self.piles if ceilings.of_food(food) <= 0]:
+            del self.piles[food]
         self.dated = {
             food: sorted(pile, key=lambda i: (self.due[i], lots[i].servings))
             for food, pile in self.piles.items()
         }
+        self.falls = {food: self._falls(pile) for food, pile in self.dated.items()}
         self.more_in = {food: max(0, min(FAR, one.harvest)) for food, one in credits.items()}
         self.spare = {food: self._spares(food) for food in self.piles}
 
@@ -259,6 +178,7 @@ class _Choice:
         opening = Opening(one, self.spare[food])
         self.piles[food].remove(one)
         self.dated[food].remove(one)
+        self._off(self.falls[food], one)
         self._eat(self.lots[one])
         self.spare[food] = self._spares(food)
         return opening
@@ -285,19 +205,28 @@ class _Choice:
         """Weeks to spare of a food, all of it, by date; an empty pile has no end of them. What has
         no date is not lost, and has its turn among the others until there is more of it."""
         ceiling, due, least = self.ceilings.of_food(food), 0.0, inf
-        for i in self.dated[food]:
-            if self.lots[i].last is None:
-                whole = sum(self.lots[j].servings for j in self.dated[food])
+        for week, servings in self.falls[food].items():
+            if week == _UNDATED:
+                whole = sum(chain.from_iterable(self.falls[food].values()))
                 weeks = self.clock[self.more_in.get(food, FAR)] + _AFTER
                 return min(least, max(_NO_HASTE, weeks - whole / ceiling))
-            weeks = self.clock[self.due[i]]
-            # Thousands of times a week: written out, which is twice as fast as with min.
-            due += self.lots[i].servings
-            if due > ceiling * weeks:
-                due = ceiling * weeks
-            if weeks - due / ceiling < least:
-                least = weeks - due / ceiling
+            weeks = self.clock[week]
+            due = min(sum(servings, due), ceiling * weeks)
+            least = min(least, weeks - due / ceiling)
         return least
+
+    def _falls(self, dated: Iterable[int]) -> dict[int, list[float]]:
+        """The servings of a pile by the week in which they fall due, the nearest first."""
+        found: dict[int, list[float]] = defaultdict(list)
+        for i in dated:
+            found[self.due[i]].append(self.lots[i].servings)
+        return found
+
+    def _off(self, falls: dict[int, list[float]], one: int) -> None:
+        due = self.due[one]
+        falls[due].remove(self.lots[one].servings)
+        if not falls[due]:
+            del falls[due]
 
     def _next(self, food: str) -> int | None:
         """The next of it that can be opened: in the order of eating, unless another of it would be
@@ -334,7 +263,7 @@ def _waits_for_guests(lot: Lot, ceilings: Ceilings) -> bool:
     return much and (lot.last is None or lot.last > SOON)
 
 
-def _opens(lot: Lot, table: _Table, after: _Table) -> bool:
+def _opens(lot: Lot, table: Room, after: Room) -> bool:
     """Whether it may be eaten, its share has room this week, and the rest in time (or else it is
     lost). What two usual weeks could not finish comes when none of its food is on the table."""
     free = table.free(lot)

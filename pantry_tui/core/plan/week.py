@@ -19,6 +19,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection, Mapping, Sequence
 from datetime import date
+from itertools import chain
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
@@ -29,7 +30,8 @@ from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.lots import due_by, last_week, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
-from pantry_tui.core.plan.schedule import CALM, SOON, Ceilings, choose
+from pantry_tui.core.plan.room import Ceilings
+from pantry_tui.core.plan.schedule import CALM, SOON, choose
 from pantry_tui.core.words import Group, Role
 
 #: So many times what is eaten of its kind on a day are no more than its rest can serve.
@@ -69,12 +71,10 @@ class _Week:
     ) -> None:
         self.table, self.wishes, self.needs = table, wishes, needs
         self.appetite = table.appetite
-        kinds = {(one.food, one.group) for one in candidates}
-        eaten = {kind for kind in kinds if self._eats(*kind)}
+        eaten = {kind for kind in {(c.food, c.group) for c in candidates} if self._eats(*kind)}
         wanted = (one for one in candidates if (one.food, one.group) in eaten)
-        self.free = dict(
-            enumerate(part for one in wanted for part in parts(one, self.appetite.people))
-        )
+        meals = (parts(one, self.appetite.people) if one.bulk else (one,) for one in wanted)
+        self.free = dict(enumerate(chain.from_iterable(meals)))
         self.chosen: list[Chosen] = []
         self.next: list[int] = []
         self.keeps: set[int] = set()  # of those, what its group needs to last

@@ -7,6 +7,7 @@ so that nobody folds the log of ten years to know what was eaten in one.
 from __future__ import annotations
 
 import json
+from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from fractions import Fraction
@@ -134,6 +135,15 @@ class Past:
         """How many stand and are kept apart."""
         return sum(one.here for one in self.kept if one.reserved) if "r" in self._row.ends else 0
 
+    @property
+    def stays(self) -> set[tuple[date, date | None]]:
+        """From when to when its containers stood, as far as anybody knows, each such stay once;
+        None for what was not used up."""
+        if len(self.came) > 1:
+            return {(one.came.born, one.ended) for one in self.kept}
+        ends = {ended for _, _, ended, _ in _parts(self._row.ends)}
+        return {(self.came[0].born, _day(ended) if ended else None) for ended in ends}
+
     @cached_property
     def gone(self) -> Sequence[Gone]:
         """What left it, in the order it was recorded."""
@@ -157,6 +167,19 @@ def past(p: Pantry) -> Mapping[str, Past]:
     """Every batch whose put-up stands, by its id."""
     ready(p)
     return p.once("past", lambda: {row.batch: Past(row) for row in _rows(p) if row.came})
+
+
+def by_food(p: Pantry) -> Mapping[str, Sequence[Past]]:
+    """The same by the name of the food."""
+
+    def gather() -> dict[str, list[Past]]:
+        found: dict[str, list[Past]] = defaultdict(list)
+        for batch in past(p).values():
+            found[batch.food].append(batch)
+        return found
+
+    ready(p)
+    return p.once("past by food", gather)
 
 
 def past_of(p: Pantry, batches: Iterable[str]) -> Iterator[Past]:

@@ -45,8 +45,8 @@ def taste(p: Pantry, ref: str, said: str, note: str = "", *, at: At | None = Non
 
 def verdicts(p: Pantry, food: str) -> tuple[str, ...]:
     """The last word on each batch of a food, youngest batch first: "not again: 7C"."""
-    from pantry_tui.services.books.past import past
+    from pantry_tui.services.books.past import by_food
 
-    mine = [one for one in past(p).values() if one.food == food and one.rated[1]]
+    mine = [one for one in by_food(p).get(food, ()) if one.rated[1]]
     mine.sort(key=lambda one: (one.rated[0], one.code), reverse=True)
     return tuple(one.rated[1] for one in mine)

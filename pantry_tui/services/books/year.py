@@ -16,7 +16,7 @@ from operator import attrgetter
 from pantry_tui.core.log.payloads import Fate
 from pantry_tui.core.model import Container
 from pantry_tui.errors import BadInput
-from pantry_tui.services.books.past import Came, Gone, Past, past
+from pantry_tui.services.books.past import Came, Gone, Past, by_food
 from pantry_tui.services.books.rows import FoodYear
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import MISSING, UNRECORDED
@@ -30,11 +30,9 @@ _GIVEN, _LOST, _UNRECORDED = ("given",), ("discarded", "lost"), (UNRECORDED, MIS
 def years(p: Pantry, food: str | None = None) -> list[FoodYear]:
     """Every year of every food (or of one), the last one still running. Raises BadInput."""
     wanted = _name(p, food) if food else None
-    by_food: dict[str, list[Past]] = defaultdict(list)
-    for batch in past(p).values():
-        if wanted is None or batch.food == wanted:
-            by_food[batch.food].append(batch)
-    return [year for name in sorted(by_food) for year in _of_food(name, by_food[name])]
+    foods = by_food(p)
+    names = sorted(foods) if wanted is None else [wanted] if wanted in foods else []
+    return [year for name in names for year in _of_food(name, foods[name])]
 
 
 def _name(p: Pantry, food: str) -> str:

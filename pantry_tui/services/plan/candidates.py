@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection
 from datetime import date, timedelta
 from functools import cache, partial
 from itertools import chain, groupby
 from operator import itemgetter
-from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.dataclass import replace
@@ -18,6 +17,7 @@ from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.room import UNPUBLISHED
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict
 from pantry_tui.services.books.past import Past, past
@@ -62,37 +62,25 @@ def unasked(
     batches = past(p)
     found: list[tuple[tuple[object, ...], list[_Member]]] = []
     for one in stands(p):
-        some = []
-        if one.line.batch in called:
-            by_id = [m for m in _members(p, one, batches) if m.id in asked]
-            some += by_id if _may(one, start, unknown=True) else []
-        if not one.line.reserved and _may(one, start, unknown):
-            some += [m for m in _members(p, one, batches) if m.id not in asked]
-        found.append((_turn(one), some))
+        batch = one.line.batch
+        freely = not one.line.reserved and _may(one, start, unknown)
+        by_id = batch in called and _may(one, start, unknown=True)
+        if freely or by_id:
+            some = _members(p, one, batches[batch])
+            if batch in called:
+                some = [m for m in some if (by_id if m[1].container in asked else freely)]
+            found.append((_turn(one), some))
     found.sort(key=itemgetter(0))
     # What is alike but for its number comes by its number.
     return [
-        _candidate(p, member)
+        member
         for _, some in groupby(found, key=itemgetter(0))
-        for member in sorted(chain.from_iterable(members for _, members in some), key=itemgetter(0))
+        for _, member in sorted(chain.from_iterable(map(itemgetter(1), some)), key=itemgetter(0))
     ]
 
 
-class _Member(NamedTuple):
-    """A container of a line: its number, its id, a candidate like it, and how many days it thaws
-    before it is opened, None for what is open or never opened."""
-
-    number: int
-    id: str
-    alike: Candidate
-    thaws: int | None
-
-
-def _candidate(p: Pantry, member: _Member) -> Candidate:
-    _, id_, alike, thaws = member
-    if thaws is None:
-        return alike
-    return Candidate(id_, *alike[1:-1], partial(_open_days, p, id_, thaws))
+#: A container of a line: its number and the candidate.
+_Member = tuple[int, Candidate]
 
 
 def _turn(one: Stands) -> tuple[object, ...]:
@@ -101,13 +89,12 @@ def _turn(one: Stands) -> tuple[object, ...]:
     return rank(one), not begun, first_date(one), one.line.made, one.line.code
 
 
-def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Member]:
-    whole, batch = one.whole, batches[one.line.batch]
+def _members(p: Pantry, one: Stands, batch: Past) -> list[_Member]:
+    whole = one.whole
     if whole is None or one.state not in (State.SEALED, State.IN_PROGRESS):
         return [_single(p, one, container) for container in containers_in(p, one)]
     frozen = p.places[one.line.place].climate is Climate.FREEZER
     thaws = _thaws(batch.group, one.line.size, whole) if frozen else 0
-    numbers = [int(number) for number in one.line.numbers.split()]
     alike = Candidate(
         "",
         food=batch.food,
@@ -119,7 +106,12 @@ def _members(p: Pantry, one: Stands, batches: Mapping[str, Past]) -> list[_Membe
         thaw_days=thaws,
         role=role_at_table(p, batch.food, batch.group, drawn=False),
     )
-    return [_Member(number, batch.id_of(number), alike, thaws) for number in numbers]
+    like = alike[1:-1]
+    return [
+        (n, Candidate(id_, *like, partial(_open_days, p, id_, thaws)))
+        for n in map(int, one.line.numbers.split())
+        for id_ in (batch.id_of(n),)
+    ]
 
 
 def _opened_on(container: Container) -> date | None:
@@ -156,7 +148,8 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     opens = not begun and (thaws > 0 or not drawn)
     left = container.left
     pieces = float(left.number) if bulk and left and taken_whole(batch, container) else 0.0
-    alike = Candidate(
+    opened = partial(_open_days, p, container.id, thaws) if opens else UNPUBLISHED
+    return container.number, Candidate(
         container.id,
         food=batch.food.name,
         group=batch.food.group,
@@ -172,8 +165,8 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         since=_opened_on(container) if begun else None,
         a_head=a_head(p, batch.food.name),
         piece=servings(p, container) / pieces if pieces else 0.0,
+        opened=opened,
     )
-    return _Member(container.number, container.id, alike, thaws if opens else None)
 
 
 def _wanted_by(judged: Judged, today: date) -> date | None:
@@ -211,12 +204,14 @@ def _open_days(p: Pantry, id_: str, thaws: int) -> int | None:
     """How many days it keeps from the day on which it is opened, or fully thawed, where it will
     stand then; None where nothing short is published, -1 where it may not be eaten at all. Equal
     containers are looked at once."""
-    container = p.stock.containers[id_]
     known: dict[tuple[object, ...], int | None] = p.once("open days", dict)
-    key = container.batch, container.turns, container.left, container.first, thaws
-    if key not in known:
-        known[key] = _judged_open(p, container, thaws)
-    return known[key]
+    if (id_, thaws) not in known:
+        container = p.stock.containers[id_]
+        key = container.batch, container.turns, container.left, container.first, thaws
+        if key not in known:
+            known[key] = _judged_open(p, container, thaws)
+        known[id_, thaws] = known[key]
+    return known[id_, thaws]
 
 
 def _judged_open(p: Pantry, container: Container, thaws: int) -> int | None:

@@ -86,9 +86,11 @@ def _eaten_a_week(p: Pantry) -> dict[str, float]:
     since = p.today - _WINDOW
     total: dict[str, float] = defaultdict(float)
     for one in _eaten(p):
-        food = one.batch.food
-        days = max(1, (one.end - one.start).days)
-        total[food] += one.servings * min(days, (one.end - since).days) / days
+        part = 1.0
+        if one.start != one.end:
+            days = (one.end - one.start).days
+            part = min(days, (one.end - since).days) / days
+        total[one.batch.food] += one.servings * part
     weeks = _weeks_there(p)
     return {food: total[food] / weeks[food] for food in total if weeks[food] >= LEARNED_AFTER}
 
@@ -150,8 +152,8 @@ def _stood(p: Pantry, first: dict[str, date]) -> dict[str, set[tuple[date, date]
             found = [(batch.born, today)]  # the others of it were there no longer
         else:
             found = [
-                (one.came.born, min(today, one.ended + _STILL) if one.ended else today)
-                for one in batch.kept
+                (born, min(today, ended + _STILL) if ended else today)
+                for born, ended in batch.stays
             ]
         spans[batch.food] |= {(max(since, born), end) for born, end in found}
     return spans
@@ -171,8 +173,11 @@ def _by_week(p: Pantry) -> dict[str, list[float]]:
     today = p.today
     for one in _eaten(p):
         newest = (today - one.end).days // 7
-        oldest = newest if one.start == one.end else (today - one.start).days // 7
         weeks = found[one.batch.food]
+        if one.start == one.end:  # nearly all
+            weeks[YEAR - 1 - newest] += one.servings
+            continue
+        oldest = (today - one.start).days // 7
         for back in range(newest, min(oldest, YEAR - 1) + 1):
             weeks[YEAR - 1 - back] += one.servings / (oldest - newest + 1)
     return dict(found)

@@ -14,7 +14,7 @@ from pantry_tui.core.plan.pace import Portion, pace
 from pantry_tui.core.plan.range_words import in_words
 from pantry_tui.core.plan.replay import Replayed, replayed
 from pantry_tui.core.words import Group, Method
-from pantry_tui.services.books.past import Past
+from pantry_tui.services.books.past import Past, by_food
 from pantry_tui.services.books.rating import verdicts
 from pantry_tui.services.books.rows import FoodAhead, FoodYear
 from pantry_tui.services.books.year import years
@@ -56,7 +56,7 @@ def foods(p: Pantry, until: date | None, basis: Basis) -> list[OneFood]:
     standing = paces.by_food(p)
     return [
         _food(p, name, batches, standing.get(name, ()), basis, books[name], until)
-        for name, batches in putup_next.by_food(p).items()
+        for name, batches in by_food(p).items()
         if name in standing or name in basis.eaten or putup_next.comes_again(p, batches)
     ]
 

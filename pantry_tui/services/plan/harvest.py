@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.plan.pace import next_harvest
 from pantry_tui.core.words import Method
-from pantry_tui.services.books.past import past
+from pantry_tui.services.books.past import by_food
 from pantry_tui.services.pantry import Pantry
 
 #: So many of the last years with a harvest are looked at.
@@ -98,7 +98,8 @@ def _own_day(p: Pantry, food: str) -> date | None:
 def _found(charted: int | None, days: Sequence[date]) -> date | None:
     if charted is None or not days:
         return None
-    seasons = {round((max(days) - one).days / _YEAR) for one in days}
+    last = max(days)
+    seasons = {round((last - one).days / _YEAR) for one in days}
     return middle(days) if len(seasons) > 1 else None
 
 
@@ -106,11 +107,12 @@ def _days(p: Pantry) -> Mapping[str, Sequence[date]]:
     """The days on which crops of each food were put up, not what was bought or made of others."""
 
     def find() -> dict[str, list[date]]:
-        found: dict[str, list[date]] = defaultdict(list)
-        for batch in past(p).values():
-            if batch.method not in _NO_CROP and _northern(p, batch.food) is not None:
-                found[batch.food].append(batch.born)
-        return found
+        crops = {
+            food: [one.born for one in batches if one.method not in _NO_CROP]
+            for food, batches in by_food(p).items()
+            if _northern(p, food) is not None
+        }
+        return {food: days for food, days in crops.items() if days}
 
     return p.once("harvest days", find)
 

@@ -39,10 +39,10 @@ def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> tuple[list[Port
     """Servings by the day they are best eaten by, and those of the days on which it is a matter of
     safety. What is past its best already cannot be saved by haste: nothing hurries it any more."""
     by_date: dict[date | None, float] = defaultdict(float)
-    safety = set()
+    safety, today = set(), p.today
     for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
-        dated = [day for day in (judged.best_by, last) if day and day >= p.today]
+        dated = [day for day in (judged.best_by, last) if day and day >= today]
         by_date[min(dated, default=None)] += servings_in(p, group, judged)
         if dated and min(dated) == last:
             safety.add(min(dated))

@@ -20,7 +20,7 @@ from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.plan.pace_words import Unit
 from pantry_tui.core.words import Method, State
 from pantry_tui.reference.yields import load_yields
-from pantry_tui.services.books.past import TOO_MUCH, Came, Past, past
+from pantry_tui.services.books.past import TOO_MUCH, Came, Past, by_food
 from pantry_tui.services.books.rows import FoodYear, Way
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.nouns import noun
@@ -94,18 +94,6 @@ class Next:
     reckoning: str
     short_lived: str
     ways: tuple[Way, ...] = ()
-
-
-def by_food(p: Pantry) -> Mapping[str, Sequence[Past]]:
-    """Every batch there ever was, by the name of its food."""
-
-    def gather() -> dict[str, list[Past]]:
-        found: dict[str, list[Past]] = defaultdict(list)
-        for batch in past(p).values():
-            found[batch.food].append(batch)
-        return found
-
-    return p.once("past by food", gather)
 
 
 def comes_again(p: Pantry, batches: Sequence[Past]) -> bool:

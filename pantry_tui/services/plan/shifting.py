@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.outlook import shared
+from pantry_tui.services.books.past import by_food
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import harvest as harvests
@@ -54,7 +55,7 @@ def _failed(p: Pantry, one: OneFood) -> tuple[int, int] | None:
         return None
     gave = sum(
         came.n * holds(p)(batch.food, batch.group, batch.method, came.held)
-        for batch in putup_next.by_food(p)[one.name]
+        for batch in by_food(p)[one.name]
         for came in batch.came
         if came.born.year == p.today.year
     )

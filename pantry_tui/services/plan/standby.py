@@ -34,7 +34,12 @@ def standby(
     if not evenings:
         return []
     eats = appetite(p)
-    free = [one for one in coming if not one.thaw_days and one.may_open]
+    cooked = {food for dish in dishes(p) for food, _ in dish.takes}
+    free = [
+        one
+        for one in coming
+        if not one.thaw_days and (one.at_table is Role.MAIN or one.food in cooked) and one.may_open
+    ]
     planned = {
         name: take.days[-1]
         for take in takes

@@ -15,9 +15,9 @@ from pantry_tui.core.plan.suppose import Suppose
 from pantry_tui.core.text import clean, counted
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
+from pantry_tui.services.books.past import by_food
 from pantry_tui.services.books.rows import FoodAhead, OutlookView, Pair, WhatIf
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import putup_next
 from pantry_tui.services.plan.appetite import LONGEST
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.putup_next import Ask
@@ -134,7 +134,7 @@ def _eat(p: Pantry, line: str, eat: dict[str, float]) -> str:
 def _foods(p: Pantry, typed: str) -> Sequence[str]:
     """The foods of this household that are meant: by name, else those that have the word in their
     name, else those of a group. Raises BadInput."""
-    ours = putup_next.by_food(p)
+    ours = by_food(p)
     facts = p.facts(typed)
     if facts is not None and facts.name in ours:
         return [facts.name]

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from pantry_tui.core.plan.appetite import Appetite, at_table, days_from
 from pantry_tui.core.plan.days import Chosen, Table, spread
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
-from pantry_tui.core.plan.schedule import keeps
+from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.words import Group
 
 MONDAY = date(2026, 11, 23)

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Wishes
-from pantry_tui.core.plan.schedule import keeps
+from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
 

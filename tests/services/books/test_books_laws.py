@@ -21,13 +21,14 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import PantryError
 from pantry_tui.services.batchwork import putup, repack
+from pantry_tui.services.books.past import by_food
 from pantry_tui.services.books.year import unit_of, years
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.portions import leavings
-from pantry_tui.services.plan.putup_next import by_food, life_days, usual
+from pantry_tui.services.plan.putup_next import life_days, usual
 from pantry_tui.services.stock import act, correct, places, reserve, undo
 from pantry_tui.services.stock import count as rounds
 from pantry_tui.services.stock.fit import suspect
