@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.amounts import in_decimals
 from pantry_tui.errors import BadInput
 
 #: The weakest vinegar of a tested recipe, % acetic acid (University of Wisconsin Extension).
@@ -14,7 +15,7 @@ VINEGAR_MIN_PERCENT = 5.0
 def weak_vinegar(said: str) -> list[str]:
     """What is wrong with a vinegar by what was written of it ("4 %", "50 grain", "homemade"): a
     sentence, or none."""
-    text = said.casefold()
+    text = in_decimals(said.casefold())
     number = r"(\d{1,3}(?:[.,]\d{1,2})?)"
     found = re.findall(number + r"(?:\s*(?:-|–|to)\s*\d[\d.,]*)?\s*(?:%|per\s?cent)", text)
     found += re.findall(rf"^{number}$", text)

@@ -10,7 +10,6 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from pantry_tui.core.amounts import VULGAR
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.measured import ounces, spelled_out
@@ -54,8 +53,6 @@ def too_little_acid(acid: str, jar: str) -> str:
     kinds = [kind for kind in _A_PINT if kind in acid.casefold()]
     spoons = re.sub(r"(?<=\d) ?t\b", " tsp", re.sub(r"(?<=\d)T\b|\bT\b", " tbsp", acid))
     plain = spelled_out(spoons).replace("half", "1/2")
-    for sign, spelled in VULGAR.items():
-        plain = plain.replace(sign, f" {spelled}")
     doses = [_teaspoons(found) for found in _DOSE.finditer(plain)]
     if len(kinds) != 1 or not doses:
         return ""

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import VULGAR
+from pantry_tui.core.amounts import fractions_spelled, in_decimals
+from pantry_tui.core.safety.seals import DENIED
 
 #: Jars with published processes, smallest first, and their size in US fluid ounces.
 JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
@@ -26,8 +27,9 @@ _TENS = {
 
 
 def spelled_out(text: str) -> str:
-    """("twenty-five minutes") -> "25 minutes"; ("half an hour") -> "30 minutes"."""
-    plain = text.casefold().strip()
+    """("twenty-five minutes") -> "25 minutes"; ("half an hour") -> "30 minutes"; ("1½") ->
+    "1 1/2"."""
+    plain = fractions_spelled(text.casefold()).strip()
     plain = re.sub(r"\b(?:a )?half (?:an )?hour\b", "30 minutes", plain)
     plain = re.sub(r"\ban hour\b", "1 hour", plain)
     tens, ones = "|".join(_TENS), "|".join(_ONES)
@@ -45,7 +47,6 @@ def spelled_out(text: str) -> str:
 
 
 _NUMBER = r"(\d{1,4}(?:[.,]\d{1,3})?)"
-_RANGE = _NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?"
 _HOURS = _NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?"
 _PSI = r"(?i)(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b"
 _TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
@@ -53,10 +54,8 @@ _PRESSURE_WORDS = r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge
 
 
 def _first(text: str) -> float | None:
-    """The first number, of a range the smaller end."""
-    match = re.search(_RANGE, text)
-    parts = match.groups() if match else ()
-    return min((float(part.replace(",", ".")) for part in parts if part), default=None)
+    """The smallest number: of a range its smaller end, of several the least."""
+    return min((float(one.replace(",", ".")) for one in re.findall(_NUMBER, text)), default=None)
 
 
 def _only(text: str, words: str) -> bool:
@@ -68,18 +67,19 @@ def _only(text: str, words: str) -> bool:
 def read_minutes(text: str) -> float | None:
     """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shorter of a range; a
     pressure beside it is passed over, any other word makes it None."""
-    plain = re.sub(_PSI, " ", spelled_out(text))
+    plain = re.sub(_PSI, " ", in_decimals(spelled_out(text)))
     if not _only(plain, _TIME_WORDS):
         return None
-    hours = re.search(_HOURS, plain)
-    if hours is None:
-        return _first(plain)
-    return float(hours[1].replace(",", ".")) * 60 + float(hours[2] or 0)
+    times = [
+        float(hours[1].replace(",", ".")) * 60 + float(hours[2] or 0)
+        for hours in re.finditer(_HOURS, plain)
+    ]
+    return min(times, default=_first(plain))
 
 
 def read_psi(text: str) -> float | None:
     """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch; None for any other word."""
-    plain = spelled_out(text)
+    plain = in_decimals(spelled_out(text))
     if not _only(plain, _PRESSURE_WORDS):
         return None
     number = _first(plain)
@@ -94,19 +94,10 @@ PH_LINE = 4.6
 PH_LEAST = 2.5
 
 
-_MIXED = re.compile(r"(?:(\d{1,3})\s+)?(?<![\d.,])(\d{1,3})/([1-9]\d?)(?![\d.,])")
-
-
-def _in_decimals(text: str) -> str:
-    """("one and", "4 3/4") -> "1 and", "4.75": as it is said otherwise."""
-    return _MIXED.sub(
-        lambda found: f"{int(found[1] or 0) + int(found[2]) / int(found[3]):g}", spelled_out(text)
-    )
-
-
 def read_ph(text: str) -> float | None:
     """("4.1", "4 3/4") -> 4.1, 4.75, the highest of several; None where nothing was measured."""
-    both = f"{spelled_out(text)} {_in_decimals(text)}"
+    plain = spelled_out(text)
+    both = f"{plain} {in_decimals(plain)}"
     found = re.findall(r"\d+(?:[.,]\d+)?", both)
     return max((float(one.replace(",", ".")) for one in found), default=None)
 
@@ -116,7 +107,8 @@ def read_percent(text: str) -> float | None:
     None without one."""
     number = r"\d+(?:[.,]\d+)?"
     range_ = rf"({number})(?:\s*(?:-|–|to)\s*({number}))?\s*(?:%|per\s?cent\b|brix)"
-    found = [one for pair in re.findall(range_, _in_decimals(text)) for one in pair if one]
+    plain = in_decimals(spelled_out(text))
+    found = [one for pair in re.findall(range_, plain) for one in pair if one]
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
@@ -128,7 +120,7 @@ def read_fahrenheit(text: str) -> float | None:
 
 def all_fahrenheit(text: str) -> list[float]:
     """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F."""
-    plain = spelled_out(text)
+    plain = in_decimals(spelled_out(text))
     numbers = [
         float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)
     ]
@@ -142,8 +134,6 @@ def read_inches(text: str) -> float | None:
     plain = re.sub(r"\b(?:a |an )?half\b", "1/2", plain)
     plain = re.sub(r"\b3[\s-]+quarters?\b", "3/4", plain)
     plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
-    for sign, spelled in VULGAR.items():
-        plain = plain.replace(sign, f" {spelled}")
     part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)
     whole = re.search(r"\d+(?:[.,]\d+)?", plain.replace(part[0], "") if part else plain)
     if part is None and whole is None:
@@ -170,8 +160,6 @@ def read_size(text: str) -> tuple[float, str] | None:
     """("1½ litre jars") -> (1.5, "li"): how much a jar holds, and the first letters of its unit;
     None without a unit. Of several numbers it is the one before the unit, alone 1."""
     plain = spelled_out(text).replace("half", "1/2")
-    for sign, spelled in VULGAR.items():
-        plain = plain.replace(sign, f" {spelled}")
     one_word = re.search(rf"\d-{_SIZE}", plain) is not None  # a 3-quart jar, and not three
     plain = plain.replace("-", " ")
     unit = re.search(_SIZE, plain)
@@ -219,6 +207,7 @@ def read_jar(text: str) -> str | None:
 _CANNER_WORDS = {
     "dial": "dial",
     "weight": "weighted",
+    "deadweight": "weighted",
     "jiggl": "weighted",
     "rocker": "weighted",
     "pressure": "pressure",
@@ -230,10 +219,41 @@ _CANNER_WORDS = {
 }
 
 
+#: What turns a word about. "Un-" and "non-" stand before it.
+DENIAL = rf"\b(?:{DENIED}|non|none|nor|without|neither|cannot)\b"
+
+
 def read_canner(text: str) -> str | None:
     """One of `CANNERS`, "pressure" (gauge unknown), "steam", or None."""
+    return next(iter(_canners(text)), None)
+
+
+def _canners(text: str) -> list[str]:
     plain = text.casefold().replace("-", " ")
-    return next((canner for word, canner in _CANNER_WORDS.items() if word in plain), None)
+    words = _CANNER_WORDS.items()
+    return [canner for word, canner in words if re.search(rf"(?<![a-z]){word}", plain)]
+
+
+def one_canner(text: str) -> bool:
+    """Whether it says one canner: "dial or weighted" says two, "no dial" none."""
+    said = set(_canners(text))
+    gauges = said - {"pressure"}
+    in_water = bool(gauges & {"boiling-water"}) and "pressure" in said
+    return (
+        bool(said) and len(gauges) < 2 and not in_water and not re.search(DENIAL, text.casefold())
+    )
+
+
+def one_jar(text: str) -> bool:
+    """Whether it says one size of jar: "pint or quart", "not a quart" do not; "1 quart (32 oz)"
+    does."""
+    plain = spelled_out(text)
+    sizes = [read_jar(part) for part in re.split(r"[(),;]|\b(?:or|and)\b", plain)]
+    said = {jar for jar in sizes if jar is not None}
+    kinds = {match[1][:2] for match in re.finditer(_SIZE, plain.replace("-", " "))}
+    alone = len(kinds) < 2 or len([one for one in sizes if one]) > 1
+    denied = re.search(DENIAL, plain) is not None
+    return read_jar(text) is not None and len(said) < 2 and alone and not denied
 
 
 #: Ways that are no tested process (USDA AIB 539; K-State Research and Extension for inverted
