@@ -138,6 +138,36 @@ jerky, dried, larder | 14 days
 biltong, dried, larder | no
 bacon jam, jam, larder | no
 onion jam, jam, larder | no
+# University of Wisconsin Extension and University of Missouri Extension HES157 (seen): dry canning
+rice, bought in, oven canned, larder | no
+pecans, dried, oven canned, larder | no
+dry beans, dried, oven canned, larder | no
+dried apples, oven canned, larder | no
+flour, bought in, process=dry canned, larder | no
+# USDA AIB 539 (seen): a jar that was filled hot and not processed
+honey, bought in, open kettle, larder | no
+sauerkraut, lactic ferment, open kettle, larder | no
+# Kansas State Research and Extension, You Asked It (seen): tomatoes were tested peeled; root crops
+# from memory (National Center for Home Food Preservation)
+tomatoes with skins, boiling-water canned, minutes=85, acid=lemon, larder | no
+unpeeled tomatoes, boiling-water canned, minutes=85, acid=lemon, larder | no
+potatoes with skin, pressure canned, minutes=40, psi=11, larder | no
+potatoes skin on, pressure canned, minutes=40, psi=11, larder | no
+# University of California ANR, Help Desk 2023 (seen): overripe tomatoes are not canned
+overripe tomatoes, boiling-water canned, minutes=85, acid=lemon, larder | no
+over-ripe tomatoes, pressure canned, minutes=40, psi=11, acid=lemon, larder | no
+# USDA AIB 539 (seen): pumpkins in cubes, never mashed; dry beans are boiled before they are packed
+smooth pumpkin, pressure canned, minutes=55, psi=11, larder | no
+raw kidney beans, pressure canned, minutes=75, psi=11, larder | no
+uncooked dry beans, pressure canned, minutes=75, psi=11, larder | no
+# US FDA, guidance of 2007 on low-acid juices (seen): botulism in carrot juice. US CDC, MMWR of 1984
+# (seen): raw elderberry juice poisons
+carrot juice, fresh, fridge | no
+watermelon juice, fresh, fridge | no
+fresh ginger juice, fresh, fridge | no
+elderberry juice, fresh, fridge | no
+elderberry cordial, fresh, fridge | no
+vegetable juice, fresh, fridge | no
 """
 
 

@@ -15,7 +15,11 @@ from pantry_tui.core.safety.prepared import (
     DRY_PACKED,
     HALF_DRIED,
     NOT_TESTED,
+    OVERRIPE,
+    UNPEELED,
     dried_in_part,
+    is_overripe,
+    with_skins,
 )
 from pantry_tui.core.safety.prepared_words import CUT
 from pantry_tui.core.words import Group, Method
@@ -32,6 +36,11 @@ _GREEN = frozenset({"potatoes", "new potatoes"})
 def is_raw_crop(facts: FoodFacts | None, method: Method | None) -> bool:
     """Whether it is a vegetable or fruit that nothing was done to but to cut it."""
     return facts is not None and method in _RAW and facts.group in CROPS
+
+
+def packed_raw(typed: str) -> bool:
+    """Whether the words beside a food that was canned say that it went raw into its jars."""
+    return re.search(r"\b(?:raw|uncooked)\b", typed.casefold()) is not None
 
 
 def _without_measures(words: list[str]) -> list[str]:
@@ -56,7 +65,10 @@ def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tupl
     unread = ["green"] if facts.name in _GREEN and "green" in words else []
     if method in PROCESSED:
         dry = next((one for one in DRY_PACKED if one in plain), "")
-        said = [dry, *(word for word in words if word in NOT_TESTED)]
+        crop = facts.group in CROPS
+        skins = UNPEELED if crop and with_skins(plain) and UNPEELED not in words else ""
+        ripe = OVERRIPE if crop and is_overripe(plain) else ""
+        said = [dry, skins, ripe, *(word for word in words if word in NOT_TESTED)]
     elif is_raw_crop(facts, method):
         said = [word for word in _without_measures(words) if word in CUT]
     elif method is Method.DRIED and facts.group in CROPS and dried_in_part(plain):

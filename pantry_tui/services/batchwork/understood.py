@@ -25,7 +25,7 @@ from pantry_tui.services.batchwork.contents import size_of, with_contents
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
-from pantry_tui.services.batchwork.prepared import prepared
+from pantry_tui.services.batchwork.prepared import packed_raw, prepared
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -110,8 +110,11 @@ def _as_prepared(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
     if not typed or p.tables.index.named(typed) is not None:
         return reading
     done, odd = prepared(typed, p.facts(reading.food), reading.method)
-    said = any(key == PREPARED for key, _ in reading.process)
-    process = (*reading.process, (PREPARED, done)) if done and not said else reading.process
+    process, said = reading.process, {key for key, _ in reading.process}
+    if done and PREPARED not in said:
+        process = (*process, (PREPARED, done))
+    if reading.method in PROCESSED and "pack" not in said and packed_raw(typed):
+        process = (*process, ("pack", "raw"))
     return replace(reading, process=process, unread=(*reading.unread, *odd))
 
 
