@@ -160,6 +160,17 @@ over-ripe tomatoes, pressure canned, minutes=40, psi=11, acid=lemon, larder | no
 smooth pumpkin, pressure canned, minutes=55, psi=11, larder | no
 raw kidney beans, pressure canned, minutes=75, psi=11, larder | no
 uncooked dry beans, pressure canned, minutes=75, psi=11, larder | no
+# no ferment is published without salt (CSU, Oregon State, NCHFP; seen)
+sauerkraut no salt, lactic ferment, fridge | no
+unsalted cucumbers, lactic ferment, fridge | no
+kimchi without salt, lactic ferment, fridge | no
+# USDA FSIS, shell eggs (recalled): never frozen in the shell
+eggs in shell, frozen, freezer | no
+duck eggs in the shell, frozen, freezer | no
+# University of Minnesota Extension 2020, University of Illinois Extension (seen): patulin in drops
+windfall apples, cellar-stored, cellar | no
+windfall apples, boiling-water canned, minutes=20, larder | no
+windfall apple juice, fresh, fridge | no
 # US FDA, guidance of 2007 on low-acid juices (seen): botulism in carrot juice. US CDC, MMWR of 1984
 # (seen): raw elderberry juice poisons
 carrot juice, fresh, fridge | no

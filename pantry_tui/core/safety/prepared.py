@@ -40,6 +40,12 @@ _WITH_SKINS = re.compile(r"\b(?:with (?:the |their )?skins?|skins? on|unpeeled)\
 #: Desk 2023, for tomatoes; other crops from memory, the stricter choice).
 OVERRIPE = "overripe"
 _OVERRIPE = re.compile(r"\bover ?(?:ripe|mature)\b")
+#: Fallen fruit may hold patulin, which no heat destroys (University of Minnesota Extension, 2020, and
+#: University of Illinois Extension).
+WINDFALL = "windfall"
+#: Eggs are frozen out of their shells, which crack (USDA FSIS, Shell Eggs from Farm to Table).
+IN_SHELL = "in the shell"
+_IN_SHELL = re.compile(r"\bin (?:the |their )?shells?\b")
 #: Classes of which what is cut can hurt, and names of melons.
 _HURTS = frozenset({"tomato", "leafy"})
 
@@ -67,6 +73,11 @@ def with_skins(typed: str) -> bool:
     return _WITH_SKINS.search(typed) is not None
 
 
+def in_shell(typed: str) -> bool:
+    """Whether the words say that it was left in its shell."""
+    return _IN_SHELL.search(typed) is not None
+
+
 def is_overripe(typed: str) -> bool:
     """Whether the words say that it was past its ripeness."""
     return _OVERRIPE.search(typed) is not None
@@ -91,8 +102,12 @@ def hurts_cut(food: FoodFacts) -> bool:
 
 
 def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
-    """What stands against a canned batch by how its food was prepared."""
+    """What stands against a batch by how its food was prepared."""
     told = _told(said, PREPARED)
+    if WINDFALL in told:
+        return ["Fallen fruit may hold a poison of moulds that no heat destroys: do not use it."]
+    if method is Method.FROZEN and food.group is Group.EGG and in_shell(told):
+        return ["Eggs are not frozen in the shell: it cracks, and lets germs in."]
     if any(one in told for one in DRY_PACKED):
         return ["Packed without liquid: no process is tested for that."]
     if method in PROCESSED and food.group in CROPS and is_overripe(told):

@@ -14,10 +14,13 @@ from pantry_tui.core.safety.prepared import (
     CROPS,
     DRY_PACKED,
     HALF_DRIED,
+    IN_SHELL,
     NOT_TESTED,
     OVERRIPE,
     UNPEELED,
+    WINDFALL,
     dried_in_part,
+    in_shell,
     is_overripe,
     with_skins,
 )
@@ -25,6 +28,8 @@ from pantry_tui.core.safety.prepared_words import CUT
 from pantry_tui.core.words import Group, Method
 
 _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
+#: What salt keeps, or keeps until acid does.
+_BY_SALT = (Method.LACTIC, Method.PASTE, Method.SALTED, Method.COLD_SMOKED, Method.HOT_SMOKED)
 _RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
 #: Before these it is a measure, or a kind of bean.
 _PARTS = frozenset({"half", "quarter"})
@@ -38,9 +43,15 @@ def is_raw_crop(facts: FoodFacts | None, method: Method | None) -> bool:
     return facts is not None and method in _RAW and facts.group in CROPS
 
 
-def packed_raw(typed: str) -> bool:
-    """Whether the words beside a food that was canned say that it went raw into its jars."""
-    return re.search(r"\b(?:raw|uncooked)\b", typed.casefold()) is not None
+def said_beside(typed: str, method: Method | None) -> dict[str, str]:
+    """What words beside the food say of its process: a canned one went raw into its jars, one that
+    salt keeps had none."""
+    plain = typed.casefold().replace("-", " ")
+    if method in PROCESSED and re.search(r"\b(?:raw|uncooked)\b", plain):
+        return {"pack": "raw"}
+    if method in _BY_SALT and re.search(r"\b(?:unsalted|salt free|(?:no|without) salt)\b", plain):
+        return {"salt": "none"}
+    return {}
 
 
 def _without_measures(words: list[str]) -> list[str]:
@@ -61,7 +72,8 @@ def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tupl
     words = re.findall(r"[^\W\d_]+", typed.casefold())
     plain = " ".join(words)
     if facts.group is Group.EGG and "hard" not in facts.name:
-        return "", [word for word in words if word in _OPENED_EGG]
+        whole = IN_SHELL if method is Method.FROZEN and in_shell(plain) else ""
+        return whole, [word for word in words if word in _OPENED_EGG]
     unread = ["green"] if facts.name in _GREEN and "green" in words else []
     if method in PROCESSED:
         dry = next((one for one in DRY_PACKED if one in plain), "")
@@ -75,4 +87,5 @@ def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tupl
         said = [HALF_DRIED]
     else:
         said = []
-    return " ".join(filter(None, said)), unread
+    fallen = WINDFALL if WINDFALL in plain else ""
+    return " ".join(filter(None, (fallen, *said))), unread

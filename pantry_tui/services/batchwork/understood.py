@@ -25,7 +25,7 @@ from pantry_tui.services.batchwork.contents import size_of, with_contents
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
-from pantry_tui.services.batchwork.prepared import packed_raw, prepared
+from pantry_tui.services.batchwork.prepared import prepared, said_beside
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -113,8 +113,8 @@ def _as_prepared(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
     process, said = reading.process, {key for key, _ in reading.process}
     if done and PREPARED not in said:
         process = (*process, (PREPARED, done))
-    if reading.method in PROCESSED and "pack" not in said and packed_raw(typed):
-        process = (*process, ("pack", "raw"))
+    beside = said_beside(typed, reading.method)
+    process = (*process, *(pair for pair in beside.items() if pair[0] not in said))
     return replace(reading, process=process, unread=(*reading.unread, *odd))
 
 
