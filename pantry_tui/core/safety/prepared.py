@@ -40,7 +40,7 @@ _WITH_SKINS = re.compile(r"\b(?:with (?:the |their )?skins?|skins? on|unpeeled)\
 #: Desk 2023, for tomatoes; other crops from memory, the stricter choice).
 OVERRIPE = "overripe"
 _OVERRIPE = re.compile(r"\bover ?(?:ripe|mature)\b")
-#: Fallen fruit may hold patulin, which no heat destroys (University of Minnesota Extension, 2020, and
+#: Fallen fruit may hold patulin, which no heat destroys (University of Minnesota Extension, 2020;
 #: University of Illinois Extension).
 WINDFALL = "windfall"
 #: Eggs are frozen out of their shells, which crack (USDA FSIS, Shell Eggs from Farm to Table).
