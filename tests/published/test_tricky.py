@@ -14,7 +14,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.caution import CAUTION, COOK_IT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import PantryError
 from pantry_tui.services.batchwork.putup import preview, read
@@ -171,6 +171,9 @@ duck eggs in the shell, frozen, freezer | no
 windfall apples, cellar-stored, cellar | no
 windfall apples, boiling-water canned, minutes=20, larder | no
 windfall apple juice, fresh, fridge | no
+# Food Standards Australia New Zealand 2017 (seen): cassava and bamboo shoots are cooked through
+cassava, fridge pickle, fridge | no
+bamboo shoots, vinegar pickle, fridge | no
 # US FDA, guidance of 2007 on low-acid juices (seen): botulism in carrot juice. US CDC, MMWR of 1984
 # (seen): raw elderberry juice poisons
 carrot juice, fresh, fridge | no
@@ -211,6 +214,25 @@ def test_never_milder_than_published(kitchen: Pantry, typed: str, allowed: str) 
     shown = made.best_by if kind == "days best" else made.discard_after
     assert shown is not None or made.verdict not in FIT
     assert shown is None or shown <= last, (shown, made.reasons)
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["kidney beans, dried, larder", "cassava, dried, larder", "elderberries, frozen, freezer",
+     "elderberries, dried, larder", "bamboo shoots, fresh, fridge", "taro, frozen, freezer"],
+)  # fmt: skip
+def test_what_poisons_raw_says_so(kitchen: Pantry, typed: str) -> None:
+    # US FDA, Bad Bug Book (beans); US CDC, MMWR of 1984 (elderberries); FSANZ 2017
+    assert COOK_IT in preview(kitchen, read(kitchen, f"1 bag {typed}")).cautions
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["kidney beans, pressure canned, larder", "elderberry jelly, jam, larder",
+     "snap beans, frozen, freezer", "kidney beans, cooked meal, fridge"],
+)  # fmt: skip
+def test_what_was_cooked_or_never_poisons_says_nothing_of_it(kitchen: Pantry, typed: str) -> None:
+    assert COOK_IT not in preview(kitchen, read(kitchen, f"1 bag {typed}")).cautions
 
 
 def test_the_table_holds_enough() -> None:
