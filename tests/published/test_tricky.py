@@ -171,6 +171,15 @@ duck eggs in the shell, frozen, freezer | no
 windfall apples, cellar-stored, cellar | no
 windfall apples, boiling-water canned, minutes=20, larder | no
 windfall apple juice, fresh, fridge | no
+# USDA FSIS, Turkey Basics: Stuffing (seen): a stuffed raw bird goes into the oven at once
+stuffed turkey, frozen, freezer | no
+raw stuffed turkey, fresh, fridge | no
+stuffed chicken, frozen, freezer | no
+# UK National Health Service (quoted): cooked rice within a day, whatever lies beside it
+rice pudding, cooked meal, fridge | 1 days
+stuffed peppers, cooked meal, fridge | 1 days
+dolma, cooked meal, fridge | 1 days
+burritos, cooked meal, fridge | 1 days
 # Food Standards Australia New Zealand 2017 (seen): cassava and bamboo shoots are cooked through
 cassava, fridge pickle, fridge | no
 bamboo shoots, vinegar pickle, fridge | no

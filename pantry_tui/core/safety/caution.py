@@ -18,8 +18,8 @@ CAUTION = (
 )
 
 #: A class of food, and what is said of it wherever it was not cooked: beans (US FDA, Bad Bug Book,
-#: from memory), cassava and bamboo shoots (Food Standards Australia New Zealand, 2017), raw juice of
-#: elderberries (US CDC, MMWR of 1984), taro and lupins (from memory).
+#: from memory), cassava and bamboo shoots (Food Standards Australia New Zealand, 2017), raw juice
+#: of elderberries (US CDC, MMWR of 1984), taro and lupins (from memory).
 RAW_POISON = "raw-poison"
 COOK_IT = "Raw or half cooked it can poison: boil it until it is soft before anybody eats it."
 #: Methods that cook it.

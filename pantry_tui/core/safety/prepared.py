@@ -46,6 +46,8 @@ WINDFALL = "windfall"
 #: Eggs are frozen out of their shells, which crack (USDA FSIS, Shell Eggs from Farm to Table).
 IN_SHELL = "in the shell"
 _IN_SHELL = re.compile(r"\bin (?:the |their )?shells?\b")
+#: A raw bird that was stuffed goes into the oven at once (USDA FSIS, Turkey Basics: Stuffing).
+RAW_STUFFED = "raw-stuffed"
 #: Classes of which what is cut can hurt, and names of melons.
 _HURTS = frozenset({"tomato", "leafy"})
 
@@ -106,6 +108,8 @@ def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list
     told = _told(said, PREPARED)
     if WINDFALL in told:
         return ["Fallen fruit may hold a poison of moulds that no heat destroys: do not use it."]
+    if RAW_STUFFED in food.classes and method in (Method.FRESH, Method.FROZEN):
+        return ["Stuffed raw poultry is cooked at once: it is neither kept nor frozen."]
     if method is Method.FROZEN and food.group is Group.EGG and in_shell(told):
         return ["Eggs are not frozen in the shell: it cracks, and lets germs in."]
     if any(one in told for one in DRY_PACKED):
