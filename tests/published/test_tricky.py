@@ -160,6 +160,14 @@ over-ripe tomatoes, pressure canned, minutes=40, psi=11, acid=lemon, larder | no
 smooth pumpkin, pressure canned, minutes=55, psi=11, larder | no
 raw kidney beans, pressure canned, minutes=75, psi=11, larder | no
 uncooked dry beans, pressure canned, minutes=75, psi=11, larder | no
+# the same said in a note, or in words that nothing else reads (USDA AIB 539, seen)
+peaches, boiling-water canned, minutes=30, pack=hot, dishwasher, larder | no
+peaches, boiling-water canned, minutes=30, pack=hot, larder, note=done in the dishwasher | no
+strawberry jam, jam, larder, note=turned upside down | no
+strawberry jam, jam, paraffin, larder | no
+tomatoes, boiling-water canned, minutes=85, larder, note=no lemon added | no
+sauerkraut, lactic ferment, fridge, note=forgot the salt | no
+rice, bought in, larder, note=oven canned | no
 # no ferment is published without salt (CSU, Oregon State, NCHFP; seen)
 sauerkraut no salt, lactic ferment, fridge | no
 unsalted cucumbers, lactic ferment, fridge | no
@@ -242,6 +250,26 @@ def test_what_poisons_raw_says_so(kitchen: Pantry, typed: str) -> None:
 )  # fmt: skip
 def test_what_was_cooked_or_never_poisons_says_nothing_of_it(kitchen: Pantry, typed: str) -> None:
     assert COOK_IT not in preview(kitchen, read(kitchen, f"1 bag {typed}")).cautions
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "oven roasted",
+        "electric stove",
+        "instant pectin",
+        "waxed discs",
+        "no salt",
+        "dried in the sun",
+    ],
+)
+def test_a_note_that_says_nothing_of_the_process_changes_nothing(
+    kitchen: Pantry, note: str
+) -> None:
+    line = "6 half-pint jars strawberry jam, jam, larder"
+    made = read(kitchen, f"{line}, note={note}")
+    assert preview(kitchen, made).verdict is preview(kitchen, read(kitchen, line)).verdict
+    assert made.process == ()
 
 
 def test_the_table_holds_enough() -> None:

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.canned import PROCESSED
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.measured import danger, sealed_so
 from pantry_tui.core.safety.prepared import (
     CROPS,
     DRY_PACKED,
@@ -30,6 +31,16 @@ from pantry_tui.core.words import Group, Method
 _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
 #: What salt keeps, or keeps until acid does.
 _BY_SALT = (Method.LACTIC, Method.PASTE, Method.SALTED, Method.COLD_SMOKED, Method.HOT_SMOKED)
+_NO_SALT = re.compile(r"\b(?:unsalted|salt free|(?:no|without|forgot(?: the)?) salt)\b")
+_NO_ACID = re.compile(
+    r"\b(?:no|without(?: any)?|forgot(?: the)?|not any) (?:added |bottled )*"
+    r"(?:lemon|lime|citric|acid|vinegar)\b"
+)
+#: An oven roasts, a stove is electric, a disc is waxed: alone they say nothing of the canning.
+_HARMLESS = re.compile(
+    r"\b(?:ovens?|microwaved?|electric(?! (?:pressure|canner|cooker|multi))|instant(?! pot)|"
+    r"in the sun|wax(?:ed)?(?! seal))\b"
+)
 _RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
 #: Before these it is a measure, or a kind of bean.
 _PARTS = frozenset({"half", "quarter"})
@@ -49,8 +60,21 @@ def said_beside(typed: str, method: Method | None) -> dict[str, str]:
     plain = typed.casefold().replace("-", " ")
     if method in PROCESSED and re.search(r"\b(?:raw|uncooked)\b", plain):
         return {"pack": "raw"}
-    if method in _BY_SALT and re.search(r"\b(?:unsalted|salt free|(?:no|without) salt)\b", plain):
+    return said_anywhere(plain, method)
+
+
+def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
+    """The same of words that stand anywhere, in a note too: a way of canning that no publication
+    has, salt or acid that was left out."""
+    plain = text.casefold().replace("-", " ")
+    if method in _BY_SALT and _NO_SALT.search(plain):
         return {"salt": "none"}
+    if method not in LIDDED:
+        return {"process": plain[:60]} if sealed_so(plain) else {}
+    if _NO_ACID.search(plain):
+        return {"acid": "none"}
+    if sealed_so(plain) or danger(_HARMLESS.sub(" ", plain)):
+        return {"process": plain[:60]}
     return {}
 
 
