@@ -291,7 +291,7 @@ def unsafe_way(text: str) -> str | None:
     """The sentence against a way of canning, None where nothing speaks against it."""
     if re.fullmatch(_NOT_PROCESSED, text.casefold().strip()):
         return "The record says that it was not processed."
-    return danger(text)
+    return danger(text) or sealed_so(text)
 
 
 def sealed_so(text: str) -> str | None:
