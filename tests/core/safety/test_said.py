@@ -25,7 +25,7 @@ NAMED = """
         blue tips -> unnatural-colour; yellow pods -> unnatural-colour; droppings -> rodents;
         broken seal -> cracked-jar; it refroze -> unsure; thawed and warm -> unsure;
         sticky glass -> dried-streaks
-    boiling-water canned | peaches | cloudy water -> unnatural-colour
+    boiling-water canned | peaches | cloudy water -> unnatural-colour; dark lid -> ask
     lactic ferment | sauerkraut | weeping lid -> unsure; bulging and kahm -> tight-sweet-drink;
         dark on the surface -> dark-kraut; rotten outer leaves -> ferment-putrid
     alcohol ferment | cider | turned blue -> ferment-mould
