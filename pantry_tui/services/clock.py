@@ -44,7 +44,10 @@ class Clock(NamedTuple):
         """The moment of writing, local, with its offset."""
         if self.day is None or self.minute is None:
             return _real()
-        return datetime.combine(self.day, time(self.minute // 60, self.minute % 60)).astimezone()
+        then = datetime.combine(self.day, time(self.minute // 60, self.minute % 60))
+        first, last = local_times(then)
+        # An hour over which the clock was put on is the one that it showed then, on the same day.
+        return first if first.replace(tzinfo=None) == then else last
 
     def told(self, day: date, minute: int, zone: int | None = None) -> tuple[datetime, ...]:
         """The moments that a local time of a day may mean, with the offset of that day and not of

@@ -167,18 +167,17 @@ def of_wrong_clock(container: Container, now: When) -> bool:
 
 def still_to_come(container: Container, places: Mapping[str, Place], now: When) -> tuple[str, ...]:
     """What was booked for a moment after now: it counts as now, until its day is put right."""
-    found = [turn.when.day for turn in container.turns if turn.when.first > now.last]
+    found = [turn.when for turn in container.turns]
     for place in around(container.place, places):
-        found += [
-            fact.end.day if isinstance(fact, Cut) else fact.when.day
-            for fact in place.facts
-            if (fact.end if isinstance(fact, Cut) else fact.when).first > now.last
-        ]
-    return tuple(
-        f"Something is booked for {dates.say(day)}, which is still to come: it counts as today. "
-        "Put its day right."
-        for day in sorted(set(found))[:1]
-    )
+        found += [fact.end if isinstance(fact, Cut) else fact.when for fact in place.facts]
+    ahead = min((one for one in found if one.first > now.last), default=None)
+    if ahead is None:
+        return ()
+    said, counts = dates.say(ahead.day), "as today. Put its day right."
+    if ahead.day == now.day:
+        hour, minute = divmod((ahead.first + ahead.zone) % DAY_MIN, 60)
+        said, counts = f"{said} at {hour:02d}:{minute:02d}", "as now. Put its hour right."
+    return (f"Something is booked for {said}, which is still to come: it counts {counts}",)
 
 
 def cut_off(batch: Batch, container: Container) -> bool:

@@ -28,8 +28,8 @@ def instead_of_day(why: str) -> str:
 def instead_of_best(best: date | None, last: date | None, why: str) -> str:
     """Why a best-by date is not said, as it stands in its place; `why` is the reason for having no
     last day. A date that would stand there otherwise is in doubt."""
-    if why == NOW:
-        return NOW
+    if why == NOW or (why == DOUBT and best is None):
+        return why
     if best is not None and last is not None and last < best:
         return "see discard after"
     if best is not None:

@@ -239,6 +239,11 @@ class _Batch:
         fields = {
             name: value for name in _CORRECTED if (value := getattr(payload, name)) is not None
         }
+        if payload.doubt is not None and all(getattr(payload, one) is None for one in _JUDGED):
+            # A note, a day, a printed date lift nothing that stands against it.
+            new = [one for one in payload.doubt if one not in self.batch.doubt]
+            fields["doubt"] = (*self.batch.doubt, *new)
+            fields["possible"] = payload.possible or self.batch.possible
         if payload.unknown_day:
             fields["made"] = None
         if payload.made is not None:
@@ -298,6 +303,8 @@ class _Batch:
 _CORRECTED = (
     "made", "size", "note", "process", "doubt", "possible", "printed", "food", "method"
 )  # fmt: skip
+#: What of it a process is judged by.
+_JUDGED = ("size", "process", "food", "method")
 
 
 def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> State | None:

@@ -8,17 +8,51 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from datetime import date, datetime, timedelta
+from typing import NamedTuple
 
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import DAY_MIN, When
 
-_SUNDAY = 6
+_THURSDAY, _FRIDAY, _SUNDAY = 3, 4, 6
 _HOUR = 60
-#: The Sundays on which clocks are put back, and on: month, and which Sunday of it, -1 the last. In
-#: turn the European Union (directive 2000/84/EC), North America (15 USC 260a), Australia and New
-#: Zealand (state and national law); all from memory.
-_PUT_BACK = ((10, -1), (11, 1), (4, 1))
-_PUT_ON = ((3, -1), (3, 2), (10, 1), (9, -1))
+
+
+class _Day(NamedTuple):
+    """A day of the year on which clocks are changed: the weekday of a month, which of them (-1 the
+    last), and how many days before it."""
+
+    month: int
+    number: int
+    weekday: int = _SUNDAY
+    before: int = 0
+
+    def of(self, year: int) -> date:
+        if self.number < 0:
+            end = date(year + self.month // 12, self.month % 12 + 1, 1) - timedelta(days=1)
+            found = end - timedelta(days=(end.weekday() - self.weekday) % 7)
+        else:
+            start = date(year, self.month, 1)
+            ahead = (self.weekday - start.weekday()) % 7 + 7 * (self.number - 1)
+            found = start + timedelta(days=ahead)
+        return found - timedelta(days=self.before)
+
+
+#: The days in whose morning clocks are put back, at whose end they are (24:00 is 23:00 again), and
+#: on which they are put on. In turn the European Union (directive 2000/84/EC), North America (15
+#: USC 260a), Australia and New Zealand (state and national law); Palestine; Lebanon and Greenland,
+#: Chile, Egypt (law 24 of 2023); Israel. All from memory. Whoever puts clocks back by another
+#: calendar (Morocco before Ramadan) is not among them.
+_PUT_BACK = (_Day(10, -1), _Day(11, 1), _Day(4, 1), _Day(10, -1, before=1))
+_AT_NIGHT = (
+    _Day(10, -1, before=1),
+    _Day(4, 1, before=1),
+    _Day(4, 2, before=1),
+    _Day(10, -1, _THURSDAY),
+)
+_PUT_ON = (
+    _Day(3, -1), _Day(3, 2), _Day(10, 1), _Day(9, -1),
+    _Day(9, 1), _Day(9, 2), _Day(4, -1, _FRIDAY), _Day(3, -1, before=2), _Day(3, -1, before=1),
+)  # fmt: skip
 
 #: What is booked on a day of which no hour is known happens from 23:00 on, a minute apart: after
 #: all that is told of it by the hour, and in the order in which it was booked.
@@ -52,26 +86,21 @@ def some_time(day: date, like: datetime, told: date | None = None) -> When:
     zone = _offset(like)
     start = day.toordinal() * DAY_MIN - zone
     told = told or day
-    early = _HOUR if any(day <= one <= told for one in _changes(day, told, _PUT_BACK)) else 0
-    late = _HOUR if any(day < one <= told for one in _changes(day, told, _PUT_ON)) else 0
+    back = any(day <= one <= told for one in _changes(day, told, _PUT_BACK))
+    nights = list(_changes(day, told, _AT_NIGHT))
+    early = _HOUR if back or any(day <= one < told for one in nights) else 0
+    on = any(day < one <= told for one in _changes(day, told, _PUT_ON))
+    late = _HOUR if on or (day == told and day in nights) else 0
     return When(start - early, start + DAY_MIN - 1 + late, day, zone)
 
 
-def _changes(day: date, told: date, rules: Iterable[tuple[int, int]]) -> Iterator[date]:
+def _changes(day: date, told: date, rules: Iterable[_Day]) -> Iterator[date]:
     """The days of a clock's change from the year of `day` to the one after, which has every kind
     of them; most are asked of a day that is neither in that month nor told later."""
-    if day == told and (day.weekday() != _SUNDAY or all(day.month != month for month, _ in rules)):
+    if day == told and all(day.month != rule.month for rule in rules):
         return
     for year in range(day.year, min(told.year, day.year + 1) + 1):
-        yield from (_sunday(year, month, number) for month, number in rules)
-
-
-def _sunday(year: int, month: int, number: int) -> date:
-    if number < 0:
-        end = date(year + month // 12, month % 12 + 1, 1) - timedelta(days=1)
-        return end - timedelta(days=(end.weekday() - _SUNDAY) % 7)
-    start = date(year, month, 1)
-    return start + timedelta(days=(_SUNDAY - start.weekday()) % 7 + 7 * (number - 1))
+        yield from (rule.of(year) for rule in rules)
 
 
 def _minute(day: date, minute: int, like: datetime) -> When:

@@ -7,13 +7,14 @@ from dataclasses import replace
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.keeping.limits import Judgement, as_packed
+from pantry_tui.core.keeping.no_day import DOUBT, NOW
 from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.log.own import told_food
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
 from pantry_tui.core.safety.record import known
-from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State
+from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.contents import booked_amount, size_of
@@ -163,16 +164,24 @@ def _answer(
     told += filter(None, [out_of_nothing(descent, reading.contents, reading.count)])
     if not batch.food.known:
         told.append("No publication here names it: judged by the strictest rule of its group.")
+    # No day is told of what is not eaten whatever its figures name.
+    doubtful = judged.verdict is Verdict.UNKNOWN and not judged.usable
+    thrown = judged.verdict is Verdict.DO_NOT_TASTE
+    best, last = judged.best_by, judged.discard_after
+    why = "" if last else judged.why_no_discard
+    if doubtful or thrown:
+        why = (NOW if thrown else DOUBT) if best or last else why
+        best = last = None
     return PutUp(
         code,
         names,
-        judged.best_by,
-        judged.discard_after,
+        best,
+        last,
         judged.verdict,
         tuple(told),
         judged.reasons,
         reading,
-        "" if judged.discard_after else judged.why_no_discard,
+        why,
         judged.standing,
     )
 

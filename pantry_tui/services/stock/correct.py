@@ -84,7 +84,9 @@ def correct(
     merged = {**_readable(batch.process), **dict(said_now)}
     record = dict(with_altitude(p, kept, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
+    judged = bool(process) or size is not None or food is not None or method is not None
     doubted = checked(p, kept, facts, shown, record, strictest_altitude(p, batch))
+    against = (doubted.problems, doubted.still_possible) if doubted else ((), "")
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -94,8 +96,8 @@ def correct(
             size=None if size is None else shown,
             note=None if note is None else " ".join(note.split()),
             process=tuple(record.items()) if process else None,
-            doubt=doubted.problems if doubted else (),
-            possible=doubted.still_possible if doubted else "",
+            doubt=against[0] if judged else None,
+            possible=against[1] if judged else None,
             printed=_printed(p, printed) if printed is not None else None,
             measured="ph" in dict(details.pairs),
             food=facts if food is not None else None,

@@ -166,10 +166,8 @@ def coming(box: Container, *facts: Held | Read | Cut, parent: bool = False) -> t
 
 
 def said(day: str) -> tuple[str, ...]:
-    return (
-        f"Something is booked for {day}, which is still to come: it counts as today. Put its day "
-        "right.",
-    )
+    counts = "as now. Put its hour right." if " at " in day else "as today. Put its day right."
+    return (f"Something is booked for {day}, which is still to come: it counts {counts}",)
 
 
 def cut(start: When, end: When) -> Cut:
@@ -177,7 +175,7 @@ def cut(start: When, end: When) -> Cut:
 
 
 SUNDAY, MONDAY = "Sun 8 Mar 2026", "Mon 9 Mar 2026"
-TODAY = "Fri 6 Mar 2026"
+TODAY = "Fri 6 Mar 2026 at 12:30"
 
 
 @pytest.mark.parametrize(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from pantry_tui.core.amounts import amount_of
@@ -108,7 +110,7 @@ def test_marks_of_a_power_cut_in_older_logs_stand_as_signs() -> None:
     ("name", "value"),
     [
         ("made", day(-9)), ("size", "quart jars"), ("note", ""), ("process", (("psi", "10"),)),
-        ("doubt", ()), ("possible", ""), ("printed", day(30)),
+        ("doubt", ("too short", "too cool")), ("possible", ""), ("printed", day(30)),
     ],
 )  # fmt: skip
 def test_a_correction_changes_what_it_names_and_nothing_else(name: str, value: object) -> None:
@@ -120,6 +122,16 @@ def test_a_correction_changes_what_it_names_and_nothing_else(name: str, value: o
     changed = {f for f in before.__slots__ if getattr(before, f) != getattr(after, f)}
     assert changed == {name}
     assert getattr(after, name) == value
+
+
+@pytest.mark.parametrize("name", ["size", "note", "process", "made", "printed", None])
+def test_only_what_a_process_is_judged_by_lifts_a_doubt(name: str | None) -> None:
+    told = {"size": "quart", "process": (("psi", "11"),), "note": "x", "made": day(-9)}
+    changes: dict[str, Any] = {} if name is None else {name: told.get(name, day(30))}
+    book = Book().says(put_up(1)._replace(doubt=("too short",), possible="redo"))
+    batch, _ = book.says(said.Correct("b", doubt=(), possible="", **changes), on=1).batch()
+    lifted = name in ("size", "process")
+    assert (batch.doubt, batch.possible) == (((), "") if lifted else (("too short",), "redo"))
 
 
 def test_the_day_made_may_be_put_right_and_may_be_nobody_s_to_know() -> None:

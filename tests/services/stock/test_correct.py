@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 import pytest
 
+from pantry_tui.core.log.payloads import Correct
 from pantry_tui.core.model import Held
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput
@@ -76,3 +77,26 @@ def test_a_place_is_changed_from_today_on(p: Pantry) -> None:
     assert p.find_place("north larder").temperature_f == 55
     with pytest.raises(BadInput):
         places.change(p, "north larder", climate="tropical")
+
+
+def test_a_note_changes_no_judgement(p: Pantry) -> None:
+    """What stood against a batch on its day stands, whatever a publication or the household's
+    altitude says by now: only what a process is judged by may lift it."""
+    batch = p.stock.batches[next(iter(p.stock.batches))]
+    p.book(Correct(batch.id, doubt=("It was found too short then.",), possible="Freeze it."))
+    was = p.stock.batches[batch.id].doubt, one_batch.show(p, "2A").rows
+    assert "It was found too short then." in was[0]
+    correct(p, "2A", note="for Aunt Sunniva")
+    correct(p, "2A", made="2026-08-02")
+    correct(p, "2A", made="2026-08-01")
+    now = p.stock.batches[batch.id]
+    assert (now.doubt, now.note) == (was[0], "for Aunt Sunniva")
+    assert [(row.verdict, row.usable, row.reasons) for row in one_batch.show(p, "2A").rows] == [
+        (row.verdict, row.usable, row.reasons) for row in was[1]
+    ]
+    # As older programs wrote it: a note with nothing against the batch.
+    p.book(Correct(batch.id, note="oak shelf", doubt=(), possible=""))
+    now = p.stock.batches[batch.id]
+    assert (now.doubt, now.possible, now.note) == (was[0], "Freeze it.", "oak shelf")
+    correct(p, "2A", process=[("minutes", "25")])
+    assert p.stock.batches[batch.id].doubt == ()

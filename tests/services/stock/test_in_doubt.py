@@ -6,8 +6,10 @@ import pytest
 
 from pantry_tui.app.rowtext import row_detail
 from pantry_tui.cli.printing import stock as printed
+from pantry_tui.cli.printing.putup import putup as putup_lines
 from pantry_tui.core.words import Verdict
-from pantry_tui.services.batchwork.putup import put_up, read
+from pantry_tui.services.batchwork.putup import preview, put_up, read
+from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, one_batch
 from pantry_tui.services.stock.correct import correct
@@ -82,3 +84,21 @@ def test_what_becomes_milder_in_one_of_several_containers_is_said(larder: Pantry
         Verdict.NEEDS_CARE,
         Verdict.SOUND,
     }
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 pint jars snap beans, pressure canned, larder, minutes=5 psi=11",
+        "1 lb tofu, bought in, fridge, printed=2027-09-01",
+    ],
+)
+def test_putting_it_up_names_no_day_either(larder: Pantry, line: str) -> None:
+    for made in (preview(larder, read(larder, line)), put_up(larder, read(larder, line))):
+        assert made.verdict is Verdict.UNKNOWN
+        said = jsonable.putup(made)
+        assert (said["best_by"], said["discard_after"]) == (None, None)
+        assert said["discard_after_why"] in ("in doubt", "process in doubt")
+        days = [one for one in putup_lines(made) if one.startswith(("best by", "discard after"))]
+        assert len(days) == 2
+        assert not any(one[-4:].isdecimal() for one in days), "it names no year"
