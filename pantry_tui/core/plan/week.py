@@ -25,7 +25,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
-from pantry_tui.core.plan.cooked import gathered
+from pantry_tui.core.plan.cooked import for_all
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.lots import due_by, last_week, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
@@ -342,7 +342,7 @@ class _Week:
 
     def _cook(self, dish: Dish, day: date | None) -> None:
         """Take its containers, those chosen already first; nothing, where it cannot be cooked."""
-        found = gathered(dish, day, self.chosen, self.free, self.table)
+        found = for_all(dish, day, self.chosen, self.free, self.table)
         if found is None:
             return
         loose, fresh, when = found

@@ -68,6 +68,8 @@ class WeekView:
     no_thaw: tuple[Standby, ...] = ()
     cautions: tuple[str, ...] = ()
     eaten: tuple[tuple[date, str], ...] = ()  # what was eaten on its days: "5K chicken stock, ..."
+    first: date = date.min  # the first of its days that is not gone
+    urgent: tuple[str, ...] = ()  # what must be eaten today: the first of `notes`
 
     @property
     def table_said(self) -> list[tuple[date, str]]:

@@ -40,6 +40,12 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     soonest = _soonest(p, draft, one)
     if on < soonest:
         raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
+    thaw = on - timedelta(days=one.thaw_days)
+    if one.thaw_days and not appetite(p).sit(thaw):
+        raise Refused(
+            f"{_say(p, container)} must begin to thaw on {dates.say(thaw)}, and nobody is at home "
+            "then: name another day."
+        )
     if one.safe_until is not None and on > one.safe_until:
         raise Refused(f"{_say(p, container)} must be eaten by {dates.say(one.safe_until)}.")
     if one.care_from is not None and on >= one.care_from:
@@ -70,7 +76,9 @@ def _another(p: Pantry, draft: WeekDraft, ref: str, day: date) -> Container | No
 
 def _soonest(p: Pantry, draft: WeekDraft, one: Candidate) -> date:
     """The first day on which it can be eaten: thawed by then."""
-    first = max(p.today, draft.start) + timedelta(days=one.thaw_days)
+    first = max(p.today, draft.start)
+    if one.thaw_days:
+        first = appetite(p).thaws_by(first, one.thaw_days)
     return max(first, one.ready or first)
 
 
