@@ -42,7 +42,7 @@ def week(view: WeekView) -> list[str]:
         lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
     lines += list(named("Needs care, or has no published figure", view.waiting))
     lines += list(named("Discard as its own page says, never taste", view.discard))
-    why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
+    why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.to_come]
     lines += ["Why:", *dict.fromkeys(why)] if why else []
     return [*lines, *(f"care: {one}" for one in view.cautions)]
 

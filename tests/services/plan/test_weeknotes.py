@@ -8,6 +8,7 @@ import pytest
 
 from pantry_tui.cli.printing import week as printed
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import dishes
 from pantry_tui.services.plan import week as weeks
@@ -122,3 +123,4 @@ def test_days_that_are_gone_and_not_marked_eaten_are_named_and_not_shown_as_to_c
     lines = printed.week(weeks.week(p))
     assert not any(line.startswith("Wed 25 Nov 2026  ") for line in lines)
     assert any(line.startswith("Sat 28 Nov 2026  ") for line in lines)
+    assert kitchen(p).parts[0][0].startswith("Sat 28 Nov 2026"), "the page for the kitchen"
