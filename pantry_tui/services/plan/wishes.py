@@ -168,6 +168,7 @@ def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
             and _soonest(p, draft, one) <= day
             and _begins_at_home(p, one, day)
             and (one.safe_until is None or day <= one.safe_until)
+            and (one.care_from is None or day < one.care_from)
             and one.may_open
         ):
             planned.add(one.food)
