@@ -76,7 +76,7 @@ def _out(one: FoodAhead) -> str:
 def _lost(one: FoodAhead) -> str:
     if one.lost_range and one.lost_range[0] != one.lost_range[1]:
         low, high = (round(lost) for lost in one.lost_range)
-        return from_to(low, high)
+        return f"{one.lost:.0f} ({from_to(low, high)})"
     return f"{one.lost:.0f}" if one.lost >= 1 else f"{one.lost:g}"
 
 

@@ -23,7 +23,10 @@ def week(view: WeekView) -> list[str]:
     people = "1 person" if view.people == 1 else f"{view.people} people"
     lines = [f"{say(view.start)} to {say(view.end)}, for {people}, {state}"]
     lines += [clean(f"Eaten on {say(day)}: {what}.") for day, what in view.eaten]
-    rows = [row for _, row in sorted(_rows(view.take), key=lambda one: one[0])]
+    lines += map(clean, view.urgent)
+    rows = [
+        row for at, row in sorted(_rows(view.take), key=lambda one: one[0]) if at[0] >= view.first
+    ]
     if rows:
         heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")
         lines += table(heads, rows)
@@ -33,12 +36,13 @@ def week(view: WeekView) -> list[str]:
     lines += _listed("If you want more, these next", view.more)
     lines += _listed("Better kept, to last until more comes", view.kept)
     lines += [clean(view.no_main)] if view.no_main else []
-    lines += [clean(one) for one in (*view.notes, *(text for _, text in view.table_said))]
+    notes = view.notes[len(view.urgent) :]
+    lines += [clean(one) for one in (*notes, *(text for _, text in view.table_said))]
     if view.left_out:
         lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
     lines += list(named("Needs care, or has no published figure", view.waiting))
     lines += list(named("Discard as its own page says, never taste", view.discard))
-    why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.take]
+    why = ["  " + clean(f"{one.code} {one.food}: {' '.join(one.why)}") for one in view.to_come]
     lines += ["Why:", *dict.fromkeys(why)] if why else []
     return [*lines, *(f"care: {one}" for one in view.cautions)]
 

@@ -41,6 +41,8 @@ STAPLES = frozenset(
 #: Main meals a week that are cooked from the stores.
 MEALS = 7
 
+_A_YEAR = 365
+
 #: So many weeks in which a food was eaten must be there before anything is learned of it.
 LEARNED_AFTER = 8
 
@@ -96,6 +98,12 @@ class Appetite:
     def sit(self, day: date) -> int:
         """How many eat on that day."""
         return self.table.get(day, self.people)
+
+    def thaws_by(self, start: date, days: int) -> date:
+        """The first day on which what takes so many days to thaw is thawed: somebody who is there
+        moves it to the fridge. With nobody there for a year, that year on."""
+        there = (day for day in days_from(start, _A_YEAR) if self.sit(day) > 0)
+        return next(there, start + timedelta(days=_A_YEAR)) + timedelta(days=days)
 
     def factor(self, start: date, length: int = 7) -> float:
         """How much is eaten in the days from `start`, against a usual week."""

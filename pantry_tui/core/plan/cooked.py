@@ -5,19 +5,43 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import date
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.days import Chosen, Table
 from pantry_tui.core.plan.menu import Candidate, Dish
 
 _CRUMB = 1e-9
 
 
-def gathered(
+#: What a dish takes: of what is chosen, of what stands by its number, and its day.
+_Taken = tuple[list[Chosen], list[int], date]
+
+
+def for_all(
     dish: Dish,
     day: date | None,
     chosen: Sequence[Chosen],
     free: Mapping[int, Candidate],
     table: Table,
-) -> tuple[list[Chosen], list[int], date] | None:
+) -> _Taken | None:
+    """As `_gathered`, and for guests so much more of everything; where that does not stand, as much
+    as it takes on a usual day."""
+    found = _gathered(dish, day, chosen, free, table)
+    if found is None:
+        return None
+    heads, usual = table.appetite.sit(found[2]), table.appetite.people
+    if heads <= usual:
+        return found
+    more = replace(dish, takes=tuple((food, much * heads / usual) for food, much in dish.takes))
+    return _gathered(more, found[2], chosen, free, table) or found
+
+
+def _gathered(
+    dish: Dish,
+    day: date | None,
+    chosen: Sequence[Chosen],
+    free: Mapping[int, Candidate],
+    table: Table,
+) -> _Taken | None:
     """What it takes of what is `chosen` and lies on no other day nor in a dish, what besides by its
     number in `free`, and its day: the one asked for, else the first with no dish in time. None
     where something is lacking, or where its parts have no day in common."""

@@ -3,7 +3,6 @@ pass their best in May"."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from datetime import date
 from math import ceil, floor, inf
 
@@ -107,19 +106,30 @@ def a_week(rate: float, unit: Unit, *, at_most: bool = False) -> str:
     return f"one {unit.one} a week" if weeks <= 1 else f"one {unit.one} every {word(weeks)} weeks"
 
 
-def beyond(parts: Sequence[Portion], pace: Pace, most: float, unit: Unit, today: date) -> str:
-    """That the pace asks for more than the `most` servings a week that the household eats, and what
-    to do with the rest; "" where it can keep up."""
+def beyond(pace: Pace, most: float, unit: Unit) -> str:
+    """That the pace asks for more than the `most` servings a week that the household eats; "" where
+    it can keep up."""
     if pace.tight is None or pace.needs <= max(most, pace.can) * 1.02:
         return ""
-    due = [one for one in parts if one.by is not None and one.by <= pace.tight]
-    over = unit.some(lost_at(due, most, today))
     eaten = f"at most {a_week(most, unit, at_most=True)}" if most > 0 else "none of it"
-    one = over.startswith("one ")
-    keep, passes = ("it", "it passes its") if one else ("them", "they pass their")
+    return f"more falls due than this household eats ({eaten})"
+
+
+def too_much(found: Ahead, most: float, unit: Unit) -> str:
+    """As `beyond`, and what to do with all that will pass its date; at the most that is eaten some
+    of it does by the tight one."""
+    over = beyond(found.pace, most, unit)
+    if not over or found.pace.tight is None:
+        return ""
+    by = f"by {dates.say(found.pace.tight)}"
+    if unit.count(found.lost) == 1:
+        return (
+            f"{over}: give about one {unit.one} away, or keep it in another way, or it passes its "
+            f"date {by}"
+        )
     return (
-        f"more falls due than this household eats ({eaten}): give about {over} away, or keep "
-        f"{keep} in another way, or {passes} date by {dates.say(pace.tight)}"
+        f"{over}: give about {unit.some(found.lost)} away, or keep them in another way, or they "
+        f"pass their date, the first of them {by}"
     )
 
 
@@ -143,16 +153,21 @@ def pace_in_words(
     if pace.servings < 1e-9:
         again = f"; the next harvest is in {month(harvest, today)}" if comes else ""
         return f"{head}: none left{again}."
-    if over := beyond(parts, pace, most, unit, today):
+    if over := too_much(found, most, unit):
         return f"{head}: {over}."
     if pace.tight is not None and pace.needs > pace.can * 1.02:
+        known = found.lost >= unit.servings / 2  # else it is eaten fast enough, or nobody knows
         due = [one for one in parts if one.by is not None and one.by <= pace.tight]
-        lost = lost_at(due, pace.can, today)
+        lost = found.lost if known else lost_at(due, pace.can, today)
         one = unit.count(lost) == 1
         verb = passing.replace("pass their", "passes its") if one else passing
+        rate = a_week(pace.needs, unit)
+        if known:
+            by = dates.say(pace.tight)
+            return f"{head}: {rate} by {by}, or {_as_now(lost, unit)} {verb}."
         lasts = a_week(pace.can, unit, at_most=True)
         return (
-            f"{head}: {a_week(pace.needs, unit)}, or at what would last ({lasts}) "
+            f"{head}: {rate}, or at what would last ({lasts}) "
             f"{word(unit.count(lost))} {verb} in {month(pace.tight, today)}."
         )
     slow = "nothing hurries" if pace.tight is None else "nothing passes its date that way"
@@ -161,6 +176,11 @@ def pace_in_words(
         return f"{head}: {unit.some(pace.servings)}{must}; {slow}."
     rate = a_week(pace.can, unit, at_most=True)
     return f"{head}: {rate} last{'s' if rate.startswith('one') else ''} to {until}; {slow}."
+
+
+def _as_now(lost: float, unit: Unit) -> str:
+    """The one figure of what passes its date, wherever it is told."""
+    return f"as you eat it now about {unit.some(lost)}"
 
 
 def hoarding(
@@ -173,10 +193,8 @@ def hoarding(
         if over:
             return f"{head}: {over}."
         tight = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
-        return (
-            f"{head}: eat {a_week(found.pace.needs, unit)}{tight}, or as you eat it now about "
-            f"{unit.some(found.lost)} pass their date."
-        )
+        rate = a_week(found.pace.needs, unit)
+        return f"{head}: eat {rate}{tight}, or {_as_now(found.lost, unit)} pass their date."
     if found.left >= unit.alarm and harvest is not None:
         return (
             f"{head}: about {unit.some(found.left)} left over at the harvest in "

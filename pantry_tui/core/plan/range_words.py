@@ -13,9 +13,10 @@ from pantry_tui.core.plan.replay import Replayed
 SUPPOSED = "Supposed: "
 
 
-def in_words(found: Replayed, unit: Unit) -> str:
-    """One sentence, "" where it lasts and nothing is lost whatever week is drawn."""
-    said = [one for one in (gone_between(*found.runs_out_range), _lost(found, unit)) if one]
+def in_words(found: Replayed, unit: Unit, lost: float) -> str:
+    """One sentence, "" where it lasts and nothing is lost whatever week is drawn; `lost` servings
+    are what is told elsewhere, at the mean of those weeks."""
+    said = [one for one in (gone_between(*found.runs_out_range), _lost(found, unit, lost)) if one]
     return f"By your own weeks: {'; '.join(said)}." if said else ""
 
 
@@ -30,11 +31,13 @@ def gone_between(first: date | None, last: date | None) -> str:
     return f"gone between {dates.say(first)} and {dates.say(last)}"
 
 
-def _lost(found: Replayed, unit: Unit) -> str:
+def _lost(found: Replayed, unit: Unit, lost: float) -> str:
     low, high = (round(one / unit.servings) for one in found.lost_range)
     if not high:
         return ""
-    return f"{from_to(low, high)} {unit.one if high == 1 else unit.noun} lost"
+    most_likely = round(lost / unit.servings)
+    about = f" (about {most_likely})" if low != high and most_likely else ""
+    return f"{from_to(low, high)} {unit.one if high == 1 else unit.noun} lost{about}"
 
 
 def from_to(low: float, high: float) -> str:

@@ -249,7 +249,18 @@ class _Choice:
             return one
         taken = self.table.food[food] + self.lots[one].servings
         waits = taken / self.ceilings.of_food(food) <= self.spare[food]
-        return one if waits else first(self.dated[food])
+        if waits:
+            return one
+        found = first(self.dated[food])
+        if found is None or self.due[found] <= SOON:
+            return found
+        # Nothing near: the first in is the first out, though it is past its best and has no date.
+        return first(i for i in self.piles[food] if self._like(i, found))
+
+    def _like(self, one: int, other: int) -> bool:
+        """Whether one is as good as the other for a meal, but for its date."""
+        mine, its = self.lots[one], self.lots[other]
+        return (mine.servings, mine.role, mine.group) == (its.servings, its.role, its.group)
 
     def _enough(self, lot: Lot) -> bool:
         share = self.shares.get(lot.group, inf)

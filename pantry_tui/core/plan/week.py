@@ -25,7 +25,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
-from pantry_tui.core.plan.cooked import gathered
+from pantry_tui.core.plan.cooked import for_all
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.lots import due_by, last_week, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
@@ -261,10 +261,10 @@ class _Week:
         }
         self.big = self._too_big(free)
         # What waits for a hand before the week is over comes only where a day has nothing else.
-        waits = [n for n, one in free.items() if n not in due and self.table.waits(one)]
+        waits = {n: one for n, one in free.items() if n not in due and self.table.waits(one)}
         free = {n: one for n, one in free.items() if n not in self.big and n not in waits}
         chosen = [one.candidate for one in self.chosen]
-        here = self._open_beside()
+        here = open_beside(one.candidate for one in self.chosen if not one.dish)
         hurry = {n: one for n, one in free.items() if n in due}
         near = [one for one in chosen if self._due(one) or not one.must]
         lost, _ = self._fits(hurry, near, here)
@@ -284,10 +284,6 @@ class _Week:
             if near:
                 del big[min(near, key=lambda n: (last[n] or 0, n))]
         return big
-
-    def _open_beside(self) -> frozenset[Role]:
-        """The kinds of which one is open beside the days already."""
-        return open_beside(one.candidate for one in self.chosen if not one.dish)
 
     def _fits(
         self,
@@ -342,7 +338,7 @@ class _Week:
 
     def _cook(self, dish: Dish, day: date | None) -> None:
         """Take its containers, those chosen already first; nothing, where it cannot be cooked."""
-        found = gathered(dish, day, self.chosen, self.free, self.table)
+        found = for_all(dish, day, self.chosen, self.free, self.table)
         if found is None:
             return
         loose, fresh, when = found

@@ -17,7 +17,7 @@ from pantry_tui.services.rows import Sheet, Take, WeekView
 def kitchen(p: Pantry) -> Sheet:
     """The days, with the fetch list on the same paper."""
     view = weeks.week(p)
-    taken = sorted((*view.take, *view.beside), key=lambda one: (one.day, one.dish, one.role))
+    taken = sorted((*view.to_come, *view.beside), key=lambda one: (one.day, one.dish, one.role))
     days: dict[date, list[Take]] = {}
     for take in taken:
         days.setdefault(take.day, []).append(take)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
 
 from pantry_tui.core import dates
@@ -24,9 +24,12 @@ _NAMED = 3
 _COOKED_AGAIN = frozenset({Group.MEAT, Group.FISH})
 
 
-def at_risk(p: Pantry, draft: WeekDraft, in_time: Mapping[str, date]) -> Iterable[str]:
+def at_risk(
+    p: Pantry, draft: WeekDraft, in_time: Mapping[str, date], aside: Collection[str]
+) -> Iterable[tuple[date, str]]:
     """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
-    more of it than is eaten. `in_time` is the next day of each container that lies on one."""
+    more of it than is eaten; each with its last day, the nearest first. `in_time` is the next day
+    of each container that lies on one; what is only open `aside` the meals is on none today."""
     found: dict[tuple[date, str], list[Container]] = defaultdict(list)
     first = max(draft.start, p.today)
     for one in stands(p):
@@ -34,8 +37,9 @@ def at_risk(p: Pantry, draft: WeekDraft, in_time: Mapping[str, date]) -> Iterabl
         if one.line.hurried and one.usable:
             names = _named_or_counted(p, one.line.code, containers_in(p, one))
             yield (
+                p.today,
                 f"{names} {one.line.food} stands too warm: put it in the cold at once, or eat it "
-                "now. Once its two hours are over, discard it."
+                "now. Once its two hours are over, discard it.",
             )
             continue
         if last is None or not first <= last <= draft.end:
@@ -43,7 +47,8 @@ def at_risk(p: Pantry, draft: WeekDraft, in_time: Mapping[str, date]) -> Iterabl
         if one.line.reserved or not one.usable:
             continue
         for container in containers_in(p, one):
-            if in_time.get(container.id, date.max) > last:
+            laid = in_time.get(container.id, date.max) <= last
+            if not laid or (last <= p.today and container.id in aside):
                 found[last, one.line.batch].append(container)
     for (last, id_), several in sorted(found.items()):
         batch = p.stock.batches[id_]
@@ -52,20 +57,22 @@ def at_risk(p: Pantry, draft: WeekDraft, in_time: Mapping[str, date]) -> Iterabl
         ready = [thawed_by(p, one) for one in several]
         cook = thawed and batch.food.group in _COOKED_AGAIN
         if last <= p.today:
-            yield f"{what}: this is the last safe day, eat today or discard."
+            yield last, f"{what}: this is the last safe day, eat today or discard."
         elif _away(p, draft, max([first, *filter(None, ready)]), last):
             ways = "cook it and freeze the meal, or give it away" if cook else "give it away"
             yield (
+                last,
                 f"{what} must be eaten by {dates.say(last)}, and nobody eats at home until then: "
-                f"{ways} before that day, or discard it after it."
+                f"{ways} before that day, or discard it after it.",
             )
         else:
             ways = "cook it and freeze the meal" if cook else "eat it all the same"
             skipped = batch.food.name in draft.wishes.left_out
             why = "is left out of this week" if skipped else "the week has no room for it in time"
             yield (
+                last,
                 f"{what} must be eaten by {dates.say(last)}, and {why}: {ways}, or give it away; "
-                "discard it after that day."
+                "discard it after that day.",
             )
 
 

@@ -138,7 +138,7 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
     """As it is shown."""
     found, known = one.ahead, one.known
     most = paces.most_eaten(p, basis.appetite, one.name, one.group, found.pace.tight)
-    over = saying.beyond(one.parts, found.pace, most, one.unit, p.today)
+    over = saying.too_much(found, most, one.unit)
     unwanted = "" if one.eats else saying.unwanted(one.name, found, one.unit)
     end = one.harvest if one.comes else None
     much = unwanted or saying.hoarding(one.name, found, one.unit, end, p.today, over)
@@ -188,5 +188,5 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
         lost_range=again.lost_range if again else None,
         runs_out_range=again.runs_out_range if again else None,
         # Of what there is none left, no week that was eaten tells anything.
-        range_says=in_words(again, one.unit) if again and found.pace.servings else "",
+        range_says=in_words(again, one.unit, found.lost) if again and found.pace.servings else "",
     )

@@ -110,13 +110,13 @@ def _days(p: Pantry, until: date | None) -> int:
 
 
 def beyond(p: Pantry, food: str, group: Group) -> str:
-    """That more falls due than the household eats, as the outlook says it, or ""."""
+    """That more falls due than the household eats, as the outlook says it, or ""; how much of it
+    is lost that way is said there alone."""
     known: dict[str, str] = p.once("beyond its paces", dict)
     if food not in known:
         its, unit, _ = paced(p, food, group)
-        parts, _ = portions(p, group, _ours(p, food))
         most = most_eaten(p, appetite(p), food, group, its.tight)
-        known[food] = pace_words.beyond(parts, its, most, unit, p.today)
+        known[food] = pace_words.beyond(its, most, unit)
     return known[food]
 
 

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core import dates
-from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.services.stock.rows import DueRow
 
 EAT_OUT = "you eat out."
@@ -68,6 +68,15 @@ class WeekView:
     no_thaw: tuple[Standby, ...] = ()
     cautions: tuple[str, ...] = ()
     eaten: tuple[tuple[date, str], ...] = ()  # what was eaten on its days: "5K chicken stock, ..."
+    first: date = date.min  # the first of its days that is not gone
+    urgent: tuple[str, ...] = ()  # what must be eaten today: the first of `notes`
+
+    @property
+    def to_come(self) -> list[Take]:
+        """`take` without the days that are gone."""
+        first = self.first
+        ahead = [(one, [d for d in one.days or (one.day,) if d >= first]) for one in self.take]
+        return [replace(one, day=days[0], days=tuple(days)) for one, days in ahead if days]
 
     @property
     def table_said(self) -> list[tuple[date, str]]:

@@ -62,13 +62,43 @@ def not_booked(p: Pantry, today: date) -> Iterator[str]:
     if not named:
         return
     foods = list(named)
-    rest = f" and {len(foods) - _NAMED} more" if len(foods) > _NAMED else ""
     code = foods[0].partition(" ")[0]
     yield (
         f"The accepted week to {dates.say(end)} is over, and not booked as eaten: "
-        f"{', '.join(foods[:_NAMED])}{rest}. Book what was eaten of it (like `use {code}`); the "
+        f"{_some(foods)}. Book what was eaten of it (like `use {code}`); the "
         "rest stands and is planned anew."
     )
+
+
+def days_gone(p: Pantry, draft: WeekDraft) -> Iterator[str]:
+    """Which days of the accepted week are gone and were not marked eaten, and what of them stands
+    there still."""
+    days: set[date] = set()
+    named: dict[str, None] = {}
+    for entry in draft.plan or ():
+        gone = [day for day in _not_eaten(p, entry) if day < p.today]
+        foods = list(_standing(p, entry)) if gone else []
+        if foods:
+            days |= set(gone)
+            named |= dict.fromkeys(foods)
+    if named:
+        text = spans([(day, f"{dates.say(day)}: not marked eaten") for day in sorted(days)])
+        said = "; ".join(one for _, one in text)
+        yield (
+            f"{said}: {_some(list(named))}. Mark what was eaten, day by day; the rest stands, and "
+            "is planned anew when you accept the week again."
+        )
+
+
+def _not_eaten(p: Pantry, entry: Entry) -> Iterator[date]:
+    eaten = {day for day, group in entry.booked if p.stands(group)}
+    return (day for day in entry.days if day not in eaten)
+
+
+def _some(foods: Sequence[str]) -> str:
+    """ "5K chicken stock, 7H carrots and 3 more"."""
+    rest = f" and {len(foods) - _NAMED} more" if len(foods) > _NAMED else ""
+    return f"{', '.join(foods[:_NAMED])}{rest}"
 
 
 def _any_booked(p: Pantry, entry: Entry) -> bool:

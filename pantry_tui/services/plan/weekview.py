@@ -25,6 +25,7 @@ from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.weeknotes import (
+    days_gone,
     no_day_until_seen_to,
     no_main,
     not_booked,
@@ -76,9 +77,13 @@ def view(
         takes.append((_take(p, entry, left, so_far[food]), beside(p, entry)))
     take = tuple(take for take, aside in takes if not aside)
     aside = tuple(take for take, aside in takes if aside)
-    in_time = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
-    planned = set(in_time)
     first = max(draft.start, p.today)
+    planned = {id_ for entry in entries for id_ in entry.containers}
+    lies = {entry: [day for day in days_ahead(p, entry) if day >= first] for entry in entries}
+    in_time = {id_: days[0] for entry, days in lies.items() if days for id_ in entry.containers}
+    open_aside = {id_ for entry, _ in here if beside(p, entry) for id_ in entry.containers}
+    risks = list(at_risk(p, draft, in_time, open_aside))
+    urgent = tuple(said for last, said in risks if last <= p.today)
     found = menu or Menu((), ())
     picked = tuple(pick.candidate for pick in found.picks)
     # A plan that is accepted already has less of them than one that is made now.
@@ -97,10 +102,12 @@ def view(
         discard=_rows(p, UNFIT),
         accepted=draft.plan is not None,
         notes=(
+            *urgent,
             *not_booked(p, p.today),
+            *days_gone(p, draft),
             *told_later(p, draft),
             *_dropped(p, draft, entries),
-            *at_risk(p, draft, in_time),
+            *(said for last, said in risks if last > p.today),
             *mains_last(appetite(p), found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
@@ -114,6 +121,8 @@ def view(
         no_thaw=tuple(no_thaw),
         cautions=(CAUTION,),
         eaten=tuple(_eaten(p, draft)),
+        first=first,
+        urgent=urgent,
     )
 
 
@@ -142,14 +151,15 @@ def _more(
             continue
         seen.add(key)
         batch, judged = p.stock.batches[container.batch], p.judge(container)
+        ready = appetite(p).thaws_by(start, one.thaw_days) if one.thaw_days else start
         yield Take(
             code=batch.code,
             food=batch.food.name,
             place=p.where(container),
             count=1,
             servings=one.servings,
-            day=start + timedelta(days=one.thaw_days),
-            thaw_by=start if one.thaw_days else None,
+            day=ready,
+            thaw_by=ready - timedelta(days=one.thaw_days) if one.thaw_days else None,
             reasons=(*judged.reasons[:1], *judged.standing),
             containers=names_of(p, [container]),
             amount=container.amount if one.bulk else "",

@@ -89,8 +89,8 @@ def _head(
         case _ if judged.best_by is not None and judged.best_by < p.today:
             return f"Past its best since {dates.say(judged.best_by)}; it is {much}."
         case _ if over := beyond(p, food.name, food.group):
-            # What else to do with it is said once, in the outlook.
-            return f"{much[:1].upper()}{much[1:]}; {over.partition(', or keep')[0]}."
+            # How much, and what else to do with it, is said once, in the outlook.
+            return f"{much[:1].upper()}{much[1:]}; {over}."
         case _ if _ahead(found, unit, servings, so_far):
             return f"{much[:1].upper()}{much[1:]}; {_faster(entry, found, unit, so_far)}."
         case _ if found.tight is not None and found.needs > found.can:

@@ -4,7 +4,7 @@ this dish. Nothing is booked by it; the rest of the week arranges itself anew.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
@@ -24,6 +24,9 @@ from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.weekview import days_ahead
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 
+#: So many foods are named.
+_NAMED = 5
+
 
 @booked
 def pin(p: Pantry, ref: str, day: date) -> Done:
@@ -40,6 +43,12 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     soonest = _soonest(p, draft, one)
     if on < soonest:
         raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
+    if not _begins_at_home(p, one, on):
+        thaw = dates.say(on - timedelta(days=one.thaw_days))
+        raise Refused(
+            f"{_say(p, container)} must begin to thaw on {thaw}, and nobody is at home then: name "
+            "another day."
+        )
     if one.safe_until is not None and on > one.safe_until:
         raise Refused(f"{_say(p, container)} must be eaten by {dates.say(one.safe_until)}.")
     if one.care_from is not None and on >= one.care_from:
@@ -70,7 +79,9 @@ def _another(p: Pantry, draft: WeekDraft, ref: str, day: date) -> Container | No
 
 def _soonest(p: Pantry, draft: WeekDraft, one: Candidate) -> date:
     """The first day on which it can be eaten: thawed by then."""
-    first = max(p.today, draft.start) + timedelta(days=one.thaw_days)
+    first = max(p.today, draft.start)
+    if one.thaw_days:
+        first = appetite(p).thaws_by(first, one.thaw_days)
     return max(first, one.ready or first)
 
 
@@ -122,35 +133,57 @@ def leave_out(p: Pantry, ref: str) -> Done:
 
 
 @booked
-def swap(p: Pantry, ref: str) -> Done:
-    """Another food of the same role at table on that day, the one that should go first; the food
-    that it takes the place of is left out this week. Raises Refused when there is none."""
+def swap(p: Pantry, ref: str, food: str = "") -> Done:
+    """Another food of the same role at table on that day, the one asked for, else the one that
+    should go first; what could come besides is named in its order. The food that it takes the place
+    of is left out this week. Raises Refused when there is none."""
     draft = _draft(p)
     pick = _planned(p, draft, ref)
-    eats = appetite(p)
-    planned = {one.candidate.food for one in menu_of(p, draft).picks} | draft.wishes.left_out
-    for one in unasked(p, max(draft.start, p.today)):
-        soonest = _soonest(p, draft, one)
-        in_time = one.safe_until is None or pick.day <= one.safe_until
-        if (
-            one.at_table is pick.candidate.at_table
-            and one.food not in planned
-            and eats.eats(one.food, one.group)
-            and soonest <= pick.day
-            and in_time
-            and one.may_open
-        ):
-            break
-    else:
-        role = pick.candidate.at_table
-        raise Refused(f"No other {role} can be eaten on {dates.say(pick.day)}: leave it out.")
-    instead = p.stock.containers[one.container]
+    others = {one.food: one for one in _instead(p, draft, pick)}
+    wanted = _food(p, food) if food else next(iter(others), "")
+    if wanted not in others:
+        role, on = pick.candidate.at_table, dates.say(pick.day)
+        if others:
+            raise Refused(f"{wanted.capitalize()} cannot come on {on}: name {_or(others)}.")
+        raise Refused(f"No other {role} can be eaten on {on}: leave it out.")
+    instead = p.stock.containers[others.pop(wanted).container]
     old = pick.candidate
     gone = {c.candidate.container for c in menu_of(p, draft).picks if c.candidate.food == old.food}
     pins = tuple(pin for pin in draft.wishes.pins if pin[0] not in gone)
     changed = draft.with_wishes(pins=pins, left_out=draft.wishes.left_out | {old.food})
-    said = f"{_say(p, instead)} on {dates.say(pick.day)} instead of {old.food}."
+    besides = f"; it could also be {_or(others)}" if others else ""
+    said = f"{_say(p, instead)} on {dates.say(pick.day)} instead of {old.food}{besides}."
     return _keep(p, _pinned(changed, instead, pick.day), said)
+
+
+def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
+    """What could be eaten on its day in its place, the first of each food, in eating order."""
+    eats, day = appetite(p), pick.day
+    planned = {one.candidate.food for one in menu_of(p, draft).picks} | draft.wishes.left_out
+    for one in unasked(p, max(draft.start, p.today)):
+        if (
+            one.at_table is pick.candidate.at_table
+            and one.food not in planned
+            and eats.eats(one.food, one.group)
+            and _soonest(p, draft, one) <= day
+            and _begins_at_home(p, one, day)
+            and (one.safe_until is None or day <= one.safe_until)
+            and (one.care_from is None or day < one.care_from)
+            and one.may_open
+        ):
+            planned.add(one.food)
+            yield one
+
+
+def _or(foods: Iterable[str]) -> str:
+    """ "cod, eggs or salmon"; of many the first."""
+    *some, last = list(foods)[:_NAMED]
+    return f"{', '.join(some)} or {last}" if some else last
+
+
+def _begins_at_home(p: Pantry, one: Candidate, day: date) -> bool:
+    """Whether somebody is there to let it thaw for that day."""
+    return not one.thaw_days or appetite(p).sit(day - timedelta(days=one.thaw_days)) > 0
 
 
 @booked

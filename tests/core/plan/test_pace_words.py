@@ -19,6 +19,7 @@ from pantry_tui.core.plan.pace_words import (
     hoarding,
     pace_in_words,
     rationing,
+    too_much,
 )
 
 TODAY = date(2026, 11, 25)
@@ -110,6 +111,18 @@ def test_containers_are_counted_in_the_words_of_the_batch() -> None:
     assert SERVINGS.some(1) == "one serving"
 
 
+def test_what_is_lost_is_one_figure_wherever_it_is_told() -> None:
+    parts = [Portion(40, by(5)), Portion(40, by(9))]
+    found = ahead(parts, by(20), TODAY, eaten=2)
+    told = f"as you eat it now about {JARS.some(found.lost)} pass their date."
+    assert hoarding("peaches", found, JARS, by(20), TODAY).endswith(told)
+    assert pace_in_words("peaches", parts, found, JARS, by(20), TODAY).endswith(told)
+    over = too_much(found, 3, JARS)
+    assert f"give about {JARS.some(found.lost)} away" in over
+    one = ahead([Portion(8, by(1))], by(20), TODAY, eaten=4)
+    assert "give about one jar away, or keep it in another way, or it" in too_much(one, 4, JARS)
+
+
 def test_a_pace_that_nobody_can_keep_says_how_much_to_give_away() -> None:
     # 200 servings in two weeks, and this household eats 14 a week.
     parts = [Portion(200, by(2))]
@@ -117,9 +130,10 @@ def test_a_pace_that_nobody_can_keep_says_how_much_to_give_away() -> None:
     said = pace_in_words("beef", parts, found, JARS, by(40), TODAY, most=14)
     assert said == (
         "Beef: more falls due than this household eats (at most 3.5 jars a week): give about 43 "
-        "jars away, or keep them in another way, or they pass their date by Tue 8 Dec 2026."
+        "jars away, or keep them in another way, or they pass their date, the first of them by Tue "
+        "8 Dec 2026."
     )
-    over = beyond(parts, found.pace, 14, JARS, TODAY)
+    over = too_much(found, 14, JARS)
     assert hoarding("beef", found, JARS, by(40), TODAY, over) == said
-    assert "none of it" in beyond(parts, found.pace, 0, JARS, TODAY)
-    assert beyond(parts, found.pace, 100, JARS, TODAY) == "", "so much can be eaten"
+    assert "none of it" in beyond(found.pace, 0, JARS)
+    assert beyond(found.pace, 100, JARS) == too_much(found, 100, JARS) == "", "so much can be eaten"

@@ -91,11 +91,12 @@ def test_it_is_said_in_jars_and_days() -> None:
     days = [date(2027, 4, 3)] * (REPLAYS // 2) + [date(2027, 5, 20)] * (REPLAYS // 2)
     lost = [8.0] * (REPLAYS // 2) + [36.0] * (REPLAYS // 2)
     found = Replayed(tuple(lost), tuple(days))
-    assert in_words(found, JARS) == (
-        "By your own weeks: gone between Sat 3 Apr 2027 and Thu 20 May 2027; 2 to 9 jars lost."
+    assert in_words(found, JARS, 20.0) == (
+        "By your own weeks: gone between Sat 3 Apr 2027 and Thu 20 May 2027; "
+        "2 to 9 jars lost (about 5)."
     )
     lasts = Replayed((0.0,) * REPLAYS, (None,) * REPLAYS)
-    assert in_words(lasts, JARS) == ""
+    assert in_words(lasts, JARS, 0.0) == ""
     assert "perhaps not at all" in gone_between(date(2027, 4, 3), None)
     assert (from_to(0, 3), from_to(2, 2), from_to(0, 0)) == ("up to 3", "2", "0")
 

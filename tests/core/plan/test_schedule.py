@@ -54,6 +54,18 @@ def test_a_food_behind_its_pace_comes_first_where_nothing_presses() -> None:
     assert names(lots, choose(lots, EACH_THREE, credits={"peas": Credit(99, 1)}))[0] == "beans"
 
 
+def test_of_one_size_the_first_in_is_the_first_out_though_it_has_no_date_any_more() -> None:
+    crate, old, young = Lot("apples", "fruit", 3, 12), Lot("apples", "fruit", 2, None), 44
+    lots = [old, *[crate] * 13, Lot("apples", "fruit", 2, young)]
+    three = Ceilings({"apples": 3}, {"fruit": 9})
+    assert choose(lots, three)[0] == 1, "the crate, which presses"
+    lots = [old, *[Lot("apples", "fruit", 2, young)] * 80]
+    assert choose(lots, three)[0] == 0
+    assert choose([old, *[Lot("apples", "fruit", 4, young)] * 40], three)[0] == 1, "another size"
+    near = [old, *[Lot("apples", "fruit", 2, 4)] * 9]
+    assert choose(near, three)[0] == 1, "what must go within weeks is saved"
+
+
 def test_what_has_no_date_has_its_turn_before_there_is_more_of_it() -> None:
     """Onions that nothing hurries, and beans that keep well beyond the onion harvest."""
     lots = [*jars("beans", 2, 40), *jars("peas", 2, None)]

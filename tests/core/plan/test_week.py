@@ -106,6 +106,20 @@ def test_a_roast_starts_to_thaw_in_time() -> None:
     assert found.missed
 
 
+def test_nothing_is_set_to_thaw_on_a_day_on_which_nobody_is_there() -> None:
+    pack = jar("1", "beef", group=Group.MEAT, frozen=True, thaw_days=1)
+    away = Appetite(2, table={day(n): 0 for n in (0, 1, 2)})
+    (pick,) = plan([pack], away, START, Needs()).picks
+    assert (pick.thaw_by, pick.day) == (day(3), day(4))
+    last = pack._replace(last=day(3), safe_until=day(3))
+    assert not plan([last], away, START, Needs()).picks, "by then nobody took it out"
+    out = Wishes(out=frozenset({START}))
+    (pick,) = plan([pack], TWO, START, Needs(), out).picks
+    assert pick.thaw_by == START, "who eats out is there to take it out"
+    away = Appetite(2, table={START: 0, day(1): 0})
+    assert away.thaws_by(START, 3) == day(5)
+
+
 def test_what_cannot_thaw_in_the_days_left_waits_and_is_not_missed() -> None:
     roast = jar("1", "beef", group=Group.MEAT, frozen=True, thaw_days=3, last=day(40))
     found = plan([roast], TWO, START, Needs(), length=2)
@@ -145,6 +159,21 @@ def test_a_dish_takes_the_day_that_suits_all_its_parts() -> None:
     assert {pick.day for pick in found.picks} == {day(2)}
     (beef,) = (pick for pick in found.picks if pick.candidate.food == "beef")
     assert beef.thaw_by == START
+
+
+def test_a_dish_takes_more_for_guests_on_its_day_where_there_is_more() -> None:
+    dish = Dish("stew", (("beans", 4.0),))
+    guests = Appetite(2, table={day(2): 4})
+    asked = Wishes(dishes={"stew": day(2)})
+
+    def takes(jars: int, on: Wishes = asked) -> list[float]:
+        stock = [jar(f"{n}", last=day(90)) for n in range(jars)]
+        found = plan(stock, guests, START, Needs(), on, dishes=[dish])
+        return [pick.candidate.servings for pick in found.picks if pick.dish]
+
+    assert sum(takes(5)) == 8
+    assert sum(takes(1)) == 4, "no more stands"
+    assert sum(takes(5, Wishes(dishes={"stew": day(1)}))) == 4
 
 
 def test_a_group_that_nothing_presses_gives_its_share_those_first_that_are_behind() -> None:

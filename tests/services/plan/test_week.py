@@ -191,6 +191,32 @@ def test_a_swap_puts_another_food_of_its_role_on_that_day(p: Pantry) -> None:
     assert instead[0].food != take.food
 
 
+def test_a_swap_names_what_else_could_come_and_takes_what_is_asked_for(p: Pantry) -> None:
+    take = next(t for t in weeks.week(p).take if t.food == "ground beef")
+    said = wishes.swap(p, take.containers[0]).message
+    head, _, others = said.rstrip(".").partition("; it could also be ")
+    first = head.partition(" instead of ")[0]
+    foods = others.replace(" or ", ", ").split(", ")
+    assert not any(food in first for food in foods)
+    undo.undo(p)
+    wishes.swap(p, take.containers[0], foods[-1])
+    pinned = [t for t in weeks.week(p).take if t.reasons[0].startswith("You put it there")]
+    assert [(t.food, t.day) for t in pinned] == [(foods[-1], take.day)]
+    undo.undo(p)
+    with pytest.raises(Refused, match=f"name .*{foods[-1]}"):
+        wishes.swap(p, take.containers[0], "honey")
+
+
+def test_what_nobody_could_take_out_to_thaw_is_not_put_on_a_day(p: Pantry) -> None:
+    day = TODAY + timedelta(days=4)
+    appetite.set_table(p, 0, day - timedelta(days=1))
+    pack = next(one for one in candidates(p, TODAY) if one.frozen and one.thaw_days == 1)
+    name = name_of(p, p.stock.containers[pack.container])
+    with pytest.raises(Refused, match="nobody is at home then"):
+        wishes.pin(p, name, day)
+    wishes.pin(p, name, day + timedelta(days=1))
+
+
 def test_nothing_is_put_where_it_cannot_be_eaten(p: Pantry) -> None:
     with pytest.raises(Refused, match="thawed"):
         wishes.pin(p, "5F", TODAY)

@@ -8,10 +8,11 @@ import pytest
 
 from pantry_tui.cli.printing import week as printed
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import dishes
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.stock import act
+from pantry_tui.services.stock import act, places
 
 TODAY = date(2026, 11, 25)
 
@@ -87,3 +88,39 @@ def test_of_an_open_jam_nobody_knows_how_many_servings_are_left(p: Pantry) -> No
     act.open_(p, jam)
     said = printed.week(weeks.week(p))
     assert any(f"{jam} raspberry jam, open in fridge" in line for line in said)
+
+
+def test_what_ends_today_and_is_only_open_beside_the_meals_is_named_on_top(p: Pantry) -> None:
+    places.add(p, "cold shelf", "fridge")
+    code = up(p, "2 half-pint jars pesto, in oil, cold shelf, made 2026-11-24")
+    batch = p.batch(code)
+    assert batch is not None
+    ends = p.judge(p.containers_of(batch)[0]).discard_after
+    assert ends is not None
+    p.today = ends - timedelta(days=1)
+    assert not weeks.week(p).urgent
+    p.today = ends
+    found = weeks.week(p)
+    (said,) = found.urgent
+    both = f"{code}/1, {code}/2 pesto"
+    assert said == f"{both}: this is the last safe day, eat today or discard."
+    assert [take.food for take in found.beside] == ["pesto"]
+    assert found.notes[0] == said
+    assert printed.week(found)[1] == said, "above the meals"
+    assert printed.week(found).count(said) == 1
+
+
+def test_days_that_are_gone_and_not_marked_eaten_are_named_and_not_shown_as_to_come(
+    p: Pantry,
+) -> None:
+    code = up(p, "9 pint jars chicken, pressure canned, larder, made 2026-09-01")
+    weeks.accept(p)
+    assert not notes(p, "not marked eaten")
+    p.today = TODAY + timedelta(days=3)
+    (said,) = notes(p, "not marked eaten")
+    assert f"{code} chicken" in said
+    assert said.startswith("Wed 25 Nov 2026 to Fri 27 Nov 2026: not marked eaten")
+    lines = printed.week(weeks.week(p))
+    assert not any(line.startswith("Wed 25 Nov 2026  ") for line in lines)
+    assert any(line.startswith("Sat 28 Nov 2026  ") for line in lines)
+    assert kitchen(p).parts[0][0].startswith("Sat 28 Nov 2026"), "the page for the kitchen"
