@@ -26,16 +26,20 @@ VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "�
 _NUMBER = r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)"
 
 
+def spelled_fractions(text: str) -> str:
+    """("1½ lb") -> "1 1/2 lb"."""
+    for sign, spelled in VULGAR.items():
+        text = text.replace(sign, f" {spelled}")
+    return text
+
+
 def read_amount(text: str) -> tuple[Fraction, str]:
     """("1½ lb") -> (3/2, "lb"); a bare number has the unit "". Raises BadInput.
 
     A decimal comma is refused (1,5 could be 15 or one and a half), and so are zero, negative
     and absurd amounts.
     """
-    plain = text.strip().lower()
-    for sign, spelled in VULGAR.items():
-        plain = plain.replace(sign, f" {spelled}")
-    plain = " ".join(plain.split())
+    plain = " ".join(spelled_fractions(text.strip().lower()).split())
     if re.search(r"\d,\d", plain):
         raise BadInput(f"{text!r} could be read two ways: write the number with a point.")
     match = re.match(_NUMBER, plain)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import VULGAR
+from pantry_tui.core.amounts import spelled_fractions
 
 #: Jars with published processes, smallest first, and their size in US fluid ounces.
 JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
@@ -44,19 +44,21 @@ def spelled_out(text: str) -> str:
     return hundreds.sub(lambda m: str(100 * int(m[1] or 1) + int(m[2] or 0)), plain)
 
 
-_NUMBER = r"(\d{1,4}(?:[.,]\d{1,3})?)"
-_RANGE = _NUMBER + r"(?:\s*(?:-|–|to)\s*" + _NUMBER + ")?"
-_HOURS = _NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?"
-_PSI = r"(?i)(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b"
+_NUMBER = r"\d+(?:[.,]\d+)?"
+_PRESSED = r"psig?|lbs?|pounds?|kpa|bar"
+_PSI = rf"(?i)(?:\b(?:at|and)\s+|@\s*)?{_NUMBER}(?:\s*(?:-|–|to)\s*{_NUMBER})?\s*(?:{_PRESSED})\b"
+#: Hours with the minutes behind them, or a number by itself.
+_TIME = re.compile(
+    rf"({_NUMBER})\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))"
+    rf"(?:(?:\s*(?:and\s+)?|,\s*(?=\d+ ?m))(\d{{1,2}})(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
+)
 _TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
-_PRESSURE_WORDS = r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge"
+_PRESSURE_WORDS = rf"{_PRESSED}|of|pressure|at|to|gauge"
+_EACH = {"k": 0.145038, "b": 14.5038}
 
 
-def _first(text: str) -> float | None:
-    """The first number, of a range the smaller end."""
-    match = re.search(_RANGE, text)
-    parts = match.groups() if match else ()
-    return min((float(part.replace(",", ".")) for part in parts if part), default=None)
+def _figure(text: str) -> float:
+    return float(text.replace(",", "."))
 
 
 def _only(text: str, words: str) -> bool:
@@ -65,26 +67,46 @@ def _only(text: str, words: str) -> bool:
     return all(re.fullmatch(words, one) for one in strange)
 
 
-def read_minutes(text: str) -> float | None:
-    """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shorter of a range; a
-    pressure beside it is passed over, any other word makes it None."""
+def all_minutes(text: str) -> list[float]:
+    """("1 h 15", "1-2 hours", "20-25 min at 11 psi") -> [75.0], [60.0, 120.0], [20.0, 25.0]: every
+    time that is named, in minutes; a pressure beside it is passed over, any other word leaves
+    none. A number without a unit that leads up to hours is of hours too, and one that would lead
+    down to them of either."""
     plain = re.sub(_PSI, " ", spelled_out(text))
     if not _only(plain, _TIME_WORDS):
-        return None
-    hours = re.search(_HOURS, plain)
-    if hours is None:
-        return _first(plain)
-    return float(hours[1].replace(",", ".")) * 60 + float(hours[2] or 0)
+        return []
+    found: list[float] = []
+    up_to = 0.0
+    for hours, minutes, alone, unit in reversed(_TIME.findall(plain)):
+        if hours:
+            up_to = _figure(hours)
+            found.append(up_to * 60 + float(minutes or 0))
+        else:
+            number = _figure(alone)
+            of_hours = up_to and not unit
+            found += [number * 60] if of_hours else []
+            found += [] if of_hours and number < up_to else [number]
+            up_to = 0.0
+    return found[::-1]
+
+
+def read_minutes(text: str) -> float | None:
+    """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shortest of several;
+    None for what `all_minutes` does not read."""
+    return min(all_minutes(text), default=None)
 
 
 def read_psi(text: str) -> float | None:
-    """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch; None for any other word."""
+    """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch, the least of several; None
+    for any other word. A number without a unit has that of the next."""
     plain = spelled_out(text)
     if not _only(plain, _PRESSURE_WORDS):
         return None
-    number = _first(plain)
-    each = 0.145038 if "kpa" in plain else 14.5038 if "bar" in plain else 1.0
-    return None if number is None else number * each
+    found, each = [], 1.0
+    for number, unit in reversed(re.findall(rf"({_NUMBER})\s*({_PRESSED})?", plain)):
+        each = _EACH.get(unit[:1], 1.0) if unit else each
+        found.append(_figure(number) * each)
+    return min(found, default=None)
 
 
 #: Above it the spores of botulism can grow in a sealed jar.
@@ -141,9 +163,7 @@ def read_inches(text: str) -> float | None:
     plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", text.casefold()))
     plain = re.sub(r"\b(?:a |an )?half\b", "1/2", plain)
     plain = re.sub(r"\b3[\s-]+quarters?\b", "3/4", plain)
-    plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
-    for sign, spelled in VULGAR.items():
-        plain = plain.replace(sign, f" {spelled}")
+    plain = spelled_fractions(re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain))
     part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)
     whole = re.search(r"\d+(?:[.,]\d+)?", plain.replace(part[0], "") if part else plain)
     if part is None and whole is None:
@@ -169,9 +189,7 @@ _COUNTED = frozenset({"pi", "pt", "qu", "qt"})
 def read_size(text: str) -> tuple[float, str] | None:
     """("1½ litre jars") -> (1.5, "li"): how much a jar holds, and the first letters of its unit;
     None without a unit. Of several numbers it is the one before the unit, alone 1."""
-    plain = spelled_out(text).replace("half", "1/2")
-    for sign, spelled in VULGAR.items():
-        plain = plain.replace(sign, f" {spelled}")
+    plain = spelled_fractions(spelled_out(text).replace("half", "1/2"))
     one_word = re.search(rf"\d-{_SIZE}", plain) is not None  # a 3-quart jar, and not three
     plain = plain.replace("-", " ")
     unit = re.search(_SIZE, plain)
@@ -202,10 +220,17 @@ def _last(text: str, parted: str) -> float | None:
     return float(re.sub(r"[.,]", "" if whole else ".", found[-1]))
 
 
+#: What parts two sizes from each other, and no number from its fraction.
+_OTHER_SIZE = r"(?i)\b(?:and|or|to)\b|[,/](?!\d)|[;+&]"
+
+
 def ounces(text: str) -> float | None:
-    """("pint jars") -> 16.0, what a jar holds in US fluid ounces; None without a unit."""
-    size = read_size(text)
-    return None if size is None else _OUNCES[size[1]] * size[0]
+    """("pint jars", "pints and quarts") -> 16.0, 32.0, what a jar holds in US fluid ounces, of
+    several sizes the largest; None without a unit."""
+    several = [size for size in map(read_size, re.split(_OTHER_SIZE, text)) if size is not None]
+    # "A pint and a half" is of one size.
+    sizes = several if len(several) > 1 else [size for size in [read_size(text)] if size]
+    return max((_OUNCES[unit] * number for number, unit in sizes), default=None)
 
 
 def read_jar(text: str) -> str | None:
@@ -216,24 +241,37 @@ def read_jar(text: str) -> str | None:
     return next((jar for jar, held in JARS.items() if holds <= held), BIGGER)
 
 
+#: By a word of it; what comes first counts, but for a gauge beside the other.
 _CANNER_WORDS = {
+    "atmospheric": "steam",
     "dial": "dial",
     "weight": "weighted",
     "jiggl": "weighted",
     "rocker": "weighted",
     "pressure": "pressure",
+    "steam": "steam",
     "boiling": "boiling-water",
     "water bath": "boiling-water",
     "waterbath": "boiling-water",
-    "atmospheric": "steam",
-    "steam": "steam",
 }
+_PRESSURES = frozenset({"dial", "weighted", "pressure"})
+#: "No pressure canner", "dial, not vented", "the gauge is broken": it is not as it seems.
+_NOT_SO = (
+    r"\b(?:no|not|non|never|nor|without|instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|"
+    r"untested|unsure|(?:did|was|is|does|do|could|had)n['’]?t)\b"
+)
 
 
 def read_canner(text: str) -> str | None:
-    """One of `CANNERS`, "pressure" (gauge unknown), "steam", or None."""
+    """One of `CANNERS`, "pressure" (gauge unknown, or either), "steam"; None for any other, for
+    water that boils in a pressure canner, and where a word denies something of it."""
     plain = text.casefold().replace("-", " ")
-    return next((canner for word, canner in _CANNER_WORDS.items() if word in plain), None)
+    found = list(dict.fromkeys(one for word, one in _CANNER_WORDS.items() if word in plain))
+    if not found or re.search(_NOT_SO, plain):
+        return None
+    if "boiling-water" in found and not _PRESSURES.isdisjoint(found):
+        return None
+    return "pressure" if {"dial", "weighted"} <= set(found) else found[0]
 
 
 #: Ways that are no tested process (USDA AIB 539; K-State Research and Extension for inverted

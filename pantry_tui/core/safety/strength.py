@@ -6,6 +6,7 @@ A sentence each. Amounts in spoons of salt or sugar say nothing without the weig
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
@@ -57,7 +58,7 @@ def too_weak(
     return [
         *_acid(method, food, said),
         *_spoons(size, said, asked),
-        *_vinegar(method, said),
+        *_vinegar(method, said, asked),
         *_salt(method, said),
         *_sugar(method, said),
         *_heat(method, food, said),
@@ -86,7 +87,8 @@ def _spoons(size: str, said: Mapping[str, str], asked: Sequence[str]) -> list[st
     return [short] if short else []
 
 
-def _vinegar(method: Method, said: Mapping[str, str]) -> list[str]:
+def _vinegar(method: Method, said: Mapping[str, str], asked: Sequence[str]) -> list[str]:
+    """No vinegar, or a weak one, where it is what keeps it, or is put in for the acid asked for."""
     vinegar = said.get("vinegar", "")
     if method is Method.FLAVOURED_VINEGAR and denies(vinegar):
         return ["No vinegar was used: the vinegar is what keeps it."]
@@ -96,8 +98,9 @@ def _vinegar(method: Method, said: Mapping[str, str]) -> list[str]:
         if shelf or not acid or denies(acid):
             where = "a pickle is safe on a shelf by its vinegar" if shelf else "it is no pickle"
             return [f"No vinegar was used: {where}."]
-    if method in (LIDDED - {Method.PRESSURE}) | _IN_VINEGAR:
-        return weak_vinegar(vinegar)
+    if method in (LIDDED - {Method.PRESSURE}) | _IN_VINEGAR or any("lemon" in one for one in asked):
+        acid = said.get("acid", "")
+        return weak_vinegar(vinegar) or (weak_vinegar(acid) if "vinegar" in acid.casefold() else [])
     return []
 
 
@@ -107,7 +110,9 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
         return []
     if denies(salt):
         return ["No salt was used: nothing is published that is kept so without it."]
-    percent = read_percent(salt)
+    # A number alone may be meant as per cent: of two readings the stricter counts.
+    bare = re.search(r"[^\W\d_]", salt) is None
+    percent = read_percent(f"{salt} %" if bare and "%" not in salt else salt)
     if percent is None:
         percent = read_salt(salt)
     if percent is not None and percent < FERMENT_SALT_PERCENT:

@@ -15,6 +15,7 @@ from pantry_tui.core.safety.measured import (
     spelled_out,
 )
 from pantry_tui.core.safety.seals import record_says_failed
+from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput
 
@@ -93,6 +94,10 @@ def _letters(value: str) -> set[str]:
     return set(re.findall(r"[^\W\d_]+", value.casefold()))
 
 
+def _all_of(words: set[str], known: frozenset[str]) -> bool:
+    return words <= known
+
+
 def is_tested(value: str) -> bool:
     """Whether it names a tested recipe and nothing else: "tested", "USDA recipe"."""
     return re.fullmatch(_TESTED, value.casefold()) is not None
@@ -108,8 +113,10 @@ def _pack(value: str) -> bool:
 
 def _acid(value: str) -> bool:
     words = _letters(value)
-    named = bool(words & _ACIDS) and words <= _ACIDS | _BESIDE_ACID
-    return denies(value) or value.casefold() in YES or named
+    named = bool(words & _ACIDS) and _all_of(words, _ACIDS | _BESIDE_ACID)
+    # Vinegar has a strength; juice with a percentage is diluted, and none is tested.
+    plain = read_spoons(value) is not None and ("%" not in value or "vinegar" in words)
+    return denies(value) or value.casefold() in YES or (named and plain)
 
 
 def adds_acid(value: str) -> bool:
@@ -120,8 +127,8 @@ def adds_acid(value: str) -> bool:
 
 def _vinegar(value: str) -> bool:
     words = _letters(value)
-    named = words <= _VINEGARS and bool(words - _AROUND_VINEGAR or re.search(r"\d", value))
-    return denies(value) or value.casefold() in YES or named
+    named = bool(words - _AROUND_VINEGAR) or re.search(r"\d", value) is not None
+    return denies(value) or value.casefold() in YES or (named and _all_of(words, _VINEGARS))
 
 
 def _altitude(value: str) -> bool:
@@ -135,25 +142,31 @@ def _seal(value: str) -> bool:
     return value.casefold() in _SEALED | YES or seal_failed(value)
 
 
-def _measured(value: str, units: frozenset[str]) -> bool:
-    """A number, alone or with words of the kind that are listed; or yes or no."""
+def _numbered(value: str, units: frozenset[str]) -> bool:
+    """A number, alone or with words of the kind that are listed; of one to so many (1:50) nobody
+    says of what."""
     plain = spelled_out(value)
-    numbered = re.search(r"\d", plain) is not None
-    return (numbered and _letters(plain) <= units | _OF) or plain in YES | NO
+    numbered = re.search(r"\d", plain) is not None and ":" not in plain
+    return numbered and _all_of(_letters(plain), units | _OF)
+
+
+def _measured(value: str, units: frozenset[str]) -> bool:
+    """The same, or yes or no."""
+    return _numbered(value, units) or spelled_out(value) in YES | NO
 
 
 def _ph(value: str) -> bool:
     found = re.findall(r"\d+(?:[.,]\d+)?", spelled_out(value))
     numbers = [float(one.replace(",", ".")) for one in found]
     low, high = _PH
-    plain = _measured(value, frozenset()) and "+" not in value
+    plain = _numbered(value, frozenset()) and "+" not in value
     return plain and all(low <= one <= high for one in numbers)
 
 
 def _syrup(value: str) -> bool:
     """A syrup by its name: "light syrup", "extra heavy syrup", "honey syrup"."""
     words = value.casefold().split()
-    return bool(words) and words[-1] == "syrup" and set(words[:-1]) <= _SYRUPS
+    return words[-1:] == ["syrup"] and _all_of(set(words[:-1]), _SYRUPS)
 
 
 def _yes_no(value: str) -> bool:
@@ -173,7 +186,7 @@ _MOST = {"minutes": 6000.0, "psi": 60.0, "temperature": 1000.0, "headspace": 6.0
 _PH = 1.0, 10.0
 _PERCENT = r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b)"
 #: What may be below nought, or is read by somebody else.
-_MAY_BE_BELOW = frozenset({"temperature", "altitude", "by", "form", "printed", "amount"})
+_MAY_BE_BELOW = frozenset({"temperature", "altitude", "printed", "amount"})
 
 
 def beyond(key: str, value: str) -> bool:
@@ -220,7 +233,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "ph": _ph,
     "vacuum": _yes_no,
     "blanched": lambda value: _yes_no(value) or read_minutes(value) is not None,
-    "temperature": lambda value: _measured(value, _DEGREES),
+    "temperature": lambda value: _numbered(value, _DEGREES),
     "cure": lambda value: _measured(value, _CURES),
     "amount": bool,
     "state": _state,
@@ -238,7 +251,7 @@ HINTS: dict[str, str] = {
     "jar": "write jar=pint, quart or 500ml",
     "form": "write form=bone-in, boneless, whole ...",
     "prepared": "write prepared=whole, diced, peeled, unpeeled, dry packed ...",
-    "acid": "write acid=lemon, acid=citric or acid=none",
+    "acid": "write acid=lemon, acid=citric or acid=none, and how much in tsp, tbsp, cups or ml",
     "vinegar": "write vinegar=5% or vinegar=homemade",
     "altitude": "write altitude=1800ft or altitude=550m",
     "seal": "write seal=tight if the lid is held down, seal=failed if it is not",
