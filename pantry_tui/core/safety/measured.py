@@ -142,14 +142,9 @@ def read_percent(text: str) -> float | None:
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
-def read_fahrenheit(text: str) -> float | None:
-    """("71 C", "68-72 F") -> °F, of several the lowest; degrees of which nobody says which are °F.
-    None without a number."""
-    return min(all_fahrenheit(text), default=None)
-
-
 def all_fahrenheit(text: str) -> list[float]:
-    """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F."""
+    """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F; those of which nobody says which
+    they are count as °F."""
     plain = spelled_out(text)
     numbers = [
         float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)

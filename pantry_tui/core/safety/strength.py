@@ -15,7 +15,7 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
 from pantry_tui.core.safety.measured import (
     PH_LINE,
-    read_fahrenheit,
+    all_fahrenheit,
     read_inches,
     read_percent,
     read_ph,
@@ -155,16 +155,17 @@ def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
 
 
 def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
-    degrees = read_fahrenheit(said.get("temperature", ""))
-    if degrees is None:
+    every = all_fahrenheit(said.get("temperature", ""))
+    if not every:
         return []
+    degrees, warmest = min(every), max(every)
     poultry = "poultry" in food.classes
     if method is Method.HOT_SMOKED and food.group in _SMOKED_F:
         least = _POULTRY_F if poultry else _SMOKED_F[food.group]
         if degrees < least:
             return [f"{degrees:g} F is too cool: hot-smoked {food.name} reach {least:g} F inside."]
-    if method in (Method.FROZEN, Method.FREEZER_JAM) and degrees > _THAWS_F:
-        return [f"{degrees:g} F is no freezer: what thaws does not keep as frozen food."]
+    if method in (Method.FROZEN, Method.FREEZER_JAM) and warmest > _THAWS_F:
+        return [f"{warmest:g} F is no freezer: what thaws does not keep as frozen food."]
     if method is Method.DRIED and food.group is Group.MEAT and degrees < _JERKY_AIR_F:
         return [f"{degrees:g} F is too cool: meat is dried in air of {_JERKY_AIR_F:g} F or more."]
     return []

@@ -44,6 +44,7 @@ _VINEGARS = _words(
     "pickling homemade home made own grain percent per cent acetic acid acidity strength of cup "
     "cups ml l litre litres liter liters quart quarts pint pints a to and or the at with"
 )
+_POURED = r"\b(?:cups?|ml|l|lit(?:re|er)s?|quarts?|pints?)\b"
 _AROUND_VINEGAR = _words("of to a and or the at with own home made")
 _SALTS = _words(
     "salt kosher pickling canning sea coarse fine g kg lb lbs oz tbsp tablespoon tablespoons tsp "
@@ -128,7 +129,10 @@ def adds_acid(value: str) -> bool:
 def _vinegar(value: str) -> bool:
     words = _letters(value)
     named = bool(words - _AROUND_VINEGAR) or re.search(r"\d", value) is not None
-    return denies(value) or value.casefold() in YES or (named and _all_of(words, _VINEGARS))
+    # "1 cup to 3 cup": of water, or as much more?
+    mixed = re.search(rf"{_POURED}.*\bto\b.*{_POURED}", value.casefold()) is not None
+    plain = named and not mixed and _all_of(words, _VINEGARS)
+    return denies(value) or value.casefold() in YES or plain
 
 
 def _altitude(value: str) -> bool:

@@ -199,6 +199,7 @@ def test_above_40_f_nothing_is_frozen(method: Method) -> None:
     """Perishable food may stand above it for two hours in all (USDA FSIS)."""
     warm = "41 F is no freezer: what thaws does not keep as frozen food."
     assert said(method, BERRIES, temperature="41F") == warm
+    assert said(method, BERRIES, temperature="0-41 F") == warm
     assert said(method, BERRIES, temperature="40F") == ""
 
 

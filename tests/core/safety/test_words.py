@@ -61,8 +61,8 @@ def test_a_thing_is_understood_by_all_its_names(line: str) -> None:
         ("acid", "lemon; citric acid 1/4 tsp; bottled lemon juice; yes; ok; none; no; forgot",
          "some; bottled; sugar; lemon ✗ sugar; ?; -; half a lemon; 1 lemon; lemon 2; 2 g citric; "
          "lemon in 7 quart; 2 tbsp lemon juice 50%"),
-        ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade; n",
-         "strong; %; of; to a"),
+        ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade; n; 1 to 2 cups",
+         "strong; %; of; to a; 1 cup to 3 cups; white 1 l to 2 quarts"),
         ("altitude", "1,800 ft; 550m; -1500ft; 20000ft", "high; -1501ft; 20001ft"),
         ("seal", "tight; good; okay; fine; firm; sound; checked; pinged; sealed; all; "
                  "all sealed; concave; down; failed; fail; loose; open; broken; unsealed; "
