@@ -249,7 +249,8 @@ _CANNER_WORDS = {
     "water bath": "boiling-water",
     "waterbath": "boiling-water",
 }
-_PRESSURES = frozenset({"dial", "weighted", "pressure"})
+#: Canners that are none of boiling water or of steam alone.
+PRESSURES = frozenset({"dial", "weighted", "pressure"})
 #: "No pressure canner", "dial, not vented", "the gauge is broken": it is not as it seems.
 _NOT_SO = (
     r"\b(?:no|not|non|never|nor|without|instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|"
@@ -264,7 +265,7 @@ def read_canner(text: str) -> str | None:
     found = list(dict.fromkeys(one for word, one in _CANNER_WORDS.items() if word in plain))
     if not found or re.search(_NOT_SO, plain):
         return None
-    if "boiling-water" in found and not _PRESSURES.isdisjoint(found):
+    if "boiling-water" in found and not PRESSURES.isdisjoint(found):
         return None
     return "pressure" if {"dial", "weighted"} <= set(found) else found[0]
 

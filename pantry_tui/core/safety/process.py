@@ -18,6 +18,7 @@ from pantry_tui.core.safety.measured import (
     BIGGER,
     CANNERS,
     JARS,
+    PRESSURES,
     danger,
     read_canner,
     read_jar,
@@ -163,7 +164,7 @@ def doubt(
     elif not never and (method in PROCESSED or canner == "steam"):
         kind = "boiling-water" if in_water else "pressure"
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
-    elif not never and method in _OF_ANY:
+    elif not never:
         problems += _beyond_any(method, food, size, said, altitude_ft)
     problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
     problems += too_weak(method, food, size, said, [row.acidify for row in mine])
@@ -218,8 +219,8 @@ def _canner(said: Mapping[str, str]) -> str | None:
 
 def _two_canners(said: Mapping[str, str]) -> list[str]:
     """Boiling water and pressure, each under a key of its own: nobody knows which it was."""
-    named = [read_canner(said.get(key, "")) for key in ("canner", "process")]
-    if len({one in ("boiling-water", "steam") for one in named if one is not None}) < 2:
+    named = {read_canner(said.get(key, "")) for key in ("canner", "process")}
+    if not (named & {"boiling-water", "steam"} and named & PRESSURES):
         return []
     return [f"The record names two canners, {said['canner']} and {said['process']}: correct one."]
 

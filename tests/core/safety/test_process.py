@@ -315,6 +315,22 @@ def test_a_recalled_figure_never_lifts_the_doubt_of_one_that_was_read() -> None:
     assert done("80", table[len(table) // 2 :]) is None
 
 
+def test_a_steam_canner_is_too_short_for_the_longest_that_it_may_have_been() -> None:
+    """45 minutes at most (National Center for Home Food Preservation)."""
+    table = [
+        *rows("pears", "quart", "boiling-water", 45),
+        *rows("pears", "quart", "boiling-water", 46, pack="raw"),
+    ]
+
+    def done(**said: str) -> Doubt | None:
+        return doubt(WATER, FOODS["pears"], "quart", {"canner": "steam", **said}, 0, table, ())
+
+    unsaid = done(minutes="45")
+    assert unsaid is not None
+    assert unsaid.problems == ("A steam canner cannot run for more than 45 minutes.",)
+    assert done(minutes="45", pack="hot") is None
+
+
 def test_what_nothing_lifts_is_said_once() -> None:
     for method, food, said in (
         (PRESSURE, "pumpkin butter", "Pumpkin butter: advised against: too thick."),
