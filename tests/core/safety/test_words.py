@@ -58,7 +58,8 @@ def test_a_thing_is_understood_by_all_its_names(line: str) -> None:
         ("pack", "hot; raw pack; cold-packed; RAW", "warm; hot stuff"),
         ("jar", "pint; 500ml; half-gallon", "big"),
         ("form", "bone-in; whole", "x; 12"),
-        ("acid", "lemon; citric acid 1/4 tsp; bottled lemon juice; yes; ok; none; no; forgot",
+        ("acid", "lemon; citric acid 1/4 tsp; bottled lemon juice; yes; ok; none; no; forgot; "
+         "4 tbsp vinegar 5%",
          "some; bottled; sugar; lemon ✗ sugar; ?; -; half a lemon; 1 lemon; lemon 2; 2 g citric; "
          "lemon in 7 quart; 2 tbsp lemon juice 50%"),
         ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade; n; 1 to 2 cups",
