@@ -11,9 +11,9 @@ from pantry_tui.core.safety.measured import spelled_out
 _SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "tbsp": 3.0, "tbs": 3.0, "tablespoon": 3.0, "ml": 0.2,
            "cup": 48.0}  # fmt: skip
 #: What may stand between a number and its unit, or between two numbers of one unit.
-_BETWEEN = frozenset({"a", "an", "of", "or", "to", "and"})
+_BETWEEN = frozenset({"a", "of", "or", "to", "and"})
 _JARS = frozenset({"pint", "quart"})
-_TOKEN = re.compile(r"\d+/[1-9]\d*|\d+(?:[.,]\d+)?|[^\W\d_]+|%")
+_TOKEN = re.compile(r"(\d+/[1-9]\d*|\d+(?:[.,]\d+)?)|([^\W\d_]+|%)")
 
 
 def read_spoons(text: str) -> list[float] | None:
@@ -23,24 +23,23 @@ def read_spoons(text: str) -> list[float] | None:
     found: list[float] = []
     waiting: list[float] = []
     whole = False
-    for token in _TOKEN.findall(_in_figures(text)):
-        unit = _SPOONS.get(token.removesuffix("s"), _SPOONS.get(token))
-        if token[0].isdecimal():
-            part = "/" in token
-            number = _figure(token)
+    for figure, word in _TOKEN.findall(_in_figures(text)):
+        if figure:
+            part, number = "/" in figure, _figure(figure)
             if whole and part and number < 1:
                 waiting[-1] += number  # one and a half
             else:
                 waiting.append(number)
             whole = not part and number == int(number)
             continue
-        whole = whole and token in ("and", "a")
+        unit = _SPOONS.get(word.removesuffix("s"), _SPOONS.get(word))
+        whole = whole and word in ("and", "a")
         if unit is not None:
             found += [number * unit for number in waiting or [1.0]]
             waiting = []
-        elif token == "%" or (token in _JARS and waiting in ([], [1.0], [0.5])):
+        elif word == "%" or (word in _JARS and waiting in ([1.0], [0.5])):
             waiting = []
-        elif waiting and token not in _BETWEEN:
+        elif waiting and word not in _BETWEEN:
             return None
     return None if waiting else found
 

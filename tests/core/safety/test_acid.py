@@ -118,6 +118,8 @@ def test_vinegar_in_place_of_lemon_juice_is_of_five_percent() -> None:
     [
         ("2 T lemon", [6.0]), ("half a cup", [24.0]), ("2 and a half tsp", [2.5]),
         ("a tbsp", [3.0]), ("30 ml", [6.0]), ("1-2 tsp", [1.0, 2.0]), ("1 1 tsp", [1.0, 1.0]),
+        ("1 to 2 tsp", [1.0, 2.0]), ("1 0.5 tsp", [1.0, 0.5]), ("1 1/1 tsp", [1.0, 1.0]),
+        ("4/2 1/2 tsp", [2.0, 0.5]), ("lemon and 1/2 tsp", [0.5]), ("2 pint", None),
         ("1 3/2 tsp", [1.0, 1.5]), ("1.5 1/2 tsp", [1.5, 0.5]), ("1 tsp 1/2 tsp", [1.0, 0.5]),
         ("4 tbsp 5%", [12.0]), ("1 tsp per 1 quart", [1.0]), ("lemon", []), ("", []),
         ("1 lemon", None), ("2", None), ("2 g", None), ("1 tsp in 7 quart", None),
