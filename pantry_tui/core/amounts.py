@@ -22,15 +22,32 @@ UNITS = {
 #: No household has more of one thing, in any unit.
 MOST = 1_000_000
 
-VULGAR = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8"}
+#: Every fraction that Unicode has as one sign, as it is typed otherwise.
+VULGAR = {
+    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5", "⅗": "3/5",
+    "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅐": "1/7", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+    "⅑": "1/9", "⅒": "1/10",
+}  # fmt: skip
+_SIGNS = re.compile(f"[{''.join(VULGAR)}⁄]")
+#: Nobody parts a unit finer: 70/80 is a range, and 15/20 may be one.
+_MIXED = re.compile(
+    r"(?:(?<![\d.,])(\d{1,3})\s+)?(?<![\d.,])(\d{1,3})/([2-9]|1[026])(?![\d.,]|\s*/)"
+)
 _NUMBER = r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)"
 
 
-def spelled_fractions(text: str) -> str:
-    """("1½ lb") -> "1 1/2 lb"."""
-    for sign, spelled in VULGAR.items():
-        text = text.replace(sign, f" {spelled}")
-    return text
+def fractions_spelled(text: str) -> str:
+    """("1½ l") -> "1 1/2 l": fractions that are one sign, and the stroke of those that are set."""
+    return _SIGNS.sub(lambda found: f" {VULGAR[found[0]]}" if found[0] in VULGAR else "/", text)
+
+
+def in_decimals(text: str) -> str:
+    """("1½ %", "2 ½ %", "4 3/4") -> "1.5 %", "2.5 %", "4.75": every fraction as it is said
+    otherwise."""
+    return _MIXED.sub(
+        lambda found: f"{int(found[1] or 0) + int(found[2]) / int(found[3]):g}",
+        fractions_spelled(text),
+    )
 
 
 def read_amount(text: str) -> tuple[Fraction, str]:
@@ -39,7 +56,7 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     A decimal comma is refused (1,5 could be 15 or one and a half), and so are zero, negative
     and absurd amounts.
     """
-    plain = " ".join(spelled_fractions(text.strip().lower()).split())
+    plain = " ".join(fractions_spelled(text.lower()).split())
     if re.search(r"\d,\d", plain):
         raise BadInput(f"{text!r} could be read two ways: write the number with a point.")
     match = re.match(_NUMBER, plain)

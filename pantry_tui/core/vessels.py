@@ -7,7 +7,7 @@ from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
 
-from pantry_tui.core.amounts import MOST, UNITS, VULGAR, Amount
+from pantry_tui.core.amounts import MOST, UNITS, Amount, fractions_spelled
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.words import Method
 
@@ -95,10 +95,7 @@ def vessel_word(size: str) -> str:
 def contents_of(size: str) -> Amount | None:
     """What one of that size holds: ("40 lb crates") -> 40 lb, ("half-pint jars") -> 1/2 pint,
     ("box of 12") -> 12 pieces; None where the words do not say, or say what no vessel holds."""
-    said = size.strip().casefold()
-    for sign, spelled in VULGAR.items():
-        said = said.replace(sign, f" {spelled}")
-    said = said.strip()
+    said = fractions_spelled(size.casefold()).strip()
     half = re.match(_HALF, said)
     if half is not None:
         return Amount(Fraction(1, 2), UNITS[half["unit"]])
@@ -134,8 +131,7 @@ def wrong_size(size: str) -> str:
     shown = said if len(said) <= 30 else f"{said[:30]}..."
     if len(said) > _LONGEST:
         return f"The size {shown!r} is too long: write it like 500 ml jars."
-    for sign, spelled in VULGAR.items():
-        said = said.replace(sign, f" {spelled}")
+    said = fractions_spelled(said)
     for typed in re.findall(_LIKE_A_NUMBER, said.casefold()):
         figure = typed.strip()
         if re.fullmatch(r"\d+,\d+", figure):

@@ -12,10 +12,11 @@ from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass, replace
-from pantry_tui.core.keeping.ladder import Assessment, worse
+from pantry_tui.core.keeping.ladder import Assessment, Care
 from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, When
+from pantry_tui.core.safety import seals
 from pantry_tui.core.scope import OTHER, near
-from pantry_tui.core.words import Method, State, Trust, Verdict
+from pantry_tui.core.words import Method, State, Trust
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,20 +109,23 @@ def _job(batch: Batch, made: date, row: TendingRow, done: date | None, today: da
 
 
 def with_care(found: Assessment, jobs: Sequence[Job], now: When) -> Assessment:
-    """The ladder of a container whose late jobs make it need care: never milder, and to be looked
-    at again on the day on which that changes."""
-    late = [job for job in jobs if job.care_from is not None and job.care_from <= now.day]
-    turns = [job.care_from for job in jobs if job.care_from is not None and job not in late]
-    turns += [job.last + timedelta(days=1) for job in late if job.last is not None]
-    at = min((day.toordinal() * DAY_MIN - now.zone for day in turns), default=None)
-    if not late:
-        return replace(found, care_at=at) if at is not None else found
-    said = tuple(f"Late since {dates.say(job.due)}: {job.job}." for job in late)
+    """The ladder of a container with the days on which its jobs, if nobody does them, make it need
+    care: never milder, and to be looked at again on each day on which that changes."""
+    unchecked = [job for job in jobs if job.job == seals.CHECK]
+    lapses = [job for job in jobs if job.care_from is not None]
+    turns = [job.last + timedelta(days=1) for job in (*lapses, *unchecked) if job.last is not None]
+    turns += [day for day in (job.care_from for job in lapses) if day and day > now.day]
+    if not lapses and not unchecked:
+        return found
     return replace(
         found,
-        floor=worse(found.floor, Verdict.NEEDS_CARE),
-        reasons=(*found.reasons, *said),
-        care_at=at,
+        standing=(*found.standing, *((seals.FIRST,) if unchecked else ())),
+        care=tuple(
+            Care(job.care_from, job.last, f"Late since {dates.say(job.due)}: {job.job}.")
+            for job in lapses
+            if job.care_from is not None
+        ),
+        care_at=min((day.toordinal() * DAY_MIN - now.zone for day in turns), default=None),
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import spelled_fractions
+from pantry_tui.core.amounts import in_decimals
 from pantry_tui.errors import BadInput
 
 #: The weakest vinegar of a tested recipe, % acetic acid (University of Wisconsin Extension).
@@ -20,7 +20,7 @@ _VOLUME = (
 def weak_vinegar(said: str) -> list[str]:
     """What is wrong with a vinegar by what was written of it ("4 %", "50 grain", "homemade"): a
     sentence, or none."""
-    text = spelled_fractions(said.casefold())
+    text = in_decimals(said.casefold())
     # How much of it there was says nothing of its strength; every other number does.
     bare = re.sub(rf"{_VOLUME}|\d+[\s-]*grain", " ", text)
     percents = [float(one.replace(",", ".")) for one in re.findall(r"\d+(?:[.,]\d+)?", bare)]

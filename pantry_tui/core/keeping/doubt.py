@@ -15,11 +15,13 @@ from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
+from pantry_tui.core.safety.measured import read_ph
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
+from pantry_tui.core.safety.salt import read_brine
 from pantry_tui.core.safety.smoke import SALT_NOT_CHECKED, salt_unsaid
 from pantry_tui.core.safety.values import is_tested
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
@@ -59,6 +61,19 @@ PICKLE_NOT_CHECKED = (
 )
 
 
+#: Vegetables that work under a brine, of which only its strength is said.
+_FERMENTS = frozenset({Method.LACTIC, Method.PASTE})
+BRINE_NOT_CHECKED = (
+    "Salt is said of the brine alone: how much of it covers the food is not, so its share of all "
+    "together is not checked. Weigh both and record it (salt=2.5%), or its pH (ph=3.9)."
+)
+
+
+def _salt_of_brine_alone(batch: Batch) -> bool:
+    said = dict(batch.process)
+    return read_brine(said.get("salt", "")) is not None and read_ph(said.get("ph", "")) is None
+
+
 def by_others(batch: Batch) -> bool:
     """Whether somebody else made it (`by=` in its process record)."""
     return any(key == "by" and value.casefold() not in _OURS for key, value in batch.process)
@@ -71,6 +86,8 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         return ()
     if salt_unsaid(batch):
         return (SALT_NOT_CHECKED,)
+    if batch.method in _FERMENTS and _salt_of_brine_alone(batch):
+        return (BRINE_NOT_CHECKED,)
     if batch.method is Method.VINEGAR_PICKLE:
         shelved = any(not span.climate.is_cold for span in spans)
         told = known(batch.process) & {"minutes", "process"}

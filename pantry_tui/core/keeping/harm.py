@@ -15,7 +15,7 @@ from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.prepared import hurts_cut, is_cut, is_half_dried
-from pantry_tui.core.safety.values import denies
+from pantry_tui.core.safety.values import YES, denies
 from pantry_tui.core.words import Group, Method
 
 #: Dry or in spirit, whatever plant food it holds and however it is packed.
@@ -70,8 +70,14 @@ SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
 
 
 def is_vacuum_packed(batch: Batch) -> bool:
-    """Whether its packs are closed without air."""
+    """Whether its packs are closed without air, or may be, since nobody knows: that air is shut out
+    is the stricter case wherever it keeps nothing longer."""
     return any(key == "vacuum" and not denies(value) for key, value in batch.process)
+
+
+def surely_vacuum_packed(batch: Batch) -> bool:
+    """The same where somebody says so: what it is where a pack without air keeps longer."""
+    return any(key == "vacuum" and value.casefold() in YES for key, value in batch.process)
 
 
 def is_dry(food: FoodFacts) -> bool:

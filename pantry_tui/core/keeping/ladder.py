@@ -51,6 +51,19 @@ class Fixed:
 
 
 @dataclass(frozen=True, slots=True)
+class Care:
+    """A small job that is not done makes it need care: from a day, to the last (None: for as long
+    as it is not done), and what is said of it then."""
+
+    start: date
+    last: date | None
+    text: str
+
+    def on(self, day: date) -> bool:
+        return self.start <= day and (self.last is None or day <= self.last)
+
+
+@dataclass(frozen=True, slots=True)
 class Assessment:
     """The ladder of a container: all that is known of it up to `now`.
 
@@ -78,7 +91,8 @@ class Assessment:
     facts_to: date = date.min
     warm_used: int = 0  # minutes of the two hours that are gone
     again_at: int | None = None
-    care_at: int | None = None  # the same, since a small job is late or asked for no more
+    care: tuple[Care, ...] = ()
+    care_at: int | None = None  # again at this minute, since what is said of its small jobs changes
     spans: tuple[Span, ...] = ()
 
     @property
@@ -90,11 +104,12 @@ class Assessment:
         """The verdict of a day, `facts_to` or later, if nothing else happens until then."""
         verdict = self._verdict(day)
         aged = tuple(text for since, text in self.later if day > since)
+        late = tuple(care.text for care in self.care if care.on(day))
         return Judgement(
             verdict,
             self.best_by,
             self.discard_after,
-            (*self.reasons, *aged),
+            (*late, *self.reasons, *aged),  # what it waits for, first
             self.rules,
             self._until(day),
             self.soon_from,
@@ -132,6 +147,8 @@ class Assessment:
             turns.add(self.over_from - timedelta(days=1))
         if self.fixed is not None and self.fixed.until is not None:
             turns.add(self.fixed.until)
+        turns |= {care.start - timedelta(days=1) for care in self.care}
+        turns |= {care.last for care in self.care if care.last is not None}
         return sorted(turns)
 
     def _until(self, day: date) -> date | None:
@@ -142,9 +159,10 @@ class Assessment:
         )
 
     def _verdict(self, day: date) -> Verdict:
-        if self.fixed is not None:
-            return worse(self.fixed.on(day), self.floor)
-        return worse(self._by_date(day), self.floor)
+        found = self._by_date(day) if self.fixed is None else self.fixed.on(day)
+        if any(care.on(day) for care in self.care):
+            found = worse(found, Verdict.NEEDS_CARE)
+        return worse(found, self.floor)
 
     def _by_date(self, day: date) -> Verdict:
         best_by, discard_after = self.best_by, self.discard_after

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.harm import can_hurt, is_tin, is_vacuum_packed
+from pantry_tui.core.keeping.harm import can_hurt, is_tin, is_vacuum_packed, surely_vacuum_packed
 from pantry_tui.core.keeping.rules import Rule, guessed
 from pantry_tui.core.keeping.sold import Sold
 from pantry_tui.core.keeping.spans import Span
@@ -104,7 +104,7 @@ def furthest(batch: Batch) -> int:
     if food.group is Group.FISH and raw:
         return SOONEST_USE_BY
     if food.group is Group.MEAT and raw:
-        hung = is_vacuum_packed(batch) and food.known and "poultry" not in food.classes
+        hung = surely_vacuum_packed(batch) and food.known and "poultry" not in food.classes
         return VACUUM_USE_BY if hung else RAW_USE_BY
     return LONGEST_USE_BY
 

@@ -8,7 +8,8 @@ from dataclasses import dataclass, field
 from enum import Enum, auto
 from fractions import Fraction
 
-_VULGAR = {"½": (1, 2), "¼": (1, 4), "¾": (3, 4), "⅓": (1, 3), "⅔": (2, 3), "⅛": (1, 8)}
+from pantry_tui.core.amounts import VULGAR
+
 #: More words than this are no line but a list, which is pasted line by line.
 MOST = 80
 
@@ -53,10 +54,10 @@ _TOKEN = re.compile(
         |\d{1,2}\.\d{1,2}\.(?![\d.]))
       (?![\d/-]))
   | (?P<number>\d+[ ]\d+/\d+(?![\d/])|\d+-\d+/\d+(?![\d/])|\d+/\d+(?![\d/])
-      |\d+[.,]\d+|(?<![^\Wx])(?<![.,])\.\d+|\d*[ ]?[½¼¾⅓⅔⅛]|\d+)
-  | (?P<word>[^\W\d_½¼¾⅓⅔⅛]+(?:['’][^\W\d_½¼¾⅓⅔⅛]+)*)
+      |\d+[.,]\d+|(?<![^\Wx])(?<![.,])\.\d+|\d*[ ]?[½]|\d+)
+  | (?P<word>[^\W\d_½]+(?:['’][^\W\d_½]+)*)
   | (?P<sign>[^\s\w]|_)
-    """,
+    """.replace("½", "".join(VULGAR)),
     re.IGNORECASE | re.VERBOSE,
 )
 #: What begins another part of the line. A dash does only between spaces.
@@ -106,8 +107,8 @@ def tokens(line: str) -> list[Token]:
 def _number(said: str) -> Fraction | None:
     """("1 1/2", "1½", "1-1/2", "1,5", "2.25") -> exact; None where it is none (3/0)."""
     plain = said.strip()
-    if plain[-1] in _VULGAR:
-        return Fraction(plain[:-1].strip() or 0) + Fraction(*_VULGAR[plain[-1]])
+    if plain[-1] in VULGAR:
+        return Fraction(plain[:-1].strip() or 0) + Fraction(VULGAR[plain[-1]])
     if "/" in plain:
         whole, _, rest = plain.replace("-", " ").rpartition(" ")
         above, below = rest.split("/")

@@ -8,7 +8,7 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import NamedTuple
 
-from pantry_tui.core.amounts import VULGAR
+from pantry_tui.core.amounts import VULGAR, fractions_spelled
 
 _WHOLE = r"\d{1,3}(?:,\d{3})+|\d+"
 N = (
@@ -37,8 +37,7 @@ def number_of(text: str) -> Fraction:
     plain = text.replace(",", "")
     sign = -1 if plain.startswith("-") else 1
     plain = plain.removeprefix("-").replace("-", " ")
-    for vulgar, spelled in VULGAR.items():
-        plain = plain.replace(vulgar, f" {spelled}")
+    plain = fractions_spelled(plain)
     return sign * sum((Fraction(part) for part in plain.split()), Fraction(0))
 
 

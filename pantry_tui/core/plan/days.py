@@ -94,7 +94,12 @@ class Table:
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go."""
         first, last = self.earliest(one), min(self.end, one.safe_until or self.end)
-        return [day for day in self.days if first <= day <= last]
+        waits = one.care_from or date.max
+        return [day for day in self.days if first <= day <= last and day < waits]
+
+    def waits(self, one: Candidate) -> bool:
+        """Whether it may not be opened any more by the end of this week, for want of a hand."""
+        return one.care_from is not None and one.care_from <= self.end
 
     def fullest(self, one: Candidate) -> list[date]:
         """Of those days the ones on which most sit there: a bird waits for the guests."""
@@ -107,7 +112,7 @@ class Table:
         known: dict[tuple[object, ...], bool] = {}
 
         def any_day(one: Candidate) -> bool:
-            key = one.frozen, one.thaw_days, one.ready, one.safe_until
+            key = one.frozen, one.thaw_days, one.ready, one.safe_until, one.care_from
             if key not in known:
                 known[key] = bool(self.possible(one))
             return known[key]

@@ -34,7 +34,8 @@ class Candidate(NamedTuple):
     published, below 0 where it may not be eaten then; only what may be taken is asked about.
     `a_head` are the servings that a meal out of it takes a head; `piece` those of one piece that
     does not keep once it is cut, so that a meal takes whole ones; 0 of what may be parted.
-    `ready` is the day from which it may be eaten: what is thawing already has one. A container of
+    `ready` is the day from which it may be eaten: what is thawing already has one; `care_from` the
+    day from which it may not be opened, since a hand that it wants was not given. A container of
     a `bulk` is taken from by the portion; with `open_days` the first draw opens it. `since` is the
     day on which what is open was opened.
     """
@@ -54,6 +55,7 @@ class Candidate(NamedTuple):
     since: date | None = None
     a_head: float = 1.0
     piece: float = 0.0
+    care_from: date | None = None
     opened: Callable[[], int | None] = UNPUBLISHED
 
     @property

@@ -260,7 +260,9 @@ class _Week:
             if n in due or (one.at_table in _COMES and possible(one))
         }
         self.big = self._too_big(free)
-        free = {n: one for n, one in free.items() if n not in self.big}
+        # What waits for a hand before the week is over comes only where a day has nothing else.
+        waits = [n for n, one in free.items() if n not in due and self.table.waits(one)]
+        free = {n: one for n, one in free.items() if n not in self.big and n not in waits}
         chosen = [one.candidate for one in self.chosen]
         here = self._open_beside()
         hurry = {n: one for n, one in free.items() if n in due}
@@ -270,7 +272,7 @@ class _Week:
         rest = {n: one for n, one in free.items() if n not in first}
         here |= open_beside(first.values())
         week, more = self._fits(rest, [*chosen, *first.values()], here)
-        return [*lost, *week], [*more, *self.big]
+        return [*lost, *week], [*more, *waits, *self.big]
 
     def _too_big(self, free: Mapping[int, Candidate]) -> dict[int, Candidate]:
         """What is too big for this week's table waits for guests; when its date is near it comes,

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import spelled_fractions
+from pantry_tui.core.amounts import fractions_spelled, in_decimals
+from pantry_tui.core.safety.seals import DENIED
 
 #: Jars with published processes, smallest first, and their size in US fluid ounces.
 JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
@@ -26,8 +27,9 @@ _TENS = {
 
 
 def spelled_out(text: str) -> str:
-    """("twenty-five minutes") -> "25 minutes"; ("half an hour") -> "30 minutes"."""
-    plain = text.casefold().strip()
+    """("twenty-five minutes") -> "25 minutes"; ("half an hour") -> "30 minutes"; ("1½") ->
+    "1 1/2"."""
+    plain = fractions_spelled(text.casefold()).strip()
     plain = re.sub(r"\b(?:a )?half (?:an )?hour\b", "30 minutes", plain)
     plain = re.sub(r"\ban hour\b", "1 hour", plain)
     tens, ones = "|".join(_TENS), "|".join(_ONES)
@@ -50,7 +52,7 @@ _PSI = rf"(?i)(?:\b(?:at|and)\s+|@\s*)?{_NUMBER}(?:\s*(?:-|–|to)\s*{_NUMBER})?
 #: Hours with the minutes behind them, or a number by itself.
 _TIME = re.compile(
     rf"({_NUMBER})\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))"
-    rf"(?:(?:\s*(?:and\s+)?|,\s*(?=\d+ ?m))(\d{{1,2}})(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
+    rf"(?:\s*(?:and\s+)?(\d{{1,2}})(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
 )
 _TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
 _PRESSURE_WORDS = rf"{_PRESSED}|of|pressure|at|to|gauge"
@@ -72,7 +74,7 @@ def all_minutes(text: str) -> list[float]:
     time that is named, in minutes; a pressure beside it is passed over, any other word leaves
     none. A number without a unit that leads up to hours is of hours too, and one that would lead
     down to them of either."""
-    plain = re.sub(_PSI, " ", spelled_out(text))
+    plain = re.sub(_PSI, " ", in_decimals(spelled_out(text)))
     if not _only(plain, _TIME_WORDS):
         return []
     found: list[float] = []
@@ -99,7 +101,7 @@ def read_minutes(text: str) -> float | None:
 def read_psi(text: str) -> float | None:
     """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch, the least of several; None
     for any other word. A number without a unit has that of the next."""
-    plain = spelled_out(text)
+    plain = in_decimals(spelled_out(text))
     if not _only(plain, _PRESSURE_WORDS):
         return None
     found, each = [], 1.0
@@ -116,19 +118,10 @@ PH_LINE = 4.6
 PH_LEAST = 2.5
 
 
-_MIXED = re.compile(r"(?:(\d{1,3})\s+)?(?<![\d.,])(\d{1,3})/([1-9]\d?)(?![\d.,])")
-
-
-def _in_decimals(text: str) -> str:
-    """("one and", "4 3/4") -> "1 and", "4.75": as it is said otherwise."""
-    return _MIXED.sub(
-        lambda found: f"{int(found[1] or 0) + int(found[2]) / int(found[3]):g}", spelled_out(text)
-    )
-
-
 def read_ph(text: str) -> float | None:
     """("4.1", "4 3/4") -> 4.1, 4.75, the highest of several; None where nothing was measured."""
-    both = f"{spelled_out(text)} {_in_decimals(text)}"
+    plain = spelled_out(text)
+    both = f"{plain} {in_decimals(plain)}"
     found = re.findall(r"\d+(?:[.,]\d+)?", both)
     return max((float(one.replace(",", ".")) for one in found), default=None)
 
@@ -138,14 +131,15 @@ def read_percent(text: str) -> float | None:
     None without one."""
     number = r"\d+(?:[.,]\d+)?"
     range_ = rf"({number})(?:\s*(?:-|–|to)\s*({number}))?\s*(?:%|per\s?cent\b|brix)"
-    found = [one for pair in re.findall(range_, _in_decimals(text)) for one in pair if one]
+    plain = in_decimals(spelled_out(text))
+    found = [one for pair in re.findall(range_, plain) for one in pair if one]
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
 def all_fahrenheit(text: str) -> list[float]:
     """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F; those of which nobody says which
     they are count as °F."""
-    plain = spelled_out(text)
+    plain = in_decimals(spelled_out(text))
     numbers = [
         float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)
     ]
@@ -158,7 +152,7 @@ def read_inches(text: str) -> float | None:
     plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", text.casefold()))
     plain = re.sub(r"\b(?:a |an )?half\b", "1/2", plain)
     plain = re.sub(r"\b3[\s-]+quarters?\b", "3/4", plain)
-    plain = spelled_fractions(re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain))
+    plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
     part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)
     whole = re.search(r"\d+(?:[.,]\d+)?", plain.replace(part[0], "") if part else plain)
     if part is None and whole is None:
@@ -184,7 +178,7 @@ _COUNTED = frozenset({"pi", "pt", "qu", "qt"})
 def read_size(text: str) -> tuple[float, str] | None:
     """("1½ litre jars") -> (1.5, "li"): how much a jar holds, and the first letters of its unit;
     None without a unit. Of several numbers it is the one before the unit, alone 1."""
-    plain = spelled_fractions(spelled_out(text).replace("half", "1/2"))
+    plain = spelled_out(text).replace("half", "1/2")
     one_word = re.search(rf"\d-{_SIZE}", plain) is not None  # a 3-quart jar, and not three
     plain = plain.replace("-", " ")
     unit = re.search(_SIZE, plain)
@@ -241,6 +235,7 @@ _CANNER_WORDS = {
     "atmospheric": "steam",
     "dial": "dial",
     "weight": "weighted",
+    "deadweight": "weighted",
     "jiggl": "weighted",
     "rocker": "weighted",
     "pressure": "pressure",
@@ -252,22 +247,45 @@ _CANNER_WORDS = {
 #: Canners that are none of boiling water or of steam alone.
 PRESSURES = frozenset({"dial", "weighted", "pressure"})
 #: "No pressure canner", "dial, not vented", "the gauge is broken": it is not as it seems.
-_NOT_SO = (
-    r"\b(?:no|not|non|never|nor|without|instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|"
-    r"untested|unsure|(?:did|was|is|does|do|could|had)n['’]?t)\b"
-)
+_NOT_SO = r"\b(?:instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|untested|unsure)\b"
+
+
+#: What turns a word about. "Un-" and "non-" stand before it.
+DENIAL = rf"\b(?:{DENIED}|non|none|nor|without|neither|cannot)\b"
 
 
 def read_canner(text: str) -> str | None:
     """One of `CANNERS`, "pressure" (gauge unknown, or either), "steam"; None for any other, for
     water that boils in a pressure canner, and where a word denies something of it."""
-    plain = text.casefold().replace("-", " ")
-    found = list(dict.fromkeys(one for word, one in _CANNER_WORDS.items() if word in plain))
-    if not found or re.search(_NOT_SO, plain):
+    found = list(dict.fromkeys(_canners(text)))
+    if not found or re.search(rf"{DENIAL}|{_NOT_SO}", text.casefold()):
         return None
     if "boiling-water" in found and not PRESSURES.isdisjoint(found):
         return None
     return "pressure" if {"dial", "weighted"} <= set(found) else found[0]
+
+
+def _canners(text: str) -> list[str]:
+    plain = text.casefold().replace("-", " ")
+    words = _CANNER_WORDS.items()
+    return [canner for word, canner in words if re.search(rf"(?<![a-z]){word}", plain)]
+
+
+def one_canner(text: str) -> bool:
+    """Whether it says one canner: "dial or weighted" says two, "no dial" none."""
+    return read_canner(text) is not None and len(set(_canners(text)) - {"pressure"}) < 2
+
+
+def one_jar(text: str) -> bool:
+    """Whether it says one size of jar: "pint or quart", "not a quart" do not; "1 quart (32 oz)"
+    does."""
+    plain = spelled_out(text)
+    sizes = [read_jar(part) for part in re.split(r"[(),;]|\b(?:or|and)\b", plain)]
+    said = {jar for jar in sizes if jar is not None}
+    kinds = {match[1][:2] for match in re.finditer(_SIZE, plain.replace("-", " "))}
+    alone = len(kinds) < 2 or len([one for one in sizes if one]) > 1
+    denied = re.search(DENIAL, plain) is not None
+    return read_jar(text) is not None and len(said) < 2 and alone and not denied
 
 
 #: Ways that are no tested process (USDA AIB 539; K-State Research and Extension for inverted

@@ -12,19 +12,13 @@ import re
 from collections.abc import Mapping
 
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.prepared_words import CUT, FINER, plainly
 from pantry_tui.core.words import Group, Method
 
 #: The keys of a record under which it stands: people say how a crop was cut under either.
 PREPARED, _FORM = "prepared", "form"
 _UNPROCESSED = frozenset({Method.CELLAR, Method.FRESH, Method.BOUGHT})
 CROPS = frozenset({Group.VEGETABLE, Group.FRUIT})
-CUT = frozenset(
-    {"sliced", "slices", "slice", "diced", "cubed", "cubes", "cube", "chopped", "halved", "halves",
-     "quartered", "chunks", "chunk", "strips", "julienned", "shredded", "grated", "wedges", "rings",
-     "coins", "batons", "peeled", "cored", "cut", "florets", "balls", "matchsticks", "spiralised",
-      "podded", "shelled", "blanched", "parboiled", "pitted", "stoned",
-      "half", "quarter", "quarters", "piece", "pieces", "strip", "wedge", "ring", "baton", "floret"}
-)  # fmt: skip
 #: Dried in part, it is still moist: no publication puts it on a shelf.
 HALF_DRIED = "half dried"
 _IN_PART = re.compile(r"\b(?:half|semi|part|partly|partially) ?dr(?:ied|y)\b")
@@ -39,10 +33,8 @@ _HURTS = frozenset({"tomato", "leafy"})
 
 
 def _told(said: Mapping[str, str], *keys: str) -> str:
-    """What a record says of it, in small words parted by single spaces: a person writes "sliced,
-    cored" and "half-dried"."""
-    typed = " ".join(said.get(key, "") for key in keys)
-    return " ".join(re.findall(r"[^\W\d_]+", typed.casefold()))
+    """What a record says of it, in words as they are known here."""
+    return " ".join(plainly(said.get(key, "")) for key in keys).strip()
 
 
 def is_cut(batch: Batch) -> bool:
@@ -50,7 +42,7 @@ def is_cut(batch: Batch) -> bool:
     # The form of what was canned names its process.
     keys = (PREPARED, _FORM) if batch.method in _UNPROCESSED else (PREPARED,)
     words = _told(dict(batch.process), *keys).split()
-    return batch.food.group in CROPS and bool(CUT.intersection(words))
+    return batch.food.group in CROPS and bool((CUT | FINER).intersection(words))
 
 
 def dried_in_part(typed: str) -> bool:

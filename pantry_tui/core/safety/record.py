@@ -135,8 +135,8 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         return f"use by {value}"
     if key == "salt" and plain == "brine" and re.search(r"\d", value):
         return value if "brine" in value.casefold() else f"{value} brine"
-    if re.match(r"cut\b", plain) and value.casefold() in YES:
-        return "cut"
+    if re.match(r"cut\b", plain) and value.casefold() in YES | NO:
+        return "cut" if value.casefold() in YES else "whole"
     if key == "by" and value.casefold() in YES:
         return "somebody else"
     if key == "by" and plain.startswith("gift") and value.casefold() in NO:

@@ -28,11 +28,11 @@ _OF_WATER = r"brine|water|\bl\b|lit(?:re|er)s?|\bml\b|quart|pint"
 def read_salt(text: str) -> float | None:
     """("2.5%", "3 tbsp to 5 lb", "1 lb per 4 lb") -> per cent of all together; the smaller of two
     percents, and the smaller of two weights is the salt. None for what says no share of the food:
-    nothing, spoons alone, a strong brine."""
+    nothing, spoons alone, a brine, of which nobody knows how much there is to how much food."""
     plain = spelled_out(text)
     percent = read_percent(plain)
     if percent is not None:
-        return None if percent > MOST_PERCENT and says_of_brine(plain) else percent
+        return None if says_of_brine(plain) else percent
     spaced = _spaced(plain)
     if says_of_brine(plain) or re.search(r"\d\s*/\s*\d", spaced):
         return None
@@ -43,6 +43,12 @@ def read_salt(text: str) -> float | None:
     if amounts[1][1][:1] in "tc" or food <= 0:
         return None
     return round(100 * min(salt, food) / (salt + food), 1)
+
+
+def read_brine(text: str) -> float | None:
+    """("3% brine", "5 % of the water") -> per cent of the water or of the brine, whichever was
+    meant; None where it is not said of them. Of all together the share is less."""
+    return read_percent(spelled_out(text)) if says_of_brine(text) else None
 
 
 def says_of_brine(text: str) -> bool:

@@ -5,6 +5,9 @@ from __future__ import annotations
 
 import re
 
+#: The small job of looking at them, as data/tending.csv calls it, and what is said until then.
+CHECK = "check the seals"
+FIRST = "Check the seals first: that they held is not booked yet."
 #: A not, as it is typed in haste.
 _NOT_IN_SHORT = (
     r"(?:is|are|was|were|do|does|did|has|have|had|ca|could|wo|would|should|must|need)"

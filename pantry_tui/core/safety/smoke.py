@@ -15,8 +15,8 @@ from collections.abc import Mapping
 
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.measured import all_fahrenheit, read_percent, spelled_out
-from pantry_tui.core.safety.salt import MOST_PERCENT, read_salt, says_of_brine
-from pantry_tui.core.safety.values import NO, denies, is_unknown
+from pantry_tui.core.safety.salt import MOST_PERCENT, read_brine, read_salt, says_of_brine
+from pantry_tui.core.safety.values import denies, is_unknown
 from pantry_tui.core.words import Group, Method
 
 IN_AIR_PERCENT, IN_VACUUM_PERCENT = 3.0, 3.5
@@ -44,12 +44,14 @@ def too_little_smoked(method: Method, food: FoodFacts, said: Mapping[str, str]) 
 
 
 def _salt(said: Mapping[str, str]) -> list[str]:
-    salt, vacuum = said.get("salt", ""), said.get("vacuum", "")
-    airless = bool(vacuum) and vacuum.casefold() not in NO
+    salt = said.get("salt", "")
+    # Where nobody knows it may lie without air, which is the stricter case.
+    airless = "vacuum" in said and not denies(said["vacuum"])
     least = IN_VACUUM_PERCENT if airless else IN_AIR_PERCENT
     if denies(salt):
         return ["No salt was used: no smoked fish is published without it."]
-    percent = _share(salt)
+    # Of a brine less goes into the fish than is in it.
+    percent = read_brine(salt) if says_of_brine(salt) else _share(salt)
     if percent is None or percent >= least:
         return []
     pack = "packed without air" if airless else "packed in air"

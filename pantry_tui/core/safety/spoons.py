@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import spelled_fractions
 from pantry_tui.core.safety.measured import spelled_out
 
 #: Teaspoons in each.
@@ -48,7 +47,7 @@ def _in_figures(text: str) -> str:
     """In small letters, T and t as spoons, halves and words as numbers."""
     spoons = re.sub(r"(?<=\d) ?t\b", " tsp", re.sub(r"(?<=\d)T\b|\bT\b", " tbsp", text))
     plain = re.sub(r"\b\d+[\s-]+half\b", "half", spelled_out(spoons))  # "one half" is no 1½
-    return spelled_fractions(plain.replace("half", "1/2"))
+    return plain.replace("half", "1/2")
 
 
 def _figure(text: str) -> float:

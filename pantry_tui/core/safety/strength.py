@@ -21,14 +21,14 @@ from pantry_tui.core.safety.measured import (
     read_ph,
 )
 from pantry_tui.core.safety.prepared import not_tested
-from pantry_tui.core.safety.salt import read_salt
+from pantry_tui.core.safety.salt import read_brine, read_salt
 from pantry_tui.core.safety.smoke import too_little_smoked
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 
 #: The least salt that any vegetable ferment is published with is 2.25 % of the vegetables
 #: (University of Minnesota Extension, Making Sauerkraut), which is 2.2 % of all together.
-FERMENT_SALT_PERCENT = 2.0
+FERMENT_SALT_PERCENT, OF_VEGETABLES_PERCENT = 2.0, 2.25
 #: Soluble solids of a jam by 21 CFR 150.160, per cent; from memory, the stricter choice.
 SUGAR_PERCENT = 65.0
 #: A jam with less of it has hardly any. A line of our own.
@@ -110,15 +110,19 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
         return []
     if denies(salt):
         return ["No salt was used: nothing is published that is kept so without it."]
+    brine = read_brine(salt)
+    if brine is not None and brine < OF_VEGETABLES_PERCENT:
+        return [
+            f"A brine of {brine:g} % is too little: with what lies in it the share is less, and no "
+            f"published ferment has less than {OF_VEGETABLES_PERCENT:g} % of its vegetables."
+        ]
     # A number alone may be meant as per cent: of two readings the stricter counts.
     bare = re.search(r"[^\W\d_]", salt) is None
-    percent = read_percent(f"{salt} %" if bare and "%" not in salt else salt)
-    if percent is None:
-        percent = read_salt(salt)
+    percent = read_salt(f"{salt} %" if bare and "%" not in salt else salt)
     if percent is not None and percent < FERMENT_SALT_PERCENT:
         return [
-            f"{percent:g} % of salt is too little: no published ferment has less than 2.25 % of "
-            "its vegetables."
+            f"{percent:g} % of salt is too little: no published ferment has less than "
+            f"{OF_VEGETABLES_PERCENT:g} % of its vegetables."
         ]
     return []
 

@@ -5,15 +5,16 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 
-from pantry_tui.core.amounts import MOST, read_altitude
+from pantry_tui.core.amounts import MOST, fractions_spelled, in_decimals, read_altitude
 from pantry_tui.core.safety.measured import (
-    read_canner,
+    one_canner,
+    one_jar,
     read_inches,
-    read_jar,
     read_minutes,
     read_psi,
     spelled_out,
 )
+from pantry_tui.core.safety.prepared_words import all_understood
 from pantry_tui.core.safety.seals import record_says_failed
 from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.words import State
@@ -54,7 +55,7 @@ _SUGARS = _SALTS | _words("sugar syrup light medium heavy brix")
 _SYRUPS = _words("extra very light medium heavy honey")
 _GAPS = _words("in inch inches cm mm half quarter")
 _DEGREES = _words("f c deg degrees")
-_OF = _words("a of to and per")
+_OF = _words("a of the to and per")
 _CURES = _words("no number pink prague powder g kg oz lb tsp percent")
 _TESTED = (
     r"(?=.*\b(?:usda|tested|proven|published|recommended|safe|extension|guide)\b)"
@@ -74,10 +75,29 @@ def is_unknown(value: str) -> bool:
 def denies(value: str) -> bool:
     """Whether a value begins with a no, or is nought of something: "none", "without", "forgot it",
     "0", "0 tbsp lemon juice"."""
-    plain = value.casefold()
+    plain = fractions_spelled(value.casefold())
     numbers = re.findall(r"\d+", plain)
     nought = bool(numbers) and not any(map(int, numbers))
     return nought or plain in NO or bool(re.match(_NO_WORDS, plain))
+
+
+#: What may stand behind a no: "no vinegar", "nothing added", "forgot the lemon juice".
+_OF_NONE = _words(
+    "acid acidity vinegar lemon citric lime juice added adding add to it the any at all was were "
+    "used salt sugar in"
+)
+
+
+def _only_none(value: str) -> bool:
+    """Whether all that it says is that there was none: "not 5%" and "not homemade" say something
+    else."""
+    if not denies(value):
+        return False
+    numbers = re.findall(r"\d+", fractions_spelled(value))
+    if any(map(int, numbers)):
+        return False
+    behind = re.sub(_NO_WORDS, " ", value.casefold())
+    return bool(numbers) or _letters(behind) <= _OF_NONE | NO
 
 
 def says(pairs: Sequence[tuple[str, str]], key: str, value: str) -> bool:
@@ -92,7 +112,7 @@ def seal_failed(value: str) -> bool:
 
 
 def _letters(value: str) -> set[str]:
-    return set(re.findall(r"[^\W\d_]+", value.casefold()))
+    return set(re.findall(r"[^\W\d_]+", fractions_spelled(value.casefold())))
 
 
 def _all_of(words: set[str], known: frozenset[str]) -> bool:
@@ -105,7 +125,7 @@ def is_tested(value: str) -> bool:
 
 
 def _process(value: str) -> bool:
-    return bool(read_canner(value)) or is_tested(value)
+    return one_canner(value) or is_tested(value)
 
 
 def _pack(value: str) -> bool:
@@ -117,7 +137,7 @@ def _acid(value: str) -> bool:
     named = bool(words & _ACIDS) and _all_of(words, _ACIDS | _BESIDE_ACID)
     # Vinegar has a strength; juice with a percentage is diluted, and none is tested.
     plain = read_spoons(value) is not None and ("%" not in value or "vinegar" in words)
-    return denies(value) or value.casefold() in YES or (named and plain)
+    return _only_none(value) or value.casefold() in YES or (named and plain)
 
 
 def adds_acid(value: str) -> bool:
@@ -132,7 +152,7 @@ def _vinegar(value: str) -> bool:
     # "1 cup to 3 cup": of water, or as much more?
     mixed = re.search(rf"{_POURED}.*\bto\b.*{_POURED}", value.casefold()) is not None
     plain = named and not mixed and _all_of(words, _VINEGARS)
-    return denies(value) or value.casefold() in YES or plain
+    return _only_none(value) or value.casefold() in YES or plain
 
 
 def _altitude(value: str) -> bool:
@@ -143,7 +163,11 @@ def _altitude(value: str) -> bool:
 
 
 def _seal(value: str) -> bool:
-    return value.casefold() in _SEALED | YES or seal_failed(value)
+    plain = value.casefold().strip()
+    # "None failed", "not loose" would be read as its contrary.
+    twice = denies(plain) and record_says_failed(re.sub(_NO_WORDS, " ", plain, count=1))
+    beside = re.search(rf"{_NO_WORDS}\s+(?:failed|loose|open|leak\w*)", plain) is not None
+    return plain in _SEALED | YES or (seal_failed(value) and not twice and not beside)
 
 
 def _numbered(value: str, units: frozenset[str]) -> bool:
@@ -160,11 +184,14 @@ def _measured(value: str, units: frozenset[str]) -> bool:
 
 
 def _ph(value: str) -> bool:
-    found = re.findall(r"\d+(?:[.,]\d+)?", spelled_out(value))
-    numbers = [float(one.replace(",", ".")) for one in found]
+    """One number, or a range: "4 1" is none."""
+    number = r"(\d+(?:[.,]\d+)?)"
+    said = in_decimals(spelled_out(value))
+    found = re.fullmatch(rf"(?:ph )?{number}(?:\s*(?:-|–|to|and)\s*{number})?", said)
     low, high = _PH
-    plain = _numbered(value, frozenset()) and "+" not in value
-    return plain and all(low <= one <= high for one in numbers)
+    return found is not None and all(
+        low <= float(one.replace(",", ".")) <= high for one in found.groups() if one
+    )
 
 
 def _syrup(value: str) -> bool:
@@ -212,7 +239,7 @@ _NUMBER_OF = {"minutes": read_minutes, "psi": read_psi, "headspace": read_inches
 
 
 def _first_number(value: str) -> float | None:
-    found = re.search(r"\d+(?:[.,]\d+)?", value)
+    found = re.search(r"\d+(?:[.,]\d+)?", in_decimals(value))
     return float(found[0].replace(",", ".")) if found else None
 
 
@@ -220,12 +247,12 @@ def _first_number(value: str) -> float | None:
 READERS: dict[str, Callable[[str], bool]] = {
     "minutes": lambda value: read_minutes(value) is not None,
     "psi": lambda value: read_psi(value) is not None,
-    "canner": lambda value: read_canner(value) is not None,
+    "canner": one_canner,
     "process": _process,
     "pack": _pack,
-    "jar": lambda value: read_jar(value) is not None,
-    "form": lambda value: re.search(r"[^\W\d_]{2}", value) is not None,
-    "prepared": lambda value: re.search(r"[^\W\d_]{2}", value) is not None,
+    "jar": one_jar,
+    "form": all_understood,
+    "prepared": all_understood,
     "acid": _acid,
     "vinegar": _vinegar,
     "altitude": _altitude,
@@ -253,8 +280,8 @@ HINTS: dict[str, str] = {
     "process": "write process=boiling-water, pressure, tested or none",
     "pack": "write pack=hot or pack=raw",
     "jar": "write jar=pint, quart or 500ml",
-    "form": "write form=bone-in, boneless, whole ...",
-    "prepared": "write prepared=whole, diced, peeled, unpeeled, dry packed ...",
+    "form": "write form=bone-in, boneless, whole, halved or sliced; anything else into a note",
+    "prepared": "write prepared=whole, diced, peeled or unpeeled; anything else into a note",
     "acid": "write acid=lemon, acid=citric or acid=none, and how much in tsp, tbsp, cups or ml",
     "vinegar": "write vinegar=5% or vinegar=homemade",
     "altitude": "write altitude=1800ft or altitude=550m",

@@ -12,12 +12,12 @@ from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.prepared import (
     CROPS,
-    CUT,
     DRY_PACKED,
     HALF_DRIED,
     NOT_TESTED,
     dried_in_part,
 )
+from pantry_tui.core.safety.prepared_words import CUT
 from pantry_tui.core.words import Group, Method
 
 _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})

@@ -10,6 +10,7 @@ from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.model import Batch
+from pantry_tui.core.safety import seals
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.errors import BadInput, PantryError, Refused
@@ -74,13 +75,15 @@ def _label(p: Pantry, batch: Batch, judged: Judgement, *, gift: bool) -> Label:
     doubt = judged.verdict is Verdict.UNKNOWN and not judged.usable
     if doubt or thrown or (best and safe and safe < best):
         best = None
+    # A label stays on the lid: what is said until the seals are looked at stands on no label.
+    stays = (one for one in judged.standing if one != seals.FIRST)
     return Label(
         batch.code,
         clean(batch.food.name),
         batch.method.value,
         dates.say(batch.made) if batch.made else "unknown",
         dates.say(best) if best else "" if safe or doubt or thrown else "no published figure",
-        " ".join((_caution(batch, judged, doubt=doubt), *judged.standing)),
+        " ".join((_caution(batch, judged, doubt=doubt), *stays)),
         dates.say(safe) if safe and not (doubt or thrown) else "",
         _process(batch),
         _opened(p, batch) if gift else "",

@@ -102,6 +102,7 @@ def _members(p: Pantry, one: Stands, batch: Past) -> list[_Member]:
         servings=holds(p)(batch.food, batch.group, batch.method, whole),
         last=_wanted_by(one, p.today),
         safe_until=one.discard_after,
+        care_from=one.care_from,
         frozen=frozen,
         thaw_days=thaws,
         role=role_at_table(p, batch.food, batch.group, drawn=False),
@@ -121,13 +122,9 @@ def _opened_on(container: Container) -> date | None:
 
 
 def _may(one: Stands, start: date, unknown: bool) -> bool:
-    if not one.usable or one.verdict is Verdict.NEEDS_CARE:
+    if not one.fit_on(start):
         return False
-    if one.line.hurried:
-        return False  # its two hours out of the cold run: no plan has so short an end
     if one.verdict is Verdict.UNKNOWN and not unknown:
-        return False
-    if one.discard_after is not None and one.discard_after < start:
         return False
     if one.state in (State.OPEN, State.THAWED) or one.method is not Method.BOUGHT:
         return True
@@ -157,6 +154,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         last=_wanted_by(one, p.today),
         must=begun,
         safe_until=one.discard_after,
+        care_from=one.care_from,
         frozen=frozen,
         thaw_days=thaws,
         bulk=bulk,

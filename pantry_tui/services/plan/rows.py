@@ -39,12 +39,13 @@ class Take:
 
 class Standby(NamedTuple):
     """What needs no thawing for an evening whose main does: a food with the lid code and place of
-    its next container, or a dish of one's own; "" where none stands."""
+    its next container and what is said beside it, or a dish of one's own; "" where none stands."""
 
     day: date
     food: str
     code: str = ""
     place: str = ""
+    standing: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from itertools import groupby
 from pantry_tui.core import dates
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
@@ -73,6 +74,8 @@ def _ready(one: Candidate, day: date, eaten: date) -> bool:
     """Whether it stands on that day, fit to be eaten; `eaten` is the last day it is planned on."""
     if eaten <= day or (one.ready is not None and one.ready > day):
         return False
+    if one.care_from is not None and one.care_from <= day:
+        return False
     return one.safe_until is None or one.safe_until >= day
 
 
@@ -86,7 +89,7 @@ def _for_evening(p: Pantry, day: date, heads: int, ready: Sequence[Candidate]) -
         if one.at_table is Role.MAIN and stands[food] >= heads / 2:
             container = p.stock.containers[one.container]
             code = p.stock.batches[container.batch].code
-            return Standby(day, food, code, p.where(container))
+            return Standby(day, food, code, p.where(container), p.judge(container).standing)
     return Standby(day, _dish(p, stands))
 
 
@@ -102,7 +105,10 @@ def sentences(found: Sequence[Standby]) -> Iterator[str]:
     """What stands for which evenings, and for which nothing does."""
     said: dict[str, list[date]] = defaultdict(list)
     for one in found:
-        said[f"{one.food} ({one.code}, {one.place})" if one.code else one.food].append(one.day)
+        first = "; check the seals first" if seals.FIRST in one.standing else ""
+        said[f"{one.food} ({one.code}, {one.place}{first})" if one.code else one.food].append(
+            one.day
+        )
     none = said.pop("", [])
     if said:
         each = (f"{food} for {_days(days)}" for food, days in said.items())

@@ -3,6 +3,7 @@ booked."""
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date, timedelta
 
@@ -18,6 +19,7 @@ from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.dried import is_pulse
 from pantry_tui.services.plan.rows import Take, spans
 from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.stock.stands import stands
 
 #: So many foods are named.
 _NAMED = 4
@@ -98,3 +100,19 @@ def told_later(p: Pantry, draft: WeekDraft) -> Iterator[str]:
     if draft.plan is not None and texts:
         said = "; ".join(text.rstrip(".") for _, text in spans(texts))
         yield f"{said}. Accept the week again (`week --accept`) to rework the days to come."
+
+
+def no_day_until_seen_to(p: Pantry, draft: WeekDraft) -> Iterator[str]:
+    """That what asks for a hand, as canned jars for a look at their seals, lies on no day from the
+    one on for which it would not be fit; what needs care already is named apart."""
+    named: dict[date, dict[str, str]] = defaultdict(dict)
+    for one in stands(p):
+        if one.usable and one.care_from is not None and p.today < one.care_from <= draft.end:
+            named[one.care_from][one.line.code] = f"{one.line.code} {one.line.food}"
+    for day, by_code in sorted(named.items()):
+        code, foods = next(iter(by_code)), list(by_code.values())
+        rest = f" and {len(foods) - _NAMED} more" if len(foods) > _NAMED else ""
+        yield (
+            f"Not planned from {dates.say(day)} on until it is booked that their seals held: "
+            f"{', '.join(foods[:_NAMED])}{rest}. Check the seals first (`tend {code}`)."
+        )

@@ -24,7 +24,12 @@ from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weeknotes import no_main, not_booked, told_later
+from pantry_tui.services.plan.weeknotes import (
+    no_day_until_seen_to,
+    no_main,
+    not_booked,
+    told_later,
+)
 from pantry_tui.services.plan.why import reasons
 from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.lines import rows
@@ -52,11 +57,7 @@ def left_of(p: Pantry, entry: Entry) -> list[Container]:
 
 
 def _fit_on(p: Pantry, container: Container, day: date) -> bool:
-    """Whether it is fit today and its date has not passed on that day. What stands too warm has
-    hours, and lies on no day."""
-    row = of(p, container)
-    last = row.discard_after
-    return row.usable and not row.line.hurried and (last is None or max(day, p.today) <= last)
+    return of(p, container).fit_on(max(day, p.today))
 
 
 def view(
@@ -103,6 +104,7 @@ def view(
             *mains_last(appetite(p), found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
+            *no_day_until_seen_to(p, draft),
             *_still_open(p, found.over),
         ),
         no_main=no_main(p, take, found.mains, (*found.more, *found.kept)) if menu else "",
@@ -173,7 +175,9 @@ def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
         judged = p.judge(container)
         why = judged.reasons[0] if judged.reasons else ""
         name = f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"
-        if judged.usable and judged.discard_after is not None:
+        if judged.usable and of(p, container).needs_care(day):
+            said, why = "see to it first", " ".join((*judged.standing, why))
+        elif judged.usable and judged.discard_after is not None:
             said = f"its last safe day is {dates.say(judged.discard_after)}"
         else:
             said = judged.verdict.said
@@ -232,7 +236,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> 
         servings=part,
         day=days_ahead(p, entry)[0],
         thaw_by=entry.thaw_by,
-        reasons=(*why, *judged.reasons[:1], *judged.standing),
+        reasons=tuple(dict.fromkeys((*why, *judged.reasons[:1], *judged.standing))),
         containers=names_of(p, left),
         days=tuple(day for day in entry.days if _fit_on(p, first, day)),
         amount=entry.amount,

@@ -15,6 +15,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Why
 from pantry_tui.core.plan.pace import Pace
 from pantry_tui.core.plan.pace_words import Unit, a_week, month
+from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.paces import beyond, paced
@@ -33,6 +34,8 @@ def reasons(
     """Why it is in the week, how much of what stands it is, and what its opening ties up; with it
     the week has `so_far` servings of its food."""
     yield _head(p, entry, left, servings, judged, so_far)
+    if seals.FIRST in judged.standing:
+        yield seals.FIRST
     if entry.dish and entry.why != Why.DISH:
         yield f"For {entry.dish}."
     if entry.later >= 1:

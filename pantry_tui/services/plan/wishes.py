@@ -42,6 +42,12 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
         raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
     if one.safe_until is not None and on > one.safe_until:
         raise Refused(f"{_say(p, container)} must be eaten by {dates.say(one.safe_until)}.")
+    if one.care_from is not None and on >= one.care_from:
+        code = p.stock.batches[container.batch].code
+        raise Refused(
+            f"{_say(p, container)} lies on no day from {dates.say(one.care_from)} on until it is "
+            f"seen to: check the seals first (`tend {code}`)."
+        )
     return _keep(p, changed, f"{_say(p, container)} on {dates.say(on)}.")
 
 

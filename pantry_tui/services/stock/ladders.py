@@ -6,6 +6,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
+from itertools import zip_longest
 
 from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
@@ -48,6 +49,7 @@ def ladder(p: Pantry, batch: Batch, container: Container) -> Ladder:
         found = p.assess_bare(batch, container, When(last.last, last.last, last.day, last.zone))
     days = [day for day, _ in found.steps()]
     said = [since + timedelta(days=1) for since, _ in found.later]
+    said += [care.start for care in found.care]
     for day in said:
         if len(days) <= _STEPS and day > days[0] and day not in days:
             days.append(day)
@@ -219,22 +221,21 @@ def _words(p: Pantry, batch: Batch, container: Container) -> str:
 
 
 def today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line:
-    """The line with the verdict of this day alone."""
+    """The line as of this day, with what it becomes if nothing else happens."""
     number = int(line.numbers.split()[0])
     container = next(c for c in containers.values() if c.number == number)
     found = p.assess(container)
     judged, last = found.on(p.today), _last_day(found)
+    ahead = [day for day, _ in found.steps() if day > p.today][:_STEPS]
+    after = [found.on(day) for day in ahead]
+    steps: list[object] = []
+    for day, then in zip(ahead, after, strict=True):
+        steps += [day.isoformat(), SEVERITY.index(then.verdict)]
+    names = (f"{what}{number}" for number in range(1, _STEPS + 1) for what in "dv")
     return line._replace(
+        **dict(zip_longest(names, steps)),  # type: ignore[arg-type]
         v0=SEVERITY.index(judged.verdict),
-        d1=None,
-        v1=None,
-        d2=None,
-        v2=None,
-        d3=None,
-        v3=None,
-        d4=None,
-        v4=None,
-        reasons=_said(judged.standing, judged.reasons),
+        reasons=_said(judged.standing, judged.reasons, *(then.reasons for then in after)),
         best_by=judged.best_by.isoformat() if judged.best_by else None,
         discard_after=last.isoformat() if last else None,
         why_no_discard=judged.why_no_discard,

@@ -21,7 +21,9 @@ from pantry_tui.store.store import reading
 
 
 class Stands(NamedTuple):
-    """Equal containers of one batch in one place, with what the judge says of them today."""
+    """Equal containers of one batch in one place, with what the judge says of them today.
+    `care_from` is the day from which a small job that nobody has done by then makes them need care:
+    no plan takes them on that day or later (seals of canned jars that nobody looked at)."""
 
     id: int
     line: table.Line
@@ -31,6 +33,18 @@ class Stands(NamedTuple):
     best_by: date | None
     discard_after: date | None
     usable: bool
+    care_from: date | None = None
+
+    def fit_on(self, day: date) -> bool:
+        """Whether it is fit today and no date of its own has passed on that day. What stands too
+        warm has hours, and lies on no day."""
+        if not self.usable or self.line.hurried or self.needs_care(day):
+            return False
+        return self.discard_after is None or day <= self.discard_after
+
+    def needs_care(self, day: date) -> bool:
+        """Whether it is a day on which it waits for a hand."""
+        return self.care_from is not None and day >= self.care_from
 
     @property
     def whole(self) -> str | None:
@@ -67,7 +81,20 @@ def _stands(id_: int, line: table.Line, verdict: Verdict) -> Stands:
         date.fromisoformat(line.best_by) if line.best_by else None,
         date.fromisoformat(line.discard_after) if line.discard_after else None,
         usable(verdict, bool(line.harmless), state is State.IN_PROGRESS),
+        _care_from(line, verdict),
     )
+
+
+#: Verdicts as rows have them.
+_NEEDS_CARE = SEVERITY.index(Verdict.NEEDS_CARE)
+
+
+def _care_from(line: table.Line, today: Verdict) -> date | None:
+    if today is Verdict.NEEDS_CARE:
+        return date.min
+    steps = ((line.d1, line.v1), (line.d2, line.v2), (line.d3, line.v3), (line.d4, line.v4))
+    ahead = (date.fromisoformat(day) for day, v in steps if day and v == _NEEDS_CARE)
+    return next(ahead, None)
 
 
 def by_batch(p: Pantry) -> Mapping[str, Sequence[Stands]]:

@@ -12,7 +12,6 @@ import pytest
 
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared import (
-    CUT,
     NOT_TESTED,
     dried_in_part,
     hurts_cut,
@@ -21,6 +20,7 @@ from pantry_tui.core.safety.prepared import (
     is_large,
     not_tested,
 )
+from pantry_tui.core.safety.prepared_words import CUT
 from pantry_tui.core.words import Acidity, Group, Method
 
 LOW = Acidity.LOW_ACID

@@ -16,8 +16,7 @@ from pantry_tui.core.safety.salt import HEAVY_PERCENT, MOST_PERCENT, read_salt
     [
         ("2.5%", 2.5), ("2,5 %", 2.5), ("25%", 25.0), ("2 to 3 %", 2.0), ("3% or 2%", 2.0),
         ("two percent", 2.0), ("1/2 %", 0.5), ("1 1/2 %", 1.5),
-        # A weak brine holds as much as what lies in it will; a strong one says nothing.
-        ("5% brine", 5.0), ("2.5% of the water", 2.5),
+        ("½%", 0.5), ("1½%", 1.5), ("2 ½ %", 2.5), ("2⅜ %", 2.375), ("1⁄2 %", 0.5),
         # Of two weights: 20 g are 2.0 % of 1,020 g.
         ("20 g to 1 kg", 2.0), ("20g per kg", 2.0), ("250 g per kg", 20.0), ("1 lb to 4 lb", 20.0),
         ("1 lb per 4 pounds", 20.0), ("2 oz to 5 lb", 2.4), ("1 oz to 16 oz", 5.9),
@@ -55,7 +54,8 @@ def test_no_way_to_write_two_weights_makes_more_salt_of_them(typed: str, percent
     "typed",
     [
         "", "unknown", "3 tbsp", "20 g", "3 tbsp and 1 tsp", "1 lb to 2 cups", "2 lb, 1 lb, 1 lb",
-        "1 lb to 0 lb", "1/4 cup to 5 lb", "6% brine", "25% of the water", "10% per litre",
+        "1 lb to 0 lb", "1/4 cup to 5 lb", "6% brine", "5% brine", "2.5% of the water",
+        "25% of the water", "10% per litre",
         "20 g per 1 l water", "20 g to 1 l and 1 kg", "3 tbsp per quart and 1 lb",
         "20 g per 500 ml and 1 kg", "6% in 1 pint", "3 oz in liters of 4 lb",
     ],

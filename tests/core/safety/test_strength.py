@@ -100,7 +100,8 @@ def test_a_weak_vinegar_counts_where_acid_is_what_keeps_it(method: Method) -> No
     ("vinegar", "percent"),
     [
         ("4", "4"), ("4 to 5", "4"), ("5-4%", "4"), ("acidity 4.5", "4.5"), ("4 acetic acid", "4"),
-        ("40 grain", "4"), ("2 cups 4%", "4"), ("4% 1-2 cups", "4"), ("1/2", "1"), ("5% 1:3", "1"),
+        ("40 grain", "4"), ("2 cups 4%", "4"), ("4% 1-2 cups", "4"), ("1/2", "0.5"),
+        ("5% 1:3", "1"),
         ("5-6%", ""), ("50 grain", ""), ("1 to 2 cups", ""), ("1½ cups", ""), ("500 ml 5%", ""),
         ("1/2 of a cup", ""), ("2 T", ""), ("1 1/2 litres", ""), ("0.5 l", ""), ("1 half pint", ""),
     ],

@@ -180,8 +180,11 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     judged = p.judge(container)
     if not judged.usable or judged.verdict is Verdict.NEEDS_CARE:
         return False
-    if p.assess(container).over_from is not None:
+    found = p.assess(container)
+    if found.over_from is not None:
         return False
+    if found.on(max(start, p.today)).verdict is Verdict.NEEDS_CARE:
+        return False  # nobody looked at its seals by then
     if judged.verdict is Verdict.UNKNOWN and not unknown:
         return False
     if judged.discard_after is not None and judged.discard_after < start:
