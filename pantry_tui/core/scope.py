@@ -1,8 +1,8 @@
 """Which foods a row of the tables speaks of: the one reader of its keys.
 
 `*` is any food, `group:G` a food group, `acid:G` what of a group is acid or acidified (never by a
-household's own word), `class:C` a class (`bean`, `root`, `garlic` ...), anything else a food's own
-name. "K not L" is what K speaks of and L does not.
+household's own word), `low:G` the rest of it, `class:C` a class (`bean`, `root`, `garlic` ...),
+anything else a food's own name. "K not L" is what K speaks of and L does not.
 """
 
 from __future__ import annotations
@@ -64,6 +64,8 @@ def near(key: str, food: FoodFacts, *, guess: bool = True) -> int:
     kind, named = split(key)
     if kind == "acid":
         return GROUP if food.is_acid and named == food.group.value else OTHER
+    if kind == "low":
+        return GROUP if not food.is_acid and named == food.group.value else OTHER
     if kind == "group":
         return GROUP if named == food.group.value else OTHER
     if kind == "class":

@@ -87,7 +87,7 @@ def read_beside(folder: Path, tables: Tables) -> Beside:
             raise row.bad("becomes", f"{becomes!r} is no food of foods.csv")
         of = row.text("of", need=True)
         if not all(_is_key(one, known, classes) for one in scope.parts(of)):
-            raise row.bad("of", f"{of!r} is no food, class:, group: or acid: of foods.csv")
+            raise row.bad("of", f"{of!r} is no food, class:, group: ... of foods.csv")
         head = Head(
             of,
             one_of(row, "where", ("front", "behind")) if row.text("where") else "",
@@ -117,6 +117,7 @@ def _is_key(key: str, foods: set[str], classes: set[str]) -> bool:
         "class",
         "group",
         "acid",
+        "low",
     )
 
 

@@ -7,6 +7,7 @@ from enum import StrEnum
 from functools import cache
 from typing import TYPE_CHECKING, Any, TypeVar
 
+from pantry_tui.core import scope
 from pantry_tui.core.safety.outage import LADDER, Action, Condition, OutageRule, hold_hours
 from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import DataError
@@ -40,8 +41,8 @@ def _foods(row: Row, known: set[str]) -> tuple[str, ...]:
     if not found:
         raise row.bad("foods", "is empty and must not be")
     for key in found:
-        if key not in known and not key.startswith("named:"):
-            raise row.bad("foods", f"{key!r} is no food, class: or group: of foods.csv")
+        if not key.startswith("named:") and not known.issuperset(scope.parts(key)):
+            raise row.bad("foods", f"{key!r} is no food, class:, group: ... of foods.csv")
         if key.startswith("named:") and key[6:] in known:
             raise row.bad("foods", f"{key[6:]!r} is a food of foods.csv: write it without named:")
     return found

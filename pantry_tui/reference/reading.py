@@ -129,7 +129,7 @@ def _crops(folder: Path, sources: dict[str, Source], known: set[str]) -> dict[st
 def rule_keys(foods: Iterable[Food]) -> set[str]:
     """What the food column of a rule may hold."""
     found = {"*", "class:vacuum-packed", "class:vacuum-fish", "class:cut", "class:half-dried"}
-    found |= {f"group:{group}" for group in Group}
+    found |= {f"{kind}:{group}" for group in Group for kind in ("group", "acid", "low")}
     for food in foods:
         found |= {food.name} | {f"class:{one}" for one in food.classes}
     return found
@@ -140,7 +140,6 @@ def read_tables(folder: Path) -> Tables:
     sources = _sources(folder)
     foods = _foods(folder)
     known = rule_keys(foods)
-    ruled = known | {f"acid:{group}" for group in Group}
     rules: dict[Method, list[Rule]] = defaultdict(list)
     seen: set[str] = set()
     columns = (
@@ -152,8 +151,8 @@ def read_tables(folder: Path) -> Tables:
         if rule.id in seen:
             raise row.bad("rule_id", f"{rule.id!r} stands twice")
         for key in (one for name in rule.food.split(";") for one in scope.parts(name)):
-            if key not in ruled:
-                raise row.bad("food", f"{key!r} is no food, class:, group: or acid: of foods.csv")
+            if key not in known:
+                raise row.bad("food", f"{key!r} is no food, class:, group: ... of foods.csv")
         seen.add(rule.id)
         rules[rule.method].append(rule)
     crops = _crops(folder, sources, known)

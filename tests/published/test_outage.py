@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 import pytest
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.outage import Cut, Triage, hold_hours, triage
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Trust, Verdict
@@ -66,6 +67,12 @@ TYPED = {
         fresh | strawberries | sealed | above 40 F 2 h | keep
         cellar-stored | pears | sealed | above 40 F 2 h | keep
         fresh | apple juice | open | above 40 F 2 h | keep
+        fresh | tomato-vegetable juice | open | above 40 F 2 h | discard
+        fresh | tomato-vegetable juice | sealed | above 40 F 2 h | discard
+        fresh | carrot juice | open | above 40 F 2 h | discard
+        fresh | carrot juice | sealed | above 40 F 2 h | discard
+        bought in | pastries | sealed | above 40 F 2 h | discard
+        fresh | shredded cheese | sealed | above 40 F 2 h | discard
         boiling-water canned | peaches | open | above 40 F 2 h | keep
         dried | apricots | open | above 40 F 2 h | keep
         dried | plums | sealed | above 40 F 2 h | keep
@@ -143,6 +150,8 @@ TYPED = {
         frozen | peaches | sealed | thawed 6 h | refreeze
         frozen | tomato juice | sealed | icy | refreeze
         frozen | tomato juice | sealed | thawed 6 h | discard
+        frozen | tomato-vegetable juice | sealed | thawed 6 h | discard
+        frozen | carrot juice | sealed | thawed 6 h | discard
         frozen | runner beans | sealed | icy | refreeze
         frozen | runner beans | sealed | thawed 2 h | refreeze
         frozen | runner beans | sealed | thawed 6 h | discard
@@ -167,6 +176,15 @@ TYPED = {
     "USDA FSIS, Basics for Handling Food Safely: thawed fast, freeze only once cooked": """
         frozen | ground beef | thawed | icy | use now
         frozen | chickens | thawed | icy | use now
+    """,
+    "US FDA, Food Code: raw seed sprouts only in the cold, from memory; no row for dips": """
+        fresh | bean sprouts | sealed | above 40 F 2 h | discard
+        fresh | alfalfa sprouts | open | above 40 F 2 h | discard
+        fridge pickle | hummus | sealed | above 40 F 2 h | discard
+        fridge pickle | guacamole | open | above 40 F 2 h | discard
+        fridge pickle | garlic paste | sealed | above 40 F 2 h | discard
+        fridge pickle | dill pickles | sealed | above 40 F 2 h | keep
+        fridge pickle | pickled onions | open | above 40 F 2 h | keep
     """,
     "NC State Extension, answer 622: seafood no longer cold is not frozen again": """
         frozen | salmon | sealed | thawed 2 h | discard
@@ -310,6 +328,18 @@ def test_vegetables_go_from_six_hours_on(hours: float, action: str) -> None:
 )
 def test_when_ground_meat_may_be_frozen_again(cut: Cut, action: str) -> None:
     assert asked("frozen", "ground beef", "sealed", cut).action == action
+
+
+@pytest.mark.parametrize("food", ["carrots", "lettuces", "melons", "figs", "apples", "tomatoes"])
+@pytest.mark.parametrize("method", ["fresh", "cellar-stored", "bought in"])
+def test_what_was_cut_goes_after_two_hours(method: str, food: str) -> None:
+    # foodsafety.gov: cut fresh fruit and pre-cut greens; US FDA, produce: chilled in two hours.
+    facts = load_tables().facts(food)
+    assert facts is not None
+    cut = replace(facts, classes=facts.classes | {"cut"})
+    for condition in ("above 40 F 2 h", "above 50 F 8 h"):
+        found = triage(cut, Method(method), State.SEALED, CUTS[condition], load_outage())
+        assert found.action == "discard", found.reasons
 
 
 @pytest.mark.parametrize("ice", [None, True])

@@ -14,7 +14,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.caution import CAUTION, COOK_IT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import PantryError
 from pantry_tui.services.batchwork.putup import preview, read
@@ -138,6 +138,67 @@ jerky, dried, larder | 14 days
 biltong, dried, larder | no
 bacon jam, jam, larder | no
 onion jam, jam, larder | no
+# University of Wisconsin Extension and University of Missouri Extension HES157 (seen): dry canning
+rice, bought in, oven canned, larder | no
+pecans, dried, oven canned, larder | no
+dry beans, dried, oven canned, larder | no
+dried apples, oven canned, larder | no
+flour, bought in, process=dry canned, larder | no
+# USDA AIB 539 (seen): a jar that was filled hot and not processed
+honey, bought in, open kettle, larder | no
+sauerkraut, lactic ferment, open kettle, larder | no
+# Kansas State Research and Extension, You Asked It (seen): tomatoes were tested peeled; root crops
+# from memory (National Center for Home Food Preservation)
+tomatoes with skins, boiling-water canned, minutes=85, acid=lemon, larder | no
+unpeeled tomatoes, boiling-water canned, minutes=85, acid=lemon, larder | no
+potatoes with skin, pressure canned, minutes=40, psi=11, larder | no
+potatoes skin on, pressure canned, minutes=40, psi=11, larder | no
+# University of California ANR, Help Desk 2023 (seen): overripe tomatoes are not canned
+overripe tomatoes, boiling-water canned, minutes=85, acid=lemon, larder | no
+over-ripe tomatoes, pressure canned, minutes=40, psi=11, acid=lemon, larder | no
+# USDA AIB 539 (seen): pumpkins in cubes, never mashed; dry beans are boiled before they are packed
+smooth pumpkin, pressure canned, minutes=55, psi=11, larder | no
+raw kidney beans, pressure canned, minutes=75, psi=11, larder | no
+uncooked dry beans, pressure canned, minutes=75, psi=11, larder | no
+# the same said in a note, or in words that nothing else reads (USDA AIB 539, seen)
+peaches, boiling-water canned, minutes=30, pack=hot, dishwasher, larder | no
+peaches, boiling-water canned, minutes=30, pack=hot, larder, note=done in the dishwasher | no
+strawberry jam, jam, larder, note=turned upside down | no
+strawberry jam, jam, paraffin, larder | no
+tomatoes, boiling-water canned, minutes=85, larder, note=no lemon added | no
+sauerkraut, lactic ferment, fridge, note=forgot the salt | no
+rice, bought in, larder, note=oven canned | no
+# no ferment is published without salt (CSU, Oregon State, NCHFP; seen)
+sauerkraut no salt, lactic ferment, fridge | no
+unsalted cucumbers, lactic ferment, fridge | no
+kimchi without salt, lactic ferment, fridge | no
+# USDA FSIS, shell eggs (recalled): never frozen in the shell
+eggs in shell, frozen, freezer | no
+duck eggs in the shell, frozen, freezer | no
+# University of Minnesota Extension 2020, University of Illinois Extension (seen): patulin in drops
+windfall apples, cellar-stored, cellar | no
+windfall apples, boiling-water canned, minutes=20, larder | no
+windfall apple juice, fresh, fridge | no
+# USDA FSIS, Turkey Basics: Stuffing (seen): a stuffed raw bird goes into the oven at once
+stuffed turkey, frozen, freezer | no
+raw stuffed turkey, fresh, fridge | no
+stuffed chicken, frozen, freezer | no
+# UK National Health Service (quoted): cooked rice within a day, whatever lies beside it
+rice pudding, cooked meal, fridge | 1 days
+stuffed peppers, cooked meal, fridge | 1 days
+dolma, cooked meal, fridge | 1 days
+burritos, cooked meal, fridge | 1 days
+# Food Standards Australia New Zealand 2017 (seen): cassava and bamboo shoots are cooked through
+cassava, fridge pickle, fridge | no
+bamboo shoots, vinegar pickle, fridge | no
+# US FDA, guidance of 2007 on low-acid juices (seen): botulism in carrot juice. US CDC, MMWR of 1984
+# (seen): raw elderberry juice poisons
+carrot juice, fresh, fridge | no
+watermelon juice, fresh, fridge | no
+fresh ginger juice, fresh, fridge | no
+elderberry juice, fresh, fridge | no
+elderberry cordial, fresh, fridge | no
+vegetable juice, fresh, fridge | no
 """
 
 
@@ -170,6 +231,45 @@ def test_never_milder_than_published(kitchen: Pantry, typed: str, allowed: str) 
     shown = made.best_by if kind == "days best" else made.discard_after
     assert shown is not None or made.verdict not in FIT
     assert shown is None or shown <= last, (shown, made.reasons)
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["kidney beans, dried, larder", "cassava, dried, larder", "elderberries, frozen, freezer",
+     "elderberries, dried, larder", "bamboo shoots, fresh, fridge", "taro, frozen, freezer"],
+)  # fmt: skip
+def test_what_poisons_raw_says_so(kitchen: Pantry, typed: str) -> None:
+    # US FDA, Bad Bug Book (beans); US CDC, MMWR of 1984 (elderberries); FSANZ 2017
+    assert COOK_IT in preview(kitchen, read(kitchen, f"1 bag {typed}")).cautions
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["kidney beans, pressure canned, larder", "elderberry jelly, jam, larder",
+     "snap beans, frozen, freezer", "kidney beans, cooked meal, fridge"],
+)  # fmt: skip
+def test_what_was_cooked_or_never_poisons_says_nothing_of_it(kitchen: Pantry, typed: str) -> None:
+    assert COOK_IT not in preview(kitchen, read(kitchen, f"1 bag {typed}")).cautions
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "oven roasted",
+        "electric stove",
+        "instant pectin",
+        "waxed discs",
+        "no salt",
+        "dried in the sun",
+    ],
+)
+def test_a_note_that_says_nothing_of_the_process_changes_nothing(
+    kitchen: Pantry, note: str
+) -> None:
+    line = "6 half-pint jars strawberry jam, jam, larder"
+    made = read(kitchen, f"{line}, note={note}")
+    assert preview(kitchen, made).verdict is preview(kitchen, read(kitchen, line)).verdict
+    assert made.process == ()
 
 
 def test_the_table_holds_enough() -> None:

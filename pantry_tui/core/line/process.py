@@ -25,7 +25,7 @@ _PHRASES: dict[tuple[str, ...], tuple[str, str]] = {
     ("vac", "packed"): ("vacuum", "yes"), ("vac", "pac"): ("vacuum", "yes"),
     ("lids", "sealed"): ("seal", "sealed"), ("all", "sealed"): ("seal", "all sealed"),
     ("open", "kettle"): ("process", "open kettle"), ("open", "kettled"): ("process", "open kettle"),
-    ("oven", "canned"): ("process", "oven"), ("inverted",): ("process", "inverted"),
+    ("oven", "canned"): ("process", "oven canned"), ("inverted",): ("process", "inverted"),
     ("wide", "mouth"): ("", ""), ("regular", "mouth"): ("", ""), ("narrow", "mouth"): ("", ""),
     ("upside", "down"): ("process", "upside down"), ("wax", "seal"): ("process", "wax seal"),
     ("wax", "sealed"): ("process", "wax seal"),

@@ -306,6 +306,16 @@ _UNSAFE = (
      "A pressure cooker is no pressure canner: it heats and cools too fast for the tested times."),
     (r"\bsun.?cann|in the sun|solar", "The sun is no tested process for jars."),
 )  # fmt: skip
+#: Said of what is not canned: dry food that was heated in its jars (University of Wisconsin
+#: Extension and University of Missouri Extension HES157 on dry canning: what water is left gathers
+#: in the jar), and jars filled hot and never processed (USDA AIB 539). An oven that dries is none.
+_SEALED_SO = (
+    (r"oven.?cann|dry.?cann|cann.*\boven|dishwasher|microwave.?cann",
+     "Dry food that is heated in its jars is not canned: water gathers in them and nothing is sure "
+     "to be dead."),
+    (r"open.?kettle|hot.?fill",
+     "Open-kettle canning is no tested process: it spoils unseen."),
+)  # fmt: skip
 _NOT_PROCESSED = r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
 
 
@@ -313,7 +323,12 @@ def unsafe_way(text: str) -> str | None:
     """The sentence against a way of canning, None where nothing speaks against it."""
     if re.fullmatch(_NOT_PROCESSED, text.casefold().strip()):
         return "The record says that it was not processed."
-    return danger(text)
+    return danger(text) or sealed_so(text)
+
+
+def sealed_so(text: str) -> str | None:
+    """The sentence against jars of what is not canned that were sealed as if it were."""
+    return next((said for found, said in _SEALED_SO if re.search(found, text.casefold())), None)
 
 
 def danger(text: str) -> str | None:

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
+from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared_words import CUT, FINER, plainly
 from pantry_tui.core.words import Group, Method
@@ -27,7 +28,26 @@ _IN_PART = re.compile(r"\b(?:half|semi|part|partly|partially) ?dr(?:ied|y)\b")
 DRY_PACKED = ("dry pack", "packed dry", "dry canned", "dry canning")
 #: Forms that pack more tightly than what was tested, or keep the skin on; from memory (National
 #: Center for Home Food Preservation), the stricter choice.
-NOT_TESTED = frozenset({"unpeeled", "shredded", "grated", "julienned", "matchsticks", "spiralised"})
+NOT_TESTED = frozenset(
+    {"unpeeled", "shredded", "grated", "julienned", "matchsticks", "spiralised", "smooth", "mashed",
+     "pureed", "puree"}
+)  # fmt: skip
+#: Skins keep the heat out and germs in: tomatoes were tested without (Kansas State Research and
+#: Extension, You Asked It, for the National Center for Home Food Preservation).
+UNPEELED = "unpeeled"
+_WITH_SKINS = re.compile(r"\b(?:with (?:the |their )?skins?|skins? on|unpeeled)\b")
+#: Past its ripeness a crop has less acid than what was tested (University of California ANR, Help
+#: Desk 2023, for tomatoes; other crops from memory, the stricter choice).
+OVERRIPE = "overripe"
+_OVERRIPE = re.compile(r"\bover ?(?:ripe|mature)\b")
+#: Fallen fruit may hold patulin, which no heat destroys (University of Minnesota Extension, 2020;
+#: University of Illinois Extension).
+WINDFALL = "windfall"
+#: Eggs are frozen out of their shells, which crack (USDA FSIS, Shell Eggs from Farm to Table).
+IN_SHELL = "in the shell"
+_IN_SHELL = re.compile(r"\bin (?:the |their )?shells?\b")
+#: A raw bird that was stuffed goes into the oven at once (USDA FSIS, Turkey Basics: Stuffing).
+RAW_STUFFED = "raw-stuffed"
 #: Classes of which what is cut can hurt, and names of melons.
 _HURTS = frozenset({"tomato", "leafy"})
 
@@ -50,6 +70,21 @@ def dried_in_part(typed: str) -> bool:
     return _IN_PART.search(typed) is not None
 
 
+def with_skins(typed: str) -> bool:
+    """Whether the words, small and parted by single spaces, say that it was not peeled."""
+    return _WITH_SKINS.search(typed) is not None
+
+
+def in_shell(typed: str) -> bool:
+    """Whether the words say that it was left in its shell."""
+    return _IN_SHELL.search(typed) is not None
+
+
+def is_overripe(typed: str) -> bool:
+    """Whether the words say that it was past its ripeness."""
+    return _OVERRIPE.search(typed) is not None
+
+
 def is_half_dried(batch: Batch) -> bool:
     """Whether it was dried in part."""
     told = _told(dict(batch.process), PREPARED, _FORM)
@@ -69,11 +104,22 @@ def hurts_cut(food: FoodFacts) -> bool:
 
 
 def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
-    """What stands against a canned batch by how its food was prepared."""
+    """What stands against a batch by how its food was prepared."""
     told = _told(said, PREPARED)
+    if WINDFALL in told:
+        return ["Fallen fruit may hold a poison of moulds that no heat destroys: do not use it."]
+    if RAW_STUFFED in food.classes and method in (Method.FRESH, Method.FROZEN):
+        return ["Stuffed raw poultry is cooked at once: it is neither kept nor frozen."]
+    if method is Method.FROZEN and food.group is Group.EGG and in_shell(told):
+        return ["Eggs are not frozen in the shell: it cracks, and lets germs in."]
     if any(one in told for one in DRY_PACKED):
         return ["Packed without liquid: no process is tested for that."]
+    if method in PROCESSED and food.group in CROPS and is_overripe(told):
+        return [f"Overripe {food.name} may have too little acid: no process is tested for them."]
+    if method in PROCESSED and "tomato" in food.classes and with_skins(told):
+        return [f"No process is tested for {food.name} with their skins."]
     if method is not Method.PRESSURE or food.group is not Group.VEGETABLE:
         return []
-    found = [word for word in told.split() if word in NOT_TESTED]
+    skins = [UNPEELED] if with_skins(told) else []
+    found = [*skins, *(word for word in told.split() if word in NOT_TESTED)]
     return [f"No process is tested for {food.name} that are {found[0]}."] if found else []

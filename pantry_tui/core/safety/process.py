@@ -24,6 +24,7 @@ from pantry_tui.core.safety.measured import (
     read_jar,
     read_minutes,
     read_psi,
+    sealed_so,
     unsafe_way,
 )
 from pantry_tui.core.safety.process_names import name_key
@@ -147,7 +148,8 @@ def doubt(
     details = read_details(record.items())
     said = {key: "" if is_unknown(value) else value for key, value in details.pairs}
     if method not in LIDDED:
-        weak = too_weak(method, food, size, said, ())
+        sealed = (sealed_so(value) for key, value in said.items() if key in WAYS)
+        weak = [*filter(None, sealed), *too_weak(method, food, size, said, ())]
         return Doubt(tuple(weak), _put_right(food)) if weak else None
     names = names_of(method, food.name)
     mine = [row for row in rows if not names.isdisjoint(row.names)]

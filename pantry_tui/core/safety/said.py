@@ -85,7 +85,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
      r"(?:torn|ripped|holed?)(?: in)?(?: the)? (?:bag|pack)|(?:bag|pack) (?:is )?(?:torn|ripped)",
      ("loose-lid", "torn-bag vacuum-lost")),
     (r"dried (?:drips?|streaks?|runs?)|streak\w*|crust\w* (?:on the )?rim|sticky rim|"
-     r"dried food on (?:the )?rim", ("dried-streaks", "leaking-lid")),
+     r"dried food on (?:the )?rim", ("dried-streaks",)),
     (r"leak\w*|seep\w*|ooz\w*|dribbl\w*|drip(?:s|ped|ping)?|wet under (?:the )?lid|"
      r"weeping lid|lid (?:is )?weeping", ("leaking-lid squash-cavity", "spoiled", _UNSURE)),
     (r"weep\w*", ("leaking-lid weeping-jelly wax-lid allium-mushy",)),
@@ -97,7 +97,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
      r"dried out", ("freezer-burn loose-frost",)),
     (r"kahm(?: yeast)?", ("kahm",)),
     (rf"(?:pink|red|orange) (?:(?:yeast|film|scum|slime|growth|mou?ld|fuzz)|{_ON_TOP})|slimy pink",
-     (f"{_MOULD} {_SLIME}", "fish-pink", "spoiled", _UNSURE)),
+     (f"{_MOULD} {_SLIME}", "spoiled", _UNSURE)),
     (r"(?:black|red|green|long|blue) (?:fuzzy |furry )?(?:mou?ld|fuzz|rot)|fuzzy black mou?ld|"
      rf"(?:black\w*|green|blue) {_ON_TOP}|(?:top|surface) (?:is )?black\w*",
      (f"{_MOULD} sliced-mould roots-slimy soft-cheese-mould brie-mould", "spoiled", _UNSURE)),
@@ -126,8 +126,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"bubbles?", (f"{_GAS} jam-still-bubbles", "spoiled", _UNSURE)),
     (r"mother|(?:jelly|slimy) disc|jelly|disc|strands", ("mother",)),
     (r"slim\w*|rop[ey]y?|stringy|slipper\w*|gooey", (_SLIME, "spoiled", _UNSURE)),
-    (r"sticky (?:outside|jar|glass)", ("sticky-jar dried-streaks",)),
-    (r"sticky|stick\w* together|stuck(?: together)?|clump\w*|lump\w*|caked",
+    (r"sticky(?: glass)?|stick\w* together|stuck(?: together)?|clump\w*|lump\w*|caked",
      ("sticky-jar dried-streaks dry-sticking powder-lump smoked-slimy cured-slime jerky-fat",
       "thawed-off", "spoiled")),
     (r"soft (?:and )?bend\w*|limp|bendy|rubbery|wilt\w*",
@@ -148,7 +147,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (rf"(?:dark|brown)\w* {_ON_TOP}|(?:top|surface) (?:is )?(?:dark|brown)\w*",
      ("dark-top jam-faded", "dark-kraut")),
     (r"(?:black|dark) (?:under|inside) (?:the )?lid|(?:dark|black) lid",
-     ("dark-lid-deposit canned-mould",)),
+     (f"{_MOULD} dark-lid-deposit",)),
     (r"(?:turned|gone|went) (?:gr[ae]y|black|green)", (_COLOURED, "spoiled")),
     (rf"discolou?r\w*|{_OFF} colou?r\w*|(?:turned|gone|went) brown",
      (f"{_COLOURED} jam-faded", "spoiled")),

@@ -16,7 +16,7 @@ from collections.abc import Mapping
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.measured import all_fahrenheit, read_percent, spelled_out
 from pantry_tui.core.safety.salt import MOST_PERCENT, read_brine, read_salt, says_of_brine
-from pantry_tui.core.safety.values import denies, is_unknown
+from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Group, Method
 
 IN_AIR_PERCENT, IN_VACUUM_PERCENT = 3.0, 3.5
@@ -32,7 +32,7 @@ def too_little_smoked(method: Method, food: FoodFacts, said: Mapping[str, str]) 
     """What the record of something cold-smoked says against it, sentence by sentence."""
     if method is not Method.COLD_SMOKED or food.group not in (Group.FISH, Group.MEAT):
         return []
-    warm = max(all_fahrenheit(said.get("temperature", "")), default=0.0)
+    warm = max(all_fahrenheit(said.get("temperature", "")), default=WARMEST_F)
     found = []
     if food.group is Group.FISH:
         found += _salt(said)
@@ -63,11 +63,10 @@ def _salt(said: Mapping[str, str]) -> list[str]:
 
 def salt_unsaid(batch: Batch) -> bool:
     """Whether it is cold-smoked fish, and its record tells no share of salt in it: how strong a
-    brine it lay in says nothing of how much of that went into it."""
+    brine it lay in says nothing of how much of that went into it. Of none at all there is doubt."""
     fish = batch.method is Method.COLD_SMOKED and batch.food.group is Group.FISH
     salt = dict(batch.process).get("salt", "")
-    unread = not denies(salt) and (_share(salt) is None or says_of_brine(salt))
-    return fish and (is_unknown(salt) or unread)
+    return fish and (_share(salt) is None or says_of_brine(salt))
 
 
 def _share(salt: str) -> float | None:

@@ -8,19 +8,39 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.canned import PROCESSED
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.measured import danger, sealed_so
 from pantry_tui.core.safety.prepared import (
     CROPS,
     DRY_PACKED,
     HALF_DRIED,
+    IN_SHELL,
     NOT_TESTED,
+    OVERRIPE,
+    UNPEELED,
+    WINDFALL,
     dried_in_part,
+    in_shell,
+    is_overripe,
+    with_skins,
 )
 from pantry_tui.core.safety.prepared_words import CUT
 from pantry_tui.core.words import Group, Method
 
 _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
+#: What salt keeps, or keeps until acid does.
+_BY_SALT = (Method.LACTIC, Method.PASTE, Method.SALTED, Method.COLD_SMOKED, Method.HOT_SMOKED)
+_NO_SALT = re.compile(r"\b(?:unsalted|salt free|(?:no|without|forgot(?: the)?) salt)\b")
+_NO_ACID = re.compile(
+    r"\b(?:no|without(?: any)?|forgot(?: the)?|not any) (?:added |bottled )*"
+    r"(?:lemon|lime|citric|acid|vinegar)\b"
+)
+#: An oven roasts, a stove is electric, a disc is waxed: alone they say nothing of the canning.
+_HARMLESS = re.compile(
+    r"\b(?:ovens?|microwaved?|electric(?! (?:pressure|canner|cooker|multi))|instant(?! pot)|"
+    r"in the sun|wax(?:ed)?(?! seal))\b"
+)
 _RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
 #: Before these it is a measure, or a kind of bean.
 _PARTS = frozenset({"half", "quarter"})
@@ -32,6 +52,30 @@ _GREEN = frozenset({"potatoes", "new potatoes"})
 def is_raw_crop(facts: FoodFacts | None, method: Method | None) -> bool:
     """Whether it is a vegetable or fruit that nothing was done to but to cut it."""
     return facts is not None and method in _RAW and facts.group in CROPS
+
+
+def said_beside(typed: str, method: Method | None) -> dict[str, str]:
+    """What words beside the food say of its process: a canned one went raw into its jars, one that
+    salt keeps had none."""
+    plain = typed.casefold().replace("-", " ")
+    if method in PROCESSED and re.search(r"\b(?:raw|uncooked)\b", plain):
+        return {"pack": "raw"}
+    return said_anywhere(plain, method)
+
+
+def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
+    """The same of words that stand anywhere, in a note too: a way of canning that no publication
+    has, salt or acid that was left out."""
+    plain = text.casefold().replace("-", " ")
+    if method in _BY_SALT and _NO_SALT.search(plain):
+        return {"salt": "none"}
+    if method not in LIDDED:
+        return {"process": plain[:60]} if sealed_so(plain) else {}
+    if _NO_ACID.search(plain):
+        return {"acid": "none"}
+    if sealed_so(plain) or danger(_HARMLESS.sub(" ", plain)):
+        return {"process": plain[:60]}
+    return {}
 
 
 def _without_measures(words: list[str]) -> list[str]:
@@ -52,15 +96,20 @@ def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tupl
     words = re.findall(r"[^\W\d_]+", typed.casefold())
     plain = " ".join(words)
     if facts.group is Group.EGG and "hard" not in facts.name:
-        return "", [word for word in words if word in _OPENED_EGG]
+        whole = IN_SHELL if method is Method.FROZEN and in_shell(plain) else ""
+        return whole, [word for word in words if word in _OPENED_EGG]
     unread = ["green"] if facts.name in _GREEN and "green" in words else []
     if method in PROCESSED:
         dry = next((one for one in DRY_PACKED if one in plain), "")
-        said = [dry, *(word for word in words if word in NOT_TESTED)]
+        crop = facts.group in CROPS
+        skins = UNPEELED if crop and with_skins(plain) and UNPEELED not in words else ""
+        ripe = OVERRIPE if crop and is_overripe(plain) else ""
+        said = [dry, skins, ripe, *(word for word in words if word in NOT_TESTED)]
     elif is_raw_crop(facts, method):
         said = [word for word in _without_measures(words) if word in CUT]
     elif method is Method.DRIED and facts.group in CROPS and dried_in_part(plain):
         said = [HALF_DRIED]
     else:
         said = []
-    return " ".join(filter(None, said)), unread
+    fallen = WINDFALL if WINDFALL in plain else ""
+    return " ".join(filter(None, (fallen, *said))), unread

@@ -25,7 +25,7 @@ from pantry_tui.services.batchwork.contents import size_of, with_contents
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
-from pantry_tui.services.batchwork.prepared import prepared
+from pantry_tui.services.batchwork.prepared import prepared, said_anywhere, said_beside
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -110,9 +110,26 @@ def _as_prepared(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
     if not typed or p.tables.index.named(typed) is not None:
         return reading
     done, odd = prepared(typed, p.facts(reading.food), reading.method)
-    said = any(key == PREPARED for key, _ in reading.process)
-    process = (*reading.process, (PREPARED, done)) if done and not said else reading.process
+    process, said = reading.process, {key for key, _ in reading.process}
+    if done and PREPARED not in said:
+        process = (*process, (PREPARED, done))
+    beside = said_beside(typed, reading.method)
+    process = (*process, *(pair for pair in beside.items() if pair[0] not in said))
     return replace(reading, process=process, unread=(*reading.unread, *odd))
+
+
+def _told_anywhere(reading: PutUpReading) -> PutUpReading:
+    """With what the words that nothing else reads, and the note, say of its process."""
+    said = {key_named(key) for key, _ in reading.process}
+    process, unread = list(reading.process), []
+    for text in (*reading.unread, reading.note):
+        told = said_anywhere(text, reading.method)
+        new = [pair for pair in told.items() if pair[0] not in said]
+        process += new
+        said |= {key for key, _ in new}
+        if not new and text is not reading.note:
+            unread.append(text)
+    return replace(reading, process=tuple(process), unread=tuple(unread))
 
 
 def _by_others(reading: PutUpReading) -> PutUpReading:
@@ -130,7 +147,7 @@ def _by_others(reading: PutUpReading) -> PutUpReading:
 
 def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
-    reading = _by_others(_as_prepared(p, reading, typed_food))
+    reading = _by_others(_told_anywhere(_as_prepared(p, reading, typed_food)))
     details = read_details(reading.process)
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = list(reading.asks)

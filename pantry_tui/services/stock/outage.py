@@ -24,7 +24,7 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.outage import STRICTNESS, Action, Triage, after_cut
 from pantry_tui.core.safety.outage import Cut as Known
 from pantry_tui.core.text import counted
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.outage import load_outage
 from pantry_tui.services.clock import local_times
@@ -280,7 +280,8 @@ def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
         food=batch.food.name,
         place=p.where(group[0]),
         count=len(group),
-        verdict=one.after.verdict if unfit else one.triage.verdict,
+        # The cut is not all that is known of it.
+        verdict=min(one.after.verdict, one.triage.verdict, key=SEVERITY.index),
         action=Action.DISCARD.value if unfit else one.triage.action,
         reasons=one.after.reasons[:1] if other else one.triage.reasons,
         sources=tuple(dict.fromkeys(sources)),

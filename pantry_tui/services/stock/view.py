@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.safety.caution import CAUTION, cautioned
+from pantry_tui.core.safety.caution import CAUTION, COOK_IT, cautioned, must_be_cooked
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.lines import inside, lines, of_code, rows
@@ -121,6 +121,7 @@ def cautions(batch: Batch, judged: Iterable[tuple[Verdict, bool]]) -> tuple[str,
     """The short cautions for a batch, where the decision is taken; `judged` has each verdict of it
     and whether it is offered at table."""
     from pantry_tui.core.canned import PROCESSED  # the model, which no list needs
+    from pantry_tui.core.keeping.harm import is_tin
 
     found = []
     if any(cautioned(verdict, usable) for verdict, usable in judged):
@@ -133,6 +134,8 @@ def cautions(batch: Batch, judged: Iterable[tuple[Verdict, bool]]) -> tuple[str,
         )
     if batch.method is Method.PRESSURE and not batch.food.is_acid:
         found.append("Where the process is in doubt, do not open it: ask before you eat.")
+    if must_be_cooked(batch.food, batch.method) and not is_tin(batch):
+        found.append(COOK_IT)
     if batch.method is Method.IN_OIL:
         found.append("In oil: refrigerator only and days only; botulism gives no smell.")
     return tuple(found)

@@ -7,10 +7,11 @@ from __future__ import annotations
 import pytest
 
 from pantry_tui.core.keeping.ladder import Judgement
-from pantry_tui.core.safety.smoke import SALT_NOT_CHECKED
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.safety.smoke import SALT_NOT_CHECKED, too_little_smoked
+from pantry_tui.core.words import Method, Verdict
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.pantry import Pantry
+from tests.core.keeping.told import facts_of
 
 
 def judged(p: Pantry, line: str) -> Judgement:
@@ -56,6 +57,8 @@ def test_too_little_salt_or_cure_or_too_warm_a_smoke_is_never_offered(
         ("salmon, cold smoked", False),
         ("salmon, cold smoked, temp=60F", False),
         ('salmon, cold smoked, salt="3 tbsp"', False),
+        # Weighed beside the fish it is the fish's, however much.
+        ('salmon, cold smoked, salt="80 g to 1 kg"', True),
         ('salmon, cold smoked, salt="10% brine"', False),
         ("salmon, cold smoked, salt=?", False),
         # What nobody eats as it is was the brine that the fish lay in.
@@ -80,3 +83,28 @@ def test_enough_of_it_is_checked_and_what_nobody_said_stands_beside_it(
 def test_salt_is_asked_of_no_other_food(larder: Pantry) -> None:
     for line in ("bacon, cold smoked, cure=yes", "trout, hot smoked", "salmon, bought in"):
         assert SALT_NOT_CHECKED not in judged(larder, line).standing
+
+
+LITTLE = {"salt": "1%", "cure": "none", "temperature": "120F"}
+
+
+@pytest.mark.parametrize(
+    ("food", "method"),
+    [("salmon", Method.HOT_SMOKED), ("salmon", Method.SALTED), ("beef", Method.HOT_SMOKED),
+     ("hard cheese", Method.COLD_SMOKED), ("garlic", Method.COLD_SMOKED)],
+)  # fmt: skip
+def test_of_other_food_and_of_what_heat_cooked_it_says_nothing(food: str, method: Method) -> None:
+    assert too_little_smoked(method, facts_of(food), LITTLE) == []
+
+
+def test_it_is_said_what_is_wrong_and_how_it_is_packed() -> None:
+    salt, warm = too_little_smoked(Method.COLD_SMOKED, facts_of("trout"), LITTLE)
+    assert "1 % of salt is too little: smoked fish packed in air holds at least 3 %" in salt
+    assert warm.startswith("120 F is too warm for cold smoke")
+    for airless in ("yes", "y", "True"):
+        (salt,) = too_little_smoked(
+            Method.COLD_SMOKED, facts_of("trout"), {"salt": "3.4%", "vacuum": airless}
+        )
+        assert "packed without air holds at least 3.5 %" in salt
+    cure, _ = too_little_smoked(Method.COLD_SMOKED, facts_of("beef"), LITTLE)
+    assert cure.startswith("No cure was used")

@@ -151,7 +151,7 @@ def test_what_held_held_for_both(words: str) -> None:
 
 @pytest.mark.parametrize(
     "words", ["not a loose lid", "no loose lid", "lid never loosened", "lid not open", "not loose",
-              "unopened", "foul smell", ""]
+              "unopened", "foul smell", "", "opened yesterday", "a piece gone", "smells off"]
 )  # fmt: skip
 def test_what_is_denied_or_says_nothing_of_a_lid_is_no_seal_that_failed(words: str) -> None:
     assert says_seal_failed(words) is False

@@ -68,6 +68,16 @@ def test_beyond_it_each_item_is_judged_by_its_own_row(p: Pantry) -> None:
     assert icy["ground beef"] != "discard"
 
 
+def test_an_item_that_keeps_through_a_cut_is_no_better_than_it_was(p: Pantry) -> None:
+    putup.put_up(p, putup.read(p, "1 tub mayonnaise, bought in, fridge, sold=chilled"))
+    rows = {row.food: row for row in view.everything(p)}
+    assert rows["mayonnaise"].verdict is Verdict.UNKNOWN
+    where = p.find_place("fridge")
+    found = outage.judge_all(p, where, outage.cut_of(p, where, *outage.lasting(p, 5)))
+    after = {row.food: (row.verdict, row.action) for row in found}
+    assert after["mayonnaise"] == (Verdict.UNKNOWN, "keep")
+
+
 def test_it_is_booked_in_one_go_and_taken_back_in_one(p: Pantry) -> None:
     where = p.find_place("freezer")
     cut = outage.cut_of(p, where, *outage.lasting(p, 60), ice=False)
