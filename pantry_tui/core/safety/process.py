@@ -153,8 +153,7 @@ def doubt(
         return Doubt(tuple(weak), _put_right(food)) if weak else None
     names = names_of(method, food.name)
     mine = [row for row in rows if not names.isdisjoint(row.names)]
-    canner = _canner(said)
-    canners = _canners(method, canner)
+    canners = _canners(method, canner := _canner(said))
     usable = [row for row in mine if row.canner in canners]
     problems = [*details.problems, *_dangers(said), *_two_canners(said)]
     in_water = method is Method.BOILING_WATER or canners == ("boiling-water",)
@@ -222,9 +221,9 @@ def _canner(said: Mapping[str, str]) -> str | None:
 def _two_canners(said: Mapping[str, str]) -> list[str]:
     """Boiling water and pressure, each under a key of its own: nobody knows which it was."""
     named = {read_canner(said.get(key, "")) for key in ("canner", "process")}
-    if not (named & {"boiling-water", "steam"} and named & PRESSURES):
-        return []
-    return [f"The record names two canners, {said['canner']} and {said['process']}: correct one."]
+    if named & {"boiling-water", "steam"} and named & PRESSURES:
+        return [f"It names two canners, {said['canner']} and {said['process']}: correct one."]
+    return []
 
 
 def _canners(method: Method, canner: str | None) -> tuple[str, ...]:
@@ -347,5 +346,5 @@ def _still(food: FoodFacts, *, again: bool) -> str:
 
 
 def _discard(food: FoodFacts) -> str:
-    own_acid = food.is_acid and food.acidity is Acidity.ACID
-    return "discard it" if own_acid else "discard it without tasting"
+    sour = food.is_acid and food.acidity is Acidity.ACID
+    return "discard it" + ("" if sour else " without tasting")
