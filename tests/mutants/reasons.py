@@ -137,4 +137,13 @@ REASONS: dict[tuple[str, str, str, str], str] = {
         ],
         "ranks are only compared with one another, and there are seven of an action",
     ),
+    (_SAFETY + "values.py", "_all_of", "return words <= known", "return words < known"): (
+        "nobody types every word that is known"
+    ),
+    (
+        _SAFETY + "process.py",
+        "_too_little",
+        "done = pair(minutes, psi if rows[0].psi else None)",
+        "done = pair(minutes, psi if rows[-1].psi else None)",
+    ): "the rows are of canners with a pressure, or of none",
 }

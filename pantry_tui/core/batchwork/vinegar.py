@@ -10,16 +10,20 @@ from pantry_tui.errors import BadInput
 
 #: The weakest vinegar of a tested recipe, % acetic acid (University of Wisconsin Extension).
 VINEGAR_MIN_PERCENT = 5.0
+#: "2 cups", "1-2 cups", "1 1/2 of a cup".
+_VOLUME = (
+    r"(?:\d+(?:[.,/]\d+)?[\s-]*(?:to |or )?)+(?:half |of |an? )*"
+    r"(?:cups?|ml|l|lit(?:re|er)s?|quarts?|pints?|tsps?|tbsp?s?|t|teaspoons?|tablespoons?)\b"
+)
 
 
 def weak_vinegar(said: str) -> list[str]:
     """What is wrong with a vinegar by what was written of it ("4 %", "50 grain", "homemade"): a
     sentence, or none."""
     text = in_decimals(said.casefold())
-    number = r"(\d{1,3}(?:[.,]\d{1,2})?)"
-    found = re.findall(number + r"(?:\s*(?:-|–|to)\s*\d[\d.,]*)?\s*(?:%|per\s?cent)", text)
-    found += re.findall(rf"^{number}$", text)
-    percents = [float(one.replace(",", ".")) for one in found]
+    # How much of it there was says nothing of its strength; every other number does.
+    bare = re.sub(rf"{_VOLUME}|\d+[\s-]*grain", " ", text)
+    percents = [float(one.replace(",", ".")) for one in re.findall(r"\d+(?:[.,]\d+)?", bare)]
     percents += [float(grain) / 10 for grain in re.findall(r"(\d{2,3})[\s-]*grain", text)]
     if percents and min(percents) < VINEGAR_MIN_PERCENT:
         return [f"Vinegar of {min(percents):g} % is too weak: no tested recipe is below 5 %."]

@@ -184,14 +184,15 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         return low_acid
     if "moist" in food.classes and method in _RAW | {Method.BOUGHT}:
         return low_acid
-    if is_cut(batch) and method in _RAW | {Method.BOUGHT}:
-        return hurts_cut(food)
+    if is_cut(batch) and hurts_cut(food) and method in _RAW | {Method.BOUGHT}:
+        return True
     if method in _RAW:
         return food.group not in CROPS
     if method is Method.BOUGHT:
         dry = food.group in (Group.GRAIN, Group.FAT) or bool(food.classes & _DRY_CLASSES)
         if is_wet_pack(batch):
             return True
+        # Cut or whole: what lies in a jar or tin was shut off from the air.
         whole = food.group in CROPS and not re.search(_AIRLESS, batch.size.casefold())
         return not (dry or whole or not low_acid)
     return True

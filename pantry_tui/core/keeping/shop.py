@@ -92,7 +92,7 @@ class Shop:
         printed = shut and self.batch.printed is not None
         if not self.hurts:
             # Dry goods do not perish once they are open: a figure for the opened pack stands.
-            dry = state is State.OPEN and is_dry(self.batch.food) and not is_wet_pack(self.batch)
+            dry = state is State.OPEN and is_dry(self.batch.food)
             shelf = said.wide is not None and (dry or (shut and warm))
             return printed or said.covered or said.refusal is not None or shelf
         if self.method in LIDDED and span.climate is Climate.FREEZER:
@@ -116,7 +116,7 @@ class Shop:
         where they are all that is published."""
         opened = self.sold is not Sold.OWN and self.hurts and state is State.OPEN
         opened = opened and not is_wet_pack(self.batch)  # the table speaks of dry ones
-        shut = self.sold is Sold.SHELF and self.hurts and state is State.SEALED
+        shut = self.sold is Sold.SHELF and state is State.SEALED
         undated = shut and self.batch.printed is None and ends_with_its_days(self.batch)
         mine = opened or undated
         if mine and said.wide is not None and not days_cover(said.safety, self.batch.food):

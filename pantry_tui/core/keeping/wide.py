@@ -45,5 +45,4 @@ def _cooler(every: Sequence[Rule], case: Case, book: Rulebook) -> Iterator[Rule]
     """The figures for cooler places, those of the table and those of the rules."""
     for climate in WARM_TO_COLD[WARM_TO_COLD.index(case.climate) + 1 :]:
         yield from (one for one in every if climate in one.climates)
-        spoken = book.speaking(case.food, case.method, case.state, climate)
-        yield from (one for one in spoken if one.use is not None)
+        yield from book.speaking(case.food, case.method, case.state, climate)

@@ -12,8 +12,9 @@ from collections.abc import Sequence
 
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.measured import ounces, spelled_out
+from pantry_tui.core.safety.measured import ounces
 from pantry_tui.core.safety.record import known
+from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.safety.values import denies, is_tested
 
 #: The class of foods whose tested processes all ask for acid.
@@ -36,12 +37,6 @@ def acid_unsaid(batch: Batch) -> bool:
 #: figs Michigan State University Extension, read).
 _A_PINT = {"citric": 0.25, "lemon": 3.0, "lime": 3.0, "vinegar": 6.0}
 _NAMES = {"citric": "citric acid", "lemon": "lemon juice", "lime": "lime juice"}
-_SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "tbsp": 3.0, "tbs": 3.0, "tablespoon": 3.0, "ml": 0.2,
-           "cup": 48.0}  # fmt: skip
-_DOSE = re.compile(
-    r"(?:(?:(?P<whole>\d+)[\s-]+)?(?P<part>\d+)/(?P<of>[1-9]\d*)|(?P<number>\d+(?:[.,]\d+)?))?"
-    rf"[\s-]*(?<![a-z])(?P<unit>{'|'.join(_SPOONS)})s?\b"
-)
 #: A maker's 500 ml jar takes the acid of a pint.
 _METRIC_JAR = 0.94
 
@@ -51,9 +46,7 @@ def too_little_acid(acid: str, jar: str) -> str:
     acid in each, or ""; a jar of unknown size counts as a quart. Of several amounts the least
     counts; none, or two kinds of acid, is no amount to go by."""
     kinds = [kind for kind in _A_PINT if kind in acid.casefold()]
-    spoons = re.sub(r"(?<=\d) ?t\b", " tsp", re.sub(r"(?<=\d)T\b|\bT\b", " tbsp", acid))
-    plain = spelled_out(spoons).replace("half", "1/2")
-    doses = [_teaspoons(found) for found in _DOSE.finditer(plain)]
+    doses = read_spoons(acid)
     if len(kinds) != 1 or not doses:
         return ""
     per = re.search(r"\b(?:half[ -])?(?:pint|quart)", acid.casefold())
@@ -66,15 +59,6 @@ def too_little_acid(acid: str, jar: str) -> str:
         f"{min(doses):.3g} tsp of {name} is too little: {a_pint:g} tsp are published for a pint, "
         "twice that for a quart."
     )
-
-
-def _teaspoons(dose: re.Match[str]) -> float:
-    number = float((dose["number"] or dose["whole"] or "0").replace(",", "."))
-    if dose["part"]:
-        number += int(dose["part"]) / int(dose["of"])
-    elif not dose["number"]:
-        number = 1.0
-    return number * _SPOONS[dose["unit"]]
 
 
 def unacidified(food: FoodFacts, asked: Sequence[str], acid: str) -> list[str]:

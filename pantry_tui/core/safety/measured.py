@@ -46,16 +46,21 @@ def spelled_out(text: str) -> str:
     return hundreds.sub(lambda m: str(100 * int(m[1] or 1) + int(m[2] or 0)), plain)
 
 
-_NUMBER = r"(\d{1,4}(?:[.,]\d{1,3})?)"
-_HOURS = _NUMBER + r"\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))\s*(?:and\s+)?(\d{1,2})?"
-_PSI = r"(?i)(?:\b(?:at|and)\s+|@\s*)?" + _NUMBER + r"\s*(?:psi|lbs?|pounds?|kpa|bar)\b"
+_NUMBER = r"\d+(?:[.,]\d+)?"
+_PRESSED = r"psig?|lbs?|pounds?|kpa|bar"
+_PSI = rf"(?i)(?:\b(?:at|and)\s+|@\s*)?{_NUMBER}(?:\s*(?:-|–|to)\s*{_NUMBER})?\s*(?:{_PRESSED})\b"
+#: Hours with the minutes behind them, or a number by itself.
+_TIME = re.compile(
+    rf"({_NUMBER})\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))"
+    rf"(?:\s*(?:and\s+)?(\d{{1,2}})(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
+)
 _TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
-_PRESSURE_WORDS = r"psi|psig|lb|lbs|pound|pounds|kpa|bar|of|pressure|at|to|gauge"
+_PRESSURE_WORDS = rf"{_PRESSED}|of|pressure|at|to|gauge"
+_EACH = {"k": 0.145038, "b": 14.5038}
 
 
-def _first(text: str) -> float | None:
-    """The smallest number: of a range its smaller end, of several the least."""
-    return min((float(one.replace(",", ".")) for one in re.findall(_NUMBER, text)), default=None)
+def _figure(text: str) -> float:
+    return float(text.replace(",", "."))
 
 
 def _only(text: str, words: str) -> bool:
@@ -64,27 +69,46 @@ def _only(text: str, words: str) -> bool:
     return all(re.fullmatch(words, one) for one in strange)
 
 
-def read_minutes(text: str) -> float | None:
-    """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shorter of a range; a
-    pressure beside it is passed over, any other word makes it None."""
+def all_minutes(text: str) -> list[float]:
+    """("1 h 15", "1-2 hours", "20-25 min at 11 psi") -> [75.0], [60.0, 120.0], [20.0, 25.0]: every
+    time that is named, in minutes; a pressure beside it is passed over, any other word leaves
+    none. A number without a unit that leads up to hours is of hours too, and one that would lead
+    down to them of either."""
     plain = re.sub(_PSI, " ", in_decimals(spelled_out(text)))
     if not _only(plain, _TIME_WORDS):
-        return None
-    times = [
-        float(hours[1].replace(",", ".")) * 60 + float(hours[2] or 0)
-        for hours in re.finditer(_HOURS, plain)
-    ]
-    return min(times, default=_first(plain))
+        return []
+    found: list[float] = []
+    up_to = 0.0
+    for hours, minutes, alone, unit in reversed(_TIME.findall(plain)):
+        if hours:
+            up_to = _figure(hours)
+            found.append(up_to * 60 + float(minutes or 0))
+        else:
+            number = _figure(alone)
+            of_hours = up_to and not unit
+            found += [number * 60] if of_hours else []
+            found += [] if of_hours and number < up_to else [number]
+            up_to = 0.0
+    return found[::-1]
+
+
+def read_minutes(text: str) -> float | None:
+    """("25", "25 min", "1 h 15", "1:15", "twenty", "20-25") -> minutes, the shortest of several;
+    None for what `all_minutes` does not read."""
+    return min(all_minutes(text), default=None)
 
 
 def read_psi(text: str) -> float | None:
-    """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch; None for any other word."""
+    """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch, the least of several; None
+    for any other word. A number without a unit has that of the next."""
     plain = in_decimals(spelled_out(text))
     if not _only(plain, _PRESSURE_WORDS):
         return None
-    number = _first(plain)
-    each = 0.145038 if "kpa" in plain else 14.5038 if "bar" in plain else 1.0
-    return None if number is None else number * each
+    found, each = [], 1.0
+    for number, unit in reversed(re.findall(rf"({_NUMBER})\s*({_PRESSED})?", plain)):
+        each = _EACH.get(unit[:1], 1.0) if unit else each
+        found.append(_figure(number) * each)
+    return min(found, default=None)
 
 
 #: Above it the spores of botulism can grow in a sealed jar.
@@ -112,14 +136,9 @@ def read_percent(text: str) -> float | None:
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
-def read_fahrenheit(text: str) -> float | None:
-    """("71 C", "68-72 F") -> °F, of several the lowest; degrees of which nobody says which are °F.
-    None without a number."""
-    return min(all_fahrenheit(text), default=None)
-
-
 def all_fahrenheit(text: str) -> list[float]:
-    """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F."""
+    """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F; those of which nobody says which
+    they are count as °F."""
     plain = in_decimals(spelled_out(text))
     numbers = [
         float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)
@@ -190,10 +209,17 @@ def _last(text: str, parted: str) -> float | None:
     return float(re.sub(r"[.,]", "" if whole else ".", found[-1]))
 
 
+#: What parts two sizes from each other, and no number from its fraction.
+_OTHER_SIZE = r"(?i)\b(?:and|or|to)\b|[,/](?!\d)|[;+&]"
+
+
 def ounces(text: str) -> float | None:
-    """("pint jars") -> 16.0, what a jar holds in US fluid ounces; None without a unit."""
-    size = read_size(text)
-    return None if size is None else _OUNCES[size[1]] * size[0]
+    """("pint jars", "pints and quarts") -> 16.0, 32.0, what a jar holds in US fluid ounces, of
+    several sizes the largest; None without a unit."""
+    several = [size for size in map(read_size, re.split(_OTHER_SIZE, text)) if size is not None]
+    # "A pint and a half" is of one size.
+    sizes = several if len(several) > 1 else [size for size in [read_size(text)] if size]
+    return max((_OUNCES[unit] * number for number, unit in sizes), default=None)
 
 
 def read_jar(text: str) -> str | None:
@@ -204,19 +230,24 @@ def read_jar(text: str) -> str | None:
     return next((jar for jar, held in JARS.items() if holds <= held), BIGGER)
 
 
+#: By a word of it; what comes first counts, but for a gauge beside the other.
 _CANNER_WORDS = {
+    "atmospheric": "steam",
     "dial": "dial",
     "weight": "weighted",
     "deadweight": "weighted",
     "jiggl": "weighted",
     "rocker": "weighted",
     "pressure": "pressure",
+    "steam": "steam",
     "boiling": "boiling-water",
     "water bath": "boiling-water",
     "waterbath": "boiling-water",
-    "atmospheric": "steam",
-    "steam": "steam",
 }
+#: Canners that are none of boiling water or of steam alone.
+PRESSURES = frozenset({"dial", "weighted", "pressure"})
+#: "No pressure canner", "dial, not vented", "the gauge is broken": it is not as it seems.
+_NOT_SO = r"\b(?:instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|untested|unsure)\b"
 
 
 #: What turns a word about. "Un-" and "non-" stand before it.
@@ -224,8 +255,14 @@ DENIAL = rf"\b(?:{DENIED}|non|none|nor|without|neither|cannot)\b"
 
 
 def read_canner(text: str) -> str | None:
-    """One of `CANNERS`, "pressure" (gauge unknown), "steam", or None."""
-    return next(iter(_canners(text)), None)
+    """One of `CANNERS`, "pressure" (gauge unknown, or either), "steam"; None for any other, for
+    water that boils in a pressure canner, and where a word denies something of it."""
+    found = list(dict.fromkeys(_canners(text)))
+    if not found or re.search(rf"{DENIAL}|{_NOT_SO}", text.casefold()):
+        return None
+    if "boiling-water" in found and not PRESSURES.isdisjoint(found):
+        return None
+    return "pressure" if {"dial", "weighted"} <= set(found) else found[0]
 
 
 def _canners(text: str) -> list[str]:
@@ -236,12 +273,7 @@ def _canners(text: str) -> list[str]:
 
 def one_canner(text: str) -> bool:
     """Whether it says one canner: "dial or weighted" says two, "no dial" none."""
-    said = set(_canners(text))
-    gauges = said - {"pressure"}
-    in_water = bool(gauges & {"boiling-water"}) and "pressure" in said
-    return (
-        bool(said) and len(gauges) < 2 and not in_water and not re.search(DENIAL, text.casefold())
-    )
+    return read_canner(text) is not None and len(set(_canners(text)) - {"pressure"}) < 2
 
 
 def one_jar(text: str) -> bool:

@@ -18,6 +18,7 @@ from pantry_tui.core.safety.measured import (
     BIGGER,
     CANNERS,
     JARS,
+    PRESSURES,
     danger,
     read_canner,
     read_jar,
@@ -27,12 +28,7 @@ from pantry_tui.core.safety.measured import (
     unsafe_way,
 )
 from pantry_tui.core.safety.process_names import name_key
-from pantry_tui.core.safety.record import (
-    DETAILS,
-    TEXTS,
-    WAYS,
-    read_details,
-)
+from pantry_tui.core.safety.record import DETAILS, TEXTS, WAYS, read_details
 from pantry_tui.core.safety.shortfall import pair, unsaid
 from pantry_tui.core.safety.strength import too_weak
 from pantry_tui.core.safety.values import is_unknown, seal_failed
@@ -157,19 +153,19 @@ def doubt(
         return Doubt(tuple(weak), _put_right(food)) if weak else None
     names = names_of(method, food.name)
     mine = [row for row in rows if not names.isdisjoint(row.names)]
-    canners = _canners(method, said.get("canner", "") or said.get("process", ""))
+    canners = _canners(method, canner := _canner(said))
     usable = [row for row in mine if row.canner in canners]
-    problems = [*details.problems, *_dangers(said)]
+    problems = [*details.problems, *_dangers(said), *_two_canners(said)]
     in_water = method is Method.BOILING_WATER or canners == ("boiling-water",)
     never = _never(method, food, in_water, not_recommended)
     problems += never
     if usable:
         feet = _altitude(said.get("altitude", ""), altitude_ft)
         problems += _against(usable, food, size, said, feet)
-    elif not never and (method in PROCESSED or read_canner(said.get("canner", "")) == "steam"):
+    elif not never and (method in PROCESSED or canner == "steam"):
         kind = "boiling-water" if in_water else "pressure"
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
-    elif not never and method in _OF_ANY:
+    elif not never:
         problems += _beyond_any(method, food, size, said, altitude_ft)
     problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
     problems += too_weak(method, food, size, said, [row.acidify for row in mine])
@@ -217,8 +213,20 @@ def _dangers(said: Mapping[str, str]) -> list[str]:
     return [one for one in found if one]
 
 
-def _canners(method: Method, text: str) -> tuple[str, ...]:
-    canner = read_canner(text)
+def _canner(said: Mapping[str, str]) -> str | None:
+    """The canner, under whichever key a person named it."""
+    return read_canner(said.get("canner", "")) or read_canner(said.get("process", ""))
+
+
+def _two_canners(said: Mapping[str, str]) -> list[str]:
+    """Boiling water and pressure, each under a key of its own: nobody knows which it was."""
+    named = {read_canner(said.get(key, "")) for key in ("canner", "process")}
+    if named & {"boiling-water", "steam"} and named & PRESSURES:
+        return [f"It names two canners, {said['canner']} and {said['process']}: correct one."]
+    return []
+
+
+def _canners(method: Method, canner: str | None) -> tuple[str, ...]:
     if canner in CANNERS:
         return (canner,)
     pressure = canner == "pressure" or (canner is None and method is Method.PRESSURE)
@@ -298,8 +306,8 @@ def _too_little(rows: Sequence[ProcessRow], said: Mapping[str, str], ft: int) ->
     """Time and pressure against the published pairs: of each reading of the record one whole pair
     must be reached."""
     minutes, psi = read_minutes(said.get("minutes", "")), read_psi(said.get("psi", ""))
-    if read_canner(said.get("canner", "")) == "steam":
-        too_long = [row for row in rows if row.minutes > STEAM_MAX_MINUTES]
+    if _canner(said) == "steam":
+        too_long = any(row.minutes > STEAM_MAX_MINUTES for row in rows)
         # Run for longer than that it may have boiled dry: what was asked for is no matter then.
         if too_long or (minutes is not None and minutes > STEAM_MAX_MINUTES):
             return [f"A steam canner cannot run for more than {STEAM_MAX_MINUTES} minutes."]
@@ -328,12 +336,15 @@ def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
 
 def _put_right(food: FoodFacts) -> str:
     """Of what is not canned: a day, as of a jar that did not seal."""
-    taste = "" if food.acidity is Acidity.ACID else " without tasting"
-    return f"Within 24 hours: put it right by a published recipe. After that discard it{taste}."
+    return f"Within 24 hours: put it right by a published recipe. After that {_discard(food)}."
 
 
 def _still(food: FoodFacts, *, again: bool) -> str:
     """USDA AIB 539 and the services that carry it: 24 hours, then it is thrown away."""
     redo = ", or process it again by a tested process" if again else ""
-    taste = "" if food.is_acid and food.acidity is Acidity.ACID else " without tasting"
-    return f"Within 24 hours: refrigerate or freeze it{redo}. After that discard it{taste}."
+    return f"Within 24 hours: refrigerate or freeze it{redo}. After that {_discard(food)}."
+
+
+def _discard(food: FoodFacts) -> str:
+    sour = food.is_acid and food.acidity is Acidity.ACID
+    return "discard it" + ("" if sour else " without tasting")

@@ -6,6 +6,7 @@ A sentence each. Amounts in spoons of salt or sugar say nothing without the weig
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
@@ -14,7 +15,7 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
 from pantry_tui.core.safety.measured import (
     PH_LINE,
-    read_fahrenheit,
+    all_fahrenheit,
     read_inches,
     read_percent,
     read_ph,
@@ -57,7 +58,7 @@ def too_weak(
     return [
         *_acid(method, food, said),
         *_spoons(size, said, asked),
-        *_vinegar(method, said),
+        *_vinegar(method, said, asked),
         *_salt(method, said),
         *_sugar(method, said),
         *_heat(method, food, said),
@@ -86,7 +87,8 @@ def _spoons(size: str, said: Mapping[str, str], asked: Sequence[str]) -> list[st
     return [short] if short else []
 
 
-def _vinegar(method: Method, said: Mapping[str, str]) -> list[str]:
+def _vinegar(method: Method, said: Mapping[str, str], asked: Sequence[str]) -> list[str]:
+    """No vinegar, or a weak one, where it is what keeps it, or is put in for the acid asked for."""
     vinegar = said.get("vinegar", "")
     if method is Method.FLAVOURED_VINEGAR and denies(vinegar):
         return ["No vinegar was used: the vinegar is what keeps it."]
@@ -96,8 +98,9 @@ def _vinegar(method: Method, said: Mapping[str, str]) -> list[str]:
         if shelf or not acid or denies(acid):
             where = "a pickle is safe on a shelf by its vinegar" if shelf else "it is no pickle"
             return [f"No vinegar was used: {where}."]
-    if method in (LIDDED - {Method.PRESSURE}) | _IN_VINEGAR:
-        return weak_vinegar(vinegar)
+    if method in (LIDDED - {Method.PRESSURE}) | _IN_VINEGAR or any("lemon" in one for one in asked):
+        acid = said.get("acid", "")
+        return weak_vinegar(vinegar) or (weak_vinegar(acid) if "vinegar" in acid.casefold() else [])
     return []
 
 
@@ -113,7 +116,9 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
             f"A brine of {brine:g} % is too little: with what lies in it the share is less, and no "
             f"published ferment has less than {OF_VEGETABLES_PERCENT:g} % of its vegetables."
         ]
-    percent = read_salt(salt)
+    # A number alone may be meant as per cent: of two readings the stricter counts.
+    bare = re.search(r"[^\W\d_]", salt) is None
+    percent = read_salt(f"{salt} %" if bare and "%" not in salt else salt)
     if percent is not None and percent < FERMENT_SALT_PERCENT:
         return [
             f"{percent:g} % of salt is too little: no published ferment has less than "
@@ -154,16 +159,17 @@ def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
 
 
 def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
-    degrees = read_fahrenheit(said.get("temperature", ""))
-    if degrees is None:
+    every = all_fahrenheit(said.get("temperature", ""))
+    if not every:
         return []
+    degrees, warmest = min(every), max(every)
     poultry = "poultry" in food.classes
     if method is Method.HOT_SMOKED and food.group in _SMOKED_F:
         least = _POULTRY_F if poultry else _SMOKED_F[food.group]
         if degrees < least:
             return [f"{degrees:g} F is too cool: hot-smoked {food.name} reach {least:g} F inside."]
-    if method in (Method.FROZEN, Method.FREEZER_JAM) and degrees > _THAWS_F:
-        return [f"{degrees:g} F is no freezer: what thaws does not keep as frozen food."]
+    if method in (Method.FROZEN, Method.FREEZER_JAM) and warmest > _THAWS_F:
+        return [f"{warmest:g} F is no freezer: what thaws does not keep as frozen food."]
     if method is Method.DRIED and food.group is Group.MEAT and degrees < _JERKY_AIR_F:
         return [f"{degrees:g} F is too cool: meat is dried in air of {_JERKY_AIR_F:g} F or more."]
     return []

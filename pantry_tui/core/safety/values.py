@@ -16,6 +16,7 @@ from pantry_tui.core.safety.measured import (
 )
 from pantry_tui.core.safety.prepared_words import all_understood
 from pantry_tui.core.safety.seals import record_says_failed
+from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput
 
@@ -44,6 +45,7 @@ _VINEGARS = _words(
     "pickling homemade home made own grain percent per cent acetic acid acidity strength of cup "
     "cups ml l litre litres liter liters quart quarts pint pints a to and or the at with"
 )
+_POURED = r"\b(?:cups?|ml|l|lit(?:re|er)s?|quarts?|pints?)\b"
 _AROUND_VINEGAR = _words("of to a and or the at with own home made")
 _SALTS = _words(
     "salt kosher pickling canning sea coarse fine g kg lb lbs oz tbsp tablespoon tablespoons tsp "
@@ -113,6 +115,10 @@ def _letters(value: str) -> set[str]:
     return set(re.findall(r"[^\W\d_]+", fractions_spelled(value.casefold())))
 
 
+def _all_of(words: set[str], known: frozenset[str]) -> bool:
+    return words <= known
+
+
 def is_tested(value: str) -> bool:
     """Whether it names a tested recipe and nothing else: "tested", "USDA recipe"."""
     return re.fullmatch(_TESTED, value.casefold()) is not None
@@ -128,8 +134,10 @@ def _pack(value: str) -> bool:
 
 def _acid(value: str) -> bool:
     words = _letters(value)
-    named = bool(words & _ACIDS) and words <= _ACIDS | _BESIDE_ACID
-    return _only_none(value) or value.casefold() in YES or named
+    named = bool(words & _ACIDS) and _all_of(words, _ACIDS | _BESIDE_ACID)
+    # Vinegar has a strength; juice with a percentage is diluted, and none is tested.
+    plain = read_spoons(value) is not None and ("%" not in value or "vinegar" in words)
+    return _only_none(value) or value.casefold() in YES or (named and plain)
 
 
 def adds_acid(value: str) -> bool:
@@ -140,8 +148,11 @@ def adds_acid(value: str) -> bool:
 
 def _vinegar(value: str) -> bool:
     words = _letters(value)
-    named = words <= _VINEGARS and bool(words - _AROUND_VINEGAR or re.search(r"\d", value))
-    return _only_none(value) or value.casefold() in YES or named
+    named = bool(words - _AROUND_VINEGAR) or re.search(r"\d", value) is not None
+    # "1 cup to 3 cup": of water, or as much more?
+    mixed = re.search(rf"{_POURED}.*\bto\b.*{_POURED}", value.casefold()) is not None
+    plain = named and not mixed and _all_of(words, _VINEGARS)
+    return _only_none(value) or value.casefold() in YES or plain
 
 
 def _altitude(value: str) -> bool:
@@ -159,11 +170,17 @@ def _seal(value: str) -> bool:
     return plain in _SEALED | YES or (seal_failed(value) and not twice and not beside)
 
 
-def _measured(value: str, units: frozenset[str]) -> bool:
-    """A number, alone or with words of the kind that are listed; or yes or no."""
+def _numbered(value: str, units: frozenset[str]) -> bool:
+    """A number, alone or with words of the kind that are listed; of one to so many (1:50) nobody
+    says of what."""
     plain = spelled_out(value)
-    numbered = re.search(r"\d", plain) is not None
-    return (numbered and _letters(plain) <= units | _OF) or plain in YES | NO
+    numbered = re.search(r"\d", plain) is not None and ":" not in plain
+    return numbered and _all_of(_letters(plain), units | _OF)
+
+
+def _measured(value: str, units: frozenset[str]) -> bool:
+    """The same, or yes or no."""
+    return _numbered(value, units) or spelled_out(value) in YES | NO
 
 
 def _ph(value: str) -> bool:
@@ -180,7 +197,7 @@ def _ph(value: str) -> bool:
 def _syrup(value: str) -> bool:
     """A syrup by its name: "light syrup", "extra heavy syrup", "honey syrup"."""
     words = value.casefold().split()
-    return bool(words) and words[-1] == "syrup" and set(words[:-1]) <= _SYRUPS
+    return words[-1:] == ["syrup"] and _all_of(set(words[:-1]), _SYRUPS)
 
 
 def _yes_no(value: str) -> bool:
@@ -200,7 +217,7 @@ _MOST = {"minutes": 6000.0, "psi": 60.0, "temperature": 1000.0, "headspace": 6.0
 _PH = 1.0, 10.0
 _PERCENT = r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b)"
 #: What may be below nought, or is read by somebody else.
-_MAY_BE_BELOW = frozenset({"temperature", "altitude", "by", "form", "printed", "amount"})
+_MAY_BE_BELOW = frozenset({"temperature", "altitude", "printed", "amount"})
 
 
 def beyond(key: str, value: str) -> bool:
@@ -247,7 +264,7 @@ READERS: dict[str, Callable[[str], bool]] = {
     "ph": _ph,
     "vacuum": _yes_no,
     "blanched": lambda value: _yes_no(value) or read_minutes(value) is not None,
-    "temperature": lambda value: _measured(value, _DEGREES) and value.casefold() not in YES | NO,
+    "temperature": lambda value: _numbered(value, _DEGREES),
     "cure": lambda value: _measured(value, _CURES),
     "amount": bool,
     "state": _state,
@@ -265,7 +282,7 @@ HINTS: dict[str, str] = {
     "jar": "write jar=pint, quart or 500ml",
     "form": "write form=bone-in, boneless, whole, halved or sliced; anything else into a note",
     "prepared": "write prepared=whole, diced, peeled or unpeeled; anything else into a note",
-    "acid": "write acid=lemon, acid=citric or acid=none",
+    "acid": "write acid=lemon, acid=citric or acid=none, and how much in tsp, tbsp, cups or ml",
     "vinegar": "write vinegar=5% or vinegar=homemade",
     "altitude": "write altitude=1800ft or altitude=550m",
     "seal": "write seal=tight if the lid is held down, seal=failed if it is not",

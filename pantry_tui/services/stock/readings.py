@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Iterable
 from datetime import date
@@ -11,7 +12,7 @@ from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.log.payloads import Reading
 from pantry_tui.core.model import Place, Read
-from pantry_tui.core.safety.measured import read_minutes, spelled_out
+from pantry_tui.core.safety.measured import all_minutes, spelled_out
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import agreed, counted
 from pantry_tui.core.words import Climate
@@ -100,15 +101,16 @@ def _since_when(place: Place, temp_f: float, since: int | None, last: Read | Non
 
 
 def read_since(text: str) -> int | None:
-    """("90m", "1h30", "unknown") -> minutes, None where nobody knows. Raises BadInput."""
+    """("90m", "1h30", "1-2 hours", "unknown") -> minutes, the longest of several; None where nobody
+    knows. Raises BadInput."""
     if is_unknown(text) or text.strip().casefold() == "nobody knows":
         return None
     plain = spelled_out(text)
     unit = re.search(r"[a-z]", plain)
-    minutes = read_minutes(plain) if unit else None
-    if minutes is None:
+    minutes = all_minutes(plain) if unit else []
+    if not minutes:
         raise BadInput(f"{text[:30]!r} is no length of time: write 90m, 2h or unknown.")
-    return round(minutes)
+    return math.ceil(max(minutes))
 
 
 #: What a thermometer can show in a place of each climate, °F; a bare number outside it is asked

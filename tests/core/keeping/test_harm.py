@@ -399,3 +399,23 @@ def test_once_saved_it_is_an_opened_jar_since_the_day_it_was_made() -> None:
     kept = rescued(batch(Method.PRESSURE), begun, BOOK)
     assert kept is not None
     assert [one.opened for one in kept] == [True, True]
+
+
+@pytest.mark.parametrize(
+    ("food", "size", "hurts"),
+    [
+        ("carrots", "bag", False), ("mushrooms", "tray", False), ("carrots", "jar", True),
+        ("mushrooms", "jar", True), ("carrots", "tin", True), ("beets", "pouch", True),
+        ("snap beans", "jar", True), ("dry beans", "jar", True), ("dry beans", "bag", False),
+        ("peaches", "jar", False), ("lettuces", "bag", True), ("cantaloupes", "tray", True),
+    ],
+)  # fmt: skip
+def test_bought_crops_that_were_cut_are_no_more_harmless_than_whole_ones(
+    food: str, size: str, hurts: bool
+) -> None:
+    """A jar of sliced mushrooms was shut off from the air like one of whole ones."""
+    for prepared in ("sliced", "shelled", "peeled"):
+        pack = Batch(
+            "b", "2A", facts_of(food), Method.BOUGHT, MADE, size, (("prepared", prepared),)
+        )
+        assert can_hurt(pack) is hurts

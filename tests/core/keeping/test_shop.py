@@ -143,6 +143,24 @@ def test_whose_figures_speak_for_it(one: Shop, method: Method) -> None:
     assert one.method is method
 
 
+@pytest.mark.parametrize(
+    ("one", "heard"),
+    [
+        (shop("tuna", "tin"), (Method.BOUGHT, Method.FRESH)), (shop("carrots", "bag"), ()),
+        (shop("carrots", "tin"), (Method.BOUGHT,)), (shop("shelf-stable milk"), (Method.FRESH,)),
+        (shop("carrots", "jar", prepared="sliced"), (Method.BOUGHT,)),
+        (shop("carrots", "bag", sold="shelf", vacuum="yes"), (Method.FRESH,)),
+        (shop("lasagne"), (Method.BOUGHT,)), (shop("carrots", "bag", Method.FRESH), ()),
+        (shop("tuna", "tin", Method.PRESSURE), ()),
+    ],
+)  # fmt: skip
+def test_a_household_s_own_rule_is_heard_by_whatever_method_it_was_booked(
+    one: Shop, heard: tuple[Method, ...]
+) -> None:
+    """By the food alone, whatever its pack, and never the method that speaks for it anyway."""
+    assert one.heard == heard
+
+
 # -- what stands for it ----------------------------------------------------------------------------
 
 
@@ -220,6 +238,44 @@ def test_the_days_of_an_opened_pack_are_its_end_where_they_are_all_that_is_publi
     assert one.speaks(FRIDGE, THAWED, WIDE) is one.speaks(FRIDGE, OPEN, NOTHING) is False
     assert list(shop(SAUCE, "jar").last_days(OPEN, WIDE)) == []
     assert list(shop("pesto", "jar", Method.MEAL).last_days(OPEN, WIDE)) == []
+
+
+@pytest.mark.parametrize("food", ["pasta", "rice", "dry beans"])
+def test_dry_goods_do_not_perish_once_they_are_open(food: str) -> None:
+    bag = shop(food, "bag")
+    for span in (LARDER, FRIDGE):
+        assert bag.speaks(span, OPEN, WIDE) is True
+        assert bag.speaks(span, OPEN, NOTHING) is bag.speaks(span, THAWED, WIDE) is False
+    assert bag.speaks(LARDER, SEALED, WIDE) is True
+    assert bag.speaks(FRIDGE, SEALED, WIDE) is False
+    assert list(bag.last_days(OPEN, WIDE)) == []
+
+
+def test_of_cooked_beans_and_rice_the_days_of_dry_ones_do_not_speak() -> None:
+    for wet in (shop("dry beans", "jar"), shop("dry beans", "jar", prepared="shelled"),
+                shop("rice", "pouch")):  # fmt: skip
+        assert wet.hurts
+        assert list(wet.last_days(OPEN, WIDE)) == []
+        assert wet.speaks(FRIDGE, OPEN, WIDE) is wet.speaks(LARDER, OPEN, WIDE) is False
+
+
+@pytest.mark.parametrize(
+    ("one", "ends"),
+    [
+        # Low in acid and in oil, or fish that only salt keeps: a shut pack without a date.
+        (shop("garlic in oil", "jar"), True), (shop("anchovies", "jar"), True),
+        (shop("anchovy paste", "jar", sold="shelf"), True),
+        (printed(shop("garlic in oil", "jar")), False), (shop("anchovies", "tin"), False),
+        (shop("anchovy paste", "jar"), False), (shop("pesto", "jar", sold="shelf"), False),
+        (shop("tuna", "tin"), False),
+    ],
+)  # fmt: skip
+def test_a_shut_pack_without_a_date_ends_with_its_days_where_only_oil_or_salt_keeps_it(
+    one: Shop, ends: bool
+) -> None:
+    assert bool(list(one.last_days(SEALED, WIDE))) is ends
+    assert list(one.last_days(SEALED, NOTHING)) == list(one.last_days(SEALED, days_of(one))) == []
+    assert list(one.last_days(THAWED, WIDE)) == []
 
 
 def test_nothing_of_a_shop_is_asked_of_what_was_put_up_at_home() -> None:

@@ -3,22 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
 
+from pantry_tui.core.keeping.exposure import exposures
 from pantry_tui.core.keeping.quality import Spent, Stretch, spending
-from pantry_tui.core.keeping.reckoning import Limit
+from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
-from pantry_tui.core.keeping.shopfood import wide_limit
+from pantry_tui.core.keeping.shopfood import wide_ends, wide_limit
 from pantry_tui.core.keeping.warmth import Case, Life
 from pantry_tui.core.keeping.wide import wide_life
 from pantry_tui.core.model import DAY_MIN, FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust
+from tests.core.keeping.told import MADE, Told, when
 
 FRIDGE, PANTRY, FREEZER = Climate.FRIDGE, Climate.PANTRY, Climate.FREEZER
 DILL = FoodFacts("dill", Group.HERB, Acidity.LOW_ACID)
-MADE = date(2026, 3, 1)
 
 
 def figure(
@@ -65,6 +67,17 @@ def test_it_speaks_of_just_that_food_method_state_and_climate() -> None:
         assert said([other]) is None
     mint = FoodFacts("mint", Group.HERB, Acidity.LOW_ACID)
     assert said([figure(90, PANTRY)], case(food=mint)) is None
+
+
+def test_a_row_without_a_figure_says_nothing() -> None:
+    usual = figure(90, PANTRY, food="group:herb", source="old")
+    assert said([figure(None, PANTRY), figure(60, PANTRY)], usual=usual) == 60
+
+
+def test_a_safe_day_for_the_same_place_leaves_it_a_best_by() -> None:
+    """Of that place it is the limit; only a cooler one tells that it is of another product."""
+    safe = replace(figure(7, PANTRY), kind=Kind.SAFETY)
+    assert said([figure(60, PANTRY)], rules=[safe]) == 60
 
 
 def test_it_speaks_of_whole_crops() -> None:
@@ -119,6 +132,27 @@ def test_a_shorter_figure_for_a_cooler_place_is_of_another_product(
 
 
 # -- its end ---------------------------------------------------------------------------------------
+
+
+def ends(life: Told) -> list[tuple[int | float | None, date]]:
+    """The figures that end it, each with its day."""
+    wide = [figure(60, PANTRY), figure(90, FRIDGE), figure(7, FRIDGE, state=State.OPEN)]
+    book = Rulebook({}, wide=lambda _: wide)
+    now = when(9, 12)
+    spans = exposures(life.batch, life.box, life.places, now)
+    return [(one.rule.use, one.day) for one in wide_ends(Reckoning(life.batch, spans, book, now))]
+
+
+def test_each_state_and_place_has_its_end_and_nothing_where_the_table_is_silent() -> None:
+    def told(**more: object) -> Told:
+        life = Told(DILL, Method.BOUGHT, "kitchen", **more)  # type: ignore[arg-type]
+        return life.at(1).move("larder").at(3).move("fridge").at(6).open()
+
+    shelf, cold = (60, MADE + timedelta(61)), (90, MADE + timedelta(93))
+    opened = (7, MADE + timedelta(13))
+    assert ends(told()) == [shelf, cold, opened]
+    # The date on its pack counts instead, until it is opened.
+    assert ends(told(printed=MADE + timedelta(40))) == [opened]
 
 
 def spent(days: float) -> Spent:

@@ -11,6 +11,7 @@ import pytest
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import acid_unsaid, too_little_acid, unacidified
 from pantry_tui.core.safety.record import read_details
+from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.safety.strength import too_weak
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
@@ -56,12 +57,29 @@ QUART = "2 Tbsp bottled lemon juice or 1/2 tsp citric acid"
         # Of a jar of unknown size, as of the larger.
         ("jars", "2 tbsp lemon juice", "1 tbsp lemon juice"),
         ("", "2 tbsp lemon juice", "1 tbsp lemon juice"),
+        ("quart jars", "2 tbs lemon", "1.5 tbs lemon"),
+        ("quart jars", "2 tablespoons lemon", "1.5 tablespoons lemon"),
+        ("quart jars", "6 teaspoons lemon", "5 teaspoons lemon"),
+        ("quart jars", "1/4 cup vinegar", "1/6 cup vinegar"),
+        # A part of a spoon is no spoon, "one half" no one and a half.
+        ("pint jars", "half a cup lemon juice", "half a tablespoon lemon juice"),
+        ("pint jars", "1/4 of a teaspoon citric acid", "1/8 of a teaspoon citric acid"),
+        ("pint jars", "1 and a half tbsp lemon", "1 half tbsp lemon"),
+        ("quart jars", "2 1/2 tbsp lemon", "1-1/2 tbsp lemon"),
+        # To the least that a maker's 500 ml jar takes.
+        ("quart jars", "0.47 tsp citric acid", "0.46 tsp citric acid"),
+        ("pint jars", "0.235 tsp citric acid", "0.234 tsp citric acid"),
+        # Of a range the lower end.
+        ("quart jars", "2-3 tbsp lemon juice", "1-2 tbsp lemon juice"),
+        ("quart jars", "2 or 3 tbsp lemon juice", "1 or 2 tbsp lemon juice"),
+        ("pint jars", "1, 2 tbsp lemon juice", "2, 5 tsp lemon juice"),
+        ("half-pint jars", "1.5 tsp lemon per half pint", "1.25 tsp lemon per 1/2 pint"),
         # Of several amounts the least.
         ("quart jars", "2 tbsp or 3 tbsp lemon juice", "2 tbsp or 1 tbsp lemon juice"),
     ],
 )
 def test_a_jar_takes_so_much_acid_and_no_less(jar: str, enough: str, short: str) -> None:
-    assert not too_little_acid(enough, jar)
+    assert too_little_acid(enough, jar) == ""
     assert too_little_acid(short, jar)
     assert too_weak(WATER, TOMATOES, jar, {"acid": enough}, [QUART, PINT]) == []
     (said,) = too_weak(WATER, TOMATOES, "", {"acid": short, "jar": jar}, [QUART, PINT])
@@ -70,11 +88,54 @@ def test_a_jar_takes_so_much_acid_and_no_less(jar: str, enough: str, short: str)
 
 
 @pytest.mark.parametrize(
+    ("acid", "said"),
+    [
+        ("1/8 tsp citric acid", "0.125 tsp of citric acid is too little: 0.25 tsp are"),
+        ("1 tsp or 2 tsp lemon", "1 tsp of lemon juice is too little: 3 tsp are"),
+        ("1 tsp lime", "1 tsp of lime juice is too little: 3 tsp are"),
+        ("1 tbsp vinegar", "3 tsp of vinegar is too little: 6 tsp are"),
+    ],
+)
+def test_what_is_too_little_is_said_by_its_name(acid: str, said: str) -> None:
+    whole = f"{said} published for a pint, twice that for a quart."
+    assert too_little_acid(acid, "pint jars") == whole
+
+
+def test_vinegar_in_place_of_lemon_juice_is_of_five_percent() -> None:
+    """Four tablespoons of 5 % vinegar a quart (USDA AIB 539, guide 3), in either canner."""
+    weak = "Vinegar of 3 % is too weak: no tested recipe is below 5 %."
+    for method in (WATER, Method.PRESSURE):
+        for typed in ("4 tbsp vinegar 3%", "vinegar 3%"):
+            assert too_weak(method, TOMATOES, "quart jars", {"acid": typed}, [QUART]) == [weak]
+        assert (
+            too_weak(method, TOMATOES, "quart jars", {"acid": "4 tbsp vinegar 5%"}, [QUART]) == []
+        )
+    assert too_weak(Method.PRESSURE, SALSA, "pint jars", {"acid": "vinegar 3%"}, ["none"]) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "spoons"),
+    [
+        ("2 T lemon", [6.0]), ("half a cup", [24.0]), ("2 and a half tsp", [2.5]),
+        ("a tbsp", [3.0]), ("30 ml", [6.0]), ("1-2 tsp", [1.0, 2.0]), ("1 1 tsp", [1.0, 1.0]),
+        ("1 to 2 tsp", [1.0, 2.0]), ("1 0.5 tsp", [1.0, 0.5]), ("1 1/1 tsp", [1.0, 1.0]),
+        ("4/2 1/2 tsp", [2.0, 0.5]), ("lemon and 1/2 tsp", [0.5]), ("2 pint", None),
+        ("1 3/2 tsp", [1.0, 1.5]), ("1.5 1/2 tsp", [1.5, 0.5]), ("1 tsp 1/2 tsp", [1.0, 0.5]),
+        ("4 tbsp 5%", [12.0]), ("1 tsp per 1 quart", [1.0]), ("lemon", []), ("", []),
+        ("1 lemon", None), ("2", None), ("2 g", None), ("1 tsp in 7 quart", None),
+        ("1 tsp in 2 pint", None), ("half lemon", None), ("²", []),
+    ],
+)  # fmt: skip
+def test_spoons_as_people_write_them(text: str, spoons: list[float] | None) -> None:
+    assert read_spoons(text) == spoons
+
+
+@pytest.mark.parametrize(
     "acid",
     ["lemon", "yes", "bottled lemon juice", "citric acid", "lemon juice and citric acid 1/8 tsp"],
 )
 def test_without_an_amount_of_one_acid_nothing_is_reckoned(acid: str) -> None:
-    assert not too_little_acid(acid, "quart jars")
+    assert too_little_acid(acid, "quart jars") == ""
 
 
 @pytest.mark.parametrize("asked", ["none", "as recipe", "1/2 cup bottled lemon juice per 7 quarts"])

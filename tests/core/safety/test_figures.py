@@ -7,7 +7,6 @@ import pytest
 
 from pantry_tui.core.safety.measured import (
     all_fahrenheit,
-    read_fahrenheit,
     read_inches,
     read_percent,
     read_ph,
@@ -58,7 +57,6 @@ def test_the_smallest_percent_counts(typed: str, value: float | None) -> None:
 )  # fmt: skip
 def test_every_number_of_degrees(typed: str, degrees: list[float]) -> None:
     assert all_fahrenheit(typed) == pytest.approx(degrees)
-    assert read_fahrenheit(typed) == (pytest.approx(min(degrees)) if degrees else None)
 
 
 @pytest.mark.parametrize(

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from pantry_tui.core.safety.measured import (
     BIGGER,
     JARS,
+    all_minutes,
     danger,
     read_canner,
     read_jar,
@@ -58,6 +59,11 @@ def test_every_number_below_a_hundred_is_read(tens: int, ones: int) -> None:
         ("25 min at 11 psi", 25), ("11 psi and 25 min", 25), ("25 min @ 76 kPa", 25),
         ("25 min at 0.7 bar", 25), ("25 minutes, 10 lb", 25), ("7.5", 7.5), ("1:05", 65),
         ("25.", 25), ("(25 min)", 25),
+        # Of several the shortest, in hours too.
+        ("1-2 hours", 60), ("1 to 1.5 h", 60), ("2-1 hours", 2), ("30 minutes to 1 hour", 30),
+        ("45 min - 1 hour", 45), ("1:30-1:15", 75), ("1h-1h15", 60), ("90, 75", 75),
+        ("90 and 75 min", 75), ("75 (60)", 60), ("2 hours and 1 hour 15", 75),
+        ("1 hour, 15 minutes", 15), ("2 hours, 90", 90), ("10-11 psi 25 min", 25),
         ("a while", None), ("25 or so", None), ("25 jars", None), ("", None), ("min", None),
         ("about 25", None), ("25 psi", None),
     ],
@@ -67,11 +73,24 @@ def test_minutes_the_shorter_of_a_range(text: str, minutes: float | None) -> Non
 
 
 @pytest.mark.parametrize(
+    ("text", "every"),
+    [
+        ("1-2 hours", [60, 120]), ("2-1 hours", [2, 120, 60]), ("20 - 1 hour", [20, 1200, 60]),
+        ("20-25 m", [20, 25]), ("a while", []), ("1 h 15 to 1:30", [75, 90]), ("", []),
+    ],
+)  # fmt: skip
+def test_every_time_that_is_named(text: str, every: list[float]) -> None:
+    assert all_minutes(text) == every
+
+
+@pytest.mark.parametrize(
     ("text", "psi"),
     [
         ("11", 11.0), ("11 lb", 11.0), ("11 lbs of pressure", 11.0), ("eleven pounds", 11.0),
         ("10-12 psi", 10.0), ("76 kPa", 11.02), ("0.7 bar", 10.15), ("11 psig", 11.0),
         ("loud", None), ("11 or so", None), ("psi", None), ("11 jars", None),
+        ("15, 10", 10.0), ("15 lb at 10", 10.0), ("11 (10) psi", 10.0), ("11 psi, 76 kPa", 11.0),
+        ("69-76 kPa", 10.01), ("1 bar", 14.5),
     ],
 )  # fmt: skip
 def test_pressures_the_lower_of_a_range(text: str, psi: float | None) -> None:
@@ -107,6 +126,10 @@ def test_pressures_the_lower_of_a_range(text: str, psi: float | None) -> None:
         ("0,946 l", "quart"), ("1,5 l", "half-gallon"), ("750 millilitres", "quart"),
         ("750 milliliter", "quart"), ("33,5 oz", "half-gallon"),
         ("7 qt jars", "quart"), ("3 gallon jars", BIGGER),
+        # Of several sizes the largest.
+        ("pints and quarts", "quart"), ("pint or half-pint", "pint"), ("quart/pint", "quart"),
+        ("pints, 2 quarts", "half-gallon"), ("500 ml or 1 l", "half-gallon"),
+        ("a pint & a quart", "quart"), ("half-pint to pint", "pint"), ("pint; 8 oz", "pint"),
         ("pts", "pint"), ("small", None), ("", None), ("painted jar", None), ("3", None),
     ],
 )  # fmt: skip
@@ -131,6 +154,12 @@ def test_the_published_jar_holds_as_much_or_just_more(ounces: float) -> None:
         ("Boiling water", "boiling-water"), ("water-bath", "boiling-water"),
         ("waterbath", "boiling-water"), ("steam", "steam"), ("atmospheric", "steam"),
         ("cauldron", None), ("", None),
+        # Of two gauges nobody knows which it was; water may boil in a pressure canner too.
+        ("dial or weighted", "pressure"), ("steam pressure canner", "pressure"),
+        ("atmospheric pressure", "steam"), ("steam over boiling water", "steam"),
+        ("water bath in a pressure canner", None), ("weighted or boiling water", None),
+        ("no pressure canner", None), ("dial, not vented", None), ("the dial isn’t right", None),
+        ("dial, vented", "dial"),
     ],
 )  # fmt: skip
 def test_canners(text: str, canner: str | None) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 import pytest
@@ -76,6 +77,10 @@ TABLE = [
     *rows("peaches", "quart", "boiling-water", 30, acidify="natural acid", pack="raw"),
     *rows("dill pickles", "quart", "boiling-water", 15, acidify="5% vinegar", pack="raw"),
     *rows("strawberry jam", "half-pint", "boiling-water", 5, acidify="as recipe"),
+    *rows("pears", "quart", "boiling-water", 45, acidify="natural acid"),
+    *rows("apple juice", "quart", "boiling-water", 20), *rows("apple juice", "half-gallon",
+                                                              "boiling-water", 25),
+    *rows("pickled beets", "pint", "boiling-water", 30, acidify="5% vinegar"),
     *rows("tuna", "pint", "dial", 100, trust=Trust.MEMORY),
     *rows("mackerel", "pint", "dial", 100), *rows("mackerel", "pint", "weighted", 90,
                                                   trust=Trust.MEMORY),
@@ -97,6 +102,12 @@ FOODS = {
     "strawberry jam": FoodFacts("strawberry jam", Group.RELISH, ACID),
     "tuna": FoodFacts("tuna", Group.FISH, LOW),
     "mackerel": FoodFacts("mackerel", Group.FISH, LOW),
+    "pears": FoodFacts("pears", Group.FRUIT, ACID),
+    "apple juice": FoodFacts("apple juice", Group.DRINK, ACID),
+    "beets": FoodFacts("beets", Group.VEGETABLE, LOW),
+    "own jam": FoodFacts("own jam", Group.SWEET, ACID, told=True),
+    "pepper jelly": FoodFacts("pepper jelly", Group.RELISH, MADE),
+    "chutney": FoodFacts("chutney", Group.RELISH, MADE),
     "turkeys": FoodFacts("turkeys", Group.MEAT, LOW),
     "pumpkin butter": FoodFacts("pumpkin butter", Group.RELISH, LOW, known=False),
     "cucumbers": FoodFacts("cucumbers", Group.VEGETABLE, LOW),
@@ -130,6 +141,20 @@ def asked(method: Method, food: str, size: str = "", ft: int = 0, **record: str)
         (PICKLE, "dill pickles", "quart jars", 0, {"vinegar": "white wine vinegar 6%"}),
         (PICKLE, "cucumbers", "quart jars", 0, {"vinegar": "50 grain"}),
         (Method.JAM, "strawberry jam", "half-pint jars", 0, {"minutes": "5"}),
+        (WATER, "peaches", "quart jars", 0, {"minutes": "45", "canner": "steam"}),
+        (WATER, "pears", "quart jars", 0, {"minutes": "45", "process": "atmospheric steam"}),
+        (WATER, "peaches", "quart", 0, {"minutes": "30", "psi": "5"}),
+        (WATER, "apple juice", "half-gallon jars", 0, {"minutes": "25"}),
+        (WATER, "apple juice", "pint jars", 0, {"minutes": "20"}),
+        (PICKLE, "beets", "pint jars", 0, {"minutes": "30", "vinegar": "5%"}),
+        (PRESSURE, "runner beans", "pint jars", 0,
+         {"minutes": "20", "psi": "11", "canner": "dial", "process": "pressure"}),
+        (Method.JAM, "pepper jelly", "pint jars", 1000, {"minutes": "5"}),
+        (Method.JAM, "pepper jelly", "pint jars", 1001, {"minutes": "10"}),
+        (Method.JAM, "pepper jelly", "pint jars", 6000, {"minutes": "10"}),
+        (Method.JAM, "pepper jelly", "", 6001, {"minutes": "15"}),
+        (PICKLE, "chutney", "quart jars", 1000, {"minutes": "10"}),
+        (PICKLE, "chutney", "quart jars", 0, {"jar": "pint"}),
         (Method.FRIDGE_PICKLE, "dill pickles", "quart", 0, {"process": "none", "vinegar": "5"}),
         (Method.FROZEN, "runner beans", "quart bags", 0, {"process": "none", "minutes": "3"}),
     ],
@@ -208,6 +233,33 @@ def test_a_published_process_leaves_no_doubt(
         (PICKLE, "dill pickles", "quart", 0, {"process": "none"}, "not processed"),
         (WATER, "dill pickles", "quart", 0, {"vinegar": "4"}, "4 %"),
         (Method.FRIDGE_PICKLE, "dill pickles", "quart", 0, {"vinegar": "3%"}, "3 %"),
+        # A canner counts under whichever key it is named, and two of them are none.
+        (WATER, "tomatoes", "quart", 0, {"minutes": "85", "process": "steam"}, "45 minutes"),
+        (WATER, "tomatoes", "quart", 0, {"canner": "steam"}, "45 minutes"),
+        (WATER, "peaches", "quart", 0, {"minutes": "46", "process": "steam"}, "45 minutes"),
+        (PICKLE, "cucumbers", "quart", 0, {"process": "steam"}, "No tested process"),
+        (PRESSURE, "runner beans", "pint", 0, {"process": "boiling water"}, "Low-acid"),
+        (WATER, "runner beans", "pint", 0, {"canner": "dial", "psi": "11"}, "Low-acid"),
+        (PRESSURE, "runner beans", "pint", 0, {"canner": "dial", "process": "water bath"},
+         "two canners, dial and water bath"),
+        (WATER, "peaches", "quart", 0, {"canner": "steam", "process": "pressure"}, "two canners"),
+        (PRESSURE, "runner beans", "pint", 0, {"canner": "dial, not vented"}, "not understood"),
+        (WATER, "tomato sauce", "quart", 0, {"canner": "pressure", "psi": "5"}, "5 psi is too"),
+        (PRESSURE, "runner beans", "pint", 0, {"jar": "quart", "minutes": "20"}, "25 minutes"),
+        (PRESSURE, "runner beans", "pint", 0, {"minutes": "15 - 25"}, "20 minutes"),
+        (WATER, "apple juice", "half-gallon", 0, {"minutes": "24"}, "25 minutes"),
+        (PICKLE, "beets", "pint jars", 0, {"minutes": "29"}, "30 minutes"),
+        (Method.JAM, "pepper jelly", "quart jars", 0, {}, "larger than a pint"),
+        (Method.JAM, "pepper jelly", "pint", 0, {"jar": "quart"}, "larger than a pint"),
+        (Method.JAM, "pepper jelly", "gallon jars", 0, {}, "larger than a pint"),
+        (Method.JAM, "pepper jelly", "pint", 1000, {"minutes": "4.5"}, "fewer than 5,"),
+        (Method.JAM, "pepper jelly", "pint", 1001, {"minutes": "9"}, "fewer than 10,"),
+        (Method.JAM, "pepper jelly", "pint", 6000, {"minutes": "9"}, "fewer than 10,"),
+        (Method.JAM, "pepper jelly", "pint", 6001, {"minutes": "14"}, "fewer than 15,"),
+        (PICKLE, "chutney", "half-gallon jars", 0, {}, "larger than a quart"),
+        (PICKLE, "chutney", "pint", 0, {"minutes": "9"}, "fewer than 10,"),
+        (PICKLE, "chutney", "pint", 1001, {"minutes": "14"}, "fewer than 15,"),
+        (PICKLE, "chutney", "pint", 6001, {"minutes": "19"}, "fewer than 20,"),
     ],
 )  # fmt: skip
 def test_every_shortcoming_is_named(
@@ -235,6 +287,7 @@ def test_of_several_forms_the_strictest_that_fits_counts() -> None:
     assert done("75") is not None
     assert done("90") is None
     assert done("75", form="bone-in") is None
+    assert done("90", form="turkey without bones") is None
     assert done("75", form="boneless") is not None
     assert done("90", form="minced") is not None
 
@@ -247,6 +300,89 @@ def test_an_altitude_that_nobody_knows_is_checked_for_the_lowest_band_alone() ->
     assert at("25", None) is None
     assert at("24", None) is not None, "too little even there"
     assert at("25", 1800) is not None
+
+
+def test_a_recalled_figure_never_lifts_the_doubt_of_one_that_was_read() -> None:
+    table = [
+        *rows("tuna", "pint", "dial", 100, option="A"),
+        *rows("tuna", "pint", "dial", 80, option="B", trust=Trust.MEMORY),
+    ]
+
+    def done(minutes: str, rows: Sequence[ProcessRow]) -> Doubt | None:
+        return doubt(PRESSURE, FOODS["tuna"], "pint", {"minutes": minutes}, 0, rows, ())
+
+    assert done("80", table) is not None
+    assert done("80", table[len(table) // 2 :]) is None
+
+
+def test_a_steam_canner_is_too_short_for_the_longest_that_it_may_have_been() -> None:
+    """45 minutes at most (National Center for Home Food Preservation)."""
+    table = [
+        *rows("pears", "quart", "boiling-water", 45),
+        *rows("pears", "quart", "boiling-water", 46, pack="raw"),
+    ]
+
+    def done(**said: str) -> Doubt | None:
+        return doubt(WATER, FOODS["pears"], "quart", {"canner": "steam", **said}, 0, table, ())
+
+    unsaid = done(minutes="45")
+    assert unsaid is not None
+    assert unsaid.problems == ("A steam canner cannot run for more than 45 minutes.",)
+    assert done(minutes="45", pack="hot") is None
+
+
+def test_what_nothing_lifts_is_said_once() -> None:
+    for method, food, said in (
+        (PRESSURE, "pumpkin butter", "Pumpkin butter: advised against: too thick."),
+        (Method.JAM, "pumpkin butter", "Pumpkin butter: advised against: too thick."),
+        (WATER, "runner beans", "Low-acid food in boiling water: spores live through it."),
+    ):
+        found = asked(method, food, "quart jars", minutes="1")
+        assert found is not None
+        assert found.problems == (said,)
+
+
+def test_where_nobody_said_the_altitude_it_is_told_for_which_it_was_checked() -> None:
+    said = {"minutes": "4"}
+    found = doubt(Method.JAM, FOODS["pepper jelly"], "pint", said, None, TABLE, ADVICE)
+    assert found is not None
+    assert found.problems[0] == (
+        "4 minutes are fewer than 5, the fewest that are published for a jam at 1,000 ft; no "
+        "process for pepper jelly itself is known here."
+    )
+
+
+def test_a_smaller_jar_than_any_is_held_to_the_smallest_that_is() -> None:
+    table = [*rows("pears", "pint", "dial", 10), *rows("pears", "half-gallon", "dial", 30)]
+    said = {"minutes": "10", "psi": "11"}
+    assert doubt(PRESSURE, FOODS["pears"], "half-pint jars", said, 0, table, ()) is None
+
+
+def test_a_band_holds_from_its_lower_to_its_upper_edge() -> None:
+    band = replace(rows("pears", "pint", "dial", 10)[0], low_ft=1, high_ft=2000)
+    assert [band.at(ft) for ft in (-50, 0, 1, 2000, 2001)] == [False, False, True, True, False]
+
+
+@pytest.mark.parametrize(
+    ("acidify", "adds"),
+    [("", None), ("none", None), ("natural acid", None), (LEMON, LEMON), ("as recipe",) * 2],
+)
+def test_what_a_process_adds(acidify: str, adds: str | None) -> None:
+    (row, *_) = rows("pears", "quart", "boiling-water", 45, acidify=acidify)
+    assert row.adds_acid == adds
+
+
+@pytest.mark.parametrize(
+    ("food", "taste"),
+    [("peaches", True), ("chutney", False), ("own jam", False), ("runner beans", False)],
+)
+def test_only_what_is_acid_by_itself_may_be_tasted(food: str, taste: bool) -> None:
+    """And not by a household's own word, under a lid or not."""
+    for method in (Method.JAM, Method.LACTIC):
+        found = asked(method, food, "pint", salt="none", process="none")
+        assert found is not None
+        assert found.still_possible.endswith("After that discard it.") is taste
+        assert found.still_possible.endswith("discard it without tasting.") is not taste
 
 
 def test_low_acid_food_is_discarded_without_tasting() -> None:

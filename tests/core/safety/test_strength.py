@@ -96,6 +96,24 @@ def test_a_weak_vinegar_counts_where_acid_is_what_keeps_it(method: Method) -> No
     assert bool(said(method, vinegar="none")) is none
 
 
+@pytest.mark.parametrize(
+    ("vinegar", "percent"),
+    [
+        ("4", "4"), ("4 to 5", "4"), ("5-4%", "4"), ("acidity 4.5", "4.5"), ("4 acetic acid", "4"),
+        ("40 grain", "4"), ("2 cups 4%", "4"), ("4% 1-2 cups", "4"), ("1/2", "0.5"),
+        ("5% 1:3", "1"),
+        ("5-6%", ""), ("50 grain", ""), ("1 to 2 cups", ""), ("1½ cups", ""), ("500 ml 5%", ""),
+        ("1/2 of a cup", ""), ("2 T", ""), ("1 1/2 litres", ""), ("0.5 l", ""), ("1 half pint", ""),
+    ],
+)  # fmt: skip
+def test_every_number_that_is_no_amount_says_how_strong_a_vinegar_is(
+    vinegar: str, percent: str
+) -> None:
+    """Of several the least (no tested recipe below 5 %: University of Wisconsin Extension)."""
+    weak = f"Vinegar of {percent} % is too weak: no tested recipe is below 5 %."
+    assert said(M.VINEGAR_PICKLE, vinegar=vinegar) == (weak if percent else "")
+
+
 # -- salt and sugar --------------------------------------------------------------------------------
 
 
@@ -103,6 +121,10 @@ def test_a_weak_vinegar_counts_where_acid_is_what_keeps_it(method: Method) -> No
 def test_a_ferment_takes_salt(method: Method) -> None:
     """2.25 % of the vegetables (University of Minnesota Extension, Making Sauerkraut)."""
     assert said(method, salt="none").startswith("No salt was used")
+    # A number alone may be meant as per cent.
+    assert said(method, salt="1").startswith("1 % of salt is too little")
+    assert said(method, salt="1-3").startswith("1 % of salt is too little")
+    assert said(method, salt="3") == said(method, salt="1 tbsp") == ""
     assert said(method, salt="0g").startswith("No salt was used")
     little = "1.9 % of salt is too little: no published ferment has less than 2.25 % of its"
     assert said(method, salt="1.9%").startswith(little)
@@ -178,6 +200,7 @@ def test_above_40_f_nothing_is_frozen(method: Method) -> None:
     """Perishable food may stand above it for two hours in all (USDA FSIS)."""
     warm = "41 F is no freezer: what thaws does not keep as frozen food."
     assert said(method, BERRIES, temperature="41F") == warm
+    assert said(method, BERRIES, temperature="0-41 F") == warm
     assert said(method, BERRIES, temperature="40F") == ""
 
 

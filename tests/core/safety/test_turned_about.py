@@ -97,7 +97,7 @@ def test_what_is_said_in_other_words(key: str, typed: str) -> None:
 def test_of_several_times_the_shortest_counts(typed: str) -> None:
     from pantry_tui.core.safety.measured import read_minutes
 
-    assert read_minutes(typed) == (60 if "h" in typed else 20)
+    assert read_minutes(typed) == 20
 
 
 def test_not_peeled_is_unpeeled_and_never_both() -> None:

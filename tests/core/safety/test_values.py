@@ -25,6 +25,7 @@ def test_what_a_hint_says_may_be_written_is_understood(key: str) -> None:
 
 @pytest.mark.parametrize("key", [key for key in KEYS if key not in ("by", "amount", "printed")])
 def test_what_is_not_understood_is_told_what_may_be_written(key: str) -> None:
+    assert READERS[key]("&?") is False
     (said,) = read_details([(key, "&?")]).problems
     assert said == f"{key}=&? is not understood: {HINTS[key]}."
 
@@ -35,6 +36,7 @@ def test_what_is_not_understood_is_told_what_may_be_written(key: str) -> None:
         ("minutes", "6000", "6001"), ("minutes", "100h", "101h"), ("psi", "60", "61"),
         ("psi", "413 kPa", "415 kPa"), ("temperature", "1000F", "1001F"),
         ("headspace", "6in", "6.1in"), ("headspace", "15 cm", "16 cm"), ("ph", "10", "10.1"),
+        ("ph", "1", "0.9"), ("ph", "4", "4+"),
         ("salt", "100%", "101%"), ("sugar", "100 percent", "100.5 percent"),
         ("by", "a" * 200, "a" * 201), ("form", "whole " * 33, "whole " * 34),
         ("prepared", "sliced " * 28, "sliced " * 29), ("salt", "1000000 g", "1000001 g"),
@@ -85,8 +87,14 @@ def test_a_state_is_one_that_a_jar_can_come_in(value: str, fine: bool) -> None:
     assert understood("state", value) is fine
 
 
-def test_a_number_alone_is_an_amount_of_the_acid_that_names_it() -> None:
-    assert read_details([("lemon", "2")]).pairs == (("acid", "lemon 2"),)
+@pytest.mark.parametrize(
+    ("name", "value"), [("lemon", "2"), ("citric", "1/2"), ("lemon", "half"), ("citric", "2 g")]
+)
+def test_an_amount_of_acid_is_of_a_spoon_a_cup_or_ml(name: str, value: str) -> None:
+    """Half of what: a lemon, a spoon? What nobody can reckon is asked about."""
+    (said,) = read_details([(name, value)]).problems
+    assert said == f"{name}={value} is not understood: {HINTS['acid']}."
+    assert read_details([(name, f"{value.removesuffix(' g')} tsp")]).problems == ()
 
 
 def test_a_record_says_a_thing_of_its_own_key_in_any_letters() -> None:

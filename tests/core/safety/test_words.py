@@ -50,16 +50,20 @@ def test_a_thing_is_understood_by_all_its_names(line: str) -> None:
     [
         ("minutes", "25; 1:15; twenty; 20-25 min", "soon; 25 jars"),
         ("psi", "11; 76 kPa; 11 lb", "high"),
-        ("canner", "dial gauge; weighted; boiling water; steam", "pan"),
+        ("canner", "dial gauge; weighted; boiling water; steam",
+         "pan; dial, not vented; no pressure canner; pressure failed; broken dial; "
+         "dial wasn't hot; boiling water bath in a pressure canner"),
         ("process", "boiling-water; tested; usda recipe; a published guide, safe",
-         "by feel; a; the recipe; untested"),
+         "by feel; a; the recipe; untested; not pressure"),
         ("pack", "hot; raw pack; cold-packed; RAW", "warm; hot stuff"),
         ("jar", "pint; 500ml; half-gallon", "big"),
         ("form", "bone-in; whole", "x; 12"),
-        ("acid", "lemon; citric acid 1/4 tsp; bottled lemon juice; yes; ok; none; no; forgot",
-         "some; bottled; sugar; lemon ✗ sugar; ?; -"),
-        ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade; n",
-         "strong; %; of; to a"),
+        ("acid", "lemon; citric acid 1/4 tsp; bottled lemon juice; yes; ok; none; no; forgot; "
+         "4 tbsp vinegar 5%",
+         "some; bottled; sugar; lemon ✗ sugar; ?; -; half a lemon; 1 lemon; lemon 2; 2 g citric; "
+         "lemon in 7 quart; 2 tbsp lemon juice 50%"),
+        ("vinegar", "5%; cider vinegar; 1 cup white; yes; none; homemade; n; 1 to 2 cups",
+         "strong; %; of; to a; 1 cup to 3 cups; white 1 l to 2 quarts"),
         ("altitude", "1,800 ft; 550m; -1500ft; 20000ft", "high; -1501ft; 20001ft"),
         ("seal", "tight; good; okay; fine; firm; sound; checked; pinged; sealed; all; "
                  "all sealed; concave; down; failed; fail; loose; open; broken; unsealed; "
@@ -68,12 +72,12 @@ def test_a_thing_is_understood_by_all_its_names(line: str) -> None:
          "maybe; upside; popped; all popped; half of them; all but one"),
         ("headspace", "1/2 in; 1 inch; 2 cm; 15 mm; yes", "half; a lot; 1 jar"),
         ("by", "us; Sunniva", ""),
-        ("salt", "2.25%; 3 tbsp kosher salt; no; y", "some; 3 spoons"),
+        ("salt", "2.25%; 3 tbsp kosher salt; no; y; none", "some; 3 spoons; 1:50"),
         ("sugar", "60%; 2 lb sugar; light syrup 20 brix; yes", "sweet; light"),
-        ("ph", "4.1; 4,1; pH 4½; 4 to 4.2", "sour; yes; no; 4 1"),
+        ("ph", "4.1; 4,1; pH 4½; 4 to 4.2", "sour; yes; no; ok; 4 1"),
         ("vacuum", "yes; no; TRUE", "partly"),
         ("blanched", "3 min; yes; no", "briefly"),
-        ("temperature", "160F; 71 C; 71 degrees", "hot"),
+        ("temperature", "160F; 71 C; 71 degrees", "hot; yes; no; none"),
         ("cure", "yes; no; no 1; 2.5 g prague powder", "pink"),
         ("state", "sealed; open; thawed; in-progress; working; Sealed", "gone; eaten"),
         ("amount", "30 lb", ""),

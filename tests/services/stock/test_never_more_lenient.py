@@ -282,6 +282,9 @@ def test_a_warm_reading_counts_since_it_was_last_cold_unless_it_is_said(p: Pantr
     assert row(p, f"{other}/1").verdict is Verdict.DISCARD
     with pytest.raises(BadInput):
         readings.read_since("a while")
+    # Of several lengths of time the longest counts, and a part of a minute as a whole one.
+    lasted = {"1-2 hours": 120, "90 - 150 min": 150, "2-1 hours": 120, "2.01 h": 121}
+    assert {said: readings.read_since(said) for said in lasted} == lasted
 
 
 def test_a_cut_strikes_what_stood_there_also_what_was_moved_out_since(p: Pantry) -> None:
