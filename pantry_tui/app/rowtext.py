@@ -105,8 +105,8 @@ def safe_day(value: date, days: int) -> str:
 
 #: A list this wide has a column for how much is left.
 ROOMY = 68
-#: A food is named in no less than this for the sake of its lid code.
-_NARROW_FOOD = 13
+#: A food is named in no less than this for the sake of where it stands.
+_NARROW_FOOD = 8
 
 
 def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
@@ -116,20 +116,7 @@ def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tu
     free = width - 2
     where = beside == "place"
     if width < ROOMY:
-        # What, where, until when: on the narrowest where it stands takes the room of the lid code,
-        # which the sentence under the list says.
-        second = Column("place", "where", 9) if where else code_column(longest)
-        if where and free - 16 - second.width < 8:
-            # Very large letters on a phone: a date that is cut off says another day.
-            food = Column("food", "food", max(free - 16, 6))
-            return (Column("mark", "", 2), food, Column("until", "until", 14))
-        lid = (code_column(longest),) if where else ()
-        if free - 16 - second.width - sum(one.width for one in lid) < _NARROW_FOOD:
-            lid = ()
-        room = free - 16 - second.width - sum(one.width for one in lid)
-        food = Column("food", "food", max(room, 6))
-        named = (*lid, food, second) if where else (second, food)
-        return (Column("mark", "", 2), *named, Column("until", "until", 14))
+        return _narrow_columns(free, longest, where=where)
     worded, dated = width >= 100, width >= 130
     place = max(14, min(26, free // 6)) if where else 0
     left = 12 if where else 15
@@ -142,6 +129,21 @@ def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tu
     if dated:
         return (*columns, Column("best", "best by", 14), Column("safe", "discard after", 14))
     return (*columns, Column("until", "until", 18))
+
+
+def _narrow_columns(free: int, longest: int, *, where: bool) -> tuple[Column, ...]:
+    """Its lid code, which is what one types, what it is, where, until when. In very large letters
+    on a phone its place goes, then of its name as much as must: a date that is cut off says
+    another day."""
+    mark, until = Column("mark", "", 2), Column("until", "until", 14)
+    lid = Column("code", "lid", max(longest, 3) + 1)
+    room = free - mark.width - lid.width - until.width
+    place = 9 if room >= 9 + 13 else 8
+    if where and room - place < _NARROW_FOOD:
+        place -= 1
+    if not where or room - place < _NARROW_FOOD:
+        return (mark, lid, Column("food", "food", max(room, 4)), until)
+    return (mark, lid, Column("food", "food", room - place), Column("place", "where", place), until)
 
 
 def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[tuple[str, str], ...]:
