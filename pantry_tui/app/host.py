@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from contextlib import suppress
 from inspect import signature
 from typing import TYPE_CHECKING, Any
@@ -57,6 +57,12 @@ class Host(InTurn):
     def action_go(self, room: str) -> None:
         """Show a room of the app."""
         raise NotImplementedError
+
+    @property
+    def not_now(self) -> Collection[str]:
+        """Commands of the screen that would be refused just now, so that no key is named."""
+        found: Collection[str] = getattr(self.screen, "not_now", ())
+        return found
 
     def show_batch(self, ref: str) -> None:
         """Show the batch of a lid code or container."""

@@ -23,7 +23,9 @@ class Week(Verb):
     eaten: str | None = option("--eaten", "DATE", "book all of that day")
     pin: str | None = option("--pin", "CODE=DAY", "eat it on that day", old=("--keep",))
     unpin: str | None = option("--unpin", "CODE", "on any day again")
-    swap: str | None = option("--swap", "CODE", "another food of its group instead")
+    swap: str | None = option(
+        "--swap", "CODE", "another food of its group instead; 7C=2A says which"
+    )
     skip: str | None = option(
         "--skip", "CODE", "a lid code or a food: not this week, or again", old=("--drop",)
     )
@@ -76,9 +78,11 @@ class Week(Verb):
             return wishes.cook(p, name, read_coming(day, call.today))
         if self.eat_out:
             return wishes.out(p, read_coming(self.eat_out, call.today))
+        if self.swap:
+            old, _, new = self.swap.partition("=")
+            return wishes.swap(p, old.strip(), new.strip())
         for typed, do in (
             (self.unpin, wishes.unpin),
-            (self.swap, wishes.swap),
             (self.skip, wishes.leave_out),
         ):
             if typed:

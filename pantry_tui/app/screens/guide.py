@@ -19,10 +19,11 @@ def choose_guide(host: Host) -> None:
     here = str(getattr(host.screen, "here", "due"))
     known = {one.title: one for one in (*guides(), sources_page())}
     texts = {title: f"{title} {one.about} {one.text}" for title, one in known.items()}
-    texts[KEYS] = f"{KEYS} {keys_of(here)}"
+    keys = keys_of(here, host.shown_keys, host.not_now)
+    texts[KEYS] = f"{KEYS} {keys}"
 
     def show(title: str) -> None:
-        text = keys_of(here) if title == KEYS else page_of(known[title])
+        text = keys if title == KEYS else page_of(known[title])
         host.push_screen(Page(text))
 
     question = Choose("Help: which guide? Letters find words in them.", [KEYS, *known], texts=texts)

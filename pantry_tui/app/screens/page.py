@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -77,9 +77,11 @@ class Decide(Page, inherit_bindings=False):
         super().__init__(text, answers)
 
 
-def keys_of(screen_id: str, own: Own | None = None) -> str:
-    """All keys of a screen, from the one command table, with a person's `own`."""
-    lines = [f"{command.keys:<12} {command.tip}" for command in of(screen_id, own or {})]
+def keys_of(screen_id: str, own: Own | None = None, without: Collection[str] = ()) -> str:
+    """All keys of a screen, from the one command table, with a person's `own`; `without` those
+    that would be refused just now."""
+    known = (one for one in of(screen_id, own or {}) if one.id not in without)
+    lines = [f"{command.keys:<12} {command.tip}" for command in known]
     named = [f"{one.word}: {one.tip[:1].lower()}{one.tip[1:]}" for one in BY_NAME]
     lines += ["", "By name, with : or Ctrl+P", "", *named]
     return "\n".join(["Keys", "", *lines, "", GUIDES, "", VERDICTS, "", LIMITS])

@@ -121,35 +121,52 @@ def leave_out(p: Pantry, ref: str) -> Done:
     return _keep(p, draft.with_wishes(left_out=left, pins=pins), said)
 
 
-@booked
-def swap(p: Pantry, ref: str) -> Done:
-    """Another food of the same role at table on that day, the one that should go first; the food
-    that it takes the place of is left out this week. Raises Refused when there is none."""
+def swaps(p: Pantry, ref: str) -> list[str]:
+    """What could take its place on that day: a container of each food of the same role at table,
+    what should go first on top. Raises Refused when it is not in the week."""
     draft = _draft(p)
-    pick = _planned(p, draft, ref)
+    return [one.container for one in _instead(p, draft, _planned(p, draft, ref))]
+
+
+def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> list[Candidate]:
     eats = appetite(p)
     planned = {one.candidate.food for one in menu_of(p, draft).picks} | draft.wishes.left_out
+    found: dict[str, Candidate] = {}
     for one in unasked(p, max(draft.start, p.today)):
-        soonest = _soonest(p, draft, one)
         in_time = one.safe_until is None or pick.day <= one.safe_until
         if (
             one.at_table is pick.candidate.at_table
             and one.food not in planned
             and eats.eats(one.food, one.group)
-            and soonest <= pick.day
+            and _soonest(p, draft, one) <= pick.day
             and in_time
             and one.may_open
         ):
-            break
-    else:
-        role = pick.candidate.at_table
-        raise Refused(f"No other {role} can be eaten on {dates.say(pick.day)}: leave it out.")
+            found.setdefault(one.food, one)
+    return list(found.values())
+
+
+@booked
+def swap(p: Pantry, ref: str, to: str = "") -> Done:
+    """Another food of the same role at table on that day: that of `to` (a lid code or container),
+    else the one that should go first; the food that it takes the place of is left out this week.
+    Raises Refused when there is none, or `to` is none of them."""
+    draft = _draft(p)
+    pick = _planned(p, draft, ref)
+    old, day = pick.candidate, dates.say(pick.day)
+    could = _instead(p, draft, pick)
+    if not could:
+        raise Refused(f"No other {old.at_table} can be eaten on {day}: leave it out.")
+    food = _food(p, to) if to else could[0].food
+    one = next((one for one in could if one.food == food), None)
+    if one is None:
+        foods = ", ".join(one.food for one in could[:9])
+        raise Refused(f"{food.capitalize()} cannot take its place on {day}; these can: {foods}.")
     instead = p.stock.containers[one.container]
-    old = pick.candidate
     gone = {c.candidate.container for c in menu_of(p, draft).picks if c.candidate.food == old.food}
     pins = tuple(pin for pin in draft.wishes.pins if pin[0] not in gone)
     changed = draft.with_wishes(pins=pins, left_out=draft.wishes.left_out | {old.food})
-    said = f"{_say(p, instead)} on {dates.say(pick.day)} instead of {old.food}."
+    said = f"{_say(p, instead)} on {day} instead of {old.food}."
     return _keep(p, _pinned(changed, instead, pick.day), said)
 
 
