@@ -210,7 +210,8 @@ class WeekScreen(Acts, RowWords, Beside):
             return
         line = self.table.current
         food = clip(line.row.food, 40) if line is not None and line.row is not None else "it"
-        question = Choose(f"Instead of {food}, on that day: which?", [*ways])
+        day = self._days.get(line.key) if line is not None else None
+        question = Choose(f"Instead of {food}{f' on {say(day)}' if day else ''}: which?", [*ways])
         self.host.push_screen(
             question, given(lambda said: self._try(lambda p: wishes.swap(p, ref, ways[said])))
         )

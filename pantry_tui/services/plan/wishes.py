@@ -125,7 +125,8 @@ def swaps(p: Pantry, ref: str) -> list[str]:
     """What could take its place on that day: a container of each food of the same role at table,
     what should go first on top. Raises Refused when it is not in the week."""
     draft = _draft(p)
-    return [one.container for one in _instead(p, draft, _planned(p, draft, ref))]
+    could = _instead(p, draft, _planned(p, draft, ref))
+    return [name_of(p, p.stock.containers[one.container]) for one in could]
 
 
 def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> list[Candidate]:
