@@ -64,6 +64,12 @@ class Host(InTurn):
         found: Collection[str] = getattr(self.screen, "not_now", ())
         return found
 
+    def said(self, text: str) -> str:
+        """A service's words in the household's units and the app's keys."""
+        return in_keys(
+            self.units.text(text), self.shown_keys, str(getattr(self.screen, "here", ""))
+        )
+
     def show_batch(self, ref: str) -> None:
         """Show the batch of a lid code or container."""
         raise NotImplementedError
@@ -101,7 +107,7 @@ class Host(InTurn):
 
         The only way to either: no markup, so any name may be in it.
         """
-        said = in_keys(self.units.text(message), self.shown_keys)
+        said = self.said(message)
         text = clip(f"Not done: {said}" if refused else said, 400)
         line = SaidLine.of(self.screen)
         if line is not None:

@@ -13,7 +13,7 @@ from textual.widgets import Static
 
 from pantry_tui.app.commands import BY_NAME, Own, of
 from pantry_tui.app.format import hang
-from pantry_tui.app.widgets.inunits import in_units
+from pantry_tui.app.widgets.inunits import in_words
 from pantry_tui.core.words import MARK
 
 VERDICTS = "Verdicts: " + ", ".join(f"{mark} {verdict}" for verdict, mark in MARK.items()) + "."
@@ -55,7 +55,7 @@ class Page(ModalScreen[bool | None]):
         with Vertical(id="box"):
             with VerticalScroll(id="words"):
                 width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
-                yield Static(Content(hang(in_units(self, self._text), width)))
+                yield Static(Content(hang(in_words(self, self._text), width)))
             yield Static(Content.from_markup("   ".join(map(_answer, self._answers))), id="answers")
 
 

@@ -191,7 +191,7 @@ class PutUpScreen(Recalls):
             return reading_text(shown, None, error.message, was)
 
     def _say(self, text: str) -> None:
-        said = self.host.units.text(text)
+        said = self.host.said(text)
         self.query_one("#reading", Static).update(Content(hang(said, self.size.width - 8)))
 
     @on(Input.Submitted, "#line")

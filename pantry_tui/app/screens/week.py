@@ -71,7 +71,7 @@ class WeekScreen(Acts, RowWords, Beside):
         notes = [
             line
             for one in filter(None, (found.no_main, *found.notes))
-            for line in headings(f"! {self.host.units.text(one)}", columns, 2)
+            for line in headings(f"! {self.host.said(one)}", columns, 2)
         ]
         below = self._below(found, columns)
         eaten = eaten_lines(found.eaten, columns)
@@ -125,7 +125,7 @@ class WeekScreen(Acts, RowWords, Beside):
                 yield heading(Heading(title), title)
                 yield from due_lines(rows, columns, self.marked)
         for one in found.cautions:
-            yield from headings(f"  {self.host.units.text(one)}", columns)
+            yield from headings(f"  {self.host.said(one)}", columns)
 
     def headline(self) -> str:
         """Accepted or not, for whom and how long, as far as there is room behind the rooms."""
