@@ -61,6 +61,18 @@ def act_by(row: DueRow) -> date | None:
     return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
 
 
+def ends(row: DueRow) -> bool:
+    """Whether it is past its best, and a last day still to come counts instead: a bird that was
+    frozen long and is thawed now."""
+    last = row.discard_after
+    return row.verdict is Verdict.PAST_BEST and last is not None and act_by(row) == last
+
+
+def said_verdict(row: DueRow) -> str:
+    """Its verdict, with the last day where that is what counts: "- past best, eat by 29 Nov"."""
+    return f"{verdict(row.verdict)}, {until(row)}" if ends(row) else verdict(row.verdict)
+
+
 def what_is_left(row: DueRow) -> str:
     """`  7 jars`, `  1 crate`, ` 38 lb`, `3×40 lb`: the number at the right of three cells."""
     if row.amount:
@@ -261,7 +273,7 @@ def row_detail(row: DueRow) -> str:
         ids,
         *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
         "",
-        verdict(row.verdict),
+        said_verdict(row),
         f"best by        {best_day_of(row)}",
         f"discard after  {last_day(row.last_day, row.why_no_last_day)}",
         "",
@@ -288,4 +300,6 @@ def next_step(row: DueRow) -> str:
     """What to do about it, with its key."""
     if row.verdict is Verdict.UNKNOWN and any("No process" in one for one in row.reasons):
         return "i records how it was canned"
+    if ends(row):
+        return f"u uses one: {until(row)}"
     return _NEXT[row.verdict]

@@ -7,8 +7,15 @@ from textual.containers import Horizontal, VerticalScroll
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.format import Column, clip, hang, sentence, verdict
-from pantry_tui.app.rowtext import ROOMY, caution, due_columns, row_detail, what_is_left
+from pantry_tui.app.format import Column, clip, hang, sentence
+from pantry_tui.app.rowtext import (
+    ROOMY,
+    caution,
+    due_columns,
+    row_detail,
+    said_verdict,
+    what_is_left,
+)
 from pantry_tui.app.screens.finds import Finds
 from pantry_tui.app.widgets.inunits import in_words
 from pantry_tui.app.widgets.keyline import KeyLine
@@ -57,7 +64,7 @@ class RowWords(Finds):
         narrow = self.app.size.width < ROOMY
         left = " ".join(what_is_left(self.host.units.rows(row)).split())
         many = f"{left} of " if narrow and left else ""
-        return caution(row) or line.word or f"{verdict(row.verdict)}: {many}{row.code}. {why}"
+        return caution(row) or line.word or f"{said_verdict(row)}: {many}{row.code}. {why}"
 
 
 class Beside(Finds):
