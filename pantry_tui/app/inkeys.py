@@ -13,6 +13,8 @@ _COMMAND = re.compile(
     r"|\bpantry-tui (?!was\b)([a-z-]+)((?: (?:[a-z-]+\b(?!=)|--?[a-z-]+|[0-9][A-Z]+))*)"
 )
 _FLAG = re.compile(r"(?<!\S)--([a-z]+)")
+#: Brackets within brackets are read with trouble: "(u (use): all)" is "(u, use: all)".
+_TWICE = re.compile(r"\((\S+) \(([a-z :]+)\)")
 #: What the app calls a verb that has another name here: a command's id, or a name of the palette
 #: behind a colon.
 VERBS = {
@@ -38,6 +40,7 @@ def in_keys(message: str, own: Own | None = None, screen: str = "") -> str:
     a person's `own` keys, as they are pressed on that screen."""
     if "`" in message or "pantry-tui" in message:
         message = _COMMAND.sub(lambda found: _in_key(found, own or {}, screen), message)
+        message = _TWICE.sub(r"(\1, \2", message)
     return _FLAG.sub(r"\1", message) if "--" in message else message
 
 
