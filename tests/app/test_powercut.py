@@ -44,3 +44,20 @@ async def test_discarding_is_offered_only_where_something_must_go(tmp_path: Path
                 assert "book it" in painted(pilot)
                 assert ("must be discarded as discarded" in painted(pilot)) is offered
                 await pilot.press("escape")
+
+
+async def test_on_a_place_without_cold_it_asks_which_one_is_meant(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "cellar", "cellar")
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.press("S", "x")
+            assert "neither refrigerator nor freezer" in painted(pilot)
+            places.add(p, "fridge", "fridge")
+            places.add(p, "deep freezer", "freezer")
+            await pilot.press("x")
+            await pilot.pause()
+            assert "1  deep freezer" in painted(pilot)
+            await pilot.press("2")
+            await pilot.pause()
+            assert "fridge without cold: what happened?" in painted(pilot)

@@ -126,9 +126,17 @@ class _Walk:
 
 
 def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
-    """Ask, show, book. `done` is called when something was booked."""
+    """Ask, show, book. `done` is called when something was booked. Where the cursor stands on no
+    cold place, which of them is meant is asked first."""
     walk = _Walk(host, place, done)
-    if not walk.place.climate.is_cold:
-        host.tell(f"{walk.place.name} is neither refrigerator nor freezer.", refused=True)
+    if walk.place.climate.is_cold:
+        walk.start()
         return
-    walk.start()
+    paths = host.pantry.place_paths()
+    cold = sorted(paths[one.id] for one in host.pantry.places.values() if one.climate.is_cold)
+    if not cold:
+        name = walk.place.name
+        host.tell(f"{name} is neither refrigerator nor freezer, and no place is.", refused=True)
+        return
+    title = f"{walk.place.name} needs no cold. Where was the power off, or a door ajar?"
+    walk.choose(title, cold, lambda path: _Walk(host, path, done).start())
