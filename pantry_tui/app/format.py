@@ -137,7 +137,7 @@ def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
         return (
             Column("day", "day", 7),
             code,
-            Column("food", "food", max(free - 15 - code.width, 8)),
+            Column("food", "food", max(free - 15 - code.width, 5)),
             Column("count", "count", 8),
         )
     rest = max(free - 13 - code.width - 13 - 7, 20)

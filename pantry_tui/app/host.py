@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from contextlib import suppress
 from inspect import signature
 from typing import TYPE_CHECKING, Any
@@ -58,6 +58,18 @@ class Host(InTurn):
         """Show a room of the app."""
         raise NotImplementedError
 
+    @property
+    def not_now(self) -> Collection[str]:
+        """Commands of the screen that would be refused just now, so that no key is named."""
+        found: Collection[str] = getattr(self.screen, "not_now", ())
+        return found
+
+    def said(self, text: str) -> str:
+        """A service's words in the household's units and the app's keys."""
+        return in_keys(
+            self.units.text(text), self.shown_keys, str(getattr(self.screen, "here", ""))
+        )
+
     def show_batch(self, ref: str) -> None:
         """Show the batch of a lid code or container."""
         raise NotImplementedError
@@ -95,7 +107,7 @@ class Host(InTurn):
 
         The only way to either: no markup, so any name may be in it.
         """
-        said = in_keys(self.units.text(message), self.shown_keys)
+        said = self.said(message)
         text = clip(f"Not done: {said}" if refused else said, 400)
         line = SaidLine.of(self.screen)
         if line is not None:

@@ -9,10 +9,10 @@ from textwrap import wrap
 
 from pantry_tui.app.format import Column, clip
 from pantry_tui.app.roles import DANGER, HEAD, MUTED, QUIET_HEAD, STYLE
-from pantry_tui.app.rowtext import due_cells
+from pantry_tui.app.rowtext import due_cells, ends
 from pantry_tui.app.widgets.line import Cell, Key, Line
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import State
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.stock.lines import Lines, Part
 from pantry_tui.services.stock.rows import DueRow
 
@@ -72,7 +72,7 @@ def row_key(row: DueRow) -> RowKey:
 def due_line(row: DueRow, columns: Sequence[Column], marked: Collection[Key] = ()) -> Line:
     """A row as a line; one that is marked says so with a star, where colour may be missing."""
     key, texts = row_key(row), due_cells(row, columns)
-    colour = STYLE[row.verdict]
+    colour = STYLE[Verdict.EAT_SOON if ends(row) else row.verdict]
     cells: list[Cell] = [
         (text, colour if column.field in _COLOURED else _quiet(column), tail, MUTED)
         for (text, tail), column in zip(texts, columns, strict=True)

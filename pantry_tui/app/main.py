@@ -237,7 +237,7 @@ class PantryApp(Host):
         """All keys of the present screen."""
         from pantry_tui.app.screens.page import Page, keys_of
 
-        self.push_screen(Page(keys_of(self._here, self.shown_keys)))
+        self.push_screen(Page(keys_of(self._here, self.shown_keys, self.not_now)))
 
     def action_methods(self) -> None:
         """The ways to keep a glut."""
@@ -302,6 +302,8 @@ class PantryApp(Host):
         from textual.app import SystemCommand
 
         for command in commands.palette(getattr(screen, "here", "due"), self.shown_keys):
+            if command.id in getattr(screen, "not_now", ()):
+                continue
             namespace = self if command.action.startswith("app.") else screen
             do = partial(self.run_action, command.action, default_namespace=namespace)
             title = f"{command.word.capitalize()} ({command.keys})"

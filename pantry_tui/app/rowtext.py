@@ -61,6 +61,18 @@ def act_by(row: DueRow) -> date | None:
     return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
 
 
+def ends(row: DueRow) -> bool:
+    """Whether it is past its best, and a last day still to come counts instead: a bird that was
+    frozen long and is thawed now."""
+    last = row.discard_after
+    return row.verdict is Verdict.PAST_BEST and last is not None and act_by(row) == last
+
+
+def said_verdict(row: DueRow) -> str:
+    """Its verdict, with the last day where that is what counts: "- past best, eat by 29 Nov"."""
+    return f"{verdict(row.verdict)}, {until(row)}" if ends(row) else verdict(row.verdict)
+
+
 def what_is_left(row: DueRow) -> str:
     """`  7 jars`, `  1 crate`, ` 38 lb`, `3×40 lb`: the number at the right of three cells."""
     if row.amount:
@@ -105,8 +117,8 @@ def safe_day(value: date, days: int) -> str:
 
 #: A list this wide has a column for how much is left.
 ROOMY = 68
-#: A food is named in no less than this for the sake of its lid code.
-_NARROW_FOOD = 13
+#: A food is named in no less than this for the sake of where it stands.
+_NARROW_FOOD = 8
 
 
 def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
@@ -116,20 +128,7 @@ def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tu
     free = width - 2
     where = beside == "place"
     if width < ROOMY:
-        # What, where, until when: on the narrowest where it stands takes the room of the lid code,
-        # which the sentence under the list says.
-        second = Column("place", "where", 9) if where else code_column(longest)
-        if where and free - 16 - second.width < 8:
-            # Very large letters on a phone: a date that is cut off says another day.
-            food = Column("food", "food", max(free - 16, 6))
-            return (Column("mark", "", 2), food, Column("until", "until", 14))
-        lid = (code_column(longest),) if where else ()
-        if free - 16 - second.width - sum(one.width for one in lid) < _NARROW_FOOD:
-            lid = ()
-        room = free - 16 - second.width - sum(one.width for one in lid)
-        food = Column("food", "food", max(room, 6))
-        named = (*lid, food, second) if where else (second, food)
-        return (Column("mark", "", 2), *named, Column("until", "until", 14))
+        return _narrow_columns(free, longest, where=where)
     worded, dated = width >= 100, width >= 130
     place = max(14, min(26, free // 6)) if where else 0
     left = 12 if where else 15
@@ -142,6 +141,21 @@ def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tu
     if dated:
         return (*columns, Column("best", "best by", 14), Column("safe", "discard after", 14))
     return (*columns, Column("until", "until", 18))
+
+
+def _narrow_columns(free: int, longest: int, *, where: bool) -> tuple[Column, ...]:
+    """Its lid code, which is what one types, what it is, where, until when. In very large letters
+    on a phone its place goes, then of its name as much as must: a date that is cut off says
+    another day."""
+    mark, until = Column("mark", "", 2), Column("until", "until", 14)
+    lid = Column("code", "lid", max(longest, 3) + 1)
+    room = free - mark.width - lid.width - until.width
+    place = 9 if room >= 9 + 13 else 8
+    if where and room - place < _NARROW_FOOD:
+        place -= 1
+    if not where or room - place < _NARROW_FOOD:
+        return (mark, lid, Column("food", "food", max(room, 4)), until)
+    return (mark, lid, Column("food", "food", room - place), Column("place", "where", place), until)
 
 
 def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[tuple[str, str], ...]:
@@ -259,7 +273,7 @@ def row_detail(row: DueRow) -> str:
         ids,
         *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
         "",
-        verdict(row.verdict),
+        said_verdict(row),
         f"best by        {best_day_of(row)}",
         f"discard after  {last_day(row.last_day, row.why_no_last_day)}",
         "",
@@ -286,4 +300,6 @@ def next_step(row: DueRow) -> str:
     """What to do about it, with its key."""
     if row.verdict is Verdict.UNKNOWN and any("No process" in one for one in row.reasons):
         return "i records how it was canned"
+    if ends(row):
+        return f"u uses one: {until(row)}"
     return _NEXT[row.verdict]

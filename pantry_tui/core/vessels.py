@@ -26,7 +26,9 @@ _OPEN = (
     r"\b(crock|crate|sack|bin|demijohn|carboy|barrel|keg|basket|trug|bucket|pail|string|braid"
     r"|plait|net|bunch|bushel|heap|pile|loose|clamp)"
 )
-_CLOSED = r"\b(jar|bottle|tin|can|pack|packet|parcel|bag|tub|box|carton|pouch|pint|quart|gallon)"
+_CLOSED = (
+    r"\b(jar|bottle|jug|tin|can|pack|packet|parcel|bag|tub|box|carton|pouch|pint|quart|gallon)"
+)
 #: Kept as it is: a whole ham, a side of bacon, a crock of eggs; a cut does not open it.
 _UNPACKED = frozenset(
     {
@@ -47,7 +49,7 @@ _HELD = (
 _HALF = r"half[\s-](?P<unit>pint|gallon|litre|liter|kilo|pound)s?\b"
 _OF = r"\bof (?:(?P<dozen>a dozen|dozen)|(?P<number>\d{1,4}))\b"
 #: A jar or bottle of so many ounces is meant by volume.
-_BY_VOLUME = r"\b(jar|bottle)"
+_BY_VOLUME = r"\b(jar|bottle|jug)"
 
 
 @lru_cache(maxsize=4096)

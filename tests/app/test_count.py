@@ -72,6 +72,17 @@ async def test_it_is_left_and_goes_on_at_the_same_line(p: Pantry) -> None:
             assert counted(pilot) == ["", "", ""]
 
 
+async def test_the_places_say_which_count_is_begun(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c")
+        assert "larder: never counted" in painted(pilot)
+        await pilot.press("1", "enter", "enter", "escape", "c")
+        assert "larder: begun, 2 of 3 lines counted" in painted(pilot)
+        shown = pilot.app.screen.query_one(LineList)
+        assert shown.current is not None
+        assert shown.source.where(shown.current.key) == 0, "on the one to count next"
+
+
 async def test_what_is_unlisted_is_added_and_a_wrong_line_is_mended(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("c", "1", "plus")

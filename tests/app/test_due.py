@@ -12,12 +12,15 @@ from rich.cells import cell_len
 from textual.pilot import Pilot
 from textual.widgets import Static
 
+from pantry_tui.app.format import short_day
 from pantry_tui.app.lines import PartKey
 from pantry_tui.app.main import PantryApp
+from pantry_tui.app.roles import STYLE
 from pantry_tui.app.rowtext import (
     due_cells,
     due_columns,
     food_and_method,
+    said_verdict,
     until,
     what_is_left,
 )
@@ -25,7 +28,7 @@ from pantry_tui.app.whereabouts import Whereabouts, leave, left_at, state_file
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import places
+from pantry_tui.services.stock import act, places, view
 from pantry_tui.services.stock.lines import PARTS, lines, parts
 from pantry_tui.services.stock.rows import DueRow
 from tests.app.screens import all_lines, painted, table
@@ -144,6 +147,32 @@ def test_no_date_is_ever_clipped(width: int, beside: str) -> None:
             )
             if "until" in cells:
                 assert cells["until"] == (until(one), "")
+
+
+async def test_a_bird_that_was_frozen_long_and_is_thawed_says_until_when_it_is_eaten(
+    tmp_path: Path,
+) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        for name in ("freezer", "fridge"):
+            places.add(p, name, name)
+        made = putup.put_up(p, putup.read(p, "1 turkey, frozen, freezer, 1 jan 2025, amount=6 lb"))
+        act.thaw(p, made.code)
+        (thawed,) = view.due(p)
+        assert thawed.verdict is Verdict.PAST_BEST
+        assert thawed.discard_after is not None
+        day = short_day(thawed.discard_after).rsplit(" ", 1)[0]
+        assert said_verdict(thawed) == f"- past best, eat by {day}"
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            assert f"- past best, eat by {day}: " in painted(pilot)
+            line = table(pilot).current
+            assert line is not None
+            assert line.cells[-1][1] == STYLE[Verdict.EAT_SOON]
+
+
+def test_what_has_no_last_day_ahead_is_past_best_and_no_more() -> None:
+    old = row(verdict=Verdict.PAST_BEST, best_by=TODAY - timedelta(9), days_left=-9)
+    assert said_verdict(old) == "- past best"
 
 
 # -- the parts -------------------------------------------------------------------------------------
@@ -380,13 +409,13 @@ def test_a_food_and_what_stands_behind_it_never_run_into_the_next_column(
     assert cell_len(name + tail) <= width
 
 
-@pytest.mark.parametrize(("width", "column"), [(40, False), (50, True)])
-async def test_a_narrow_list_says_code_and_count(p: Pantry, width: int, column: bool) -> None:
-    """In a column where there is room for one, else in the sentence under the list."""
+@pytest.mark.parametrize("width", [28, 40, 50])
+async def test_a_narrow_list_says_code_and_count(p: Pantry, width: int) -> None:
+    """The code, which is what one types, in a column; how many in the sentence under the list."""
     async with PantryApp(p).run_test(size=(width, 20)) as pilot:
         row = table(pilot).current
         assert row is not None
         assert row.row is not None
         shown = " ".join(painted(pilot).split())
         assert re.search(rf": {row.row.count} \w+ of {row.row.code}\.", shown)
-        assert (" code food" in shown) is column
+        assert re.search(rf"[#x!+?~-] {row.row.code} +\w", painted(pilot))

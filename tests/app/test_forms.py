@@ -14,6 +14,7 @@ from textual.widgets import Input, Static
 from pantry_tui.app.commands import BY_NAME
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens import byname
+from pantry_tui.app.screens import printing as asked
 from pantry_tui.app.screens.page import Page, keys_of
 from pantry_tui.errors import Refused
 from pantry_tui.services.output import printing
@@ -208,6 +209,22 @@ async def test_the_door_sheet_goes_to_the_printer_or_a_file(
         assert "Not done" in painted(pilot), "nothing is overwritten"
         await write(pilot, str(tmp_path / "door.txt"))
         assert "<html" not in (tmp_path / "door.txt").read_text()
+
+
+def test_each_paper_has_a_name_of_its_own_for_its_file() -> None:
+    kinds = [*asked.SHEETS, asked.TODAY, *asked.ASKED]
+    names = [asked.file_name(one) for one in (*kinds, "basement › shelf 2")]
+    assert len(set(names)) == len(names)
+    assert asked.file_name(asked.DOOR) == "door"
+    assert names[-1] == "count-shelf-2"
+
+
+async def test_what_is_no_door_sheet_is_not_offered_a_file_of_that_name(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("f12", "1")
+        await choose(pilot, "what is open")
+        await choose(pilot, "a file")
+        assert pilot.app.screen.query_one(Input).placeholder == "~/opened.html"
 
 
 def test_a_printer_that_fails_says_what_to_do_instead(

@@ -30,3 +30,34 @@ async def test_what_was_written_down_after_the_cut_is_named_before_it_is_booked(
             said = " ".join(painted(pilot).split())
         assert "Nothing stood there then." in said
         assert f"put up later: {made.code}." in said
+
+
+async def test_discarding_is_offered_only_where_something_must_go(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "fridge", "fridge")
+        putup.put_up(p, putup.read(p, "2 packs pork, fresh, fridge, 2026-11-24"))
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            for hours, offered in (("1", False), ("9", True)):
+                await pilot.press("S", "x", "1", *hours, "enter", "enter", "enter")
+                await pilot.pause()
+                assert "book it" in painted(pilot)
+                assert ("must be discarded as discarded" in painted(pilot)) is offered
+                await pilot.press("escape")
+
+
+async def test_on_a_place_without_cold_it_asks_which_one_is_meant(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "cellar", "cellar")
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.press("S", "x")
+            assert "neither refrigerator nor freezer" in painted(pilot)
+            places.add(p, "fridge", "fridge")
+            places.add(p, "deep freezer", "freezer")
+            await pilot.press("x")
+            await pilot.pause()
+            assert "1  deep freezer" in painted(pilot)
+            await pilot.press("2")
+            await pilot.pause()
+            assert "fridge without cold: what happened?" in painted(pilot)

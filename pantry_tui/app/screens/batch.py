@@ -57,7 +57,7 @@ class BatchScreen(Acts, Rates, RowWords):
         name = clip(f"{found.code}  {found.food}, {found.method}", width - 2)
         self.query_one("#batchname", Static).update(Content(name))
         self.query_one("#text", Static).update(
-            Content(hang(self.host.units.text(batch_text(self.host.units.rows(found))), width - 4))
+            Content(hang(self.host.said(batch_text(self.host.units.rows(found))), width - 4))
         )
         self.table.styles.height = min(len(found.rows) + 1, max(3, height // 3))
         words = self.sought.lower().split()

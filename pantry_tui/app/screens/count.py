@@ -287,8 +287,11 @@ class CountScreen(Touches):
             self.reload()
 
     def action_back(self) -> None:
-        """Leave, to where one came from; the counts are kept."""
-        self.place = None
+        """Leave, to where one came from; the counts are kept. Who comes back stands on the place to
+        count next."""
+        if self.place is not None:
+            self.place = None
+            self._afresh()
         self.host.action_go(self.host.came_from)
 
 

@@ -51,9 +51,7 @@ class DueScreen(Acts, Rates, StockList):
         if not text:
             self._all = self._count
         top = [
-            line
-            for one in self._costs
-            for line in headings(f"! {self.host.units.text(one)}", columns, 2)
+            line for one in self._costs for line in headings(f"! {self.host.said(one)}", columns, 2)
         ]
         if (self._jobs or self._timed) and not text:
             from pantry_tui.app.screens import jobs

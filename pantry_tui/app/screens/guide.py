@@ -12,6 +12,8 @@ if TYPE_CHECKING:
     from pantry_tui.app.host import Host
 
 KEYS = "The keys of this screen"
+#: How a line begins that is for those who type commands.
+_NOT_HERE = ("On the command line:", "Without a screen:")
 
 
 def choose_guide(host: Host) -> None:
@@ -19,10 +21,11 @@ def choose_guide(host: Host) -> None:
     here = str(getattr(host.screen, "here", "due"))
     known = {one.title: one for one in (*guides(), sources_page())}
     texts = {title: f"{title} {one.about} {one.text}" for title, one in known.items()}
-    texts[KEYS] = f"{KEYS} {keys_of(here)}"
+    keys = keys_of(here, host.shown_keys, host.not_now)
+    texts[KEYS] = f"{KEYS} {keys}"
 
     def show(title: str) -> None:
-        text = keys_of(here) if title == KEYS else page_of(known[title])
+        text = keys if title == KEYS else page_of(known[title])
         host.push_screen(Page(text))
 
     question = Choose("Help: which guide? Letters find words in them.", [KEYS, *known], texts=texts)
@@ -30,5 +33,6 @@ def choose_guide(host: Host) -> None:
 
 
 def page_of(one: Guide) -> str:
-    """A guide as a page."""
-    return f"{one.title}\n{one.about}\n\n{one.text}"
+    """A guide as a page; who reads it here has keys, and needs no words of the command line."""
+    lines = [line for line in one.text.split("\n") if not line.startswith(_NOT_HERE)]
+    return "\n".join([one.title, one.about, "", *lines])

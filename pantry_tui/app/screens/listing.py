@@ -6,6 +6,7 @@ of: `Finds` narrows a list and jumps in it, `acts` does things to stock.
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from typing import cast
 
 from textual import on
@@ -35,6 +36,9 @@ class ListScreen(Screen[None]):
 
     #: The words have just changed: the cursor goes to the first line that fits them.
     searching = False
+
+    #: Commands of the screen that would be refused whatever the cursor stands on: no key is named.
+    not_now: Collection[str] = frozenset()
 
     #: The lid code, or the container, that the act which begins just now is for, "" where it is
     #: for what is marked or under the cursor.

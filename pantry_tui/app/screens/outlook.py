@@ -88,7 +88,7 @@ class OutlookScreen(Undoes, Books, Beside):
     def _heads(self, found: OutlookView, columns: tuple[Column, ...]) -> Iterator[Line]:
         for sign, heads in (("!", found.alarms), (">", found.shifts)):
             for one in heads:
-                yield from headings(f"{sign} {self.host.units.text(one)}", columns, 2)
+                yield from headings(f"{sign} {self.host.said(one)}", columns, 2)
 
     def _rows(self, found: OutlookView, columns: tuple[Column, ...]) -> Iterator[Line]:
         yield from self._lines(found.foods, columns)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -13,7 +13,7 @@ from textual.widgets import Static
 
 from pantry_tui.app.commands import BY_NAME, Own, of
 from pantry_tui.app.format import hang
-from pantry_tui.app.widgets.inunits import in_units
+from pantry_tui.app.widgets.inunits import in_words
 from pantry_tui.core.words import MARK
 
 VERDICTS = "Verdicts: " + ", ".join(f"{mark} {verdict}" for verdict, mark in MARK.items()) + "."
@@ -55,7 +55,7 @@ class Page(ModalScreen[bool | None]):
         with Vertical(id="box"):
             with VerticalScroll(id="words"):
                 width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
-                yield Static(Content(hang(in_units(self, self._text), width)))
+                yield Static(Content(hang(in_words(self, self._text), width)))
             yield Static(Content.from_markup("   ".join(map(_answer, self._answers))), id="answers")
 
 
@@ -77,9 +77,11 @@ class Decide(Page, inherit_bindings=False):
         super().__init__(text, answers)
 
 
-def keys_of(screen_id: str, own: Own | None = None) -> str:
-    """All keys of a screen, from the one command table, with a person's `own`."""
-    lines = [f"{command.keys:<12} {command.tip}" for command in of(screen_id, own or {})]
+def keys_of(screen_id: str, own: Own | None = None, without: Collection[str] = ()) -> str:
+    """All keys of a screen, from the one command table, with a person's `own`; `without` those
+    that would be refused just now."""
+    known = (one for one in of(screen_id, own or {}) if one.id not in without)
+    lines = [f"{command.keys:<12} {command.tip}" for command in known]
     named = [f"{one.word}: {one.tip[:1].lower()}{one.tip[1:]}" for one in BY_NAME]
     lines += ["", "By name, with : or Ctrl+P", "", *named]
     return "\n".join(["Keys", "", *lines, "", GUIDES, "", VERDICTS, "", LIMITS])

@@ -8,6 +8,7 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Cut
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate
@@ -19,7 +20,9 @@ from pantry_tui.services.stock.readings import read_warmth
 LOAD = ("full", "half full or less", "I do not know")
 ICE = ("ice crystals are left", "all is thawed", "I do not know")
 HAPPENED = ("the power was off", "its door stood open or ajar")
-BOOK = ("book it", "book it, and what must be discarded as discarded", "book nothing")
+BOOK, THROWN, NOTHING = (
+    "book it", "book it, and what must be discarded as discarded", "book nothing"
+)  # fmt: skip
 
 
 class _Walk:
@@ -107,22 +110,33 @@ class _Walk:
             head += ", its door ajar"
         later = came_later(self.host.pantry, self.place, self.cut)
         text = "\n\n".join(filter(None, (head, outage_text(rows), later, CAUTION)))
+        # Nothing to discard: nothing to offer.
+        goes = any(row.verdict in UNFIT for row in rows)
+        ways = (BOOK, THROWN, NOTHING) if goes else (BOOK, NOTHING)
         self.host.push_screen(
-            Page(text, GOES_ON), lambda _: self.choose("And now?", BOOK, self._book, sure=True)
+            Page(text, GOES_ON), lambda _: self.choose("And now?", ways, self._book, sure=True)
         )
 
     def _book(self, got: str) -> None:
-        if got != BOOK[2]:
+        if got != NOTHING:
             self.host.attempt(
-                lambda: outage.book(self.host.pantry, self.place, self.cut, discard=got == BOOK[1])
+                lambda: outage.book(self.host.pantry, self.place, self.cut, discard=got == THROWN)
             )
             self.done()
 
 
 def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
-    """Ask, show, book. `done` is called when something was booked."""
+    """Ask, show, book. `done` is called when something was booked. Where the cursor stands on no
+    cold place, which of them is meant is asked first."""
     walk = _Walk(host, place, done)
-    if not walk.place.climate.is_cold:
-        host.tell(f"{walk.place.name} is neither refrigerator nor freezer.", refused=True)
+    if walk.place.climate.is_cold:
+        walk.start()
         return
-    walk.start()
+    paths = host.pantry.place_paths()
+    cold = sorted(paths[one.id] for one in host.pantry.places.values() if one.climate.is_cold)
+    if not cold:
+        name = walk.place.name
+        host.tell(f"{name} is neither refrigerator nor freezer, and no place is.", refused=True)
+        return
+    title = f"{walk.place.name} needs no cold. Where was the power off, or a door ajar?"
+    walk.choose(title, cold, lambda path: _Walk(host, path, done).start())

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
@@ -35,6 +36,18 @@ PRINTER, BROWSER, FILE = "the printer", "the browser, to print there", "a file .
 
 #: As `paper.sheet` calls them.
 SHEETS = {DOOR: "due", OPENED: "opened", WEEK: "week", OUTAGE: "outage"}
+
+#: A file of each is called so, where one names it no other way.
+NAMES = {
+    DOOR: "door",
+    OPENED: "opened",
+    WEEK: "week",
+    OUTAGE: "power-cut",
+    TODAY: "labels-today",
+    OF_CODES: "labels",
+    SIZED: "labels-sized",
+    GIFTS: "gift-labels",
+}
 
 #: What is typed: the question, an example, whether it is for gifts.
 ASKED = {
@@ -99,14 +112,20 @@ def typed_labels(p: Pantry, typed: str, *, gift: bool) -> Made:
     return labels_of(p, codes.split(), read_size(size.strip()) if comma else None, gift=gift)
 
 
-def _where(host: Host, title: str, make: Callable[[], Made]) -> None:
-    """Where it goes; what cannot be made says so first."""
+def file_name(said: str) -> str:
+    """("a place's path") -> "count-shelf-2"; for the kinds of sheet and label, their own."""
+    words = re.findall(r"\w+", said.rsplit("›", 1)[-1].casefold())
+    return NAMES.get(said) or "-".join(["count", *words])
+
+
+def _where(host: Host, said: str, make: Callable[[], Made]) -> None:
+    """Where it goes; what cannot be made says so first. `said`: what was chosen, or a place."""
     try:
         text, html = (host.units.text(one) for one in make())
     except PantryError as error:
         host.tell(error.message, refused=True)
         return
-    name = title.partition(":")[0].removesuffix(" ...")
+    name = said.partition(":")[0].removesuffix(" ...")
     ways = [PRINTER] if printing.printer() else []
     # Served to a phone, a browser opened here would be of no use there.
     ways += [] if host.is_web else [BROWSER]
@@ -121,7 +140,7 @@ def _where(host: Host, title: str, make: Callable[[], Made]) -> None:
             _file(
                 host,
                 title,
-                "~/door.html",
+                f"~/{file_name(said)}.html",
                 lambda typed: printing.to_file(text, html, typed_path(typed)),
             )
 

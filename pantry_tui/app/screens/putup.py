@@ -191,7 +191,7 @@ class PutUpScreen(Recalls):
             return reading_text(shown, None, error.message, was)
 
     def _say(self, text: str) -> None:
-        said = self.host.units.text(text)
+        said = self.host.said(text)
         self.query_one("#reading", Static).update(Content(hang(said, self.size.width - 8)))
 
     @on(Input.Submitted, "#line")
@@ -319,12 +319,14 @@ class PutUpScreen(Recalls):
 
 
 def said_of(made: PutUp) -> str:
-    """ "4 half-pint jars strawberry jam", and how it is kept where the food does not say it."""
+    """ "4 half-pint jars strawberry jam", how it is kept where the food does not say it, and its
+    state where that was said."""
     read = made.reading
     method = read.method.value if read.method else ""
     kept = "" if not method or method in read.food else f", {method}"
     one = so_many(read) == "1"
-    return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}")
+    state = "".join(f", {value}" for key, value in read.process if key == "state")
+    return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}{state}")
 
 
 def _booked(made: PutUp) -> str:

@@ -7,10 +7,17 @@ from textual.containers import Horizontal, VerticalScroll
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.format import Column, clip, hang, sentence, verdict
-from pantry_tui.app.rowtext import ROOMY, caution, due_columns, row_detail, what_is_left
+from pantry_tui.app.format import Column, clip, hang, sentence
+from pantry_tui.app.rowtext import (
+    ROOMY,
+    caution,
+    due_columns,
+    row_detail,
+    said_verdict,
+    what_is_left,
+)
 from pantry_tui.app.screens.finds import Finds
-from pantry_tui.app.widgets.inunits import in_units
+from pantry_tui.app.widgets.inunits import in_words
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Line
 from pantry_tui.app.widgets.roomline import RoomLine
@@ -42,7 +49,7 @@ class Pane(VerticalScroll, can_focus=False):
 
     def say(self, text: str) -> None:
         """Show it, from its beginning."""
-        self._words.update(Content(in_units(self, text)))
+        self._words.update(Content(in_words(self, text)))
 
 
 class RowWords(Finds):
@@ -57,7 +64,7 @@ class RowWords(Finds):
         narrow = self.app.size.width < ROOMY
         left = " ".join(what_is_left(self.host.units.rows(row)).split())
         many = f"{left} of " if narrow and left else ""
-        return caution(row) or line.word or f"{verdict(row.verdict)}: {many}{row.code}. {why}"
+        return caution(row) or line.word or f"{said_verdict(row)}: {many}{row.code}. {why}"
 
 
 class Beside(Finds):
@@ -84,7 +91,7 @@ class Beside(Finds):
     def detail_on(self, line: Line | None) -> str:
         """What the pane says."""
         text = row_detail(self.host.units.rows(line.row)) if line and line.row else ""
-        return hang(in_units(self, text), PANE - 3)
+        return hang(in_words(self, text), PANE - 3)
 
     def on_resize(self) -> None:
         panes = self.query(Pane)
@@ -125,7 +132,7 @@ class Beside(Finds):
             text = pane_text(units.rows(line.row), units.rows(whole))
         except PantryError:  # another window took it back: the list is read again at once
             return
-        self.say_pane(hang(in_units(self, text), PANE - 3))
+        self.say_pane(hang(in_words(self, text), PANE - 3))
 
 
 class StockList(RowWords, Beside):

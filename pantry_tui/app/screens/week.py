@@ -6,8 +6,9 @@ from collections.abc import Callable, Iterator
 from datetime import date
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import Column, take_columns
+from pantry_tui.app.format import Column, clip, leaf, take_columns
 from pantry_tui.app.lines import Heading, due_lines, heading, headings
+from pantry_tui.app.rowtext import until, what_is_left
 from pantry_tui.app.screens.acts import Acts
 from pantry_tui.app.screens.ask import Choose, ask_line, given
 from pantry_tui.app.screens.stock import Beside, RowWords
@@ -23,12 +24,14 @@ from pantry_tui.app.weeklines import (
     thaw_lines,
     under_dishes,
 )
+from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, cooking, dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Done, Take, WeekView
+from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.view import rows_named
 
 _NEW_DISH = "a new dish ..."
@@ -53,6 +56,7 @@ class WeekScreen(Acts, RowWords, Beside):
     def source(self, columns: tuple[Column, ...]) -> Source:
         found = weeks.week(self.host.pantry)
         self.span(found)
+        self.cannot(found)
         words = self.sought.lower().split()
         takes = [take for take in found.take if self.fits(take)]
         rows = rows_named(self.host.pantry, {take.containers[0] for take in takes})
@@ -67,7 +71,7 @@ class WeekScreen(Acts, RowWords, Beside):
         notes = [
             line
             for one in filter(None, (found.no_main, *found.notes))
-            for line in headings(f"! {self.host.units.text(one)}", columns, 2)
+            for line in headings(f"! {self.host.said(one)}", columns, 2)
         ]
         below = self._below(found, columns)
         eaten = eaten_lines(found.eaten, columns)
@@ -79,6 +83,11 @@ class WeekScreen(Acts, RowWords, Beside):
         people = "1 person" if found.people == 1 else f"{found.people} people"
         end = _short(found.end)
         self._span = (f"{state} for {people}, to {end}", f"{state}, to {end}", state)
+
+    def cannot(self, found: WeekView) -> None:
+        """All of an accepted week stays where it is: no key pins it."""
+        self.not_now = frozenset({"pin"} if found.accepted else ())
+        self.query_one(KeyLine).without(self.not_now)
 
     def fits(self, take: Take) -> bool:
         """Whether it has all the words that are sought."""
@@ -116,7 +125,7 @@ class WeekScreen(Acts, RowWords, Beside):
                 yield heading(Heading(title), title)
                 yield from due_lines(rows, columns, self.marked)
         for one in found.cautions:
-            yield from headings(f"  {self.host.units.text(one)}", columns)
+            yield from headings(f"  {self.host.said(one)}", columns)
 
     def headline(self) -> str:
         """Accepted or not, for whom and how long, as far as there is room behind the rooms."""
@@ -189,8 +198,23 @@ class WeekScreen(Acts, RowWords, Beside):
             self._try(lambda p: wishes.shift(p, ref, by))
 
     def action_swap(self) -> None:
-        if ref := self._taken():
-            self._try(lambda p: wishes.swap(p, ref))
+        """What could take its place, what should go first on top, which Enter takes."""
+        ref = self._taken()
+        if not ref:
+            return
+        found = wishes.swaps(self.host.pantry, ref)
+        rows = rows_named(self.host.pantry, set(found))
+        ways = {_could(rows[one]): one for one in found if one in rows}
+        if not ways:
+            self._try(lambda p: wishes.swap(p, ref))  # which says why there is none
+            return
+        line = self.table.current
+        food = clip(line.row.food, 40) if line is not None and line.row is not None else "it"
+        day = self._days.get(line.key) if line is not None else None
+        question = Choose(f"Instead of {food}{f' on {say(day)}' if day else ''}: which?", [*ways])
+        self.host.push_screen(
+            question, given(lambda said: self._try(lambda p: wishes.swap(p, ref, ways[said])))
+        )
 
     def action_skip(self) -> None:
         line = self.table.current
@@ -230,6 +254,12 @@ class WeekScreen(Acts, RowWords, Beside):
             "away 24 dec to 27 dec",
             lambda line: appetite.read_table(self.host.pantry, line),
         )
+
+
+def _could(row: DueRow) -> str:
+    """ "pears, 7C, 4 jars, larder: best Sep 2027"."""
+    left = " ".join(what_is_left(row).split())
+    return f"{clip(row.food, 40)}, {row.code}, {left}, {leaf(row.place)}: {until(row)}"
 
 
 def _stands(one: cooking.Cooked) -> str:

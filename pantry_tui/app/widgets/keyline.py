@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 
 from textual.content import Content
@@ -34,11 +34,18 @@ class KeyLine(Static):
         self._screen_id = screen_id
         self._shown = (0, 0)
         self._instead: Sequence[Instead] = ()
+        self._without: Collection[str] = ()
 
     def instead(self, keys: Sequence[Instead]) -> None:
         """Show these keys and what they do, and no others, until `usual`."""
         self._instead, self._shown = keys, (0, 0)
         self._fill()
+
+    def without(self, ids: Collection[str]) -> None:
+        """Name no key of these commands."""
+        if ids != self._without:
+            self._without, self._shown = ids, (0, 0)
+            self._fill()
 
     def usual(self) -> None:
         """The keys of the screen again."""
@@ -65,7 +72,7 @@ class KeyLine(Static):
             )
             return
         own = getattr(self.app, "shown_keys", {})
-        without = _AT_THE_MACHINE if getattr(self.app, "served", False) else ()
+        without = (*self._without, *(_AT_THE_MACHINE if getattr(self.app, "served", False) else ()))
         lines = footer(self._screen_id, *shown, own, without)
         rows = [Content("  ").join(_part(one, self._screen_id) for one in line) for line in lines]
         self.update(Content("\n").join(rows))

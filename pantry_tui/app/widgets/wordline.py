@@ -7,7 +7,7 @@ from textwrap import wrap
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.widgets.inunits import in_units
+from pantry_tui.app.widgets.inunits import in_words
 
 #: Lines it may take from the list.
 MOST = 4
@@ -27,7 +27,7 @@ class WordLine(Static):
 
     def say(self, text: str) -> None:
         """Show `text` instead of what stands there."""
-        text = in_units(self, text)
+        text = in_words(self, text)
         if text == self._said:
             return
         self._said = text

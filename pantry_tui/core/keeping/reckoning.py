@@ -312,7 +312,7 @@ class Reckoning:
                 if state is not State.IN_PROGRESS or self._unsealed:
                     speaks.append(one)
                 elif self._hurts and not said.found:
-                    found.append(nothing_published(state, span.climate, said.found))
+                    found.append(nothing_published(self.batch, state, span.climate, said.found))
             if span.thawed is not None and not span.relieved:
                 # It was never frozen: to call it thawed brings no figure for it.
                 opened = [one for one in speaks if one.state is State.OPEN]
@@ -320,7 +320,7 @@ class Reckoning:
             if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
                 rules = self._shop.found(*last)
-                bare.append((span, nothing_published(last.state, span.climate, rules)))
+                bare.append((span, nothing_published(self.batch, last.state, span.climate, rules)))
         return found + self._lasting(bare)
 
     def _speaks(self, told: Told) -> bool:

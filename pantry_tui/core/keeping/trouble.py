@@ -16,8 +16,6 @@ from pantry_tui.core.words import Climate, Method, State
 #: Jars with a vacuum seal stand at 50 to 70 °F; above 95 °F they lose quality in weeks to months
 #: and may spoil, frozen they may lose the seal (USDA AIB 539, storing canned food). No number.
 CANNED_MAX_F, CANNED_MIN_F = 95.0, 32.0
-#: How the sentence begins where there is none for its state in such a place.
-NO_FIGURE = "No published figure for this"
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,9 +45,16 @@ def trouble(batch: Batch, span: Span, said: Said, book: Rulebook) -> Trouble | N
     return _cold_crop(warm, crop) if crop is not None else None
 
 
-def nothing_published(state: State, climate: Climate, found: Sequence[Rule]) -> Trouble:
+def no_figure(batch: Batch) -> str:
+    """How the sentence begins where there is none for its state in such a place."""
+    return f"No published figure for {batch.food.name} ({batch.method})"
+
+
+def nothing_published(
+    batch: Batch, state: State, climate: Climate, found: Sequence[Rule]
+) -> Trouble:
     """No figure for this state in this climate."""
-    return Trouble(f"{NO_FIGURE}, {state} in a {climate}.", tuple(found))
+    return Trouble(f"{no_figure(batch)}, {state} in a {climate}.", tuple(found))
 
 
 def _canned(warm: float) -> Trouble | None:

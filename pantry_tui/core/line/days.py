@@ -108,6 +108,12 @@ def month_or_day(line: Line, i: int) -> tuple[int, str]:
     return stop, f"{day or ''} {MONTH_WORDS[month - 1]} {year}".strip()
 
 
+def is_day_at(line: Line, i: int, today: date) -> bool:
+    """Whether a day begins there, or what leads to one ("on sunday")."""
+    at = i + _lead(line, i)
+    return _day_at(line, at, today)[0] > at
+
+
 def _lead(line: Line, i: int) -> int:
     """How many words lead to a day: "started on", "picked in"."""
     lead = next((len(one) for one in LEADS if line.says(i, *one)), 0)

@@ -19,6 +19,8 @@ _VESSELS: dict[str, str] = {
         "bottle": "bottle;swing top bottle;wine bottle;beer bottle;growler;btl;flagon;stubby;"
         "stubbies;longneck;long neck;longneck bottle;stubby bottle;flask;flasche;flaschen;"
         "bouteille;bottiglia;bottiglie;botella;garrafa;butelka;butelki;flaska;flaskor",
+        "jug": "jug;pitcher",
+        "canister": "canister",
         "bag": "bag;freezer bag;ziplock bag;zip bag;zipper bag;mylar bag;ziplock;vacuum bag;"
         "mesh bag;paper bag;baggie;beutel;tüte;tüten",
         "pack": "pack;packet;package;pkt;pkg;parcel;vacuum pack;vac pack;sachet;packette",

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from pantry_tui.core.canned import LIDDED
@@ -19,13 +19,14 @@ from pantry_tui.core.line.held import Held
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.safety.prepared import PREPARED, is_large
-from pantry_tui.core.words import Climate, Method
+from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
 from pantry_tui.reference.compose import Composer
 from pantry_tui.services.batchwork.line_as_is import frozen_as_bought, several_of
+from pantry_tui.services.batchwork.line_aside import take_ingredients, take_state
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
-from pantry_tui.services.batchwork.line_method import settle
+from pantry_tui.services.batchwork.line_method import WORKING, settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
 from pantry_tui.services.batchwork.line_slips import ask_slip
 from pantry_tui.services.batchwork.prepared import is_raw_crop
@@ -68,6 +69,11 @@ class Kitchen:
     says: Callable[[str], Method | None] = _nothing
     usual: Callable[[str], tuple[str, ...]] = _no_ways
 
+    def is_food(self, words: list[str]) -> bool:
+        """Whether the words are a food, or could be several, and nothing else."""
+        meant = self.composer.meant(words)
+        return not meant.strange and (meant.facts is not None or bool(meant.either))
+
     def could_be(self, text: str) -> tuple[str, ...]:
         """The foods of which a word could be any."""
         found = could_be(text, self.units)
@@ -80,8 +86,10 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     found = spelled(tokens(rest[: MOST * 100]), kitchen.composer)
     if len(found) > MOST or len(rest) > MOST * 100:
         return _too_long(rest, note), ""
+    found, state, came = take_state(found, kitchen.today)
     line = Line(found)
-    pairs: dict[str, str] = {}
+    pairs = {"state": state.value} if state in (State.OPEN, State.THAWED) else {}
+    note = "; ".join(filter(None, (note, take_ingredients(line, kitchen.is_food))))
     take_process(line, pairs)
     kept = protect(line, kitchen)
     for i in kept:
@@ -95,7 +103,9 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     if "group" not in pairs:
         ask_slip(food, line, kitchen)
     food.started = any(token.text in ("started", "begun") for token in line.tokens)
-    return _reading(kitchen, note, pairs, stands, day, held, food), food.typed
+    reading = _reading(kitchen, note, pairs, stands, day, held, food)
+    told = any(token.text.casefold().startswith("state=") for token in line.tokens)
+    return (_still_at_work(reading, came) if came and not told else reading), food.typed
 
 
 def read_pairs(text: str) -> list[tuple[str, str]]:
@@ -117,6 +127,27 @@ def _packed(pairs: dict[str, str], method: Method | None) -> list[str]:
     if not form.startswith("in ") or method in _PACKED or method is None:
         return []
     return [pairs.pop("form")]
+
+
+def _still_at_work(reading: PutUpReading, came: str) -> PutUpReading:
+    """A batch that is said to be open or shut, and would be still at work otherwise: asked about,
+    since a ferment that is finished has more time."""
+    if reading.method not in WORKING:
+        return reading
+    process = tuple(pair for pair in reading.process if pair[0] != "state")
+    why = (
+        f"{came.capitalize()}: is it still at work? Leave the word out where it is; where it is "
+        "finished, write state=open or state=sealed in its place."
+    )
+    return replace(
+        reading,
+        process=process,
+        problems=(*reading.problems, why),
+        asks=(
+            *reading.asks,
+            Ask("state", came, ("state=in-progress", "state=open", "state=sealed")),
+        ),
+    )
 
 
 def _rolls(food: Food, held: Held, kitchen: Kitchen) -> None:

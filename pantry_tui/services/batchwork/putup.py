@@ -18,6 +18,7 @@ from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, 
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.contents import booked_amount, size_of
+from pantry_tui.services.batchwork.line_method import WORKING as WORKING
 from pantry_tui.services.batchwork.made_from import (
     Descent,
     carry_on,
@@ -34,14 +35,6 @@ from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, when
 from pantry_tui.services.stock.view import cautions
 from pantry_tui.services.stock.where import where_it_keeps
-
-#: Methods that leave the kitchen still working: they need a hand before they keep.
-WORKING = frozenset(
-    {
-        Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE,
-        Method.INFUSION, Method.SALTED,
-    }
-)  # fmt: skip
 
 BOTULISM = (
     "Low-acid food needs a pressure canner: spores live through boiling water. "

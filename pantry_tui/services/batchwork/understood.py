@@ -196,7 +196,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
         if p.stock.places:
             problems.append("Say where it stands: add the name of a place.")
         else:
-            problems.append("There is no place yet: add one first (pantry-tui place add).")
+            problems.append("There is no place yet: add one first, with `pantry-tui place add`.")
     if reading.made is not None and reading.made > p.today:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")

@@ -32,7 +32,8 @@ PAGE = 60
 BOX = "[ ]"
 #: In the place of a day, since the two hours may be over before anybody reads it.
 TOO_WARM = "too warm: 2 hours only"
-_OVER = {
+IN_DOUBT = "In doubt: do not eat"
+OVER = {
     "must go": "Must go: do not eat",
     "open": "Open and thawed",
     "eat soon": "Eat soon",
@@ -62,7 +63,7 @@ def door(p: Pantry) -> Sheet:
         mine = sorted((row for row in shown if _part(row) == word), key=_by_place)
         if mine:
             count = sum(row.count for row in mine)
-            parts.append((f"{_OVER[word]}: {count}", len(mine)))
+            parts.append((f"{OVER[word]}: {count}", len(mine)))
             lines += map(cells, mine)
     return Sheet(
         f"What to eat first, {dates.say(p.today)}",
@@ -135,7 +136,7 @@ def until(row: DueRow) -> str:
     if row.verdict in UNFIT:
         return row.verdict.value
     if row.verdict is Verdict.UNKNOWN and not row.usable:
-        return "in doubt: do not eat"
+        return f"{IN_DOUBT[:1].lower()}{IN_DOUBT[1:]}"
     if row.hurried:
         return TOO_WARM
     best, last = row.good_until, row.discard_after

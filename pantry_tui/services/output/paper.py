@@ -11,6 +11,8 @@ from collections.abc import Sequence
 from html import escape
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import DOUBT, instead_of_day
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold_place import cut_fact
@@ -19,7 +21,7 @@ from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK, SEVERITY, State
 from pantry_tui.errors import Refused
-from pantry_tui.services.output.door import BOX, TOO_WARM, door
+from pantry_tui.services.output.door import BOX, IN_DOUBT, OVER, TOO_WARM, door
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.output.page import page
 from pantry_tui.services.output.stocktake import PEN, count_sheet
@@ -39,8 +41,7 @@ def sheet(p: Pantry, what: str) -> Sheet:
     if wanted == "due":
         return door(p)
     if wanted in ("opened", "open"):
-        rows = [row for row in view.due(p) if row.state in (State.OPEN, State.THAWED)]
-        return _sheet(p, "Open or thawed: finish these first", rows)
+        return _opened(p)
     if wanted == "outage":
         return _outage(p)
     if wanted == "week":
@@ -50,6 +51,18 @@ def sheet(p: Pantry, what: str) -> Sheet:
     place = p.find_place(what)
     rows = view.due(p, place=p.place_paths()[place.id])
     return _sheet(p, p.place_paths()[place.id], sorted(rows, key=lambda r: (r.food, r.code)))
+
+
+def _opened(p: Pantry) -> Sheet:
+    """What is to be finished stands first; what must not be eaten has its place under it."""
+    rows = [row for row in view.due(p) if row.state in (State.OPEN, State.THAWED)]
+    lots = (
+        ("", [row for row in rows if row.usable]),
+        (IN_DOUBT, [row for row in rows if not row.usable and row.verdict not in UNFIT]),
+        (OVER["must go"], [row for row in rows if row.verdict in UNFIT]),
+    )
+    found = _sheet(p, "Open or thawed: finish these first", [row for _, lot in lots for row in lot])
+    return replace(found, parts=tuple((words, len(lot)) for words, lot in lots if lot))
 
 
 def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
@@ -173,11 +186,12 @@ def _notes(found: Sheet) -> str:
 
 
 def _over(found_on: Sheet) -> dict[int, str]:
-    """The first row of each part, and what stands over it."""
+    """The first row of each part, and what stands over it, where anything does."""
     found: dict[int, str] = {}
     at = 0
     for words, rows in found_on.parts:
-        found[at] = words
+        if words:
+            found[at] = words
         at += rows
     return found
 

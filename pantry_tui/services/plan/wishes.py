@@ -132,6 +132,14 @@ def leave_out(p: Pantry, ref: str) -> Done:
     return _keep(p, draft.with_wishes(left_out=left, pins=pins), said)
 
 
+def swaps(p: Pantry, ref: str) -> list[str]:
+    """What could take its place on that day: a container of each food of the same role at table,
+    what should go first on top. Raises Refused when it is not in the week."""
+    draft = _draft(p)
+    could = _instead(p, draft, _planned(p, draft, ref))
+    return [name_of(p, p.stock.containers[one.container]) for one in could]
+
+
 @booked
 def swap(p: Pantry, ref: str, food: str = "") -> Done:
     """Another food of the same role at table on that day, the one asked for, else the one that
@@ -151,7 +159,7 @@ def swap(p: Pantry, ref: str, food: str = "") -> Done:
     gone = {c.candidate.container for c in menu_of(p, draft).picks if c.candidate.food == old.food}
     pins = tuple(pin for pin in draft.wishes.pins if pin[0] not in gone)
     changed = draft.with_wishes(pins=pins, left_out=draft.wishes.left_out | {old.food})
-    besides = f"; it could also be {_or(others)}" if others else ""
+    besides = f"; it could also be {_or(others)}" if others and not food else ""
     said = f"{_say(p, instead)} on {dates.say(pick.day)} instead of {old.food}{besides}."
     return _keep(p, _pinned(changed, instead, pick.day), said)
 

@@ -8,7 +8,7 @@ from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import Rule
-from pantry_tui.core.keeping.trouble import NO_FIGURE
+from pantry_tui.core.keeping.trouble import no_figure
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.safety.caution import CAUTION, cautioned
@@ -196,7 +196,7 @@ def _move_it(p: Pantry, id_: str, judged: Judgement) -> tuple[str, ...]:
     something is; nothing where it is in doubt for more than its place."""
     one = p.stock.containers[id_]
     batch = p.stock.batches[one.batch]
-    nowhere = bool(judged.reasons) and judged.reasons[0].startswith(NO_FIGURE)
+    nowhere = bool(judged.reasons) and judged.reasons[0].startswith(no_figure(batch))
     if judged.verdict is not Verdict.UNKNOWN or batch.doubt or not nowhere:
         return ()
     food = as_packed(batch, opened=False).food

@@ -4,7 +4,6 @@ transaction."""
 from __future__ import annotations
 
 import math
-from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from types import MappingProxyType
@@ -30,12 +29,12 @@ from pantry_tui.services.stock.count_begun import draft as draft
 from pantry_tui.services.stock.count_begun import lines as lines
 from pantry_tui.services.stock.count_begun import take_back as take_back
 from pantry_tui.services.stock.count_begun import uncount as uncount
+from pantry_tui.services.stock.count_next import next_places as next_places
+from pantry_tui.services.stock.count_next import since as since
 from pantry_tui.services.stock.drawing import convert, read_wanted
 from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 from pantry_tui.services.stock.seen import At, when
-from pantry_tui.store import log
-from pantry_tui.store.store import reading
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
 UNRECORDED, MISSING = Fate.UNRECORDED, Fate.MISSING
@@ -294,55 +293,3 @@ def _spread(p: Pantry, place: Place, mine: Sequence[RoundLine], number: int) -> 
         count(p, place, line.key, min(left, line.expected))
         left -= min(left, line.expected)
     count(p, place, mine[-1].key, left)
-
-
-class ToCount(NamedTuple):
-    """A place, the days since all of it was counted, and since some of it was; None: never."""
-
-    place: Place
-    days: int | None
-    in_part: int | None
-
-
-def since(one: ToCount) -> str:
-    """ "counted 3 days ago", "never counted", "never counted whole, in part today"."""
-    whole = f"counted {_ago(one.days)}" if one.days is not None else "never counted"
-    if one.in_part is None:
-        return whole
-    return f"{whole}{' whole' if one.days is None else ''}, in part {_ago(one.in_part)}"
-
-
-def _ago(days: int) -> str:
-    return {0: "today", 1: "yesterday"}.get(days, f"{days} days ago")
-
-
-def next_places(p: Pantry) -> list[ToCount]:
-    """Which place to count next: the longest unchecked, also in part, with the most in it first."""
-    standing: dict[str, int] = defaultdict(int)
-    for container in p.stock.containers.values():
-        if container.here:
-            standing[container.place] += 1
-    in_part = _counted_in_part(p)
-    aged = [
-        ToCount(pl, None if pl.checked is None else (p.today - pl.checked).days, in_part.get(pl.id))
-        for pl in p.stock.places.values()
-        if standing[pl.id]
-    ]
-
-    def worth(one: ToCount) -> tuple[float, str]:
-        days = min((n for n in (one.days, one.in_part) if n is not None), default=400)
-        return (-days * standing[one.place.id], one.place.name)
-
-    return sorted(aged, key=worth)
-
-
-def _counted_in_part(p: Pantry) -> dict[str, int]:
-    """Days since the newest count of each place, where it left out some of its lines."""
-    newest: dict[str, int | None] = {}
-    with reading(p.path):
-        events = log.of_kinds(p.store.db, ["count"])
-    for event in events:
-        said = event.payload
-        assert isinstance(said, Count)
-        newest[said.place] = (p.today - event.day).days if said.part else None
-    return {place: days for place, days in newest.items() if days is not None}

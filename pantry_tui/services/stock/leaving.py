@@ -6,9 +6,12 @@ from collections.abc import Sequence
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.older import reason_of
 from pantry_tui.core.model import Container
+from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
@@ -89,9 +92,37 @@ def discard(
         return said.Discard(taken[0].batch, ids, much, reason, words)
 
     with p.together():
-        told = _shown(p, ref, taken, reason, words, at)
+        told = (
+            *_not_past(p, taken, reason, at),
+            *_shown(p, ref, taken, reason, words, at),
+        )
         booked_of(p, parts, thrown, at)
     return replace(_gone(p, "Discarded", parts, why=words), warnings=told)
+
+
+#: Of these the date is over, or stands for nothing.
+_PAST = UNFIT | {Verdict.PAST_BEST}
+
+
+def _not_past(
+    p: Pantry, taken: Sequence[Container], reason: said.Reason, at: At | None
+) -> tuple[str, ...]:
+    """Says so where what was thrown away as past its date is past none that is known: next year's
+    plan would learn from it that there was too much."""
+    if reason is not said.Reason.PAST_DATE:
+        return ()
+    day, batch = at.day if at else p.today, p.stock.batches[taken[0].batch]
+    judged = [p.judge(one) for one in taken]
+    dates = [(one.discard_after, "discard after") for one in judged if one.discard_after]
+    dates += [(one.best_by, "best by") for one in judged if one.best_by]
+    over = any(one < day for one in (*(one for one, _ in dates), batch.printed) if one)
+    if over or not dates or any(one.verdict in _PAST for one in judged):
+        return ()
+    first, kind = min(dates)
+    return (
+        f"It was not past its date ({kind} {say(first)}): if it went for another reason, `undo` it "
+        "and say which.",
+    )
 
 
 def _shown(

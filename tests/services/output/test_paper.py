@@ -271,3 +271,20 @@ def test_a_printed_door_sheet_draws_boxes_and_parts(demo: Pantry) -> None:
     assert text.count('class="part"') == len(page.parts)
     plain = paper.sheet_text(page)
     assert all(f"\n\n{words}\n" in plain for words, _ in page.parts)
+
+
+def test_the_sheet_of_what_is_open_begins_with_what_is_to_be_finished(tmp_path: Path) -> None:
+    build_demo(tmp_path / "demo.db", TODAY)
+    with open_pantry(tmp_path / "demo.db", TODAY) as demo:
+        found = paper.sheet(demo, "opened")
+        open_ = [row for row in view.due(demo) if row.state in ("open", "thawed")]
+    bad = {row.code for row in open_ if row.verdict in UNFIT}
+    good = {row.code for row in open_ if row.usable}
+    assert bad
+    assert good
+    order = [row[0] for row in found.rows]
+    assert max(map(order.index, good)) < min(map(order.index, bad))
+    text, page = paper.sheet_text(found), paper.sheet_html(found)
+    assert text.index(f"\n{order[0]} ") < text.index("Must go: do not eat")
+    assert page.index(f"<td>{order[0]}</td>") < page.index("Must go: do not eat")
+    assert "local food-safety authority" in text

@@ -80,7 +80,10 @@ def test_onions_by_weight_are_a_small_side_once_a_day(p: Pantry) -> None:
 
 
 def test_a_crop_of_tomatoes_is_eaten_by_itself(p: Pantry) -> None:
-    assert takes(p, up(p, "9 quart jars tomatoes, boiling-water canned, larder, acid=lemon"))
+    assert takes(
+        p,
+        up(p, "9 quart jars tomatoes, boiling-water canned, larder, acid=lemon, 2026-08-20"),
+    )
 
 
 def test_an_ingredient_is_one_whatever_its_group() -> None:

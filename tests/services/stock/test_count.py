@@ -134,6 +134,19 @@ def count_all(p: Pantry, place: str) -> None:
     rounds.finish(p, shelf)
 
 
+def test_a_count_that_is_begun_stands_first_and_says_how_far_it_got(p: Pantry) -> None:
+    shelf = p.find_place("shelf 2")
+    assert rounds.next_places(p)[0].place.name == "shelf 1"
+    line = rounds.lines(p, shelf)[0]
+    rounds.count(p, shelf, line.key, line.expected)
+    first = rounds.next_places(p)[0]
+    assert first.place.name == "shelf 2"
+    total = len(rounds.lines(p, shelf))
+    assert rounds.since(first) == f"begun, 1 of {total} line{'s' * (total > 1)} counted"
+    rounds.uncount(p, shelf, line.key)
+    assert rounds.next_places(p)[0].place.name == "shelf 1"
+
+
 def test_a_count_that_left_out_a_line_is_one_in_part(p: Pantry) -> None:
     shelf = p.find_place("shelf 1")
     rounds.count(p, shelf, rounds.lines(p, shelf)[0].key, rounds.lines(p, shelf)[0].expected)

@@ -126,6 +126,16 @@ def test_unfit_food_is_never_used_or_given_only_discarded(p: Pantry) -> None:
     assert "Discarded" in act.discard(p, code, why="past its date").message
 
 
+def test_past_its_date_is_questioned_where_no_date_is_past(p: Pantry) -> None:
+    code = up(p, "peaches", "boiling-water canned", "shelf 1")
+    told = act.discard(p, code, why="past its date")
+    assert "Discarded" in told.message
+    assert any("not past its date" in one and "`undo`" in one for one in told.warnings)
+    assert not act.discard(p, code, why="nobody would eat it").warnings
+    p.today += timedelta(days=500)
+    assert not act.discard(p, code, why="past its date").warnings
+
+
 def test_undo_takes_back_one_thing_at_a_time_and_appends(p: Pantry) -> None:
     code = up(p, "peaches", "boiling-water canned", "shelf 1")
     before = p.stock.all()

@@ -61,4 +61,4 @@ def test_a_move_to_where_nothing_is_published_says_which_and_where(p: Pantry) ->
     act.ready(p, code)
     act.move(p, code, "fridge")
     (said,) = act.move(p, code, "larder").warnings
-    assert said.startswith(f"{code}/1 sauerkraut in larder: No published figure for this")
+    assert said.startswith(f"{code}/1 sauerkraut in larder: No published figure for sauerkraut")

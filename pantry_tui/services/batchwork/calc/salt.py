@@ -149,7 +149,8 @@ def _ask_share(books: Books, food: str) -> str:
     rows = books.batch.about("salt", food) if food else ()
     if rows:
         return f"Say how strong: {rows[0].low:g} to {rows[0].high:g} {rows[0].unit} is published."
-    return "Say how strong, like 3 %: no figure is published for this."
+    what = food or "a brine of no food"
+    return f"Say how strong, like 3 %: no figure is published for {what}."
 
 
 def _cautions(

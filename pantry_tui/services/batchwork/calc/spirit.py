@@ -114,7 +114,7 @@ def cure(books: Books, said: Sentence) -> Answer:
     grams = typed.base if typed else meat.base / (25 * 16)
     ppm = nitrite_ppm(grams, percent, meat.base)
     made = Line("nitrite going in", tidy(ppm), "ppm", f"{grams:.4g} g x {percent:g} % / meat")
-    over = _over(ppm, ceilings)
+    over = _over(ppm, ceilings, food.name)
     if typed is not None:
         return Answer(made, tuple(ceilings), cautions=(*over, *_LABEL))
     how = f"{meat} / 25 lb x 1 oz"
@@ -130,10 +130,10 @@ def cure(books: Books, said: Sentence) -> Answer:
     return Answer(first, also, cautions=(*over, *_LABEL), record={"cure": f"{tidy(grams):g} g"})
 
 
-def _over(ppm: float, ceilings: list[Line]) -> tuple[str, ...]:
+def _over(ppm: float, ceilings: list[Line], food: str) -> tuple[str, ...]:
     least = min((one.answer for one in ceilings if isinstance(one.answer, float)), default=None)
     if least is None:
-        return ("No published ceiling for this is known here.",)
+        return (f"No published ceiling for nitrite in {food} is known here.",)
     over = ppm > least + 0.5
     return (f"More than the ceiling of {least:g} ppm: do not use it.",) if over else ()
 

@@ -1,0 +1,86 @@
+"""The week's keys: what could come instead is shown before it does, what is refused has no key."""
+
+from __future__ import annotations
+
+import pytest
+from textual.pilot import Pilot
+
+from pantry_tui.app.main import PantryApp
+from pantry_tui.app.weeklines import TakeKey
+from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan import wishes
+from pantry_tui.services.stock.pick import batch_named
+from tests.app.screens import painted, table
+
+
+async def to_swap(pilot: Pilot[None], demo: Pantry) -> tuple[str, str, list[str]]:
+    """The cursor on something that several foods could take the place of: its container, its food,
+    and theirs."""
+    for take in weeks.week(demo).take:
+        found = wishes.swaps(demo, take.containers[0])
+        foods = [batch_named(demo, one).food.name for one in found]
+        if len(foods) > 2:
+            at = table(pilot).source.where(_key(pilot, take.containers[0]))
+            assert at is not None
+            table(pilot).move_cursor(at)
+            return take.containers[0], take.food, foods
+    raise AssertionError("nothing could be swapped")
+
+
+def _key(pilot: Pilot[None], container: str) -> TakeKey:
+    source = table(pilot).source
+    return next(
+        line.key
+        for line in source.lines(0, source.total)
+        if isinstance(line.key, TakeKey) and line.key.container == container
+    )
+
+
+@pytest.mark.parametrize(("keys", "at"), [(("enter",), 0), (("2",), 1)])
+async def test_a_swap_shows_what_could_come_in_order_and_takes_what_is_chosen(
+    demo: Pantry, keys: tuple[str, ...], at: int
+) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        _, old, foods = await to_swap(pilot, demo)
+        await pilot.press("r")
+        shown = painted(pilot)
+        assert f"Instead of {old}" in shown
+        options = [shown.index(f"{n}  {food}, ") for n, food in enumerate(foods[:3], start=1)]
+        assert options == sorted(options)
+        assert all(take.food != foods[at] for take in weeks.week(demo).take)
+        await pilot.press(*keys)
+        after = {take.food for take in weeks.week(demo).take}
+        assert foods[at] in after
+        assert old not in after
+
+
+async def test_a_swap_that_is_left_changes_nothing(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        await to_swap(pilot, demo)
+        before = weeks.week(demo).take
+        await pilot.press("r", "escape")
+        assert weeks.week(demo).take == before
+
+
+@pytest.mark.parametrize("picture", [False, True])
+async def test_an_accepted_week_names_no_key_that_it_refuses(demo: Pantry, picture: bool) -> None:
+    async with PantryApp(demo).run_test(size=(120, 40)) as pilot:
+        await pilot.press("W", *("v" for _ in range(picture)))
+
+        async def named() -> tuple[bool, bool]:
+            foot = str(pilot.app.screen.query_one(KeyLine).content).replace("\u00a0", " ")
+            await pilot.press("question_mark")
+            helped = "Pin it to this day" in painted(pilot)
+            await pilot.press("escape")
+            return "k pin" in foot, helped
+
+        assert await named() == (True, True)
+        await pilot.press("a")
+        assert weeks.accepted(demo) is not None
+        assert await named() == (False, False)
+        await pilot.press("a", "1")
+        assert await named() == (True, True)
