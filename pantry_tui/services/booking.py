@@ -11,6 +11,7 @@ from pantry_tui.core.dates import say
 from pantry_tui.core.lidcode import code_at
 from pantry_tui.core.log.events import Event, new_id, standing
 from pantry_tui.core.log.fold_place import fold_place, learnt
+from pantry_tui.core.log.moments import when
 from pantry_tui.core.log.payloads import (
     Correct,
     Count,
@@ -21,9 +22,11 @@ from pantry_tui.core.log.payloads import (
     PutUp,
     Reading,
     RuleAdded,
+    batch_of,
     place_of,
     touches,
 )
+from pantry_tui.core.model import DAY_MIN, When
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.store import log, places
 from pantry_tui.store.store import reading
@@ -56,12 +59,12 @@ def append(
     an hour that came twice that night."""
     recorded = _written(p, day or p.today, at, zone).isoformat(timespec="seconds")
     today = day is None or day == p.today
-    _refuse_before_it_was_made(p, payload, day or p.today)
     with reading(p.path):
         if today and at is None and p.clock.day_alone and not isinstance(payload, PutUp):
             at = -1 - log.booked_in_turn(p.store.db, p.today)
         id_ = next_id(p)
     event = Event(id_, recorded, day or p.today, payload, at, p.group)
+    _refuse_before_it_was_made(p, event)
     log.append(p.store.db, event)
     p.store.booked = True
     p.appended(event)
@@ -103,22 +106,43 @@ def one_moment(clock: Clock, day: date, minute: int, zone: int | None = None) ->
     )
 
 
-def _refuse_before_it_was_made(p: Pantry, payload: Payload, day: date) -> None:
-    """Raises Refused for an act on a batch that was not there yet on that day."""
-    if isinstance(payload, PutUp | Correct) or not (id_ := getattr(payload, "batch", "")):
+def _refuse_before_it_was_made(p: Pantry, event: Event) -> None:
+    """Raises Refused for an act on a batch, or on what another one is made from, that was not there
+    yet on that day, or at the minute of it that is told. What is booked without one happens now,
+    whatever the clock said when it was put up."""
+    payload = event.payload
+    if isinstance(payload, Correct):
         return
-    held = p.load(id_)
-    if held is None or held[0].made is None:
-        return
-    batch, containers = held
-    began = batch.made
-    if batch.carried:  # its food is older than its vessels
-        began = min((one.turns[0].when.day for one in containers.values()), default=began)
-    if began is not None and day < began:
-        raise Refused(
-            f"{batch.code} {batch.food.name} was put up on {say(began)}, and this is said of "
-            f"{say(day)}: give a day from then on."
-        )
+    if isinstance(payload, PutUp):
+        about = {batch_of(part.container) for part in payload.parts}
+    else:
+        about = {getattr(payload, "batch", "")} - {""}
+    for held in map(p.load, about):
+        if held is None or held[0].made is None:
+            continue
+        batch, containers = held
+        came = min((one.turns[0].when for one in containers.values()), default=None)
+        # The food of what is carried on is older than its vessels.
+        began = came.day if came is not None and batch.carried else batch.made
+        named = f"{batch.code} {batch.food.name} was put up"
+        if began is not None and event.day < began:
+            raise Refused(
+                f"{named} on {say(began)}, and this is said of {say(event.day)}: give a day from "
+                "then on."
+            )
+        hour_told = event.at is not None and event.at >= 0
+        if came is not None and hour_told and (told := when(event)).last < came.first:
+            raise Refused(
+                f"{named} on {say(came.day)} at {_clock(came)}, and this is said of "
+                f"{_clock(told)}: give an hour from then on. If it was there before, take its "
+                "put-up back first, and put it up again with --at and its own hour."
+            )
+
+
+def _clock(then: When) -> str:
+    """The local time of its earliest minute."""
+    hour, minute = divmod((then.first + then.zone) % DAY_MIN, 60)
+    return f"{hour:02}:{minute:02}"
 
 
 def note(p: Pantry, event: Event, *, again: bool = False) -> None:

@@ -11,6 +11,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
+from pantry_tui.core.log.moments import when
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.text import clean
@@ -168,15 +169,19 @@ def _readable(pairs: Sequence[tuple[str, str]]) -> dict[str, str]:
 
 
 def _day(p: Pantry, batch_id: str, made: str) -> date | None:
-    """The day made, not after anything else that happened to the batch."""
+    """The day made, not after anything else that happened to the batch: on the day on which it was
+    put up that is the minute of it, where the hour is known."""
     if made.strip().lower() in ("unknown", "?"):
         return None
     day = dates.read_date(made, p.today)
-    later = [
-        event.day
-        for event in standing(log.of_batch(p.store.db, batch_id))
-        if not isinstance(event.payload, said.PutUp | said.Correct)
-    ]
-    if day > min([p.today, *later]):
+    began = date.max, 0
+    later = [(p.today, p.clock.now.last)]
+    for event in standing(log.of_batch(p.store.db, batch_id)):
+        if isinstance(event.payload, said.PutUp) and event.payload.batch == batch_id:
+            began = event.day, when(event).first
+        elif not isinstance(event.payload, said.PutUp | said.Correct):
+            later.append((event.day, when(event).last))
+    first = min(later)
+    if day > first[0] or (day == first[0] == began[0] and first[1] < began[1]):
         raise BadInput(f"{dates.say(day)} is after something that was done to it already.")
     return day

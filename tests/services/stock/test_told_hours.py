@@ -12,11 +12,11 @@ import pytest
 from pantry_tui.cli.moments import offset
 from pantry_tui.core.log.moments import when
 from pantry_tui.core.words import Verdict
-from pantry_tui.errors import BadInput, Unclear
+from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, moving, places, view
+from pantry_tui.services.stock import act, correct, moving, places, view
 from pantry_tui.services.stock.places_ever import begins_at
 from pantry_tui.services.stock.seen import At
 
@@ -96,3 +96,49 @@ def test_a_day_before_the_change_begins_by_its_own_clock(p: Pantry) -> None:
     assert opened.first == begins_at(p, At(opened.day)) - 60
     assert opened.last - opened.first == 1439 + 120
     assert opened.zone == 120
+
+
+@pytest.fixture
+def noon(tmp_path: Path) -> Iterator[Pantry]:
+    """Chicken that was booked at noon, no hour of it told; it is 15:00."""
+    create(tmp_path / "home.db")
+    with open_pantry(tmp_path / "home.db", Clock(BACK, 12 * 60)) as here:
+        for name, climate in (("fridge", "fridge"), ("kitchen", "room"), ("freezer", "freezer")):
+            places.add(here, name, climate)
+        putup.put_up(here, putup.read(here, "2 lb chicken breast, fresh, fridge"))
+    with open_pantry(tmp_path / "home.db", Clock(BACK, 15 * 60)) as here:
+        yield here
+
+
+def test_an_hour_before_it_was_put_up_is_refused_and_says_what_to_do(noon: Pantry) -> None:
+    """Two and a half hours in the kitchen would be none if both were counted from noon on."""
+    (batch,) = noon.stock.batches.values()
+    before = len(noon.events)
+    early = At(BACK, 8 * 60)
+    for do in (
+        lambda: moving.move(noon, batch.code, "kitchen", at=early),
+        lambda: act.use(noon, batch.code, "all", at=early),
+        lambda: act.discard(noon, batch.code, "all", why="other", at=early),
+        lambda: putup.put_up(
+            noon, putup.read(noon, f"1 pack chicken breast, frozen, freezer, from {batch.code}"),
+            at=early,
+        ),
+    ):  # fmt: skip
+        with pytest.raises(Refused, match=r"at 12:00, and this is said of 08:00: give an hour"):
+            do()
+    assert len(noon.events) == before
+    moving.move(noon, batch.code, "kitchen", at=At(BACK, 12 * 60))
+    moving.move(noon, batch.code, "fridge", at=At(BACK, 12 * 60 + 150))
+    (row,) = view.due(noon)
+    assert row.verdict is Verdict.DISCARD
+
+
+def test_of_the_day_before_it_was_made_any_hour_is_told(noon: Pantry) -> None:
+    (batch,) = noon.stock.batches.values()
+    correct.correct(noon, batch.code, made="2026-10-24")
+    moving.move(noon, batch.code, "kitchen", at=At(BACK, 8 * 60))
+    moving.move(noon, batch.code, "fridge", at=At(BACK, 10 * 60 + 30))
+    (row,) = view.due(noon)
+    assert row.verdict is Verdict.DISCARD
+    with pytest.raises(BadInput, match="after something that was done to it already"):
+        correct.correct(noon, batch.code, made="2026-10-25")  # noon again, and they count as noon
