@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from datetime import date, timedelta
 from functools import partial
@@ -325,6 +326,11 @@ def test_no_week_breaks_the_laws(
     Appetite(1, meals=1),
     Needs({}, {}),
 )
+@example(
+    [jar("0", servings=2.0, last=START, bulk=True)],
+    Appetite(1, groups={"vegetable": 0.5}, meals=2),
+    Needs({}, {}),
+)
 def test_ceilings_hold_for_all_that_is_not_forced(
     stock: list[Candidate], eats: Appetite, need: Needs
 ) -> None:
@@ -332,11 +338,17 @@ def test_ceilings_hold_for_all_that_is_not_forced(
     factor = eats.factor(START)
     for group in set(FOODS.values()):
         # A day without a main is given one, and another of what would be lost: what falls due
-        # anyway, else unless the household itself said how much it eats.
+        # anyway, else unless the household itself said how much it eats; and no day is left with
+        # nothing at all while there is something that would be lost.
         forced = {Why.MUST} if group in eats.groups else {Why.MUST, Why.TABLE}
         picks = [p for p in found.picks if p.candidate.group is group and p.why not in forced]
         lost = Why.DUE, Why.BEGIN
-        picks = [p for p in picks if p.why not in lost or p.candidate.at_table is not Role.MAIN]
+        days = Counter(p.day for p in found.picks)
+        picks = [
+            p
+            for p in picks
+            if p.why not in lost or (p.candidate.at_table is not Role.MAIN and days[p.day] > 1)
+        ]
         free = sum(pick.candidate.servings for pick in picks)
         firsts = {
             p.candidate.food: max(
