@@ -89,12 +89,16 @@ def descent_of(p: Pantry, reading: PutUpReading) -> Descent:
     days = [b.made for b in same]
     made = None if None in days else min(day for day in days if day is not None)
     states = [carries_state(p.stock.batches[one.container.batch], one.container) for one in parts]
-    worst = min(states, key=_ORDER.index)
-    return Descent(tuple(parts), True, made, worst, same[0])
+    return Descent(tuple(parts), True, made, worst(states), same[0])
 
 
-#: What is begun stays begun, whatever it is put together with.
+#: What is begun stays begun, whatever it is put together with, and whatever it is said to be.
 _ORDER = (State.IN_PROGRESS, State.THAWED, State.OPEN, State.SEALED)
+
+
+def worst(states: Iterable[State]) -> State:
+    """Of several states that food may be in, the one that keeps least."""
+    return min(states, key=_ORDER.index)
 
 
 def _food(p: Pantry, reading: PutUpReading) -> object:

@@ -25,6 +25,7 @@ from pantry_tui.services.batchwork.made_from import (
     descent_of,
     out_of_nothing,
     took,
+    worst,
 )
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
 from pantry_tui.services.batchwork.understood import read as read
@@ -69,7 +70,8 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     if descent.carried:
         state = descent.state
     if "state" in dict(reading.process):
-        state = State(dict(reading.process)["state"].casefold())
+        said = State(dict(reading.process)["state"].casefold())
+        state = worst((state, said)) if descent.carried else said
     size = size_of(reading)
     record = with_altitude(p, reading.method, reading.process)
     doubted = checked(p, reading.method, food, size, dict(record), p.altitude_ft)

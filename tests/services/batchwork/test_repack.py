@@ -419,3 +419,18 @@ def test_a_letter_or_two_names_no_act(p: Pantry) -> None:
     with pytest.raises(BadInput, match="names no act"):
         undo.undo(p, newest.id[-1])
     assert undo.undo(p, newest.id[-6:]).message.startswith("Took back")
+
+
+def test_what_is_begun_is_not_sealed_again_by_a_word(p: Pantry) -> None:
+    mince = up(p, "2 packs ground beef, frozen, chest")
+    act.thaw(p, f"{mince}/1")
+    parted = repack.repack(p, f"{mince}/1", "1 bag frozen, fridge, state=sealed")
+    assert [one.state for one in rows(p, parted.code)] == [State.THAWED]
+    # To say that it is worse than its source is heeded.
+    again = repack.repack(p, f"{mince}/2", "1 bag frozen, chest, state=thawed")
+    assert rows(p, again.code)[0].state is not State.SEALED
+
+
+def test_a_state_that_nothing_put_up_is_in_is_refused(p: Pantry) -> None:
+    with pytest.raises(BadInput):
+        up(p, "1 jar mayonnaise, bought in, fridge, state=gone")
