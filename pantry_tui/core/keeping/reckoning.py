@@ -320,7 +320,7 @@ class Reckoning:
             if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
                 rules = self._shop.found(*last)
-                bare.append((span, nothing_published(last.state, span.climate, rules)))
+                bare.append((span, nothing_published(last.state, span.climate, rules, self.batch)))
         return found + self._lasting(bare)
 
     def _speaks(self, told: Told) -> bool:

@@ -47,9 +47,16 @@ def trouble(batch: Batch, span: Span, said: Said, book: Rulebook) -> Trouble | N
     return _cold_crop(warm, crop) if crop is not None else None
 
 
-def nothing_published(state: State, climate: Climate, found: Sequence[Rule]) -> Trouble:
-    """No figure for this state in this climate."""
-    return Trouble(f"{NO_FIGURE}, {state} in a {climate}.", tuple(found))
+def nothing_published(
+    state: State, climate: Climate, found: Sequence[Rule], batch: Batch | None = None
+) -> Trouble:
+    """No figure for this state in this climate; of what was bought in and stands in a freezer, how
+    its record is put right."""
+    mend = ""
+    shut = climate is Climate.FREEZER and state is State.SEALED
+    if shut and batch is not None and batch.method is Method.BOUGHT and batch.code:
+        mend = f" Frozen food has figures: put it right, `correct {batch.code} --method frozen`."
+    return Trouble(f"{NO_FIGURE}, {state} in a {climate}.{mend}", tuple(found))
 
 
 def _canned(warm: float) -> Trouble | None:
