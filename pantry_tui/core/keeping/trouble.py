@@ -54,7 +54,8 @@ def nothing_published(
     its record is put right."""
     mend = ""
     shut = climate is Climate.FREEZER and state is State.SEALED
-    if shut and batch is not None and batch.method is Method.BOUGHT and batch.code:
+    loose = batch is not None and batch.method is Method.BOUGHT and kept_as(batch) not in LIDDED
+    if shut and batch is not None and loose and batch.code:
         mend = f" Frozen food has figures: put it right, `correct {batch.code} --method frozen`."
     return Trouble(f"{NO_FIGURE}, {state} in a {climate}.{mend}", tuple(found))
 
