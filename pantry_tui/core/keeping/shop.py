@@ -75,7 +75,10 @@ class Shop:
         return span.climate.is_cold or self.sold is Sold.COLD or opened
 
     def moist(self, state: State) -> bool:
-        """Whether it has two hours in the warm also where no row of a table names it."""
+        """Whether it has two hours in the warm also where no row of a table names it; a pouch of
+        cooked pulses once it is open, whichever they are."""
+        if state is not State.SEALED and is_wet_pack(self.batch):
+            return True
         return self.sold is Sold.COLD or (self.sold is Sold.EITHER and state is not State.SEALED)
 
     def found(self, span: Span, state: State, said: Said) -> Sequence[Rule]:

@@ -53,8 +53,13 @@ def no_figure(batch: Batch) -> str:
 def nothing_published(
     batch: Batch, state: State, climate: Climate, found: Sequence[Rule]
 ) -> Trouble:
-    """No figure for this state in this climate."""
-    return Trouble(f"{no_figure(batch)}, {state} in a {climate}.", tuple(found))
+    """No figure for this state in this climate; of what was bought in and stands in a freezer, how
+    its record is put right."""
+    mend = ""
+    shut = climate is Climate.FREEZER and state is State.SEALED and bool(batch.code)
+    if shut and batch.method is Method.BOUGHT and kept_as(batch) not in LIDDED:
+        mend = f" Frozen food has figures: put it right, `correct {batch.code} --method frozen`."
+    return Trouble(f"{no_figure(batch)}, {state} in a {climate}.{mend}", tuple(found))
 
 
 def _canned(warm: float) -> Trouble | None:

@@ -5,9 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount, amount_of
+from pantry_tui.core.batchwork.kitchen import GRAMS, MILLILITRES
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.vessels import contents_of, names_pieces
+from pantry_tui.core.text import singular
+from pantry_tui.core.vessels import Vessel, contents_of, names_pieces, vessel_of
 from pantry_tui.core.words import Group, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.services.rows import PutUpReading
@@ -43,6 +45,26 @@ def with_contents(reading: PutUpReading, facts: FoodFacts | None) -> PutUpReadin
     if held is None and counted and reading.method in _LOOSE and names_pieces(size):
         return replace(reading, count=1, contents=Amount(Fraction(reading.count)))
     return replace(reading, contents=held)
+
+
+#: Grams, and millilitres, that one container holds at most: what is shut (a whole pig in its bag is
+#: less), and a crate, sack, crock or heap. Whatever is more has a slip in its number or its unit.
+#: This program's choice.
+_MOST_SHUT, _MOST = 100_000, 2_000_000
+
+
+def beyond_any(reading: PutUpReading) -> list[str]:
+    """That no container holds so much, a sentence; nothing where it may."""
+    held, method = reading.contents, reading.method
+    if held is None or method is None or not held.unit:
+        return []
+    each = (GRAMS | MILLILITRES).get(held.unit, 0) * held.number
+    size = size_of(reading)
+    shut = vessel_of(method, size, held.unit) is Vessel.CLOSED
+    if each <= (_MOST_SHUT if shut else _MOST):
+        return []
+    vessel = singular(reading.container) if reading.container else "container"
+    return [f"{held} in one {vessel} cannot be: write how much each holds, with its unit."]
 
 
 def booked_amount(reading: PutUpReading) -> Amount | None:

@@ -17,6 +17,7 @@ from typing import NamedTuple
 from pantry_tui.core import dates
 from pantry_tui.core.line.days import readings
 from pantry_tui.core.safety.record import USE_BY
+from pantry_tui.core.vessels import vessel_word
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.bare_units import UNITS, asks, of_heading, with_unit
@@ -269,7 +270,9 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
             count = read_count(count)
         except ValueError as error:
             raise _Cell("count", str(error)) from error
-    plain = count.isdecimal() and bool(size)
+    # A column of sizes may hold what it is packed in: 2 "packs" are 2 packs.
+    bare = not vessel and vessel_word(size) == size.strip().casefold()
+    plain = count.isdecimal() and bool(size) and not bare
     many = f"{count} x {size} {vessel}" if plain else f"{count} {vessel} {size}"
     parts = [cells.get("line", ""), many, cells.get("food", ""), cells.get("method", "")]
     parts.append(cells.get("place", "").replace("›", " ").replace(">", " "))

@@ -21,7 +21,7 @@ from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import asked, choices, either
 from pantry_tui.reference.names import method_named, near_methods
-from pantry_tui.services.batchwork.contents import size_of, with_contents
+from pantry_tui.services.batchwork.contents import beyond_any, size_of, with_contents
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
@@ -201,6 +201,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
         said = dates.say(reading.made)
         problems.append(f"{said} is still to come: give the day it was made.")
     reading = with_contents(reading, p.facts(reading.food) if reading.food else None)
+    problems += beyond_any(reading)
     return replace(reading, problems=tuple(problems), asks=tuple(asks))
 
 

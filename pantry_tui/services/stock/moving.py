@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.harm import is_wet_pack
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
@@ -169,7 +170,8 @@ def _stays(p: Pantry, batch: Batch) -> bool:
     if method is Method.BOUGHT and any(rule.food == food.name for rule in book.of(Method.SUGAR)):
         method = Method.SUGAR  # honey is what it is, also out of a shop
     if method is Method.BOUGHT:
-        return food.group.value in _DRY_GROUPS or "nut" in food.classes
+        dry = food.group.value in _DRY_GROUPS or "nut" in food.classes
+        return dry and not is_wet_pack(batch)
     if method is Method.RENDERED_FAT:
         return True
     cold = speaking(book.of(method), food, method, State.OPEN, Climate.FRIDGE)

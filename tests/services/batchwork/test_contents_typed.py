@@ -131,3 +131,19 @@ def test_what_could_mean_two_things_is_asked_about(pantry: Pantry, line: str) ->
     read = putup.read(pantry, f"{line}, cellar")
     assert read.problems
     assert ASKED[line] in [one.about for one in read.asks]
+
+
+@pytest.mark.parametrize(
+    ("line", "wrong"),
+    [
+        ("1 100 kg bag pork, frozen, cellar", ""),
+        ("1 101 kg bag pork, frozen, cellar", "101 kg in one bag"),
+        ("2 500-kg packs beef, frozen, cellar", "500 kg in one pack"),
+        ("2 300-quart jars tomatoes, boiling-water canned, cellar", "300 quart in one jar"),
+        ("1 400 lb crate apples, cellar-stored, cellar", ""),
+        ("1 5000 lb crate apples, cellar-stored, cellar", "5000 lb in one crate"),
+    ],
+)
+def test_more_than_a_container_holds_is_refused(pantry: Pantry, line: str, wrong: str) -> None:
+    said = [one for one in putup.read(pantry, line).problems if "cannot be" in one]
+    assert [one.partition(" cannot be")[0] for one in said] == ([wrong] if wrong else [])

@@ -353,6 +353,28 @@ def test_a_number_without_its_unit_is_asked_about_once_and_never_guessed(
         import_list(p, path, units="size=stones")
 
 
+@pytest.mark.parametrize("vessel", ["packs", "bags", "tubs", "Bags"])
+def test_a_column_of_sizes_may_say_what_it_is_packed_in(
+    p: Pantry, tmp_path: Path, vessel: str
+) -> None:
+    text = f"Food,Method,Qty,Size,Place\nbeef,frozen,2,{vessel},freezer\n"
+    assert import_list(p, written(tmp_path, text)).booked
+    assert [(b.size, len(p.containers_of(b))) for b in p.batches()] == [(vessel.lower(), 2)]
+
+
+def test_one_unit_for_a_mixed_column_makes_no_pack_of_half_a_tonne(
+    p: Pantry, tmp_path: Path
+) -> None:
+    text = "Food,Method,Qty,Weight,Place\nbeef,frozen,1,500,freezer\nbeef,frozen,1,2,freezer\n"
+    path = written(tmp_path, text)
+    found = import_list(p, path, units="size=kg")
+    assert not found.booked
+    assert [(one.line, one.reason) for one in found.bad] == [
+        (2, "500 kg in one container cannot be: write how much each holds, with its unit.")
+    ]
+    assert import_list(p, path, units="size=g").booked
+
+
 def test_the_unit_of_a_heading_is_that_of_its_bare_numbers(p: Pantry, tmp_path: Path) -> None:
     text = BARE.replace("Weight", "Weight (g)")
     assert import_list(p, written(tmp_path, text)).booked

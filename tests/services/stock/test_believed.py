@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.keeping.ladder import Judgement
+from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -60,9 +61,10 @@ def test_meat_that_is_hardly_frozen_has_no_life_without_end(tmp_path: Path, warm
 def test_a_pickle_on_a_shelf_says_that_nobody_said_it_was_processed(larder: Pantry) -> None:
     said = judged(larder, "4 pint jars dill pickles, vinegar pickle, larder").standing
     assert any("processed" in one for one in said)
-    assert not judged(larder, "4 pint jars dill pickles, vinegar pickle, fridge").standing
+    cold = judged(larder, "4 pint jars dill pickles, vinegar pickle, fridge")
+    assert cold.standing == (seals.FIRST,)
     jars = "4 pint jars pickled onions, vinegar pickle, larder, minutes=10"
-    assert not judged(larder, jars).standing
+    assert judged(larder, jars).standing == (seals.FIRST,)
 
 
 def test_a_record_that_makes_it_milder_says_so(larder: Pantry) -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services import household
@@ -124,6 +125,7 @@ def test_an_altitude_that_nobody_said_is_no_sea_level(p: Pantry) -> None:
     code = up(p, f"1 {BEAN}, {TESTED}")
     assert row(p, f"{code}/1").standing == (
         "Altitude not said: process checked for 1,000 ft only.",
+        seals.FIRST,
     )
     assert household.facts(p).altitude_ft is None
     low = up(p, f"1 {BEAN}, minutes=20 psi=10 canner=dial")

@@ -9,7 +9,7 @@ import pytest
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.words import Method, Verdict
 from pantry_tui.errors import Refused
-from pantry_tui.services.batchwork.putup import put_up, read
+from pantry_tui.services.batchwork.putup import preview, put_up, read
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, readings
 from pantry_tui.services.stock.view import due
@@ -255,3 +255,20 @@ def test_a_raw_ham_on_a_shelf_ends_with_its_printed_date(larder: Pantry) -> None
     put_up(larder, read(larder, "1 country ham, bought in, larder, printed=2027-03-01"))
     row = due(larder)[0]
     assert (row.verdict, row.discard_after) == (Verdict.SOUND, date(2027, 3, 1))
+
+
+PULSES = ("lentils", "chickpeas", "dry beans", "split peas")
+
+
+@pytest.mark.parametrize("pack", ["pouch", "carton", "jar"])
+def test_opened_packs_of_cooked_pulses_are_alike(larder: Pantry, pack: str) -> None:
+    """Whichever they are: two hours out of the cold, and to the refrigerator when they are opened
+    (USDA FSIS: perishable food)."""
+    found = set()
+    for food in PULSES:
+        line = f"1 {pack} {food}, bought in, larder"
+        left_out = preview(larder, read(larder, f"{line}, state=open, 2026-11-20"))
+        code = put_up(larder, read(larder, line)).code
+        told = act.open_(larder, code).message
+        found.add((left_out.verdict, "it now stands in fridge" in told))
+    assert found == {(Verdict.DISCARD, True)}

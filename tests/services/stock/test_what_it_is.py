@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.app.inkeys import in_keys
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.parted import TWO_RECORDS, _of_batch
@@ -180,3 +181,16 @@ def test_what_was_canned_for_too_short_a_time_is_no_other_food_by_a_word(
 def test_how_much_there_is_is_counted_and_no_detail(p: Pantry) -> None:
     with pytest.raises(BadInput, match="count the place"):
         correct(p, _one(p), process=[("amount", "18 lb")])
+
+
+def test_bought_food_in_a_freezer_says_how_it_is_put_right(p: Pantry) -> None:
+    places.add(p, "chest", "freezer")
+    code = put_up(p, read(p, "1 pack pork, frozen, chest")).code
+    correct(p, code, method="bought in")
+    row = next(one for one in due(p) if one.code == code)
+    assert row.verdict is Verdict.UNKNOWN
+    assert f"`correct {code} --method frozen`" in row.reasons[0]
+    assert "correct" not in in_keys(row.reasons[0]) or "`" not in in_keys(row.reasons[0])
+    correct(p, code, method="frozen")
+    row = next(one for one in due(p) if one.code == code)
+    assert row.verdict is Verdict.SOUND
