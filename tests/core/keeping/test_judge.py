@@ -104,7 +104,7 @@ def test_the_words_that_are_published_without_a_number_are_said() -> None:
     life = Told(CARROTS, Method.FRESH, "kitchen")
     judged = life.assessed(1, book=by(words)).on(MADE)
     assert judged.rules == (words,)
-    assert judged.reasons[0] == "No published figure for this, sealed in a room."
+    assert judged.reasons[0] == "No published figure for carrots (fresh), sealed in a room."
     assert "Words None." in judged.reasons
     guess = rule(3, Climate.ROOM, food="class:poultry", kind=Kind.SAFETY)
     odd = Told(ODD, Method.FRESH, "kitchen").assessed(1, book=by(guess, words)).on(MADE)

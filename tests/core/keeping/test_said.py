@@ -96,7 +96,7 @@ def test_what_a_cut_did_is_said_with_its_hours_and_its_day() -> None:
 
 def test_no_figure_for_a_place_is_said_in_its_words() -> None:
     jar = Told("runner beans", Method.FRESH, "kitchen").judged(0)
-    assert "No published figure for this, sealed in a room." in said(jar)
+    assert "No published figure for runner beans (fresh), sealed in a room." in said(jar)
 
 
 # -- what no figure covers -------------------------------------------------------------------------

@@ -78,6 +78,7 @@ def test_a_refrigerator_that_is_warmer_than_the_figures_for_it() -> None:
 def test_where_nothing_is_published_its_words_are_said() -> None:
     words = replace(book(Climate.CELLAR).rules[Method.CELLAR][0], use=None, wording="In sand.")
     judged = held(55).assessed(1, book=Rulebook({Method.CELLAR: [words]}))
-    assert judged.reasons[0] == "No published figure for this, sealed in a cellar."
+    assert judged.reasons[0].startswith("No published figure for ")
+    assert judged.reasons[0].endswith(" (cellar-stored), sealed in a cellar.")
     assert "In sand." in judged.reasons
     assert judged.rules == (words,)

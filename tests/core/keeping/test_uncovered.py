@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import timedelta
 
@@ -32,7 +33,9 @@ from tests.core.keeping.told import MADE, Told
 
 
 def texts(told: Told, day: int = 9, hour: float = 12, *, unsealed: bool = False) -> list[str]:
-    return [one.text for one in reckoned(told, day, hour, unsealed=unsealed).troubles()]
+    """What is said of it; which food it is named as is asked elsewhere."""
+    said = (one.text for one in reckoned(told, day, hour, unsealed=unsealed).troubles())
+    return [re.sub(r" for [^()]+ \([^()]+\), ", " for this, ", one) for one in said]
 
 
 def nothing(state: str, climate: str) -> str:
