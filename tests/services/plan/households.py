@@ -347,6 +347,8 @@ def _could(p: Pantry, row: DueRow, found: WeekView, day: date, heads: int, role:
     thaw = _thaw_of(row.size) if frozen else 0
     if (day - first).days < thaw:
         return False
+    if thaw and not p.home.table.get(day - timedelta(days=thaw), p.people):
+        return False  # nobody is there to take it out
     if day + timedelta(days=1) not in _at_home(p, found):
         heads = heads * 3 // 4  # tomorrow nobody eats the rest
     return _servings(row) <= 2 * heads
