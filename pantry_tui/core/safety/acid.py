@@ -2,9 +2,9 @@
 
 Tomatoes, figs, tomatillos and Asian pears may be above pH 4.6, so their processes ask for bottled
 lemon juice or citric acid in either canner; salsas, relishes and pickles that are canned are safe
-by the vinegar or juice of their recipe (USDA AIB 539, guides 2, 3 and 6). So are jams and jellies of
-peppers, figs, tomatoes or flowers (guide 7, the recipes with lemon juice or vinegar; from memory, the
-stricter choice).
+by the vinegar or juice of their recipe (USDA AIB 539, guides 2, 3 and 6). So are jams and jellies
+of peppers, figs, tomatoes or flowers (guide 7, the recipes with lemon juice or vinegar; from
+memory, the stricter choice).
 """
 
 from __future__ import annotations
