@@ -7,6 +7,8 @@ anything else a food's own name. "K not L" is what K speaks of and L does not.
 
 from __future__ import annotations
 
+import re
+
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Group
 
@@ -28,6 +30,12 @@ CLASS_GROUPS: dict[str, tuple[Group, ...]] = {
     "sugar": (Group.SWEET,), "leather": (Group.FRUIT,), "juice": (Group.DRINK, Group.FRUIT),
 }  # fmt: skip
 
+
+#: In the name of a dish: that there is cooked rice in it, which keeps for the shorter time.
+_RICE = (
+    r"(?i)\b(rice(?! (?:noodle|vinegar|wine|flour|paper)s?)|risotto|pila[fuv]|paella|biryani|"
+    r"congee|jambalaya|kedgeree|arancini|sushi|onigiri|jollof|khichdi|nasi|bibimbap|arroz)\b"
+)
 
 #: What a food was made into: a table that lists a food knows whether it is that.
 _FORMS = frozenset({"juice", "leather"})
@@ -69,10 +77,15 @@ def near(key: str, food: FoodFacts, *, guess: bool = True) -> int:
     if kind == "group":
         return GROUP if named == food.group.value else OTHER
     if kind == "class":
-        if named in food.classes:
+        if named in food.classes or (named == "rice" and _with_rice(food)):
             return CLASS
         return GROUP if guess and might_be(named, food) else OTHER
     return ITSELF if food.name == named else OTHER
+
+
+def _with_rice(food: FoodFacts) -> bool:
+    """Whether a dish that no publication speaks of has rice in it, by its name."""
+    return food.group is Group.MEAL and not food.known and re.search(_RICE, food.name) is not None
 
 
 def might_be(class_: str, food: FoodFacts) -> bool:

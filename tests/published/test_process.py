@@ -136,6 +136,11 @@ NOT_PUBLISHED = [
     ("three-bean salad", "pint", "boiling-water", "hot", 1000),
     ("sauerkraut", "pint", "boiling-water", "hot", 1001),
     ("sauerkraut", "quart", "boiling-water", "raw", 6001),
+    # Stock of chicken or turkey, and of beef, is published, and of no other meat or vegetable.
+    *((food, jar, canner, None, 0)
+      for food in ("ham stock", "pork stock", "lamb stock", "ham broth", "venison broth",
+                   "duck stock", "rabbit stock", "fish stock", "vegetable stock")
+      for jar in ("pint", "quart") for canner in ("dial", "weighted")),
 ]  # fmt: skip
 
 

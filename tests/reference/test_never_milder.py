@@ -5,6 +5,8 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core import scope
+from pantry_tui.core.log.own import told_food
 from pantry_tui.core.words import Acidity, Group
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.tables import load_tables
@@ -86,9 +88,24 @@ def test_what_is_made_of_low_acid_food_is_low_acid(
     assert (found.group, found.acidity) == (group, acidity)
 
 
-@pytest.mark.parametrize("words", ["rice soup", "rice curry", "fried rice", "cooked rice", "pilau"])
+@pytest.mark.parametrize(
+    "words",
+    ["rice soup", "rice curry", "fried rice", "cooked rice", "pilau", "mushroom risotto",
+     "chicken and rice soup", "turkey and wild rice soup", "chicken rice soup"],
+)  # fmt: skip
 def test_what_is_made_of_rice_keeps_no_longer_than_cooked_rice(words: str) -> None:
     """NHS: cooked rice keeps a day in the fridge."""
-    found = load_tables().facts(words)
+    found = load_tables().composed(words)
     assert found is not None
-    assert "rice" in found.classes
+    assert scope.near("class:rice", found) == scope.CLASS
+
+
+def test_a_dish_of_a_household_named_after_rice_is_one_of_rice() -> None:
+    """Also one that no table has; noodles, paper and vinegar of rice are none."""
+    for name in ("lentils and rice", "congee", "Pilaf with lamb"):
+        assert (
+            scope.near("class:rice", told_food(name, Group.MEAL, Acidity.LOW_ACID)) == scope.CLASS
+        )
+    for name in ("rice noodles with beef", "beef with liquorice"):
+        told = told_food(name, Group.MEAL, Acidity.LOW_ACID)
+        assert scope.near("class:rice", told, guess=False) == scope.OTHER

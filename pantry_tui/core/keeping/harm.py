@@ -3,8 +3,8 @@
 What can: meat, fish, egg, dairy and what is made with them, cooked food, sprouts, unfinished
 ferments and cures, and whatever is low in acid and sealed without air, in oil, vacuum-packed or
 cooked. What cannot: whole raw crops, dry food, sugar, salt, honey, vinegar, spirits, finished acid
-ferments; it spoils where anybody can see it. What is on neither list counts as what can, and what
-is acid by a household's own word alone counts as low in acid.
+ferments; it spoils where anybody can see it. What is on neither list counts as what can, and so
+does what is a crop, or acid, by a household's own word alone, until it is dry or in spirits.
 """
 
 from __future__ import annotations
@@ -158,6 +158,8 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     low_acid = not food.is_acid
     if method in _DRY:
         return is_half_dried(batch)
+    if food.told:
+        return True
     if method is Method.SUGAR:
         return low_acid and food.group not in _SUGARED and "sugar" not in food.classes
     if low_acid and is_vacuum_packed(batch):

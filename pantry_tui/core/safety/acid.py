@@ -2,7 +2,9 @@
 
 Tomatoes, figs, tomatillos and Asian pears may be above pH 4.6, so their processes ask for bottled
 lemon juice or citric acid in either canner; salsas, relishes and pickles that are canned are safe
-by the vinegar or juice of their recipe (USDA AIB 539, guides 2, 3 and 6).
+by the vinegar or juice of their recipe (USDA AIB 539, guides 2, 3 and 6). So are jams and jellies
+of peppers, figs, tomatoes or flowers (guide 7, the recipes with lemon juice or vinegar; from
+memory, the stricter choice).
 """
 
 from __future__ import annotations
@@ -16,6 +18,7 @@ from pantry_tui.core.safety.measured import ounces
 from pantry_tui.core.safety.record import known
 from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.safety.values import denies, is_tested
+from pantry_tui.core.words import Acidity, Method
 
 #: The class of foods whose tested processes all ask for acid.
 ACID_ADDED = "acid-added"
@@ -23,8 +26,12 @@ NOT_CHECKED = "Acid not recorded: not checked. Record it: acid=lemon, or vinegar
 
 
 def acid_unsaid(batch: Batch) -> bool:
-    """Whether a canned batch that is safe by the acid put into it says nothing of any."""
-    if batch.method not in PROCESSED or ACID_ADDED not in batch.food.classes:
+    """Whether a jar that is safe by the acid put into it, canned or a jam, says nothing of any."""
+    food = batch.food
+    jam = food.acidity is Acidity.ACIDIFIED and (
+        batch.method is Method.JAM or "jam" in food.classes
+    )
+    if batch.method not in PROCESSED | {Method.JAM} or not (jam or ACID_ADDED in food.classes):
         return False
     said = known(batch.process)
     added = [value for key, value in batch.process if key in said & {"acid", "vinegar"}]

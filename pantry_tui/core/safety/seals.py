@@ -37,6 +37,14 @@ _NEVER_HELD = re.compile(
 )
 _UNSEALED = re.compile(rf"\b(?:{_FAILED}|{_WORSE})\b")
 _OF_A_LID = re.compile(rf"\b(?:{_FAILED})\b")
+#: What ends the words about a lid.
+_CLAUSES = r"[,;.!]|(?=\b(?:and|but|with)\b)"
+#: Off or gone as food is, whatever stands beside it.
+_OF_THE_FOOD = (
+    r"\b(?:(?:smell\w*|smelt|odou?rs?|tast\w+|looks?|colou?rs?|gone|went|going|turned) off|"
+    r"off[- ](?:smell\w*|odou?rs?|colou?r\w*|tast\w*|flavou?rs?|scent)|"
+    r"(?:gone|turned|went) (?:bad|black|gr[ae]y|green|brown|soft|mou?ldy|slimy|sour))\b"
+)
 #: Words that turn what is said about.
 DENYING = frozenset({"no", "not"})
 #: They say nothing but that it did not hold; what springs or flexes is a sign of its own as well.
@@ -64,12 +72,28 @@ def says_seal_failed(text: str) -> bool:
 
 
 def beside_the_seal(text: str) -> str:
-    """What is said beside that a lid did not hold: "broken seal, mouldy" leaves "mouldy"."""
-    plain, times = _NEVER_HELD.subn(" ", text.casefold())
-    words = re.findall(r"[^\W_]+(?:['’][^\W_]+)?", plain)
-    if not times and not _PLAINLY.intersection(words):
+    """What is said beside that a lid did not hold: "broken seal, mouldy" leaves "mouldy", and "no
+    vacuum, off smell" the smell, since only what is said of the lid is taken out."""
+    plain, times = _NEVER_HELD.subn(" , ", text.casefold())
+    if not times and not _words(plain) & _PLAINLY:
         return text
-    return " ".join(one for one in words if one not in _LID | _PLAINLY)
+    return " ".join(" ".join(map(_not_of_a_lid, re.split(_CLAUSES, plain))).split())
+
+
+def _not_of_a_lid(clause: str) -> str:
+    words = _words(clause)
+    if not words & _PLAINLY or not words & (_LID | {"unsealed"}):
+        return clause
+    left, end = [], 0
+    for food in re.finditer(_OF_THE_FOOD, clause):
+        left += [*_without_lid(clause[end : food.start()]), food[0]]
+        end = food.end()
+    return " ".join((*left, *_without_lid(clause[end:])))
+
+
+def _without_lid(said: str) -> list[str]:
+    words = re.findall(r"[^\W_]+(?:['’][^\W_]+)?", said)
+    return [one for one in words if one not in _LID | _PLAINLY]
 
 
 def _words(plain: str) -> set[str]:

@@ -71,7 +71,7 @@ def _in_other_words(
 ) -> Sign | None:
     """The worst sign that a person's own words mean, a lid that did not hold among them."""
     batch = p.stock.batches[container.batch]
-    name, working = f"{batch.food.name} {batch.note}", last_state(container) is State.IN_PROGRESS
+    name, working = batch.food.name, last_state(container) is State.IN_PROGRESS
     if _just_made(p, container):
         text = without_popped(text)  # it may never have gone down, and no gas lifts it
     lid = sign_of(p, container, said.Reason.SEAL_FAILED) if says_seal_failed(text) else None

@@ -11,9 +11,10 @@ import pytest
 
 from pantry_tui.core import scope
 from pantry_tui.core.keeping.doubt import OWN_WORD
+from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.limits import Judgement, judge_fresh
 from pantry_tui.core.log.own import told_food
-from pantry_tui.core.model import Batch, FoodFacts, Place
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
 from tests.core.keeping.told import MADE
@@ -27,8 +28,8 @@ SOUR = [Acidity.ACID, Acidity.ACIDIFIED]
 def judged(
     food: FoodFacts, method: Method, climate: Climate, state: State = State.SEALED
 ) -> Judgement:
-    place = Place("here", "here", climate)
-    return judge_fresh(Batch("b", "2A", food, method, MADE), state, place, MADE, BOOK)
+    batch = Batch("b", "2A", food, method, MADE)
+    return judge_fresh(batch, state, imagined(climate), MADE, BOOK)
 
 
 @pytest.mark.parametrize("method", list(Method))
@@ -78,3 +79,31 @@ def test_rows_for_acid_food_do_not_speak_for_it() -> None:
     assert scope.near("group:relish", told) == scope.GROUP
     assert scope.near("acid:relish", replace(told, told=False)) == scope.GROUP
     assert not told_food("chilli crunch", Group.RELISH, LOW).is_acid
+
+
+@pytest.mark.parametrize("group", list(Group))
+def test_what_is_a_crop_by_a_household_word_alone_is_offered_by_figures_only(group: Group) -> None:
+    """Nobody knows whether it is a whole raw crop, or what it is made with: where no figure covers
+    it, it is not offered, until it is dry or in spirits. A table's own nut or grain is."""
+    strict = {Method.DRIED, Method.FREEZE_DRIED, Method.INFUSION}
+    for method in set(Method) - strict:
+        for climate in Climate:
+            here = judged(told_food("fried crickets", group, LOW), method, climate)
+            assert not here.usable or here.verdict is not Verdict.UNKNOWN, f"{method}, {climate}"
+
+
+def test_a_figure_for_lard_or_tallow_is_none_for_any_fat() -> None:
+    for climate in (Climate.FRIDGE, Climate.FREEZER):
+        for told in ("hollandaise", "foie gras"):
+            here = judged(told_food(told, Group.FAT, LOW), Method.RENDERED_FAT, climate)
+            assert here.verdict is Verdict.UNKNOWN
+            assert not here.usable
+        lard = load_tables().facts("lard")
+        assert lard is not None
+        assert judged(lard, Method.RENDERED_FAT, climate).usable
+
+
+def test_a_whole_raw_crop_of_the_tables_is_offered_unknown() -> None:
+    listed = load_tables().facts("walnuts")
+    assert listed is not None
+    assert judged(listed, Method.FRESH, Climate.ROOM).usable

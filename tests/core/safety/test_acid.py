@@ -15,6 +15,7 @@ from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.safety.strength import too_weak
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
+from pantry_tui.reference.tables import load_tables
 
 TOMATOES = FoodFacts("tomatoes", Group.VEGETABLE, Acidity.ACIDIFIED, frozenset({"tomato"}))
 PEACHES = FoodFacts("peaches", Group.FRUIT, Acidity.ACID)
@@ -180,6 +181,23 @@ def test_whether_a_jar_that_takes_acid_says_nothing_of_any(
     assert acid_unsaid(jar) is unsaid
     plain = Batch("b", "2A", PEACHES, method, date(2026, 3, 1), "", tuple(process.items()))
     assert acid_unsaid(plain) is False
+
+
+@pytest.mark.parametrize("jelly", ["pepper jelly", "fig jam", "tomato jam", "dandelion jelly"])
+@pytest.mark.parametrize("method", [Method.JAM, WATER])
+def test_a_jam_that_is_safe_by_added_acid_alone_says_so_where_none_is_recorded(
+    jelly: str, method: Method
+) -> None:
+    def jam(name: str, *process: tuple[str, str]) -> bool:
+        facts = load_tables().facts(name)
+        assert facts is not None
+        return acid_unsaid(Batch("b", "2A", facts, method, date(2026, 3, 1), "", process))
+
+    assert jam(jelly)
+    assert jam(jelly, ("minutes", "10"))
+    assert not jam(jelly, ("acid", "lemon"))
+    assert not jam(jelly, ("vinegar", "5%"))
+    assert not jam("strawberry jam"), "acid by its fruit"
 
 
 @pytest.mark.parametrize(

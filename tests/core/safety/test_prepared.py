@@ -22,6 +22,7 @@ from pantry_tui.core.safety.prepared import (
 )
 from pantry_tui.core.safety.prepared_words import CUT
 from pantry_tui.core.words import Acidity, Group, Method
+from pantry_tui.reference.tables import load_tables
 
 LOW = Acidity.LOW_ACID
 CARROTS = FoodFacts("carrots", Group.VEGETABLE, LOW)
@@ -91,6 +92,17 @@ def test_which_crops_can_hurt_once_they_are_cut(
     name: str, classes: tuple[str, ...], hurts: bool
 ) -> None:
     assert hurts_cut(FoodFacts(name, Group.VEGETABLE, LOW, frozenset(classes))) is hurts
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["sprout tops", "nettles", "purslane", "sorrel", "malabar spinach", "moringa", "pea shoots",
+     "fenugreek leaves", "grape leaves", "ramps", "watercress", "chard"],
+)  # fmt: skip
+def test_leafy_greens_of_the_tables_can_hurt_once_they_are_cut(name: str) -> None:
+    facts = load_tables().facts(name)
+    assert facts is not None
+    assert hurts_cut(facts)
 
 
 def test_a_large_crop_is_cut_for_several_meals() -> None:

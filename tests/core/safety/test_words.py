@@ -182,6 +182,11 @@ def test_a_lid_that_did_not_hold_is_taken_out_of_what_is_said(lid: str) -> None:
         ("didnt seal", ""), ("No vacuum; mouldy", "mouldy"), ("lid would not stay down", ""),
         ("it never sealed and isn't clear", "it and isn't clear"), ("Foul smell.", "Foul smell."),
         ("sealed, mouldy", "sealed, mouldy"),
+        # Off, gone and broken are said of the food or the glass as well.
+        ("no vacuum, off smell", "off smell"), ("Seal failed; smells off", "smells off"),
+        ("lid off smells off", "off smells"), ("broken seal and gone bad", "and gone bad"),
+        ("no vacuum, broken glass", "broken glass"), ("lid loose gone black", "gone black"),
+        ("unsealed off-odour", "off-odour"), ("lid gone, off colour", "off colour"),
     ],
 )  # fmt: skip
 def test_what_is_said_beside_a_lid_that_did_not_hold(words: str, beside: str) -> None:

@@ -63,6 +63,13 @@ TYPED = {
     # -- rice, shellfish, eggs -------------------------------------------------------------------
     "UK National Health Service on cooked rice (quoted)": """
         cooked meal | rice | sealed | fridge | safety | 1 days
+        cooked meal | chicken and rice soup | sealed | fridge | safety | 1 days
+        cooked meal | chicken and rice soup | open | fridge | safety | 1 days
+        frozen | cooked rice | thawed | fridge | safety | 1 days
+        frozen | cooked rice | sealed | fridge | safety | 1 days
+        frozen | cooked rice | open | fridge | safety | 1 days
+        frozen | biryani | thawed | fridge | safety | 1 days
+        frozen | chicken and rice soup | thawed | fridge | safety | 1 days
         cooked meal | rice | open | fridge | safety | 1 days
         cooked meal | rice | thawed | fridge | safety | 1 days
         cooked meal | brown rice | sealed | fridge | safety | 1 days

@@ -15,7 +15,7 @@ from pantry_tui.services.lookup import signs
 from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.stock import act, leaving, one_batch, places, undo
+from pantry_tui.services.stock import act, correct, leaving, one_batch, places, undo
 from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
@@ -258,3 +258,13 @@ def test_of_all_that_is_discarded_for_a_sign_the_sealed_one_speaks(p: Pantry) ->
     leaving.discard(p, "2A", "all", why="mould")
     (batch,) = [one for one in p.stock.batches.values() if one.code == "2A"]
     assert batch.suspect
+
+
+@pytest.mark.parametrize("note", ["", "odd shapes", "wonky lot"])
+def test_the_words_of_a_note_are_no_words_for_a_sign(p: Pantry, note: str) -> None:
+    """What keeps food needs every word understood; the food's own name is, a note is not."""
+    correct.correct(p, "3A", note=note)
+    assert signs.mark(p, "3A/1", "the sauerkraut is cloudy").verdict is Verdict.SOUND
+    for words in ("cloudy and shapes", "cloudy and wonky"):
+        with pytest.raises(BadInput):
+            signs.mark(p, "3A/1", words)
