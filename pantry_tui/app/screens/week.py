@@ -202,18 +202,19 @@ class WeekScreen(Acts, RowWords, Beside):
         ref = self._taken()
         if not ref:
             return
-        found = wishes.swaps(self.host.pantry, ref)
+        line = self.table.current
+        day = self._days.get(line.key) if line is not None else None
+        found = wishes.swaps(self.host.pantry, ref, day)
         rows = rows_named(self.host.pantry, set(found))
         ways = {_could(rows[one]): one for one in found if one in rows}
         if not ways:
-            self._try(lambda p: wishes.swap(p, ref))  # which says why there is none
+            self._try(lambda p: wishes.swap(p, ref, day=day))  # which says why there is none
             return
-        line = self.table.current
         food = clip(line.row.food, 40) if line is not None and line.row is not None else "it"
-        day = self._days.get(line.key) if line is not None else None
         question = Choose(f"Instead of {food}{f' on {say(day)}' if day else ''}: which?", [*ways])
         self.host.push_screen(
-            question, given(lambda said: self._try(lambda p: wishes.swap(p, ref, ways[said])))
+            question,
+            given(lambda said: self._try(lambda p: wishes.swap(p, ref, ways[said], day))),
         )
 
     def action_skip(self) -> None:

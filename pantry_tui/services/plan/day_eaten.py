@@ -17,19 +17,23 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
+from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import beside
+from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.weekview import days_ahead, left_of
 from pantry_tui.services.stock.pick import containers_named, name_of
 
 
 class _Step(NamedTuple):
-    """What is booked of a container: "use", "open" or "thaw"."""
+    """What is booked of a container: "use", "open" or "thaw"; `part` is what is taken of one that
+    is not eaten up by it."""
 
     entry: Entry
     container: Container
     name: str
     verb: str
+    part: str = ""
 
 
 class _Booked(NamedTuple):
@@ -47,8 +51,10 @@ def eaten(p: Pantry, day: date) -> Done:
     of it can be booked.
 
     What is finished that day is used; what goes on for days is opened, or set to thaw, and used
-    on its last day, but for what is partly for the next week: that stays open. One thing that
-    cannot be booked holds up none of the others: it is named, and stays in the week.
+    on its last day, but for what is partly for the next week: that stays open. Of what is never
+    opened, or stays frozen, that day's meal is taken. What is open already is named, with nothing
+    to book. One thing that cannot be booked holds up none of the others: it is named, and stays in
+    the week.
     """
     draft = weekdraft.load(p)
     if draft.plan is None:
@@ -61,19 +67,19 @@ def eaten(p: Pantry, day: date) -> Done:
             " ".join([f"Nothing is left to eat for {dates.say(day)}.", *gone_off.values()])
         )
     steps = [step for entry in todo for step in _steps(p, entry, day)]
-    if not steps:
-        said = f"{dates.say(day)}: only what is open already; nothing to book."
-        return Done(said, tuple(gone_off.values()))
+    going_on = _going_on(p, todo, steps)
+    if not steps and all(beside(p, entry) for entry in todo):
+        return Done(f"{dates.say(day)}: nothing to book. {going_on}", tuple(gone_off.values()))
     with p.together():
         done = _book_all(p, steps)
-        if not done.steps:
+        if steps and not done.steps:
             raise Refused(" ".join(done.not_booked.values()))
         _mark(p, draft, todo, done.not_booked, day)
-    told = {f"{one.name} {_food(p, one.container)}": one.verb for one in done.steps}
+    told = " ".join(filter(None, (_say_eaten(p, day, done.steps), going_on)))
     stays = f"It stays in the week: then mark {dates.say(day)} eaten once more."
     warnings = (*done.warnings, *gone_off.values(), *done.not_booked.values())
     warnings += (stays,) if done.not_booked else ()
-    return Done(_say_eaten(day, told), warnings, tuple(one.name for one in done.steps))
+    return Done(told, warnings, tuple(one.name for one in done.steps))
 
 
 def _book_all(p: Pantry, steps: Sequence[_Step]) -> _Booked:
@@ -97,7 +103,8 @@ def _book(p: Pantry, step: _Step) -> Done:
     from pantry_tui.services.stock import act  # which only looking at the week does not need
 
     if step.verb == "use":
-        return act.use(p, step.name, _meal(p, step.name, step.entry.amount), any_=True)
+        meal = step.part or step.entry.amount
+        return act.use(p, step.name, _meal(p, step.name, meal), any_=True)
     return act.open_(p, step.name) if step.verb == "open" else act.thaw(p, step.name)
 
 
@@ -149,17 +156,35 @@ def _food(p: Pantry, container: Container) -> str:
     return p.stock.batches[container.batch].food.name
 
 
-def _say_eaten(day: date, steps: Mapping[str, str]) -> str:
-    """What was eaten up, and apart from it what was only opened or set to thaw."""
-    of = {
-        step: ", ".join(name for name, one in steps.items() if one == step)
-        for step in ("use", "open", "thaw")
-    }
-    used, opened, thawed = of["use"], of["open"], of["thaw"]
+def _say_eaten(p: Pantry, day: date, steps: Sequence[_Step]) -> str:
+    """What was eaten up or taken, and apart from it what was only opened or set to thaw."""
+    of: dict[str, list[str]] = {"use": [], "open": [], "thaw": []}
+    for step in steps:
+        part = f"{step.part} of " if step.part else ""
+        of[step.verb].append(f"{part}{step.name} {_food(p, step.container)}")
+    used, opened, thawed = (", ".join(names) for names in of.values())
     found = [f"Booked {dates.say(day)} as eaten{f': {used}' if used else ''}."]
     found += [f"Opened: {opened}."] if opened else []
     found += [f"Set to thaw: {thawed}."] if thawed else []
     return " ".join(found)
+
+
+def _going_on(p: Pantry, todo: Sequence[Entry], steps: Sequence[_Step]) -> str:
+    """What of the day nothing is booked of, and why: it is open already, or nobody knows how much
+    is in it."""
+    begun = {step.entry for step in steps}
+    of: dict[str, list[str]] = {"Open already": [], "How much is in it is not known": []}
+    for entry in todo:
+        for one in left_of(p, entry) if entry not in begun else ():
+            why = one.state is State.SEALED
+            of["How much is in it is not known" if why else "Open already"].append(
+                f"{name_of(p, one)} {_food(p, one)}"
+            )
+    return " ".join(
+        f"{why}: {', '.join(names)}; book it when it is eaten up."
+        for why, names in of.items()
+        if names
+    )
 
 
 def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
@@ -170,21 +195,27 @@ def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
     if aside and any(one.state is not State.SEALED for one in left):
         return
     for container in left[:1] if aside else left:
-        verb = _begins(p, container, entry, day, aside=aside)
-        if verb is not None:
-            yield _Step(entry, container, name_of(p, container), verb)
+        name = name_of(p, container)
+        if day == entry.days[-1] and (entry.amount or (entry.later < 1 and not aside)):
+            yield _Step(entry, container, name, "use")
+            continue
+        frozen = p.stock.places[container.place].climate is Climate.FREEZER
+        closed = container.vessel is Vessel.CLOSED
+        if frozen and entry.thaw_by:
+            yield _Step(entry, container, name, "thaw")
+        elif not aside and (frozen or not closed) and (part := _part_of(p, container, day)):
+            yield _Step(entry, container, name, "use", part)
+        elif closed and container.state is State.SEALED:
+            yield _Step(entry, container, name, "open")
 
 
-def _begins(p: Pantry, container: Container, entry: Entry, day: date, *, aside: bool) -> str | None:
-    """What is booked of a container on a day: "use" on its last; "open" or "thaw" before, once, or
-    where some of it is for the next week; what is opened beside the days is not eaten up by one.
-    What is never opened, a crock or a crate, is drawn from."""
-    if day == entry.days[-1] and (entry.amount or (entry.later < 1 and not aside)):
-        return "use"
-    if p.stock.places[container.place].climate is Climate.FREEZER:
-        return "thaw" if entry.thaw_by else None
-    closed = container.vessel is Vessel.CLOSED and container.state is State.SEALED
-    return "open" if closed else None
+def _part_of(p: Pantry, container: Container, day: date) -> str:
+    """What those at the table take that day of one that goes on for more days; "" where nobody
+    knows how much it holds, or it would be all of it."""
+    much = portion(p, container, max(1, appetite(p).sit(day)))
+    if much is None or container.left is None or much.number >= container.left.number:
+        return ""
+    return str(much)
 
 
 def _meal(p: Pantry, ref: str, amount: str) -> str:

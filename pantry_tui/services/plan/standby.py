@@ -31,7 +31,7 @@ def standby(
     main or an own dish that needs no thawing and lies on no day before, of what is `coming` and of
     what is planned; the food is "" where none stands."""
     thaws = min((one.thaw_days for one in coming if one.at_table is Role.MAIN), default=0)
-    evenings = _evenings(takes, start + timedelta(days=thaws))
+    evenings = _evenings(takes, start, start + timedelta(days=thaws))
     if not evenings:
         return []
     eats = appetite(p)
@@ -54,14 +54,16 @@ def standby(
     return found
 
 
-def _evenings(takes: Sequence[Take], thawed: date) -> list[date]:
-    """The days on which what is cooked must thaw, all of it, for that very day, and those before
-    anything is `thawed`."""
+def _evenings(takes: Sequence[Take], start: date, thawed: date) -> list[date]:
+    """The days from `start` on which what is cooked must thaw, all of it, for that very day, and
+    those before anything is `thawed`; never one that is gone."""
     waits: dict[date, list[bool]] = defaultdict(list)
-    for day in {day for take in takes for day in take.days if day < thawed}:
+    for day in {day for take in takes for day in take.days if start <= day < thawed}:
         waits[day] = []
     for take in takes:
         for day in take.days if take.role == Role.MAIN else ():
+            if day < start:
+                continue
             waits[day].append(take.thaw_by is not None and day == take.day)
     return sorted(day for day, thaws in waits.items() if all(thaws))
 

@@ -14,7 +14,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.words import Climate, State, Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
@@ -238,17 +238,20 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> 
     batch = p.stock.batches[first.batch]
     part, judged = _part(p, entry, left), p.judge(first)
     why = tuple(reasons(p, entry, left, part, judged, so_far))
+    ahead = days_ahead(p, entry)
+    # What is taken out, or was for a day that is gone, is not to be thawed for it.
+    frozen = any(p.stock.places[one.place].climate is Climate.FREEZER for one in left)
     return Take(
         code=batch.code,
         food=batch.food.name,
         place=p.where(first),
         count=len(left),
         servings=part,
-        day=days_ahead(p, entry)[0],
-        thaw_by=entry.thaw_by,
+        day=ahead[0],
+        thaw_by=entry.thaw_by if frozen and ahead[0] >= p.today else None,
         reasons=tuple(dict.fromkeys((*why, *judged.reasons[:1], *judged.standing))),
         containers=names_of(p, left),
-        days=tuple(day for day in entry.days if _fit_on(p, first, day)),
+        days=tuple(day for day in ahead if _fit_on(p, first, day)),
         amount=entry.amount,
         dish=entry.dish,
         why=why,

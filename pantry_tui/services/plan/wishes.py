@@ -132,21 +132,22 @@ def leave_out(p: Pantry, ref: str) -> Done:
     return _keep(p, draft.with_wishes(left_out=left, pins=pins), said)
 
 
-def swaps(p: Pantry, ref: str) -> list[str]:
+def swaps(p: Pantry, ref: str, day: date | None = None) -> list[str]:
     """What could take its place on that day: a container of each food of the same role at table,
-    what should go first on top. Raises Refused when it is not in the week."""
+    what should go first on top. Out of a crate there are meals on several days: `day` says which,
+    else the first. Raises Refused when it is not in the week."""
     draft = _draft(p)
-    could = _instead(p, draft, _planned(p, draft, ref))
+    could = _instead(p, draft, _planned(p, draft, ref, day))
     return [name_of(p, p.stock.containers[one.container]) for one in could]
 
 
 @booked
-def swap(p: Pantry, ref: str, food: str = "") -> Done:
-    """Another food of the same role at table on that day, the one asked for, else the one that
-    should go first; what could come besides is named in its order. The food that it takes the place
-    of is left out this week. Raises Refused when there is none."""
+def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
+    """Another food of the same role at table on that day (`day` as in `swaps`), the one asked for,
+    else the one that should go first; what could come besides is named in its order. The food that
+    it takes the place of is left out this week. Raises Refused when there is none."""
     draft = _draft(p)
-    pick = _planned(p, draft, ref)
+    pick = _planned(p, draft, ref, day)
     others = {one.food: one for one in _instead(p, draft, pick)}
     wanted = _food(p, food) if food else next(iter(others), "")
     if wanted not in others:
@@ -302,13 +303,18 @@ def _meant(p: Pantry, draft: WeekDraft, ref: str) -> Container:
     return containers_named(p, ref, ours=True)[0]
 
 
-def _planned(p: Pantry, draft: WeekDraft, ref: str) -> Pick:
-    """The pick of a reference. Raises Refused when it is not in the week."""
+def _planned(p: Pantry, draft: WeekDraft, ref: str, day: date | None = None) -> Pick:
+    """The pick of a reference: that of `day`, where a day that is gone is today, else the first.
+    Raises Refused when it is not in the week, or on that day."""
     container = _meant(p, draft, ref)
-    for pick in menu_of(p, draft).picks:
-        if pick.candidate.container == container.id:
+    mine = [pick for pick in menu_of(p, draft).picks if pick.candidate.container == container.id]
+    if not mine:
+        raise Refused(f"{_say(p, container)} is not in this week: put it on a day first.")
+    on = max(day, p.today) if day is not None else min(pick.day for pick in mine)
+    for pick in mine:
+        if pick.day == on or on in pick.days:
             return pick
-    raise Refused(f"{_say(p, container)} is not in this week: put it on a day first.")
+    raise Refused(f"{_say(p, container)} is not on {dates.say(on)}: put it on that day first.")
 
 
 def _candidate(p: Pantry, container: Container) -> Candidate:
