@@ -16,8 +16,8 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.done import Done
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import appetite, weekdraft, wishes
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.plan import weekdraft, wishes
 from pantry_tui.services.stock import act, places, undo, view
 
 TODAY = date(2026, 11, 5)
@@ -165,3 +165,80 @@ def test_a_part_of_a_head_that_was_planned_is_that_part_of_one(p: Pantry) -> Non
         weekdraft.save(p, replace(draft, plan=halves))
     weeks.eaten(p, halves[0].days[0])
     assert amounts(p)[cabbages] == "7 1/2"
+
+
+@pytest.fixture
+def fish(p: Pantry) -> Pantry:
+    """Two smoked trout of two meals each, frozen peas in bags, and a turkey that must thaw."""
+    places.add(p, "freezer", "freezer")
+    for line in (
+        "2 hot smoked trout, fridge, 2026-11-03",
+        "3 bags of frozen peas (1 lb each), freezer, 2026-09-01",
+        "14 lb turkey, freezer, frozen 2026-10-20",
+    ):
+        up(p, line)
+    weeks.accept(p)
+    return p
+
+
+def test_of_what_is_never_opened_or_stays_frozen_each_day_takes_its_meal(fish: Pantry) -> None:
+    for ahead in range(2):
+        today = fish.today = TODAY + timedelta(days=ahead)
+        lay = [one for one in weeks.week(fish).take if one.day == today and not one.thaw_by]
+        before = amounts_by_name(fish)
+        done = weeks.eaten(fish, today)
+        after = amounts_by_name(fish)
+        assert lay
+        for name in (name for take in lay for name in take.containers):
+            assert after.get(name, "gone") != before[name]
+            assert name in done.message
+        with pytest.raises(Refused, match="Nothing is left"):
+            weeks.eaten(fish, today)
+    undo.undo(fish)
+    assert amounts_by_name(fish) == before
+
+
+def amounts_by_name(p: Pantry) -> dict[str, str]:
+    return {name: f"{row.state} {row.amount}" for row in view.due(p) for name in row.container_ids}
+
+
+def test_what_is_open_already_is_named_and_its_day_is_eaten(p: Pantry) -> None:
+    appetite.set_people(p, 1)
+    soup = up(
+        p, "1 quart jar vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-30"
+    )
+    wishes.pin(p, f"{soup}/1", TODAY)
+    weeks.accept(p)
+    (take,) = weeks.week(p).take
+    assert len(take.days) > 2
+    weeks.eaten(p, TODAY)
+    p.today = take.days[1]
+    said = weeks.eaten(p, p.today).message
+    assert f"Open already: {soup}/1 vegetable soup" in said
+    assert p.today in dict(weeks.week(p).eaten)
+
+
+def test_no_note_speaks_of_a_day_that_is_gone_or_eaten(fish: Pantry) -> None:
+    start = fish.today
+    for ahead in range(1, 7):
+        fish.today = start + timedelta(days=ahead)
+        found = weeks.week(fish)
+        assert all(one.day >= fish.today for one in found.no_thaw)
+        assert all(take.day >= fish.today for take in found.take if take.thaw_by)
+    fish.today = start
+    weeks.eaten(fish, start)
+    assert start not in {one.day for one in weeks.week(fish).no_thaw}
+
+
+def test_a_swap_out_of_a_crate_is_for_the_day_that_is_meant(p: Pantry) -> None:
+    eggs = up(p, "18 eggs, fresh, fridge, 2026-11-01")
+    weeks.accept(p)
+    meals = [take for take in weeks.week(p).take if take.code == eggs]
+    tray, first, last = meals[0].containers[0], meals[0].day, meals[-1].day
+    assert first < last, "the same tray lies on several days"
+    trout = up(p, "1 hot smoked trout, fridge, 2026-10-27")
+    beef = up(p, "4 pint jars beef, pressure canned, larder, 2026-10-30")
+    assert f"{trout}/1" in wishes.swaps(p, tray, first)
+    assert wishes.swaps(p, tray, last) == [f"{beef}/1"], "the trout is to be eaten before"
+    wishes.swap(p, tray, "beef", last)
+    assert [take.day for take in weeks.week(p).take if take.code == beef] == [last]
