@@ -3,8 +3,9 @@
 1. what the household itself has put on a day,
 2. what is open or thawed: its clock runs, so it goes even above a ceiling,
 3. dishes of the household's own that take mostly what should go,
-4. what has the fewest weeks to spare: it falls due, or is so much that it must be begun though
-   others fall due sooner; then foods behind their pace (core/plan/schedule.py, shares.py);
+4. what has the fewest weeks to spare: it falls due (what must be discarded after this week before
+   what passes its best), or is so much that it must be begun though others fall due sooner; then
+   foods behind their pace (core/plan/schedule.py, shares.py);
 5. for a day without a main the next that it could have; a week is never empty.
 
 What is no meal by itself (core/plan/roles.py) comes in a dish, or when it must be used up. Beside
@@ -27,11 +28,11 @@ from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import for_all
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
-from pantry_tui.core.plan.lots import due_by, last_week, lots_of, parts
+from pantry_tui.core.plan.lots import discarded_by, due_by, lots_of, parts, too_big
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.room import Ceilings
-from pantry_tui.core.plan.schedule import CALM, SOON, choose
+from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.words import Group, Role
 
 #: So many times what is eaten of its kind on a day are no more than its rest can serve.
@@ -249,41 +250,38 @@ class _Week:
 
     def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
         """What to open next to what is chosen, and the weeks that its food has to spare: first what
-        would be lost, as if an open jar that keeps for weeks were not there, then the rest. And
-        what would come next."""
+        must be discarded after this week, then what passes its best, both as if an open jar that
+        keeps for weeks were not there, then the rest. And what would come next: what would be
+        discarded before all others."""
         # What cannot be thawed in the days that are left waits for the next week.
         possible, end = self.table.possible_at_all(), self.table.end
-        due = {n for n, one in self.free.items() if one.last is not None and one.last <= end}
+        due = {n for n, one in self.free.items() if self._due(one)}
         free = {
             n: one
             for n, one in self.free.items()
             if n in due or (one.at_table in _COMES and possible(one))
         }
-        self.big = self._too_big(free)
+        chosen = [one.candidate for one in self.chosen]
+        self.big = too_big(free, self.table, chosen)
         # What waits for a hand before the week is over comes only where a day has nothing else.
         waits = {n: one for n, one in free.items() if n not in due and self.table.waits(one)}
         free = {n: one for n, one in free.items() if n not in self.big and n not in waits}
-        chosen = [one.candidate for one in self.chosen]
         here = open_beside(one.candidate for one in self.chosen if not one.dish)
-        hurry = {n: one for n, one in free.items() if n in due}
         near = [one for one in chosen if self._due(one) or not one.must]
-        lost, _ = self._fits(hurry, near, here)
-        first = {number: free[number] for number, _ in lost}
+        lost = {n for n in due if n in free and discarded_by(free[n], end)}
+        hurry: list[tuple[int, float]] = []
+        for pressing in (lost, due - lost):
+            some = {n: one for n, one in free.items() if n in pressing}
+            found, _ = self._fits(some, near, here)
+            hurry += found
+            opened = [free[number] for number, _ in found]
+            near += opened
+            here |= open_beside(opened)
+        first = {number: free[number] for number, _ in hurry}
         rest = {n: one for n, one in free.items() if n not in first}
-        here |= open_beside(first.values())
         week, more = self._fits(rest, [*chosen, *first.values()], here)
-        return [*lost, *week], [*more, *waits, *self.big]
-
-    def _too_big(self, free: Mapping[int, Candidate]) -> dict[int, Candidate]:
-        """What is too big for this week's table waits for guests; when its date is near it comes,
-        one a week."""
-        big = {n: one for n, one in free.items() if self.table.outsized(one)}
-        if not any(self.table.outsized(chosen.candidate) for chosen in self.chosen):
-            last = {n: last_week(one.last, self.table) for n, one in big.items()}
-            near = [n for n, week in last.items() if week is not None and week <= SOON]
-            if near:
-                del big[min(near, key=lambda n: (last[n] or 0, n))]
-        return big
+        more.sort(key=lambda n: n not in lost)
+        return [*hurry, *week], [*more, *waits, *self.big]
 
     def _fits(
         self,

@@ -114,6 +114,35 @@ def test_a_day_without_a_line_gets_what_presses_even_above_the_ceiling() -> None
     assert len({at for pick in rested.picks for at in pick.days}) < 7, "what can wait, waits"
 
 
+def test_what_must_be_discarded_comes_before_what_only_passes_its_best() -> None:
+    soup = [
+        one(f"soup {n}", "soup", 2.0, 1, group=Group.MEAL, last=day(1), safe_until=day(1))
+        for n in range(3)
+    ]
+    eggs = [one(f"egg {n}", "eggs", 1.0, group=Group.EGG, last=day(20)) for n in range(16)]
+    for more in ({"safe_until": None}, {"safe_until": day(90)}):
+        stock = [
+            one(f"stock {n}", "stock", 4.0, group=Group.MEAL, last=day(4), **more) for n in range(6)
+        ]
+        guests = Appetite(2, table={day(2): 8})
+        found = plan([*stock, *eggs, *soup], guests, START, Needs())
+        on = {pick.candidate.container: pick.day for pick in found.picks}
+        assert on.keys() >= {"soup 0", "soup 1", "soup 2"}
+        assert all(on[pot.container] <= day(1) for pot in soup)
+
+
+def test_what_would_be_discarded_and_has_no_room_is_named_first_for_whoever_wants_more() -> None:
+    pots = [
+        one(f"{n}", "soup", 4.0, 1, group=Group.MEAL, last=day(2), safe_until=day(2))
+        for n in range(5)
+    ]
+    beans = [one(f"bean {n}", "beans", group=Group.VEGETABLE, last=day(3)) for n in range(9)]
+    found = plan([*beans, *pots], TWO, START, Needs())
+    assert len({pick.candidate.container for pick in found.picks} & set("01234")) < 5
+    assert found.more[0].food == "soup"
+    assert any(food.food == "beans" for food in found.more)
+
+
 def test_of_few_meals_a_week_no_day_more_is_cooked() -> None:
     packs = [one(f"{n}", "ground beef", 2.0, 1, last=day(60)) for n in range(9)]
     bags = [one(f"s{n}", "strawberries", 4.0, 1, group=Group.FRUIT, last=day(12)) for n in range(9)]
