@@ -41,12 +41,25 @@ def fractions_spelled(text: str) -> str:
     return _SIGNS.sub(lambda found: f" {VULGAR[found[0]]}" if found[0] in VULGAR else "/", text)
 
 
+#: A number without its nought, and a raised point; behind a word a comma parts, as in "pint,5".
+_NO_NOUGHT = re.compile(r"(?<![\w.,%)])(?=[.,]\d)")
+_RAISED = re.compile(r"(?<!\w)[·٫](?=\d)|(?<=\d)[·٫](?=\d)")
+_PARTED_STROKE = re.compile(r"(?<=\d)\s*/\s*(?=\d)")
+
+
+def figures_spelled(text: str) -> str:
+    """(".5 %", ",5", "1 / 2 tbsp", "½") -> "0.5 %", "0,5", "1/2 tbsp", " 1/2": every number as the
+    readers of numbers know it. Whoever looks for a number calls this first."""
+    plain = _PARTED_STROKE.sub("/", fractions_spelled(text))
+    return _NO_NOUGHT.sub("0", _RAISED.sub(".", plain))
+
+
 def in_decimals(text: str) -> str:
-    """("1½ %", "2 ½ %", "4 3/4") -> "1.5 %", "2.5 %", "4.75": every fraction as it is said
-    otherwise."""
+    """("1½ %", "2 ½ %", "4 3/4", ".5") -> "1.5 %", "2.5 %", "4.75", "0.5": every fraction as it is
+    said otherwise."""
     return _MIXED.sub(
         lambda found: f"{int(found[1] or 0) + int(found[2]) / int(found[3]):g}",
-        fractions_spelled(text),
+        figures_spelled(text),
     )
 
 
@@ -56,7 +69,7 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     A decimal comma is refused (1,5 could be 15 or one and a half), and so are zero, negative
     and absurd amounts.
     """
-    plain = " ".join(fractions_spelled(text.lower()).split())
+    plain = " ".join(figures_spelled(text.lower()).split())
     if re.search(r"\d,\d", plain):
         raise BadInput(f"{text!r} could be read two ways: write the number with a point.")
     match = re.match(_NUMBER, plain)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import fractions_spelled, in_decimals
+from pantry_tui.core.amounts import figures_spelled, in_decimals
 from pantry_tui.core.safety.seals import DENIED
 
 #: Jars with published processes, smallest first, and their size in US fluid ounces.
@@ -28,8 +28,8 @@ _TENS = {
 
 def spelled_out(text: str) -> str:
     """("twenty-five minutes") -> "25 minutes"; ("half an hour") -> "30 minutes"; ("1½") ->
-    "1 1/2"."""
-    plain = fractions_spelled(text.casefold()).strip()
+    "1 1/2"; (".5") -> "0.5"."""
+    plain = figures_spelled(text.casefold()).strip()
     plain = re.sub(r"\b(?:a )?half (?:an )?hour\b", "30 minutes", plain)
     plain = re.sub(r"\ban hour\b", "1 hour", plain)
     tens, ones = "|".join(_TENS), "|".join(_ONES)

@@ -218,6 +218,9 @@ _PH = 1.0, 10.0
 _PERCENT = r"(\d+(?:[.,]\d+)?)\s*(?:%|per\s?cent\b)"
 #: What may be below nought, or is read by somebody else.
 _MAY_BE_BELOW = frozenset({"temperature", "altitude", "printed", "amount"})
+_ANY_WORDS = frozenset({"by", "amount", "printed", "form", "prepared"})
+#: A point or comma that stands alone before a number, or two of them: nobody knows what it parts.
+_LOST_POINT = r"[.,·٫]{2,}\s*\d|^[.,·٫]\s+\d|\s[.,·٫]\s+\d|(?<=[^\W\d_])\.\d"
 
 
 def beyond(key: str, value: str) -> bool:
@@ -227,9 +230,14 @@ def beyond(key: str, value: str) -> bool:
         return len(value) > 200
     if re.search(r"\d{8}|\d[.,]\d{8}|\d/0+(?!\d)|\de[-+]?\d", value.casefold()):
         return True
+    if key not in _ANY_WORDS and re.search(_LOST_POINT, value.casefold()):
+        return True
     if key not in _MAY_BE_BELOW and re.match(r"\s*[-−–]\s*[\d.,]", value):
         return True
-    if any(float(one.replace(",", ".")) > 100 for one in re.findall(_PERCENT, value.casefold())):
+    if any(
+        float(one.replace(",", ".")) > 100
+        for one in re.findall(_PERCENT, in_decimals(value.casefold()))
+    ):
         return True
     number = _NUMBER_OF.get(key, _first_number)(value)
     return number is not None and number > _MOST.get(key, MOST)
