@@ -24,7 +24,7 @@ from typing import Any
 from tests.faults.acts import Act, Person, Shared, live
 
 #: Pounds in the crate at first.
-CRATE = 5_000
+CRATE = 1900
 #: Jars of the batch that does not last.
 SCARCE = 4
 #: Seconds after which a person who is not done counts as hanging.
