@@ -5,6 +5,7 @@ botulism). A person sees bubbles, not acid, so days count, and only those spent 
 gives its part of the shortest time published for its warmth (a day at 62 °F a 35th of sauerkraut, a
 day at 70 °F a 21st); ready is what reaches the whole. A day on which it may have stood in several
 places counts as in the slowest. A pH measured about when it was called ready says more than days.
+What was put up as finished (sealed or open) was called ready on the day it was put up.
 
 Vegetables under salt are no other thing: up to 5 % they ferment, at 20 % salt alone keeps them.
 """
@@ -28,6 +29,7 @@ from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts
 from pantry_tui.core.safety.measured import PH_LEAST, PH_LINE, all_fahrenheit, read_ph
 from pantry_tui.core.safety.salt import HEAVY_PERCENT, MOST_PERCENT, read_salt
+from pantry_tui.core.text import counted
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State
 
 #: Vegetables in brine or salt work for two to seven weeks (UC Master Food Preservers, Ferment).
@@ -42,6 +44,9 @@ _FROM_F: dict[tuple[str, float | None], float] = {
     ("sauerkraut", 65.0): _COOL_F,
     ("dill pickles", 65.0): 55.0,
 }
+#: A dry cure takes 7 days for each inch of meat (NCHFP, Curing and Smoking Meats for Home Food
+#: Preservation; from memory): of no thickness is less published.
+CURE_DAYS = 7
 #: Days before it was called ready within which a measured pH still speaks of it. Our own choice.
 PH_DAYS = 2
 #: Water freezes: nothing works. Above the other, vegetables grow too soft as they ferment (USDA AIB
@@ -88,7 +93,7 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     working = [span for span in spans if span.in_progress]
     after = [span for span in spans if not span.in_progress]
     if not _ferments(batch):
-        return None
+        return _uncured(batch, working, after)
     if any(span.end >= FOREVER for span in working):
         began = min(span.day for span in working)
         return _by_warmth(batch, began, book)  # nobody has called it ready
@@ -102,13 +107,14 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
         acidity is not None
         and acidity >= PH_LEAST
         and _in_time(batch.ph_day, done.day if done is not None else None)
+        and not _too_fresh(batch, done)
     ):
         return None
     found = _by_salt(batch)
     if found is not None:
         return found
     if done is None:
-        return _finished(batch, book)
+        return _finished(batch, spans, book)
     return _by_days(batch, working, done, zone, book)
 
 
@@ -133,6 +139,38 @@ def _in_time(measured: date | None, ready: date | None) -> bool:
     return measured is not None and measured >= ready - timedelta(days=PH_DAYS)
 
 
+def _too_fresh(batch: Batch, done: Span | None) -> bool:
+    """Whether the pH was measured on the day on which what was put up as finished was made: nothing
+    sours in hours."""
+    claimed = done is None and not batch.carried and batch.made is not None
+    return claimed and batch.ph_day is not None and batch.ph_day <= batch.made
+
+
+def _claimed_after(batch: Batch) -> int | None:
+    """Days from the day it was made to the one on which it was put up as finished; None where
+    nobody knows, or where it goes on with what its parts were."""
+    if batch.carried or batch.made is None or batch.booked is None:
+        return None
+    return max(0, (batch.booked - batch.made).days)
+
+
+def _uncured(batch: Batch, working: Sequence[Span], after: Sequence[Span]) -> Trouble | None:
+    """Meat under salt that was called ready sooner than any cure is published to take."""
+    if batch.method is not Method.SALTED or batch.food.group is not Group.MEAT or not after:
+        return None
+    if working:
+        done = min(after, key=lambda span: span.start)
+        days: int | None = (done.day - min(span.day for span in working)).days
+    else:
+        days = _claimed_after(batch)
+    if days is None or days >= CURE_DAYS:
+        return None
+    return Trouble(
+        f"Called ready after {counted(days, 'days')}; a cure takes at least {CURE_DAYS} days for "
+        "each inch of meat. If it is older than that, put the day it was made right."
+    )
+
+
 def _by_salt(batch: Batch) -> Trouble | None:
     """Salt that neither ferments nor keeps, or of which nobody knows."""
     if batch.method is not Method.SALTED:
@@ -151,12 +189,25 @@ def _by_salt(batch: Batch) -> Trouble | None:
     return None
 
 
-def _finished(batch: Batch, book: Rulebook) -> Trouble | None:
+def _finished(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | None:
     """What was put up finished is taken at its word where it is acid or a publication ferments
-    it."""
-    if batch.food.is_acid or _paces(batch.food, _SOME_DAY, book):
+    it, and where it was put up no sooner than the shortest published time after it was made."""
+    paces = _paces(batch.food, batch.made or _SOME_DAY, book)
+    if not (batch.food.is_acid or paces):
+        return Trouble(f"No publication ferments {batch.food.name}. {_MEASURE}")
+    days = _claimed_after(batch)
+    if days is None:
         return None
-    return Trouble(f"No publication ferments {batch.food.name}. {_MEASURE}")
+    cold = bool(spans) and min(spans, key=lambda span: span.start).climate is Climate.FRIDGE
+    least = min((one.days for one in paces if cold or not one.cold), default=Fraction(LEAST_DAYS))
+    if days >= least:
+        return None
+    rules = tuple(one.rule for one in paces if one.rule is not None)
+    return Trouble(
+        f"Put up as finished {counted(days, 'days')} after it was made; the shortest published "
+        f"time is {float(least):g} days. {_MEASURE}",
+        rules,
+    )
 
 
 def _by_warmth(batch: Batch, began: date, book: Rulebook) -> Trouble | None:

@@ -51,6 +51,8 @@ _GAS = (
 )
 _ROT = "apple-rot potato-soft-rot roots-slimy allium-mushy squash-cavity sweet-potato-rot"
 _GLASS = "cracked-jar freezer-jar-cracked egg-cracked lime-eggs"
+#: It came apart by the gas within, or somebody fell ill: the worst that its kind may show.
+_BURST = "spurting swollen-lid puffed-pack canned-foul-smell"
 _OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
     r"rancid|musty|mou?ldy|stale|unpleasant|unusual|sharp|skunky|rank|"
@@ -74,6 +76,12 @@ _MOULDY_SPOTS = (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould", "spoiled", _UNSURE)
 
 #: Words, and the signs they may mean, tier by tier.
 SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
+    (r"explo(?:d\w*|sion)|burst\w*|bl[eo]w(?:n|s|ing)? (?:up|apart|open|out|its (?:lid|top))",
+     (_BURST, _GAS, "spoiled", _UNSURE)),
+    (r"poison\w*|botuli\w*|toxi\w*|(?:made|make|makes|got|fell|felt|feel|was|were) "
+     r"(?:(?:me|us|him|her|them|\w+ of us|everyone|somebody|someone|very) )?(?:ill|sick)|"
+     r"sick\w*|ill(?:ness)?|vomit\w*|threw up",
+     (_BURST, _SMELL, "spoiled", _UNSURE)),
     (r"(?:lids? |it )?(?:popped|pops?|popping)(?: up)?(?: lids?)?|(?:lid )?(?:bulg\w*|swollen|"
      r"swell\w*|domed?|doming|bloat\w*|puff\w*|blown(?: up)?|convex)|(?:lid (?:is )?up|raised lid|"
      r"lid (?:is )?raised)",
@@ -204,6 +212,10 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"(?:gone|went|going) (?:off|bad)|spoil(?:ed|t|ing)|rott?(?:en|ing|s|ted)?|rotten outer "
      r"leaves|decay\w*",
      (f"{_ROT} ferment-putrid", "spoiled", _UNSURE)),
+    (r"smelly|(?:smell(?:s|ed)?|smelt)(?= *$| +(?:and|so|when|on)\b)|"
+     r"^ *(?:(?:it|they|is|are|was|were|all|a|bit|very|"
+     r"quite|too|just|looked|seemed) )*(?:off|bad) *$",
+     (_SMELL, "spoiled", _UNSURE)),
 )  # fmt: skip
 
 #: What may stand beside, and leaves a harmless sign what it is.

@@ -71,6 +71,11 @@ def says_seal_failed(text: str) -> bool:
     return "unsealed" in words or (bool(words & _LID) and _OF_A_LID.search(plain) is not None)
 
 
+def is_of_the_seal(text: str) -> bool:
+    """("the seal", "lid") Whether a reason names nothing but what shuts it: it did not hold."""
+    return bool(left := _words(text.casefold()) - {"the", "its", "a", "of"}) and left <= _LID
+
+
 def beside_the_seal(text: str) -> str:
     """What is said beside that a lid did not hold: "broken seal, mouldy" leaves "mouldy", and "no
     vacuum, off smell" the smell, since only what is said of the lid is taken out."""

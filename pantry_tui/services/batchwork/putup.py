@@ -87,6 +87,8 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         reading.printed,
         doubt=doubted.problems if doubted else (),
         possible=doubted.still_possible if doubted else "",
+        booked=p.today,
+        ph_day=p.today if "ph" in dict(record) else None,
     )
     batch = carry_on(batch, descent, reading, p.today)
     since = reading.made or p.today

@@ -9,7 +9,7 @@ from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
-from pantry_tui.core.safety.seals import beside_the_seal, says_seal_failed
+from pantry_tui.core.safety.seals import beside_the_seal, is_of_the_seal, says_seal_failed
 from pantry_tui.core.safety.signs import (
     THROWN,
     Sign,
@@ -83,6 +83,8 @@ def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "
     """The sign that a reason for throwing away stands for, or that a person's words for it name;
     None where it is none."""
     known = possible(p, container)
+    if reason is said.Reason.LOOKED_WRONG:
+        reason, words = said.Reason.OTHER, "smelled wrong"
     if reason is said.Reason.OTHER:
         thrown = [one for one in known if one.verdict in THROWN]
         named = find_sign(thrown, words) or worst_named(thrown, words)
@@ -91,7 +93,7 @@ def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "
         other = _in_other_words(p, container, known, words)
         if other is not None and other.verdict in THROWN and "glass" not in other.hazard:
             return other  # a jar that was dropped says nothing of the others
-        if not says_seal_failed(words):
+        if not (says_seal_failed(words) or is_of_the_seal(words)):
             return None
         reason = said.Reason.SEAL_FAILED
     if reason is said.Reason.SEAL_FAILED:

@@ -220,7 +220,8 @@ def test_a_rule_that_was_not_reached_is_named() -> None:
         # Pastes and grains are no vegetables, and turn alkaline as easily as sour.
         ("rice", 40, "", False), ("ajvar", 40, "", False), ("ajvar", 40, "25%", True),
         # Cures have rules of their own.
-        ("pork", 1, "", True), ("eggs", 1, "", True), ("trout", 1, "", True),
+        ("pork", 6, "", False), ("pork", 7, "", True), ("eggs", 1, "", True),
+        ("trout", 1, "", True),
     ],
 )  # fmt: skip
 def test_what_lies_under_salt(food: str, days: int, salt: str, done: bool) -> None:

@@ -178,7 +178,14 @@ def test_a_lid_that_popped_within_a_day_is_asked_about(p: Pantry) -> None:
     assert signs.mark(p, code, "lid popped up, foul smell").verdict is Verdict.DO_NOT_TASTE
 
 
-@pytest.mark.parametrize("why", ["smells off", "fizzing", "lid popped", "green mold inside"])
+@pytest.mark.parametrize(
+    "why",
+    [
+        "smells off", "fizzing", "lid popped", "green mold inside", "exploded", "burst", "blew up",
+        "smelled", "smelly", "off", "it was bad", "seal", "the lid", "made us ill", "we got sick",
+        "poison", "botulism", "food poisoning", "looked or smelled wrong",
+    ],
+)  # fmt: skip
 def test_what_it_is_discarded_for_in_any_words_makes_the_others_suspect(
     p: Pantry, why: str
 ) -> None:
@@ -186,7 +193,9 @@ def test_what_it_is_discarded_for_in_any_words_makes_the_others_suspect(
     assert verdicts(p, "2A")["2A/2"] is Verdict.UNKNOWN
 
 
-@pytest.mark.parametrize("why", ["dropped it, broken", "not mouldy, just old", "bubbles"])
+@pytest.mark.parametrize(
+    "why", ["dropped it, broken", "not mouldy, just old", "bubbles", "fell off"]
+)
 def test_a_reason_that_says_nothing_of_the_others_leaves_them(p: Pantry, why: str) -> None:
     code = "3A" if why == "bubbles" else "2A"
     act.discard(p, f"{code}/1", why=why)

@@ -55,7 +55,8 @@ def test_what_was_opened_says_the_doubt_before_any_date(larder: Pantry) -> None:
 
 
 def test_what_is_known_keeps_its_date(larder: Pantry) -> None:
-    code = up(larder, "2 quart jars sauerkraut, lactic ferment, fridge, salt=2.25%, state=sealed")
+    line = "2 quart jars sauerkraut, lactic ferment, fridge, 2026-10-01, salt=2.25%, state=sealed"
+    code = up(larder, line)
     row = only(larder, code)
     assert row.good_until == row.best_by is not None
     assert "Best by" in act.open_(larder, code).message
