@@ -142,8 +142,10 @@ def _in_time(measured: date | None, ready: date | None) -> bool:
 def _too_fresh(batch: Batch, done: Span | None) -> bool:
     """Whether the pH was measured on the day on which what was put up as finished was made: nothing
     sours in hours."""
-    claimed = done is None and not batch.carried and batch.made is not None
-    return claimed and batch.ph_day is not None and batch.ph_day <= batch.made
+    made, measured = batch.made, batch.ph_day
+    if done is not None or batch.carried or made is None or measured is None:
+        return False
+    return measured <= made
 
 
 def _claimed_after(batch: Batch) -> int | None:
