@@ -23,6 +23,7 @@ from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
 from pantry_tui.core.safety.record import not_checked as unchecked
 from pantry_tui.core.safety.salt import read_brine
 from pantry_tui.core.safety.smoke import SALT_NOT_CHECKED, salt_unsaid
+from pantry_tui.core.safety.strength import too_weak_a_pickle
 from pantry_tui.core.safety.values import is_tested
 from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
 
@@ -134,7 +135,7 @@ def rescued(batch: Batch, spans: Sequence[Span], book: Rulebook) -> tuple[Span, 
     cold = [span for span in spans if span.climate.is_cold]
     if batch.made is None or batch.method not in LIDDED or not cold:
         return None
-    if not _may_be_saved(batch, book):
+    if too_weak_a_pickle(batch) or not _may_be_saved(batch, book):
         return None
     since = cold[0].start
     out_again = any(span.end > since for span in spans if not span.climate.is_cold)

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
 from pantry_tui.core.safety.measured import (
     PH_LINE,
@@ -85,6 +85,12 @@ def _spoons(size: str, said: Mapping[str, str], asked: Sequence[str]) -> list[st
         return []
     short = too_little_acid(said.get("acid", ""), said.get("jar", "") or size)
     return [short] if short else []
+
+
+def too_weak_a_pickle(batch: Batch) -> bool:
+    """Whether its vinegar is too weak for a pickle, or there is none: no place mends that."""
+    pickle = batch.method is Method.VINEGAR_PICKLE
+    return pickle and bool(_vinegar(batch.method, dict(batch.process), ()))
 
 
 def _vinegar(method: Method, said: Mapping[str, str], asked: Sequence[str]) -> list[str]:

@@ -292,3 +292,17 @@ def test_ways_are_told_of_no_other_food_than_was_meant(typed: str) -> None:
 def test_a_look_up_of_a_dry_pack_is_no_year() -> None:
     said = keeps(load_tables(), "pressure canned", "carrots dry pack")
     assert not said["allowed"]
+
+
+@pytest.mark.parametrize("vinegar", [".5%", "2%", "no"])
+@pytest.mark.parametrize("place", ["fridge", "larder"])
+def test_the_cold_mends_no_weak_vinegar(tmp_path: Path, vinegar: str, place: str) -> None:
+    """NCHFP, General Information on Pickling: vinegar of 5 %, on a shelf or in the cold."""
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", date(2026, 11, 28)) as p:
+        places.add(p, "fridge", "fridge")
+        places.add(p, "larder", "pantry")
+        line = f"2 pint jars beets, vinegar pickle, {place}, vinegar={vinegar}"
+        assert put_up(p, read(p, line)).verdict is not Verdict.SOUND
+        good = put_up(p, read(p, "2 pint jars beets, vinegar pickle, fridge, vinegar=5%"))
+        assert good.verdict is Verdict.SOUND
