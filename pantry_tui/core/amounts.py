@@ -33,18 +33,16 @@ _SIGNS = re.compile(f"[{''.join(VULGAR)}⁄]")
 _MIXED = re.compile(
     r"(?:(?<![\d.,])(\d{1,3})\s+)?(?<![\d.,])(\d{1,3})/([2-9]|1[026])(?![\d.,]|\s*/)"
 )
+#: A number without its nought, and a raised point; behind a word a comma parts, as in "pint,5".
+_NO_NOUGHT = re.compile(r"(?<![\w.,%)])(?=[.,]\d)")
+_RAISED = re.compile(r"(?<!\w)[·٫](?=\d)|(?<=\d)[·٫](?=\d)")
+_PARTED_STROKE = re.compile(r"(?<=\d)\s*/\s*(?=\d)")
 _NUMBER = r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)"
 
 
 def fractions_spelled(text: str) -> str:
     """("1½ l") -> "1 1/2 l": fractions that are one sign, and the stroke of those that are set."""
     return _SIGNS.sub(lambda found: f" {VULGAR[found[0]]}" if found[0] in VULGAR else "/", text)
-
-
-#: A number without its nought, and a raised point; behind a word a comma parts, as in "pint,5".
-_NO_NOUGHT = re.compile(r"(?<![\w.,%)])(?=[.,]\d)")
-_RAISED = re.compile(r"(?<!\w)[·٫](?=\d)|(?<=\d)[·٫](?=\d)")
-_PARTED_STROKE = re.compile(r"(?<=\d)\s*/\s*(?=\d)")
 
 
 def figures_spelled(text: str) -> str:

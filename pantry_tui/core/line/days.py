@@ -5,16 +5,13 @@ from __future__ import annotations
 
 import re
 from datetime import date, timedelta
-from fractions import Fraction
 
-from pantry_tui.core import dates
 from pantry_tui.core.line.day_figures import Day as Day
 from pantry_tui.core.line.day_figures import alone, figures
 from pantry_tui.core.line.day_figures import readings as readings
+from pantry_tui.core.line.day_relative import relative, weekday
 from pantry_tui.core.line.day_words import (
-    DAYS,
     FEASTS,
-    FOREIGN_DAYS,
     FOREIGN_MONTHS,
     LEADS,
     MONTH_WORDS,
@@ -23,11 +20,8 @@ from pantry_tui.core.line.day_words import (
     NOBODY_KNOWS,
     PARTS_OF_DAY,
     SEASONS,
-    VAGUE,
 )
-from pantry_tui.core.line.numbers import Said, read_number
 from pantry_tui.core.line.tokens import Kind, Line
-from pantry_tui.errors import BadInput
 
 #: In front of a day on which something else was done than putting up.
 _LATER = frozenset({"opened", "thawed", "defrosted", "eaten", "moved"})
@@ -132,7 +126,7 @@ def _mark(line: Line, i: int) -> int:
 
 def _day_at(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     """Where the day that begins at `i` stops, and it; `i` where none does."""
-    for read in (_unknown, _relative, figures, _named, _feast, _weekday, _year):
+    for read in (_unknown, relative, figures, _named, _feast, weekday, _year):
         stop, day = read(line, i, today)
         if stop > i:
             return stop, day
@@ -146,57 +140,6 @@ def _unknown(line: Line, i: int, _today: date) -> tuple[int, Day | None]:
         if line.says(i, *said):
             return i + len(said), Day(unknown=True)
     return i, None
-
-
-def _relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
-    for said, back in (
-        (("the", "day", "before", "yesterday"), 2), (("day", "before", "yesterday"), 2),
-        (("today",), 0), (("tonight",), 0), (("this", "morning"), 0), (("this", "evening"), 0),
-        (("just", "now"), 0), (("now",), 0), (("yesterday",), 1), (("last", "night"), 1),
-    ):  # fmt: skip
-        if line.says(i, *said):
-            return i + len(said), Day(today - timedelta(days=back))
-    if line.word(i) in FOREIGN_DAYS and alone(line, i):
-        return i + 1, Day(today - timedelta(days=FOREIGN_DAYS[line.word(i)]))
-    if line.says(i, "last", "year"):
-        return i + 2, Day(date(today.year - 1, 1, 1))
-    if line.says(i, "this", "year"):
-        return i + 2, Day(date(today.year, 1, 1))
-    for phrase, back in VAGUE.items():
-        words = phrase.split()
-        if line.says(i, *words):
-            earliest = today - timedelta(days=back)
-            why = (
-                f"{phrase.capitalize()} could be many days: give one, "
-                f"for example {dates.say(earliest)}, or unknown."
-            )
-            return i + len(words), Day(ask=(phrase, (earliest.isoformat(),), why))
-    return _ago(line, i, today)
-
-
-_SPANS = {"fortnight": ("week", 2), "wk": ("week", 1), "mth": ("month", 1), "yr": ("year", 1)}
-
-
-def _ago(line: Line, i: int, today: date) -> tuple[int, Day | None]:
-    """ "three weeks ago", "a fortnight ago"; "since 3 weeks" and "for 3 weeks" say the same."""
-    since = 1 if line.word(i) in ("since", "for") else 0
-    found = read_number(line, i + since)
-    if found is None and line.word(i) in ("fortnight", "week", "month", "year"):
-        found = Said(i, Fraction(1))  # "fortnight ago"
-    if found is None or found.value is None or found.value.denominator != 1:
-        return i, None
-    unit = line.word(found.stop).rstrip("s")
-    unit, times = _SPANS.get(unit, (unit, 1))
-    if unit not in ("day", "week", "month", "year"):
-        return i, None
-    ago = line.says(found.stop + 1, "ago") or line.says(found.stop + 1, "back")
-    if not ago and not since:
-        return i, None
-    try:
-        day = dates.read_date(f"{int(found.value) * times} {unit}s ago", today)
-    except (BadInput, OverflowError):
-        return i, None
-    return found.stop + 1 + ago, Day(day)
 
 
 def _ordinal(line: Line, i: int) -> tuple[int, int]:
@@ -319,24 +262,6 @@ def _feast(line: Line, i: int, today: date) -> tuple[int, Day | None]:
             why = f"{name.capitalize()} is another day each year: give the date."
             return stop, Day(ask=(name, (), why))
     return i, None
-
-
-def _weekday(line: Line, i: int, today: date) -> tuple[int, Day | None]:
-    """ "sunday" is the last one; "last tuesday", said on a Thursday, may be this week's or last
-    week's and is asked about."""
-    last = line.says(i, "last")
-    day = DAYS.get(line.word(i + last))
-    if day is None:
-        return i, None
-    back = (today.weekday() - day - 1) % 7 + 1
-    nearest = today - timedelta(days=back)
-    if last and back <= today.weekday():
-        before = nearest - timedelta(days=7)
-        named = f"{dates.say(before)} or {dates.say(nearest)}"
-        said = f"last {line.word(i + last)}"
-        choices = (before.isoformat(), nearest.isoformat())
-        return i + last + 1, Day(ask=(said, choices, f"{said.capitalize()} could be {named}."))
-    return i + last + 1, Day(nearest, weekday=None if last else day)
 
 
 def _year(line: Line, i: int, today: date) -> tuple[int, Day | None]:

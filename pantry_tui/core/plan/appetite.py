@@ -99,6 +99,11 @@ class Appetite:
         """How many eat on that day."""
         return self.table.get(day, self.people)
 
+    def takes_out(self, day: date, days: int) -> bool:
+        """Whether somebody is there to move to the fridge what takes so many days to thaw for that
+        day; of what need not thaw, always."""
+        return not days or self.sit(day - timedelta(days=days)) > 0
+
     def thaws_by(self, start: date, days: int) -> date:
         """The first day on which what takes so many days to thaw is thawed: somebody who is there
         moves it to the fridge. With nobody there for a year, that year on."""

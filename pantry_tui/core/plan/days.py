@@ -95,12 +95,12 @@ class Table:
         """The days it may be opened on; none when it cannot be eaten before it must go. What has
         to thaw is moved to the fridge by somebody who is there on that day."""
         first, last = self.earliest(one), min(self.end, one.safe_until or self.end)
-        waits = one.care_from or date.max
-        days = [day for day in self.days if first <= day <= last and day < waits]
-        if not one.frozen or not one.thaw_days:
-            return days
-        thaws = timedelta(days=one.thaw_days)
-        return [day for day in days if self.appetite.sit(day - thaws) > 0]
+        thaws = one.thaw_days if one.frozen else 0
+        return [
+            day
+            for day in self.days
+            if first <= day <= last and one.fit_on(day) and self.appetite.takes_out(day, thaws)
+        ]
 
     def waits(self, one: Candidate) -> bool:
         """Whether it may not be opened any more by the end of this week, for want of a hand."""

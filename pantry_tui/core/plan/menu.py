@@ -68,6 +68,12 @@ class Candidate(NamedTuple):
         """Whether it may be eaten once it is open."""
         return self.open_days is None or self.open_days >= 0
 
+    def fit_on(self, day: date) -> bool:
+        """Whether that day is none after its last safe one, and no hand that it wants is lacking
+        by then."""
+        safe = self.safe_until is None or day <= self.safe_until
+        return safe and (self.care_from is None or day < self.care_from)
+
     def meal(self, heads: float) -> float:
         """Servings that a meal for so many takes of a bulk."""
         wanted = heads * self.a_head

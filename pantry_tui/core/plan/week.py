@@ -26,7 +26,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
-from pantry_tui.core.plan.cooked import for_all
+from pantry_tui.core.plan.cooked import Kitchen
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.lots import discarded_by, due_by, lots_of, parts, too_big
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
@@ -336,7 +336,7 @@ class _Week:
 
     def _cook(self, dish: Dish, day: date | None) -> None:
         """Take its containers, those chosen already first; nothing, where it cannot be cooked."""
-        found = for_all(dish, day, self.chosen, self.free, self.table)
+        found = Kitchen(self.chosen, self.free, self.table).takes(dish, day)
         if found is None:
             return
         loose, fresh, when = found

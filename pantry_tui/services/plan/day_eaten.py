@@ -176,10 +176,9 @@ def _going_on(p: Pantry, todo: Sequence[Entry], steps: Sequence[_Step]) -> str:
     of: dict[str, list[str]] = {"Open already": [], "How much is in it is not known": []}
     for entry in todo:
         for one in left_of(p, entry) if entry not in begun else ():
-            why = one.state is State.SEALED
-            of["How much is in it is not known" if why else "Open already"].append(
-                f"{name_of(p, one)} {_food(p, one)}"
-            )
+            shut = one.state is State.SEALED
+            why = "How much is in it is not known" if shut else "Open already"
+            of[why].append(f"{name_of(p, one)} {_food(p, one)}")
     return " ".join(
         f"{why}: {', '.join(names)}; book it when it is eaten up."
         for why, names in of.items()

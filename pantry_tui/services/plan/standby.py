@@ -76,9 +76,7 @@ def _ready(one: Candidate, day: date, eaten: date) -> bool:
     """Whether it stands on that day, fit to be eaten; `eaten` is the last day it is planned on."""
     if eaten <= day or (one.ready is not None and one.ready > day):
         return False
-    if one.care_from is not None and one.care_from <= day:
-        return False
-    return one.safe_until is None or one.safe_until >= day
+    return one.fit_on(day)
 
 
 def _for_evening(p: Pantry, day: date, heads: int, ready: Sequence[Candidate]) -> Standby:

@@ -43,7 +43,7 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     soonest = _soonest(p, draft, one)
     if on < soonest:
         raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
-    if not _begins_at_home(p, one, on):
+    if not appetite(p).takes_out(on, one.thaw_days):
         thaw = dates.say(on - timedelta(days=one.thaw_days))
         raise Refused(
             f"{_say(p, container)} must begin to thaw on {thaw}, and nobody is at home then: name "
@@ -175,9 +175,8 @@ def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
             and one.food not in planned
             and eats.eats(one.food, one.group)
             and _soonest(p, draft, one) <= day
-            and _begins_at_home(p, one, day)
-            and (one.safe_until is None or day <= one.safe_until)
-            and (one.care_from is None or day < one.care_from)
+            and eats.takes_out(day, one.thaw_days)
+            and one.fit_on(day)
             and one.may_open
         ):
             planned.add(one.food)
@@ -188,11 +187,6 @@ def _or(foods: Iterable[str]) -> str:
     """ "cod, eggs or salmon"; of many the first."""
     *some, last = list(foods)[:_NAMED]
     return f"{', '.join(some)} or {last}" if some else last
-
-
-def _begins_at_home(p: Pantry, one: Candidate, day: date) -> bool:
-    """Whether somebody is there to let it thaw for that day."""
-    return not one.thaw_days or appetite(p).sit(day - timedelta(days=one.thaw_days)) > 0
 
 
 @booked
