@@ -12,12 +12,14 @@ from datetime import date, datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.canned import LIDDED, still_possible
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
-from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Timing, Turn
+from pantry_tui.core.log.timing import BROKEN_OFF, breaks_off, timed
+from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State, Verdict
 
@@ -82,6 +84,7 @@ class _Batch:
         )
         self.amount = payload.amount
         self.event, self.state = event, payload.state
+        self.broken_off = False  # its process, and none was recorded since
         self.put_right: datetime | None = None  # when its day made was, by the clock of that hour
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
@@ -225,15 +228,13 @@ class _Batch:
                     self._new(id_, since, state, found.place)
 
     def _timer(self, moment: str, payload: said.Timer) -> None:
-        """A start after a drop takes the whole time again (USDA AIB 539)."""
         old = self.batch.timer
-        timer: Timing | None = None
-        if payload.told is said.Clocked.START:
-            drops = old.drops if old is not None else 0
-            timer = Timing(payload.minutes, payload.psi, moment, drops)
-        elif payload.told is said.Clocked.DROP and old is not None:
-            timer = old._replace(since="", drops=old.drops + 1)
-        self.batch = replace(self.batch, timer=timer)
+        broken_off = self.broken_off or breaks_off(old, moment, payload)
+        self.broken_off = broken_off and payload.told is not said.Clocked.DONE
+        self.batch = replace(self.batch, timer=timed(old, moment, payload))
+
+    def _retimed(self, process: Sequence[tuple[str, str]]) -> bool:
+        return dict(process).get("minutes") != dict(self.batch.process).get("minutes")
 
     def _correct(self, event: Event, payload: said.Correct) -> None:
         fields = {
@@ -244,6 +245,8 @@ class _Batch:
             new = [one for one in payload.doubt if one not in self.batch.doubt]
             fields["doubt"] = (*self.batch.doubt, *new)
             fields["possible"] = payload.possible or self.batch.possible
+        if payload.process is not None and (payload.timed or self._retimed(payload.process)):
+            self.broken_off = False
         if payload.unknown_day:
             fields["made"] = None
         if payload.made is not None:
@@ -273,7 +276,12 @@ class _Batch:
 
     def done(self) -> tuple[Batch, list[Container]]:
         """The batch, and its containers with their turns in the order of their moments."""
-        return self.batch, [self._container(id_) for id_ in self.containers]
+        batch = self.batch
+        if self.broken_off and batch.method in LIDDED:
+            possible = batch.possible or still_possible(batch.food, again=True)
+            doubt = dict.fromkeys((BROKEN_OFF, *batch.doubt))
+            batch = replace(batch, doubt=tuple(doubt), possible=possible)
+        return batch, [self._container(id_) for id_ in self.containers]
 
     def _container(self, id_: str) -> Container:
         one = self.containers[id_]
