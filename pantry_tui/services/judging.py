@@ -241,7 +241,7 @@ class Judge:
             batch.process,
             batch.size,
             batch.tended,
-            tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
+            tuple(turn._replace(event="") for turn in container.turns),
             container.signs,
             container.looked,
             container.looked_at,

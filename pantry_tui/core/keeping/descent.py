@@ -23,6 +23,7 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.begins import begins_with
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
+from pantry_tui.core.keeping.thawing import parted
 from pantry_tui.core.keeping.weather import Fact, too_warm, weather
 from pantry_tui.core.model import EVER, Batch, Container, Cut, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import Vessel
@@ -135,7 +136,7 @@ def carried_on(new: Container, part_of: Batch, part: Container) -> Container:
     before = _until(part, birth)
     opened = State.OPEN if _lets_in(part_of, part) or birth.state is State.OPEN else None
     taken = Turn(birth.when, birth.event, birth.place, opened)
-    turns = (*before, taken, *new.turns[1:])
+    turns = parted((*before, taken, *new.turns[1:]), birth.when, new.first)
     states = [turn.state for turn in turns if turn.state is not None]
     here = State.GONE if new.fate else states[-1]
     return replace(

@@ -12,13 +12,13 @@ from datetime import date, datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
-from pantry_tui.core.canned import LIDDED, still_possible
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.thawing import Draw, weighed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
-from pantry_tui.core.log.timing import BROKEN_OFF, breaks_off, timed
+from pantry_tui.core.log.timing import breaks_off, timed, unfinished
 from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State, Verdict
@@ -89,6 +89,7 @@ class _Batch:
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
+        self.draws: dict[str, list[Draw]] = defaultdict(list)
         self.came: dict[tuple[str, State, str], Turn] = {}
         for id_ in payload.containers:
             self._new(id_, event, payload.state, payload.place)
@@ -171,6 +172,7 @@ class _Batch:
             left = Amount(old.left.number - amount.number, old.left.unit)
             if left.number >= EMPTY:
                 self.containers[id_] = replace(old, left=left)
+                self.draws[id_].append(Draw(when(event), amount))
                 if old.vessel is Vessel.CLOSED:
                     self._open(id_, event)
                 return
@@ -276,11 +278,7 @@ class _Batch:
 
     def done(self) -> tuple[Batch, list[Container]]:
         """The batch, and its containers with their turns in the order of their moments."""
-        batch = self.batch
-        if self.broken_off and batch.method in LIDDED:
-            possible = batch.possible or still_possible(batch.food, again=True)
-            doubt = dict.fromkeys((BROKEN_OFF, *batch.doubt))
-            batch = replace(batch, doubt=tuple(doubt), possible=possible)
+        batch = unfinished(self.batch) if self.broken_off else self.batch
         return batch, [self._container(id_) for id_ in self.containers]
 
     def _container(self, id_: str) -> Container:
@@ -291,7 +289,7 @@ class _Batch:
         if id_ in self.turns:
             later = self.turns[id_]
             later.sort(key=lambda turn: (turn.when.first, turn.when.last))
-            turns = (first, *later)
+            turns = weighed((first, *later), self.batch.size, one.first, self.draws[id_])
             state = next(turn.state for turn in reversed(turns) if turn.state is not None)
             place = next(turn.place for turn in reversed(turns) if turn.place is not None)
         return replace(one, state=State.GONE if one.fate else state, place=place, turns=turns)

@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
+from pantry_tui.core.canned import LIDDED, still_possible
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.batch_payloads import Clocked, Timer
-from pantry_tui.core.model import Timing
+from pantry_tui.core.model import Batch, Timing
 
 #: What stands against a batch of which the process was broken off, until one is recorded.
 BROKEN_OFF = "Its process was begun and broken off, and none is recorded since: it is not finished."
@@ -34,3 +36,11 @@ def breaks_off(old: Timing | None, moment: str, payload: Timer) -> bool:
         return True
     ran = datetime.fromisoformat(moment) - datetime.fromisoformat(old.since)
     return ran < timedelta(minutes=old.minutes)
+
+
+def unfinished(batch: Batch) -> Batch:
+    """A batch of which the process was broken off; what is not canned has none."""
+    if batch.method not in LIDDED:
+        return batch
+    possible = batch.possible or still_possible(batch.food, again=True)
+    return replace(batch, doubt=tuple(dict.fromkeys((BROKEN_OFF, *batch.doubt))), possible=possible)
