@@ -6,8 +6,11 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
+import pytest
+
 from pantry_tui.core.keeping.doubt import CUT_OFF
 from pantry_tui.core.keeping.limits import PRINTED, assess
+from pantry_tui.core.keeping.rules import BOUGHT_OUT
 from pantry_tui.core.log.own import told_food
 from pantry_tui.core.words import Acidity, Group, Kind, Method, State, Verdict
 from tests.core.keeping.told import MADE, Told, facts_of, when
@@ -163,3 +166,69 @@ def test_what_is_asked_of_a_state_reads_the_clock_of_its_first_day() -> None:
     )
     assert not kraut.judged(3).usable
     assert facts_of("sauerkraut").name == kraut.batch.food.name
+
+
+# -- quality where no figure speaks, and by the clock of the house ---------------------------------
+
+
+def test_a_stay_of_which_no_figure_speaks_gives_no_time_back() -> None:
+    stayed = Told("apples", Method.DRIED, "kitchen").judged(101).best_by
+    frozen = Told("apples", Method.DRIED, "kitchen").at(20).move("freezer").at(100).move("kitchen")
+    assert stayed is not None
+    assert frozen.judged(101).best_by == stayed
+
+
+@pytest.mark.parametrize("zone", [-600, 600])
+def test_a_life_counts_days_of_the_clock_at_home(zone: int) -> None:
+    """Moved at ten in the morning, wherever that is; the last day is the same day there."""
+    here = Told("apples", Method.DRIED, "kitchen").at(100, 10).move("larder")
+    there = Told("apples", Method.DRIED, "kitchen").at(100, 10).move("larder")
+    turns = (
+        one._replace(
+            when=one.when._replace(
+                first=one.when.first - zone, last=one.when.last - zone, zone=zone
+            )
+        )
+        for one in there.box.turns
+    )
+    there.box = replace(there.box, turns=tuple(turns))
+    noon = when(101, 12)
+    now = noon._replace(first=noon.first - zone, last=noon.last - zone, zone=zone)
+    found = assess(there.batch, there.box, there.places, there.book, now)
+    assert found.best_by == here.assessed(101).best_by
+
+
+# -- what was bought cold --------------------------------------------------------------------------
+
+
+def test_what_was_bought_cold_and_moist_has_two_hours_out_of_it() -> None:
+    def out(food: str, place: str = "kitchen", sold: str = "fridge") -> Told:
+        return Told(food, Method.BOUGHT, "fridge", sold=sold).at(1, 10).move(place)
+
+    for food in ("hummus", "guacamole", "apple juice"):
+        late = out(food).assessed(1, 13)
+        assert late.on(late.now).verdict is Verdict.DISCARD, food
+        assert BOUGHT_OUT in late.rules, food
+        soon = out(food).assessed(1, 11)
+        assert soon.on(soon.now).verdict is not Verdict.DISCARD, food
+        cold = out(food, "second fridge").assessed(1, 13)
+        assert BOUGHT_OUT not in cold.rules, food
+    for dry in ("bread", "rice"):
+        late = out(dry).assessed(1, 13)
+        assert late.on(late.now).verdict is not Verdict.DISCARD, dry
+    shelf = out("apple juice", sold="shelf").assessed(1, 13)
+    assert BOUGHT_OUT not in shelf.rules
+
+
+def test_beside_a_date_that_stands_alone_no_published_days_count() -> None:
+    plain = Told(
+        "yogurt", Method.BOUGHT, "fridge", printed=MADE + timedelta(days=30), sold="fridge"
+    )
+    dated = Told(
+        "yogurt", Method.BOUGHT, "fridge", printed=MADE + timedelta(days=30), sold="fridge",
+        dated="use-by",
+    )  # fmt: skip
+    assert dated.assessed(0).discard_after == MADE + timedelta(days=30)
+    last = plain.assessed(0).discard_after
+    assert last is not None
+    assert last < MADE + timedelta(days=30)
