@@ -14,7 +14,7 @@ from collections.abc import Sequence
 
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.measured import ounces
+from pantry_tui.core.safety.jars import ounces
 from pantry_tui.core.safety.record import known
 from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.safety.values import denies, is_tested

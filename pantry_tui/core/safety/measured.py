@@ -10,9 +10,6 @@ import re
 from pantry_tui.core.amounts import figures_spelled, in_decimals
 from pantry_tui.core.safety.seals import DENIED
 
-#: Jars with published processes, smallest first, and their size in US fluid ounces.
-JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
-BIGGER = "bigger than a half-gallon"
 CANNERS = ("boiling-water", "dial", "weighted")
 
 _ONES = (
@@ -163,73 +160,6 @@ def read_inches(text: str) -> float | None:
     return number / each
 
 
-_SIZE = (
-    r"(?<![a-z])(oz|ounce|ml|millilitre|milliliter|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?"
-    r"(?![a-z])"
-)
-#: By the first two letters of a unit, how many US fluid ounces it holds.
-_OUNCES = {
-    "oz": 1.0, "ou": 1.0, "pi": 16.0, "pt": 16.0, "qu": 32.0, "qt": 32.0, "ga": 128.0,
-    "ml": 1 / 29.5735, "mi": 1 / 29.5735, "l": 1000 / 29.5735, "li": 1000 / 29.5735,
-}  # fmt: skip
-_COUNTED = frozenset({"pi", "pt", "qu", "qt"})
-
-
-def read_size(text: str) -> tuple[float, str] | None:
-    """("1½ litre jars") -> (1.5, "li"): how much a jar holds, and the first letters of its unit;
-    None without a unit. Of several numbers it is the one before the unit, alone 1."""
-    plain = spelled_out(text).replace("half", "1/2")
-    one_word = re.search(rf"\d-{_SIZE}", plain) is not None  # a 3-quart jar, and not three
-    plain = plain.replace("-", " ")
-    unit = re.search(_SIZE, plain)
-    if unit is None:
-        return None
-    kind, before = unit[1][:2], plain[: unit.start()]
-    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)  # behind it too: a pint and a half
-    parted = ",." if kind in ("ml", "mi") else ","  # nobody writes a thousandth of a millilitre
-    number = _last(before.replace(part[0], "") if part else before, parted)
-    if part is not None:
-        number = (number or (0 if part[0] in before else 1)) + int(part[1]) / int(part[2])
-    elif number is None:
-        number = 1
-    elif number > 2 and kind in _COUNTED and not one_word:
-        several = re.search(r"s\b", plain[unit.start() :])  # "7 pint jars" counts jars
-        number = 1 if several else number
-    return number, kind
-
-
-def _last(text: str, parted: str) -> float | None:
-    """The last number. What parts its thousands, `parted`, is no decimal sign before three digits,
-    unless it begins with a nought."""
-    thousands = rf"[1-9]\d{{0,2}}(?:[{parted}]\d{{3}})+(?!\d)"
-    found = re.findall(rf"{thousands}|\d+(?:[.,]\d+)?", text)
-    if not found:
-        return None
-    whole = re.fullmatch(thousands, found[-1]) is not None
-    return float(re.sub(r"[.,]", "" if whole else ".", found[-1]))
-
-
-#: What parts two sizes from each other, and no number from its fraction.
-_OTHER_SIZE = r"(?i)\b(?:and|or|to)\b|[,/](?!\d)|[;+&]"
-
-
-def ounces(text: str) -> float | None:
-    """("pint jars", "pints and quarts") -> 16.0, 32.0, what a jar holds in US fluid ounces, of
-    several sizes the largest; None without a unit."""
-    several = [size for size in map(read_size, re.split(_OTHER_SIZE, text)) if size is not None]
-    # "A pint and a half" is of one size.
-    sizes = several if len(several) > 1 else [size for size in [read_size(text)] if size]
-    return max((_OUNCES[unit] * number for number, unit in sizes), default=None)
-
-
-def read_jar(text: str) -> str | None:
-    """The published jar that holds as much or just more: "500 ml jars" take the quart."""
-    holds = ounces(text)
-    if holds is None:
-        return None
-    return next((jar for jar, held in JARS.items() if holds <= held), BIGGER)
-
-
 #: By a word of it; what comes first counts, but for a gauge beside the other.
 _CANNER_WORDS = {
     "atmospheric": "steam",
@@ -274,18 +204,6 @@ def _canners(text: str) -> list[str]:
 def one_canner(text: str) -> bool:
     """Whether it says one canner: "dial or weighted" says two, "no dial" none."""
     return read_canner(text) is not None and len(set(_canners(text)) - {"pressure"}) < 2
-
-
-def one_jar(text: str) -> bool:
-    """Whether it says one size of jar: "pint or quart", "not a quart" do not; "1 quart (32 oz)"
-    does."""
-    plain = spelled_out(text)
-    sizes = [read_jar(part) for part in re.split(r"[(),;]|\b(?:or|and)\b", plain)]
-    said = {jar for jar in sizes if jar is not None}
-    kinds = {match[1][:2] for match in re.finditer(_SIZE, plain.replace("-", " "))}
-    alone = len(kinds) < 2 or len([one for one in sizes if one]) > 1
-    denied = re.search(DENIAL, plain) is not None
-    return read_jar(text) is not None and len(said) < 2 and alone and not denied
 
 
 #: Ways that are no tested process (USDA AIB 539; K-State Research and Extension for inverted

@@ -14,14 +14,12 @@ from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import unacidified
+from pantry_tui.core.safety.jars import BIGGER, JARS, of_one_jar, read_jar
 from pantry_tui.core.safety.measured import (
-    BIGGER,
     CANNERS,
-    JARS,
     PRESSURES,
     danger,
     read_canner,
-    read_jar,
     read_minutes,
     read_psi,
     sealed_so,
@@ -186,7 +184,7 @@ def _beyond_any(
     """What no jam or pickle is published for, where this one has no row of its own: a larger jar,
     fewer minutes."""
     largest, least, whose = _OF_ANY[method]
-    jar, order = read_jar(said.get("jar", "") or size), [*JARS, BIGGER]
+    jar, order = read_jar(of_one_jar(said, size)), [*JARS, BIGGER]
     found = []
     if jar is not None and order.index(jar) > order.index(largest):
         found.append(f"No {method} like {food.name} is published in a jar larger than a {largest}.")
@@ -260,8 +258,7 @@ def _against(
 ) -> list[str]:
     """The record beside the published rows for its jar, form, pack and altitude in feet. Where it
     does not say which of them it was, all of them must be reached."""
-    typed = said.get("jar", "") or size
-    jar, order = read_jar(typed), [*JARS, BIGGER]
+    jar, order = read_jar(of_one_jar(said, size)), [*JARS, BIGGER]
     largest = max((row.jar for row in usable), key=order.index)
     if jar is not None and order.index(jar) > order.index(largest):
         return [f"The jar is larger than any with a tested process for {food.name} ({largest})."]

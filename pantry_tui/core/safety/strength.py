@@ -13,6 +13,7 @@ from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
+from pantry_tui.core.safety.jars import of_one_jar
 from pantry_tui.core.safety.measured import (
     PH_LINE,
     all_fahrenheit,
@@ -83,7 +84,7 @@ def _spoons(size: str, said: Mapping[str, str], asked: Sequence[str]) -> list[st
     """Too little of the acid that a tested process measures by the jar."""
     if not any("Tbsp bottled lemon juice" in one for one in asked):
         return []
-    short = too_little_acid(said.get("acid", ""), said.get("jar", "") or size)
+    short = too_little_acid(said.get("acid", ""), of_one_jar(said, size))
     return [short] if short else []
 
 

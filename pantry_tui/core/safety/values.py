@@ -6,9 +6,9 @@ import re
 from collections.abc import Callable, Sequence
 
 from pantry_tui.core.amounts import MOST, fractions_spelled, in_decimals, read_altitude
+from pantry_tui.core.safety.jars import one_jar
 from pantry_tui.core.safety.measured import (
     one_canner,
-    one_jar,
     read_inches,
     read_minutes,
     read_psi,

@@ -9,10 +9,8 @@ from pantry_tui.core.batchwork.steam import boiling_point_f, canner_f
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.safety.measured import (
-    JARS,
-    unsafe_way,
-)
+from pantry_tui.core.safety.jars import JARS
+from pantry_tui.core.safety.measured import unsafe_way
 from pantry_tui.core.safety.metric_jars import (
     LITRE,
     STRICT,

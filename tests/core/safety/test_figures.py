@@ -5,12 +5,7 @@ from __future__ import annotations
 
 import pytest
 
-from pantry_tui.core.safety.measured import (
-    all_fahrenheit,
-    read_inches,
-    read_percent,
-    read_ph,
-)
+from pantry_tui.core.safety.measured import all_fahrenheit, read_inches, read_percent, read_ph
 from pantry_tui.core.safety.record import read_details
 
 

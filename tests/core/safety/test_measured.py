@@ -6,13 +6,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from pantry_tui.core.safety.jars import BIGGER, JARS, read_jar
 from pantry_tui.core.safety.measured import (
-    BIGGER,
-    JARS,
     all_minutes,
     danger,
     read_canner,
-    read_jar,
     read_minutes,
     read_psi,
     spelled_out,
