@@ -17,13 +17,13 @@ from pantry_tui.core.safety.metric_jars import (
     is_litre,
 )
 from pantry_tui.core.safety.process import (
-    LOWEST_BAND_FT,
     PACKS,
     NotRecommended,
     ProcessRow,
     lookup,
 )
 from pantry_tui.core.safety.process_names import ends_alike, name_key
+from pantry_tui.core.safety.ways import LOWEST_BAND_FT
 from pantry_tui.core.words import Trust
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import JOINING
