@@ -51,9 +51,14 @@ _TIME = re.compile(
     rf"({_NUMBER})\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))"
     rf"(?:\s*(?:and\s+)?(\d{{1,2}})(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
 )
+#: Hours and minutes with a colon. No process of jars is published for four hours: "10:00" and
+#: "25:30" may be minutes and seconds, and are no time that anybody can count by.
+_CLOCKED = re.compile(r"(?<![\d:.,])[0-3]:[0-5]\d(?![\d:])")
 _TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
 _PRESSURE_WORDS = rf"{_PRESSED}|of|pressure|at|to|gauge"
 _EACH = {"k": 0.145038, "b": 14.5038}
+#: No gauge of a canner shows more pounds: a larger number by itself is of kPa, the stricter way.
+_MOST_PSI = 30.0
 
 
 def _figure(text: str) -> float:
@@ -72,7 +77,7 @@ def all_minutes(text: str) -> list[float]:
     none. A number without a unit that leads up to hours is of hours too, and one that would lead
     down to them of either."""
     plain = re.sub(_PSI, " ", in_decimals(spelled_out(text)))
-    if not _only(plain, _TIME_WORDS):
+    if not _only(plain, _TIME_WORDS) or ":" in _CLOCKED.sub(" ", plain):
         return []
     found: list[float] = []
     up_to = 0.0
@@ -102,9 +107,11 @@ def read_psi(text: str) -> float | None:
     if not _only(plain, _PRESSURE_WORDS):
         return None
     found, each = [], 1.0
+    said = False
     for number, unit in reversed(re.findall(rf"({_NUMBER})\s*({_PRESSED})?", plain)):
-        each = _EACH.get(unit[:1], 1.0) if unit else each
-        found.append(_figure(number) * each)
+        each, said = (_EACH.get(unit[:1], 1.0), True) if unit else (each, said)
+        many = _figure(number)
+        found.append(many * (each if said or many <= _MOST_PSI else _EACH["k"]))
     return min(found, default=None)
 
 
@@ -133,15 +140,19 @@ def read_percent(text: str) -> float | None:
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
+_DEGREES = re.compile(r"(?<![\d.,])(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?\b)?\s*(?:([cf])\b)?")
+
+
 def all_fahrenheit(text: str) -> list[float]:
-    """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F; those of which nobody says which
-    they are count as °F."""
+    """("20-22 C", "160F (71C)") -> [68.0, 71.6], [160.0, 159.8]: every number of degrees in °F. A
+    number without a letter has that of the next; those of which nobody says it count as °F."""
     plain = in_decimals(spelled_out(text))
-    numbers = [
-        float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)
-    ]
-    celsius = re.search(r"\d\s*(?:°|deg(?:rees)?)?\s*c\b", plain) is not None
-    return [number * 9 / 5 + 32 if celsius else number for number in numbers]
+    found, celsius = [], False
+    for number, unit in reversed(_DEGREES.findall(plain)):
+        celsius = unit == "c" if unit else celsius
+        warm = float(number.replace(",", "."))
+        found.append(warm * 9 / 5 + 32 if celsius else warm)
+    return found[::-1]
 
 
 def read_inches(text: str) -> float | None:

@@ -12,7 +12,8 @@ from collections.abc import Iterable
 from functools import lru_cache
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.safety.measured import danger, unsafe_way
+from pantry_tui.core.safety.measured import danger, spelled_out, unsafe_way
+from pantry_tui.core.safety.typed import plainly_typed, uncounted
 from pantry_tui.core.safety.values import (
     HINTS,
     NO,
@@ -92,7 +93,7 @@ def read_details(typed: Iterable[tuple[str, str]]) -> Details:
         if key is None:
             problems.append(_no_key(name))
             continue
-        typed_value = " ".join(value.split())
+        typed_value = " ".join((value if key == "by" else plainly_typed(value)).split())
         said = _named_by_its_key(key, name, typed_value)
         wrong = None if is_unknown(said) else _wrong(key, said)
         if wrong is not None:
@@ -133,7 +134,7 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         return value if known else f"{word} {value}".removesuffix(" yes")
     if key == "printed" and plain.replace("-", " ") in USE_BY:
         return f"use by {value}"
-    if key == "salt" and plain == "brine" and re.search(r"\d", value):
+    if key == "salt" and plain == "brine" and re.search(r"\d", spelled_out(value)):
         return value if "brine" in value.casefold() else f"{value} brine"
     if re.match(r"cut\b", plain) and value.casefold() in YES | NO:
         return "cut" if value.casefold() in YES else "whole"
@@ -157,7 +158,8 @@ def _wrong(key: str, value: str) -> str | None:
         return None  # understood, and but for a free word the reason for a doubt
     # "lemon?", "tight?": nobody says that it was so; "<5%", "ph>4.6": nor how much it was.
     asked = re.search(r"[?<>]", value) is not None and key not in TEXTS
-    return HINTS[key] if asked or beyond(key, value) or not READERS[key](value) else None
+    uncertain = asked or (key not in TEXTS and uncounted(key, value))
+    return HINTS[key] if uncertain or beyond(key, value) or not READERS[key](value) else None
 
 
 #: What a check of each method needs to know beside the jar.

@@ -6,7 +6,6 @@ A sentence each. Amounts in spoons of salt or sugar say nothing without the weig
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
@@ -22,7 +21,7 @@ from pantry_tui.core.safety.measured import (
     read_ph,
 )
 from pantry_tui.core.safety.prepared import not_tested
-from pantry_tui.core.safety.salt import read_brine, read_salt
+from pantry_tui.core.safety.salt import as_percent, read_brine, read_salt
 from pantry_tui.core.safety.smoke import too_little_smoked
 from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
@@ -124,8 +123,7 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
             f"published ferment has less than {OF_VEGETABLES_PERCENT:g} % of its vegetables."
         ]
     # A number alone may be meant as per cent: of two readings the stricter counts.
-    bare = re.search(r"[^\W\d_]", salt) is None
-    percent = read_salt(f"{salt} %" if bare and "%" not in salt else salt)
+    percent = read_salt(as_percent(salt))
     if percent is not None and percent < FERMENT_SALT_PERCENT:
         return [
             f"{percent:g} % of salt is too little: no published ferment has less than "
