@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-from pantry_tui.core.safety.measured import DENIAL, spelled_out
+from pantry_tui.core.safety.denial import DENIAL
+from pantry_tui.core.safety.measured import spelled_out
 
 #: Jars with published processes, smallest first, and their size in US fluid ounces.
 JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 
 from pantry_tui.core.amounts import figures_spelled, in_decimals
-from pantry_tui.core.safety.seals import DENIED
+from pantry_tui.core.safety.denial import DENIAL, DENIED, LEFT_OUT, NONE
 
 CANNERS = ("boiling-water", "dial", "weighted")
 
@@ -191,10 +191,6 @@ PRESSURES = frozenset({"dial", "weighted", "pressure"})
 _NOT_SO = r"\b(?:instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|untested|unsure)\b"
 
 
-#: What turns a word about. "Un-" and "non-" stand before it.
-DENIAL = rf"\b(?:{DENIED}|non|none|nor|without|neither|cannot)\b"
-
-
 def read_canner(text: str) -> str | None:
     """One of `CANNERS`, "pressure" (gauge unknown, or either), "steam"; None for any other, for
     water that boils in a pressure canner, and where a word denies something of it."""
@@ -245,7 +241,11 @@ _SEALED_SO = (
     (r"open.?kettle|hot.?fill",
      "Open-kettle canning is no tested process: it spoils unseen."),
 )  # fmt: skip
-_NOT_PROCESSED = r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
+_NOT_PROCESSED = (
+    rf"0+|n|false|(?:{DENIED}|{NONE}|{LEFT_OUT}|unprocessed)"
+    r"(?: (?:the|it|them|any|at|all|was|were|to|of|a|been|done|process(?:ed|ing)?|canned|canning|"
+    r"canner|heated|heat|water|bath))*"
+)
 
 
 def unsafe_way(text: str) -> str | None:

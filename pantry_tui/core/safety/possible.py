@@ -9,9 +9,9 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.measured import all_fahrenheit, spelled_out
 from pantry_tui.core.safety.salt import says_no_share
-from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Method
 
 

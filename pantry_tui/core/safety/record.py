@@ -12,18 +12,10 @@ from collections.abc import Iterable
 from functools import lru_cache
 
 from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.safety.denial import NO, denies
 from pantry_tui.core.safety.measured import danger, spelled_out, unsafe_way
 from pantry_tui.core.safety.typed import plainly_typed, uncounted
-from pantry_tui.core.safety.values import (
-    HINTS,
-    NO,
-    READERS,
-    YES,
-    adds_acid,
-    beyond,
-    denies,
-    is_unknown,
-)
+from pantry_tui.core.safety.values import HINTS, READERS, YES, adds_acid, beyond, is_unknown
 from pantry_tui.core.words import Method
 
 #: Every key, with what else it is called.

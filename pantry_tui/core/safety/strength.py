@@ -12,6 +12,7 @@ from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.jars import of_one_jar
 from pantry_tui.core.safety.measured import (
     PH_LINE,
@@ -23,7 +24,6 @@ from pantry_tui.core.safety.measured import (
 from pantry_tui.core.safety.prepared import not_tested
 from pantry_tui.core.safety.salt import as_percent, read_brine, read_salt
 from pantry_tui.core.safety.smoke import too_little_smoked
-from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 
 #: The least salt that any vegetable ferment is published with is 2.25 % of the vegetables

@@ -21,6 +21,7 @@ from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.checked import checked
+from pantry_tui.services.batchwork.prepared import contradicted, said_anywhere
 from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
@@ -85,13 +86,19 @@ def correct(
             "give it what is there."
         )
     merged = {**_readable(batch.process), **dict(said_now)}
+    left_out = _left_out(note or "", kept, merged)
+    merged |= left_out
     record = dict(with_altitude(p, kept, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
     unsaid = _unsaid(batch, said_now)
     _refuse_unsaid(p, batch, unsaid)
-    judged = bool(process) or size is not None or food is not None or method is not None
+    new_facts = bool(process) or size is not None or food is not None or method is not None
     doubted = checked(p, kept, facts, shown, record, strictest_altitude(p, batch))
     against = (doubted.problems, doubted.still_possible) if doubted else ((), "")
+    if left_out and not new_facts:  # a note lifts nothing that stands against it
+        every = dict.fromkeys((*batch.doubt, *against[0]))
+        against = tuple(every), against[1] or batch.possible
+    judged = bool(left_out) or new_facts
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -100,7 +107,7 @@ def correct(
             unknown_day=made is not None and day is None,
             size=None if size is None else shown,
             note=None if note is None else " ".join(note.split()),
-            process=tuple(record.items()) if process else None,
+            process=tuple(record.items()) if process or left_out else None,
             doubt=against[0] if judged else None,
             possible=against[1] if judged else None,
             printed=_printed(p, printed) if printed is not None else None,
@@ -126,6 +133,15 @@ def correct(
     said_so = "; ".join(filter(None, changed)) or f"made {when}"
     told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
     return Done(told + milder, after.doubt)
+
+
+def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:
+    """What a note says was left out and the record did not know. Raises BadInput where it says the
+    contrary."""
+    if wrong := contradicted(note, method, record):
+        raise BadInput(wrong)
+    told = said_anywhere(note, method)
+    return {key: value for key, value in told.items() if is_unknown(record.get(key, ""))}
 
 
 def _unsaid(batch: Batch, said_now: Sequence[tuple[str, str]]) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.jars import BIGGER, JARS, read_jar
 from pantry_tui.core.safety.measured import (
     all_minutes,
@@ -16,12 +17,7 @@ from pantry_tui.core.safety.measured import (
     spelled_out,
     unsafe_way,
 )
-from pantry_tui.core.safety.values import (
-    READERS,
-    denies,
-    is_unknown,
-    seal_failed,
-)
+from pantry_tui.core.safety.values import READERS, is_unknown, seal_failed
 
 WORDS = {
     "zero": "0", "nine": "9", "ten": "10", "nineteen": "19", "twenty": "20", "ninety": "90",

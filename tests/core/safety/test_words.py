@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.record import NOT_CHECKED, key_named, not_checked, read_details
 from pantry_tui.core.safety.seals import beside_the_seal, record_says_failed, says_seal_failed
-from pantry_tui.core.safety.values import READERS, denies, is_unknown, seal_failed
+from pantry_tui.core.safety.values import READERS, is_unknown, seal_failed
 from pantry_tui.core.words import Method
 
 #: What it is kept as | what people call it.
