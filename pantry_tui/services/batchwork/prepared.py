@@ -43,8 +43,8 @@ _SALT = r"salt\b(?! (?:pork|cod|fish|beef|water)\b)"
 _VINEGAR = rf"vinegar{_NO_TASTE}"
 #: No peel and no herb.
 _ACID = (
-    r"(?:lemon|lime)s?\b(?! (?:peel|zest|rind|grass|balm|thyme|verbena|basil|slices?|wedges?|pepper|"
-    rf"pith|leaf|leaves)\b)|citric|acid(?!s|ic|ity){_NO_TASTE}"
+    r"(?:lemon|lime)s?\b(?! (?:peel|zest|rind|grass|balm|thyme|verbena|basil|slices?|wedges?|"
+    rf"pepper|pith|leaf|leaves)\b)|citric|acid(?!s|ic|ity){_NO_TASTE}"
 )
 _PROCESS = (
     r"process(?:ed|ing)?\b(?! (?:sugar|cheese|meats?|foods?|flour|cheddar)\b)|water bath(?:ed)?|"

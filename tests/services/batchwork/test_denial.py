@@ -55,7 +55,7 @@ def test_a_note_that_says_what_was_left_out(
         "no lemon peel", "without lemon zest", "no lemongrass", "no acid taste", "no acidity",
         "did not skip the lemon juice", "didn't forget the acid", "nothing left out", "no pepper",
         "no canning salt", "no processed sugar", "no vinegar smell", "not acidic", "no salt",
-        "all sealed", "seals not checked yet", "never opened", "no unprocessed honey", "no headaches",
+        "all sealed", "seals not checked yet", "never opened", "no unprocessed honey",
         "not as much as last year", "no dill, lemon on the side", "lemon juice added",
         "missing a label", "ran out of jars", "forgot the date", "left out on the counter",
     ],
