@@ -1,5 +1,6 @@
-"""Parts of a line that say what was left out: "no lemon juice", "skipped the salt", "vinegar
-omitted". They become the pairs that the record of a process knows, with nothing behind the key."""
+"""What a line says of its process that speaks against it: parts that say what was left out ("no
+lemon juice", "skipped the salt", "vinegar omitted"), and a pressure cooker that is no canner. They
+become pairs of the record of a process."""
 
 from __future__ import annotations
 
@@ -16,6 +17,18 @@ _THINGS = {
     "sugar": "sugar",
     "process": r"process(?:ed|ing)?|water bath",
 }
+
+
+_COOKERS = frozenset({"cooker", "saucepan", "pan", "pot"})
+
+
+def take_cooker(line: Line, pairs: dict[str, str]) -> None:
+    """The cooker of "pressure cooker" and "pressure cooker canned": the method stays to be read,
+    the pot goes into the record, where it is judged."""
+    for i in range(len(line.tokens)):
+        if line.word(i) in _COOKERS and line.word(i - 1) == "pressure" and "process" not in pairs:
+            pairs["process"] = f"pressure {line.word(i)}"
+            line.claim(i, i + 1)
 
 
 def take_left_out(line: Line, pairs: dict[str, str]) -> None:

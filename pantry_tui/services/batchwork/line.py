@@ -16,7 +16,7 @@ from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
-from pantry_tui.core.line.left_out import take_left_out
+from pantry_tui.core.line.left_out import take_cooker, take_left_out
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.safety.prepared import PREPARED, is_large
@@ -91,6 +91,7 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     line = Line(found)
     pairs = {"state": state.value} if state in (State.OPEN, State.THAWED) else {}
     take_left_out(line, pairs)
+    take_cooker(line, pairs)
     note = "; ".join(filter(None, (note, take_ingredients(line, kitchen.is_food))))
     take_process(line, pairs)
     kept = protect(line, kitchen)

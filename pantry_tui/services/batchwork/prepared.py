@@ -136,6 +136,12 @@ def _same_acid(text: str, value: str) -> bool:
     return named == "acid" or named in value.casefold() or value.casefold() in YES
 
 
+def named_way(typed: str) -> dict[str, str]:
+    """What the name of a method says of a way that no publication has: "pressure cooker canned"."""
+    plain = typed.casefold().replace("-", " ")
+    return {"process": plain[:60]} if sealed_so(plain) or danger(plain) else {}
+
+
 def _without_measures(words: list[str]) -> list[str]:
     """Without the half of half a dozen, and of half runner beans."""
     behind = [*words[1:], ""]

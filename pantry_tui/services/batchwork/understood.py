@@ -27,6 +27,7 @@ from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
 from pantry_tui.services.batchwork.prepared import (
     contradicted,
+    named_way,
     prepared,
     said_anywhere,
     said_beside,
@@ -79,6 +80,7 @@ def from_flags(
     facts = p.facts(food) if food else None
     stands = p.place_paths()[p.find_place(place).id] if place else ""
     pairs = tuple(process.items()) if isinstance(process, Mapping) else tuple(process)
+    pairs = (*pairs, *named_way(method).items())
     unknown = made.strip().lower() in ("unknown", "?")
     day = None if unknown else dates.read_date(made, p.today) if made else p.today
     problems: list[str] = []

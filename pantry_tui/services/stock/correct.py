@@ -21,7 +21,7 @@ from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.checked import checked
-from pantry_tui.services.batchwork.prepared import contradicted, said_anywhere
+from pantry_tui.services.batchwork.prepared import contradicted, named_way, said_anywhere
 from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
@@ -87,6 +87,7 @@ def correct(
         )
     merged = {**_readable(batch.process), **dict(said_now)}
     left_out = _left_out(note or "", kept, merged)
+    left_out |= named_way(method or "")
     merged |= left_out
     record = dict(with_altitude(p, kept, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())

@@ -226,3 +226,29 @@ def test_a_note_that_is_put_right_later_puts_it_in_doubt_and_lifts_nothing(larde
     correct(larder, "2A", process=[("acid", "lemon")])
     (batch,) = larder.stock.batches.values()
     assert not batch.doubt
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "pressure cooker 25 min", "pressure cooker canned, minutes=25", "pressure-cooker",
+        "pressure canned, pressure cooker 25 min", "pressure saucepan, minutes=25",
+        "pressure canned, canner=\"pressure cooker\"", "pressure canned, note=pressure cooker",
+    ],
+)  # fmt: skip
+def test_a_pressure_cooker_is_no_canner_however_it_is_named(larder: Pantry, said: str) -> None:
+    assert up(larder, f"3 pint jars snap beans, larder, psi=11, {said}") not in SOUND
+    (batch,) = larder.stock.batches.values()
+    assert any("no pressure canner" in one for one in batch.doubt)
+
+
+def test_a_pressure_cooker_may_be_the_name_of_a_method(larder: Pantry) -> None:
+    record = {"minutes": "25", "psi": "11"}
+    method = "pressure cooker canned"
+    reading = putup.from_flags(
+        larder, food="snap beans", method=method, size="pint", place="larder", process=record
+    )
+    assert putup.put_up(larder, reading).verdict not in SOUND
+    up(larder, "3 pint jars plums, boiling-water canned, larder, minutes=25")
+    correct(larder, "3A", food="snap beans", method=method, process=[("psi", "11")])
+    assert all(one.doubt for one in larder.stock.batches.values())
