@@ -79,6 +79,7 @@ def key_named(text: str) -> str | None:
 def read_details(typed: Iterable[tuple[str, str]]) -> Details:
     """Every pair understood, or named with what may be written instead."""
     found: dict[str, str] = {}
+    named: dict[str, str] = {}
     problems: list[str] = []
     for name, value in typed:
         key = key_named(name)
@@ -91,14 +92,16 @@ def read_details(typed: Iterable[tuple[str, str]]) -> Details:
         if wrong is not None:
             problems.append(f"{name}={typed_value[:40]} is not understood: {wrong}.")
         elif key in found and found[key].casefold() != said.casefold():
-            if key == "acid":
-                found[key] = said if _adds_none(found[key]) else found[key]
+            two = (named[key], found[key]), (name, said)
+            kept = _of_two_acids(*two) if key == "acid" else None
+            if kept is not None:
+                named[key], found[key] = kept
             else:
                 problems.append(
                     f"{key} is said twice, {found[key][:30]} and {said[:30]}: leave one out."
                 )
         else:
-            found[key] = said
+            found[key], named[key] = said, name
     return Details(tuple(found.items()), tuple(problems))
 
 
@@ -137,8 +140,31 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
     return value
 
 
-def _adds_none(value: str) -> bool:
-    return denies(value) or is_unknown(value)
+_Said = tuple[str, str]
+
+
+def _of_two_acids(first: _Said, second: _Said) -> _Said | None:
+    """Which counts of two acids, each the name it was typed under and what was said; None where
+    they are one acid, and differ, or there was one and none at all. No lemon and a spoon of citric
+    acid are that spoon."""
+    if is_unknown(first[1]) or is_unknown(second[1]):
+        return second if is_unknown(first[1]) else first
+    kinds = _acid_kind(*first), _acid_kind(*second)
+    none = denies(first[1]), denies(second[1])
+    if all(none):
+        return first
+    if any(none):
+        one = kinds[0] == kinds[1] or not kinds[none.index(True)]
+        return None if one else first if none[1] else second
+    if first[1].casefold() in YES:
+        return second
+    return None if kinds[0] == kinds[1] and second[1].casefold() not in YES else first
+
+
+def _acid_kind(name: str, value: str) -> str:
+    """ "" of any acid."""
+    both = f"{name} {value}".casefold()
+    return next((one for one in ("lemon", "lime", "citric") if one in both), "")
 
 
 # -- values: what is wrong with one, or None ------------------------------------------------------

@@ -249,7 +249,7 @@ def test_what_a_name_adds_to_its_value(name: str, value: str, kept: str) -> None
     assert [said for _, said in read_details([(name, value)]).pairs] == [kept]
 
 
-@pytest.mark.parametrize("nothing", ["no", "unknown"])
+@pytest.mark.parametrize("nothing", ["?", "unknown"])
 def test_of_acid_said_twice_what_was_added_counts(nothing: str) -> None:
     for pairs in (
         [("acid", nothing), ("lemon", "2 tbsp")],
