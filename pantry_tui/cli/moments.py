@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
-from datetime import date
+from datetime import date, timedelta
 
 from pantry_tui.core.dates import read_date, say
+from pantry_tui.core.hours import day_and_hour
 from pantry_tui.errors import BadInput
 
 #: A day, and the minute of that day where it is known (0 to 1439).
@@ -13,12 +14,13 @@ Moment = tuple[date, int | None]
 
 _ISO = re.compile(r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?:[T ]+([0-9]{1,2}:[0-9]{2}))?")
 _OFFSET = re.compile(r"(.*[0-9]{1,2}:[0-9]{2})([+-])([0-9]{2}:[0-9]{2})", re.DOTALL)
+_AGO = re.compile(r"(an?|[0-9]{1,3}) (hour|minute|min)s? ago", re.IGNORECASE)
 _HOUR = re.compile(r"(?:(.*?)[T ])?\s*([0-9]{1,2}:[0-9]{2})", re.DOTALL)
 
 
 def read_today(text: str) -> Moment:
     """("2026-11-25", "2026-11-25 18:30", "2026-11-25T18:30") -> that moment. Raises BadInput."""
-    match = _ISO.fullmatch(text.strip())
+    match = _ISO.fullmatch(day_and_hour(text))
     try:
         if match is None:
             raise ValueError
@@ -30,16 +32,27 @@ def read_today(text: str) -> Moment:
 
 
 def read_at(text: str, now: Moment) -> Moment:
-    """The same of what happened by `now`: "yesterday", "24 nov 18:30", "07:15". Raises BadInput."""
-    match = _HOUR.fullmatch(text.strip())
-    typed = text if match is None else match[1]
+    """The same of what happened by `now`: "yesterday", "24 nov 18:30", "7 am", "2 hours ago".
+    Raises BadInput."""
     today, this_minute = now
+    ago = _AGO.fullmatch(" ".join(text.split()))
+    if ago is not None and this_minute is not None:
+        return _before(today, this_minute, ago)
+    text = day_and_hour(text)
+    match = _HOUR.fullmatch(text)
+    typed = text if match is None else match[1]
     day = read_date(typed, today) if typed and typed.strip() else today
     minute = None if match is None else _minute(match[2])
     if (day, minute or 0) > (today, 1439 if this_minute is None else this_minute):
         hour = "" if minute is None else f" {minute // 60:02}:{minute % 60:02}"
         raise BadInput(f"{say(day)}{hour} is still to come: give the moment at which it happened.")
     return day, minute
+
+
+def _before(today: date, minute: int, ago: re.Match[str]) -> Moment:
+    number = int(ago[1]) if ago[1].isdigit() else 1
+    days, left = divmod(minute - number * (60 if ago[2].lower() == "hour" else 1), 1440)
+    return today + timedelta(days=days), left
 
 
 def offset(text: str) -> tuple[str, int | None]:

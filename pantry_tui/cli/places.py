@@ -95,16 +95,16 @@ class Reading(Act):
     place: str = words("a place")
     temp: str = word("41F, 5C", "TEMP")
     rh: int | None = number("--rh", "PERCENT", "the humidity, if you know it")
-    since: str | None = option("--since", "90m", "how long it had been so warm; else nobody knows")
+    since: str | None = option(
+        "--since", "90m", "how long it had been so warm, or from when on; else nobody knows"
+    )
 
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import readings
 
-        since = readings.read_since(self.since) if self.since else None
         with call.pantry() as p:
-            what = call.book(
-                p, self.at, readings.read_typed, self.place, self.temp, self.rh, since=since
-            )
+            asked = (self.place, self.temp, self.rh)
+            what = call.book(p, self.at, readings.read_typed, *asked, since=self.since or "")
         return call.answer(what, jsonable.done, done)
 
 

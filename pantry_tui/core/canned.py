@@ -20,3 +20,15 @@ ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
 def low_acid_in_water(method: Method, food: FoodFacts) -> bool:
     """Low-acid food in boiling water: the spores of botulism live through it (USDA AIB 539)."""
     return method is Method.BOILING_WATER and food.acidity is Acidity.LOW_ACID
+
+
+def still_possible(food: FoodFacts, *, again: bool) -> str:
+    """USDA AIB 539 and the services that carry it: 24 hours, then it is thrown away."""
+    redo = ", or process it again by a tested process" if again else ""
+    return f"Within 24 hours: refrigerate or freeze it{redo}. After that {thrown(food)}."
+
+
+def thrown(food: FoodFacts) -> str:
+    """ "discard it", or where it may hold the toxin of botulism, without tasting."""
+    sour = food.is_acid and food.acidity is Acidity.ACID
+    return "discard it" + ("" if sour else " without tasting")

@@ -91,7 +91,11 @@ def read_date(text: str, today: date, strict_first: bool = True) -> date:
     A month alone is its first day (`strict_first`, for a day made: the stricter reading) or its
     last (for a printed best-by). Ambiguous numbers are refused with both readings named.
     """
-    words = " ".join(text.lower().replace(",", " ").split())
+    words = _plain(text)
+    weekday, dated = _and_date(words)
+    if weekday is not None:
+        return _on_weekday(read_date(dated, today, strict_first), weekday)
+    words = _feast(words)
     found = _relative(words, today) or _iso(words) or _named(words, today, strict_first)
     if found is None:
         raise _unread(text)
@@ -102,15 +106,21 @@ def read_date(text: str, today: date, strict_first: bool = True) -> date:
 
 def read_coming(text: str, today: date) -> date:
     """The same for a day that lies ahead, today included: "tomorrow", "friday", "24 dec"."""
-    words = " ".join(text.lower().replace(",", " ").split())
+    words = _feast(_plain(text))
+    named, dated = _and_date(words)
+    if named is not None:
+        return _on_weekday(read_coming(dated, today), named)
     weekday = words.removeprefix("next ")
     soonest = int(weekday != words)  # next friday, said on a friday, is not that evening
-    if words == "tomorrow":
-        return today + timedelta(days=1)
-    number = _weekday(weekday)
+    if words in ("tomorrow", "day after tomorrow"):
+        return today + timedelta(days=1 + (words != "tomorrow"))
+    number = _weekday(weekday.removeprefix("this "))
     if number is not None:
         return today + timedelta(days=(number - today.weekday() - soonest) % 7 + soonest)
-    found = read_date(text, today)
+    of_month = _ORDINAL.fullmatch(words)
+    if of_month is not None:
+        return _next_of_month(int(of_month[1]), today)
+    found = read_date(words, today)
     if found < today and not re.search(r"\d{4}", words) and re.search(r"\d", words):
         return _months_from(found, 12) if " ago" not in words else found
     return found
@@ -118,8 +128,57 @@ def read_coming(text: str, today: date) -> date:
 
 def read_lately(text: str, today: date) -> date:
     """The same for a day that is over, today included: "monday", said on a Monday, is that day."""
-    words = " ".join(text.lower().replace(",", " ").split())
-    return today if _weekday(words) == today.weekday() else read_date(text, today)
+    return today if _weekday(_plain(text)) == today.weekday() else read_date(text, today)
+
+
+_PARTS_OF_DAY = r"(?<=\S) (?:morning|lunch|lunchtime|afternoon|dinner|supper|evening|night)"
+_TODAY = frozenset(("this morning", "this afternoon", "this evening", "tonight"))
+#: "the 2nd": of a month that is not named.
+_ORDINAL = re.compile(r"(?:the )?([0-9]{1,2})(?:st|nd|rd|th)")
+
+
+def _plain(text: str) -> str:
+    """The words of a day, without what leads to it and the part of the day."""
+    words = " ".join(text.lower().replace(",", " ").split()).removeprefix("on ")
+    if words in _TODAY:
+        return "today"
+    if words == "last night":
+        return "yesterday"
+    return re.sub(rf"{_PARTS_OF_DAY}$", "", words).removeprefix("the ")
+
+
+def _feast(words: str) -> str:
+    """The day and month of a feast that never moves, "boxing day 2026"; else the words."""
+    from pantry_tui.core.line.day_words import FEASTS, MONTH_WORDS
+
+    feast, year = re.fullmatch(r"(.*?)( \d{4})?", words).groups("")  # type: ignore[union-attr]
+    if feast not in FEASTS:
+        return words
+    day, month = FEASTS[feast]
+    return f"{day} {MONTH_WORDS[month - 1]}{year}"
+
+
+def _and_date(words: str) -> tuple[int | None, str]:
+    """ "wed 2 dec 2026": the day of the week, and the date behind it; None where none is."""
+    first, _, rest = words.partition(" ")
+    return (_weekday(first), rest) if re.search(r"\d", rest) else (None, words)
+
+
+def _on_weekday(day: date, weekday: int) -> date:
+    """Raises BadInput where a day is not the one of the week that was named beside it."""
+    if day.weekday() != weekday:
+        said = _WEEKDAYS[weekday].capitalize()
+        raise BadInput(f"{say(day)} is no {said}: give the date, with its year, or the day alone.")
+    return day
+
+
+def _next_of_month(number: int, today: date) -> date:
+    """The next day that is the so-many-th of its month. Raises BadInput."""
+    for ahead in range(62):
+        day = today + timedelta(days=ahead)
+        if day.day == number:
+            return day
+    raise BadInput(f"The {number} is no day of a month: give another date.")
 
 
 def _relative(words: str, today: date) -> date | None:

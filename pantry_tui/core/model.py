@@ -76,14 +76,16 @@ class Cut(NamedTuple):
 
 
 class Turn(NamedTuple):
-    """What changed for a container: None is "as before". `how` is how it was thawed; `event` the
-    id of what booked it, which orders what happened at the same time."""
+    """What changed for a container: None is "as before". `how` is how it was thawed, `thaws` how
+    many days that takes in a refrigerator, where its log says what was in it then; `event` the id
+    of what booked it, which orders what happened at the same time."""
 
     when: When
     event: str
     place: str | None = None
     state: State | None = None
     how: str = ""
+    thaws: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

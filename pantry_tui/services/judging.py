@@ -111,14 +111,41 @@ class Judging:
         name = f"{of.code}/{part.number}"
         if descent.goes_on(batch, of, part):
             shadow = descent.carried_on(new, of, part)
-            yield descent.Bound(name, self._unattended(of, shadow, now, places), goes_on=True)
+            yield descent.Bound(
+                name, self._unattended(of, shadow, now, places), descent.How.GOES_ON
+            )
             return
         birth = new.turns[0].when
         then = birth._replace(first=birth.last)
         shadow, known = descent.as_taken(new, of, part), descent.known_then(places, then)
         taken = self._unattended(of, shadow, then, known)
-        used = taken.warm_used if descent.as_it_was(batch, of) else 0
-        yield descent.Bound(name, taken, False, used, descent.runs_on(batch, of))
+        used = taken.warm_used if descent.as_it_was(batch, of, part) else 0
+        left = None
+        if descent.held_back(batch, of) and taken.discard_after is not None:
+            left = (taken.discard_after - birth.day).days
+        yield descent.Bound(name, taken, used=used, left=left)
+        if not self._runs_on(batch, of, part):
+            return
+        if descent.moist(batch):
+            running = self._unattended(of, descent.carried_on(new, of, part), now, places)
+        else:
+            out, where = descent.taken_out(batch, of, shadow, then), descent.with_chilled(known)
+            running = replace(self._unattended(of, out, then, where), again_at=None)
+        yield descent.Bound(name, running, descent.How.RUNS_ON)
+
+    def _runs_on(self, batch: Batch, of: Batch, part: Container) -> bool:
+        """Whether its limit runs on, be it its own or one that ran on to it from what it was made
+        of: a limit that one process does not end is not ended by two."""
+        if descent.runs_on(batch, of, part):
+            return True
+        for id_ in of.parts:
+            held = self._p.load(batch_of(id_))
+            if held is None or id_ not in held[1]:
+                continue
+            before, older = held[0], held[1][id_]
+            if descent.kept_on(of, before, older) and self._runs_on(batch, before, older):
+                return True
+        return False
 
     def _of_children(self, batch: Batch, seen: frozenset[str], since: int = 0) -> str:
         """Why what was made of a batch makes it be looked at, "" where nothing does, or did after
@@ -214,7 +241,7 @@ class Judge:
             batch.process,
             batch.size,
             batch.tended,
-            tuple((turn.when, turn.place, turn.state, turn.how) for turn in container.turns),
+            tuple(turn._replace(event="") for turn in container.turns),
             container.signs,
             container.looked,
             container.looked_at,

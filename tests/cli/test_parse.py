@@ -135,6 +135,15 @@ def test_a_today_that_is_none(typed: str) -> None:
         ("sat 18:30", (date(2026, 11, 21), 1110)),
         ("11:59", (DAY, 719)),
         ("12:00", (DAY, 720)),
+        ("noon", (DAY, 720)),
+        ("7 am", (DAY, 420)),
+        ("midnight", (DAY, 0)),
+        ("6pm yesterday", (date(2026, 11, 24), 1080)),
+        ("Tue 24 Nov 2026 at 6 pm", (date(2026, 11, 24), 1080)),
+        ("sunday evening", (date(2026, 11, 22), None)),
+        ("2 hours ago", (DAY, 600)),
+        ("13 hours ago", (date(2026, 11, 24), 1380)),
+        ("an hour ago", (DAY, 660)),
     ],
 )
 def test_at_is_read_as_people_say_it(typed: str, meant: moments.Moment) -> None:
@@ -142,7 +151,20 @@ def test_at_is_read_as_people_say_it(typed: str, meant: moments.Moment) -> None:
 
 
 @pytest.mark.parametrize(
-    "typed", ["12:01", "2026-11-26", "tomorrow", "24:00", "11:60", "18:30 24 nov"]
+    "typed",
+    [
+        "12:01",
+        "2026-11-26",
+        "tomorrow",
+        "24:00",
+        "11:60",
+        "18:30 24 nov",
+        "6 pm",
+        "at 6",
+        "tuesday midnight",
+        "wed 24 nov",
+        "2 hours ago yesterday",
+    ],
 )
 def test_at_is_a_moment_that_has_been(typed: str) -> None:
     with pytest.raises(BadInput):

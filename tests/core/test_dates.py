@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date, timedelta
 
 import pytest
@@ -81,6 +82,14 @@ def test_a_day_that_can_be_read_two_ways_names_both() -> None:
         read_date("01/02/2026", WED)
 
 
+@pytest.mark.parametrize("read", [read_date, read_coming, read_lately])
+def test_a_date_on_another_day_of_the_week_is_asked_about(read: Callable[..., date]) -> None:
+    with pytest.raises(BadInput, match=r"Wed 2 Dec 2026 is no Thursday"):
+        read("thu 2 dec 2026", WED)
+    with pytest.raises(BadInput, match="is no "):
+        read("fri 2 dec", WED)  # neither the last nor the next
+
+
 @given(st.text(max_size=30))
 def test_no_text_breaks_the_readers(text: str) -> None:
     for read in (
@@ -101,7 +110,7 @@ def test_no_text_breaks_the_readers(text: str) -> None:
 
 @given(st.dates(date(1990, 1, 1), date(2090, 1, 1)))
 def test_a_day_as_said_reads_back(day: date) -> None:
-    assert read_date(say(day).split(" ", 1)[1], WED) == day
+    assert read_date(say(day), WED) == read_date(say(day).split(" ", 1)[1], WED) == day
 
 
 @pytest.mark.parametrize("word", ["fridge", "monkfish", "sunflower", "3 marrows", "2 mayo"])
@@ -149,6 +158,11 @@ def test_a_part_of_a_month_is_of_thirty_days_and_a_part_of_a_day_is_dropped(
         ("24 nov 2026", date(2026, 11, 24)), ("2026-11-24", date(2026, 11, 24)),
         ("3 days ago", date(2026, 11, 22)), ("+10d", date(2026, 12, 5)),
         ("1 jan", date(2027, 1, 1)), ("Tomorrow", date(2026, 11, 26)),
+        ("Wed 2 Dec 2026", date(2026, 12, 2)), ("wed 2 dec", date(2026, 12, 2)),
+        ("Wed, 2 Dec", date(2026, 12, 2)), ("wed 2026-12-02", date(2026, 12, 2)),
+        ("the 2nd", date(2026, 12, 2)), ("25th", WED), ("this friday", date(2026, 11, 27)),
+        ("friday evening", date(2026, 11, 27)), ("tonight", WED), ("on fri", date(2026, 11, 27)),
+        ("day after tomorrow", date(2026, 11, 27)), ("boxing day", date(2026, 12, 26)),
     ],
 )  # fmt: skip
 def test_a_day_that_lies_ahead(said: str, day: date) -> None:
@@ -166,7 +180,11 @@ def test_a_day_that_lies_ahead(said: str, day: date) -> None:
         ("26 nov", date(2025, 11, 26)), ("1st sept", date(2026, 9, 1)),
         ("22nd nov", date(2026, 11, 22)), ("nov 3rd", date(2026, 11, 3)),
         ("1900-01-01", date(1900, 1, 1)), ("2100-12-31", date(2100, 12, 31)),
-        ("december 2025", date(2025, 12, 1)),
+        ("december 2025", date(2025, 12, 1)), ("wed 25 nov", WED),
+        ("Tue 24 Nov 2026", date(2026, 11, 24)),
+        ("sunday evening", date(2026, 11, 22)), ("last night", date(2026, 11, 24)),
+        ("this morning", WED), ("boxing day", date(2025, 12, 26)),
+        ("on monday", date(2026, 11, 23)),
     ],
 )  # fmt: skip
 def test_a_day_that_lies_behind(said: str, day: date) -> None:

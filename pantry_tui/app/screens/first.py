@@ -5,6 +5,7 @@ from __future__ import annotations
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.plan.seats import read_people
 from pantry_tui.errors import BadInput
 from pantry_tui.services.household import said_of as household
 from pantry_tui.services.household import say_altitude
@@ -77,7 +78,7 @@ class _Questions:
         self.host.push_screen(question, lambda _got: self.end())
 
     def _many(self, typed: str) -> None:
-        self.people = read_people(typed)
+        self.people = possible_people(typed)
 
     def end(self) -> None:
         """Keep what was answered, and say it: the altitude decides how long a jar is canned."""
@@ -92,13 +93,11 @@ def known_altitude(feet: int | None, units: Units) -> str:
     return "" if feet is None else units.text(f"{feet} ft")
 
 
-def read_people(typed: str) -> int:
+def possible_people(typed: str) -> int:
     """("4", "4 people") -> 4. Raises BadInput."""
-    word = (typed.split() or [""])[0]
-    if not word.isdecimal():
-        raise BadInput("Give the number of people, for example 4.")
-    household(people=int(word))
-    return int(word)
+    people = read_people(typed)
+    household(people=people)  # says how many a household may be
+    return people
 
 
 def greet(host: Host) -> None:

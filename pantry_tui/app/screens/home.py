@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
-from pantry_tui.app.screens.first import UNITS, known_altitude, read_people
+from pantry_tui.app.screens.first import UNITS, known_altitude, possible_people
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.safety.metric_jars import JARS_BY
 from pantry_tui.services import household
@@ -83,8 +83,8 @@ class _Home:
 
     def _people(self, now: HouseholdFacts) -> None:
         title = "How many people eat from the store?"
-        question = TypeLine(title, "4", str(now.people), accept=read_people)
-        then = given(lambda typed: self._change(people=read_people(typed)))
+        question = TypeLine(title, "4", str(now.people), accept=possible_people)
+        then = given(lambda typed: self._change(people=possible_people(typed)))
         self.host.push_screen(question, then)
 
     def _units(self, _now: HouseholdFacts) -> None:

@@ -50,7 +50,8 @@ class TendingRow:
 
 class Job(NamedTuple):
     """A job that lies ahead, or is late. `care_from` is the day from which the batch needs care
-    for want of it, `last` the last day on which it is asked for."""
+    for want of it, `last` the last day on which it is asked for; None too where that is over and
+    it is left open."""
 
     job: str
     due: date
@@ -103,7 +104,9 @@ def _job(batch: Batch, made: date, row: TendingRow, done: date | None, today: da
         due = booked
     last = None if row.last is None else made + timedelta(days=row.last)
     if last is not None and max(due, today) > last:
-        return None
+        # It is pressed for no more; but to do nothing until then says nothing of a lid.
+        unsaid = row.job == seals.CHECK and row.care is not None
+        return Job(row.job, due, row) if unsaid else None
     care = None if row.care is None else due + timedelta(days=row.care + 1)
     return Job(row.job, due, row, care, last)
 

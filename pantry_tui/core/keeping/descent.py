@@ -5,30 +5,42 @@ the part through the whole of its life, its new one included, and the earlier en
 became another thing (strawberries jam, thawed beef a stew) its own figures start, if the part was
 fit to be eaten at that moment, as all that was ever booked of it says.
 
-Between the two is what is only kept in another way (leftovers put under oil, a tub into jars): its
-own figures start, and a safety limit that ran on the part runs on. What a person freezes while it
-is fit is frozen food from then on: food frozen in time stays safe (USDA FSIS, Freezing and Food
-Safety). To say so is to repack it as frozen; a pack that is only carried into a freezer keeps its
-date, since no move makes anything later.
+Between the two is what no published process begins with (core.keeping.begins: leftovers put under
+oil, garlic out of oil dried, opened beans pickled): its own figures start, and a safety limit that
+ran on the part runs on. What a person freezes while it is fit is frozen food from then on: food
+frozen in time stays safe (USDA FSIS, Freezing and Food Safety), but of what lay in oil or was
+smoked the days that ran are gone once it is thawed. To say so is to repack it as frozen; a pack
+that is only carried into a freezer keeps its date, since no move makes anything later.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
+from enum import StrEnum
 
 from pantry_tui.core.dataclass import dataclass, replace
+from pantry_tui.core.keeping.begins import begins_with
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
+from pantry_tui.core.keeping.thawing import parted
 from pantry_tui.core.keeping.weather import Fact, too_warm, weather
-from pantry_tui.core.model import Batch, Container, Cut, Held, Place, Read, Turn, When
+from pantry_tui.core.model import EVER, Batch, Container, Cut, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import Method, State, Verdict
+from pantry_tui.core.words import ASSUMED_F, Climate, Method, State, Verdict
 
 #: Taken out of a closed vessel of these, food goes on as it was: nothing got in that was not there.
 _AS_IT_WAS = frozenset(
     {Method.FROZEN, Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION}
 )
+
+
+class How(StrEnum):
+    """How a part bounds what was made of it."""
+
+    MADE_OF = "made of"  # another thing now: fit then or not
+    RUNS_ON = "runs on"  # another thing, but nothing that was done to it ends a safety limit
+    GOES_ON = "goes on"  # the same food, kept in the same way
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,24 +50,60 @@ class Bound:
 
     name: str
     part: Assessment
-    goes_on: bool
+    how: How = How.MADE_OF
     used: int = 0  # minutes of the two hours out of the cold, which no packing gives back
-    runs_on: bool = False  # another thing, but nothing that was done to it ends a safety limit
+    left: int | None = None  # of its days, where the freezer holds them back until it is thawed
 
 
-#: They cook nothing, and put in neither acid nor salt nor sugar.
-_ONLY_KEPT = frozenset({Method.FRESH, Method.CELLAR, Method.BOUGHT, Method.IN_OIL})
+#: What only lies in the air, in oil or in a refrigerator: the part goes on in it, wherever that is.
+#: What is dried, salted, sealed or soured keeps the date that ran when it was taken.
+_MOIST = frozenset(
+    {
+        Method.FRESH, Method.CELLAR, Method.BOUGHT, Method.IN_OIL, Method.MEAL,
+        Method.FRIDGE_PICKLE, Method.HOT_SMOKED, Method.COLD_SMOKED,
+    }
+)  # fmt: skip
+#: Their days count from the day they were made, whatever was done then (data/keeping.csv), and are
+#: those of botulism: the freezer gives none of them back.
+_FROM_MAKING = frozenset({Method.IN_OIL, Method.HOT_SMOKED, Method.COLD_SMOKED})
+#: Where what is taken out of a jar or a freezer stands until it is something dry or sealed.
+_CHILLED = Place(
+    "chilled",
+    "chilled",
+    Climate.FRIDGE,
+    facts=(Held(EVER, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]),),
+)
 
 
-def runs_on(batch: Batch, of: Batch) -> bool:
-    """Whether it is the same kind of food, only kept in another way: no safety limit ends there."""
-    return batch.method in _ONLY_KEPT and batch.food.group is of.food.group
+def runs_on(batch: Batch, of: Batch, part: Container) -> bool:
+    """Whether no safety limit of a part ends with what was done to it: no published process begins
+    with such food, or nobody knows that the process was one. Raw food that is frozen in time is
+    frozen food."""
+    if batch.method is not Method.FROZEN:
+        return bool(batch.doubt) or not begins_with(batch.method, of)
+    return _begun(part) and not begins_with(Method.MEAL, of)
 
 
-def as_it_was(batch: Batch, of: Batch) -> bool:
+def kept_on(batch: Batch, of: Batch, part: Container) -> bool:
+    """Whether it is still what its part was, as far as processes go: none was done to it."""
+    kept = batch.method is Method.FROZEN or goes_on(batch, of, part)
+    return kept or runs_on(batch, of, part)
+
+
+def moist(batch: Batch) -> bool:
+    """Whether a part that runs on does so where the new thing stands."""
+    return batch.method in _MOIST
+
+
+def held_back(batch: Batch, of: Batch) -> bool:
+    """Whether the days that a part had left are all that it has once it is thawed."""
+    return batch.method is Method.FROZEN and of.method in _FROM_MAKING
+
+
+def as_it_was(batch: Batch, of: Batch, part: Container) -> bool:
     """Whether it is the same food, neither cooked nor cured since: what it used of its two hours
     out of the cold is used (USDA FSIS, the two-hour rule)."""
-    return batch.food == of.food or runs_on(batch, of)
+    return batch.food == of.food or runs_on(batch, of, part)
 
 
 def goes_on(batch: Batch, of: Batch, part: Container) -> bool:
@@ -63,8 +111,11 @@ def goes_on(batch: Batch, of: Batch, part: Container) -> bool:
     too: freezing stops no clock that runs, whatever vessel it is in."""
     if batch.method is of.method:
         return True
-    begun = any(turn.state in (State.OPEN, State.THAWED) for turn in part.turns)
-    return batch.method is Method.FROZEN and batch.food == of.food and begun
+    return batch.method is Method.FROZEN and batch.food == of.food and _begun(part)
+
+
+def _begun(part: Container) -> bool:
+    return any(turn.state in (State.OPEN, State.THAWED) for turn in part.turns)
 
 
 def carries_state(batch: Batch, part: Container) -> State:
@@ -85,7 +136,7 @@ def carried_on(new: Container, part_of: Batch, part: Container) -> Container:
     before = _until(part, birth)
     opened = State.OPEN if _lets_in(part_of, part) or birth.state is State.OPEN else None
     taken = Turn(birth.when, birth.event, birth.place, opened)
-    turns = (*before, taken, *new.turns[1:])
+    turns = parted((*before, taken, *new.turns[1:]), birth.when, new.first)
     states = [turn.state for turn in turns if turn.state is not None]
     here = State.GONE if new.fate else states[-1]
     return replace(
@@ -102,6 +153,25 @@ def as_taken(new: Container, part_of: Batch, part: Container) -> Container:
     return replace(
         _looked(new, part, part_of), turns=turns, state=states[-1], fate="", left=part.first
     )
+
+
+def taken_out(batch: Batch, part_of: Batch, taken: Container, then: When) -> Container:
+    """A part as it was taken, once it is out of its jar or its freezer: that begins its days. Until
+    it is dry, salted or sealed it is taken to stand in a refrigerator; freeze-drying thaws nothing.
+    """
+    if taken.state is not State.SEALED or batch.method is Method.FREEZE_DRIED:
+        return taken
+    frozen = part_of.method is Method.FROZEN
+    if not (frozen or _lets_in(part_of, taken)):
+        return taken
+    state = State.THAWED if frozen else State.OPEN
+    turn = Turn(then, "", _CHILLED.id, state, "done" if frozen else "")
+    return replace(taken, turns=(*taken.turns, turn), state=state, place=_CHILLED.id)
+
+
+def with_chilled(places: Mapping[str, Place]) -> Mapping[str, Place]:
+    """The places, and the one in which what `taken_out` gives stands."""
+    return {**places, _CHILLED.id: _CHILLED}
 
 
 def _looked(new: Container, part: Container, part_of: Batch) -> Container:
@@ -154,7 +224,12 @@ def _reaching_back(then_known: Place, facts: Sequence[Fact], then: When) -> Iter
 def bounded(own: Assessment, bounds: Sequence[Bound], taken: date) -> Assessment:
     """Its own assessment, no milder than any part allows; `taken` is the day it was made."""
     for one in bounds:
-        own = _goes_on(own, one) if one.goes_on else _made_of(own, one, taken)
+        if one.how is How.GOES_ON:
+            own = _goes_on(own, one)
+        elif one.how is How.RUNS_ON:
+            own = _running(own, one)
+        else:
+            own = _thawed(_made_of(own, one, taken), one)
     return own
 
 
@@ -196,8 +271,6 @@ def _goes_on(own: Assessment, bound: Bound) -> Assessment:
 def _made_of(own: Assessment, bound: Bound, taken: date) -> Assessment:
     judged = bound.part.on(taken)
     own = replace(own, facts_to=max(own.facts_to, bound.part.facts_to))
-    if bound.runs_on:
-        own = _running(own, bound)
     if judged.usable:
         return own
     unfit = judged.verdict in UNFIT
@@ -213,14 +286,39 @@ def _made_of(own: Assessment, bound: Bound, taken: date) -> Assessment:
 
 
 def _running(own: Assessment, bound: Bound) -> Assessment:
-    discard = _earlier(own.discard_after, bound.part.discard_after)
-    if discard == own.discard_after:
+    """No later than the safety limit that runs on the part; how good it is, is its own."""
+    both = _goes_on(own, bound)
+    unfit = both.floor in UNFIT
+    if (both.discard_after, both.over_from) == (own.discard_after, own.over_from) and not unfit:
         return own
+    why = f"Nothing that was done to it ends the limit that ran. {_from(bound)}"
     return replace(
         own,
-        discard_after=discard,
+        discard_after=both.discard_after,
+        over_from=both.over_from,
+        floor=both.floor if unfit else own.floor,
+        again_at=both.again_at,
+        why_no_discard="" if both.discard_after else own.why_no_discard,
+        reasons=(why, *own.reasons),
+        rules=both.rules,
+        facts_to=both.facts_to,
+    )
+
+
+def _thawed(own: Assessment, bound: Bound) -> Assessment:
+    """What the freezer held back runs on from the day it was thawed."""
+    days = [span.thawed for span in own.spans if span.thawed is not None]
+    if bound.left is None or not days:
+        return own
+    last = min(days) + timedelta(days=max(0, bound.left))
+    if own.discard_after is not None and own.discard_after <= last:
+        return own
+    why = "The freezer held its days back, and gave none of them anew."
+    return replace(
+        own,
+        discard_after=last,
         why_no_discard="",
-        reasons=(f"Packing ends no safety limit. {_from(bound)}", *own.reasons),
+        reasons=(f"{why} {_from(bound)}", *own.reasons),
         rules=(*own.rules, *(rule for rule in bound.part.rules if rule not in own.rules)),
     )
 

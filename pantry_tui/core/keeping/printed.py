@@ -28,7 +28,7 @@ _SOONEST = frozenset({"ground-meat", "sprout"})
 _SOONEST_NAMES = frozenset(
     {"rice balls", "mixed fruit", "meatballs", "liver", "kidneys", "hearts", "tripe"}
 )
-_COOKED = frozenset(
+COOKED = frozenset(
     {
         "rotisserie chicken", "fried chicken", "cooked meat", "cooked fish", "cooked shellfish",
         "chicken nuggets", "pate", "rillettes", "brawn", "haggis", "seafood salad",
@@ -36,7 +36,7 @@ _COOKED = frozenset(
     }
 )  # fmt: skip
 #: Cured, dried, smoked, salted, pickled or cooked for keeping.
-_KEPT = frozenset(
+KEPT = frozenset(
     {
         "hot-smoked fish", "cold-smoked fish", "kippers", "smoked scad", "pickled fish",
         "pickled herring", "dried fish", "dried salted fish", "salt cod", "anchovies",
@@ -47,7 +47,7 @@ _KEPT = frozenset(
         "pork roll", "smoked meat", "hard sausages", "summer sausages", "sujuk",
     }
 )  # fmt: skip
-_KEPT_CLASSES = frozenset({"cured-meat", "jerky"})
+KEPT_CLASSES = frozenset({"cured-meat", "jerky"})
 #: Days further ahead than on any pack that only a refrigerator keeps, but for hard cheese and
 #: butter; and on cooked food. This program's choice.
 _FURTHEST, _COOKED_FURTHEST = 180, 60
@@ -98,9 +98,9 @@ def furthest(batch: Batch) -> int:
     food = batch.food
     if food.classes & _SOONEST or food.name in _SOONEST_NAMES or is_cut(batch):
         return SOONEST_USE_BY
-    if food.group is Group.MEAL or food.name in _COOKED:
+    if food.group is Group.MEAL or food.name in COOKED:
         return COOKED_USE_BY
-    raw = not (food.classes & _KEPT_CLASSES or food.name in _KEPT)
+    raw = not (food.classes & KEPT_CLASSES or food.name in KEPT)
     if food.group is Group.FISH and raw:
         return SOONEST_USE_BY
     if food.group is Group.MEAT and raw:

@@ -132,11 +132,14 @@ class Walk:
         fast = old.fast or turn.how in FAST
         told = turn.how in (*FAST, "done")
         if old.frozen and old.thawed is None and not told:
-            return day + self._days(), fast
+            return day + self._days(turn), fast
         return min(old.thawed or day, day), fast
 
-    def _days(self) -> timedelta:
-        """How long it thaws; what was drawn from it may have been drawn before."""
+    def _days(self, turn: Turn) -> timedelta:
+        """How long it thaws; where nobody says what was in it then, what was drawn from it may have
+        been drawn before."""
+        if turn.thaws is not None:
+            return timedelta(days=turn.thaws)
         both = self.container.first, self.container.left
         held = [one for one in both if one is not None]
         return timedelta(days=thaw_days(self.batch.size, min(held, default=None)))

@@ -18,6 +18,7 @@ def relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     for said, back in (
         (("the", "day", "before", "yesterday"), 2), (("day", "before", "yesterday"), 2),
         (("today",), 0), (("tonight",), 0), (("this", "morning"), 0), (("this", "evening"), 0),
+        (("this", "afternoon"), 0),
         (("just", "now"), 0), (("now",), 0), (("yesterday",), 1), (("last", "night"), 1),
     ):  # fmt: skip
         if line.says(i, *said):

@@ -61,7 +61,9 @@ FOREIGN_DAYS = {
     "heute": 0, "aujourd'hui": 0, "oggi": 0, "hoy": 0, "hoje": 0, "idag": 0, "vandaag": 0,
     "gestern": 1, "hier": 1, "ieri": 1, "ayer": 1, "ontem": 1, "igår": 1, "gisteren": 1,
 }  # fmt: skip
-PARTS_OF_DAY = frozenset({"morning", "afternoon", "evening", "night", "lunchtime"})
+PARTS_OF_DAY = frozenset(
+    {"morning", "afternoon", "evening", "night", "lunchtime", "noon", "midday", "midnight"}
+)
 VAGUE = {
     "last week": 14, "last month": 62, "the other day": 10, "recently": 30, "a while ago": 365,
     "last weekend": 14, "a few days ago": 10, "a few weeks ago": 60, "this week": 7,

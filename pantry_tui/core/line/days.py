@@ -6,11 +6,13 @@ from __future__ import annotations
 import re
 from datetime import date, timedelta
 
+from pantry_tui.core import dates
 from pantry_tui.core.line.day_figures import Day as Day
 from pantry_tui.core.line.day_figures import alone, figures
 from pantry_tui.core.line.day_figures import readings as readings
 from pantry_tui.core.line.day_relative import relative, weekday
 from pantry_tui.core.line.day_words import (
+    DAYS,
     FEASTS,
     FOREIGN_MONTHS,
     LEADS,
@@ -23,6 +25,7 @@ from pantry_tui.core.line.day_words import (
 )
 from pantry_tui.core.line.tokens import Kind, Line
 
+_HALVES = (("am",), ("pm",), ("a", ".", "m", "."), ("p", ".", "m", "."), ("a", ".", "m"))
 #: In front of a day on which something else was done than putting up.
 _LATER = frozenset({"opened", "thawed", "defrosted", "eaten", "moved"})
 
@@ -83,6 +86,9 @@ def _says_weekday(one: Day, other: Day) -> bool:
 def month_or_day(line: Line, i: int) -> tuple[int, str]:
     """A printed date behind "best before": where it stops, and as it was typed, which
     `dates.read_date` reads; figures that could be two days stay as they are and are refused."""
+    if line.word(i) in DAYS:
+        stop, said = month_or_day(line, i + 1)
+        return (stop, f"{line.word(i)} {said}") if stop > i + 1 else (i, "")
     token = line.at(i)
     if token is not None and token.kind is Kind.DATE:
         days = readings(token.said, date.max)
@@ -115,9 +121,23 @@ def _lead(line: Line, i: int) -> int:
 
 
 def _hour(line: Line, i: int) -> int:
-    """The evening of "sunday evening", where nothing else begins with it."""
-    ends = line.at(i + 1) is None or line.tokens[i + 1].part != line.tokens[i].part
-    return 1 if line.word(i) in PARTS_OF_DAY and ends else 0
+    """How many words say the evening of "sunday evening" or the hour of "today at 6 pm", where
+    nothing else begins with them: of what was made the day counts."""
+    at = i + line.says(i, "at")
+    end = at
+    if line.word(at) in PARTS_OF_DAY:
+        end = at + 1
+    elif line.number(at) is not None:
+        end = at + 1
+        minutes = line.at(end)  # a colon parts the line
+        if minutes is not None and minutes.joined and re.fullmatch(r"\d\d", minutes.said):
+            end += 1
+        half = next((n for n in _HALVES if line.says(end, *n)), ())
+        if not half and end == at + 1:
+            return 0
+        end += len(half)
+    ends = line.at(end) is None or line.tokens[end].part != line.tokens[end - 1].part
+    return end - i if end > at and ends else 0
 
 
 def _mark(line: Line, i: int) -> int:
@@ -129,8 +149,25 @@ def _day_at(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     for read in (_unknown, relative, figures, _named, _feast, weekday, _year):
         stop, day = read(line, i, today)
         if stop > i:
-            return stop, day
+            return _dated(line, i, stop, day, today) if read is weekday else (stop, day)
     return i, None
+
+
+def _dated(line: Line, i: int, stop: int, named: Day | None, today: date) -> tuple[int, Day | None]:
+    """A day of the week with its date behind it, "wed 25 nov 2026"; where they do not agree it is
+    asked which is meant."""
+    weekday_said = named.weekday if named is not None else None
+    if weekday_said is None:
+        return stop, named
+    for read in (figures, _named):
+        end, day = read(line, stop, today)
+        if end > stop and day is not None and day.day is not None:
+            if day.day.weekday() == weekday_said:
+                return end, day
+            typed = " ".join(token.said for token in line.tokens[i:end])
+            why = f"{dates.say(day.day)} is no {line.tokens[i].said}: say which day it was."
+            return end, Day(ask=(typed, (), why))
+    return stop, named
 
 
 def _unknown(line: Line, i: int, _today: date) -> tuple[int, Day | None]:

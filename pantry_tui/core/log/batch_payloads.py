@@ -199,7 +199,7 @@ class Reserved(NamedTuple):
 
 class Correct(NamedTuple):
     """The record of a put-up was wrong. None: as it was. `unknown_day`: nobody knows the day.
-    `measured`: its pH was recorded anew, the same number or another."""
+    `measured`: its pH was recorded anew, the same number or another; `timed`: its process was."""
 
     batch: str
     made: date | None = None
@@ -213,6 +213,7 @@ class Correct(NamedTuple):
     measured: bool = False
     food: FoodFacts | None = None
     method: Method | None = None
+    timed: bool = False
 
 
 class Relabelled(NamedTuple):

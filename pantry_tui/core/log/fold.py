@@ -13,11 +13,13 @@ from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.thawing import Draw, weighed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
-from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Timing, Turn
+from pantry_tui.core.log.timing import breaks_off, timed, unfinished
+from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State, Verdict
 
@@ -82,10 +84,12 @@ class _Batch:
         )
         self.amount = payload.amount
         self.event, self.state = event, payload.state
+        self.broken_off = False  # its process, and none was recorded since
         self.put_right: datetime | None = None  # when its day made was, by the clock of that hour
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
+        self.draws: dict[str, list[Draw]] = defaultdict(list)
         self.came: dict[tuple[str, State, str], Turn] = {}
         for id_ in payload.containers:
             self._new(id_, event, payload.state, payload.place)
@@ -168,6 +172,7 @@ class _Batch:
             left = Amount(old.left.number - amount.number, old.left.unit)
             if left.number >= EMPTY:
                 self.containers[id_] = replace(old, left=left)
+                self.draws[id_].append(Draw(when(event), amount))
                 if old.vessel is Vessel.CLOSED:
                     self._open(id_, event)
                 return
@@ -225,15 +230,13 @@ class _Batch:
                     self._new(id_, since, state, found.place)
 
     def _timer(self, moment: str, payload: said.Timer) -> None:
-        """A start after a drop takes the whole time again (USDA AIB 539)."""
         old = self.batch.timer
-        timer: Timing | None = None
-        if payload.told is said.Clocked.START:
-            drops = old.drops if old is not None else 0
-            timer = Timing(payload.minutes, payload.psi, moment, drops)
-        elif payload.told is said.Clocked.DROP and old is not None:
-            timer = old._replace(since="", drops=old.drops + 1)
-        self.batch = replace(self.batch, timer=timer)
+        broken_off = self.broken_off or breaks_off(old, moment, payload)
+        self.broken_off = broken_off and payload.told is not said.Clocked.DONE
+        self.batch = replace(self.batch, timer=timed(old, moment, payload))
+
+    def _retimed(self, process: Sequence[tuple[str, str]]) -> bool:
+        return dict(process).get("minutes") != dict(self.batch.process).get("minutes")
 
     def _correct(self, event: Event, payload: said.Correct) -> None:
         fields = {
@@ -244,6 +247,8 @@ class _Batch:
             new = [one for one in payload.doubt if one not in self.batch.doubt]
             fields["doubt"] = (*self.batch.doubt, *new)
             fields["possible"] = payload.possible or self.batch.possible
+        if payload.process is not None and (payload.timed or self._retimed(payload.process)):
+            self.broken_off = False
         if payload.unknown_day:
             fields["made"] = None
         if payload.made is not None:
@@ -273,7 +278,8 @@ class _Batch:
 
     def done(self) -> tuple[Batch, list[Container]]:
         """The batch, and its containers with their turns in the order of their moments."""
-        return self.batch, [self._container(id_) for id_ in self.containers]
+        batch = unfinished(self.batch) if self.broken_off else self.batch
+        return batch, [self._container(id_) for id_ in self.containers]
 
     def _container(self, id_: str) -> Container:
         one = self.containers[id_]
@@ -283,7 +289,7 @@ class _Batch:
         if id_ in self.turns:
             later = self.turns[id_]
             later.sort(key=lambda turn: (turn.when.first, turn.when.last))
-            turns = (first, *later)
+            turns = weighed((first, *later), self.batch.size, one.first, self.draws[id_])
             state = next(turn.state for turn in reversed(turns) if turn.state is not None)
             place = next(turn.place for turn in reversed(turns) if turn.place is not None)
         return replace(one, state=State.GONE if one.fate else state, place=place, turns=turns)

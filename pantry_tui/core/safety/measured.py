@@ -115,6 +115,22 @@ def read_psi(text: str) -> float | None:
     return min(found, default=None)
 
 
+def read_time_and_psi(text: str) -> tuple[float | None, float | None]:
+    """("20 min 5 psi", "20 min at 11-5 lb", "25 11") -> (20.0, 5.0), (20.0, 5.0), (25.0, 11.0): the
+    shortest time and the least pressure that are said. No time where any word or number is left
+    over: half of it understood is not understood."""
+    plain = in_decimals(spelled_out(text))
+    pair = re.fullmatch(rf"\s*({_NUMBER})[\s,]+({_NUMBER})\s*", plain)
+    if pair is not None:
+        return _figure(pair[1]), _figure(pair[2])
+    pressures = [read_psi(one) for one in re.findall(_PSI, plain)]
+    rest = re.sub(r"\b(?:pressure|gauge|of)\b", " ", re.sub(_PSI, " ", plain)).strip(" ,;")
+    hours = re.search(rf"\bh\w*\s*(?:and\s+)?{_NUMBER}$|\dh{_NUMBER}$", rest)
+    if hours is None and re.search(rf"[a-z@]\W*{_NUMBER}$", rest):
+        return None, None  # beside minutes a number without a unit may be of either
+    return read_minutes(rest), min((one for one in pressures if one is not None), default=None)
+
+
 #: Above it the spores of botulism can grow in a sealed jar.
 PH_LINE = 4.6
 #: No finished vegetable ferment is as sour as this: what reads below it was not measured well.

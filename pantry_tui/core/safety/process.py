@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping, Sequence
 
-from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.canned import LIDDED, PROCESSED, still_possible, thrown
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import unacidified
@@ -162,7 +162,7 @@ def doubt(
     problems += too_cool(canners, said, [row for row in usable if _is_form(row, form)], altitude_ft)
     problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
     problems += too_weak(method, food, size, said, [row.acidify for row in mine])
-    still = _still(food, again=bool(usable) and not never)
+    still = still_possible(food, again=bool(usable) and not never)
     return Doubt(tuple(dict.fromkeys(problems)), still) if problems else None
 
 
@@ -289,15 +289,4 @@ def _reached(row: ProcessRow, minutes: float | None, psi: float | None) -> bool:
 
 def _put_right(food: FoodFacts) -> str:
     """Of what is not canned: a day, as of a jar that did not seal."""
-    return f"Within 24 hours: put it right by a published recipe. After that {_discard(food)}."
-
-
-def _still(food: FoodFacts, *, again: bool) -> str:
-    """USDA AIB 539 and the services that carry it: 24 hours, then it is thrown away."""
-    redo = ", or process it again by a tested process" if again else ""
-    return f"Within 24 hours: refrigerate or freeze it{redo}. After that {_discard(food)}."
-
-
-def _discard(food: FoodFacts) -> str:
-    sour = food.is_acid and food.acidity is Acidity.ACID
-    return "discard it" + ("" if sour else " without tasting")
+    return f"Within 24 hours: put it right by a published recipe. After that {thrown(food)}."

@@ -6,14 +6,16 @@ from memory; the stricter choice). What was reached is written into the record o
 
 from __future__ import annotations
 
+import math
 from datetime import datetime
 from typing import NamedTuple
 
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Clocked, Timer
+from pantry_tui.core.log.timing import BROKEN_OFF
 from pantry_tui.core.model import Batch, Timing
 from pantry_tui.core.safety.jars import of_one_jar, read_jar
-from pantry_tui.core.safety.measured import CANNERS, read_canner, read_minutes, read_psi
+from pantry_tui.core.safety.measured import CANNERS, read_canner, read_time_and_psi
 from pantry_tui.core.text import counted
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput, Refused
@@ -89,21 +91,16 @@ def start(p: Pantry, ref: str, typed: str = "") -> Done:
 
 def _asked(p: Pantry, batch: Batch, typed: str, old: Timing | None) -> tuple[int, float | None]:
     """Minutes and pressure as typed, as before the drop, or as published."""
-    words = typed.split()
-    numbers = [word for word in words if word.isdigit()]
-    minutes = read_minutes(typed) if typed.strip() else None
-    psi = read_psi(typed) if "psi" in typed or "kpa" in typed.casefold() else None
-    if typed.strip() and minutes is None and len(numbers) == 2:
-        minutes, psi = float(numbers[0]), float(numbers[1])
-    if minutes is None and old is not None:
-        return old.minutes, old.psi
-    if minutes is None and typed.strip():
-        raise BadInput(f"{typed[:30]!r} is no time: write 25 minutes, or 25 min 11 psi.")
+    if not typed.strip():
+        return (old.minutes, old.psi) if old is not None else published(p, batch)
+    minutes, psi = read_time_and_psi(typed)
     if minutes is None:
-        return published(p, batch)
+        raise BadInput(f"{typed[:30]!r} is no time: write 25 minutes, or 25 min 11 psi.")
     if not 1 <= minutes <= _LONGEST:
         raise BadInput(f"No published process takes {minutes:g} minutes: 1 to {_LONGEST}.")
-    return round(minutes), psi
+    if psi is not None and batch.method is not Method.PRESSURE:
+        raise BadInput(f"{batch.code} is {batch.method}: say the time alone, {minutes:g} min.")
+    return math.floor(minutes), psi
 
 
 def published(p: Pantry, batch: Batch) -> tuple[int, float | None]:
@@ -127,10 +124,12 @@ def published(p: Pantry, batch: Batch) -> tuple[int, float | None]:
 
 @booked
 def drop(p: Pantry, ref: str) -> Done:
-    """The pressure fell below what is published, or the boil stopped."""
+    """The pressure fell below what is published, or the boil stopped: until a process is recorded
+    the jars are in doubt."""
     batch, _ = _timed(p, ref, up=True)
     p.book(Timer(batch.id, Clocked.DROP))
-    return Done(f"{batch.code} {batch.food.name}: the pressure is down. {_AGAIN}", ())
+    told = f"{batch.code} {batch.food.name}: the pressure is down. {_AGAIN}"
+    return Done(told, _in_doubt(p, batch))
 
 
 @booked
@@ -157,10 +156,19 @@ def done(p: Pantry, ref: str, early: bool = False) -> Done:
 
 @booked
 def cancel(p: Pantry, ref: str) -> Done:
-    """Stop timing; nothing is recorded."""
+    """Stop timing; nothing is recorded. What was broken off before its time is in doubt until a
+    process is recorded."""
     batch, _ = _timed(p, ref, up=False)
     p.book(Timer(batch.id, Clocked.CANCEL))
-    return Done(f"{batch.code} {batch.food.name} is timed no more; nothing was recorded.", ())
+    told = f"{batch.code} {batch.food.name} is timed no more; nothing was recorded."
+    return Done(told, _in_doubt(p, batch))
+
+
+def _in_doubt(p: Pantry, batch: Batch) -> tuple[str, ...]:
+    """What now stands against it, and what to do where it was timed by mistake."""
+    if BROKEN_OFF not in (found := p.stock.batches[batch.id]).doubt:
+        return ()
+    return (BROKEN_OFF, found.possible, "If it was started by mistake: `undo` this and the start.")
 
 
 def _timed(p: Pantry, ref: str, *, up: bool) -> tuple[Batch, Timing]:

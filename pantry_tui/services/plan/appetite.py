@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, STAPLE_CEILING, Appetite, at_table
+from pantry_tui.core.plan.seats import read_seats, said_days
 from pantry_tui.core.text import counted
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput, Unclear
@@ -98,22 +98,13 @@ def set_table(p: Pantry, people: int | None, first: date, last: date | None = No
         raise BadInput("At the table are 0 to 100 people.")
     days = tuple(first + timedelta(days=n) for n in range((end - first).days + 1))
     p.book(said.Table(days, people))
-    when = dates.say(first) if end == first else f"{dates.say(first)} to {dates.say(end)}"
-    return Done(f"{when}: {'as usual' if people is None else at_table(people)}.")
-
-
-_TABLE = re.compile(r"(away|usual|\d{1,3})(?: (?:on|from))? (.+?)(?: (?:to|until|-) (.+))?")
+    return Done(f"{said_days(first, end)}: {'as usual' if people is None else at_table(people)}.")
 
 
 def read_table(p: Pantry, line: str) -> Done:
-    """The same from a line: "away 24 dec to 27 dec", "6 on friday", "usual on friday"."""
-    match = _TABLE.fullmatch(" ".join(line.lower().split()))
-    if match is None:
-        raise BadInput(f"{line[:40]!r}: write away 24 dec to 27 dec, or 6 on friday.")
-    who, first, last = match.groups()
-    people = None if who == "usual" else 0 if who == "away" else int(who)
-    begin = dates.read_coming(first, p.today)
-    return set_table(p, people, begin, dates.read_coming(last, begin) if last else None)
+    """The same from a line: "away 24 dec to 27 dec", "8 guests on sunday", "usual on friday"."""
+    people, (first, last) = read_seats(line, appetite(p).people, p.today)
+    return set_table(p, people, first, last)
 
 
 def table(p: Pantry) -> Iterator[tuple[date, int]]:

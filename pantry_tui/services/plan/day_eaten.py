@@ -23,6 +23,7 @@ from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.plan.weekview import days_ahead, left_of
 from pantry_tui.services.stock.pick import containers_named, name_of
+from pantry_tui.services.stock.seen import At
 
 
 class _Step(NamedTuple):
@@ -71,7 +72,7 @@ def eaten(p: Pantry, day: date) -> Done:
     if not steps and all(beside(p, entry) for entry in todo):
         return Done(f"{dates.say(day)}: nothing to book. {going_on}", tuple(gone_off.values()))
     with p.together():
-        done = _book_all(p, steps)
+        done = _book_all(p, steps, day)
         if steps and not done.steps:
             raise Refused(" ".join(done.not_booked.values()))
         _mark(p, draft, todo, done.not_booked, day)
@@ -82,7 +83,7 @@ def eaten(p: Pantry, day: date) -> Done:
     return Done(told, warnings, tuple(one.name for one in done.steps))
 
 
-def _book_all(p: Pantry, steps: Sequence[_Step]) -> _Booked:
+def _book_all(p: Pantry, steps: Sequence[_Step], day: date) -> _Booked:
     """Each step that can be booked; an act decides before it writes, so that one that refuses has
     written nothing."""
     done: list[_Step] = []
@@ -90,7 +91,7 @@ def _book_all(p: Pantry, steps: Sequence[_Step]) -> _Booked:
     warnings: dict[str, None] = {}
     for step in steps:
         try:
-            warnings |= dict.fromkeys(_book(p, step).warnings)
+            warnings |= dict.fromkeys(_book(p, step, day).warnings)
         except (Refused, BadInput) as error:
             what = f"{step.name} {_food(p, step.container)}"
             not_booked[step.container.id] = f"Not booked: {what}. {error.message}"
@@ -99,13 +100,16 @@ def _book_all(p: Pantry, steps: Sequence[_Step]) -> _Booked:
     return _Booked(done, not_booked, tuple(warnings))
 
 
-def _book(p: Pantry, step: _Step) -> Done:
+def _book(p: Pantry, step: _Step, day: date) -> Done:
+    """As of the day that was eaten: a clock that it started has run since then. What is for a day
+    to come is opened now."""
     from pantry_tui.services.stock import act  # which only looking at the week does not need
 
+    at = At(day) if day < p.today else None
     if step.verb == "use":
         meal = step.part or step.entry.amount
-        return act.use(p, step.name, _meal(p, step.name, meal), any_=True)
-    return act.open_(p, step.name) if step.verb == "open" else act.thaw(p, step.name)
+        return act.use(p, step.name, _meal(p, step.name, meal), any_=True, at=at)
+    return (act.open_ if step.verb == "open" else act.thaw)(p, step.name, at=at)
 
 
 def _mark(

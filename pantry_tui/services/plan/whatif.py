@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from datetime import date, timedelta
+from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan import pace_words as saying
-from pantry_tui.core.plan.appetite import at_table
+from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.range_words import from_to
+from pantry_tui.core.plan.seats import Days, read_days, read_people, read_seats, said_days
 from pantry_tui.core.plan.suppose import Suppose
 from pantry_tui.core.text import clean, counted
 from pantry_tui.core.words import Group
@@ -18,12 +19,10 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.books.past import by_food
 from pantry_tui.services.books.rows import FoodAhead, OutlookView, Pair, WhatIf
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.appetite import LONGEST
+from pantry_tui.services.plan.appetite import LONGEST, appetite
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.putup_next import Ask
 
-_FROM_TO = re.compile(r"(?:(?:on|from) )?(.+?)(?: (?:to|until|-) (.+))?")
-_GUESTS = re.compile(r"(\d{1,3}) (?:people )?(.+)")
 _EAT = re.compile(r"(.+?) (\d{1,3}(?:\.\d{1,2})?)(?: servings)?(?: a week)?")
 _LINE = re.compile(r"(people|guests|away|without|eat)\b[ :]*(.*)")
 EXAMPLE = "people 4, guests 6 from 24 dec to 2 jan, away 3 to 9 jan, without beans, eat potatoes 15"
@@ -57,8 +56,8 @@ def read(p: Pantry, typed: Typed) -> Suppose:
         raise BadInput("The household must be 1 to 100 people.")
     table: dict[date, int] = {}
     says = [] if people is None else [f"{people} usually eat"]
-    says += [_guests(p, line, table) for line in typed.guests]
-    says += [_sit(p, line, 0, table) for line in typed.away]
+    says += [_guests(p, line, people, table) for line in typed.guests]
+    says += [_sit(0, read_days(line, p.today), table) for line in typed.away]
     without: set[str] = set()
     for name in typed.without:
         foods = _foods(p, name)
@@ -79,9 +78,7 @@ def read_line(p: Pantry, line: str) -> Suppose:
             raise BadInput(f"{clean(part)[:40]!r} is not understood: write {EXAMPLE}.")
         what, rest = match.groups()
         if what == "people":
-            if not (rest.isascii() and rest.isdigit() and len(rest) <= 3):
-                raise BadInput(f"{clean(rest)[:40]!r} is no number of people: write people 4.")
-            people = int(rest)
+            people = read_people(rest)
         else:
             found[what].append(rest)
     typed = Typed(people, **found)
@@ -90,31 +87,21 @@ def read_line(p: Pantry, line: str) -> Suppose:
     return read(p, typed)
 
 
-def _guests(p: Pantry, line: str, table: dict[date, int]) -> str:
-    match = _GUESTS.fullmatch(" ".join(line.lower().split()))
-    if match is None:
-        raise BadInput(f"{clean(line)[:40]!r}: say how many eat, and when: 6 from 24 dec to 2 jan.")
-    return _sit(p, match[2], int(match[1]), table)
+def _guests(p: Pantry, line: str, people: int | None, table: dict[date, int]) -> str:
+    usual = people or appetite(p).people
+    sit, days = read_seats(line, usual, p.today)
+    return _sit(usual if sit is None else sit, days, table)
 
 
-def _sit(p: Pantry, line: str, people: int, table: dict[date, int]) -> str:
-    """So many sit at the table on the days of a line; in words."""
-    match = _FROM_TO.fullmatch(" ".join(line.lower().split()))
-    if match is None:
-        raise BadInput("Say when: 24 dec, or 24 dec to 2 jan.")
-    begins, ends = match.groups()
-    if begins.isdigit() and ends:  # "3 to 9 jan"
-        begins = " ".join([begins, *ends.split()[1:]])
-    first = dates.read_coming(begins, p.today)
-    last = dates.read_coming(ends, first) if ends else first
+def _sit(people: int, days: Days, table: dict[date, int]) -> str:
+    """So many sit at the table on those days; in words."""
+    first, last = days
     if not 0 <= (last - first).days < LONGEST:
         raise BadInput(f"The last day lies before the first, or more than {LONGEST} days after it.")
     if people > 100:
         raise BadInput("At the table are 0 to 100 people.")
-    days = [first + timedelta(days=number) for number in range((last - first).days + 1)]
-    table.update(dict.fromkeys(days, people))
-    when = dates.say(first) if first == last else f"{dates.say(first)} to {dates.say(last)}"
-    return f"{at_table(people)} {when}"
+    table.update(dict.fromkeys(days_from(first, (last - first).days + 1), people))
+    return f"{at_table(people)} {said_days(first, last)}"
 
 
 def _eat(p: Pantry, line: str, eat: dict[str, float]) -> str:

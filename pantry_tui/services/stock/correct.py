@@ -115,6 +115,7 @@ def correct(
             measured="ph" in dict(details.pairs),
             food=facts if food is not None else None,
             method=kept if method is not None else None,
+            timed=not {"minutes", "process"}.isdisjoint(dict(details.pairs)),
         )
     )
     milder = _milder(before, _judged(p, batch.id))

@@ -6,6 +6,7 @@ import re
 from datetime import date, datetime
 
 from pantry_tui.core import dates
+from pantry_tui.core.hours import day_and_hour, in_figures
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
@@ -18,14 +19,14 @@ _SPAN = re.compile(
     re.IGNORECASE,
 )
 _SINCE = re.compile(r"(?:from |since )(.+?)(?:(?: until| to)? now)?", re.IGNORECASE)
-_DAY = re.compile(r"(.*?)[ ,]*(?:at )?(\d{1,2}:\d{2})", re.IGNORECASE)
+_DAY = re.compile(r"(.*?)[ ,]*(\d{1,2}:\d{2})", re.IGNORECASE)
 MOST_H = 1000
 
 
 def read_stretch(p: Pantry, typed: str) -> Stretch:
-    """("6", "1.5 h", "unknown", "09:00 to 17:30", "yesterday 18:00 to 06:00", "since 18:00") ->
+    """("6", "1.5 h", "unknown", "09:00 to 17:30", "yesterday 6 pm to noon", "since 18:00") ->
     from when to when it was off; None where nobody knows since when. Raises BadInput."""
-    words = " ".join(typed.split())
+    words = in_figures(typed)
     now = outage.now_of(p)
     hours = _hours(words)
     if hours is not None:
@@ -33,9 +34,10 @@ def read_stretch(p: Pantry, typed: str) -> Stretch:
     if is_unknown(words) or words.casefold() == "nobody knows":
         return None, now
     span, since = _SPAN.fullmatch(words), _SINCE.fullmatch(words)
-    if span is None and since is not None and _DAY.fullmatch(since[1]) is not None:
-        start, _ = outage.times(spoken(since[1], p.today), f"{now:%H:%M}", p.today)
-        return start, now
+    if span is None and since is not None:
+        begun = spoken(since[1], p.today)
+        if begun[-3:-2] == ":":
+            return outage.times(begun, f"{now:%H:%M}", p.today)[0], now
     if span is None:
         raise BadInput(
             f"{typed[:40]!r} is neither hours nor from when to when: write 6, 09:00 to 17:30, "
@@ -55,8 +57,10 @@ def _hours(words: str) -> float | None:
 
 
 def spoken(typed: str, today: date) -> str:
-    """("yesterday 18:00") -> "2026-11-24 18:00"; a bare hour, or unknown, as it is."""
-    match = _DAY.fullmatch(typed.strip())
+    """("yesterday 6 pm") -> "2026-11-24 18:00"; a bare hour, or unknown, as it is. Raises
+    BadInput."""
+    typed = day_and_hour(typed)
+    match = _DAY.fullmatch(typed)
     if match is None or not match[1] or re.fullmatch(r"\d{4}-\d{2}-\d{2}T?", match[1]):
-        return typed.strip()
+        return typed
     return f"{dates.read_date(match[1], today).isoformat()} {match[2]}"

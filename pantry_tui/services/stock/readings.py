@@ -5,10 +5,11 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Iterable
-from datetime import date
+from datetime import date, datetime, time
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_temperature
+from pantry_tui.core.hours import in_figures
 from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.log.payloads import Reading
 from pantry_tui.core.model import Place, Read
@@ -17,6 +18,7 @@ from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import agreed, counted
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, Unclear
+from pantry_tui.services.clock import local_times
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import warmth
@@ -33,11 +35,15 @@ def read_typed(
     temp: str,
     humidity: float | None = None,
     at: At | date | None = None,
-    since: int | None = None,
+    since: str = "",
 ) -> Done:
-    """The same of a temperature as it is typed ("41F", "5C"), for a place that may be gone."""
+    """The same of a temperature as it is typed ("41F", "5C") and of since when ("90m", "6 pm"), for
+    a place that may be gone."""
     where = place_ever(p, place, begins_at(p, at))
-    return read(p, place, read_warmth(p, where.climate, temp), humidity, at, since)
+    warm = read_warmth(p, where.climate, temp)
+    told = At(at) if isinstance(at, date) else at
+    minutes = read_since(since, this_minute(p, told)) if since else None
+    return read(p, place, warm, humidity, at, minutes)
 
 
 def read(
@@ -100,11 +106,21 @@ def _since_when(place: Place, temp_f: float, since: int | None, last: Read | Non
     ]
 
 
-def read_since(text: str) -> int | None:
+def read_since(text: str, now: datetime | None = None) -> int | None:
     """("90m", "1h30", "1-2 hours", "unknown") -> minutes, the longest of several; None where nobody
-    knows. Raises BadInput."""
+    knows. An hour of the day ("6 pm", "yesterday 18:00") counts until `now`, the moment of the
+    reading, where that is known. Raises BadInput."""
     if is_unknown(text) or text.strip().casefold() == "nobody knows":
         return None
+    if now is not None and re.search(r"\d:\d\d$", in_figures(text)):
+        from pantry_tui.services.stock.cut_times import spoken  # few say it by the clock
+        from pantry_tui.services.stock.outage import times
+
+        begun, end = times(spoken(text, now.date()), f"{now:%Y-%m-%d %H:%M}", now.date())
+        if begun is None:
+            return None
+        longest = local_times(end)[1] - local_times(begun)[0]
+        return int(longest.total_seconds()) // 60
     plain = spelled_out(text)
     unit = re.search(r"[a-z]", plain)
     minutes = all_minutes(plain) if unit else []
@@ -153,7 +169,17 @@ def read_line(p: Pantry, place: str, typed: str) -> Done:
     except ValueError:
         raise BadInput(f"{words[1][:20]!r} is no humidity: write 90 or 90%.") from None
     warm = read_warmth(p, p.find_place(place).climate, words[0])
-    return read(p, place, warm, humidity, since=read_since(after) if after.strip() else None)
+    since = read_since(after, this_minute(p)) if after.strip() else None
+    return read(p, place, warm, humidity, since=since)
+
+
+def this_minute(p: Pantry, at: At | None = None) -> datetime | None:
+    """The minute of a reading, where it is known."""
+    if at is None:
+        return None if p.clock.day_alone else p.clock.recorded.replace(tzinfo=None)
+    if at.minute is None:
+        return None
+    return datetime.combine(at.day, time(at.minute // 60, at.minute % 60))
 
 
 def notices(p: Pantry) -> list[str]:

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.core.keeping.descent import Bound, bounded, suspected
+from pantry_tui.core.keeping.descent import Bound, How, bounded, suspected
 from pantry_tui.core.keeping.ladder import Assessment, Fixed
 from pantry_tui.core.keeping.rules import THAWED_ONE_DAY
 from pantry_tui.core.words import Verdict
@@ -26,11 +26,11 @@ WHOLE = replace(OWN, reasons=("of the part",))
 
 
 def on(part: Assessment, own: Assessment = OWN) -> Assessment:
-    return bounded(own, [Bound("2A/1", part, goes_on=True)], day(10))
+    return bounded(own, [Bound("2A/1", part, How.GOES_ON)], day(10))
 
 
 def of(part: Assessment, own: Assessment = OWN) -> Assessment:
-    return bounded(own, [Bound("2A/1", part, goes_on=False)], day(10))
+    return bounded(own, [Bound("2A/1", part)], day(10))
 
 
 @pytest.mark.parametrize(("own", "part", "bound"), [(50, 20, 20), (20, 50, 20), (None, 9, 9),
@@ -158,9 +158,9 @@ def test_what_still_works_becomes_another_thing_that_nobody_knows() -> None:
 
 def test_every_part_bounds_it() -> None:
     parts = [
-        Bound("2A/1", replace(WHOLE, discard_after=day(30)), goes_on=True),
-        Bound("2A/2", replace(WHOLE, discard_after=day(20)), goes_on=True),
-        Bound("2A/3", WHOLE, goes_on=False),
+        Bound("2A/1", replace(WHOLE, discard_after=day(30)), How.GOES_ON),
+        Bound("2A/2", replace(WHOLE, discard_after=day(20)), How.GOES_ON),
+        Bound("2A/3", WHOLE),
     ]
     assert bounded(OWN, parts, day(10)).discard_after == day(20)
     assert bounded(OWN, [], day(10)) == OWN

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from hypothesis import given, settings
@@ -114,6 +114,26 @@ def process(line: str) -> dict[str, str]:
 def test_a_word_within_a_method_or_food_is_neither_place_nor_day(line: str, place: str) -> None:
     found = read(line)
     assert (found.place, found.made, found.unread, found.problems) == (place, TODAY, (), ())
+
+
+@pytest.mark.parametrize(
+    ("said", "day"),
+    [
+        ("wed 18 nov 2026", date(2026, 11, 18)), ("made Wed 18 Nov 2026", date(2026, 11, 18)),
+        ("wed 18.11.2026", date(2026, 11, 18)), ("wed 18 nov at 6 pm", date(2026, 11, 18)),
+        ("today 6pm", TODAY), ("today 18:30", TODAY), ("this afternoon", TODAY),
+        ("yesterday noon", TODAY - timedelta(days=1)),
+        ("yesterday 6 p.m.", TODAY - timedelta(days=1)),
+    ],
+)  # fmt: skip
+def test_a_day_beside_its_weekday_or_hour(said: str, day: date) -> None:
+    found = read(f"6 pint jars dill pickles, fridge pickle, fridge, {said}")
+    assert (found.made, found.unread, found.problems) == (day, (), ())
+
+
+def test_a_date_on_another_day_of_the_week_is_asked_about() -> None:
+    found = read("6 pint jars dill pickles, fridge pickle, fridge, thu 18 nov 2026")
+    assert any("Wed 18 Nov 2026 is no thu" in one for one in found.problems)
 
 
 @pytest.mark.parametrize(

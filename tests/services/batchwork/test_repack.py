@@ -434,3 +434,88 @@ def test_what_is_begun_is_not_sealed_again_by_a_word(p: Pantry) -> None:
 def test_a_state_that_nothing_put_up_is_in_is_refused(p: Pantry) -> None:
     with pytest.raises(BadInput):
         up(p, "1 jar mayonnaise, bought in, fridge, state=gone")
+
+
+# -- no process ends a limit unless it begins with such food ---------------------------------------
+
+OIL = "1 pint jar garlic, in oil, fridge"
+
+
+@pytest.mark.parametrize(
+    ("line", "into", "days"),
+    [
+        (OIL, "1 jar garlic, dried, larder", 4),
+        (OIL, "1 jar garlic, salted, fridge", 4),
+        ("1 jug milk, fresh, fridge", "4 cups custard, cooked meal, fridge", 5),
+        ("2 lb pork, fresh, fridge", "2 lb pork, cold smoked, fridge", 3),
+        ("12 hard-cooked eggs, fresh, fridge", "1 jar eggs, fridge pickle, fridge, vinegar=5%", 7),
+        ("2 lb cooked meat, bought in, fridge", "1 pot curry, cooked meal, fridge", 3),
+    ],
+)
+def test_a_method_does_not_wipe_the_limit_that_ran(
+    p: Pantry, line: str, into: str, days: int
+) -> None:
+    old, last = up(p, line), p.today + timedelta(days=days)
+    assert rows(p, old)[0].discard_after == last
+    wait(p, days - 1)
+    made = repack.repack(p, old, into, "all").code
+    (found,) = {row.discard_after for row in rows(p, made)}
+    assert found == last
+    wait(p, 2)
+    assert rows(p, made)[0].verdict is Verdict.DISCARD
+
+
+def test_two_steps_end_no_limit_that_one_does_not_end(p: Pantry) -> None:
+    oil, last = up(p, OIL), p.today + timedelta(days=4)
+    plain = repack.repack(p, oil, "1 tub garlic, fresh, fridge").code
+    dried = repack.repack(p, plain, "1 jar garlic, dried, larder")
+    assert dried.discard_after == last
+    beans = up(p, BEANS)
+    act.open_(p, f"{beans}/1")
+    frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest")
+    assert frozen.discard_after is not None
+    act.thaw(p, frozen.code)
+    dried = repack.repack(p, frozen.code, "1 jar runner beans, dried, larder")
+    assert dried.discard_after is not None
+    assert dried.discard_after <= frozen.discard_after
+
+
+def test_a_jar_that_is_filled_over_is_opened_by_that(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    last = p.today + timedelta(days=3)
+    for into in ("1 bag runner beans, dried, larder", "1 pot bean soup, cooked meal, fridge"):
+        assert repack.repack(p, f"{beans}/{1 + ('soup' in into)}", into).discard_after == last
+    warm = repack.repack(p, f"{beans}/3", "1 tub runner beans, fresh, larder")
+    assert warm.verdict is Verdict.DISCARD
+    # Chilled and frozen in time it is frozen food.
+    assert repack.repack(p, f"{beans}/4", "1 tub, chest").discard_after is None
+
+
+def test_the_freezer_holds_the_days_in_oil_back_and_gives_none_anew(p: Pantry) -> None:
+    """National Center for Home Food Preservation, Freezing: Garlic-in-Oil: four days from mixing,
+    or into the freezer."""
+    oil = up(p, OIL)
+    wait(p, 4)
+    frozen = repack.repack(p, oil, "1 bag garlic, frozen, chest")
+    assert frozen.discard_after is None
+    wait(p, 30)
+    assert rows(p, frozen.code)[0].usable
+    act.thaw(p, frozen.code)
+    thawed = p.today + timedelta(days=1)
+    assert rows(p, frozen.code)[0].discard_after == thawed, "it had no day left but that"
+    dried = repack.repack(p, frozen.code, "1 jar garlic, dried, larder")
+    assert dried.discard_after == thawed
+
+
+def test_jars_whose_process_is_in_doubt_keep_the_days_of_what_is_in_them(p: Pantry) -> None:
+    fish = up(p, "4 lb salmon, frozen, chest")
+    wait(p, 3)
+    act.thaw(p, fish)
+    wait(p, 2)
+    line = "4 half-pint jars salmon, pressure canned, {}, minutes=100, psi={}, canner=dial"
+    good = putup.put_up(p, putup.read(p, line.format("larder", 11) + f", from 2 lb of {fish}"))
+    assert (good.verdict, good.discard_after) == (Verdict.SOUND, None)
+    weak = putup.put_up(p, putup.read(p, line.format("fridge", 5) + f", from {fish}"))
+    (last,) = {row.discard_after for row in rows(p, weak.code)}
+    assert last is not None
+    assert last <= p.today

@@ -6,18 +6,22 @@ import os
 import signal
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.log.timing import BROKEN_OFF
+from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import timer
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.clock import Clock
+from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import places, undo
+from pantry_tui.services.stock import places, undo, view
+from pantry_tui.services.stock.correct import correct
 
 TODAY = date(2026, 11, 25)
 ROOT = Path(__file__).resolve().parents[3]
@@ -158,3 +162,104 @@ def test_it_runs_on_when_the_program_is_killed(p: Pantry, tmp_path: Path) -> Non
         at(again, "9:20")
         timer.done(again, code)
         assert process_of(again, code)["minutes"] == "20"
+
+
+@pytest.mark.parametrize(
+    ("typed", "minutes", "psi"),
+    [
+        ("20 min 5 psi", 20, 5), ("20 min at 10 lb", 20, 10), ("20 min at 11-5 psi", 20, 5),
+        ("20-25 min, 11 pounds pressure", 20, 11), ("11 psi 20 min", 20, 11), ("25 11", 25, 11),
+        ("1 h 15 min at 10 lbs", 75, 10), ("1 h 15, 10 psi", 75, 10), ("20.9 min", 20, None),
+        ("twenty minutes at eleven pounds", 20, 11), ("20 min 11 lb 5 psi", 20, 5),
+    ],
+)  # fmt: skip
+def test_every_pressure_that_is_typed_is_recorded_the_least_of_several(
+    p: Pantry, typed: str, minutes: int, psi: float | None
+) -> None:
+    code = made(p)
+    timer.start(p, code, typed)
+    assert (timer.running(p)[0].minutes, timer.running(p)[0].psi) == (minutes, psi)
+    at(p, "11:00")
+    told = timer.done(p, code).warnings
+    assert process_of(p, code).get("psi") == (None if psi is None else f"{psi:g}")
+    if psi == 5:
+        assert any("too little" in one for one in told)
+
+
+@pytest.mark.parametrize(
+    "typed",
+    ["20 min 5 p.s.i.", "20 min not 5 psi", "25 min 11", "11-5 psi", "20 min 11 or 5 psi",
+     "20 min 11, 5 psi", "20 min @ 10"],
+)  # fmt: skip
+def test_a_pressure_that_is_not_understood_is_refused(p: Pantry, typed: str) -> None:
+    code = made(p)
+    with pytest.raises(BadInput, match="write 25 minutes, or 25 min 11 psi"):
+        timer.start(p, code, typed)
+    timer.start(p, code)
+    timer.drop(p, code)
+    with pytest.raises(BadInput):
+        timer.start(p, code, typed)
+    assert timer.running(p)[0].down, "nor do the minutes of before stand in for it"
+
+
+def test_boiling_water_has_no_pressure(p: Pantry) -> None:
+    code = made(p, "7 pint jars tomatoes, boiling-water canned, acid=lemon, larder")
+    with pytest.raises(BadInput, match="time alone"):
+        timer.start(p, code, "45 min 11 psi")
+
+
+WHOLE = BEANS + ", minutes=20, psi=10"
+
+
+def doubt_of(p: Pantry, code: str) -> tuple[str, ...]:
+    return next(one for one in p.stock.batches.values() if one.code == code).doubt
+
+
+@pytest.mark.parametrize("line", [BEANS, WHOLE])
+@pytest.mark.parametrize("broken", [(timer.drop,), (timer.cancel,), (timer.drop, timer.cancel)])
+def test_a_process_that_was_broken_off_is_in_doubt_until_one_is_recorded(
+    p: Pantry, line: str, broken: tuple[Callable[[Pantry, str], Done], ...]
+) -> None:
+    code = made(p, line)
+    timer.start(p, code)
+    at(p, "9:10")
+    for act in broken:
+        told = act(p, code)
+    assert told.warnings[0] == BROKEN_OFF
+    assert "24 hours" in told.warnings[1]
+    (row,) = (one for one in view.due(p) if one.code == code)
+    assert (row.verdict, row.usable) == (Verdict.UNKNOWN, False)
+    correct(p, code, process=[("pack", "hot")])
+    assert BROKEN_OFF in doubt_of(p, code), "to say how they were packed is no process"
+    correct(p, code, process=[("minutes", "20"), ("psi", "10")])
+    assert doubt_of(p, code) == ()
+
+
+def test_the_whole_time_again_lifts_it_and_so_does_an_undo(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    timer.cancel(p, code)
+    assert doubt_of(p, code) == (BROKEN_OFF,)
+    undo.undo(p)
+    assert doubt_of(p, code) == ()
+    timer.drop(p, code)
+    timer.start(p, code)
+    assert doubt_of(p, code) == (BROKEN_OFF,), "it is not over yet"
+    at(p, "9:20")
+    timer.done(p, code)
+    assert doubt_of(p, code) == ()
+
+
+def test_what_ran_its_whole_time_was_not_broken_off(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    at(p, "9:20")
+    assert timer.cancel(p, code).warnings == ()
+    assert doubt_of(p, code) == ()
+
+
+def test_what_is_not_canned_has_no_process_to_break_off(p: Pantry) -> None:
+    code = made(p, "2 jars onions, dried, larder")
+    timer.start(p, code, "30 min")
+    assert timer.cancel(p, code).warnings == ()
+    assert doubt_of(p, code) == ()

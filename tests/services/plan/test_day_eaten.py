@@ -242,3 +242,32 @@ def test_a_swap_out_of_a_crate_is_for_the_day_that_is_meant(p: Pantry) -> None:
     assert wishes.swaps(p, tray, last) == [f"{beef}/1"], "the trout is to be eaten before"
     wishes.swap(p, tray, "beef", last)
     assert [take.day for take in weeks.week(p).take if take.code == beef] == [last]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "1 quart jar vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-30",
+        "14 lb turkey, freezer, frozen 2026-10-20",
+    ],
+)
+def test_a_day_that_is_marked_later_counts_from_that_day(p: Pantry, line: str) -> None:
+    """What was opened or set to thaw for it has been so since then."""
+    appetite.set_people(p, 1)
+    places.add(p, "freezer", "freezer")
+    code = up(p, line)
+    wishes.pin(p, f"{code}/1", TODAY + timedelta(days=3))
+    weeks.accept(p)
+    (take,) = weeks.week(p).take
+    assert len(take.days) > 1
+
+    def marked(day: date) -> date | None:
+        p.today = day
+        assert weeks.eaten(p, take.day).containers == (f"{code}/1",)
+        (row,) = view.due(p)
+        undo.undo(p)
+        return row.discard_after
+
+    on_its_day = marked(take.day)
+    assert on_its_day is not None
+    assert marked(take.day + timedelta(days=2)) == on_its_day

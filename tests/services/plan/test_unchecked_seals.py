@@ -143,3 +143,18 @@ def test_there_is_such_a_job() -> None:
         method for method, rows in load_tending().items() for r in rows if r.job == seals.CHECK
     }
     assert {"pressure canned", "boiling-water canned", "jam", "vinegar pickle"} <= asked
+
+
+@pytest.mark.parametrize("line", [VENISON, PEACHES])
+def test_that_nobody_asks_for_it_any_more_does_not_settle_it(p: Pantry, line: str) -> None:
+    code = up(p, line + MADE.isoformat())
+    p.today = MADE + timedelta(days=60)
+    assert not any(job.job == seals.CHECK for job in tending.jobs(p))
+    assert seals.FIRST in next(one for one in view.due(p) if one.code == code).standing
+    tending.tend(p, code)
+    assert not next(one for one in view.due(p) if one.code == code).standing
+
+
+def test_what_came_into_the_log_long_after_is_not_asked_for_it(p: Pantry) -> None:
+    code = up(p, VENISON + (MADE - timedelta(days=60)).isoformat())
+    assert not next(one for one in view.due(p) if one.code == code).standing

@@ -45,13 +45,31 @@ def _plain(at: datetime | None) -> str:
         ("since 18:00", "2026-10-03 18:00", NOW),
         ("since yesterday 18:00", "2026-10-02 18:00", NOW),
         ("unknown to 06:00", "", "2026-10-03 06:00"),
+        ("yesterday 6pm to noon", "2026-10-02 18:00", "2026-10-03 12:00"),
+        ("10 pm to midnight", "2026-10-02 22:00", "2026-10-03 00:00"),
+        ("midnight to 6 am", "2026-10-03 00:00", "2026-10-03 06:00"),
+        ("since 6 pm", "2026-10-03 18:00", NOW),
+        ("since noon yesterday", "2026-10-02 12:00", NOW),
+        ("Fri 2 Oct 2026 at 18:00 to 06:00", "2026-10-02 18:00", "2026-10-03 06:00"),
     ],
 )
 def test_a_stretch_as_it_is_said(p: Pantry, typed: str, start: str, end: str) -> None:
     assert tuple(map(_plain, read_stretch(p, typed))) == (start, end)
 
 
-@pytest.mark.parametrize("typed", ["long", "-3", "1001", "17:30", "25:00 to 26:00", "a to b"])
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "long",
+        "-3",
+        "1001",
+        "17:30",
+        "25:00 to 26:00",
+        "a to b",
+        "at 6 to noon",
+        "yesterday midnight to 06:00",
+    ],
+)
 def test_what_is_none_says_what_to_write(p: Pantry, typed: str) -> None:
     with pytest.raises(BadInput, match=r"write|number from 0 to 1000|[Gg]ive"):
         read_stretch(p, typed)

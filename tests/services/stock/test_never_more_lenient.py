@@ -4,7 +4,7 @@ gone, a reason for throwing away, a move that may not be, a cut since nobody kno
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -287,6 +287,15 @@ def test_a_warm_reading_counts_since_it_was_last_cold_unless_it_is_said(p: Pantr
     # Of several lengths of time the longest counts, and a part of a minute as a whole one.
     lasted = {"1-2 hours": 120, "90 - 150 min": 150, "2-1 hours": 120, "2.01 h": 121}
     assert {said: readings.read_since(said) for said in lasted} == lasted
+
+
+def test_since_an_hour_of_the_day_counts_until_the_reading() -> None:
+    now = datetime.fromisoformat("2026-06-03 18:30")
+    since = {"5 pm": 90, "17:00": 90, "noon": 390, "yesterday 18:00": 1470, "22:00": 1230}
+    assert {said: readings.read_since(said, now) for said in since} == since
+    for unknown in ("5 pm", "noon"):
+        with pytest.raises(BadInput):
+            readings.read_since(unknown)  # the hour of the reading is not known
 
 
 def test_a_cut_strikes_what_stood_there_also_what_was_moved_out_since(p: Pantry) -> None:
