@@ -74,12 +74,13 @@ def _too_warm(method: Method | None, said: Mapping[str, str]) -> Sequence[str]:
 
 
 def with_degrees(pairs: Iterable[tuple[str, str]], unit: str) -> tuple[tuple[str, str], ...]:
-    """The record with the degrees that a household means where a temperature has no letter; one
-    that reads °C means metres, the stricter reading, where an altitude is a bare number."""
+    """The record with the degrees that a household means where a temperature has no letter, and
+    the unit of an altitude that is a bare number: metres, the stricter reading, where it reads °C,
+    else feet, so that it is seen which."""
 
     def meant(key: str, value: str) -> str:
-        if key == "altitude" and unit == "C" and re.fullmatch(r"\s*[\d,]+\s*", value):
-            return f"{value.strip()}m"
+        if key == "altitude" and re.fullmatch(r"\s*-?[\d,]+\s*", value):
+            return f"{value.strip()}{'m' if unit == 'C' else 'ft'}"
         if key == "temperature" and unit == "C" and re.search(r"\d", spelled_out(value)):
             return value if _LETTER.search(value) else f"{value.strip()} {unit}"
         return value
