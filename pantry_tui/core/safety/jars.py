@@ -21,6 +21,8 @@ _OUNCES = {
     "oz": 1.0, "ou": 1.0, "pi": 16.0, "pt": 16.0, "qu": 32.0, "qt": 32.0, "ga": 128.0,
     "ml": 1 / 29.5735, "mi": 1 / 29.5735, "l": 1000 / 29.5735, "li": 1000 / 29.5735,
 }  # fmt: skip
+#: What is a fifth more of the empire's pints, quarts and gallons (568 ml to 473).
+_IMPERIAL, _OF_UK = 1.20095, re.compile(r"\b(?:imperial|imp|uk|british)\b")
 _COUNTED = frozenset({"pi", "pt", "qu", "qt"})
 
 
@@ -44,7 +46,7 @@ def read_size(text: str) -> tuple[float, str] | None:
     elif number > 2 and kind in _COUNTED and not one_word:
         several = re.search(r"s\b", plain[unit.start() :])  # "7 pint jars" counts jars
         number = 1 if several else number
-    return number, kind
+    return number * (_IMPERIAL if kind in _COUNTED | {"ga"} and _OF_UK.search(plain) else 1), kind
 
 
 def _last(text: str, parted: str) -> float | None:

@@ -49,7 +49,7 @@ _PSI = rf"(?i)(?:\b(?:at|and)\s+|@\s*)?{_NUMBER}(?:\s*(?:-|–|to)\s*{_NUMBER})?
 #: Hours with the minutes behind them, or a number by itself.
 _TIME = re.compile(
     rf"({_NUMBER})\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))"
-    rf"(?:\s*(?:and\s+)?(\d{{1,2}})(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
+    rf"(?:\s*(?:and\s+)?([0-5]?\d)(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
 )
 #: Hours and minutes with a colon. No process of jars is published for four hours: "10:00" and
 #: "25:30" may be minutes and seconds, and are no time that anybody can count by.
@@ -163,6 +163,7 @@ def all_fahrenheit(text: str) -> list[float]:
     """("20-22 C", "160F (71C)") -> [68.0, 71.6], [160.0, 159.8]: every number of degrees in °F. A
     number without a letter has that of the next; those of which nobody says it count as °F."""
     plain = in_decimals(spelled_out(text))
+    plain = re.sub(r"(?<=[\d°cf])\s*[-–]\s*(?=\d)", " to ", plain)  # no line of below nought
     found, celsius = [], False
     for number, unit in reversed(_DEGREES.findall(plain)):
         celsius = unit == "c" if unit else celsius
@@ -171,20 +172,35 @@ def all_fahrenheit(text: str) -> list[float]:
     return found[::-1]
 
 
-def read_inches(text: str) -> float | None:
-    """("1/2 in", "1 1/4", "half an inch", "2 cm") -> inches; None without a number."""
-    plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", text.casefold()))
+_LENGTH = re.compile(
+    rf"(?:(\d+)[\s-]+)?(\d{{1,3}})/([1-9]\d?)(?!\d)|({_NUMBER})|\b(cm|mm|in\w*)|\""
+)
+
+
+def all_inches(text: str) -> list[float]:
+    """("1/2 in", "1-1/4", "half an inch", "1 to 2 cm") -> [0.5], [1.25], [0.5], [0.39, 0.79]: every
+    length in inches; a number without a unit has that of the next, those of which nobody says it
+    count as inches."""
+    plain = re.sub(r"(\d)\s*(cm|mm)\b", r"\1 \2", text.casefold())
+    plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", plain))
     plain = re.sub(r"\b(?:a |an )?half\b", "1/2", plain)
     plain = re.sub(r"\b3[\s-]+quarters?\b", "3/4", plain)
     plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
-    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)
-    whole = re.search(r"\d+(?:[.,]\d+)?", plain.replace(part[0], "") if part else plain)
-    if part is None and whole is None:
-        return None
-    number = float(whole[0].replace(",", ".")) if whole else 0.0
-    number += int(part[1]) / int(part[2]) if part else 0.0
-    each = 2.54 if re.search(r"\d\s*cm\b", plain) else 25.4 if "mm" in plain else 1.0
-    return number / each
+    plain = re.sub(r"(\d)\s*and (?:a )?(?=\d+/)", r"\1 ", plain)
+    found, each = [], 1.0
+    for whole, above, below, number, unit in reversed(_LENGTH.findall(plain)):
+        if above:
+            found.append((float(whole or 0) + int(above) / int(below)) / each)
+        elif number:
+            found.append(_figure(number) / each)
+        else:
+            each = {"c": 2.54, "m": 25.4}.get(unit[:1], 1.0)
+    return found[::-1]
+
+
+def read_inches(text: str) -> float | None:
+    """The largest of them, None without a number."""
+    return max(all_inches(text), default=None)
 
 
 #: By a word of it; what comes first counts, but for a gauge beside the other.

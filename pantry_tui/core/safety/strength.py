@@ -17,7 +17,7 @@ from pantry_tui.core.safety.jars import of_one_jar
 from pantry_tui.core.safety.measured import (
     PH_LINE,
     all_fahrenheit,
-    read_inches,
+    all_inches,
     read_percent,
     read_ph,
 )
@@ -153,10 +153,10 @@ def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
         return []
     if denies(room):
         return ["No room was left above the food: a jar so full may not seal."]
-    inches = read_inches(room)
-    if inches is None or _HEADSPACE[0] <= inches <= _HEADSPACE[1]:
-        return []
     least, most = _HEADSPACE
+    inches = next((one for one in all_inches(room) if not least <= one <= most), None)
+    if inches is None:
+        return []
     return [
         f"{inches:.3g} inches above the food: so full or so empty a jar may not seal, and no "
         f"process is published with less than {least:g} or more than {most:g} inches."

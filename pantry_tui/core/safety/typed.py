@@ -29,6 +29,9 @@ _UNCOUNTED = re.compile(
     r"\d\s*[,;]\s+\d|"  # "5, 10%"
     r"\d[.,]\d+[.,]\d"  # "1.5.2"
 )
+_ABOUT = re.compile(
+    r"\b(?:about|approx\w*|around|roughly|circa|nearly|almost|or so|ish|maybe|perhaps|probably)\b"
+)
 _SHARE = re.compile(r"\d\s*/\s*\d")
 _COUNTED_SIGNS = re.compile(r"\d\s*%|\d[\s-]*grain\b")
 
@@ -59,7 +62,7 @@ def _in_percent(found: re.Match[str]) -> str:
 
 def uncounted(key: str, value: str) -> bool:
     """Whether nobody can say which number is meant, or of what. Values are `plainly_typed`."""
-    if _STRANGE.search(value) or "‰" in value:
+    if _STRANGE.search(value) or "‰" in value or _ABOUT.search(value.casefold()):
         return True
     if key not in _FIGURED:
         return False

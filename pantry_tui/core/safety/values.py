@@ -153,6 +153,9 @@ def _altitude(value: str) -> bool:
 
 def _seal(value: str) -> bool:
     plain = value.casefold().strip()
+    # Nobody looked yet; and rings are taken off what is well sealed.
+    if re.search(r"\b(?:rings?|bands?)\b", plain) or (denies(plain) and "check" in plain):
+        return False
     if plain in _SEALED | YES or says_none_failed(plain):
         return True
     # "No leaks and loose" would be read as its contrary.

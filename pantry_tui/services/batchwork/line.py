@@ -81,6 +81,10 @@ class Kitchen:
         return found.foods if found is not None else ()
 
 
+_OF_UK = frozenset({"imperial", "uk"})
+_IMPERIAL = "An imperial pint is 568 ml, a quart 1,137: write what each jar holds in ml or litres."
+
+
 def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     """What `text` says, and the food as it was typed. Never raises."""
     rest, note = _take_note(text)
@@ -107,6 +111,12 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
         ask_slip(food, line, kitchen)
     food.started = any(token.text in ("started", "begun") for token in line.tokens)
     reading = _reading(kitchen, note, pairs, stands, day, held, food)
+    if any(line.word(i) in _OF_UK for i in range(len(line.tokens))):
+        reading = replace(
+            reading,
+            unread=tuple(one for one in reading.unread if one.casefold() not in _OF_UK),
+            problems=(_IMPERIAL, *reading.problems),
+        )
     told = any(token.text.casefold().startswith("state=") for token in line.tokens)
     return (_still_at_work(reading, came) if came and not told else reading), food.typed
 

@@ -62,7 +62,9 @@ def test_a_figure_that_nobody_can_count_by_is_refused(key: str, shape: str) -> N
         ("minutes", "1:15:00"), ("minutes", "1:75"), ("minutes", "12:00 min"), ("minutes", "~25"),
         ("minutes", "about 25"), ("minutes", "25 or so"), ("minutes", "<25"), ("minutes", "≥25"),
         ("psi", "~11"), ("psi", "11 or so"), ("psi", "<11"), ("psi", "about 11"), ("jar", "~pint"),
-        ("jar", "about a pint?"), ("vinegar", "50% strength or so"), ("vinegar", "half strength"),
+        ("jar", "about a pint?"), ("jar", "pint or so"), ("seal", "not checked"),
+        ("seal", "rings off"), ("headspace", "1 in or so"), ("vinegar", "50% strength or so"),
+        ("vinegar", "half strength"),
         ("vinegar", "diluted 5%"), ("vinegar", "5% and water"), ("temperature", "65 K"),
     ],
 )  # fmt: skip

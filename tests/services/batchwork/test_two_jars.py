@@ -61,3 +61,10 @@ def test_makers_jars_take_their_time_under_either_key(larder: Pantry) -> None:
     for more in ("", ", jar=500ml", ", jar=pint"):
         line = f"3 500 ml jars plums, boiling-water canned, minutes=20, altitude=500ft{more}"
         assert (verdict(larder, line) in SOUND) == (larder.jars == "maker")
+
+
+@pytest.mark.parametrize("size", ["imperial pint", "uk pint", "imperial quart"])
+def test_an_imperial_jar_of_a_line_is_asked_about(larder: Pantry, size: str) -> None:
+    reading = putup.read(larder, f"3 {size} jars plums, boiling-water canned, minutes=25, larder")
+    assert "568 ml" in reading.problems[0]
+    assert not reading.unread
