@@ -20,6 +20,18 @@ def code_at(number: int) -> str:
     return code
 
 
+def number_of(code: str) -> int:
+    """The number of a code, as `code_at` counts them. Raises ValueError for what is no code."""
+    if not is_code(code):
+        raise ValueError(f"{code[:20]!r} is no lid code")
+    found, each = 0, 1
+    for position, letter in enumerate(code):
+        alphabet = _alphabet(position)
+        found += alphabet.index(letter) * each
+        each *= len(alphabet)
+    return found + sum(_how_many(shorter) for shorter in range(2, len(code)))
+
+
 def _alphabet(position: int) -> str:
     """Digit, letter, digit, letter ...; the first digit turns fastest."""
     return _DIGITS if position % 2 == 0 else _LETTERS

@@ -19,6 +19,18 @@ def batch_of(db: sqlite3.Connection, code: str) -> str:
     return str(row[0])
 
 
+def next_number(db: sqlite3.Connection) -> int:
+    """The number of the code from which on the next one is looked for."""
+    row = db.execute("SELECT value FROM meta WHERE name = 'codes'").fetchone()
+    return int(row[0]) if row else 0
+
+
+def go_on_from(db: sqlite3.Connection, number: int) -> None:
+    """No code before that number is given any more."""
+    if number > next_number(db):
+        db.execute("INSERT OR REPLACE INTO meta VALUES ('codes', ?)", (str(number),))
+
+
 def refuse_other(asked: str, found: str) -> None:
     """Raises Damaged where a code leads to a batch that has another one."""
     if asked != found:

@@ -10,11 +10,11 @@ from pathlib import Path
 from time import time
 
 from pantry_tui.errors import Refused, StoreError
-from pantry_tui.store import damage
+from pantry_tui.store import codes, damage
 from pantry_tui.store.copies import folder_of, free_name, made_by_itself, newest_sound, wrong_with
 from pantry_tui.store.files import cannot, made_whole, runs, settle
-from pantry_tui.store.soundness import copied
-from pantry_tui.store.store import check_header, connect, held, in_use
+from pantry_tui.store.soundness import copied, looking
+from pantry_tui.store.store import SCHEMA, check_header, connect, held, in_use
 
 #: How long to wait for another program that writes, in milliseconds.
 PATIENCE_MS = 5000
@@ -27,9 +27,22 @@ def refuse_unsound(path: Path, source: Path) -> None:
     why = wrong_with(source)
     if not why:
         return
+    short = why.partition(": name ")[0].replace(f"{source} ", "it ").rstrip(".")
+    raise Refused(f"{source} cannot be restored ({short}): {_instead(path, source)}.")
+
+
+def _instead(path: Path, source: Path) -> str:
+    """What to do next where a file cannot be restored."""
     other = newest_sound(path)
-    hint = f"the newest sound backup is {other.path}" if other else "name another file"
-    raise Refused(f"{source} cannot be restored ({why.rstrip('.')}): {hint}.")
+    if other is not None:
+        again = f"`pantry-tui restore {damage.quoted(other.path)}{damage.named(path)}`"
+        return f"bring back the newest sound backup with {again}"
+    try:
+        check_header(source)
+    except StoreError:
+        return "name a file that `pantry-tui backup` made, or one kept beside the store"
+    saved = f"`pantry-tui verify --salvage NEW.db{damage.named(source)}`"
+    return f"name another backup, or save what can be read of it with {saved} and restore that"
 
 
 def refuse_foreign(path: Path) -> None:
@@ -44,9 +57,10 @@ def refuse_foreign(path: Path) -> None:
             raise
 
 
-def replace(path: Path, source: Path) -> Path | None:
-    """A copy of `source`, looked over again, takes the place of `path`. Returns where the file is
-    kept that stood there, None for none. Raises Refused, StoreError; then nothing has changed."""
+def replace(path: Path, source: Path, given: int = 0) -> Path | None:
+    """A copy of `source`, looked over again, takes the place of `path`, and gives no lid code whose
+    number is below `given`. Returns where the file is kept that stood there, None for none. Raises
+    Refused, StoreError; then nothing has changed."""
     path = Path(os.path.realpath(path))
     refuse_foreign(path)
     if not os.path.lexists(path):
@@ -61,6 +75,7 @@ def replace(path: Path, source: Path) -> Path | None:
     try:
         with made_whole(ready) as making:
             _copied(source, making)
+            _skip_codes(making, given)
         with _alone(path):
             _keep(path, kept)
             os.replace(ready, path)
@@ -115,6 +130,20 @@ def _copied(source: Path, making: Path) -> None:
     hurt = wrong_with(making)
     if hurt:
         raise Refused(f"{source} cannot be restored ({hurt}): name another backup.")
+
+
+def codes_given(path: Path) -> int:
+    """The number of the first lid code that a store never gave, 0 where it cannot be read."""
+    with suppress(sqlite3.Error, ValueError, UnicodeDecodeError), looking(path) as db:
+        return codes.next_number(db)
+    return 0
+
+
+def _skip_codes(making: Path, given: int) -> None:
+    """A store of an older version counts anew when it is opened, and from its log."""
+    with closing(connect(making)) as db:
+        if db.execute("PRAGMA user_version").fetchone()[0] == SCHEMA:
+            codes.go_on_from(db, given)
 
 
 @contextmanager

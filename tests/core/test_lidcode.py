@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pantry_tui.core.lidcode import code_at, normal_code
+from pantry_tui.core.lidcode import code_at, normal_code, number_of
 
 SHORT, THREE = 7 * 16, 7 * 16 * 7
 
@@ -35,3 +36,14 @@ def test_a_code_begins_with_a_digit_and_has_nothing_that_looks_like_another(numb
 
 def test_a_code_is_found_however_it_is_typed() -> None:
     assert normal_code("2a 7\tc") == "2A7C"
+
+
+@pytest.mark.parametrize("number", [0, 1, 6, 7, 111, 112, 113, 783, 784, 895, 896, 13_439, 13_440])
+def test_the_number_of_a_code_is_the_one_it_was_made_of(number: int) -> None:
+    assert number_of(code_at(number)) == number
+
+
+@pytest.mark.parametrize("text", ["", "2", "A2", "2B", "2a"])
+def test_what_is_no_code_has_no_number(text: str) -> None:
+    with pytest.raises(ValueError, match="no lid code"):
+        number_of(text)

@@ -30,6 +30,7 @@ def restore_data(found: Restored) -> dict[str, Any]:
             {"id": one.id, "day": one.day, "kind": one.kind, "code": one.code} for one in found.lost
         ],
         "back": found.back,
+        "lids": list(found.lids),
     }
 
 

@@ -47,6 +47,10 @@ _A_YEAR = 365
 LEARNED_AFTER = 8
 
 
+#: A food, its group, and servings of it.
+Servings = tuple[str, Group, float]
+
+
 @dataclass(frozen=True, slots=True)
 class Appetite:
     """Ceilings in servings a person a week: the household's own words (`groups`, `foods`; 0 is
@@ -94,6 +98,19 @@ class Appetite:
 
     def eats(self, food: str, group: Group) -> bool:
         return self.food_ceiling(food) > 0 and self.group_ceiling(group) > 0
+
+    def said_enough(self, one: Servings, laid: Sequence[Servings], factor: float) -> bool:
+        """Whether half of `one` is more than the household itself said that it eats of that food or
+        group, beside what is `laid`, where it eats `factor` times as much as usual."""
+        food, group, servings = one
+        said = (
+            (food in self.foods, self.of_food(food), lambda c: c[0] == food),
+            (group in self.groups, self.of_group(group), lambda c: c[1] is group),
+        )
+        return any(
+            told and sum(c[2] for c in laid if same(c)) + servings / 2 > most * factor
+            for told, most, same in said
+        )
 
     def sit(self, day: date) -> int:
         """How many eat on that day."""

@@ -20,7 +20,7 @@ from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
 from pantry_tui.core.plan.roles import A_HEAD
 
 #: What is no more than so many servings a head is not too big for any table.
-_BIG = 4.0
+BIG = 4.0
 _CRUMB = 1e-9
 
 
@@ -86,10 +86,18 @@ class Table:
     def outsized(self, one: Candidate) -> bool:
         """Whether more than half of it could not be finished once it is open, on any day of this
         week."""
-        if one.bulk or one.servings <= _BIG * self.appetite.people:
+        if one.bulk or one.servings <= BIG * self.appetite.people:
             return False
         days = self.possible(one)
-        return bool(days) and min(self.wasted(one, day) for day in days) > one.servings / 2
+        return bool(days) and all(self.wasted(one, day) > one.servings / 2 for day in days)
+
+    def serves(self, one: Candidate, day: date) -> bool:
+        """Whether it can be opened on that day, and is not too much for those who sit there: for
+        so many it is a meal, or half of it can be finished."""
+        if day not in self.possible(one):
+            return False
+        heads = self.appetite.sit(day)
+        return one.servings <= BIG * heads or self.wasted(one, day) <= one.servings / 2
 
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go. What has

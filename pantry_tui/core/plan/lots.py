@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 from math import ceil
 
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.room import Lot, keeps
-from pantry_tui.core.plan.schedule import SOON
 
 #: Days of a week that are most of it.
 _MOST = 4
@@ -55,17 +54,3 @@ def last_week(day: date | None, table: Table) -> int | None:
     if day is None:
         return None
     return max(0, ((day - table.next_week).days + _MOST) // 7)
-
-
-def too_big(
-    free: Mapping[int, Candidate], table: Table, chosen: Iterable[Candidate]
-) -> dict[int, Candidate]:
-    """What is too big for this week's table waits for guests; when its date is near it comes, one
-    a week."""
-    big = {n: one for n, one in free.items() if table.outsized(one)}
-    if not any(map(table.outsized, chosen)):
-        last = {n: last_week(one.last, table) for n, one in big.items()}
-        near = [n for n, week in last.items() if week is not None and week <= SOON]
-        if near:
-            del big[min(near, key=lambda n: (last[n] or 0, n))]
-    return big

@@ -21,6 +21,7 @@ class Why(StrEnum):
     MUST = "its clock runs"
     DUE = "it falls due this week"
     DISH = "a dish takes it"
+    GUESTS = "many sit there that day"
     BEGIN = "too much of it to begin later"
     PACE = "it is behind its pace"
     TABLE = "the day has nothing else of its kind"

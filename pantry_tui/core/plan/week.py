@@ -28,7 +28,8 @@ from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import Kitchen
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
-from pantry_tui.core.plan.lots import discarded_by, due_by, lots_of, parts, too_big
+from pantry_tui.core.plan.guests import for_guests, may_come, too_big
+from pantry_tui.core.plan.lots import discarded_by, due_by, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.room import Ceilings
@@ -59,6 +60,7 @@ def plan(
     week.kept()
     week.running()
     week.cook(dishes)
+    week.guests()
     week.fill()
     week.complete()
     return week.menu()
@@ -118,6 +120,14 @@ class _Week:
         """All that is open or thawed: it would be lost."""
         for number in [n for n, one in self.free.items() if one.must]:
             self._choose(number, Why.MUST)
+
+    def guests(self) -> None:
+        """A bird on the day of those for whom it stands."""
+        for day in filter(self._cooks, self.table.days):
+            found = for_guests(day, self.free, self.table, self._spread(), self._said_enough)
+            if found is not None:
+                self.free[found[0]] = found[1]
+                self._choose(found[0], Why.GUESTS, day)
 
     def fill(self) -> None:
         """What should go this week, within the ceilings."""
@@ -209,7 +219,7 @@ class _Week:
         if any(self.table.outsized(chosen.candidate) for chosen in self.chosen):
             return False
         for number, one in self.big.items():
-            if number in self.free and one.at_table in roles and day in self.table.fullest(one):
+            if number in self.free and one.at_table in roles and may_come(one, day, self.table):
                 self._choose(number, Why.TABLE, day)
                 return True
         return False
@@ -234,16 +244,10 @@ class _Week:
     def _said_enough(self, one: Candidate) -> bool:
         """Whether the household itself said that it eats no more of that in a week; what the
         charts say leaves nobody without a main."""
-        eats = self.appetite
-        said = (
-            (one.food in eats.foods, eats.of_food(one.food), lambda c: c.food == one.food),
-            (one.group in eats.groups, eats.of_group(one.group), lambda c: c.group is one.group),
+        laid = [(c.food, c.group, c.servings) for c in (each.candidate for each in self.chosen)]
+        return self.appetite.said_enough(
+            (one.food, one.group, one.servings), laid, self.table.factor
         )
-        for told, most, same in said:
-            laid = sum(c.candidate.servings for c in self.chosen if same(c.candidate))
-            if told and laid + one.servings / 2 > most * self.table.factor:
-                return True
-        return False
 
     def _due(self, one: Candidate) -> bool:
         return due_by(one, self.table.end)

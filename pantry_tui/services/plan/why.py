@@ -18,6 +18,7 @@ from pantry_tui.core.plan.pace_words import Unit, a_week, month
 from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.paces import beyond, paced
 
 _CRUMB = 1e-9
@@ -84,6 +85,9 @@ def _head(
             return f"It is {_state(left[0])}: its clock runs; it is {much}."
         case Why.DUE:
             return f"{_due_by(near, judged)}; it is {much}."
+        case Why.GUESTS:
+            heads = appetite(p).sit(entry.days[0])
+            return f"For the {heads} at the table; it is {much}."
         case Why.DISH:
             return f"For {entry.dish}; it is {much}." if entry.dish else f"It is {much}."
         case _ if judged.best_by is not None and judged.best_by < p.today:

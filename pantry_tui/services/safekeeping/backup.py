@@ -9,12 +9,19 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pantry_tui.core import dates
-from pantry_tui.core.log.events import Event
+from pantry_tui.core.lidcode import is_code, number_of
+from pantry_tui.core.log.events import Did, Event
 from pantry_tui.core.log.payloads import PutUp
 from pantry_tui.errors import Refused
 from pantry_tui.settings import read_settings
 from pantry_tui.store import copies
-from pantry_tui.store.replace import recover, refuse_foreign, refuse_unsound, replace
+from pantry_tui.store.replace import (
+    codes_given,
+    recover,
+    refuse_foreign,
+    refuse_unsound,
+    replace,
+)
 from pantry_tui.store.salvage import ids_in, salvage
 
 
@@ -48,13 +55,15 @@ class Lost:
 @dataclass(frozen=True, slots=True)
 class Restored:
     """A store as it is, or would be: how many events it has then, where the file is kept that it
-    replaced (None: there was none, or nothing was done yet), what is lost and what comes back."""
+    replaced (None: there was none, or nothing was done yet), what is lost and what comes back.
+    `lids` are codes that stand on lids and that it does not know: it gives them to nothing else."""
 
     path: Path
     events: int
     kept: Path | None
     lost: tuple[Lost, ...]
     back: int
+    lids: tuple[str, ...] = ()
 
 
 class Kept(NamedTuple):
@@ -90,14 +99,17 @@ def restore(path: Path, source: Path) -> Restored:
     Raises Refused for a source that is not sound or is the store itself, StoreError where it
     cannot be written or another program holds it; then nothing has changed.
     """
-    compared = _compared(path, source)
-    return _restored(path, source, replace(path, source), *compared)
+    compared = lost, _ = _compared(path, source)
+    written = [number_of(one.code) + 1 for one in lost if is_code(one.code)]
+    given = max(written, default=0) if not path.exists() else max((codes_given(path), *written))
+    return _restored(path, source, replace(path, source, given), *compared)
 
 
 def _restored(
     path: Path, source: Path, kept: Path | None, lost: Sequence[Lost], back: int
 ) -> Restored:
-    return Restored(path, copies.events_in(source), kept, tuple(lost), back)
+    lids = tuple(one.code for one in lost if one.kind == Did.PUT_UP)
+    return Restored(path, copies.events_in(source), kept, tuple(lost), back, lids)
 
 
 def _compared(path: Path, source: Path) -> tuple[list[Lost], int]:

@@ -22,6 +22,7 @@ def restored(found: Restored, only_said: bool) -> list[str]:
     if found.back:
         said.append(f"{events(found.back)} that it did not have {_come(found.back)} back.")
     said += _lost(found)
+    said += _lids(found, only_said)
     if found.kept:
         said.append(f"The file that was replaced is kept: {found.kept}")
     return [clean(line) for line in said]
@@ -44,6 +45,19 @@ def _lost(found: Restored) -> Iterator[str]:
         yield f"- {one.says}"
     if len(found.lost) > _TOLD:
         yield f"- and {len(found.lost) - _TOLD:,} before that"
+
+
+def _lids(found: Restored, only_said: bool) -> Iterator[str]:
+    """Jars stand there that the store does not know: no other ever gets what is on their lids."""
+    if not found.lids:
+        return
+    shown, more = found.lids[:_TOLD], len(found.lids) - _TOLD
+    which = ", ".join((*shown, *([f"{more:,} more"] if more > 0 else [])))
+    are = "would no longer be" if only_said else "are no longer"
+    yield (
+        f"These codes stand on lids and {are} in the store: {which}. Put up again what stands "
+        "there, and write the new code on its lid; no code is given twice."
+    )
 
 
 def merged(found: Merged, only_said: bool) -> list[str]:

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Wishes
+from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
@@ -170,3 +170,61 @@ def test_what_is_due_on_the_first_day_of_a_week_is_for_the_week_before() -> None
     later = one("later", "beans", 4.0, 2, group=Group.VEGETABLE, last=day(12))
     found = plan([later, soon], little, START, Needs())
     assert [pick.candidate.container for pick in found.picks] == ["soon"]
+
+
+def test_a_bird_is_laid_for_guests_and_measured_by_their_heads_though_smaller_mains_stand() -> None:
+    bird = one("bird", "turkeys", 28.0, 2, last=day(200), frozen=True, thaw_days=3)
+    packs = [one(f"{n}", "ground beef", 4.0, last=day(60)) for n in range(9)]
+    eight = Appetite(2, table={day(6): 8})
+    found = plan([bird, *packs], eight, START, Needs())
+    (laid_,) = [pick for pick in found.picks if pick.candidate.container == "bird"]
+    assert (laid_.why, laid_.day, laid_.thaw_by) == (Why.GUESTS, day(6), day(3))
+    assert len(laid(found, Role.MAIN)) >= 6, "the other evenings have their mains"
+    three = plan([bird, *packs], Appetite(2, table={day(6): 3}), START, Needs())
+    assert "bird" not in [pick.candidate.container for pick in three.picks], "too big for three"
+    nobody = Appetite(2, table={day(6): 8, day(3): 0})
+    away = plan([bird, *packs], nobody, START, Needs()).picks
+    (early,) = [pick for pick in away if pick.candidate.container == "bird"]
+    assert (early.day, early.thaw_by) == (day(6), day(2)), "a day sooner, when somebody is there"
+    assert early.until == day(7), "and it keeps a day less"
+    gone = Appetite(2, table={day(6): 8, **{day(n): 0 for n in (1, 2, 3)}})
+    late = plan([bird, *packs], gone, START, Needs())
+    assert "bird" not in [pick.candidate.container for pick in late.picks], "nobody takes it out"
+
+
+def test_a_bird_for_guests_does_not_cost_what_would_be_discarded() -> None:
+    bird = one("bird", "turkeys", 28.0, 2, last=day(200))
+    eight = Appetite(2, table={day(6): 8})
+
+    for packs in range(6):
+        lost = [
+            one(f"{n}", "ground beef", 4.0, last=day(6), safe_until=day(6)) for n in range(packs)
+        ]
+        alone = {pick.candidate.container for pick in plan(lost, eight, START, Needs()).picks}
+        found = plan([bird, *lost], eight, START, Needs()).picks
+        assert alone <= {pick.candidate.container for pick in found}, packs
+        guests = [pick for pick in found if pick.why is Why.GUESTS]
+        # Twelve servings of what is lost have room on the other days, sixteen have not.
+        assert len(guests) == (packs < 4)
+
+
+def test_one_bird_a_day_of_guests_and_none_where_a_main_is_asked_for() -> None:
+    birds = [one(f"{n}", "turkeys", 28.0, 2, last=day(200)) for n in range(3)]
+    eight = Appetite(2, table={day(5): 8, day(6): 8})
+    found = plan(birds, eight, START, Needs()).picks
+    assert [pick.why for pick in found].count(Why.GUESTS) == 1, "it serves both days"
+    ham = one("ham", "hams", 8.0, 3, last=day(200))
+    pinned = plan([ham, *birds], Appetite(2, table={day(6): 8}), START, Needs(),
+                  Wishes((("ham", day(6)),)))  # fmt: skip
+    assert Why.GUESTS not in [pick.why for pick in pinned.picks]
+
+
+def test_a_bird_waits_for_guests_who_are_told_of_and_is_not_begun_on_the_eve_of_leaving() -> None:
+    bird = one("bird", "turkeys", 28.0, 1, last=day(200))
+    assert plan([bird], TWO, START, Needs()).picks, "nothing smaller stands"
+    assert not plan([bird], Appetite(2, table={day(11): 8}), START, Needs()).picks
+    assert plan([bird], Appetite(2, table={day(11): 3}), START, Needs()).picks, "too few for it"
+    near = bird._replace(last=day(9))
+    assert plan([near], Appetite(2, table={day(11): 8}), START, Needs()).picks, "past its date then"
+    away = Appetite(2, table={day(n): 0 for n in range(1, 14)})
+    assert not plan([bird], away, START, Needs()).picks

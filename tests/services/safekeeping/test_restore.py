@@ -16,6 +16,8 @@ from pantry_tui.errors import Refused, StoreError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import create, open_pantry
 from pantry_tui.services.safekeeping import backup
+from pantry_tui.services.safekeeping.telling import restored
+from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, places, view
 from pantry_tui.store import copies, damage
 
@@ -219,3 +221,59 @@ def test_a_store_that_had_its_folder_to_itself_keeps_it(tmp_path: Path) -> None:
     create(alone)
     (tmp_path / "larder-backups").mkdir()
     assert copies.folder_of(alone) == tmp_path / "larder-backups"
+
+
+def test_a_code_on_a_lid_is_given_to_nothing_else_after_a_restore(path: Path, copy: Path) -> None:
+    def another() -> str:
+        with open_pantry(path, TODAY) as p:
+            line = "1 pint jar peaches, boiling-water canned, larder"
+            return putup.put_up(p, putup.read(p, line)).code
+
+    assert [another(), another()] == ["3A", "4A"]
+    would, done = backup.preview(path, copy), backup.restore(path, copy)
+    assert would.lids == done.lids == ("3A", "4A")
+    told = restored(done, only_said=False)
+    assert any("3A, 4A" in line and "write the new code" in line for line in told)
+    assert another() == "5A"
+    # Nor after it is brought back once more, nor when what was replaced comes back.
+    assert backup.restore(path, copy).lids == ("5A",)
+    assert done.kept is not None
+    assert backup.restore(path, done.kept).lids == ()
+    assert another() == "6A"
+    assert verify(path, TODAY).ok
+
+
+def test_a_restore_that_loses_no_batch_says_nothing_of_lids(path: Path, copy: Path) -> None:
+    with open_pantry(path, TODAY) as p:
+        act.use(p, "2A")
+    done = backup.restore(path, copy)
+    assert done.lids == ()
+    assert not any("lid" in line for line in restored(done, only_said=False))
+
+
+def test_the_codes_of_a_damaged_store_are_skipped_as_far_as_it_can_be_read(
+    path: Path, copy: Path
+) -> None:
+    with open_pantry(path, TODAY) as p:
+        putup.put_up(p, putup.read(p, "1 pint jar peaches, boiling-water canned, larder"))
+    with path.open("r+b") as file:
+        file.write(bytes(100))  # it opens no more, its pages stand
+    backup.restore(path, copy)
+    with open_pantry(path, TODAY) as p:
+        assert p.next_code() == "4A"
+
+
+def test_what_cannot_be_restored_says_what_to_do_next(path: Path) -> None:
+    junk, short = path.with_name("junk.db"), path.with_name("short.db")
+    junk.write_text("Dear aunt")
+    short.write_bytes(path.read_bytes()[:40_000])
+    with pytest.raises(Refused, match=r"it is not a store file.*that `pantry-tui backup` made"):
+        backup.restore(path, junk)
+    with pytest.raises(Refused, match=r"no such file.*that `pantry-tui backup` made"):
+        backup.restore(path, path.with_name("nowhere.db"))
+    with pytest.raises(Refused, match=rf"verify --salvage NEW.db --store {short}"):
+        backup.restore(path, short)
+    sound = backup.backup(path).path
+    for one in (junk, short):
+        with pytest.raises(Refused, match=rf"`pantry-tui restore {sound} --store {path}`"):
+            backup.restore(path, one)

@@ -1,0 +1,64 @@
+"""A bird is taken out in time for guests who come soon after the week."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import appetite, week
+from pantry_tui.services.stock import places
+
+TODAY = date(2026, 11, 27)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db", people=2)
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        places.add(pantry, "freezer", "freezer")
+        places.add(pantry, "fridge", "fridge")
+        for line in (
+            "1 14 lb turkey, frozen, freezer, 2026-10-20",
+            "9 1 lb packs ground beef, frozen, freezer, 2026-11-01",
+        ):
+            putup.put_up(pantry, putup.read(pantry, line))
+        yield pantry
+
+
+def told(p: Pantry) -> list[str]:
+    return [note for note in week.week(p).notes if "could be the main" in note]
+
+
+def birds(p: Pantry) -> list[tuple[date, date | None]]:
+    return [(one.day, one.thaw_by) for one in week.week(p).take if one.food == "turkeys"]
+
+
+def test_guests_of_this_week_have_the_bird_and_it_thaws_in_time(p: Pantry) -> None:
+    appetite.read_table(p, "8 guests on thursday")
+    assert birds(p) == [(date(2026, 12, 3), date(2026, 11, 30))]
+    (take,) = [one for one in week.week(p).take if one.food == "turkeys"]
+    assert take.reasons[0].startswith("For the 8 at the table")
+    assert not told(p)
+
+
+def test_for_guests_of_the_next_week_it_is_said_when_to_take_it_out(p: Pantry) -> None:
+    assert not told(p)
+    appetite.read_table(p, "8 guests fri 4 dec")
+    (said,) = told(p)
+    assert "8 at the table" in said
+    assert "Tue 1 Dec 2026" in said
+    assert not birds(p), "it waits for them"
+    appetite.read_table(p, "away tue 1 dec")
+    (said,) = told(p)
+    assert "Mon 30 Nov 2026" in said, "a day sooner, when somebody is there"
+
+
+def test_guests_too_few_or_too_far_ahead_are_no_word_yet(p: Pantry) -> None:
+    appetite.read_table(p, "4 on fri 4 dec")
+    appetite.read_table(p, "8 on wed 9 dec")
+    assert not told(p)
