@@ -7,7 +7,8 @@ from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
 from typing import TYPE_CHECKING, Any
 
-from pantry_tui.core.safety.measured import CANNERS, JARS
+from pantry_tui.core.safety.jars import JARS
+from pantry_tui.core.safety.measured import CANNERS
 from pantry_tui.core.safety.process import PACKS, NotRecommended, ProcessRow
 from pantry_tui.core.safety.process_names import ends_of, name_key
 from pantry_tui.core.words import Trust

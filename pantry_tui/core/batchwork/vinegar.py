@@ -15,6 +15,8 @@ _VOLUME = (
     r"(?:\d+(?:[.,/]\d+)?[\s-]*(?:to |or )?)+(?:half |of |an? )*"
     r"(?:cups?|ml|l|lit(?:re|er)s?|quarts?|pints?|tsps?|tbsp?s?|t|teaspoons?|tablespoons?)\b"
 )
+#: Tenths of a per cent.
+_GRAIN = r"(\d+(?:[.,]\d+)?)[\s-]*grain"
 
 
 def weak_vinegar(said: str) -> list[str]:
@@ -22,9 +24,9 @@ def weak_vinegar(said: str) -> list[str]:
     sentence, or none."""
     text = in_decimals(said.casefold())
     # How much of it there was says nothing of its strength; every other number does.
-    bare = re.sub(rf"{_VOLUME}|\d+[\s-]*grain", " ", text)
+    bare = re.sub(rf"{_VOLUME}|{_GRAIN}", " ", text)
     percents = [float(one.replace(",", ".")) for one in re.findall(r"\d+(?:[.,]\d+)?", bare)]
-    percents += [float(grain) / 10 for grain in re.findall(r"(\d{2,3})[\s-]*grain", text)]
+    percents += [float(grain.replace(",", ".")) / 10 for grain in re.findall(_GRAIN, text)]
     if percents and min(percents) < VINEGAR_MIN_PERCENT:
         return [f"Vinegar of {min(percents):g} % is too weak: no tested recipe is below 5 %."]
     unsure = r"home.?made|\bown\b|unknown" + ("" if percents else r"|\bwine\b")

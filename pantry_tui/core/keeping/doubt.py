@@ -15,6 +15,7 @@ from pantry_tui.core.keeping.weather import FOREVER, around
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
+from pantry_tui.core.safety.jars import of_one_jar
 from pantry_tui.core.safety.measured import read_ph
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
@@ -98,8 +99,8 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         way = dict(batch.process).get("process", "")
         untimed = told == {"process"} and not is_tested(way)
         return (NO_PROCESS,) if shelved and untimed else ()
-    typed = dict(batch.process).get("jar", "") or batch.size
-    litre = low_acid(batch.method, batch.food) and is_litre(typed)
+    jar = of_one_jar(dict(batch.process), batch.size)
+    litre = low_acid(batch.method, batch.food) and is_litre(jar)
     said = unchecked(batch.method, batch.process)
     acid = acid_unsaid(batch) and NO_PROCESS not in said
     return (*said, *((NO_ACID_SAID,) if acid else ()), *((LITRE,) if litre else ()))

@@ -14,8 +14,9 @@ import re
 from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import ACID_ADDED
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.prepared import hurts_cut, is_cut, is_half_dried
-from pantry_tui.core.safety.values import YES, denies
+from pantry_tui.core.safety.values import YES
 from pantry_tui.core.words import Group, Method
 
 #: Dry or in spirit, whatever plant food it holds and however it is packed.

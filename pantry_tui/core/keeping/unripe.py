@@ -107,7 +107,7 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
         acidity is not None
         and acidity >= PH_LEAST
         and _in_time(batch.ph_day, done.day if done is not None else None)
-        and not _too_fresh(batch, done)
+        and not _too_fresh(batch)
     ):
         return None
     found = _by_salt(batch)
@@ -139,11 +139,10 @@ def _in_time(measured: date | None, ready: date | None) -> bool:
     return measured is not None and measured >= ready - timedelta(days=PH_DAYS)
 
 
-def _too_fresh(batch: Batch, done: Span | None) -> bool:
-    """Whether the pH was measured on the day on which what was put up as finished was made: nothing
-    sours in hours."""
+def _too_fresh(batch: Batch) -> bool:
+    """Whether the pH was measured on the day on which it was made: nothing sours in hours."""
     made, measured = batch.made, batch.ph_day
-    if done is not None or batch.carried or made is None or measured is None:
+    if batch.carried or made is None or measured is None:
         return False
     return measured <= made
 

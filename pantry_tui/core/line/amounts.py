@@ -69,7 +69,7 @@ def unit_at(line: Line, i: int) -> tuple[int, str, Fraction]:
         return i + 2, "fl oz", Fraction(1)
     if word == "fluid" and line.word(i + 1) in ("ounce", "ounces"):
         return i + 2, "fl oz", Fraction(1)
-    if word in ("imperial", "us", "uk", "u") and line.word(i + 1) in UNITS:
+    if word in ("us", "u") and line.word(i + 1) in UNITS:
         stop, unit, times = unit_at(line, i + 1)
         return stop, unit, times
     if word == "#" and line.tokens[i].joined and i and line.tokens[i - 1].kind is Kind.NUMBER:

@@ -77,18 +77,26 @@ def take_process(line: Line, pairs: dict[str, str]) -> None:
             if key and pairs.get(key, value) != value:
                 continue
             if key:
-                pairs[key] = value
+                pairs[key] = _unsure(line, i) + value
             line.claim(i, stop)
             break
 
 
+def _unsure(line: Line, i: int) -> str:
+    """The sign before a number that makes it uncertain ("~5 %", "<25 min"): it belongs to it."""
+    before = line.at(i - 1)
+    return before.said if before is not None and before.said in _UNSURE else ""
+
+
 Found = tuple[int, str, str] | None
+
+_UNSURE = frozenset("~≈<>≤≥±∼")
 
 _UNITED = re.compile(r".*[\d½¼¾⅓⅔⅛]$", re.DOTALL)
 _AFTER = frozenset(
     {"min", "mins", "minutes", "psi", "ft", "feet", "m", "hours", "f", "c", "lb", "lbs", "oz", "g",
      "kg", "ml", "l", "pint", "pints", "quart", "quarts", "gallon", "gallons", "cup", "cups",
-     "tbsp", "tsp", "litre", "litres", "%"}
+     "tbsp", "tsp", "litre", "litres", "%", "‰", "percent", "grain"}
 )  # fmt: skip
 #: Keys of what sours a jar, and the words that it is called by.
 _SOUR_KEYS = frozenset({"acid", "acidified", "lemon", "citric"})

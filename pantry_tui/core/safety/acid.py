@@ -14,10 +14,11 @@ from collections.abc import Sequence
 
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.measured import ounces
+from pantry_tui.core.safety.denial import denies
+from pantry_tui.core.safety.jars import ounces
 from pantry_tui.core.safety.record import known
 from pantry_tui.core.safety.spoons import read_spoons
-from pantry_tui.core.safety.values import denies, is_tested
+from pantry_tui.core.safety.values import is_tested
 from pantry_tui.core.words import Acidity, Method
 
 #: The class of foods whose tested processes all ask for acid.

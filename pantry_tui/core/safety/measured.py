@@ -8,11 +8,8 @@ from __future__ import annotations
 import re
 
 from pantry_tui.core.amounts import figures_spelled, in_decimals
-from pantry_tui.core.safety.seals import DENIED
+from pantry_tui.core.safety.denial import DENIAL, DENIED, LEFT_OUT, NONE
 
-#: Jars with published processes, smallest first, and their size in US fluid ounces.
-JARS = {"half-pint": 8, "pint": 16, "quart": 32, "half-gallon": 64}
-BIGGER = "bigger than a half-gallon"
 CANNERS = ("boiling-water", "dial", "weighted")
 
 _ONES = (
@@ -52,11 +49,16 @@ _PSI = rf"(?i)(?:\b(?:at|and)\s+|@\s*)?{_NUMBER}(?:\s*(?:-|–|to)\s*{_NUMBER})?
 #: Hours with the minutes behind them, or a number by itself.
 _TIME = re.compile(
     rf"({_NUMBER})\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))"
-    rf"(?:\s*(?:and\s+)?(\d{{1,2}})(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
+    rf"(?:\s*(?:and\s+)?([0-5]?\d)(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
 )
+#: Hours and minutes with a colon. No process of jars is published for four hours: "10:00" and
+#: "25:30" may be minutes and seconds, and are no time that anybody can count by.
+_CLOCKED = re.compile(r"(?<![\d:.,])[0-3]:[0-5]\d(?![\d:])")
 _TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
 _PRESSURE_WORDS = rf"{_PRESSED}|of|pressure|at|to|gauge"
 _EACH = {"k": 0.145038, "b": 14.5038}
+#: No gauge of a canner shows more pounds: a larger number by itself is of kPa, the stricter way.
+_MOST_PSI = 30.0
 
 
 def _figure(text: str) -> float:
@@ -75,7 +77,7 @@ def all_minutes(text: str) -> list[float]:
     none. A number without a unit that leads up to hours is of hours too, and one that would lead
     down to them of either."""
     plain = re.sub(_PSI, " ", in_decimals(spelled_out(text)))
-    if not _only(plain, _TIME_WORDS):
+    if not _only(plain, _TIME_WORDS) or ":" in _CLOCKED.sub(" ", plain):
         return []
     found: list[float] = []
     up_to = 0.0
@@ -105,9 +107,11 @@ def read_psi(text: str) -> float | None:
     if not _only(plain, _PRESSURE_WORDS):
         return None
     found, each = [], 1.0
+    said = False
     for number, unit in reversed(re.findall(rf"({_NUMBER})\s*({_PRESSED})?", plain)):
-        each = _EACH.get(unit[:1], 1.0) if unit else each
-        found.append(_figure(number) * each)
+        each, said = (_EACH.get(unit[:1], 1.0), True) if unit else (each, said)
+        many = _figure(number)
+        found.append(many * (each if said or many <= _MOST_PSI else _EACH["k"]))
     return min(found, default=None)
 
 
@@ -152,98 +156,51 @@ def read_percent(text: str) -> float | None:
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
+_DEGREES = re.compile(r"(?<![\d.,])(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?\b)?\s*(?:([cf])\b)?")
+
+
 def all_fahrenheit(text: str) -> list[float]:
-    """("20-22 C") -> [68.0, 71.6]: every number of degrees in °F; those of which nobody says which
-    they are count as °F."""
+    """("20-22 C", "160F (71C)") -> [68.0, 71.6], [160.0, 159.8]: every number of degrees in °F. A
+    number without a letter has that of the next; those of which nobody says it count as °F."""
     plain = in_decimals(spelled_out(text))
-    numbers = [
-        float(one.replace(",", ".")) for one in re.findall(r"(?<![\d.,])-?\d+(?:[.,]\d+)?", plain)
-    ]
-    celsius = re.search(r"\d\s*(?:°|deg(?:rees)?)?\s*c\b", plain) is not None
-    return [number * 9 / 5 + 32 if celsius else number for number in numbers]
+    plain = re.sub(r"(?<=[\d°cf])\s*[-–]\s*(?=\d)", " to ", plain)  # no line of below nought
+    found, celsius = [], False
+    for number, unit in reversed(_DEGREES.findall(plain)):
+        celsius = unit == "c" if unit else celsius
+        warm = float(number.replace(",", "."))
+        found.append(warm * 9 / 5 + 32 if celsius else warm)
+    return found[::-1]
 
 
-def read_inches(text: str) -> float | None:
-    """("1/2 in", "1 1/4", "half an inch", "2 cm") -> inches; None without a number."""
-    plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", text.casefold()))
+_LENGTH = re.compile(
+    rf"(?:(\d+)[\s-]+)?(\d{{1,3}})/([1-9]\d?)(?!\d)|({_NUMBER})|\b(cm|mm|in\w*)|\""
+)
+
+
+def all_inches(text: str) -> list[float]:
+    """("1/2 in", "1-1/4", "half an inch", "1 to 2 cm") -> [0.5], [1.25], [0.5], [0.39, 0.79]: every
+    length in inches; a number without a unit has that of the next, those of which nobody says it
+    count as inches."""
+    plain = re.sub(r"(\d)\s*(cm|mm)\b", r"\1 \2", text.casefold())
+    plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", plain))
     plain = re.sub(r"\b(?:a |an )?half\b", "1/2", plain)
     plain = re.sub(r"\b3[\s-]+quarters?\b", "3/4", plain)
     plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
-    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)
-    whole = re.search(r"\d+(?:[.,]\d+)?", plain.replace(part[0], "") if part else plain)
-    if part is None and whole is None:
-        return None
-    number = float(whole[0].replace(",", ".")) if whole else 0.0
-    number += int(part[1]) / int(part[2]) if part else 0.0
-    each = 2.54 if re.search(r"\d\s*cm\b", plain) else 25.4 if "mm" in plain else 1.0
-    return number / each
+    plain = re.sub(r"(\d)\s*and (?:a )?(?=\d+/)", r"\1 ", plain)
+    found, each = [], 1.0
+    for whole, above, below, number, unit in reversed(_LENGTH.findall(plain)):
+        if above:
+            found.append((float(whole or 0) + int(above) / int(below)) / each)
+        elif number:
+            found.append(_figure(number) / each)
+        else:
+            each = {"c": 2.54, "m": 25.4}.get(unit[:1], 1.0)
+    return found[::-1]
 
 
-_SIZE = (
-    r"(?<![a-z])(oz|ounce|ml|millilitre|milliliter|l|litre|liter|pint|pt|quart|qt|gallon|gal)s?"
-    r"(?![a-z])"
-)
-#: By the first two letters of a unit, how many US fluid ounces it holds.
-_OUNCES = {
-    "oz": 1.0, "ou": 1.0, "pi": 16.0, "pt": 16.0, "qu": 32.0, "qt": 32.0, "ga": 128.0,
-    "ml": 1 / 29.5735, "mi": 1 / 29.5735, "l": 1000 / 29.5735, "li": 1000 / 29.5735,
-}  # fmt: skip
-_COUNTED = frozenset({"pi", "pt", "qu", "qt"})
-
-
-def read_size(text: str) -> tuple[float, str] | None:
-    """("1½ litre jars") -> (1.5, "li"): how much a jar holds, and the first letters of its unit;
-    None without a unit. Of several numbers it is the one before the unit, alone 1."""
-    plain = spelled_out(text).replace("half", "1/2")
-    one_word = re.search(rf"\d-{_SIZE}", plain) is not None  # a 3-quart jar, and not three
-    plain = plain.replace("-", " ")
-    unit = re.search(_SIZE, plain)
-    if unit is None:
-        return None
-    kind, before = unit[1][:2], plain[: unit.start()]
-    part = re.search(r"(\d{1,3})/([1-9]\d?)(?!\d)", plain)  # behind it too: a pint and a half
-    parted = ",." if kind in ("ml", "mi") else ","  # nobody writes a thousandth of a millilitre
-    number = _last(before.replace(part[0], "") if part else before, parted)
-    if part is not None:
-        number = (number or (0 if part[0] in before else 1)) + int(part[1]) / int(part[2])
-    elif number is None:
-        number = 1
-    elif number > 2 and kind in _COUNTED and not one_word:
-        several = re.search(r"s\b", plain[unit.start() :])  # "7 pint jars" counts jars
-        number = 1 if several else number
-    return number, kind
-
-
-def _last(text: str, parted: str) -> float | None:
-    """The last number. What parts its thousands, `parted`, is no decimal sign before three digits,
-    unless it begins with a nought."""
-    thousands = rf"[1-9]\d{{0,2}}(?:[{parted}]\d{{3}})+(?!\d)"
-    found = re.findall(rf"{thousands}|\d+(?:[.,]\d+)?", text)
-    if not found:
-        return None
-    whole = re.fullmatch(thousands, found[-1]) is not None
-    return float(re.sub(r"[.,]", "" if whole else ".", found[-1]))
-
-
-#: What parts two sizes from each other, and no number from its fraction.
-_OTHER_SIZE = r"(?i)\b(?:and|or|to)\b|[,/](?!\d)|[;+&]"
-
-
-def ounces(text: str) -> float | None:
-    """("pint jars", "pints and quarts") -> 16.0, 32.0, what a jar holds in US fluid ounces, of
-    several sizes the largest; None without a unit."""
-    several = [size for size in map(read_size, re.split(_OTHER_SIZE, text)) if size is not None]
-    # "A pint and a half" is of one size.
-    sizes = several if len(several) > 1 else [size for size in [read_size(text)] if size]
-    return max((_OUNCES[unit] * number for number, unit in sizes), default=None)
-
-
-def read_jar(text: str) -> str | None:
-    """The published jar that holds as much or just more: "500 ml jars" take the quart."""
-    holds = ounces(text)
-    if holds is None:
-        return None
-    return next((jar for jar, held in JARS.items() if holds <= held), BIGGER)
+def read_inches(text: str) -> float | None:
+    """The largest of them, None without a number."""
+    return max(all_inches(text), default=None)
 
 
 #: By a word of it; what comes first counts, but for a gauge beside the other.
@@ -266,10 +223,6 @@ PRESSURES = frozenset({"dial", "weighted", "pressure"})
 _NOT_SO = r"\b(?:instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|untested|unsure)\b"
 
 
-#: What turns a word about. "Un-" and "non-" stand before it.
-DENIAL = rf"\b(?:{DENIED}|non|none|nor|without|neither|cannot)\b"
-
-
 def read_canner(text: str) -> str | None:
     """One of `CANNERS`, "pressure" (gauge unknown, or either), "steam"; None for any other, for
     water that boils in a pressure canner, and where a word denies something of it."""
@@ -290,18 +243,6 @@ def _canners(text: str) -> list[str]:
 def one_canner(text: str) -> bool:
     """Whether it says one canner: "dial or weighted" says two, "no dial" none."""
     return read_canner(text) is not None and len(set(_canners(text)) - {"pressure"}) < 2
-
-
-def one_jar(text: str) -> bool:
-    """Whether it says one size of jar: "pint or quart", "not a quart" do not; "1 quart (32 oz)"
-    does."""
-    plain = spelled_out(text)
-    sizes = [read_jar(part) for part in re.split(r"[(),;]|\b(?:or|and)\b", plain)]
-    said = {jar for jar in sizes if jar is not None}
-    kinds = {match[1][:2] for match in re.finditer(_SIZE, plain.replace("-", " "))}
-    alone = len(kinds) < 2 or len([one for one in sizes if one]) > 1
-    denied = re.search(DENIAL, plain) is not None
-    return read_jar(text) is not None and len(said) < 2 and alone and not denied
 
 
 #: Ways that are no tested process (USDA AIB 539; K-State Research and Extension for inverted
@@ -332,7 +273,11 @@ _SEALED_SO = (
     (r"open.?kettle|hot.?fill",
      "Open-kettle canning is no tested process: it spoils unseen."),
 )  # fmt: skip
-_NOT_PROCESSED = r"none|no|nothing|without|unprocessed|not processed|not|0+|no process(?:ing)?"
+_NOT_PROCESSED = (
+    rf"0+|n|false|(?:{DENIED}|{NONE}|{LEFT_OUT}|unprocessed)"
+    r"(?: (?:the|it|them|any|at|all|was|were|to|of|a|been|done|process(?:ed|ing)?|canned|canning|"
+    r"canner|heated|heat|water|bath))*"
+)
 
 
 def unsafe_way(text: str) -> str | None:

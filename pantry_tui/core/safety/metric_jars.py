@@ -9,7 +9,7 @@ quart's time with a word beside it. `STRICT` takes the published jar that holds 
 from __future__ import annotations
 
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.measured import read_size
+from pantry_tui.core.safety.jars import read_size
 from pantry_tui.core.words import Method
 
 MAKER, STRICT = "maker", "strict"

@@ -1,14 +1,17 @@
-"""What a detail of a process can be for a method, where no kitchen reaches every number: the warmth
-of what ferments, dries or is frozen. Lines of our own, wide enough for any published practice; what
-is dangerous within them is doubted (strength.py, core.keeping.unripe)."""
+"""What a detail of a process can be for a method, where no kitchen reaches every number or a number
+says nothing: the warmth of what ferments, dries or is frozen, salt of no share. Lines
+of our own, wide enough for any published practice; what is dangerous within them is doubted
+(strength.py, core.keeping.unripe)."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.measured import all_fahrenheit, spelled_out
+from pantry_tui.core.safety.salt import says_no_share
 from pantry_tui.core.words import Method
 
 
@@ -20,6 +23,7 @@ class _Warmth(NamedTuple):
     hint: str
 
 
+_SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
 _LETTER = re.compile(r"(?i)(?<![a-z])[cf]\b")
 _OF_FERMENT = _Warmth(28, 212, "write how warm it stands while it works, like temperature=70F")
 _OF_FREEZER = _Warmth(
@@ -43,10 +47,26 @@ _WARMTH = {
 def impossible(method: Method | None, pairs: Iterable[tuple[str, str]]) -> Sequence[str]:
     """What a record says that cannot be of this method, a sentence each; pairs as they are kept
     (core.safety.record.read_details)."""
+    said = dict(pairs)
+    return (*_shareless(method, said), *_too_warm(method, said))
+
+
+def _shareless(method: Method | None, said: Mapping[str, str]) -> Sequence[str]:
+    """Salt by which food is kept, and nobody says to how much of it."""
+    salt = said.get("salt", "")
+    if method not in _SALTED or denies(salt) or not says_no_share(salt):
+        return ()
+    return (
+        f"salt={salt[:40]} to how much? Write it with the weight it went to, like salt=3tbsp to "
+        "5lb, or as a share of it, like salt=2.25%.",
+    )
+
+
+def _too_warm(method: Method | None, said: Mapping[str, str]) -> Sequence[str]:
     if method is None or method not in _WARMTH:
         return ()
     span = _WARMTH[method]
-    typed = dict(pairs).get("temperature", "")
+    typed = said.get("temperature", "")
     if all(span.low <= warm <= span.high for warm in all_fahrenheit(typed)):
         return ()
     what = _IS.get(method, method.value)
@@ -54,12 +74,13 @@ def impossible(method: Method | None, pairs: Iterable[tuple[str, str]]) -> Seque
 
 
 def with_degrees(pairs: Iterable[tuple[str, str]], unit: str) -> tuple[tuple[str, str], ...]:
-    """The record with the degrees that a household means where a temperature has no letter; one
-    that reads °C means metres, the stricter reading, where an altitude is a bare number."""
+    """The record with the degrees that a household means where a temperature has no letter, and
+    the unit of an altitude that is a bare number: metres, the stricter reading, where it reads °C,
+    else feet, so that it is seen which."""
 
     def meant(key: str, value: str) -> str:
-        if key == "altitude" and unit == "C" and re.fullmatch(r"\s*[\d,]+\s*", value):
-            return f"{value.strip()}m"
+        if key == "altitude" and re.fullmatch(r"\s*-?[\d,]+\s*", value):
+            return f"{value.strip()}{'m' if unit == 'C' else 'ft'}"
         if key == "temperature" and unit == "C" and re.search(r"\d", spelled_out(value)):
             return value if _LETTER.search(value) else f"{value.strip()} {unit}"
         return value

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 
 from pantry_tui.core.amounts import fractions_spelled
-from pantry_tui.core.safety.measured import DENIAL
+from pantry_tui.core.safety.denial import DENIAL
 
 
 def _words(text: str) -> frozenset[str]:

@@ -9,38 +9,29 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping, Sequence
 
-from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED, still_possible, thrown
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import unacidified
+from pantry_tui.core.safety.heat import too_cool
+from pantry_tui.core.safety.jars import BIGGER, JARS, of_one_jar, read_jar
 from pantry_tui.core.safety.measured import (
-    BIGGER,
-    CANNERS,
-    JARS,
-    PRESSURES,
-    danger,
-    read_canner,
-    read_jar,
     read_minutes,
     read_psi,
     sealed_so,
-    unsafe_way,
 )
 from pantry_tui.core.safety.prepared import beyond_help
 from pantry_tui.core.safety.process_names import name_key
-from pantry_tui.core.safety.record import DETAILS, TEXTS, WAYS, read_details
+from pantry_tui.core.safety.record import DETAILS, WAYS, read_details
 from pantry_tui.core.safety.shortfall import pair, unsaid
 from pantry_tui.core.safety.strength import too_weak
-from pantry_tui.core.safety.values import is_unknown, seal_failed
+from pantry_tui.core.safety.values import is_unknown
+from pantry_tui.core.safety.ways import altitude_of, canner_of, canners_of, dangers, two_canners
 from pantry_tui.core.words import Acidity, Method, Trust
-from pantry_tui.errors import BadInput
 
 PACKS = ("hot", "raw")
 #: The longest process an atmospheric steam canner can do, altitude included (NCHFP).
 STEAM_MAX_MINUTES = 45
-#: The top of the lowest band of the tables: all that is checked where nobody said the altitude.
-LOWEST_BAND_FT = 1000
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,20 +146,22 @@ def doubt(
         return Doubt(tuple(weak), lost or _put_right(food)) if weak else None
     names = names_of(method, food.name)
     mine = [row for row in rows if not names.isdisjoint(row.names)]
-    canners = _canners(method, canner := _canner(said))
+    canners = canners_of(method, canner := canner_of(said))
     usable = [row for row in mine if row.canner in canners]
-    problems = [*details.problems, *_dangers(said), *_two_canners(said)]
+    problems = [*details.problems, *dangers(said), *two_canners(said)]
+    form = said.get("form", "")
     in_water = method is Method.BOILING_WATER or canners == ("boiling-water",)
     never = _never(method, food, in_water, not_recommended)
     problems += never
     if usable:
-        feet = _altitude(said.get("altitude", ""), altitude_ft)
+        feet = altitude_of(said.get("altitude", ""), altitude_ft)
         problems += _against(usable, food, size, said, feet)
     elif not never and (method in PROCESSED or canner == "steam"):
         kind = "boiling-water" if in_water else "pressure"
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
     elif not never:
         problems += _beyond_any(method, food, size, said, altitude_ft)
+    problems += too_cool(canners, said, [row for row in usable if _is_form(row, form)], altitude_ft)
     problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
     problems += too_weak(method, food, size, said, [row.acidify for row in mine])
     still = lost or still_possible(food, again=bool(usable) and not never)
@@ -188,11 +181,11 @@ def _beyond_any(
     """What no jam or pickle is published for, where this one has no row of its own: a larger jar,
     fewer minutes."""
     largest, least, whose = _OF_ANY[method]
-    jar, order = read_jar(said.get("jar", "") or size), [*JARS, BIGGER]
+    jar, order = read_jar(of_one_jar(said, size)), [*JARS, BIGGER]
     found = []
     if jar is not None and order.index(jar) > order.index(largest):
         found.append(f"No {method} like {food.name} is published in a jar larger than a {largest}.")
-    feet = _altitude(said.get("altitude", ""), altitude_ft)
+    feet = altitude_of(said.get("altitude", ""), altitude_ft)
     least += sum(5 for above in (1000, 6000) if feet > above)
     minutes = read_minutes(said.get("minutes", ""))
     if minutes is not None and minutes < least:
@@ -201,45 +194,6 @@ def _beyond_any(
             f"{food.name} itself is known here."
         )
     return found
-
-
-def _dangers(said: Mapping[str, str]) -> list[str]:
-    """What its words say against it, under whatever key they stand."""
-    found = [
-        unsafe_way(value) if key in WAYS else danger(value)
-        for key, value in said.items()
-        if key not in TEXTS
-    ]
-    if seal_failed(said.get("seal", "")):
-        found.append("The record says that it did not seal.")
-    return [one for one in found if one]
-
-
-def _canner(said: Mapping[str, str]) -> str | None:
-    """The canner, under whichever key a person named it."""
-    return read_canner(said.get("canner", "")) or read_canner(said.get("process", ""))
-
-
-def _two_canners(said: Mapping[str, str]) -> list[str]:
-    """Boiling water and pressure, each under a key of its own: nobody knows which it was."""
-    named = {read_canner(said.get(key, "")) for key in ("canner", "process")}
-    if named & {"boiling-water", "steam"} and named & PRESSURES:
-        return [f"It names two canners, {said['canner']} and {said['process']}: correct one."]
-    return []
-
-
-def _canners(method: Method, canner: str | None) -> tuple[str, ...]:
-    if canner in CANNERS:
-        return (canner,)
-    pressure = canner == "pressure" or (canner is None and method is Method.PRESSURE)
-    return ("dial", "weighted") if pressure else ("boiling-water",)
-
-
-def _altitude(said: str, altitude_ft: int | None) -> int:
-    try:
-        return read_altitude(said.replace(",", ""))
-    except BadInput:
-        return LOWEST_BAND_FT if altitude_ft is None else altitude_ft
 
 
 def _never(
@@ -262,8 +216,7 @@ def _against(
 ) -> list[str]:
     """The record beside the published rows for its jar, form, pack and altitude in feet. Where it
     does not say which of them it was, all of them must be reached."""
-    typed = said.get("jar", "") or size
-    jar, order = read_jar(typed), [*JARS, BIGGER]
+    jar, order = read_jar(of_one_jar(said, size)), [*JARS, BIGGER]
     largest = max((row.jar for row in usable), key=order.index)
     if jar is not None and order.index(jar) > order.index(largest):
         return [f"The jar is larger than any with a tested process for {food.name} ({largest})."]
@@ -308,7 +261,7 @@ def _too_little(rows: Sequence[ProcessRow], said: Mapping[str, str], ft: int) ->
     """Time and pressure against the published pairs: of each reading of the record one whole pair
     must be reached."""
     minutes, psi = read_minutes(said.get("minutes", "")), read_psi(said.get("psi", ""))
-    if _canner(said) == "steam":
+    if canner_of(said) == "steam":
         too_long = any(row.minutes > STEAM_MAX_MINUTES for row in rows)
         # Run for longer than that it may have boiled dry: what was asked for is no matter then.
         if too_long or (minutes is not None and minutes > STEAM_MAX_MINUTES):

@@ -12,17 +12,10 @@ from collections.abc import Iterable
 from functools import lru_cache
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.safety.measured import danger, unsafe_way
-from pantry_tui.core.safety.values import (
-    HINTS,
-    NO,
-    READERS,
-    YES,
-    adds_acid,
-    beyond,
-    denies,
-    is_unknown,
-)
+from pantry_tui.core.safety.denial import NO, denies
+from pantry_tui.core.safety.measured import danger, spelled_out, unsafe_way
+from pantry_tui.core.safety.typed import plainly_typed, uncounted
+from pantry_tui.core.safety.values import HINTS, READERS, YES, adds_acid, beyond, is_unknown
 from pantry_tui.core.words import Method
 
 #: Every key, with what else it is called.
@@ -86,26 +79,29 @@ def key_named(text: str) -> str | None:
 def read_details(typed: Iterable[tuple[str, str]]) -> Details:
     """Every pair understood, or named with what may be written instead."""
     found: dict[str, str] = {}
+    named: dict[str, str] = {}
     problems: list[str] = []
     for name, value in typed:
         key = key_named(name)
         if key is None:
             problems.append(_no_key(name))
             continue
-        typed_value = " ".join(value.split())
+        typed_value = " ".join((value if key == "by" else plainly_typed(value)).split())
         said = _named_by_its_key(key, name, typed_value)
         wrong = None if is_unknown(said) else _wrong(key, said)
         if wrong is not None:
             problems.append(f"{name}={typed_value[:40]} is not understood: {wrong}.")
         elif key in found and found[key].casefold() != said.casefold():
-            if key == "acid":
-                found[key] = said if _adds_none(found[key]) else found[key]
+            two = (named[key], found[key]), (name, said)
+            kept = _of_two_acids(*two) if key == "acid" else None
+            if kept is not None:
+                named[key], found[key] = kept
             else:
                 problems.append(
                     f"{key} is said twice, {found[key][:30]} and {said[:30]}: leave one out."
                 )
         else:
-            found[key] = said
+            found[key], named[key] = said, name
     return Details(tuple(found.items()), tuple(problems))
 
 
@@ -133,7 +129,7 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
         return value if known else f"{word} {value}".removesuffix(" yes")
     if key == "printed" and plain.replace("-", " ") in USE_BY:
         return f"use by {value}"
-    if key == "salt" and plain == "brine" and re.search(r"\d", value):
+    if key == "salt" and plain == "brine" and re.search(r"\d", spelled_out(value)):
         return value if "brine" in value.casefold() else f"{value} brine"
     if re.match(r"cut\b", plain) and value.casefold() in YES | NO:
         return "cut" if value.casefold() in YES else "whole"
@@ -144,8 +140,31 @@ def _named_by_its_key(key: str, name: str, value: str) -> str:
     return value
 
 
-def _adds_none(value: str) -> bool:
-    return denies(value) or is_unknown(value)
+_Said = tuple[str, str]
+
+
+def _of_two_acids(first: _Said, second: _Said) -> _Said | None:
+    """Which counts of two acids, each the name it was typed under and what was said; None where
+    they are one acid, and differ, or there was one and none at all. No lemon and a spoon of citric
+    acid are that spoon."""
+    if is_unknown(first[1]) or is_unknown(second[1]):
+        return second if is_unknown(first[1]) else first
+    kinds = _acid_kind(*first), _acid_kind(*second)
+    none = denies(first[1]), denies(second[1])
+    if all(none):
+        return first
+    if any(none):
+        one = kinds[0] == kinds[1] or not kinds[none.index(True)]
+        return None if one else first if none[1] else second
+    if first[1].casefold() in YES:
+        return second
+    return None if kinds[0] == kinds[1] and second[1].casefold() not in YES else first
+
+
+def _acid_kind(name: str, value: str) -> str:
+    """ "" of any acid."""
+    both = f"{name} {value}".casefold()
+    return next((one for one in ("lemon", "lime", "citric") if one in both), "")
 
 
 # -- values: what is wrong with one, or None ------------------------------------------------------
@@ -157,7 +176,8 @@ def _wrong(key: str, value: str) -> str | None:
         return None  # understood, and but for a free word the reason for a doubt
     # "lemon?", "tight?": nobody says that it was so; "<5%", "ph>4.6": nor how much it was.
     asked = re.search(r"[?<>]", value) is not None and key not in TEXTS
-    return HINTS[key] if asked or beyond(key, value) or not READERS[key](value) else None
+    uncertain = asked or (key not in TEXTS and uncounted(key, value))
+    return HINTS[key] if uncertain or beyond(key, value) or not READERS[key](value) else None
 
 
 #: What a check of each method needs to know beside the jar.

@@ -14,7 +14,7 @@ from enum import StrEnum
 from functools import cache
 from typing import NamedTuple
 
-from pantry_tui.core.safety.seals import DENIED
+from pantry_tui.core.safety.denial import DENIED, NONE
 from pantry_tui.core.safety.signs import (
     THROWN,
     Sign,
@@ -229,7 +229,7 @@ _BESIDE = frozenset(
 _AROUND = frozenset(
     {"a", "an", "and", "had", "has", "in", "is", "it", "its", "jar", "of", "on", "the", "was"}
 )
-_DENIED = re.compile(rf"\b(?:{DENIED}|without|none|nothing)\b")
+_DENIED = re.compile(rf"\b(?:{DENIED}|{NONE})\b")
 
 
 class Kept(StrEnum):

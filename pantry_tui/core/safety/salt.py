@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.amounts import in_decimals
 from pantry_tui.core.safety.measured import read_percent, spelled_out
 
 #: What ferments holds no more than this (Colorado State University Extension, kimchi: 2 to 5 %).
@@ -20,15 +21,23 @@ _UNITS = (
     (r"tsps?|teaspoons?", "tsp"), (r"tbsps?|tablespoons?", "tbsp"), (r"cups?", "cup"),
 )  # fmt: skip
 _UNIT = "|".join(f"(?:{pattern})" for pattern, _ in _UNITS)
-_AMOUNT = rf"(\d+(?:[.,]\d+)?)?\s*\b({_UNIT})\b"
+_RANGE = r"(?:(\d+(?:[.,]\d+)?)(?:\s*(?:-|–|to|or)\s*(\d+(?:[.,]\d+)?))?)?\s*"
+_AMOUNT = rf"{_RANGE}\b({_UNIT})\b"
+_VOLUMES = (
+    (r"l|lit(?:re|er)s?", "l"), (r"ml|millilit(?:re|er)s?", "ml"), (r"quarts?|qts?", "quart"),
+    (r"pints?|pts?", "pint"), (r"gallons?|gals?", "gallon"),
+)  # fmt: skip
+_MILLILITRES = {"l": 1000.0, "ml": 1.0, "quart": 946.4, "pint": 473.2, "gallon": 3785.4}
+_POURED = rf"{_RANGE}\b({'|'.join(f'(?:{pattern})' for pattern, _ in _VOLUMES)})\b"
 #: A share of the water, and nobody knows how much of it there is.
 _OF_WATER = r"brine|water|\bl\b|lit(?:re|er)s?|\bml\b|quart|pint"
 
 
 def read_salt(text: str) -> float | None:
     """("2.5%", "3 tbsp to 5 lb", "1 lb per 4 lb") -> per cent of all together; the smaller of two
-    percents, and the smaller of two weights is the salt. None for what says no share of the food:
-    nothing, spoons alone, a brine, of which nobody knows how much there is to how much food."""
+    percents, of a range the least salt to the most food, and the smaller of two weights is the
+    salt. None for what says no share of the food: nothing, spoons alone, a brine, of which nobody
+    knows how much there is to how much food."""
     plain = spelled_out(text)
     percent = read_percent(plain)
     if percent is not None:
@@ -39,16 +48,53 @@ def read_salt(text: str) -> float | None:
     amounts = re.findall(_AMOUNT, spaced)
     if len(amounts) != 2:
         return None
-    salt, food = (_grams(number, unit, plain) for number, unit in amounts)
-    if amounts[1][1][:1] in "tc" or food <= 0:
+    first, second = (_grams(one, plain) for one in amounts)
+    if amounts[1][2][:1] in "tc" or max(second) <= 0:
         return None
-    return round(100 * min(salt, food) / (salt + food), 1)
+    salt, food = sorted((first, second))
+    return _share(min(salt), max(food))
 
 
 def read_brine(text: str) -> float | None:
-    """("3% brine", "5 % of the water") -> per cent of the water or of the brine, whichever was
-    meant; None where it is not said of them. Of all together the share is less."""
-    return read_percent(spelled_out(text)) if says_of_brine(text) else None
+    """("3% brine", "5 % of the water", "30 g to 1 l") -> per cent of the water or of the brine,
+    whichever was meant, of a range the least; None where it is not said of them. Of all together
+    the share is less."""
+    if not says_of_brine(text):
+        return None
+    plain = spelled_out(as_percent(text))
+    percent = read_percent(plain)
+    if percent is not None:
+        return percent
+    spaced = _spaced(in_decimals(plain))
+    salt, water = re.findall(_AMOUNT, spaced), re.findall(_POURED, spaced)
+    if re.search(r"\d\s*/\s*\d", spaced):
+        return None
+    if len(salt) == 2 and not water:
+        return read_salt(re.sub(r"\b(?:brine|water)\b", "", plain))
+    if len(salt) != 1 or len(water) != 1:
+        return None
+    unit = next(name for pattern, name in _VOLUMES if re.fullmatch(pattern, water[0][2]))
+    poured = [float(one.replace(",", ".")) * _MILLILITRES[unit] for one in water[0][:2] if one]
+    return _share(min(_grams(salt[0], plain)), max(poured, default=_MILLILITRES[unit]))
+
+
+def _share(salt: float, of: float) -> float:
+    return round(100 * salt / (salt + of), 1)
+
+
+def as_percent(text: str) -> str:
+    """("2", "two") -> "2 %": of a number alone, which may be meant so; else as it is."""
+    plain = spelled_out(text)
+    number = re.sub(r"\bbrine\b", "", plain)
+    bare = re.search(r"\d", number) and not re.search(r"[^\W\d_]|%", number)
+    return f"{number.strip()} %{' brine' if number != plain else ''}" if bare else text
+
+
+def says_no_share(text: str) -> bool:
+    """("1 tsp", "20 g") Whether it counts salt, and not to how much of the food or the water."""
+    typed = as_percent(text)
+    counted = re.search(r"\d", spelled_out(text)) is not None
+    return counted and read_salt(typed) is None and read_brine(typed) is None
 
 
 def says_of_brine(text: str) -> bool:
@@ -60,9 +106,14 @@ def _spaced(plain: str) -> str:
     return re.sub(r"(\d)(?=[a-z])", r"\1 ", plain)
 
 
-def _grams(number: str, unit: str, text: str) -> float:
+def _grams(amount: tuple[str, str, str], text: str) -> tuple[float, ...]:
+    """The grams of one amount, two of a range; a unit alone is one of it."""
+    *numbers, unit = amount
     kind = next(name for pattern, name in _UNITS if re.fullmatch(pattern, unit))
-    thousands = kind == "g" and re.fullmatch(r"[1-9]\d{0,2}[.,]\d{3}", number)
-    many = float(re.sub(r"[.,]", "" if thousands else ".", number)) if number else 1.0
     light = re.search(r"kosher|coarse", text) is not None
-    return many * (_GRAMS | (_LIGHT_SPOONS if light else _SPOONS))[kind]
+    each = (_GRAMS | (_LIGHT_SPOONS if light else _SPOONS))[kind]
+    found = []
+    for number in filter(None, numbers):
+        thousands = kind == "g" and re.fullmatch(r"[1-9]\d{0,2}[.,]\d{3}", number)
+        found.append(float(re.sub(r"[.,]", "" if thousands else ".", number)) * each)
+    return tuple(found) or (each,)

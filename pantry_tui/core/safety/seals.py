@@ -5,21 +5,16 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.safety.denial import DENIED, DENYING, NOT_IN_SHORT
+
 #: The small job of looking at them, as data/tending.csv calls it, and what is said until then.
 CHECK = "check the seals"
 FIRST = "Check the seals first: that they held is not booked yet."
-#: A not, as it is typed in haste.
-_NOT_IN_SHORT = (
-    r"(?:is|are|was|were|do|does|did|has|have|had|ca|could|wo|would|should|must|need)"
-    r"(?:n['’ ]?t|['’ ]nt)"
-)
-#: What turns the words about it; "went" and "different" do not.
-DENIED = rf"(?:no|not|never|{_NOT_IN_SHORT})"
 #: What a lid is called.
 _LID = frozenset({"seal", "sealed", "lid", "lids", "seals", "cap", "caps"})
 #: It did not hold, where a lid is spoken of.
 _FAILED = (
-    r"fail(?:ed|s|ure)?|loose(?:ned)?|open(?:ed)?|broken?|unseal(?:ed)?|flex(?:es|ed|ing)?|"
+    r"fail(?:ed|s|ures?)?|loose(?:ned)?|open(?:ed)?|broken?|unseal(?:ed)?|flex(?:es|ed|ing)?|"
     r"spring(?:s|y|ing)?|lost|gone|gives|gave|off|(?:popped|pops|came|come|is) up|undone|"
     r"lift(?:s|ed|ing)?|(?:came|come|comes) away"
 )
@@ -27,7 +22,7 @@ _FAILED = (
 #: of its own, which is worse.
 _WORSE = (
     r"leak(?:s|y|ed|ing)?|seep(?:s|ed|ing)?|weep(?:s|ing)?|bulg(?:ed|es|ing)|swollen|domed|convex|"
-    rf"never|not|{_NOT_IN_SHORT}"
+    rf"never|not|{NOT_IN_SHORT}"
 )
 #: Said of nothing but a lid.
 _NEVER_HELD = re.compile(
@@ -35,6 +30,12 @@ _NEVER_HELD = re.compile(
     rf"\blids? (?:\w+ )?{DENIED} (?:stay(?:ed|ing)? |go(?:ne)? )?(?:tight|firm|down|held|hold)\b|"
     r"\b(?:no|lost (?:its |the )?) ?vacuum\b|\blost (?:its |the )?seal\b"
 )
+#: Said of nothing else in a note of a batch.
+_IN_A_NOTE = re.compile(
+    r"\bfailed to (?:re)?seal\b|\bseals? failed\b|\bfailed seals?\b|\bunsealed\b|"
+    r"\b(?:none|nothing|neither)(?: of (?:them|it|the (?:jars|lids)))? sealed\b"
+)
+_HOLDING = frozenset({"", "sealed", "held", "tight", "pinged", "good", "ok"})
 _UNSEALED = re.compile(rf"\b(?:{_FAILED}|{_WORSE})\b")
 _OF_A_LID = re.compile(rf"\b(?:{_FAILED})\b")
 #: What ends the words about a lid.
@@ -45,13 +46,48 @@ _OF_THE_FOOD = (
     r"off[- ](?:smell\w*|odou?rs?|colou?r\w*|tast\w*|flavou?rs?|scent)|"
     r"(?:gone|turned|went) (?:bad|black|gr[ae]y|green|brown|soft|mou?ldy|slimy|sour))\b"
 )
-#: Words that turn what is said about.
-DENYING = frozenset({"no", "not"})
 #: They say nothing but that it did not hold; what springs or flexes is a sign of its own as well.
 _PLAINLY = frozenset(
     {"broken", "broke", "failed", "fail", "fails", "loose", "off", "open", "unsealed", "opened",
      "lost", "gone", "undone"}
 )  # fmt: skip
+
+#: Not one of them did not hold: "no failures", "none failed", "no lids loose".
+_NONE_FAILED = re.compile(
+    r"(?:no|not|none|nothing|zero|0|neither|never)"
+    r"(?: (?:one|a|any|of|them|the|it|lids?|jars?|seals?))*"
+    rf" (?:has |have |had |was |were |is |are )?(?:{_FAILED}|leak(?:s|y|ed|ing)?)"
+)
+#: "All but one sealed", "6 of 7 sealed", "all sealed except two".
+_ALL_BUT = re.compile(r"\ball\b(?: \w+)*? (?:but|except|bar|save|apart from|other than)\b")
+_OF_SO_MANY = re.compile(r"(\d{1,3})\s*(?:/|of|out of)\s*(?:the )?(\d{1,3})\b")
+
+
+def says_none_failed(value: str) -> bool:
+    """("no failures", "none failed", "7 of 7 sealed") Whether a record says that not one failed."""
+    plain = " ".join(value.casefold().split())
+    if _NONE_FAILED.fullmatch(plain):
+        return True
+    of = _OF_SO_MANY.match(plain)
+    rest = plain[of.end() :].strip() if of else ""
+    return of is not None and int(of[1]) == int(of[2]) > 0 and rest in _HOLDING
+
+
+def says_some_failed(value: str) -> bool:
+    """("all but one sealed", "6 of 7 sealed") Whether a record says that not every one held."""
+    plain = " ".join(value.casefold().split())
+    if _ALL_BUT.match(plain) and re.search(r"\b(?:sealed|held|tight|pinged|good|ok|fail)", plain):
+        return True
+    of = _OF_SO_MANY.match(plain)
+    rest = plain[of.end() :].strip() if of else ""
+    return of is not None and int(of[1]) < int(of[2]) and rest in _HOLDING
+
+
+def note_says_unsealed(text: str) -> str:
+    """Words of a note that a lid did not hold, "" where it says nothing of that."""
+    plain = text.casefold()
+    found = _NEVER_HELD.search(plain) or _IN_A_NOTE.search(plain)
+    return found[0] if found else ""
 
 
 def record_says_failed(value: str) -> bool:

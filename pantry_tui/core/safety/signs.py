@@ -14,7 +14,7 @@ from pantry_tui.core import scope
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.seals import DENYING
+from pantry_tui.core.safety.denial import DENYING
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import SEVERITY, Method, Trust, Verdict
 

@@ -14,9 +14,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.measured import all_fahrenheit, read_percent, spelled_out
 from pantry_tui.core.safety.salt import MOST_PERCENT, read_brine, read_salt, says_of_brine
-from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Group, Method
 
 IN_AIR_PERCENT, IN_VACUUM_PERCENT = 3.0, 3.5

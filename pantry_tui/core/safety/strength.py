@@ -6,24 +6,24 @@ A sentence each. Amounts in spoons of salt or sugar say nothing without the weig
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import too_little_acid
+from pantry_tui.core.safety.denial import denies
+from pantry_tui.core.safety.jars import of_one_jar
 from pantry_tui.core.safety.measured import (
     PH_LINE,
     all_fahrenheit,
-    read_inches,
+    all_inches,
     read_percent,
     read_ph,
 )
 from pantry_tui.core.safety.prepared import not_tested
-from pantry_tui.core.safety.salt import read_brine, read_salt
+from pantry_tui.core.safety.salt import as_percent, read_brine, read_salt
 from pantry_tui.core.safety.smoke import too_little_smoked
-from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 
 #: The least salt that any vegetable ferment is published with is 2.25 % of the vegetables
@@ -83,7 +83,7 @@ def _spoons(size: str, said: Mapping[str, str], asked: Sequence[str]) -> list[st
     """Too little of the acid that a tested process measures by the jar."""
     if not any("Tbsp bottled lemon juice" in one for one in asked):
         return []
-    short = too_little_acid(said.get("acid", ""), said.get("jar", "") or size)
+    short = too_little_acid(said.get("acid", ""), of_one_jar(said, size))
     return [short] if short else []
 
 
@@ -123,8 +123,7 @@ def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
             f"published ferment has less than {OF_VEGETABLES_PERCENT:g} % of its vegetables."
         ]
     # A number alone may be meant as per cent: of two readings the stricter counts.
-    bare = re.search(r"[^\W\d_]", salt) is None
-    percent = read_salt(f"{salt} %" if bare and "%" not in salt else salt)
+    percent = read_salt(as_percent(salt))
     if percent is not None and percent < FERMENT_SALT_PERCENT:
         return [
             f"{percent:g} % of salt is too little: no published ferment has less than "
@@ -154,10 +153,10 @@ def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
         return []
     if denies(room):
         return ["No room was left above the food: a jar so full may not seal."]
-    inches = read_inches(room)
-    if inches is None or _HEADSPACE[0] <= inches <= _HEADSPACE[1]:
-        return []
     least, most = _HEADSPACE
+    inches = next((one for one in all_inches(room) if not least <= one <= most), None)
+    if inches is None:
+        return []
     return [
         f"{inches:.3g} inches above the food: so full or so empty a jar may not seal, and no "
         f"process is published with less than {least:g} or more than {most:g} inches."

@@ -6,22 +6,22 @@ import re
 from collections.abc import Callable, Sequence
 
 from pantry_tui.core.amounts import MOST, fractions_spelled, in_decimals, read_altitude
+from pantry_tui.core.safety.denial import NO, denies, without_denial
+from pantry_tui.core.safety.jars import one_jar
 from pantry_tui.core.safety.measured import (
     one_canner,
-    one_jar,
     read_inches,
     read_minutes,
     read_psi,
     spelled_out,
 )
 from pantry_tui.core.safety.prepared_words import all_understood
-from pantry_tui.core.safety.seals import record_says_failed
+from pantry_tui.core.safety.seals import record_says_failed, says_none_failed, says_some_failed
 from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput
 
 YES = frozenset({"yes", "y", "true", "ok"})
-NO = frozenset({"no", "n", "none", "false"})
 _UNKNOWN = frozenset({"", "?", "unknown", "not recorded", "not known"})
 #: "Popped" alone is neither: a lid pops down as its jar seals, and up as the seal fails.
 _SEALED = frozenset(
@@ -64,27 +64,15 @@ _TESTED = (
 )
 
 
-_NO_WORDS = r"(no|none|not|nothing|without|zero|nought|forgot\w*)\b"
-
-
 def is_unknown(value: str) -> bool:
     """Whether a person says that nobody knows."""
     return value.casefold().strip() in _UNKNOWN
 
 
-def denies(value: str) -> bool:
-    """Whether a value begins with a no, or is nought of something: "none", "without", "forgot it",
-    "0", "0 tbsp lemon juice"."""
-    plain = fractions_spelled(value.casefold())
-    numbers = re.findall(r"\d+", plain)
-    nought = bool(numbers) and not any(map(int, numbers))
-    return nought or plain in NO or bool(re.match(_NO_WORDS, plain))
-
-
 #: What may stand behind a no: "no vinegar", "nothing added", "forgot the lemon juice".
 _OF_NONE = _words(
     "acid acidity vinegar lemon citric lime juice added adding add to it the any at all was were "
-    "used salt sugar in"
+    "used salt sugar in of out we i put powder"
 )
 
 
@@ -96,8 +84,7 @@ def _only_none(value: str) -> bool:
     numbers = re.findall(r"\d+", fractions_spelled(value))
     if any(map(int, numbers)):
         return False
-    behind = re.sub(_NO_WORDS, " ", value.casefold())
-    return bool(numbers) or _letters(behind) <= _OF_NONE | NO
+    return bool(numbers) or _letters(without_denial(value)) <= _OF_NONE | NO
 
 
 def says(pairs: Sequence[tuple[str, str]], key: str, value: str) -> bool:
@@ -108,7 +95,9 @@ def says(pairs: Sequence[tuple[str, str]], key: str, value: str) -> bool:
 def seal_failed(value: str) -> bool:
     """Whether the record says that it did not seal, or not every jar of it."""
     plain = value.casefold().strip()
-    return denies(plain) or record_says_failed(plain)
+    if says_none_failed(plain):
+        return False
+    return denies(plain) or record_says_failed(plain) or says_some_failed(plain)
 
 
 def _letters(value: str) -> set[str]:
@@ -164,10 +153,14 @@ def _altitude(value: str) -> bool:
 
 def _seal(value: str) -> bool:
     plain = value.casefold().strip()
-    # "None failed", "not loose" would be read as its contrary.
-    twice = denies(plain) and record_says_failed(re.sub(_NO_WORDS, " ", plain, count=1))
-    beside = re.search(rf"{_NO_WORDS}\s+(?:failed|loose|open|leak\w*)", plain) is not None
-    return plain in _SEALED | YES or (seal_failed(value) and not twice and not beside)
+    # Nobody looked yet; and rings are taken off what is well sealed.
+    if re.search(r"\b(?:rings?|bands?)\b", plain) or (denies(plain) and "check" in plain):
+        return False
+    if plain in _SEALED | YES or says_none_failed(plain):
+        return True
+    # "No leaks and loose" would be read as its contrary.
+    twice = denies(plain) and record_says_failed(without_denial(plain))
+    return seal_failed(value) and not twice
 
 
 def _numbered(value: str, units: frozenset[str]) -> bool:
@@ -179,8 +172,8 @@ def _numbered(value: str, units: frozenset[str]) -> bool:
 
 
 def _measured(value: str, units: frozenset[str]) -> bool:
-    """The same, or yes or no."""
-    return _numbered(value, units) or spelled_out(value) in YES | NO
+    """The same, or yes or no, or that it was left out."""
+    return _numbered(value, units) or spelled_out(value) in YES | NO or _only_none(value)
 
 
 def _ph(value: str) -> bool:
@@ -291,13 +284,13 @@ HINTS: dict[str, str] = {
     "form": "write form=bone-in, boneless, whole, halved or sliced; anything else into a note",
     "prepared": "write prepared=whole, diced, peeled or unpeeled; anything else into a note",
     "acid": "write acid=lemon, acid=citric or acid=none, and how much in tsp, tbsp, cups or ml",
-    "vinegar": "write vinegar=5% or vinegar=homemade",
+    "vinegar": "write vinegar=5%, vinegar=homemade or vinegar=none",
     "altitude": "write altitude=1800ft or altitude=550m",
     "seal": "write seal=tight if the lid is held down, seal=failed if it is not",
     "headspace": "write headspace=1/2in",
     "by": "write by=us, or who made it",
-    "salt": "write salt=2.25% or salt=3tbsp",
-    "sugar": "write sugar=60% or sugar=2lb",
+    "salt": "write salt=2.25%, salt=3tbsp to 5 lb, or salt=none",
+    "sugar": "write sugar=60%, sugar=2lb or sugar=none",
     "ph": "write ph=4.1, a number from 1 to 10",
     "vacuum": "write vacuum=yes or vacuum=no",
     "blanched": "write blanched=3min or blanched=no",

@@ -14,6 +14,7 @@ from pantry_tui.services.rows import Ask
 UNITS: dict[str, tuple[str, ...]] = {
     "size": ("kg", "g", "l", "ml", "lb", "oz"),
     "temperature": ("C", "F"),
+    "altitude": ("ft", "m"),
 }
 _BARE = re.compile(r"\d+(?:[.,]\d+)?")
 #: How a heading writes them.
@@ -72,5 +73,7 @@ def read_units(text: str) -> dict[str, str]:
 
 
 def with_unit(cell: str, unit: str) -> str:
-    """("25", "kg") -> "25 kg"; what has its own unit stays."""
-    return f"{cell.strip()} {unit}" if unit and is_bare(cell) else cell
+    """("25", "kg") -> "25 kg", ("900", "ft") -> "900ft", as each is kept; what has its own unit
+    stays."""
+    room = "" if unit in UNITS["altitude"] else " "
+    return f"{cell.strip()}{room}{unit}" if unit and is_bare(cell) else cell

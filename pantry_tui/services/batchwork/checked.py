@@ -21,9 +21,14 @@ def checked(
 ) -> Doubt | None:
     """Why no publication stands for a process, None where nothing speaks against it. Altitude in
     feet, unless the record has one."""
-    jarred = in_tested_jar(p, method, food, size, record)
     rows, advice = processes_of(method, food), load_not_recommended()
-    return doubt(method, food, size, jarred, altitude_ft, rows, advice)
+    tested = {
+        key: in_tested_jar(p, method, food, typed)
+        for key, typed in record.items()
+        if key in ("jar", "amount")
+    }
+    size = in_tested_jar(p, method, food, size)
+    return doubt(method, food, size, {**record, **tested}, altitude_ft, rows, advice)
 
 
 def processes_of(method: Method, food: FoodFacts) -> tuple[ProcessRow, ...]:
@@ -32,11 +37,8 @@ def processes_of(method: Method, food: FoodFacts) -> tuple[ProcessRow, ...]:
     return tuple(dict.fromkeys((*processes_named(food.name), *pickle)))
 
 
-def in_tested_jar(
-    p: Pantry, method: Method, food: FoodFacts, size: str, record: dict[str, str]
-) -> dict[str, str]:
-    """The record with the published jar whose time its metric one takes, where the household goes
-    by the makers' manuals."""
-    typed = record.get("jar", "") or size
-    jar = by_maker(typed, low_acid=low_acid(method, food)) if p.jars == MAKER else None
-    return record if jar is None else {**record, "jar": jar}
+def in_tested_jar(p: Pantry, method: Method, food: FoodFacts, size: str) -> str:
+    """The published jar whose time a metric one takes, where the household goes by the makers'
+    manuals; else the size as it is."""
+    jar = by_maker(size, low_acid=low_acid(method, food)) if p.jars == MAKER else None
+    return size if jar is None else jar

@@ -137,7 +137,8 @@ def import_list(
     list with these headings and as `columns` says; `units` are those of bare numbers ("size=kg").
     Raises BadInput for a file, a mapping or an order nobody can read."""
     sheet = look_at(path)
-    made, found = _opened(sheet, taken or begin(p, sheet, columns, order, units), told=bool(order))
+    taken = taken or begin(p, sheet, columns, order, units)
+    made, found = _opened(sheet, taken, told=bool(order), metric=p.bare_degree == "C")
     if not found.asks:
         _look(p, made, found, progress)
     if found.came_before and not (again or dry_run or found.bad):
@@ -174,9 +175,9 @@ def import_beside(
     return found
 
 
-def _opened(sheet: Sheet, taken: Taken, *, told: bool) -> tuple[_List, Imported]:
+def _opened(sheet: Sheet, taken: Taken, *, told: bool, metric: bool) -> tuple[_List, Imported]:
     """The list, and what is known of it before a row is read; `told`: the order of days was said
-    of this very list."""
+    of this very list; `metric`: the household means metres."""
     fields = taken.fields
     found = Imported({name: sheet.heading(at) for name, at in fields.items()})
     found.first = [list(cells) for _, cells in sheet.first]
@@ -187,7 +188,8 @@ def _opened(sheet: Sheet, taken: Taken, *, told: bool) -> tuple[_List, Imported]
     if not found.asks and not (told or (taken.order and not taken.recalled)):
         made = _ordered(made, found)
     if not found.asks:
-        heads = {name: made.heading(name) for name in fields}
+        known = {"altitude"} if metric else set()  # metres, the stricter reading
+        heads = {name: made.heading(name) for name in fields if name not in known}
         found.asks += asks(heads, taken.units, (row.cells for row in made.rows()))
     return made, found
 

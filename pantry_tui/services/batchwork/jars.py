@@ -14,7 +14,7 @@ from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.measured import JARS, read_jar
+from pantry_tui.core.safety.jars import JARS, read_jar
 from pantry_tui.core.text import agreed, counted
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done

@@ -16,6 +16,7 @@ from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
+from pantry_tui.core.line.left_out import take_cooker, take_left_out
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.safety.prepared import PREPARED, is_large
@@ -80,6 +81,10 @@ class Kitchen:
         return found.foods if found is not None else ()
 
 
+_OF_UK = frozenset({"imperial", "uk"})
+_IMPERIAL = "An imperial pint is 568 ml, a quart 1,137: write what each jar holds in ml or litres."
+
+
 def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     """What `text` says, and the food as it was typed. Never raises."""
     rest, note = _take_note(text)
@@ -89,6 +94,8 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
     found, state, came = take_state(found, kitchen.today)
     line = Line(found)
     pairs = {"state": state.value} if state in (State.OPEN, State.THAWED) else {}
+    take_left_out(line, pairs)
+    take_cooker(line, pairs)
     note = "; ".join(filter(None, (note, take_ingredients(line, kitchen.is_food))))
     take_process(line, pairs)
     kept = protect(line, kitchen)
@@ -104,6 +111,12 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
         ask_slip(food, line, kitchen)
     food.started = any(token.text in ("started", "begun") for token in line.tokens)
     reading = _reading(kitchen, note, pairs, stands, day, held, food)
+    if any(line.word(i) in _OF_UK for i in range(len(line.tokens))):
+        reading = replace(
+            reading,
+            unread=tuple(one for one in reading.unread if one.casefold() not in _OF_UK),
+            problems=(_IMPERIAL, *reading.problems),
+        )
     told = any(token.text.casefold().startswith("state=") for token in line.tokens)
     return (_still_at_work(reading, came) if came and not told else reading), food.typed
 

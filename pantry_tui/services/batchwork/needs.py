@@ -8,7 +8,7 @@ from pantry_tui.core.batchwork.balance import dried_g, full
 from pantry_tui.core.batchwork.brine import dry
 from pantry_tui.core.batchwork.kitchen import GRAMS
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.measured import JARS
+from pantry_tui.core.safety.jars import JARS
 from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.batchwork import DryingRow, Figure
 from pantry_tui.reference.process import processes_named

@@ -7,10 +7,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.measured import danger, sealed_so
+from pantry_tui.core.safety.denial import denies, lacking
+from pantry_tui.core.safety.measured import danger, sealed_so, unsafe_way
 from pantry_tui.core.safety.prepared import (
     CROPS,
     DRY_PACKED,
@@ -26,16 +28,30 @@ from pantry_tui.core.safety.prepared import (
     with_skins,
 )
 from pantry_tui.core.safety.prepared_words import CUT
+from pantry_tui.core.safety.seals import note_says_unsealed
+from pantry_tui.core.safety.values import YES, is_unknown, seal_failed
 from pantry_tui.core.words import Group, Method
 
 _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
 #: What salt keeps, or keeps until acid does.
 _BY_SALT = (Method.LACTIC, Method.PASTE, Method.SALTED, Method.COLD_SMOKED, Method.HOT_SMOKED)
-_NO_SALT = re.compile(r"\b(?:unsalted|salt free|(?:no|without|forgot(?: the)?) salt)\b")
-_NO_ACID = re.compile(
-    r"\b(?:no|without(?: any)?|forgot(?: the)?|not any) (?:added |bottled )*"
-    r"(?:lemon|lime|citric|acid|vinegar)\b"
+#: What lies in vinegar, and is kept by it.
+_IN_VINEGAR = (Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR)
+_BY_SUGAR = (Method.JAM, Method.SUGAR)
+_NO_TASTE = r"(?! (?:taste|flavou?r|smell|odou?r))"
+_SALT = r"salt\b(?! (?:pork|cod|fish|beef|water)\b)"
+_VINEGAR = rf"vinegar{_NO_TASTE}"
+#: No peel and no herb.
+_ACID = (
+    r"(?:lemon|lime)s?\b(?! (?:peel|zest|rind|grass|balm|thyme|verbena|basil|slices?|wedges?|"
+    rf"pepper|pith|leaf|leaves)\b)|citric|acid(?!s|ic|ity){_NO_TASTE}"
 )
+_PROCESS = (
+    r"process(?:ed|ing)?\b(?! (?:sugar|cheese|meats?|foods?|flour|cheddar)\b)|water bath(?:ed)?|"
+    r"canner|canned|canning\b(?! (?:salt|jars?|lids?|powder|funnel)\b)"
+)
+_UNPROCESSED = re.compile(r"\bunprocessed\b(?! (?:sugar|honey|salt|foods?|cheese)\b)")
+_SALT_FREE = re.compile(r"\b(?:unsalted|salt free)\b(?! (?:butter|nuts|stock|broth))")
 #: An oven roasts, a stove is electric, a disc is waxed: alone they say nothing of the canning.
 _HARMLESS = re.compile(
     r"\b(?:ovens?|microwaved?|electric(?! (?:pressure|canner|cooker|multi))|instant(?! pot)|"
@@ -65,17 +81,65 @@ def said_beside(typed: str, method: Method | None) -> dict[str, str]:
 
 def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     """The same of words that stand anywhere, in a note too: a way of canning that no publication
-    has, salt or acid that was left out."""
+    has, and what was left out where it keeps the food: salt, acid, sugar, the process, the seal."""
     plain = text.casefold().replace("-", " ")
-    if method in _BY_SALT and _NO_SALT.search(plain):
-        return {"salt": "none"}
+    found = dict.fromkeys(_left_out(plain, method), "none")
     if method not in LIDDED:
-        return {"process": plain[:60]} if sealed_so(plain) else {}
-    if _NO_ACID.search(plain):
-        return {"acid": "none"}
-    if sealed_so(plain) or danger(_HARMLESS.sub(" ", plain)):
-        return {"process": plain[:60]}
-    return {}
+        return found or ({"process": plain[:60]} if sealed_so(plain) else {})
+    if "process" not in found and (sealed_so(plain) or danger(_HARMLESS.sub(" ", plain))):
+        found["process"] = plain[:60]
+    if note_says_unsealed(plain):
+        found["seal"] = "failed"
+    return found
+
+
+def _left_out(plain: str, method: Method | None) -> list[str]:
+    """The keys of what there was none of."""
+    found = []
+    if method in _BY_SALT and (_SALT_FREE.search(plain) or lacking(plain, _SALT)):
+        found.append("salt")
+    if method in _IN_VINEGAR and lacking(plain, _VINEGAR):
+        found.append("vinegar")
+    elif method in LIDDED and lacking(plain, _VINEGAR):
+        found.append("acid")
+    if method in LIDDED and "acid" not in found and lacking(plain, _ACID):
+        found.append("acid")
+    if method in _BY_SUGAR and lacking(plain, "sugar"):
+        found.append("sugar")
+    if method in LIDDED and (_UNPROCESSED.search(plain) or lacking(plain, _PROCESS)):
+        found.append("process")
+    return found
+
+
+def contradicted(text: str, method: Method | None, record: Mapping[str, str]) -> str:
+    """Why words and a record cannot both be true, a sentence: the record has what they say was
+    left out; "" where they can. That there was no vinegar says nothing of the lemon."""
+    for key, told in said_anywhere(text, method).items():
+        value = record.get(key, "")
+        if is_unknown(value) or denies(value):
+            continue
+        if key == "seal" and seal_failed(value):
+            continue
+        if key == "acid" and not _same_acid(text, value):
+            continue
+        if key == "process" and unsafe_way(value):
+            continue
+        return (
+            f"{key}={value[:40]}, and {text[:60]!r} says otherwise: leave one of the two out, or "
+            f"write {key}={told}."
+        )
+    return ""
+
+
+def _same_acid(text: str, value: str) -> bool:
+    named = lacking(text, rf"{_ACID}|{_VINEGAR}").removesuffix("s")
+    return named == "acid" or named in value.casefold() or value.casefold() in YES
+
+
+def named_way(typed: str) -> dict[str, str]:
+    """What the name of a method says of a way that no publication has: "pressure cooker canned"."""
+    plain = typed.casefold().replace("-", " ")
+    return {"process": plain[:60]} if sealed_so(plain) or danger(plain) else {}
 
 
 def _without_measures(words: list[str]) -> list[str]:

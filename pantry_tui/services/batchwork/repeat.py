@@ -13,7 +13,8 @@ from pantry_tui.core.amounts import say_amount
 from pantry_tui.core.batchwork.balance import full
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.measured import CANNERS, JARS, read_canner, read_jar
+from pantry_tui.core.safety.jars import JARS, read_jar
+from pantry_tui.core.safety.measured import CANNERS, read_canner
 from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
@@ -129,7 +130,7 @@ def _today(p: Pantry, batch: Batch) -> tuple[str, ...]:
     """The process that is published for it now, or why there is none."""
     if batch.method not in LIDDED:
         return ()
-    size = in_tested_jar(p, batch.method, batch.food, batch.size, {}).get("jar", batch.size)
+    size = in_tested_jar(p, batch.method, batch.food, batch.size)
     jar = read_jar(size)
     canner = read_canner(dict(batch.process).get("canner", ""))
     ways: tuple[str, ...] = CANNERS[:1]

@@ -7,7 +7,8 @@ from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 from pantry_tui.core.model import Batch
-from pantry_tui.core.safety.measured import CANNERS, read_canner, read_jar
+from pantry_tui.core.safety.jars import of_one_jar, read_jar
+from pantry_tui.core.safety.measured import CANNERS, read_canner
 from pantry_tui.core.safety.process import ProcessRow, standing
 from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.batchwork import BatchTables, BlanchRow, load_batchwork
@@ -103,7 +104,7 @@ def _rows(case: _Case) -> list[ProcessRow]:
     canner = read_canner(record.get("canner", ""))
     pressure = batch.method is Method.PRESSURE
     ways = (canner,) if canner in CANNERS else ("dial", "weighted") if pressure else (CANNERS[0],)
-    jar = read_jar(record.get("jar", "") or batch.size)
+    jar = read_jar(of_one_jar(record, batch.size))
     pack = record.get("pack", "").casefold().removesuffix(" pack")
     found = [row for row in processes_of(batch.method, batch.food) if row.canner in ways]
     if any(row.jar == jar for row in found):

@@ -14,7 +14,8 @@ from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Clocked, Timer
 from pantry_tui.core.log.timing import BROKEN_OFF
 from pantry_tui.core.model import Batch, Timing
-from pantry_tui.core.safety.measured import CANNERS, read_canner, read_jar, read_time_and_psi
+from pantry_tui.core.safety.jars import of_one_jar, read_jar
+from pantry_tui.core.safety.measured import CANNERS, read_canner, read_time_and_psi
 from pantry_tui.core.text import counted
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput, Refused
@@ -109,7 +110,7 @@ def published(p: Pantry, batch: Batch) -> tuple[int, float | None]:
     canner = read_canner(record.get("canner", ""))
     if canner not in CANNERS:
         canner = "boiling-water" if batch.method is not Method.PRESSURE else ""
-    jar = read_jar(record.get("jar", "") or batch.size)
+    jar = read_jar(of_one_jar(record, batch.size))
     if not canner or jar is None:
         raise BadInput("Say how long: the record names no jar or no gauge; write 25 min 11 psi.")
     pack = record.get("pack")

@@ -25,7 +25,13 @@ from pantry_tui.services.batchwork.contents import beyond_any, size_of, with_con
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
-from pantry_tui.services.batchwork.prepared import prepared, said_anywhere, said_beside
+from pantry_tui.services.batchwork.prepared import (
+    contradicted,
+    named_way,
+    prepared,
+    said_anywhere,
+    said_beside,
+)
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -74,6 +80,7 @@ def from_flags(
     facts = p.facts(food) if food else None
     stands = p.place_paths()[p.find_place(place).id] if place else ""
     pairs = tuple(process.items()) if isinstance(process, Mapping) else tuple(process)
+    pairs = (*pairs, *named_way(method).items())
     unknown = made.strip().lower() in ("unknown", "?")
     day = None if unknown else dates.read_date(made, p.today) if made else p.today
     problems: list[str] = []
@@ -120,16 +127,22 @@ def _as_prepared(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
 
 def _told_anywhere(reading: PutUpReading) -> PutUpReading:
     """With what the words that nothing else reads, and the note, say of its process."""
-    said = {key_named(key) for key, _ in reading.process}
-    process, unread = list(reading.process), []
+    process, unread, problems = list(reading.process), [], []
     for text in (*reading.unread, reading.note):
+        said = {key_named(key): value for key, value in process}
         told = said_anywhere(text, reading.method)
-        new = [pair for pair in told.items() if pair[0] not in said]
-        process += new
-        said |= {key for key, _ in new}
-        if not new and text is not reading.note:
+        odd = contradicted(text, reading.method, {key or "": one for key, one in said.items()})
+        new = {key: one for key, one in told.items() if is_unknown(said.get(key, ""))}
+        process = [*(pair for pair in process if key_named(pair[0]) not in new), *new.items()]
+        problems += [odd] if odd else []
+        if not told and text is not reading.note:
             unread.append(text)
-    return replace(reading, process=tuple(process), unread=tuple(unread))
+    return replace(
+        reading,
+        process=tuple(process),
+        unread=tuple(unread),
+        problems=(*reading.problems, *problems),
+    )
 
 
 def _by_others(reading: PutUpReading) -> PutUpReading:

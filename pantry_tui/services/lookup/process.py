@@ -9,23 +9,21 @@ from pantry_tui.core.batchwork.steam import boiling_point_f, canner_f
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.safety.measured import (
-    JARS,
-    unsafe_way,
-)
+from pantry_tui.core.safety.jars import JARS
+from pantry_tui.core.safety.measured import unsafe_way
 from pantry_tui.core.safety.metric_jars import (
     LITRE,
     STRICT,
     is_litre,
 )
 from pantry_tui.core.safety.process import (
-    LOWEST_BAND_FT,
     PACKS,
     NotRecommended,
     ProcessRow,
     lookup,
 )
 from pantry_tui.core.safety.process_names import ends_alike, name_key
+from pantry_tui.core.safety.ways import LOWEST_BAND_FT
 from pantry_tui.core.words import Trust
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import JOINING

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.safety.measured import BIGGER, CANNERS, JARS, read_canner, read_jar
+from pantry_tui.core.safety.jars import BIGGER, JARS, read_jar
+from pantry_tui.core.safety.measured import CANNERS, read_canner
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, in_millilitres
 from pantry_tui.core.safety.process import PACKS
 from pantry_tui.errors import BadInput

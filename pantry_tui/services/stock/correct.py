@@ -12,13 +12,16 @@ from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.log.moments import when
+from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.record import key_named, read_details
+from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import SEVERITY, Method, Verdict
-from pantry_tui.errors import BadInput
+from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.checked import checked
+from pantry_tui.services.batchwork.prepared import contradicted, named_way, said_anywhere
 from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
@@ -83,11 +86,20 @@ def correct(
             "give it what is there."
         )
     merged = {**_readable(batch.process), **dict(said_now)}
+    left_out = _left_out(note or "", kept, merged)
+    left_out |= named_way(method or "")
+    merged |= left_out
     record = dict(with_altitude(p, kept, tuple(merged.items())))
     shown = batch.size if size is None else " ".join(size.split())
-    judged = bool(process) or size is not None or food is not None or method is not None
+    unsaid = _unsaid(batch, said_now)
+    _refuse_unsaid(p, batch, unsaid)
+    new_facts = bool(process) or size is not None or food is not None or method is not None
     doubted = checked(p, kept, facts, shown, record, strictest_altitude(p, batch))
     against = (doubted.problems, doubted.still_possible) if doubted else ((), "")
+    if left_out and not new_facts:  # a note lifts nothing that stands against it
+        every = dict.fromkeys((*batch.doubt, *against[0]))
+        against = tuple(every), against[1] or batch.possible
+    judged = bool(left_out) or new_facts
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -96,7 +108,7 @@ def correct(
             unknown_day=made is not None and day is None,
             size=None if size is None else shown,
             note=None if note is None else " ".join(note.split()),
-            process=tuple(record.items()) if process else None,
+            process=tuple(record.items()) if process or left_out else None,
             doubt=against[0] if judged else None,
             possible=against[1] if judged else None,
             printed=_printed(p, printed) if printed is not None else None,
@@ -106,6 +118,9 @@ def correct(
             timed=not {"minutes", "process"}.isdisjoint(dict(details.pairs)),
         )
     )
+    milder = _milder(before, _judged(p, batch.id))
+    if unsaid and milder:
+        raise Refused(_still_counts(batch, unsaid))
     after = p.stock.batches[batch.id]
     when = dates.say(after.made) if after.made else "unknown"
     changed = (
@@ -119,7 +134,49 @@ def correct(
     )
     said_so = "; ".join(filter(None, changed)) or f"made {when}"
     told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
-    return Done(told + _milder(before, _judged(p, batch.id)), after.doubt)
+    return Done(told + milder, after.doubt)
+
+
+def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:
+    """What a note says was left out and the record did not know. Raises BadInput where it says the
+    contrary."""
+    if wrong := contradicted(note, method, record):
+        raise BadInput(wrong)
+    told = said_anywhere(note, method)
+    return {key: value for key, value in told.items() if is_unknown(record.get(key, ""))}
+
+
+def _unsaid(batch: Batch, said_now: Sequence[tuple[str, str]]) -> tuple[str, ...]:
+    """The keys of which something was told, and of which it is now said that nobody knows."""
+    told = {key for key, value in _readable(batch.process).items() if not is_unknown(value)}
+    return tuple(key for key, value in said_now if is_unknown(value) and key in told)
+
+
+def _refuse_unsaid(p: Pantry, batch: Batch, unsaid: Sequence[str]) -> None:
+    """What stands against a batch stands until somebody says what was true instead; that nobody
+    knows says nothing. Raises Refused."""
+    if not unsaid:
+        return
+    old = _readable(batch.process)
+    less = {key: value for key, value in old.items() if key not in unsaid}
+    high = strictest_altitude(p, batch)
+    was, now = (
+        found.problems
+        if (found := checked(p, batch.method, batch.food, batch.size, one, high))
+        else ()
+        for one in (old, less)
+    )
+    if not set(was) <= set(now):
+        raise Refused(_still_counts(batch, unsaid))
+
+
+def _still_counts(batch: Batch, unsaid: Sequence[str]) -> str:
+    old = _readable(batch.process)
+    told = " and ".join(f"{key}={old[key]}" for key in unsaid)
+    return (
+        f"{told} was told of {batch.code}, and it counts until you say what it was instead: that "
+        "nobody knows makes no verdict milder. Leave it out, or write what is true."
+    )
 
 
 def _judged(p: Pantry, batch_id: str) -> dict[str, Judgement]:

@@ -194,6 +194,13 @@ def test_a_ph_counts_from_two_days_before_it_was_called_ready(measured: int, usa
     assert ferment("carrots", 5, ph="3.9", measured=measured).judged(9).usable is usable
 
 
+@pytest.mark.parametrize(("days", "usable"), [(0, False), (1, True), (2, True)])
+def test_a_ph_of_the_day_it_was_made_calls_nothing_ready(days: int, usable: bool) -> None:
+    assert ferment("carrots", days, ph="3.9", measured=days).judged(days).usable is usable
+    # What was measured on that first day is no more true for being called ready later.
+    assert not ferment("carrots", days, ph="3.9", measured=0).judged(days + 1).usable
+
+
 def test_a_ph_that_nobody_knows_the_day_of_does_not_count() -> None:
     told = ferment("carrots", 5, ph="3.9")
     told.batch = replace(told.batch, ph_day=None)

@@ -10,10 +10,10 @@ import pytest
 
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.acid import acid_unsaid, too_little_acid, unacidified
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.safety.spoons import read_spoons
 from pantry_tui.core.safety.strength import too_weak
-from pantry_tui.core.safety.values import denies
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.reference.tables import load_tables
 

@@ -5,8 +5,10 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core.safety.jars import ounces, read_jar
 from pantry_tui.core.safety.measured import (
     all_fahrenheit,
+    all_inches,
     read_inches,
     read_percent,
     read_ph,
@@ -80,3 +82,31 @@ def test_more_or_less_than_a_number_is_no_number(key: str, value: str) -> None:
     assert read_details([(key, value)]).problems
     assert not read_details([(key, value.strip("<>+"))]).problems
     assert not read_details([("by", value)]).problems
+
+
+@pytest.mark.parametrize(
+    ("typed", "inches"),
+    [
+        ("1/2-1 in", [0.5, 1]), ("1-1/2 in", [1.5]), ("1/4 to 1/2 in", [0.25, 0.5]),
+        ("1 to 2 inches", [1, 2]), ("2.54 to 5.08 cm", [1, 2]), ("25.4mm", [1]), ("½\"", [0.5]),
+        ("1/8 or 2 in", [0.125, 2]), ("unknown", []),
+    ],
+)  # fmt: skip
+def test_every_length_of_several(typed: str, inches: list[float]) -> None:
+    assert all_inches(typed) == pytest.approx(inches)
+
+
+@pytest.mark.parametrize(
+    ("typed", "degrees"),
+    [("180F-185F", [180, 185]), ("82C - 85C", [179.6, 185]), ("-20 to -18", [-20, -18]),
+     ("-18C", [-0.4]), ("180-185 F", [180, 185])],
+)  # fmt: skip
+def test_a_range_of_degrees_is_none_below_nought(typed: str, degrees: list[float]) -> None:
+    assert all_fahrenheit(typed) == pytest.approx(degrees)
+
+
+@pytest.mark.parametrize("typed", ["imperial pint", "UK pint jars", "1 british pint"])
+def test_a_pint_of_the_empire_is_larger(typed: str) -> None:
+    """20 fluid ounces of it are 568 ml; a US pint is 473."""
+    assert ounces(typed) == pytest.approx(568.26 / 29.5735, rel=0.001)
+    assert read_jar(typed) == "quart"

@@ -6,24 +6,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from pantry_tui.core.safety.denial import denies
+from pantry_tui.core.safety.jars import BIGGER, JARS, read_jar
 from pantry_tui.core.safety.measured import (
-    BIGGER,
-    JARS,
     all_minutes,
     danger,
     read_canner,
-    read_jar,
     read_minutes,
     read_psi,
     spelled_out,
     unsafe_way,
 )
-from pantry_tui.core.safety.values import (
-    READERS,
-    denies,
-    is_unknown,
-    seal_failed,
-)
+from pantry_tui.core.safety.values import READERS, is_unknown, seal_failed
 
 WORDS = {
     "zero": "0", "nine": "9", "ten": "10", "nineteen": "19", "twenty": "20", "ninety": "90",

@@ -10,9 +10,9 @@ import pytest
 from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.safety.acid import too_little_acid
+from pantry_tui.core.safety.jars import ounces
 from pantry_tui.core.safety.measured import (
     all_fahrenheit,
-    ounces,
     read_inches,
     read_minutes,
     read_percent,

@@ -10,14 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.measured import (
-    BIGGER,
-    read_canner,
-    read_jar,
-    read_minutes,
-    read_psi,
-    unsafe_way,
-)
+from pantry_tui.core.safety.jars import BIGGER, read_jar
+from pantry_tui.core.safety.measured import read_canner, read_minutes, read_psi, unsafe_way
 from pantry_tui.core.safety.process import (
     Doubt,
     NotRecommended,

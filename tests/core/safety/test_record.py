@@ -119,3 +119,31 @@ def test_half_a_record_does_not_silence_the_caution() -> None:
     assert not_checked(Method.BOILING_WATER, record) == (NO_ALTITUDE,)
     assert not_checked(Method.DRIED, ()) == ()
     assert known((("mins", "5"), ("psi", "?"))) == {"minutes"}
+
+
+@pytest.mark.parametrize(
+    ("pairs", "kept"),
+    [
+        ([("acid", "none"), ("acid", "lemon")], None),
+        ([("acid", "lemon"), ("acid", "none")], None),
+        ([("acid", "none"), ("lemon", "2 tbsp")], None),
+        ([("acid", "lemon"), ("lemon", "none")], None),
+        ([("lemon", "1 tsp"), ("lemon", "2 tbsp")], None),
+        ([("citric", "none"), ("lemon", "2 tbsp")], "lemon 2 tbsp"),
+        ([("lemon", "2 tbsp"), ("citric", "none")], "lemon 2 tbsp"),
+        ([("acid", "yes"), ("lemon", "1 tsp")], "lemon 1 tsp"),
+        ([("lemon", "1 tsp"), ("acid", "yes")], "lemon 1 tsp"),
+        ([("lemon", "1 tsp"), ("citric", "1/4 tsp")], "lemon 1 tsp"),
+        ([("lemon", "none"), ("citric", "none")], "none"),
+        ([("acid", "unknown"), ("lemon", "yes")], "lemon"),
+        ([("lemon", "yes"), ("acid", "unknown")], "lemon"),
+    ],
+)
+def test_of_two_acids_none_is_lost_and_the_contrary_is_asked_about(
+    pairs: list[tuple[str, str]], kept: str | None
+) -> None:
+    details = read_details(pairs)
+    if kept is None:
+        assert "acid is said twice" in details.problems[0]
+    else:
+        assert (details.pairs, details.problems) == ((("acid", kept),), ())

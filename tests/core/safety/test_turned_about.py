@@ -69,7 +69,7 @@ def test_a_value_that_is_turned_about_is_refused_by_name(key: str) -> None:
         ("jar", "pint or quart"), ("jar", "pint quart"), ("jar", "non quart"),
         ("pack", "hot or raw"),
         ("acid", "no 2 tbsp lemon"), ("vinegar", "not homemade"), ("vinegar", "no 4%"),
-        ("seal", "none failed"), ("seal", "not loose"), ("ph", "4 1"), ("ph", "yes"),
+        ("seal", "no, failed"), ("seal", "most sealed"), ("ph", "4 1"), ("ph", "yes"),
         ("temperature", "yes"), ("form", "pelled"), ("prepared", "not sliced"),
         ("prepared", "in grandmother's way"), ("form", "unsliced"),
     ],

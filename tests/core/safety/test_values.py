@@ -33,7 +33,7 @@ def test_what_is_not_understood_is_told_what_may_be_written(key: str) -> None:
 @pytest.mark.parametrize(
     ("key", "most", "more"),
     [
-        ("minutes", "6000", "6001"), ("minutes", "100h", "101h"), ("psi", "60", "61"),
+        ("minutes", "6000", "6001"), ("minutes", "100h", "101h"), ("psi", "60 psi", "61 psi"),
         ("psi", "413 kPa", "415 kPa"), ("temperature", "1000F", "1001F"),
         ("headspace", "6in", "6.1in"), ("headspace", "15 cm", "16 cm"), ("ph", "10", "10.1"),
         ("ph", "1", "0.9"), ("ph", "4", "4+"),

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.record import NOT_CHECKED, key_named, not_checked, read_details
 from pantry_tui.core.safety.seals import beside_the_seal, record_says_failed, says_seal_failed
-from pantry_tui.core.safety.values import READERS, denies, is_unknown, seal_failed
+from pantry_tui.core.safety.values import READERS, is_unknown, seal_failed
 from pantry_tui.core.words import Method
 
 #: What it is kept as | what people call it.
@@ -248,7 +249,7 @@ def test_what_a_name_adds_to_its_value(name: str, value: str, kept: str) -> None
     assert [said for _, said in read_details([(name, value)]).pairs] == [kept]
 
 
-@pytest.mark.parametrize("nothing", ["no", "unknown"])
+@pytest.mark.parametrize("nothing", ["?", "unknown"])
 def test_of_acid_said_twice_what_was_added_counts(nothing: str) -> None:
     for pairs in (
         [("acid", nothing), ("lemon", "2 tbsp")],

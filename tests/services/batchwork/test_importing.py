@@ -388,3 +388,17 @@ def test_a_bare_temperature_is_asked_about(p: Pantry, tmp_path: Path) -> None:
         ("temperature=C", "temperature=F")
     ]
     assert import_list(p, path, units="temperature=F", dry_run=True).asks == []
+
+
+def test_a_bare_altitude_is_asked_about_where_feet_are_usual(tmp_path: Path) -> None:
+    """2,000 m read as feet would be checked for a third of its height; a household that reads °C
+    means metres, the stricter of the two."""
+    create(tmp_path / "us.db", units="us")
+    path = written(tmp_path, f"{COLUMNS},Altitude\n{CANNED},2000\n")
+    with open_pantry(tmp_path / "us.db", date(2026, 11, 26)) as us:
+        places.add(us, "larder", "pantry")
+        found = import_list(us, path)
+        assert [one.choices for one in found.asks] == [("altitude=ft", "altitude=m")]
+        assert not us.stock.batches
+        assert import_list(us, path, units="altitude=m").booked
+        assert recorded(us)["altitude"] == "2000m"

@@ -72,5 +72,5 @@ def test_degrees_without_a_letter_are_those_of_the_household() -> None:
     assert with_degrees(pairs, "F") == tuple(pairs)
     height = [("altitude", "1500")]
     assert dict(with_degrees(height, "C")) == {"altitude": "1500m"}
-    assert with_degrees(height, "F") == tuple(height)
+    assert dict(with_degrees(height, "F")) == {"altitude": "1500ft"}
     assert with_degrees(pairs[2:], "C") == (("temperature", "68F"),)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pantry_tui.core.batchwork.balance import full
 from pantry_tui.core.batchwork.kitchen import GRAMS
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.measured import JARS
+from pantry_tui.core.safety.jars import JARS
 from pantry_tui.core.words import Group, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.batchwork import Figure

@@ -1,0 +1,80 @@
+"""A no, however it is put: in the value of a record, in a note, in what is said of a lid. One list
+of words for all who ask, so that what one of them knows the others know."""
+
+from __future__ import annotations
+
+import re
+
+from pantry_tui.core.amounts import fractions_spelled
+
+#: A whole answer.
+NO = frozenset({"no", "n", "none", "false"})
+#: A not, as it is typed in haste.
+NOT_IN_SHORT = (
+    r"(?:is|are|was|were|do|does|did|has|have|had|ca|could|wo|would|should|must|need)"
+    r"(?:n['’ ]?t|['’ ]nt)"
+)
+#: What turns the words about it; "went" and "different" do not.
+DENIED = rf"(?:no|not|never|{NOT_IN_SHORT})"
+#: The same as words of their own.
+DENYING = frozenset({"no", "not"})
+#: There was none of it.
+NONE = r"(?:without|none|nothing|zero|nought|minus|sans|w/o)"
+#: Whatever turns a word about. "Un-" and "non-" stand before it.
+DENIAL = rf"\b(?:{DENIED}|{NONE}|non|nor|neither|cannot)\b"
+#: It should have been done or put in, and was not.
+LEFT_OUT = (
+    r"(?:skip(?:s|ped|ping)?|omit(?:s|ted|ting)?|forg[eo]t(?:s|ten|ting)?|miss(?:ed|ing|es)?|"
+    r"lack(?:s|ed|ing)?|(?:left|leave|leaving) (?:it |them |this |that )?out|"
+    r"(?:ran|run|running|am|was|were) (?:clean )?out(?: of)?)"
+)
+_BEGINS = re.compile(rf"(?:{DENIED}(?!\.?\s*\d)|{NONE}|{LEFT_OUT})(?!\w)")
+_LEFT_OUT = re.compile(rf"\b{LEFT_OUT}\b")
+#: "Did not skip", "nothing forgotten": what was left out was not.
+_TWICE = re.compile(rf"(?:{DENIAL}) (?:\w+ )?{LEFT_OUT}\b")
+#: What may stand between a no and the thing that there was none of.
+_BETWEEN = (
+    r"(?:(?:the|any|all|my|our|added|bottled|fresh|adding|add|to|put|putting|in|into|use|used|"
+    r"using|of|enough|with|extra|more|much|have|got|get|buy) )*"
+)
+_LINKED = r"(?:(?:was|were|is|are|got|has been|had been|have been|been) )?(?:all )?"
+_SMALL = r"(?:juice|powder|i|we|it|was|were|is|has|have|been|at|this|time|added|used|in|put)"
+_PUT_IN = r"(?:added|used|put in|in|included|done|needed|there)"
+
+
+def denies(value: str) -> bool:
+    """Whether a value begins with a no, is nought of something, or says that it was left out:
+    "none", "without", "forgot it", "0 tbsp lemon juice", "lemon juice omitted"."""
+    plain = fractions_spelled(value.casefold())
+    numbers = re.findall(r"\d+", plain)
+    if numbers and not any(map(int, numbers)):
+        return True
+    if plain in NO or _BEGINS.match(plain):
+        return True
+    return _LEFT_OUT.search(plain) is not None and not _TWICE.search(plain)
+
+
+def without_denial(value: str) -> str:
+    """("forgot the salt") -> "  the salt": what stands beside every word that denies."""
+    plain = _LEFT_OUT.sub(" ", value.casefold())
+    return re.sub(rf"(?<!\w)(?:{DENIED}|{NONE}|zero)(?!\w)", " ", plain)
+
+
+def lacking(text: str, things: str) -> str:
+    """("we ran out of lemon juice", "acid|lemon") -> "lemon": which of the things, a pattern, there
+    was none of by somebody's words; "" where none is denied, or it is denied twice."""
+    plain = " ".join(re.sub(r"[-_]", " ", text.casefold()).split())
+    if _TWICE.search(plain):
+        return ""
+    before = rf"(?<!\w)(?:{DENIED}|{NONE}|{LEFT_OUT}) {_BETWEEN}({things})"
+    after = rf"\b({things})(?: juice| acid)? {_LINKED}(?:{DENIED} {_PUT_IN}|{LEFT_OUT})\b"
+    found = re.search(before, plain) or re.search(after, plain)
+    return found[1] if found else ""
+
+
+def says_only_lacking(text: str, things: str) -> bool:
+    """("skipped the lemon juice", "acid|lemon") Whether words say that, and nothing else."""
+    if not lacking(text, things):
+        return False
+    plain = re.sub(rf"\b(?:{things})\b", " ", without_denial(text))
+    return re.fullmatch(rf"\s*{_BETWEEN}(?:{_SMALL} ?)*", " ".join(plain.split()) + " ") is not None
