@@ -150,3 +150,15 @@ def test_what_a_sign_would_mean_is_what_it_means_once_it_is_booked(p: Pantry) ->
 )  # fmt: skip
 def test_inside_the_app_nothing_is_said_in_words_of_the_command_line(said: str, shown: str) -> None:
     assert in_keys(said) == shown
+
+
+async def test_letters_that_nothing_has_take_nothing_and_say_so(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(100, 40)) as pilot:
+        await pilot.press("s", *"xyzzy")
+        assert not options(pilot)
+        assert "xyzzy: nothing here has that" in shown(pilot)
+        await pilot.press("enter", "1")
+        assert "nothing here has that" in shown(pilot), "nothing is taken"
+        await pilot.press("backspace")
+        assert len(options(pilot)) > 4
+        assert not booked(p)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from textual.pilot import Pilot
 
+from pantry_tui.app.lines import Heading
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.weeklines import TakeKey
 from pantry_tui.app.widgets.keyline import KeyLine
@@ -84,3 +85,17 @@ async def test_an_accepted_week_names_no_key_that_it_refuses(demo: Pantry, pictu
         assert await named() == (False, False)
         await pilot.press("a", "1")
         assert await named() == (True, True)
+
+
+async def test_the_week_begins_with_food_and_its_notes_stand_below(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        source = table(pilot).source
+        keys = [line.key for line in source.lines(0, source.total)]
+        food = [at for at, key in enumerate(keys) if isinstance(key, TakeKey)]
+        assert max(food) < keys.index(Heading("To know of this week"))
+        found = weeks.week(demo)
+        assert found.later, "and there are some"
+        assert (*found.urgent, *found.later) == found.notes
+        above = [key for key in keys[: food[0]] if isinstance(key, Heading)]
+        assert bool(above) == bool(found.urgent), "but for what must be eaten today"

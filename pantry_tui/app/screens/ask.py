@@ -79,8 +79,8 @@ class Choose(ModalScreen[str | None]):
 
     def _keys(self) -> str:
         """The keys of the question, as they are now; the words are ours."""
-        ways = ["[b]↑ ↓ Enter[/b] takes one"]
-        if not self._counts:
+        ways = ["[b]↑ ↓ Enter[/b] takes one"] if self._shown else []
+        if not self._counts and self._shown:
             ways = [f"[b]{digits_of(len(self._shown))}[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
         if not self._sure and len(self._options) > FEW:
             ways.append("[b]letters[/b] narrow")
@@ -115,7 +115,7 @@ class Choose(ModalScreen[str | None]):
             self._pick(KEYS.index(typed))
             return
         elif not self._sure:
-            self._narrow(typed.casefold())
+            self._found += typed.casefold()  # also what nothing fits: then nothing is taken
         event.stop()
         self._show()
 
@@ -127,12 +127,6 @@ class Choose(ModalScreen[str | None]):
         if not 1 <= number <= self._most:
             self._digits = ""
         self.number = max(1, min(self._most, number))
-
-    def _narrow(self, letter: str) -> None:
-        """What fits all the letters typed so far; a letter that nothing fits is passed over."""
-        found = self._found + letter
-        if any(self._fits(option, found) for option in self._options):
-            self._found = found
 
     def _fits(self, option: str, found: str) -> bool:
         """Whether each word begins a word of the option, it or one that means the same."""
@@ -152,7 +146,7 @@ class Choose(ModalScreen[str | None]):
             Option(Content(f"{keys[at] if at < len(keys) else '':1}  {self._words(one)}"))
             for at, one in enumerate(self._shown)
         )
-        shown.highlighted = None if self._sure else 0
+        shown.highlighted = None if self._sure or not self._shown else 0
         how = self.query_one("#number", Static)
         how.display = bool(self._how())
         how.update(Content(self._how()))
@@ -165,7 +159,8 @@ class Choose(ModalScreen[str | None]):
         """For how many, and which letters were typed."""
         digits = "digits, " if self._counts else ""
         many = f"{self.number} of {self._most}   {digits}+ - * say how many"
-        found = f"{self._found}: Enter takes the first" if self._found else ""
+        takes = "Enter takes the first" if self._shown else "nothing here has that"
+        found = f"{self._found}: {takes}" if self._found else ""
         return "   ".join(filter(None, (many if self._most > 1 else "", found)))
 
     def on_option_list_option_selected(self, event: OptionList.OptionSelected) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from datetime import date
 
 from pantry_tui.app.bindings import bindings
@@ -34,6 +34,7 @@ from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.view import rows_named
 
+_NOTES = "To know of this week"
 _NEW_DISH = "a new dish ..."
 _ANEW = "plan it anew: what you arranged in it is forgotten"
 _REWORK = "the days to come, for those who sit there now: today stays"
@@ -68,14 +69,17 @@ class WeekScreen(Acts, RowWords, Beside):
             return Listed(lines)
         self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
         thaw = thaw_lines(takes, rows, self.host.pantry.today)
-        notes = [
-            line
-            for one in filter(None, (found.no_main, *found.notes))
-            for line in headings(f"! {self.host.said(one)}", columns, 2)
-        ]
         below = self._below(found, columns)
         eaten = eaten_lines(found.eaten, columns)
-        return Listed([*thaw, *notes, *eaten, *under_dishes(lines, takes), *below])
+        # What must be eaten today stands above the days, what else is to be known below them.
+        first = self._notes(found.urgent, columns)
+        rest = self._notes(filter(None, (found.no_main, *found.later)), columns)
+        head = [heading(Heading(_NOTES), _NOTES)] if rest else []
+        days = under_dishes(lines, takes)
+        return Listed([*thaw, *first, *eaten, *days, *head, *rest, *below])
+
+    def _notes(self, said: Iterable[str], columns: tuple[Column, ...]) -> list[Line]:
+        return [line for one in said for line in headings(f"! {self.host.said(one)}", columns, 2)]
 
     def span(self, found: WeekView) -> None:
         """Keep for the top line what week it is."""

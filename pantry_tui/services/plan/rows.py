@@ -79,6 +79,11 @@ class WeekView:
         return [replace(one, day=days[0], days=tuple(days)) for one, days in ahead if days]
 
     @property
+    def later(self) -> Sequence[str]:
+        """`notes` without those that are `urgent`."""
+        return self.notes[len(self.urgent) :]
+
+    @property
     def table_said(self) -> list[tuple[date, str]]:
         """`table`, with days that follow on each other and say the same in one sentence."""
         return spans(self.table)
