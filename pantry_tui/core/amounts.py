@@ -169,8 +169,11 @@ def read_temperature(text: str, bare: str = "F") -> float:
 
 
 def read_altitude(text: str, degree: str = "F") -> int:
-    """("1800ft", "550 m", "1800") -> feet; a bare number is feet, but metres, the stricter reading,
-    where a bare `degree` is °C. Raises BadInput."""
+    """("1800ft", "550 m", "1.8 km", "1800") -> feet; a bare number is feet, but metres, the
+    stricter reading, where a bare `degree` is °C. Raises BadInput."""
+    far = re.fullmatch(r"\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*(?:km|kilomet(?:re|er)s?)\s*", text.lower())
+    if far is not None:
+        return round(float(far[1].replace(",", ".")) * 3280.84)
     match = re.fullmatch(r"\s*(-?\d{1,5})\s*(ft|feet|m|metres|meters)?\s*", text.lower())
     if match is None:
         raise BadInput(f"{text[:40]!r} is no altitude: write 1800ft or 550m.")

@@ -120,7 +120,7 @@ def test_what_is_no_temperature_of_a_place_is_refused(typed: str) -> None:
 @pytest.mark.parametrize(
     ("typed", "feet"),
     [("1800ft", 1800), ("1800", 1800), ("550 m", 1804), ("1000 Metres", 3281), ("0", 0),
-     ("-200 feet", -200), (" 1 meters ", 3)],
+     ("-200 feet", -200), (" 1 meters ", 3), ("1.8 km", 5906), ("2,4km", 7874)],
 )  # fmt: skip
 def test_an_altitude_is_in_feet_inside(typed: str, feet: int) -> None:
     assert read_altitude(typed) == feet
@@ -134,7 +134,7 @@ def test_where_degrees_are_celsius_a_bare_altitude_is_metres(typed: str, feet: i
     assert read_altitude(typed, "C") == feet
 
 
-@pytest.mark.parametrize("typed", ["", "a mile", "1.5 km", "high", "123456"])
+@pytest.mark.parametrize("typed", ["", "a mile", "150 km", "high", "123456"])
 def test_what_is_no_altitude_is_refused(typed: str) -> None:
     with pytest.raises(BadInput, match="is no altitude"):
         read_altitude(typed)

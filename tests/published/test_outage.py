@@ -54,6 +54,10 @@ TYPED = {
         fresh | hard cheese | sealed | above 40 F 2 h | keep
         bought in | hard cheese | open | above 40 F 2 h | keep
         fresh | milk | sealed | above 40 F 2 h | discard
+        bought in | mayonnaise | open | above 40 F 2 h | keep
+        fresh | mayonnaise | sealed | above 40 F 2 h | discard
+        cooked meal | mayonnaise | open | above 40 F 2 h | discard
+        fridge pickle | mayonnaise | open | above 40 F 2 h | discard
         bought in | milk | open | above 40 F 2 h | discard
         fresh | cream | sealed | above 40 F 2 h | discard
         fresh | yogurt | sealed | above 40 F 2 h | discard

@@ -114,7 +114,7 @@ def _by_dates(
     if batch.doubt:
         saved = rescued(batch, spans, book)
         if saved is None:
-            return _doubtful(batch, start)
+            return _doubtful(batch, start, now)
         spans = saved
     reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
     reckoning.home = westmost(container, now)
@@ -140,9 +140,10 @@ def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str
     return replace(start, fixed=fixed, reasons=reasons, why_no_discard=why)
 
 
-def _doubtful(batch: Batch, start: Assessment) -> Assessment:
-    """A process that no publication stands for gives no shelf date."""
-    why = (*batch.doubt, batch.possible) if batch.possible else batch.doubt
+def _doubtful(batch: Batch, start: Assessment, now: When) -> Assessment:
+    """A process that no publication stands for gives no shelf date. What may still be done is said
+    while it may be."""
+    why = batch.doubt
     then = Verdict.DISCARD if batch.food.is_acid else Verdict.DO_NOT_TASTE
     if batch.made is None:
         return _settled(start, Fixed(then), why, wording.PROCESS)
@@ -151,7 +152,11 @@ def _doubtful(batch: Batch, start: Assessment) -> Assessment:
         lost = _settled(start, Fixed(then), why, wording.PROCESS)
         return replace(lost, discard_after=batch.made - timedelta(days=1))
     by = batch.made + timedelta(days=RESCUE_DAYS)
-    return _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, wording.PROCESS)
+    found = _settled(start, Fixed(Verdict.UNKNOWN, by, then), why, wording.PROCESS)
+    if not batch.possible or now.day > by:
+        return found
+    over = (by.toordinal() + 1) * DAY_MIN - now.zone
+    return replace(found, reasons=(*why, batch.possible), again_at=over)
 
 
 def _weigh(

@@ -12,7 +12,7 @@ from itertools import zip_longest
 from math import ceil
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import Pace, Portion, gone_by, pace
+from pantry_tui.core.plan.pace import Pace, Portion, gone_by, pace, weeks_until
 
 #: Weeks from one harvest to the next.
 YEAR_WEEKS = 52
@@ -45,10 +45,16 @@ def ahead(
     eaten: float | None = None,
     ceiling: float = float("inf"),
     factors: Sequence[float] = (),
+    planned: float = 0.0,
 ) -> Ahead:
     """Simulates from `today` to `harvest`. What is past its date when its week comes is lost.
-    `factors` say how much is eaten in each week to come against a usual one; () as usual."""
+    `factors` say how much is eaten in each week to come against a usual one; () as usual. So many
+    servings more are `planned`: they stand, are eaten in the first week, and press nobody."""
     found = pace(portions, harvest, today)
+    if planned:
+        whole = found.servings + planned
+        can = whole / weeks_until(harvest, today)
+        found = Pace(whole, found.needs, can, found.tight, found.due_by_tight)
     rate = rate_of(found, eaten, ceiling)
     stock = sorted(portions, key=lambda one: one.by or date.max)
     left = [one.servings for one in stock]
@@ -59,6 +65,7 @@ def ahead(
     week = today
     while week < harvest:
         hungry = rate * factors[len(supply)] if len(supply) < len(factors) else rate
+        hungry = hungry if supply else max(0.0, hungry - planned)
         for index in range(next_, len(stock)):
             # A date already past is for this week; one that passes later is lost with its day.
             by = stock[index].by
@@ -85,6 +92,7 @@ def together(
     today: date,
     ceiling: float = float("inf"),
     factors: Sequence[float] = (),
+    planned: float = 0.0,
 ) -> Ahead:
     """Several foods as one, a group or the household: each with its own harvest.
 
@@ -97,13 +105,13 @@ def together(
     joint = pace(portions, end, today)
     can = sum(one.pace.can for one, _ in foods)
     rate = min(sum(one.rate for one, _ in foods), ceiling)
-    crowded = ahead(portions, end, today, eaten=rate, factors=factors).lost
+    crowded = ahead(portions, end, today, eaten=rate, factors=factors, planned=planned).lost
     gone = [one.runs_out for one, _ in foods if one.runs_out is not None]
     first = min((harvest for _, harvest in foods), default=today)
     empty = len(gone) == len(foods) and gone and max(gone) < first
     weeks = zip_longest(*(one.supply for one, _ in foods), fillvalue=0.0)
     return Ahead(
-        Pace(joint.servings, joint.needs, can, joint.tight, joint.due_by_tight),
+        Pace(joint.servings + planned, joint.needs, can, joint.tight, joint.due_by_tight),
         rate,
         max(sum(one.lost for one, _ in foods), crowded),
         sum(one.left for one, _ in foods),

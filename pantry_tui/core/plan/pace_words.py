@@ -153,6 +153,8 @@ def pace_in_words(
     if pace.servings < 1e-9:
         again = f"; the next harvest is in {month(harvest, today)}" if comes else ""
         return f"{head}: none left{again}."
+    if not any(one.servings > 1e-9 for one in parts):
+        return f"{head}: all of it is in the accepted week."
     if over := too_much(found, most, unit):
         return f"{head}: {over}."
     if pace.tight is not None and pace.needs > pace.can * 1.02:

@@ -59,9 +59,11 @@ def replayed(
     own: Sequence[float],
     rate: float,
     factors: Sequence[float] = (),
+    planned: float = 0.0,
 ) -> Replayed:
     """`own` are servings of past weeks, drawn so that their mean is `rate`; `factors` how much is
-    eaten in each week to come against a usual one, as `outlook.ahead` takes them."""
+    eaten in each week to come against a usual one, and `planned` servings, as `outlook.ahead` has
+    them."""
     days = (harvest - today).days
     weeks = max(1, ceil(days / 7))
     by_week: dict[int | None, float] = defaultdict(float)
@@ -77,6 +79,7 @@ def replayed(
     ended: list[date | None] = []
     for numbers in draws(len(own), weeks):
         wanted = [own[number] * weight for number, weight in zip(numbers, weights, strict=True)]
+        wanted[0] = max(0.0, wanted[0] - planned)
         gone, week = _eat(stock, list(accumulate(wanted)))
         lost.append(gone)
         over = week is None or (week + 1) * 7 >= days

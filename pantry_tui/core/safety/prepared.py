@@ -103,6 +103,14 @@ def hurts_cut(food: FoodFacts) -> bool:
     return melon or bool(food.classes & _HURTS) or food.name in ("lettuces", "salad greens")
 
 
+def beyond_help(method: Method, food: FoodFacts, said: Mapping[str, str]) -> str:
+    """What is left to do with what no recipe puts right, "" of all else."""
+    if WINDFALL in _told(said, PREPARED):
+        return "Discard it."
+    stuffed = RAW_STUFFED in food.classes and method in (Method.FRESH, Method.FROZEN)
+    return "Cook it at once, or discard it." if stuffed else ""
+
+
 def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
     """What stands against a batch by how its food was prepared."""
     told = _told(said, PREPARED)

@@ -61,7 +61,9 @@ _KINDS = _words(
     "dill bread pickled pearl dilly pickle piccalilli salad banana sauerkraut mixed succotash "
     "other containing seafood con carne"
 )
-_KNOWN = CUT | FINER | _AS_IT_IS | _PARTS | _KINDS
+#: Said of a crop, and judged by (core.safety.prepared).
+_FALLEN = frozenset({"windfall", "windfalls"})
+_KNOWN = CUT | FINER | _AS_IT_IS | _PARTS | _KINDS | _FALLEN
 #: The same said otherwise; of what stands behind only the word in front counts.
 _SAME = tuple(
     (re.compile(pattern), meant)

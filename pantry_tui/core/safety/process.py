@@ -20,6 +20,7 @@ from pantry_tui.core.safety.measured import (
     read_psi,
     sealed_so,
 )
+from pantry_tui.core.safety.prepared import beyond_help
 from pantry_tui.core.safety.process_names import name_key
 from pantry_tui.core.safety.record import DETAILS, WAYS, read_details
 from pantry_tui.core.safety.shortfall import pair, unsaid
@@ -138,10 +139,11 @@ def doubt(
     little acid, salt or heat of whatever is kept by it."""
     details = read_details(record.items())
     said = {key: "" if is_unknown(value) else value for key, value in details.pairs}
+    lost = beyond_help(method, food, said)
     if method not in LIDDED:
         sealed = (sealed_so(value) for key, value in said.items() if key in WAYS)
         weak = [*filter(None, sealed), *too_weak(method, food, size, said, ())]
-        return Doubt(tuple(weak), _put_right(food)) if weak else None
+        return Doubt(tuple(weak), lost or _put_right(food)) if weak else None
     names = names_of(method, food.name)
     mine = [row for row in rows if not names.isdisjoint(row.names)]
     canners = canners_of(method, canner := canner_of(said))
@@ -162,7 +164,7 @@ def doubt(
     problems += too_cool(canners, said, [row for row in usable if _is_form(row, form)], altitude_ft)
     problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
     problems += too_weak(method, food, size, said, [row.acidify for row in mine])
-    still = still_possible(food, again=bool(usable) and not never)
+    still = lost or still_possible(food, again=bool(usable) and not never)
     return Doubt(tuple(dict.fromkeys(problems)), still) if problems else None
 
 

@@ -51,6 +51,25 @@ _BESIDE = frozenset(
     {"type", "used", "added", "level", "strength", "value", "reading", "canning",
      "measured"}
 )  # fmt: skip
+#: Headings of what a thing is now, and the state that a "yes" or a day below them says.
+_STATES = {
+    "status": "", "condition": "", "state": "",
+    "open": "open", "opened": "open", "opened on": "open", "date opened": "open",
+    "thawed": "thawed", "thawed on": "thawed", "defrosted": "thawed", "date thawed": "thawed",
+}  # fmt: skip
+#: What people write there -> the state, "" for what is shut or says nothing of it.
+_SAID = {
+    **dict.fromkeys(("open", "opened", "in use", "started", "begun", "part used"), "open"),
+    **dict.fromkeys(("thawed", "defrosted", "thawing"), "thawed"),
+    **dict.fromkeys(("in progress", "in-progress", "working", "fermenting"), "in progress"),
+    **dict.fromkeys(
+        ("sealed", "closed", "shut", "unopened", "not opened", "full", "whole", "new", "in stock",
+         "ok", "good", "frozen", "stored"),
+        "",
+    ),
+}  # fmt: skip
+_YES = frozenset({"yes", "y", "x", "✓", "✔", "true", "1"})
+_NO = frozenset({"no", "n", "false", "0", "not yet", "never"})
 #: The unit in a heading -> as a value writes it.
 _UNITS = {
     "min": " min", "mins": " min", "minutes": " min", "h": " h", "hr": " h", "hrs": " h",
@@ -59,6 +78,7 @@ _UNITS = {
     "f": "F", "°f": "F", "c": "C", "°c": "C", "%": "%", "percent": "%",
     "in": " in", "inch": " in", "inches": " in", "cm": " cm", "mm": " mm",
     "g": " g", "kg": " kg", "l": " l", "ml": " ml", "tbsp": " tbsp", "tsp": " tsp", "cups": " cup",
+    "km": " km", "g/l": " g/l",
 }  # fmt: skip
 _NOTHING = frozenset({"", "-", "–", "—", "n/a", "na"})
 _BARE = re.compile(r"[-−–]?\d+(?:[.,]\d+)?")
@@ -76,7 +96,15 @@ class Named(NamedTuple):
 def named_by(heading: str) -> Named | None:
     """("Altitude (m)") -> altitude, in "m"; ("Processing time") -> minutes. None for a heading of
     something else."""
-    plain = re.sub(r"[^\w%°]+", " ", heading.casefold().replace("_", " ")).split()
+    low = heading.casefold().replace("_", " ")
+    plain = [
+        word
+        for token in re.sub(r"[^\w%°/]+", " ", low).split()
+        for word in ([token] if token in _UNITS else token.split("/"))
+        if word
+    ]
+    if " ".join(plain) in _STATES:
+        return Named("state", " ".join(plain), "")
     unit = _UNITS.get(plain[-1], "") if plain else ""
     for words, each in ((plain, ""), (plain[:-1] if unit else [], unit)):
         told = [word for word in words if word not in _BESIDE]
@@ -85,7 +113,10 @@ def named_by(heading: str) -> Named | None:
             key = key_named(name) if name and name not in _NO_HEADING else None
             if key is not None and key not in _ELSEWHERE:
                 return Named(key, name, each)
-    return None
+    # A unit that is not known here is left to whoever reads the values: it understands or refuses.
+    bracket = re.fullmatch(r"(.+?)\s*[(\[]\s*(\S{1,8})\s*[)\]]\s*", low)
+    bare = named_by(bracket[1]) if bracket is not None else None
+    return bare._replace(unit=f" {bracket[2]}") if bracket and bare and not bare.unit else None
 
 
 def pair_of(field: str, heading: str, cell: str) -> tuple[str, str] | None:
@@ -95,10 +126,37 @@ def pair_of(field: str, heading: str, cell: str) -> tuple[str, str] | None:
     if value.casefold() in _NOTHING:
         return None
     named = named_by(heading)
+    if field == "state":
+        return _state_of(named.name if named is not None else "state", value)
     if named is not None and named.unit and _BARE.fullmatch(value):
-        value += named.unit
+        value = value.replace(",", ".") + named.unit
+    if field == "vinegar" and (grams := re.fullmatch(r"(\d+(?:[.,]\d+)?) g/l", value)):
+        value = f"{float(grams[1].replace(',', '.')) / 10:g}%"  # acid is told in g of 100 ml
     name = named.name if named is not None and named.field == field else field
     details = read_details([(name, value)])
     if details.problems:
         raise ValueError(details.problems[0])
     return details.pairs[0]
+
+
+def _state_of(heading: str, value: str) -> tuple[str, str] | None:
+    """("opened", "yes") -> ("state", "open"). Raises ValueError for what is no state: as if it were
+    new nothing is taken that may be open."""
+    plain, column = value.casefold().rstrip("."), _STATES.get(heading, "")
+    said = column if column and plain in _YES else "" if column and plain in _NO else None
+    said = _SAID.get(plain) if said is None else said
+    if said is None:
+        raise ValueError(
+            f"{value[:40]!r} is not understood: write sealed, open or thawed, or leave the column "
+            "out."
+        )
+    return ("state", said) if said else None
+
+
+def is_day_opened(heading: str, cell: str) -> bool:
+    """Whether a cell under "opened" is the day on which it was."""
+    named = named_by(heading)
+    opened = named is not None and _STATES.get(named.name) == "open"
+    return (
+        opened and re.search(r"\d\D+\d|\d{4}|[^\W\d_]{3,}\W+\d|\d\W+[^\W\d_]{3,}", cell) is not None
+    )

@@ -21,9 +21,10 @@ from pantry_tui.core.vessels import vessel_word
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.bare_units import UNITS, asks, of_heading, with_unit
+from pantry_tui.services.batchwork.came_open import open_since
 from pantry_tui.services.batchwork.cells import read_count
 from pantry_tui.services.batchwork.columns import open_rows
-from pantry_tui.services.batchwork.detail_columns import DETAILS, pair_of
+from pantry_tui.services.batchwork.detail_columns import DETAILS, is_day_opened, pair_of
 from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
 from pantry_tui.services.batchwork.twice import Before
 from pantry_tui.services.pantry import Pantry, open_pantry
@@ -146,7 +147,9 @@ def import_list(
         return found
     with p.together():
         for number, cells, _ in made.rows():
-            putup.put_up(p, _reading(p, cells, made))
+            booked = putup.put_up(p, _reading(p, cells, made))
+            if (day := _opened_on(p, cells, made)) is not None:
+                open_since(p, booked.code, day)
             progress(number)
         keep(p, made.taken)
     found.booked = True
@@ -196,7 +199,7 @@ def _ordered(made: _List, found: Imported) -> _List:
     an earlier list, else it is asked once."""
     could, example = set(ORDERS[:2]), ""
     for _, cells, _ in made.rows():
-        for name in ("made", "printed"):
+        for name in ("made", "printed", "state"):
             parts = re.fullmatch(r"(\d{1,2})[./-](\d{1,2})(?:[./-]\d{2,4})?", cells.get(name, ""))
             if parts is None or parts[1] == parts[2]:
                 continue
@@ -290,8 +293,22 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
         parts.append(f"{kind}={_day(printed, made.order, p.today, 'printed')}")
     line = ", ".join(" ".join(part.split()) for part in parts if part.strip())
     note = " ".join(cells.get("note", "").split())
-    details = _details(cells, made)
+    details = _details(p, cells, made)
     return putup.read(p, f"{line}, note={note}" if note else line, details)
+
+
+def _opened_on(p: Pantry, cells: dict[str, str], made: _List) -> date | None:
+    """The day on which a row says that it was opened, None where it says none. Raises _Cell."""
+    cell = cells.get("state", "")
+    if not is_day_opened(made.heading("state"), cell):
+        return None
+    try:
+        day = dates.read_date(_day(cell, made.order, p.today, "state"), p.today)
+    except BadInput as error:
+        raise _Cell("state", error.message) from error
+    if day > p.today:
+        raise _Cell("state", f"{cell[:20]!r} is still to come: mend it.")
+    return day
 
 
 def _in_unit(cells: dict[str, str], made: _List, name: str) -> str:
@@ -300,10 +317,12 @@ def _in_unit(cells: dict[str, str], made: _List, name: str) -> str:
     return with_unit(cells.get(name, ""), unit) if name in UNITS else cells.get(name, "")
 
 
-def _details(cells: dict[str, str], made: _List) -> list[tuple[str, str]]:
+def _details(p: Pantry, cells: dict[str, str], made: _List) -> list[tuple[str, str]]:
     """What the row says of how it was put up, each understood. Raises _Cell."""
     found = []
     for name in DETAILS:
+        if name == "state" and _opened_on(p, cells, made) is not None:
+            continue
         try:
             pair = pair_of(name, made.heading(name), _in_unit(cells, made, name))
         except ValueError as error:

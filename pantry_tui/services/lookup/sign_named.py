@@ -8,6 +8,7 @@ from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.left_out import book_the_move, says_left_out
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
 from pantry_tui.core.safety.seals import beside_the_seal, is_of_the_seal, says_seal_failed
 from pantry_tui.core.safety.signs import (
@@ -23,7 +24,7 @@ from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock.pick import last_state
+from pantry_tui.services.stock.pick import last_state, name_of
 
 
 def possible(p: Pantry, container: Container) -> list[Sign]:
@@ -59,6 +60,12 @@ def sign_named(p: Pantry, container: Container, text: str) -> Sign:
         saved = [_SAVED] if "pop" in text.casefold() and _just_made(p, container) else []
         near = "; ".join([*saved, *(one.words for one in near_signs(known, text))]) or "none"
         method = p.stock.batches[container.batch].method
+        if says_left_out(text):
+            told = book_the_move(name_of(p, container))
+            raise BadInput(
+                f"{text[:60]!r} is no sign. {told} A sign near it: {near}. If in doubt, do not "
+                "taste it: discard."
+            )
         raise BadInput(
             f"{text[:60]!r} is no sign known for {method}; near it: {near}. If in doubt, "
             "do not taste it: discard."

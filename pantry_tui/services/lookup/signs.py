@@ -12,6 +12,7 @@ from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.left_out import book_the_move, says_left_out
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
@@ -84,7 +85,7 @@ def weigh(p: Pantry, ref: str, text: str) -> SignAnswer:
         return SignAnswer(name_of(p, container), LOOKED_WORDS, Verdict.SOUND, (), (), (), says)
     sign = sign_named(p, container, text)
     payload, sisters = showing(p, (container,), sign)
-    return _answer(p, name_of(p, container), sign, payload.verdict, sisters)
+    return _answer(p, container, sign, payload.verdict, sisters, text)
 
 
 @booked
@@ -108,7 +109,7 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
     sign = sign_named(p, container, text)
     payload, sisters = showing(p, (container,), sign, at)
     p.book(payload, **when(at))
-    return _answer(p, name, sign, payload.verdict, sisters)
+    return _answer(p, container, sign, payload.verdict, sisters, text)
 
 
 def _refuse_what_looks_cannot_tell(p: Pantry, batch: Batch) -> None:
@@ -198,14 +199,19 @@ def _opened_life(p: Pantry, container: Container, day: date) -> int | None:
     return None if last is None else (last - day).days
 
 
-def _answer(p: Pantry, name: str, sign: Sign, verdict: Verdict, sisters: Sisters) -> SignAnswer:
-    reasons = [sign.means, READING]
+def _answer(
+    p: Pantry, container: Container, sign: Sign, verdict: Verdict, sisters: Sisters, text: str
+) -> SignAnswer:
+    name, reasons = name_of(p, container), [sign.means, READING]
     steps = list(sign.steps)
     told = about_sisters(name, sisters)
     if verdict is Verdict.NEEDS_CARE and sign.verdict in THROWN:
         steps = [CULL]
     if told:
         steps.append(told)
+    place = p.places.get(container.place)
+    if place is not None and place.climate.is_cold and says_left_out(text):
+        steps.append(book_the_move(name))
     if verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD) or sisters is Sisters.SUSPECT:
         reasons.append(CAUTION)
     sources = [f"{p.tables.sources[sign.source]} ({sign.trust.shown})"]

@@ -21,6 +21,7 @@ from pantry_tui.services.books.year import years
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import harvest as harvests
 from pantry_tui.services.plan import paces, putup_next
+from pantry_tui.services.plan.accepted import planned
 from pantry_tui.services.plan.basis import Basis
 from pantry_tui.services.plan.putup_next import AS_EATEN, Ask, Demand, Usual
 from pantry_tui.services.stock.stands import Stands
@@ -32,7 +33,8 @@ class OneFood:
 
     name: str
     group: Group
-    parts: list[Portion]
+    parts: list[Portion]  # but for what the accepted week eats
+    in_week: float  # the servings that it eats
     safety: frozenset[date]  # the dates after which it is discarded, not only past its best
     standing: list[Stands]
     reserved: int
@@ -73,13 +75,22 @@ def _food(
     way = putup_next.usual(p, batches)
     group = way.batch.food.group
     ours = [one for one in standing if not one.line.reserved]
-    parts, safety = paces.portions(p, group, ours)
+    parts, safety = paces.portions(p, group, ours, planned(p))
+    in_week = sum(paces.servings_in(p, group, one) for one in ours) - sum(s.servings for s in parts)
     harvest = harvests.next_of(p, name, p.today)
     eats, eaten = basis.appetite, basis.eaten.get(name)
     asks = pace(parts, harvest, p.today)
     ceiling = paces.usual_room(p, eats, name, group, asks.tight)
     end = until or harvest
-    coming = ahead(parts, end, p.today, eaten=eaten, ceiling=ceiling, factors=basis.factors)
+    coming = ahead(
+        parts,
+        end,
+        p.today,
+        eaten=eaten,
+        ceiling=ceiling,
+        factors=basis.factors,
+        planned=in_week,
+    )
     # How far one looks ahead does not change how much the stock gives to its next harvest.
     most = min(asks.can, ceiling)
     wanted = putup_next.demand(p, eaten, most, book, way, batches)
@@ -89,6 +100,7 @@ def _food(
         name,
         group,
         parts,
+        in_week,
         frozenset(safety),
         ours,
         sum(one.line.n for one in standing if one.line.reserved),
@@ -101,18 +113,24 @@ def _food(
         wanted,
         eats.eats(name, group),
         name in basis.eaten and name not in basis.supposed,
-        _replayed(name, parts, end, p.today, coming, basis),
+        _replayed(name, parts, end, p.today, coming, basis, in_week),
     )
 
 
 def _replayed(
-    name: str, parts: Sequence[Portion], end: date, today: date, coming: Ahead, basis: Basis
+    name: str,
+    parts: Sequence[Portion],
+    end: date,
+    today: date,
+    coming: Ahead,
+    basis: Basis,
+    in_week: float,
 ) -> Replayed | None:
     """Its own weeks again and again; None where there are too few of them."""
     own = basis.own.get(name)
     if own is None or not any(own):
         return None
-    return replayed(parts, end, today, own, coming.rate, basis.factors)
+    return replayed(parts, end, today, own, coming.rate, basis.factors, in_week)
 
 
 def _supposed(basis: Basis, name: str, wanted: Demand) -> Demand:

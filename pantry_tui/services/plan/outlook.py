@@ -78,7 +78,12 @@ def _together(
     ceiling = sum(basis.appetite.of_group(group) for group in groups)
     parts = [part for one in foods for part in one.parts]
     found = together(
-        [(one.ahead, one.harvest) for one in foods], parts, p.today, ceiling, basis.factors
+        [(one.ahead, one.harvest) for one in foods],
+        parts,
+        p.today,
+        ceiling,
+        basis.factors,
+        sum(one.in_week for one in foods),
     )
     harvest = min((one.harvest for one in foods if one.comes), default=None)
     rows = [row for row in rows if row.food in mine]

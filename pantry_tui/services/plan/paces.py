@@ -21,6 +21,8 @@ from pantry_tui.services.plan.nouns import noun
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.stock.stands import Stands, stands
 
+_CRUMB = 1e-9
+
 
 def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
     """What is fit to be eaten, by food; also what is kept apart."""
@@ -35,16 +37,25 @@ def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
     return p.once("standing by food", find)
 
 
-def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> tuple[list[Portion], set[date]]:
+def portions(
+    p: Pantry, group: Group, ours: Iterable[Stands], planned: Mapping[str, float] | None = None
+) -> tuple[list[Portion], set[date]]:
     """Servings by the day they are best eaten by, and those of the days on which it is a matter of
-    safety. What is past its best already cannot be saved by haste: nothing hurries it any more."""
+    safety. What is past its best already cannot be saved by haste: nothing hurries it any more. Of
+    a container so many servings are `planned`, and not among them."""
     by_date: dict[date | None, float] = defaultdict(float)
     safety, today = set(), p.today
     for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
         dated = [day for day in (judged.best_by, last) if day and day >= today]
-        by_date[min(dated, default=None)] += servings_in(p, group, judged)
-        if dated and min(dated) == last:
+        servings = servings_in(p, group, judged)
+        if planned:
+            batch = past(p)[judged.line.batch]
+            ids = (batch.id_of(int(number)) for number in judged.line.numbers.split())
+            servings = max(0.0, servings - sum(planned.get(id_, 0.0) for id_ in ids))
+        if servings > _CRUMB:
+            by_date[min(dated, default=None)] += servings
+        if dated and min(dated) == last and servings > _CRUMB:
             safety.add(min(dated))
     return [Portion(servings, day) for day, servings in by_date.items()], safety
 

@@ -353,3 +353,17 @@ def test_the_chain_of_what_the_cold_does_not_save_gives_no_day() -> None:
     assert butter.judged(1).verdict is Verdict.DO_NOT_TASTE
     lines = explained(butter, 1)
     assert lines[1:] == ["Process: No tested process."]
+
+
+def test_what_may_still_be_done_is_said_while_it_may_be() -> None:
+    life = doubtful()
+    assert said(life.judged(1)) == "5 minutes is too little / Within 24 hours"
+    assert said(life.judged(2)) == said(life.judged(40)) == "5 minutes is too little"
+    again = life.assessed(1).again_at
+    assert again is not None
+    assert again == when(2, 0).first, "then it is looked at again although nothing happened"
+    assert life.assessed(2).again_at is None
+    unknown = doubtful()
+    unknown.batch = replace(unknown.batch, made=None)
+    assert said(unknown.judged(0)) == "5 minutes is too little"
+    assert said(doubtful().at(2).move("fridge").judged(2, 14)) == "5 minutes is too little"

@@ -100,3 +100,25 @@ def test_a_pace_heeds_that_nobody_is_at_home(p: Pantry) -> None:
     set_table(p, 0, TODAY, TODAY + timedelta(days=6))
     away = paces.most_eaten(p, appetite(p), "beef", Group.MEAT, TODAY + timedelta(days=13))
     assert away == pytest.approx(usual / 2)
+
+
+def test_what_the_accepted_week_eats_is_not_told_to_be_given_away(p: Pantry) -> None:
+    up(p, "4 pint jars peaches, boiling-water canned, larder, 2025-12-02")
+    appetite_of = outlook(p).foods[0]
+    weeks.accept(p)
+    eaten = sum(one.servings for one in weeks.week(p).take)
+    (peaches,) = outlook(p).foods
+    assert appetite_of.lost > peaches.lost, "what the week eats is not lost"
+    assert peaches.servings == appetite_of.servings == 16, "all of it stands still"
+    assert peaches.lost == pytest.approx(16 - eaten, abs=0.5)
+    assert outlook(p).household.lost == peaches.lost
+    p.today += timedelta(days=1)
+    assert outlook(p).foods[0].lost >= peaches.lost, "what was not eaten is not in the week"
+
+
+def test_of_what_the_week_eats_up_the_outlook_says_that_alone(p: Pantry) -> None:
+    up(p, "2 pint jars peaches, boiling-water canned, larder, 2025-12-02")
+    weeks.accept(p)
+    (peaches,) = outlook(p).foods
+    assert (peaches.lost, peaches.hoarding) == (0, "")
+    assert peaches.pace_says == "Peaches: all of it is in the accepted week."

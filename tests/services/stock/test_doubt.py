@@ -267,3 +267,20 @@ def test_a_check_that_is_new_reaches_what_was_put_up_before(p: Pantry) -> None:
     assert not only(p, code).usable
     correct(p, code, process=[("headspace", "1in")])
     assert only(p, code).usable
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("1 stuffed turkey, fresh, fridge", "Cook it at once, or discard it."),
+        ("5 lb apples, fresh, fridge, prepared=windfalls", "Discard it."),
+    ],
+)
+def test_what_no_recipe_puts_right_is_not_said_to_be_put_right(
+    p: Pantry, line: str, told: str
+) -> None:
+    row = only(p, up(p, line))
+    assert told in row.reasons
+    assert not any("24 hours" in one for one in row.reasons)
+    p.today += timedelta(days=2)
+    assert told not in view.due(p)[0].reasons
