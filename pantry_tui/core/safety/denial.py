@@ -34,8 +34,8 @@ _LEFT_OUT = re.compile(rf"\b{LEFT_OUT}\b")
 _TWICE = re.compile(rf"(?:{DENIAL}) (?:\w+ )?{LEFT_OUT}\b")
 #: What may stand between a no and the thing that there was none of.
 _BETWEEN = (
-    r"(?:(?:the|any|all|my|our|added|bottled|fresh|adding|add|to|put|putting|in|into|use|used|"
-    r"using|of|enough|with|extra|more|much|have|got|get|buy) )*"
+    r"(?:(?:the|any|all|my|our|added|bottled|adding|add|to|put|putting|in|into|use|used|using|of|"
+    r"enough|with|extra|much|have(?! to)|got|get|buy) )*"
 )
 _LINKED = r"(?:(?:was|were|is|are|got|has been|had been|have been|been) )?(?:all )?"
 _SMALL = r"(?:juice|powder|i|we|it|was|were|is|has|have|been|at|this|time|added|used|in|put)"

@@ -28,7 +28,8 @@ _WORSE = (
 _NEVER_HELD = re.compile(
     rf"\b{DENIED} (?:longer |properly |fully )?(?:re)?seal(?:ed|ing)?\b|"
     rf"\blids? (?:\w+ )?{DENIED} (?:stay(?:ed|ing)? |go(?:ne)? )?(?:tight|firm|down|held|hold)\b|"
-    r"\b(?:no|lost (?:its |the )?) ?vacuum\b|\blost (?:its |the )?seal\b"
+    r"\b(?:no|lost (?:its |the )?) ?vacuum\b(?! (?:seal|pack|bag|machine|pump))|"
+    r"\blost (?:its |the )?seal\b"
 )
 #: Said of nothing else in a note of a batch.
 _IN_A_NOTE = re.compile(

@@ -48,7 +48,8 @@ _ACID = (
 )
 _PROCESS = (
     r"process(?:ed|ing)?\b(?! (?:sugar|cheese|meats?|foods?|flour|cheddar)\b)|water bath(?:ed)?|"
-    r"canner|canned|canning\b(?! (?:salt|jars?|lids?|powder|funnel)\b)"
+    r"canner|canned|canning\b(?! (?:salt|jars?|lids?|powder|funnel|class|lesson|book|season|day|"
+    r"label)\b)"
 )
 _UNPROCESSED = re.compile(r"\bunprocessed\b(?! (?:sugar|honey|salt|foods?|cheese)\b)")
 _SALT_FREE = re.compile(r"\b(?:unsalted|salt free)\b(?! (?:butter|nuts|stock|broth))")

@@ -27,7 +27,7 @@ LEFT_OUT = (
     "did not add any {}", "didn't put in the {}", "ran out of {}", "we ran out of {}",
     "{} omitted", "{} was skipped", "{} left out", "{} forgotten", "{} not added", "minus {}",
     "missed the {}", "{} missing", "lacks {}", "never added the {}", "not enough {}", "w/o {}",
-    "had no {}", "sans {}", "No {}.", "NO {}!",
+    "had no {}", "didn't have any {}", "sans {}", "No {}.", "NO {}!",
 )  # fmt: skip
 
 
@@ -57,6 +57,9 @@ def test_a_note_that_says_what_was_left_out(
         "no canning salt", "no processed sugar", "no vinegar smell", "not acidic", "no salt",
         "all sealed", "seals not checked yet", "never opened", "no unprocessed honey",
         "not as much as last year", "no dill, lemon on the side", "lemon juice added",
+        "no vacuum sealer used", "missed the canning class", "did not have to add lemon juice",
+        "didn't use fresh lemon juice, bottled", "no longer using lemon",
+        "no need to process again",
         "missing a label", "ran out of jars", "forgot the date", "left out on the counter",
     ],
 )  # fmt: skip

@@ -78,7 +78,7 @@ def test_what_is_offered_from_now_on_is_milder_though_the_word_stays(
 
 
 def test_what_becomes_milder_in_one_of_several_containers_is_said(larder: Pantry) -> None:
-    code = up(larder, "2 quart jars sauerkraut, lactic ferment, fridge, salt=2.25%")
+    code = up(larder, "2 quart jars sauerkraut, lactic ferment, fridge, 2026-11-20, salt=2.25%")
     act.ready(larder, f"{code}/2")
     assert "milder" in correct(larder, code, process=[("ph", "3.6")]).message
     assert {row.verdict for row in one_batch.show(larder, code).rows} == {
