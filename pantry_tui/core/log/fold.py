@@ -18,6 +18,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
+from pantry_tui.core.log.returned import WAS_AWAY, were_away
 from pantry_tui.core.log.timing import breaks_off, timed, unfinished
 from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
@@ -226,8 +227,11 @@ class _Batch:
                 # What goes on with the days of its parts has gone on since it was filled.
                 carried = self.batch.carried
                 since, state = (self.event, self.state) if carried else (event, found.state)
-                for id_ in found.containers:
+                away = were_away(self.batch, self.containers.values())
+                for at, id_ in enumerate(found.containers):
                     self._new(id_, since, state, found.place)
+                    if at < away:
+                        self._seen(id_, event, WAS_AWAY, Verdict.UNKNOWN)
 
     def _timer(self, moment: str, payload: said.Timer) -> None:
         old = self.batch.timer
