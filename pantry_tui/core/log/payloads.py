@@ -67,6 +67,7 @@ __all__ = [
     "Back",
     "Ceiling",
     "Checked",
+    "ClockAhead",
     "Clocked",
     "Correct",
     "Count",
@@ -132,6 +133,17 @@ class Redo(NamedTuple):
     events: tuple[str, ...]
 
 
+class ClockAhead(NamedTuple):
+    """These events were booked by a clock that was ahead: after the moment `since` ("" where
+    nothing was booked before) and before `until` (ISO). Of one batch, or of one place."""
+
+    events: tuple[str, ...]
+    until: str
+    since: str = ""
+    batch: str = ""
+    place: str = ""
+
+
 Payload = (
     PutUp
     | Ready
@@ -166,6 +178,7 @@ Payload = (
     | Ceiling
     | Table
     | Planned
+    | ClockAhead
     | Undo
     | Redo
 )
@@ -205,6 +218,7 @@ BY_NAME: dict[str, type[Payload]] = {
     "ceiling": Ceiling,
     "table": Table,
     "planned": Planned,
+    "clock_ahead": ClockAhead,
     "undo": Undo,
     "redo": Redo,
 }
@@ -237,5 +251,5 @@ def touches(payload: Payload) -> tuple[str, ...]:
 def place_of(payload: Payload) -> str:
     """The place whose own record (name, climate, readings, counts) an event changes, "" for
     none."""
-    kinds = Reading | Outage | Count | PlaceAdded | PlaceChanged | PlaceRemoved
+    kinds = Reading | Outage | Count | PlaceAdded | PlaceChanged | PlaceRemoved | ClockAhead
     return payload.place if isinstance(payload, kinds) else ""
