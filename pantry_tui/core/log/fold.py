@@ -281,6 +281,8 @@ class _Batch:
             was = self.batch.made
             return None if was is None or day is None else min(was, day)
         self.put_right = written
+        others = tuple(one for one in self.batch.ahead if one.event != self.event.id)
+        self.batch = replace(self.batch, ahead=others)
         return day
 
     def done(self) -> tuple[Batch, list[Container]]:

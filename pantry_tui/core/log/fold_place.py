@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.ahead import Clocks, clipped
+from pantry_tui.core.log.ahead import Clocks, clock_of
 from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.moments import moment
@@ -91,7 +91,8 @@ def _cut(event: Event, payload: said.Outage, clocks: Clocks) -> Cut:
         return told._replace(end=no_later(told.end, window.until))
     long = told.end.last - told.start.first
     end = min(told.end.last, window.until.last)
-    start = min(clipped(told.start, event, window).first, end - long)
+    before = max(0, clock_of(event).last - told.start.first)
+    start = min(told.start.first, window.first - before, end - long)
     zone, day = told.start.zone, told.start.day_of(start)
     return told._replace(
         start=When(start, end - long, day, zone), end=When(start, end, told.end.day_of(end), zone)

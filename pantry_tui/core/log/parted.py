@@ -20,6 +20,7 @@ from pantry_tui.core.log.codec import write
 from pantry_tui.core.log.events import Event, new_id, standing, undone
 from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.home import fold_household
+from pantry_tui.core.log.one_sided import brought_again
 from pantry_tui.core.log.references import names_of
 from pantry_tui.core.model import Place, Stock
 from pantry_tui.core.words import ASSUMED_F
@@ -42,9 +43,10 @@ class Parted(NamedTuple):
 
 def settle(parted: Parted) -> list[Event]:
     """The events that both logs need beside their own: what was taken back under an act of the
-    other log stands again, a place with stock in it stands again, of equal lid codes and places of
-    one name the later gets another, and of two words on one thing the stricter counts."""
-    made: list[Event] = []
+    other log, or in one log alone and can only make food judged more strictly, stands again, a
+    place with stock in it stands again, of equal lid codes and places of one name the later gets
+    another, and of two words on one thing the stricter counts."""
+    made = list(brought_again(parted.ours, parted.theirs, parted.shared, after))
     known = {one.id for one in parted.shared}
     for step in (_brought_again, _places_again, _lid_codes, _place_names):
         while found := step([*parted.all, *made], known):

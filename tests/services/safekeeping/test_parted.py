@@ -18,6 +18,7 @@ from pantry_tui.errors import PantryError, Unclear
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.clock import Clock
+from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
@@ -419,3 +420,37 @@ def test_at_random_undo_too_and_exchange_in_turn_comes_to_one_log(
             at_random(other, rng, 3)
             import_log(path, theirs, TODAY)
     both_ways(home, away)
+
+
+#: What only makes food judged more strictly: which batch, and what happens to it.
+HARM: dict[str, tuple[str, Act]] = {
+    "opened": ("2A", lambda p: act.open_(p, "2A/1")),
+    "drawn from": ("2A", lambda p: act.use(p, "2A/1", "half")),
+    "thawed": ("4A", lambda p: act.thaw(p, "4A/1")),
+    "bulges": ("2A", lambda p: signs.mark(p, "2A/1", "bulging lid")),
+    "stood warm": ("4A", lambda p: act.move(p, "4A/1", "larder")),
+    "was read warm": ("4A", lambda p: readings.read(p, "freezer", 50)),
+}
+
+
+@pytest.mark.parametrize("turned", [False, True])
+@pytest.mark.parametrize("what", HARM)
+def test_what_only_one_log_took_back_counts_until_it_is_taken_back_once_more(
+    home: Path, away: Path, what: str, turned: bool
+) -> None:
+    code, happens = HARM[what]
+    sound = judged(home)
+    do(home, happens)
+    with open_pantry(home, NOON) as p:
+        event = max(one.id for one in p.events)
+    shutil.copy(home, away)
+    stands = judged(home)
+    do(home, undo.undo)
+    assert judged(home) == sound != stands
+    found = both_ways(away, home) if turned else both_ways(home, away)
+    assert judged(home) == judged(away) == stands
+    assert any(code in said or "freezer" in said for said in found.conflicts)
+    assert any(f"undo {event}" in said for said in found.conflicts)
+    do(away, lambda p: undo.undo(p, event))
+    both_ways(home, away)
+    assert judged(home) == judged(away) == sound
