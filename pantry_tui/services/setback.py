@@ -35,7 +35,8 @@ def ahead(p: Pantry, new: Event) -> Iterator[ClockAhead]:
     since: When | None = None
     for event in newest:
         then = clock_of(event)
-        if then.first <= now.last + _WOBBLE:
+        by_the_hour = then.known and now.known
+        if then.first <= now.last + (_WOBBLE if by_the_hour else 0):
             since = then
             break
         found.append(event)

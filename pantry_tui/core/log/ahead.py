@@ -96,22 +96,22 @@ class Clocks:
         return event.day if window is None else min(event.day, window.until.day)
 
     def made(self, told: date | None, event: Event) -> date | None:
-        """The day made that an event tells of: the earliest that it may be, and none where nothing
-        was booked before."""
+        """The day made that an event tells of: the earliest that it may be. Where nothing was
+        booked before, a day before that of the booking counts as it was told, and else none."""
         window = self.within.get(event.id)
         if told is None or window is None:
             return told
-        if window.since is None:
-            return None
         before = max(timedelta(), clock_of(event).day - told)
+        if window.since is None:
+            return told if before and told <= window.until.day else None
         return min(told, window.since.day - before, window.until.day)
 
     def began(self, event: Event, made: date | None) -> When:
         """When what was put up by a clock that was ahead may have come: from the day made on. Where
-        nothing was booked before, its day made is unknown, and that counts for more."""
+        that is unknown, since nothing was booked before, that counts for more."""
         window, began = self.within[event.id], self.when(event)
         if window.since is None:
-            return window.until
+            began = window.until
         if made is None or made >= began.day:
             return began
         since = some_time(made, datetime.fromisoformat(event.recorded), event.day)

@@ -25,7 +25,13 @@ BEFORE = Clock(date(2026, 11, 20), 18 * 60)
 AFTER = Clock(date(2026, 11, 28), 9 * 60)
 AHEAD = date(2028, 3, 2)
 #: Clocks that were ahead by more than a year, by days, and by hours of the same day.
-WRONG = (Clock(AHEAD), Clock(AHEAD, 600), Clock(date(2026, 12, 3), 600), Clock(AFTER.today, 1200))
+WRONG = (
+    Clock(AHEAD),
+    Clock(AHEAD, 600),
+    Clock(date(2026, 12, 3), 600),
+    Clock(AFTER.today, 1200),
+    Clock(AFTER.today + timedelta(days=1)),
+)
 
 
 @pytest.fixture
