@@ -30,14 +30,6 @@ EMPTY = Fraction(1, 100)
 #: What a container holds where nobody said how much that is: itself.
 ONE = Amount(Fraction(1))
 
-#: How a container left by each of these.
-FATE_OF = {
-    said.Use: said.Fate.USED,
-    said.Discard: said.Fate.DISCARDED,
-    said.Give: said.Fate.GIVEN,
-    said.Missing: said.Fate.MISSING,
-}
-
 
 def _ph(process: Sequence[tuple[str, str]]) -> str:
     return dict(process).get("ph", "")
@@ -120,7 +112,7 @@ class _Batch:
                 self._turn(event, payload)
             case said.Use() | said.Discard() | said.Give() | said.Missing():
                 for id_ in payload.containers:
-                    self._leave(id_, event, FATE_OF[type(payload)], payload.amount)
+                    self._leave(id_, event, said.FATE_OF[type(payload)], payload.amount)
             case said.PutUp():
                 mine = [one for one in payload.parts if said.batch_of(one.container) == self.id]
                 for part in mine:
@@ -159,7 +151,7 @@ class _Batch:
 
     def _turn(self, event: Event, payload: said.Ready | said.Open | said.Thaw | said.Move) -> None:
         place = getattr(payload, "place", "") or None
-        state = _next_state(payload)
+        state = said.state_after(payload)
         how = payload.how if isinstance(payload, said.Thaw) else ""
         if isinstance(payload, said.Move) and state is State.THAWED:
             how = "done"  # it was not said to thaw there, so it counts as thawed
@@ -322,18 +314,6 @@ _CORRECTED = (
 )  # fmt: skip
 #: What of it a process is judged by.
 _JUDGED = ("size", "process", "food", "method")
-
-
-def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> State | None:
-    match payload:
-        case said.Open():
-            return State.OPEN
-        case said.Thaw():
-            return State.THAWED
-        case said.Ready():
-            return State.SEALED
-        case said.Move():
-            return payload.state
 
 
 def fold(events: Iterable[Event]) -> Stock:

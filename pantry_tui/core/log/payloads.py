@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from pantry_tui.core.log.batch_payloads import (
+    FATE_OF,
     Back,
     Clocked,
     Correct,
@@ -33,6 +34,7 @@ from pantry_tui.core.log.batch_payloads import (
     Thaw,
     Timer,
     Use,
+    state_after,
 )
 from pantry_tui.core.log.home_payloads import (
     Ceiling,
@@ -63,6 +65,7 @@ from pantry_tui.core.log.place_payloads import (
 
 __all__ = [
     "BY_NAME",
+    "FATE_OF",
     "NAME_OF",
     "Back",
     "Ceiling",
@@ -116,6 +119,7 @@ __all__ = [
     "Use",
     "batch_of",
     "place_of",
+    "state_after",
     "touches",
 ]
 
