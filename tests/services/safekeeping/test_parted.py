@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.log.payloads import PlaceChanged
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import PantryError, Unclear
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup, tending
@@ -454,3 +454,56 @@ def test_what_only_one_log_took_back_counts_until_it_is_taken_back_once_more(
     do(away, lambda p: undo.undo(p, event))
     both_ways(home, away)
     assert judged(home) == judged(away) == sound
+
+
+BEEF = "4 pint jars beef, pressure canned, larder, 3 days ago"
+#: What was put up, what one log and the other say of its process, and what stands in the end.
+TWO_WORDS = [
+    (BEEF, ["minutes=75", "psi=11"], ["minutes=75", "psi=6"], {"psi": "6"}),
+    (BEEF, ["minutes=20"], ["minutes=75"], {"minutes": "20"}),
+    (BEEF, ["psi=6"], ["minutes=75"], {"psi": "6", "minutes": "75"}),
+    (BEEF, ["minutes=75", "altitude=6000ft"], ["altitude=500ft"], {"altitude": "6000ft"}),
+    ("2 pint jars dill pickles, vinegar pickle, larder", ["vinegar=3%"], ["vinegar=5%"],
+     {"vinegar": "3%"}),
+    ("1 crock sauerkraut, lactic ferment, larder", ["ph=3.9"], ["ph=5.0"], {"ph": "5.0"}),
+    ("1 crock sauerkraut, lactic ferment, larder", ["salt=1%"], ["salt=2.5%"], {"salt": "1%"}),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("turned", [False, True])
+@pytest.mark.parametrize(("line", "one", "other", "stands"), TWO_WORDS)
+def test_of_two_words_on_a_detail_the_stricter_counts_and_both_are_named(
+    home: Path, away: Path, line: str, one: list[str], other: list[str], stands: dict[str, str],
+    turned: bool,
+) -> None:  # fmt: skip
+    do(home, up(line))
+    shutil.copy(home, away)
+    for path, words in zip((home, away), (other, one) if turned else (one, other), strict=True):
+        pairs = [(key, value) for key, _, value in (word.partition("=") for word in words)]
+        do(path, lambda p, pairs=pairs: correct(p, "5A", process=pairs))  # type: ignore[misc]
+    alone = [judged(home), judged(away)]
+    found = both_ways(home, away)
+    for path in (home, away):
+        with open_pantry(path, NOON) as p:
+            batch = batch_named(p, "5A")
+        assert dict(batch.process).items() >= stands.items()
+        now = judged(path)
+        for id_, (verdict, last) in now.items():
+            for before in alone:
+                assert SEVERITY.index(verdict) <= SEVERITY.index(before[id_][0])
+                assert before[id_][1] is None or (last or date.min) <= before[id_][1]
+    words = [word.replace("=", " ") for word in (*one, *other)]
+    assert any(all(word in said for word in words) for said in found.conflicts)
+    both_ways(home, away)
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_what_two_records_say_that_no_order_has_is_in_doubt(
+    home: Path, away: Path, turned: bool
+) -> None:
+    for path, word in zip((away, home) if turned else (home, away), ("raw", "hot"), strict=True):
+        do(path, lambda p, word=word: correct(p, "2A", process=[("pack", word)]))  # type: ignore[misc]
+    both_ways(home, away)
+    for path in (home, away):
+        with open_pantry(path, NOON) as p:
+            assert any("pack (hot or raw)" in one for one in batch_named(p, "2A").doubt)
