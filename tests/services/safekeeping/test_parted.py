@@ -350,7 +350,10 @@ WORST = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 def at_random(path: Path, rng: random.Random, many: int) -> None:
     """Acts of every kind, those that are refused among them."""
     for _ in range(many):
-        with suppress(PantryError), open_pantry(path, Clock(TODAY, rng.randrange(700, 900))) as p:
+        with open_pantry(path, NOON) as p:
+            last = max(event.recorded[11:16] for event in p.events)  # no clock goes back
+        minute = int(last[:2]) * 60 + int(last[3:]) + rng.randrange(9)
+        with suppress(PantryError), open_pantry(path, Clock(TODAY, minute)) as p:
             _one(p, rng)
 
 
@@ -358,13 +361,15 @@ def _one(p: Pantry, rng: random.Random) -> None:
     rows = view.due(p)
     row = rng.choice(rows)
     name, place = rng.choice(row.container_ids), rng.choice(list(p.place_paths().values()))
+    # A later day made is put right by whoever knows it, and may be milder.
+    older = (batch_named(p, row.code).made or TODAY) - timedelta(rng.randrange(9))
     acts: list[Callable[[], object]] = [
         lambda: act.use(p, name),
         lambda: act.open_(p, name),
         lambda: act.thaw(p, name),
         lambda: moving.move(p, name, place),
         lambda: reserve.reserve(p, name, words=rng.choice(("Ada", "Bo"))),
-        lambda: correct(p, row.code, made=(TODAY - timedelta(rng.randrange(3, 40))).isoformat()),
+        lambda: correct(p, row.code, made=older.isoformat()),
         lambda: correct(p, row.code, note=rng.choice("abc")),
         lambda: putup.put_up(p, putup.read(p, PLUMS.replace("larder", place.replace("›", " ")))),
         lambda: places.add(p, rng.choice(("shed", "hall")), "room"),
