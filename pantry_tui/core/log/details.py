@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.measured import (
     all_fahrenheit,
     danger,
@@ -15,7 +16,7 @@ from pantry_tui.core.safety.measured import (
     read_psi,
 )
 from pantry_tui.core.safety.salt import read_salt, says_of_brine
-from pantry_tui.core.safety.values import denies, is_unknown
+from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.errors import BadInput
 
 Pairs = Sequence[tuple[str, str]]

@@ -494,9 +494,9 @@ def test_of_two_words_on_a_detail_the_stricter_counts_and_both_are_named(
         assert dict(batch.process).items() >= stands.items()
         now = judged(path)
         for id_, (verdict, last) in now.items():
-            for before in alone:
-                assert SEVERITY.index(verdict) <= SEVERITY.index(before[id_][0])
-                assert before[id_][1] is None or (last or date.min) <= before[id_][1]
+            for least, soonest in (before[id_] for before in alone):
+                assert SEVERITY.index(verdict) <= SEVERITY.index(least)
+                assert soonest is None or (last or date.min) <= soonest
     words = [word.replace("=", " ") for word in (*one, *other)]
     assert any(all(word in said for word in words) for said in found.conflicts)
     both_ways(home, away)
