@@ -44,6 +44,13 @@ class When(NamedTuple):
         return date.fromordinal(max(1, (minute + self.zone) // DAY_MIN))
 
 
+def no_later(when: When, now: When) -> When:
+    """A moment that is still to come counts as now."""
+    if when.last <= now.last:
+        return when
+    return When(min(when.first, now.last), now.last, min(when.day, now.day), now.zone)
+
+
 #: Before anything that anybody booked.
 EVER = When(0, 0, date.min)
 
@@ -165,6 +172,17 @@ class Timing(NamedTuple):
     drops: int = 0
 
 
+class Ahead(NamedTuple):
+    """Something was booked of these containers (none named: of the batch) while the clock said the
+    day `said`, which was ahead: not before the day `since` (None: nobody knows), by `until`."""
+
+    event: str
+    containers: tuple[str, ...]
+    said: date
+    since: date | None
+    until: date
+
+
 @dataclass(frozen=True, slots=True)
 class Batch:
     """What was put up in one go. `made` None means nobody knows: judged strictly."""
@@ -190,6 +208,11 @@ class Batch:
     tended: tuple[tuple[str, date], ...] = ()  # small jobs with the last day each was done
     timer: Timing | None = None  # its process, while it is timed
     ph_day: date | None = None  # the day on which its pH was recorded
+    ahead: tuple[Ahead, ...] = ()  # what was booked of it by a clock that was ahead
+
+    def ahead_of(self, container: str) -> tuple[Ahead, ...]:
+        """What of that was of a container."""
+        return tuple(one for one in self.ahead if not one.containers or container in one.containers)
 
 
 @dataclass(frozen=True, slots=True)

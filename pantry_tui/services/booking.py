@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import os
 from collections.abc import Sequence
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, time
 from typing import TYPE_CHECKING, TypedDict
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import say
 from pantry_tui.core.lidcode import code_at
 from pantry_tui.core.log.events import Event, new_id, standing
 from pantry_tui.core.log.fold_place import fold_place, learnt
 from pantry_tui.core.log.moments import when
 from pantry_tui.core.log.payloads import (
+    ClockAhead,
     Correct,
     Count,
     FoodAdded,
@@ -22,12 +24,14 @@ from pantry_tui.core.log.payloads import (
     PutUp,
     Reading,
     RuleAdded,
+    Timer,
     batch_of,
     place_of,
     touches,
 )
 from pantry_tui.core.model import DAY_MIN, When
 from pantry_tui.errors import BadInput, Refused, Unclear
+from pantry_tui.services.setback import ahead
 from pantry_tui.store import log, places
 from pantry_tui.store.store import reading
 
@@ -57,25 +61,49 @@ def append(
 ) -> Event:
     """One event, of today unless a day (and a minute of it) is given. Raises Refused; Unclear for
     an hour that came twice that night."""
-    recorded = _written(p, day or p.today, at, zone).isoformat(timespec="seconds")
+    alone = p.clock.day_alone and not isinstance(payload, Timer)  # which is by the hour
+    written = _written(p, day or p.today, at, zone, alone)
     today = day is None or day == p.today
     with reading(p.path):
         if today and at is None and p.clock.day_alone and not isinstance(payload, PutUp):
             at = -1 - log.booked_in_turn(p.store.db, p.today)
-        id_ = next_id(p)
-    event = Event(id_, recorded, day or p.today, payload, at, p.group)
+        recorded = written.isoformat(timespec="minutes" if alone else "seconds")
+        event = Event(next_id(p), recorded, day or p.today, payload, at, p.group)
+        if found := list(ahead(p, event)):
+            event = replace(event, id=_put_right(p, event, found))
     _refuse_before_it_was_made(p, event)
+    _append(p, event)
+    return event
+
+
+def _put_right(p: Pantry, event: Event, found: Sequence[ClockAhead]) -> str:
+    """What was booked by a clock that was ahead is said to be so, before the event that shows it
+    and apart from it: to take that back takes none of it back. A new id for the event."""
+    group = next_id(p)
+    for payload in found:
+        alike = replace(event, id=next_id(p), day=p.today, payload=payload, at=None)
+        _append(p, replace(alike, together=group))
+    return next_id(p)
+
+
+def _append(p: Pantry, event: Event) -> None:
     log.append(p.store.db, event)
     p.store.booked = True
     p.appended(event)
     note(p, event)
-    return event
 
 
-def _written(p: Pantry, day: date, at: int | None, zone: int | None) -> datetime:
+def _written(
+    p: Pantry, day: date, at: int | None, zone: int | None, alone: bool = False
+) -> datetime:
     """The moment of writing, told by the clock of the day on which it happened: the offset behind
-    it is the one by which that day and minute are counted (core.log.moments)."""
+    it is the one by which that day and minute are counted (core.log.moments). Where
+    `alone` the day of writing is told its first minute stands for it (core.log.moments)."""
     now = p.clock.recorded
+    if alone:
+        like = one_moment(p.clock, day, at, zone) if at is not None else None
+        like = like or (p.clock.told(day, _NOON)[:1] or (now,))[0]
+        return datetime.combine(p.today, time(), like.tzinfo)
     if at is None:
         of_day = p.clock.told(day, _NOON)[:1]
         by_it = now.astimezone(of_day[0].tzinfo) if of_day else now

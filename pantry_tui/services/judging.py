@@ -247,6 +247,7 @@ class Judge:
             container.looked_at,
             container.left,
             container.first,
+            batch.ahead_of(container.id),
             today,
             self._judging.kin_key(batch) if batch.parts or batch.into else (),
         )

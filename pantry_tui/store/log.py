@@ -185,6 +185,12 @@ def booked_in_turn(db: sqlite3.Connection, day: date) -> int:
     return -(db.execute(sql, (day.isoformat(),)).fetchone()[0] or 0)
 
 
+def backwards(db: sqlite3.Connection) -> Iterator[Event]:
+    """All events, undone ones too, the newest first."""
+    sql = f"SELECT {COLUMNS} FROM log ORDER BY id DESC"
+    return (event for event, _ in _events(db.execute(sql)))
+
+
 def last_id(db: sqlite3.Connection) -> str:
     """The id of the newest event, "" for an empty log."""
     row = db.execute("SELECT max(id) FROM log").fetchone()
@@ -192,7 +198,7 @@ def last_id(db: sqlite3.Connection) -> str:
 
 
 def newest(db: sqlite3.Connection, *, undone: bool = False) -> str:
-    """The id of the newest event that stands (or, with `undone`, of the newest undo that nothing
+    """The id of the newest act that stands (or, with `undone`, of the newest undo that nothing
     was booked after), "" when there is none."""
     if undone:
         row = db.execute(
@@ -201,7 +207,7 @@ def newest(db: sqlite3.Connection, *, undone: bool = False) -> str:
         ).fetchone()
         return row[0] if row and row[1] == "undo" else ""
     row = db.execute(
-        "SELECT id FROM log WHERE did NOT IN ('undo', 'redo') "
+        "SELECT id FROM log WHERE did NOT IN ('undo', 'redo', 'clock_ahead') "
         "AND id NOT IN (SELECT event FROM undone) ORDER BY id DESC LIMIT 1"
     ).fetchone()
     return row[0] if row else ""

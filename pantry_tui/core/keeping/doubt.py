@@ -12,7 +12,17 @@ from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.keeping.weather import FOREVER, around
-from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, When
+from pantry_tui.core.model import (
+    DAY_MIN,
+    EVER,
+    Batch,
+    Container,
+    Cut,
+    Held,
+    Place,
+    Read,
+    When,
+)
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
 from pantry_tui.core.safety.acid import acid_unsaid
 from pantry_tui.core.safety.jars import of_one_jar
@@ -180,6 +190,38 @@ def still_to_come(container: Container, places: Mapping[str, Place], now: When) 
         hour, minute = divmod((ahead.first + ahead.zone) % DAY_MIN, 60)
         said, counts = f"{said} at {hour:02d}:{minute:02d}", "as now. Put its hour right."
     return (f"Something is booked for {said}, which is still to come: it counts {counts}",)
+
+
+def was_ahead(
+    batch: Batch, container: Container, spans: Sequence[Span], places: Mapping[str, Place]
+) -> tuple[str, ...]:
+    """What of it, or of a place where it stood, was booked by a clock that was ahead. Of a place
+    that shows by a moment that nobody knows to the day."""
+    found = sorted(batch.ahead_of(container.id), key=lambda one: one.said)
+    said = [f"by a clock that was ahead (it said {dates.say(one.said)})" for one in found[:1]]
+    stood = dict.fromkeys(span.place for span in spans)
+    said += [
+        f"of {place.name} by a clock that was ahead"
+        for name in stood
+        for place in around(name, places)
+        if any(_vague(fact) for fact in place.facts)
+    ]
+    if not said:
+        return ()
+    since = min((one.since for one in found if one.since is not None), default=None)
+    until = max((one.until for one in found), default=None)
+    between = f", between {dates.say(since)} and {dates.say(until)}" if since and until else ""
+    return (
+        f"Something was booked {' and '.join(dict.fromkeys(said))}: it counts as of the strictest "
+        f"moment at which it may have been{between}. Put its day right, or take it back and book "
+        "it again with its day.",
+    )
+
+
+def _vague(fact: Held | Read | Cut) -> bool:
+    """Whether its moment is no one day, an hour longer where clocks were changed."""
+    when = fact.end if isinstance(fact, Cut) else fact.when
+    return when != EVER and when.last - when.first > DAY_MIN + 120
 
 
 def cut_off(batch: Batch, container: Container) -> bool:

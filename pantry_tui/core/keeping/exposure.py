@@ -20,8 +20,8 @@ from datetime import date
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.spans import Span as Span
 from pantry_tui.core.keeping.walk import Shape, Since, Walk
-from pantry_tui.core.keeping.weather import Weather, no_later, weather
-from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When
+from pantry_tui.core.keeping.weather import Weather, weather
+from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When, no_later
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 

@@ -36,6 +36,7 @@ from pantry_tui.core.keeping.doubt import (
     still_to_come,
     unknown_origin,
     unsealed,
+    was_ahead,
 )
 from pantry_tui.core.keeping.exposure import Span, exposures
 from pantry_tui.core.keeping.fitness import UNFIT
@@ -86,7 +87,11 @@ def assess(
     spans = exposures(batch, container, places, now)
     start = Assessment(
         now.day,
-        standing=(*still_to_come(container, places, now), *not_checked(batch, spans)),
+        standing=(
+            *still_to_come(container, places, now),
+            *was_ahead(batch, container, spans, places),
+            *not_checked(batch, spans),
+        ),
         facts_to=_facts_to(batch, container, spans, places),
         spans=spans,
         warm_used=used,
@@ -180,7 +185,8 @@ def _weigh(
         hurts = (*hurts, Trouble(far))
     harmless = not (hurts or can_hurt(batch, in_progress))
     if batch.made is None or batch.made > now.day:
-        return _undated(reckoning, replace(start, harmless=harmless), safety)
+        start = replace(start, harmless=harmless, again_at=reckoning.runs_out(now.last))
+        return _undated(reckoning, start, safety)
     quality = _quality(reckoning, safety)
     troubles = [*against, *hurts]
     troubles += reckoning.troubles()

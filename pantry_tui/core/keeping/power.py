@@ -16,8 +16,8 @@ from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.weather import Fact, OfFacts, no_later, too_warm
-from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When
+from pantry_tui.core.keeping.weather import Fact, OfFacts, too_warm
+from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When, no_later
 from pantry_tui.core.words import Climate
 
 #: Cuts with no more than this between them add up.
@@ -225,6 +225,10 @@ def _read_cold(facts: Sequence[Fact]) -> list[Read]:
 
 
 def _off(cut: Cut, now: When) -> Off:
+    """A cut that is still to come (a clock was ahead) ends now, and was as long."""
+    if cut.start.first > now.last:
+        long = min(cut.end.last - cut.start.first, cut.end.last - cut.start.last or DAY_MIN)
+        return Off(now.last - long, now.last, long, now.day_of(now.last - long), cut)
     start = no_later(cut.start, now).first
     end = max(start, no_later(cut.end, now).last)
     length = end - start

@@ -17,7 +17,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Generic, NamedTuple, TypeVar
 
-from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
+from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When, no_later
 from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 
 #: Above this a freezer no longer keeps food frozen: crops freeze at 28 to 31 °F (USDA Handbook 66),
@@ -49,13 +49,6 @@ def too_warm(climate: Climate, temperature_f: float) -> bool:
     if climate is Climate.FREEZER:
         return temperature_f > THAWS_F
     return climate is Climate.FRIDGE and temperature_f > COLD_F
-
-
-def no_later(when: When, now: When) -> When:
-    """A moment that is still to come counts as now."""
-    if when.last <= now.last:
-        return when
-    return When(min(when.first, now.last), now.last, min(when.day, now.day), now.zone)
 
 
 _NOWHERE = (Weather(EVER.first, FOREVER, date.min, Climate.ROOM, ASSUMED_F[Climate.ROOM]),)

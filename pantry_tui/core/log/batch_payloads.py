@@ -251,3 +251,25 @@ class Timer(NamedTuple):
     told: Clocked
     minutes: int = 0
     psi: float | None = None
+
+
+#: How a container left by each of these.
+FATE_OF = {
+    Use: Fate.USED,
+    Discard: Fate.DISCARDED,
+    Give: Fate.GIVEN,
+    Missing: Fate.MISSING,
+}
+
+
+def state_after(payload: Ready | Open | Thaw | Move) -> State | None:
+    """The state that a container is in then, None where it stays as it was."""
+    match payload:
+        case Open():
+            return State.OPEN
+        case Thaw():
+            return State.THAWED
+        case Ready():
+            return State.SEALED
+        case Move():
+            return payload.state

@@ -46,6 +46,7 @@ class Did(StrEnum):
     CEILING = "ceiling"
     TABLE = "table"
     PLANNED = "planned"
+    CLOCK_AHEAD = "clock_ahead"
     UNDO = "undo"
     REDO = "redo"
 

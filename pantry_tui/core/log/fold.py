@@ -15,6 +15,7 @@ from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.thawing import Draw, weighed
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.ahead import Clocks
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
@@ -29,14 +30,6 @@ EMPTY = Fraction(1, 100)
 
 #: What a container holds where nobody said how much that is: itself.
 ONE = Amount(Fraction(1))
-
-#: How a container left by each of these.
-FATE_OF = {
-    said.Use: said.Fate.USED,
-    said.Discard: said.Fate.DISCARDED,
-    said.Give: said.Fate.GIVEN,
-    said.Missing: said.Fate.MISSING,
-}
 
 
 def _ph(process: Sequence[tuple[str, str]]) -> str:
@@ -53,7 +46,7 @@ def fold_batch(id_: str, events: Sequence[Event]) -> tuple[Batch, list[Container
     building: _Batch | None = None
     for event in events:
         if isinstance(event.payload, said.PutUp) and event.payload.batch == id_:
-            building = _Batch(event, event.payload)
+            building = _Batch(event, event.payload, Clocks(events))
     if building is None:
         return None
     for event in events:
@@ -64,14 +57,15 @@ def fold_batch(id_: str, events: Sequence[Event]) -> tuple[Batch, list[Container
 class _Batch:
     """A batch under construction."""
 
-    def __init__(self, event: Event, payload: said.PutUp) -> None:
+    def __init__(self, event: Event, payload: said.PutUp, clocks: Clocks) -> None:
         self.id = payload.batch
+        self.clocks = clocks
         self.batch = Batch(
             payload.batch,
             payload.code,
             payload.food,
             payload.method,
-            payload.made,
+            self.clocks.made(payload.made, event),
             payload.size,
             payload.process,
             payload.note,
@@ -79,9 +73,9 @@ class _Batch:
             payload.doubt,
             payload.possible,
             parts=tuple(part.container for part in payload.parts),
-            booked=event.day,
+            booked=self.clocks.day(event),
             carried=payload.carried,
-            ph_day=event.day if _ph(payload.process) else None,
+            ph_day=self.clocks.soonest(event) if _ph(payload.process) else None,
         )
         self.amount = payload.amount
         self.event, self.state = event, payload.state
@@ -112,12 +106,14 @@ class _Batch:
     def take(self, event: Event) -> None:
         """One event; what it says of other batches is passed over."""
         payload = event.payload
+        if (ahead := self.clocks.ahead(event)) is not None:
+            self.batch = replace(self.batch, ahead=(*self.batch.ahead, ahead))
         match payload:
             case said.Ready() | said.Open() | said.Thaw() | said.Move():
                 self._turn(event, payload)
             case said.Use() | said.Discard() | said.Give() | said.Missing():
                 for id_ in payload.containers:
-                    self._leave(id_, event, FATE_OF[type(payload)], payload.amount)
+                    self._leave(id_, event, said.FATE_OF[type(payload)], payload.amount)
             case said.PutUp():
                 mine = [one for one in payload.parts if said.batch_of(one.container) == self.id]
                 for part in mine:
@@ -137,13 +133,13 @@ class _Batch:
             case said.Relabelled() if payload.batch == self.id:
                 self.batch = replace(self.batch, code=payload.code)
             case said.Rated():
-                one = Rated(event.day, payload.rating, payload.note)
+                one = Rated(self.clocks.day(event), payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))
             case said.Timer():
                 self._timer(event.recorded, payload)
             case said.Tended():
-                done = dict(self.batch.tended)
-                done[payload.job] = max(event.day, done.get(payload.job, event.day))
+                done, day = dict(self.batch.tended), self.clocks.soonest(event)
+                done[payload.job] = max(day, done.get(payload.job, day))
                 self.batch = replace(self.batch, tended=tuple(sorted(done.items())))
             case said.Reserved():
                 for id_ in payload.containers:
@@ -156,12 +152,12 @@ class _Batch:
 
     def _turn(self, event: Event, payload: said.Ready | said.Open | said.Thaw | said.Move) -> None:
         place = getattr(payload, "place", "") or None
-        state = _next_state(payload)
+        state = said.state_after(payload)
         how = payload.how if isinstance(payload, said.Thaw) else ""
         if isinstance(payload, said.Move) and state is State.THAWED:
             how = "done"  # it was not said to thaw there, so it counts as thawed
         for id_ in payload.containers:
-            self.turns[id_].append(Turn(when(event), event.id, place, state, how))
+            self.turns[id_].append(Turn(self.clocks.when(event), event.id, place, state, how))
             if state in (State.OPEN, State.THAWED):
                 self._change(id_, reserved="")  # what was begun is no gift any more
 
@@ -178,11 +174,11 @@ class _Batch:
                     self._open(id_, event)
                 return
         # What was in it when it went stays known: a count may find it again.
-        self.containers[id_] = replace(old, fate=fate.value, ended=event.day)
+        self.containers[id_] = replace(old, fate=fate.value, ended=self.clocks.day(event))
 
     def _open(self, id_: str, event: Event) -> None:
         """The first draw opens it; what is in progress goes on being so."""
-        then = when(event)
+        then = self.clocks.when(event)
         mine = [one for one in self.turns[id_] if one.state is not None]
         if any(one.state is State.OPEN and one.when.last <= then.first for one in mine):
             return
@@ -194,17 +190,17 @@ class _Batch:
     def _seen(self, id_: str, event: Event, words: str, verdict: Verdict) -> None:
         old = self.containers.get(id_)
         if old is not None:
-            seen = Seen(event.day, words, verdict, when(event).last)
+            seen = Seen(self.clocks.day(event), words, verdict, self.clocks.when(event).last)
             self.containers[id_] = replace(old, signs=(*old.signs, seen))
 
     def _sign(self, event: Event, payload: said.Sign) -> None:
-        then = when(event)
+        then = self.clocks.when(event)
         for id_ in payload.containers:
             if payload.sign != "looked":
                 self._seen(id_, event, payload.words, payload.verdict)
             elif then.first >= self.batch.suspect_from:
                 # A look that may have come before a sign was seen says nothing of it.
-                self._change(id_, looked=event.day, looked_at=then.first)
+                self._change(id_, looked=self.clocks.day(event), looked_at=then.first)
         if payload.suspect:
             # All of a batch is to be looked at, also what was looked at before, or may have been.
             since = max(self.batch.suspect_from, then.last)
@@ -220,7 +216,7 @@ class _Batch:
         for back in payload.back:
             if said.batch_of(back.container) == self.id:
                 self._change(back.container, fate="", ended=None)
-                turn = Turn(when(event), event.id, back.place)
+                turn = Turn(self.clocks.when(event), event.id, back.place)
                 self.turns[back.container].append(turn)
         for found in payload.new:
             if found.batch == self.id:
@@ -256,10 +252,10 @@ class _Batch:
         if payload.unknown_day:
             fields["made"] = None
         if payload.made is not None:
-            fields["made"] = self._made(payload.made, datetime.fromisoformat(event.recorded))
+            fields["made"] = self._made(payload.made, event)
         acidity = _ph(payload.process or ())
         if acidity and (payload.measured or acidity != _ph(self.batch.process)):
-            fields["ph_day"] = event.day
+            fields["ph_day"] = self.clocks.soonest(event)
         self.batch = replace(self.batch, **fields)
         if payload.size is not None or payload.method is not None:
             held, vessel = self._held()
@@ -270,14 +266,19 @@ class _Batch:
                 if one.begun and vessel is Vessel.CLOSED:
                     self._open(id_, event)  # what was drawn from is no shut jar
 
-    def _made(self, told: date, written: datetime) -> date | None:
+    def _made(self, told: date, event: Event) -> date | None:
         """The day made as it is put right. By the moment of writing the one before may be the later
         word, where a clock was wrong: then the earlier day counts."""
-        day = min(told, written.date())  # nobody knows of a day that is to come
+        written = datetime.fromisoformat(event.recorded)
+        day: date | None = min(told, written.date())  # nobody knows of a day that is to come
+        if self.clocks.ahead(event) is not None:
+            return self.clocks.made(day, event)
         if self.put_right is not None and written < self.put_right:
             was = self.batch.made
-            return None if was is None else min(was, day)
+            return None if was is None or day is None else min(was, day)
         self.put_right = written
+        others = tuple(one for one in self.batch.ahead if one.event != self.event.id)
+        self.batch = replace(self.batch, ahead=others)
         return day
 
     def done(self) -> tuple[Batch, list[Container]]:
@@ -303,7 +304,9 @@ class _Batch:
         key = event.id, state, place
         if key not in self.came:
             made, began = self.batch.made, when(event)
-            if made is not None and made != began.day and not self.batch.carried:
+            if self.put_right is None and self.clocks.ahead(event) is not None:
+                began = self.clocks.began(event, None if self.batch.carried else made)
+            elif made is not None and made != began.day and not self.batch.carried:
                 began = some_time(made, datetime.fromisoformat(event.recorded), event.day)
             self.came[key] = Turn(began, event.id, place, state)
         return self.came[key]
@@ -315,18 +318,6 @@ _CORRECTED = (
 )  # fmt: skip
 #: What of it a process is judged by.
 _JUDGED = ("size", "process", "food", "method")
-
-
-def _next_state(payload: said.Ready | said.Open | said.Thaw | said.Move) -> State | None:
-    match payload:
-        case said.Open():
-            return State.OPEN
-        case said.Thaw():
-            return State.THAWED
-        case said.Ready():
-            return State.SEALED
-        case said.Move():
-            return payload.state
 
 
 def fold(events: Iterable[Event]) -> Stock:

@@ -2,28 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.ahead import Clocks, clock_of
 from pantry_tui.core.log.climates import Change, Kept, climates
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.moments import moment, when
-from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
+from pantry_tui.core.log.moments import moment
+from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When, no_later
+
+#: No clock was ahead.
+_RIGHT = Clocks()
 
 
-def fold_place(events: Iterable[Event]) -> Place | None:
+def fold_place(events: Sequence[Event]) -> Place | None:
     """A place from the standing events that speak of it, in recorded order; None when its adding
     was taken back. Its climate and target follow the moments of what was said of them, in
     whatever order it was booked."""
     place: Place | None = None
     added = EVER
     changes: list[Change] = []
+    clocks = Clocks(events)
     for event in events:
         payload = event.payload
         match payload:
             case said.PlaceAdded():
-                added = when(event)
+                added = clocks.when(event)
                 place = Place(
                     payload.place,
                     payload.name,
@@ -34,24 +39,24 @@ def fold_place(events: Iterable[Event]) -> Place | None:
                 )
             case said.PlaceChanged() if place is not None:
                 place = _renamed(place, payload)
-                changes.append((when(event), payload))
+                changes.append((clocks.when(event), payload))
             case said.PlaceRemoved() if place is not None:
                 place = replace(place, gone=True)
             case said.Count() | said.Reading() | said.Outage() if place is not None:
-                place = learnt(place, event)
+                place = learnt(place, event, clocks)
     return _held(place, added, changes) if place is not None else None
 
 
-def learnt(place: Place, event: Event) -> Place:
+def learnt(place: Place, event: Event, clocks: Clocks = _RIGHT) -> Place:
     """The place with what a reading, a power cut or a count adds to it; what it is stays."""
     payload = event.payload
     match payload:
         case said.Reading():
-            read = Read(when(event), payload.temp_f, payload.humidity, payload.since)
+            read = Read(clocks.when(event), payload.temp_f, payload.humidity, payload.since)
             return knowing(place, read)
         case said.Outage() if payload.end:
             # Older logs know only how many hours, and marked what that did to each container.
-            return knowing(place, cut_fact(payload))
+            return knowing(place, _cut(event, payload, clocks))
         case said.Count() if not payload.part:
             return replace(place, checked=event.day)
     return place
@@ -74,6 +79,24 @@ def _held(place: Place, added: When, changes: Sequence[Change]) -> Place:
     for fact in facts:
         place = knowing(place, fact)
     return place
+
+
+def _cut(event: Event, payload: said.Outage, clocks: Clocks) -> Cut:
+    """Where its clock was ahead, the power was off for as long at any time that it may have been
+    told of."""
+    told, window = cut_fact(payload), clocks.within.get(event.id)
+    if window is None:
+        return told
+    if told.start == EVER:
+        return told._replace(end=no_later(told.end, window.until))
+    long = told.end.last - told.start.first
+    end = min(told.end.last, window.until.last)
+    before = max(0, clock_of(event).last - told.start.first)
+    start = min(told.start.first, window.first - before, end - long)
+    zone, day = told.start.zone, told.start.day_of(start)
+    return told._replace(
+        start=When(start, end - long, day, zone), end=When(start, end, told.end.day_of(end), zone)
+    )
 
 
 def cut_fact(payload: said.Outage) -> Cut:

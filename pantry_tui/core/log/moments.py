@@ -61,16 +61,23 @@ _LATE = 23 * 60 - 1
 
 def when(event: Event) -> When:
     """A fact booked on its own day without an hour happened when it was booked; one booked for
-    another day may have happened at any hour of it."""
+    another day, or by a clock of which only the day was told, may have happened at any hour of
+    it."""
     booked = datetime.fromisoformat(event.recorded)
     if event.at is not None and event.at < 0:
         # Booked on a day that was only named: at its end, each after the one before.
         return _minute(event.day, min(DAY_MIN - 1, _LATE - event.at), booked)
     if event.at is not None:
         return _minute(event.day, event.at, booked)
-    if booked.date() == event.day:
+    if booked.date() == event.day and hour_told(event.recorded):
         return _minute(event.day, booked.hour * 60 + booked.minute, booked)
     return some_time(event.day, booked)
+
+
+def hour_told(recorded: str) -> bool:
+    """Whether the moment of booking is known to the second: a clock of which only the day was told
+    ("2026-11-25T00:00-05:00") says none."""
+    return recorded[16:17] == ":"
 
 
 def moment(text: str) -> When:

@@ -14,12 +14,15 @@ from hashlib import sha256
 from itertools import count
 from typing import Any, NamedTuple, TypeVar
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.lidcode import code_at
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.codec import write
+from pantry_tui.core.log.details import both, differ
 from pantry_tui.core.log.events import Event, new_id, standing, undone
 from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.home import fold_household
+from pantry_tui.core.log.one_sided import brought_again
 from pantry_tui.core.log.references import names_of
 from pantry_tui.core.model import Place, Stock
 from pantry_tui.core.words import ASSUMED_F
@@ -42,9 +45,10 @@ class Parted(NamedTuple):
 
 def settle(parted: Parted) -> list[Event]:
     """The events that both logs need beside their own: what was taken back under an act of the
-    other log stands again, a place with stock in it stands again, of equal lid codes and places of
-    one name the later gets another, and of two words on one thing the stricter counts."""
-    made: list[Event] = []
+    other log, or in one log alone and can only make food judged more strictly, stands again, a
+    place with stock in it stands again, of equal lid codes and places of one name the later gets
+    another, and of two words on one thing the stricter counts."""
+    made = list(brought_again(parted.ours, parted.theirs, parted.shared, after))
     known = {one.id for one in parted.shared}
     for step in (_brought_again, _places_again, _lid_codes, _place_names):
         while found := step([*parted.all, *made], known):
@@ -227,7 +231,8 @@ def _of_household(
 
 
 def _of_batch(mine: Sequence[Event], come: Sequence[Event]) -> Iterator[Event]:
-    """The earlier day, no day where one knows of none, and what either doubts."""
+    """The earlier day, no day where one knows of none, of each detail of the process the stricter
+    word, and what either doubts."""
     change: dict[str, Any] = {}
     made = [_made(log) for log in (mine, come)]
     if all(one is not None for one in made) and made[0] != made[1]:
@@ -235,17 +240,28 @@ def _of_batch(mine: Sequence[Event], come: Sequence[Event]) -> Iterator[Event]:
             change["unknown_day"] = True
         else:
             change["made"] = min(made)
-    for name, both in (("printed", min), ("doubt", _united), ("possible", _joined)):
+    for name, of_both in (("printed", min), ("doubt", _united), ("possible", _joined)):
         words = [_last(log, name) for log in (mine, come)]
         if None not in words and words[0] != words[1]:
-            change[name] = both(words)
+            change[name] = of_both(words)
     what = [[_last(log, name) for log in (mine, come)] for name in ("food", "method")]
+    against = [_last(log, "doubt") or () for log in (mine, come)]
     if any(None not in words and words[0] != words[1] for words in what):
-        told = [_last(log, "doubt") or () for log in (mine, come)]
-        change["doubt"] = _united([*told, (TWO_RECORDS,)])
+        against.append((TWO_RECORDS,))
+    sizes = {word for log in (mine, come) if (word := _last(log, "size")) is not None}
+    if len(sizes) > 1:
+        against.append((differ(f"size ({' or '.join(sorted(sizes))})"),))
+    days = [one.day for one in (*mine, *come)]
+    records = [_last(log, "process") for log in (mine, come)]
+    if None not in records and sorted(records[0]) != sorted(records[1]):
+        change["process"], doubts = both(*records)
+        against.append(doubts)
+    if len(against) > 2:
+        change["doubt"] = _united(against)
     if change:
         payload = said.Correct(mine[0].payload.batch, **change)  # type: ignore[union-attr]
-        yield after([*mine, *come], payload)
+        # Of two days on which a pH may have been measured the earlier.
+        yield replace(after([*mine, *come], payload), day=min(days))
 
 
 def _made(events: Iterable[Event]) -> Any:

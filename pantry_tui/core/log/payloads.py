@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from pantry_tui.core.log.batch_payloads import (
+    FATE_OF,
     Back,
     Clocked,
     Correct,
@@ -33,6 +34,7 @@ from pantry_tui.core.log.batch_payloads import (
     Thaw,
     Timer,
     Use,
+    state_after,
 )
 from pantry_tui.core.log.home_payloads import (
     Ceiling,
@@ -63,10 +65,12 @@ from pantry_tui.core.log.place_payloads import (
 
 __all__ = [
     "BY_NAME",
+    "FATE_OF",
     "NAME_OF",
     "Back",
     "Ceiling",
     "Checked",
+    "ClockAhead",
     "Clocked",
     "Correct",
     "Count",
@@ -115,6 +119,7 @@ __all__ = [
     "Use",
     "batch_of",
     "place_of",
+    "state_after",
     "touches",
 ]
 
@@ -130,6 +135,17 @@ class Redo(NamedTuple):
 
     undo: str
     events: tuple[str, ...]
+
+
+class ClockAhead(NamedTuple):
+    """These events were booked by a clock that was ahead: after the moment `since` ("" where
+    nothing was booked before) and before `until` (ISO). Of one batch, or of one place."""
+
+    events: tuple[str, ...]
+    until: str
+    since: str = ""
+    batch: str = ""
+    place: str = ""
 
 
 Payload = (
@@ -166,6 +182,7 @@ Payload = (
     | Ceiling
     | Table
     | Planned
+    | ClockAhead
     | Undo
     | Redo
 )
@@ -205,6 +222,7 @@ BY_NAME: dict[str, type[Payload]] = {
     "ceiling": Ceiling,
     "table": Table,
     "planned": Planned,
+    "clock_ahead": ClockAhead,
     "undo": Undo,
     "redo": Redo,
 }
@@ -237,5 +255,5 @@ def touches(payload: Payload) -> tuple[str, ...]:
 def place_of(payload: Payload) -> str:
     """The place whose own record (name, climate, readings, counts) an event changes, "" for
     none."""
-    kinds = Reading | Outage | Count | PlaceAdded | PlaceChanged | PlaceRemoved
+    kinds = Reading | Outage | Count | PlaceAdded | PlaceChanged | PlaceRemoved | ClockAhead
     return payload.place if isinstance(payload, kinds) else ""

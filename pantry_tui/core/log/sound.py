@@ -25,7 +25,7 @@ _WORDS: dict[str, tuple[str, ...]] = {
     "units": ("us", "metric"), "advice": ("usual", "strictest"), "jars": ("maker", "strict"),
     "half": ("north", "south"),
 }  # fmt: skip
-_MOMENTS = frozenset({"Outage.start", "Outage.end"})
+_MOMENTS = frozenset({"Outage.start", "Outage.end", "ClockAhead.since", "ClockAhead.until"})
 _CODES = frozenset({"PutUp.code", "Relabelled.code", "Relabelled.was"})
 _NAMES = frozenset({"PlaceAdded.name", "PlaceChanged.name", "FoodFacts.name", "FoodAdded.name",
                     "Dish.name"})  # fmt: skip

@@ -125,6 +125,7 @@ _VERBS = {
     Did.RELABELLED: "gave another lid code to",
     Did.TENDED: "tended",
     Did.TIMER: "timed",
+    Did.CLOCK_AHEAD: "noted that the clock was ahead:",
 }
 
 
@@ -240,6 +241,7 @@ _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
     said.Dish: lambda p, one: f"{'added' if one.takes else 'removed'} the dish {one.name}",
     said.Outage: lambda p, one: f"power cut {_how_long(one)} in {_place(p, one)}",
     said.Count: _counted,
+    said.ClockAhead: lambda p, one: f"noted that the clock was ahead: {_place(p, one)}",
     said.PlaceAdded: lambda p, one: f"place {one.name} ({one.climate})",
     said.PlaceChanged: _changed,
     said.PlaceRemoved: lambda p, one: f"removed the place {_place(p, one)}",

@@ -12,9 +12,10 @@ from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event, standing
 from pantry_tui.core.log.fold import fold
+from pantry_tui.core.log.one_sided import only_stricter
 from pantry_tui.core.log.parted import Parted
 from pantry_tui.core.model import FoodFacts, Stock
-from pantry_tui.services.safekeeping.taken_back import taken_back
+from pantry_tui.services.safekeeping.taken_back import counts_again, taken_back
 
 _LEAVE = said.Use | said.Discard | said.Give | said.Missing
 _LATER = "the later word counts"
@@ -73,7 +74,11 @@ def _settled(made: Iterable[Event], everything: Sequence[Event], names: _Names) 
     for event in made:
         match event.payload:
             case said.Redo(_, ids):
-                what = ", ".join(_said(by_id[id_], names) for id_ in ids if id_ in by_id)
+                some = [by_id[id_] for id_ in ids if id_ in by_id]
+                if all(only_stricter(one.payload) for one in some):
+                    yield from (counts_again(one, names) for one in some)
+                    continue
+                what = ", ".join(_said(one, names) for one in some)
                 yield (
                     f"{what} was taken back in one log, and the other rests on it: it counts again."
                 )

@@ -35,6 +35,15 @@ def taken_back(parted: Parted, made: Sequence[Event], names: Names) -> Iterator[
         )
 
 
+def counts_again(event: Event, names: Names) -> str:
+    """Of what one log took back and can only make food judged more strictly."""
+    return (
+        f"{_what(event, names)} of {event.day.isoformat()} was taken back in one log and stands "
+        f"in the other: it counts again, so that nothing is milder. If it never was, take it back "
+        f"once more: `undo {event.id}`."
+    )
+
+
 def _again(payload: said.Payload) -> Iterable[str]:
     return payload.events if isinstance(payload, said.Undo | said.Redo) else ()
 

@@ -10,8 +10,9 @@ from itertools import groupby
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.batch_payloads import FATE_OF
 from pantry_tui.core.log.events import standing
-from pantry_tui.core.log.fold import EMPTY, FATE_OF, ONE
+from pantry_tui.core.log.fold import EMPTY, ONE
 from pantry_tui.store import log
 from pantry_tui.store import past as table
 from pantry_tui.store.store import reading

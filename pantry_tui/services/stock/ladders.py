@@ -113,7 +113,8 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
 
     def climb(c: Container) -> Ladder:
         lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
-        key = (lived, c.signs, c.looked, c.looked_at, c.left, c.first)
+        ahead = batch.ahead_of(c.id)
+        key = (lived, c.signs, c.looked, c.looked_at, c.left, c.first, ahead)
         if key not in ladders:
             ladders[key] = ladder(p, batch, c)
         return ladders[key]

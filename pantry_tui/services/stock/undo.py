@@ -130,7 +130,8 @@ def _later(p: Pantry, event: Event) -> list[Event]:
         for later in log.select(
             p.store.db,
             "WHERE id > ? AND id IN (SELECT event FROM of_batch WHERE batch = ?) "
-            "AND id NOT IN (SELECT event FROM undone) AND did NOT IN ('undo', 'redo')",
+            "AND id NOT IN (SELECT event FROM undone) "
+            "AND did NOT IN ('undo', 'redo', 'clock_ahead')",
             (event.id, batch),
         ):
             if whole or meant & set(_containers(later)):

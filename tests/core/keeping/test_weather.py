@@ -13,11 +13,10 @@ from pantry_tui.core.keeping.weather import (
     FOREVER,
     Fact,
     around,
-    no_later,
     too_warm,
     weather,
 )
-from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When
+from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When, no_later
 from pantry_tui.core.words import Climate
 from tests.core.keeping.told import MADE, when
 

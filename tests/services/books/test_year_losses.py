@@ -46,8 +46,9 @@ def test_it_is_of_twelve_months_and_the_twelve_before(p: Pantry) -> None:
 
 
 def test_what_is_eaten_in_its_last_four_weeks_is_saved(p: Pantry) -> None:
-    code = up(p, "2026-01-01")
     best = date(2027, 1, 1)
+    p.today = best - timedelta(weeks=7)
+    code = up(p, "2026-01-01")
     for weeks, times in ((6, 2), (3, 1), (0, 1)):
         p.today = best - timedelta(weeks=weeks)
         act.use(p, code, str(times))

@@ -16,7 +16,8 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.rotation import first_date, order_key
 from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.log.fold import EMPTY, FATE_OF, ONE
+from pantry_tui.core.log.batch_payloads import FATE_OF
+from pantry_tui.core.log.fold import EMPTY, ONE
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State, Verdict

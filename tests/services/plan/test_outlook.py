@@ -18,6 +18,7 @@ from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.appetite import appetite, set_table
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
 
@@ -50,11 +51,8 @@ def test_what_falls_due_at_once_raises_the_alarm(p: Pantry) -> None:
 
 def test_the_appetite_is_learned_from_eight_weeks_of_use(p: Pantry) -> None:
     code = up(p, "30 pint jars runner beans, pressure canned, larder, 2026-08-01")
-    p.today = TODAY - timedelta(weeks=10)
-    for _ in range(10):
-        act.use(p, code)
-        p.today += timedelta(weeks=1)
-    assert p.today == TODAY
+    for week in range(10, 0, -1):
+        act.use(p, code, at=At(TODAY - timedelta(weeks=week)))
     (beans,) = outlook(p).foods
     assert beans.rate == pytest.approx(4, rel=0.05), "a pint of four servings a week"
     assert beans.runs_out is not None or beans.left > 0

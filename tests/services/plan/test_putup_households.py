@@ -16,6 +16,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.stock import act, places, undo
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
 
@@ -35,9 +36,7 @@ def up(p: Pantry, line: str) -> str:
 
 def eat(p: Pantry, code: str, first: date, every: int, times: int) -> None:
     for number in range(times):
-        p.today = first + timedelta(days=every * number)
-        act.use(p, code)
-    p.today = TODAY
+        act.use(p, code, at=At(first + timedelta(days=every * number)))
 
 
 def of(p: Pantry, food: str) -> FoodAhead:

@@ -19,6 +19,7 @@ from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.putup_next import Ask
 from pantry_tui.services.plan.substitute import read_line, set_substitutes, substitutes
 from pantry_tui.services.stock import act, places, undo
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
 
@@ -46,22 +47,17 @@ def jars(found: OutlookView, food: str) -> int:
     return count
 
 
-def eat_weekly(p: Pantry, codes: list[str], weeks: int) -> None:
-    """One of each a week, the last one a week before TODAY."""
-    end = p.today
+def eat_weekly(p: Pantry, codes: list[str], weeks: int, until: date | None = None) -> None:
+    """One of each a week, the last one a week before today."""
     for week in range(weeks, 0, -1):
-        p.today = end - timedelta(weeks=week)
         for code in codes:
-            act.use(p, code)
-    p.today = end
+            act.use(p, code, at=At((until or p.today) - timedelta(weeks=week)))
 
 
 def test_a_jar_a_week_is_a_year_of_jars_and_the_pounds_for_them(p: Pantry) -> None:
     old = up(p, "40 pint jars peaches, boiling-water canned, larder, 2025-08-01")
     code = up(p, "60 pint jars peaches, boiling-water canned, larder, 2026-08-01")
-    p.today = TODAY - timedelta(weeks=10)
-    eat_weekly(p, [old], 40)
-    p.today = TODAY
+    eat_weekly(p, [old], 40, TODAY - timedelta(weeks=10))
     eat_weekly(p, [code], 10)
     peaches = of(outlook(p), "peaches")
     # 50 jars left, 36 weeks to August: 14 left over then; 52 - 14 = 38 jars, 1.25 lb each.

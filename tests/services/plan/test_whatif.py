@@ -17,6 +17,7 @@ from pantry_tui.services.plan.appetite import set_table
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.whatif import Typed, changed, read, read_line, what_if
 from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
 
@@ -33,9 +34,8 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         line = "1 crate carrots, cellar-stored, cellar, 2026-11-01 amount=40lb"
         putup.put_up(pantry, putup.read(pantry, line))
         for week in range(10, 0, -1):
-            pantry.today = TODAY - timedelta(weeks=week)
-            act.use(pantry, code, "2" if week % 4 == 0 else "1")
-        pantry.today = TODAY
+            much = "2" if week % 4 == 0 else "1"
+            act.use(pantry, code, much, at=At(TODAY - timedelta(weeks=week)))
         yield pantry
 
 

@@ -13,11 +13,12 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.log.payloads import PlaceChanged
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import PantryError, Unclear
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.clock import Clock
+from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
@@ -349,7 +350,10 @@ WORST = (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 def at_random(path: Path, rng: random.Random, many: int) -> None:
     """Acts of every kind, those that are refused among them."""
     for _ in range(many):
-        with suppress(PantryError), open_pantry(path, Clock(TODAY, rng.randrange(700, 900))) as p:
+        with open_pantry(path, NOON) as p:
+            last = max(event.recorded[11:16] for event in p.events)  # no clock goes back
+        minute = int(last[:2]) * 60 + int(last[3:]) + rng.randrange(9)
+        with suppress(PantryError), open_pantry(path, Clock(TODAY, minute)) as p:
             _one(p, rng)
 
 
@@ -357,13 +361,15 @@ def _one(p: Pantry, rng: random.Random) -> None:
     rows = view.due(p)
     row = rng.choice(rows)
     name, place = rng.choice(row.container_ids), rng.choice(list(p.place_paths().values()))
+    # A later day made is put right by whoever knows it, and may be milder.
+    older = (batch_named(p, row.code).made or TODAY) - timedelta(rng.randrange(9))
     acts: list[Callable[[], object]] = [
         lambda: act.use(p, name),
         lambda: act.open_(p, name),
         lambda: act.thaw(p, name),
         lambda: moving.move(p, name, place),
         lambda: reserve.reserve(p, name, words=rng.choice(("Ada", "Bo"))),
-        lambda: correct(p, row.code, made=(TODAY - timedelta(rng.randrange(3, 40))).isoformat()),
+        lambda: correct(p, row.code, made=older.isoformat()),
         lambda: correct(p, row.code, note=rng.choice("abc")),
         lambda: putup.put_up(p, putup.read(p, PLUMS.replace("larder", place.replace("›", " ")))),
         lambda: places.add(p, rng.choice(("shed", "hall")), "room"),
@@ -399,7 +405,8 @@ def test_at_random_both_come_out_as_one_and_nothing_is_milder(
             assert len(set(p.place_paths().values())) == len(p.places)
         for id_ in now:
             for verdict, last in (one[id_] for one in alone if id_ in one):
-                assert last is None or (now[id_][1] or date.max) <= last, id_
+                undated = date.min if now[id_][0] in WORST else date.max
+                assert last is None or (now[id_][1] or undated) <= last, id_
                 assert verdict not in WORST or now[id_][0] in WORST, id_
 
 
@@ -418,3 +425,90 @@ def test_at_random_undo_too_and_exchange_in_turn_comes_to_one_log(
             at_random(other, rng, 3)
             import_log(path, theirs, TODAY)
     both_ways(home, away)
+
+
+#: What only makes food judged more strictly: which batch, and what happens to it.
+HARM: dict[str, tuple[str, Act]] = {
+    "opened": ("2A", lambda p: act.open_(p, "2A/1")),
+    "drawn from": ("2A", lambda p: act.use(p, "2A/1", "half")),
+    "thawed": ("4A", lambda p: act.thaw(p, "4A/1")),
+    "bulges": ("2A", lambda p: signs.mark(p, "2A/1", "bulging lid")),
+    "stood warm": ("4A", lambda p: act.move(p, "4A/1", "larder")),
+    "was read warm": ("4A", lambda p: readings.read(p, "freezer", 50)),
+}
+
+
+@pytest.mark.parametrize("turned", [False, True])
+@pytest.mark.parametrize("what", HARM)
+def test_what_only_one_log_took_back_counts_until_it_is_taken_back_once_more(
+    home: Path, away: Path, what: str, turned: bool
+) -> None:
+    code, happens = HARM[what]
+    sound = judged(home)
+    do(home, happens)
+    with open_pantry(home, NOON) as p:
+        event = max(one.id for one in p.events)
+    shutil.copy(home, away)
+    stands = judged(home)
+    do(home, undo.undo)
+    assert judged(home) == sound != stands
+    found = both_ways(away, home) if turned else both_ways(home, away)
+    assert judged(home) == judged(away) == stands
+    assert any(code in said or "freezer" in said for said in found.conflicts)
+    assert any(f"undo {event}" in said for said in found.conflicts)
+    do(away, lambda p: undo.undo(p, event))
+    both_ways(home, away)
+    assert judged(home) == judged(away) == sound
+
+
+BEEF = "4 pint jars beef, pressure canned, larder, 3 days ago"
+#: What was put up, what one log and the other say of its process, and what stands in the end.
+TWO_WORDS = [
+    (BEEF, ["minutes=75", "psi=11"], ["minutes=75", "psi=6"], {"psi": "6"}),
+    (BEEF, ["minutes=20"], ["minutes=75"], {"minutes": "20"}),
+    (BEEF, ["psi=6"], ["minutes=75"], {"psi": "6", "minutes": "75"}),
+    (BEEF, ["minutes=75", "altitude=6000ft"], ["altitude=500ft"], {"altitude": "6000ft"}),
+    ("2 pint jars dill pickles, vinegar pickle, larder", ["vinegar=3%"], ["vinegar=5%"],
+     {"vinegar": "3%"}),
+    ("1 crock sauerkraut, lactic ferment, larder", ["ph=3.9"], ["ph=5.0"], {"ph": "5.0"}),
+    ("1 crock sauerkraut, lactic ferment, larder", ["salt=1%"], ["salt=2.5%"], {"salt": "1%"}),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("turned", [False, True])
+@pytest.mark.parametrize(("line", "one", "other", "stands"), TWO_WORDS)
+def test_of_two_words_on_a_detail_the_stricter_counts_and_both_are_named(
+    home: Path, away: Path, line: str, one: list[str], other: list[str], stands: dict[str, str],
+    turned: bool,
+) -> None:  # fmt: skip
+    do(home, up(line))
+    shutil.copy(home, away)
+    for path, words in zip((home, away), (other, one) if turned else (one, other), strict=True):
+        pairs = [(key, value) for key, _, value in (word.partition("=") for word in words)]
+        do(path, lambda p, pairs=pairs: correct(p, "5A", process=pairs))  # type: ignore[misc]
+    alone = [judged(home), judged(away)]
+    found = both_ways(home, away)
+    for path in (home, away):
+        with open_pantry(path, NOON) as p:
+            batch = batch_named(p, "5A")
+        assert dict(batch.process).items() >= stands.items()
+        now = judged(path)
+        for id_, (verdict, last) in now.items():
+            for least, soonest in (before[id_] for before in alone):
+                assert SEVERITY.index(verdict) <= SEVERITY.index(least)
+                assert soonest is None or (last or date.min) <= soonest
+    words = [word.replace("=", " ") for word in (*one, *other)]
+    assert any(all(word in said for word in words) for said in found.conflicts)
+    both_ways(home, away)
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_what_two_records_say_that_no_order_has_is_in_doubt(
+    home: Path, away: Path, turned: bool
+) -> None:
+    for path, word in zip((away, home) if turned else (home, away), ("raw", "hot"), strict=True):
+        do(path, lambda p, word=word: correct(p, "2A", process=[("pack", word)]))  # type: ignore[misc]
+    both_ways(home, away)
+    for path in (home, away):
+        with open_pantry(path, NOON) as p:
+            assert any("pack (hot or raw)" in one for one in batch_named(p, "2A").doubt)

@@ -7,7 +7,7 @@ import shutil
 import sqlite3
 from collections.abc import Callable
 from contextlib import closing
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -100,6 +100,8 @@ def test_every_kind_of_event_goes_out_and_in(tmp_path: Path) -> None:
         p.book(Checked("dial gauge"))
         p.book(JarsCounted("pint", 12, 4))
         p.book(JarsLent("pint", 2, "Aunt Rosa"))
+    with open_pantry(path, TODAY - timedelta(days=1)) as p:
+        places.add(p, "attic", "room")  # by a clock that is behind the one before
     import_log(empty, exported(path), TODAY)
     assert exported(empty, "again.json").read_bytes() == exported(path).read_bytes()
     seen = {"relabelled"}

@@ -160,8 +160,8 @@ def test_an_empty_week_says_whether_there_is_anything(p: Pantry) -> None:
 
 def test_what_nobody_eats_is_to_be_given_away_and_not_put_up_again(p: Pantry) -> None:
     """Eight jars, eaten at one a week in autumn; then the household has had enough of them."""
-    code = up(p, "18 pint jars pickled beets, vinegar pickle, larder, 2026-01-05")
     p.today = TODAY - timedelta(weeks=10)
+    code = up(p, "18 pint jars pickled beets, vinegar pickle, larder, 2026-01-05")
     for _ in range(10):
         act.use(p, code)
         p.today += timedelta(weeks=1)
@@ -177,8 +177,8 @@ def test_what_nobody_eats_is_to_be_given_away_and_not_put_up_again(p: Pantry) ->
 def test_the_household_plans_no_more_than_it_says_it_eats(p: Pantry) -> None:
     """Four servings a week were eaten; at half a serving for each of four people it is two:
     52 weeks of two servings, at four to the jar, are 26 jars."""
-    code = up(p, "22 pint jars runner beans, pressure canned, larder, 2026-08-01")
     p.today = TODAY - timedelta(weeks=10)
+    code = up(p, "22 pint jars runner beans, pressure canned, larder, 2026-08-01")
     for _ in range(10):
         act.use(p, code)
         p.today += timedelta(weeks=1)
