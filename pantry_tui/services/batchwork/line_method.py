@@ -59,6 +59,8 @@ def settle(
     own = kitchen.says(food.name) if food.name else None
     if food.facts is None and food.name.split(" ")[-1] in _JAMS:
         own = Method.JAM  # of a fruit that is in no table
+    if own is Method.JAM and food.method_typed == "cooked":
+        food.explicit = [one for one in food.explicit if one is not Method.MEAL]  # cooked jam
     _as_bought(food, kitchen)
     explicit = list(dict.fromkeys(_ferments(food, method) for method in food.explicit))
     found = _meant(food, explicit, own)

@@ -262,3 +262,9 @@ def test_the_example_of_a_question_is_understood() -> None:
     assert read("4 jars plum jam, unknown").made is None
     wrong = read("4 jars plum jam, Tue 11 Nov 2026")  # which is a Wednesday
     assert [one.about for one in wrong.asks] == ["made"]
+
+
+def test_a_jam_that_was_cooked_is_jam_and_no_cooked_meal() -> None:
+    found = read("6 pint jars plum jam, cooked in august, basement")
+    assert (found.method, found.made) == (Method.JAM, date(2026, 8, 1))
+    assert read("2 boxes beef stew, cooked, fridge").method is Method.MEAL
