@@ -236,9 +236,9 @@ def test_a_pickle_on_a_shelf_was_processed_for_a_time(
     [
         ("1 litre", "", Method.PRESSURE, "runner beans", (LITRE,)),
         ("", "1 litre", Method.PRESSURE, "runner beans", (LITRE,)),
-        # The process that was followed is that of the jar it names.
+        # Of two sizes of one jar the larger counts.
         ("1 quart", "1 litre", Method.PRESSURE, "runner beans", (LITRE,)),
-        ("1 litre", "quart", Method.PRESSURE, "runner beans", ()),
+        ("1 litre", "quart", Method.PRESSURE, "runner beans", (LITRE,)),
         ("500 ml", "", Method.PRESSURE, "runner beans", ()),
         ("1 litre", "", Method.BOILING_WATER, "peaches", ()),
         ("1 litre", "", Method.PRESSURE, "peaches", ()),
