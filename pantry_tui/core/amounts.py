@@ -68,6 +68,7 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     and absurd amounts.
     """
     plain = " ".join(figures_spelled(text.lower()).split())
+    plain = re.sub(r"^half-(?=(?:pint|gallon)s?$)", "1/2 ", plain)  # the sizes of jars
     if re.search(r"\d,\d", plain):
         raise BadInput(f"{text!r} could be read two ways: write the number with a point.")
     match = re.match(_NUMBER, plain)

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import re
 from datetime import date, timedelta
+from fractions import Fraction
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.dates import say
 from pantry_tui.core.words import Climate, Method
 from pantry_tui.reference.compose import composer
@@ -268,3 +270,10 @@ def test_a_jam_that_was_cooked_is_jam_and_no_cooked_meal() -> None:
     found = read("6 pint jars plum jam, cooked in august, basement")
     assert (found.method, found.made) == (Method.JAM, date(2026, 8, 1))
     assert read("2 boxes beef stew, cooked, fridge").method is Method.MEAL
+
+
+@pytest.mark.parametrize("much", ["1/2 gallon of milk", "half gallon of milk", "1/2 gallon milk"])
+def test_a_half_gallon_of_milk_is_an_amount(much: str) -> None:
+    found = read(f"{much}, fresh, fridge")
+    assert (found.food, found.problems, found.unread) == ("milk", (), ())
+    assert read_amount(dict(found.process)["amount"]) == (Fraction(1, 2), "gallon")
