@@ -11,6 +11,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety import seals
+from pantry_tui.core.safety.record import NOT_CHECKED
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.errors import BadInput, PantryError, Refused
@@ -22,8 +23,10 @@ from pantry_tui.services.rows import Label
 from pantry_tui.services.stock.pick import batch_named
 
 #: Canned, and nobody wrote down how: it says so to whoever is to eat it.
-NO_PROCESS = "No process recorded."
+NO_PROCESS = NOT_CHECKED
 IN_DOUBT = "IN DOUBT: do not open it, do not eat it."
+#: No longer as it was put up: that is said on the lid too.
+_BEGUN = frozenset({State.OPEN, State.THAWED})
 #: A gift label where no size is said.
 GIFT = Size(90, 60)
 _STYLE = (
@@ -51,11 +54,11 @@ def labels(p: Pantry, codes: Sequence[str] = (), *, gift: bool = False) -> list[
             raise BadInput("Nothing was put up today: name the lid codes to print.")
     found = []
     for batch in batches:
-        judged = [p.judge(one) for one in p.containers_of(batch) if one.here]
-        fit = [one for one in judged if one.usable]
+        judged = [(one.state, p.judge(one)) for one in p.containers_of(batch) if one.here]
+        fit = [(state, one) for state, one in judged if one.usable]
         if gift and not fit:
-            raise Refused(_not_given(batch, judged))
-        found += [_label(p, batch, one, gift=gift) for one in (fit if gift else judged)]
+            raise Refused(_not_given(batch, [one for _, one in judged]))
+        found += [_label(p, batch, *one, gift=gift) for one in (fit if gift else judged)]
     return found
 
 
@@ -67,35 +70,40 @@ def _not_given(batch: Batch, judged: Sequence[Judgement]) -> str:
     return f"{name} gets no gift label, since it may not be given: {why}"
 
 
-def _label(p: Pantry, batch: Batch, judged: Judgement, *, gift: bool) -> Label:
-    """A best-by date that lies behind the discard date is left out: the earlier one counts; and of
-    what is in doubt, or must go, no day is told that would say that it may be eaten until then."""
+def _label(p: Pantry, batch: Batch, state: State, judged: Judgement, *, gift: bool) -> Label:
+    """What was opened or thawed says so. A best-by date that lies behind the discard date is left
+    out: the earlier one counts; and of what is in doubt, or must go, no day is told that would say
+    that it may be eaten until then."""
     best, safe = judged.best_by, judged.discard_after
     thrown = judged.verdict in UNFIT
     doubt = judged.verdict is Verdict.UNKNOWN and not judged.usable
     if doubt or thrown or (best and safe and safe < best):
         best = None
-    # A label stays on the lid: what is said until the seals are looked at stands on no label.
-    stays = (one for one in judged.standing if one != seals.FIRST)
+    process = _process(batch)
+    # A label stays on the lid: what is said until the seals are looked at stands on no label; nor
+    # does twice that no process was recorded.
+    stays = (one for one in judged.standing if one not in (seals.FIRST, process))
     return Label(
         batch.code,
         clean(batch.food.name),
-        batch.method.value,
+        f"{batch.method.value}, {state.value}" if state in _BEGUN else batch.method.value,
         dates.say(batch.made) if batch.made else "unknown",
         dates.say(best) if best else "" if safe or doubt or thrown else "no published figure",
-        " ".join((_caution(batch, judged, doubt=doubt), *stays)),
+        " ".join((_caution(batch, state, judged, doubt=doubt), *stays)),
         dates.say(safe) if safe and not (doubt or thrown) else "",
-        _process(batch),
+        process,
         _opened(p, batch) if gift else "",
     )
 
 
-def _caution(batch: Batch, judged: Judgement, *, doubt: bool) -> str:
+def _caution(batch: Batch, state: State, judged: Judgement, *, doubt: bool) -> str:
     """The one caution that must stand on the lid."""
     if judged.verdict in UNFIT:
         return f"{judged.verdict.value.upper()}."
     if doubt:
         return IN_DOUBT
+    if state is State.THAWED or (state is State.OPEN and batch.method in LIDDED):
+        return "Keep cold."
     if batch.method in PROCESSED:
         return "Bulging or leaking: do not open."
     if batch.method is Method.IN_OIL:

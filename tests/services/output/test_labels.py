@@ -139,8 +139,24 @@ def test_a_gift_says_what_who_gets_it_must_know(p: Pantry) -> None:
 
 def test_a_lid_says_that_no_process_is_recorded_where_it_is_so(p: Pantry) -> None:
     assert labels.NO_PROCESS in labels.label_text(labels.labels(p, ["3A"]))
-    assert labels.NO_PROCESS in labels.html(labels.labels(p, ["3A"]), Size(60, 40))
+    cut = re.sub(r"<[^>]*>", " ", labels.html(labels.labels(p, ["3A"]), Size(60, 40)))
+    assert labels.NO_PROCESS in " ".join(cut.split())
     assert labels.NO_PROCESS not in labels.label_text(labels.labels(p, ["2A"]))
+    one = labels.labels(p, ["3A"])[0]
+    assert labels.label_text([one]).count("No process recorded") == 1
+
+
+def test_what_was_thawed_or_opened_says_so_on_its_lid(p: Pantry) -> None:
+    places.add(p, "chest", "freezer")
+    putup.put_up(p, putup.read(p, "1 pack trout, frozen, chest, 1 nov"))
+    assert "thawed" not in labels.label_text(labels.labels(p, ["5A"]))
+    act.thaw(p, "5A")
+    (thawed,) = labels.labels(p, ["5A"])
+    assert thawed.method == "frozen, thawed"
+    assert "Thaw in the fridge" not in thawed.caution
+    act.open_(p, "2A")
+    opened = next(one for one in labels.labels(p, ["2A"]) if one.method.endswith(", open"))
+    assert "Keep cold." in opened.caution
 
 
 def test_what_must_go_gets_no_gift_label_and_what_is_unfit_of_a_batch_is_left_out(
