@@ -13,10 +13,10 @@ from pantry_tui.core.keeping.exposure import as_if
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.keeping.rules import Rulebook
+from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
-from pantry_tui.core.words import ASSUMED_F, Climate
 from pantry_tui.reference.tending import load_tending
 
 if TYPE_CHECKING:
@@ -80,8 +80,7 @@ class Judging:
         self, batch: Batch, container: Container, day: date, places: Mapping[str, Place]
     ) -> tuple[Job, ...]:
         """The small jobs that it needs from a day on, where it stands now."""
-        place = places.get(container.place)
-        warmth = place.temperature_f if place is not None else ASSUMED_F[Climate.PANTRY]
+        warmth = warmth_f(container.place, places)
         return jobs_of(batch, container, warmth, load_tending().get(batch.method, ()), day)
 
     def _unattended(

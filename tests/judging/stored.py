@@ -18,11 +18,11 @@ from typing import Any
 from pantry_tui.cli.run import main
 from pantry_tui.core.batchwork.tending import jobs_of, with_care
 from pantry_tui.core.keeping.limits import assess
+from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.payloads import place_of, touches
-from pantry_tui.core.words import ASSUMED_F, Climate
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.reference.tending import load_tending
 from pantry_tui.services.clock import Clock
@@ -287,8 +287,7 @@ def answer_of_log(events: Sequence[Event], code: str, number: int, now: int) -> 
     }
     known = {name: place for name, place in folded.items() if place is not None}
     day = date.fromordinal(now // DAY)
-    then, here = Clock(day, now % DAY).now, known.get(box.place)
-    warm = here.temperature_f if here is not None else ASSUMED_F[Climate.PANTRY]
+    then, warm = Clock(day, now % DAY).now, warmth_f(box.place, known)
     jobs = jobs_of(batch, box, warm, load_tending().get(batch.method, ()), day)
     judged = with_care(assess(batch, box, known, load_tables().book, then), jobs, then).on(day)
     # A list names no day beside what is not eaten.

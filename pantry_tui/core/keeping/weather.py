@@ -95,6 +95,19 @@ def around(place: str, places: Mapping[str, Place]) -> list[Place]:
     return found
 
 
+def warmth_f(place: str, places: Mapping[str, Place]) -> float:
+    """°F of a place as it was last read off: where it has no reading of its own, what it stands in;
+    else what it is meant to hold. A place that nobody knows counts as a pantry."""
+    chain = around(place, places)
+    if not chain:
+        return ASSUMED_F[Climate.PANTRY]
+    if any(isinstance(fact, Read) for fact in chain[0].facts):
+        return chain[0].temperature_f
+    read = [one.reading for one in chain[1:] if one.reading is not None]
+    newest = max(read, key=lambda one: one.when.last, default=None)
+    return chain[0].temperature_f if newest is None else newest.temp_f
+
+
 def weather(place: str, places: Mapping[str, Place], now: When) -> tuple[Weather, ...]:
     """A place's weather, oldest first. A place that nobody knows counts as a room."""
     chain = around(place, places)

@@ -6,6 +6,7 @@ from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core.batchwork.tending import ready_after
+from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.model import Batch
 from pantry_tui.core.words import State
 from pantry_tui.reference.tending import load_tending
@@ -56,7 +57,7 @@ def _one(p: Pantry, batch: Batch) -> Underway | None:
     if batch.made is None or not standing:
         return None
     made, first = batch.made, standing[0]
-    warmth = p.places[first.place].temperature_f
+    warmth = warmth_f(first.place, p.places)
     rows = load_tending().get(batch.method, ())
     jobs = {(one.job, one.due) for one in tending.of_batch(p, batch)}
     of, to = ready_after(rows, batch, State.IN_PROGRESS, warmth) or (None, "")

@@ -11,6 +11,7 @@ from typing import NamedTuple, Protocol
 
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.keeping.fitness import UNFIT, usable
+from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of, vessel_word
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
@@ -175,7 +176,7 @@ def shelves(p: Pantry) -> list[Shelf]:
         Shelf(
             paths[id_],
             one.climate.value,
-            one.temperature_f,
+            warmth_f(id_, p.places),
             one.capacity,
             count.get(id_, 0),
             (),

@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.safety.caution import CAUTION, COOK_IT, cautioned, must_be_cooked
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -97,7 +98,9 @@ def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
         mine = tuple(standing_in[id_ if twice else paths[id_]])
         count = sum(row.count for row in mine)
         found.append(
-            Shelf(paths[id_], here.climate.value, here.temperature_f, here.capacity, count, mine)
+            Shelf(
+                paths[id_], here.climate.value, warmth_f(id_, p.places), here.capacity, count, mine
+            )
         )
     return found
 

@@ -14,6 +14,7 @@ from pantry_tui.core.keeping.weather import (
     Fact,
     around,
     too_warm,
+    warmth_f,
     weather,
 )
 from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When, no_later
@@ -315,3 +316,18 @@ def test_a_pantry_s_reading_of_no_told_time_says_nothing_of_the_freezer_it_was()
     # Of an unknown hour it may have been read while it still was one, so it counts.
     vague = told(Held(EVER, FREEZER, 0.0), made, read(0, None, 50.0))
     assert any(warm == 50.0 and start is None for start, _, warm in vague)
+
+
+def test_a_shelf_with_no_reading_of_its_own_is_as_warm_as_its_room_was_read() -> None:
+    def place(id_: str, parent: str | None, *temps: float) -> Place:
+        held = Held(EVER, Climate.PANTRY, 60.0)
+        read = [Read(when(day, 12), temp_f) for day, temp_f in enumerate(temps, 1)]
+        return Place(id_, id_, Climate.PANTRY, parent, facts=(held, *read))
+
+    room, shelf = place("room", None, 50, 88), place("shelf", "room")
+    places = {one.id: one for one in (room, shelf)}
+    assert warmth_f("shelf", places) == 88
+    own = places | {"shelf": place("shelf", "room", 71)}
+    assert warmth_f("shelf", own) == 71
+    cold = places | {"room": replace(room, climate=Climate.CELLAR)}
+    assert warmth_f("shelf", cold) == warmth_f("nowhere", places) == 60
