@@ -28,10 +28,10 @@ LEFT_OUT = (
     r"lack(?:s|ed|ing)?|(?:left|leave|leaving) (?:it |them |this |that )?out|"
     r"(?:ran|run|running|am|was|were) (?:clean )?out(?: of)?)"
 )
-_BEGINS = re.compile(rf"(?:{DENIED}(?!\.?\s*\d)|{NONE}|{LEFT_OUT})(?!\w)")
-_LEFT_OUT = re.compile(rf"\b{LEFT_OUT}\b")
+_BEGINS = rf"(?:{DENIED}(?!\.?\s*\d)|{NONE}|{LEFT_OUT})(?!\w)"
+_LEFT_OUT = rf"\b{LEFT_OUT}\b"
 #: "Did not skip", "nothing forgotten": what was left out was not.
-_TWICE = re.compile(rf"(?:{DENIAL}) (?:\w+ )?{LEFT_OUT}\b")
+_TWICE = rf"(?:{DENIAL}) (?:\w+ )?{LEFT_OUT}\b"
 #: What may stand between a no and the thing that there was none of.
 _BETWEEN = (
     r"(?:(?:the|any|all|my|our|added|bottled|adding|add|to|put|putting|in|into|use|used|using|of|"
@@ -49,14 +49,14 @@ def denies(value: str) -> bool:
     numbers = re.findall(r"\d+", plain)
     if numbers and not any(map(int, numbers)):
         return True
-    if plain in NO or _BEGINS.match(plain):
+    if plain in NO or re.match(_BEGINS, plain):
         return True
-    return _LEFT_OUT.search(plain) is not None and not _TWICE.search(plain)
+    return re.search(_LEFT_OUT, plain) is not None and not re.search(_TWICE, plain)
 
 
 def without_denial(value: str) -> str:
     """("forgot the salt") -> "  the salt": what stands beside every word that denies."""
-    plain = _LEFT_OUT.sub(" ", value.casefold())
+    plain = re.sub(_LEFT_OUT, " ", value.casefold())
     return re.sub(rf"(?<!\w)(?:{DENIED}|{NONE}|zero)(?!\w)", " ", plain)
 
 
@@ -64,7 +64,7 @@ def lacking(text: str, things: str) -> str:
     """("we ran out of lemon juice", "acid|lemon") -> "lemon": which of the things, a pattern, there
     was none of by somebody's words; "" where none is denied, or it is denied twice."""
     plain = " ".join(re.sub(r"[-_]", " ", text.casefold()).split())
-    if _TWICE.search(plain):
+    if re.search(_TWICE, plain):
         return ""
     before = rf"(?<!\w)(?:{DENIED}|{NONE}|{LEFT_OUT}) {_BETWEEN}({things})"
     after = rf"\b({things})(?: juice| acid)? {_LINKED}(?:{DENIED} {_PUT_IN}|{LEFT_OUT})\b"

@@ -24,21 +24,21 @@ _WORSE = (
     r"leak(?:s|y|ed|ing)?|seep(?:s|ed|ing)?|weep(?:s|ing)?|bulg(?:ed|es|ing)|swollen|domed|convex|"
     rf"never|not|{NOT_IN_SHORT}"
 )
-#: Said of nothing but a lid.
-_NEVER_HELD = re.compile(
+#: Said of nothing but a lid. Patterns stay text until they are asked: most starts ask none.
+_NEVER_HELD = (
     rf"\b{DENIED} (?:longer |properly |fully )?(?:re)?seal(?:ed|ing)?\b|"
     rf"\blids? (?:\w+ )?{DENIED} (?:stay(?:ed|ing)? |go(?:ne)? )?(?:tight|firm|down|held|hold)\b|"
     r"\b(?:no|lost (?:its |the )?) ?vacuum\b(?! (?:seal|pack|bag|machine|pump))|"
     r"\blost (?:its |the )?seal\b"
 )
 #: Said of nothing else in a note of a batch.
-_IN_A_NOTE = re.compile(
+_IN_A_NOTE = (
     r"\bfailed to (?:re)?seal\b|\bseals? failed\b|\bfailed seals?\b|\bunsealed\b|"
     r"\b(?:none|nothing|neither)(?: of (?:them|it|the (?:jars|lids)))? sealed\b"
 )
 _HOLDING = frozenset({"", "sealed", "held", "tight", "pinged", "good", "ok"})
-_UNSEALED = re.compile(rf"\b(?:{_FAILED}|{_WORSE})\b")
-_OF_A_LID = re.compile(rf"\b(?:{_FAILED})\b")
+_UNSEALED = rf"\b(?:{_FAILED}|{_WORSE})\b"
+_OF_A_LID = rf"\b(?:{_FAILED})\b"
 #: What ends the words about a lid.
 _CLAUSES = r"[,;.!]|(?=\b(?:and|but|with)\b)"
 #: Off or gone as food is, whatever stands beside it.
@@ -54,22 +54,22 @@ _PLAINLY = frozenset(
 )  # fmt: skip
 
 #: Not one of them did not hold: "no failures", "none failed", "no lids loose".
-_NONE_FAILED = re.compile(
+_NONE_FAILED = (
     r"(?:no|not|none|nothing|zero|0|neither|never)"
     r"(?: (?:one|a|any|of|them|the|it|lids?|jars?|seals?))*"
     rf" (?:has |have |had |was |were |is |are )?(?:{_FAILED}|leak(?:s|y|ed|ing)?)"
 )
 #: "All but one sealed", "6 of 7 sealed", "all sealed except two".
-_ALL_BUT = re.compile(r"\ball\b(?: \w+)*? (?:but|except|bar|save|apart from|other than)\b")
-_OF_SO_MANY = re.compile(r"(\d{1,3})\s*(?:/|of|out of)\s*(?:the )?(\d{1,3})\b")
+_ALL_BUT = r"\ball\b(?: \w+)*? (?:but|except|bar|save|apart from|other than)\b"
+_OF_SO_MANY = r"(\d{1,3})\s*(?:/|of|out of)\s*(?:the )?(\d{1,3})\b"
 
 
 def says_none_failed(value: str) -> bool:
     """("no failures", "none failed", "7 of 7 sealed") Whether a record says that not one failed."""
     plain = " ".join(value.casefold().split())
-    if _NONE_FAILED.fullmatch(plain):
+    if re.fullmatch(_NONE_FAILED, plain):
         return True
-    of = _OF_SO_MANY.match(plain)
+    of = re.match(_OF_SO_MANY, plain)
     rest = plain[of.end() :].strip() if of else ""
     return of is not None and int(of[1]) == int(of[2]) > 0 and rest in _HOLDING
 
@@ -77,9 +77,11 @@ def says_none_failed(value: str) -> bool:
 def says_some_failed(value: str) -> bool:
     """("all but one sealed", "6 of 7 sealed") Whether a record says that not every one held."""
     plain = " ".join(value.casefold().split())
-    if _ALL_BUT.match(plain) and re.search(r"\b(?:sealed|held|tight|pinged|good|ok|fail)", plain):
+    if re.match(_ALL_BUT, plain) and re.search(
+        r"\b(?:sealed|held|tight|pinged|good|ok|fail)", plain
+    ):
         return True
-    of = _OF_SO_MANY.match(plain)
+    of = re.match(_OF_SO_MANY, plain)
     rest = plain[of.end() :].strip() if of else ""
     return of is not None and int(of[1]) < int(of[2]) and rest in _HOLDING
 
@@ -87,25 +89,25 @@ def says_some_failed(value: str) -> bool:
 def note_says_unsealed(text: str) -> str:
     """Words of a note that a lid did not hold, "" where it says nothing of that."""
     plain = text.casefold()
-    found = _NEVER_HELD.search(plain) or _IN_A_NOTE.search(plain)
+    found = re.search(_NEVER_HELD, plain) or re.search(_IN_A_NOTE, plain)
     return found[0] if found else ""
 
 
 def record_says_failed(value: str) -> bool:
     """("loose", "1 failed") Whether a record of the seals names one that did not hold."""
     plain = value.casefold().strip()
-    return _UNSEALED.search(plain) is not None or says_seal_failed(plain)
+    return re.search(_UNSEALED, plain) is not None or says_seal_failed(plain)
 
 
 def says_seal_failed(text: str) -> bool:
     """("the lid came off") Whether words say that a lid did not hold, however they say it."""
     plain = text.casefold()
-    if _NEVER_HELD.search(plain):
+    if re.search(_NEVER_HELD, plain):
         return True
     words = _words(plain)
     if words & (DENYING | {"never"}):
         return False
-    return "unsealed" in words or (bool(words & _LID) and _OF_A_LID.search(plain) is not None)
+    return "unsealed" in words or (bool(words & _LID) and re.search(_OF_A_LID, plain) is not None)
 
 
 def is_of_the_seal(text: str) -> bool:
@@ -116,7 +118,7 @@ def is_of_the_seal(text: str) -> bool:
 def beside_the_seal(text: str) -> str:
     """What is said beside that a lid did not hold: "broken seal, mouldy" leaves "mouldy", and "no
     vacuum, off smell" the smell, since only what is said of the lid is taken out."""
-    plain, times = _NEVER_HELD.subn(" , ", text.casefold())
+    plain, times = re.subn(_NEVER_HELD, " , ", text.casefold())
     if not times and not _words(plain) & _PLAINLY:
         return text
     return " ".join(" ".join(map(_not_of_a_lid, re.split(_CLAUSES, plain))).split())
