@@ -97,17 +97,18 @@ def _job(batch: Batch, made: date, row: TendingRow, done: date | None, today: da
     if done is not None and row.every is not None:
         due = max(due, done + timedelta(days=row.every))
     booked = batch.booked
-    if booked is not None and due < booked:
-        if row.every is None:
-            # It came into the store later: whether that was done then, nobody asks.
-            return None if booked > due + timedelta(days=1) else Job(row.job, due, row)
-        due = booked
     last = None if row.last is None else made + timedelta(days=row.last)
+    begun = due
+    if booked is not None and due < booked:
+        if row.every is None and booked > (last or due + timedelta(days=1)):
+            return None  # It came into the store later: whether that was done then, nobody asks.
+        begun = booked
+    due = due if row.every is None else begun
     if last is not None and max(due, today) > last:
         # It is pressed for no more; but to do nothing until then says nothing of a lid.
         unsaid = row.job == seals.CHECK and row.care is not None
         return Job(row.job, due, row) if unsaid else None
-    care = None if row.care is None else due + timedelta(days=row.care + 1)
+    care = None if row.care is None else begun + timedelta(days=row.care + 1)
     return Job(row.job, due, row, care, last)
 
 

@@ -255,11 +255,13 @@ class _Choice:
         if found is None or self.due[found] <= SOON:
             return found
         # Nothing near: the first in is the first out, though it is past its best and has no date.
-        return first(i for i in self.piles[food] if self._like(i, found))
+        return first(i for i in self.piles[food] if i == found or self._like(i, found))
 
     def _like(self, one: int, other: int) -> bool:
-        """Whether one is as good as the other for a meal, but for its date."""
+        """Whether one without a date is as good for a meal as another."""
         mine, its = self.lots[one], self.lots[other]
+        if self.due[one] != _UNDATED:
+            return False
         return (mine.servings, mine.role, mine.group) == (its.servings, its.role, its.group)
 
     def _enough(self, lot: Lot) -> bool:
