@@ -79,9 +79,21 @@ def test_unchecked_seals_make_jars_need_care_until_they_are_checked(p: Pantry) -
 
 
 def test_nobody_is_asked_about_seals_of_long_ago(p: Pantry) -> None:
-    made(p, "7 pint jars peaches, boiling-water canned, minutes=30, larder, 2026-11-14")
+    made(p, "7 pint jars peaches, boiling-water canned, minutes=30, larder, 2026-10-14")
     made(p, "7 pint jars plums, boiling-water canned, minutes=20, larder, made unknown")
     assert due(p, 60) == {}
+
+
+def test_who_books_a_batch_some_days_late_is_asked_for_its_seals_all_the_same(p: Pantry) -> None:
+    """And has the grace of one that was booked on the day from then on."""
+    made_on = TODAY - timedelta(days=5)
+    code = made(p, f"7 pint jars peaches, boiling-water canned, minutes=30, larder, {made_on}")
+    assert due(p)
+    assert verdict(p, code) is not Verdict.NEEDS_CARE
+    p.today = TODAY + timedelta(days=2)
+    assert verdict(p, code) is Verdict.NEEDS_CARE
+    tending.tend(p, code)
+    assert verdict(p, code) is Verdict.SOUND
 
 
 def test_a_late_job_is_asked_for_no_more_after_its_last_day(p: Pantry) -> None:

@@ -83,7 +83,7 @@ def test_no_process_is_said_wherever_the_jar_is_met_until_it_is_recorded(p: Pant
     assert row(p, f"{code}/1").usable, "one's own jar stays usable"
     assert said in row(p, f"{code}/1").standing
     assert said in one_batch.show(p, code).rows[0].reasons
-    assert said in labels.labels(p, [code])[0].caution
+    assert said in labels.label_text(labels.labels(p, [code]))
     assert said in str(paper.sheet(p, "due").notes)
     assert any(said in take.reasons for take in weeks.week(p).take if take.code == code)
     assert said in act.open_(p, f"{code}/1").warnings
