@@ -99,7 +99,7 @@ class LidCodes(ListScreen):
                 self._typed(typed[:-1])
         elif event.key == "enter":
             self._enter(typed)
-        elif self._taken(typed, letter):
+        elif self._may_follow(typed, letter):
             self._typed(typed + letter)
         elif batch := self._whole(typed):
             return self._behind(batch, typed, event)
@@ -110,7 +110,7 @@ class LidCodes(ListScreen):
             return False
         return True
 
-    def _taken(self, typed: str, letter: str) -> bool:
+    def _may_follow(self, typed: str, letter: str) -> bool:
         """Whether a code goes on with it; the first character is a digit, whatever reads as one."""
         begins = bool(typed) or letter.isdecimal()
         printed = bool(letter.strip()) and letter.isprintable()
