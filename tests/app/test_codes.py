@@ -126,8 +126,8 @@ async def test_half_a_code_stands_on_the_screen_and_backspace_takes_one_back(
         assert pilot.app.focused is table(pilot)
 
 
-@pytest.mark.parametrize("key", ["u", "z", "W", "q", "9", "slash", "space"])
-async def test_a_key_that_goes_on_with_no_code_is_refused_by_name_and_does_nothing(
+@pytest.mark.parametrize("key", ["u", "z", "W", "q", "slash", "space"])
+async def test_a_key_that_goes_on_with_no_code_is_refused_by_name_and_ends_the_code(
     larder: Pantry, codes: list[str], key: str
 ) -> None:
     booked, half = len(larder.events), codes[1][0]
@@ -136,11 +136,58 @@ async def test_a_key_that_goes_on_with_no_code_is_refused_by_name_and_does_nothi
         await pilot.press(half, key)
         await pilot.pause()
         assert f"Not done: No lid code begins with {half}" in painted(pilot)
-        assert f"Lid code {half}_" in painted(pilot)
-        await pilot.press(codes[1][1].lower(), "u")
-        assert left(larder, codes[1]) == 5
+        assert "Lid code _ no code is typed" in painted(pilot)
+        assert "Esc back to the list" in painted(pilot).replace("\u00a0", " ")
+        await pilot.press(codes[1][1].lower(), "u", "d", "enter", "backspace", "space")
+        await pilot.pause()
+        assert "No lid code is typed" in painted(pilot), "nothing acts on a half or on the cursor"
         assert pilot.app.screen is here
+        assert len(larder.events) == booked
+        await pilot.press(*codes[1].lower(), "u")
+        assert left(larder, codes[1]) == 5, "typed whole, it acts"
     assert len(larder.events) == booked + 1
+
+
+async def test_a_digit_that_is_refused_begins_the_code_that_begins_with_it(
+    larder: Pantry, codes: list[str]
+) -> None:
+    first, other = codes[0], codes[2]
+    assert first[0] != other[0]
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(first[0], other[0])
+        said = f"No lid code begins with {first[0]}{other[0]}: begun anew with {other[0]}"
+        assert said in painted(pilot)
+        assert f"Lid code {other[0]}_" in painted(pilot)
+        await pilot.press(other[1].lower(), "u")
+        assert [left(larder, code) for code in codes] == [4, 6, 4]
+
+
+@pytest.mark.parametrize("typed", ["{0}u", "u", "{0}y", "y"])
+async def test_no_key_acts_after_a_first_digit_that_begins_no_code(
+    larder: Pantry, codes: list[str], typed: str
+) -> None:
+    (none, *_) = set("123456789") - {code[0] for code in codes}
+    booked = len(larder.events)
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        here = pilot.app.screen
+        await pilot.press(none, *typed.format(none))
+        await pilot.pause()
+        assert pilot.app.screen is here
+        assert len(larder.events) == booked
+        await pilot.press("escape")
+        assert "Lid code" not in painted(pilot)
+        assert pilot.app.focused is table(pilot)
+
+
+async def test_a_letter_refused_behind_a_whole_code_ends_it_too(
+    larder: Pantry, codes: list[str]
+) -> None:
+    booked = len(larder.events)
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*codes[1].lower(), "O", "u")
+        await pilot.pause()
+        assert "No lid code is typed" in painted(pilot)
+    assert len(larder.events) == booked
 
 
 @pytest.mark.parametrize(("key", "room"), [("W", "week"), ("f3", "shelves"), ("y", "outlook")])
@@ -181,6 +228,9 @@ async def test_a_container_that_is_named_is_the_one_that_is_used(
         assert gone == [3], painted(pilot)
         await pilot.press(*codes[1].lower(), "slash", "9")
         assert f"No lid code begins with {codes[1]}/9" in painted(pilot)
+        booked = len(larder.events)
+        await pilot.press("u")
+        assert len(larder.events) == booked, "nor any other container of it"
 
 
 @pytest.mark.parametrize("room", ["enter", "W"])
@@ -208,4 +258,4 @@ async def test_enter_behind_half_a_code_shows_no_batch(larder: Pantry, codes: li
         await pilot.press("1")
         await pilot.press("escape", "1")
         assert "No lid code begins with 1" in painted(pilot)
-        assert "Lid code" not in painted(pilot)
+        assert "Lid code _ no code is typed" in painted(pilot)

@@ -1,7 +1,9 @@
 """A lid code that is typed on a list: the cursor goes to its line, a key behind it acts there.
 
 The state is always on the screen: what is typed so far, and in the foot the keys that mean
-something to it. Only a character with which some lid code goes on is ever taken into one.
+something to it. Only a character with which some lid code goes on is ever taken into one. One that
+is refused ends the code, so that what is typed after it never makes another one whole; until a
+digit begins one again, or Esc, no letter acts on the line that the cursor happens to be on.
 """
 
 from __future__ import annotations
@@ -37,6 +39,9 @@ _CLOSED = frozenset({"open", "thaw"})
 #: The keys of a code that is not whole yet, for the foot; of a whole one that is not listed here.
 _BACK = (("Backspace", "takes one back", ""), ("Esc", "leaves it", "back"))
 _ELSEWHERE = (("Enter", "shows it", ""), *_BACK)
+#: And of none, behind a character that was refused.
+_NOT_TYPED = "No lid code is typed. Its first digit begins one, Esc goes back to the list."
+_NONE = (("0-9", "begins a lid code", ""), ("Esc", "back to the list", "back"))
 
 
 class LidCodes(ListScreen):
@@ -52,16 +57,16 @@ class LidCodes(ListScreen):
     async def action_jump(self, digit: str) -> None:
         """A digit begins a lid code. It is looked for in everything: words that narrowed the list
         are let go."""
-        if not self._goes_on(digit):
-            self.host.tell(f"No lid code begins with {digit}.", refused=True)
-            return
         if self._code is None:
             from pantry_tui.app.widgets.codebar import CodeBar
 
             self._code = CodeBar(self._for_code)
             await self.mount(self._code, after="#word")
-        self.widen()
-        self._typed(digit)
+        if self._goes_on(digit):
+            self.widen()
+            self._typed(digit)
+        else:
+            self._anew("", digit)
         self.set_focus(self._code)
 
     def widen(self) -> None:
@@ -69,7 +74,7 @@ class LidCodes(ListScreen):
 
     def end_code(self) -> None:
         """No code is typed any more; the list has the keys."""
-        if self.typed_code and self._code is not None:
+        if self._code is not None and self._code.display:
             self._code.end()
             self.set_focus(self.table)
             self.query_one(KeyLine).usual()
@@ -90,23 +95,45 @@ class LidCodes(ListScreen):
         if event.key == "escape":
             self.end_code()
         elif event.key == "backspace":
-            self._typed(typed[:-1])
+            if typed:  # of a code that was refused there is nothing left to take back
+                self._typed(typed[:-1])
         elif event.key == "enter":
             self._enter(typed)
-        elif letter.strip() and letter.isprintable() and self._goes_on(typed + letter):
+        elif self._may_follow(typed, letter):
             self._typed(typed + letter)
         elif batch := self._whole(typed):
             return self._behind(batch, typed, event)
         elif letter.isalnum() or letter in ("/", " "):
-            shown = f"{typed}{letter}".upper() if letter != " " else f"{typed} and a blank"
-            self._refuse(f"No lid code begins with {shown}: {typed} stands, Esc leaves it.")
+            self._anew(typed, letter)
         else:
             self.end_code()
             return False
         return True
 
+    def _may_follow(self, typed: str, letter: str) -> bool:
+        """Whether a code goes on with it; the first character is a digit, whatever reads as one."""
+        begins = bool(typed) or letter.isdecimal()
+        printed = bool(letter.strip()) and letter.isprintable()
+        return begins and printed and self._goes_on(typed + letter)
+
     def _refuse(self, why: str) -> None:
         self.host.tell(why, refused=True)
+
+    def _anew(self, typed: str, letter: str) -> None:
+        """A character was refused behind what is typed. A digit with which some code begins begins
+        one; else none is typed any more, and the bar says so."""
+        if not typed and not letter.isdecimal():
+            self._refuse(_NOT_TYPED)
+            return
+        shown = f"{typed}{letter}".upper() if letter != " " else f"{typed} and a blank"
+        if letter.isdecimal() and self._goes_on(letter):
+            self._typed(letter)
+            self._refuse(f"No lid code begins with {shown}: begun anew with {letter}.")
+            return
+        if self._code is not None:
+            self._code.say("", "no code is typed", whole=False)
+        self.query_one(KeyLine).instead(_NONE)
+        self._refuse(f"No lid code begins with {shown}. Type it from its first digit, or Esc.")
 
     def _typed(self, typed: str) -> None:
         """Show the code so far; the cursor goes to its line once it is whole."""
@@ -142,7 +169,7 @@ class LidCodes(ListScreen):
     def _enter(self, typed: str) -> None:
         """Stay at the line, or show the batch that is in none of them."""
         if self._whole(typed) is None:
-            self._refuse(f"{typed} is only the beginning of a lid code.")
+            self._refuse(f"{typed} is only the beginning of a lid code." if typed else _NOT_TYPED)
             return
         here = self._go_to_code(typed)
         self.end_code()
@@ -155,7 +182,7 @@ class LidCodes(ListScreen):
         bound = self.active_bindings.get(event.key)
         letter = event.character or ""
         if bound is None and letter.isalnum():
-            self._refuse(f"{letter} does nothing here; {typed} stands, Esc leaves it.")
+            self._anew(typed, letter)
             return True
         if bound is None or bound.binding.id not in ON_CODES:
             self.end_code()

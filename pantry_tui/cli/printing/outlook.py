@@ -67,6 +67,8 @@ def what_if(found: WhatIf, pairs: Sequence[Pair]) -> list[str]:
 
 def _out(one: FoodAhead) -> str:
     """Between which days it is gone, where its own weeks tell; else about when."""
+    if one.servings <= 0:
+        return "none now"
     first, last = one.runs_out_range or (None, None)
     if first is not None and first != last:
         return f"{say(first)} to {say(last)}" if last else f"{say(first)} or later"

@@ -12,7 +12,7 @@ from itertools import zip_longest
 from math import ceil
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import Pace, Portion, gone_by, pace, weeks_until
+from pantry_tui.core.plan.pace import NOTHING, Pace, Portion, gone_by, pace, weeks_until
 
 #: Weeks from one harvest to the next.
 YEAR_WEEKS = 52
@@ -45,14 +45,15 @@ def ahead(
     eaten: float | None = None,
     ceiling: float = float("inf"),
     factors: Sequence[float] = (),
-    planned: float = 0.0,
+    planned: Portion = NOTHING,
 ) -> Ahead:
     """Simulates from `today` to `harvest`. What is past its date when its week comes is lost.
-    `factors` say how much is eaten in each week to come against a usual one; () as usual. So many
-    servings more are `planned`: they stand, are eaten in the first week, and press nobody."""
+    `factors` say how much is eaten in each week to come against a usual one; () as usual. More
+    servings are `planned`: they stand, are eaten in the first week, the last of them on their day,
+    and press nobody."""
     found = pace(portions, harvest, today)
-    if planned:
-        whole = found.servings + planned
+    if planned.servings:
+        whole = found.servings + planned.servings
         can = whole / weeks_until(harvest, today)
         found = Pace(whole, found.needs, can, found.tight, found.due_by_tight)
     rate = rate_of(found, eaten, ceiling)
@@ -65,7 +66,7 @@ def ahead(
     week = today
     while week < harvest:
         hungry = rate * factors[len(supply)] if len(supply) < len(factors) else rate
-        hungry = hungry if supply else max(0.0, hungry - planned)
+        hungry = hungry if supply else max(0.0, hungry - planned.servings)
         for index in range(next_, len(stock)):
             # A date already past is for this week; one that passes later is lost with its day.
             by = stock[index].by
@@ -81,7 +82,7 @@ def ahead(
         stands = sum(left[next_:], 0.0)
         supply.append(stands)
         if runs_out is None and stands < 1e-9 and week + timedelta(days=7) < harvest:
-            runs_out = gone_by(portions, week + timedelta(days=6), today)
+            runs_out = gone_by([*portions, planned], week + timedelta(days=6), today)
         week += timedelta(days=7)
     return Ahead(found, rate, lost, sum(left), runs_out, tuple(supply))
 
@@ -92,7 +93,7 @@ def together(
     today: date,
     ceiling: float = float("inf"),
     factors: Sequence[float] = (),
-    planned: float = 0.0,
+    planned: Portion = NOTHING,
 ) -> Ahead:
     """Several foods as one, a group or the household: each with its own harvest.
 
@@ -111,7 +112,7 @@ def together(
     empty = len(gone) == len(foods) and gone and max(gone) < first
     weeks = zip_longest(*(one.supply for one, _ in foods), fillvalue=0.0)
     return Ahead(
-        Pace(joint.servings + planned, joint.needs, can, joint.tight, joint.due_by_tight),
+        Pace(joint.servings + planned.servings, joint.needs, can, joint.tight, joint.due_by_tight),
         rate,
         max(sum(one.lost for one, _ in foods), crowded),
         sum(one.left for one, _ in foods),

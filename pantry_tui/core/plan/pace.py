@@ -25,6 +25,10 @@ class Portion:
     by: date | None
 
 
+#: No servings at all.
+NOTHING = Portion(0.0, None)
+
+
 @dataclass(frozen=True, slots=True)
 class Pace:
     """Servings a week. `tight` is the date that sets the need, None where nothing hurries."""
@@ -73,9 +77,9 @@ def lost_at(portions: Sequence[Portion], rate: float, today: date) -> float:
 
 def gone_by(portions: Iterable[Portion], end: date, today: date) -> date:
     """The day by which all of them are gone that are gone in the week up to `end`: not after the
-    last of their own dates, where each has one that is still ahead."""
+    last of their own dates, where each has one that is still ahead; today, where there are none."""
     dates = [one.by for one in portions if one.servings > 0]
-    last = max((by or date.max for by in dates), default=end)
+    last = max((by or date.max for by in dates), default=today)
     return min(last, end) if last >= today else end
 
 

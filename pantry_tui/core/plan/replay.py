@@ -17,7 +17,7 @@ from math import ceil
 from random import Random
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import Portion, gone_by
+from pantry_tui.core.plan.pace import NOTHING, Portion, gone_by
 
 #: So many replays, and of their results in order the first and the last one told: nine in ten at
 #: either end. Common practice, no source.
@@ -59,10 +59,10 @@ def replayed(
     own: Sequence[float],
     rate: float,
     factors: Sequence[float] = (),
-    planned: float = 0.0,
+    planned: Portion = NOTHING,
 ) -> Replayed:
     """`own` are servings of past weeks, drawn so that their mean is `rate`; `factors` how much is
-    eaten in each week to come against a usual one, and `planned` servings, as `outlook.ahead` has
+    eaten in each week to come against a usual one, and what is `planned`, as `outlook.ahead` has
     them."""
     days = (harvest - today).days
     weeks = max(1, ceil(days / 7))
@@ -74,12 +74,12 @@ def replayed(
     mean = sum(own) / len(own)
     scale = rate / mean if mean > _CRUMB else 0.0
     weights = [scale * factor for factor in _padded(factors, weeks)]
-    last_day = gone_by(portions, date.max, today)
+    last_day = gone_by([*portions, planned], date.max, today)
     lost: list[float] = []
     ended: list[date | None] = []
     for numbers in draws(len(own), weeks):
         wanted = [own[number] * weight for number, weight in zip(numbers, weights, strict=True)]
-        wanted[0] = max(0.0, wanted[0] - planned)
+        wanted[0] = max(0.0, wanted[0] - planned.servings)
         gone, week = _eat(stock, list(accumulate(wanted)))
         lost.append(gone)
         over = week is None or (week + 1) * 7 >= days

@@ -1,4 +1,4 @@
-"""The sheet for the cupboard door: the due list by place under its heads, a box before each line.
+"""The sheet for the cupboard door: the due list as the screen has it, a box before each line.
 
 A sheet hangs for weeks, so a date on it is whole and says its kind. It is to stay one page of A4 or
 Letter: much that is only later is counted and not listed, and so is of what is past best and still
@@ -60,7 +60,7 @@ def door(p: Pantry) -> Sheet:
     lines: list[tuple[str, ...]] = []
     parts = []
     for word in PARTS:
-        mine = sorted((row for row in shown if _part(row) == word), key=_by_place)
+        mine = [row for row in shown if _part(row) == word]
         if mine:
             count = sum(row.count for row in mine)
             parts.append((f"{OVER[word]}: {count}", len(mine)))
@@ -91,10 +91,6 @@ def _beyond(shown: Sequence[DueRow]) -> list[DueRow]:
     past = [row for row in shown if row.head == "past best" and row.usable]
     room = max(PAGE - heads - (len(shown) - len(past)), 0)
     return sorted(past, key=lambda row: (row.best_by or date.max, row.code))[room:]
-
-
-def _by_place(row: DueRow) -> tuple[str, date, str]:
-    return row.place.lower(), row.discard_after or row.best_by or date.max, row.code
 
 
 def _beside(

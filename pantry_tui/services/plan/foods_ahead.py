@@ -34,7 +34,7 @@ class OneFood:
     name: str
     group: Group
     parts: list[Portion]  # but for what the accepted week eats
-    in_week: float  # the servings that it eats
+    in_week: Portion  # the servings that it eats, and the last day on which it does
     safety: frozenset[date]  # the dates after which it is discarded, not only past its best
     standing: list[Stands]
     reserved: int
@@ -75,8 +75,11 @@ def _food(
     way = putup_next.usual(p, batches)
     group = way.batch.food.group
     ours = [one for one in standing if not one.line.reserved]
-    parts, safety = paces.portions(p, group, ours, planned(p))
-    in_week = sum(paces.servings_in(p, group, one) for one in ours) - sum(s.servings for s in parts)
+    week = planned(p)
+    parts, safety = paces.portions(p, group, ours, week)
+    rest = sum(paces.servings_in(p, group, one) for one in ours) - sum(s.servings for s in parts)
+    days = [week[id_].by for one in ours for id_ in paces.ids_of(p, one) if id_ in week]
+    in_week = Portion(rest, max(filter(None, days), default=None))
     harvest = harvests.next_of(p, name, p.today)
     eats, eaten = basis.appetite, basis.eaten.get(name)
     asks = pace(parts, harvest, p.today)
@@ -124,7 +127,7 @@ def _replayed(
     today: date,
     coming: Ahead,
     basis: Basis,
-    in_week: float,
+    in_week: Portion,
 ) -> Replayed | None:
     """Its own weeks again and again; None where there are too few of them."""
     own = basis.own.get(name)

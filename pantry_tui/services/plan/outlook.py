@@ -9,7 +9,7 @@ from datetime import date
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import together
-from pantry_tui.core.plan.pace import next_harvest
+from pantry_tui.core.plan.pace import Portion, next_harvest
 from pantry_tui.core.plan.range_words import SUPPOSED, range_note
 from pantry_tui.core.plan.replay import band
 from pantry_tui.core.plan.suppose import Suppose
@@ -83,7 +83,7 @@ def _together(
         p.today,
         ceiling,
         basis.factors,
-        sum(one.in_week for one in foods),
+        Portion(sum(one.in_week.servings for one in foods), None),
     )
     harvest = min((one.harvest for one in foods if one.comes), default=None)
     rows = [row for row in rows if row.food in mine]

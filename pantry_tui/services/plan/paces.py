@@ -9,7 +9,7 @@ from functools import partial
 
 from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.pace import Pace, Portion, pace
+from pantry_tui.core.plan.pace import NOTHING, Pace, Portion, pace
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
 from pantry_tui.core.words import Group, Role, Verdict
 from pantry_tui.services.books.past import past
@@ -38,7 +38,7 @@ def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
 
 
 def portions(
-    p: Pantry, group: Group, ours: Iterable[Stands], planned: Mapping[str, float] | None = None
+    p: Pantry, group: Group, ours: Iterable[Stands], planned: Mapping[str, Portion] | None = None
 ) -> tuple[list[Portion], set[date]]:
     """Servings by the day they are best eaten by, and those of the days on which it is a matter of
     safety. What is past its best already cannot be saved by haste: nothing hurries it any more. Of
@@ -50,14 +50,19 @@ def portions(
         dated = [day for day in (judged.best_by, last) if day and day >= today]
         servings = servings_in(p, group, judged)
         if planned:
-            batch = past(p)[judged.line.batch]
-            ids = (batch.id_of(int(number)) for number in judged.line.numbers.split())
-            servings = max(0.0, servings - sum(planned.get(id_, 0.0) for id_ in ids))
+            eaten = sum(planned.get(id_, NOTHING).servings for id_ in ids_of(p, judged))
+            servings = max(0.0, servings - eaten)
         if servings > _CRUMB:
             by_date[min(dated, default=None)] += servings
         if dated and min(dated) == last and servings > _CRUMB:
             safety.add(min(dated))
     return [Portion(servings, day) for day, servings in by_date.items()], safety
+
+
+def ids_of(p: Pantry, one: Stands) -> list[str]:
+    """The ids of equal containers."""
+    batch = past(p)[one.line.batch]
+    return [batch.id_of(int(number)) for number in one.line.numbers.split()]
 
 
 def servings_in(p: Pantry, group: Group, one: Stands) -> float:

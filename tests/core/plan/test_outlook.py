@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from pantry_tui.core.plan.outlook import ahead, cover, shared, to_put_up, together
 from pantry_tui.core.plan.pace import Portion
+from pantry_tui.core.plan.replay import replayed
 
 TODAY = date(2026, 11, 25)
 
@@ -43,6 +44,22 @@ def test_nothing_runs_out_after_its_own_last_day(eaten: float) -> None:
     )
     passed = ahead([Portion(2, TODAY - timedelta(days=3))], harvest, TODAY, eaten=2.0)
     assert passed.runs_out == TODAY + timedelta(days=6), "past its best it is eaten this week"
+
+
+@pytest.mark.parametrize("weeks", [[4.0] * 8, [0.0, 8.0] * 4])
+def test_what_a_plan_eats_runs_out_on_its_last_day(weeks: list[float]) -> None:
+    soon, harvest = TODAY + timedelta(days=2), TODAY + timedelta(days=200)
+
+    def out(parts: list[Portion], planned: Portion) -> set[date | None]:
+        again = replayed(parts, harvest, TODAY, weeks, 4.0, (), planned)
+        plain = ahead(parts, harvest, TODAY, eaten=4.0, planned=planned)
+        return {plain.runs_out, *again.runs_out}
+
+    assert out([], Portion(4.0, soon)) == {soon}
+    assert out([Portion(0.0, None)], Portion(4.0, soon)) == {soon}
+    found = ahead([Portion(3.0, TODAY)], harvest, TODAY, eaten=7.0, planned=Portion(4.0, soon))
+    assert (found.runs_out, found.lost, found.pace.servings) == (soon, 0, 7)
+    assert out([], Portion(0.0, None)) == {TODAY}, "of nothing there is none today"
 
 
 def test_how_much_to_put_up_is_whole_containers() -> None:

@@ -17,7 +17,7 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.output import calendar, labels, paper
-from pantry_tui.services.output.door import PAGE
+from pantry_tui.services.output.door import PAGE, cells
 from pantry_tui.services.output.stocktake import PEN
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
@@ -255,6 +255,13 @@ def test_the_door_sheet_stands_under_heads_with_a_box_and_whole_dates(demo: Pant
         assert "today" not in row[-1], "a sheet hangs for days"
         if row[-1].startswith(("eat by", "best by")):
             assert row[-1].split()[-1].isdigit(), "with its year"
+
+
+def test_the_door_sheet_is_in_the_order_of_the_list_on_the_screen(demo: Pantry) -> None:
+    page = paper.sheet(demo, "due")
+    listed = [(row[1], row[2], row[4]) for row in page.rows]
+    whole = [tuple(cells(row)) for row in view.due(demo)]
+    assert listed == [(row[1], row[2], row[4]) for row in whole if row in page.rows]
 
 
 def test_what_may_hurt_is_never_given_a_best_date_on_the_door(demo: Pantry) -> None:

@@ -17,7 +17,8 @@ from pantry_tui.services.plan import paces
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.appetite import appetite, set_table
 from pantry_tui.services.plan.outlook import outlook
-from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock import act, places, view
+from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
@@ -112,6 +113,37 @@ def test_what_the_accepted_week_eats_is_not_told_to_be_given_away(p: Pantry) -> 
     assert outlook(p).household.lost == peaches.lost
     p.today += timedelta(days=1)
     assert outlook(p).foods[0].lost >= peaches.lost, "what was not eaten is not in the week"
+
+
+@pytest.mark.parametrize(
+    "line", ["1 half-pint jar garlic in oil, fridge", "1 box lasagne, fridge, 2026-11-24"]
+)
+def test_nothing_runs_out_after_its_last_safe_day_whatever_the_week_eats(
+    p: Pantry, line: str
+) -> None:
+    up(p, line)
+    (last,) = {row.discard_after for row in view.due(p)}
+    assert last is not None
+    before = outlook(p).foods[0]
+    weeks.accept(p)
+    (take,) = {one.day for one in weeks.week(p).take[-1:]}
+    (food,), whole = outlook(p).foods, outlook(p).household
+    assert food.lost == 0, "what the accepted week eats is not lost"
+    assert food.runs_out == whole.runs_out == take
+    for gone in (food.runs_out, before.runs_out):
+        assert gone is not None
+        assert gone <= last
+
+
+def test_what_the_week_eats_after_its_last_safe_day_is_lost(p: Pantry) -> None:
+    up(p, "2 boxes lasagne, fridge, 2026-11-25")
+    weeks.accept(p)
+    assert len({one.day for one in weeks.week(p).take}) > 1
+    assert outlook(p).foods[0].lost == 0
+    correct(p, "2A", made="2026-11-22")
+    (lasagne,) = outlook(p).foods
+    assert lasagne.lost > 0
+    assert lasagne.runs_out == TODAY
 
 
 def test_of_what_the_week_eats_up_the_outlook_says_that_alone(p: Pantry) -> None:
