@@ -24,6 +24,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import act, places, undo, view
 from pantry_tui.services.stock.correct import correct
+from pantry_tui.services.stock.rows import DueRow
 
 TODAY = date(2026, 11, 25)
 ROOT = Path(__file__).resolve().parents[3]
@@ -267,7 +268,7 @@ def test_what_is_not_canned_has_no_process_to_break_off(p: Pantry) -> None:
     assert doubt_of(p, code) == ()
 
 
-def row_of(p: Pantry, code: str) -> view.DueRow:
+def row_of(p: Pantry, code: str) -> DueRow:
     (row,) = (one for one in view.due(p) if one.code == code)
     return row
 

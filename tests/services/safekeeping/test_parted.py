@@ -58,7 +58,7 @@ def out(path: Path) -> Path:
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
     path = tmp_path / "home.db"
-    create(path, altitude_ft=1000)
+    create(path, altitude_ft=1000, clock=NOON)
     do(
         path,
         lambda p: places.add(p, "larder", "pantry"),
