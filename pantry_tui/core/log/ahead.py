@@ -86,6 +86,22 @@ class Clocks:
         window = self.within.get(event.id)
         return when(event) if window is None else clipped(when(event), event, window)
 
+    def second(self, event: Event) -> tuple[int, int]:
+        """The earliest and the latest second at which it was booked, counted as `When` counts
+        minutes."""
+        window, then = self.within.get(event.id), clock_of(event)
+        if window is not None:
+            return window.first * 60, window.until.last * 60 + 59
+        if then.known and hour_told(event.recorded):
+            at = then.first * 60 + datetime.fromisoformat(event.recorded).second
+            return at, at
+        return then.first * 60, then.last * 60 + 59
+
+    def shown(self, event: Event) -> int:
+        """The second that the clock showed when it was booked, right or wrong; the first of a day
+        that was only named."""
+        return clock_of(event).first * 60
+
     def soonest(self, event: Event) -> date:
         """The earliest day that it may be."""
         return self.when(event).day if event.id in self.within else event.day

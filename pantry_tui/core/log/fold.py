@@ -20,7 +20,7 @@ from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
 from pantry_tui.core.log.returned import WAS_AWAY, were_away
-from pantry_tui.core.log.timing import breaks_off, timed, unfinished
+from pantry_tui.core.log.timing import Process
 from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State, Verdict
@@ -79,7 +79,7 @@ class _Batch:
         )
         self.amount = payload.amount
         self.event, self.state = event, payload.state
-        self.broken_off = False  # its process, and none was recorded since
+        self.process = Process(clocks)
         self.put_right: datetime | None = None  # when its day made was, by the clock of that hour
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
@@ -136,7 +136,7 @@ class _Batch:
                 one = Rated(self.clocks.day(event), payload.rating, payload.note)
                 self.batch = replace(self.batch, rated=(*self.batch.rated, one))
             case said.Timer():
-                self._timer(event.recorded, payload)
+                self.process.take(event, payload)
             case said.Tended():
                 done, day = dict(self.batch.tended), self.clocks.soonest(event)
                 done[payload.job] = max(day, done.get(payload.job, day))
@@ -144,6 +144,7 @@ class _Batch:
             case said.Reserved():
                 for id_ in payload.containers:
                     self._change(id_, reserved=payload.kept_for)
+        self.process.saw(event)
 
     def _change(self, id_: str, **fields: object) -> None:
         old = self.containers.get(id_)
@@ -229,12 +230,6 @@ class _Batch:
                     if at < away:
                         self._seen(id_, event, WAS_AWAY, Verdict.UNKNOWN)
 
-    def _timer(self, moment: str, payload: said.Timer) -> None:
-        old = self.batch.timer
-        broken_off = self.broken_off or breaks_off(old, moment, payload)
-        self.broken_off = broken_off and payload.told is not said.Clocked.DONE
-        self.batch = replace(self.batch, timer=timed(old, moment, payload))
-
     def _retimed(self, process: Sequence[tuple[str, str]]) -> bool:
         return dict(process).get("minutes") != dict(self.batch.process).get("minutes")
 
@@ -248,7 +243,7 @@ class _Batch:
             fields["doubt"] = (*self.batch.doubt, *new)
             fields["possible"] = payload.possible or self.batch.possible
         if payload.process is not None and (payload.timed or self._retimed(payload.process)):
-            self.broken_off = False
+            self.process.recorded(event, dict(payload.process))
         if payload.unknown_day:
             fields["made"] = None
         if payload.made is not None:
@@ -283,8 +278,7 @@ class _Batch:
 
     def done(self) -> tuple[Batch, list[Container]]:
         """The batch, and its containers with their turns in the order of their moments."""
-        batch = unfinished(self.batch) if self.broken_off else self.batch
-        return batch, [self._container(id_) for id_ in self.containers]
+        return self.process.done(self.batch), [self._container(id_) for id_ in self.containers]
 
     def _container(self, id_: str) -> Container:
         one = self.containers[id_]

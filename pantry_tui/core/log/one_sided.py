@@ -22,6 +22,8 @@ def only_stricter(payload: said.Payload) -> bool:
         return payload.sign != "looked"
     if isinstance(payload, said.Use | said.Give | said.Missing):
         return payload.amount is not None
+    if isinstance(payload, said.Timer):
+        return payload.told is said.Clocked.DROP
     return isinstance(payload, _STRICT)
 
 

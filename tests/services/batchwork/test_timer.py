@@ -12,7 +12,8 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.core.log.timing import BROKEN_OFF
+from pantry_tui.core.log.payloads import Timer
+from pantry_tui.core.log.timing import BROKEN_OFF, NOT_DONE
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import timer
@@ -20,8 +21,10 @@ from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import places, undo, view
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.stock import act, places, undo, view
 from pantry_tui.services.stock.correct import correct
+from pantry_tui.services.stock.rows import DueRow
 
 TODAY = date(2026, 11, 25)
 ROOT = Path(__file__).resolve().parents[3]
@@ -223,8 +226,8 @@ def test_a_process_that_was_broken_off_is_in_doubt_until_one_is_recorded(
     code = made(p, line)
     timer.start(p, code)
     at(p, "9:10")
-    for act in broken:
-        told = act(p, code)
+    for one in broken:
+        told = one(p, code)
     assert told.warnings[0] == BROKEN_OFF
     assert "24 hours" in told.warnings[1]
     (row,) = (one for one in view.due(p) if one.code == code)
@@ -241,7 +244,7 @@ def test_the_whole_time_again_lifts_it_and_so_does_an_undo(p: Pantry) -> None:
     timer.cancel(p, code)
     assert doubt_of(p, code) == (BROKEN_OFF,)
     undo.undo(p)
-    assert doubt_of(p, code) == ()
+    assert doubt_of(p, code) == (NOT_DONE,), "it runs again"
     timer.drop(p, code)
     timer.start(p, code)
     assert doubt_of(p, code) == (BROKEN_OFF,), "it is not over yet"
@@ -263,3 +266,118 @@ def test_what_is_not_canned_has_no_process_to_break_off(p: Pantry) -> None:
     timer.start(p, code, "30 min")
     assert timer.cancel(p, code).warnings == ()
     assert doubt_of(p, code) == ()
+
+
+def row_of(p: Pantry, code: str) -> DueRow:
+    (row,) = (one for one in view.due(p) if one.code == code)
+    return row
+
+
+@pytest.mark.parametrize("line", [BEANS, WHOLE])
+def test_what_is_being_timed_is_not_done_and_not_used(p: Pantry, line: str) -> None:
+    """Also with a process recorded before (it is done again within 24 hours), and also when the
+    time is long over: nobody said that it was."""
+    code = made(p, line)
+    assert row_of(p, code).usable
+    timer.start(p, code)
+    for clock in ("9:10", "9:21", "23:00"):
+        at(p, clock)
+        assert doubt_of(p, code)[0] == NOT_DONE
+        assert (row_of(p, code).verdict, row_of(p, code).usable) == (Verdict.UNKNOWN, False)
+        assert code not in {one.code for one in weeks.week(p).take}
+        for taken in (act.use, act.give):
+            with pytest.raises(Refused, match="being timed"):
+                taken(p, code)
+    timer.done(p, code)
+    assert doubt_of(p, code) == ()
+    assert row_of(p, code).usable
+
+
+def test_a_process_recorded_by_hand_ends_that_doubt(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    correct(p, code, note="the blue jars")
+    assert doubt_of(p, code) == (NOT_DONE,)
+    correct(p, code, process=[("minutes", "20"), ("psi", "10")])
+    assert doubt_of(p, code) == ()
+
+
+def test_a_note_that_something_was_left_out_does_not_keep_it_timed(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    correct(p, code, note="not vented")
+    at(p, "9:30")
+    timer.cancel(p, code)
+    assert NOT_DONE not in doubt_of(p, code)
+
+
+def words(p: Pantry) -> list[str]:
+    """The ids of the words of timers, oldest first."""
+    return [one.id for one in p.events if isinstance(one.payload, Timer)]
+
+
+@pytest.mark.parametrize("taken_back", [(0,), (2,), (0, 2)])
+def test_an_end_whose_start_was_taken_back_is_none(p: Pantry, taken_back: tuple[int, ...]) -> None:
+    code = made(p)
+    timer.start(p, code)
+    at(p, "9:05")
+    timer.drop(p, code)
+    at(p, "9:10")
+    timer.start(p, code)
+    at(p, "9:30")
+    timer.done(p, code)
+    assert doubt_of(p, code) == ()
+    ids = words(p)
+    for one in taken_back:
+        undo.undo(p, ids[one])
+    fine = taken_back == (0,)  # the second start, and its whole time, stand
+    assert doubt_of(p, code) == (() if fine else (BROKEN_OFF,))
+
+
+def test_a_fall_whose_start_was_taken_back_stays_one(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    timer.drop(p, code)
+    undo.undo(p, words(p)[0])
+    assert doubt_of(p, code) == (BROKEN_OFF,)
+
+
+def test_an_end_by_a_clock_that_was_ahead_is_none(p: Pantry) -> None:
+    """Fifteen minutes by the right clock, an hour by the wrong one."""
+    code = made(p)
+    timer.start(p, code)
+    at(p, "10:00")
+    timer.done(p, code)
+    assert doubt_of(p, code) == ()
+    at(p, "9:15")
+    places.change(p, "larder", temp_f=60)
+    made(p, "2 jars onions, dried, larder")
+    assert doubt_of(p, code) == (BROKEN_OFF,)
+    assert not row_of(p, code).usable
+    p.clock = Clock(date(2026, 11, 28), 9 * 60)
+    assert doubt_of(p, code) == (BROKEN_OFF,), "the hour of the wrong clock comes and goes"
+    correct(p, code, process=[("minutes", "20")])
+    assert doubt_of(p, code) == ()
+
+
+def test_a_start_by_a_clock_that_was_ahead_counts_from_when_it_surely_was(p: Pantry) -> None:
+    """It was started between 9:00 and 9:15, whatever the clock said."""
+    code = made(p)
+    at(p, "11:00")
+    timer.start(p, code)
+    at(p, "9:15")
+    made(p, "2 jars onions, dried, larder")
+    at(p, "11:20")
+    timer.done(p, code)
+    assert doubt_of(p, code) == ()
+
+
+@pytest.mark.parametrize(("ended", "fine"), [("9:10", False), ("9:20", True)])
+def test_a_start_before_the_put_up_counts_from_that(p: Pantry, ended: str, fine: bool) -> None:
+    """Put up at 9:00, started when the clock said 8:30: one of the two was wrong."""
+    code = made(p)
+    at(p, "8:30")
+    timer.start(p, code)
+    at(p, ended)
+    timer.done(p, code)
+    assert doubt_of(p, code) == (() if fine else (BROKEN_OFF,))

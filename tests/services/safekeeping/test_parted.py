@@ -13,10 +13,11 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.log.payloads import PlaceChanged
+from pantry_tui.core.log.timing import BROKEN_OFF
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.errors import PantryError, Unclear
 from pantry_tui.services import household
-from pantry_tui.services.batchwork import putup, tending
+from pantry_tui.services.batchwork import putup, tending, timer
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import paper
@@ -57,7 +58,7 @@ def out(path: Path) -> Path:
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
     path = tmp_path / "home.db"
-    create(path, altitude_ft=1000)
+    create(path, altitude_ft=1000, clock=NOON)
     do(
         path,
         lambda p: places.add(p, "larder", "pantry"),
@@ -512,3 +513,65 @@ def test_what_two_records_say_that_no_order_has_is_in_doubt(
     for path in (home, away):
         with open_pantry(path, NOON) as p:
             assert any("pack (hot or raw)" in one for one in batch_named(p, "2A").doubt)
+
+
+CORN = "3 pint jars corn, pressure canned, larder, canner=dial"
+
+
+def timed(path: Path, clock: str, *acts: Act) -> None:
+    hour, minute = clock.split(":")
+    with open_pantry(path, Clock(TODAY, int(hour) * 60 + int(minute))) as p:
+        for one in acts:
+            one(p)
+
+
+def ended_early(p: Pantry, code: str) -> object:
+    return timer.done(p, code, early=True)
+
+
+@pytest.mark.parametrize(
+    ("here", "there", "fine"),
+    [
+        ([("13:01", timer.done)], [("12:30", timer.drop)], False),
+        ([("13:01", timer.done)], [("12:30", timer.cancel)], False),
+        ([("13:01", timer.done)], [("12:30", timer.drop), ("12:31", timer.start)], False),
+        ([("13:01", timer.done)], [("12:30", ended_early)], False),
+        ([("12:30", timer.drop)], [("13:01", timer.done)], False),
+        ([("12:30", ended_early)], [("13:01", timer.done)], False),
+        ([("12:30", timer.drop), ("12:31", timer.start)], [("13:01", timer.done)], False),
+        ([("13:01", timer.done)], [("13:02", timer.done)], True),
+        ([("13:01", timer.done)], [("13:02", timer.drop)], True),
+        ([("13:01", timer.done)], [("13:02", timer.cancel)], True),
+        ([("13:01", timer.done)], [], True),
+        ([], [], False),
+    ],
+)  # fmt: skip
+def test_the_time_of_a_process_counts_whole_by_both_logs_or_not(
+    home: Path,
+    away: Path,
+    here: list[tuple[str, Callable[[Pantry, str], object]]],
+    there: list[tuple[str, Callable[[Pantry, str], object]]],
+    fine: bool,
+) -> None:
+    """What one copy timed to its end was not done where the other saw the pressure fall."""
+    do(home, up(CORN), lambda p: timer.start(p, "5A", "55 min 11 psi"))
+    shutil.copy(home, away)
+    for path, said in ((home, here), (away, there)):
+        for clock, say in said:
+            timed(path, clock, lambda p, say=say: say(p, "5A"))  # type: ignore[misc]
+    both_ways(home, away)
+    for path in (home, away):
+        with open_pantry(path, Clock(TODAY, 14 * 60)) as p:
+            (row,) = (one for one in view.due(p) if one.code == "5A")
+            assert (row.usable, row.verdict is Verdict.UNKNOWN) == (fine, not fine)
+
+
+def test_a_fall_that_only_one_took_back_counts_again(home: Path, away: Path) -> None:
+    do(home, up(CORN), lambda p: timer.start(p, "5A", "55 min 11 psi"))
+    timed(home, "12:10", lambda p: timer.drop(p, "5A"))
+    shutil.copy(home, away)
+    timed(home, "12:11", undo.undo)
+    timed(home, "12:56", lambda p: timer.done(p, "5A"))
+    both_ways(home, away)
+    with open_pantry(home, Clock(TODAY, 14 * 60)) as p:
+        assert BROKEN_OFF in batch_named(p, "5A").doubt
