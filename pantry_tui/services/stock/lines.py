@@ -11,7 +11,6 @@ from typing import NamedTuple, Protocol
 
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.keeping.fitness import UNFIT, usable
-from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of, vessel_word
 from pantry_tui.core.words import SEVERITY, Method, State, Verdict
 from pantry_tui.errors import BadInput
@@ -166,6 +165,9 @@ def lines(
 
 def shelves(p: Pantry) -> list[Shelf]:
     """Every place in path order with how many containers it holds itself, its rows left out."""
+    # What is due is read off the tables without the model of places.
+    from pantry_tui.core.keeping.weather import warmth_f
+
     ready(p)
     with reading(p.path):
         count = dict(

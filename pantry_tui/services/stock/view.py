@@ -6,7 +6,6 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.safety.caution import CAUTION, COOK_IT, cautioned, must_be_cooked
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -86,6 +85,9 @@ def rows_named(p: Pantry, names: Collection[str]) -> dict[str, DueRow]:
 
 def shelves(p: Pantry, place: str | None = None) -> list[Shelf]:
     """Every place in path order with what stands in it itself (not in places inside it)."""
+    # What is due is read off the tables without the model of places.
+    from pantry_tui.core.keeping.weather import warmth_f
+
     wanted = set(p.places) if not place else inside(p, p.find_place(place).id)
     standing_in: dict[str, list[DueRow]] = defaultdict(list)
     paths = p.place_paths()

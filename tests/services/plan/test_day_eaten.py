@@ -66,7 +66,7 @@ def test_what_cannot_be_booked_holds_up_none_of_the_rest(
     p: Pantry, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     beef, chicken = (
-        up(p, f"2 pint jars {food}, pressure canned, larder, 2026-10-30")
+        up(p, f"2 pint jars {food}, pressure canned, larder, 2026-10-10")
         for food in ("beef", "chicken")
     )
     for code in (beef, chicken):
@@ -101,7 +101,7 @@ def test_what_cannot_be_booked_holds_up_none_of_the_rest(
 
 def test_what_went_off_is_named_beside_what_is_booked(p: Pantry) -> None:
     good = up(p, "1 crate potatoes, cellar-stored, bins, 2026-10-01, amount=40lb")
-    bad = up(p, "2 pint jars beef, pressure canned, larder, 2026-10-30")
+    bad = up(p, "2 pint jars beef, pressure canned, larder, 2026-10-10")
     for code in (good, bad):
         wishes.pin(p, f"{code}/1", TODAY)
     weeks.accept(p)
@@ -116,7 +116,7 @@ def test_what_went_off_is_named_beside_what_is_booked(p: Pantry) -> None:
 
 
 def test_what_is_left_of_a_jar_comes_into_the_next_week_as_it_stands(p: Pantry) -> None:
-    soup = "6 quart jars vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-30"
+    soup = "6 quart jars vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-10"
     jar = f"{up(p, soup)}/1"
     wishes.pin(p, jar, TODAY + timedelta(days=6))  # of four days the last one is in this week
     (whole,) = [take.servings for take in weeks.week(p).take if jar in take.containers]
@@ -205,7 +205,7 @@ def amounts_by_name(p: Pantry) -> dict[str, str]:
 def test_what_is_open_already_is_named_and_its_day_is_eaten(p: Pantry) -> None:
     appetite.set_people(p, 1)
     soup = up(
-        p, "1 quart jar vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-30"
+        p, "1 quart jar vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-10"
     )
     wishes.pin(p, f"{soup}/1", TODAY)
     weeks.accept(p)
@@ -237,7 +237,7 @@ def test_a_swap_out_of_a_crate_is_for_the_day_that_is_meant(p: Pantry) -> None:
     tray, first, last = meals[0].containers[0], meals[0].day, meals[-1].day
     assert first < last, "the same tray lies on several days"
     trout = up(p, "1 hot smoked trout, fridge, 2026-10-27")
-    beef = up(p, "4 pint jars beef, pressure canned, larder, 2026-10-30")
+    beef = up(p, "4 pint jars beef, pressure canned, larder, 2026-10-10")
     assert f"{trout}/1" in wishes.swaps(p, tray, first)
     assert wishes.swaps(p, tray, last) == [f"{beef}/1"], "the trout is to be eaten before"
     wishes.swap(p, tray, "beef", last)
@@ -247,7 +247,7 @@ def test_a_swap_out_of_a_crate_is_for_the_day_that_is_meant(p: Pantry) -> None:
 @pytest.mark.parametrize(
     "line",
     [
-        "1 quart jar vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-30",
+        "1 quart jar vegetable soup, pressure canned minutes=90 psi=11, larder, 2026-10-10",
         "14 lb turkey, freezer, frozen 2026-10-20",
     ],
 )
