@@ -1,4 +1,4 @@
-"""What is said of jars that stood as no publication allows: no remedy once the day for it is over."""
+"""What is said of jars that stood as no publication allows: after a day, no remedy."""
 
 from __future__ import annotations
 
