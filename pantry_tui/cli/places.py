@@ -26,7 +26,9 @@ def _warmth(p: Pantry, climate: Climate, typed: str | None, about: str = "temp")
 
 class Add(Verb):
     name: str = words("what you call it")
-    climate: str | None = option("--climate", "C", "room, pantry, cellar, fridge or freezer")
+    climate: str | None = option(
+        "--climate", "C", "room, pantry, cellar, fridge or freezer; else that of the place it is in"
+    )
     inside: str | None = option("--in", "PLACE", "the place it is in")
     temp: str | None = option("--temp", "55F", "how warm it is meant to be")
     capacity: int | None = number("--capacity", "N", "how many it holds")
@@ -38,7 +40,7 @@ class Add(Verb):
                 self.name,
                 self.climate or "",
                 self.inside,
-                _warmth(p, places.read_climate(self.climate), self.temp),
+                _warmth(p, places.climate_of(p, self.name, self.climate, self.inside), self.temp),
                 self.capacity,
             )
         )

@@ -56,11 +56,13 @@ EVER = When(0, 0, date.min)
 
 
 class Held(NamedTuple):
-    """From then on a place has this climate and target, °F."""
+    """From then on a place has this climate and target, °F. Not `told`: nobody said a target, and
+    it is what the climate is assumed to hold."""
 
     when: When
     climate: Climate
     target_f: float
+    told: bool = True
 
 
 class Read(NamedTuple):

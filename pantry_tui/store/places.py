@@ -12,7 +12,7 @@ from datetime import date
 from typing import cast, overload
 
 from pantry_tui.core.model import Cut, Held, Place, Read, When
-from pantry_tui.core.words import Climate
+from pantry_tui.core.words import ASSUMED_F, Climate
 from pantry_tui.store import sums
 from pantry_tui.store.check import check
 from pantry_tui.store.damage import Damaged
@@ -57,12 +57,17 @@ class StoredFacts(Sequence[Fact]):
 def _fact(row: list[object]) -> Fact:
     kind, when, *rest = row
     if kind == "held":
-        climate, target = rest
-        return Held(_when(when), Climate(climate), target)  # type: ignore[arg-type]
+        climate, target, *told = rest
+        return _held(_when(when), Climate(climate), target, *told)  # type: ignore[arg-type]
     if kind == "read":
         return Read(_when(when), *rest)  # type: ignore[arg-type]
     end, *known = rest
     return Cut(_when(when), _when(end), *known)  # type: ignore[arg-type]
+
+
+def _held(when: When, climate: Climate, target: float, told: bool | None = None) -> Held:
+    """A target that is the assumed one was told only where the row says so: older rows do not."""
+    return Held(when, climate, target, target != ASSUMED_F[climate] if told is None else told)
 
 
 def _when(row: object) -> When:
@@ -76,7 +81,8 @@ def _text_of(facts: Sequence[Fact]) -> str:
 
 def _row(fact: Fact) -> list[object]:
     if isinstance(fact, Held):
-        return ["held", _moment(fact.when), fact.climate.value, fact.target_f]
+        told = [True] if fact.told and fact.target_f == ASSUMED_F[fact.climate] else []
+        return ["held", _moment(fact.when), fact.climate.value, fact.target_f, *told]
     if isinstance(fact, Read):
         return ["read", _moment(fact.when), fact.temp_f, fact.humidity, fact.since]
     return ["cut", _moment(fact.start), _moment(fact.end), fact.full, fact.max_temp_f, fact.ice]

@@ -199,6 +199,14 @@ async def test_more_than_there_are_cannot_be_given(p: Pantry) -> None:
         assert count(p, "peaches") == 6
 
 
+async def test_what_is_to_be_told_with_a_gift_stands_on_the_screen(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        to_food(pilot, "peaches")
+        await pilot.press("g", *"1 Aunt Sunniva", "enter")
+        shown = " ".join(screen_text(pilot).split())
+        assert "seal still tight" in shown
+
+
 async def test_a_whole_line_moves_by_two_keys_and_the_letters_of_the_place(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         to_food(pilot, "peaches")

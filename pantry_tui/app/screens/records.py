@@ -9,6 +9,8 @@ from pantry_tui.app.screens.forms import Field, show_form
 from pantry_tui.app.screens.of_batch import process_example
 from pantry_tui.app.screens.page import Page
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.meant import meant_f
+from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate, Method
 from pantry_tui.services.batchwork.line import read_pairs
@@ -98,6 +100,7 @@ def change_place(host: Host, path: str, done: Callable[[], None]) -> None:
         paths = p.place_paths()
         name, others = paths[id_], [one for key, one in paths.items() if key != id_]
         room = str(place.capacity) if place.capacity else "not said"
+        meant = meant_f(around(place.id, p.places))
 
         def warm(typed: str) -> Done:
             return places.change(p, name, temp_f=read_warmth(p, place.climate, typed))
@@ -112,7 +115,7 @@ def change_place(host: Host, path: str, done: Callable[[], None]) -> None:
                 lambda typed: places.change(p, name, climate=typed), options=tuple(Climate),
             ),
             Field(
-                "meant to hold", host.units.text(f"{place.target:g} F"),
+                "meant to hold", host.units.text(f"{meant:g} F"),
                 f"What temperature does {name} hold?", warm, "55F or 13C",
             ),
             Field(

@@ -7,16 +7,19 @@ later one, whichever was booked first. So the order of booking never counts.
 
 A reading is a moment. What was cold counts from then on; what was too warm counts from `since`
 minutes before, or, where nobody knows, from the last cold reading: a thermostat that was set shows
-nothing. What was read in a refrigerator or freezer holds for the shelves in it.
+nothing. What was read in a refrigerator or freezer holds for the shelves in it, and what a place is
+meant to hold for the shelves of which nobody said anything else (core.keeping.meant).
 """
 
 from __future__ import annotations
 
-from bisect import bisect_right
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Generic, NamedTuple, TypeVar
 
+from pantry_tui.core.keeping.meant import FOREVER as FOREVER
+from pantry_tui.core.keeping.meant import Fact as Fact
+from pantry_tui.core.keeping.meant import ends, meant, meant_f
 from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When, no_later
 from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 
@@ -24,10 +27,6 @@ from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 #: meat at about 28 (from memory, as that poultry counts as fresh down to 26, 9 CFR 381.129(b)(6)).
 #: Nothing is published that keeps meat without end above it.
 THAWS_F = 28.0
-#: The end of what has no end yet.
-FOREVER = 1 << 40
-
-Fact = Held | Read | Cut
 
 
 class Weather(NamedTuple):
@@ -67,7 +66,9 @@ class OfFacts(Generic[T]):
 
     def of(self, chain: Sequence[Place], now: When) -> T:
         """What `make` gives for the facts of these places, the innermost first."""
-        facts = tuple(one.facts for one in chain)
+        return self.of_facts(tuple(one.facts for one in chain), now)
+
+    def of_facts(self, facts: tuple[Sequence[Fact], ...], now: When) -> T:
         key = tuple(map(id, facts))
         known = self._known.get(key)
         if known is not None and all(a is b for a, b in zip(known[0], facts, strict=True)):
@@ -86,11 +87,16 @@ class OfFacts(Generic[T]):
 
 def around(place: str, places: Mapping[str, Place]) -> list[Place]:
     """The place itself and those it stands in that have its climate, from the inside out."""
+    found = _out_of(place, places)
+    return [one for one in found if one.climate is found[0].climate]
+
+
+def _out_of(place: str, places: Mapping[str, Place]) -> list[Place]:
+    """The place itself and all that it stands in, from the inside out."""
     found: list[Place] = []
     here = places.get(place)
     while here is not None and here not in found:
-        if not found or here.climate is found[0].climate:
-            found.append(here)
+        found.append(here)
         here = places.get(here.parent) if here.parent is not None else None
     return found
 
@@ -101,11 +107,12 @@ def warmth_f(place: str, places: Mapping[str, Place]) -> float:
     chain = around(place, places)
     if not chain:
         return ASSUMED_F[Climate.PANTRY]
-    if any(isinstance(fact, Read) for fact in chain[0].facts):
-        return chain[0].temperature_f
-    read = [one.reading for one in chain[1:] if one.reading is not None]
+    own = any(isinstance(fact, Read) for fact in chain[0].facts)
+    if own and chain[0].reading is not None:
+        return chain[0].reading.temp_f
+    read = [] if own else [one.reading for one in chain[1:] if one.reading is not None]
     newest = max(read, key=lambda one: one.when.last, default=None)
-    return chain[0].temperature_f if newest is None else newest.temp_f
+    return meant_f(chain) if newest is None else newest.temp_f
 
 
 def weather(place: str, places: Mapping[str, Place], now: When) -> tuple[Weather, ...]:
@@ -113,7 +120,11 @@ def weather(place: str, places: Mapping[str, Place], now: When) -> tuple[Weather
     chain = around(place, places)
     if not chain or not chain[0].facts:
         return _NOWHERE
-    return _OF_PLACE.of(chain, now)
+    own = chain[0].facts
+    # What it stands in may have had its climate once: what it was meant to hold then counts too.
+    inside = chain[0].parent is not None
+    taken = _TAKEN.of(_out_of(place, places), now) if inside else own
+    return _OF_PLACE.of_facts((taken, own, *(one.facts for one in chain[1:])), now)
 
 
 def _moment(fact: Fact) -> When:
@@ -121,16 +132,29 @@ def _moment(fact: Fact) -> When:
 
 
 def _weather(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Weather, ...]:
-    own, outer = facts[0], [fact for one in facts[1:] for fact in one if isinstance(fact, Read)]
+    """`facts`: its own with the targets that it takes, its own, those of what it stands in."""
+    taken, own, *rest = facts
+    outer = [fact for one in rest for fact in one if isinstance(fact, Read)]
+    found = _read_off(own, outer, now)
+    if taken is not own:
+        # What was read stands as it would: no target of another place makes it milder.
+        found = [one for one in found if one.measured]
+        found += [one for one in _read_off(taken, outer, now) if not one.measured]
+    return tuple(_merged(found))
+
+
+def _read_off(own: Sequence[Fact], outer: Sequence[Read], now: When) -> list[Weather]:
+    """Of its own facts, and what was read of the places that it stands in."""
     if not any(isinstance(fact, Read) for fact in own):
-        return tuple(_merged(_possible([*own, *outer], now)))
+        return _possible([*own, *outer], now)
     found = _possible(own, now)
     if outer:
         told = _possible([own[0], *outer], now)
         found += [one for one in told if one.measured and too_warm(one.climate, one.temperature_f)]
-    return tuple(_merged(found))
+    return found
 
 
+_TAKEN = OfFacts(meant)
 _OF_PLACE = OfFacts(_weather)
 
 
@@ -204,13 +228,8 @@ def _freezes_again(fact: Read, held: Held) -> bool:
 
 
 def _ends(changes: Sequence[_Change]) -> list[int]:
-    """The last minute at which each may still have held: when one that is surely later surely
-    was. Of two on the same minute neither is surely later."""
-    firsts = [one.first for one in changes]
-    soonest = [FOREVER] * (len(changes) + 1)
-    for index in range(len(changes) - 1, -1, -1):
-        soonest[index] = min(soonest[index + 1], changes[index].last)
-    return [soonest[bisect_right(firsts, one.last)] for one in changes]
+    """The last minute at which each may still have held."""
+    return ends([one.when for one in changes])
 
 
 def _warm_until(change: _Change, climate: Climate, changes: Sequence[_Change]) -> int:

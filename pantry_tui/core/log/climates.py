@@ -25,8 +25,9 @@ class Kept(NamedTuple):
 
     def held(self, when: When) -> Held:
         """The same as a fact of the place."""
-        assumed = ASSUMED_F[self.climate]
-        return Held(when, self.climate, assumed if self.target_f is None else self.target_f)
+        if self.target_f is None:
+            return Held(when, self.climate, ASSUMED_F[self.climate], told=False)
+        return Held(when, self.climate, self.target_f)
 
 
 def climates(first: Kept, added: When, changes: Sequence[Change]) -> tuple[Kept, list[Held]]:

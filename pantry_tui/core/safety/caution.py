@@ -17,6 +17,13 @@ CAUTION = (
     "where you are in doubt. If anyone feels ill, get medical help at once."
 )
 
+#: Of what stood for more than a day as no publication allows: its day to be saved is over (USDA AIB
+#: 539 gives 24 hours), and how it is discarded is said in `core.safety.signs.DISPOSAL`.
+STOOD = (
+    "Do not open or taste it: discard it closed, in two bags, and ask your local food-safety "
+    "authority."
+)
+
 #: A class of food, and what is said of it wherever it was not cooked: beans (US FDA, Bad Bug Book,
 #: from memory), cassava and bamboo shoots (Food Standards Australia New Zealand, 2017), raw juice
 #: of elderberries (US CDC, MMWR of 1984), taro and lupins (from memory).

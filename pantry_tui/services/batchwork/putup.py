@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
+from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.no_day import DOUBT, NOW
 from pantry_tui.core.keeping.rules import speaking
@@ -13,6 +14,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.log.own import told_food
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
+from pantry_tui.core.safety.caution import STOOD
 from pantry_tui.core.safety.record import known
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
@@ -37,10 +39,8 @@ from pantry_tui.services.stock.seen import At, when
 from pantry_tui.services.stock.view import cautions
 from pantry_tui.services.stock.where import where_it_keeps
 
-BOTULISM = (
-    "Low-acid food needs a pressure canner: spores live through boiling water. "
-    "Freeze it, or pressure-can it by a tested process."
-)
+BOTULISM = "Low-acid food needs a pressure canner: spores live through boiling water."
+FRESH = "Freeze it, or pressure-can it by a tested process."
 
 
 def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
@@ -62,7 +62,10 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     place = p.find_place(reading.place)
     food = _facts(p, reading)
     if low_acid_in_water(reading.method, food):
-        raise Refused(f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM}")
+        what = STOOD if _stood(p, reading) else FRESH
+        raise Refused(
+            f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM} {what}"
+        )
     state = State.WORKING if reading.method in WORKING else State.SEALED
     descent = descent_of(p, reading)
     if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
@@ -102,12 +105,17 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
     spoken = speaking(table, packed, reading.method, state, place.climate)
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
     if refused is not None:
+        here = f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}"
+        if _stood(p, reading) and can_hurt(batch, state is State.WORKING):
+            raise Refused(f"{here}. If it stood there: {STOOD[0].lower()}{STOOD[1:]}")
         fit = where_it_keeps(p, reading.method, packed, state)
-        raise Refused(
-            f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}: "
-            f"{refused.wording}{f' Say instead: {fit}.' if fit else ''}"
-        )
+        raise Refused(f"{here}: {refused.wording}{f' Say instead: {fit}.' if fit else ''}")
     return batch, state, place, judged, descent
+
+
+def _stood(p: Pantry, reading: PutUpReading) -> bool:
+    """Whether it may have stood so for more than a day: nothing puts that right any more."""
+    return reading.made is None or (p.today - reading.made).days > 1
 
 
 def _refuse_warm(place: Place, descent: Descent) -> None:

@@ -14,6 +14,7 @@ from pantry_tui.core.log.payloads import Correct, PlaceAdded, PutUp
 from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.errors import PantryError, StoreError
+from pantry_tui.reference import rules_fingerprint
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of
@@ -171,6 +172,8 @@ def _last_days(p: Pantry) -> list[str]:
 def _places(p: Pantry) -> Iterator[Hurt]:
     db = p.store.db
     stored = places.all_of(db)
+    if p.store.meta("rules") != rules_fingerprint():
+        return  # of another program: they are made again before anything is shown
     made = fold(log.select(db)).places
     for id_ in sorted(stored.keys() | made.keys()):
         if stored.get(id_) != made.get(id_):

@@ -11,7 +11,6 @@ from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.keeping.trouble import no_figure
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Turn
-from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Kind, State, Verdict
 from pantry_tui.errors import BadInput, Refused
@@ -25,7 +24,7 @@ from pantry_tui.services.stock.drawing import (
     say_drawn,
     went_on,
 )
-from pantry_tui.services.stock.fit import fit, refuse_if_none_fits, refuse_unfit
+from pantry_tui.services.stock.fit import doubts, fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.stock.leaving import discard as discard
 from pantry_tui.services.stock.leaving import give as give
 from pantry_tui.services.stock.leaving import missing as missing
@@ -65,7 +64,7 @@ def use(
     taken = [part.container for part in parts]
     batch = p.stock.batches[taken[0].batch]
     warnings = was_kept(p, taken) + (() if any_ else left_behind(p, taken[0]))
-    warnings += tuple(word for c in taken[:1] for word in _doubts(p.judge(c)))
+    warnings += tuple(word for c in taken[:1] for word in doubts(p.judge(c)))
     # What was typed is what was taken only where all of it came out of one.
     typed = (amount or "").strip() if len(parts) == 1 else ""
 
@@ -74,14 +73,6 @@ def use(
 
     booked_of(p, parts, used, at)
     return Done(f"Used {say_drawn(p, parts)}.", warnings, names(p, taken))
-
-
-def _doubts(judged: Judgement) -> tuple[str, ...]:
-    """What should be known of it before it is eaten."""
-    unknown = judged.verdict is Verdict.UNKNOWN
-    caution = CAUTION if cautioned(judged.verdict, judged.usable) else ""
-    said = f"{judged.reasons[0]} {caution}".strip()
-    return (*((said,) if unknown else ()), *judged.standing)
 
 
 def _changed(
@@ -101,7 +92,7 @@ def _changed(
         place = ""  # its later places are told already, and say where it stood until then
     if state is State.THAWED:
         _refuse_state(p, container, place, state)
-    warnings = was_kept(p, taken) + _doubts(p.judge(container))
+    warnings = was_kept(p, taken) + doubts(p.judge(container))
     warnings += left_behind(p, container) if state is State.OPEN else ()
     p.book(payload(container, place), **when(at))
     after = p.stock.containers[container.id]

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.model import Container
-from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import State
+from pantry_tui.core.safety.caution import CAUTION, cautioned
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import containers_named, name_of
@@ -27,6 +28,14 @@ def badness(p: Pantry, container: Container) -> int:
 def suspect(p: Pantry, container: Container) -> bool:
     """Whether a sister jar showed a dangerous sign and nobody has looked at this one since."""
     return bool(p.stock.batches[container.batch].suspect) and container.looked is None
+
+
+def doubts(judged: Judgement) -> tuple[str, ...]:
+    """What should be known of it before it is eaten, here or where it is given to."""
+    unknown = judged.verdict is Verdict.UNKNOWN
+    caution = CAUTION if cautioned(judged.verdict, judged.usable) else ""
+    said = f"{judged.reasons[0]} {caution}".strip()
+    return (*((said,) if unknown else ()), *judged.standing)
 
 
 def refuse_unfit(p: Pantry, container: Container, also: str = "") -> None:

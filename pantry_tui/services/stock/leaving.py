@@ -24,7 +24,7 @@ from pantry_tui.services.stock.drawing import (
     read_wanted,
     say_drawn,
 )
-from pantry_tui.services.stock.fit import badness, fit, refuse_if_none_fits
+from pantry_tui.services.stock.fit import badness, doubts, fit, refuse_if_none_fits
 from pantry_tui.services.stock.pick import name_of, refuse_unless_alike
 from pantry_tui.services.stock.reserve import suits, was_kept
 from pantry_tui.services.stock.seen import At, still, when
@@ -43,14 +43,18 @@ def give(
 ) -> Done:
     """Give away, what is kept for a gift first; refuses what is unfit, since it would hurt
     somebody else."""
+    from pantry_tui.services.stock.view import cautions  # only where something is given
+
     still(p, ref, saw)
     refuse_if_none_fits(p, ref, ours=False)
     pick = pick_of(p, ref, lambda c: fit(p, c), "be given", first=lambda c: suits(c, to))
     parts = drawn(p, ref, _wanted(count), pick)
     taken = [part.container for part in parts]
-    elsewhere = was_kept(p, [c for c in taken if suits(c, to) == 3])
+    told = was_kept(p, [c for c in taken if suits(c, to) == 3])
+    told += tuple(dict.fromkeys(word for c in taken for word in doubts(p.judge(c))))
+    told += cautions(p.stock.batches[taken[0].batch], ())  # to be said to whoever gets it
     booked_of(p, parts, lambda ids, much: said.Give(taken[0].batch, ids, much, to), at)
-    return replace(_gone(p, "Gave away", parts, to=to.strip()), warnings=elsewhere)
+    return replace(_gone(p, "Gave away", parts, to=to.strip()), warnings=told)
 
 
 @booked

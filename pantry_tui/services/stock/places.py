@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.keeping.meant import meant_f
+from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Place
@@ -31,6 +33,14 @@ def read_climate(text: str | None) -> Climate:
         raise BadInput(f"{text[:40]!r} is no climate: write one of {known}.") from None
 
 
+def climate_of(p: Pantry, name: str, text: str | None, inside: str | None) -> Climate:
+    """The climate of a new place: by its word; where none is said, a freezer's by its name, else
+    that of the place it is in. Raises BadInput."""
+    if not text and inside:
+        return read_climate(_by_its_name(name) or p.find_place(inside).climate)
+    return read_climate(text)
+
+
 def is_taken(p: Pantry, name: str, inside: str | None, but: str = "") -> bool:
     """Whether a place other than `but` is called so in the place `inside`; both are ids."""
     return any(
@@ -48,10 +58,10 @@ def add(
     temp_f: float | None = None,
     capacity: int | None = None,
 ) -> Done:
-    """A new place, nested in `inside` if given. Temperature in °F."""
+    """A new place, nested in `inside` if given, whose climate it has where none is said. °F."""
     shown = " ".join(name.split())
     _check_name(shown)
-    kind = read_climate(climate)
+    kind = climate_of(p, shown, climate, inside)
     _check(temp_f, capacity)
     parent = p.find_place(inside).id if inside else None
     if is_taken(p, shown, parent):
@@ -95,7 +105,7 @@ def change(
     )
     now = p.stock.places[old.id]
     full = overfull(p, now.id)
-    told = f"Changed {p.place_paths()[old.id]}: {kind}, {now.target:g} F."
+    told = f"Changed {p.place_paths()[old.id]}: {kind}, {meant_f(around(now.id, p.places)):g} F."
     return Done(told, (full,) if full else ())
 
 

@@ -128,7 +128,10 @@ def _some(p: Pantry) -> bool:
     with p.writing():
         past.make(db)
         if p.store.meta("rules") != rules_fingerprint():
-            marks.add(db, ["*"])
+            from pantry_tui.store import rebuild  # once for each version of the program
+
+            rebuild.beside(db)
+            p.places_changed()
             p.store.set_meta("rules", rules_fingerprint())
         begun, done = process_time(), []
         for batch in marks.batches(db, _TURN):

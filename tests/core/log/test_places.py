@@ -220,7 +220,7 @@ def test_readings_and_cuts_stand_in_the_order_of_their_moments() -> None:
     book.says(said.Outage("p", begun, over, 4.0, True, 44.0, False), on=6)
     book.says(said.Reading("p", 47.0), on=1, at="12:00", booked="2026-05-01T10:00:00+00:00")
     first, low, off, high = book.place().facts
-    assert first == Held(EVER, Climate.CELLAR, 40.0)
+    assert first == Held(EVER, Climate.CELLAR, 40.0, told=False)
     assert isinstance(low, Read)
     assert low.temp_f == 47.0
     assert off == Cut(moment(begun), moment(over), True, 44.0, False)

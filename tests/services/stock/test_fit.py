@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.safety import seals
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
@@ -97,3 +98,21 @@ def test_one_container_is_not_several(p: Pantry) -> None:
     with pytest.raises(BadInput):
         act.discard(p, "2A", 0, why="broken")
     assert all(row.state is not State.GONE for row in one_batch.show(p, "2A").rows)
+
+
+def test_who_gets_a_jar_is_told_what_whoever_opens_it_is_told(p: Pantry) -> None:
+    opened = act.open_(p, "2A/1").warnings
+    given = act.give(p, "2A/2", to="Aunt Sunniva").warnings
+    standing = one_batch.show(p, "2A").rows[0].standing
+    assert standing
+    for told in (opened, given):
+        assert set(standing) <= set(told)
+    assert any("discard it closed, in two bags" in word for word in given)
+    assert len(set(given)) == len(given)
+    assert not act.give(p, "3A/2", to="Aunt Sunniva").warnings, "nothing is to be said of these"
+
+
+def test_a_jar_whose_seal_nobody_looked_at_yet_is_given_with_that_word(p: Pantry) -> None:
+    line = "2 pint jars peaches, boiling-water canned minutes=25, larder, today"
+    code = putup.put_up(p, putup.read(p, line)).code
+    assert seals.FIRST in act.give(p, code, to="Aunt Sunniva").warnings

@@ -2,22 +2,26 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, time, timedelta
 
 import pytest
 
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.model import Held
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.safekeeping.verify import verify
 from pantry_tui.services.stock import act, one_batch, outage, places, readings, undo, view
 from pantry_tui.services.stock.moving import move
 from pantry_tui.services.stock.places_ever import begins_with, place_ever, said_otherwise
+from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.seen import At
+from pantry_tui.store import places as place_rows
 
 
 @pytest.fixture
@@ -357,3 +361,60 @@ def test_two_that_gave_a_name_up_on_one_day_are_told_apart(
     assert again.value.choices == asked.value.choices
     outage.book(p, first, outage.cut_of(p, first, start, start + timedelta(hours=40)))
     assert found(p, code).verdict in UNFIT
+
+
+def test_a_shelf_of_which_nothing_was_said_is_as_warm_as_its_room(p: Pantry) -> None:
+    places.add(p, "store room", "pantry", temp_f=68)
+    places.add(p, "upper", "pantry", "store room")
+    places.add(p, "told", "pantry", "store room", temp_f=60)
+    line = "2 bags apples, dried, {}, 2026-11-25"
+    codes = [up(p, line.format(one)) for one in ("store room", "upper", "told")]
+
+    def best() -> list[object]:
+        return [one_batch.show(p, code).rows[0].best_by for code in codes]
+
+    def shown() -> dict[str, float]:
+        return {one.path.rpartition("› ")[2]: one.temperature_f for one in view.shelves(p)}
+
+    in_room, on_shelf, on_told = best()
+    assert in_room == on_shelf != on_told
+    assert shown()["upper"] == 68
+    assert shown()["told"] == 60
+    places.change(p, "store room", temp_f=85)
+    warmer = best()
+    assert warmer[0] == warmer[1] != on_shelf, "it follows what is said of the room later"
+    assert warmer[2] == on_told
+    assert shown()["upper"] == 85
+    assert "85 F" in places.change(p, "upper", climate="pantry").message
+    assert verify(p.path, p.today).ok
+
+
+def test_a_row_of_a_place_that_says_not_what_was_told_is_made_again(p: Pantry) -> None:
+    """What an older program kept is read as never told where it is what is assumed; with the rules
+    of another one the places are made from the log again."""
+    places.add(p, "told", "pantry", temp_f=60)
+    db, id_ = p.store.db, p.find_place("told").id
+
+    def told(of: Pantry) -> list[bool]:
+        return [one.told for one in of.places[id_].facts if isinstance(one, Held)]
+
+    assert told(p) == [True]
+    (held,) = [one for one in p.places[id_].facts if isinstance(one, Held)]
+    older = replace(p.places[id_], facts=(held._replace(told=False),))
+    with p.writing():
+        place_rows.save(db, id_, older)
+        p.store.set_meta("rules", "another")
+    with open_pantry(p.path, p.today) as later:
+        assert told(later) == [False]
+        assert verify(later.path, later.today).ok, "it is of another program, not hurt"
+        ready(later)
+        assert told(later) == [True]
+        assert verify(later.path, later.today).ok
+
+
+def test_the_climate_of_a_place_in_another_need_not_be_said(p: Pantry) -> None:
+    assert "(freezer)" in places.add(p, "drawer", "", "chest").message
+    assert "(pantry)" in places.add(p, "top shelf", "", "shelf two").message
+    assert "(freezer)" in places.add(p, "small freezer", "", "shelf two").message
+    with pytest.raises(BadInput, match="Say what climate"):
+        places.add(p, "attic", "")

@@ -1,0 +1,92 @@
+"""What a place is meant to hold where nobody said so of itself: what it stands in is, in the same
+climate, but no less than its climate is assumed to hold.
+
+Only what was said counts here; what was read of a place is weighed in core.keeping.weather.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Sequence
+
+from pantry_tui.core.model import Cut, Held, Place, Read, When
+
+#: The end of what has no end yet.
+FOREVER = 1 << 40
+
+Fact = Held | Read | Cut
+
+
+def meant_f(chain: Sequence[Place]) -> float:
+    """°F that the first of these places, from the inside out and of one climate, is meant to hold
+    by now."""
+    told = next((one for one in chain if one.target_f is not None), chain[0])
+    return told.target if told is chain[0] else max(told.target, chain[0].target)
+
+
+def meant(facts: Sequence[Sequence[Fact]], _now: object = None) -> Sequence[Fact]:
+    """The facts of the first of these places, from the inside out, with the targets that it takes
+    of those it stands in; the same object where it takes none."""
+    made = facts[-1]
+    for own in facts[-2::-1]:
+        made = _taken(own, made)
+    return made
+
+
+def ends(moments: Sequence[When]) -> list[int]:
+    """The last minute at which each may still have held, in the order of their moments: when one
+    that is surely later surely was. Of two on the same minute neither is surely later."""
+    firsts = [one.first for one in moments]
+    soonest = [FOREVER] * (len(moments) + 1)
+    for index in range(len(moments) - 1, -1, -1):
+        soonest[index] = min(soonest[index + 1], moments[index].last)
+    return [soonest[bisect_right(firsts, one.last)] for one in moments]
+
+
+def _held(facts: Sequence[Fact]) -> list[tuple[Held, int]]:
+    held = sorted(one for one in facts if isinstance(one, Held))
+    return list(zip(held, ends([one.when for one in held]), strict=True))
+
+
+def _taken(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
+    untold = [(one, end) for one, end in _held(own) if not one.told]
+    around = _held(outer)
+    if not any(_of(one, other) != one.target_f for one, _ in untold for other, _ in around):
+        return own
+    # Once it was read off itself, what is said of the place around it later says nothing of it.
+    read = [one.when for one in own if isinstance(one, Read)]
+    found = [one for one in own if not isinstance(one, Held) or one.told]
+    for one, end in untold:
+        over = [it for it in around if it[0].when.first <= end and it[1] >= one.when.first]
+        same = len({_of(one, other) for other, _ in over}) == 1
+        for other, _ in over:
+            then = other.when
+            taken = one._replace(target_f=_of(one, other), told=True)
+            if same or then.first <= one.when.last:
+                found.append(taken)
+            since = _within(then, one.when, end)
+            later = one.when.first < then.last and since.first < end
+            if (
+                later
+                and not same
+                and not any(one.when.first <= at.last < since.first for at in read)
+            ):
+                found.append(taken._replace(when=since))
+    return tuple(sorted(dict.fromkeys(found), key=_moment))
+
+
+def _moment(one: Fact) -> tuple[int, int, bool]:
+    then = one.start if isinstance(one, Cut) else one.when
+    return then.first, then.last, not isinstance(one, Held)
+
+
+def _of(one: Held, other: Held) -> float:
+    if one.climate is not other.climate:
+        return one.target_f
+    return max(one.target_f, other.target_f)
+
+
+def _within(then: When, since: When, end: int) -> When:
+    """That moment, as far as it lies between these two, before the second."""
+    first = max(then.first, since.first)
+    return When(first, max(first, min(then.last, end - 1)), max(then.day, since.day), then.zone)
