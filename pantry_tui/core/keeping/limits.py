@@ -283,7 +283,9 @@ def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Asses
         elif seen.verdict is Verdict.NEEDS_CARE and _looked_since(container, seen):
             judged = replace(judged, reasons=(*judged.reasons, f"Looked at since: {said}"))
         else:
-            judged = _no_better(judged, seen.verdict, said)
+            # Of what nobody is sure after looking, that it is harmless is not known either.
+            harmless = judged.harmless and seen.verdict is not Verdict.UNKNOWN
+            judged = _no_better(replace(judged, harmless=harmless), seen.verdict, said)
     doubted = SEVERITY.index(Verdict.UNKNOWN)
     bad = any(SEVERITY.index(seen.verdict) <= doubted for seen in container.signs)
     if batch.suspect and not (bad or container.looked):

@@ -19,9 +19,9 @@ from pantry_tui.core.log.ahead import Clocks
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.moments import some_time, when
-from pantry_tui.core.log.returned import WAS_AWAY, were_away
+from pantry_tui.core.log.returned import found_at, seen_on, seen_on_found
 from pantry_tui.core.log.timing import Process
-from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn
+from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn, When
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State, Verdict
 
@@ -85,6 +85,7 @@ class _Batch:
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
         self.draws: dict[str, list[Draw]] = defaultdict(list)
+        self.left: dict[str, When] = {}
         self.came: dict[tuple[str, State, str], Turn] = {}
         for id_ in payload.containers:
             self._new(id_, event, payload.state, payload.place)
@@ -176,6 +177,7 @@ class _Batch:
                 return
         # What was in it when it went stays known: a count may find it again.
         self.containers[id_] = replace(old, fate=fate.value, ended=self.clocks.day(event))
+        self.left[id_] = self.clocks.when(event)
 
     def _open(self, id_: str, event: Event) -> None:
         """The first draw opens it; what is in progress goes on being so."""
@@ -216,19 +218,26 @@ class _Batch:
                 self._leave(gone.container, event, gone.fate, gone.amount)
         for back in payload.back:
             if said.batch_of(back.container) == self.id:
-                self._change(back.container, fate="", ended=None)
-                turn = Turn(self.clocks.when(event), event.id, back.place)
-                self.turns[back.container].append(turn)
+                self._back(event, back)
         for found in payload.new:
             if found.batch == self.id:
-                # What goes on with the days of its parts has gone on since it was filled.
-                carried = self.batch.carried
-                since, state = (self.event, self.state) if carried else (event, found.state)
-                away = were_away(self.batch, self.containers.values())
+                # Nothing is known of it but its batch: it stood there so since that was put up.
+                state = self.state if self.batch.carried else found.state
+                others = seen_on_found(self.batch, self.containers.values())
                 for at, id_ in enumerate(found.containers):
-                    self._new(id_, since, state, found.place)
-                    if at < away:
-                        self._seen(id_, event, WAS_AWAY, Verdict.UNKNOWN)
+                    self._new(id_, self.event, state, found.place)
+                    if at < len(others):
+                        self._seen(id_, event, others[at], Verdict.UNKNOWN)
+
+    def _back(self, event: Event, back: said.Back) -> None:
+        old, now = self.containers.get(back.container), self.clocks.when(event)
+        if old is None:
+            return
+        self._change(old.id, fate="", ended=None)
+        then = found_at(self.left.pop(old.id, None), now)
+        self.turns[old.id].append(Turn(then, event.id, back.place))
+        if seen := seen_on(self.batch, old.fate):
+            self._seen(old.id, event, seen, Verdict.UNKNOWN)
 
     def _retimed(self, process: Sequence[tuple[str, str]]) -> bool:
         return dict(process).get("minutes") != dict(self.batch.process).get("minutes")

@@ -9,8 +9,9 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.safety.denial import denies
-from pantry_tui.core.safety.measured import all_fahrenheit, spelled_out
+from pantry_tui.core.safety.measured import all_fahrenheit, all_minutes, spelled_out
 from pantry_tui.core.safety.salt import says_no_share
 from pantry_tui.core.words import Method
 
@@ -22,6 +23,10 @@ class _Warmth(NamedTuple):
     high: float
     hint: str
 
+
+#: Minutes. Longer than any published process of jars (the longest we know is of fish in quarts,
+#: 160, USDA AIB 539, from memory); the line itself is our own choice.
+LONGEST = 300
 
 _SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
 _LETTER = re.compile(r"(?i)(?<![a-z])[cf]\b")
@@ -48,7 +53,18 @@ def impossible(method: Method | None, pairs: Iterable[tuple[str, str]]) -> Seque
     """What a record says that cannot be of this method, a sentence each; pairs as they are kept
     (core.safety.record.read_details)."""
     said = dict(pairs)
-    return (*_shareless(method, said), *_too_warm(method, said))
+    return (*_shareless(method, said), *_too_warm(method, said), *_too_long(method, said))
+
+
+def _too_long(method: Method | None, said: Mapping[str, str]) -> Sequence[str]:
+    """Minutes of jars that no canner runs for: a slip of the unit, and no process."""
+    typed = said.get("minutes", "")
+    if method not in LIDDED or max(all_minutes(typed), default=0) <= LONGEST:
+        return ()
+    return (
+        f"minutes={typed[:40]} of what is {method} cannot be: no published process takes more than "
+        f"{LONGEST} minutes, write minutes=25 or minutes=1h15.",
+    )
 
 
 def _shareless(method: Method | None, said: Mapping[str, str]) -> Sequence[str]:

@@ -16,6 +16,7 @@ from pantry_tui.core.log.timing import BROKEN_OFF
 from pantry_tui.core.model import Batch, Timing
 from pantry_tui.core.safety.jars import of_one_jar, read_jar
 from pantry_tui.core.safety.measured import CANNERS, read_canner, read_time_and_psi
+from pantry_tui.core.safety.possible import LONGEST
 from pantry_tui.core.text import counted
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput, Refused
@@ -26,8 +27,6 @@ from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.store import log
 
-#: Longer than any published process.
-_LONGEST = 300
 _AGAIN = "Bring it back to the pressure, then start it again: the whole time counts anew."
 
 
@@ -96,8 +95,8 @@ def _asked(p: Pantry, batch: Batch, typed: str, old: Timing | None) -> tuple[int
     minutes, psi = read_time_and_psi(typed)
     if minutes is None:
         raise BadInput(f"{typed[:30]!r} is no time: write 25 minutes, or 25 min 11 psi.")
-    if not 1 <= minutes <= _LONGEST:
-        raise BadInput(f"No published process takes {minutes:g} minutes: 1 to {_LONGEST}.")
+    if not 1 <= minutes <= LONGEST:
+        raise BadInput(f"No published process takes {minutes:g} minutes: 1 to {LONGEST}.")
     if psi is not None and batch.method is not Method.PRESSURE:
         raise BadInput(f"{batch.code} is {batch.method}: say the time alone, {minutes:g} min.")
     return math.floor(minutes), psi

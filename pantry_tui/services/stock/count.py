@@ -5,27 +5,31 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
+from datetime import date
 from fractions import Fraction
 from types import MappingProxyType
 from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.exposure import as_if
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
-from pantry_tui.core.model import Batch, Container, Place
+from pantry_tui.core.log.returned import UNSEEN
+from pantry_tui.core.model import Batch, Container, Place, Turn
 from pantry_tui.core.text import agreed
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import State
+from pantry_tui.core.words import SEVERITY, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Difference, Done, RoundLine
-from pantry_tui.services.stock.count_begun import UNSEEN, keep, refuse_other
 from pantry_tui.services.stock.count_begun import Draft as Draft
 from pantry_tui.services.stock.count_begun import add_find as add_find
 from pantry_tui.services.stock.count_begun import count as count
 from pantry_tui.services.stock.count_begun import draft as draft
+from pantry_tui.services.stock.count_begun import keep, refuse_other
 from pantry_tui.services.stock.count_begun import lines as lines
 from pantry_tui.services.stock.count_begun import take_back as take_back
 from pantry_tui.services.stock.count_begun import uncount as uncount
@@ -33,7 +37,7 @@ from pantry_tui.services.stock.count_next import next_places as next_places
 from pantry_tui.services.stock.count_next import since as since
 from pantry_tui.services.stock.drawing import convert, read_wanted
 from pantry_tui.services.stock.lines import inside
-from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
+from pantry_tui.services.stock.pick import batch_named, containers_named, last_state, name_of
 from pantry_tui.services.stock.seen import At, when
 
 #: What a difference is booked as. All gone may stand elsewhere, so it is missing, not eaten.
@@ -51,7 +55,7 @@ def differences(p: Pantry, place: Place) -> list[Difference]:
             line.expected,
             line.seen,
             _kind(line),
-            _exceeded(p, batch_named(p, line.code), line.seen),
+            _exceeded(p, batch_named(p, line.code), line.seen - line.expected),
         )
         for line in lines(p, place, gone=True)
         if line.seen is not None and line.seen != line.expected
@@ -154,7 +158,8 @@ def _counted(p: Pantry, place: Place) -> Count:
             continue
         extra = line.seen - line.expected
         mine = p.containers_of(p.stock.batches[batch_id])
-        returned = [c.id for c in mine if not c.here and c.fate in UNSEEN and c.id not in back]
+        left = [one for one in mine if not one.here and one.id not in back]
+        returned = [one.id for one in sorted(left, key=lambda one: _likely(p, one, where))]
         back |= dict.fromkeys(returned[:extra], where)
         count = extra - len(returned[:extra])
         if count:
@@ -163,6 +168,19 @@ def _counted(p: Pantry, place: Place) -> Count:
             ids = tuple(f"{batch_id}.{number + n}" for n in range(1, count + 1))
             new.append(Found(batch_id, where, State(state), ids))
     return Count(place.id, tuple(gone), tuple(Back(*one) for one in back.items()), tuple(new))
+
+
+def _likely(p: Pantry, gone: Container, where: str) -> tuple[bool, int, bool, date]:
+    """Which of those that are gone it was that was found, the first first: one that nobody saw
+    leave, else one that was seen to; the worst of them, since nobody can tell them apart."""
+    back = as_if(replace(gone, fate="", state=last_state(gone)), Turn(p.clock.now, "", where))
+    judged = p.judge(back)
+    return (
+        gone.fate not in UNSEEN,
+        SEVERITY.index(judged.verdict),
+        gone.fate != Fate.DISCARDED,
+        judged.discard_after or date.max,
+    )
 
 
 def _fewer(piles: Sequence[Container], number: int) -> list[Gone]:
@@ -247,7 +265,7 @@ def count_now(
     a screen has begun there stays as it is. Raises BadInput, Refused; also where more is counted
     than was ever put up, which is most often a slip, unless `more` says that it is so."""
     for code, number in () if more else seen.items():
-        _refuse_more_than_ever(p, code, number)
+        _refuse_more_than_ever(p, place, code, number)
     begun = draft(p, place)
     keep(p, place, Draft())
     weighed = by_amount(p, place, amounts)
@@ -258,21 +276,27 @@ def count_now(
     return Counted(differs, done)
 
 
-def _refuse_more_than_ever(p: Pantry, code: str, number: int) -> None:
-    batch = batch_named(p, code)
-    ever = _exceeded(p, batch, number)
-    if ever is not None:
-        raise Refused(
-            f"{number} of {batch.code} {batch.food.name} are counted, and {ever} "
-            f"{agreed(ever, 'was', 'were')} ever put up: mend the number, or say --more if so."
-        )
+def _refuse_more_than_ever(p: Pantry, place: Place, code: str, number: int) -> None:
+    batch, within = batch_named(p, code), inside(p, place.id)
+    standing = [one.place in within for one in p.containers_of(batch) if one.here]
+    ever = _exceeded(p, batch, number - sum(standing))
+    if ever is None:
+        return
+    away = len(standing) - sum(standing)
+    beside = f" and {away} {agreed(away, 'stands', 'stand')} elsewhere" if away else ""
+    mend = "mend the number, move what came from there," if away else "mend the number,"
+    raise Refused(
+        f"{number} of {batch.code} {batch.food.name} are counted{beside}, and {ever} "
+        f"{agreed(ever, 'was', 'were')} ever put up: {mend} or say --more if so."
+    )
 
 
-def _exceeded(p: Pantry, batch: Batch, number: int) -> int | None:
-    """How many of it were ever put up, where more are counted; a heap is counted by the piece."""
+def _exceeded(p: Pantry, batch: Batch, extra: int) -> int | None:
+    """How many of it were ever put up, where so many beside all that stand are more; a heap is
+    counted by the piece."""
     mine = p.containers_of(batch)
     heap = any(one.bulk and one.vessel is Vessel.PIECES for one in mine)
-    return len(mine) if number > len(mine) and not heap else None
+    return len(mine) if sum(one.here for one in mine) + extra > len(mine) and not heap else None
 
 
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:

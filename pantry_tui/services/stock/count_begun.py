@@ -9,7 +9,7 @@ from collections import defaultdict
 from collections.abc import Collection, Sequence
 from dataclasses import asdict, dataclass, field
 
-from pantry_tui.core.log.payloads import Fate
+from pantry_tui.core.log.returned import UNSEEN
 from pantry_tui.core.model import Container, Place
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import State
@@ -19,9 +19,6 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, RoundLine
 from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import last_state, name_of
-
-#: Fates that a later count may take back: nobody saw it leave.
-UNSEEN = (Fate.UNRECORDED, Fate.MISSING)
 
 
 @dataclass(slots=True)

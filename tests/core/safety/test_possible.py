@@ -74,3 +74,18 @@ def test_a_number_without_its_unit_is_in_that_of_the_household(
     assert with_degrees([("by", "us"), (key, typed)], "C") == (("by", "us"), (key, meant))
     feet = meant.removesuffix("m") + "ft" if key == "altitude" and meant[-1] == "m" else typed
     assert with_degrees([(key, typed)], "F") == ((key, feet),)
+
+
+@pytest.mark.parametrize("method", [M.PRESSURE, M.BOILING_WATER, M.JAM, M.VINEGAR_PICKLE])
+def test_no_canner_runs_longer_than_any_published_process(method: Method) -> None:
+    for fine in ("300", "5h", "160 min"):
+        assert not impossible(method, [("minutes", fine)]), fine
+    for long in ("301", "15h", "20h", "900 min", "25-900"):
+        (said,) = impossible(method, [("minutes", long)])
+        assert said.startswith(f"minutes={long} ")
+        assert "more than 300 minutes" in said
+
+
+@pytest.mark.parametrize("method", [M.DRIED, M.HOT_SMOKED])
+def test_what_dries_or_smokes_may_take_all_day(method: Method) -> None:
+    assert not impossible(method, [("minutes", "20h")])
