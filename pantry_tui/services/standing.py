@@ -142,11 +142,11 @@ class Stock:
         from pantry_tui.services.stock.recheck import strictest_altitude
 
         # A record is like the next one of its food, so that few are looked at.
-        key = batch.method, batch.food, batch.size, batch.process
+        key = batch.method, batch.food, batch.size, batch.process, batch.note
         feet = strictest_altitude(self._p, batch)
         known: dict[object, Doubt | None] = self._p.once("checked", dict)
         if (key, feet) not in known:
-            known[key, feet] = checked(self._p, *key[:3], dict(batch.process), feet)
+            known[key, feet] = checked(self._p, *key[:3], dict(batch.process), feet, batch.note)
         found = known[key, feet]
         new = [one for one in found.problems if one not in batch.doubt] if found else []
         if found is None or not new:

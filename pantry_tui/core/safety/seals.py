@@ -33,7 +33,7 @@ _NEVER_HELD = (
 )
 #: Said of nothing else in a note of a batch.
 _IN_A_NOTE = (
-    r"\bfailed to (?:re)?seal\b|\bseals? failed\b|\bfailed seals?\b|\bunsealed\b|"
+    r"\bfailed to (?:re)?seal\b|\bseals? failed\b|\bfailed seals?\b|(?<!not )\bunsealed\b|"
     r"\b(?:none|nothing|neither)(?: of (?:them|it|the (?:jars|lids)))? sealed\b"
 )
 _HOLDING = frozenset({"", "sealed", "held", "tight", "pinged", "good", "ok"})

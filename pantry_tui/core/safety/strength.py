@@ -45,9 +45,9 @@ _POULTRY_F = 165.0
 _THAWS_F = 40.0
 #: The coolest air that USDA FSIS (jerky and food safety) dries meat in, °F.
 _JERKY_AIR_F = 130.0
-_SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
+SALTED = frozenset({Method.LACTIC, Method.PASTE, Method.SALTED})
 #: What lies in vinegar and under no lid.
-_IN_VINEGAR = frozenset({Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR})
+IN_VINEGAR = frozenset({Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR})
 
 
 def too_weak(
@@ -104,7 +104,7 @@ def _vinegar(method: Method, said: Mapping[str, str], asked: Sequence[str]) -> l
         if shelf or not acid or denies(acid):
             where = "a pickle is safe on a shelf by its vinegar" if shelf else "it is no pickle"
             return [f"No vinegar was used: {where}."]
-    if method in (LIDDED - {Method.PRESSURE}) | _IN_VINEGAR or any("lemon" in one for one in asked):
+    if method in (LIDDED - {Method.PRESSURE}) | IN_VINEGAR or any("lemon" in one for one in asked):
         acid = said.get("acid", "")
         return weak_vinegar(vinegar) or (weak_vinegar(acid) if "vinegar" in acid.casefold() else [])
     return []
@@ -112,7 +112,7 @@ def _vinegar(method: Method, said: Mapping[str, str], asked: Sequence[str]) -> l
 
 def _salt(method: Method, said: Mapping[str, str]) -> list[str]:
     salt = said.get("salt", "")
-    if method not in _SALTED:
+    if method not in SALTED:
         return []
     if denies(salt):
         return ["No salt was used: nothing is published that is kept so without it."]
@@ -188,6 +188,6 @@ def _ph(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
         return []
     if method in LIDDED:
         return [f"pH {value:g} is above {PH_LINE}: {food.name} needs a pressure canner then."]
-    if method in _IN_VINEGAR:
+    if method in IN_VINEGAR:
         return [f"pH {value:g} is above {PH_LINE}: {food.name} is not kept by its acid then."]
     return []

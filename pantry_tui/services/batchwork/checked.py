@@ -3,8 +3,12 @@ jars and its altitude come together."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
+from pantry_tui.core.canned import still_possible
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
+from pantry_tui.core.safety.notes import doubted_notes
 from pantry_tui.core.safety.process import Doubt, ProcessRow, doubt
 from pantry_tui.core.words import Method
 from pantry_tui.reference.process import load_not_recommended, processes_named
@@ -18,9 +22,10 @@ def checked(
     size: str,
     record: dict[str, str],
     altitude_ft: int | None,
+    note: str = "",
 ) -> Doubt | None:
     """Why no publication stands for a process, None where nothing speaks against it. Altitude in
-    feet, unless the record has one."""
+    feet, unless the record has one. What the note says is held against it too."""
     rows, advice = processes_of(method, food), load_not_recommended()
     tested = {
         key: in_tested_jar(p, method, food, typed)
@@ -28,7 +33,21 @@ def checked(
         if key in ("jar", "amount")
     }
     size = in_tested_jar(p, method, food, size)
-    return doubt(method, food, size, {**record, **tested}, altitude_ft, rows, advice)
+    record = {**record, **tested}
+
+    def judged(said: Mapping[str, str]) -> Doubt | None:
+        return doubt(method, food, size, said, altitude_ft, rows, advice)
+
+    def problems(said: Mapping[str, str]) -> tuple[str, ...]:
+        found = judged(said)
+        return found.problems if found is not None else ()
+
+    found = judged(record)
+    more = doubted_notes(method, food, size, record, altitude_ft, note, problems)
+    if not more:
+        return found
+    still = found.still_possible if found else still_possible(food, again=bool(rows))
+    return Doubt(tuple(dict.fromkeys((*problems(record), *more))), still)
 
 
 def processes_of(method: Method, food: FoodFacts) -> tuple[ProcessRow, ...]:

@@ -77,7 +77,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         state = worst((state, said)) if descent.carried else said
     size = size_of(reading)
     record = with_altitude(p, reading.method, reading.process)
-    doubted = checked(p, reading.method, food, size, dict(record), p.altitude_ft)
+    doubted = checked(p, reading.method, food, size, dict(record), p.altitude_ft, reading.note)
     batch = Batch(
         "",
         "",

@@ -71,7 +71,7 @@ def fields(p: Pantry, code: str) -> list[Asked]:
 
 def _problems(p: Pantry, batch: Batch, record: dict[str, str]) -> Sequence[str]:
     feet = strictest_altitude(p, batch)
-    found = checked(p, batch.method, batch.food, batch.size, record, feet)
+    found = checked(p, batch.method, batch.food, batch.size, record, feet, batch.note)
     return found.problems if found is not None else ()
 
 

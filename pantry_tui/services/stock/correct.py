@@ -94,12 +94,15 @@ def correct(
     unsaid = _unsaid(batch, said_now)
     _refuse_unsaid(p, batch, unsaid)
     new_facts = bool(process) or size is not None or food is not None or method is not None
-    doubted = checked(p, kept, facts, shown, record, strictest_altitude(p, batch))
+    feet, told_now = strictest_altitude(p, batch), batch.note if note is None else note
+    doubted = checked(p, kept, facts, shown, record, feet, told_now)
     against = (doubted.problems, doubted.still_possible) if doubted else ((), "")
-    if left_out and not new_facts:  # a note lifts nothing that stands against it
-        every = dict.fromkeys((*batch.doubt, *against[0]))
-        against = tuple(every), against[1] or batch.possible
-    judged = bool(left_out) or new_facts
+    if note is not None and not new_facts:  # a note lifts nothing that stands against it
+        was = checked(p, kept, facts, shown, _readable(batch.process), feet, batch.note)
+        old = was.problems if was else ()
+        every = dict.fromkeys((*batch.doubt, *old, *against[0]))
+        against = tuple(every), against[1] or batch.possible or (was.still_possible if was else "")
+    judged = note is not None or new_facts
     before = _judged(p, batch.id)
     p.book(
         said.Correct(

@@ -1,0 +1,282 @@
+"""What the note of a batch says of its process, read as its record is: a time, a pressure, an
+altitude or a share that the record does not have, and words of heat, pressure, acid or seals by
+which it would be doubted. A note makes doubt and lifts none.
+
+No publication is about notes: which words are listened for is a choice of our own, the stricter
+one. What they come to is judged where the record is (process.py, strength.py, prepared.py).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Mapping, Sequence
+
+from pantry_tui.core.amounts import in_decimals, read_altitude
+from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.acid import ACID_ADDED
+from pantry_tui.core.safety.jars import of_one_jar, ounces
+from pantry_tui.core.safety.measured import all_minutes, read_percent, read_psi, spelled_out
+from pantry_tui.core.safety.note_words import (
+    ACID,
+    ACID_SHORT,
+    ADDED,
+    ALTITUDE,
+    BATH,
+    EARLIER,
+    FILLED_FROM,
+    FROST_KILLED,
+    HIGH_UP,
+    LIDS,
+    LIDS_MAY_BE,
+    NO_HARM,
+    NO_LIQUID_ADDED,
+    OF_PROCESS,
+    ONLY,
+    OTHER_DEGREES,
+    OTHER_TIME,
+    OTHER_WEIGHT,
+    PURPOSE,
+    RESTED,
+    SEAL_TROUBLE,
+    SUBJECT,
+    THICKENED,
+    TROUBLE,
+    WITHOUT_MORE,
+)
+from pantry_tui.core.safety.prepared import PREPARED, not_tested
+from pantry_tui.core.safety.record import read_details
+from pantry_tui.core.safety.seals import record_says_failed, says_none_failed
+from pantry_tui.core.safety.strength import IN_VINEGAR, SALTED
+from pantry_tui.core.safety.values import is_unknown
+from pantry_tui.core.text import clean
+from pantry_tui.core.words import Acidity, Method
+from pantry_tui.errors import BadInput
+
+#: Whose notes are read: what is safe by its process, its acid or its salt.
+READ = LIDDED | IN_VINEGAR | SALTED
+#: A vent of ten minutes precedes every pressure process (USDA AIB 539, guide 1).
+_VENT_MINUTES = 10.0
+_N = r"\d+(?:\.\d+)?"
+_TIMED = re.compile(
+    rf"(?<![\d.])({_N}(?:\s*(?:-|–|to)\s*{_N})?)\s*(h|hrs?|hours?|mins?|minutes?|m)\b"
+)
+_PRESSED = re.compile(rf"(?<![\d.])({_N})\s*(psig?|kpa|bar|lbs?|pounds?|#)(?!\w)")
+_HIGH = re.compile(rf"(?<![\d.])({_N})\s*(ft|feet|foot|m|met(?:er|re)s?)\b")
+_HIGH_BARE = re.compile(rf"\b(?:altitude|elevation)\D{{0,12}}({_N})(?!\s*(?:[a-z%]|\d))")
+_SHARE = re.compile(rf"({_N})\s*(?:%|per\s?cent)")
+_PH = re.compile(rf"\bph\b\D{{0,12}}({_N})")
+_DEGREES = re.compile(rf"(?<![\d.])({_N})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b")
+_INCHES = re.compile(r"((?:\d+ )?\d+/\d+|\d+(?:\.\d+)?)\s*(?:in|inch|inches|cm|mm)\b")
+#: The least that can be meant of a height: a row of the garden is shorter.
+_LEAST_HIGH = 100.0
+_JAR = re.compile(
+    r"\b((?:half )?gallon|gal|quart|qt|lit(?:re|er))s?\b"
+    r"(?=\s*(?:$|jars?\b|and\b|were\b|was\b|size|not\b|did\b|among|in(?:stead)?\b|too\b|as\b))"
+)
+_AMOUNT_OF_ACID = re.compile(rf"(?:\d+/\d+|{_N})\s*(?:tsp|tbsp|tbs|teaspoons?|tablespoons?)\b")
+
+#: What a record with one detail more is doubted for, sentence by sentence.
+Doubted = Callable[[Mapping[str, str]], Sequence[str]]
+
+
+def doubted_notes(
+    method: Method,
+    food: FoodFacts,
+    size: str,
+    record: Mapping[str, str],
+    altitude_ft: int | None,
+    note: str,
+    doubted: Doubted,
+) -> list[str]:
+    """What the note says against a batch beside its record, a sentence each that quotes it.
+
+    `doubted` judges a whole record, as that of the batch was judged. Altitude in feet, None where
+    nobody knows it."""
+    if not note.strip() or method not in READ:
+        return []
+    details = read_details(record.items()).pairs
+    said = {key: value for key, value in details if not is_unknown(value)}
+    known = frozenset(doubted(record))
+    found: list[str] = []
+    for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
+        clause = _plain(typed)
+        if not clause or EARLIER.search(clause):
+            continue
+        words = clean(" ".join(typed.split()))[:80]
+        against: list[str] = []
+        for key, value in _differs(method, size, said, altitude_ft, clause):
+            if value is None:
+                against.append(_not_checked(words, key))
+                continue
+            more = [one for one in doubted({**said, key: value}) if one not in known]
+            against += [f"Its note says {words!r}: not checked. {more[0]}"] if more else []
+        if method in LIDDED:
+            told = _prepared(method, food, clause)
+            against += [f"Its note says {words!r}: not checked. {one}" for one in told]
+            against += [_not_checked(words, key) for key in _speaks_of(method, food, clause)]
+        found += against[:1]
+    return list(dict.fromkeys(found))
+
+
+def _not_checked(words: str, key: str) -> str:
+    if not key:
+        return (
+            f"Its note says {words!r}: not checked. If that is not so, record the process again, "
+            "with a note that is right."
+        )
+    return (
+        f"Its note says {words!r}: not checked. Record what is true as {key}=..., and put the note "
+        "right with it."
+    )
+
+
+def _plain(typed: str) -> str:
+    """In small letters, every number in figures."""
+    plain = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", typed.casefold().replace("’", "'"))
+    plain = re.sub(r"(?<=\d),(?=\d{3}\b)", "", plain)
+    plain = in_decimals(spelled_out(plain))
+    plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
+    return " ".join(plain.split())
+
+
+_Differs = Iterator[tuple[str, str | None]]
+
+
+def _differs(
+    method: Method, size: str, said: Mapping[str, str], altitude_ft: int | None, clause: str
+) -> _Differs:
+    """The keys of which the words say a number that is not in the record: with the value, where the
+    record has none and it can be judged; None where the two differ."""
+    yield from _shares(said, clause)
+    if method not in LIDDED:
+        return
+    yield from _times(method, said, clause)
+    yield from _pressures(method, said, clause)
+    yield from _heights(said, altitude_ft, clause)
+    for degrees, unit in _DEGREES.findall(clause):
+        if not OTHER_DEGREES.search(clause):
+            yield "temperature", f"{degrees} {unit}"
+    if "head" in clause:
+        for inches in _INCHES.finditer(clause):
+            yield "headspace", inches[0]
+    if ACID.search(clause) and _AMOUNT_OF_ACID.search(clause):
+        yield "acid", clause
+    own, other = ounces(of_one_jar(said, size)), _JAR.search(clause)
+    if own and other and (ounces(other[1]) or 0) > own * 1.1 and not FILLED_FROM.search(clause):
+        yield "jar", None
+    bathed = method is Method.PRESSURE and BATH.search(clause)
+    if bathed:
+        yield "canner", None
+    if method is Method.BOILING_WATER and "steam canner" in clause:
+        yield "canner", "steam"
+
+
+def _shares(said: Mapping[str, str], clause: str) -> _Differs:
+    for share in _SHARE.finditer(clause):
+        named = next((key for key, words in _OF_A_SHARE if re.search(words, clause)), "")
+        if not named:
+            continue
+        has = read_percent(said.get(named, ""))
+        if has is None:
+            brine = " brine" if "brine" in clause else ""
+            yield named, f"{share[1]}%{brine}"
+        elif abs(has - float(share[1])) > 0.01:
+            yield named, None
+    for number in _PH.findall(clause):
+        if said.get("ph") != number:
+            yield "ph", number
+
+
+_OF_A_SHARE = (
+    ("vinegar", r"vinegar|acetic|acidity"), ("salt", r"\b(?:salt|brine)"), ("sugar", r"\bsugar"),
+)  # fmt: skip
+
+
+def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
+    for typed, unit in _TIMED.findall(clause):
+        minutes = all_minutes(f"{typed} {unit}")
+        if not minutes or (unit == "m" and min(minutes) >= _LEAST_HIGH):
+            continue
+        if re.search(r"\b(?:vent|exhaust)", clause):
+            if method is Method.PRESSURE and min(minutes) < _VENT_MINUTES:
+                yield "", None
+            continue
+        rested = RESTED.search(clause) and "process" not in clause
+        of_process = (OF_PROCESS.search(clause) and not rested) or ONLY.search(clause)
+        if not of_process and (OTHER_TIME.search(clause) or method is Method.JAM):
+            continue
+        recorded = all_minutes(said.get("minutes", ""))
+        if not recorded:
+            yield "minutes", f"{min(minutes):g}"
+        elif not set(minutes) <= set(recorded):
+            yield "minutes", None
+
+
+def _pressures(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
+    for found in _PRESSED.finditer(clause):
+        before, behind = clause[: found.start()], clause[found.end() :]
+        if found[2] in ("lb", "lbs", "pound", "pounds", "#"):
+            led = re.search(r"(?:\bat|@|\bonly|\breally|\bactually|\bto|\bonto)\s*$", before)
+            alone = not behind.strip() or SUBJECT.search(clause) or led
+            if method is not Method.PRESSURE or not alone or OTHER_WEIGHT.search(clause):
+                continue
+        psi, recorded = read_psi(found[0].replace("#", "lb")), read_psi(said.get("psi", ""))
+        if psi is None or method not in PROCESSED:
+            continue
+        if recorded is None:
+            yield "psi", f"{psi:g}"
+        elif abs(psi - recorded) > 0.1:
+            yield "psi", None
+
+
+def _heights(said: Mapping[str, str], altitude_ft: int | None, clause: str) -> _Differs:
+    try:
+        own: int | None = read_altitude(said.get("altitude", "").replace(",", ""))
+    except BadInput:
+        own = altitude_ft
+    heights = [(f"{n} {unit}", float(n)) for n, unit in _HIGH.findall(clause)]
+    heights += [(f"{n} ft", float(n)) for n in _HIGH_BARE.findall(clause)]
+    for typed, number in heights:
+        try:
+            feet = read_altitude(re.sub(r"\s*(?:met\w+|m)$", " m", typed))
+        except BadInput:
+            continue
+        if number < _LEAST_HIGH and not ALTITUDE.search(clause):
+            continue
+        if own is None:
+            yield "altitude", f"{feet} ft"
+        elif abs(feet - own) > max(30, own * 0.02):
+            yield "altitude", None
+    if not heights and HIGH_UP.search(clause):
+        yield "altitude", None
+
+
+def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
+    """What is said of how the food was packed, as the record's reader says it."""
+    told = PURPOSE.sub(" ", clause)
+    if food.acidity is not Acidity.LOW_ACID:
+        told = NO_LIQUID_ADDED.sub(" ", told)
+    return not_tested(method, food, {PREPARED: told})
+
+
+def _speaks_of(method: Method, food: FoodFacts, clause: str) -> Iterator[str]:
+    """The keys that words without a number put in doubt, "" of what no key says."""
+    plain = NO_HARM.sub(" fine ", clause)
+    if WITHOUT_MORE.search(plain) or (SUBJECT.search(plain) and TROUBLE.search(plain)):
+        yield ""
+    lids = LIDS.search(plain) and not LIDS_MAY_BE.search(plain) and not says_none_failed(plain)
+    if lids and (SEAL_TROUBLE.search(plain) or record_says_failed(plain)):
+        yield "seal"
+    acid = method is Method.VINEGAR_PICKLE or food.acidity is Acidity.ACIDIFIED
+    acid = acid or ACID_ADDED in food.classes
+    if acid and ACID.search(plain) and ACID_SHORT.search(plain):
+        yield "acid"
+    if "tomato" in food.classes and FROST_KILLED.search(plain):
+        yield ""
+    mixed = PURPOSE.sub(" ", plain)
+    if method is not Method.JAM and "pie" not in food.name and THICKENED.search(mixed):
+        yield ""
+    added = ADDED.search(mixed) if method in PROCESSED else None
+    if added is not None and added[1].rstrip("es") not in food.name:
+        yield ""
