@@ -184,8 +184,8 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     found = p.assess(container)
     if found.over_from is not None:
         return False
-    if found.on(max(start, p.today)).verdict is Verdict.NEEDS_CARE:
-        return False  # nobody looked at its seals by then
+    if any(care.start <= max(start, p.today) for care in found.care):
+        return False  # nobody looked at its seals by then, and that nobody asks later is no look
     if judged.verdict is Verdict.UNKNOWN and not unknown:
         return False
     if judged.discard_after is not None and judged.discard_after < start:
