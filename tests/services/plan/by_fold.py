@@ -184,7 +184,8 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     found = p.assess(container)
     if found.over_from is not None:
         return False
-    if any(care.start <= max(start, p.today) for care in found.care):
+    begun = (care.start for care in found.care if care.start <= max(start, p.today))
+    if any(found.on(day).verdict is Verdict.NEEDS_CARE for day in begun):
         return False  # nobody looked at its seals by then, and that nobody asks later is no look
     if judged.verdict is Verdict.UNKNOWN and not unknown:
         return False
