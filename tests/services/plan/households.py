@@ -365,7 +365,7 @@ def _ready_without_thawing(p: Pantry, row: DueRow, day: date, heads: int) -> boo
 
 def _servings(row: DueRow) -> float:
     """About, by what it holds: four a pound or pint, one a piece."""
-    each = {"lb": 4.0, "pint": 4.0, "quart": 8.0, "": 4.0}
+    each = {"lb": 4.0, "pint": 4.0, "quart": 8.0, "pieces": 1.0, "": 4.0}
     if row.loose:
         return 0.0  # it is taken from by the meal
     return row.left.amount * each.get(row.left.unit, 4.0)
