@@ -133,26 +133,16 @@ class Assessment:
     @property
     def soon_from(self) -> date | None:
         """The first day on which it is to be eaten before others, None without a date."""
-        return min(filter(None, (self._soon_best, self._soon_unsafe)), default=None)
+        dated = [self._soon(day) for day in (self.best_by, self.discard_after) if day is not None]
+        return min(dated, default=None)
 
-    @property
-    def _soon_best(self) -> date | None:
-        return self._before(self.best_by)
-
-    @property
-    def _soon_unsafe(self) -> date | None:
-        return self._before(self.discard_after, LAST_DAYS)
-
-    def _before(self, day: date | None, least: int = 1) -> date | None:
-        if day is None:
-            return None
-        return day - timedelta(days=max(least, soon_window((day - self.began).days)))
+    def _soon(self, day: date) -> date:
+        return day - timedelta(days=soon_window((day - self.began).days))
 
     def _turns(self) -> list[date]:
         """The last days of all verdicts, in order."""
-        turns = {day for day in (self.best_by, self.discard_after) if day is not None}
-        soon = (day for day in (self._soon_best, self._soon_unsafe) if day is not None)
-        turns |= {day - timedelta(days=1) for day in soon}
+        dated = [day for day in (self.best_by, self.discard_after) if day is not None]
+        turns = {turn for day in dated for turn in (self._soon(day) - timedelta(days=1), day)}
         if self.over_from is not None:
             turns.add(self.over_from - timedelta(days=1))
         if self.fixed is not None and self.fixed.until is not None:
@@ -184,18 +174,13 @@ class Assessment:
             return Verdict.UNKNOWN
         if self.in_progress:
             return Verdict.NEEDS_CARE
-        if self._soon_unsafe is not None and day >= self._soon_unsafe:
+        if discard_after is not None and day >= self._soon(discard_after):
             return Verdict.EAT_SOON
         if best_by is not None and day > best_by:
             return Verdict.PAST_BEST
-        if self._soon_best is not None and day >= self._soon_best:
+        if best_by is not None and day >= self._soon(best_by):
             return Verdict.EAT_SOON
         return Verdict.SOUND
-
-
-#: So many days before its last safe day all food is eaten first, however short its life: who looks
-#: in the evening still has a day to cook it. A choice of this program, not a published figure.
-LAST_DAYS = 2
 
 
 def soon_window(life_days: int) -> int:
