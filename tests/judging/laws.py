@@ -90,7 +90,8 @@ def rebooked(history: History, seed: int) -> History | None:
     rest = [f for f in facts if not isinstance(f.what, PlaceOpened | PutUp)]
     random.Random(seed).shuffle(rest)
     stamp = told.now - len(facts)
-    if day_of(stamp) != day_of(told.now) or any(not f.late and f.at > stamp for f in rest):
+    ahead = any(not f.late and f.at > stamp for f in (*then, *rest))
+    if ahead or day_of(stamp) != day_of(told.now):
         return None
     order = [*first, *then, *rest]
     return replace(told, facts=tuple(replace(f, booked=stamp + i) for i, f in enumerate(order)))
