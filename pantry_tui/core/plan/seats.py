@@ -19,15 +19,15 @@ _WHO = (
     (r"(?:as |the )?usual", None),
     (r"away|out|gone|(?:nobody|no[ -]?one)(?: (?:is )?(?:at )?home| eats)?|0", 0),
 )
-_MANY = re.compile(
+_MANY = (
     rf"(\d{{1,3}})(?: (more|extra))?(?: {_PEOPLE})?(?: of us)?(?: (?:at|to)(?: the)? table| to eat|"
     r" eat| in all| come| coming)*"
 )
-_SPAN = re.compile(r"(?:from |between )?(.+?) (?:to|until|till|through|[-–]) (.+)")
-_DASHED = re.compile(r"(?!\d{4}-)(?:from )?([a-z\d ]+)[-–]([a-z\d ]+)")  # "fri-sun", "2-4 dec"
-_BOTH = re.compile(r"(?:between )?(.+?) (?:and|&) (.+)")
+_SPAN = r"(?:from |between )?(.+?) (?:to|until|till|through|[-–]) (.+)"
+_DASHED = r"(?!\d{4}-)(?:from )?([a-z\d ]+)[-–]([a-z\d ]+)"  # "fri-sun", "2-4 dec"
+_BOTH = r"(?:between )?(.+?) (?:and|&) (.+)"
 #: A day whose month stands behind the last one: "3 to 9 jan", "wed 2 to thu 3 dec".
-_BARE = re.compile(r"(?:[a-z]+ )?\d{1,2}(?:st|nd|rd|th)?")
+_BARE = r"(?:[a-z]+ )?\d{1,2}(?:st|nd|rd|th)?"
 _LEADS = ("on ", "from ", "for ", "over ", "at ")
 
 
@@ -40,7 +40,7 @@ def read_seats(line: str, usual: int, today: date) -> tuple[Seats, Days]:
         if match is not None:
             return seats, read_days(words[match.end() :], today)
     plain = re.sub(r"^(?:us|we) (?:and|plus|\+) (\d{1,3})\b", r"\1 more", spelled_out(words))
-    match = re.match(rf"{_MANY.pattern}(?: |$)", plain)
+    match = re.match(rf"{_MANY}(?: |$)", plain)
     if match is None:
         raise BadInput(f"{line[:40]!r}: write {EXAMPLE}.")
     people = int(match[1]) + (usual if match[2] else 0)
@@ -50,7 +50,7 @@ def read_seats(line: str, usual: int, today: date) -> tuple[Seats, Days]:
 def read_people(typed: str) -> int:
     """("4", "4 people", "two adults") -> how many. Raises BadInput, Unclear."""
     plain = spelled_out(" ".join(typed.lower().split()))
-    match = re.match(rf"{_MANY.pattern}(?: |$)", plain)
+    match = re.match(rf"{_MANY}(?: |$)", plain)
     if match is None or match[2]:
         raise BadInput("Give the number of people, for example 4.")
     rest = _no_more_eaters(plain[match.end() :], match)
@@ -88,13 +88,13 @@ def read_days(typed: str, today: date) -> Days:
     if until is not None:
         return today, dates.read_coming(until[1], today)
     for lead in _LEADS:
-        if words.startswith(lead) and (lead != "from " or not _SPAN.fullmatch(words)):
+        if words.startswith(lead) and (lead != "from " or not re.fullmatch(_SPAN, words)):
             words = words.removeprefix(lead)
             break
     if words in ("this weekend", "the weekend", "weekend", "next weekend"):
         return _weekend(words, today)
-    span = _SPAN.fullmatch(words) or _DASHED.fullmatch(words)
-    both = None if span is not None else _BOTH.fullmatch(words)
+    span = re.fullmatch(_SPAN, words) or re.fullmatch(_DASHED, words)
+    both = None if span is not None else re.fullmatch(_BOTH, words)
     found = span or both
     if found is None:
         day = dates.read_coming(words, today)
@@ -112,7 +112,7 @@ def read_days(typed: str, today: date) -> Days:
 
 
 def _both_ends(begins: str, ends: str, today: date) -> Days:
-    if _BARE.fullmatch(begins) and not begins.startswith("the "):
+    if re.fullmatch(_BARE, begins) and not begins.startswith("the "):
         _, _, behind = re.sub(r"^[a-z]+ (?=\d)", "", ends).partition(" ")
         begins = f"{begins} {behind}".strip()
     first = dates.read_coming(begins, today)

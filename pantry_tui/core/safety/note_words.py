@@ -1,26 +1,25 @@
 """Words of a note that speak of a process, of what went wrong with it, and of what is no part of
-it: patterns for notes in small letters, one clause at a time. A choice of our own."""
+it: patterns for notes in small letters, one clause at a time, which stay text until a note is read:
+most starts of the program read none. A choice of our own."""
 
 from __future__ import annotations
-
-import re
 
 from pantry_tui.core.safety.denial import DENIED, LEFT_OUT, NONE
 
 
-def _any(words: str) -> re.Pattern[str]:
-    return re.compile(rf"\b(?:{words})")
+def _any(words: str) -> str:
+    return rf"\b(?:{words})"
 
 
 #: Of another year's batch, or of the next.
 EARLIER = _any(r"(?:next|last|other|another) (?:time|year|batch|season|autumn|summer|fall)\b")
 #: What it is for: "for mashed potatoes", "goes well with mushrooms", "to be pureed".
-PURPOSE = re.compile(
+PURPOSE = (
     r"\b(?:for|to (?:eat|serve|go|be|use|make|put)|goes?|good|great|nice|lovely|best|serve[ds]?|"
     r"eat|use in|will|can be|before serving)\b(?! a while).*"
 )
 #: What was denied, and so is well: "never dropped below 11", "no trouble with the gauge".
-NO_HARM = re.compile(
+NO_HARM = (
     rf"\b(?:{DENIED}|{NONE})(?: (?:a|an|any|once|1|1s|ever|even|really|the|of|them|at|all|"
     r"seals?|lids?|psi|pressure|gauge|jars?|it|to|need|use|using|used|from|with))* "
     r"(?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
@@ -46,7 +45,7 @@ TROUBLE = _any(
     r"trouble|problem\w*|struggl\w*|counted from|only"
 )
 #: What needs no other word.
-WITHOUT_MORE = re.compile(
+WITHOUT_MORE = (
     r"\b(?:boiled dry|ran dry|(?:came|went|fell) off the boil|(?:stopped|quit) boiling|"
     r"(?:barely|only|hardly) (?:boil|simmer)\w*|simmered in the canner|cut (?:it |them )?short|"
     r"stopped early|(?:too|very) (?:early|soon|short)|not long enough|under ?process\w*|"
@@ -86,28 +85,28 @@ HIGH_UP = _any(
     r"(?:at|up at) (?:the |our )?(?:cabin|lodge)|different altitude|higher up"
 )
 #: Jars that stood in water that boils, not food that was covered with it.
-BATH = re.compile(
+BATH = (
     r"(?<!with )(?<!added )(?<!poured )(?<!filled )(?<!of )(?<!on )(?<!over )(?<!cup )"
     r"\bboiling water\b(?! (?:over|poured|on top|added|to cover))|\bwater ?bath(?:ed)?\b"
 )
 LIDS = _any(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 #: Said of lids, and no failure; nobody looked yet; rings are taken off what is well sealed; and a
 #: lid pops down as its jar seals.
-LIDS_MAY_BE = re.compile(
+LIDS_MAY_BE = (
     r"\b(?:rings?|bands?|label\w*|check\w*|machine|sealer|bag|"
     r"pop\w* (?:down|as|while|in the|right)|one[ -]piece|new lids|colou?r|brand|"
     r"canner lid|recycl\w*)\b|\bhear\w*"
 )
-SEAL_TROUBLE = re.compile(
+SEAL_TROUBLE = (
     r"\b(?:soft|spongy|popp?(?:ed|s|ing)?(?: back)? up|popped(?! down)|sank|came up|"
     r"(?:weak|poor|bad|doubtful|second)(?: \w+)? seal|gave|re ?sealed|re ?used|bent|dented|rust\w*|"
     rf"unsure|un ?even)\b|\b(?:{DENIED}) (?:\w+ )?(?:hold|held|tight|down|stick|stay|seal)"
 )
-ACID = re.compile(
+ACID = (
     r"\b(?:lemons?|limes?|citric|acid|vinegar)\b"
     r"(?! (?:peel|zest|rind|grass|balm|thyme|verbena|basil|slices?|wedges?|pepper|taste|smell))"
 )
-ACID_SHORT = re.compile(
+ACID_SHORT = (
     r"\b(?:half|halved|less|only|some|few|last|fresh|freshly|tree|home ?made|own|weak\w*|"
     r"dilut\w*|water(?:ed)?|short|too little|little|instead|first|second|third|except|all but|most|"
     r"substitut\w*|swapp\w*|not (?:in )?(?:all|every|each|enough)|(?:1|2|3) (?:jars?|of)|scant|"
@@ -117,13 +116,13 @@ FROST_KILLED = _any(r"frost|frozen vines?|dead vines?|dying vines?|frost killed|
 NO_LIQUID_ADDED = _any(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
 #: No thickener but the published one (clear modified starch, in pie fillings) is in a tested
 #: process (USDA AIB 539, guides 1 and 2), and fat shields spores from heat.
-THICKENED = re.compile(
+THICKENED = (
     r"\b(?:thicken\w*(?! well)|corn ?starch|corn ?flour|flour(?! sack)|roux|arrowroot|tapioca|"
     r"gravy|noodles?|pasta|macaroni|rice|barley|dumplings?|bread ?crumbs?|cream|milk|butter|"
     r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:beans?|sack|squash|smooth|vinegar|chard|"
     r"lettuce|corn))(?<!peanut butter)"
 )
-ADDED = re.compile(
+ADDED = (
     r"\b(?:with|added|adding|plus|and|extra|threw in|put in|mixed with|topped with)\b"
     r"(?: (?:a|an|some|the|whole|fried|chopped|raw|lots? of|few|handful of|\d+|"
     r"clove of|more|roasted|of|and|dried|fresh|cooked|minced|diced|sliced|green|red|bell|sweet))*"

@@ -58,23 +58,21 @@ READ = LIDDED | IN_VINEGAR | SALTED
 #: A vent of ten minutes precedes every pressure process (USDA AIB 539, guide 1).
 _VENT_MINUTES = 10.0
 _N = r"\d+(?:\.\d+)?"
-_TIMED = re.compile(
-    rf"(?<![\d.])({_N}(?:\s*(?:-|–|to)\s*{_N})?)\s*(h|hrs?|hours?|mins?|minutes?|m)\b"
-)
-_PRESSED = re.compile(rf"(?<![\d.])({_N})\s*(psig?|kpa|bar|lbs?|pounds?|#)(?!\w)")
-_HIGH = re.compile(rf"(?<![\d.])({_N})\s*(ft|feet|foot|m|met(?:er|re)s?)\b")
-_HIGH_BARE = re.compile(rf"\b(?:altitude|elevation)\D{{0,12}}({_N})(?!\s*(?:[a-z%]|\d))")
-_SHARE = re.compile(rf"({_N})\s*(?:%|per\s?cent)")
-_PH = re.compile(rf"\bph\b\D{{0,12}}({_N})")
-_DEGREES = re.compile(rf"(?<![\d.])({_N})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b")
-_INCHES = re.compile(r"((?:\d+ )?\d+/\d+|\d+(?:\.\d+)?)\s*(?:in|inch|inches|cm|mm)\b")
+_TIMED = rf"(?<![\d.])({_N}(?:\s*(?:-|–|to)\s*{_N})?)\s*(h|hrs?|hours?|mins?|minutes?|m)\b"
+_PRESSED = rf"(?<![\d.])({_N})\s*(psig?|kpa|bar|lbs?|pounds?|#)(?!\w)"
+_HIGH = rf"(?<![\d.])({_N})\s*(ft|feet|foot|m|met(?:er|re)s?)\b"
+_HIGH_BARE = rf"\b(?:altitude|elevation)\D{{0,12}}({_N})(?!\s*(?:[a-z%]|\d))"
+_SHARE = rf"({_N})\s*(?:%|per\s?cent)"
+_PH = rf"\bph\b\D{{0,12}}({_N})"
+_DEGREES = rf"(?<![\d.])({_N})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b"
+_INCHES = r"((?:\d+ )?\d+/\d+|\d+(?:\.\d+)?)\s*(?:in|inch|inches|cm|mm)\b"
 #: The least that can be meant of a height: a row of the garden is shorter.
 _LEAST_HIGH = 100.0
-_JAR = re.compile(
+_JAR = (
     r"\b((?:half )?gallon|gal|quart|qt|lit(?:re|er))s?\b"
     r"(?=\s*(?:$|jars?\b|and\b|were\b|was\b|size|not\b|did\b|among|in(?:stead)?\b|too\b|as\b))"
 )
-_AMOUNT_OF_ACID = re.compile(rf"(?:\d+/\d+|{_N})\s*(?:tsp|tbsp|tbs|teaspoons?|tablespoons?)\b")
+_AMOUNT_OF_ACID = rf"(?:\d+/\d+|{_N})\s*(?:tsp|tbsp|tbs|teaspoons?|tablespoons?)\b"
 
 #: What a record with one detail more is doubted for, sentence by sentence.
 Doubted = Callable[[Mapping[str, str]], Sequence[str]]
@@ -101,7 +99,7 @@ def doubted_notes(
     found: list[str] = []
     for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
         clause = _plain(typed)
-        if not clause or EARLIER.search(clause):
+        if not clause or re.search(EARLIER, clause):
             continue
         words = clean(" ".join(typed.split()))[:80]
         against: list[str] = []
@@ -154,18 +152,18 @@ def _differs(
     yield from _times(method, said, clause)
     yield from _pressures(method, said, clause)
     yield from _heights(said, altitude_ft, clause)
-    for degrees, unit in _DEGREES.findall(clause):
-        if not OTHER_DEGREES.search(clause):
+    for degrees, unit in re.findall(_DEGREES, clause):
+        if not re.search(OTHER_DEGREES, clause):
             yield "temperature", f"{degrees} {unit}"
     if "head" in clause:
-        for inches in _INCHES.finditer(clause):
+        for inches in re.finditer(_INCHES, clause):
             yield "headspace", inches[0]
-    if ACID.search(clause) and _AMOUNT_OF_ACID.search(clause):
+    if re.search(ACID, clause) and re.search(_AMOUNT_OF_ACID, clause):
         yield "acid", clause
-    own, other = ounces(of_one_jar(said, size)), _JAR.search(clause)
-    if own and other and (ounces(other[1]) or 0) > own * 1.1 and not FILLED_FROM.search(clause):
+    own, other = ounces(of_one_jar(said, size)), re.search(_JAR, clause)
+    if own and other and (ounces(other[1]) or 0) > own * 1.1 and not re.search(FILLED_FROM, clause):
         yield "jar", None
-    bathed = method is Method.PRESSURE and BATH.search(clause)
+    bathed = method is Method.PRESSURE and re.search(BATH, clause)
     if bathed:
         yield "canner", None
     if method is Method.BOILING_WATER and "steam canner" in clause:
@@ -173,7 +171,7 @@ def _differs(
 
 
 def _shares(said: Mapping[str, str], clause: str) -> _Differs:
-    for share in _SHARE.finditer(clause):
+    for share in re.finditer(_SHARE, clause):
         named = next((key for key, words in _OF_A_SHARE if re.search(words, clause)), "")
         if not named:
             continue
@@ -183,7 +181,7 @@ def _shares(said: Mapping[str, str], clause: str) -> _Differs:
             yield named, f"{share[1]}%{brine}"
         elif abs(has - float(share[1])) > 0.01:
             yield named, None
-    for number in _PH.findall(clause):
+    for number in re.findall(_PH, clause):
         if said.get("ph") != number:
             yield "ph", number
 
@@ -194,7 +192,7 @@ _OF_A_SHARE = (
 
 
 def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
-    for typed, unit in _TIMED.findall(clause):
+    for typed, unit in re.findall(_TIMED, clause):
         minutes = all_minutes(f"{typed} {unit}")
         if not minutes or (unit == "m" and min(minutes) >= _LEAST_HIGH):
             continue
@@ -202,9 +200,9 @@ def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
             if method is Method.PRESSURE and min(minutes) < _VENT_MINUTES:
                 yield "", None
             continue
-        rested = RESTED.search(clause) and "process" not in clause
-        of_process = (OF_PROCESS.search(clause) and not rested) or ONLY.search(clause)
-        if not of_process and (OTHER_TIME.search(clause) or method is Method.JAM):
+        rested = re.search(RESTED, clause) and "process" not in clause
+        of_process = (re.search(OF_PROCESS, clause) and not rested) or re.search(ONLY, clause)
+        if not of_process and (re.search(OTHER_TIME, clause) or method is Method.JAM):
             continue
         recorded = all_minutes(said.get("minutes", ""))
         if not recorded:
@@ -214,12 +212,12 @@ def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
 
 
 def _pressures(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
-    for found in _PRESSED.finditer(clause):
+    for found in re.finditer(_PRESSED, clause):
         before, behind = clause[: found.start()], clause[found.end() :]
         if found[2] in ("lb", "lbs", "pound", "pounds", "#"):
             led = re.search(r"(?:\bat|@|\bonly|\breally|\bactually|\bto|\bonto)\s*$", before)
-            alone = not behind.strip() or SUBJECT.search(clause) or led
-            if method is not Method.PRESSURE or not alone or OTHER_WEIGHT.search(clause):
+            alone = not behind.strip() or re.search(SUBJECT, clause) or led
+            if method is not Method.PRESSURE or not alone or re.search(OTHER_WEIGHT, clause):
                 continue
         psi, recorded = read_psi(found[0].replace("#", "lb")), read_psi(said.get("psi", ""))
         if psi is None or method not in PROCESSED:
@@ -235,48 +233,50 @@ def _heights(said: Mapping[str, str], altitude_ft: int | None, clause: str) -> _
         own: int | None = read_altitude(said.get("altitude", "").replace(",", ""))
     except BadInput:
         own = altitude_ft
-    heights = [(f"{n} {unit}", float(n)) for n, unit in _HIGH.findall(clause)]
-    heights += [(f"{n} ft", float(n)) for n in _HIGH_BARE.findall(clause)]
+    heights = [(f"{n} {unit}", float(n)) for n, unit in re.findall(_HIGH, clause)]
+    heights += [(f"{n} ft", float(n)) for n in re.findall(_HIGH_BARE, clause)]
     for typed, number in heights:
         try:
             feet = read_altitude(re.sub(r"\s*(?:met\w+|m)$", " m", typed))
         except BadInput:
             continue
-        if number < _LEAST_HIGH and not ALTITUDE.search(clause):
+        if number < _LEAST_HIGH and not re.search(ALTITUDE, clause):
             continue
         if own is None:
             yield "altitude", f"{feet} ft"
         elif abs(feet - own) > max(30, own * 0.02):
             yield "altitude", None
-    if not heights and HIGH_UP.search(clause):
+    if not heights and re.search(HIGH_UP, clause):
         yield "altitude", None
 
 
 def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
-    told = PURPOSE.sub(" ", clause)
+    told = re.sub(PURPOSE, " ", clause)
     if food.acidity is not Acidity.LOW_ACID:
-        told = NO_LIQUID_ADDED.sub(" ", told)
+        told = re.sub(NO_LIQUID_ADDED, " ", told)
     return not_tested(method, food, {PREPARED: told})
 
 
 def _speaks_of(method: Method, food: FoodFacts, clause: str) -> Iterator[str]:
     """The keys that words without a number put in doubt, "" of what no key says."""
-    plain = NO_HARM.sub(" fine ", clause)
-    if WITHOUT_MORE.search(plain) or (SUBJECT.search(plain) and TROUBLE.search(plain)):
+    plain = re.sub(NO_HARM, " fine ", clause)
+    if re.search(WITHOUT_MORE, plain) or (re.search(SUBJECT, plain) and re.search(TROUBLE, plain)):
         yield ""
-    lids = LIDS.search(plain) and not LIDS_MAY_BE.search(plain) and not says_none_failed(plain)
-    if lids and (SEAL_TROUBLE.search(plain) or record_says_failed(plain)):
+    lids = (
+        re.search(LIDS, plain) and not re.search(LIDS_MAY_BE, plain) and not says_none_failed(plain)
+    )
+    if lids and (re.search(SEAL_TROUBLE, plain) or record_says_failed(plain)):
         yield "seal"
     acid = method is Method.VINEGAR_PICKLE or food.acidity is Acidity.ACIDIFIED
     acid = acid or ACID_ADDED in food.classes
-    if acid and ACID.search(plain) and ACID_SHORT.search(plain):
+    if acid and re.search(ACID, plain) and re.search(ACID_SHORT, plain):
         yield "acid"
-    if "tomato" in food.classes and FROST_KILLED.search(plain):
+    if "tomato" in food.classes and re.search(FROST_KILLED, plain):
         yield ""
-    mixed = PURPOSE.sub(" ", plain)
-    if method is not Method.JAM and "pie" not in food.name and THICKENED.search(mixed):
+    mixed = re.sub(PURPOSE, " ", plain)
+    if method is not Method.JAM and "pie" not in food.name and re.search(THICKENED, mixed):
         yield ""
-    added = ADDED.search(mixed) if method in PROCESSED else None
+    added = re.search(ADDED, mixed) if method in PROCESSED else None
     if added is not None and added[1].rstrip("es") not in food.name:
         yield ""

@@ -65,23 +65,20 @@ _KINDS = _words(
 _FALLEN = frozenset({"windfall", "windfalls"})
 _KNOWN = CUT | FINER | _AS_IT_IS | _PARTS | _KINDS | _FALLEN
 #: The same said otherwise; of what stands behind only the word in front counts.
-_SAME = tuple(
-    (re.compile(pattern), meant)
-    for pattern, meant in (
-        (r"\b(?:not|never|non|un) peeled\b|\bno peeling\b|"
-         r"\bwith(?: the| their| its)? (?:skins?|peels?)\b|\b(?:skins?|peels?)(?: left)? on\b|"
-         r"\bin(?: the| their| its) skins?\b", "unpeeled"),
-        (r"\b(?:without|no|minus)(?: the| their| its)? (?:skins?|peels?)\b|"
-         r"\b(?:skins?|peels?) off\b|"
-         r"\bskinless\b|\bskinned\b", "peeled"),
-        (r"\b(?:not|never|un) cut(?: up)?\b|\buncut\b|\bleft whole\b", "whole"),
-        (r"\b(?:without|no) (?:liquid|water)\b", "dry packed"),
-        (r"\b(?:without|no)(?: the| their| its)? bones?\b|\bboneless\b|\bdeboned\b", "boneless"),
-        (r"\b(?:without|no) meat\b", "meatless"),
-    )
+_SAME = (
+    (r"\b(?:not|never|non|un) peeled\b|\bno peeling\b|"
+     r"\bwith(?: the| their| its)? (?:skins?|peels?)\b|\b(?:skins?|peels?)(?: left)? on\b|"
+     r"\bin(?: the| their| its) skins?\b", "unpeeled"),
+    (r"\b(?:without|no|minus)(?: the| their| its)? (?:skins?|peels?)\b|"
+     r"\b(?:skins?|peels?) off\b|"
+     r"\bskinless\b|\bskinned\b", "peeled"),
+    (r"\b(?:not|never|un) cut(?: up)?\b|\buncut\b|\bleft whole\b", "whole"),
+    (r"\b(?:without|no) (?:liquid|water)\b", "dry packed"),
+    (r"\b(?:without|no)(?: the| their| its)? bones?\b|\bboneless\b|\bdeboned\b", "boneless"),
+    (r"\b(?:without|no) meat\b", "meatless"),
 )  # fmt: skip
 #: A process of its own: tomatoes in the juice that runs from them.
-_NONE_ADDED = re.compile(r"\b(?:no|without) added (?=(?:liquid|pectin|sugar|salt)\b)")
+_NONE_ADDED = r"\b(?:no|without) added (?=(?:liquid|pectin|sugar|salt)\b)"
 
 
 def plainly(typed: str) -> str:
@@ -89,13 +86,13 @@ def plainly(typed: str) -> str:
     "sliced unpeeled"."""
     plain = " ".join(re.findall(r"[^\W\d_]+", fractions_spelled(typed.casefold())))
     for pattern, meant in _SAME:
-        plain = pattern.sub(meant, plain)
+        plain = re.sub(pattern, meant, plain)
     return plain
 
 
 def all_understood(typed: str) -> bool:
     """Whether every word is known, and none turns another one about."""
-    plain = _NONE_ADDED.sub(" ", plainly(typed))
+    plain = re.sub(_NONE_ADDED, " ", plainly(typed))
     words = plain.split()
     known = all(word in _KNOWN for word in words) and any(len(word) > 1 for word in words)
     return known and re.search(DENIAL, plain) is None

@@ -75,11 +75,7 @@ def _food(
     way = putup_next.usual(p, batches)
     group = way.batch.food.group
     ours = [one for one in standing if not one.line.reserved]
-    week = planned(p)
-    parts, safety = paces.portions(p, group, ours, week)
-    rest = sum(paces.servings_in(p, group, one) for one in ours) - sum(s.servings for s in parts)
-    days = [week[id_].by for one in ours for id_ in paces.ids_of(p, one) if id_ in week]
-    in_week = Portion(rest, max(filter(None, days), default=None))
+    parts, safety, in_week = paces.portions(p, group, ours, planned(p))
     harvest = harvests.next_of(p, name, p.today)
     eats, eaten = basis.appetite, basis.eaten.get(name)
     asks = pace(parts, harvest, p.today)
@@ -104,7 +100,7 @@ def _food(
         group,
         parts,
         in_week,
-        frozenset(safety),
+        safety,
         ours,
         sum(one.line.n for one in standing if one.line.reserved),
         end,

@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from functools import partial
+from typing import NamedTuple
 
 from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
@@ -37,32 +38,45 @@ def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
     return p.once("standing by food", find)
 
 
+class Portions(NamedTuple):
+    """The servings of a food by the day they are best eaten by, those of the days on which it is a
+    matter of safety, and what the accepted week eats of it with the last day on which it does: that
+    is not among them."""
+
+    parts: list[Portion]
+    safety: frozenset[date]
+    in_week: Portion = NOTHING
+
+
 def portions(
     p: Pantry, group: Group, ours: Iterable[Stands], planned: Mapping[str, Portion] | None = None
-) -> tuple[list[Portion], set[date]]:
-    """Servings by the day they are best eaten by, and those of the days on which it is a matter of
-    safety. What is past its best already cannot be saved by haste: nothing hurries it any more. Of
-    a container so many servings are `planned`, and not among them."""
+) -> Portions:
+    """What stands, without what is `planned` of each container. What is past its best already
+    cannot be saved by haste: nothing hurries it any more."""
     by_date: dict[date | None, float] = defaultdict(float)
-    safety, today = set(), p.today
+    safety, eaten, days, today = set(), 0.0, [], p.today
     for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
         dated = [day for day in (judged.best_by, last) if day and day >= today]
         servings = servings_in(p, group, judged)
-        if planned:
-            eaten = sum(planned.get(id_, NOTHING).servings for id_ in ids_of(p, judged))
-            servings = max(0.0, servings - eaten)
-        if servings > _CRUMB:
-            by_date[min(dated, default=None)] += servings
-        if dated and min(dated) == last and servings > _CRUMB:
+        for of_week in _of_week(p, judged, planned) if planned else ():
+            much = min(servings, of_week.servings)
+            servings, eaten = servings - much, eaten + much
+            days += [of_week.by] if of_week.by is not None else []
+        if servings <= _CRUMB:
+            continue
+        by_date[min(dated, default=None)] += servings
+        if dated and min(dated) == last:
             safety.add(min(dated))
-    return [Portion(servings, day) for day, servings in by_date.items()], safety
+    parts = [Portion(servings, day) for day, servings in by_date.items()]
+    return Portions(parts, frozenset(safety), Portion(eaten, max(days, default=None)))
 
 
-def ids_of(p: Pantry, one: Stands) -> list[str]:
-    """The ids of equal containers."""
+def _of_week(p: Pantry, one: Stands, planned: Mapping[str, Portion]) -> list[Portion]:
+    """What is planned of equal containers."""
     batch = past(p)[one.line.batch]
-    return [batch.id_of(int(number)) for number in one.line.numbers.split()]
+    ids = (batch.id_of(int(number)) for number in one.line.numbers.split())
+    return [planned[id_] for id_ in ids if id_ in planned]
 
 
 def servings_in(p: Pantry, group: Group, one: Stands) -> float:
@@ -146,6 +160,6 @@ def paced(p: Pantry, food: str, group: Group) -> tuple[Pace, Unit, date]:
     if food not in known:
         ours = _ours(p, food)
         harvest = next_of(p, food, p.today)
-        parts, _ = portions(p, group, ours)
+        parts = portions(p, group, ours).parts
         known[food] = pace(parts, harvest, p.today), unit_of(p, group, ours), harvest
     return known[food]
