@@ -276,6 +276,13 @@ class Container:
         return self.state is not State.GONE
 
     @property
+    def lived(self) -> tuple[object, ...]:
+        """All of it that its verdict rests on: equal for containers of a batch that had one life,
+        which are judged as one."""
+        turns = tuple(turn._replace(event="") for turn in self.turns)
+        return turns, self.signs, self.looked, self.looked_at, self.left, self.first
+
+    @property
     def begun(self) -> bool:
         """Whether some of it was taken and some is left."""
         both = self.left is not None and self.first is not None

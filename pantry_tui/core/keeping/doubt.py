@@ -11,7 +11,7 @@ from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.rules import Rulebook
-from pantry_tui.core.keeping.weather import FOREVER, around
+from pantry_tui.core.keeping.weather import FOREVER, OfFacts, around
 from pantry_tui.core.model import (
     DAY_MIN,
     EVER,
@@ -109,8 +109,9 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         way = dict(batch.process).get("process", "")
         untimed = told == {"process"} and not is_tested(way)
         return (NO_PROCESS,) if shelved and untimed else ()
-    jar = of_one_jar(dict(batch.process), batch.size)
-    litre = low_acid(batch.method, batch.food) and is_litre(jar)
+    litre = low_acid(batch.method, batch.food) and is_litre(
+        of_one_jar(dict(batch.process), batch.size)
+    )
     said = unchecked(batch.method, batch.process)
     acid = acid_unsaid(batch) and NO_PROCESS not in said
     return (*said, *((NO_ACID_SAID,) if acid else ()), *((LITRE,) if litre else ()))
@@ -193,7 +194,11 @@ def still_to_come(container: Container, places: Mapping[str, Place], now: When) 
 
 
 def was_ahead(
-    batch: Batch, container: Container, spans: Sequence[Span], places: Mapping[str, Place]
+    batch: Batch,
+    container: Container,
+    spans: Sequence[Span],
+    places: Mapping[str, Place],
+    now: When,
 ) -> tuple[str, ...]:
     """What of it, or of a place where it stood, was booked by a clock that was ahead. Of a place
     that shows by a moment that nobody knows to the day."""
@@ -204,7 +209,7 @@ def was_ahead(
         f"of {place.name} by a clock that was ahead"
         for name in stood
         for place in around(name, places)
-        if any(_vague(fact) for fact in place.facts)
+        if _ANY_VAGUE.of([place], now)
     ]
     if not said:
         return ()
@@ -222,6 +227,9 @@ def _vague(fact: Held | Read | Cut) -> bool:
     """Whether its moment is no one day, an hour longer where clocks were changed."""
     when = fact.end if isinstance(fact, Cut) else fact.when
     return when != EVER and when.last - when.first > DAY_MIN + 120
+
+
+_ANY_VAGUE = OfFacts(lambda facts, _: any(map(_vague, facts[0])))
 
 
 def cut_off(batch: Batch, container: Container) -> bool:

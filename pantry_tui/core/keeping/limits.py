@@ -46,7 +46,6 @@ from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.packs import packed
-from pantry_tui.core.keeping.power import above
 from pantry_tui.core.keeping.printed import is_last_safe, too_far
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
@@ -54,7 +53,7 @@ from pantry_tui.core.keeping.shopfood import wide_ends, wide_limit
 from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.warm import made_with, westmost
-from pantry_tui.core.keeping.weather import FOREVER
+from pantry_tui.core.keeping.weather import FOREVER, above
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
 from pantry_tui.core.words import SEVERITY, Climate, Method, State, Verdict
 
@@ -89,7 +88,7 @@ def assess(
         now.day,
         standing=(
             *still_to_come(container, places, now),
-            *was_ahead(batch, container, spans, places),
+            *was_ahead(batch, container, spans, places, now),
             *not_checked(batch, spans),
         ),
         facts_to=_facts_to(batch, container, spans, places),

@@ -16,7 +16,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.weather import Fact, OfFacts, too_warm
+from pantry_tui.core.keeping.weather import Fact, OfFacts, above, too_warm
 from pantry_tui.core.model import DAY_MIN, EVER, Cut, Held, Place, Read, When, no_later
 from pantry_tui.core.words import Climate
 
@@ -144,17 +144,6 @@ def _apart(times: Iterable[tuple[int, int]]) -> list[tuple[int, int]]:
             found[-1] = found[-1][0], max(found[-1][1], end)
         else:
             found.append((start, end))
-    return found
-
-
-def above(place: str, places: Mapping[str, Place]) -> list[Place]:
-    """The place itself and all that it stands in, from the inside out: without power in the
-    refrigerator there is none in its ice box."""
-    found: list[Place] = []
-    here = places.get(place)
-    while here is not None and here not in found:
-        found.append(here)
-        here = places.get(here.parent) if here.parent is not None else None
     return found
 
 

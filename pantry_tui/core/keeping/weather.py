@@ -87,11 +87,11 @@ class OfFacts(Generic[T]):
 
 def around(place: str, places: Mapping[str, Place]) -> list[Place]:
     """The place itself and those it stands in that have its climate, from the inside out."""
-    found = _out_of(place, places)
+    found = above(place, places)
     return [one for one in found if one.climate is found[0].climate]
 
 
-def _out_of(place: str, places: Mapping[str, Place]) -> list[Place]:
+def above(place: str, places: Mapping[str, Place]) -> list[Place]:
     """The place itself and all that it stands in, from the inside out."""
     found: list[Place] = []
     here = places.get(place)
@@ -123,7 +123,7 @@ def weather(place: str, places: Mapping[str, Place], now: When) -> tuple[Weather
     own = chain[0].facts
     # What it stands in may have had its climate once: what it was meant to hold then counts too.
     inside = chain[0].parent is not None
-    taken = _TAKEN.of(_out_of(place, places), now) if inside else own
+    taken = _TAKEN.of(above(place, places), now) if inside else own
     return _OF_PLACE.of_facts((taken, own, *(one.facts for one in chain[1:])), now)
 
 

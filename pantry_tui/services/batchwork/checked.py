@@ -35,19 +35,16 @@ def checked(
     size = in_tested_jar(p, method, food, size)
     record = {**record, **tested}
 
-    def judged(said: Mapping[str, str]) -> Doubt | None:
-        return doubt(method, food, size, said, altitude_ft, rows, advice)
-
-    def problems(said: Mapping[str, str]) -> tuple[str, ...]:
-        found = judged(said)
-        return found.problems if found is not None else ()
+    def judged(said: Mapping[str, str]) -> Doubt:
+        found = doubt(method, food, size, said, altitude_ft, rows, advice)
+        return found or Doubt((), still_possible(food, again=bool(rows)))
 
     found = judged(record)
-    more = doubted_notes(method, food, size, record, altitude_ft, note, problems)
-    if not more:
-        return found
-    still = found.still_possible if found else still_possible(food, again=bool(rows))
-    return Doubt(tuple(dict.fromkeys((*problems(record), *more))), still)
+    more = doubted_notes(
+        method, food, size, record, altitude_ft, note, lambda said: judged(said).problems
+    )
+    problems = tuple(dict.fromkeys((*found.problems, *more)))
+    return Doubt(problems, found.still_possible) if problems else None
 
 
 def processes_of(method: Method, food: FoodFacts) -> tuple[ProcessRow, ...]:

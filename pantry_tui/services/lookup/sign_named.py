@@ -8,7 +8,7 @@ from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
-from pantry_tui.core.safety.left_out import book_the_move, says_left_out
+from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
 from pantry_tui.core.safety.seals import beside_the_seal, is_of_the_seal, says_seal_failed
 from pantry_tui.core.safety.signs import (

@@ -12,7 +12,7 @@ from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.safety.left_out import book_the_move, says_left_out
+from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,

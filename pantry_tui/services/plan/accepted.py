@@ -6,10 +6,9 @@ from collections.abc import Mapping
 
 from pantry_tui.core.plan.pace import NOTHING, Portion
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.carried import left_of_week
-from pantry_tui.services.plan.weekview import days_ahead, left_of
+from pantry_tui.services.plan.weekdraft import days_ahead, left_of, load
 from pantry_tui.services.stock.stands import of
 
 
@@ -20,7 +19,7 @@ def planned(p: Pantry) -> Mapping[str, Portion]:
 
     def find() -> dict[str, Portion]:
         found: dict[str, Portion] = {}
-        for entry in weekdraft.load(p).plan or ():
+        for entry in load(p).plan or ():
             ahead = [day for day in days_ahead(p, entry) if day >= p.today]
             here = left_of(p, entry) if ahead else []
             for one in here:

@@ -20,8 +20,7 @@ from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import beside
 from pantry_tui.services.plan.servings import portion
-from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weekview import days_ahead, left_of
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, left_of
 from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.seen import At
 

@@ -25,8 +25,8 @@ from pantry_tui.services.plan.dishes import dishes
 from pantry_tui.services.plan.needs import needs
 from pantry_tui.services.plan.rows import WeekView
 from pantry_tui.services.plan.servings import portion
-from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weekview import days_ahead, view
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead
+from pantry_tui.services.plan.weekview import view
 
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
 _AHEAD = timedelta(days=7)

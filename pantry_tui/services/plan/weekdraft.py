@@ -10,8 +10,10 @@ from typing import Any
 
 from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.log.payloads import DishDay, Entry, Pin, Planned
+from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Wishes
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.stands import of
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,3 +71,23 @@ def save(p: Pantry, draft: WeekDraft, said: str = "") -> None:
 def forget(p: Pantry, said: str = "") -> None:
     """Begin anew."""
     p.book(Planned(said=said))
+
+
+def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
+    """Its days that are not eaten yet; a booking that was taken back does not count."""
+    if not entry.booked:
+        return entry.days
+    eaten = {day for day, group in entry.booked if p.stands(group)}
+    return tuple(day for day in entry.days if day not in eaten)
+
+
+def left_of(p: Pantry, entry: Entry) -> list[Container]:
+    """Its containers that are still here and fit to eat on its next day."""
+    found = (p.stock.containers.get(id_) for id_ in entry.containers)
+    day = next(iter(days_ahead(p, entry)), p.today)
+    return [c for c in found if c is not None and c.here and fit_on(p, c, day)]
+
+
+def fit_on(p: Pantry, container: Container, day: date) -> bool:
+    """Whether it is fit to eat on a day; of one that is gone, today."""
+    return of(p, container).fit_on(max(day, p.today))

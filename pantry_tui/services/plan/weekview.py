@@ -24,7 +24,7 @@ from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.feasts import take_out_ahead
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
-from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, fit_on, left_of
 from pantry_tui.services.plan.weeknotes import (
     days_gone,
     no_day_until_seen_to,
@@ -41,25 +41,6 @@ from pantry_tui.services.stock.stands import of, stands
 
 #: So many lines of what comes next are shown, and of what is kept.
 _MORE, _KEPT = 12, 6
-
-
-def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
-    """Its days that are not eaten yet; a booking that was taken back does not count."""
-    if not entry.booked:
-        return entry.days
-    eaten = {day for day, group in entry.booked if p.stands(group)}
-    return tuple(day for day in entry.days if day not in eaten)
-
-
-def left_of(p: Pantry, entry: Entry) -> list[Container]:
-    """Its containers that are still here and fit to eat on its next day."""
-    found = (p.stock.containers.get(id_) for id_ in entry.containers)
-    day = next(iter(days_ahead(p, entry)), p.today)
-    return [c for c in found if c is not None and c.here and _fit_on(p, c, day)]
-
-
-def _fit_on(p: Pantry, container: Container, day: date) -> bool:
-    return of(p, container).fit_on(max(day, p.today))
 
 
 def view(
@@ -180,7 +161,7 @@ def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[
     )
     for id_, day in asked.items():
         container = p.stock.containers.get(id_)
-        if container is None or not container.here or _fit_on(p, container, day):
+        if container is None or not container.here or fit_on(p, container, day):
             continue
         if of(p, container).line.hurried:
             continue  # said below, of all that stands too warm
@@ -253,7 +234,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> 
         thaw_by=entry.thaw_by if frozen and ahead[0] >= p.today else None,
         reasons=tuple(dict.fromkeys((*why, *judged.reasons[:1], *judged.standing))),
         containers=names_of(p, left),
-        days=tuple(day for day in ahead if _fit_on(p, first, day)),
+        days=tuple(day for day in ahead if fit_on(p, first, day)),
         amount=entry.amount,
         dish=entry.dish,
         why=why,

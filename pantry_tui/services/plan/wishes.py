@@ -20,8 +20,7 @@ from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
 from pantry_tui.services.plan.dishes import named
 from pantry_tui.services.plan.week import accept_anew, menu_of
-from pantry_tui.services.plan.weekdraft import WeekDraft
-from pantry_tui.services.plan.weekview import days_ahead
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 
 #: So many foods are named.

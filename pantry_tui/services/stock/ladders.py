@@ -112,9 +112,7 @@ def lines_of(p: Pantry, batch: Batch, containers: Iterable[Container]) -> list[L
         return c.place, c.state, c.amount, c.begun, c.reserved, waits, climb(c)
 
     def climb(c: Container) -> Ladder:
-        lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
-        ahead = batch.ahead_of(c.id)
-        key = (lived, c.signs, c.looked, c.looked_at, c.left, c.first, ahead)
+        key = c.lived, batch.ahead_of(c.id)
         if key not in ladders:
             ladders[key] = ladder(p, batch, c)
         return ladders[key]

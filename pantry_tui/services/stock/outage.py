@@ -193,8 +193,8 @@ def _rows(
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
     for c in p.stock.containers.values():
         if c.here and within & _stood(p, c):
-            lived = tuple((t.when, t.place, t.state, t.how) for t in c.turns)
-            groups[c.batch, c.place, c.state, lived, c.signs, c.left].append(c)
+            ahead = p.stock.batches[c.batch].ahead_of(c.id)
+            groups[c.batch, c.place, c.state, c.lived, ahead].append(c)
     trials = [(_Trial(p, group[0], cut, before, after), group) for group in groups.values()]
     asked = elsewhere(p, place, cut, within)
     for one, group in trials:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from pantry_tui.core.keeping.power import Off, Struck, above, struck, united
+from pantry_tui.core.keeping.power import Off, Struck, struck, united
+from pantry_tui.core.keeping.weather import above
 from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When
 from pantry_tui.core.words import Climate
 from tests.core.keeping.test_power import (

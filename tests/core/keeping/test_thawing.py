@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
 from pantry_tui.core.amounts import Amount, amount_of
 from pantry_tui.core.keeping.thawing import Draw, parted, weighed
-from pantry_tui.core.model import Turn
+from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.words import State
 from tests.core.keeping.told import when
 
@@ -75,3 +76,11 @@ def test_no_draw_ever_lengthens_it_in_whichever_order_they_are_booked(seed: int)
         r.shuffle(draws)
         assert weighed((BEGAN,), "", amount_of("24 lb"), draws)[0].thaws == found
         last = found
+
+
+def test_two_that_thaw_for_other_times_lived_other_lives() -> None:
+    """As one they would show the date of whichever came first. Who booked it is no part of it."""
+    piece = Container("c1", "b1", 1, State.THAWED, "fridge", (BEGAN._replace(thaws=3),))
+    other = replace(piece, id="c2", number=2, turns=(BEGAN._replace(thaws=3, event="e2"),))
+    assert other.lived == piece.lived
+    assert replace(other, turns=(BEGAN._replace(thaws=1),)).lived != piece.lived

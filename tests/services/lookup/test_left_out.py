@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pantry_tui.core.safety.left_out import says_left_out
+from pantry_tui.core.safety.out_of_the_cold import says_left_out
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork import putup
