@@ -87,11 +87,11 @@ class Judging:
         self, batch: Batch, container: Container, now: When, where: Mapping[str, Place]
     ) -> Assessment:
         """The same without its small jobs: what was late of a part is not late of the whole."""
-        bounds = [
-            one for id_ in batch.parts for one in self._bound(batch, container, id_, now, where)
-        ]
+        bounds = self._bounds(batch, container, now, where)
         used = max((one.used for one in bounds), default=0)
         own = assess(batch, container, where, self.book, now, used)
+        if batch.parts and descent.ends_nothing(batch, own):
+            bounds = self._bounds(batch, container, now, where, ends_nothing=True)
         if batch.into:
             since = container.looked_at if container.looked else 0
             own = descent.suspected(own, self._of_children(batch, frozenset(), since))
@@ -99,8 +99,30 @@ class Judging:
             return own
         return descent.bounded(own, bounds, container.turns[0].when.day)
 
+    def _bounds(
+        self,
+        batch: Batch,
+        new: Container,
+        now: When,
+        places: Mapping[str, Place],
+        *,
+        ends_nothing: bool = False,
+    ) -> list[descent.Bound]:
+        """What its parts allow."""
+        return [
+            one
+            for id_ in batch.parts
+            for one in self._bound(batch, new, id_, now, places, ends_nothing)
+        ]
+
     def _bound(
-        self, batch: Batch, new: Container, id_: str, now: When, places: Mapping[str, Place]
+        self,
+        batch: Batch,
+        new: Container,
+        id_: str,
+        now: When,
+        places: Mapping[str, Place],
+        ends_nothing: bool,
     ) -> Iterator[descent.Bound]:
         """What one part allows; nothing where its put-up was taken back."""
         held = self._p.load(batch_of(id_))
@@ -123,7 +145,7 @@ class Judging:
         if descent.held_back(batch, of) and taken.discard_after is not None:
             left = (taken.discard_after - birth.day).days
         yield descent.Bound(name, taken, used=used, left=left)
-        if not self._runs_on(batch, of, part):
+        if not (ends_nothing or self._runs_on(batch, of, part)):
             return
         if descent.moist(batch):
             running = self._unattended(of, descent.carried_on(new, of, part), now, places)

@@ -23,6 +23,7 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.begins import begins_with
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
+from pantry_tui.core.keeping.no_day import NOTHING
 from pantry_tui.core.keeping.thawing import parted
 from pantry_tui.core.keeping.weather import Fact, too_warm, weather
 from pantry_tui.core.model import EVER, Batch, Container, Cut, Held, Place, Read, Turn, When
@@ -82,6 +83,12 @@ def runs_on(batch: Batch, of: Batch, part: Container) -> bool:
     if batch.method is not Method.FROZEN:
         return bool(batch.doubt) or not begins_with(batch.method, of)
     return _begun(part) and not begins_with(Method.MEAL, of)
+
+
+def ends_nothing(batch: Batch, own: Assessment) -> bool:
+    """Whether no figure is published for what it became, so that nothing says that a limit which
+    ran has ended. Of what is frozen the freezer says it, whatever the food."""
+    return batch.method is not Method.FROZEN and own.why_no_discard == NOTHING
 
 
 def kept_on(batch: Batch, of: Batch, part: Container) -> bool:

@@ -519,3 +519,23 @@ def test_jars_whose_process_is_in_doubt_keep_the_days_of_what_is_in_them(p: Pant
     (last,) = {row.discard_after for row in rows(p, weak.code)}
     assert last is not None
     assert last <= p.today
+
+
+def test_where_nothing_is_published_for_the_new_the_old_limit_runs_on(p: Pantry) -> None:
+    """Thawed seafood is cooked within a day (USDA FSIS, the big thaw); for shrimp that are dried
+    no figure is published, so nothing says that it ended."""
+    old, began = up(p, "1 1-lb pack shrimp, frozen, chest"), p.today
+    new = repack.repack(p, old, "1 bag dried, larder").code
+    (row,) = rows(p, new)
+    assert (row.verdict, row.discard_after) == (Verdict.UNKNOWN, began + timedelta(days=1))
+    wait(p, 2)
+    assert rows(p, new)[0].verdict is Verdict.DISCARD
+
+
+def test_what_is_frozen_in_time_is_no_older_for_want_of_a_figure(p: Pantry) -> None:
+    """USDA FSIS, Freezing and Food Safety: frozen, food stays safe."""
+    old = up(p, "1 half-pint jar pesto, in oil, fridge")
+    new = repack.repack(p, old, "1 half-pint jar, frozen, chest").code
+    wait(p, 60)
+    (row,) = rows(p, new)
+    assert (row.verdict, row.discard_after) == (Verdict.UNKNOWN, None)
