@@ -215,10 +215,12 @@ class Told:
         return self.once("paths", lambda: {id_: path_of(self.places, id_) for id_ in self.places})
 
     def find_place(self, text: str) -> Place:
-        """The place a person names by its name or the end of its path. Raises BadInput."""
+        """The place a person names by its name or the end of its path; what is called exactly so
+        goes before what only ends so. Raises BadInput."""
         wanted = _plain(text)
         paths = {id_: _plain(path) for id_, path in self.place_paths().items()}
         whole = [id_ for id_, path in paths.items() if path == wanted]
+        whole = whole or [id_ for id_ in paths if _plain(self.places[id_].name) == wanted]
         ends = whole or [id_ for id_, path in paths.items() if (" " + path).endswith(" " + wanted)]
         if len(ends) == 1:
             return self.places[ends[0]]

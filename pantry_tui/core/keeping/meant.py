@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Sequence
+from itertools import pairwise
 
 from pantry_tui.core.model import Cut, Held, Place, Read, When
 
@@ -24,7 +25,36 @@ def meant_f(chain: Sequence[Place]) -> float:
     return told.target if told is chain[0] else max(told.target, chain[0].target)
 
 
-def meant(facts: Sequence[Sequence[Fact]], _now: object = None) -> Sequence[Fact]:
+def followed(facts: Sequence[Sequence[Fact]]) -> list[Sequence[Fact]]:
+    """The facts of these places, from the inside out, each with what became of it with the place
+    around it: a box in a refrigerator stands in a room when that is given up, until somebody says
+    of the box itself what it is, or it is a refrigerator again."""
+    found = [facts[-1]]
+    for own in facts[-2::-1]:
+        found.insert(0, _following(own, found[0]))
+    return found
+
+
+def _following(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
+    mine = sorted(one for one in own if isinstance(one, Held))
+    around = sorted(one for one in outer if isinstance(one, Held))
+    found: list[Held] = []
+    for before, after in pairwise(around):
+        said = [one for one in mine if one.when.first <= after.when.last]
+        surely = before.when.last < after.when.first
+        if after.climate is before.climate or not (surely and said):
+            continue
+        here = max((said[-1], *found))
+        if here.climate is not before.climate:
+            continue
+        if after.climate is said[-1].climate:
+            found.append(said[-1]._replace(when=after.when))
+        elif after.target_f > here.target_f:  # that it became cooler shows nothing
+            found.append(Held(after.when, after.climate, after.target_f, told=False))
+    return tuple(sorted((*own, *found), key=_moment)) if found else own
+
+
+def meant(facts: Sequence[Sequence[Fact]]) -> Sequence[Fact]:
     """The facts of the first of these places, from the inside out, with the targets that it takes
     of those it stands in; the same object where it takes none."""
     made = facts[-1]
@@ -43,14 +73,15 @@ def ends(moments: Sequence[When]) -> list[int]:
     return [soonest[bisect_right(firsts, one.last)] for one in moments]
 
 
-def _held(facts: Sequence[Fact]) -> list[tuple[Held, int]]:
+def held_until(facts: Sequence[Fact]) -> list[tuple[Held, int]]:
+    """What a place was meant to hold, each with the last minute at which that may have been."""
     held = sorted(one for one in facts if isinstance(one, Held))
     return list(zip(held, ends([one.when for one in held]), strict=True))
 
 
 def _taken(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
-    untold = [(one, end) for one, end in _held(own) if not one.told]
-    around = _held(outer)
+    untold = [(one, end) for one, end in held_until(own) if not one.told]
+    around = held_until(outer)
     if not any(_of(one, other) != one.target_f for one, _ in untold for other, _ in around):
         return own
     # Once it was read off itself, what is said of the place around it later says nothing of it.

@@ -8,18 +8,19 @@ later one, whichever was booked first. So the order of booking never counts.
 A reading is a moment. What was cold counts from then on; what was too warm counts from `since`
 minutes before, or, where nobody knows, from the last cold reading: a thermostat that was set shows
 nothing. What was read in a refrigerator or freezer holds for the shelves in it, and what a place is
-meant to hold for the shelves of which nobody said anything else (core.keeping.meant).
+meant to hold for the shelves of which nobody said anything else (core.keeping.meant). A shelf that
+was as the place around it is stays so when that becomes another.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date
 from typing import Generic, NamedTuple, TypeVar
 
 from pantry_tui.core.keeping.meant import FOREVER as FOREVER
 from pantry_tui.core.keeping.meant import Fact as Fact
-from pantry_tui.core.keeping.meant import ends, meant, meant_f
+from pantry_tui.core.keeping.meant import ends, followed, held_until, meant, meant_f
 from pantry_tui.core.model import EVER, Cut, Held, Place, Read, When, no_later
 from pantry_tui.core.words import ASSUMED_F, COLD_F, Climate
 
@@ -117,14 +118,10 @@ def warmth_f(place: str, places: Mapping[str, Place]) -> float:
 
 def weather(place: str, places: Mapping[str, Place], now: When) -> tuple[Weather, ...]:
     """A place's weather, oldest first. A place that nobody knows counts as a room."""
-    chain = around(place, places)
+    chain = above(place, places)
     if not chain or not chain[0].facts:
         return _NOWHERE
-    own = chain[0].facts
-    # What it stands in may have had its climate once: what it was meant to hold then counts too.
-    inside = chain[0].parent is not None
-    taken = _TAKEN.of(above(place, places), now) if inside else own
-    return _OF_PLACE.of_facts((taken, own, *(one.facts for one in chain[1:])), now)
+    return _OF_PLACE.of(chain, now)
 
 
 def _moment(fact: Fact) -> When:
@@ -132,15 +129,30 @@ def _moment(fact: Fact) -> When:
 
 
 def _weather(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Weather, ...]:
-    """`facts`: its own with the targets that it takes, its own, those of what it stands in."""
-    taken, own, *rest = facts
-    outer = [fact for one in rest for fact in one if isinstance(fact, Read)]
+    """`facts`: its own, and those of what it stands in, from the inside out."""
+    own, *rest = followed(facts)
+    outer = [fact for one in rest for fact in _read_alike(own, one)]
     found = _read_off(own, outer, now)
+    taken = meant((own, *rest))
     if taken is not own:
         # What was read stands as it would: no target of another place makes it milder.
         found = [one for one in found if one.measured]
         found += [one for one in _read_off(taken, outer, now) if not one.measured]
     return tuple(_merged(found))
+
+
+def _read_alike(own: Sequence[Fact], outer: Sequence[Fact]) -> Iterator[Read]:
+    """What was read of the place around it while both may have had one climate."""
+    mine, other = held_until(own), held_until(outer)
+
+    def then(held: Sequence[tuple[Held, int]], when: When) -> set[Climate]:
+        return {
+            one.climate for one, end in held if one.when.first <= when.last and end >= when.first
+        }
+
+    for fact in outer:
+        if isinstance(fact, Read) and then(mine, fact.when) & then(other, fact.when):
+            yield fact
 
 
 def _read_off(own: Sequence[Fact], outer: Sequence[Read], now: When) -> list[Weather]:
@@ -154,7 +166,6 @@ def _read_off(own: Sequence[Fact], outer: Sequence[Read], now: When) -> list[Wea
     return found
 
 
-_TAKEN = OfFacts(meant)
 _OF_PLACE = OfFacts(_weather)
 
 

@@ -6,15 +6,17 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from datetime import date
+from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.log.moments import when
-from pantry_tui.core.model import Batch
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.possible import impossible, with_degrees
-from pantry_tui.core.safety.record import key_named, read_details
+from pantry_tui.core.safety.process import Doubt
+from pantry_tui.core.safety.record import Details, key_named, read_details
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
@@ -72,37 +74,22 @@ def correct(
     if odd := wrong_size(size or ""):
         raise BadInput(odd)
     day = _day(p, batch.id, made) if made is not None else None
-    details = read_details(process)
-    if details.problems:
-        raise BadInput(details.problems[0])
+    details = _details(batch, process)
     said_now = with_degrees(details.pairs, p.bare_degree)
     if wrong := impossible(kept, said_now):
         raise BadInput(wrong[0])
-    if "printed" in dict(details.pairs):
-        raise BadInput("Say --printed DATE to correct the printed date.")
-    if "amount" in dict(details.pairs):
-        raise BadInput(
-            f"How much of {batch.code} there is, is counted: count the place where it stands, and "
-            "give it what is there."
-        )
     merged = {**_readable(batch.process), **dict(said_now)}
-    left_out = _left_out(note or "", kept, merged)
-    left_out |= named_way(method or "")
-    merged |= left_out
-    record = dict(with_altitude(p, kept, tuple(merged.items())))
-    shown = batch.size if size is None else " ".join(size.split())
+    left_out = _left_out(note or "", kept, merged) | named_way(method or "")
+    record = dict(with_altitude(p, kept, tuple({**merged, **left_out}.items())))
     unsaid = _unsaid(batch, said_now)
     _refuse_unsaid(p, batch, unsaid)
-    new_facts = bool(process) or size is not None or food is not None or method is not None
-    feet, told_now = strictest_altitude(p, batch), batch.note if note is None else note
-    doubted = checked(p, kept, facts, shown, record, feet, told_now)
-    against = (doubted.problems, doubted.still_possible) if doubted else ((), "")
-    if note is not None and not new_facts:  # a note lifts nothing that stands against it
-        was = checked(p, kept, facts, shown, _readable(batch.process), feet, batch.note)
-        old = was.problems if was else ()
-        every = dict.fromkeys((*batch.doubt, *old, *against[0]))
-        against = tuple(every), against[1] or batch.possible or (was.still_possible if was else "")
-    judged = note is not None or new_facts
+    shown = batch.size if size is None else " ".join(size.split())
+    words = None if note is None else " ".join(note.split())
+    other = bool(process) or any(one is not None for one in (size, food, method))
+    against = None
+    if other or note is not None:
+        against = _against(p, batch, _Meant(facts, kept, shown, record), note, other=other)
+    keys = dict(details.pairs)
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -110,34 +97,77 @@ def correct(
             made=day,
             unknown_day=made is not None and day is None,
             size=None if size is None else shown,
-            note=None if note is None else " ".join(note.split()),
+            note=words,
             process=tuple(record.items()) if process or left_out else None,
-            doubt=against[0] if judged else None,
-            possible=against[1] if judged else None,
+            doubt=against.problems if against else None,
+            possible=against.still_possible if against else None,
             printed=_printed(p, printed) if printed is not None else None,
-            measured="ph" in dict(details.pairs),
+            measured="ph" in keys,
             food=facts if food is not None else None,
             method=kept if method is not None else None,
-            timed=not {"minutes", "process"}.isdisjoint(dict(details.pairs)),
+            timed=not {"minutes", "process"}.isdisjoint(keys),
         )
     )
     milder = _milder(before, _judged(p, batch.id))
     if unsaid and milder:
         raise Refused(_still_counts(batch, unsaid))
     after = p.stock.batches[batch.id]
-    when = dates.say(after.made) if after.made else "unknown"
+    day_made = f"made {dates.say(after.made) if after.made else 'unknown'}"
     changed = (
         f"it is {after.food.name}, until now {batch.food.name}" if food is not None else "",
         f"{after.method}, until now {batch.method}" if method is not None else "",
-        f"made {when}" if made is not None else "",
+        day_made if made is not None else "",
         f"one is {shown}" if size is not None else "",
         ", ".join(f"{key} {value}" for key, value in details.pairs),
         "" if note is None else f"note {after.note!r}" if after.note else "no note",
         f"printed {dates.say(after.printed)}" if printed is not None and after.printed else "",
     )
-    said_so = "; ".join(filter(None, changed)) or f"made {when}"
+    said_so = "; ".join(filter(None, changed)) or day_made
     told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
     return Done(told + milder, after.doubt)
+
+
+_NONE = Doubt((), "")
+
+
+class _Meant(NamedTuple):
+    """What a batch is by the record as it is put right."""
+
+    food: FoodFacts
+    method: Method
+    size: str
+    record: dict[str, str]
+
+
+def _details(batch: Batch, process: Sequence[tuple[str, str]]) -> Details:
+    """What is now said of its process. Raises BadInput for what is not understood, or is said in
+    another way."""
+    details = read_details(process)
+    if details.problems:
+        raise BadInput(details.problems[0])
+    keys = dict(details.pairs)
+    if "printed" in keys:
+        raise BadInput("Say --printed DATE to correct the printed date.")
+    if "amount" in keys:
+        raise BadInput(
+            f"How much of {batch.code} there is, is counted: count the place where it stands, and "
+            "give it what is there."
+        )
+    return details
+
+
+def _against(p: Pantry, batch: Batch, meant: _Meant, note: str | None, *, other: bool) -> Doubt:
+    """What stands against it as it is put right. Where nothing but its note is (no `other`), what
+    stood against it stands: a note lifts nothing."""
+    feet = strictest_altitude(p, batch)
+    told = batch.note if note is None else note
+    found = checked(p, meant.method, meant.food, meant.size, meant.record, feet, told) or _NONE
+    if other:
+        return found
+    old = _readable(batch.process)
+    was = checked(p, meant.method, meant.food, meant.size, old, feet, batch.note) or _NONE
+    every = tuple(dict.fromkeys((*batch.doubt, *was.problems, *found.problems)))
+    return Doubt(every, found.still_possible or batch.possible or was.still_possible)
 
 
 def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:

@@ -82,7 +82,8 @@ def change(
     temp_f: float | None = None,
     capacity: int | None = None,
 ) -> Done:
-    """Change a place from today on; what stood there before keeps the warmth it had. °F."""
+    """Change a place from now on; what stood there before keeps the warmth it had. Places in it
+    that were as it is become what it becomes. °F."""
     old = p.find_place(place)
     shown = " ".join((name or old.name).split())
     if name:
@@ -92,21 +93,35 @@ def change(
     kind = read_climate(climate) if climate else old.climate
     _check(temp_f, capacity)
     same = kind is old.climate
-    p.book(
-        said.PlaceChanged(
-            old.id,
-            name=shown if shown != old.name else None,
-            # What was said is kept, also where it is so already: what came before may be undone.
-            climate=kind if climate else None,
-            target_f=None if temp_f is None else float(temp_f),
-            forget_target=temp_f is None and not same,
-            capacity=capacity,
+    within = [] if same else _alike_in(p, old)
+    with p.together():
+        p.book(
+            said.PlaceChanged(
+                old.id,
+                name=shown if shown != old.name else None,
+                # What was said is kept, also where it is so already: what came before may be
+                # undone.
+                climate=kind if climate else None,
+                target_f=None if temp_f is None else float(temp_f),
+                forget_target=temp_f is None and not same,
+                capacity=capacity,
+            )
         )
-    )
+        for inner in within:
+            p.book(said.PlaceChanged(inner.id, climate=kind, forget_target=True))
     now = p.stock.places[old.id]
     full = overfull(p, now.id)
+    too = f" So {agreed(len(within), 'is', 'are')} {', '.join(one.name for one in within)} in it."
     told = f"Changed {p.place_paths()[old.id]}: {kind}, {meant_f(around(now.id, p.places)):g} F."
-    return Done(told, (full,) if full else ())
+    return Done(told + (too if within else ""), (full,) if full else ())
+
+
+def _alike_in(p: Pantry, place: Place) -> list[Place]:
+    """The places in it, and in those, that are as it is: a refrigerator that is given up leaves no
+    cold box."""
+    inner = [one for one in p.places.values() if one.parent == place.id]
+    alike = [one for one in inner if one.climate is place.climate]
+    return [found for one in alike for found in (one, *_alike_in(p, one))]
 
 
 @booked

@@ -155,3 +155,31 @@ def test_never_cooler_than_if_nothing_were_said_around_it(
                 if one.start <= minute < one.end and one.climate is mine
             ]
             assert max(warm_at(found, day, hour)) >= max(around, default=0)
+
+
+def climates_at(found: tuple[Weather, ...], day: int, hour: float = 12) -> set[Climate]:
+    minute = when(day, hour).first
+    return {one.climate for one in found if one.start <= minute < one.end}
+
+
+def test_a_box_is_what_the_place_around_it_becomes() -> None:
+    """Until that is what the box is said to be again, or the box itself is said to be something."""
+    room, again = held(4, 8, Climate.ROOM, 70.0), held(9, 8, FRIDGE, 38.0)
+    outer = place(unsaid(FRIDGE), room, again)
+    found = of_inner(upper(unsaid(FRIDGE)), outer)
+    assert [climates_at(found, day) for day in (1, 5, 10)] == [{FRIDGE}, {Climate.ROOM}, {FRIDGE}]
+    said = upper(unsaid(FRIDGE), held(6, 8, FRIDGE, 38.0))
+    assert [climates_at(of_inner(said, outer), day) for day in (5, 7)] == [{Climate.ROOM}, {FRIDGE}]
+
+
+def test_a_cold_place_in_a_room_stays_cold_whatever_the_room_becomes() -> None:
+    outer = place(unsaid(PANTRY), held(4, 8, Climate.ROOM, 75.0))
+    assert climates_at(of_inner(upper(unsaid(FRIDGE)), outer), 5) == {FRIDGE}
+
+
+@pytest.mark.parametrize("became", [Climate.ROOM, FREEZER])
+def test_what_was_read_around_it_stays_when_that_becomes_another(became: Climate) -> None:
+    """What was too warm was so for the box as well, whatever was made of the place afterwards."""
+    outer = place(unsaid(FRIDGE), read(3, 0, 45.0), held(3, 5, became, ASSUMED_F[became]))
+    found = of_inner(upper(unsaid(FRIDGE)), outer)
+    assert 45.0 in warm_at(found, 3, 4)

@@ -418,3 +418,17 @@ def test_the_climate_of_a_place_in_another_need_not_be_said(p: Pantry) -> None:
     assert "(freezer)" in places.add(p, "small freezer", "", "shelf two").message
     with pytest.raises(BadInput, match="Say what climate"):
         places.add(p, "attic", "")
+
+
+def test_a_box_in_a_refrigerator_that_is_given_up_is_no_refrigerator(p: Pantry) -> None:
+    places.add(p, "box", "", "fridge")
+    places.add(p, "ice box", "freezer", "fridge")
+    code = up(p, "1 box stew, cooked meal, box")
+    told = places.change(p, "fridge", climate="room").message
+    assert told.endswith("So is box in it.")
+    assert [p.find_place(one).climate for one in ("box", "ice box")] == ["room", "freezer"]
+    p.today += timedelta(days=1)
+    assert view.due(p)[0].verdict is Verdict.DISCARD
+    undo.undo(p)
+    assert p.find_place("box").climate == p.find_place("fridge").climate == "fridge"
+    assert next(row for row in view.due(p) if row.code == code).verdict is not Verdict.DISCARD
