@@ -109,7 +109,9 @@ def _needed(fact: Fact, fault: Fault) -> bool:
     w = fact.what
     if isinstance(w, PlaceOpened):
         return any(
-            getattr(f.what, "place", None) == w.place for f in fault.history.facts if f != fact
+            w.place in (getattr(f.what, "place", None), getattr(f.what, "parent", None))
+            for f in fault.history.facts
+            if f != fact
         )
     return isinstance(w, PutUp) and fault.container in w.containers
 

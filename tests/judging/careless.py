@@ -20,6 +20,7 @@ from tests.judging.world import (
     Moved,
     Opened,
     PlaceChanged,
+    PlaceOpened,
     PutUp,
     Reading,
     Redo,
@@ -88,6 +89,11 @@ def _cuts_alone(h: History) -> History:
     return replace(h, facts=tuple(f for f in h.facts if f.id not in lost))
 
 
+def _no_nest(f: Fact) -> Fact:
+    """What stands in another place taken for a place by itself."""
+    return replace(f, what=replace(f.what, parent=None)) if isinstance(f.what, PlaceOpened) else f
+
+
 def _last_place(h: History) -> History:
     """Only where a container stands now counts: its earlier moves are forgotten."""
     last = {f.what.container: f.id for f in h.facts if isinstance(f.what, Moved)}
@@ -124,4 +130,5 @@ CARELESS: dict[str, Sight] = {
     "a warm reading is only a moment": each(_moment_only),
     "one cut only": _cuts_alone,
     "only the last place counts": _last_place,
+    "places stand in no other": each(_no_nest),
 }

@@ -88,6 +88,7 @@ class Folded:
     def __init__(self) -> None:
         self._events: list[Event] = []
         self._ids: dict[str, str] = {}
+        self._climates: dict[str, str] = {}
 
     # -- booking -------------------------------------------------------------------------------
 
@@ -122,8 +123,14 @@ class Folded:
     def _payload(self, w: Happening) -> said.Payload | None:
         match w:
             case PlaceOpened():
-                return said.PlaceAdded(w.place, w.place, Climate(w.climate), target_f=w.target_f)
+                # The program books the climate of the place above where none is said.
+                held = w.climate or self._climates[w.parent or ""]
+                self._climates[w.place] = held
+                return said.PlaceAdded(
+                    w.place, w.place, Climate(held), w.parent, target_f=w.target_f
+                )
             case PlaceChanged():
+                self._climates[w.place] = w.climate or self._climates[w.place]
                 climate = None if w.climate is None else Climate(w.climate)
                 forget = climate is not None and w.target_f is None
                 return said.PlaceChanged(
@@ -215,12 +222,11 @@ class Folded:
         batch, boxes = found
         return batch, next(one for one in boxes if one.id == container)
 
-    def _places(self, container: Container) -> dict[str, Place]:
-        names = {turn.place for turn in container.turns if turn.place is not None}
+    def _places(self) -> dict[str, Place]:
         events = standing(self._events)
         found = {
             name: fold_place([e for e in events if said.place_of(e.payload) == name])
-            for name in names
+            for name in {said.place_of(e.payload) for e in events} - {""}
         }
         return {name: place for name, place in found.items() if place is not None}
 
@@ -231,7 +237,7 @@ class Folded:
         batch, box = held
         day = date.fromordinal(now // DAY)
         then = When(now, now, day)
-        judged = assess(batch, box, self._places(box), load_tables().book, then).on(day)
+        judged = assess(batch, box, self._places(), load_tables().book, then).on(day)
         last = judged.discard_after
         return Answer(
             judged.verdict if box.here else "gone",

@@ -47,6 +47,15 @@ PLACES = {
     "freezer": ("chest", "second chest"),
 }
 
+#: What stands in another place, and its climate: of the same, and an ice box.
+WITHIN = {
+    "box": ("fridge", "fridge"),
+    "drawer": ("box", "fridge"),
+    "ice tray": ("second fridge", "freezer"),
+    "basket": ("chest", "freezer"),
+    "shelf": ("vault", "cellar"),
+}
+
 #: What a person would put up this way; the dangerous foods come more than once.
 USUAL: dict[str, tuple[str, ...]] = {
     "boiling-water canned": ("peaches", "tomatoes", "tomato juice", "dill pickles", "runner beans"),
@@ -107,22 +116,38 @@ class _Teller:
         self.far = self.r.choice((3, 5, 30))
         self.batches: list[PutUp] = []
         self.been: dict[str, list[str]] = {}
+        # A generator of its own, so that a household without any is told as it always was.
+        nested = random.Random(f"places in places {seed}")
+        self.within = WITHIN if nested.random() < 0.4 else {}
+        self.kinds_of_place = dict(PLACES)
+        for name, (_, climate) in self.within.items():
+            self.kinds_of_place[climate] += (name,) * 2
 
     # -- choices -------------------------------------------------------------------------------
 
     def place(self, climate: str | None = None) -> str:
-        return self.r.choice(PLACES[climate or self.r.choice(CLIMATES)])
+        return self.r.choice(self.kinds_of_place[climate or self.r.choice(CLIMATES)])
 
     def struck(self) -> str:
         """A place to read, cut or change: mostly one where something of the first batch stood."""
         if self.r.random() < 0.8:
-            return self.r.choice(self.been[self.batches[0].containers[0]][-2:])
+            place = self.r.choice(self.been[self.batches[0].containers[0]][-2:])
+            while place in self.within and self.r.random() < 0.6:
+                place = self.within[place][0]
+            return place
         return self.place(self.r.choice(("fridge", "freezer", "freezer", "fridge", "room")))
+
+    def refitted(self) -> str:
+        """A place that gets another climate: one that stands in no other and holds none."""
+        place = self.struck()
+        while any(place in (name, above) for name, (above, _) in self.within.items()):
+            place = self.place()
+        return place
 
     def going(self, container: str) -> Moved:
         """Off to another place, mostly one that suits it or is colder."""
         here = self.been[container]
-        kind = next(c for c, names in PLACES.items() if here[0] in names)
+        kind = next(c for c, names in self.kinds_of_place.items() if here[0] in names)
         cold = kind in ("fridge", "freezer")
         suits = self.r.choice(("fridge", "fridge", "freezer")) if cold else kind
         place = self.place(suits if self.r.random() < 0.75 else None)
@@ -172,6 +197,12 @@ class _Teller:
                     "", START - 30, 0, (START - 30) * DAY, PlaceOpened(name, climate, target)
                 )
                 self.facts.append(((START - 30) * DAY, fact))
+        for name, (parent, climate) in self.within.items():
+            target = self.r.choice(EDGES_F) if self.r.random() < 0.04 else None
+            opened = PlaceOpened(name, climate, target, parent)
+            self.facts.append(
+                ((START - 30) * DAY, Fact("", START - 30, 0, (START - 30) * DAY, opened))
+            )
 
     def put_up(self, n: int) -> None:
         methods = list(USUAL)
@@ -232,7 +263,7 @@ class _Teller:
             "reading": (9, lambda at: [Reading(self.struck(), r.choice(EDGES_F),
                                                r.choice((None, None, 0, 60, 90, 119, 121, 600)))]),
             "cut": (6, self._cut),
-            "place changed": (3, lambda at: [PlaceChanged(self.struck(), r.choice(CLIMATES))]),
+            "place changed": (3, lambda at: [PlaceChanged(self.refitted(), r.choice(CLIMATES))]),
             "target changed": (3, lambda at: [PlaceChanged(self.struck(), None,
                                                            r.choice(EDGES_F))]),
             "sign": (2, lambda at: [SignSeen(jar(), r.choice(SIGNS))]),

@@ -10,6 +10,7 @@ from math import inf
 
 from tests.judging.bound import Answer, Program, too_lenient
 from tests.judging.evaluator import judge
+from tests.judging.orders import with_above
 from tests.judging.world import (
     DAY,
     CorrectedMade,
@@ -166,7 +167,8 @@ def _splits(history: History, container: str, seed: int) -> Iterator[tuple[str, 
     if any(isinstance(f.what, Cut) for f in history.facts):
         # lax: what stood in a fridge for all of a cut is judged more strictly than what came in
         return
-    mine = [f.what for f in history.facts if getattr(f.what, "place", None) == here]
+    around = with_above(history.facts, {here})
+    mine = [f.what for f in history.facts if getattr(f.what, "place", None) in around]
     froze = any(getattr(w, "climate", None) == "freezer" for w in mine)
     if froze and any(isinstance(w, Reading) and w.temp_f > FROZEN_F for w in mine):
         # lax: of two freezers that were read too warm one may have frozen again, the other not
@@ -215,8 +217,8 @@ def never_longer(program: Program, history: History, seed: int) -> str:
             # The word that a thaw began gives the published days (7.5), also to a program that
             # counts what it was not told of as thawed on the day: stricter than any paper asks.
             # The word when it was opened, too, where a draw told of none: the program takes it as
-            # opened at once. Both have gone by then.
-            gone = got.word == asked.word == "discard"
+            # opened at once. Neither may be eaten by then, whatever day stands beside it.
+            gone = not got.usable and not asked.usable
             if (act == acts[0] or gone) and not too_lenient(got, judge(told_so, container)):
                 continue
             return f"{container}: {act} moved {asked} to {got}\n{told_so}"

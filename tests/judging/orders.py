@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import product
 
-from tests.judging.world import DAY, CorrectedMade, Fact, Moved, PutUp
+from tests.judging.world import DAY, CorrectedMade, Fact, Moved, PlaceOpened, PutUp
 
 #: More orders than this are not tried; leaving some out only makes the bound laxer.
 MOST_ORDERS = 1500
@@ -19,11 +19,15 @@ def about(facts: Sequence[Fact], batch: Fact, container: str) -> tuple[Fact, ...
     """The facts that can touch it: its own, its batch's, its sisters' signs, its places'."""
     p = batch.what
     assert isinstance(p, PutUp)
-    places = {p.place} | {
-        f.what.place
-        for f in facts
-        if isinstance(f.what, Moved) and f.what.container in p.containers
-    }
+    places = with_above(
+        facts,
+        {p.place}
+        | {
+            f.what.place
+            for f in facts
+            if isinstance(f.what, Moved) and f.what.container in p.containers
+        },
+    )
     return tuple(
         f
         for f in facts
@@ -32,6 +36,18 @@ def about(facts: Sequence[Fact], batch: Fact, container: str) -> tuple[Fact, ...
         or getattr(f.what, "batch", None) == p.batch
         or (getattr(f.what, "place", None) in places and not isinstance(f.what, Moved | PutUp))
     )
+
+
+def with_above(facts: Sequence[Fact], places: set[str]) -> set[str]:
+    """The places and all that they stand in."""
+    above = {w.place: w.parent for f in facts if isinstance(w := f.what, PlaceOpened)}
+    found: set[str] = set()
+    for name in places:
+        one: str | None = name
+        while one is not None and one not in found:
+            found.add(one)
+            one = above.get(one)
+    return found
 
 
 def orders(

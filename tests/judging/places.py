@@ -5,8 +5,10 @@ Built from facts and one choice of their unknown hours; the order of booking pla
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from typing import Any
 
 from tests.judging.world import (
     ASSUMED_F,
@@ -41,34 +43,87 @@ class Warm:
 
 
 class Place:
-    """One place over time: climate, target, readings and cuts, whatever the order of booking."""
+    """One place over time: climate, target, readings and cuts, whatever the order of booking.
+
+    What stands in another place (a box in a refrigerator, a shelf in a cellar) is in whatever
+    strikes that one, for readings, cuts and climates are facts of a place (house law 7.2), and
+    what stands in the box stands in the refrigerator:
+    - Where nothing else was said of it, its climate is that place's at every moment, and where it
+      has that climate its target is that place's (README: "is as the larder is").
+    - What was read of that place holds for it while both have one climate. lax: of an ice box in a
+      refrigerator a reading of the refrigerator says nothing, nor does one of a cellar say
+      anything of a refrigerator in it; a cold reading of either is believed of both.
+    - The power of that place is its own, whatever climate it has: it stays cold as long as its own
+      kind is promised to. lax: what was said of fullness is believed of both, and the cut of a
+      place that is neither refrigerator nor freezer is nobody's.
+    """
 
     def __init__(self, facts: Sequence[Fact], at: Moments, name: str, now: int) -> None:
         mine = sorted(
             (f for f in facts if getattr(f.what, "place", None) == name), key=lambda f: at[f.id]
         )
-        self.steps: list[tuple[int, str, float]] = []
+        above = next((w.parent for f in mine if isinstance(w := f.what, PlaceOpened)), None)
+        self.within = None if above is None else Place(facts, at, above, now)
+        self.said: list[tuple[int, str | None, float | None]] = []
         for f in mine:
             self._step(at[f.id], f.what)
+        self.steps = self._steps()
         readings = [(at[f.id], f.what) for f in mine if isinstance(f.what, Reading)]
-        cold = [t for t, r in readings if r.temp_f <= 40]
+        own = [t for t, r in readings if r.temp_f <= 40]
+        self.cold = own + [t for t in self._above("cold") if self._as_above(t)]
         first = self.steps[0][0] if self.steps else 0
-        self.warm = [w for t, r in readings if (w := self._read(t, r, cold, first))]
-        cuts = [
-            (max(cold_before(cold, c.end), first) if c.start is None else c.start, c)
+        self.read = [one for t, r in readings if (one := self._read(t, r, self.cold, first))]
+        self.read += [piece for warm in self._above("read") for piece in self._felt(warm, own)]
+        self.off = [
+            (max(cold_before(self.cold, c.end), first) if c.start is None else c.start, c)
             for f in mine
             if isinstance(c := f.what, Cut)
         ]
-        self.warm += self._cuts(cuts, now)
+        self.off += [one for one in self._above("off") if self._was_cold_above(one[0])]
+        self.warm = self.read + self._cuts(self.off, now)
+
+    def _above(self, what: str) -> list[Any]:
+        return [] if self.within is None else list(getattr(self.within, what))
+
+    def _as_above(self, t: int) -> bool:
+        """Whether it has one climate with what it stands in."""
+        return self.within is not None and self.climate_at(t)[0] == self.within.climate_at(t)[0]
+
+    def _felt(self, w: Warm, cold: list[int]) -> Iterator[Warm]:
+        """What was read of the place above, since its own last cold reading, while both are of
+        one climate."""
+        start = max(w.start, cold_before(cold, w.end))
+        edges = sorted({start, w.end} | {t for t, _, _ in self.steps if start < t < w.end})
+        for a, b in pairwise(edges) if start < w.end else ():
+            if self._as_above(a):
+                yield replace(w, start=a, end=b)
+
+    def _was_cold_above(self, t: int) -> bool:
+        return self.within is not None and self.within.climate_at(t)[0] in ("fridge", "freezer")
 
     def _step(self, t: int, w: Happening) -> None:
         if isinstance(w, PlaceOpened):
-            self.steps.append((t, w.climate, _target(w.climate, w.target_f)))
-        elif isinstance(w, PlaceChanged) and self.steps:
-            _, climate, target = self.steps[-1]
+            self.said.append((t, w.climate, w.target_f))
+        elif isinstance(w, PlaceChanged) and self.said:
+            _, climate, target = self.said[-1]
             if w.climate is not None:
-                climate, target = w.climate, _target(w.climate, None)
-            self.steps.append((t, climate, target if w.target_f is None else w.target_f))
+                climate, target = w.climate, None
+            self.said.append((t, climate, target if w.target_f is None else w.target_f))
+
+    def _steps(self) -> list[tuple[int, str, float]]:
+        """Its climate and target from each moment on at which they, or those above it, change."""
+        changes = {t for t, _, _ in self.said} | {t for t, _, _ in self._above("steps")}
+        found = []
+        for t in sorted(changes) if self.said else []:
+            by_then = [(c, f) for since, c, f in self.said if since <= t] or [self.said[0][1:]]
+            climate, target = by_then[-1]
+            if self.within is not None:
+                above = self.within.climate_at(t)
+                climate = climate or above[0]
+                target = above[1] if target is None and climate == above[0] else target
+            assert climate is not None
+            found.append((t, climate, ASSUMED_F[climate] if target is None else target))
+        return found
 
     def _read(self, t: int, r: Reading, cold: list[int], first: int) -> Warm | None:
         """A reading is a moment; above 40 F it was so since it was told, or the last cold one."""
@@ -150,7 +205,3 @@ class Place:
 def cold_before(cold: list[int], t: int) -> int:
     """The last cold reading by then; 0 if none."""
     return max((c for c in cold if c <= t), default=0)
-
-
-def _target(climate: str, target: float | None) -> float:
-    return ASSUMED_F[climate] if target is None else target

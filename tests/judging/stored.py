@@ -150,6 +150,8 @@ class Stored:
                     return None  # a place is changed from the booking on
                 verb = "add" if isinstance(w, PlaceOpened) else "change"
                 climate = [] if w.climate is None else ["--climate", w.climate]
+                inside = getattr(w, "parent", None)
+                climate += [] if inside is None else ["--in", inside]
                 temp = [] if w.target_f is None else ["--temp", f"{w.target_f:g}F"]
                 return ["place", verb, w.place, *climate, *temp]
             case Reading():

@@ -119,6 +119,11 @@ class Telling:
     def cut_since_unknown(self, place: str) -> Telling:
         return self._say(Cut(place, None, moment(START + self._day) + (self._minute or 0)))
 
+    def place(
+        self, name: str, climate: str | None, parent: str | None = None, target: float | None = None
+    ) -> Telling:
+        return self._say(PlaceOpened(name, climate, target, parent))
+
     def change(self, place: str, climate: str | None, target: float | None = None) -> Telling:
         return self._say(PlaceChanged(place, climate, target))
 

@@ -9,8 +9,9 @@ import pytest
 from tests.judging.by_hand_cold import COLD, Answer
 from tests.judging.by_hand_kept import KEPT
 from tests.judging.by_hand_power import POWER
+from tests.judging.by_hand_within import WITHIN
 
-EXAMPLES = [*COLD, *POWER, *KEPT]
+EXAMPLES = [*COLD, *POWER, *KEPT, *WITHIN]
 
 
 @pytest.mark.parametrize(

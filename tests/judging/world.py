@@ -41,9 +41,12 @@ class Food:
 
 @dataclass(frozen=True)
 class PlaceOpened:
+    """`parent`: the place that it stands in, opened before it; `climate` None: as that one is."""
+
     place: str
-    climate: str
+    climate: str | None
     target_f: float | None = None
+    parent: str | None = None
 
 
 @dataclass(frozen=True)
