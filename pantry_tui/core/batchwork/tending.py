@@ -18,6 +18,9 @@ from pantry_tui.core.safety import seals
 from pantry_tui.core.scope import OTHER, near
 from pantry_tui.core.words import Method, State, Trust
 
+#: What is said of a job that was not done in time begins so.
+LATE = "Late since"
+
 
 @dataclass(frozen=True, slots=True)
 class TendingRow:
@@ -125,7 +128,7 @@ def with_care(found: Assessment, jobs: Sequence[Job], now: When) -> Assessment:
         found,
         standing=(*found.standing, *((seals.FIRST,) if unchecked else ())),
         care=tuple(
-            Care(job.care_from, job.last, f"Late since {dates.say(job.due)}: {job.job}.")
+            Care(job.care_from, job.last, f"{LATE} {dates.say(job.due)}: {job.job}.")
             for job in lapses
             if job.care_from is not None
         ),

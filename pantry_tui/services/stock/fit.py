@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from pantry_tui.core.batchwork.tending import LATE
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.model import Container
@@ -50,6 +51,9 @@ def refuse_unfit(p: Pantry, container: Container, also: str = "") -> None:
         raise Refused(f"{name}: {reason} If it shows nothing, `sign {name} looks sound`.")
     if container.state is State.IN_PROGRESS:
         raise Refused(f"{name} is still in progress: look at it, and `ready {name}` when it is.")
+    if judged.verdict is Verdict.NEEDS_CARE and reason.startswith(LATE):
+        code = p.stock.batches[container.batch].code
+        raise Refused(f"{name}: {judged.verdict}. {reason} Do that and book it, `tend {code}`.")
     raise Refused(f"{name}: {judged.verdict}, so it is not offered{also}. {reason} {CAUTION}")
 
 

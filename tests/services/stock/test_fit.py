@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -11,7 +11,7 @@ import pytest
 from pantry_tui.core.safety import seals
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.rows import Done
@@ -116,3 +116,13 @@ def test_a_jar_whose_seal_nobody_looked_at_yet_is_given_with_that_word(p: Pantry
     line = "2 pint jars peaches, boiling-water canned minutes=25, larder, today"
     code = putup.put_up(p, putup.read(p, line)).code
     assert seals.FIRST in act.give(p, code, to="Aunt Sunniva").warnings
+
+
+def test_of_a_job_that_is_late_it_says_what_to_do(p: Pantry) -> None:
+    line = "3 pint jars runner beans, pressure canned, larder minutes=20 psi=11 canner=dial"
+    code = putup.put_up(p, putup.read(p, line)).code
+    p.today += timedelta(days=4)
+    with pytest.raises(Refused, match=f"check the seals. Do that and book it, `tend {code}`"):
+        act.use(p, code)
+    tending.tend(p, code)
+    act.use(p, code)
