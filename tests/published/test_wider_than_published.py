@@ -130,7 +130,7 @@ def test_which_food_it_is(larder: Pantry, line: str, food: str) -> None:
 @pytest.mark.parametrize(
     "line",
     [
-        "half cabbage, cellar-stored, larder", "half an onion, cellar-stored, larder",
+        "half cabbage, cellar-stored, larder", "half an onion, 4 oz, cellar-stored, larder",
         "pumpkin half, fresh, larder", "pumpkin pieces, fresh, larder",
         "pumpkin wedge, fresh, larder",
         "2 bags half-dried tomatoes, dried, larder", "2 bags half dried apricots, dried, larder",

@@ -74,6 +74,12 @@ def _label(line: Line, i: int, found: Found) -> int:
     return _vessel_after(line, at + 1, found)
 
 
+#: "half a", "half of an".
+_OF_A = (("of", "a"), ("of", "an"), ("of",), ("a",), ("an",))
+#: What looks like a vessel and is the food itself.
+_CUT = frozenset({"wheel", "block", "loaf", "round"})
+
+
 def _part_of(line: Line, i: int, found: Found) -> int:
     """ "half a lamb", "a quarter of beef": how much it weighs has to be said."""
     at = i + line.says(i, "a")
@@ -81,11 +87,14 @@ def _part_of(line: Line, i: int, found: Found) -> int:
         return i
     if at == i and read_number(line, i) is not None:
         return i
-    of = line.says(at + 1, "of", "a") or line.says(at + 1, "of") or line.says(at + 1, "a")
+    of = next((size for words in _OF_A if (size := line.says(at + 1, *words))), 0)
     if measure_at(line, i) is not None:
         return i
     if _vessel_at(line, at + 1 + of)[0]:
-        return at + 1  # half a sack is a sack begun, and nothing in it was cut
+        # Half a sack is a sack begun, and nothing in it was cut; of a wheel half was.
+        whole = line.word(at + 1 + of) not in _CUT
+        (found.begun if whole else found.parts).append(line.word(at))
+        return at + 1
     if not of:
         return i
     found.parts.append(line.word(at))

@@ -218,12 +218,22 @@ def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         stop, day = _ordinal(line, at + 1)
         if day and not _counts(line, stop):
             return _with_year(line, stop, day, month, today)
+        if line.says(i, "last") and month == today.month and not _year_at(line, at + 1)[1]:
+            return at + 1, _this_or_last(line.word(at), today)
         return _with_year(line, at + 1, 0, month, today)
     season = SEASONS.get(line.word(at), 0)
     stop, year = _year_at(line, at + 1)
     if year and season:
         return stop, Day(date(year, season, 1))
     return i, None
+
+
+def _this_or_last(month: str, today: date) -> Day:
+    """ "last november", said in November, is this one or that of last year."""
+    both = [date(year, today.month, 1) for year in (today.year, today.year - 1)]
+    choices = tuple(f"{one:%B} {one.year}".lower() for one in both)
+    said = f"last {month}"
+    return Day(ask=(said, choices, f"{said.capitalize()} could be {choices[0]} or {choices[1]}."))
 
 
 def _of_this_month(line: Line, i: int, today: date) -> tuple[int, Day | None]:

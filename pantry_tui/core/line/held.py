@@ -32,6 +32,7 @@ class Held:
     inner: str = ""  # " of 5" behind packs
     part: str = ""  # the half of "half a pumpkin"
     piece: str = ""  # the piece of "a piece of pumpkin"
+    begun: str = ""  # the half of "half a jar"
     vacuum: bool = False  # "2 vacuum packs"
     asks: list[tuple[str, str, tuple[str, ...], str]] = field(default_factory=list)
 
@@ -45,6 +46,7 @@ class Found:
     behind: bool = False  # the first of them stands behind a vessel
     labels: list[str] = field(default_factory=list)  # sizes by a maker's number
     parts: list[str] = field(default_factory=list)  # "half a lamb"
+    begun: list[str] = field(default_factory=list)  # "half a sack of potatoes"
     piece: str = ""  # "2 pieces"
     uncounted: bool = False  # "pints", and no number
     many: str = ""  # "12 lb bags", and no number of bags
@@ -88,6 +90,7 @@ def settle(found: Found, units: str) -> Held:
     for label in found.labels:
         held.asks.append(("size", label, (), f"{label} is a maker's size: say how much it holds."))
     held.part, held.piece = next(iter(found.parts), ""), found.piece
+    held.begun = next(iter(found.begun), "")
     for part in found.parts if not (held.amount or held.size) else ():
         why = f"How much does the {part} weigh? Give a weight."
         held.asks.append(("contents", part, (), why))

@@ -20,6 +20,7 @@ from pantry_tui.core.line.left_out import take_cooker, take_left_out
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.safety.prepared import PREPARED, is_large
+from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
@@ -119,6 +120,10 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
         )
     told = any(token.text.casefold().startswith("state=") for token in line.tokens)
     return (_still_at_work(reading, came) if came and not told else reading), food.typed
+
+
+#: What is closed until the first of it is taken.
+_TIGHT = frozenset({"jar", "bottle", "jug", "tin", "can", "carton", "tub"})
 
 
 def read_pairs(text: str) -> list[tuple[str, str]]:
@@ -235,6 +240,9 @@ def _reading(
     unread = [*food.unread, *_packed(pairs, method)]
     if method is None and why is None:
         usual = kitchen.usual(food.facts.name) if food.facts is not None else ()
+        raw = usual and is_raw_crop(food.facts, Method.FRESH)
+        if raw and climate in (Climate.FRIDGE, Climate.ROOM):
+            usual = (Method.FRESH.value, *(one for one in usual if one != Method.FRESH.value))
         ways = usual[:4] or (_COLD if climate is Climate.FRIDGE else _WARM)
         problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
     note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
@@ -242,6 +250,12 @@ def _reading(
         pairs.setdefault("amount", held.amount)
     if held.vacuum:
         pairs.setdefault("vacuum", "yes")
+    if held.begun and method is not None and is_closed(method, held.vessel):
+        if not (held.amount or held.size):
+            how_much = f"How much is in the {held.begun} {held.vessel}? Give a weight or a volume."
+            ask("contents", held.begun, (), how_much)
+        if method not in WORKING and held.vessel in _TIGHT:  # a bag of rice is as it was
+            pairs.setdefault("state", State.OPEN.value)
     part = held.part or (held.piece if is_large(food.facts) else "")
     if part and is_raw_crop(food.facts, method):
         pairs.setdefault(PREPARED, part)
