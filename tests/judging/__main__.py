@@ -1,6 +1,7 @@
 """python -m tests.judging [N] [FIRST]: N random histories against the program, faults shrunk.
 
 --store N [FIRST]   the same through the store and the command line
+--made N [FIRST]    what was made of other containers, through the store
 --laws N [FIRST]    the laws of order, splitting and adding
 --table [METHOD]    the whole table of method, state, climate, warmth and class of food
 Without a connected program the judge is run against itself, which shows the cost of a run.
@@ -11,14 +12,14 @@ from __future__ import annotations
 import sys
 import tempfile
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from tests.judging.adapter import Mirror, play, program
 from tests.judging.bound import Fault, faults, shrunk
-from tests.judging.histories import random_history
+from tests.judging.histories import random_descent, random_history
 from tests.judging.laws import never_later, never_longer, order_law, splitting
-from tests.judging.stores import store_faults
+from tests.judging.stores import lenient, store_faults
 from tests.judging.table import METHODS, size, unanswered
 
 #: Shown in full: the first of each reason, so that one fault does not hide the others.
@@ -34,6 +35,8 @@ def main(argv: list[str]) -> int:
     n, first = ([*numbers, 0] if len(numbers) == 1 else numbers) or (20_000, 0)
     if how == "--store":
         return _stores(range(first, first + n))
+    if how == "--made":
+        return _made(range(first, first + n))
     if how == "--laws":
         return _laws(range(first, first + n))
     judged = program()
@@ -57,12 +60,20 @@ def main(argv: list[str]) -> int:
     return 1 if found else 0
 
 
+def _made(seeds: range) -> int:
+    return _found(seeds, lambda seed, path: lenient(random_descent(seed), path))
+
+
 def _stores(seeds: range) -> int:
+    return _found(seeds, store_faults)
+
+
+def _found(seeds: range, faults_of: Callable[[int, Path], Iterator[str]]) -> int:
     found = 0
     with tempfile.TemporaryDirectory(prefix="pantry-judged-") as folder:
         for seed in seeds:
             path = Path(folder) / f"{seed}.db"
-            for fault in store_faults(seed, path):
+            for fault in faults_of(seed, path):
                 found += 1
                 print(fault, end="\n\n", flush=True)
             path.unlink()

@@ -6,7 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import date
 
-from tests.judging.evaluator import Ruling, judge
+from tests.judging.evaluator import judge
+from tests.judging.ruling import Ruling
 from tests.judging.world import Fact, History, PlaceOpened, PutUp, Redo, Undo
 
 
@@ -113,7 +114,10 @@ def _needed(fact: Fact, fault: Fault) -> bool:
             for f in fault.history.facts
             if f != fact
         )
-    return isinstance(w, PutUp) and fault.container in w.containers
+    if not isinstance(w, PutUp):
+        return False
+    made = [f.what for f in fault.history.facts if isinstance(f.what, PutUp)]
+    return fault.container in w.containers or any(set(w.containers) & set(m.parts) for m in made)
 
 
 def _without(history: History, gone: Fact) -> History:

@@ -94,6 +94,11 @@ def _no_nest(f: Fact) -> Fact:
     return replace(f, what=replace(f.what, parent=None)) if isinstance(f.what, PlaceOpened) else f
 
 
+def _no_parts(f: Fact) -> Fact:
+    """What was made of others taken for food that was bought that day."""
+    return replace(f, what=replace(f.what, parts=())) if isinstance(f.what, PutUp) else f
+
+
 def _last_place(h: History) -> History:
     """Only where a container stands now counts: its earlier moves are forgotten."""
     last = {f.what.container: f.id for f in h.facts if isinstance(f.what, Moved)}
@@ -132,3 +137,5 @@ CARELESS: dict[str, Sight] = {
     "only the last place counts": _last_place,
     "places stand in no other": each(_no_nest),
 }
+#: The same, of what is made of others.
+CARELESS_OF_PARTS: dict[str, Sight] = {"blind to parts": each(_no_parts)}

@@ -22,12 +22,12 @@ Choices where the laws leave freedom, each the laxer one:
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from math import inf
 
 from tests.judging import hazards, papers
+from tests.judging.descent import of_parts, put_up_of, used_before
 from tests.judging.orders import about, orders
 from tests.judging.places import COLD_F
+from tests.judging.ruling import Ruling
 from tests.judging.timeline import Life, Span, merged, warmer_or_as_warm
 from tests.judging.world import (
     COLD_TO_WARM,
@@ -47,68 +47,62 @@ from tests.judging.world import (
 TWO_HOURS = 120
 
 
-@dataclass(frozen=True)
-class Ruling:
-    """`discard_after`: the last day, None where no law gives one. `usable`: fit to be offered."""
-
-    discard_after: int | None
-    usable: bool
-    reason: str
-
-    def laxer(self, other: Ruling) -> Ruling:
-        """The later day; usable where either says so."""
-        first = self if (self.usable, _last(self)) >= (other.usable, _last(other)) else other
-        day = max(_last(self), _last(other))
-        return Ruling(None if day == inf else int(day), self.usable or other.usable, first.reason)
-
-    def stricter(self, other: Ruling) -> Ruling:
-        """Both at once: the earlier day, usable only where both say so."""
-        a, b = _last(self), _last(other)
-        first = self if (self.usable, a) <= (other.usable, b) else other
-        day = min(a, b)
-        return Ruling(None if day == inf else int(day), self.usable and other.usable, first.reason)
-
-
-def _last(r: Ruling) -> float:
-    return inf if r.discard_after is None else r.discard_after
-
-
 def judge(history: History, container: str) -> Ruling:
     """The bound for one container on the minute that the history asks about."""
-    facts = in_force(history)
-    batch = next(
-        (f for f in facts if isinstance(f.what, PutUp) and container in f.what.containers), None
-    )
+    return judge_facts(in_force(history), container, history.now)
+
+
+def judge_facts(told: Sequence[Fact], container: str, now: int) -> Ruling:
+    """The same of facts that no undo has taken back."""
+    batch = put_up_of(told, container)
     if batch is None:
         return Ruling(None, False, "never put up")
-    worst: Ruling | None = None
-    facts = about(facts, batch, container)
-    for at in orders(facts, batch, container, history.now):
-        r = _one_order(facts, batch, container, at, history.now)
-        worst = r if worst is None else worst.stricter(r)
-    assert worst is not None
+    worst = of_parts(told, batch, container, now, judge_facts)
+    used = used_before(told, batch, now, warm_minutes)
+    facts = about(told, batch, container)
+    for at in orders(facts, batch, container, now):
+        worst = worst.stricter(_one_order(facts, batch, container, at, now, used))
     return worst
 
 
+def warm_minutes(told: Sequence[Fact], container: str, now: int) -> int:
+    """The minutes above 40 F that it has had by then of its two hours; lax: at their fewest."""
+    batch = put_up_of(told, container)
+    assert batch is not None
+    assert isinstance(batch.what, PutUp)
+    facts, found = about(told, batch, container), []
+    for at in orders(facts, batch, container, now):
+        made = min(_made(facts, batch, at), day_of(now))
+        life = Life(facts, batch, made, _born(batch, made, at, now), at, container, now)
+        found.append(sum(m for s in merged(life.spans) for m in [_charged(batch.what, s)]))
+    return min(found)
+
+
+def _charged(p: PutUp, s: Span) -> int:
+    if _allowed_warm(p, s) != TWO_HOURS or s.temp_f <= COLD_F:
+        return 0
+    return (s.end - s.start) * (2 if s.temp_f > 90 else 1)
+
+
 def _one_order(
-    facts: Sequence[Fact], batch: Fact, container: str, at: dict[str, int], now: int
+    facts: Sequence[Fact], batch: Fact, container: str, at: dict[str, int], now: int, used: int
 ) -> Ruling:
     p = batch.what
     assert isinstance(p, PutUp)
     made = min(_made(facts, batch, at), day_of(now))
     born = _born(batch, made, at, now)
     life = Life(facts, batch, made, born, at, container, now)
-    ruling = _of_life(life, p, facts, container, at)
+    ruling = _of_life(life, p, facts, container, at, used)
     if life.tied:
         life = Life(facts, batch, made, born, at, container, now, turned=True)
-        ruling = ruling.laxer(_of_life(life, p, facts, container, at))
+        ruling = ruling.laxer(_of_life(life, p, facts, container, at, used))
     return ruling
 
 
 def _of_life(
-    life: Life, p: PutUp, facts: Sequence[Fact], container: str, at: dict[str, int]
+    life: Life, p: PutUp, facts: Sequence[Fact], container: str, at: dict[str, int], used: int
 ) -> Ruling:
-    found = [*_limits(life, p), *_clocks(life, p), *_whole(life, p, facts, container, at)]
+    found = [*_limits(life, p), *_clocks(life, p, used), *_whole(life, p, facts, container, at)]
     ruling = Ruling(None, True, "nothing speaks against it")
     for r in found:
         ruling = ruling.stricter(r)
@@ -237,9 +231,10 @@ def _closer_quality(p: PutUp) -> bool:
     )  # fmt: skip
 
 
-def _clocks(life: Life, p: PutUp) -> Iterator[Ruling]:
+def _clocks(life: Life, p: PutUp, used: int) -> Iterator[Ruling]:
     """Minutes too warm, minutes where it is refused, minutes nothing is published for."""
-    warm = thawed_warm = refused = unknown = 0
+    warm = thawed_warm = used
+    refused = unknown = 0
     spans = merged(life.spans)
     for s in spans:
         minutes = s.end - s.start

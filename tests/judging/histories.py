@@ -102,7 +102,7 @@ SIGNS = (
     "swollen lid", "leaking lid", "unsealed within a day, tested recipe", "low liquid, tight seal",
     "mould on food or lid", "stood in flood water", "cracked or damaged jar",
 )  # fmt: skip
-STRANGE = (("hedgehog", "meat"), ("lungfish", "fish"), ("oca", "vegetable"), ("skyr", "dairy"))
+STRANGE = (("hedgehog", "meat"), ("lungfish", "fish"), ("yampah", "vegetable"), ("kumis", "dairy"))
 
 
 class _Teller:
@@ -314,12 +314,15 @@ class _Teller:
         filled = [t for t, w in ups if w.batch == about[0]]
         return max([done, (START - 30) * DAY, *filled])
 
-    def tell(self, seed: int) -> History:
+    def tell_it(self) -> None:
         self.open_house()
         for n in range(self.r.choice((1, 1, 2))):
             self.put_up(n)
         for _ in range(self.r.choice((2, 2, 2, 3, 3, 4, 5, 7, 9))):
             self.happen()
+
+    def tell(self, seed: int) -> History:
+        self.tell_it()
         self.take_back()
         order = sorted(range(len(self.facts)), key=lambda i: (self._done(i), i))
         name = {i: f"f{n}" for n, i in enumerate(order)}
@@ -343,6 +346,61 @@ def _named(f: Fact, name: dict[int, str], i: int) -> Fact:
     if isinstance(what, Undo | Redo):
         what = type(what)(name[int(what.fact.removeprefix("@"))])
     return replace(f, id=name[i], what=what)
+
+
+class _Repacker(_Teller):
+    """Draws one history in which what was put up is made into something else, and goes on as it."""
+
+    def container(self) -> str:
+        last = self.batches[-1]
+        if last.parts and self.r.random() < 0.8:
+            return self.r.choice(last.containers)
+        return super().container()
+
+    def struck(self) -> str:
+        last = self.batches[-1]
+        if last.parts and self.r.random() < 0.6:
+            return self.r.choice(self.been[last.containers[0]][-2:])
+        return super().struck()
+
+    def repack(self) -> None:
+        """Into the same again, into the freezer, into a meal."""
+        old, r = self.batches[-1], self.r
+        part = old.containers[0]
+        into = r.choice(("", "", "", "frozen", "frozen", "cooked meal", "stew", "fresh", "in oil"))
+        method = "cooked meal" if into == "stew" else into or old.method
+        food = papers.food("stew") if into == "stew" else old.food
+        natural = NATURAL.get(method) or r.choice(("pantry", "cellar", "fridge"))
+        label = "ABCD"[len(self.batches)]
+        batch = PutUp(
+            label,
+            food,
+            method,
+            (f"{label}/1", f"{label}/2"),
+            self.place(natural if r.random() < 0.9 else None),
+            weight_lb=old.weight_lb,
+            closed_vessel=method not in ("lactic ferment", "cellar-stored"),
+            parts=(part,),
+        )
+        at = max(self.moment(), max(f.at for _, f in self.facts if isinstance(f.what, PutUp)) + 30)
+        self.batches.append(batch)
+        self.been |= {c: [batch.place] for c in batch.containers}
+        self.say(at, batch)
+
+    def tell_it(self) -> None:
+        self.open_house()
+        self.put_up(0)
+        for _ in range(self.r.choice((0, 1, 1, 2, 3))):
+            self.happen()
+        for _ in range(self.r.choice((1, 1, 1, 2))):
+            self.repack()
+            for _ in range(self.r.choice((0, 1, 2, 2, 3))):
+                self.happen()
+
+
+def random_descent(seed: int) -> History:
+    """A history of one batch that is repacked, once or twice."""
+    return _Repacker(seed).tell(seed)
 
 
 def random_history(seed: int) -> History:

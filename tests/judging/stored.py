@@ -115,7 +115,8 @@ class Stored:
         self._ids[fact.id] = self._newest()
         if isinstance(fact.what, PutUp):
             self._codes[fact.what.batch] = self._newest_code()
-            fact = replace(fact, minute=None)  # a put-up is told the day alone
+            if not fact.what.parts:
+                fact = replace(fact, minute=None)  # a put-up is told the day alone
         self.told.append(fact)
         if isinstance(fact.what, Opened | Drawn) and fact.minute is not None:
             self._tell_where(fact, container, before)
@@ -161,13 +162,23 @@ class Stored:
                 full = [] if w.fullness is None else [f"--{w.fullness}"]
                 return ["outage", w.place, "--from", start, "--to", say_moment(w.end), *full]
             case PutUp():
-                return self._put_up(fact, w)
+                return self._repack(fact, w) if w.parts else self._put_up(fact, w)
             case CorrectedMade():
                 code = self._codes.get(w.batch)
                 made = date.fromordinal(w.day).isoformat()
                 return ["correct", code, "--made", made] if code else None
             case _:
                 return self._of_container(w, at)
+
+    def _repack(self, fact: Fact, w: PutUp) -> list[str] | None:
+        """All of its one part."""
+        (part,) = w.parts
+        if part.partition("/")[0] not in self._codes:
+            return None
+        self._pounds[w.batch] = w.weight_lb
+        vessels = "pint jars" if w.closed_vessel else "crocks"
+        line = f"{len(w.containers)} {vessels} {w.food.name}, {w.method}, {w.place}"
+        return ["repack", self._named(part), line, "--all", *self._at(fact)]
 
     def _put_up(self, fact: Fact, w: PutUp) -> list[str]:
         self._pounds[w.batch] = w.weight_lb

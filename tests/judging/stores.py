@@ -29,12 +29,7 @@ def store_faults(seed: int, path: Path) -> Iterator[str]:
     stored = Stored(path)
     tell(stored, history)
     yield from _otherwise(stored, history, "at first")
-    told = History(tuple(stored.told), history.now, history.note)
-    for container in told.containers:
-        said = stored.answer(container, told.now)
-        why = too_lenient(said, judge(told, container))
-        if why:
-            yield f"{told.note}, {container}: {said}, {why}\n{told}"
+    yield from _lenient(stored, history)
     before = [stored.answer(c, history.now) for c in history.containers]
     if stored.undo_and_redo():
         yield from _otherwise(stored, history, "after undo and redo")
@@ -46,6 +41,22 @@ def store_faults(seed: int, path: Path) -> Iterator[str]:
     # Last, since a store that was looked at on a later day has lived until then.
     for minutes in LATER:
         yield from _otherwise(stored, history, f"{minutes} minutes later", minutes)
+
+
+def lenient(history: History, path: Path) -> Iterator[str]:
+    """Where the due list of a store at `path` is more lenient than the papers of what it took."""
+    stored = Stored(path)
+    tell(stored, history)
+    yield from _lenient(stored, history)
+
+
+def _lenient(stored: Stored, history: History) -> Iterator[str]:
+    told = History(tuple(stored.told), history.now, history.note)
+    for container in told.containers:
+        said = stored.answer(container, told.now)
+        why = too_lenient(said, judge(told, container))
+        if why:
+            yield f"{told.note}, {container}: {said}, {why}\n{told}"
 
 
 def tell(stored: Stored, history: History) -> None:

@@ -11,7 +11,8 @@ from __future__ import annotations
 from datetime import date
 
 from tests.judging import papers
-from tests.judging.evaluator import Ruling, judge
+from tests.judging.evaluator import judge
+from tests.judging.ruling import Ruling
 from tests.judging.world import (
     CorrectedMade,
     Cut,
@@ -87,8 +88,13 @@ class Telling:
         f = papers.food(food) if isinstance(food, str) else food
         return self._say(PutUp("A", f, method, ("A/1", "A/2"), place, **more))  # type: ignore[arg-type]
 
-    def moved(self, place: str) -> Telling:
-        return self._say(Moved("A/1", place))
+    def repacked(self, food: str, method: str, place: str, **more: object) -> Telling:
+        """All of A/1 into B/1."""
+        more |= {"parts": ("A/1",)}
+        return self._say(PutUp("B", papers.food(food), method, ("B/1",), place, **more))  # type: ignore[arg-type]
+
+    def moved(self, place: str, container: str = "A/1") -> Telling:
+        return self._say(Moved(container, place))
 
     def opened(self) -> Telling:
         return self._say(Opened("A/1"))

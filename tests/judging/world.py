@@ -82,7 +82,8 @@ class Cut:
 
 @dataclass(frozen=True)
 class PutUp:
-    """A batch; the fact's own day is the day it was made."""
+    """A batch; the fact's own day is the day it was made. `parts`: the containers of others that
+    all went into it."""
 
     batch: str
     food: Food
@@ -95,6 +96,7 @@ class PutUp:
     printed: int | None = None
     weight_lb: float = 1.0
     closed_vessel: bool = True
+    parts: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
