@@ -104,6 +104,25 @@ def read_date(text: str, today: date, strict_first: bool = True) -> date:
     return found
 
 
+#: A printed day without a year is the one that lies so few days back, or ahead. A choice of this
+#: program: what is bought is seldom staler, and what keeps longer has its year on it.
+PRINTED_DAYS = (31, 183)
+
+
+def read_printed(text: str, today: date) -> date:
+    """The day printed on a pack; a month alone lasts to its end. Raises BadInput, also where only
+    the year could say which is meant."""
+    back, ahead = PRINTED_DAYS
+    if re.search(r"\d{4}|\d[./-]\d+[./-]\d", text):
+        return read_date(text, today, strict_first=False)
+    if re.search(r"\d", text) and re.search(r"[a-z]{3}", text.casefold()):
+        for year in (today.year, today.year + 1, today.year - 1):
+            found = read_date(f"{text} {year}", today)
+            if -back <= (found - today).days <= ahead:
+                return found
+    raise BadInput(f"{text[:30]!r} has no year: write the printed date like 2027-03-31.")
+
+
 def read_coming(text: str, today: date) -> date:
     """The same for a day that lies ahead, today included: "tomorrow", "friday", "24 dec"."""
     words = _feast(_plain(text))

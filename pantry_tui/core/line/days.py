@@ -85,7 +85,8 @@ def _says_weekday(one: Day, other: Day) -> bool:
 
 def month_or_day(line: Line, i: int) -> tuple[int, str]:
     """A printed date behind "best before": where it stops, and as it was typed, which
-    `dates.read_date` reads; figures that could be two days stay as they are and are refused."""
+    `dates.read_date` reads; figures that could be two days stay as they are and are refused. A day
+    without a year is left so ("3 december")."""
     if line.word(i) in DAYS:
         stop, said = month_or_day(line, i + 1)
         return (stop, f"{line.word(i)} {said}") if stop > i + 1 else (i, "")
@@ -102,9 +103,14 @@ def month_or_day(line: Line, i: int) -> tuple[int, str]:
     at, day = _ordinal(line, i)
     at += line.says(at, "of")
     month = MONTHS.get(line.word(at), 0)
+    if not day and month:
+        stop, day = _ordinal(line, at + 1)
+        at = stop - 1 if day else at
     stop, year = _year_at(line, at + 1)
-    if not month or not year:
+    if not month or not (year or day):
         return i, ""
+    if not year:
+        return at + 1, f"{day} {MONTH_WORDS[month - 1]}"
     return stop, f"{day or ''} {MONTH_WORDS[month - 1]} {year}".strip()
 
 

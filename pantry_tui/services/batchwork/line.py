@@ -218,7 +218,10 @@ def _reading(
     food.worked = bool(pairs.keys() & _WORKED)
     method, why = settle(food, named, climate, held, kitchen)
     method = frozen_as_bought(method, climate, held, pairs)
-    if "printed" in pairs and why is None and method not in (None, Method.BOUGHT, Method.FROZEN):
+    dated = not pairs.keys().isdisjoint(("printed", "expiry"))
+    if dated and why is None and method in (None, Method.FRESH):
+        method = Method.BOUGHT  # nobody prints a date on what grew in the garden
+    if dated and why is None and method not in (None, Method.BOUGHT, Method.FROZEN):
         two = (Method.BOUGHT.value, str(method))
         why = ("printed", two, f"With a printed date: {' or '.join(two)}? Say which.")
         method = None

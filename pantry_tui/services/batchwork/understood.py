@@ -3,7 +3,6 @@ what is open as problems and questions. Nothing is booked."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
@@ -231,9 +230,7 @@ def _printed(p: Pantry, reading: PutUpReading, problems: list[str]) -> PutUpRead
         problems.append("A printed date stands on what was bought in: leave printed= out.")
         return replace(reading, process=rest)
     try:
-        if not re.search(r"\d{4}", typed):
-            raise BadInput(f"printed={typed[:30]}: give the year too, like printed=2027-03-31.")
-        day = dates.read_date(typed, p.today, strict_first=False)
+        day = dates.read_printed(typed, p.today)
     except BadInput as error:
         problems.append(error.message)
         return replace(reading, process=rest)

@@ -3,7 +3,6 @@ what actually happened. The old record stays in the log."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import NamedTuple
@@ -101,7 +100,7 @@ def correct(
             process=tuple(record.items()) if process or left_out else None,
             doubt=against.problems if against else None,
             possible=against.still_possible if against else None,
-            printed=_printed(p, printed) if printed is not None else None,
+            printed=dates.read_printed(printed, p.today) if printed is not None else None,
             measured="ph" in keys,
             food=facts if food is not None else None,
             method=kept if method is not None else None,
@@ -244,13 +243,6 @@ def _told(one: Judgement) -> str:
 
 #: What is unknown is offered where it cannot hurt.
 _OFFERED = {True: "offered, last", False: "not offered"}
-
-
-def _printed(p: Pantry, typed: str) -> date:
-    """The printed day; a month alone lasts to its end."""
-    if not re.search(r"\d{4}", typed):
-        raise BadInput(f"{typed[:30]!r} has no year: write it like 2027-03-31.")
-    return dates.read_date(typed, p.today, strict_first=False)
 
 
 def _readable(pairs: Sequence[tuple[str, str]]) -> dict[str, str]:
