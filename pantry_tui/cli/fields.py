@@ -52,10 +52,15 @@ class Field:
 
 
 def whole(text: str) -> int:
-    """("12") -> 12, of at most six digits. Raises BadInput."""
-    if not (text.isascii() and text.isdigit() and len(text) <= 6):
+    """("12", "1,200") -> 12, 1200, of at most six digits. Raises BadInput."""
+    plain = text
+    if not text.isdigit():
+        from pantry_tui.core.amounts import in_digits
+
+        plain = in_digits(text)
+    if not (plain.isascii() and plain.isdigit() and len(plain) <= 6):
         raise BadInput(f"{text[:40]!r} is no whole number: write digits alone, like 3.")
-    return int(text)
+    return int(plain)
 
 
 # Each of these makes a field and is typed as the value that is read from it.

@@ -41,10 +41,10 @@ class Away(Verb):
 
 
 class Guests(Verb):
-    line: str = words("how many eat, and when: 6 on friday")
+    line: str = words("how many beside you, and when: 6 on friday")
 
     def run(self, call: Call) -> int:
-        return _at_table(call, self.line)
+        return _at_table(call, self.line, guests=True)
 
 
 class Usual(Verb):
@@ -54,10 +54,10 @@ class Usual(Verb):
         return _at_table(call, f"usual {self.days}")
 
 
-def _at_table(call: Call, line: str) -> int:
+def _at_table(call: Call, line: str, guests: bool = False) -> int:
     from pantry_tui.services.plan import appetite
 
-    return call.done(lambda p: appetite.read_table(p, line))
+    return call.done(lambda p: appetite.read_table(p, line, guests))
 
 
 class Days(Verb):

@@ -23,7 +23,9 @@ class Outlook(Verb):
     years: int | None = number("--years", "N", "cover so many years, if it lasts; else 1")
 
     people: int | None = number("--people", "N", "what if so many usually ate")
-    guests: tuple[str, ...] = repeated("--guests", "WHEN", 'so many eat: "6 from 24 dec to 2 jan"')
+    guests: tuple[str, ...] = repeated(
+        "--guests", "WHEN", 'so many beside you: "6 from 24 dec to 2 jan"'
+    )
     away: tuple[str, ...] = repeated("--away", "WHEN", 'nobody is at home: "3 jan to 9 jan"')
     without: tuple[str, ...] = repeated("--without", "FOOD", "nobody eats it")
     eat: tuple[str, ...] = repeated("--eat", "FOOD N", 'so many servings a week: "potatoes 15"')

@@ -114,7 +114,9 @@ SUBJECTS: tuple[tuple[str, tuple[Entry, ...]], ...] = (
         (
             Entry("household", "household:Household", "Altitude, people and units; change them"),
             Entry("household away", "household:Away", "Nobody is at table", "table away"),
-            Entry("household guests", "household:Guests", "So many are at table", "table guests"),
+            Entry(
+                "household guests", "household:Guests", "So many come beside you", "table guests"
+            ),
             Entry("household usual", "household:Usual", "As many as usual again", "table usual"),
             Entry(
                 "household days", "household:Days", "The days otherwise than usual", "table list"

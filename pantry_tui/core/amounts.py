@@ -70,6 +70,12 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     plain = " ".join(figures_spelled(text.lower()).split())
     plain = re.sub(r"^half-(?=(?:pint|gallon)s?$)", "1/2 ", plain)  # the sizes of jars
     if re.search(r"\d,\d", plain):
+        thousands = re.search(r"(?<!\d)(\d{1,3}),(\d{3})(?!\d)", plain)
+        if thousands is not None:
+            low, high = f"{float('.'.join(thousands.groups())):g}", "".join(thousands.groups())
+            raise BadInput(
+                f"{text[:40]!r} could be read two ways, {low} or {high}: write it plainly."
+            )
         raise BadInput(f"{text!r} could be read two ways: write the number with a point.")
     match = re.match(_NUMBER, plain)
     if match is None:
@@ -82,6 +88,10 @@ def read_amount(text: str) -> tuple[Fraction, str]:
     else:
         number = Fraction(int(whole or 0)) + Fraction(int(above), int(below))
     unit = plain[match.end() :].strip().rstrip(".")
+    if re.match(r"\d{3}(?!\d)", unit) and decimal is not None:
+        raise BadInput(
+            f"{text[:40]!r} could be {decimal}{unit} or {decimal} of {unit}: write it plainly."
+        )
     if unit and unit not in UNITS:
         raise BadInput(f"{unit[:40]!r} is no unit known here: use lb, oz, g, kg, ml, l, cup ...")
     if not 0 < number <= MOST:
@@ -169,15 +179,37 @@ def read_temperature(text: str, bare: str = "F") -> float:
     return fahrenheit
 
 
+#: A whole number whose thousands are set off, as no decimal is written: 4,800 or 4 800.
+_PARTED = r"(?<![\d.,])\d{1,3}(?:[ ,'’\u00a0\u202f]\d{3})+(?!\d|[.,'’]\d)"
+_HIGH_UNIT = r"(ft\.?|feet|foot|m|metres?|meters?|['’′])"
+
+
+def in_digits(text: str) -> str:
+    """("4,800", "4 800 ft") -> "4800", "4800 ft": for whole numbers alone, since of a weight 1,200
+    may be 1.2."""
+    return re.sub(_PARTED, lambda found: re.sub(r"\D", "", found[0]), text)
+
+
+def altitudes_in_digits(text: str) -> str:
+    """The same of what stands before feet or metres in a longer text."""
+    high = rf"{_PARTED}(?=\s*(?:ft|feet|foot|m|met(?:re|er)s?)\b)"
+    return re.sub(high, lambda found: re.sub(r"\D", "", found[0]), text, flags=re.IGNORECASE)
+
+
 def read_altitude(text: str, degree: str = "F") -> int:
-    """("1800ft", "550 m", "1.8 km", "1800") -> feet; a bare number is feet, but metres, the
-    stricter reading, where a bare `degree` is °C. Raises BadInput."""
+    """("1800ft", "4,800 ft", "550 m", "1.8 km", "1800") -> feet; a bare number is feet, but metres,
+    the stricter reading, where a bare `degree` is °C. Raises BadInput, also for 4.800, which could
+    be read two ways."""
     far = re.fullmatch(r"\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*(?:km|kilomet(?:re|er)s?)\s*", text.lower())
     if far is not None:
         return round(float(far[1].replace(",", ".")) * 3280.84)
-    match = re.fullmatch(r"\s*(-?\d{1,5})\s*(ft|feet|m|metres|meters)?\s*", text.lower())
+    plain = re.sub(r"\s+(?:above|over) sea[ -]level\s*$", "", in_digits(text.lower()))
+    match = re.fullmatch(rf"\s*(-?\d{{1,5}})\s*{_HIGH_UNIT}?\s*", plain)
+    if match is None and (either := re.match(r"\s*(\d{1,3})\.(\d{3})(?!\d)", plain)):
+        low, high = f"{float(either[0]):g}", either[1] + either[2]
+        raise BadInput(f"{text[:40]!r} could be {low} or {high}: write it plainly.")
     if match is None:
         raise BadInput(f"{text[:40]!r} is no altitude: write 1800ft or 550m.")
     number = int(match[1])
     unit = match[2] or ("m" if degree == "C" else "ft")
-    return number if unit.startswith("f") else round(number * 3.28084)
+    return round(number * 3.28084) if unit.startswith("m") else number

@@ -9,14 +9,16 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import descent
-from pantry_tui.core.keeping.exposure import as_if
+from pantry_tui.core.keeping.exposure import as_if, exposures
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.keeping.limits import assess
+from pantry_tui.core.keeping.ripens import Ripe, ripe_from
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
+from pantry_tui.core.words import State
 from pantry_tui.reference.tending import load_tending
 
 if TYPE_CHECKING:
@@ -74,14 +76,25 @@ class Judging:
         """Of a batch, container or places as they might be; nothing is kept."""
         where = self._p.ever if places is None else places
         found = self._unattended(batch, container, now, where)
-        return with_care(found, self.jobs(batch, container, now.day, where), now)
+        return with_care(found, self.jobs(batch, container, now, where), now)
 
     def jobs(
-        self, batch: Batch, container: Container, day: date, places: Mapping[str, Place]
+        self, batch: Batch, container: Container, now: When, places: Mapping[str, Place]
     ) -> tuple[Job, ...]:
-        """The small jobs that it needs from a day on, where it stands now."""
+        """The small jobs that it needs from now on, where it stands now."""
         warmth = warmth_f(container.place, places)
-        return jobs_of(batch, container, warmth, load_tending().get(batch.method, ()), day)
+        rows = load_tending().get(batch.method, ())
+        ripe = self.ripe(batch, container, now, places)
+        return jobs_of(batch, container, warmth, rows, now.day, ripe)
+
+    def ripe(
+        self, batch: Batch, container: Container, now: When, places: Mapping[str, Place]
+    ) -> Ripe | None:
+        """When it may be called ready; None of what is not in progress, or not by days."""
+        if container.state is not State.IN_PROGRESS:
+            return None
+        spans = exposures(batch, container, places, now)
+        return ripe_from(batch, spans, container.turns[0].when.zone, self.book, now.day)
 
     def _unattended(
         self, batch: Batch, container: Container, now: When, where: Mapping[str, Place]

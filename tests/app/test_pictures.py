@@ -112,7 +112,7 @@ def test_what_is_in_progress_tells_its_day_and_its_jobs(demo: Pantry) -> None:
     assert kraut.day == (TODAY - kraut.made).days
     assert kraut.of == 35, "below 68 F: five to six weeks"
     text = "\n".join(text_of(underway_rows([kraut], TODAY, 78)))
-    assert f"day {kraut.day} of 35, to taste" in text
+    assert f"day {kraut.day} of 35, to measure its pH" in text
     assert "late since" in text
     assert underway(demo, "kimchi")[0].food == "kimchi"
     assert underway(demo, "zzyzx") == []

@@ -290,7 +290,7 @@ def test_a_week_is_arranged_from_the_command_line(run: Run) -> None:
     assert not [t for t in answer(run, "week")["take"] if t["day"] == "2026-11-29"]
     assert not answer(run, "week", "--anew")["accepted"]
     assert "Thu 24 Dec 2026" in answer(run, "table", "guests", "6", "24", "dec")["message"]
-    assert answer(run, "table", "list") == [{"day": "2026-12-24", "people": 6}]
+    assert answer(run, "table", "list") == [{"day": "2026-12-24", "people": 10}]
     assert answer(run, "appetite", "--meals", "5")["message"]
 
 

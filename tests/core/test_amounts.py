@@ -11,8 +11,10 @@ from hypothesis import strategies as st
 from pantry_tui.core.amounts import (
     UNITS,
     Amount,
+    altitudes_in_digits,
     amount_of,
     exact_amount,
+    in_digits,
     read_altitude,
     read_amount,
     read_temperature,
@@ -138,3 +140,39 @@ def test_where_degrees_are_celsius_a_bare_altitude_is_metres(typed: str, feet: i
 def test_what_is_no_altitude_is_refused(typed: str) -> None:
     with pytest.raises(BadInput, match="is no altitude"):
         read_altitude(typed)
+
+
+@pytest.mark.parametrize(
+    ("typed", "feet"),
+    [
+        ("4,800 ft", 4800), ("4 800 ft", 4800), ("4'800ft", 4800), ("4\u202f800 ft", 4800),
+        ("4,800", 4800), ("12,000 feet", 12000), ("4800'", 4800), ("1,463 m", 4800),
+        ("1 463 m", 4800), ("4,800 ft above sea level", 4800), ("1,463 km", 4800),
+        ("-1,200 ft", -1200),
+    ],
+)  # fmt: skip
+def test_thousands_of_an_altitude_may_be_set_off(typed: str, feet: int) -> None:
+    assert read_altitude(typed) == feet
+
+
+@pytest.mark.parametrize("typed", ["4.800 m", "4.800", "1.463ft"])
+def test_a_point_before_three_figures_is_asked_about(typed: str) -> None:
+    with pytest.raises(BadInput, match="could be"):
+        read_altitude(typed)
+
+
+@pytest.mark.parametrize("typed", ["48,00 ft", "4,8000 ft", "4,80 ft", "4,800,0 ft", "4,800.5 ft"])
+def test_what_sets_off_no_thousands_is_no_altitude(typed: str) -> None:
+    with pytest.raises(BadInput):
+        read_altitude(typed)
+
+
+def test_numbers_in_a_text_lose_their_signs_only_where_those_set_off_thousands() -> None:
+    assert in_digits("1,200 and 1 200 and 12,5 and 1.200") == "1200 and 1200 and 12,5 and 1.200"
+    assert altitudes_in_digits("1,200 g at 4,800 ft") == "1,200 g at 4800 ft"
+
+
+@pytest.mark.parametrize("typed", ["1,200 g", "1 200 g", "1,200"])
+def test_of_a_weight_it_is_asked(typed: str) -> None:
+    with pytest.raises(BadInput, match="could be"):
+        read_amount(typed)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
-from pantry_tui.core.amounts import read_altitude
+from pantry_tui.core.amounts import in_digits, read_altitude
 from pantry_tui.core.plan.seats import read_people
 from pantry_tui.errors import BadInput
 from pantry_tui.services.household import said_of as household
@@ -65,7 +65,7 @@ class _Questions:
     def _high(self, typed: str) -> None:
         if typed.strip() in ("", self._known):
             return  # nobody knows it: that is said beside every canned batch
-        bare = typed.strip()
+        bare = in_digits(typed.strip())
         if bare.removeprefix("-").isdecimal() and int(bare) != 0 and not self._metric:
             raise BadInput(f"Feet or metres? Write {bare} ft or {bare} m.")
         altitude = read_altitude(typed, "C" if self._metric else "F")

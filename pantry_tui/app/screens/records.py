@@ -147,11 +147,13 @@ def change_place(host: Host, path: str, done: Callable[[], None]) -> None:
 
 
 def _number(typed: str) -> int:
+    from pantry_tui.core.amounts import in_digits
     from pantry_tui.errors import BadInput
 
-    if not (typed.isascii() and typed.isdigit() and len(typed) < 7):
+    plain = in_digits(typed)
+    if not (plain.isascii() and plain.isdigit() and len(plain) < 7):
         raise BadInput(f"{typed[:20]!r} is no number of containers: write digits alone, as 7.")
-    return int(typed)
+    return int(plain)
 
 
 def show_recall(host: Host, ref: str) -> None:

@@ -13,6 +13,7 @@ from typing import NamedTuple
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.ladder import Assessment, Care
+from pantry_tui.core.keeping.ripens import Ripe
 from pantry_tui.core.model import DAY_MIN, Batch, Container, FoodFacts, When
 from pantry_tui.core.safety import seals
 from pantry_tui.core.scope import OTHER, near
@@ -20,6 +21,8 @@ from pantry_tui.core.words import Method, State, Trust
 
 #: What is said of a job that was not done in time begins so.
 LATE = "Late since"
+#: What is left to do with a ferment that no day makes ready where it stands.
+MEASURE_PH = "measure its pH"
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,15 +67,20 @@ class Job(NamedTuple):
 
 
 def jobs_of(
-    batch: Batch, container: Container, warmth_f: float, rows: Iterable[TendingRow], today: date
+    batch: Batch,
+    container: Container,
+    warmth_f: float,
+    rows: Iterable[TendingRow],
+    today: date,
+    ripe: Ripe | None = None,
 ) -> tuple[Job, ...]:
     """What it needs from `today` on, late jobs among it, the nearest day first. Nothing of a batch
-    of which nobody knows the day."""
+    of which nobody knows the day. `ripe`: when a ferment may be called ready."""
     if batch.made is None or not container.here:
         return ()
     done = dict(batch.tended)
     found = []
-    for row in _speaking(rows, batch, container.state, warmth_f):
+    for row in _speaking(rows, batch, container.state, warmth_f, ripe):
         job = _job(batch, batch.made, row, done.get(row.job), today)
         if job is not None:
             found.append(job)
@@ -80,16 +88,37 @@ def jobs_of(
 
 
 def _speaking(
-    rows: Iterable[TendingRow], batch: Batch, state: State, warmth_f: float
+    rows: Iterable[TendingRow], batch: Batch, state: State, warmth_f: float, ripe: Ripe | None
 ) -> Iterator[TendingRow]:
-    """For each job the rows of the closest food, and of them those for this warmth."""
+    """For each job the rows of the closest food, and of them those for this warmth; what ends a
+    ferment not before it may be called ready, and nothing that ends what is in doubt: it is not
+    tasted to find out."""
     by_job: dict[str, list[TendingRow]] = {}
     for row in rows:
         if batch.method in row.methods and row.state is state and row.close(batch.food) > OTHER:
             by_job.setdefault(row.job, []).append(row)
     for mine in by_job.values():
         closest = max(row.close(batch.food) for row in mine)
-        yield from (row for row in mine if row.close(batch.food) == closest and row.at(warmth_f))
+        for row in mine:
+            if row.close(batch.food) == closest and row.at(warmth_f):
+                if not _ends(row):
+                    yield row
+                elif not batch.doubt:
+                    yield _once_ripe(row, batch, ripe)
+
+
+def _ends(row: TendingRow) -> bool:
+    """Whether it is what is done once to what is in progress, when its time is over."""
+    return row.state is State.IN_PROGRESS and row.every is None and row.after > 0
+
+
+def _once_ripe(row: TendingRow, batch: Batch, ripe: Ripe | None) -> TendingRow:
+    """The job on the day from which it may be called ready; where no day makes it so, what does."""
+    if ripe is None or batch.made is None:
+        return row
+    if ripe.day is None:
+        return replace(row, job=MEASURE_PH, how=ripe.why)
+    return replace(row, after=max(row.after, (ripe.day - batch.made).days))
 
 
 def _job(batch: Batch, made: date, row: TendingRow, done: date | None, today: date) -> Job | None:
@@ -157,10 +186,9 @@ def _suffers(word: str) -> bool:
 
 
 def ready_after(
-    rows: Iterable[TendingRow], batch: Batch, state: State, warmth_f: float
+    rows: Iterable[TendingRow], batch: Batch, warmth_f: float, ripe: Ripe | None = None
 ) -> tuple[int, str] | None:
     """Days from the day made to the last job that is done once (to taste, to strain), and that
     job. None where no row has one."""
-    speaking = _speaking(rows, batch, state, warmth_f)
-    once = ((row.after, row.job) for row in speaking if row.every is None and row.after > 0)
-    return max(once, default=None)
+    speaking = _speaking(rows, batch, State.IN_PROGRESS, warmth_f, ripe)
+    return max(((row.after, row.job) for row in speaking if _ends(row)), default=None)

@@ -75,10 +75,10 @@ _NO_VEGETABLE = (
 #: Drinks that are vegetables in brine.
 _VEGETABLE_DRINKS = frozenset({"beet kvass"})
 _WARM = (Climate.ROOM, Climate.PANTRY, Climate.CELLAR)
-_MEASURE = f"Measure it and record its pH (ph=3.9): above {PH_LINE} it is not done."
+MEASURE = f"Measure it and record its pH (ph=3.9): above {PH_LINE} it is not done."
 
 
-class _Pace(NamedTuple):
+class Pace(NamedTuple):
     """The shortest published time: so many days, from this °F up, by this rule."""
 
     from_f: float
@@ -92,7 +92,7 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     local clock is ahead of the spans."""
     working = [span for span in spans if span.in_progress]
     after = [span for span in spans if not span.in_progress]
-    if not _ferments(batch):
+    if not ferments(batch):
         return _uncured(batch, working, after)
     if any(span.end >= FOREVER for span in working):
         began = min(span.day for span in working)
@@ -106,7 +106,7 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     if (
         acidity is not None
         and acidity >= PH_LEAST
-        and _in_time(batch.ph_day, done.day if done is not None else None)
+        and in_time(batch.ph_day, done.day if done is not None else None)
         and not _too_fresh(batch)
     ):
         return None
@@ -118,7 +118,7 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     return _by_days(batch, working, done, zone, book)
 
 
-def _ferments(batch: Batch) -> bool:
+def ferments(batch: Batch) -> bool:
     """Whether nothing but its working makes it safe. Under salt that is any crop but what is acid
     as it grew (lemons, plums) or was made so (olives), unless salt alone keeps it. Meat, fish and
     eggs under salt are cures, with rules of their own."""
@@ -132,7 +132,7 @@ def _ferments(batch: Batch) -> bool:
     return crop and (salt is None or salt < HEAVY_PERCENT)
 
 
-def _in_time(measured: date | None, ready: date | None) -> bool:
+def in_time(measured: date | None, ready: date | None) -> bool:
     """Whether a pH speaks of the finished ferment: any does of what was put up finished."""
     if ready is None:
         return True
@@ -185,7 +185,7 @@ def _by_salt(batch: Batch) -> Trouble | None:
     if salt > MOST_PERCENT:
         return Trouble(
             f"{salt:g} % of salt: no publication ferments with more than {MOST_PERCENT:g} %, or "
-            f"keeps by salt alone with less than {HEAVY_PERCENT:g} %. {_MEASURE}"
+            f"keeps by salt alone with less than {HEAVY_PERCENT:g} %. {MEASURE}"
         )
     return None
 
@@ -193,9 +193,9 @@ def _by_salt(batch: Batch) -> Trouble | None:
 def _finished(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | None:
     """What was put up finished is taken at its word where it is acid or a publication ferments
     it, and where it was put up no sooner than the shortest published time after it was made."""
-    paces = _paces(batch.food, batch.made or _SOME_DAY, book)
+    paces = paces_of(batch.food, batch.made or _SOME_DAY, book)
     if not (batch.food.is_acid or paces):
-        return Trouble(f"No publication ferments {batch.food.name}. {_MEASURE}")
+        return Trouble(f"No publication ferments {batch.food.name}. {MEASURE}")
     days = _claimed_after(batch)
     if days is None:
         return None
@@ -206,7 +206,7 @@ def _finished(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | 
     rules = tuple(one.rule for one in paces if one.rule is not None)
     return Trouble(
         f"Put up as finished {counted(days, 'days')} after it was made; the shortest published "
-        f"time is {float(least):g} days. {_MEASURE}",
+        f"time is {float(least):g} days. {MEASURE}",
         rules,
     )
 
@@ -214,10 +214,10 @@ def _finished(batch: Batch, spans: Sequence[Span], book: Rulebook) -> Trouble | 
 def _by_warmth(batch: Batch, began: date, book: Rulebook) -> Trouble | None:
     """What still works at a warmth, by its record, at which none of it is published to."""
     typed = dict(batch.process).get("temperature", "")
-    paces = _paces(batch.food, began, book)
+    paces = paces_of(batch.food, began, book)
     if not paces or all(_fit(warm, paces) for warm in all_fahrenheit(typed)):
         return None
-    times = ", ".join(map(_told, paces))
+    times = told_paces(paces)
     return Trouble(
         f"Its record says {typed[:20]}: no publication ferments it at that; published are {times}."
     )
@@ -227,10 +227,10 @@ def _by_days(
     batch: Batch, working: Sequence[Span], done: Span, zone: int, book: Rulebook
 ) -> Trouble | None:
     began = min(span.day for span in working)
-    paces = _paces(batch.food, began, book)
+    paces = paces_of(batch.food, began, book)
     rules = tuple(dict.fromkeys(one.rule for one in paces if one.rule is not None))
     if not paces:
-        return Trouble(f"Called ready, and no working time is published for it. {_MEASURE}")
+        return Trouble(f"Called ready, and no working time is published for it. {MEASURE}")
     typed = dict(batch.process).get("temperature", "")
     said = all_fahrenheit(typed)
     lasted = done.start - min(span.start for span in working)
@@ -246,21 +246,26 @@ def _by_days(
     days = "day" if worked == 1 else "days"
     where = "" if counted == worked else f", {counted} of them where it works"
     where += f" (its record says {typed[:20]})" if said and where else ""
-    times = ", ".join(map(_told, paces))
+    times = told_paces(paces)
     return Trouble(
         f"Called ready after {worked} {days}{where}; the shortest published time is {times}. "
-        f"{_MEASURE}",
+        f"{MEASURE}",
         rules,
     )
 
 
-def _told(pace: _Pace) -> str:
+def told_paces(paces: Sequence[Pace]) -> str:
+    """The shortest published times in words, "" where there is none."""
+    return ", ".join(map(_told, paces))
+
+
+def _told(pace: Pace) -> str:
     days = f"{float(pace.days):g} {'day' if pace.days == 1 else 'days'}"
     return f"{days} in a fridge" if pace.cold else f"{days} at {pace.from_f:g} F"
 
 
 def _part(
-    working: Sequence[Span], start: int, paces: Sequence[_Pace], said: Sequence[float]
+    working: Sequence[Span], start: int, paces: Sequence[Pace], said: Sequence[float]
 ) -> Fraction:
     """What the day that begins at a minute gives to the whole, in the slowest place of it; `said`
     what its record says of its warmth, °F."""
@@ -269,7 +274,7 @@ def _part(
     return min(rates, default=Fraction(0))
 
 
-def _rate(span: Span, warm: float, paces: Sequence[_Pace]) -> Fraction:
+def _rate(span: Span, warm: float, paces: Sequence[Pace]) -> Fraction:
     if span.climate is Climate.FREEZER:
         return Fraction(0)
     chilled = span.climate is Climate.FRIDGE
@@ -277,14 +282,14 @@ def _rate(span: Span, warm: float, paces: Sequence[_Pace]) -> Fraction:
     return 1 / min(fits) if fits else Fraction(0)
 
 
-def _fit(warm: float, paces: Sequence[_Pace]) -> list[_Pace]:
+def _fit(warm: float, paces: Sequence[Pace]) -> list[Pace]:
     """The published times that speak for a warmth, °F; 21 °C are the 70 °F of a table."""
     if not _FROZEN_F < warm <= _WARMEST_F:
         return []
     return [one for one in paces if round(warm) >= one.from_f]
 
 
-def _paces(food: FoodFacts, began: date, book: Rulebook) -> list[_Pace]:
+def paces_of(food: FoodFacts, began: date, book: Rulebook) -> list[Pace]:
     """The shortest published times of what began to work on a day, the warmest first; empty where
     nothing is published."""
     like = replace(food, name=_WORK_AS.get(food.name, food.name))
@@ -295,13 +300,13 @@ def _paces(food: FoodFacts, began: date, book: Rulebook) -> list[_Pace]:
             cold = climate is Climate.FRIDGE
             ends = (rule.food, rule.temp_f_max)
             begins = _FROZEN_F if cold else _FROM_F.get(ends, ASSUMED_F[Climate.ROOM])
-            found[rule.id] = _Pace(begins, _days(rule, began), rule, cold)
+            found[rule.id] = Pace(begins, _days(rule, began), rule, cold)
     if found:
         return sorted(found.values(), key=lambda one: -one.from_f)
     if not _as_vegetables(food):
         return []
-    usual = _Pace(ASSUMED_F[Climate.ROOM], Fraction(LEAST_DAYS))
-    return [usual, _Pace(_COOL_F, Fraction(_COOL_DAYS))]
+    usual = Pace(ASSUMED_F[Climate.ROOM], Fraction(LEAST_DAYS))
+    return [usual, Pace(_COOL_F, Fraction(_COOL_DAYS))]
 
 
 def _as_vegetables(food: FoodFacts) -> bool:

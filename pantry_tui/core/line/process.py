@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+from pantry_tui.core.line.heights import altitude_at
 from pantry_tui.core.line.tokens import Kind, Line
 
 _TIME = {"min": "min", "mins": "min", "minute": "min", "minutes": "min"}
@@ -285,12 +286,8 @@ def _apart(line: Line, start: int, stop: int) -> bool:
 
 
 def _altitude(line: Line, i: int) -> Found:
-    at = i + line.says(i, "at")
-    number, unit = line.number(at), line.word(at + 1)
-    if number is None or number.denominator != 1 or unit not in ("ft", "feet", "metres", "meters"):
-        return None
-    stop = at + 2 + (line.says(at + 2, "up") or line.says(at + 2, "above", "sea", "level"))
-    return stop, "altitude", f"{line.tokens[at].said} {'ft' if unit in ('ft', 'feet') else 'm'}"
+    found = altitude_at(line, i)
+    return None if found is None else (found[0], "altitude", found[1])
 
 
 def _headspace(line: Line, i: int) -> Found:

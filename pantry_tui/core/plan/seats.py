@@ -14,14 +14,15 @@ Seats = int | None
 Days = tuple[date, date]
 
 EXAMPLE = "away 24 dec to 27 dec, or 6 on friday"
-_PEOPLE = r"(?:people|persons?|adults?|eaters?|heads|guests?|visitors?)"
+_COMERS = r"guests?|visitors?"
+_PEOPLE = rf"(people|persons?|adults?|eaters?|heads|{_COMERS})"
 _WHO = (
     (r"(?:as |the )?usual", None),
     (r"away|out|gone|(?:nobody|no[ -]?one)(?: (?:is )?(?:at )?home| eats)?|0", 0),
 )
 _MANY = (
-    rf"(\d{{1,3}})(?: (more|extra))?(?: {_PEOPLE})?(?: of us)?(?: (?:at|to)(?: the)? table| to eat|"
-    r" eat| in all| come| coming)*"
+    rf"(\d{{1,3}})(?: (more|extra))?(?: {_PEOPLE})?"
+    r"((?: of us)?(?: (?:at|to)(?: the)? table| to eat| eat| in all| come| coming)*)"
 )
 _SPAN = r"(?:from |between )?(.+?) (?:to|until|till|through|[-–]) (.+)"
 _DASHED = r"(?!\d{4}-)(?:from )?([a-z\d ]+)[-–]([a-z\d ]+)"  # "fri-sun", "2-4 dec"
@@ -31,9 +32,10 @@ _BARE = r"(?:[a-z]+ )?\d{1,2}(?:st|nd|rd|th)?"
 _LEADS = ("on ", "from ", "for ", "over ", "at ")
 
 
-def read_seats(line: str, usual: int, today: date) -> tuple[Seats, Days]:
-    """How many sit at the table, and from which day to which; `usual` is how many do else. Raises
-    BadInput, Unclear, with a word that is not understood by its name."""
+def read_seats(line: str, usual: int, today: date, guests: bool = False) -> tuple[Seats, Days]:
+    """How many sit at the table, and from which day to which; `usual` is how many do else. Guests
+    sit beside them; with `guests` a number alone is of guests. Raises BadInput, Unclear, with a
+    word that is not understood by its name."""
     words = " ".join(line.lower().replace(",", " ").split())
     for who, seats in _WHO:
         match = re.match(rf"(?:{who})(?: |$)", words)
@@ -43,8 +45,20 @@ def read_seats(line: str, usual: int, today: date) -> tuple[Seats, Days]:
     match = re.match(rf"{_MANY}(?: |$)", plain)
     if match is None:
         raise BadInput(f"{line[:40]!r}: write {EXAMPLE}.")
-    people = int(match[1]) + (usual if match[2] else 0)
+    people = int(match[1]) + (usual if _beside(match, guests) else 0)
     return people, read_days(_no_more_eaters(plain[match.end() :], match), today)
+
+
+def _beside(match: re.Match[str], guests: bool) -> bool:
+    """Whether so many sit there beside the household, and not in all."""
+    _, more, who, how = match.groups()
+    if more:
+        return True
+    if "in all" in how:
+        return False
+    if who:
+        return re.fullmatch(_COMERS, who) is not None
+    return guests and not how
 
 
 def read_people(typed: str) -> int:

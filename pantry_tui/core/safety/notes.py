@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
-from pantry_tui.core.amounts import in_decimals, read_altitude
+from pantry_tui.core.amounts import in_decimals, in_digits, read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import ACID_ADDED
@@ -230,9 +230,10 @@ def _pressures(method: Method, said: Mapping[str, str], clause: str) -> _Differs
 
 def _heights(said: Mapping[str, str], altitude_ft: int | None, clause: str) -> _Differs:
     try:
-        own: int | None = read_altitude(said.get("altitude", "").replace(",", ""))
+        own: int | None = read_altitude(said.get("altitude", ""))
     except BadInput:
         own = altitude_ft
+    clause = in_digits(clause)
     heights = [(f"{n} {unit}", float(n)) for n, unit in re.findall(_HIGH, clause)]
     heights += [(f"{n} ft", float(n)) for n in re.findall(_HIGH_BARE, clause)]
     for typed, number in heights:

@@ -146,7 +146,7 @@ def _vinegar(value: str) -> bool:
 
 def _altitude(value: str) -> bool:
     try:
-        return -1500 <= read_altitude(value.replace(",", "")) <= 20_000
+        return -1500 <= read_altitude(value) <= 20_000
     except BadInput:
         return False
 

@@ -88,7 +88,7 @@ def of_batch(p: Pantry, batch: Batch) -> Sequence[JobRow]:
 
 
 def _jobs(p: Pantry, batch: Batch, container: Container) -> tuple[Job, ...]:
-    return p.judging.jobs(batch, container, p.today, p.places) if container.here else ()
+    return p.judging.jobs(batch, container, p.clock.now, p.places) if container.here else ()
 
 
 #: So many batches that have changed are not asked for by their names.

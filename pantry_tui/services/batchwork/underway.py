@@ -60,7 +60,8 @@ def _one(p: Pantry, batch: Batch) -> Underway | None:
     warmth = warmth_f(first.place, p.places)
     rows = load_tending().get(batch.method, ())
     jobs = {(one.job, one.due) for one in tending.of_batch(p, batch)}
-    of, to = ready_after(rows, batch, State.IN_PROGRESS, warmth) or (None, "")
+    ripe = p.judging.ripe(batch, first, p.clock.now, p.places)
+    of, to = ready_after(rows, batch, warmth, ripe) or (None, "")
     return Underway(
         batch.code,
         batch.food.name,

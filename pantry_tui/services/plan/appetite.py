@@ -98,12 +98,23 @@ def set_table(p: Pantry, people: int | None, first: date, last: date | None = No
         raise BadInput("At the table are 0 to 100 people.")
     days = tuple(first + timedelta(days=n) for n in range((end - first).days + 1))
     p.book(said.Table(days, people))
-    return Done(f"{said_days(first, end)}: {'as usual' if people is None else at_table(people)}.")
+    return Done(f"{said_days(first, end)}: {_sit(people, appetite(p).people)}.")
 
 
-def read_table(p: Pantry, line: str) -> Done:
-    """The same from a line: "away 24 dec to 27 dec", "8 guests on sunday", "usual on friday"."""
-    people, (first, last) = read_seats(line, appetite(p).people, p.today)
+def _sit(people: int | None, usual: int) -> str:
+    """ "10 at the table, 8 more than usual"."""
+    if not people:
+        return "as usual" if people is None else at_table(people)
+    more = people - usual
+    if not more:
+        return f"{at_table(people)}, as usual"
+    return f"{at_table(people)}, {abs(more)} {'more' if more > 0 else 'fewer'} than usual"
+
+
+def read_table(p: Pantry, line: str, guests: bool = False) -> Done:
+    """The same from a line: "away 24 dec to 27 dec", "8 guests on sunday", "usual on friday"; with
+    `guests` a number alone is of guests."""
+    people, (first, last) = read_seats(line, appetite(p).people, p.today, guests)
     return set_table(p, people, first, last)
 
 

@@ -43,6 +43,9 @@ _A_POUND = {
 _OTHER_POUND = 3.0
 #: Their own figures of a pound are as bought, with peel and pod; kept, they are trimmed.
 _TRIMMED = frozenset({Group.VEGETABLE, Group.FRUIT})
+#: The figures of birds are with their bones; kept so, they are off them.
+_OFF_THE_BONE = DRY | {Method.MEAL}
+_BIRD = "poultry"
 _PER_PINT = 4.0
 #: A measure of dried fruit or vegetables serves as twice of fresh (USDA MyPlate counts half a cup
 #: of dried fruit as a cup; from memory).
@@ -64,6 +67,8 @@ def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) 
     if held.unit in _POUNDS:
         pounds = float(held.number) * _POUNDS[held.unit]
         own = food.servings_per_lb if food and group not in _TRIMMED else None
+        if own and food and _BIRD in food.classes and method in _OFF_THE_BONE:
+            own = max(own, _A_POUND[group])
         if own and food and (food.says in DRY or method not in DRY):
             return pounds * own  # that of a food whose name says it is dry is of it dry
         fresh = pounds * times_fresh(p, name, group, method)

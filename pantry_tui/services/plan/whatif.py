@@ -89,7 +89,7 @@ def read_line(p: Pantry, line: str) -> Suppose:
 
 def _guests(p: Pantry, line: str, people: int | None, table: dict[date, int]) -> str:
     usual = people or appetite(p).people
-    sit, days = read_seats(line, usual, p.today)
+    sit, days = read_seats(line, usual, p.today, guests=True)
     return _sit(usual if sit is None else sit, days, table)
 
 

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 import pytest
 
-from pantry_tui.core.keeping.unripe import _paces
+from pantry_tui.core.keeping.unripe import paces_of
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.reference.tables import load_tables
 from tests.core.keeping.told import MADE, Told
@@ -395,5 +395,5 @@ def test_months_and_years_of_work_run_by_calendar(
     others = [one for one in rows if one.state is not State.IN_PROGRESS]
     shown = replace(book, rules={**book.rules, Method.LACTIC: [*others, changed]})
     told = ferment("sauerkraut", 10_000)
-    paces = _paces(told.batch.food, began, shown)
+    paces = paces_of(told.batch.food, began, shown)
     assert [pace.days for pace in paces] == [days]

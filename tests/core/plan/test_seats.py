@@ -28,8 +28,10 @@ def d(day: int) -> date:
         ("away the 2nd to the 4th", 0, d(2), d(4)), ("away until sunday", 0, FRI, SUN),
         ("away Fri, 4 Dec to Sun, 6 Dec", 0, d(4), d(6)), ("nobody home on sunday", 0, SUN, SUN),
         ("away 2026-12-01 to 2026-12-03", 0, d(1), d(3)), ("6 tonight", 6, FRI, FRI),
-        ("8 guests on sunday", 8, SUN, SUN), ("8 guests sun", 8, SUN, SUN),
-        ("8 guests for sunday dinner", 8, SUN, SUN), ("eight at table, sunday", 8, SUN, SUN),
+        # Guests come beside the household, whose table it is.
+        ("8 guests on sunday", 10, SUN, SUN), ("1 visitor sun", 3, SUN, SUN),
+        ("8 guests for sunday dinner", 10, SUN, SUN), ("eight at table, sunday", 8, SUN, SUN),
+        ("8 guests in all on sunday", 8, SUN, SUN), ("8 people on sunday", 8, SUN, SUN),
         ("6 more on sunday", 8, SUN, SUN), ("us and six guests on sunday", 8, SUN, SUN),
         ("as usual on sunday", None, SUN, SUN), ("usual from fri to sun", None, FRI, SUN),
         ("away this weekend", 0, date(2026, 11, 28), SUN), ("6 on christmas eve", 6, d(24), d(24)),
@@ -39,6 +41,15 @@ def d(day: int) -> date:
 )  # fmt: skip
 def test_who_eats_when(line: str, seats: int | None, first: date, last: date) -> None:
     assert read_seats(line, 2, FRI) == (seats, (first, last))
+
+
+@pytest.mark.parametrize(
+    ("line", "seats"),
+    [("6 on sunday", 8), ("6 guests on sunday", 8), ("6 in all on sunday", 6),
+     ("6 people on sunday", 6), ("6 at the table on sunday", 6), ("usual on sunday", None)],
+)  # fmt: skip
+def test_where_guests_are_asked_for_a_number_alone_is_of_them(line: str, seats: int | None) -> None:
+    assert read_seats(line, 2, FRI, guests=True)[0] == seats
 
 
 @pytest.mark.parametrize(

@@ -29,6 +29,7 @@ DOUBTED = {
         "the gauge reads 3 psi too high",
         "jars were only in boiling water, canner lid would not lock",
         "really only 10 minutes", "real time 15 min", "altitude 6000 ft",
+        "canned at 6,000 ft", "at 6 000 ft", "altitude 6,000",
         "two lids popped back up overnight", "lid popped", "seal was soft on one jar",
         "one of them a quart", "gauge was out by two pounds", "power failed during the run",
         "minutes counted from when I lit the stove", "lids flexed when pressed",

@@ -22,6 +22,8 @@ from pantry_tui.services.plan import week
 from pantry_tui.services.stock import act, places, readings, undo, view
 
 TODAY = date(2026, 11, 25)
+#: What is left where no day makes a ferment ready.
+PH = "measure its pH"
 GOLDEN = Path(__file__).parent / "tending_demo.txt"
 
 
@@ -111,16 +113,21 @@ def test_a_late_job_is_asked_for_no_more_after_its_last_day(p: Pantry) -> None:
         # MSU 01600078: 70-75 F three to four weeks, 60-65 F five to six, below 60 F it may not.
         ("1 crock sauerkraut, lactic ferment, kitchen", {"skim": 3, "taste": 21}),
         ("1 crock sauerkraut, lactic ferment, larder", {"skim": 3, "taste": 35}),
-        ("1 crock sauerkraut, lactic ferment, cellar", {"skim": 3, "taste": 35, "warm it": 0}),
-        ("1 crock sauerkraut, lactic ferment, attic", {"skim": 3, "taste": 21, "cool it": 0}),
+        ("1 crock sauerkraut, lactic ferment, cellar", {"skim": 3, PH: 35, "warm it": 0}),
+        ("1 crock sauerkraut, lactic ferment, attic", {"skim": 3, PH: 21, "cool it": 0}),
         # USDA AIB 539: dills 70-75 F three to four weeks, 55-65 F five to six.
         ("1 crock dill pickles, lactic ferment, kitchen", {"skim": 3, "taste": 21}),
         ("1 crock dill pickles, lactic ferment, larder", {"skim": 3, "taste": 35}),
         # Colorado State: kimchi a day or two at room warmth, three or four in the refrigerator.
         ("2 quart jars kimchi, lactic ferment, kitchen", {"skim": 3, "taste": 1}),
         ("2 quart jars kimchi, lactic ferment, fridge", {"skim": 3, "taste": 3}),
-        # UC Master Food Preservers: vegetables two to seven weeks.
+        # UC Master Food Preservers: vegetables two to seven weeks; none is published for the cool.
         ("1 crock fermented carrots, lactic ferment, kitchen", {"skim": 3, "taste": 14}),
+        ("1 crock fermented carrots, lactic ferment, larder", {"skim": 3, "taste": 35}),
+        ("1 crock fermented carrots, lactic ferment, cellar", {"skim": 3, PH: 35, "warm it": 0}),
+        ("1 crock mushrooms, lactic ferment, kitchen", {"skim": 3, PH: 14}),
+        # Too little salt: it is not tasted to find out.
+        ("1 crock sauerkraut, lactic ferment, kitchen, salt=1%", {"skim": 3}),
         # Iowa State: dried fruit is shaken daily, four to ten days.
         ("4 quart jars apples, dried, larder", {"shake the jar": 1}),
         ("4 quart jars carrots, dried, larder", {}),
@@ -162,6 +169,22 @@ def test_a_move_to_the_cold_changes_what_is_asked(p: Pantry) -> None:
     assert days(p)["taste"] == 35
     act.ready(p, code)
     assert days(p) == {}
+
+
+def test_what_promises_a_day_and_what_refuses_it_say_the_same(p: Pantry) -> None:
+    code = made(p, "1 crock sauerkraut, lactic ferment, cellar")
+    job = next(one for one in tending.jobs(p, 60) if one.job == PH)
+    p.today = job.due
+    said = act.ready(p, code).message
+    assert job.how.split(": ", 1)[1] in said
+    undo.undo(p)
+    readings.read(p, "cellar", 70.0)
+    later = next(one for one in tending.jobs(p, 60) if one.job == "taste")
+    p.today = later.due - timedelta(days=1)
+    assert "Called ready" in act.ready(p, code).message
+    undo.undo(p)
+    p.today = later.due
+    assert "Called ready" not in act.ready(p, code).message
 
 
 def test_a_late_skimming_is_said_beside_the_verdict(p: Pantry) -> None:

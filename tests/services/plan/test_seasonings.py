@@ -8,13 +8,14 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.plan.roles import role_said
-from pantry_tui.core.words import Group, Role
+from pantry_tui.core.words import Group, Method, Role
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.at_table import role_at_table
-from pantry_tui.services.plan.servings import servings
+from pantry_tui.services.plan.servings import in_amount, servings
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock import places
 
@@ -123,8 +124,27 @@ def test_a_pound_serves_as_its_own_row_says(p: Pantry) -> None:
     places.add(p, "freezer", "freezer")
     bird = held(p, "1 16 lb bag turkey, frozen, freezer, 2026-10-01")
     assert bird == 16 * (rows["turkeys"] or 0), "bones and all"
+    # USDA FSIS, Let's Talk Turkey: a pound of a whole bird a person, half a pound off the bone.
+    assert bird == 16
+    assert held(p, "1 6 lb pack boneless turkey, frozen, freezer, 2026-10-01") == 12
+    assert held(p, "1 6 lb pack turkey breast, frozen, freezer, 2026-10-01") == 12
     jerky = held(p, "1 1 lb bag jerky, dried, larder, 2026-11-01")
     assert jerky == rows["jerky"], "of it dry, as its name says"
+
+
+@pytest.mark.parametrize(
+    "bird", ["turkey", "goose", "duck", "chicken", "capon", "pheasant", "cornish hen", "quail"]
+)
+def test_a_whole_bird_has_one_serving_a_pound_and_what_is_off_the_bone_more(
+    p: Pantry, bird: str
+) -> None:
+    places.add(p, "freezer", "freezer")
+    assert held(p, f"1 4 lb bag {bird}, frozen, freezer, 2026-10-01") == 4
+    food = p.tables.index.find(bird)
+    assert food is not None
+    assert in_amount(p, food.name, food.group, Method.MEAL, amount_of("1 lb")) == 4
+    # Dry meat weighed three times as much fresh.
+    assert in_amount(p, food.name, food.group, Method.DRIED, amount_of("1 lb")) == 12
 
 
 def test_a_measure_of_dried_fruit_serves_as_twice_of_fresh(p: Pantry) -> None:

@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterable
 from fractions import Fraction
 
-from pantry_tui.core.amounts import fractions_spelled
+from pantry_tui.core.amounts import altitudes_in_digits, fractions_spelled
 from pantry_tui.core.batchwork.kitchen import SPELLINGS, is_volume, is_weight, size
 from pantry_tui.core.safety.metric_jars import by_maker
 from pantry_tui.errors import BadInput
@@ -136,7 +136,7 @@ def _holds(words: str, near: tuple[str, ...]) -> bool:
 
 
 def _read(text: str) -> tuple[str, list[Item]]:
-    plain = fractions_spelled(text.casefold().replace("–", "-"))
+    plain = altitudes_in_digits(fractions_spelled(text.casefold().replace("–", "-")))
     if re.search(r"\d,\d{1,2}(?!\d)", plain):
         raise BadInput(f"{text[:40]!r} could be read two ways: write the number with a point.")
     plain = re.sub(r"(\d),(\d{3})(?!\d)", r"\1\2", plain)
