@@ -14,6 +14,11 @@ NOT_IN_SHORT = (
     r"(?:is|are|was|were|do|does|did|has|have|had|ca|could|wo|would|should|must|need)"
     r"(?:n['’ ]?t|['’ ]nt)"
 )
+#: The same as two words: what is not as it is typed in haste.
+_SHORTENED = (
+    r"\b(is|are|was|were|do|does|did|has|have|had|ca|could|wo|would|should|must|need)"
+    r"(?:n['’ ]?t|['’ ]nt)\b"
+)
 #: What turns the words about it; "went" and "different" do not.
 DENIED = rf"(?:no|not|never|{NOT_IN_SHORT})"
 #: The same as words of their own.
@@ -40,6 +45,30 @@ _BETWEEN = (
 _LINKED = r"(?:(?:was|were|is|are|got|has been|had been|have been|been) )?(?:all )?"
 _SMALL = r"(?:juice|powder|i|we|it|was|were|is|has|have|been|at|this|time|added|used|in|put)"
 _PUT_IN = r"(?:added|used|put in|in|included|done|needed|there)"
+
+
+def spelled_not(text: str) -> str:
+    """("didn't") -> "did not", in small letters: a pattern that knows "not" knows them all."""
+    return re.sub(_SHORTENED, r"\1 not", text)
+
+
+#: What may stand between a no and a thing that is only spoken of: "no trace of mould".
+_BEFORE = (
+    r"(?:(?:an?|any|the|bit|1|single|of|signs?|traces?|hints?|more|at|all|really|ever|even|other|"
+    r"extra|added|adding|add|to|need(?:ed|s)?|use|used|using|it|them|was|were|been?|is|are|got|get|"
+    r"have|had|has|too|very|in|on|or|nor|jars?|lids?|[a-z]+ n?or) )*"
+)
+_TAKEN_BACK = rf"^(?: free\b| (?:was |were |is |are )?(?:{DENIED}|{LEFT_OUT})(?!\w))"
+
+
+def affirmed(text: str, things: str) -> bool:
+    """("no trace of mould", r"\bmould") -> False. Whether a pattern is found in words in small
+    letters, and there at least is not denied."""
+    return any(
+        not re.search(rf"{DENIAL} {_BEFORE}$", text[: found.start()])
+        and not re.search(_TAKEN_BACK, text[found.end() :])
+        for found in re.finditer(things, text)
+    )
 
 
 def denies(value: str) -> bool:

@@ -250,7 +250,7 @@ def one_canner(text: str) -> bool:
 #: small to be canners). Multi-cookers, slow cookers and the sun from memory, which is the
 #: stricter choice.
 _UNSAFE = (
-    (r"open.?kettle|hot.?fill",
+    (r"open.?kettle|kettle.?cann|hot.?fill",
      "Open-kettle canning is no tested process: it spoils unseen."),
     (r"\bovens?\b|microwave|dishwasher", "Oven, microwave and dishwasher are no tested process."),
     (r"inver[ts]|upside|flipped|turned over",
@@ -270,7 +270,7 @@ _SEALED_SO = (
     (r"oven.?cann|dry.?cann|cann.*\boven|dishwasher|microwave.?cann",
      "Dry food that is heated in its jars is not canned: water gathers in them and nothing is sure "
      "to be dead."),
-    (r"open.?kettle|hot.?fill",
+    (r"open.?kettle|kettle.?cann|hot.?fill",
      "Open-kettle canning is no tested process: it spoils unseen."),
 )  # fmt: skip
 _NOT_PROCESSED = (

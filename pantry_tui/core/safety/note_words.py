@@ -21,7 +21,8 @@ PURPOSE = (
 #: What was denied, and so is well: "never dropped below 11", "no trouble with the gauge".
 NO_HARM = (
     rf"\b(?:{DENIED}|{NONE})(?: (?:a|an|any|once|1|1s|ever|even|really|the|of|them|at|all|"
-    r"seals?|lids?|psi|pressure|gauge|jars?|it|to|need|use|using|used|from|with))* "
+    r"seals?|lids?|psi|pressure|gauge|jars?|it|to|need|use|using|used|from|with|went|go|gone|"
+    r"came))* "
     r"(?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
     r"problems?|troubles?|issues?|interrupt\w*|stop(?:ped)?|fail\w*|leak\w*|off|low|wrong|broken|"
     r"unsealed|loose(?:ned)?|flex\w*|soft|siphon\w*|fresh|skip\w*|forg\w+|miss\w*|faulty|weak|"
@@ -46,25 +47,73 @@ TROUBLE = _any(
 )
 #: What needs no other word.
 WITHOUT_MORE = (
-    r"\b(?:boiled dry|ran dry|(?:came|went|fell) off the boil|(?:stopped|quit) boiling|"
-    r"(?:barely|only|hardly) (?:boil|simmer)\w*|simmered in the canner|cut (?:it |them )?short|"
-    r"stopped early|(?:too|very) (?:early|soon|short)|not long enough|under ?process\w*|"
-    r"lost track|miscount\w*|forgot to (?:time|start|set|turn|vent)|"
-    r"(?:took|taken|pulled|removed)(?: \w+){0,2} early|minutes? (?:short|early|counted)|"
-    r"siphon\w*|half (?:of )?(?:their|its|the) (?:water|liquid|brine|juice)|"
+    r"\b(?:(?:came|went|fell) off the boil|(?:stopped|quit) boiling|"
+    r"(?:barely|only|hardly) (?:boil|simmer)\w*|simmered in the canner|"
+    r"under ?process\w*|lost track|miscount\w*|forgot to (?:time|start|set|turn|vent)|"
+    r"(?:cut (?:it |them )?short|stopped early|(?:too|very) (?:early|soon|short)|"
+    r"not long enough|minutes? (?:short|early|counted)|"
+    r"(?:took|taken|pulled|removed|lifted)(?: \w+){0,4} early(?! (?:in|this|morning|evening)))|"
+    r"siphon\w*|half (?:of )?(?:their|its|the) (?:water|liquid|brine|juice)|(?:lost|losing) half|"
     r"(?:liquid|water) (?:was |is )?(?:lost|low)|lost (?:\w+ )?(?:of the )?liquid|"
-    r"(?:stood|sat|left|waited)\b.*\bbefore (?:process|cann|i |we )\w*|quick releas\w*|"
+    r"(?:stood|sat|left|waited)\b.*\bbefore (?:process|cann|(?:i|we) (?!lift|took|take|open|"
+    r"remov|unload|pull))\w*|quick releas\w*|"
     r"under (?:the )?(?:cold )?tap|force[ds]? cool\w*|opened (?:\w+ ){0,2}(?:early|soon|hot)|"
     r"to the brim|over ?(?:fill|pack)\w*|too (?:full|tight)\w*|un ?vented|"
-    rf"(?:not|never|n't)(?: \w+)? (?:cover|submerg)\w*|never (?:came to|reached)|never boiled)\b|"
+    r"(?:not|never)(?: \w+)? (?:cover|submerg)\w*|never (?:came to|reached)|never boiled)\b|"
     rf"\b(?:{DENIED}|{NONE}|{LEFT_OUT}) (?:\w+ ){{0,2}}(?:vent|exhaust|lock|latch|head ?space)"
+)
+#: The jars were not under water that boils all the time.
+WATER_LOW = (
+    r"\b(?:ran?|run|running|boil\w*|went|goes|gone|cooked) dry\b|"
+    r"\b(?:stuck|stick\w*|stood|stand\w*|pok\w+|peek\w+|peep\w+|rose|half|partly|part way|was|"
+    r"were|is|are)(?: \w+){0,2} (?:out of|above|over) (?:the )?(?:boiling )?water\b|"
+    r"(?<!lifted the )(?<!took the )(?<!taken the )(?<!pulled the )(?<!getting the )"
+    r"\b(?:lids?|tops?|jars|rims?|caps?|necks?|shoulders?)(?: of the jars)? "
+    r"(?:out of|above) (?:the )?water\b|"
+    r"\bnot(?: \w+){0,2} under ?(?:the )?water|"
+    r"\bwater\b(?: \w+){0,4} (?:below|under|short of|half ?way up|only to|just to|up to) "
+    r"(?:the )?(?:lids?|tops?|jars?|rims?|necks?|shoulders?)\b|\bwater (?:level )?(?:was |is )?"
+    r"(?:too |very )?(?:low|shallow)\b|\b(?:too little|not enough|low) water in the canner"
+)
+#: It had less time than it should, or nobody knows how much.
+TIME_SHORT = (
+    r"\b(?:not (?:for )?the (?:full|whole) (?:\w+ )?time|"
+    r"(?:turned|switched|shut)(?: \w+){0,4} early(?! (?:in|this|morning|evening))|"
+    r"(?:minutes?|mins?|hours?|time) (?:too )?(?:short|early|less|fewer|shorter|few)|"
+    r"(?:few|less|fewer) (?:minutes|mins|time)|"
+    r"(?:half|third|quarter|part) (?:of )?the (?:\w+ )?time|"
+    r"(?:half|less|nearly|almost|not quite) (?:as |so )long|"
+    r"(?:cut|halved|shortened|reduced) the (?:\w+ )?time|shorter (?:time|than)|"
+    r"(?:skipp?ed|left off|left out|missed) the last (?:\d|few|minute|part|quarter|half)\w*)\b"
+)
+TIME_GUESSED = (
+    r"\b(?:tim(?:e|ed|ing)|minutes)\b.*\b(?:guess\w*|by (?:feel|eye|ear|instinct|nose|heart)|"
+    r"roughly|unsure|unknown)\b|\bguess\w* (?:at )?(?:the |its )?(?:time|timing|minutes)|"
+    r"\bnot timed?\b(?= (?:it|them|the)\b|$)|\bnot (?:watch|look at) the clock|"
+    r"\b(?:no|without a) (?:timer|clock)\b"
+)
+#: The clock runs from the boil, or from full pressure (USDA AIB 539, guide 1).
+TIMED_FROM = (
+    r"\b(?:start\w* (?:\w+ )?(?:timing|counting|timer|clock)|timed|timing|counted|(?:clock|timer)"
+    r"(?: \w+)? (?:started|start|set|ran|running|on))\b(?: \w+)* (?:too early|early|"
+    r"before (?:it |they |the |we |i )?(?:\w+ ){0,2}(?:boil|pressure|steam|vent|came|reached|full)|"
+    r"(?:from|since|as soon as|when)\b(?! (?:when |it |the |a |they |full |rolling |water |canner "
+    r"|pot |had |was |at )*"
+    r"(?:boil|full|rolling|came|come|reached|pressure|steam|vent|\d+ (?:psi|lb|p))))"
+)
+#: Time that is of something else, or is well: a quick day, and no quick process.
+TIME_ELSEWHERE = (
+    r"\b(?:blanch|soak|steep|roast|cook|simmer|took\b|takes\b|peel|pick|driv|drain|brown|fry|fri|"
+    r"rest(?:ed|ing)?\b|macerat|in half the time|prep|work|than (?:last|the year|in )|"
+    r"before serving|set in|stir|wash|chop|spent|for next|vent)"
 )
 #: Time, weight and warmth that are of something else.
 OTHER_TIME = _any(
     r"rest\w*|stand\w*|stood|sat|sit|soak\w*|simmer\w*|blanch\w*|cook\w*|cool\w*|steep\w*|stir\w*|"
     r"roast\w*|bak\w*|boil(?:ed|s)?|pick\w*|prep\w*|peel\w*|drain\w*|driv\w*|walk\w*|took|takes|"
     r"heated|steril\w*|reheat\w*|serv\w*|wash\w*|chill\w*|freez\w*|marinat\w*|ago|later|until|"
-    r"set|work|away|from|late|visit\w*|harvest\w*|shell\w*|chop\w*|per day|ferment\w*|warm\w*"
+    r"set|work|away|from|late|visit\w*|harvest\w*|shell\w*|chop\w*|per day|ferment\w*|warm\w*|"
+    r"wait\w*|dry|dried|drying|dehydrat\w*"
 )
 #: Time in the canner after its heat was off (NCHFP rests jars in it for ten minutes).
 RESTED = _any(r"rest\w*|stood|stand\w*|sat|sit|cool\w*")
@@ -77,9 +126,24 @@ OTHER_WEIGHT = _any(
 FILLED_FROM = _any(r"pick\w*|harvest\w*|bought|from|yield\w*|made|bucket|total|used")
 OTHER_DEGREES = _any(
     r"kept|stor\w*|pantry|cellar|room|shelf|outside|outdoors|day|weather|oven|roast\w*|fridge|"
-    r"kitchen|freez\w*|jam|set|candy|sheet"
+    r"kitchen|freez\w*|jam|set|candy|sheet|dried|drying|dehydrat\w*"
 )
 ALTITUDE = _any(r"altitude|elevation|above sea|sea level|up at")
+#: Nobody thought of it: "forgot the altitude", "did not adjust for altitude".
+ALTITUDE_LEFT_OUT = (
+    rf"\b(?:{DENIED}|{LEFT_OUT}|without|ignor\w*|unsure|wrong|guess\w*)\b(?: \w+){{0,4}} "
+    rf"(?:altitude|elevation)\b(?!.*\b(?:need|necess|matter))|"
+    rf"\b(?:altitude|elevation)\b(?: \w+){{0,2}} (?:{DENIED}|{LEFT_OUT}|ignored|unsure|unknown|"
+    r"wrong)(?!\w)"
+)
+NEED = r"\bnot (?:need|have) to\b|\bno need\b|\bunnecessary\b"
+#: Put up in another house, in another town.
+AWAY = (
+    r"\b(?:cann\w*|process\w*|put up|jarred|bottled|made|done|cooked)\b(?: \w+){0,2} at"
+    r"(?: \w+(?:'s)?){1,3}? in (?!the (?:kitchen|garden|yard|evening|morning|afternoon|house|barn)"
+    r"|\d|an?\b|my\b|our\b|half\b|batches|time\b|quarts|pints|jars|spring|summer|autumn|fall|"
+    r"winter|(?:jan|febr)uary|march|april|may\b|june|july|august|(?:sept|nov|dec)ember|october)\w+"
+)
 HIGH_UP = _any(
     r"high altitude|high elevation|in the mountains|up in the (?:mountains|hills)|"
     r"(?:at|up at) (?:the |our )?(?:cabin|lodge)|different altitude|higher up"
@@ -95,12 +159,17 @@ LIDS = _any(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 LIDS_MAY_BE = (
     r"\b(?:rings?|bands?|label\w*|check\w*|machine|sealer|bag|"
     r"pop\w* (?:down|as|while|in the|right)|one[ -]piece|new lids|colou?r|brand|"
-    r"canner lid|recycl\w*)\b|\bhear\w*"
+    r"not boiled|canner lid|recycl\w*)\b|\bhear\w*"
 )
 SEAL_TROUBLE = (
     r"\b(?:soft|spongy|popp?(?:ed|s|ing)?(?: back)? up|popped(?! down)|sank|came up|"
     r"(?:weak|poor|bad|doubtful|second)(?: \w+)? seal|gave|re ?sealed|re ?used|bent|dented|rust\w*|"
     rf"unsure|un ?even)\b|\b(?:{DENIED}) (?:\w+ )?(?:hold|held|tight|down|stick|stay|seal)"
+)
+#: Against lime on the glass, and in no jar.
+VINEGAR_OUTSIDE = (
+    r"\bvinegar\b(?: \w+){0,2} (?:in|into|to) (?:the )?"
+    r"(?:canner|canning|rins\w+|water bath|bath|steamer|kettle)\b(?: water)?"
 )
 ACID = (
     r"\b(?:lemons?|limes?|citric|acid|vinegar)\b"

@@ -15,13 +15,17 @@ from pantry_tui.core.amounts import in_decimals, in_digits, read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import ACID_ADDED
+from pantry_tui.core.safety.denial import spelled_not
 from pantry_tui.core.safety.jars import of_one_jar, ounces
 from pantry_tui.core.safety.measured import all_minutes, read_percent, read_psi, spelled_out
+from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.note_words import (
     ACID,
     ACID_SHORT,
     ADDED,
     ALTITUDE,
+    ALTITUDE_LEFT_OUT,
+    AWAY,
     BATH,
     EARLIER,
     FILLED_FROM,
@@ -29,6 +33,7 @@ from pantry_tui.core.safety.note_words import (
     HIGH_UP,
     LIDS,
     LIDS_MAY_BE,
+    NEED,
     NO_HARM,
     NO_LIQUID_ADDED,
     OF_PROCESS,
@@ -41,7 +46,13 @@ from pantry_tui.core.safety.note_words import (
     SEAL_TROUBLE,
     SUBJECT,
     THICKENED,
+    TIME_ELSEWHERE,
+    TIME_GUESSED,
+    TIME_SHORT,
+    TIMED_FROM,
     TROUBLE,
+    VINEGAR_OUTSIDE,
+    WATER_LOW,
     WITHOUT_MORE,
 )
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
@@ -132,7 +143,7 @@ def _not_checked(words: str, key: str) -> str:
 def _plain(typed: str) -> str:
     """In small letters, every number in figures."""
     plain = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", typed.casefold().replace("’", "'"))
-    plain = re.sub(r"(?<=\d),(?=\d{3}\b)", "", plain)
+    plain = spelled_not(re.sub(r"(?<=\d),(?=\d{3}\b)", "", plain))
     plain = in_decimals(spelled_out(plain))
     plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
     return " ".join(plain.split())
@@ -247,7 +258,9 @@ def _heights(said: Mapping[str, str], altitude_ft: int | None, clause: str) -> _
             yield "altitude", f"{feet} ft"
         elif abs(feet - own) > max(30, own * 0.02):
             yield "altitude", None
-    if not heights and re.search(HIGH_UP, clause):
+    left_out = re.search(ALTITUDE_LEFT_OUT, clause) and not re.search(NEED, clause)
+    away = re.search(AWAY, clause) and "altitude" not in said
+    if left_out or away or (not heights and re.search(HIGH_UP, clause)):
         yield "altitude", None
 
 
@@ -259,10 +272,20 @@ def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
     return not_tested(method, food, {PREPARED: told})
 
 
+def _went_wrong(plain: str) -> bool:
+    """Whether words say that time, water, steam or pressure were not as they should be."""
+    if re.search(WITHOUT_MORE, plain) or re.search(WATER_LOW, plain):
+        return True
+    short = any(re.search(one, plain) for one in (TIME_SHORT, TIME_GUESSED, TIMED_FROM))
+    if short and not re.search(TIME_ELSEWHERE, plain):
+        return True
+    return re.search(SUBJECT, plain) is not None and re.search(TROUBLE, plain) is not None
+
+
 def _speaks_of(method: Method, food: FoodFacts, clause: str) -> Iterator[str]:
     """The keys that words without a number put in doubt, "" of what no key says."""
     plain = re.sub(NO_HARM, " fine ", clause)
-    if re.search(WITHOUT_MORE, plain) or (re.search(SUBJECT, plain) and re.search(TROUBLE, plain)):
+    if another_way(plain) or _went_wrong(plain):
         yield ""
     lids = (
         re.search(LIDS, plain) and not re.search(LIDS_MAY_BE, plain) and not says_none_failed(plain)
@@ -271,7 +294,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str) -> Iterator[str]:
         yield "seal"
     acid = method is Method.VINEGAR_PICKLE or food.acidity is Acidity.ACIDIFIED
     acid = acid or ACID_ADDED in food.classes
-    if acid and re.search(ACID, plain) and re.search(ACID_SHORT, plain):
+    jarred = re.sub(VINEGAR_OUTSIDE, " ", plain)
+    if acid and re.search(ACID, jarred) and re.search(ACID_SHORT, jarred):
         yield "acid"
     if "tomato" in food.classes and re.search(FROST_KILLED, plain):
         yield ""

@@ -47,7 +47,8 @@ _ACID = (
     rf"pepper|pith|leaf|leaves)\b)|citric|acid(?!s|ic|ity){_NO_TASTE}"
 )
 _PROCESS = (
-    r"process(?:ed|ing)?\b(?! (?:sugar|cheese|meats?|foods?|flour|cheddar)\b)|water bath(?:ed)?|"
+    r"process(?:ed|ing)?\b(?! (?:sugar|cheese|meats?|foods?|flour|cheddar)\b)|"
+    r"(?:water )?bath(?:ed)?(?! (?:salts?|towels?|mat|water))|"
     r"canner|canned|canning\b(?! (?:salt|jars?|lids?|powder|funnel|class|lesson|book|season|day|"
     r"label)\b)"
 )
@@ -57,6 +58,11 @@ _SALT_FREE = re.compile(r"\b(?:unsalted|salt free)\b(?! (?:butter|nuts|stock|bro
 _HARMLESS = re.compile(
     r"\b(?:ovens?|microwaved?|electric(?! (?:pressure|canner|cooker|multi))|instant(?! pot)|"
     r"in the sun|wax(?:ed)?(?! seal))\b"
+)
+#: Empty jars are washed in one.
+_WASHED = re.compile(
+    r"\b(?:wash|clean|rins|steril|warm|hot|straight|fresh)\w*(?: \w+){0,2} (?:in|from|out of) "
+    r"(?:the |my |our )?dish ?washer\b|\bdish ?washer (?:clean|warm|hot|safe|proof)\b"
 )
 _RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
 #: Before these it is a measure, or a kind of bean.
@@ -83,7 +89,7 @@ def said_beside(typed: str, method: Method | None) -> dict[str, str]:
 def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     """The same of words that stand anywhere, in a note too: a way of canning that no publication
     has, and what was left out where it keeps the food: salt, acid, sugar, the process, the seal."""
-    plain = text.casefold().replace("-", " ")
+    plain = _WASHED.sub(" ", text.casefold().replace("-", " "))
     found = dict.fromkeys(_left_out(plain, method), "none")
     if method not in LIDDED:
         return found or ({"process": plain[:60]} if sealed_so(plain) else {})

@@ -1,0 +1,101 @@
+"""Notes beside a full record of jars: those that say another process, less time, less acid, another
+food or spoilage raise a doubt, and those that say nothing of the kind raise none. Which words are
+listened for is our own choice, the stricter one."""
+
+from __future__ import annotations
+
+import pytest
+
+from pantry_tui.core.safety.denial import affirmed, spelled_not
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry
+
+HERE = "larder, altitude=500ft"
+BEANS = f"3 pint jars runner beans, pressure canned, {HERE}, minutes=20 psi=11 canner=dial"
+PICKLE = f"3 pint jars dilly beans, vinegar pickle, {HERE}, vinegar=5% minutes=10"
+JAM = f"3 half-pint jars strawberry jam, jam, {HERE}, minutes=10"
+TOMATOES = f"3 pint jars tomatoes, boiling-water canned, {HERE}, minutes=85 pack=raw acid=lemon"
+PEACHES = f"3 pint jars peaches, boiling-water canned, {HERE}, minutes=30"
+EVERY = (BEANS, PICKLE, JAM, TOMATOES, PEACHES)
+
+OTHER_WAY = (
+    "processed in the oven", "in the oven at 250 F", "baked in the oven for an hour",
+    "filled jars sterilised in the oven", "done in the microwave", "kettle canned",
+    "kettle canning, as ever", "just poured hot and sealed", "filled hot and capped",
+    "poured boiling hot into jars and screwed shut", "sealed with wax", "wax on top",
+    "covered with cellophane", "jam pot covers", "vacuum sealed with a machine",
+    "used a vacuum sealer", "jar sealer attachment", "pumped the air out with the sealer",
+    "boiled three hours in the wash copper", "boiled in the copper", "steamed in the rice cooker",
+    "rebel canning", "the amish way", "an untested recipe", "set in clean jars, not boiled",
+    "did not boil the jars", "didn't boil", "no bath", "no water bath",
+)  # fmt: skip
+TOO_SHORT = (
+    "water didn't cover the jars", "water did not cover the jars", "water doesn't cover the lids",
+    "let the canner run dry", "canner ran dry", "jars stuck out of the water",
+    "lids above the water", "tops of the jars out of the water", "jars were not under water",
+    "water level too low", "water fell below the lids", "water only to the necks",
+    "water wasn't boiling", "the water never really boiled", "boiled for ten minutes less",
+    "a few minutes less", "5 minutes fewer", "about half the time", "half the processing time",
+    "only half as long", "cut the time in half", "less time than the book says",
+    "shorter than the recipe", "skipped the last ten minutes", "turned it off ten minutes early",
+    "took them out a bit early", "timed by guess", "guessed the time", "timed it by feel",
+    "didn't time it", "didn't watch the clock", "started timing before the boil",
+    "timed from when I put the jars in", "clock started before it boiled", "altitude forgot",
+    "forgot the altitude", "did not adjust for altitude", "no altitude adjustment",
+)  # fmt: skip
+FINE = (
+    "roasted in the oven first", "jars kept warm in the oven", "sterilised the jars in the oven",
+    "jars washed in the dishwasher", "timed with the oven clock", "no oven", "oven mitts burnt",
+    "next to the wax beans", "wax paper under the labels", "no vacuum sealer used",
+    "lids not boiled", "not boiled over", "never went off the boil", "kept at a rolling boil",
+    "timed from the boil", "started timing when it boiled", "timer rang",
+    "water well over the lids", "lifted the jars out of the water after 30 minutes rest",
+    "vinegar in the rinsing water for the glass", "took half the time it did last year",
+    "in half the time with two of us", "blanched a minute less", "time flew", "fast work",
+    "no altitude adjustment needed", "altitude checked", "adjusted for altitude",
+    "canned at home in spring", "made with Tom", "dried 8 hours at 135 F", "no drafts",
+    "waited 5 minutes before lifting them out",
+)  # fmt: skip
+
+
+def _against(p: Pantry, line: str, note: str) -> list[str]:
+    """What the note makes worse: sentences that are not there without it."""
+    said = putup.preview(p, putup.read(p, f'{line}, note="{note}"'))
+    bare = putup.preview(p, putup.read(p, line))
+    new = [one for one in said.reasons if one not in bare.reasons]
+    return [str(said.verdict), *new] if new or said.verdict is not bare.verdict else []
+
+
+#: A record, notes that must raise nothing beside it, and notes that must.
+GRID = tuple((line, FINE, (*OTHER_WAY, *TOO_SHORT)) for line in EVERY)
+
+
+@pytest.mark.parametrize(("line", "good", "bad"), GRID)
+def test_a_note_raises_what_its_words_mean_and_nothing_else(
+    larder: Pantry, line: str, good: tuple[str, ...], bad: tuple[str, ...]
+) -> None:
+    assert {note: said for note in good if (said := _against(larder, line, note))} == {}
+    assert [note for note in bad if not _against(larder, line, note)] == []
+
+
+def test_another_town_is_another_altitude_unless_the_record_has_it(larder: Pantry) -> None:
+    note = "canned at my sister's in Hochfeld"
+    assert _against(larder, BEANS.replace(", altitude=500ft", ""), note)
+    assert not _against(larder, BEANS, note)
+
+
+@pytest.mark.parametrize(
+    ("typed", "is_so"),
+    [
+        ("mould", True), ("some mould", True), ("no mould", False), ("not a trace of mould", False),
+        ("without any mould", False), ("mould free", False), ("mould was not seen", False),
+        ("no lids flat and mould", True), ("no rot or mould", False), ("mould, no mould", True),
+    ],
+)  # fmt: skip
+def test_a_thing_that_is_denied_is_not_said(typed: str, is_so: bool) -> None:
+    assert affirmed(typed, r"\bmould") is is_so
+
+
+def test_a_not_in_haste_is_a_not() -> None:
+    assert spelled_not("didn't, wasnt, couldn’t") == "did not, was not, could not"
+    assert spelled_not("want a font") == "want a font"
