@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from itertools import islice
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
@@ -49,6 +50,9 @@ _SALTED_OR_DRY = frozenset(
 _DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discard"}
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _MOIST = "what is not dry has no published figure on a shelf"
+#: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
+#: 539, guide 6, fermented foods).
+_WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
 #: Classes of what is chilled, whatever its group.
 _CHILLED = frozenset({"stock", "animal", "cooked", "in-oil", "sprout", "moist"})
 #: Minutes of what people call it.
@@ -77,13 +81,19 @@ def doubted_kept(
 
     `perishes`: whether it must go after two hours above 40 °F; `doubted` judges a whole record, as
     that of the batch was judged; `signs` are all that are known."""
-    if not note.strip() or method in LIDDED:
+    if not note.strip():
         return []
-    found: list[str] = []
     every = tuple(clauses(note))
+    found: list[str] = []
     for typed, clause in every:
-        told = next(_against(method, food, clause, perishes, signs), "")
-        found += [f"Its note says {typed!r}: {told}"] if told else []
+        against = (
+            _unripe(food, clause)
+            if method in LIDDED
+            else _against(method, food, clause, perishes, signs)
+        )
+        found += [f"Its note says {typed!r}: {told}" for told in islice(against, 1)]
+    if method in LIDDED:
+        return list(dict.fromkeys(found))
     found += _too_cool(method, record, every, doubted)
     return list(dict.fromkeys(found))
 
@@ -155,6 +165,21 @@ def _plants_in(clause: str) -> bool:
     if plants is None:
         return False
     return bool(re.search(words.PUT_IN, told) or re.fullmatch(words.ONLY_PLANTS, told.strip()))
+
+
+def _unripe(food: FoodFacts, clause: str) -> _Told:
+    """Fewer days than any published ferment of it works."""
+    least = _WORKS.get(food.name)
+    worked = re.search(words.FERMENTED, clause)
+    if least is None or worked is None or "more" in clause.split():
+        return
+    days = [
+        float(many) * _EACH[unit] / _EACH["d"]
+        for many, unit in re.findall(_FOR, clause)
+        if unit in "dw"
+    ]
+    if days and max(days) < least:
+        yield f"no {food.name} is published that is sour enough before {least} days."
 
 
 def _oil(method: Method, food: FoodFacts, clause: str) -> _Told:

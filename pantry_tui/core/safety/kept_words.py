@@ -102,6 +102,7 @@ NOT_PASTEURISED = (
 SHELL_BROKEN = (
     r"\b(?:crack\w*|broken|chipped|leak\w*|hairline|dirty|soiled|muck\w*|manure|poo\w*)\b"
 )
+FERMENTED = r"\b(?:ferment\w*|worked|in the crock|bubbled|in brine)\b"
 PRICKED = r"\b(?:prick\w*|pierc\w*|pok(?:ed|ing)|punctur\w*|tooth ?pick\w*|needle|skewer\w*|fork)\b"
 
 #: What is surely a sign of spoiling, in whatever words the table of signs has for it.

@@ -31,6 +31,7 @@ KRAUT = "1 crock sauerkraut, lactic ferment, larder, salt=2.25%"
 POTATOES = "20 lb potatoes, cellar-stored, cellar"
 TROUT = "3 packs hot smoked trout, fridge"
 JERKY = "3 packs jerky, larder"
+CANNED_KRAUT = "2 pint jars sauerkraut, boiling-water canned, larder, minutes=20, altitude=500ft"
 LARD = "2 jars lard, rendered fat, fridge"
 
 #: Not offered, with the reason.
@@ -55,6 +56,7 @@ DOUBTED = {
     APPLES: ("still damp", "not quite dry", "still a bit moist"),
     JERKY: ("not heated, air dried", "still moist", "dried at 110 F", "skipped the heating"),
     TROUT: ("smoked at 120 F", "reached 55 C inside"),
+    CANNED_KRAUT: ("only fermented 4 days", "2 weeks in the crock", "fermented 20 days"),
 }  # fmt: skip
 #: Thrown away from the first day.
 THROWN = {
@@ -120,8 +122,10 @@ FINE = {
         "lemon dip", "completely dry",
     ),
     JERKY: ("heated to 160 F first, dried at 140 F", "not still moist", "hot", "with soy sauce"),
+    CANNED_KRAUT: ("fermented 4 weeks", "fermented 21 days", "fermented in the cellar"),
     TROUT: (
-        "smoked at 225 F", "smoked at 120 F first, then 165 F inside", "kept at 36 F", "with dill",
+        "not vacuum packed", "smoked at 225 F", "smoked at 120 F first, then 165 F inside", "kept at 36 F",
+        "with dill",
         "hung 3 hours to form a pellicle", "alder smoke", "left the skin on",
     ),
 }  # fmt: skip
@@ -170,6 +174,31 @@ def test_a_good_note_says_nothing(larder: Pantry, line: str) -> None:
     assert {
         n: o for n, o in found.items() if (o.verdict, o.best_by, o.discard_after) != dates
     } == {}
+
+
+@pytest.mark.parametrize("note", ["vacuum sealed", "vac packed", "in vacuum bags"])
+def test_a_pack_without_air_is_one_by_its_note_too(larder: Pantry, note: str) -> None:
+    airless = _put_up(larder, f"{TROUT}, vacuum=yes")
+    bare, noted = _put_up(larder, TROUT), _put_up(larder, TROUT, note)
+    assert bare.discard_after is not None
+    assert noted.discard_after is not None
+    assert noted.discard_after == airless.discard_after
+    assert noted.discard_after < bare.discard_after
+    assert _put_up(larder, f"{TROUT}, vacuum=yes", note).discard_after == airless.discard_after
+    assert putup.read(larder, f'{TROUT}, vacuum=no, note="{note}"').problems
+
+
+@pytest.mark.parametrize("told", ["note=no salt", "note=unsalted", "salt=none"])
+def test_no_smoked_fish_is_published_without_salt(larder: Pantry, told: str) -> None:
+    for way in ("hot", "cold"):
+        found = _put_up(larder, f"3 packs {way} smoked trout, fridge, {told}")
+        assert found.verdict is Verdict.UNKNOWN
+        assert "No salt was used" in found.reasons[0]
+
+
+def test_a_note_makes_nobody_believe_a_later_date_of_a_shop(larder: Pantry) -> None:
+    said = putup.read(larder, "2 packs pork chops, bought in, fridge, note=vacuum packed")
+    assert dict(said.process)["vacuum"] == "unknown"
 
 
 def test_two_hours_are_the_line(larder: Pantry) -> None:
