@@ -124,7 +124,8 @@ FINE = {
     JERKY: ("heated to 160 F first, dried at 140 F", "not still moist", "hot", "with soy sauce"),
     CANNED_KRAUT: ("fermented 4 weeks", "fermented 21 days", "fermented in the cellar"),
     TROUT: (
-        "not vacuum packed", "smoked at 225 F", "smoked at 120 F first, then 165 F inside", "kept at 36 F",
+        "not vacuum packed", "smoked at 225 F", "smoked at 120 F first, then 165 F inside",
+        "kept at 36 F",
         "with dill",
         "hung 3 hours to form a pellicle", "alder smoke", "left the skin on",
     ),
