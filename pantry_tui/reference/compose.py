@@ -288,11 +288,21 @@ class Composer:
             if start < 0 or stop > len(words):
                 continue
             said = words[start:stop]
-            name = " ".join(words[:stop] if behind else words[start:])
+            name = " ".join(self._unsaid(words[:stop] if behind else words[start:]))
             made = self._made(_key(said), found, name, behind)
             if made is not None:
                 return size, made
         return 0, found
+
+    def _unsaid(self, words: Sequence[str]) -> list[str]:
+        """The words of a name without those that say by which method it is kept: dried carrot
+        leather is carrot leather, by whichever of them it is looked up again."""
+        rows = [(word, self._beside.words.get(_key([word]))) for word in words]
+        return [
+            word
+            for word, row in rows
+            if row is None or row.kind != "method" or len(row.methods) != 1
+        ]
 
     def _made(self, key: str, found: Meant, name: str, behind: bool) -> Meant | None:
         """The food with one word more beside it, which is called `name` if no table has it."""

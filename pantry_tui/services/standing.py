@@ -129,7 +129,7 @@ class Stock:
             self.loaded[id_] = None
             return
         batch = replace(found[0], food=self._food(found[0].food))
-        if batch.process or any(isinstance(one.payload, Correct) for one in events):
+        if batch.process or batch.note or any(isinstance(one.payload, Correct) for one in events):
             # What a correction found in doubt was so of the food, the method and the size that it
             # left, and these may have been put right again, or the correction taken back.
             batch = self._checked_today(batch)

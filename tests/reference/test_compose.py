@@ -38,6 +38,13 @@ def test_a_word_beside_a_food_leaves_it_or_makes_a_known_one(said: str, name: st
     assert (found.facts.name, found.strange, found.methods) == (name, (), ())
 
 
+@pytest.mark.parametrize("name", ["pumpkin leather", "carrot leather", "swede leather"])
+def test_what_no_table_names_is_the_same_with_its_method_in_front(name: str) -> None:
+    bare, dried = meant(name), meant(f"dried {name}")
+    assert dried.facts == bare.facts
+    assert dried.methods == (Method.DRIED,)
+
+
 @pytest.mark.parametrize(
     "said",
     [

@@ -36,7 +36,7 @@ from pantry_tui.core.safety.salt import read_brine
 from pantry_tui.core.safety.smoke import SALT_NOT_CHECKED, salt_unsaid
 from pantry_tui.core.safety.strength import too_weak_a_pickle
 from pantry_tui.core.safety.values import is_tested
-from pantry_tui.core.words import ASSUMED_F, Acidity, Climate, Method, State
+from pantry_tui.core.words import ASSUMED_F, SEVERITY, Acidity, Climate, Method, State, Verdict
 
 #: Within so many days a jar of doubtful process may still be refrigerated, frozen or processed
 #: again (USDA AIB 539, as the extension services repeat it: 24 hours, here by the minute).
@@ -73,6 +73,8 @@ PICKLE_NOT_CHECKED = (
 )
 
 
+#: How a sentence of `Batch.doubt` ends that leaves nothing open (core.safety.kept_notes).
+_OVER = ((": discard.", Verdict.DISCARD), (": do not taste it.", Verdict.DO_NOT_TASTE))
 #: Vegetables that work under a brine, of which only its strength is said.
 _FERMENTS = frozenset({Method.LACTIC, Method.PASTE})
 BRINE_NOT_CHECKED = (
@@ -115,6 +117,23 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
     said = unchecked(batch.method, batch.process)
     acid = acid_unsaid(batch) and NO_PROCESS not in said
     return (*said, *((NO_ACID_SAID,) if acid else ()), *((LITRE,) if litre else ()))
+
+
+def noted(batch: Batch) -> str:
+    """What its note says that nobody knows until it was looked at, "" mostly; loaded where there is
+    a note."""
+    if not batch.note:
+        return ""
+    from pantry_tui.core.safety.kept_notes import to_look_at
+
+    return to_look_at(batch)
+
+
+def over_at_once(why: Sequence[str]) -> Verdict | None:
+    """What food is from the first day of which a doubt leaves nothing open, None where all of them
+    leave a day."""
+    ends = [verdict for one in why for end, verdict in _OVER if one.endswith(end)]
+    return min(ends, key=SEVERITY.index, default=None)
 
 
 def unknown_origin(batch: Batch) -> str:

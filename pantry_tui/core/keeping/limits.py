@@ -31,7 +31,9 @@ from pantry_tui.core.keeping.doubt import (
     cut_hurts,
     cut_off,
     not_checked,
+    noted,
     of_wrong_clock,
+    over_at_once,
     rescued,
     still_to_come,
     unknown_origin,
@@ -131,13 +133,15 @@ def _by_dates(
 def _may_harm(
     batch: Batch, container: Container, spans: Sequence[Span], book: Rulebook
 ) -> list[Trouble]:
-    """What makes harmful what else could not hurt: nobody knows how it was canned, it is no
-    finished ferment, or a crop that was cut and is not in the cold."""
+    """What makes harmful what else could not hurt: nobody knows how it was canned, its note says
+    what has to be looked at, it is no finished ferment, or a crop that was cut and is not in the
+    cold."""
     origin = unknown_origin(batch)
     if not origin and cut_off(batch, container) and cut_hurts(batch, spans):
         origin = CUT_OFF
     raw = unripe(batch, spans, container.turns[0].when.zone, book)
-    return [*([Trouble(origin)] if origin else []), *([raw] if raw is not None else [])]
+    said = [Trouble(one) for one in (origin, noted(batch)) if one]
+    return [*said, *([raw] if raw is not None else [])]
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:
@@ -149,6 +153,9 @@ def _doubtful(batch: Batch, start: Assessment, now: When) -> Assessment:
     while it may be."""
     why = batch.doubt
     then = Verdict.DISCARD if batch.food.is_acid else Verdict.DO_NOT_TASTE
+    if (at_once := over_at_once(why)) is not None:
+        gone = _settled(start, Fixed(at_once), why, wording.PROCESS)
+        return replace(gone, discard_after=batch.made and batch.made - timedelta(days=1))
     if batch.made is None:
         return _settled(start, Fixed(then), why, wording.PROCESS)
     if batch.method in LIDDED and any(span.climate.is_cold for span in start.spans):

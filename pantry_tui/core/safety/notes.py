@@ -75,7 +75,7 @@ _HIGH = rf"(?<![\d.])({_N})\s*(ft|feet|foot|m|met(?:er|re)s?)\b"
 _HIGH_BARE = rf"\b(?:altitude|elevation)\D{{0,12}}({_N})(?!\s*(?:[a-z%]|\d))"
 _SHARE = rf"({_N})\s*(?:%|per\s?cent)"
 _PH = rf"\bph\b\D{{0,12}}({_N})"
-_DEGREES = rf"(?<![\d.])({_N})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b"
+DEGREES = rf"(?<![\d.])({_N})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b"
 _INCHES = r"((?:\d+ )?\d+/\d+|\d+(?:\.\d+)?)\s*(?:in|inch|inches|cm|mm)\b"
 #: The least that can be meant of a height: a row of the garden is shorter.
 _LEAST_HIGH = 100.0
@@ -108,11 +108,7 @@ def doubted_notes(
     said = {key: value for key, value in details if not is_unknown(value)}
     known = frozenset(doubted(record))
     found: list[str] = []
-    for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
-        clause = _plain(typed)
-        if not clause or re.search(EARLIER, clause):
-            continue
-        words = clean(" ".join(typed.split()))[:80]
+    for words, clause in clauses(note):
         against: list[str] = []
         for key, value in _differs(method, size, said, altitude_ft, clause):
             if value is None:
@@ -126,6 +122,15 @@ def doubted_notes(
             against += [_not_checked(words, key) for key in _speaks_of(method, food, clause)]
         found += against[:1]
     return list(dict.fromkeys(found))
+
+
+def clauses(note: str) -> Iterator[tuple[str, str]]:
+    """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
+    letters with every number in figures."""
+    for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
+        clause = _plain(typed)
+        if clause and not re.search(EARLIER, clause):
+            yield clean(" ".join(typed.split()))[:80], clause
 
 
 def _not_checked(words: str, key: str) -> str:
@@ -163,7 +168,7 @@ def _differs(
     yield from _times(method, said, clause)
     yield from _pressures(method, said, clause)
     yield from _heights(said, altitude_ft, clause)
-    for degrees, unit in re.findall(_DEGREES, clause):
+    for degrees, unit in re.findall(DEGREES, clause):
         if not re.search(OTHER_DEGREES, clause):
             yield "temperature", f"{degrees} {unit}"
     if "head" in clause:

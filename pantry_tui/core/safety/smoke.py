@@ -1,4 +1,5 @@
-"""Cold smoke cooks nothing: what a record says of the salt in the fish, its cure, and the air.
+"""Cold smoke cooks nothing: what a record says of the salt in the fish, its cure, and the air. Of
+fish that was smoked hot it is only asked whether there was any salt at all.
 
 Smoked fish is held to salt in its water, the loin analysed: 3 % in a pack with air (Michigan,
 R 285.569.8; Maine, chapter 359, has 2.5 %), 3.5 % in one without (Maine, chapter 359); both read in
@@ -21,6 +22,7 @@ from pantry_tui.core.words import Group, Method
 
 IN_AIR_PERCENT, IN_VACUUM_PERCENT = 3.0, 3.5
 WARMEST_F = 85.0
+_NO_SALT = "No salt was used: no smoked fish is published without it."
 SALT_NOT_CHECKED = (
     "Salt of the fish not recorded: not checked. Smoked fish holds at least "
     f"{IN_AIR_PERCENT:g} % in its water, {IN_VACUUM_PERCENT:g} % in a vacuum pack (salt=3.5%). "
@@ -29,7 +31,9 @@ SALT_NOT_CHECKED = (
 
 
 def too_little_smoked(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
-    """What the record of something cold-smoked says against it, sentence by sentence."""
+    """What the record of something smoked says against it, sentence by sentence."""
+    if method is Method.HOT_SMOKED and food.group is Group.FISH:
+        return [_NO_SALT] if denies(said.get("salt", "")) else []
     if method is not Method.COLD_SMOKED or food.group not in (Group.FISH, Group.MEAT):
         return []
     warm = max(all_fahrenheit(said.get("temperature", "")), default=WARMEST_F)
@@ -49,7 +53,7 @@ def _salt(said: Mapping[str, str]) -> list[str]:
     airless = "vacuum" in said and not denies(said["vacuum"])
     least = IN_VACUUM_PERCENT if airless else IN_AIR_PERCENT
     if denies(salt):
-        return ["No salt was used: no smoked fish is published without it."]
+        return [_NO_SALT]
     # Of a brine less goes into the fish than is in it.
     percent = read_brine(salt) if says_of_brine(salt) else _share(salt)
     if percent is None or percent >= least:

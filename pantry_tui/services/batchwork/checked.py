@@ -3,14 +3,14 @@ jars and its altitude come together."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
 
 from pantry_tui.core.canned import still_possible
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
 from pantry_tui.core.safety.notes import doubted_notes
 from pantry_tui.core.safety.process import Doubt, ProcessRow, doubt
-from pantry_tui.core.words import Method
+from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.services.pantry import Pantry
 
@@ -43,8 +43,37 @@ def checked(
     more = doubted_notes(
         method, food, size, record, altitude_ft, note, lambda said: judged(said).problems
     )
-    problems = tuple(dict.fromkeys((*found.problems, *more)))
-    return Doubt(problems, found.still_possible) if problems else None
+    processed = (*found.problems, *more)
+    # What no process was part of is put right by none.
+    possible = found.still_possible if processed else ""
+    kept = _kept(p, method, food, record, note, lambda said: judged(said).problems) if note else []
+    problems = tuple(dict.fromkeys((*processed, *kept)))
+    return Doubt(problems, possible) if problems else None
+
+
+def _kept(
+    p: Pantry,
+    method: Method,
+    food: FoodFacts,
+    record: Mapping[str, str],
+    note: str,
+    doubted: Callable[[Mapping[str, str]], Sequence[str]],
+) -> list[str]:
+    """What the note says against food that no lid keeps; loaded where there is a note."""
+    from pantry_tui.core.safety.kept_notes import doubted_kept, needs_cold
+    from pantry_tui.core.safety.outage import perishes
+    from pantry_tui.reference.signs import load_signs
+
+    where = Climate.FREEZER if method is Method.FROZEN else Climate.FRIDGE
+
+    def must_go() -> bool:
+        return needs_cold(method, food) and perishes(
+            food, method, State.SEALED, where, p.book_of_rules.cuts()
+        )
+
+    return doubted_kept(
+        method, food, record, note, perishes=must_go, doubted=doubted, signs=load_signs
+    )
 
 
 def processes_of(method: Method, food: FoodFacts) -> tuple[ProcessRow, ...]:

@@ -133,6 +133,8 @@ def _meant(
     """The one method that all words agree on; those that they leave open; None where none is."""
     said = tuple(_ferments(food, method) for method in food.said)
     if len(explicit) > 1:
+        if set(explicit) == {Method.FROZEN, Method.BOUGHT}:
+            return Method.FROZEN  # out of a shop's freezer into one's own
         if set(explicit) == {Method.FROZEN, Method.FREEZER_JAM}:
             return Method.FREEZER_JAM
         return tuple(explicit)

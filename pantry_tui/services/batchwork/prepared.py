@@ -11,7 +11,7 @@ from collections.abc import Mapping
 
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.denial import denies, lacking
+from pantry_tui.core.safety.denial import DENIAL, denies, lacking
 from pantry_tui.core.safety.measured import danger, sealed_so, unsafe_way
 from pantry_tui.core.safety.prepared import (
     CROPS,
@@ -37,6 +37,7 @@ _OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "di
 _BY_SALT = (Method.LACTIC, Method.PASTE, Method.SALTED, Method.COLD_SMOKED, Method.HOT_SMOKED)
 #: What lies in vinegar, and is kept by it.
 _IN_VINEGAR = (Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR)
+_RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
 _BY_SUGAR = (Method.JAM, Method.SUGAR)
 _NO_TASTE = r"(?! (?:taste|flavou?r|smell|odou?r))"
 _SALT = r"salt\b(?! (?:pork|cod|fish|beef|water)\b)"
@@ -52,6 +53,11 @@ _PROCESS = (
     r"canner|canned|canning\b(?! (?:salt|jars?|lids?|powder|funnel|class|lesson|book|season|day|"
     r"label)\b)"
 )
+_VACUUM = re.compile(
+    r"\bvac(?:uum)? ?(?:sealed|packed|pac|packs?|bags?|bagged)\b|\bsous vide (?:bags?|packs?)\b"
+)
+#: Chilled or raw: a pack without air keeps it for no longer, and smoked fish for half as long.
+_SOONER_AIRLESS = frozenset({*_RAW, Method.HOT_SMOKED, Method.COLD_SMOKED, Method.MEAL})
 _UNPROCESSED = re.compile(r"\bunprocessed\b(?! (?:sugar|honey|salt|foods?|cheese)\b)")
 _SALT_FREE = re.compile(r"\b(?:unsalted|salt free)\b(?! (?:butter|nuts|stock|broth))")
 #: An oven roasts, a stove is electric, a disc is waxed: alone they say nothing of the canning.
@@ -64,7 +70,6 @@ _WASHED = re.compile(
     r"\b(?:wash|clean|rins|steril|warm|hot|straight|fresh)\w*(?: \w+){0,2} (?:in|from|out of) "
     r"(?:the |my |our )?dish ?washer\b|\bdish ?washer (?:clean|warm|hot|safe|proof)\b"
 )
-_RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
 #: Before these it is a measure, or a kind of bean.
 _PARTS = frozenset({"half", "quarter"})
 _MEASURED = frozenset({"runner", "runners", "bushel", "bushels", "peck", "dozen"})
@@ -90,7 +95,7 @@ def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     """The same of words that stand anywhere, in a note too: a way of canning that no publication
     has, and what was left out where it keeps the food: salt, acid, sugar, the process, the seal."""
     plain = _WASHED.sub(" ", text.casefold().replace("-", " "))
-    found = dict.fromkeys(_left_out(plain, method), "none")
+    found = dict.fromkeys(_left_out(plain, method), "none") | _airless(plain, method)
     if method not in LIDDED:
         return found or ({"process": plain[:60]} if sealed_so(plain) else {})
     if "process" not in found and (sealed_so(plain) or danger(_HARMLESS.sub(" ", plain))):
@@ -98,6 +103,15 @@ def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     if note_says_unsealed(plain):
         found["seal"] = "failed"
     return found
+
+
+def _airless(plain: str, method: Method | None) -> dict[str, str]:
+    """That it lies without air, where that is the stricter case; of what a shop sold its date may
+    be believed for longer by it, so that there a note says only that nobody knows."""
+    found = _VACUUM.search(plain) if method in _SOONER_AIRLESS else None
+    if found is None or re.search(DENIAL, plain[: found.start()]):
+        return {}
+    return {"vacuum": "unknown" if method is Method.BOUGHT else "yes"}
 
 
 def _left_out(plain: str, method: Method | None) -> list[str]:
@@ -123,7 +137,7 @@ def contradicted(text: str, method: Method | None, record: Mapping[str, str]) ->
     left out; "" where they can. That there was no vinegar says nothing of the lemon."""
     for key, told in said_anywhere(text, method).items():
         value = record.get(key, "")
-        if is_unknown(value) or denies(value):
+        if is_unknown(value) or denies(value) != (key == "vacuum"):
             continue
         if key == "seal" and seal_failed(value):
             continue

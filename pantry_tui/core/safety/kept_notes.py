@@ -1,0 +1,296 @@
+"""What the note of a batch says against food that no lid and no process keeps: cold, dry, sugared,
+in oil. A note makes doubt and lifts none; what is surely over says "discard" at its end, and is so
+from the first day (core.keeping.limits).
+
+No publication is about notes: which words are listened for is a choice of our own, the stricter
+one.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from itertools import islice
+
+from pantry_tui.core.canned import ANIMAL, LIDDED
+from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
+from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety import kept_words as words
+from pantry_tui.core.safety.denial import DENIAL
+from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.safety.note_words import OTHER_DEGREES, PURPOSE
+from pantry_tui.core.safety.notes import DEGREES, clauses
+from pantry_tui.core.safety.said import meant
+from pantry_tui.core.safety.signs import THROWN, Sign, SignVerdict, signs_for
+from pantry_tui.core.words import Group, Method
+
+#: Oil that covers food: what keeps for a day or two anyhow, or frozen, needs no word of it.
+_UNDER_OIL = frozenset(
+    {Method.DRIED, Method.FREEZE_DRIED, Method.FRIDGE_PICKLE, Method.SALTED, Method.FRESH,
+     Method.CELLAR, Method.BOUGHT, Method.SUGAR, Method.HOT_SMOKED, Method.COLD_SMOKED,
+     Method.FLAVOURED_VINEGAR}
+)  # fmt: skip
+_COVERED = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.RELISH, Group.DAIRY})
+#: Fresh food under oil: the refrigerator, four days from mixing (NCHFP, Freezing garlic in oil,
+#: 2015), fresh herbs two (North Carolina State Extension).
+_IN_OIL = (
+    "food under oil is shut off from the air, where botulism grows: on a shelf it is refused, in "
+    "the refrigerator it has four days from mixing, fresh herbs two. Put it up as in oil"
+)
+#: From memory: honey and syrup may hold the spores, and take up the water of what lies in them.
+_IN_HONEY = (
+    "garlic, onions, roots and herbs are low in acid and give their water to it, which may hold "
+    "spores of botulism. No figure is published for it"
+)
+#: USDA FSIS, the two-hour rule.
+_WARM = "out of the cold, for over two hours in all as far as anybody knows"
+_SALTED_OR_DRY = frozenset(
+    {Method.DRIED, Method.FREEZE_DRIED, Method.SALTED, Method.LACTIC, Method.PASTE, Method.SUGAR}
+)
+_DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discard"}
+_DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
+_MOIST = "what is not dry has no published figure on a shelf"
+#: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
+#: 539, guide 6, fermented foods).
+_WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
+#: Classes of what is chilled, whatever its group.
+_CHILLED = frozenset({"stock", "animal", "cooked", "in-oil", "sprout", "moist"})
+#: Minutes of what people call it.
+_SPELLS = (
+    (r"\bover ?night\b|\ball (?:night|day)\b|\b(?:whole|half the) (?:night|day)\b", 8 * 60),
+    (r"\b(?:a|all) (?:week|weekend|day|month|morning|afternoon)\b|\bdays\b|\bweeks\b", 5 * 60),
+    (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
+)
+_EACH = {"m": 1, "h": 60, "d": 24 * 60, "w": 7 * 24 * 60}
+_FOR = r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|eeks?)\b|\b)"
+#: °F inside that jerky reaches before it is dried (USDA FSIS, Jerky and food safety; from memory).
+_JERKY_F = 160
+
+
+def doubted_kept(
+    method: Method,
+    food: FoodFacts,
+    record: Mapping[str, str],
+    note: str,
+    *,
+    perishes: Callable[[], bool],
+    doubted: Callable[[Mapping[str, str]], Sequence[str]],
+    signs: Callable[[], Iterable[Sign]],
+) -> list[str]:
+    """What the note says against a batch of any method, a sentence each that quotes it.
+
+    `perishes`: whether it must go after two hours above 40 °F; `doubted` judges a whole record, as
+    that of the batch was judged; `signs` are all that are known."""
+    if not note.strip():
+        return []
+    every = tuple(clauses(note))
+    found: list[str] = []
+    for typed, clause in every:
+        against = (
+            _unripe(food, clause)
+            if method in LIDDED
+            else _against(method, food, clause, perishes, signs)
+        )
+        found += [f"Its note says {typed!r}: {told}" for told in islice(against, 1)]
+    if method in LIDDED:
+        return list(dict.fromkeys(found))
+    found += _too_cool(method, record, every, doubted)
+    return list(dict.fromkeys(found))
+
+
+def needs_cold(method: Method, food: FoodFacts) -> bool:
+    """Whether it may be a thing of the refrigerator at all: no whole crop, no fat, no dry food."""
+    raw = method in (Method.FRESH, Method.CELLAR, Method.BOUGHT)
+    return not raw or food.group in ANIMAL or bool(food.classes & _CHILLED)
+
+
+def to_look_at(batch: Batch) -> str:
+    """What its note says that a person has to look at before anybody knows, a sentence; "" mostly:
+    potatoes that light has turned green, a ferment above its brine, what is not dry yet
+    (data/signs.csv has all of them)."""
+    potatoes = batch.food.name in words.GREENS_POISON
+    brined = batch.method in (Method.LACTIC, Method.PASTE)
+    dried = batch.method in _DRY
+    if not batch.note or not (potatoes or brined or dried):
+        return ""
+    for typed, clause in clauses(batch.note):
+        if potatoes and _says(words.GREENED, clause):
+            return (
+                f"Its note says {typed!r}: light raises the plant poisons under the skin. Discard "
+                "what is mostly green; of the rest cut it away generously and peel."
+            )
+        if dried and _says(words.STILL_MOIST, clause):
+            return f"Its note says {typed!r}: {_MOIST}. Dry it again and condition it."
+        if brined and re.search(words.ABOVE_BRINE, clause):
+            return (
+                f"Its note says {typed!r}: air lets mould grow. Press it down and top it up with "
+                "brine; with mould, slime or a foul smell discard the batch."
+            )
+    return ""
+
+
+_Told = Iterator[str]
+
+
+def _against(
+    method: Method,
+    food: FoodFacts,
+    clause: str,
+    perishes: Callable[[], bool],
+    signs: Callable[[], Iterable[Sign]],
+) -> _Told:
+    yield from _oil(method, food, clause)
+    sweet = food.name == "honey" or "syrup" in food.name or method is Method.SUGAR
+    if sweet and _plants_in(clause):
+        yield f"{_IN_HONEY}."
+    yield from _animal(method, food, clause)
+    yield from _dry(method, food, clause)
+    if method not in _SALTED_OR_DRY:
+        yield from _warm(method, clause, perishes)
+    yield from _spoilt(method, food, clause, signs)
+
+
+def _says(pattern: str, clause: str) -> re.Match[str] | None:
+    """The first match that no word before it denies."""
+    for found in re.finditer(pattern, clause):
+        before = " ".join(clause[: found.start()].split()[-3:])
+        if not re.search(DENIAL, before) and not clause[found.end() :].startswith(" free"):
+            return found
+    return None
+
+
+def _plants_in(clause: str) -> bool:
+    told = re.sub(PURPOSE, " ", clause)
+    plants = _says(words.PLANTS, told)
+    if plants is None:
+        return False
+    return bool(re.search(words.PUT_IN, told) or re.fullmatch(words.ONLY_PLANTS, told.strip()))
+
+
+def _unripe(food: FoodFacts, clause: str) -> _Told:
+    """Fewer days than any published ferment of it works."""
+    least = _WORKS.get(food.name)
+    worked = re.search(words.FERMENTED, clause)
+    if least is None or worked is None or "more" in clause.split():
+        return
+    days = [
+        float(many) * _EACH[unit] / _EACH["d"]
+        for many, unit in re.findall(_FOR, clause)
+        if unit in "dw"
+    ]
+    if days and max(days) < least:
+        yield f"no {food.name} is published that is sour enough before {least} days."
+
+
+def _oil(method: Method, food: FoodFacts, clause: str) -> _Told:
+    if method in (Method.IN_OIL, Method.FROZEN):
+        return
+    if food.group is Group.FAT:
+        if _plants_in(clause):
+            yield f"{_IN_OIL}."
+        return
+    if method not in _UNDER_OIL or food.group not in _COVERED or "nut" in food.classes:
+        return
+    told = re.sub(PURPOSE, " ", clause)
+    covered = _says(words.OIL, told) and not re.search(words.NO_COVER, told)
+    if covered and (method is not Method.BOUGHT or re.search(words.OWN_OIL, told)):
+        yield f"{_IN_OIL}."
+
+
+def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
+    raw = method in (Method.FRESH, Method.BOUGHT, Method.FROZEN)
+    milk = food.group is Group.DAIRY and "cheese" not in food.name
+    if milk and raw and re.search(words.NOT_PASTEURISED, clause):
+        yield "milk that was not pasteurised has no published figure."
+    if food.group is not Group.EGG:
+        return
+    if method in (Method.FRESH, Method.BOUGHT) and "hard" not in food.name:
+        if _says(words.SHELL_BROKEN, clause):
+            # US CDC, in a column: the sign of data/signs.csv.
+            yield "bacteria get in through a cracked or dirty shell: discard."
+    elif method is Method.FRIDGE_PICKLE and _says(words.PRICKED, clause):
+        # A case of botulism (US CDC, MMWR of 2000, Illinois 1997; from memory).
+        yield "holes carry spores into the yolk, where no vinegar reaches them."
+
+
+def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
+    if method not in _DRY:
+        return
+    if food.group in ANIMAL and _says(words.STILL_MOIST, clause):
+        yield f"{_MOIST}."
+    meat = food.group is Group.MEAT and "jerky" in food.name
+    if meat and re.search(words.UNHEATED, clause):
+        yield f"jerky is heated to {_JERKY_F} F inside, poultry to 165 F, before it is dried."
+
+
+def _minutes(clause: str) -> int | None:
+    """The longest time that is named, None where none is."""
+    told = [float(many) * _EACH[unit] for many, unit in re.findall(_FOR, clause)]
+    told += [many for pattern, many in _SPELLS if not told and re.search(pattern, clause)]
+    return round(max(told)) if told else None
+
+
+def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
+    if _says(words.NO_POWER, clause) and perishes():
+        yield "book it with `outage`, which says what to do. Until then it is not checked."
+    if _says(words.EXPIRED, clause) and perishes():
+        yield "no figure begins with what was past its last day."
+    cold = re.search(words.COLD_PLACE, clause) is not None
+    again = _says(words.REFROZEN, clause)
+    thawed = _says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
+    if again and not thawed and "fridge" not in clause and perishes():
+        yield "only what thawed in the refrigerator is frozen again, and nobody says that it did."
+    if re.search(words.MADE_SO, clause):
+        return
+    minutes = _minutes(clause)
+    out = re.search(r"\bout of the (?:fridge|refrigerator|freezer|cold)\b", clause)
+    if cold and not out and "not" not in clause.split():
+        return
+    left = bool(thawed) or _says(words.LEFT_OUT, clause) is not None
+    if not left and method is not Method.FRIDGE_PICKLE:
+        left = minutes is not None and _says(words.STOOD, clause) is not None
+    most = HOT_MIN if max(_degrees(clause), default=0.0) > HOT_F else WARM_MIN
+    if left and (minutes is None or minutes > most) and perishes():
+        yield f"{_WARM}: discard."
+
+
+def _degrees(clause: str) -> list[float]:
+    told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
+    return [one for each in told for one in all_fahrenheit(each)]
+
+
+def _spoilt(
+    method: Method, food: FoodFacts, clause: str, signs: Callable[[], Iterable[Sign]]
+) -> _Told:
+    """A sign of spoiling that throws it away, as the table of signs has it."""
+    if not _says(words.SPOILT, clause) or re.search(words.NOT_SPOILT, clause):
+        return
+    sign = meant(signs_for(signs(), method, food, open_=False), clause, food.name)
+    if sign is None or sign.verdict not in THROWN:
+        return
+    means = f"{sign.means[:1].lower()}{sign.means[1:].rstrip('.')}"
+    yield f"{means}: {_DO[sign.verdict]}."
+
+
+def _too_cool(
+    method: Method,
+    record: Mapping[str, str],
+    every: Sequence[tuple[str, str]],
+    doubted: Callable[[Mapping[str, str]], Sequence[str]],
+) -> list[str]:
+    """The warmth of a smoke or of dried meat, held against it as if the record said so: the warmest
+    that is named, since it is brought up to that."""
+    heated = method in (Method.HOT_SMOKED, Method.COLD_SMOKED, Method.DRIED)
+    if not heated or "temperature" in record:
+        return []
+    told = [
+        (max(found), typed)
+        for typed, clause in every
+        if not re.search(OTHER_DEGREES, clause) and (found := _degrees(clause))
+    ]
+    if not told:
+        return []
+    warmest, typed = max(told)
+    known = frozenset(doubted(record))
+    more = [one for one in doubted({**record, "temperature": f"{warmest:g} F"}) if one not in known]
+    return [f"Its note says {typed!r}: not checked. {more[0]}"] if more else []

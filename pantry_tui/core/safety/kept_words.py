@@ -1,0 +1,143 @@
+"""Words of a note on food that no lid and no process keeps: what was put into it, how warm it was,
+what was seen on it. Patterns for notes in small letters, one clause at a time, which stay text
+until a note is read. A choice of our own."""
+
+from __future__ import annotations
+
+from pantry_tui.core.safety.denial import DENIED
+
+#: Plants that are low in acid and bring their own water.
+_PLANTS = (
+    r"(?:garlic|onions?|shallots?|ginger|turmeric|galangal|horseradish|scallions?|leeks?|ramsons|"
+    r"(?:wild )?garlic|chill?i(?:e?s)?|chiles?|jalape[nñ]os?|habaneros?|cayennes?|"
+    r"(?:hot |bell |sweet |roasted )peppers?|peppers|mushrooms?|truffles?|porcini|tomatoes|"
+    r"olives|herbs?|rosemary|thyme|basil|sage|oregano|marjoram|tarragon|parsley|mint|dill|chives?|"
+    r"coriander|cilantro|lavender|bay lea(?:f|ves)|lemon ?(?:peel|zest|grass|balm|verbena)|"
+    r"vegetables?|carrots?|nettles?|fennel|scapes?)"
+)
+#: Of these a powder, a flake or a seed has no water.
+PLANTS = (
+    rf"(?<!dried )(?<!dry )(?<!powdered )(?<!ground )(?<!smoked )\b{_PLANTS}\b"
+    r"(?! (?:powder|flakes?|salt|granules|seeds?|bread|press|honey|bed|harvest|oil|field|patch))"
+)
+#: What says that it lies in there.
+PUT_IN = (
+    r"\b(?:with|plus|added|adding|infus\w*|steep\w*|in (?:it|them|there)|inside|into|cloves?|"
+    r"heads?|sprigs?|slices?|sliced|whole|raw|fresh|roasted|chopped|covering|poured over)\b"
+)
+ONLY_PLANTS = rf"(?:{_PLANTS}|and|of|some|a|few|raw|fresh|,|\s)+"
+OIL = (
+    r"\b(?:oils?|ghee|lard|(?:duck|goose|chicken|bacon) fat)\b"
+    r"(?! (?:free|press|seed|cloth|tray|lamp|paper|drum|can\b))"
+)
+#: Oil that food is cooked in, or that does not cover it.
+NO_COVER = (
+    r"\b(?:fr(?:ied|y|ying)|saut[eé]\w*|roast\w*|bak\w*|cook\w*|grill\w*|brows?n\w*|sear\w*|"
+    r"brush\w*|rub(?:bed)?|toss\w*|coat\w*|drop|drizzl\w*|dash|splash|smear\w*|wip\w*|spray\w*|"
+    r"greas\w*|massag\w*|essential|mineral|tray|sheet|board|dress\w*|teaspoon|tsp|sweat\w*|"
+    r"soft(?:en)?ed|from the oil|out of (?:the )?oil|stir\w*|separat\w*)\b"
+)
+#: Done to what a shop had sold without it.
+OWN_OIL = r"\b(?:topp?(?:ed)?|cover\w*|add\w*|pour\w*|fill\w*|put|own|home|we|i|submerg\w*)\b"
+
+#: Where it is cold, so that what stood there was not in the warm.
+COLD_PLACE = (
+    r"\b(?:fridge|refrigerator|freezer|ice|iced|icebox|cellar|cold (?!smok)|chiller|chill(?:ed)?|"
+    r"cool(?:er| box| bag)|coolbox|snow|frost|larder at)\b"
+)
+_PLACE = (
+    r"(?:counter(?:top)?|worktop|work surface|table|car|boot|trunk|sun|kitchen|porch|bench|stove|"
+    r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
+    r"room temperature|ambient)"
+)
+WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
+#: Left where it should not be, in words that need no time beside them.
+LEFT_OUT = (
+    r"(?:^|\b(?:was|were|got|been|accidentally|it|them|jars?|box(?:es)?|bags?|packs?|pan|pot|tray|"
+    r"carton|tubs?|bottles?|all|mistake|and|then|after|soup|stew|meat|eggs?|milk|rice|stock|"
+    r"leftovers?|some|one|two|\d+) )(?:left|forgotten|stood|sat) (?:out|outside)"
+    r"(?= *(?:$|over|for|on|in|all|too|at|a\b|an\b|\d|to\b|by|since|while|and|un|"
+    r"of the (?:fr|re)))|"
+    r"\b(?:left|stood|sat|forgotten) (?:out|outside)(?: \w+)? (?:over ?night|all (?:night|day)|"
+    r"\d+|for|on the|in the|too long)|"
+    rf"\b(?:left|stood|standing|sat|sitting|forgot(?:ten)?|kept|stored|stayed|spent|held|was|were|"
+    rf"thawed|defrosted)(?: \w+){{0,4}} (?:on|in|at|by|near|under) (?:the |a |our |hot |warm )*"
+    rf"{_PLACE}\b|"
+    rf"\b(?:un ?refrigerated|un ?chilled|(?:{DENIED}|nobody) (?:\w+ )?(?:refrigerated|chilled|kept "
+    r"cold|put in the fridge|in the fridge))\b|"
+    r"\bout of the (?:fridge|refrigerator|freezer|cold)\b|^at room temp\w*"
+)
+#: The same where only a time says that it was too long.
+STOOD = (
+    r"\b(?:left|stood|standing|sat|sitting|rested|waited|stayed|spent|cooled|cooling|lay|"
+    r"thawed|defrosted|out)\b"
+)
+#: Part of making it: cultured in the warm, or kept hot.
+MADE_SO = (
+    r"\b(?:set|cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
+    r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
+    r"simmer\w*|slow cooker|oven|smoker|hung|rais(?:e|ed|ing)|dough|soak\w*|macerat\w*|"
+    r"in (?:sugar|salt|brine|vinegar|spices))\b"
+)
+_THAWED = r"(?:thawed|defrosted|had (?:half |partly )?(?:thawed|melted))"
+THAWED_WARM = rf"\b{_THAWED}\b.*(?:\b(?:over ?night|outside|out|all (?:day|night))\b|{WARM_PLACE})"
+THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
+REFROZEN = r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew))\b"
+#: The cold itself failed.
+NO_POWER = (
+    r"\b(?:fridge|refrigerator|freezer|power|electric\w*|current|plug)(?: \w+)? (?:was |were |had "
+    r"been |went |has |had )?(?:off|out|down|dead|died|fail\w*|broke\w*|unplugged|ajar|left open|"
+    r"cut)\b|\bpower (?:cut|outage|failure)\b|\b(?:fridge|freezer) door (?:was )?(?:left )?"
+    r"(?:open|ajar)\b"
+)
+EXPIRED = (
+    r"\b(?:past|after|beyond|over)(?: (?:its|the|their|his))? (?:use by|sell by|expir\w*|"
+    r"date(?! (?:cake|syrup)))|\b(?:expired|out of date|gone over)\b|"
+    r"\b(?:use by|sell by|expiry)(?: date)? (?:was|has been|had|passed|over|gone|yesterday|last)\b"
+)
+NOT_PASTEURISED = (
+    r"\b(?:un ?pasteuri[sz]ed|(?:not|never|isn't|wasn't)(?: \w+)? pasteuri[sz]ed|raw milk|"
+    r"(?:straight|fresh|warm) from the (?:cow|goat|ewe|sheep))\b|^raw\b"
+)
+SHELL_BROKEN = (
+    r"\b(?:crack\w*|broken|chipped|leak\w*|hairline|dirty|soiled|muck\w*|manure|poo\w*)\b"
+)
+FERMENTED = r"\b(?:ferment\w*|worked|in the crock|bubbled|in brine)\b"
+PRICKED = r"\b(?:prick\w*|pierc\w*|pok(?:ed|ing)|punctur\w*|tooth ?pick\w*|needle|skewer\w*|fork)\b"
+
+#: What is surely a sign of spoiling, in whatever words the table of signs has for it.
+SPOILT = (
+    r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|slim[ey]\w*|ropy|"
+    r"rott\w*|putrid|rancid|maggots?|weevils?|moths?|larva\w*|insects?|mice|st[iau]nks?|"
+    r"(?:gone|went|going) (?:off|bad)|"
+    r"(?:smell\w*|odou?r|stench)(?: \w+)? (?:off|bad|foul|funny|rotten|musty|rancid|odd|strange)|"
+    r"pink (?:film|scum|yeast|slime|on top|fuzz\w*)|black (?:film|spots? on top))\b"
+)
+#: Taken out before, or what belongs there.
+NOT_SPOILT = (
+    r"\b(?:threw|thrown|toss\w*|sort\w*|pick\w*|remov\w*|cull\w*|took out|koji|tempeh|natto|mother|"
+    r"scoby|pellicle|proof|trap|net|blue cheese|rind|against|peach fuzz|fuzz off)\b"
+)
+GREENED = (
+    r"\b(?:turn\w*|gone|went|going|are|is|were|getting|got|bit|some|slightly|very|few|half|mostly) "
+    r"green\b|\bgreen(?:ed|ing| patch\w*| spots?| skins?| ones?| shoulders?| tinge\w*)\b|^green$"
+)
+#: Potatoes.
+GREENS_POISON = frozenset({"potatoes", "new potatoes"})
+ABOVE_BRINE = (
+    rf"\b(?:{DENIED}) (?:\w+ )?(?:cover|submerg|under)\w*|\b(?:above|out of|over) the brine\b|"
+    r"\bbrine (?:is |was |ran |got |fell |went |has )?(?:too )?(?:low|below|short|gone|"
+    r"evaporat\w*)|"
+    rf"\b(?:{DENIED}|too little) (?:enough )?brine\b|\bfloat\w* (?:on top|above|up)\b"
+)
+UNHEATED = (
+    r"\b(?:un ?heated|(?:not|never|wasn't|isn't)(?: \w+)? (?:pre ?)?(?:heated|cooked)|"
+    r"(?:no|without)(?: any)? (?:pre ?)?(?:heat\w*|cooking)|(?:skipp?ed|forgot|left out) (?:the )?"
+    r"(?:pre ?)?heat\w*|air dr\w+|sun dr\w+|dried in the sun)\b"
+)
+STILL_MOIST = (
+    r"\b(?:still (?:a (?:bit|little) |rather |quite |slightly )?(?:moist|damp|wet|sticky|tacky|"
+    r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
+    r"really |properly |entirely )*dr(?:y|ied)(?! (?:out|in|fruit))|under ?dried|"
+    r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?))\b|^(?:damp|moist|wet)\b"
+)
