@@ -27,6 +27,7 @@ from pantry_tui.core.safety.note_words import (
     ALTITUDE_LEFT_OUT,
     AWAY,
     BATH,
+    DRYING,
     EARLIER,
     FILLED_FROM,
     FROST_KILLED,
@@ -169,7 +170,7 @@ def _differs(
     yield from _pressures(method, said, clause)
     yield from _heights(said, altitude_ft, clause)
     for degrees, unit in re.findall(DEGREES, clause):
-        if not re.search(OTHER_DEGREES, clause):
+        if not (re.search(OTHER_DEGREES, clause) or re.search(DRYING, clause)):
             yield "temperature", f"{degrees} {unit}"
     if "head" in clause:
         for inches in re.finditer(_INCHES, clause):

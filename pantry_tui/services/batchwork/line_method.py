@@ -145,6 +145,8 @@ def _meant(
     method = _as_pickled(food.facts, explicit[0])
     if not said or method in said:
         return method
+    if {method, *said} == {Method.FROZEN, Method.BOUGHT}:
+        return Method.FROZEN
     if len(said) == 1 or method is Method.FROZEN:
         return (method, *said)
     return (method, *said)
