@@ -18,6 +18,9 @@ from pantry_tui.core.log.moments import hour_told, moment, some_time, when
 from pantry_tui.core.log.payloads import ClockAhead
 from pantry_tui.core.model import DAY_MIN, Ahead, When
 
+#: Clocks differ by so many minutes without any of them having the wrong day: an hour, by which they
+#: are put back by hand in autumn or in the next zone. Our own choice.
+SLIGHT = 60
 #: Where nothing was booked before it: before anything that any household has put up.
 _LONG_AGO = date(1900, 1, 1)
 
@@ -134,10 +137,12 @@ class Clocks:
         return began._replace(first=min(since.first, began.first), day=made)
 
     def ahead(self, event: Event) -> Ahead | None:
-        """What is said of it where its clock was ahead."""
+        """What is said of it where its clock was ahead: nothing of minutes of one day."""
         window = self.within.get(event.id)
         if window is None:
             return None
+        then, said = clock_of(event).last, clock_of(event).day
         since = None if window.since is None else window.since.day
-        said = clock_of(event).day
+        if since == said and then - window.first <= SLIGHT:
+            return None
         return Ahead(event.id, event.containers, said, since, window.until.day)

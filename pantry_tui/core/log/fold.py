@@ -275,7 +275,7 @@ class _Batch:
         word, where a clock was wrong: then the earlier day counts."""
         written = datetime.fromisoformat(event.recorded)
         day: date | None = min(told, written.date())  # nobody knows of a day that is to come
-        if self.clocks.ahead(event) is not None:
+        if event.id in self.clocks.within:
             return self.clocks.made(day, event)
         if self.put_right is not None and written < self.put_right:
             was = self.batch.made
@@ -307,7 +307,7 @@ class _Batch:
         key = event.id, state, place
         if key not in self.came:
             made, began = self.batch.made, when(event)
-            if self.put_right is None and self.clocks.ahead(event) is not None:
+            if self.put_right is None and event.id in self.clocks.within:
                 began = self.clocks.began(event, None if self.batch.carried else made)
             elif made is not None and made != began.day and not self.batch.carried:
                 began = some_time(made, datetime.fromisoformat(event.recorded), event.day)

@@ -182,3 +182,55 @@ def test_a_clock_that_goes_on_says_nothing(path: Path) -> None:
     at(path, AFTER, lambda p: places.add(p, "attic", "room"))
     with open_pantry(path, AFTER) as p:
         assert not any(isinstance(one.payload, ClockAhead) for one in p.events)
+
+
+#: Clocks that are set right by an hour at most, by minutes.
+SLIGHT = (3, 20, 60)
+
+
+def back(minutes: int, clock: Clock = AFTER) -> Clock:
+    assert clock.minute is not None
+    return clock._replace(minute=clock.minute - minutes)
+
+
+@pytest.mark.parametrize("minutes", SLIGHT)
+def test_a_clock_that_is_put_back_by_minutes_costs_minutes(path: Path, minutes: int) -> None:
+    at(path, BEFORE, lambda p: places.add(p, "shed", "room"))
+    at(path, AFTER, up("2 lb ground beef, fresh, fridge"))
+    at(path, back(minutes), up("2 pint jars peach jam, jam, pantry"))
+    assert shown(path, AFTER) == (Verdict.EAT_SOON, AFTER.today + timedelta(days=1))
+    assert standing(path, AFTER) == ()
+
+
+def test_more_than_an_hour_may_be_any_time(path: Path) -> None:
+    at(path, BEFORE, lambda p: places.add(p, "shed", "room"))
+    at(path, AFTER, up("2 lb ground beef, fresh, fridge"))
+    at(path, back(61), up("2 pint jars peach jam, jam, pantry"))
+    assert shown(path, AFTER) == (Verdict.DISCARD, BEFORE.today + timedelta(days=1))
+
+
+@pytest.mark.parametrize("start", [0, 3])
+@pytest.mark.parametrize("minutes", SLIGHT[1:])
+def test_what_a_clock_booked_in_its_order_stays_in_it(path: Path, minutes: int, start: int) -> None:
+    """Out to the table, back into the cold, and the clock is put back to when it was taken out or
+    before."""
+    at(path, BEFORE, up("4 half-pint jars strawberry jam, jam minutes=10, pantry"))
+    at(path, BEFORE, lambda p: act.open_(p, "2A/1"))
+    at(path, AFTER, lambda p: places.add(p, "shed", "room"))
+    at(path, back(-start), lambda p: act.move(p, "2A/1", "pantry"))
+    at(path, back(-minutes), lambda p: act.move(p, "2A/1", "fridge"))
+    honest = shown(path, back(-minutes))
+    at(path, AFTER, lambda p: act.open_(p, "2A/2"))
+    for later in (64, 90, 24 * 60):
+        day, minute = divmod((AFTER.minute or 0) + later, 24 * 60)
+        clock = Clock(AFTER.today + timedelta(days=day), minute)
+        assert shown(path, clock) == honest
+
+
+def test_minutes_in_the_warm_that_were_told_count_whole(path: Path) -> None:
+    """Two and a half hours on the table are too long, though the clock is put back by one."""
+    at(path, back(60), up("2 lb ground beef, fresh, fridge"))
+    at(path, AFTER, lambda p: act.move(p, "2A", "pantry"))
+    at(path, back(-150), lambda p: act.move(p, "2A", "fridge"))
+    at(path, back(-100), up("2 pint jars peach jam, jam, pantry"))
+    assert shown(path, back(-151))[0] is Verdict.DISCARD
