@@ -10,7 +10,8 @@ from pantry_tui.core.keeping.harm import is_wet_pack
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.model import Batch, Container, Place, Turn
+from pantry_tui.core.log.moments import some_time
+from pantry_tui.core.model import Batch, Container, Place, Turn, When
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import Refused
@@ -18,7 +19,7 @@ from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.pick import containers_named
 from pantry_tui.services.stock.room import overfull
-from pantry_tui.services.stock.seen import At, still, when
+from pantry_tui.services.stock.seen import At, first_minute, still, when
 from pantry_tui.services.stock.telling import names, say_of
 
 #: Kept by being dry, by sugar or by spirit.
@@ -60,19 +61,13 @@ def move(
     if len(states) > 1:
         raise Refused("They are in different states: move them one at a time, like 7C/3.")
     state = states.pop()
-    refrozen = to.climate is Climate.FREEZER and state is State.THAWED
-    if refrozen and any(_thawed_fast(c) for c in taken):
-        warnings.append(
-            "What was thawed in cold water or a microwave oven is cooked before it is frozen again."
-        )
-    elif refrozen:
-        warnings.append(
-            "Refreezing what thawed in the fridge is allowed and costs quality; its discard date "
-            "stays as it was, so cook it and put it up as a cooked meal to start anew."
-        )
+    gone = [c for c in taken if p.judge(c).verdict in UNFIT]
+    if to.climate is Climate.FREEZER and state is State.THAWED and not gone:
+        warnings.append(_refrozen(p, taken))
+    then = _moment(p, taken, at)
     told: dict[str, list[Container]] = {}
     for container in taken:
-        if words := _there(p, container, to, state):
+        if words := _there(p, container, to, state, then):
             told.setdefault(words, []).append(container)
     warnings += [f"{say_of(p, mine)} {words}" for words, mine in told.items()]
     from pantry_tui.services.batchwork.tending import beside  # only where something moves
@@ -99,19 +94,60 @@ def _refuse_if_there(p: Pantry, ref: str, to: Place) -> None:
         raise Refused(f"{say_of(p, meant)} stands in {p.place_paths()[to.id]} already.")
 
 
-def _there(p: Pantry, container: Container, to: Place, state: State) -> str:
-    """What should be known of its standing there, "" for nothing. It is booked all the same, since
-    it stands there, and judged by it."""
-    after = _as_if_moved(p, container, to, state)
-    if p.judge(container).verdict in UNFIT:
-        return ""
+def _refrozen(p: Pantry, taken: Sequence[Container]) -> str:
+    """What is to be known where what was thawed goes into a freezer while it is good."""
+    if any(_thawed_fast(one) for one in taken):
+        return (
+            "What was thawed in cold water or a microwave oven is cooked before it is frozen again."
+        )
+    last = min((day for one in taken if (day := p.judge(one).discard_after)), default=None)
+    stays = f" ({dates.say(last)})" if last is not None else ""
+    return (
+        "Refreezing what thawed in the fridge is allowed and costs quality; its discard date"
+        f"{stays} stays as it was, so cook it and put it up as a cooked meal to start anew."
+    )
+
+
+def _moment(p: Pantry, taken: Sequence[Container], at: At | None) -> When:
+    """When it was moved, as far as was said: now where nothing was, or where more has been booked
+    since, among which it takes its place only once it is booked."""
+    now = p.clock.now
+    if at is None or (at.minute is None and at.day == p.today):
+        return now
+    first = first_minute(p, at)
+    if any(turn.when.first > first for one in taken for turn in one.turns):
+        return now
+    if at.minute is None:
+        return some_time(at.day, p.clock.recorded, p.today)
+    return When(first, first, at.day, now.zone)
+
+
+def _there(p: Pantry, container: Container, to: Place, state: State, then: When) -> str:
+    """What should be known of its standing there since then, "" for nothing. It is booked all the
+    same, since it stands there, and judged by it."""
+    before = p.judge(container)
+    if before.verdict in UNFIT:
+        reason = before.reasons[0] if before.reasons else before.verdict.said
+        return f"must go, wherever it stands: {reason} {CAUTION}"
+    after = _as_if_moved(p, container, to, state, then)
     why = after.refused or (after.reasons[0] if after.reasons else "")
     if after.verdict in UNFIT:
+        if _as_if_moved(p, container, to, state, p.clock.now).verdict not in UNFIT:
+            back = (
+                ""
+                if to.climate.is_cold
+                else "Only if it went back into the cold within two hours, "
+                "book that too, with its hour. "
+            )
+            return (
+                f"may not stay in {to.name}: {why} By now that is too long: discard it. {back}"
+                f"{CAUTION}"
+            )
         return (
             f"may not stand in {to.name}: {why} It is booked, since it stands there: discard it. "
             f"`undo` only if it never did. {CAUTION}"
         )
-    if (left := _warm_until(p, container, to, state)) is not None:
+    if (left := _warm_until(p, container, to, state, then)) is not None:
         return (
             f"may not stay in {to.name}: {why} Put it back into the cold within {left} minutes; "
             f"from then on discard it. {CAUTION}"
@@ -139,14 +175,14 @@ def _state_there(p: Pantry, container: Container, to: Place) -> State:
     return container.state
 
 
-def _as_if_moved(p: Pantry, container: Container, to: Place, state: State) -> Judgement:
-    turn = Turn(p.clock.now, "", to.id, state)
+def _as_if_moved(p: Pantry, container: Container, to: Place, state: State, then: When) -> Judgement:
+    turn = Turn(then, "", to.id, state)
     return p.judge_as(container, turn)
 
 
-def _warm_until(p: Pantry, container: Container, to: Place, state: State) -> int | None:
+def _warm_until(p: Pantry, container: Container, to: Place, state: State, then: When) -> int | None:
     """How many minutes it may stand there until its two hours are over, None for any number."""
-    turn = Turn(p.clock.now, "", to.id, state)
+    turn = Turn(then, "", to.id, state)
     over = p.judging.assess_as(container, turn).again_at
     return None if over is None else max(0, over - 1 - p.clock.now.last)
 
@@ -158,7 +194,8 @@ def _thaws(p: Pantry, container: Container) -> str:
         return ""
     day = max(days)
     if day <= p.today:
-        return " It counts as thawed from today."
+        since = "today" if day == p.today else dates.say(day)
+        return f" It counts as thawed from {since}."
     return f" It thaws there and counts as thawed from {dates.say(day)}."
 
 

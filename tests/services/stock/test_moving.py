@@ -1,0 +1,87 @@
+"""The answer to a move says what to do with what may not stand there, and how soon: by the moment
+on which it was moved, not by that of the booking."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.clock import Clock
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.stock import act, one_batch, places
+from pantry_tui.services.stock.seen import At
+
+TODAY = date(2026, 11, 25)
+NOON = 12 * 60
+COLD = (
+    "2 jars dill pickles, fridge pickle, fridge, 2026-11-20",
+    "2 jars strawberry freezer jam, fridge, 2026-11-20",
+    "2 boxes chicken soup, fridge, 2026-11-24",
+    "30 eggs, fridge, 2026-11-20",
+)
+
+
+@pytest.fixture
+def p(tmp_path: Path) -> Iterator[Pantry]:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
+        pantry.clock = Clock(TODAY, NOON)
+        for name, climate in (("larder", "pantry"), ("fridge", "fridge"), ("freezer", "freezer")):
+            places.add(pantry, name, climate)
+        yield pantry
+
+
+def _up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def _verdict(p: Pantry, code: str) -> Verdict:
+    return one_batch.show(p, code).rows[0].verdict
+
+
+@pytest.mark.parametrize("line", COLD)
+def test_the_two_hours_run_from_the_move_that_was_told(p: Pantry, line: str) -> None:
+    fresh, hour_ago, over, before = (_up(p, line) for _ in range(4))
+    said = act.move(p, fresh, "larder").warnings[0]
+    assert "within 120 minutes" in said
+    said = act.move(p, hour_ago, "larder", at=At(TODAY, NOON - 60)).warnings[0]
+    assert "within 60 minutes" in said
+    assert _verdict(p, hour_ago) is not Verdict.DISCARD
+    for code, then in ((over, At(TODAY, NOON - 121)), (before, At(date(2026, 11, 24), 20 * 60))):
+        said = act.move(p, code, "larder", at=then).warnings[0]
+        assert "discard it" in said
+        assert "minutes" not in said
+        assert "book that too" in said
+        assert _verdict(p, code) is Verdict.DISCARD
+
+
+def test_what_thawed_too_long_ago_is_not_told_to_be_frozen_again(p: Pantry) -> None:
+    code = _up(p, "2 packs ground beef, frozen, freezer, 2026-11-01")
+    act.thaw(p, f"{code}/1", at=At(date(2026, 11, 20)))
+    act.thaw(p, f"{code}/2", at=At(date(2026, 11, 24)))
+    (late,) = act.move(p, f"{code}/1", "freezer").warnings
+    assert "must go" in late
+    assert "Never taste" in late
+    (good,) = act.move(p, f"{code}/2", "freezer").warnings
+    assert "allowed" in good
+    assert "(Thu 26 Nov 2026) stays as it was" in good
+
+
+def test_what_must_go_is_told_so_wherever_it_is_moved(p: Pantry) -> None:
+    code = _up(p, "2 boxes chicken soup, fridge, 2026-11-10")
+    assert _verdict(p, code) is Verdict.DISCARD
+    (said,) = act.move(p, code, "freezer").warnings
+    assert "must go, wherever it stands" in said
+
+
+def test_a_move_of_before_says_since_when_it_is_thawed(p: Pantry) -> None:
+    code = _up(p, "2 bags strawberries, frozen, freezer, 2026-11-01")
+    said = act.move(p, code, "fridge", at=At(date(2026, 11, 20)))
+    assert "thawed from Fri 20 Nov 2026" in said.message
+    assert "discard it" in said.warnings[0]
+    assert "book that too" not in said.warnings[0]
