@@ -58,9 +58,8 @@ class PutUp(Act):
 
     def _made(self, p: Pantry, reading: PutUpReading, *, at: At | None = None) -> Made:
         """Booked, or only looked at."""
-        reading = putup.told_at(p, reading, at)
         if self.dry_run:
-            return putup.preview(p, reading)
+            return putup.preview(p, reading, at=at)
         return putup.put_up(p, reading, at=at)
 
     def _many(self, call: Call, p: Pantry, file: str) -> int:

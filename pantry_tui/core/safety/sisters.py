@@ -55,7 +55,13 @@ def of_sisters(sign: Sign, found: Found) -> Sisters:
     return Sisters.SUSPECT
 
 
-def of_pile(verdict: Verdict, found: Found) -> Verdict:
-    """One bad piece is taken out; the rest wants a hand and is not thrown away for it."""
+#: What happened to all that lies there, and shows on no piece of it.
+_TO_ALL = ("flood water", "unchilled")
+
+
+def of_pile(sign: Sign, verdict: Verdict, found: Found) -> Verdict:
+    """One bad piece is taken out; the rest wants a hand and is not thrown away for it, unless it
+    happened to all of them."""
     thrown = verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD)
-    return Verdict.NEEDS_CARE if found.pile and thrown else verdict
+    to_all = any(one in sign.words for one in _TO_ALL)
+    return Verdict.NEEDS_CARE if found.pile and thrown and not to_all else verdict

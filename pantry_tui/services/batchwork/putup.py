@@ -50,9 +50,11 @@ def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
     return told_food(reading.food, Group(reading.group), Acidity(reading.acidity))
 
 
-def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judgement, Descent]:
-    """The batch as it would stand, and what it takes of others. Raises BadInput for open problems,
-    Refused for danger."""
+def _judged(
+    p: Pantry, reading: PutUpReading, at: At | None
+) -> tuple[PutUpReading, Batch, State, Place, Judgement, Descent]:
+    """The batch as it would stand, and what it takes of others, with the reading of that moment.
+    Raises BadInput for open problems, Refused for danger."""
     if reading.unread:
         words = ", ".join(repr(word[:40]) for word in reading.unread[:5])
         raise BadInput(f"Not understood: {words}; leave it out, or write it as note=...")
@@ -68,6 +70,9 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
         )
     state = State.WORKING if reading.method in WORKING else State.SEALED
     descent = descent_of(p, reading)
+    if not descent.carried:  # else it was made when that was of which it is a part
+        reading = _told_at(p, reading, at)
+    assert reading.method is not None
     if reading.method is Method.FROZEN and place.climate is not Climate.FREEZER:
         _refuse_warm(place, descent)
     if descent.carried:
@@ -110,7 +115,7 @@ def _judged(p: Pantry, reading: PutUpReading) -> tuple[Batch, State, Place, Judg
             raise Refused(f"{here}. If it stood there: {STOOD[0].lower()}{STOOD[1:]}")
         fit = where_it_keeps(p, reading.method, packed, state)
         raise Refused(f"{here}: {refused.wording}{f' Say instead: {fit}.' if fit else ''}")
-    return batch, state, place, judged, descent
+    return reading, batch, state, place, judged, descent
 
 
 def _stood(p: Pantry, reading: PutUpReading) -> bool:
@@ -136,7 +141,7 @@ def with_altitude(
     return (*(pair for pair in record if pair[0] != "altitude"), ("altitude", "unknown"))
 
 
-def told_at(p: Pantry, reading: PutUpReading, at: At | None) -> PutUpReading:
+def _told_at(p: Pantry, reading: PutUpReading, at: At | None) -> PutUpReading:
     """The reading of what was put up at that moment: on its day, where the line names none.
 
     Raises BadInput where it was made later than that."""
@@ -150,9 +155,9 @@ def told_at(p: Pantry, reading: PutUpReading, at: At | None) -> PutUpReading:
     return reading
 
 
-def preview(p: Pantry, reading: PutUpReading) -> PutUp:
+def preview(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
-    batch, _, _, judged, descent = _judged(p, reading)
+    reading, batch, _, _, judged, descent = _judged(p, reading, at)
     return _answer("", (), batch, judged, reading, descent)
 
 
@@ -194,7 +199,7 @@ def _answer(
 @booked
 def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
-    batch, state, place, _, descent = _judged(p, reading)
+    reading, batch, state, place, _, descent = _judged(p, reading, at)
     code, id_ = p.next_code(), f"b{p.next_id()}"
     p.book(
         said.PutUp(

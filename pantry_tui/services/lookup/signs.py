@@ -148,7 +148,7 @@ def showing(
         tuple(one.id for one in containers),
         sign.id,
         sign.words,
-        of_pile(verdict, found),
+        of_pile(sign, verdict, found),
         suspect if sisters is Sisters.SUSPECT else "",
     )
     return payload, sisters

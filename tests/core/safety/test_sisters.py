@@ -72,8 +72,15 @@ def test_one_bad_apple_is_culled_and_the_crate_looked_over(
 @pytest.mark.parametrize("verdict", list(Verdict))
 def test_a_bad_piece_does_not_throw_the_pile_away(verdict: Verdict) -> None:
     thrown = verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
-    assert of_pile(verdict, PIECE) is (Verdict.NEEDS_CARE if thrown else verdict)
-    assert of_pile(verdict, SEALED) is verdict
+    bad = sign(SignVerdict.DISCARD)
+    assert of_pile(bad, verdict, PIECE) is (Verdict.NEEDS_CARE if thrown else verdict)
+    assert of_pile(bad, verdict, SEALED) is verdict
+
+
+def test_what_happened_to_all_of_a_pile_throws_all_of_it_away() -> None:
+    """US storm advice: what flood water reached is discarded, and it shows on no piece."""
+    wet = sign(words="stood in flood water")
+    assert of_pile(wet, Verdict.DO_NOT_TASTE, PIECE) is Verdict.DO_NOT_TASTE
 
 
 def test_what_lies_loose() -> None:

@@ -15,6 +15,7 @@ from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act, count, outage, places, readings, undo, view
 from pantry_tui.services.stock.rows import DueRow
+from pantry_tui.services.stock.seen import At
 
 
 @pytest.fixture
@@ -539,3 +540,17 @@ def test_what_is_frozen_in_time_is_no_older_for_want_of_a_figure(p: Pantry) -> N
     wait(p, 60)
     (row,) = rows(p, new)
     assert (row.verdict, row.discard_after) == (Verdict.UNKNOWN, None)
+
+
+def test_what_was_cooked_on_a_day_that_is_over_counts_from_that_day(p: Pantry) -> None:
+    beef = up(p, "2 1-lb packs ground beef, frozen, chest")
+    wait(p, 5)
+    cooked = p.today - timedelta(days=2)
+    stew = repack.repack(p, beef, "2 boxes stew, cooked meal, fridge", at=At(cooked)).code
+    batch = p.batch(stew)
+    assert batch is not None
+    assert batch.made == cooked
+    split = repack.repack(p, stew, "1 box stew, cooked meal, fridge", at=At(p.today)).code
+    part = p.batch(split)
+    assert part is not None
+    assert part.made == cooked, "the same food goes on"
