@@ -1,7 +1,8 @@
 """python -m tests.judging [N] [FIRST]: N random histories against the program, faults shrunk.
 
 --store N [FIRST]   the same through the store and the command line
---made N [FIRST]    what was made of other containers, through the store
+--made N [FIRST], --counted, --clocks   what was made of other containers, what a count finds,
+                    and what a clock that ran ahead had booked, through the store
 --laws N [FIRST]    the laws of order, splitting and adding
 --table [METHOD]    the whole table of method, state, climate, warmth and class of food
 Without a connected program the judge is run against itself, which shows the cost of a run.
@@ -17,13 +18,20 @@ from pathlib import Path
 
 from tests.judging.adapter import Mirror, play, program
 from tests.judging.bound import Fault, faults, shrunk
-from tests.judging.histories import random_descent, random_history
+from tests.judging.clocks import random_ahead
+from tests.judging.histories import random_count, random_descent, random_history
 from tests.judging.laws import never_later, never_longer, order_law, splitting
-from tests.judging.stores import lenient, store_faults
+from tests.judging.stores import ahead_of_the_truth, lenient, store_faults
 from tests.judging.table import METHODS, size, unanswered
 
 #: Shown in full: the first of each reason, so that one fault does not hide the others.
 MOST_SHOWN = 25
+
+TOLD: dict[str, Callable[[int, Path], Iterator[str]]] = {
+    "--made": lambda seed, path: lenient(random_descent(seed), path),
+    "--counted": lambda seed, path: lenient(random_count(seed), path),
+    "--clocks": lambda seed, path: ahead_of_the_truth(*random_ahead(seed), path),
+}
 
 
 def main(argv: list[str]) -> int:
@@ -35,8 +43,8 @@ def main(argv: list[str]) -> int:
     n, first = ([*numbers, 0] if len(numbers) == 1 else numbers) or (20_000, 0)
     if how == "--store":
         return _stores(range(first, first + n))
-    if how == "--made":
-        return _made(range(first, first + n))
+    if how in TOLD:
+        return _found(range(first, first + n), TOLD[how])
     if how == "--laws":
         return _laws(range(first, first + n))
     judged = program()
@@ -58,10 +66,6 @@ def main(argv: list[str]) -> int:
     if seeds:
         print("seeds:", ", ".join(s.split()[1] for s in seeds[:200]))
     return 1 if found else 0
-
-
-def _made(seeds: range) -> int:
-    return _found(seeds, lambda seed, path: lenient(random_descent(seed), path))
 
 
 def _stores(seeds: range) -> int:

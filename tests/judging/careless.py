@@ -11,12 +11,15 @@ from dataclasses import replace
 
 from tests.judging.bound import Answer, Program
 from tests.judging.evaluator import judge
+from tests.judging.histories import random_count, random_descent
 from tests.judging.world import (
     DAY,
+    Counted,
     Cut,
     Drawn,
     Fact,
     History,
+    Left,
     Moved,
     Opened,
     PlaceChanged,
@@ -99,6 +102,19 @@ def _no_parts(f: Fact) -> Fact:
     return replace(f, what=replace(f.what, parts=())) if isinstance(f.what, PutUp) else f
 
 
+def _new_when_counted(h: History) -> History:
+    """A count as a putting up, on its day."""
+    day = max((f.day for f in h.facts if isinstance(f.what, Counted)), default=0)
+    return replace(
+        h,
+        facts=tuple(
+            replace(f, day=max(f.day, min(day, h.now // DAY))) if isinstance(f.what, PutUp) else f
+            for f in h.facts
+            if not isinstance(f.what, Left)
+        ),
+    )
+
+
 def _last_place(h: History) -> History:
     """Only where a container stands now counts: its earlier moves are forgotten."""
     last = {f.what.container: f.id for f in h.facts if isinstance(f.what, Moved)}
@@ -137,5 +153,9 @@ CARELESS: dict[str, Sight] = {
     "only the last place counts": _last_place,
     "places stand in no other": each(_no_nest),
 }
-#: The same, of what is made of others.
-CARELESS_OF_PARTS: dict[str, Sight] = {"blind to parts": each(_no_parts)}
+#: The same, of what is made of others and of what a count finds, with the histories to look in.
+CARELESS_OF_KIN: dict[str, tuple[Callable[[int], History], Sight]] = {
+    "blind to parts": (random_descent, each(_no_parts)),
+    "what a count finds had never left nor was opened": (random_count, without(Opened, Left)),
+    "what a count finds is new": (random_count, _new_when_counted),
+}

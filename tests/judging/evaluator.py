@@ -22,8 +22,10 @@ Choices where the laws leave freedom, each the laxer one:
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import reduce
 
 from tests.judging import hazards, papers
+from tests.judging.counting import lives_found
 from tests.judging.descent import of_parts, put_up_of, used_before
 from tests.judging.orders import about, orders
 from tests.judging.places import COLD_F
@@ -57,6 +59,9 @@ def judge_facts(told: Sequence[Fact], container: str, now: int) -> Ruling:
     batch = put_up_of(told, container)
     if batch is None:
         return Ruling(None, False, "never put up")
+    found = lives_found(told, batch, container, now)
+    if found:
+        return reduce(Ruling.stricter, (judge_facts(one, container, now) for one in found))
     worst = of_parts(told, batch, container, now, judge_facts)
     used = used_before(told, batch, now, warm_minutes)
     facts = about(told, batch, container)

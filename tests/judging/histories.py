@@ -15,12 +15,14 @@ from tests.judging import hazards, papers
 from tests.judging.world import (
     DAY,
     CorrectedMade,
+    Counted,
     Cut,
     Drawn,
     Fact,
     Food,
     Happening,
     History,
+    Left,
     LooksSound,
     Moved,
     Opened,
@@ -105,7 +107,7 @@ SIGNS = (
 STRANGE = (("hedgehog", "meat"), ("lungfish", "fish"), ("yampah", "vegetable"), ("kumis", "dairy"))
 
 
-class _Teller:
+class Teller:
     """Draws one history."""
 
     def __init__(self, seed: int) -> None:
@@ -348,7 +350,7 @@ def _named(f: Fact, name: dict[int, str], i: int) -> Fact:
     return replace(f, id=name[i], what=what)
 
 
-class _Repacker(_Teller):
+class _Repacker(Teller):
     """Draws one history in which what was put up is made into something else, and goes on as it."""
 
     def container(self) -> str:
@@ -398,6 +400,37 @@ class _Repacker(_Teller):
                 self.happen()
 
 
+class _Counter(Teller):
+    """Draws one history in which containers leave and a count finds some of them again."""
+
+    def gone(self, container: str) -> Happening:
+        how = self.r.choice(("missing", "missing", "given", "used", "discarded"))
+        return Drawn(container, 1.0) if how == "used" else Left(container, how)
+
+    def tell_it(self) -> None:
+        r = self.r
+        self.open_house()
+        self.put_up(0)
+        both = self.batches[0].containers
+        for _ in range(r.choice((1, 1, 2, 3))):
+            self.happen()
+        for jar in r.choice((both, both, both[:1])):
+            self.say(self.moment(), self.gone(jar))
+        for _ in range(r.choice((0, 0, 1))):
+            self.happen()
+        last = max(f.at for _, f in self.facts if not isinstance(f.what, PlaceOpened))
+        at = last + r.choice((1, 60, 150, DAY)) if r.random() < 0.8 else self.moment()
+        place = r.choice(self.been[r.choice(both)])
+        self.say(at, Counted(place, "A", r.choice((1, 1, 2))))
+        for _ in range(r.choice((0, 1, 2))):
+            self.happen()
+
+
+def random_count(seed: int) -> History:
+    """A history of one batch of which some left and were counted again."""
+    return _Counter(seed).tell(seed)
+
+
 def random_descent(seed: int) -> History:
     """A history of one batch that is repacked, once or twice."""
     return _Repacker(seed).tell(seed)
@@ -405,4 +438,4 @@ def random_descent(seed: int) -> History:
 
 def random_history(seed: int) -> History:
     """A history of one or two batches, two to nine happenings and what was taken back."""
-    return _Teller(seed).tell(seed)
+    return Teller(seed).tell(seed)

@@ -34,9 +34,11 @@ from tests.judging.bound import Answer
 from tests.judging.world import (
     DAY,
     CorrectedMade,
+    Counted,
     Cut,
     Drawn,
     Fact,
+    Left,
     LooksSound,
     Moved,
     Opened,
@@ -163,6 +165,9 @@ class Stored:
                 return ["outage", w.place, "--from", start, "--to", say_moment(w.end), *full]
             case PutUp():
                 return self._repack(fact, w) if w.parts else self._put_up(fact, w)
+            case Counted():
+                code = self._codes.get(w.batch)
+                return ["count", w.place, "--seen", f"{code}={w.n}", *at] if code else None
             case CorrectedMade():
                 code = self._codes.get(w.batch)
                 made = date.fromordinal(w.day).isoformat()
@@ -210,6 +215,10 @@ class Stored:
                 # Small enough that what is left is never less than is drawn.
                 part = self._pounds[w.container.partition("/")[0]] * w.part / 8
                 return ["use", name, *([] if w.part >= 1 else [f"{part:.4f} lb"]), *at]
+            case Left():
+                how = {"given": ["give"], "missing": ["missing"]}.get(w.how, ["discard"])
+                why = [] if how != ["discard"] else ["--why", "too old"]
+                return [*how, name, *why, *at]
             case LooksSound():
                 return ["sign", name, "looks sound", *at]
             case SignSeen():

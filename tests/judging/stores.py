@@ -8,9 +8,11 @@ is more lenient than the papers.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 from tests.judging.bound import too_lenient
+from tests.judging.clocks import truly
 from tests.judging.evaluator import judge
 from tests.judging.histories import random_history
 from tests.judging.laws import rebooked
@@ -18,6 +20,7 @@ from tests.judging.stored import Stored
 from tests.judging.world import DAY, History, Moved, PutUp, Redo, Undo
 
 #: Asked when two hours have run out, on the next day, and when much is over.
+AHEAD = (DAY, 31 * DAY)
 LATER = (180, DAY, 9 * DAY, 400 * DAY)
 
 
@@ -50,8 +53,21 @@ def lenient(history: History, path: Path) -> Iterator[str]:
     yield from _lenient(stored, history)
 
 
+def ahead_of_the_truth(true: History, told: History, path: Path) -> Iterator[str]:
+    """Where it is more lenient than what truly happened, as it is asked then and later, also once
+    the day of the wrong clock has come."""
+    stored = Stored(path)
+    tell(stored, told)
+    for later in (0, *AHEAD):
+        then = replace(truly(stored.told, true), now=true.now + later)
+        yield from (f"{one}\nbooked as\n{told}" for one in _of(stored, then))
+
+
 def _lenient(stored: Stored, history: History) -> Iterator[str]:
-    told = History(tuple(stored.told), history.now, history.note)
+    return _of(stored, History(tuple(stored.told), history.now, history.note))
+
+
+def _of(stored: Stored, told: History) -> Iterator[str]:
     for container in told.containers:
         said = stored.answer(container, told.now)
         why = too_lenient(said, judge(told, container))

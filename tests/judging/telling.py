@@ -15,12 +15,14 @@ from tests.judging.evaluator import judge
 from tests.judging.ruling import Ruling
 from tests.judging.world import (
     CorrectedMade,
+    Counted,
     Cut,
     Drawn,
     Fact,
     Food,
     Happening,
     History,
+    Left,
     LooksSound,
     Moved,
     Opened,
@@ -96,14 +98,20 @@ class Telling:
     def moved(self, place: str, container: str = "A/1") -> Telling:
         return self._say(Moved(container, place))
 
-    def opened(self) -> Telling:
-        return self._say(Opened("A/1"))
+    def opened(self, container: str = "A/1") -> Telling:
+        return self._say(Opened(container))
 
     def thawed(self, how: str = "fridge") -> Telling:
         return self._say(Thawed("A/1", how))
 
     def drawn(self, part: float) -> Telling:
         return self._say(Drawn("A/1", part))
+
+    def left(self, how: str = "missing", container: str = "A/1") -> Telling:
+        return self._say(Left(container, how))
+
+    def counted(self, place: str, n: int) -> Telling:
+        return self._say(Counted(place, "A", n))
 
     def ready(self) -> Telling:
         return self._say(Ready("A/1"))

@@ -7,12 +7,13 @@ from collections.abc import Callable
 import pytest
 
 from tests.judging.by_hand_cold import COLD, Answer
+from tests.judging.by_hand_counted import COUNTED
 from tests.judging.by_hand_kept import KEPT
 from tests.judging.by_hand_made_of import MADE_OF
 from tests.judging.by_hand_power import POWER
 from tests.judging.by_hand_within import WITHIN
 
-EXAMPLES = [*COLD, *POWER, *KEPT, *WITHIN, *MADE_OF]
+EXAMPLES = [*COLD, *POWER, *KEPT, *WITHIN, *MADE_OF, *COUNTED]
 
 
 @pytest.mark.parametrize(

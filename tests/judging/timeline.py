@@ -18,6 +18,7 @@ from tests.judging.world import (
     DAY,
     Drawn,
     Fact,
+    Left,
     LooksSound,
     Moved,
     Opened,
@@ -197,7 +198,7 @@ class Life:
             assert isinstance(self.put_up, PutUp)
             if n.closed and (isinstance(w, Opened) or self.put_up.closed_vessel):
                 self._open(t)
-        elif isinstance(w, Drawn):
+        elif isinstance(w, Drawn | Left):
             self.ended = t
         elif isinstance(w, Ready) and n.state == "in progress":
             n.state = "sealed" if n.closed else "open"
@@ -241,7 +242,7 @@ def _rank(f: Fact) -> int:
     """Of facts on one minute the place first, then what was done there."""
     if isinstance(f.what, Thawed) and f.what.how in ("cold water", "microwave"):
         return -1
-    order = (Moved, Thawed, Ready, Opened, Drawn, SignSeen, LooksSound)
+    order = (Moved, Thawed, Ready, Opened, Drawn, Left, SignSeen, LooksSound)
     return next((i for i, kind in enumerate(order) if isinstance(f.what, kind)), len(order))
 
 

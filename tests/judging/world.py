@@ -134,6 +134,23 @@ class Drawn:
 
 
 @dataclass(frozen=True)
+class Left:
+    """It went: `missing`, `given` or `discarded`."""
+
+    container: str
+    how: str
+
+
+@dataclass(frozen=True)
+class Counted:
+    """So many containers of the batch were found in that place."""
+
+    place: str
+    batch: str
+    n: int
+
+
+@dataclass(frozen=True)
 class SignSeen:
     container: str
     sign: str
@@ -162,7 +179,7 @@ class Redo:
 
 Happening = (
     PlaceOpened | PlaceChanged | Reading | Cut | PutUp | Ready | Opened | Thawed | Moved
-    | Drawn | SignSeen | LooksSound | CorrectedMade | Undo | Redo
+    | Drawn | Left | Counted | SignSeen | LooksSound | CorrectedMade | Undo | Redo
 )  # fmt: skip
 
 
