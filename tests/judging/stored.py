@@ -134,7 +134,8 @@ class Stored:
         nobody knows was before it, then."""
         row = self._row(container)
         if row is not None and row["state"] == "open" and row["place"] == before:
-            what = Moved(container=container, place=before)
+            # the row names the whole path of a place that stands in another
+            what = Moved(container=container, place=before.rpartition(" › ")[2])
             self.told.append(replace(fact, id=f"{fact.id}, where", what=what))
 
     def _at(self, fact: Fact) -> list[str]:
