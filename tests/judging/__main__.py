@@ -1,8 +1,9 @@
 """python -m tests.judging [N] [FIRST]: N random histories against the program, faults shrunk.
 
 --store N [FIRST]   the same through the store and the command line
---made N [FIRST], --counted, --clocks   what was made of other containers, what a count finds,
-                    and what a clock that ran ahead had booked, through the store
+--made N [FIRST], --counted, --clocks, --timers   what was made of other containers, what a
+                    count finds, what a clock that ran ahead had booked, what a timer says of a
+                    process: through the store
 --laws N [FIRST]    the laws of order, splitting and adding
 --table [METHOD]    the whole table of method, state, climate, warmth and class of food
 Without a connected program the judge is run against itself, which shows the cost of a run.
@@ -23,6 +24,7 @@ from tests.judging.histories import random_count, random_descent, random_history
 from tests.judging.laws import never_later, never_longer, order_law, splitting
 from tests.judging.stores import ahead_of_the_truth, lenient, store_faults
 from tests.judging.table import METHODS, size, unanswered
+from tests.judging.timers import timer_faults
 
 #: Shown in full: the first of each reason, so that one fault does not hide the others.
 MOST_SHOWN = 25
@@ -31,6 +33,7 @@ TOLD: dict[str, Callable[[int, Path], Iterator[str]]] = {
     "--made": lambda seed, path: lenient(random_descent(seed), path),
     "--counted": lambda seed, path: lenient(random_count(seed), path),
     "--clocks": lambda seed, path: ahead_of_the_truth(*random_ahead(seed), path),
+    "--timers": timer_faults,
 }
 
 

@@ -226,6 +226,21 @@ class Stored:
                 return ["sign", name, w.sign, *at]
         return None
 
+    def at_sea_level(self, batch: str) -> None:
+        """The household's height, and the gauge of the canner."""
+        assert self._line("household", "--altitude", "0ft")
+        assert self._line("correct", self._codes[batch], "--process", "canner=dial")
+
+    def timed(self, batch: str, at: int, words: tuple[str, ...], minutes: int, psi: int) -> bool:
+        """Whether it takes an act of the timer, by a clock that says so."""
+        self._now = at
+        how = [f"{minutes} min {psi} psi"] if words[0] == "start" else []
+        return self._line("timer", words[0], self._codes[batch], *how, *words[1:])
+
+    def read_off(self, place: str, at: int) -> bool:
+        self._now = at
+        return self._line("reading", place, "60F")
+
     def undo(self, fact_id: str, booked: int) -> bool:
         self._now = booked
         done = fact_id in self._ids and self._line("undo", self._ids[fact_id])

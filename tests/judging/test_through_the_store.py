@@ -1,7 +1,7 @@
-"""What the judge alone of a batch cannot be asked: parts, counts, and clocks that ran ahead.
+"""What the judge alone of a batch cannot be asked: parts, counts, timers, clocks that ran ahead.
 
 Told on the command line, asked of the lists: never more lenient than the papers.
-`python -m tests.judging --made N`, `--counted N` and `--clocks N` for the long run.
+`python -m tests.judging --made N`, `--counted N`, `--clocks N` and `--timers N` for the long run.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from tests.judging.clocks import random_ahead
 from tests.judging.evaluator import judge
 from tests.judging.histories import random_count, random_descent
 from tests.judging.stores import ahead_of_the_truth, lenient
+from tests.judging.timers import fit, random_steps, timer_faults
 from tests.judging.world import Counted, History, PutUp
 
 N = int(os.environ.get("PANTRY_JUDGED", "400")) // 60
@@ -26,6 +27,7 @@ KINDS: dict[str, Callable[[int, Path], Iterator[str]]] = {
     "made of others": lambda seed, path: lenient(random_descent(seed), path),
     "counted": lambda seed, path: lenient(random_count(seed), path),
     "a clock ahead": lambda seed, path: ahead_of_the_truth(*random_ahead(seed), path),
+    "timed": timer_faults,
 }
 
 
@@ -51,6 +53,11 @@ def test_a_program_that_believes_every_clock_is_found_out() -> None:
         return any(too_lenient(answer_of(later, c), judge(truth, c)) for c in true.containers)
 
     assert any(believed(seed) for seed in range(300))
+
+
+def test_some_of_what_is_timed_is_fit() -> None:
+    n = sum(fit(random_steps(seed)) for seed in range(200))
+    assert 20 < n < 150
 
 
 def test_histories_make_something_of_something_and_count_it() -> None:
