@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
@@ -17,7 +18,7 @@ from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.stock.pick import containers_named
+from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, first_minute, still, when
 from pantry_tui.services.stock.telling import names, say_of
@@ -154,7 +155,23 @@ def _there(p: Pantry, container: Container, to: Place, state: State, then: When)
         )
     if after.refused:
         return f"may not stand in {to.name}: {why} It is booked, since it stands there. {CAUTION}"
-    return f"in {to.name}: {why}" if after.verdict is Verdict.UNKNOWN else ""
+    if after.verdict is Verdict.UNKNOWN:
+        return f"in {to.name}: {why}"
+    return _frozen_as_it_is(p, container, to, state, after.discard_after)
+
+
+def _frozen_as_it_is(
+    p: Pantry, container: Container, to: Place, state: State, last: date | None
+) -> str:
+    """What is put into a freezer as it stands keeps its last day there, since no move makes
+    anything later: frozen as food of its own is another thing, and that is said."""
+    comes = p.stock.places[container.place].climate is not Climate.FREEZER
+    if last is None or state is State.THAWED or to.climate is not Climate.FREEZER or not comes:
+        return ""
+    return (
+        f"keeps its last day there too, {dates.say(last)}. To count as frozen food, as it stands "
+        f'now: `repack {name_of(p, container)} "1 box, {to.name}"`.'
+    )
 
 
 def _turned(taken: Sequence[Container], state: State) -> State | None:

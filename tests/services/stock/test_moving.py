@@ -9,8 +9,9 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core import dates
 from pantry_tui.core.words import Verdict
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, one_batch, places
@@ -85,3 +86,20 @@ def test_a_move_of_before_says_since_when_it_is_thawed(p: Pantry) -> None:
     assert "thawed from Fri 20 Nov 2026" in said.message
     assert "discard it" in said.warnings[0]
     assert "book that too" not in said.warnings[0]
+
+
+def test_what_is_put_into_a_freezer_as_it_stands_is_told_its_last_day(p: Pantry) -> None:
+    code = _up(p, "2 boxes beef soup, fridge")
+    (told,) = act.move(p, f"{code}/1", "freezer").warnings
+    last = p.judge(p.stock.containers[f"{_id(p, code)}.1"]).discard_after
+    assert last is not None
+    assert f"keeps its last day there too, {dates.say(last)}" in told
+    assert f"repack {code}/1" in told
+    frozen = repack.repack(p, f"{code}/2", "1 box, freezer")
+    assert frozen.discard_after is None, "put up anew while it was good, it is frozen food"
+
+
+def _id(p: Pantry, code: str) -> str:
+    batch = p.batch(code)
+    assert batch is not None
+    return batch.id
