@@ -135,8 +135,10 @@ OTHER_WEIGHT = _any(
 FILLED_FROM = _any(r"pick\w*|harvest\w*|bought|from|yield\w*|made|bucket|total|used")
 OTHER_DEGREES = _any(
     r"kept|stor\w*|pantry|cellar|room|shelf|outside|outdoors|day|weather|oven|roast\w*|fridge|"
-    r"kitchen|freez\w*|jam|set|candy|sheet|dried|drying|dehydrat\w*"
+    r"kitchen|freez\w*|jam|set|candy|sheet"
 )
+#: Of what lay in a dryer before it went into jars.
+DRIED_BEFORE = _any(r"dried|drying|dehydrat\w*")
 ALTITUDE = _any(r"altitude|elevation|above sea|sea level|up at")
 #: Nobody thought of it: "forgot the altitude", "did not adjust for altitude".
 ALTITUDE_LEFT_OUT = (

@@ -30,6 +30,7 @@ from pantry_tui.core.safety.note_words import (
     ALTITUDE_LEFT_OUT,
     AWAY,
     BATH,
+    DRIED_BEFORE,
     EARLIER,
     FAT_REMOVED,
     FILLED_FROM,
@@ -188,7 +189,7 @@ def _differs(
     yield from _pressures(method, said, clause)
     yield from _heights(said, altitude_ft, clause)
     for degrees, unit in re.findall(DEGREES, clause):
-        if not re.search(OTHER_DEGREES, clause):
+        if not re.search(OTHER_DEGREES, clause) and not re.search(DRIED_BEFORE, clause):
             yield "temperature", f"{degrees} {unit}"
     if "head" in clause:
         for inches in re.finditer(_INCHES, clause):
