@@ -99,6 +99,8 @@ _AFTER = frozenset(
      "kg", "ml", "l", "pint", "pints", "quart", "quarts", "gallon", "gallons", "cup", "cups",
      "tbsp", "tsp", "litre", "litres", "%", "‰", "percent", "grain"}
 )  # fmt: skip
+#: Beside a headspace alone: "in" leads on elsewhere.
+_LENGTHS = frozenset({"in", "inch", "inches", "cm", "mm"})
 #: Keys of what sours a jar, and the words that it is called by.
 _SOUR_KEYS = frozenset({"acid", "acidified", "lemon", "citric"})
 _SOUR = frozenset({"bottled", "lemon", "lime", "juice", "citric", "acid", "vinegar"})
@@ -128,12 +130,13 @@ def _pair(line: Line, i: int) -> Found:
         return None
     key, _, value = token.said.partition("=")
     value, stop = value.strip('"'), i + 1
+    after = _AFTER | _LENGTHS if key.lower() == "headspace" else _AFTER
     if _UNITED.match(value):
         rest = line.at(stop)
         broken = rest is not None and rest.kind is Kind.NUMBER and "/" in rest.said
-        if rest is not None and broken and line.word(stop + 1) in _AFTER:
+        if rest is not None and broken and line.word(stop + 1) in after:
             return stop + 2, key.lower(), f"{value} {rest.said} {line.tokens[stop + 1].said}"
-        if line.word(stop) in _AFTER and line.tokens[stop].part == token.part:
+        if line.word(stop) in after and line.tokens[stop].part == token.part:
             return stop + 1, key.lower(), f"{value} {line.tokens[stop].said}"
     elif (value.lower(), line.word(stop)) in _SECOND:
         return stop + 1, key.lower(), f"{value} {line.tokens[stop].said}"

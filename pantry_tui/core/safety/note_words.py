@@ -12,7 +12,9 @@ def _any(words: str) -> str:
 
 
 #: Of another year's batch, or of the next.
-EARLIER = _any(r"(?:next|last|other|another) (?:time|year|batch|season|autumn|summer|fall)\b")
+EARLIER = r"(?<!from )(?<!from the )" + _any(
+    r"(?:next|last|other|another) (?:time|year|batch|season|autumn|summer|fall)\b"
+)
 #: What it is for: "for mashed potatoes", "goes well with mushrooms", "to be pureed".
 PURPOSE = (
     r"\b(?:for|to (?:eat|serve|go|be|use|make|put)|goes?|good|great|nice|lovely|best|serve[ds]?|"
@@ -26,7 +28,14 @@ NO_HARM = (
     r"(?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
     r"problems?|troubles?|issues?|interrupt\w*|stop(?:ped)?|fail\w*|leak\w*|off|low|wrong|broken|"
     r"unsealed|loose(?:ned)?|flex\w*|soft|siphon\w*|fresh|skip\w*|forg\w+|miss\w*|faulty|weak|"
-    r"vinegar (?:smell|taste)|short|early|late)\b(?: (?:below|under|in pressure|of pressure))?"
+    r"vinegar (?:smell|taste)|short|early|late)\b"
+    r"(?: (?:below|under|in pressure|of pressure))?"
+)
+#: A sealed jar that lost some of its liquid is sound, unless half of it is gone (National Center
+#: for Home Food Preservation, from memory).
+LITTLE_LOST = (
+    r"\b(?:(?:a )?(?:little|bit of|touch of)|slight|slightly|minor|minimal|hardly any|some)"
+    r" siphon\w*\b(?! (?:half|out half))|\bsiphon\w* (?:a )?(?:little|bit|slightly|tad)\b"
 )
 #: What a process is made of. A timer that was misread is why a record was put right.
 SUBJECT = _any(
@@ -128,8 +137,8 @@ OTHER_DEGREES = _any(
     r"kept|stor\w*|pantry|cellar|room|shelf|outside|outdoors|day|weather|oven|roast\w*|fridge|"
     r"kitchen|freez\w*|jam|set|candy|sheet"
 )
-#: Warmth of no canner, but of what is dried.
-DRYING = _any(r"dried|drying|dehydrat\w*")
+#: Of what lay in a dryer before it went into jars.
+DRIED_BEFORE = _any(r"dried|drying|dehydrat\w*")
 ALTITUDE = _any(r"altitude|elevation|above sea|sea level|up at")
 #: Nobody thought of it: "forgot the altitude", "did not adjust for altitude".
 ALTITUDE_LEFT_OUT = (
@@ -161,7 +170,10 @@ LIDS = _any(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 LIDS_MAY_BE = (
     r"\b(?:rings?|bands?|label\w*|check\w*|machine|sealer|bag|"
     r"pop\w* (?:down|as|while|in the|right)|one[ -]piece|new lids|colou?r|brand|"
-    r"not boiled|canner lid|recycl\w*)\b|\bhear\w*"
+    r"not boiled|canner lid|recycl\w*)\b|\bhear\w*|"
+    # The canner's own lid comes off before jars are lifted out (USDA AIB 539, guide 1).
+    r"(?<!\ba )(?<!\b1 )(?<!came )(?<!is )(?<!was )\blid off\b(?! (?:a|1|the|in|by|of)\b)|"
+    r"\b(?:every|each|all)\b(?: \w+){0,3} popp?(?:ed|ing|s)\b(?! (?:back |right )?(?:up|off|open))"
 )
 SEAL_TROUBLE = (
     r"\b(?:soft|spongy|popp?(?:ed|s|ing)?(?: back)? up|popped(?! down)|sank|came up|"
@@ -181,17 +193,18 @@ ACID_SHORT = (
     r"\b(?:half|halved|less|only|some|few|last|fresh|freshly|tree|home ?made|own|weak\w*|"
     r"dilut\w*|water(?:ed)?|short|too little|little|instead|first|second|third|except|all but|most|"
     r"substitut\w*|swapp\w*|not (?:in )?(?:all|every|each|enough)|(?:1|2|3) (?:jars?|of)|scant|"
-    r"expired|old|unsure|guess\w*|reduced|cut)\b"
+    rf"expired|old|unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
 )
 FROST_KILLED = _any(r"frost|frozen vines?|dead vines?|dying vines?|frost killed|killed vines?")
 NO_LIQUID_ADDED = _any(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
+FAT_REMOVED = r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b"
 #: No thickener but the published one (clear modified starch, in pie fillings) is in a tested
 #: process (USDA AIB 539, guides 1 and 2), and fat shields spores from heat.
 THICKENED = (
     r"\b(?:thicken\w*(?! well)|corn ?starch|corn ?flour|flour(?! sack)|roux|arrowroot|tapioca|"
     r"gravy|noodles?|pasta|macaroni|rice|barley|dumplings?|bread ?crumbs?|cream|milk|butter|"
     r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:beans?|sack|squash|smooth|vinegar|chard|"
-    r"lettuce|corn))(?<!peanut butter)"
+    r"lettuce|corn|yellow))(?<!peanut butter)"
 )
 ADDED = (
     r"\b(?:with|added|adding|plus|and|extra|threw in|put in|mixed with|topped with)\b"

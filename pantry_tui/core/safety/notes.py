@@ -15,9 +15,12 @@ from pantry_tui.core.amounts import in_decimals, in_digits, read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.acid import ACID_ADDED
-from pantry_tui.core.safety.denial import spelled_not
+from pantry_tui.core.safety.denial import affirmed, denies, spelled_not
 from pantry_tui.core.safety.jars import of_one_jar, ounces
 from pantry_tui.core.safety.measured import all_minutes, read_percent, read_psi, spelled_out
+from pantry_tui.core.safety.note_foods import Named, another_food
+from pantry_tui.core.safety.note_mixture import another_form, hardly_sweet, weakened
+from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.note_words import (
     ACID,
@@ -27,13 +30,15 @@ from pantry_tui.core.safety.note_words import (
     ALTITUDE_LEFT_OUT,
     AWAY,
     BATH,
-    DRYING,
+    DRIED_BEFORE,
     EARLIER,
+    FAT_REMOVED,
     FILLED_FROM,
     FROST_KILLED,
     HIGH_UP,
     LIDS,
     LIDS_MAY_BE,
+    LITTLE_LOST,
     NEED,
     NO_HARM,
     NO_LIQUID_ADDED,
@@ -58,20 +63,23 @@ from pantry_tui.core.safety.note_words import (
 )
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
-from pantry_tui.core.safety.seals import record_says_failed, says_none_failed
+from pantry_tui.core.safety.salt import says_of_brine
+from pantry_tui.core.safety.seals import record_says_failed, says_none_failed, without_set_apart
 from pantry_tui.core.safety.strength import IN_VINEGAR, SALTED
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Acidity, Method
 from pantry_tui.errors import BadInput
 
+#: In place of a key: what no record of a process can put right.
+SPOILT = "spoilt"
 #: Whose notes are read: what is safe by its process, its acid or its salt.
 READ = LIDDED | IN_VINEGAR | SALTED
 #: A vent of ten minutes precedes every pressure process (USDA AIB 539, guide 1).
 _VENT_MINUTES = 10.0
 _N = r"\d+(?:\.\d+)?"
 _TIMED = rf"(?<![\d.])({_N}(?:\s*(?:-|–|to)\s*{_N})?)\s*(h|hrs?|hours?|mins?|minutes?|m)\b"
-_PRESSED = rf"(?<![\d.])({_N})\s*(psig?|kpa|bar|lbs?|pounds?|#)(?!\w)"
+_PRESSED = rf"(?<![\d.])({_N})(?:\s*(?:-|–|to)\s*{_N})?\s*(psig?|kpa|bar|lbs?|pounds?|#)(?!\w)"
 _HIGH = rf"(?<![\d.])({_N})\s*(ft|feet|foot|m|met(?:er|re)s?)\b"
 _HIGH_BARE = rf"\b(?:altitude|elevation)\D{{0,12}}({_N})(?!\s*(?:[a-z%]|\d))"
 _SHARE = rf"({_N})\s*(?:%|per\s?cent)"
@@ -98,18 +106,19 @@ def doubted_notes(
     altitude_ft: int | None,
     note: str,
     doubted: Doubted,
+    named: Named,
 ) -> list[str]:
     """What the note says against a batch beside its record, a sentence each that quotes it.
 
-    `doubted` judges a whole record, as that of the batch was judged. Altitude in feet, None where
-    nobody knows it."""
+    `doubted` judges a whole record, as that of the batch was judged, `named` finds a food by any of
+    its names. Altitude in feet, None where nobody knows it."""
     if not note.strip() or method not in READ:
         return []
     details = read_details(record.items()).pairs
     said = {key: value for key, value in details if not is_unknown(value)}
     known = frozenset(doubted(record))
     found: list[str] = []
-    for words, clause in clauses(note):
+    for words, clause in clauses(without_set_apart(note)):
         against: list[str] = []
         for key, value in _differs(method, size, said, altitude_ft, clause):
             if value is None:
@@ -117,10 +126,12 @@ def doubted_notes(
                 continue
             more = [one for one in doubted({**said, key: value}) if one not in known]
             against += [f"Its note says {words!r}: not checked. {more[0]}"] if more else []
+        if method is Method.FRIDGE_PICKLE and weakened(method, re.sub(NO_HARM, " fine ", clause)):
+            against.append(_not_checked(words, "vinegar"))
         if method in LIDDED:
             told = _prepared(method, food, clause)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
-            against += [_not_checked(words, key) for key in _speaks_of(method, food, clause)]
+            against += [_not_checked(words, key) for key in _speaks_of(method, food, clause, named)]
         found += against[:1]
     return list(dict.fromkeys(found))
 
@@ -135,6 +146,11 @@ def clauses(note: str) -> Iterator[tuple[str, str]]:
 
 
 def _not_checked(words: str, key: str) -> str:
+    if key == SPOILT:
+        return (
+            f"Its note says {words!r}, which is a sign of spoilage: not checked. If that is not "
+            "so, record the process again, with a note that is right."
+        )
     if not key:
         return (
             f"Its note says {words!r}: not checked. If that is not so, record the process again, "
@@ -164,13 +180,16 @@ def _differs(
     """The keys of which the words say a number that is not in the record: with the value, where the
     record has none and it can be judged; None where the two differ."""
     yield from _shares(said, clause)
+    if hardly_sweet(method, clause):
+        sugar = said.get("sugar", "")
+        yield "sugar", None if sugar and not denies(sugar) else "none"
     if method not in LIDDED:
         return
     yield from _times(method, said, clause)
     yield from _pressures(method, said, clause)
     yield from _heights(said, altitude_ft, clause)
     for degrees, unit in re.findall(DEGREES, clause):
-        if not (re.search(OTHER_DEGREES, clause) or re.search(DRYING, clause)):
+        if not re.search(OTHER_DEGREES, clause) and not re.search(DRIED_BEFORE, clause):
             yield "temperature", f"{degrees} {unit}"
     if "head" in clause:
         for inches in re.finditer(_INCHES, clause):
@@ -193,8 +212,10 @@ def _shares(said: Mapping[str, str], clause: str) -> _Differs:
         if not named:
             continue
         has = read_percent(said.get(named, ""))
-        if has is None:
-            brine = " brine" if "brine" in clause else ""
+        # The share of a brine is not the share of what lies in it.
+        brine = " brine" if "brine" in clause else ""
+        other = brine and named == "salt" and not says_of_brine(said.get(named, ""))
+        if has is None or other:
             yield named, f"{share[1]}%{brine}"
         elif abs(has - float(share[1])) > 0.01:
             yield named, None
@@ -273,6 +294,8 @@ def _heights(said: Mapping[str, str], altitude_ft: int | None, clause: str) -> _
 def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
     told = re.sub(PURPOSE, " ", clause)
+    for word in (r"\bwindfalls?\b", r"\bover ?ripe\b"):
+        told = told if affirmed(told, word) else re.sub(word, " ", told)
     if food.acidity is not Acidity.LOW_ACID:
         told = re.sub(NO_LIQUID_ADDED, " ", told)
     return not_tested(method, food, {PREPARED: told})
@@ -288,11 +311,15 @@ def _went_wrong(plain: str) -> bool:
     return re.search(SUBJECT, plain) is not None and re.search(TROUBLE, plain) is not None
 
 
-def _speaks_of(method: Method, food: FoodFacts, clause: str) -> Iterator[str]:
+def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> Iterator[str]:
     """The keys that words without a number put in doubt, "" of what no key says."""
-    plain = re.sub(NO_HARM, " fine ", clause)
+    plain = re.sub(NO_HARM, " fine ", re.sub(LITTLE_LOST, " fine ", clause))
     if another_way(plain) or _went_wrong(plain):
         yield ""
+    if spoilt(method, plain):
+        yield SPOILT
+    if weakened(method, told := re.sub(VINEGAR_OUTSIDE, " ", plain)):
+        yield "vinegar"
     lids = (
         re.search(LIDS, plain) and not re.search(LIDS_MAY_BE, plain) and not says_none_failed(plain)
     )
@@ -300,13 +327,14 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str) -> Iterator[str]:
         yield "seal"
     acid = method is Method.VINEGAR_PICKLE or food.acidity is Acidity.ACIDIFIED
     acid = acid or ACID_ADDED in food.classes
-    jarred = re.sub(VINEGAR_OUTSIDE, " ", plain)
-    if acid and re.search(ACID, jarred) and re.search(ACID_SHORT, jarred):
+    if acid and re.search(ACID, told) and re.search(ACID_SHORT, told):
         yield "acid"
     if "tomato" in food.classes and re.search(FROST_KILLED, plain):
         yield ""
-    mixed = re.sub(PURPOSE, " ", plain)
-    if method is not Method.JAM and "pie" not in food.name and re.search(THICKENED, mixed):
+    mixed = re.sub(FAT_REMOVED, " ", re.sub(PURPOSE, " ", clause))
+    if another_form(method, food, mixed) or another_food(method, food, mixed, named):
+        yield ""
+    if method is not Method.JAM and "pie" not in food.name and affirmed(mixed, THICKENED):
         yield ""
     added = re.search(ADDED, mixed) if method in PROCESSED else None
     if added is not None and added[1].rstrip("es") not in food.name:

@@ -14,7 +14,7 @@ from collections.abc import Mapping
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared_words import CUT, FINER, plainly
-from pantry_tui.core.words import Group, Method
+from pantry_tui.core.words import Acidity, Group, Method
 
 #: The keys of a record under which it stands: people say how a crop was cut under either.
 PREPARED, _FORM = "prepared", "form"
@@ -36,6 +36,8 @@ NOT_TESTED = frozenset(
 #: Extension, You Asked It, for the National Center for Home Food Preservation).
 UNPEELED = "unpeeled"
 _WITH_SKINS = re.compile(r"\b(?:with (?:the |their )?skins?|skins? on|unpeeled)\b")
+#: Classes and names of what nobody peels: its process was tested with its skin.
+_NO_PEEL = frozenset({"bean", "leafy", "okra", "asparagus", "peas"})
 #: Past its ripeness a crop has less acid than what was tested (University of California ANR, Help
 #: Desk 2023, for tomatoes; other crops from memory, the stricter choice).
 OVERRIPE = "overripe"
@@ -111,10 +113,16 @@ def beyond_help(method: Method, food: FoodFacts, said: Mapping[str, str]) -> str
     return "Cook it at once, or discard it." if stuffed else ""
 
 
+def _falls(food: FoodFacts) -> bool:
+    """Whether it is, or is made of, what falls off a tree: no bean and no strawberry does."""
+    crop = food.group is Group.VEGETABLE and food.acidity is Acidity.LOW_ACID
+    return not crop and "berry" not in food.classes
+
+
 def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:
     """What stands against a batch by how its food was prepared."""
     told = _told(said, PREPARED)
-    if WINDFALL in told:
+    if WINDFALL in told and _falls(food):
         return ["Fallen fruit may hold a poison of moulds that no heat destroys: do not use it."]
     if RAW_STUFFED in food.classes and method in (Method.FRESH, Method.FROZEN):
         return ["Stuffed raw poultry is cooked at once: it is neither kept nor frozen."]
@@ -122,12 +130,14 @@ def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list
         return ["Eggs are not frozen in the shell: it cracks, and lets germs in."]
     if any(one in told for one in DRY_PACKED):
         return ["Packed without liquid: no process is tested for that."]
-    if method in PROCESSED and food.group in CROPS and is_overripe(told):
+    sour = food.acidity is not Acidity.LOW_ACID or method is Method.BOILING_WATER
+    if method in PROCESSED and sour and food.group in CROPS and is_overripe(told):
         return [f"Overripe {food.name} may have too little acid: no process is tested for them."]
     if method in PROCESSED and "tomato" in food.classes and with_skins(told):
         return [f"No process is tested for {food.name} with their skins."]
     if method is not Method.PRESSURE or food.group is not Group.VEGETABLE:
         return []
-    skins = [UNPEELED] if with_skins(told) else []
-    found = [*skins, *(word for word in told.split() if word in NOT_TESTED)]
+    peeled = not food.classes & _NO_PEEL and food.name not in _NO_PEEL
+    skins = [UNPEELED] if peeled and with_skins(told) else []
+    found = [*skins, *(one for one in told.split() if one in NOT_TESTED and one != UNPEELED)]
     return [f"No process is tested for {food.name} that are {found[0]}."] if found else []

@@ -86,6 +86,30 @@ def says_some_failed(value: str) -> bool:
     return of is not None and int(of[1]) < int(of[2]) and rest in _HOLDING
 
 
+#: One jar that did not hold, and what became of it; a broken one is gone.
+_OF_ONE = (
+    r"\b(?:one|1|a single)(?: of (?:them|the \w+))?(?: (?:jar|lid|pint|quart|half[ -]pint|bottle))?"
+    r"(?: (?:has|had|was|is|did))? "
+)
+_ONE_UNSEALED = rf"(?:{DENIED} (?:properly )?seal(?:ed)?|failed(?: to seal)?|unsealed)\b"
+_ONE_BROKEN = r"(?:broke|broken|shattered|burst|cracked)\b(?! (?:its|the|seal))"
+_DEALT_WITH = (
+    r"[^.;!?\n]{0,40}?\b(?:fridge|refrigerat\w*|ate|eaten|frozen?|freezer|re ?process\w*|threw|"
+    r"re ?cann\w*|thrown|binned|discard\w*|compost\w*|tossed|used (?:up|at once|first|it|that))\b"
+)
+_SET_APART = (
+    rf"{_OF_ONE}(?:{_ONE_UNSEALED}{_DEALT_WITH}|"
+    rf"{_ONE_BROKEN}(?: in (?:the|my|our) (?:canner|pot|bath))?(?:{_DEALT_WITH})?)(?: out)?"
+)
+
+
+def without_set_apart(note: str) -> str:
+    """("one jar did not seal, in fridge; sweet") -> " ; sweet": without the one jar that failed
+    within the day and stands with the rest no more, which says nothing of the others. Two are not
+    one."""
+    return re.sub(_SET_APART, " ", note, flags=re.IGNORECASE)
+
+
 def note_says_unsealed(text: str) -> str:
     """Words of a note that a lid did not hold, "" where it says nothing of that."""
     plain = text.casefold()

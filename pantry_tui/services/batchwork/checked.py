@@ -41,7 +41,14 @@ def checked(
 
     found = judged(record)
     more = doubted_notes(
-        method, food, size, record, altitude_ft, note, lambda said: judged(said).problems
+        method,
+        food,
+        size,
+        record,
+        altitude_ft,
+        note,
+        lambda said: judged(said).problems,
+        p.tables.named,
     )
     processed = (*found.problems, *more)
     # What no process was part of is put right by none.

@@ -28,7 +28,7 @@ from pantry_tui.core.safety.prepared import (
     with_skins,
 )
 from pantry_tui.core.safety.prepared_words import CUT
-from pantry_tui.core.safety.seals import note_says_unsealed
+from pantry_tui.core.safety.seals import note_says_unsealed, without_set_apart
 from pantry_tui.core.safety.values import YES, is_unknown, seal_failed
 from pantry_tui.core.words import Group, Method
 
@@ -94,7 +94,7 @@ def said_beside(typed: str, method: Method | None) -> dict[str, str]:
 def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     """The same of words that stand anywhere, in a note too: a way of canning that no publication
     has, and what was left out where it keeps the food: salt, acid, sugar, the process, the seal."""
-    plain = _WASHED.sub(" ", text.casefold().replace("-", " "))
+    plain = _WASHED.sub(" ", without_set_apart(text).casefold().replace("-", " "))
     found = dict.fromkeys(_left_out(plain, method), "none") | _airless(plain, method)
     if method not in LIDDED:
         return found or ({"process": plain[:60]} if sealed_so(plain) else {})

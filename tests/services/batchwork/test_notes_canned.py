@@ -16,7 +16,13 @@ PICKLE = f"3 pint jars dilly beans, vinegar pickle, {HERE}, vinegar=5% minutes=1
 JAM = f"3 half-pint jars strawberry jam, jam, {HERE}, minutes=10"
 TOMATOES = f"3 pint jars tomatoes, boiling-water canned, {HERE}, minutes=85 pack=raw acid=lemon"
 PEACHES = f"3 pint jars peaches, boiling-water canned, {HERE}, minutes=30"
-EVERY = (BEANS, PICKLE, JAM, TOMATOES, PEACHES)
+PEARS = f"3 pint jars pears, boiling-water canned, {HERE}, minutes=20 pack=hot"
+SAUCE = f"3 pint jars applesauce, boiling-water canned, {HERE}, minutes=15"
+SOUP = f"3 pint jars vegetable soup, pressure canned, {HERE}, minutes=60 psi=11 canner=dial"
+SALMON = f"3 pint jars salmon, pressure canned, {HERE}, minutes=100 psi=11 canner=dial"
+CHICKEN = f"3 pint jars chicken, pressure canned, {HERE}, minutes=75 psi=11 canner=dial"
+FRIDGE = "2 quart jars dill pickles, fridge pickle, fridge"
+KRAUT = "1 crock sauerkraut, lactic ferment, larder, salt=2.25%"
 
 OTHER_WAY = (
     "processed in the oven", "in the oven at 250 F", "baked in the oven for an hour",
@@ -43,6 +49,33 @@ TOO_SHORT = (
     "timed from when I put the jars in", "clock started before it boiled", "altitude forgot",
     "forgot the altitude", "did not adjust for altitude", "no altitude adjustment",
 )  # fmt: skip
+SPOILT = (
+    "mouldy", "moldy", "mould under the lid", "white mould in two jars", "bulging", "lids swollen",
+    "leaking", "seeped around the lid", "smells off", "foul smell", "smelled like cheese",
+    "fizzing a bit", "bubbles rising", "hissed when opened", "spurted when opened", "foaming",
+    "slimy", "cracked jar", "jar cracked along the rim", "jar chipped at the rim", "gone off",
+    "some spoiled", "rotten smell",
+)  # fmt: skip
+WEAKENED = (
+    "topped up with water", "added a bit more water", "added water to stretch",
+    "added water to the brine", "with more water", "more water than the recipe", "half water",
+    "2 parts water", "1 to 3", "1:2 vinegar to water", "3 parts water to 1 part vinegar",
+    "two cups water one cup vinegar", "diluted", "watered down", "thinned the brine",
+    "stretched with water", "mostly water", "reused the brine", "brine from last year",
+    "old brine from the first batch", "leftover pickle brine", "kombucha vinegar",
+    "home brewed vinegar", "vinegar from our apples", "vinegar I made myself", "wine instead",
+    "lemon instead of vinegar", "cleaning vinegar", "hardly any vinegar", "weak vinegar",
+)  # fmt: skip
+HARDLY_SWEET = (
+    "sugar free, with stevia", "unsweetened", "splenda instead of sugar", "artificially sweetened",
+    "xylitol", "hardly any sugar", "very little sugar", "a quarter of the sugar", "no sugar",
+    "almost no sugar", "sugarless", "only a spoon of sugar",
+)  # fmt: skip
+OTHER_FOOD = (
+    "with jalapenos and onion", "with bacon bits", "added cream", "with walnuts and cream",
+    "half pumpkin", "with mashed bananas", "half elderberries", "elderberries mixed in",
+    "carrots in it", "with coconut milk",
+)  # fmt: skip
 FINE = (
     "roasted in the oven first", "jars kept warm in the oven", "sterilised the jars in the oven",
     "jars washed in the dishwasher", "timed with the oven clock", "no oven", "oven mitts burnt",
@@ -55,6 +88,15 @@ FINE = (
     "no altitude adjustment needed", "altitude checked", "adjusted for altitude",
     "canned at home in spring", "made with Tom", "dried 8 hours at 135 F", "no drafts",
     "waited 5 minutes before lifting them out",
+    "every lid popped", "all the lids popped as they cooled", "waited 5 minutes, lid off",
+    "lid off, waited five minutes", "a little siphoning", "slight siphoning",
+    "one jar did not seal, in fridge", "one jar broke in the canner", "one didn't seal, ate it",
+    "one jar cracked in the canner, thrown out", "vinegar in the canner water", "no cream",
+    "without any butter", "wiped the rims with vinegar", "not watered down", 
+    "water from the well", "checked the rims for chips", "no cracks", "not mouldy", "no leaks",
+    "threw out the mouldy ones", "smells great", "nothing spoiled", "air bubbles let out",
+    "no soda", "honey from next door", "for cream teas", "served with bacon", "no bananas",
+    "not smoked", "from the shop by the fish market", "sticky job", "half for Ann",
 )  # fmt: skip
 
 
@@ -67,14 +109,55 @@ def _against(p: Pantry, line: str, note: str) -> list[str]:
 
 
 #: A record, notes that must raise nothing beside it, and notes that must.
-GRID = tuple((line, FINE, (*OTHER_WAY, *TOO_SHORT)) for line in EVERY)
+GRID = (
+    (BEANS,
+     ("not peeled", "with skin", "slightly overripe", "windfalls", "held 11-12 psi throughout",
+      "held 11 to 12 pounds", "with a bay leaf", "next to the broad beans"),
+     (*OTHER_WAY, *TOO_SHORT, *SPOILT, "half carrots", "with corn", "from 11 to 8 psi",
+      "held 9-11 psi", "a lid popped up", "every lid popped up", "one lid off", "with fish",
+      "stuffed", "mashed")),
+    (PICKLE,
+     ("one clove of garlic each", "with dill and chillies", "soaked in salt water overnight",
+      "crisped in ice water", "no need to dilute", "no water added", "topped up with vinegar",
+      "cider vinegar"),
+     (*OTHER_WAY, *TOO_SHORT, *SPOILT, *WEAKENED, "added baking soda")),
+    (JAM,
+     ("used half the sugar", "a little less sugar", "honey instead of sugar", "windfalls",
+      "butter to stop foam", "a knob of butter against foam", "half raspberries", "with vanilla",
+      "low-sugar pectin", "with a little rum", "with rhubarb", "set well", "foam skimmed"),
+     (*OTHER_WAY, *TOO_SHORT, *SPOILT, *HARDLY_SWEET, *OTHER_FOOD, "bicarbonate added")),
+    (TOMATOES,
+     ("bottled lemon juice in each", "with a basil leaf", "no citric acid, it was lemon"),
+     (*OTHER_WAY, *TOO_SHORT, "forgot the citric acid", "ran out of citric acid",
+      "added baking soda to sweeten", "bicarbonate added", "pureed it", "mashed before packing",
+      "with zucchini", "windfalls")),
+    (PEACHES,
+     ("unsweetened", "in their own juice", "yellow peaches", "not white ones", "with cinnamon",
+      "half apricots", "light syrup"),
+     (*OTHER_WAY, *TOO_SHORT, *SPOILT, "white peaches", "white-fleshed", "white ones really",
+      "with mangoes", "half pears and bananas", "pureed")),
+    (PEARS, ("Bosc", "with ginger"), ("asian pears", "nashi", "with white peaches")),
+    (SAUCE, ("with cinnamon", "chunky"), ("half pumpkin puree", "with mashed bananas")),
+    (SOUP, ("no fish", "with thyme"),
+     ("with clams", "fish soup really", "seafood", "with shrimp in it", "with cream")),
+    (SALMON, ("bone in", "not smoked"), ("smoked first", "lightly smoked before")),
+    (CHICKEN, ("bone in", "for stuffing"), ("stuffed", "breaded", "smoked first")),
+    (FRIDGE,
+     ("half vinegar half water", "equal parts", "with dill", "no extra water"),
+     ("hardly any vinegar", "mostly water", "diluted", "1 part vinegar 3 parts water",
+      "cleaning vinegar", "reused the brine", "very little vinegar")),
+    (KRAUT,
+     ("topped up with 2.5% brine", "brine at 2.5%", "brine 5%", "salt by weight"),
+     ("topped up with 1% brine", "really 1% salt")),
+)  # fmt: skip
 
 
 @pytest.mark.parametrize(("line", "good", "bad"), GRID)
 def test_a_note_raises_what_its_words_mean_and_nothing_else(
     larder: Pantry, line: str, good: tuple[str, ...], bad: tuple[str, ...]
 ) -> None:
-    assert {note: said for note in good if (said := _against(larder, line, note))} == {}
+    every = good if line in (FRIDGE, KRAUT) else (*FINE, *good)
+    assert {note: said for note in every if (said := _against(larder, line, note))} == {}
     assert [note for note in bad if not _against(larder, line, note)] == []
 
 
