@@ -63,7 +63,7 @@ class Call:
         """The real one, or the moment that was told."""
         from pantry_tui.services.clock import Clock
 
-        return Clock(*self.told) if self.told else Clock()
+        return Clock(*self.told, typed=True) if self.told else Clock()
 
     def pantry(self) -> Pantry:
         """The store. Raises StoreError."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Sequence
-from datetime import UTC, date, datetime, time
+from datetime import date, datetime, time
 from typing import TYPE_CHECKING, TypedDict
 
 from pantry_tui.core.dataclass import replace
@@ -14,7 +14,6 @@ from pantry_tui.core.log.events import Event, new_id, standing
 from pantry_tui.core.log.fold_place import fold_place, learnt
 from pantry_tui.core.log.moments import when
 from pantry_tui.core.log.payloads import (
-    ClockAhead,
     Correct,
     Count,
     FoodAdded,
@@ -31,7 +30,8 @@ from pantry_tui.core.log.payloads import (
 )
 from pantry_tui.core.model import DAY_MIN, When
 from pantry_tui.errors import BadInput, Refused, Unclear
-from pantry_tui.services.setback import ahead
+from pantry_tui.services import clock as clocks
+from pantry_tui.services.setback import Notes, ahead
 from pantry_tui.store import log, places
 from pantry_tui.store.store import reading
 
@@ -69,21 +69,22 @@ def append(
             at = -1 - log.booked_in_turn(p.store.db, p.today)
         recorded = written.isoformat(timespec="minutes" if alone else "seconds")
         event = Event(next_id(p), recorded, day or p.today, payload, at, p.group)
-        if found := list(ahead(p, event)):
-            event = replace(event, id=_put_right(p, event, found))
+        if (notes := ahead(p, event)).payloads:
+            event = _put_right(p, event, notes)
     _refuse_before_it_was_made(p, event)
     _append(p, event)
     return event
 
 
-def _put_right(p: Pantry, event: Event, found: Sequence[ClockAhead]) -> str:
+def _put_right(p: Pantry, event: Event, notes: Notes) -> Event:
     """What was booked by a clock that was ahead is said to be so, before the event that shows it
-    and apart from it: to take that back takes none of it back. A new id for the event."""
-    group = next_id(p)
-    for payload in found:
+    and apart from it: to take that back takes none of it back. Where only words show it they are
+    booked as one. The event, with a new id."""
+    group = (notes.by_word and p.group) or next_id(p)
+    for payload in notes.payloads:
         alike = replace(event, id=next_id(p), day=p.today, payload=payload, at=None)
         _append(p, replace(alike, together=group))
-    return next_id(p)
+    return replace(event, id=next_id(p), together=group if notes.by_word else event.together)
 
 
 def _append(p: Pantry, event: Event) -> None:
@@ -209,7 +210,7 @@ def take_back(p: Pantry, events: Sequence[Event]) -> None:
 
 def next_id(p: Pantry) -> str:
     """An id that sorts after every event of the log."""
-    return new_id(datetime.now(UTC), log.last_id(p.store.db), os.urandom(4))
+    return new_id(clocks.real(), log.last_id(p.store.db), os.urandom(4))
 
 
 def next_code(p: Pantry) -> str:

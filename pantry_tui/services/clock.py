@@ -13,14 +13,16 @@ _DAY_MIN = 24 * 60
 
 class Clock(NamedTuple):
     """`day` None: the real clock. `minute` is the minute of that day, None where only a day was
-    named: then what is booked may have happened at any hour of it."""
+    named: then what is booked may have happened at any hour of it. `typed`: a person said so, as
+    they say when something happened, and the clock of the computer may be right all the same."""
 
     day: date | None = None
     minute: int | None = None
+    typed: bool = False
 
     @property
     def today(self) -> date:
-        return self.day or _real().date()
+        return self.day or real().date()
 
     @property
     def day_alone(self) -> bool:
@@ -32,18 +34,18 @@ class Clock(NamedTuple):
         minutes, a day that was named alone by days; the real one goes by itself."""
         if self.day is None:
             return self
-        now = _real()
+        now = real()
         if self.minute is None:
-            return Clock(self.day + (now.date() - began.date()))
+            return self._replace(day=self.day + (now.date() - began.date()))
         passed = int((now - began).total_seconds()) // 60
         days, minute = divmod(self.minute + passed, _DAY_MIN)
-        return Clock(self.day + timedelta(days=days), minute)
+        return self._replace(day=self.day + timedelta(days=days), minute=minute)
 
     @property
     def recorded(self) -> datetime:
         """The moment of writing, local, with its offset."""
         if self.day is None or self.minute is None:
-            return _real()
+            return real()
         then = datetime.combine(self.day, time(self.minute // 60, self.minute % 60))
         first, last = local_times(then)
         # An hour over which the clock was put on is the one that it showed then, on the same day.
@@ -95,5 +97,6 @@ def ahead(then: datetime) -> int:
     return int(gap.total_seconds() // 60) if gap is not None else 0
 
 
-def _real() -> datetime:
+def real() -> datetime:
+    """What the clock of the computer says."""
     return datetime.now(UTC).astimezone()

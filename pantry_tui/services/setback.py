@@ -9,6 +9,9 @@ it booked may have been booked at any time since what was booked before. Clocks 
 minutes (a phone that is set right, two computers whose logs became one, an hour that is put back by
 hand) step back by no more than that: what was booked counts from so much earlier on, and in its
 order.
+
+A day that is typed (`--today`) is a person's word and no clock: said of a time before the last
+booking it is no step back, where the computer's own clock, by which ids are made, went on.
 """
 
 from __future__ import annotations
@@ -19,9 +22,10 @@ from datetime import UTC, datetime, timedelta, timezone
 from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core.log.ahead import SLIGHT, clock_of
-from pantry_tui.core.log.events import Event
+from pantry_tui.core.log.events import Event, made_at
 from pantry_tui.core.log.payloads import ClockAhead, Redo, Undo, place_of, touches
 from pantry_tui.core.model import DAY_MIN, When
+from pantry_tui.services import clock
 from pantry_tui.store import log
 
 if TYPE_CHECKING:
@@ -30,6 +34,8 @@ if TYPE_CHECKING:
 #: A clock is set right by so many minutes without anybody having put it wrong. Our own choice.
 _WOBBLE = 2
 _EPOCH = datetime(1, 1, 1, tzinfo=UTC)
+#: The minute, as `When` counts it, from which on ids count their milliseconds.
+_UNIX = (datetime(1970, 1, 1, tzinfo=UTC) - _EPOCH).days * DAY_MIN + DAY_MIN
 
 #: A batch, or a place: its id, "" for the other.
 _Subject = tuple[str, str]
@@ -51,11 +57,35 @@ class _Booked(NamedTuple):
                 yield "", place
 
 
-def ahead(p: Pantry, new: Event) -> Iterator[ClockAhead]:
+class Notes(NamedTuple):
+    """What is to be booked before an event. `by_word`: only what was typed shows it, on either
+    side, so that it is taken back with that event."""
+
+    payloads: Sequence[ClockAhead]
+    by_word: bool
+
+
+def ahead(p: Pantry, new: Event) -> Notes:
     """What is to be booked before `new`, which is not booked yet: by batch and by place, which of
     the newest events were booked by a clock that had gone on further than that of `new`."""
     now = clock_of(new)
     found, since = _since(p, now)
+    if p.clock.typed:
+        found = [one for one in found if not _had_come(one)]
+    by_word = p.clock.typed and not any(_put_back_since(one) for one in found)
+    return Notes(tuple(_notes(found, now, since)), by_word)
+
+
+def is_still_ahead(p: Pantry, note: ClockAhead) -> bool:
+    """Whether what it speaks of was booked by a clock that had gone on further than that of now."""
+    return any(
+        clock_of(event).first > p.clock.minute_now
+        for id_ in note.events
+        for event in log.select(p.store.db, "WHERE id = ?", (id_,))
+    )
+
+
+def _notes(found: Sequence[_Booked], now: When, since: When | None) -> Iterator[ClockAhead]:
     of: dict[_Subject, list[_Booked]] = defaultdict(list)
     for one in found:
         for subject in one.of:
@@ -78,12 +108,29 @@ def _since(p: Pantry, now: When) -> tuple[Sequence[_Booked], When | None]:
     """What was booked by a clock that was ahead of now, the oldest first, and when what was booked
     before it was; None where that is nothing."""
     found: list[_Booked] = []
+    machine = clock.real().timestamp() * 1000 + _WOBBLE * 60_000
     for event in log.backwards(p.store.db):
         then = clock_of(event)
-        if then.first <= now.last + (_WOBBLE if then.known and now.known else 0):
+        if then.first > now.last + (_WOBBLE if then.known and now.known else 0):
+            found.append(_Booked(event, then))
+            continue
+        made, by_itself = made_at(event.id)
+        if made <= machine or not by_itself:
             return found[::-1], then
-        found.append(_Booked(event, then))
+        # A day was typed, on a computer whose clock was ahead all the same: it hides nothing.
     return found[::-1], None
+
+
+def _had_come(booked: _Booked) -> bool:
+    """Whether what the clock said when it was booked had come by the clock of the computer, which
+    was not put back since."""
+    made, _ = made_at(booked.event.id)
+    return booked.then.first <= made // 60_000 + _UNIX and not _put_back_since(booked)
+
+
+def _put_back_since(booked: _Booked) -> bool:
+    """Whether the clock of the computer stands before what it said when that was booked."""
+    return made_at(booked.event.id)[0] > clock.real().timestamp() * 1000
 
 
 def _each(

@@ -130,7 +130,7 @@ async def test_an_open_screen_shows_what_ran_out_of_its_hours(
             return {row.verdict for row in rows}
 
         assert Verdict.DISCARD not in verdicts()
-        monkeypatch.setattr(clock, "_real", lambda: began + timedelta(minutes=125))
+        monkeypatch.setattr(clock, "real", lambda: began + timedelta(minutes=125))
         pilot.app.look_around()  # type: ignore[attr-defined]
         assert verdicts() == {Verdict.DISCARD}
 
@@ -140,7 +140,7 @@ async def test_what_is_done_in_the_app_is_booked_at_its_minute(
 ) -> None:
     began = datetime.now(UTC).astimezone()
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        monkeypatch.setattr(clock, "_real", lambda: began + timedelta(minutes=31))
+        monkeypatch.setattr(clock, "real", lambda: began + timedelta(minutes=31))
         pilot.app.look_around()  # type: ignore[attr-defined]
         await pilot.press("u")
         assert "T09:3" in p.events[-1].recorded

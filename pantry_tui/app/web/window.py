@@ -75,7 +75,7 @@ def main(typed: list[str]) -> int:
     minute = int(typed[2]) if len(typed) > 2 else None
     path = Path(typed[0])
     try:
-        with open_pantry(path, Clock(day, minute)) as pantry:
+        with open_pantry(path, Clock(day, minute, typed=True)) as pantry:
             app = WindowApp(pantry)
             app.run()
             if pantry.store.booked:

@@ -235,10 +235,13 @@ def was_ahead(
     since = min((one.since for one in found if one.since is not None), default=None)
     until = max((one.until for one in found), default=None)
     between = f", between {dates.say(since)} and {dates.say(until)}" if since and until else ""
+    if since == until and since is not None:
+        between = f" on {dates.say(since)}"
+    put_up = any(one.event == container.turns[0].event for one in found)
+    do = "Put right the day on which it was made" if put_up else "Take it back and book it again"
     return (
         f"Something was booked {' and '.join(dict.fromkeys(said))}: it counts as of the strictest "
-        f"moment at which it may have been{between}. Put its day right, or take it back and book "
-        "it again with its day.",
+        f"moment at which it may have been{between}. {do}{'' if put_up else ' with its day'}.",
     )
 
 

@@ -102,6 +102,13 @@ def new_id(now: datetime, after: str = "", chance: bytes | None = None) -> str:
     return f"{moment:013d}{counter:05d}{chance.hex()}"
 
 
+def made_at(id_: str) -> tuple[int, bool]:
+    """When an id was made by the clock of its computer, milliseconds since 1970, and whether that
+    clock said so itself: where it stood behind the newest event of the log the id has its moment
+    from that one."""
+    return int(id_[:13]), not int(id_[13:18])
+
+
 def undone(events: Iterable[Event]) -> set[str]:
     """The ids of the events that do not count: each undo takes back, each redo brings again."""
     found: set[str] = set()

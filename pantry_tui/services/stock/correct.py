@@ -241,6 +241,9 @@ def _told(one: Judgement) -> str:
     return f"{one.verdict} ({', '.join(more)})" if more else one.verdict.value
 
 
+#: What says something of its record, and is nothing that was done to it.
+_NOT_DONE_TO_IT = said.PutUp | said.Correct | said.ClockAhead | said.Relabelled
+
 #: What is unknown is offered where it cannot hurt.
 _OFFERED = {True: "offered, last", False: "not offered"}
 
@@ -262,7 +265,7 @@ def _day(p: Pantry, batch_id: str, made: str) -> date | None:
     for event in standing(log.of_batch(p.store.db, batch_id)):
         if isinstance(event.payload, said.PutUp) and event.payload.batch == batch_id:
             began = event.day, when(event).first
-        elif not isinstance(event.payload, said.PutUp | said.Correct):
+        elif not isinstance(event.payload, _NOT_DONE_TO_IT):
             later.append((event.day, when(event).last))
     first = min(later)
     if day > first[0] or (day == first[0] == began[0] and first[1] < began[1]):

@@ -12,6 +12,7 @@ from pantry_tui.services.booking import take_back
 from pantry_tui.services.books.logbook import describe
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.setback import is_still_ahead
 from pantry_tui.services.stock.pick import name_of, standing_in
 from pantry_tui.services.stock.places import is_taken
 from pantry_tui.store import log
@@ -30,7 +31,9 @@ def newest(p: Pantry) -> Event | None:
 
 def say(p: Pantry, event: Event) -> str:
     """An act in words, with how much was booked as one with it."""
-    more = len(_group(p, event)) - 1
+    note = isinstance(event.payload, said.ClockAhead)
+    of = [one for one in _group(p, event) if note or not isinstance(one.payload, said.ClockAhead)]
+    more = len(of) - 1
     return describe(p, event) + (f" and {more} more" if more else "")
 
 
@@ -102,7 +105,16 @@ def _named(p: Pantry, id_: str) -> Event:
 
 
 def _group(p: Pantry, event: Event) -> list[Event]:
-    return log.together(p.store.db, event.together) or [event] if event.together else [event]
+    """What goes with it. That a clock was ahead goes with the word that showed it, but not while
+    the clock of now shows it too; named itself it goes alone."""
+    if not event.together:
+        return [event]
+    found = log.together(p.store.db, event.together)
+    notes = [one for one in found if isinstance(one.payload, said.ClockAhead)]
+    if isinstance(event.payload, said.ClockAhead):
+        return notes or [event]
+    stay = {one.id for one in notes if is_still_ahead(p, one.payload)}  # type: ignore[arg-type]
+    return [one for one in found if one.id not in stay] or [event]
 
 
 def _refuse_if_rested_on(p: Pantry, group: Sequence[Event]) -> None:

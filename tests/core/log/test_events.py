@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pantry_tui.core.log.events import Did, Event, new_id, standing, undone
+from pantry_tui.core.log.events import Did, Event, made_at, new_id, standing, undone
 from pantry_tui.core.log.payloads import (
     BY_NAME,
     Count,
@@ -64,6 +64,12 @@ def test_ids_count_within_one_moment_and_begin_anew_in_the_next() -> None:
     ]  # fmt: skip
     assert {one[:13] for one in (first, second, third)} == {f"{NOON.timestamp() * 1000:013.0f}"}
     assert {len(one) for one in (first, second, third, later)} == {26}
+
+
+def test_an_id_tells_what_the_clock_said_and_whether_it_said_so_itself() -> None:
+    last = new_id(NOON)
+    assert made_at(last) == (int(NOON.timestamp() * 1000), True)
+    assert made_at(new_id(NOON - timedelta(days=400), last)) == (made_at(last)[0], False)
 
 
 def test_a_clock_set_back_counts_on_from_the_last_act() -> None:
