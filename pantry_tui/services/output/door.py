@@ -131,8 +131,9 @@ def until(row: DueRow) -> str:
     """A whole date with its kind; safety before quality where it comes first."""
     if row.verdict in UNFIT:
         return row.verdict.value
-    if row.verdict is Verdict.UNKNOWN and not row.usable:
-        return f"{IN_DOUBT[:1].lower()}{IN_DOUBT[1:]}"
+    if row.in_doubt:
+        # Why it has no day, in the words of the due list, and what a paper has to add.
+        return f"{instead_of_day(row.why_no_last_day)}: do not eat"
     if row.hurried:
         return TOO_WARM
     best, last = row.good_until, row.discard_after

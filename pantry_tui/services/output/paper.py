@@ -13,7 +13,7 @@ from html import escape
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import DOUBT, instead_of_day
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold_place import cut_fact
 from pantry_tui.core.log.payloads import Outage
@@ -112,10 +112,9 @@ def _judged_cut(p: Pantry, event: Event) -> Sheet:
 
 
 def _last_day(row: DueRow) -> str:
-    """Of what is in doubt no day is told that would say that it may be eaten until then."""
-    if row.in_doubt:
-        return DOUBT
-    if row.hurried:
+    """Of what is in doubt no day is told that would say that it may be eaten until then; why it has
+    none is said as the due list says it."""
+    if row.hurried and not row.in_doubt:
         return TOO_WARM
     return dates.say(row.last_day) if row.last_day else instead_of_day(row.why_no_last_day)
 

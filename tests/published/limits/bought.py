@@ -25,6 +25,11 @@ TYPED = {
         bought in | beef steaks | open | fridge | safety | 3 days
         bought in | chicken pieces | open | fridge | safety | 1 days
     """,
+    "University of Alaska Fairbanks Extension FNH-00221, vacuum-packed smoked fish": """
+        bought in | cold-smoked fish | sealed | fridge | safety | 5 days
+        bought in | hot-smoked fish | sealed | fridge | safety | 5 days
+        bought in | kippers | sealed | fridge | safety | 5 days
+    """,
     "USDA Cold Storage Chart (older edition)": """
         bought in | hard sausages | sealed | fridge | safety | 2 weeks
         bought in | summer sausages | sealed | fridge | safety | 3 months

@@ -50,6 +50,7 @@ TYPED = {
     "NCHFP, Freezer Shelf Life (So Easy to Preserve 6th ed.)": """
         frozen | peas | sealed | freezer | quality | 8 months
         frozen | runner beans | sealed | freezer | quality | 8 months
+        frozen | pumpkin puree | sealed | freezer | quality | 8 months
         frozen | carrots | sealed | freezer | quality | 8 months
         frozen | spinach | sealed | freezer | quality | 8 months
         frozen | sweet corn | sealed | freezer | quality | 8 months

@@ -179,6 +179,7 @@ TYPED = {
     "Michigan State University Extension, garlic in oil and pesto": """
         in oil | pesto | sealed | fridge | safety | 2 days
         in oil | pesto | sealed | freezer | quality | 2 months
+        frozen | pesto | sealed | freezer | quality | 2 months
     """,
     # -- sugar ---------------------------------------------------------------------------------
     "Ohio State University Extension HYG-5522, maple syrup": """

@@ -12,6 +12,7 @@ import pytest
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
@@ -177,9 +178,10 @@ def test_no_paper_says_until_when_what_is_in_doubt_may_be_eaten(tmp_path: Path) 
         for row in doubtful:
             assert row.best_by, "it would have a day if it were not in doubt"
             door = next(one for one in paper.sheet(demo, "due").rows if one[1] == row.code)
-            assert door[-1] == "in doubt: do not eat"
+            why = instead_of_day(row.why_no_last_day)
+            assert door[-1] == f"{why}: do not eat"
             place = next(one for one in paper.sheet(demo, row.place).rows if one[0] == row.code)
-            assert place[4:6] == ("none", "in doubt")
+            assert place[4:6] == ("none", why), "in the words of the due list"
             for one in labels.labels(demo, [row.code]):
                 assert labels.IN_DOUBT in one.caution
                 assert not one.best_by
