@@ -220,7 +220,10 @@ _METHOD_NAMES: dict[Method, tuple[str, ...]] = {
                            "refrigerator pickles", "fridge pickles", "quick pickling"),
     # "Pickled" alone could be a shelf jar or a fridge jar, whose lives differ: it is asked.
     Method.VINEGAR_PICKLE: ("vinegar pickle", "vinegar pickled", "processed pickle",
-                            "canned pickle", "processed pickles", "canned pickles"),
+                            "canned pickle", "processed pickles", "canned pickles",
+                            "cider vinegar pickled", "apple cider vinegar pickled",
+                            "white vinegar pickled", "malt vinegar pickled",
+                            "wine vinegar pickled", "rice vinegar pickled"),
     Method.LACTIC: ("lactic ferment", "lactic fermented", "lacto fermented", "lacto ferment",
                     "fermented", "ferment", "fermenting", "brine fermented", "lactic",
                     "fermented vegetables", "lactofermented", "dry salted ferment"),

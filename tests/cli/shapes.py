@@ -210,6 +210,7 @@ SHELF_LIFE = {
     "best_by": Maybe(Day),
     "discard_after": Maybe(Day),
     "published": {"quality": Maybe(list), "safety": Maybe(list)},
+    "in_use": {"quality": Maybe(list), "safety": Maybe(list)},
     "reasons": [str],
     "sources": Some(str),
 }

@@ -138,4 +138,4 @@ def test_a_place_without_its_climate_asks_for_it(stores: dict[str, Path]) -> Non
     text = said(stores["us"], "place", "add", "attic")
     assert "None" not in text
     assert "--climate" in text
-    assert "freezer" in text
+    assert "pantry" in text

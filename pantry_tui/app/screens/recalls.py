@@ -12,6 +12,7 @@ from textual.widgets.input import Selection
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose
+from pantry_tui.core.line.kinds import sensible
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Ask, PutUp, PutUpReading
@@ -118,10 +119,11 @@ class Recalls(Screen[None]):
 def ask_place(host: Host, place: Ask, then: Callable[[str | None, Climate | None], None]) -> None:
     """Which place is meant, or what a new one of that name is like; `then` gets one of the two."""
     nears = {f"it is {one}": one for one in place.choices[:4]}
+    like = {words: one for words, one in LIKE.items() if one in sensible(place.typed)}
     title = f"There is no place called {place.typed!r}. Make it? It is like:"
 
     def chosen(got: str | None) -> None:
         if got is not None:
-            then(nears.get(got), LIKE.get(got))
+            then(nears.get(got), like.get(got))
 
-    host.push_screen(Choose(title, [*LIKE, *nears]), chosen)
+    host.push_screen(Choose(title, [*like, *nears]), chosen)

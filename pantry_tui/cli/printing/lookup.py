@@ -7,7 +7,7 @@ from datetime import date
 from typing import Any
 
 from pantry_tui.cli.printing.lines import listed
-from pantry_tui.core.dates import say
+from pantry_tui.core.dates import say, span
 from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.text import clean
 
@@ -52,7 +52,7 @@ def shelf_life(answer: dict[str, Any]) -> list[str]:
         lines.append("Not allowed by publications.")
     for kind in ("quality", "safety"):
         found = answer["published"][kind]
-        lines.append(f"{kind}: {_range(found)}")
+        lines.append(f"{kind}: {_figure(answer['in_use'][kind], _range(found))}")
     for key, word in (("best_by", "best by"), ("discard_after", "discard after")):
         if answer[key]:
             lines.append(f"{word}: {say(date.fromisoformat(answer[key]))}")
@@ -63,12 +63,20 @@ def shelf_life(answer: dict[str, Any]) -> list[str]:
     return lines + [f"care: {one}" for one in answer["cautions"]]
 
 
+def _figure(used: list[Any] | None, published: str) -> str:
+    """ "1 day (published: 1 to 2 days)": what counts first, as the reasons say it."""
+    if used is None:
+        return published
+    said = span(*used)
+    return said if said == published else f"{said} (published: {published})"
+
+
 def _range(found: list[Any] | None) -> str:
     if not found:
         return "no published figure"
     least, most, unit = found
     if least is None or most is None or least == most:
-        return f"{most if most is not None else least:g} {unit}"
+        return span(most if most is not None else least, unit)
     return f"{least:g} to {most:g} {unit}"
 
 

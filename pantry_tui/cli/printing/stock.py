@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from pantry_tui.cli.printing.lines import food_of, iso, last_day, table
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import discarded
+from pantry_tui.core.keeping.no_day import discarded, instead_of_best
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import MARK, Verdict
@@ -69,6 +69,17 @@ def _standing(rows: Sequence[DueRow]) -> list[str]:
     return [f"{', '.join(codes)}: {clean(one)}" for one, codes in said.items()]
 
 
+def _no_best(row: DueRow) -> str:
+    return instead_of_best(row.best_by, row.last_day, row.why_no_last_day)
+
+
+def _best(row: DueRow) -> str:
+    """ "best by 2027-03-01", or that it has no such day, and why."""
+    return (
+        f"best by {iso(row.good_until)}" if row.good_until else f"no best-by day ({_no_best(row)})"
+    )
+
+
 def _due_cells(row: DueRow) -> tuple[str, ...]:
     doubt = row.verdict is Verdict.UNKNOWN
     left = "" if row.days_left is None or doubt or row.must_go else str(row.days_left)
@@ -80,7 +91,7 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
         row.method.value,
         _stands(row),
         row.place.rsplit("› ", 1)[-1],
-        iso(row.good_until),
+        iso(row.good_until) if row.good_until else _no_best(row),
         last_day(row.last_day, row.why_no_last_day),
         left,
     )
@@ -111,7 +122,7 @@ def batch(view: BatchView) -> list[str]:
         lines.append(
             f"{row.count} {row.state}{_left(row)}{aside} in {clean(row.place)} "
             f"({', '.join(row.container_ids)}): "
-            f"{row.verdict}; {'' if row.must_go else f'best by {iso(row.good_until)}; '}"
+            f"{row.verdict}; {'' if row.must_go else f'{_best(row)}; '}"
             f"{discarded(row.last_day, row.why_no_last_day)}"
         )
         lines += [f"  why: {clean(reason)}" for reason in row.reasons]

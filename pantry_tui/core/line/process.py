@@ -14,6 +14,8 @@ _TIME = {"min": "min", "mins": "min", "minute": "min", "minutes": "min"}
 _HOURS = {"h": "h", "hr": "h", "hrs": "h", "hour": "h", "hours": "h"}
 _PRESSURE = {"psi": "psi", "psig": "psi", "kpa": "kPa", "bar": "bar"}
 _POUNDS = frozenset({"lb", "lbs", "pound", "pounds"})
+#: Said in a part of its own: before a pack or a bag it is a word of that.
+_VACUUM = ("vacuum",)
 #: Phrase -> (key, value).
 _PHRASES: dict[tuple[str, ...], tuple[str, str]] = {
     ("hot", "pack"): ("pack", "hot"), ("hot", "packed"): ("pack", "hot"),
@@ -24,6 +26,7 @@ _PHRASES: dict[tuple[str, ...], tuple[str, str]] = {
     ("jiggler",): ("canner", "weighted"), ("rocker",): ("canner", "weighted"),
     ("vacuum", "packed"): ("vacuum", "yes"), ("vacuum", "sealed"): ("vacuum", "yes"),
     ("vac", "packed"): ("vacuum", "yes"), ("vac", "pac"): ("vacuum", "yes"),
+    _VACUUM: ("vacuum", "yes"),
     ("lids", "sealed"): ("seal", "sealed"), ("all", "sealed"): ("seal", "all sealed"),
     ("open", "kettle"): ("process", "open kettle"), ("open", "kettled"): ("process", "open kettle"),
     ("oven", "canned"): ("process", "oven canned"), ("inverted",): ("process", "inverted"),
@@ -311,7 +314,7 @@ def _headspace(line: Line, i: int) -> Found:
 def _phrase(line: Line, i: int) -> Found:
     for size in (2, 1):
         said = tuple(line.word(i + n) for n in range(size))
-        if said in _PHRASES:
+        if said in _PHRASES and (said != _VACUUM or _apart(line, i, i + 1)):
             key, value = _PHRASES[said]
             stop = i + size
             return stop, key, value

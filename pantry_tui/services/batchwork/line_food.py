@@ -47,7 +47,7 @@ class Food:
     fermenting: bool = False
     worked: bool = False  # details say that something was done to it
     started: bool = False  # "started sunday": it is still at work
-    fresh: bool = False  # said by itself: "eggs, fresh"
+    fresh: bool = False  # "eggs, fresh", "fresh trout"
     negated: bool = False
     unread: list[str] = field(default_factory=list)
     ask: tuple[str, tuple[str, ...], str] | None = None
@@ -218,7 +218,8 @@ def _take_meant(food: Food, meant: Meant) -> None:
     food.facts = meant.facts
     food.said = meant.methods
     food.negated |= "not" in meant.strange
-    food.unread += meant.strange
+    food.fresh |= "fresh" in meant.strange
+    food.unread += [word for word in meant.strange if word != "fresh"]
     if meant.either:
         why = f"{food.typed!r} could be {' or '.join(meant.either)}: say which."
         food.ask = (food.typed, meant.either, why)

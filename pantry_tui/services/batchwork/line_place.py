@@ -6,6 +6,7 @@ from collections import defaultdict
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from pantry_tui.core.line.kinds import ALONE, KINDS, may_be, sensible
 from pantry_tui.core.line.tokens import Kind, Line, tokens
 from pantry_tui.core.line.vessels import vessel
 from pantry_tui.core.words import Climate
@@ -17,39 +18,10 @@ if TYPE_CHECKING:
 _LONGEST = 8
 _IDLE = frozenset({"a", "an", "some", "of", "own"})
 _LEADS = frozenset({"in", "on", "at", "into", "to", "the", "my", "our", "from"})
-#: What a place of each kind is also called.
-_CLIMATES = {
-    "pantry": Climate.PANTRY, "larder": Climate.PANTRY, "cellar": Climate.CELLAR,
-    "root cellar": Climate.CELLAR, "fridge": Climate.FRIDGE, "refrigerator": Climate.FRIDGE,
-    "freezer": Climate.FREEZER, "deep freeze": Climate.FREEZER, "deep freezer": Climate.FREEZER,
-    "cupboard": Climate.ROOM, "basement": Climate.ROOM, "garage": Climate.ROOM,
-    "shed": Climate.ROOM, "kitchen": Climate.ROOM, "attic": Climate.ROOM, "cooler": Climate.FRIDGE,
-}  # fmt: skip
 #: Where a household has one of them, whatever it is called, it is meant: there is no other.
 _ONLY = frozenset({"fridge", "refrigerator", "freezer"})
 #: They are where such a place usually is: the one named by the last word alone is meant.
 _SAME = frozenset({"kitchen fridge", "kitchen freezer", "root cellar", "deep freezer"})
-#: The same where they are all that a part of the line says, or behind "in".
-_ALONE = {
-    "cupboard under the stairs": Climate.ROOM, "under the stairs": Climate.ROOM,
-    "counter": Climate.ROOM, "worktop": Climate.ROOM, "kitchen counter": Climate.ROOM,
-    "under the bed": Climate.ROOM, "spare room": Climate.ROOM, "utility room": Climate.ROOM,
-    "mudroom": Climate.ROOM, "porch": Climate.ROOM, "barn": Climate.ROOM, "loft": Climate.ROOM,
-    "outhouse": Climate.ROOM, "scullery": Climate.PANTRY, "cold room": Climate.CELLAR,
-    "outside freezer": Climate.FREEZER, "garage freezer": Climate.FREEZER,
-    "garage fridge": Climate.FRIDGE, "spare fridge": Climate.FRIDGE,
-    "kitchen fridge": Climate.FRIDGE, "kitchen freezer": Climate.FREEZER,
-    # as households on the continent of Europe say it
-    "keller": Climate.CELLAR, "kelder": Climate.CELLAR, "cave": Climate.CELLAR,
-    "cantina": Climate.CELLAR, "bodega": Climate.CELLAR, "piwnica": Climate.CELLAR,
-    "källare": Climate.CELLAR, "speisekammer": Climate.PANTRY, "vorratskammer": Climate.PANTRY,
-    "garde manger": Climate.PANTRY, "cellier": Climate.PANTRY, "dispensa": Climate.PANTRY,
-    "despensa": Climate.PANTRY, "spiżarnia": Climate.PANTRY, "skafferi": Climate.PANTRY,
-    "kühlschrank": Climate.FRIDGE, "frigo": Climate.FRIDGE, "nevera": Climate.FRIDGE,
-    "lodówka": Climate.FRIDGE, "koelkast": Climate.FRIDGE, "gefrierschrank": Climate.FREEZER,
-    "gefriertruhe": Climate.FREEZER, "congélateur": Climate.FREEZER,
-    "congelatore": Climate.FREEZER, "congelador": Climate.FREEZER, "zamrażarka": Climate.FREEZER,
-}  # fmt: skip
 
 
 @dataclass
@@ -68,7 +40,7 @@ def protect(line: Line, kitchen: Kitchen) -> list[int]:
     place, a day or a vessel by itself: fridge pickle, October beans, string cheese. "Root cellar"
     is a method too, and first of all a place."""
     kept: set[int] = set()
-    places = {" ".join(tail) for tail in _tails(dict(kitchen.places))} | _CLIMATES.keys()
+    places = {" ".join(tail) for tail in _tails(dict(kitchen.places))} | KINDS.keys()
     for start, stop in line.runs():
         for i in range(start, stop):
             for size in range(2, min(5, stop - i + 1)):
@@ -125,7 +97,7 @@ def take_place(line: Line, kitchen: Kitchen) -> Stands:
             ids = tails[line.tokens[i + longer - 1].text,]
             if typed.casefold() not in _SAME:
                 _claim(line, i, i + longer)
-                like = _CLIMATES.get(typed.casefold()) or _ALONE.get(typed.casefold())
+                like = KINDS.get(typed.casefold()) or ALONE.get(typed.casefold())
                 return _not_there(typed, tuple(sorted(places[id_] for id_ in ids)), like)
             size = longer
         if not size or i in vessels:
@@ -158,7 +130,7 @@ def _longer(line: Line, i: int, tails: dict[tuple[str, ...], list[str]]) -> int:
         said = " ".join(words)
         if len(words) != size or words in tails or not all(line.free[i : i + size]):
             continue
-        if (said in _ALONE or said in _CLIMATES) and words[-1:] in tails:
+        if (said in ALONE or said in KINDS) and words[-1:] in tails:
             return size
     return 0
 
@@ -212,7 +184,7 @@ def _near(
                 ids = [id_ for id_ in places if kitchen.climates.get(id_) is like]
                 if len(ids) == 1 and " ".join(words) in _ONLY:
                     return Stands(ids[0], places[ids[0]])
-                choices = tuple(sorted(places[id_] for id_ in ids))
+                choices = tuple(sorted(path for id_ in ids if may_be(typed, path := places[id_])))
                 return _not_there(typed, choices, like)
             hits = [ids for tail, ids in tails.items() if _slipped(words, tail)]
             if hits and not kitchen.composer.names(" ".join(words)):
@@ -226,7 +198,8 @@ def _near(
 def _not_there(typed: str, choices: tuple[str, ...], like: Climate | None = None) -> Stands:
     """No place has that name: those that it could be."""
     could = f"; it could be {' or '.join(choices)}" if choices else ""
-    why = f"There is no place called {typed!r}{could}: say which place, or make it."
+    what = "say which place, or make it" if choices else f"make it ({', '.join(sensible(typed))})"
+    why = f"There is no place called {typed!r}{could}: {what}."
     return Stands(ask=(typed, choices, why), like=like)
 
 
@@ -238,8 +211,8 @@ def _like(line: Line, start: int, stop: int) -> Climate | None:
     alone = start == 0 or line.tokens[start - 1].part != line.tokens[start].part
     ends = stop == len(line.tokens) or line.tokens[stop].part != line.tokens[start].part
     if led or (ends and alone):
-        return _CLIMATES.get(said) or _ALONE.get(said)
-    return _CLIMATES.get(said) if stop == len(line.tokens) else None
+        return KINDS.get(said) or ALONE.get(said)
+    return KINDS.get(said) if stop == len(line.tokens) else None
 
 
 def _slipped(words: tuple[str, ...], tail: tuple[str, ...]) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from typing import Any
 
@@ -81,7 +82,8 @@ def keeps(
     made: date | None = None,
     strictest: bool = False,
 ) -> dict[str, Any]:
-    """The published limits as the command contract's JSON. `made` is day 0 of the state.
+    """The published limits as the command contract's JSON. `made` is day 0 of the state; `in_use`
+    is the figure of each kind that gives a day, within or below the published range.
 
     Without a climate: a freezer for what is frozen, else the warmest with a rule that allows it.
     Temperatures in °F. `strictest`: the limits of any country, not the usual advice alone. What
@@ -112,6 +114,7 @@ def keeps(
         "published": {
             kind.value: _range(what, spoken, kind) for kind in (Kind.QUALITY, Kind.SAFETY)
         },
+        "in_use": {kind.value: None for kind in (Kind.QUALITY, Kind.SAFETY)},
         "reasons": [],
         "sources": list(dict.fromkeys(tables.cite(rule) for rule in spoken)),
         "cautions": [CAUTION],
@@ -146,12 +149,18 @@ def keeps(
         answer["discard_after"] = judged.discard_after.isoformat() if judged.discard_after else None
     if answer["published"][Kind.SAFETY.value] is None:
         answer["discard_after_why"] = DOUBT if in_doubt else judged.why_no_discard
+    answer["in_use"] = {
+        kind.value: _in_use(kind, judged.rules, spoken) if answer["published"][kind.value] else None
+        for kind in (Kind.QUALITY, Kind.SAFETY)
+    }
     said = judged.reasons
     if in_doubt:
         said = tuple(x for x in said if not x.startswith((wording.BEST, wording.DISCARD)))
     answer["reasons"] = _reasons(judged.verdict, said, spoken, made)
     if wide is not None and not spoken:
         answer["reasons"] = [SHOP_FOOD_ALONE]
+    elif wide is not None and not made:
+        answer["reasons"].insert(0, _figure(wide.rule))
     answer["reasons"] += untested + views(tables, how, what, standing, place)
     return answer
 
@@ -210,6 +219,21 @@ def _range(what: FoodFacts, spoken: list[Rule], kind: Kind) -> list[Any] | None:
     fits = [rule for rule in fits if closeness(rule, what) == nearest]
     rule = min(fits, key=lambda one: one.days)
     return [rule.least, rule.most, rule.unit]
+
+
+def _in_use(kind: Kind, judged: Sequence[object], spoken: list[Rule]) -> list[Any] | None:
+    """[number, unit] of the figure that gives the day: of several the judge's own, else the least;
+    the range that is published stands beside it."""
+    for rules in (judged, spoken):
+        fits = [
+            one
+            for one in rules
+            if isinstance(one, Rule) and one.kind is kind and one.use is not None
+        ]
+        if fits:
+            found = min(fits, key=lambda one: one.days)
+            return [found.use, found.unit]
+    return None
 
 
 def _reasons(

@@ -7,6 +7,7 @@ import re
 from pantry_tui.core.keeping.meant import meant_f
 from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.lidcode import is_code, normal_code
+from pantry_tui.core.line.kinds import kind_of, sensible
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Place
 from pantry_tui.core.text import agreed, counted, has_name
@@ -22,12 +23,12 @@ from pantry_tui.services.stock.rows import Shelf
 from pantry_tui.services.stock.view import shelves
 
 
-def read_climate(text: str | None) -> Climate:
-    """A climate by its word. Raises BadInput naming them all."""
+def read_climate(text: str | None, name: str = "") -> Climate:
+    """A climate by its word. Raises BadInput naming those that a place called `name` may have."""
     try:
         return Climate((text or "").strip().lower())
     except ValueError:
-        known = ", ".join(Climate)
+        known = ", ".join(sensible(name))
         if not text:
             raise BadInput(f"Say what climate it has: --climate and one of {known}.") from None
         raise BadInput(f"{text[:40]!r} is no climate: write one of {known}.") from None
@@ -38,7 +39,7 @@ def climate_of(p: Pantry, name: str, text: str | None, inside: str | None) -> Cl
     that of the place it is in. Raises BadInput."""
     if not text and inside:
         return read_climate(_by_its_name(name) or p.find_place(inside).climate)
-    return read_climate(text)
+    return read_climate(text, name)
 
 
 def is_taken(p: Pantry, name: str, inside: str | None, but: str = "") -> bool:
@@ -217,8 +218,9 @@ def add_line(p: Pantry, line: str) -> Done:
     detailed = bool(rest) and _DETAIL.match(rest[0]) is not None
     told = bool(rest) and not (like and detailed)
     if not like and (not rest or detailed):
-        climates = ", ".join(Climate)
-        raise BadInput(f"Say its climate behind the name, one of {climates}: {name[:40]}, pantry.")
+        climates = sensible(name)
+        example = f"{name[:40]}, {kind_of(name) or Climate.PANTRY}"
+        raise BadInput(f"Say its climate behind the name, one of {', '.join(climates)}: {example}.")
     for part in rest[1:] if told else rest:
         if part.lower().startswith("in "):
             inside = part[3:]

@@ -285,7 +285,7 @@ def test_a_room_misspelt_or_of_unknown_climate_is_not_made(p: Pantry, line: str)
 @pytest.mark.parametrize("line", ["root cellar", "root cellar, 50F", "root cellar, room for 40"])
 def test_a_place_without_its_climate_is_told_where_to_write_it(p: Pantry, line: str) -> None:
     """A temperature behind the name is no climate that was misspelt."""
-    with pytest.raises(BadInput, match=r"climate behind the name, .*: root cellar, pantry"):
+    with pytest.raises(BadInput, match=r"climate behind the name, .*: root cellar, cellar"):
         places.add_line(p, line)
     places.add_line(p, "root cellar, cellar, 50F")
     assert p.find_place("root cellar").target_f == 50
