@@ -130,6 +130,10 @@ class Teller:
     def place(self, climate: str | None = None) -> str:
         return self.r.choice(self.kinds_of_place[climate or self.r.choice(CLIMATES)])
 
+    def kind_of(self, place: str) -> str:
+        """The climate with which it was opened."""
+        return next(c for c, names in self.kinds_of_place.items() if place in names)
+
     def struck(self) -> str:
         """A place to read, cut or change: mostly one where something of the first batch stood."""
         if self.r.random() < 0.8:
@@ -139,17 +143,10 @@ class Teller:
             return place
         return self.place(self.r.choice(("fridge", "freezer", "freezer", "fridge", "room")))
 
-    def refitted(self) -> str:
-        """A place that gets another climate: one that stands in no other and holds none."""
-        place = self.struck()
-        while any(place in (name, above) for name, (above, _) in self.within.items()):
-            place = self.place()
-        return place
-
     def going(self, container: str) -> Moved:
         """Off to another place, mostly one that suits it or is colder."""
         here = self.been[container]
-        kind = next(c for c, names in self.kinds_of_place.items() if here[0] in names)
+        kind = self.kind_of(here[0])
         cold = kind in ("fridge", "freezer")
         suits = self.r.choice(("fridge", "fridge", "freezer")) if cold else kind
         place = self.place(suits if self.r.random() < 0.75 else None)
@@ -201,7 +198,9 @@ class Teller:
                 self.facts.append(((START - 30) * DAY, fact))
         for name, (parent, climate) in self.within.items():
             target = self.r.choice(EDGES_F) if self.r.random() < 0.04 else None
-            opened = PlaceOpened(name, climate, target, parent)
+            # half of those that are of one climate with what they stand in: nothing was said
+            own = self.kind_of(parent) != climate or self.r.random() < 0.5
+            opened = PlaceOpened(name, climate if own else None, target, parent)
             self.facts.append(
                 ((START - 30) * DAY, Fact("", START - 30, 0, (START - 30) * DAY, opened))
             )
@@ -265,7 +264,7 @@ class Teller:
             "reading": (9, lambda at: [Reading(self.struck(), r.choice(EDGES_F),
                                                r.choice((None, None, 0, 60, 90, 119, 121, 600)))]),
             "cut": (6, self._cut),
-            "place changed": (3, lambda at: [PlaceChanged(self.refitted(), r.choice(CLIMATES))]),
+            "place changed": (3, lambda at: [PlaceChanged(self.struck(), r.choice(CLIMATES))]),
             "target changed": (3, lambda at: [PlaceChanged(self.struck(), None,
                                                            r.choice(EDGES_F))]),
             "sign": (2, lambda at: [SignSeen(jar(), r.choice(SIGNS))]),

@@ -149,7 +149,7 @@ def splitting(program: Program, history: History, seed: int) -> str:
 def _splits(history: History, container: str, seed: int) -> Iterator[tuple[str, History]]:
     batch = history.batch_of(container)
     assert batch is not None
-    if any(isinstance(f.what, MILDER) or f.late for f in history.facts):
+    if any(isinstance(f.what, MILDER) or f.late for f in history.facts) or _tied(history):
         return
     moves = [
         f for f in history.facts if isinstance(f.what, Moved) and f.what.container == container
@@ -190,9 +190,11 @@ def _splits(history: History, container: str, seed: int) -> Iterator[tuple[str, 
 def _with(history: History, at: int, what: Happening, more: tuple[Fact, ...] = ()) -> History:
     """One fact more, booked last, of that moment."""
     new = Fact("new", at // DAY, at % DAY, history.now - 1, what)
-    opened = [f for f in more if isinstance(f.what, PlaceOpened)]
-    others = [f for f in more if not isinstance(f.what, PlaceOpened)]
-    return replace(history, facts=(*opened, *history.facts, *others, new))
+    # a twin is opened after what it stands in, and before anything happens
+    every = (*history.facts, *more)
+    opened = [f for f in every if isinstance(f.what, PlaceOpened)]
+    others = [f for f in every if not isinstance(f.what, PlaceOpened)]
+    return replace(history, facts=(*opened, *others, new))
 
 
 def never_longer(program: Program, history: History, seed: int) -> str:
