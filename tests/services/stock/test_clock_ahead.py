@@ -5,13 +5,14 @@ from __future__ import annotations
 
 import shutil
 from collections.abc import Callable
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import pytest
 
 from pantry_tui.core.log.payloads import ClockAhead
 from pantry_tui.core.words import SEVERITY, Verdict
+from pantry_tui.services import clock as clocks
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import signs
@@ -234,3 +235,23 @@ def test_minutes_in_the_warm_that_were_told_count_whole(path: Path) -> None:
     at(path, back(-150), lambda p: act.move(p, "2A", "fridge"))
     at(path, back(-100), up("2 pint jars peach jam, jam, pantry"))
     assert shown(path, back(-151))[0] is Verdict.DISCARD
+
+
+@pytest.mark.parametrize(
+    ("first", "then"),
+    [
+        ("2026-11-01T01:50:00-04:00", "2026-11-01T01:05:00-05:00"),  # summer time ends
+        ("2026-11-01T18:00:00-05:00", "2026-11-01T17:10:00-06:00"),  # carried one zone west
+    ],
+)
+def test_an_hour_that_the_zone_puts_back_is_no_step_back(
+    path: Path, monkeypatch: pytest.MonkeyPatch, first: str, then: str
+) -> None:
+    lines = ("2 lb ground beef, fresh, fridge", "2 pint jars peach jam, jam, pantry")
+    for now, line in zip((first, then), lines, strict=True):
+        said = datetime.fromisoformat(now)
+        monkeypatch.setattr(clocks, "real", lambda said=said: said)
+        at(path, Clock(), up(line))
+    with open_pantry(path, Clock()) as p:
+        assert not any(isinstance(one.payload, ClockAhead) for one in p.events)
+    assert shown(path, Clock()) == (Verdict.EAT_SOON, date(2026, 11, 2))
