@@ -29,15 +29,14 @@ from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import Kitchen
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.guests import for_guests, may_come, too_big
+from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import discarded_by, due_by, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
-from pantry_tui.core.plan.roles import A_HEAD, BESIDE
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE, FILLS
 from pantry_tui.core.plan.room import Ceilings
 from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.words import Group, Role
 
-#: So many times what is eaten of its kind on a day are no more than its rest can serve.
-_FILLS = 1.5
 #: What comes by itself: at table, or beside the days.
 _COMES = frozenset(A_HEAD) | BESIDE
 #: Weeks ahead whose days away and guests are looked at.
@@ -172,7 +171,7 @@ class _Week:
         coming = (n for n in self.next if n in self.free and n in among)
         one = next((self.free[n] for n in coming if self.free[n].at_table is role), None)
         enough, laid = A_HEAD[role] * self.appetite.sit(day), self._laid(day, role)
-        return one is not None and laid < enough and laid + one.servings <= _FILLS * enough
+        return one is not None and laid < enough and laid + one.servings <= FILLS * enough
 
     def _cooked(self) -> set[date]:
         """The days on which there is anything to eat, but for what is opened beside."""
@@ -272,20 +271,18 @@ class _Week:
         free = {n: one for n, one in free.items() if n not in self.big and n not in waits}
         here = open_beside(one.candidate for one in self.chosen if not one.dish)
         near = [one for one in chosen if self._due(one) or not one.must]
-        lost = {n for n in due if n in free and discarded_by(free[n], end)}
-        hurry: list[tuple[int, float]] = []
-        for pressing in (lost, due - lost):
-            some = {n: one for n, one in free.items() if n in pressing}
-            found, _ = self._fits(some, near, here)
-            hurry += found
-            opened = [free[number] for number, _ in found]
-            near += opened
-            here |= open_beside(opened)
+        lost = {n: free[n] for n in due if n in free and discarded_by(free[n], end)}
+        hurry = [(number, 0.0) for number in eaten_in_time(lost, self.chosen, self.table)]
+        opened = [free[number] for number, _ in hurry]
+        best = {n: one for n, one in free.items() if n in due and n not in lost}
+        hurry += self._fits(best, [*near, *opened], here | open_beside(opened))[0]
         first = {number: free[number] for number, _ in hurry}
-        rest = {n: one for n, one in free.items() if n not in first}
+        here |= open_beside(first.values())
+        late = [n for n in lost if n not in first]
+        rest = {n: one for n, one in free.items() if n not in first and n not in lost}
         week, more = self._fits(rest, [*chosen, *first.values()], here)
-        more.sort(key=lambda n: n not in lost)
-        return [*hurry, *week], [*more, *waits, *self.big]
+        self.pressing.update(late)
+        return [*hurry, *week], [*late, *more, *waits, *self.big]
 
     def _fits(
         self,
