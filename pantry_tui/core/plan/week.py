@@ -3,10 +3,10 @@
 1. what the household itself has put on a day,
 2. what is open or thawed: its clock runs, so it goes even above a ceiling,
 3. dishes of the household's own that take mostly what should go,
-4. what has the fewest weeks to spare: it falls due (what must be discarded after this week before
-   what passes its best), or is so much that it must be begun though others fall due sooner; then
-   foods behind their pace (core/plan/schedule.py, shares.py);
-5. for a day without a main the next that it could have; a week is never empty.
+4. what must be discarded by the end of the week, whatever the ceilings (core/plan/lost.py);
+5. what has the fewest weeks to spare: it passes its best, or is so much that it must be begun
+   though others fall due sooner; then foods behind their pace (core/plan/schedule.py, shares.py);
+6. for a day without a main the next that it could have; a week is never empty.
 
 What is no meal by itself (core/plan/roles.py) comes in a dish, or when it must be used up. Beside
 the days one relish and one spread are opened at a time. What comes next is `more`.
@@ -30,15 +30,13 @@ from pantry_tui.core.plan.cooked import Kitchen
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.guests import for_guests, may_come, too_big
 from pantry_tui.core.plan.lost import eaten_in_time
-from pantry_tui.core.plan.lots import discarded_by, due_by, lots_of, parts
+from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE, FILLS
 from pantry_tui.core.plan.room import Ceilings
 from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.words import Group, Role
 
-#: What comes by itself: at table, or beside the days.
-_COMES = frozenset(A_HEAD) | BESIDE
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
 
@@ -116,9 +114,13 @@ class _Week:
                 self._choose(number, Why.KEPT, day)
 
     def running(self) -> None:
-        """All that is open or thawed: it would be lost."""
-        for number in [n for n, one in self.free.items() if one.must]:
+        """All that is open or thawed: it would be lost. An open bag of flour waits for a dish."""
+        for number in [n for n in self._by_itself() if self.free[n].must]:
             self._choose(number, Why.MUST)
+
+    def _by_itself(self) -> list[int]:
+        begun = {chosen.candidate.container for chosen in self.chosen if not chosen.dish}
+        return by_itself(self.free, begun, self.table.end)
 
     def guests(self) -> None:
         """A bird on the day of those for whom it stands."""
@@ -259,11 +261,8 @@ class _Week:
         # What cannot be thawed in the days that are left waits for the next week.
         possible, end = self.table.possible_at_all(), self.table.end
         due = {n for n, one in self.free.items() if self._due(one)}
-        free = {
-            n: one
-            for n, one in self.free.items()
-            if n in due or (one.at_table in _COMES and possible(one))
-        }
+        coming = ((n, self.free[n]) for n in self._by_itself())
+        free = {n: one for n, one in coming if n in due or possible(one)}
         chosen = [one.candidate for one in self.chosen]
         self.big = too_big(free, self.table, chosen)
         # What waits for a hand before the week is over comes only where a day has nothing else.
