@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
+from math import inf
 
 from pantry_tui.core.plan.days import Chosen, Table
 from pantry_tui.core.plan.lots import discarded_by
@@ -46,14 +47,15 @@ def _last(one: Candidate, table: Table) -> date:
 
 
 class _Room:
-    """What those at table can still eat of each kind, day by day."""
+    """What those at table can still eat of each kind, day by day; of what is opened beside the days
+    or used up in the kitchen nobody counts heads."""
 
     def __init__(self, table: Table) -> None:
         self.table, self.fills = table, 1.0
         self.taken: dict[tuple[Role, date], float] = defaultdict(float)
 
     def _free(self, role: Role, day: date) -> float:
-        enough = self.fills * A_HEAD.get(role, 1.0) * self.table.appetite.sit(day)
+        enough = self.fills * A_HEAD.get(role, inf) * self.table.appetite.sit(day)
         return max(0.0, enough - self.taken[role, day])
 
     def eat(self, one: Candidate, days: Sequence[date], least: float | None = None) -> bool:

@@ -119,6 +119,12 @@ def test_more_of_it_than_the_charts_give_takes_the_place_of_other_mains() -> Non
     assert sum(laid(found, Role.MAIN).values()) <= 28
 
 
+def test_nobody_counts_heads_for_a_relish_or_what_is_used_up_in_the_kitchen() -> None:
+    for group in (Group.RELISH, Group.DAIRY):
+        tubs = [one(f"{n}", 8, 1, food="cream", group=group) for n in range(3)]
+        assert len(plan(tubs, Appetite(2), START, Needs()).picks) == 3
+
+
 def test_a_meal_out_of_bulk_does_not_move_for_what_is_added_later() -> None:
     """Two packs of mince and of fish that must go by tomorrow are a day each."""
     bulk = [one(name, 3, 1, bulk=True, opened=keeps(1)) for name in ("fish", "mince")]
