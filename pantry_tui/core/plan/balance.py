@@ -13,11 +13,19 @@ from pantry_tui.core.words import Role
 
 def settle(chosen: Iterable[Chosen], menu: Menu) -> None:
     """Where a main lies it stays, so that what is added for an empty day moves none away."""
-    found = {pick.candidate.container: pick.day for pick in menu.picks}
+    lies: dict[str, list[date]] = defaultdict(list)
+    for pick in menu.picks:
+        if pick.candidate.at_table is Role.MAIN:
+            lies[pick.candidate.container].append(pick.day)
+    loose = []
     for one in chosen:
-        food = one.candidate
-        if one.day is None and food.at_table is Role.MAIN and not food.bulk:
-            one.day = found.get(food.container)
+        days = lies[one.candidate.container]
+        if one.day is None:
+            loose.append((one, days))
+        elif one.day in days:
+            days.remove(one.day)
+    for one, days in loose:
+        one.day = days.pop(0) if days else None
 
 
 def balanced(chosen: Sequence[Chosen], table: Table, menu: Menu, bare: Iterable[date]) -> bool:
@@ -53,6 +61,8 @@ def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bo
     one = pick.candidate
     if len(pick.days) > 1 or pick.dish or pick.why is Why.KEPT or pick.later:
         return False
+    if 2 * one.servings < table.appetite.sit(day):
+        return False  # no main for that day
     rest = sum(p.candidate.servings / len(p.days) for p in beside) - one.servings
     if rest < table.appetite.sit(pick.day) / 2 or not while_open(one, day, [pick.day]):
         return False

@@ -1,9 +1,11 @@
 """On which day of the week each chosen container is opened, and until when it is eaten.
 
-The nearest dates come on the first days, past its best-by day only what would be too much on one;
-each role at table, each food and each group on the days that have the least of it; what is big when
-most sit there, and never when its rest would spoil while all are away. From bulk a day takes what
-its heads eat. Frozen food waits until it can be thawed; a dish keeps its containers together.
+The nearest dates come on the first days, past its best-by day only what would be too much on one,
+or would take the room of what must be discarded sooner; each role at table, each food and each
+group on the days that have the least of it, but a little of a main where more of it lies; what is
+big when most sit there, and never when its rest would spoil while all are away. From bulk a day
+takes what its heads eat. Frozen food waits until it can be thawed; a dish keeps its containers
+together.
 """
 
 from __future__ import annotations
@@ -18,6 +20,7 @@ from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
 from pantry_tui.core.plan.roles import A_HEAD
+from pantry_tui.core.words import Role
 
 #: What is no more than so many servings a head is not too big for any table.
 BIG = 4.0
@@ -160,6 +163,37 @@ class _Laid:
         return ceil(2 * over - _CRUMB) / 2, floor(2 * there + _CRUMB) / 2
 
 
+@dataclass(slots=True)
+class _Hurried:
+    """What must be discarded by the end of the week and lies on no day yet: servings by role and
+    last safe day."""
+
+    table: Table
+    left: dict[str, dict[date, float]] = field(default_factory=dict)
+
+    def add(self, food: Candidate, servings: float) -> None:
+        last = food.safe_until
+        if last is not None and last <= self.table.end:
+            days = self.left.setdefault(food.at_table, defaultdict(float))
+            days[last] += servings
+
+    def crowded(self, food: Candidate, day: date, laid: _Laid) -> float:
+        """Servings of it for which there is no room in time once `food` lies on that day."""
+        role, sit = food.at_table, self.table.appetite.sit
+        worst = need = 0.0
+        for last, servings in sorted(self.left.get(role, {}).items()):
+            need += servings
+            if day <= last and need > _CRUMB:
+                free = {
+                    d: max(0.0, A_HEAD.get(role, 1.0) * sit(d) - laid.of[d, f"as {role}"])
+                    for d in self.table.days
+                    if d <= last
+                }
+                taken = min(food.servings, free.get(day, 0.0))
+                worst = max(worst, min(taken, need - sum(free.values()) + taken))
+        return worst
+
+
 def _shares(pick: Pick, heads: Callable[[date], int]) -> Iterator[tuple[date, float]]:
     """What of it is eaten on each of its days: an even part, no more than those at table."""
     even = pick.candidate.servings / len(pick.days)
@@ -172,21 +206,27 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     laid = _Laid()
     drawn: dict[str, list[date]] = defaultdict(list)
     left: dict[str, float] = defaultdict(float)
+    hurried = _Hurried(table)
     for one in chosen:
         left[one.candidate.container] += one.candidate.servings
+        hurried.add(one.candidate, one.candidate.servings)
     picks: list[Pick] = []
     missed: list[Candidate] = []
     for one in sorted(chosen, key=lambda c: _first(c, table)):
         food = one.candidate
+        hurried.add(food, -food.servings)
 
         def full(day: date, food: Candidate = food) -> tuple[float, ...]:
             heads = max(1, table.appetite.sit(day))
             big = heads if food.servings > 1.5 * table.appetite.people else 0
             pick = _pick(Chosen(food, Why.PACE), day, table)
             over, there = laid.beside(pick, table.appetite.sit)
+            if 2 * food.servings <= heads and food.at_table is Role.MAIN:
+                there = -laid.of[day, food.food]  # so little is a meal with more of the same
             return (
                 round(pick.spare, 6),
                 over,
+                round(hurried.crowded(food, day, laid), 6),
                 day > table.latest(food),
                 -big,
                 there,
@@ -252,12 +292,9 @@ def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     if one.day is not None:
         return [day for day in days if day == one.day] or days
     # Past its best it is still safe: better a day late than all on one.
-    hard = one.candidate.safe_until
-    until = table.latest(one.candidate) if hard is not None and hard <= table.end else table.end
-    in_time = [day for day in days if day <= until]
     if len(meals) >= table.appetite.meals:
-        in_time = [day for day in in_time if day in meals] or in_time
-    return in_time or days[:1]
+        return [day for day in days if day in meals] or days
+    return days
 
 
 def while_open(food: Candidate, day: date, drawn: Sequence[date]) -> bool:

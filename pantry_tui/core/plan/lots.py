@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
 from math import ceil
 
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.room import Lot, keeps
 
 #: Days of a week that are most of it.
@@ -31,6 +32,20 @@ def due_by(one: Candidate, end: date) -> bool:
 def discarded_by(one: Candidate, end: date) -> bool:
     """Whether the rest of it must be discarded after that day, and is not only past its best."""
     return one.safe_until is not None and one.safe_until <= end
+
+
+def by_itself(free: Mapping[int, Candidate], begun: Collection[str], end: date) -> list[int]:
+    """What comes at table, or beside the days; else only what must be used up by that day, once a
+    vessel, and not of those `begun` for it."""
+    seen = set(begun)
+    found = []
+    for number, one in free.items():
+        if one.at_table not in A_HEAD and one.at_table not in BESIDE:
+            if one.container in seen or not due_by(one, end):
+                continue
+            seen.add(one.container)
+        found.append(number)
+    return found
 
 
 def lots_of(some: Iterable[Candidate], table: Table) -> list[Lot]:

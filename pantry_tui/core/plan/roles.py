@@ -10,6 +10,8 @@ from pantry_tui.core.words import Group, Role
 
 #: Servings of each role a head a day. Common practice, no source: the charts speak of weeks.
 A_HEAD = {Role.MAIN: 1.0, Role.SIDE: 2.0, Role.FRUIT: 1.0}
+#: So many times what is eaten of its kind on a day are no more than its rest can serve.
+FILLS = 1.5
 #: Opened beside the days.
 BESIDE = frozenset({Role.RELISH, Role.SPREAD})
 

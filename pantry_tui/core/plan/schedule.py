@@ -126,7 +126,7 @@ class _Choice:
         self.clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
         self.due = [_UNDATED if lot.last is None else min(lot.last, FAR) for lot in lots]
         for lot in already:
-            self._eat(lot)
+            self._eat(lot, anyway=lot.last == 0)
         self.piles: dict[str, list[int]] = defaultdict(list)
         for i, lot in enumerate(lots):
             if self.due[i] >= 0:
@@ -183,9 +183,15 @@ class _Choice:
         self.spare[food] = self._spares(food)
         return opening
 
-    def _eat(self, lot: Lot) -> None:
+    def _eat(self, lot: Lot, *, anyway: bool = False) -> None:
+        """Puts it on the table; what finds no room there is for the next week, or, where it is
+        eaten `anyway`, in the place of another main, side or fruit."""
         self.table.laid[lot.food] += lot.servings
-        self.after.eat(lot, lot.servings - self.table.eat(lot, lot.servings))
+        over = lot.servings - self.table.eat(lot, lot.servings)
+        if anyway:
+            self.table.role[lot.role] += over
+        else:
+            self.after.eat(lot, over)
 
     def _turn(self, food: str) -> tuple[float, float, int, str]:
         """Of those that wait alike, to the day or so, the nearest date comes first."""

@@ -3,10 +3,10 @@
 1. what the household itself has put on a day,
 2. what is open or thawed: its clock runs, so it goes even above a ceiling,
 3. dishes of the household's own that take mostly what should go,
-4. what has the fewest weeks to spare: it falls due (what must be discarded after this week before
-   what passes its best), or is so much that it must be begun though others fall due sooner; then
-   foods behind their pace (core/plan/schedule.py, shares.py);
-5. for a day without a main the next that it could have; a week is never empty.
+4. what must be discarded by the end of the week, whatever the ceilings (core/plan/lost.py);
+5. what has the fewest weeks to spare: it passes its best, or is so much that it must be begun
+   though others fall due sooner; then foods behind their pace (core/plan/schedule.py, shares.py);
+6. for a day without a main the next that it could have; a week is never empty.
 
 What is no meal by itself (core/plan/roles.py) comes in a dish, or when it must be used up. Beside
 the days one relish and one spread are opened at a time. What comes next is `more`.
@@ -29,17 +29,14 @@ from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import Kitchen
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.guests import for_guests, may_come, too_big
-from pantry_tui.core.plan.lots import discarded_by, due_by, lots_of, parts
+from pantry_tui.core.plan.lost import eaten_in_time
+from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
-from pantry_tui.core.plan.roles import A_HEAD, BESIDE
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE, FILLS
 from pantry_tui.core.plan.room import Ceilings
 from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.words import Group, Role
 
-#: So many times what is eaten of its kind on a day are no more than its rest can serve.
-_FILLS = 1.5
-#: What comes by itself: at table, or beside the days.
-_COMES = frozenset(A_HEAD) | BESIDE
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
 
@@ -117,9 +114,13 @@ class _Week:
                 self._choose(number, Why.KEPT, day)
 
     def running(self) -> None:
-        """All that is open or thawed: it would be lost."""
-        for number in [n for n, one in self.free.items() if one.must]:
+        """All that is open or thawed: it would be lost. An open bag of flour waits for a dish."""
+        for number in [n for n in self._by_itself() if self.free[n].must]:
             self._choose(number, Why.MUST)
+
+    def _by_itself(self) -> list[int]:
+        begun = {chosen.candidate.container for chosen in self.chosen if not chosen.dish}
+        return by_itself(self.free, begun, self.table.end)
 
     def guests(self) -> None:
         """A bird on the day of those for whom it stands."""
@@ -172,7 +173,7 @@ class _Week:
         coming = (n for n in self.next if n in self.free and n in among)
         one = next((self.free[n] for n in coming if self.free[n].at_table is role), None)
         enough, laid = A_HEAD[role] * self.appetite.sit(day), self._laid(day, role)
-        return one is not None and laid < enough and laid + one.servings <= _FILLS * enough
+        return one is not None and laid < enough and laid + one.servings <= FILLS * enough
 
     def _cooked(self) -> set[date]:
         """The days on which there is anything to eat, but for what is opened beside."""
@@ -260,11 +261,8 @@ class _Week:
         # What cannot be thawed in the days that are left waits for the next week.
         possible, end = self.table.possible_at_all(), self.table.end
         due = {n for n, one in self.free.items() if self._due(one)}
-        free = {
-            n: one
-            for n, one in self.free.items()
-            if n in due or (one.at_table in _COMES and possible(one))
-        }
+        coming = ((n, self.free[n]) for n in self._by_itself())
+        free = {n: one for n, one in coming if n in due or possible(one)}
         chosen = [one.candidate for one in self.chosen]
         self.big = too_big(free, self.table, chosen)
         # What waits for a hand before the week is over comes only where a day has nothing else.
@@ -272,20 +270,18 @@ class _Week:
         free = {n: one for n, one in free.items() if n not in self.big and n not in waits}
         here = open_beside(one.candidate for one in self.chosen if not one.dish)
         near = [one for one in chosen if self._due(one) or not one.must]
-        lost = {n for n in due if n in free and discarded_by(free[n], end)}
-        hurry: list[tuple[int, float]] = []
-        for pressing in (lost, due - lost):
-            some = {n: one for n, one in free.items() if n in pressing}
-            found, _ = self._fits(some, near, here)
-            hurry += found
-            opened = [free[number] for number, _ in found]
-            near += opened
-            here |= open_beside(opened)
+        lost = {n: free[n] for n in due if n in free and discarded_by(free[n], end)}
+        hurry = [(number, 0.0) for number in eaten_in_time(lost, self.chosen, self.table)]
+        opened = [free[number] for number, _ in hurry]
+        best = {n: one for n, one in free.items() if n in due and n not in lost}
+        hurry += self._fits(best, [*near, *opened], here | open_beside(opened))[0]
         first = {number: free[number] for number, _ in hurry}
-        rest = {n: one for n, one in free.items() if n not in first}
+        here |= open_beside(first.values())
+        late = [n for n in lost if n not in first]
+        rest = {n: one for n, one in free.items() if n not in first and n not in lost}
         week, more = self._fits(rest, [*chosen, *first.values()], here)
-        more.sort(key=lambda n: n not in lost)
-        return [*hurry, *week], [*more, *waits, *self.big]
+        self.pressing.update(late)
+        return [*hurry, *week], [*late, *more, *waits, *self.big]
 
     def _fits(
         self,

@@ -19,10 +19,21 @@ def kitchen(p: Pantry) -> Sheet:
     view = weeks.week(p)
     taken = sorted((*view.to_come, *view.beside), key=lambda one: (one.day, one.dish, one.role))
     days: dict[date, list[Take]] = {}
+    rest: dict[date, list[Take]] = {}  # opened on a day before
     for take in taken:
         days.setdefault(take.day, []).append(take)
-    rows = [_eaten(take) for takes in days.values() for take in takes]
-    parts = tuple((_day(day, takes, view), len(takes)) for day, takes in days.items())
+        for day in () if take in view.beside else take.days:
+            if day > take.day:
+                rest.setdefault(day, []).append(take)
+    lines = {
+        day: [*map(_eaten, days.get(day, ())), *map(_rest, rest.get(day, ()))]
+        for day in sorted(days.keys() | rest.keys())
+    }
+    rows = [line for some in lines.values() for line in some]
+    parts = tuple(
+        (_day(day, [*days.get(day, ()), *rest.get(day, ())], view), len(some))
+        for day, some in lines.items()
+    )
     title = f"This week, {dates.say(view.start)} to {dates.say(view.end)}"
     standing = dict.fromkeys(f"{take.code}: {one}" for take in taken for one in take.standing)
     return Sheet(
@@ -48,10 +59,18 @@ def _much(take: Take) -> str:
     return clean(take.amount or str(take.count))
 
 
+def _food(take: Take) -> str:
+    return f"{clean(take.food)}, for {clean(take.dish)}" if take.dish else clean(take.food)
+
+
+def _rest(take: Take) -> tuple[str, ...]:
+    """Nothing is fetched for it."""
+    return (BOX, take.code, _food(take), "rest", "", "")
+
+
 def _eaten(take: Take) -> tuple[str, ...]:
-    food = f"{clean(take.food)}, for {clean(take.dish)}" if take.dish else clean(take.food)
     where = clean(take.place.rsplit("›", 1)[-1].strip())
-    return (BOX, take.code, food, _much(take), where, _thaw(take))
+    return (BOX, take.code, _food(take), _much(take), where, _thaw(take))
 
 
 def _thaw(take: Take) -> str:

@@ -47,6 +47,8 @@ _TRIMMED = frozenset({Group.VEGETABLE, Group.FRUIT})
 _OFF_THE_BONE = DRY | {Method.MEAL}
 _BIRD = "poultry"
 _PER_PINT = 4.0
+#: One by one they are eggs, not boxes of them.
+_IN_SHELL = frozenset({Method.FRESH, Method.BOUGHT, Method.LIME})
 #: A measure of dried fruit or vegetables serves as twice of fresh (USDA MyPlate counts half a cup
 #: of dried fruit as a cup; from memory).
 _SWELLS = 2.0
@@ -61,7 +63,7 @@ def servings(p: Pantry, container: Container) -> float:
 
 def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) -> float:
     """Servings in so much of a food; a piece, or a container of which nobody said how much it
-    holds, counts as a pint, an egg as itself."""
+    holds, counts as a pint, an egg in its shell as itself."""
     food = p.tables.index.find(name)
     per_pint = food.servings_per_pint if food and food.servings_per_pint else _PER_PINT
     if held.unit in _POUNDS:
@@ -73,7 +75,7 @@ def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) 
             return pounds * own  # that of a food whose name says it is dry is of it dry
         fresh = pounds * times_fresh(p, name, group, method)
         return fresh * (own or _A_POUND.get(group, _OTHER_POUND))
-    if not held.unit and group is Group.EGG and held.number > 1:
+    if not held.unit and group is Group.EGG and (held.number > 1 or method in _IN_SHELL):
         return float(held.number)
     swells = _SWELLS if _dried_from_fresh(name, group, method, food) else 1.0
     return per_pint * swells * float(held.number) * _PINTS.get(held.unit, 1.0)

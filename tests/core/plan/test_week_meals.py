@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Why, Wishes
+from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
@@ -228,3 +228,21 @@ def test_a_bird_waits_for_guests_who_are_told_of_and_is_not_begun_on_the_eve_of_
     assert plan([near], Appetite(2, table={day(11): 8}), START, Needs()).picks, "past its date then"
     away = Appetite(2, table={day(n): 0 for n in range(1, 14)})
     assert not plan([bird], away, START, Needs()).picks
+
+
+def test_an_open_bag_of_flour_waits_for_a_dish_or_is_used_up_once() -> None:
+    flour = one("flour", "flour", 80.0, 300, group=Group.GRAIN, bulk=True, must=True)
+    assert flour.at_table is Role.BAKING
+    later = flour._replace(last=day(180))
+    assert not plan([later], TWO, START, Needs()).picks
+    cake = Dish("cake", (("flour", 4.0),))
+    asked = Wishes(dishes={"cake": day(2)})
+    cooked = plan([later], TWO, START, Needs(), asked, [cake]).picks
+    assert {(pick.day, pick.dish) for pick in cooked} == {(day(2), "cake")}
+    for must in (True, False):
+        due = flour._replace(last=day(3), must=must)
+        assert len(plan([due], TWO, START, Needs()).picks) == 1
+        both = plan([due], TWO, START, Needs(), asked, [cake]).picks
+        assert {pick.dish for pick in both} == {"cake", ""}
+    salad = one("salad", "salad", 8.0, group=Group.VEGETABLE, bulk=True, must=True, last=day(90))
+    assert len(plan([salad], TWO, START, Needs()).picks) == 4, "what is eaten at table comes"

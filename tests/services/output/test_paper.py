@@ -110,7 +110,8 @@ def test_the_week_is_a_page_for_the_kitchen_with_one_trip_to_fetch_it(tmp_path: 
     with open_pantry(tmp_path / "demo.db", TODAY) as demo:
         wishes.pin(demo, "5F", TODAY + timedelta(days=2))
         page = paper.sheet(demo, "week")
-        eaten = Counter(take.code for take in weeks.week(demo).take)
+        week = weeks.week(demo)
+    eaten = Counter(take.code for take in week.take)
     assert sum(rows for _, rows in page.parts) == len(page.rows) >= sum(eaten.values())
     assert page.parts[0][0].startswith(dates.say(TODAY))
     (fetch,) = page.more
@@ -124,6 +125,16 @@ def test_the_week_is_a_page_for_the_kitchen_with_one_trip_to_fetch_it(tmp_path: 
     thawed = [row for row in fetch.rows if "freezer" in row[0]]
     assert thawed
     assert all(row[5] for row in thawed)
+    later = Counter(take.code for take in week.to_come for day in take.days if day > take.day)
+    assert later, "what is opened for several days"
+    assert Counter(row[1] for row in page.rows if row[3] == "rest") == later
+    heads = [head for head, _ in page.parts]
+    at_table = {day for take in week.to_come for day in take.days} | {
+        one.day for one in week.beside
+    }
+    assert all(
+        head.startswith(dates.say(on)) for head, on in zip(heads, sorted(at_table), strict=True)
+    )
     text = paper.sheet_text(page)
     assert text.index(page.title) < text.index(fetch.title)
     assert f"<h2>{fetch.title}</h2>" in paper.sheet_html(page)
