@@ -18,9 +18,10 @@ from pantry_tui.core.log.moments import hour_told, moment, some_time, when
 from pantry_tui.core.log.payloads import ClockAhead
 from pantry_tui.core.model import DAY_MIN, Ahead, When
 
-#: Clocks differ by so many minutes without any of them having the wrong day: an hour, by which they
-#: are put back by hand in autumn or in the next zone. Our own choice.
-SLIGHT = 60
+#: Clocks differ by so many minutes without any of them having the wrong day. Our own choice, no
+#: more than two computers may differ by: one that was days ahead and is right again just as its
+#: wrong hour comes cannot be told from them.
+SLIGHT = 30
 #: Where nothing was booked before it: before anything that any household has put up.
 _LONG_AGO = date(1900, 1, 1)
 
