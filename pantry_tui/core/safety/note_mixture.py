@@ -78,6 +78,10 @@ _MASHED = (
 _SMOOTH = (
     r"sauce|butter|juice|puree|jam|jelly|ketchup|soup|paste|salsa|relish|chutney|syrup|crushed"
 )
+#: A recipe of its own, with a longer time.
+REDUCED_SODIUM = (
+    r"\b(?:(?:reduced|low|less|lower|little|no)[ -](?:in )?(?:sodium|salt)|salt free)\b"
+)
 _STUFFED = r"\b(?:stuffed|breaded|battered|in (?:batter|bread ?crumbs))\b"
 _SMOKED = r"\bsmoked\b(?! (?:paprika|salt|garlic|pepper|chilli|tea))"
 _SOUR = (Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE)

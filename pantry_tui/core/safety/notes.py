@@ -14,53 +14,20 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from pantry_tui.core.amounts import in_decimals, in_digits, read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety import note_words as terms
 from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.denial import affirmed, denies, spelled_not
 from pantry_tui.core.safety.jars import of_one_jar, ounces
 from pantry_tui.core.safety.measured import all_minutes, read_percent, read_psi, spelled_out
 from pantry_tui.core.safety.note_foods import Named, another_food
-from pantry_tui.core.safety.note_mixture import another_form, hardly_sweet, weakened
+from pantry_tui.core.safety.note_mixture import (
+    REDUCED_SODIUM,
+    another_form,
+    hardly_sweet,
+    weakened,
+)
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_ways import another_way
-from pantry_tui.core.safety.note_words import (
-    ACID,
-    ACID_SHORT,
-    ADDED,
-    ALTITUDE,
-    ALTITUDE_LEFT_OUT,
-    AWAY,
-    BATH,
-    DRIED_BEFORE,
-    EARLIER,
-    FAT_REMOVED,
-    FILLED_FROM,
-    FROST_KILLED,
-    HIGH_UP,
-    LIDS,
-    LIDS_MAY_BE,
-    LITTLE_LOST,
-    NEED,
-    NO_HARM,
-    NO_LIQUID_ADDED,
-    OF_PROCESS,
-    ONLY,
-    OTHER_DEGREES,
-    OTHER_TIME,
-    OTHER_WEIGHT,
-    PURPOSE,
-    RESTED,
-    SEAL_TROUBLE,
-    SUBJECT,
-    THICKENED,
-    TIME_ELSEWHERE,
-    TIME_GUESSED,
-    TIME_SHORT,
-    TIMED_FROM,
-    TROUBLE,
-    VINEGAR_OUTSIDE,
-    WATER_LOW,
-    WITHOUT_MORE,
-)
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.safety.salt import says_of_brine
@@ -125,8 +92,12 @@ def doubted_notes(
                 against.append(_not_checked(words, key))
                 continue
             more = [one for one in doubted({**said, key: value}) if one not in known]
+            # Most pickles have no recipe of their own for it, and salt keeps none of them.
+            more = [one for one in more if key != "form" or "in the form" not in one]
             against += [f"Its note says {words!r}: not checked. {more[0]}"] if more else []
-        if method is Method.FRIDGE_PICKLE and weakened(method, re.sub(NO_HARM, " fine ", clause)):
+        if method is Method.FRIDGE_PICKLE and weakened(
+            method, re.sub(terms.NO_HARM, " fine ", clause)
+        ):
             against.append(_not_checked(words, "vinegar"))
         if method in LIDDED:
             told = _prepared(method, food, clause)
@@ -141,7 +112,7 @@ def clauses(note: str) -> Iterator[tuple[str, str]]:
     letters with every number in figures."""
     for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
         clause = _plain(typed)
-        if clause and not re.search(EARLIER, clause):
+        if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
 
 
@@ -185,21 +156,29 @@ def _differs(
         yield "sugar", None if sugar and not denies(sugar) else "none"
     if method not in LIDDED:
         return
+    pickle = method is Method.VINEGAR_PICKLE and "form" not in said
+    if pickle and re.search(REDUCED_SODIUM, clause):
+        yield "form", "reduced-sodium"
     yield from _times(method, said, clause)
     yield from _pressures(method, said, clause)
     yield from _heights(said, altitude_ft, clause)
     for degrees, unit in re.findall(DEGREES, clause):
-        if not re.search(OTHER_DEGREES, clause) and not re.search(DRIED_BEFORE, clause):
+        if not re.search(terms.OTHER_DEGREES, clause) and not re.search(terms.DRIED_BEFORE, clause):
             yield "temperature", f"{degrees} {unit}"
     if "head" in clause:
         for inches in re.finditer(_INCHES, clause):
             yield "headspace", inches[0]
-    if re.search(ACID, clause) and re.search(_AMOUNT_OF_ACID, clause):
+    if re.search(terms.ACID, clause) and re.search(_AMOUNT_OF_ACID, clause):
         yield "acid", clause
     own, other = ounces(of_one_jar(said, size)), re.search(_JAR, clause)
-    if own and other and (ounces(other[1]) or 0) > own * 1.1 and not re.search(FILLED_FROM, clause):
+    if (
+        own
+        and other
+        and (ounces(other[1]) or 0) > own * 1.1
+        and not re.search(terms.FILLED_FROM, clause)
+    ):
         yield "jar", None
-    bathed = method is Method.PRESSURE and re.search(BATH, clause)
+    bathed = method is Method.PRESSURE and re.search(terms.BATH, clause)
     if bathed:
         yield "canner", None
     if method is Method.BOILING_WATER and "steam canner" in clause:
@@ -238,9 +217,11 @@ def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
             if method is Method.PRESSURE and min(minutes) < _VENT_MINUTES:
                 yield "", None
             continue
-        rested = re.search(RESTED, clause) and "process" not in clause
-        of_process = (re.search(OF_PROCESS, clause) and not rested) or re.search(ONLY, clause)
-        if not of_process and (re.search(OTHER_TIME, clause) or method is Method.JAM):
+        rested = re.search(terms.RESTED, clause) and "process" not in clause
+        of_process = (re.search(terms.OF_PROCESS, clause) and not rested) or re.search(
+            terms.ONLY, clause
+        )
+        if not of_process and (re.search(terms.OTHER_TIME, clause) or method is Method.JAM):
             continue
         recorded = all_minutes(said.get("minutes", ""))
         if not recorded:
@@ -254,8 +235,8 @@ def _pressures(method: Method, said: Mapping[str, str], clause: str) -> _Differs
         before, behind = clause[: found.start()], clause[found.end() :]
         if found[2] in ("lb", "lbs", "pound", "pounds", "#"):
             led = re.search(r"(?:\bat|@|\bonly|\breally|\bactually|\bto|\bonto)\s*$", before)
-            alone = not behind.strip() or re.search(SUBJECT, clause) or led
-            if method is not Method.PRESSURE or not alone or re.search(OTHER_WEIGHT, clause):
+            alone = not behind.strip() or re.search(terms.SUBJECT, clause) or led
+            if method is not Method.PRESSURE or not alone or re.search(terms.OTHER_WEIGHT, clause):
                 continue
         psi, recorded = read_psi(found[0].replace("#", "lb")), read_psi(said.get("psi", ""))
         if psi is None or method not in PROCESSED:
@@ -279,63 +260,69 @@ def _heights(said: Mapping[str, str], altitude_ft: int | None, clause: str) -> _
             feet = read_altitude(re.sub(r"\s*(?:met\w+|m)$", " m", typed))
         except BadInput:
             continue
-        if number < _LEAST_HIGH and not re.search(ALTITUDE, clause):
+        if number < _LEAST_HIGH and not re.search(terms.ALTITUDE, clause):
             continue
         if own is None:
             yield "altitude", f"{feet} ft"
         elif abs(feet - own) > max(30, own * 0.02):
             yield "altitude", None
-    left_out = re.search(ALTITUDE_LEFT_OUT, clause) and not re.search(NEED, clause)
-    away = re.search(AWAY, clause) and "altitude" not in said
-    if left_out or away or (not heights and re.search(HIGH_UP, clause)):
+    left_out = re.search(terms.ALTITUDE_LEFT_OUT, clause) and not re.search(terms.NEED, clause)
+    away = re.search(terms.AWAY, clause) and "altitude" not in said
+    if left_out or away or (not heights and re.search(terms.HIGH_UP, clause)):
         yield "altitude", None
 
 
 def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
-    told = re.sub(PURPOSE, " ", clause)
+    told = re.sub(terms.PURPOSE, " ", clause)
     for word in (r"\bwindfalls?\b", r"\bover ?ripe\b"):
         told = told if affirmed(told, word) else re.sub(word, " ", told)
     if food.acidity is not Acidity.LOW_ACID:
-        told = re.sub(NO_LIQUID_ADDED, " ", told)
+        told = re.sub(terms.NO_LIQUID_ADDED, " ", told)
     return not_tested(method, food, {PREPARED: told})
 
 
 def _went_wrong(plain: str) -> bool:
     """Whether words say that time, water, steam or pressure were not as they should be."""
-    if re.search(WITHOUT_MORE, plain) or re.search(WATER_LOW, plain):
+    if re.search(terms.WITHOUT_MORE, plain) or re.search(terms.WATER_LOW, plain):
         return True
-    short = any(re.search(one, plain) for one in (TIME_SHORT, TIME_GUESSED, TIMED_FROM))
-    if short and not re.search(TIME_ELSEWHERE, plain):
+    short = any(
+        re.search(one, plain) for one in (terms.TIME_SHORT, terms.TIME_GUESSED, terms.TIMED_FROM)
+    )
+    if short and not re.search(terms.TIME_ELSEWHERE, plain):
         return True
-    return re.search(SUBJECT, plain) is not None and re.search(TROUBLE, plain) is not None
+    return (
+        re.search(terms.SUBJECT, plain) is not None and re.search(terms.TROUBLE, plain) is not None
+    )
 
 
 def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> Iterator[str]:
     """The keys that words without a number put in doubt, "" of what no key says."""
-    plain = re.sub(NO_HARM, " fine ", re.sub(LITTLE_LOST, " fine ", clause))
+    plain = re.sub(terms.NO_HARM, " fine ", re.sub(terms.LITTLE_LOST, " fine ", clause))
     if another_way(plain) or _went_wrong(plain):
         yield ""
     if spoilt(method, plain):
         yield SPOILT
-    if weakened(method, told := re.sub(VINEGAR_OUTSIDE, " ", plain)):
+    if weakened(method, told := re.sub(terms.VINEGAR_OUTSIDE, " ", plain)):
         yield "vinegar"
     lids = (
-        re.search(LIDS, plain) and not re.search(LIDS_MAY_BE, plain) and not says_none_failed(plain)
+        re.search(terms.LIDS, plain)
+        and not re.search(terms.LIDS_MAY_BE, plain)
+        and not says_none_failed(plain)
     )
-    if lids and (re.search(SEAL_TROUBLE, plain) or record_says_failed(plain)):
+    if lids and (re.search(terms.SEAL_TROUBLE, plain) or record_says_failed(plain)):
         yield "seal"
     acid = method is Method.VINEGAR_PICKLE or food.acidity is Acidity.ACIDIFIED
     acid = acid or ACID_ADDED in food.classes
-    if acid and re.search(ACID, told) and re.search(ACID_SHORT, told):
+    if acid and re.search(terms.ACID, told) and re.search(terms.ACID_SHORT, told):
         yield "acid"
-    if "tomato" in food.classes and re.search(FROST_KILLED, plain):
+    if "tomato" in food.classes and re.search(terms.FROST_KILLED, plain):
         yield ""
-    mixed = re.sub(FAT_REMOVED, " ", re.sub(PURPOSE, " ", clause))
+    mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", clause))
     if another_form(method, food, mixed) or another_food(method, food, mixed, named):
         yield ""
-    if method is not Method.JAM and "pie" not in food.name and affirmed(mixed, THICKENED):
+    if method is not Method.JAM and "pie" not in food.name and affirmed(mixed, terms.THICKENED):
         yield ""
-    added = re.search(ADDED, mixed) if method in PROCESSED else None
+    added = re.search(terms.ADDED, mixed) if method in PROCESSED else None
     if added is not None and added[1].rstrip("es") not in food.name:
         yield ""

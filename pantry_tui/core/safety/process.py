@@ -111,6 +111,8 @@ def recorded(record: Mapping[str, str]) -> bool:
     return any(key in said and not is_unknown(said[key]) for key in DETAILS)
 
 
+#: A recipe for a diet is nobody's who did not name it: guide 6 of AIB 539 prints it by itself.
+_BY_ITS_NAME = r"\breduced-sodium\b"
 #: The largest jar, and the fewest minutes in it below 1,001 ft; 5 more above, 10 more above 6,000.
 #: Jams, jellies: half-pints or pints, 5 (USDA HG 56 at NCHFP; UGA, So Easy to Preserve). Relishes
 #: in pints, mixed pickles in quarts: 10 (USDA AIB 539 of 1994, guide 6). Read in copies. In pints
@@ -222,6 +224,8 @@ def _against(
         return [f"The jar is larger than any with a tested process for {food.name} ({largest})."]
     form = said.get("form", "")
     fits = [row for row in usable if _is_form(row, form)]
+    plain = [row for row in fits if not re.search(_BY_ITS_NAME, row.food)]
+    fits = plain if plain and not form else fits
     if not fits:
         return [f"No tested process for {food.name} in the form {form[:30]!r} is known here."]
     pack = _pack(said.get("pack", ""))

@@ -7,6 +7,7 @@ from __future__ import annotations
 import pytest
 
 from pantry_tui.core.safety.denial import affirmed, spelled_not
+from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 
@@ -16,6 +17,7 @@ PICKLE = f"3 pint jars dilly beans, vinegar pickle, {HERE}, vinegar=5% minutes=1
 JAM = f"3 half-pint jars strawberry jam, jam, {HERE}, minutes=10"
 TOMATOES = f"3 pint jars tomatoes, boiling-water canned, {HERE}, minutes=85 pack=raw acid=lemon"
 PEACHES = f"3 pint jars peaches, boiling-water canned, {HERE}, minutes=30"
+DILLS = f"3 pint jars dill pickles, vinegar pickle, {HERE}, vinegar=5% minutes=10"
 PEARS = f"3 pint jars pears, boiling-water canned, {HERE}, minutes=20 pack=hot"
 SAUCE = f"3 pint jars applesauce, boiling-water canned, {HERE}, minutes=15"
 SOUP = f"3 pint jars vegetable soup, pressure canned, {HERE}, minutes=60 psi=11 canner=dial"
@@ -92,7 +94,7 @@ FINE = (
     "lid off, waited five minutes", "a little siphoning", "slight siphoning",
     "one jar did not seal, in fridge", "one jar broke in the canner", "one didn't seal, ate it",
     "one jar cracked in the canner, thrown out", "vinegar in the canner water", "no cream",
-    "without any butter", "wiped the rims with vinegar", "not watered down", 
+    "without any butter", "wiped the rims with vinegar", "not watered down",
     "water from the well", "checked the rims for chips", "no cracks", "not mouldy", "no leaks",
     "threw out the mouldy ones", "smells great", "nothing spoiled", "air bubbles let out",
     "no soda", "honey from next door", "for cream teas", "served with bacon", "no bananas",
@@ -117,7 +119,8 @@ GRID = (
       "held 9-11 psi", "a lid popped up", "every lid popped up", "one lid off", "with fish",
       "stuffed", "mashed")),
     (PICKLE,
-     ("one clove of garlic each", "with dill and chillies", "soaked in salt water overnight",
+     ("low salt", "one clove of garlic each", "with dill and chillies",
+      "soaked in salt water overnight",
       "crisped in ice water", "no need to dilute", "no water added", "topped up with vinegar",
       "cider vinegar"),
      (*OTHER_WAY, *TOO_SHORT, *SPOILT, *WEAKENED, "added baking soda")),
@@ -136,6 +139,7 @@ GRID = (
       "half apricots", "light syrup"),
      (*OTHER_WAY, *TOO_SHORT, *SPOILT, "white peaches", "white-fleshed", "white ones really",
       "with mangoes", "half pears and bananas", "pureed")),
+    (DILLS, ("crisp", "with dill and garlic"), ("low salt", "reduced sodium")),
     (PEARS, ("Bosc", "with ginger"), ("asian pears", "nashi", "with white peaches")),
     (SAUCE, ("with cinnamon", "chunky"), ("half pumpkin puree", "with mashed bananas")),
     (SOUP, ("no fish", "with thyme"),
@@ -159,6 +163,20 @@ def test_a_note_raises_what_its_words_mean_and_nothing_else(
     every = good if line in (FRIDGE, KRAUT) else (*FINE, *good)
     assert {note: said for note in every if (said := _against(larder, line, note))} == {}
     assert [note for note in bad if not _against(larder, line, note)] == []
+
+
+@pytest.mark.parametrize("line", [one[0] for one in GRID])
+def test_without_a_note_nothing_stands_against_the_record(larder: Pantry, line: str) -> None:
+    assert putup.preview(larder, putup.read(larder, line)).verdict not in (
+        Verdict.UNKNOWN, Verdict.DISCARD,
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize("said", ["1 inch", "1/2 inch", "1 1/4 inches", "2 cm"])
+def test_the_room_above_the_food_is_read_with_its_unit(larder: Pantry, said: str) -> None:
+    read = putup.read(larder, f"{PEACHES}, headspace={said}")
+    assert not read.unread
+    assert ("headspace", said) in read.process
 
 
 def test_another_town_is_another_altitude_unless_the_record_has_it(larder: Pantry) -> None:
