@@ -86,15 +86,14 @@ def runs_on(batch: Batch, of: Batch, part: Container) -> bool:
 
 
 def ends_nothing(batch: Batch, own: Assessment) -> bool:
-    """Whether no figure is published for what it became, so that nothing says that a limit which
-    ran has ended. Of what is frozen the freezer says it, whatever the food."""
+    """Whether no figure is published for what it became, so that nothing ended a limit that ran;
+    what is frozen in time stays safe, whatever it is."""
     return batch.method is not Method.FROZEN and own.why_no_discard == NOTHING
 
 
 def kept_on(batch: Batch, of: Batch, part: Container) -> bool:
     """Whether it is still what its part was, as far as processes go: none was done to it."""
-    kept = batch.method is Method.FROZEN or goes_on(batch, of, part)
-    return kept or runs_on(batch, of, part)
+    return batch.method is Method.FROZEN or goes_on(batch, of, part) or runs_on(batch, of, part)
 
 
 def moist(batch: Batch) -> bool:
