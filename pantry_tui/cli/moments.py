@@ -12,7 +12,7 @@ from pantry_tui.errors import BadInput
 #: A day, and the minute of that day where it is known (0 to 1439).
 Moment = tuple[date, int | None]
 
-_ISO = re.compile(r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?:[T ]+([0-9]{1,2}:[0-9]{2}))?")
+_ISO = r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?:[T ]+([0-9]{1,2}:[0-9]{2}))?"
 _OFFSET = re.compile(r"(.*[0-9]{1,2}:[0-9]{2})([+-])([0-9]{2}:[0-9]{2})", re.DOTALL)
 _AGO = re.compile(r"(an?|[0-9]{1,3}) (hour|minute|min)s? ago", re.IGNORECASE)
 _HOUR = re.compile(r"(?:(.*?)[T ])?\s*([0-9]{1,2}:[0-9]{2})", re.DOTALL)
@@ -20,7 +20,7 @@ _HOUR = re.compile(r"(?:(.*?)[T ])?\s*([0-9]{1,2}:[0-9]{2})", re.DOTALL)
 
 def read_today(text: str) -> Moment:
     """("2026-11-25", "2026-11-25 18:30", "2026-11-25T18:30") -> that moment. Raises BadInput."""
-    match = _ISO.fullmatch(day_and_hour(text))
+    match = re.fullmatch(_ISO, day_and_hour(text))
     try:
         if match is None:
             raise ValueError

@@ -28,34 +28,33 @@ VULGAR = {
     "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅐": "1/7", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
     "⅑": "1/9", "⅒": "1/10",
 }  # fmt: skip
-_SIGNS = re.compile(f"[{''.join(VULGAR)}⁄]")
+_SIGNS = f"[{''.join(VULGAR)}⁄]"
 #: Nobody parts a unit finer: 70/80 is a range, and 15/20 may be one.
-_MIXED = re.compile(
-    r"(?:(?<![\d.,])(\d{1,3})\s+)?(?<![\d.,])(\d{1,3})/([2-9]|1[026])(?![\d.,]|\s*/)"
-)
+_MIXED = r"(?:(?<![\d.,])(\d{1,3})\s+)?(?<![\d.,])(\d{1,3})/([2-9]|1[026])(?![\d.,]|\s*/)"
 #: A number without its nought, and a raised point; behind a word a comma parts, as in "pint,5".
-_NO_NOUGHT = re.compile(r"(?<![\w.,%)])(?=[.,]\d)")
-_RAISED = re.compile(r"(?<!\w)[·٫](?=\d)|(?<=\d)[·٫](?=\d)")
-_PARTED_STROKE = re.compile(r"(?<=\d)\s*/\s*(?=\d)")
+_NO_NOUGHT = r"(?<![\w.,%)])(?=[.,]\d)"
+_RAISED = r"(?<!\w)[·٫](?=\d)|(?<=\d)[·٫](?=\d)"
+_PARTED_STROKE = r"(?<=\d)\s*/\s*(?=\d)"
 _NUMBER = r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)"
 
 
 def fractions_spelled(text: str) -> str:
     """("1½ l") -> "1 1/2 l": fractions that are one sign, and the stroke of those that are set."""
-    return _SIGNS.sub(lambda found: f" {VULGAR[found[0]]}" if found[0] in VULGAR else "/", text)
+    return re.sub(_SIGNS, lambda found: f" {VULGAR[found[0]]}" if found[0] in VULGAR else "/", text)
 
 
 def figures_spelled(text: str) -> str:
     """(".5 %", ",5", "1 / 2 tbsp", "½") -> "0.5 %", "0,5", "1/2 tbsp", " 1/2": every number as the
     readers of numbers know it. Whoever looks for a number calls this first."""
-    plain = _PARTED_STROKE.sub("/", fractions_spelled(text))
-    return _NO_NOUGHT.sub("0", _RAISED.sub(".", plain))
+    plain = re.sub(_PARTED_STROKE, "/", fractions_spelled(text))
+    return re.sub(_NO_NOUGHT, "0", re.sub(_RAISED, ".", plain))
 
 
 def in_decimals(text: str) -> str:
     """("1½ %", "2 ½ %", "4 3/4", ".5") -> "1.5 %", "2.5 %", "4.75", "0.5": every fraction as it is
     said otherwise."""
-    return _MIXED.sub(
+    return re.sub(
+        _MIXED,
         lambda found: f"{int(found[1] or 0) + int(found[2]) / int(found[3]):g}",
         figures_spelled(text),
     )

@@ -134,11 +134,11 @@ class Units:
         return value
 
 
-_SIGNLESS = re.compile(r"(?<=\d) F\b")
+_SIGNLESS = r"(?<=\d) F\b"
 #: A metric measure beside another one.
-_DOUBLE = re.compile(r"(?: \(| or )-?\d[\d. to-]* ?(?:°? ?C|k?g|[mck]?m|m?l|L|kPa)\b")
+_DOUBLE = r"(?: \(| or )-?\d[\d. to-]* ?(?:°? ?C|k?g|[mck]?m|m?l|L|kPa)\b"
 #: What was drawn from a container of metric measures, and what it held or holds.
-_DRAWN = re.compile(
+_DRAWN = (
     r"(?<![\w.])\d[\d. ]*(?:/\d+ )?(?:kg|g|ml|l)"
     r"(?= of \d[A-Z\d]{1,4}\b| left in it\b|, and \d[\d. ]* (?:kg|g|ml|l) is more| is more:)"
 )
@@ -194,9 +194,9 @@ def _us_contents(text: str) -> str:
 def _american(text: str) -> str:
     """Cheap where there is little to do: a list of ten thousand lines goes through here."""
     if "left in it" in text or "l of " in text or "g of " in text or " is more:" in text:
-        text = _DRAWN.sub(lambda found: _us_contents(found[0]), text)
-    if not _DOUBLE.search(text):
-        return _SIGNLESS.sub(" °F", text) if " F" in text else text
+        text = re.sub(_DRAWN, lambda found: _us_contents(found[0]), text)
+    if not re.search(_DOUBLE, text):
+        return re.sub(_SIGNLESS, " °F", text) if " F" in text else text
     from pantry_tui.core.metric import in_us
 
     return in_us(text)

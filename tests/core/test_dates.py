@@ -6,6 +6,7 @@ from collections.abc import Callable
 from datetime import date, timedelta
 
 import pytest
+from dateutil.relativedelta import relativedelta
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -258,3 +259,14 @@ def test_a_weekday_said_on_that_day_is_today_where_what_is_over_is_meant() -> No
         ("2026-11-20", date(2026, 11, 20)),
     ):
         assert read_lately(said, wednesday) == day, said
+
+
+@given(st.dates(date(1900, 1, 1), date(2100, 12, 31)), st.integers(-1200, 1200))
+def test_months_run_as_dateutil_has_them(day: date, months: int) -> None:
+    assert add(day, months, "months") == day + relativedelta(months=months)
+
+
+@pytest.mark.parametrize("months", [12 * 7974, -12 * 2026])
+def test_a_year_that_no_calendar_has_is_no_day(months: int) -> None:
+    with pytest.raises(ValueError, match="year"):
+        add(WED, months, "months")

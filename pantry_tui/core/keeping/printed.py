@@ -56,7 +56,7 @@ _SEMI_PRESERVED = frozenset(
     {"anchovies", "anchovy paste", "pickled herring", "pickled fish", "country hams"}
 )
 _USE_BY = ("dated", "use-by")
-_LONG = re.compile(r"hard cheese|butter|powder|condensed|evaporated|shelf-stable|dried")
+_LONG = r"hard cheese|butter|powder|condensed|evaporated|shelf-stable|dried"
 
 
 def is_last_safe(batch: Batch, sold: Sold) -> bool:
@@ -118,7 +118,7 @@ def too_far(batch: Batch, sold: Sold, spans: Sequence[Span]) -> str:
     """What is said of a printed date that cannot be, "" of any other."""
     if batch.printed is None or batch.made is None or not is_last_safe(batch, sold):
         return ""
-    if _LONG.search(batch.food.name) or all(s.climate is not Climate.FRIDGE for s in spans):
+    if re.search(_LONG, batch.food.name) or all(s.climate is not Climate.FRIDGE for s in spans):
         return ""
     most = _COOKED_FURTHEST if batch.food.group is Group.MEAL else _FURTHEST
     if batch.printed <= batch.made + timedelta(days=most):

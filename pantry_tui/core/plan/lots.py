@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from datetime import date
 from math import ceil
 
@@ -13,6 +13,7 @@ from pantry_tui.core.plan.room import Lot, keeps
 
 #: Days of a week that are most of it.
 _MOST = 4
+_LAID = frozenset({*A_HEAD, *BESIDE})
 #: A meal of bulk is taken from it for one day or the next.
 _A_MEAL = keeps(2)
 
@@ -34,13 +35,15 @@ def discarded_by(one: Candidate, end: date) -> bool:
     return one.safe_until is not None and one.safe_until <= end
 
 
-def by_itself(free: Mapping[int, Candidate], begun: Collection[str], end: date) -> list[int]:
+def by_itself(
+    free: Iterable[tuple[int, Candidate]], begun: Collection[str], end: date
+) -> list[int]:
     """What comes at table, or beside the days; else only what must be used up by that day, once a
     vessel, and not of those `begun` for it."""
     seen = set(begun)
     found = []
-    for number, one in free.items():
-        if one.at_table not in A_HEAD and one.at_table not in BESIDE:
+    for number, one in free:
+        if (one.role or one.at_table) not in _LAID:
             if one.container in seen or not due_by(one, end):
                 continue
             seen.add(one.container)

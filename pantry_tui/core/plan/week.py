@@ -18,7 +18,7 @@ each comes on: core/plan/days.py. Pure.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
 from itertools import chain
 
@@ -115,12 +115,12 @@ class _Week:
 
     def running(self) -> None:
         """All that is open or thawed: it would be lost. An open bag of flour waits for a dish."""
-        for number in [n for n in self._by_itself() if self.free[n].must]:
+        for number in self._by_itself((n, one) for n, one in self.free.items() if one.must):
             self._choose(number, Why.MUST)
 
-    def _by_itself(self) -> list[int]:
+    def _by_itself(self, some: Iterable[tuple[int, Candidate]]) -> list[int]:
         begun = {chosen.candidate.container for chosen in self.chosen if not chosen.dish}
-        return by_itself(self.free, begun, self.table.end)
+        return by_itself(some, begun, self.table.end)
 
     def guests(self) -> None:
         """A bird on the day of those for whom it stands."""
@@ -261,7 +261,7 @@ class _Week:
         # What cannot be thawed in the days that are left waits for the next week.
         possible, end = self.table.possible_at_all(), self.table.end
         due = {n for n, one in self.free.items() if self._due(one)}
-        coming = ((n, self.free[n]) for n in self._by_itself())
+        coming = ((n, self.free[n]) for n in self._by_itself(self.free.items()))
         free = {n: one for n, one in coming if n in due or possible(one)}
         chosen = [one.candidate for one in self.chosen]
         self.big = too_big(free, self.table, chosen)

@@ -47,13 +47,13 @@ _NUMBER = r"\d+(?:[.,]\d+)?"
 _PRESSED = r"psig?|lbs?|pounds?|kpa|bar"
 _PSI = rf"(?i)(?:\b(?:at|and)\s+|@\s*)?{_NUMBER}(?:\s*(?:-|–|to)\s*{_NUMBER})?\s*(?:{_PRESSED})\b"
 #: Hours with the minutes behind them, or a number by itself.
-_TIME = re.compile(
+_TIME = (
     rf"({_NUMBER})\s*(?:h(?:ours?|rs?)?\b|h(?=\d)|:(?=\d\d))"
     rf"(?:\s*(?:and\s+)?([0-5]?\d)(?![\d:]|\s*h))?|({_NUMBER})\s*(m(?:in)?)?"
 )
 #: Hours and minutes with a colon. No process of jars is published for four hours: "10:00" and
 #: "25:30" may be minutes and seconds, and are no time that anybody can count by.
-_CLOCKED = re.compile(r"(?<![\d:.,])[0-3]:[0-5]\d(?![\d:])")
+_CLOCKED = r"(?<![\d:.,])[0-3]:[0-5]\d(?![\d:])"
 _TIME_WORDS = r"h|hr|hrs|hour|hours|m|min|mins|minute|minutes|to|and|for"
 _PRESSURE_WORDS = rf"{_PRESSED}|of|pressure|at|to|gauge"
 _EACH = {"k": 0.145038, "b": 14.5038}
@@ -77,11 +77,11 @@ def all_minutes(text: str) -> list[float]:
     none. A number without a unit that leads up to hours is of hours too, and one that would lead
     down to them of either."""
     plain = re.sub(_PSI, " ", in_decimals(spelled_out(text)))
-    if not _only(plain, _TIME_WORDS) or ":" in _CLOCKED.sub(" ", plain):
+    if not _only(plain, _TIME_WORDS) or ":" in re.sub(_CLOCKED, " ", plain):
         return []
     found: list[float] = []
     up_to = 0.0
-    for hours, minutes, alone, unit in reversed(_TIME.findall(plain)):
+    for hours, minutes, alone, unit in reversed(re.findall(_TIME, plain)):
         if hours:
             up_to = _figure(hours)
             found.append(up_to * 60 + float(minutes or 0))
@@ -156,7 +156,7 @@ def read_percent(text: str) -> float | None:
     return min((float(one.replace(",", ".")) for one in found), default=None)
 
 
-_DEGREES = re.compile(r"(?<![\d.,])(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?\b)?\s*(?:([cf])\b)?")
+_DEGREES = r"(?<![\d.,])(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?\b)?\s*(?:([cf])\b)?"
 
 
 def all_fahrenheit(text: str) -> list[float]:
@@ -165,16 +165,14 @@ def all_fahrenheit(text: str) -> list[float]:
     plain = in_decimals(spelled_out(text))
     plain = re.sub(r"(?<=[\d°cf])\s*[-–]\s*(?=\d)", " to ", plain)  # no line of below nought
     found, celsius = [], False
-    for number, unit in reversed(_DEGREES.findall(plain)):
+    for number, unit in reversed(re.findall(_DEGREES, plain)):
         celsius = unit == "c" if unit else celsius
         warm = float(number.replace(",", "."))
         found.append(warm * 9 / 5 + 32 if celsius else warm)
     return found[::-1]
 
 
-_LENGTH = re.compile(
-    rf"(?:(\d+)[\s-]+)?(\d{{1,3}})/([1-9]\d?)(?!\d)|({_NUMBER})|\b(cm|mm|in\w*)|\""
-)
+_LENGTH = rf"(?:(\d+)[\s-]+)?(\d{{1,3}})/([1-9]\d?)(?!\d)|({_NUMBER})|\b(cm|mm|in\w*)|\""
 
 
 def all_inches(text: str) -> list[float]:
@@ -188,7 +186,7 @@ def all_inches(text: str) -> list[float]:
     plain = re.sub(r"\b(?:a |an )?quarter\b", "1/4", plain)
     plain = re.sub(r"(\d)\s*and (?:a )?(?=\d+/)", r"\1 ", plain)
     found, each = [], 1.0
-    for whole, above, below, number, unit in reversed(_LENGTH.findall(plain)):
+    for whole, above, below, number, unit in reversed(re.findall(_LENGTH, plain)):
         if above:
             found.append((float(whole or 0) + int(above) / int(below)) / each)
         elif number:

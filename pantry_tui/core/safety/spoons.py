@@ -12,7 +12,7 @@ _SPOONS = {"tsp": 1.0, "teaspoon": 1.0, "tbsp": 3.0, "tbs": 3.0, "tablespoon": 3
 #: What may stand between a number and its unit, or between two numbers of one unit.
 _BETWEEN = frozenset({"a", "of", "or", "to", "and"})
 _JARS = frozenset({"pint", "quart"})
-_TOKEN = re.compile(r"(\d+/[1-9]\d*|\d+(?:[.,]\d+)?)|([^\W\d_]+|%)")
+_TOKEN = r"(\d+/[1-9]\d*|\d+(?:[.,]\d+)?)|([^\W\d_]+|%)"
 
 
 def read_spoons(text: str) -> list[float] | None:
@@ -22,7 +22,7 @@ def read_spoons(text: str) -> list[float] | None:
     found: list[float] = []
     waiting: list[float] = []
     whole = False
-    for figure, word in _TOKEN.findall(_in_figures(text)):
+    for figure, word in re.findall(_TOKEN, _in_figures(text)):
         if figure:
             part, number = "/" in figure, _figure(figure)
             if whole and part and number < 1:
