@@ -93,8 +93,11 @@ def _cuts_alone(h: History) -> History:
 
 
 def _no_nest(f: Fact) -> Fact:
-    """What stands in another place taken for a place by itself."""
-    return replace(f, what=replace(f.what, parent=None)) if isinstance(f.what, PlaceOpened) else f
+    """What stands in another place taken for a place by itself, a refrigerator where nobody said
+    what it is."""
+    if not isinstance(f.what, PlaceOpened):
+        return f
+    return replace(f, what=replace(f.what, parent=None, climate=f.what.climate or "fridge"))
 
 
 def _no_parts(f: Fact) -> Fact:
