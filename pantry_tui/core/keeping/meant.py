@@ -84,8 +84,6 @@ def _taken(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
     around = held_until(outer)
     if not any(_of(one, other) != one.target_f for one, _ in untold for other, _ in around):
         return own
-    # Once it was read off itself, what is said of the place around it later says nothing of it.
-    read = [one.when for one in own if isinstance(one, Read)]
     found = [one for one in own if not isinstance(one, Held) or one.told]
     for one, end in untold:
         over = [it for it in around if it[0].when.first <= end and it[1] >= one.when.first]
@@ -97,11 +95,7 @@ def _taken(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
                 found.append(taken)
             since = _within(then, one.when, end)
             later = one.when.first < then.last and since.first < end
-            if (
-                later
-                and not same
-                and not any(one.when.first <= at.last < since.first for at in read)
-            ):
+            if later and not same:
                 found.append(taken._replace(when=since))
     return tuple(sorted(dict.fromkeys(found), key=_moment))
 

@@ -89,10 +89,10 @@ def test_of_a_day_without_an_hour_both_may_be_so() -> None:
     assert [warm_at(found, day) for day in (3, 4, 5)] == [{62.0}, {62.0, 72.0}, {72.0}]
 
 
-def test_once_it_was_read_itself_what_is_said_around_it_later_is_not_of_it() -> None:
+def test_what_was_read_of_it_stands_beside_what_is_said_around_it_later() -> None:
     outer = place(Held(EVER, PANTRY, 68.0), held(6, 8, PANTRY, 74.0))
     found = of_inner(upper(unsaid(), read(4, 8, 63.0)), outer)
-    assert [warm_at(found, day) for day in (1, 5, 7)] == [{68.0}, {63.0}, {63.0}]
+    assert [warm_at(found, day) for day in (1, 5, 7)] == [{68.0}, {63.0}, {63.0, 74.0}]
 
 
 def test_what_was_read_of_the_place_around_it_stands_beside_what_is_said_of_that() -> None:
