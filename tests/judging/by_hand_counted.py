@@ -6,6 +6,14 @@ from collections.abc import Callable
 
 from tests.judging.by_hand_cold import Answer, T, stew
 
+
+def gone_one_open() -> T:
+    """Two jars, one of them open, both missing since the third day; it is the fourth."""
+    jars = T().on(0, 10).put("runner beans", "pressure canned", "larder")
+    gone = jars.on(3, 9).opened("A/2").on(3, 12).left("missing", "A/1").left("missing", "A/2")
+    return gone.on(4, 9)
+
+
 COUNTED: list[tuple[str, Callable[[], Answer], Answer]] = [
     (
         "what went is nothing to eat",
@@ -38,36 +46,12 @@ COUNTED: list[tuple[str, Callable[[], Answer], Answer]] = [
     ),
     (
         "one of two that left, one of them bad: no better than the worst",
-        lambda: (
-            T()
-            .on(0, 10)
-            .put("runner beans", "pressure canned", "larder")
-            .on(3, 9)
-            .opened("A/2")
-            .on(3, 12)
-            .left("missing", "A/1")
-            .left("missing", "A/2")
-            .on(4, 9)
-            .counted("larder", 1)
-            .answer(5)
-        ),
+        lambda: gone_one_open().counted("larder", 1).answer(5),
         (3, False),
     ),
     (
         "both of them: each is itself",
-        lambda: (
-            T()
-            .on(0, 10)
-            .put("runner beans", "pressure canned", "larder")
-            .on(3, 9)
-            .opened("A/2")
-            .on(3, 12)
-            .left("missing", "A/1")
-            .left("missing", "A/2")
-            .on(4, 9)
-            .counted("larder", 2)
-            .answer(5)
-        ),
+        lambda: gone_one_open().counted("larder", 2).answer(5),
         (None, True),
     ),
     (

@@ -39,21 +39,15 @@ def checked(
         found = doubt(method, food, size, said, altitude_ft, rows, advice)
         return found or Doubt((), still_possible(food, again=bool(rows)))
 
+    def doubted(said: Mapping[str, str]) -> tuple[str, ...]:
+        return judged(said).problems
+
     found = judged(record)
-    more = doubted_notes(
-        method,
-        food,
-        size,
-        record,
-        altitude_ft,
-        note,
-        lambda said: judged(said).problems,
-        p.tables.named,
-    )
+    more = doubted_notes(method, food, size, record, altitude_ft, note, doubted, p.tables.named)
     processed = (*found.problems, *more)
     # What no process was part of is put right by none.
     possible = found.still_possible if processed else ""
-    kept = _kept(p, method, food, record, note, lambda said: judged(said).problems) if note else []
+    kept = _kept(p, method, food, record, note, doubted) if note else []
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
 

@@ -25,6 +25,7 @@ from pantry_tui.services.stock.telling import names, say_of
 
 #: Kept by being dry, by sugar or by spirit.
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION})
+_WENT_BACK = "Only if it went back into the cold within two hours, book that too, with its hour."
 _DRY_GROUPS = frozenset({"grain", "fat", "nut", "sweet"})
 
 
@@ -134,12 +135,7 @@ def _there(p: Pantry, container: Container, to: Place, state: State, then: When)
     why = after.refused or (after.reasons[0] if after.reasons else "")
     if after.verdict in UNFIT:
         if _as_if_moved(p, container, to, state, p.clock.now).verdict not in UNFIT:
-            back = (
-                ""
-                if to.climate.is_cold
-                else "Only if it went back into the cold within two hours, "
-                "book that too, with its hour. "
-            )
+            back = "" if to.climate.is_cold else f"{_WENT_BACK} "
             return (
                 f"may not stay in {to.name}: {why} By now that is too long: discard it. {back}"
                 f"{CAUTION}"

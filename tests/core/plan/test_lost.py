@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Mapping
 from datetime import date, timedelta
 
 import pytest
@@ -15,6 +13,7 @@ from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Wishes
 from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
+from tests.core.plan.test_week_meals import laid
 
 START = date(2026, 11, 25)
 FOUR = Appetite(4)
@@ -35,15 +34,6 @@ def one(
 
 def days(found: Menu) -> dict[str, date]:
     return {pick.candidate.container: pick.day for pick in found.picks}
-
-
-def laid(found: Menu, role: Role) -> Mapping[date, float]:
-    on: dict[date, float] = defaultdict(float)
-    for pick in found.picks:
-        for at in pick.days:
-            if pick.candidate.at_table is role:
-                on[at] += pick.candidate.servings / len(pick.days)
-    return on
 
 
 def test_no_pile_that_keeps_longer_pushes_out_what_must_go_tomorrow() -> None:
