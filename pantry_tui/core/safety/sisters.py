@@ -11,8 +11,10 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import NamedTuple
 
+from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.signs import Sign, SignVerdict
-from pantry_tui.core.words import Method, Verdict
+from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.words import Group, Method, Verdict
 
 
 class Sisters(StrEnum):
@@ -36,9 +38,17 @@ class Found(NamedTuple):
 
 #: What lies loose in a crate, a sack or a string is culled piece by piece.
 PILED = frozenset({Method.CELLAR, Method.FRESH})
+#: One body, or in each other's juice: what shows on a part of it may be in all of it.
+_OF_ONE = frozenset({Group.MEAT, Group.FISH, Group.DAIRY, Group.MEAL})
 _THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 #: Signs that a lid never sealed, found while the jar may still be saved.
 _WITHIN_A_DAY = ("unsealed within a day",)
+
+
+def lies_loose(batch: Batch) -> bool:
+    """Whether it is a pile: pieces of which each is bad by itself."""
+    loose = batch.method in PILED and batch.food.group not in _OF_ONE
+    return loose and not is_closed(batch.method, batch.size)
 
 
 def of_sisters(sign: Sign, found: Found) -> Sisters:

@@ -21,8 +21,7 @@ from pantry_tui.core.safety.signs import (
     SignVerdict,
     verdict_of,
 )
-from pantry_tui.core.safety.sisters import PILED, Found, Sisters, of_pile, of_sisters
-from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.safety.sisters import Found, Sisters, lies_loose, of_pile, of_sisters
 from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
@@ -178,7 +177,7 @@ def _meant(p: Pantry, ref: str) -> Container:
 def _found(p: Pantry, container: Container, day: date) -> Found:
     """How it was on that day, or when it left."""
     batch = p.stock.batches[container.batch]
-    pile = batch.method in PILED and not is_closed(batch.method, batch.size)
+    pile = lies_loose(batch)
     opened = [turn.when.day for turn in container.turns if turn.state is State.OPEN]
     if not opened or last_state(container) is not State.OPEN:
         return Found(None, None, pile)

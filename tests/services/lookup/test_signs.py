@@ -15,7 +15,7 @@ from pantry_tui.services.lookup import signs
 from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
-from pantry_tui.services.stock import act, correct, leaving, one_batch, places, undo
+from pantry_tui.services.stock import act, correct, leaving, one_batch, places, undo, view
 from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
@@ -277,3 +277,21 @@ def test_the_words_of_a_note_are_no_words_for_a_sign(p: Pantry, note: str) -> No
     for words in ("cloudy and shapes", "cloudy and wonky"):
         with pytest.raises(BadInput):
             signs.mark(p, "3A/1", words)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 lb chicken thighs, fresh, fridge",
+        "1 1-lb piece salmon, fresh, fridge",
+        "1 lb ground beef, fresh, fridge",
+        "1 4-lb chicken, fresh, fridge",
+    ],
+)
+def test_meat_is_no_pile_of_which_one_piece_is_bad(p: Pantry, line: str) -> None:
+    """USDA FSIS: meat, poultry and fish that smell off are discarded."""
+    code = putup.put_up(p, putup.read(p, line)).code
+    found = signs.mark(p, code, "off smell, slime or gas")
+    assert found.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+    (row,) = (row for row in view.due(p) if row.code == code)
+    assert not row.usable
