@@ -228,13 +228,10 @@ def print_json(data: object) -> None:
     import json
 
     if isinstance(data, list) and data:
-        encode = json.JSONEncoder(ensure_ascii=False).encode
-        print(
-            "[\n",
-            ",\n".join(unsteered(whole_characters(encode(row))) for row in data),
-            "\n]",
-            sep="",
-        )
+        lines = list(map(json.JSONEncoder(ensure_ascii=False).encode, data))
+        if not "".join(lines).isprintable():
+            lines = [unsteered(whole_characters(line)) for line in lines]
+        print("[\n", ",\n".join(lines), "\n]", sep="")
     else:
         print(unsteered(whole_characters(json.dumps(data, ensure_ascii=False, indent=1))))
 

@@ -38,14 +38,24 @@ _PARTED_STROKE = r"(?<=\d)\s*/\s*(?=\d)"
 _NUMBER = r"(?:(\d{1,7}) )?(\d{1,7})/(\d{1,7})|(\d{1,7}(?:\.\d{1,6})?)"
 
 
+def plain_digits(text: str) -> bool:
+    """Whether it is nothing, or a whole number as a record has it: most of what readers of figures
+    are asked, at every start, and they need not make their patterns for it."""
+    return not text or (text.isascii() and text.isdigit())
+
+
 def fractions_spelled(text: str) -> str:
     """("1½ l") -> "1 1/2 l": fractions that are one sign, and the stroke of those that are set."""
+    if text.isascii():
+        return text
     return re.sub(_SIGNS, lambda found: f" {VULGAR[found[0]]}" if found[0] in VULGAR else "/", text)
 
 
 def figures_spelled(text: str) -> str:
     """(".5 %", ",5", "1 / 2 tbsp", "½") -> "0.5 %", "0,5", "1/2 tbsp", " 1/2": every number as the
     readers of numbers know it. Whoever looks for a number calls this first."""
+    if plain_digits(text):
+        return text
     plain = re.sub(_PARTED_STROKE, "/", fractions_spelled(text))
     return re.sub(_NO_NOUGHT, "0", re.sub(_RAISED, ".", plain))
 
@@ -53,6 +63,8 @@ def figures_spelled(text: str) -> str:
 def in_decimals(text: str) -> str:
     """("1½ %", "2 ½ %", "4 3/4", ".5") -> "1.5 %", "2.5 %", "4.75", "0.5": every fraction as it is
     said otherwise."""
+    if plain_digits(text):
+        return text
     return re.sub(
         _MIXED,
         lambda found: f"{int(found[1] or 0) + int(found[2]) / int(found[3]):g}",

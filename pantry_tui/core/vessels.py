@@ -86,6 +86,7 @@ def in_jars(wanted: str) -> str:
     return wanted if "jars" in wanted.split() else " ".join([count, size, "jars", *more])
 
 
+@lru_cache(maxsize=4096)
 def vessel_word(size: str) -> str:
     """("40 lb crates") -> "crates", ("box of 12") -> "box"; "" where it names none."""
     words = size.casefold().partition(" of ")[0].split()

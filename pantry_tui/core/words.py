@@ -174,6 +174,10 @@ _CLAUSE = {
 
 SEVERITY = tuple(Verdict)
 
+#: By their words. Asked of every row of a list: a look-up takes a third of the time of an enum.
+METHODS = {one.value: one for one in Method}
+STATES = {one.value: one for one in State}
+
 #: A mark of one column beside every verdict word, so that colour is never needed; they differ in
 #: shape and not in case.
 MARK = {

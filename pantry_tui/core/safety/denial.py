@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import fractions_spelled
+from pantry_tui.core.amounts import fractions_spelled, plain_digits
 
 #: A whole answer.
 NO = frozenset({"no", "n", "none", "false"})
@@ -74,6 +74,8 @@ def affirmed(text: str, things: str) -> bool:
 def denies(value: str) -> bool:
     """Whether a value begins with a no, is nought of something, or says that it was left out:
     "none", "without", "forgot it", "0 tbsp lemon juice", "lemon juice omitted"."""
+    if plain_digits(value):
+        return bool(value) and not value.strip("0")
     plain = fractions_spelled(value.casefold())
     numbers = re.findall(r"\d+", plain)
     if numbers and not any(map(int, numbers)):

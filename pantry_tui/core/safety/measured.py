@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.amounts import figures_spelled, in_decimals
+from pantry_tui.core.amounts import figures_spelled, in_decimals, plain_digits
 from pantry_tui.core.safety.denial import DENIAL, DENIED, LEFT_OUT, NONE
 
 CANNERS = ("boiling-water", "dial", "weighted")
@@ -26,6 +26,8 @@ _TENS = {
 def spelled_out(text: str) -> str:
     """("twenty-five minutes") -> "25 minutes"; ("half an hour") -> "30 minutes"; ("1½") ->
     "1 1/2"; (".5") -> "0.5"."""
+    if plain_digits(text):
+        return text
     plain = figures_spelled(text.casefold()).strip()
     plain = re.sub(r"\b(?:a )?half (?:an )?hour\b", "30 minutes", plain)
     plain = re.sub(r"\ban hour\b", "1 hour", plain)
@@ -76,6 +78,8 @@ def all_minutes(text: str) -> list[float]:
     time that is named, in minutes; a pressure beside it is passed over, any other word leaves
     none. A number without a unit that leads up to hours is of hours too, and one that would lead
     down to them of either."""
+    if plain_digits(text):
+        return [float(text)] if text else []
     plain = re.sub(_PSI, " ", in_decimals(spelled_out(text)))
     if not _only(plain, _TIME_WORDS) or ":" in re.sub(_CLOCKED, " ", plain):
         return []
@@ -103,6 +107,9 @@ def read_minutes(text: str) -> float | None:
 def read_psi(text: str) -> float | None:
     """("11", "11 lb", "76 kPa", "0.8 bar") -> pounds per square inch, the least of several; None
     for any other word. A number without a unit has that of the next."""
+    if plain_digits(text):
+        many = float(text or 0)
+        return None if not text else many * (1.0 if many <= _MOST_PSI else _EACH["k"])
     plain = in_decimals(spelled_out(text))
     if not _only(plain, _PRESSURE_WORDS):
         return None
@@ -162,6 +169,8 @@ _DEGREES = r"(?<![\d.,])(-?\d+(?:[.,]\d+)?)\s*(?:°|deg(?:rees)?\b)?\s*(?:([cf])
 def all_fahrenheit(text: str) -> list[float]:
     """("20-22 C", "160F (71C)") -> [68.0, 71.6], [160.0, 159.8]: every number of degrees in °F. A
     number without a letter has that of the next; those of which nobody says it count as °F."""
+    if not text:
+        return []
     plain = in_decimals(spelled_out(text))
     plain = re.sub(r"(?<=[\d°cf])\s*[-–]\s*(?=\d)", " to ", plain)  # no line of below nought
     found, celsius = [], False
@@ -179,6 +188,8 @@ def all_inches(text: str) -> list[float]:
     """("1/2 in", "1-1/4", "half an inch", "1 to 2 cm") -> [0.5], [1.25], [0.5], [0.39, 0.79]: every
     length in inches; a number without a unit has that of the next, those of which nobody says it
     count as inches."""
+    if not text:
+        return []
     plain = re.sub(r"(\d)\s*(cm|mm)\b", r"\1 \2", text.casefold())
     plain = spelled_out(re.sub(r"\bone[\s-]+(?=half|quarter)", "", plain))
     plain = re.sub(r"\b(?:a |an )?half\b", "1/2", plain)
@@ -224,6 +235,8 @@ _NOT_SO = r"\b(?:instead|fail(?:ed|s)?|broken?|faulty|wrong|lost|unvented|untest
 def read_canner(text: str) -> str | None:
     """One of `CANNERS`, "pressure" (gauge unknown, or either), "steam"; None for any other, for
     water that boils in a pressure canner, and where a word denies something of it."""
+    if not text or text in CANNERS:
+        return text or None
     found = list(dict.fromkeys(_canners(text)))
     if not found or re.search(rf"{DENIAL}|{_NOT_SO}", text.casefold()):
         return None
@@ -280,6 +293,8 @@ _NOT_PROCESSED = (
 
 def unsafe_way(text: str) -> str | None:
     """The sentence against a way of canning, None where nothing speaks against it."""
+    if not text or text in CANNERS or (plain_digits(text) and text.strip("0")):
+        return None
     if re.fullmatch(_NOT_PROCESSED, text.casefold().strip()):
         return "The record says that it was not processed."
     return danger(text) or sealed_so(text)

@@ -84,6 +84,8 @@ _NONE_ADDED = r"\b(?:no|without) added (?=(?:liquid|pectin|sugar|salt)\b)"
 def plainly(typed: str) -> str:
     """In small words parted by single spaces, each as it is known here: "Sliced, skin-on" is
     "sliced unpeeled"."""
+    if not typed:
+        return ""
     plain = " ".join(re.findall(r"[^\W\d_]+", fractions_spelled(typed.casefold())))
     for pattern, meant in _SAME:
         plain = re.sub(pattern, meant, plain)

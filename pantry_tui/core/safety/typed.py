@@ -6,7 +6,7 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from pantry_tui.core.amounts import in_decimals
+from pantry_tui.core.amounts import in_decimals, plain_digits
 
 _NUMBER = r"\d+(?:[.,]\d+)?"
 #: Thousandths, in a sign or in words.
@@ -39,6 +39,8 @@ _COUNTED_SIGNS = r"\d\s*%|\d[\s-]*grain\b"
 def plainly_typed(value: str) -> str:
     """("５％", "٥٪", "½‰") -> "5%", "5%", "0.05%": digits and signs of other scripts as they are
     known here; thousandths become per cent, which every reader knows."""
+    if plain_digits(value):
+        return value
     plain = "".join(map(_plain, value))
     if "‰" not in (plain := re.sub(_PER_MILLE, "‰", plain)):
         return plain
@@ -62,6 +64,8 @@ def _in_percent(found: re.Match[str]) -> str:
 
 def uncounted(key: str, value: str) -> bool:
     """Whether nobody can say which number is meant, or of what. Values are `plainly_typed`."""
+    if plain_digits(value):
+        return False
     if re.search(_STRANGE, value) or "‰" in value or re.search(_ABOUT, value.casefold()):
         return True
     if key not in _FIGURED:

@@ -5,7 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 
-from pantry_tui.core.amounts import MOST, fractions_spelled, in_decimals, read_altitude
+from pantry_tui.core.amounts import (
+    MOST,
+    fractions_spelled,
+    in_decimals,
+    plain_digits,
+    read_altitude,
+)
 from pantry_tui.core.safety.denial import NO, denies, without_denial
 from pantry_tui.core.safety.jars import one_jar
 from pantry_tui.core.safety.measured import (
@@ -95,7 +101,7 @@ def says(pairs: Sequence[tuple[str, str]], key: str, value: str) -> bool:
 def seal_failed(value: str) -> bool:
     """Whether the record says that it did not seal, or not every jar of it."""
     plain = value.casefold().strip()
-    if says_none_failed(plain):
+    if not plain or says_none_failed(plain):
         return False
     return denies(plain) or record_says_failed(plain) or says_some_failed(plain)
 
@@ -221,6 +227,9 @@ def beyond(key: str, value: str) -> bool:
     nought, more than all of it (of percents), or more than any kitchen reaches."""
     if key in ("by", "form", "prepared"):
         return len(value) > 200
+    if plain_digits(value) and len(value) < 8:
+        number = _NUMBER_OF.get(key, float)(value) if value else None
+        return number is not None and number > _MOST.get(key, MOST)
     if re.search(r"\d{8}|\d[.,]\d{8}|\d/0+(?!\d)|\de[-+]?\d", value.casefold()):
         return True
     if key not in _ANY_WORDS and re.search(_LOST_POINT, value.casefold()):

@@ -56,6 +56,10 @@ def canners_of(method: Method, canner: str | None) -> tuple[str, ...]:
 def altitude_of(said: str, altitude_ft: int | None) -> int:
     """Feet, by the record, else the household; where nobody knows, the top of the lowest band."""
     try:
-        return read_altitude(said)
+        return read_altitude(said) if said else _elsewhere(altitude_ft)
     except BadInput:
-        return LOWEST_BAND_FT if altitude_ft is None else altitude_ft
+        return _elsewhere(altitude_ft)
+
+
+def _elsewhere(altitude_ft: int | None) -> int:
+    return LOWEST_BAND_FT if altitude_ft is None else altitude_ft

@@ -12,7 +12,7 @@ from typing import NamedTuple, Protocol
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.keeping.fitness import UNFIT, usable
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of, vessel_word
-from pantry_tui.core.words import SEVERITY, Method, State, Verdict
+from pantry_tui.core.words import METHODS, SEVERITY, STATES, Method, State, Verdict
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.finding import conditions
@@ -268,11 +268,11 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
     discard_after = date.fromisoformat(line.discard_after) if line.discard_after else None
     standing, *reasons = json.loads(line.reasons)
     word = SEVERITY[verdict]
-    state, method = State(line.state), Method(line.method)
+    state, method = STATES[line.state], METHODS[line.method]
     left, loose = in_each(method, line.size, line.amount)
     return DueRow(
         code=line.code,
-        container_ids=tuple(f"{line.code}/{n}" for n in line.numbers.split()),
+        container_ids=tuple([f"{line.code}/{n}" for n in line.numbers.split()]),
         food=line.food,
         method=method,
         place=line.path,
