@@ -86,6 +86,7 @@ def batch_text(view: BatchView) -> str:
     facts = [f"{view.method.value}; {view.group}, {view.acidity}; {_made(view)}"]
     facts += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
     facts += [clean(view.note)] if view.note else []
+    facts += [f"({view.note_aside})"] if view.note_aside else []
     dates = [
         f"{clean(f'{row.state} {row.aside}')}, {clip(row.place, 60)} "
         f"({', '.join(row.container_ids)}): {_dates_of(row)}"

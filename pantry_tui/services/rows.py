@@ -26,6 +26,7 @@ class BatchView:
     made: date | None
     process: tuple[tuple[str, str], ...]
     note: str
+    note_aside: str  # that the note decides nothing, "" where it does or there is none
     rows: tuple[DueRow, ...]
     gone: tuple[str, ...]
     sources: tuple[str, ...]
@@ -229,3 +230,4 @@ class PutUp:
     discard_after_why: str = ""  # why there is no discard_after
     standing: tuple[str, ...] = ()  # said beside any verdict
     made_from: tuple[Took, ...] = ()
+    note_aside: str = ""  # as in BatchView

@@ -10,6 +10,7 @@ from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.payloads import Correct, batch_of, touches
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place
+from pantry_tui.core.safety.note_before import of_a_changed_note
 from pantry_tui.core.words import Acidity
 from pantry_tui.store import log
 from pantry_tui.store.store import reading
@@ -133,6 +134,9 @@ class Stock:
             # What a correction found in doubt was so of the food, the method and the size that it
             # left, and these may have been put right again, or the correction taken back.
             batch = self._checked_today(batch)
+        if batch.doubt:
+            stands = of_a_changed_note(batch.doubt, batch.note, batch.code)
+            batch = replace(batch, doubt=stands)
         self.loaded[id_] = batch, {one.id: one for one in found[1]}
 
     def _checked_today(self, batch: Batch) -> Batch:

@@ -341,6 +341,7 @@ def _booked(made: PutUp) -> str:
             f"verdict        {verdict(made.verdict)}",
             *why_not(made),
             *made.cautions,
+            *([made.note_aside] if made.note_aside else []),
             "",
             "The next one? Type its line; Ctrl+Z takes this one back.",
         ]

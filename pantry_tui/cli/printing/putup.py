@@ -41,6 +41,7 @@ def putup(made: PutUp) -> list[str]:
     """The lid code first, then dates and cautions."""
     head = f"Lid code {made.code}: write it on every lid." if made.code else "Nothing was booked."
     lines = [head, *reading(made.reading)]
+    lines += [made.note_aside] if made.note_aside else []
     lines += [
         f"took {one.took} of {one.container}; {one.left or 'nothing'} left in it"
         for one in made.made_from

@@ -116,6 +116,7 @@ def batch(view: BatchView) -> list[str]:
     ]
     lines += [f"{clean(key)}: {clean(value)}" for key, value in view.process]
     lines += [f"note: {clean(view.note)}"] if view.note else []
+    lines += [f"  {view.note_aside}"] if view.note_aside else []
     lines += [f"rated: {clean(one)}" for one in view.tasted]
     for row in view.rows:
         aside = f" {clean(row.aside)}" if row.aside else ""

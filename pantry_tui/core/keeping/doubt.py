@@ -28,6 +28,7 @@ from pantry_tui.core.safety.acid import acid_unsaid
 from pantry_tui.core.safety.jars import of_one_jar
 from pantry_tui.core.safety.measured import read_ph
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
+from pantry_tui.core.safety.note_before import QUOTES
 from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
@@ -127,6 +128,21 @@ def noted(batch: Batch) -> str:
     from pantry_tui.core.safety.kept_notes import to_look_at
 
     return to_look_at(batch)
+
+
+#: Beside a note of which no word is held against the food: it speaks for nothing either.
+NOTE_STANDS = (
+    "The note is kept as written and changes no date: what decides how long it keeps goes into "
+    "the record"
+)
+
+
+def of_a_silent_note(batch: Batch) -> str:
+    """What is said beside a note that is held against nothing, a sentence; "" where there is no
+    note, or what it says is told already."""
+    if not batch.note or noted(batch) or any(QUOTES in one for one in batch.doubt):
+        return ""
+    return f"{NOTE_STANDS}, `correct {batch.code}`." if batch.code else f"{NOTE_STANDS}."
 
 
 def over_at_once(why: Sequence[str]) -> Verdict | None:

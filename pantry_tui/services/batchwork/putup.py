@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
+from pantry_tui.core.keeping.doubt import of_a_silent_note
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.no_day import DOUBT, NOW
@@ -193,6 +194,7 @@ def _answer(
         reading,
         why,
         judged.standing,
+        note_aside=of_a_silent_note(batch),
     )
 
 

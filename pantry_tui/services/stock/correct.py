@@ -8,6 +8,7 @@ from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.doubt import of_a_silent_note
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
@@ -123,7 +124,8 @@ def correct(
     )
     said_so = "; ".join(filter(None, changed)) or day_made
     told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
-    return Done(told + milder, after.doubt)
+    aside = of_a_silent_note(after) if note is not None else ""
+    return Done(f"{told}{milder}{f' {aside}' if aside else ''}", after.doubt)
 
 
 _NONE = Doubt((), "")

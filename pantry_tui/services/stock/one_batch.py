@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.doubt import of_a_silent_note
 from pantry_tui.core.keeping.explain import UNTIL, chain
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rules import Rule
@@ -51,6 +52,7 @@ def show(p: Pantry, code: str) -> BatchView:
         made=batch.made,
         process=batch.process,
         note=batch.note,
+        note_aside=of_a_silent_note(batch),
         rows=found,
         gone=gone,
         sources=tuple(cited),

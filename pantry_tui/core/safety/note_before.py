@@ -1,0 +1,31 @@
+"""What a note said before it was changed stands against its batch, and says that it is the old
+one: a changed note lifts nothing."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+#: How a sentence begins that quotes a note.
+QUOTES = "Its note says "
+_QUOTE = re.compile(rf"{QUOTES}('(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\")(.*)", re.DOTALL)
+
+
+def of_a_changed_note(doubt: Sequence[str], note: str, code: str) -> tuple[str, ...]:
+    """What stands against a batch, with the sentences that quote what its note says no more put
+    as what it said."""
+    return tuple(dict.fromkeys(_now(one, note, code) for one in doubt))
+
+
+def _now(sentence: str, note: str, code: str) -> str:
+    quote = _QUOTE.fullmatch(sentence)
+    if quote is None or _words(quote[1]) <= _words(note):
+        return sentence
+    return (
+        f"Its note said {quote[1]} before, and another note lifts nothing (if it was never so, "
+        f"take back that line of `log {code}` and those after it, `undo ID`){quote[2]}"
+    )
+
+
+def _words(text: str) -> set[str]:
+    return set(re.findall(r"\w+", text.casefold()))
