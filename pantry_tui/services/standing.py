@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.core.dataclass import replace
@@ -107,6 +107,14 @@ class Stock:
                 self._take(id_, standing(log.of_batch(self._p.store.db, id_)))
             self._stale.discard(id_)
         return self.loaded[id_]
+
+    def load_some(self, ids: Iterable[str]) -> None:
+        """The same of many that will be looked at, which asks the log once."""
+        new = [id_ for id_ in dict.fromkeys(ids) if id_ not in self.loaded and not self._whole]
+        with reading(self._p.path):
+            for id_, events in log.of_batches(self._p.store.db, new).items() if new else ():
+                self._take(id_, standing(events))
+                self._stale.discard(id_)
 
     def load_all(self) -> None:
         """Every batch, each event of the log read once."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import sqlite3
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
@@ -111,12 +112,14 @@ def with_values(db: sqlite3.Connection) -> list[tuple[Event, int]]:
 
 def _events(rows: Iterable[_Row]) -> Iterator[tuple[Event, int]]:
     """Each with its check value."""
-    for row in rows:
-        id_, recorded, day, at, did, together, payload, hash_ = row
-        if check(row[:-1]) != hash_:
-            raise Damaged(f"event {id_} of the log is hurt")
-        event = Event(id_, recorded, date.fromisoformat(day), read(did, payload), at, together)
-        yield event, hash_
+    return map(_event, rows)
+
+
+def _event(row: _Row) -> tuple[Event, int]:
+    id_, recorded, day, at, did, together, payload, hash_ = row
+    if check(row[:-1]) != hash_:
+        raise Damaged(f"event {id_} of the log is hurt")
+    return Event(id_, recorded, date.fromisoformat(day), read(did, payload), at, together), hash_
 
 
 def _all_of(db: sqlite3.Connection, name: str, words: str, where: str, *of: str) -> list[Event]:
@@ -137,6 +140,22 @@ def of_batch(db: sqlite3.Connection, batch: str) -> list[Event]:
     """All that speaks of a batch, undos and redos too."""
     where = "WHERE id IN (SELECT event FROM of_batch WHERE batch = ?)"
     return _all_of(db, f"batch:{batch}", f"the events of batch {batch}", where, batch)
+
+
+def of_batches(db: sqlite3.Connection, batches: Sequence[str]) -> dict[str, list[Event]]:
+    """The same of several: all that is said of them is read at once."""
+    sql = (
+        f"SELECT {COLUMNS}, batch FROM of_batch JOIN log ON id = event "
+        "WHERE batch IN (SELECT value FROM json_each(?)) ORDER BY id"
+    )
+    found: dict[str, list[tuple[Event, int]]] = {batch: [] for batch in batches}
+    with sums.at_once(db):
+        for row in db.execute(sql, (json.dumps(list(batches)),)):
+            found[row[-1]].append(_event(row[:-1]))
+        for batch, events in found.items():
+            amount = sum(value for _, value in events)
+            sums.must_be(db, f"batch:{batch}", len(events), amount, f"the events of batch {batch}")
+    return {batch: [event for event, _ in events] for batch, events in found.items()}
 
 
 def of_place(db: sqlite3.Connection, place: str) -> list[Event]:

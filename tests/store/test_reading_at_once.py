@@ -22,6 +22,7 @@ TODAY = date(2026, 11, 25)
 READ: dict[str, Callable[[Pantry], object]] = {
     "the log": lambda p: log.everything(p.store.db),
     "a batch": lambda p: log.of_batch(p.store.db, _batch(p)),
+    "several batches": lambda p: log.of_batches(p.store.db, _all(p)),
     "what counts no more": lambda p: log.undone(p.store.db),
     "how many events": lambda p: log.refuse_lost(p.store.db),
     "the places": lambda p: places.all_of(p.store.db),
@@ -37,6 +38,10 @@ READ: dict[str, Callable[[Pantry], object]] = {
 
 def _batch(p: Pantry) -> str:
     return _there(p).id
+
+
+def _all(p: Pantry) -> list[str]:
+    return [id_ for (id_,) in p.store.db.execute("SELECT DISTINCT batch FROM codes")]
 
 
 def _there(p: Pantry) -> Batch:
@@ -98,3 +103,17 @@ def test_what_is_read_at_once_is_let_go_whatever_happens(tmp_path: Path, demo: b
         with p.writing(), sums.at_once(p.store.db):
             log.everything(p.store.db)
         act.use(p, "9F")
+
+
+def test_several_batches_are_read_as_each_alone(tmp_path: Path, demo: bytes) -> None:
+    path = tmp_path / "pantry.db"
+    path.write_bytes(demo)
+    with open_pantry(path, TODAY) as p:
+        batches = _all(p)
+        assert log.of_batches(p.store.db, batches) == {
+            id_: log.of_batch(p.store.db, id_) for id_ in batches
+        }
+        p.store.db.execute("DELETE FROM of_batch WHERE batch = ?", (batches[0],))
+        with pytest.raises(damage.Damaged):
+            log.of_batches(p.store.db, batches)
+        assert log.of_batches(p.store.db, batches[1:])

@@ -126,8 +126,9 @@ def _of_batches(p: Pantry, among: Sequence[str] = ()) -> dict[str, Sequence[JobR
     values = [State.IN_PROGRESS.value, *(one for pair in asked.items() for one in pair)]
     sql = f"SELECT DISTINCT batch, code FROM lines WHERE (state = ? OR {young})"
     sql += f" AND batch IN ({', '.join('?' * len(among))})" if among else ""
-    found = {}
-    for id_, code in p.store.db.execute(sql, [*values, *among]).fetchall():
+    found, asked_for = {}, p.store.db.execute(sql, [*values, *among]).fetchall()
+    p.stock.load_some(id_ for id_, _ in asked_for)
+    for id_, code in asked_for:
         held = p.load(id_)
         found[id_] = of_batch(p, held[0] if held is not None else batch_named(p, Ours(code)))
     return found

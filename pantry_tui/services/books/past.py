@@ -16,7 +16,7 @@ from typing import Any, NamedTuple
 
 from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.words import Group, Method
+from pantry_tui.core.words import METHODS, Group
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ready import ready
@@ -90,7 +90,7 @@ class Past:
     def __init__(self, row: table.Row) -> None:
         self._row = row
         self.id, self.code, self.food, self.size = row.batch, row.code, row.food, row.size
-        self.group, self.method = Group(row.food_group), Method(row.method)
+        self.group, self.method = Group(row.food_group), METHODS[row.method]
         self.born = _day(row.born)
         self._ids = row.ids.split(" ") if row.ids else ()
         self.last = row.last  # ISO, the last day on which anything left it; "" for never

@@ -8,7 +8,7 @@ by the part that is left of it; in pounds or pieces where a food is drawn from b
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Sequence
 from datetime import date
 from operator import attrgetter
@@ -119,13 +119,19 @@ class _Sums:
             year.made += one.n * self._size(one)
             if said and said not in year.tasted[-1:]:
                 year.tasted.append(said)
+        if len(batch.came) == 1 and not any(gone.number for gone in batch.gone):
+            # Nearly all: jars that are alike and left whole, each once.
+            alike = Counter((gone.fate, gone.day) for gone in batch.gone)
+            for (fate, day), many in alike.items():
+                self._goes(batch.came[0], fate, day, many, many)
+            return
         left: dict[int, list[Gone]] = defaultdict(list)
         for gone in batch.gone:
             left[gone.at].append(gone)
         for at, parts in left.items():
             came = batch.came_at(at)
             if len(parts) == 1 and parts[0].number is None:
-                self._goes(came, parts[0], 1.0, 1.0)
+                self._goes(came, parts[0].fate, parts[0].day, 1.0, 1.0)
             else:
                 self._went(came, parts)
 
@@ -134,17 +140,18 @@ class _Sums:
         before = 0.0
         for gone in sorted(parts, key=_DAY):
             share = 1.0 if gone.number is None else float(gone.number / one.first.number)
-            self._goes(one, gone, share, min(1.0, before + share) - min(1.0, before))
+            part = min(1.0, before + share) - min(1.0, before)
+            self._goes(one, gone.fate, gone.day, share, part)
             before += share
 
-    def _goes(self, one: Came, gone: Gone, share: float, part: float) -> None:
-        """Of a container a share is said to have left it, and `part` of it was there. Nothing goes
-        before it came."""
-        size, year = self._size(one), self._in(gone.day)
-        came = year if gone.day >= one.born else self._in(one.born)
+    def _goes(self, one: Came, fate: str, day: date, share: float, part: float) -> None:
+        """Of a container a share is said to have left it (of many, all of them), and `part` of it was
+        there. Nothing goes before it came."""
+        size, year = self._size(one), self._in(day)
+        came = year if day >= one.born else self._in(one.born)
         self.years[came].went += size * part
         if year >= 0:
-            self.years[year].left[gone.fate] += size * share
+            self.years[year].left[fate] += size * share
 
 
 def unit_of(containers: Sequence[Came] | Sequence[Container]) -> str:

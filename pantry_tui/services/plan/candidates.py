@@ -59,6 +59,7 @@ def unasked(
     """The same before the judge was asked what becomes of each once it is open: only for whoever
     asks `may_open` of what is taken, as the plan does."""
     called = {batch_of(id_) for id_ in asked}
+    p.stock.load_some(one.line.batch for one in stands(p) if not _alike(one))
     batches = past(p)
     found: list[tuple[tuple[object, ...], list[_Member]]] = []
     for one in stands(p):
@@ -89,9 +90,14 @@ def _turn(one: Stands) -> tuple[object, ...]:
     return rank(one), not begun, first_date(one), one.line.made, one.line.code
 
 
+def _alike(one: Stands) -> bool:
+    """Whether its containers differ by their number alone."""
+    return one.whole is not None and one.state in (State.SEALED, State.IN_PROGRESS)
+
+
 def _members(p: Pantry, one: Stands, batch: Past) -> list[_Member]:
     whole = one.whole
-    if whole is None or one.state not in (State.SEALED, State.IN_PROGRESS):
+    if whole is None or not _alike(one):
         return [_single(p, one, container) for container in containers_in(p, one)]
     frozen = p.places[one.line.place].climate is Climate.FREEZER
     thaws = _thaws(batch.group, one.line.size, whole) if frozen else 0

@@ -93,17 +93,20 @@ def leavings_of(
     for batch in batches:
         if not batch.last or batch.last < day:
             continue
+        came = batch.came
+        only = came[0] if len(came) == 1 else None
         alike: Came | None = None
         for gone in batch.gone:
-            if gone.day < since or (fates and gone.fate not in fates):
+            at, fate, number, end, why, by = gone
+            if end < since or (fates and fate not in fates):
                 continue
-            if (came := batch.came_at(gone.at)) is not alike:  # most are as the one before
-                alike, held = came, came.first.number
-                whole = servings(batch.food, batch.group, batch.method, came.held)
-            number, share = held, 1.0
-            if gone.number is not None:
-                number, share = gone.number, float(gone.number / held)
-            first = start(gone, came.born)
-            yield Leaving(
-                batch, gone.at, gone.fate, whole * share, first, gone.day, gone.why, share, number
-            )
+            one = only or batch.came_at(at)
+            if one is not alike:  # most are as the one before
+                alike, held = one, one.first.number
+                whole = servings(batch.food, batch.group, batch.method, one.held)
+            first = start(gone, one.born) if by else end
+            if number is None:
+                yield Leaving(batch, at, fate, whole, first, end, why, 1.0, held)
+            else:
+                share = float(number / held)
+                yield Leaving(batch, at, fate, whole * share, first, end, why, share, number)

@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.fitness import usable
 from pantry_tui.core.log.fold import ONE
 from pantry_tui.core.model import Container
 from pantry_tui.core.vessels import contents_of
-from pantry_tui.core.words import SEVERITY, Method, State, Verdict
+from pantry_tui.core.words import METHODS, SEVERITY, STATES, Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.store import lines as table
@@ -71,12 +71,12 @@ def _read(p: Pantry) -> list[Stands]:
 
 
 def _stands(id_: int, line: table.Line, verdict: Verdict) -> Stands:
-    state = State(line.state)
+    state = STATES[line.state]
     return Stands(
         id_,
         line,
         state,
-        Method(line.method),
+        METHODS[line.method],
         verdict,
         date.fromisoformat(line.best_by) if line.best_by else None,
         date.fromisoformat(line.discard_after) if line.discard_after else None,
