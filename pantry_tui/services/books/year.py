@@ -145,7 +145,7 @@ class _Sums:
             before += share
 
     def _goes(self, one: Came, fate: str, day: date, share: float, part: float) -> None:
-        """Of a container a share is said to have left it (of many, all of them), and `part` of it was
+        """Of a container a share is said to have left it (of many, all of them), `part` of it was
         there. Nothing goes before it came."""
         size, year = self._size(one), self._in(day)
         came = year if day >= one.born else self._in(one.born)
