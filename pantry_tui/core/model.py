@@ -87,7 +87,8 @@ class Cut(NamedTuple):
 class Turn(NamedTuple):
     """What changed for a container: None is "as before". `how` is how it was thawed, `thaws` how
     many days that takes in a refrigerator, where its log says what was in it then; `event` the id
-    of what booked it, which orders what happened at the same time."""
+    of what booked it, which orders what happened at the same time; `after` that of what surely came
+    before it (core.log.in_turn), "" where its moment says so."""
 
     when: When
     event: str
@@ -95,6 +96,7 @@ class Turn(NamedTuple):
     state: State | None = None
     how: str = ""
     thaws: int | None = None
+    after: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,7 @@ from pantry_tui.core.keeping.cases import sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.rules import Rulebook
-from pantry_tui.core.keeping.weather import FOREVER, OfFacts, around
+from pantry_tui.core.keeping.weather import FOREVER, OfFacts, around, moment_of
 from pantry_tui.core.model import (
     DAY_MIN,
     EVER,
@@ -217,7 +217,7 @@ def still_to_come(container: Container, places: Mapping[str, Place], now: When) 
     """What was booked for a moment after now: it counts as now, until its day is put right."""
     found = [turn.when for turn in container.turns]
     for place in around(container.place, places):
-        found += [fact.end if isinstance(fact, Cut) else fact.when for fact in place.facts]
+        found += map(moment_of, place.facts)
     ahead = min((one for one in found if one.first > now.last), default=None)
     if ahead is None:
         return ()
@@ -263,7 +263,7 @@ def was_ahead(
 
 def _vague(fact: Held | Read | Cut) -> bool:
     """Whether its moment is no one day, an hour longer where clocks were changed."""
-    when = fact.end if isinstance(fact, Cut) else fact.when
+    when = moment_of(fact)
     return when != EVER and when.last - when.first > DAY_MIN + 120
 
 

@@ -21,6 +21,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.spans import Span as Span
 from pantry_tui.core.keeping.walk import Shape, Since, Walk
 from pantry_tui.core.keeping.weather import Weather, weather
+from pantry_tui.core.log.in_turn import follows
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When, no_later
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
@@ -42,7 +43,7 @@ def as_if(container: Container, turn: Turn) -> Container:
     """The container if that had happened to it too, last of all."""
     return replace(
         container,
-        turns=(*container.turns, turn),
+        turns=(*container.turns, follows(container.turns, turn)),
         place=container.place if turn.place is None else turn.place,
         state=container.state if turn.state is None else turn.state,
     )

@@ -101,7 +101,9 @@ class Assessment:
         return min((one for one in (self.again_at, self.care_at) if one is not None), default=None)
 
     def on(self, day: date) -> Judgement:
-        """The verdict of a day, `facts_to` or later, if nothing else happens until then."""
+        """The verdict of a day, `facts_to` or later, if nothing else happens until then: of that
+        day, where a slow clock asks on the evening before."""
+        day = max(day, min(self.now, self.facts_to))
         verdict = self._verdict(day)
         aged = tuple(text for since, text in self.later if day > since)
         late = tuple(care.text for care in self.care if care.on(day))

@@ -46,6 +46,7 @@ from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
+from pantry_tui.core.keeping.latest import caught_up
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.printed import is_last_safe, too_far
@@ -85,6 +86,7 @@ def assess(
 ) -> Assessment:
     """All that can be said of a container up to `now`, a known minute. `used`: the minutes out of
     the cold that it was made with."""
+    now = caught_up(container, places, now)
     spans = exposures(batch, container, places, now)
     start = Assessment(
         now.day,

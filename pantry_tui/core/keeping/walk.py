@@ -78,6 +78,8 @@ class Walk:
             for index, turn in enumerate(group):
                 if done >> index & 1 or turn.when.first > soonest:
                     continue  # done, or another surely came before it
+                if turn.after and any(one.event == turn.after for one in open_):
+                    continue
                 for old in became:
                     after = self._turned(way, old, turn)
                     key = after.shape, done | 1 << index
@@ -226,9 +228,10 @@ def _together(later: Sequence[Turn]) -> Iterator[list[Turn]]:
     """Turns that may have come in several orders, group by group; most groups are of one."""
     if not later:
         return
-    group: list[Turn] = [later[0]]
-    reach = later[0].when.last
-    for _, turn in pairwise(later):
+    by_moment = sorted(later, key=lambda one: (one.when.first, one.when.last))
+    group: list[Turn] = [by_moment[0]]
+    reach = by_moment[0].when.last
+    for _, turn in pairwise(by_moment):
         if turn.when.first > reach:
             yield group
             group = []

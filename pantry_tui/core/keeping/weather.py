@@ -77,7 +77,7 @@ class OfFacts(Generic[T]):
             if latest <= now.last:  # to an earlier moment, some of them are still to come
                 return made
         found = self._make(facts, now)
-        latest = max((_moment(fact).last for one in facts for fact in one), default=0)
+        latest = max((moment_of(fact).last for one in facts for fact in one), default=0)
         if latest <= now.last:
             if len(self._known) >= self._MOST:
                 self._known.clear()
@@ -124,7 +124,8 @@ def weather(place: str, places: Mapping[str, Place], now: When) -> tuple[Weather
     return _OF_PLACE.of(chain, now)
 
 
-def _moment(fact: Fact) -> When:
+def moment_of(fact: Fact) -> When:
+    """The moment by which a fact of a place had happened."""
     return fact.end if isinstance(fact, Cut) else fact.when
 
 

@@ -18,6 +18,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.ahead import Clocks
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
+from pantry_tui.core.log.in_turn import follows, ordered
 from pantry_tui.core.log.moments import some_time, when
 from pantry_tui.core.log.returned import found_at, seen_on, seen_on_found
 from pantry_tui.core.log.timing import Process
@@ -159,9 +160,13 @@ class _Batch:
         if isinstance(payload, said.Move) and state is State.THAWED:
             how = "done"  # it was not said to thaw there, so it counts as thawed
         for id_ in payload.containers:
-            self.turns[id_].append(Turn(self.clocks.when(event), event.id, place, state, how))
+            self._add(id_, event, Turn(self.clocks.when(event), event.id, place, state, how))
             if state in (State.OPEN, State.THAWED):
                 self._change(id_, reserved="")  # what was begun is no gift any more
+
+    def _add(self, id_: str, event: Event, turn: Turn) -> None:
+        before = self.turns[id_]
+        before.append(turn if event.at is not None else follows(before, turn))
 
     def _leave(self, id_: str, event: Event, fate: said.Fate, amount: Amount | None) -> None:
         old = self.containers.get(id_)
@@ -187,7 +192,7 @@ class _Batch:
             return
         state = mine[-1].state if mine else self.first[id_][1]
         if state is not State.IN_PROGRESS:
-            self.turns[id_].append(Turn(then, event.id, None, State.OPEN))
+            self._add(id_, event, Turn(then, event.id, None, State.OPEN))
             self._change(id_, reserved="")
 
     def _seen(self, id_: str, event: Event, words: str, verdict: Verdict) -> None:
@@ -295,8 +300,7 @@ class _Batch:
         first = self._came(event, state, place)
         turns: tuple[Turn, ...] = (first,)
         if id_ in self.turns:
-            later = self.turns[id_]
-            later.sort(key=lambda turn: (turn.when.first, turn.when.last))
+            later = ordered(self.turns[id_])
             turns = weighed((first, *later), self.batch.size, one.first, self.draws[id_])
             state = next(turn.state for turn in reversed(turns) if turn.state is not None)
             place = next(turn.place for turn in reversed(turns) if turn.place is not None)

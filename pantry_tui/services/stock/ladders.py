@@ -10,8 +10,9 @@ from itertools import zip_longest
 
 from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
+from pantry_tui.core.keeping.weather import moment_of
 from pantry_tui.core.log.fold_place import path_of
-from pantry_tui.core.model import Batch, Container, Cut, When
+from pantry_tui.core.model import Batch, Container, When
 from pantry_tui.core.words import SEVERITY, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import warmth
@@ -96,8 +97,7 @@ def _last_of_place(p: Pantry, where: str) -> list[When]:
         return []
 
     def latest() -> list[When]:
-        told = (one.end if isinstance(one, Cut) else one.when for one in place.facts)
-        found = [max(told, key=lambda one: one.last)]
+        found = [max(map(moment_of, place.facts), key=lambda one: one.last)]
         return found + (_last_of_place(p, place.parent) if place.parent else [])
 
     return p.once(f"last of {where}", latest)
