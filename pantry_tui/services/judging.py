@@ -268,6 +268,7 @@ class Judge:
             batch.suspect,
             batch.made,
             batch.doubt,
+            batch.note,
             batch.possible,
             batch.printed,
             batch.process,
