@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 
 from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.keeping import descent
+from pantry_tui.core.keeping import bounds, descent
 from pantry_tui.core.keeping.exposure import as_if, exposures
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.keeping.limits import assess
@@ -100,17 +100,17 @@ class Judging:
         self, batch: Batch, container: Container, now: When, where: Mapping[str, Place]
     ) -> Assessment:
         """The same without its small jobs: what was late of a part is not late of the whole."""
-        bounds = self._bounds(batch, container, now, where)
-        used = max((one.used for one in bounds), default=0)
+        found = self._bounds(batch, container, now, where)
+        used = max((one.used for one in found), default=0)
         own = assess(batch, container, where, self.book, now, used)
         if batch.parts and descent.ends_nothing(batch, own):
-            bounds = self._bounds(batch, container, now, where, ends_nothing=True)
+            found = self._bounds(batch, container, now, where, ends_nothing=True)
         if batch.into:
             since = container.looked_at if container.looked else 0
-            own = descent.suspected(own, self._of_children(batch, frozenset(), since))
+            own = bounds.suspected(own, self._of_children(batch, frozenset(), since))
         if not batch.parts:
             return own
-        return descent.bounded(own, bounds, container.turns[0].when.day)
+        return bounds.bounded(own, found, container.turns[0].when.day)
 
     def _bounds(
         self,
@@ -120,7 +120,7 @@ class Judging:
         places: Mapping[str, Place],
         *,
         ends_nothing: bool = False,
-    ) -> list[descent.Bound]:
+    ) -> list[bounds.Bound]:
         """What its parts allow."""
         return [
             one
@@ -136,7 +136,7 @@ class Judging:
         now: When,
         places: Mapping[str, Place],
         ends_nothing: bool,
-    ) -> Iterator[descent.Bound]:
+    ) -> Iterator[bounds.Bound]:
         """What one part allows; nothing where its put-up was taken back."""
         held = self._p.load(batch_of(id_))
         if held is None or id_ not in held[1]:
@@ -145,9 +145,7 @@ class Judging:
         name = f"{of.code}/{part.number}"
         if descent.goes_on(batch, of, part):
             shadow = descent.carried_on(new, of, part)
-            yield descent.Bound(
-                name, self._unattended(of, shadow, now, places), descent.How.GOES_ON
-            )
+            yield bounds.Bound(name, self._unattended(of, shadow, now, places), bounds.How.GOES_ON)
             return
         birth = new.turns[0].when
         then = birth._replace(first=birth.last)
@@ -157,7 +155,7 @@ class Judging:
         left = None
         if descent.held_back(batch, of) and taken.discard_after is not None:
             left = (taken.discard_after - birth.day).days
-        yield descent.Bound(name, taken, used=used, left=left)
+        yield bounds.Bound(name, taken, used=used, left=left)
         if not (ends_nothing or self._runs_on(batch, of, part)):
             return
         if descent.moist(batch):
@@ -165,7 +163,7 @@ class Judging:
         else:
             out, where = descent.taken_out(batch, of, shadow, then), descent.with_chilled(known)
             running = replace(self._unattended(of, out, then, where), again_at=None)
-        yield descent.Bound(name, running, descent.How.RUNS_ON)
+        yield bounds.Bound(name, running, bounds.How.RUNS_ON)
 
     def _runs_on(self, batch: Batch, of: Batch, part: Container) -> bool:
         """Whether its limit runs on, be it its own or one that ran on to it from what it was made
@@ -270,6 +268,7 @@ class Judge:
             batch.suspect,
             batch.made,
             batch.doubt,
+            batch.note,
             batch.possible,
             batch.printed,
             batch.process,

@@ -99,7 +99,19 @@ def assess(
         spans=spans,
         warm_used=used,
     )
-    return _with_signs(batch, container, _by_dates(batch, container, start, places, book, now))
+    own = _by_dates(batch, container, start, places, book, now)
+    if batch.note:
+        from pantry_tui.core.keeping.as_noted import as_noted  # few starts read a note
+
+        own = as_noted(
+            batch,
+            container,
+            own,
+            lambda meant, as_it_is: assess(
+                replace(meant, suspect=""), as_it_is, places, book, now, used
+            ),
+        )
+    return _with_signs(batch, container, own)
 
 
 def _by_dates(

@@ -13,11 +13,13 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from itertools import islice
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
+from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import DENIAL
 from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_words import OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import DEGREES, clauses
 from pantry_tui.core.safety.said import meant
@@ -42,6 +44,7 @@ _IN_HONEY = (
     "garlic, onions, roots and herbs are low in acid and give their water to it, which may hold "
     "spores of botulism. No figure is published for it"
 )
+_ANIMAL_IN = "no figure is published for meat, fish, egg or milk in it, which keep cold alone."
 #: USDA FSIS, the two-hour rule.
 _WARM = "out of the cold, for over two hours in all as far as anybody knows"
 _SALTED_OR_DRY = frozenset(
@@ -49,6 +52,7 @@ _SALTED_OR_DRY = frozenset(
 )
 _DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discard"}
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
+_BOUGHT = frozenset({Method.BOUGHT, Method.FRESH})
 _MOIST = "what is not dry has no published figure on a shelf"
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
@@ -111,9 +115,22 @@ def to_look_at(batch: Batch) -> str:
     potatoes = batch.food.name in words.GREENS_POISON
     brined = batch.method in (Method.LACTIC, Method.PASTE)
     dried = batch.method in _DRY
-    if not batch.note or not (potatoes or brined or dried):
+    damp = not dried and is_dry(batch.food) and "sugar" not in batch.food.classes
+    if not batch.note:
         return ""
     for typed, clause in clauses(batch.note):
+        kept_out = re.search(words.NOT_SPOILT, clause) is not None
+        if batch.method not in LIDDED and not kept_out and _says(words.RODENTS, clause):
+            return (
+                f"Its note says {typed!r}: discard every pack that is soft, gnawed or soiled, and "
+                "look at what stands beside it. Gloves on: droppings carry disease."
+            )
+        insects = (dried or damp) and not kept_out and _says(words.INSECTS, clause)
+        if insects and not re.search(words.BEFORE_PACKING, clause):
+            return (
+                f"Its note says {typed!r}: pick it over, freeze it at 0 F for 7 days and pack it "
+                "tight. Many insects or webbing: discard."
+            )
         if potatoes and _says(words.GREENED, clause):
             return (
                 f"Its note says {typed!r}: light raises the plant poisons under the skin. Discard "
@@ -121,6 +138,11 @@ def to_look_at(batch: Batch) -> str:
             )
         if dried and _says(words.STILL_MOIST, clause):
             return f"Its note says {typed!r}: {_MOIST}. Dry it again and condition it."
+        if damp and batch.method in _BOUGHT and _says(words.STILL_MOIST, clause):
+            return (
+                f"Its note says {typed!r}: what is dry grows moulds, and their poisons, where it "
+                "is damp. Discard what is clumped, musty or discoloured; dry the rest at once."
+            )
         if brined and re.search(words.ABOVE_BRINE, clause):
             return (
                 f"Its note says {typed!r}: air lets mould grow. Press it down and top it up with "
@@ -141,8 +163,10 @@ def _against(
 ) -> _Told:
     yield from _oil(method, food, clause)
     sweet = food.name == "honey" or "syrup" in food.name or method is Method.SUGAR
-    if sweet and _plants_in(clause):
+    if sweet and plants_in(clause):
         yield f"{_IN_HONEY}."
+    if (sweet or _is_fat(food) or food.name == "vinegar") and animal_in(clause):
+        yield _ANIMAL_IN
     yield from _animal(method, food, clause)
     yield from _dry(method, food, clause)
     if method not in _SALTED_OR_DRY:
@@ -157,14 +181,6 @@ def _says(pattern: str, clause: str) -> re.Match[str] | None:
         if not re.search(DENIAL, before) and not clause[found.end() :].startswith(" free"):
             return found
     return None
-
-
-def _plants_in(clause: str) -> bool:
-    told = re.sub(PURPOSE, " ", clause)
-    plants = _says(words.PLANTS, told)
-    if plants is None:
-        return False
-    return bool(re.search(words.PUT_IN, told) or re.fullmatch(words.ONLY_PLANTS, told.strip()))
 
 
 def _unripe(food: FoodFacts, clause: str) -> _Told:
@@ -182,11 +198,15 @@ def _unripe(food: FoodFacts, clause: str) -> _Told:
         yield f"no {food.name} is published that is sour enough before {least} days."
 
 
+def _is_fat(food: FoodFacts) -> bool:
+    return food.group is Group.FAT or food.name == "butter"
+
+
 def _oil(method: Method, food: FoodFacts, clause: str) -> _Told:
     if method in (Method.IN_OIL, Method.FROZEN):
         return
-    if food.group is Group.FAT:
-        if _plants_in(clause):
+    if _is_fat(food):
+        if plants_in(clause):
             yield f"{_IN_OIL}."
         return
     if method not in _UNDER_OIL or food.group not in _COVERED or "nut" in food.classes:
@@ -250,6 +270,13 @@ def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
     if not left and method is not Method.FRIDGE_PICKLE:
         left = minutes is not None and _says(words.STOOD, clause) is not None
     most = HOT_MIN if max(_degrees(clause), default=0.0) > HOT_F else WARM_MIN
+    asked = re.match(words.ASKED, clause) is not None
+    if not left and not asked and not re.search(words.COOKING, clause):
+        placed = minutes is not None and re.search(words.WARM_PLACE, clause)
+        left = bool(placed) or _says(words.AT_ROOM, clause) is not None
+    found_warm = _says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
+    if found_warm and not asked and perishes():
+        yield f"{_WARM}: discard."
     if left and (minutes is None or minutes > most) and perishes():
         yield f"{_WARM}: discard."
 
@@ -264,6 +291,11 @@ def _spoilt(
 ) -> _Told:
     """A sign of spoiling that throws it away, as the table of signs has it."""
     if not _says(words.SPOILT, clause) or re.search(words.NOT_SPOILT, clause):
+        return
+    # Of loose crops the bad ones are taken out; in a jar or a bag mould and insects are in all.
+    culled = re.search(words.CULLED, clause) is not None
+    loose = method in (Method.CELLAR, Method.FRESH) and not is_dry(food)
+    if culled and (loose or re.search(words.BEFORE_PACKING, clause)):
         return
     sign = meant(signs_for(signs(), method, food, open_=False), clause, food.name)
     if sign is None or sign.verdict not in THROWN:

@@ -13,19 +13,36 @@ _PLANTS = (
     r"(?:hot |bell |sweet |roasted )peppers?|peppers|mushrooms?|truffles?|porcini|tomatoes|"
     r"olives|herbs?|rosemary|thyme|basil|sage|oregano|marjoram|tarragon|parsley|mint|dill|chives?|"
     r"coriander|cilantro|lavender|bay lea(?:f|ves)|lemon ?(?:peel|zest|grass|balm|verbena)|"
-    r"vegetables?|carrots?|nettles?|fennel|scapes?)"
+    r"vegetables?|carrots?|nettles?|fennel|scapes?|ramps|wild leeks|bear's garlic|beets?|celery|"
+    r"spinach|potato(?:es)?)"
+)
+#: Bees make honey of their flowers, and none of garlic cloves.
+_OF_FLOWERS = (
+    r"(?!(?:rosemary|thyme|basil|sage|oregano|marjoram|mint|dill|coriander|lavender|fennel|herbs?|"
+    r"lemon ?balm|leeks?|onions?) honey)"
 )
 #: Of these a powder, a flake or a seed has no water.
 PLANTS = (
-    rf"(?<!dried )(?<!dry )(?<!powdered )(?<!ground )(?<!smoked )\b{_PLANTS}\b"
-    r"(?! (?:powder|flakes?|salt|granules|seeds?|bread|press|honey|bed|harvest|oil|field|patch))"
+    rf"(?<!dried )(?<!dry )(?<!powdered )(?<!ground )(?<!smoked )\b{_OF_FLOWERS}{_PLANTS}\b"
+    r"(?! (?:powder|flakes?|salt|granules|seeds?|bread|press|bed|harvest|oil|field|patch|flowers?))"
+)
+_ANIMAL = (
+    r"(?:bacon|ham|meat|beef|pork|chicken|duck|sausages?|chorizo|fish|anchov(?:y|ies)|sardines?|"
+    r"tuna|salmon|prawns?|shrimps?|eggs?|yolks?|milk|cream|cheese|feta|mozzarella)"
+)
+ANIMAL = (
+    rf"(?<!dried )(?<!dry )\b{_ANIMAL}\b"
+    r"(?! (?:fat|dripping|free|farm|shed|timer|jar|box|powder|sauce|bowl|shop|market))"
 )
 #: What says that it lies in there.
 PUT_IN = (
     r"\b(?:with|plus|added|adding|infus\w*|steep\w*|in (?:it|them|there)|inside|into|cloves?|"
-    r"heads?|sprigs?|slices?|sliced|whole|raw|fresh|roasted|chopped|covering|poured over)\b"
+    r"heads?|sprigs?|slices?|sliced|whole|raw|fresh|roasted|chopped|covering|poured over|"
+    r"ferment\w*|mixed|stirred|beaten|worked|bits?|flavou?red)\b"
 )
-ONLY_PLANTS = rf"(?:{_PLANTS}|and|of|some|a|few|raw|fresh|,|\s)+"
+_ALONE = r"and|of|some|a|few|raw|fresh|honey|butter|oil|vinegar|&|\+|,|\s"
+ONLY_PLANTS = rf"(?:{_PLANTS}|{_ALONE})+"
+ONLY_ANIMAL = rf"(?:{_ANIMAL}|{_PLANTS}|{_ALONE})+"
 OIL = (
     r"\b(?:oils?|ghee|lard|(?:duck|goose|chicken|bacon) fat)\b"
     r"(?! (?:free|press|seed|cloth|tray|lamp|paper|drum|can\b))"
@@ -73,6 +90,33 @@ STOOD = (
     r"thawed|defrosted|out)\b"
 )
 #: Part of making it: cultured in the warm, or kept hot.
+#: At the warmth of a room, whatever was done there.
+AT_ROOM = r"\b(?:at|in) (?:a |the |warm |normal )*(?:room|ambient) temp\w*"
+#: Found warm, for nobody knows how long.
+FOUND_WARM = (
+    r"\b(?:was|were|felt|found (?:it |them )?|gone|went|got|gotten|came(?: home)?|arrived|already|"
+    r"is|are|become|became) (?:quite |very |all |too |rather |still |a bit |a little |half )*"
+    r"(?:luke ?)?warm(?! from the (?:oven|cow|pot|goat|stove|smoker))\b|"
+    r"\b(?:luke ?)?warm (?:when (?:i|we|they) (?:found|got|opened|came|checked|looked|noticed)|"
+    r"on arrival|to the touch|inside|through|by (?:the time|then|noon|evening))\b|"
+    rf"\b(?:{DENIED}) (?:\w+ )?cold (?:any ?more|when|enough|to the touch|on arrival|inside)\b|"
+    r"\bno longer cold\b"
+)
+#: It was put by so, and cooled there.
+WARM_SO_FAR = (
+    r"\b(?:when (?:it|they) (?:went|were put)|went in|put (?:in|up|away)|packed|poured|bottled|"
+    r"frozen|filled|cooling|cools?|milking|milked|potted|smoke\w*|jarred)\b"
+)
+#: A clause that tells somebody what to do.
+ASKED = (
+    r"(?:please )?(?:thaw|defrost|leave|let|keep|put|take|serve|rest|stand|bring|warm|soak|"
+    r"marinate|set|store|eat|use)\b"
+)
+#: Cooking, which keeps it hot.
+COOKING = (
+    r"\b(?:cook\w*|brais\w*|boil\w*|stew(?:ed|ing)|bak\w*|roast\w*|smok\w*|hot|infus\w*|"
+    r"reduc\w*|bubbl\w*|ris(?:e|en|ing)|brought|bring|render\w*)\b"
+)
 MADE_SO = (
     r"\b(?:set|cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
     r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
@@ -113,9 +157,24 @@ SPOILT = (
     r"(?:smell\w*|odou?r|stench)(?: \w+)? (?:off|bad|foul|funny|rotten|musty|rancid|odd|strange)|"
     r"pink (?:film|scum|yeast|slime|on top|fuzz\w*)|black (?:film|spots? on top))\b"
 )
-#: Taken out before, or what belongs there.
+#: Few of them are picked out and frozen (data/signs.csv, few insects in good dry goods).
+INSECTS = (
+    r"\b(?:weevils?|moths?|mites?|grubs?|beetles?|insects?|bugs?|larva\w*|webbing|webs|ants|"
+    r"maggots?|caterpillars?)\b"
+)
+#: Rodents (data/signs.csv).
+RODENTS = (
+    r"\b(?:mouse|mice|rats?|rodents?|vole|voles|squirrels?)\b(?! (?:proof|trap|traps|free))|"
+    r"\b(?:droppings|gnaw\w*|nibbled|chewed (?:bag|lid|corner|through)|teeth marks|tooth marks)\b"
+)
+CULLED = r"\b(?:threw|thrown|toss\w*|sort\w*|pick\w*|remov\w*|cull\w*|took out|taken out)\b"
+BEFORE_PACKING = (
+    r"\b(?:before|first|at once|fruit|on arrival|when (?:picking|sorting|harvest\w*)|"
+    r"(?:at|while|during) (?:the )?(?:picking|sorting|harvest\w*))\b"
+)
+#: What belongs there, or is kept out.
 NOT_SPOILT = (
-    r"\b(?:threw|thrown|toss\w*|sort\w*|pick\w*|remov\w*|cull\w*|took out|koji|tempeh|natto|mother|"
+    r"\b(?:koji|tempeh|natto|mother|"
     r"scoby|pellicle|proof|trap|net|blue cheese|rind|against|peach fuzz|fuzz off)\b"
 )
 GREENED = (
@@ -135,7 +194,16 @@ UNHEATED = (
     r"(?:no|without)(?: any)? (?:pre ?)?(?:heat\w*|cooking)|(?:skipp?ed|forgot|left out) (?:the )?"
     r"(?:pre ?)?heat\w*|air dr\w+|sun dr\w+|dried in the sun)\b"
 )
+_MOIST = r"(?:moist|damp|wet|sticky|tacky|clammy|soggy)"
 STILL_MOIST = (
+    rf"\b(?:felt|feels?|feeling|seems?|got|gone|went|became|turned|is|was|were|are|bit|little|"
+    r"slightly|rather|quite|very|too|bendy and|soft and|some|few|still \w+ and) "
+    rf"(?:a (?:bit|little) |rather |quite |slightly |all |very |still )*{_MOIST}\b"
+    r"(?! (?:when|weather|days?|cloths?|autumn|october|september|year|place|cellar|summer|season|"
+    r"towels?|paper|sand|before|from (?:the )?(?:wash|dew|rain)))|"
+    r"\b(?:soft|bendy|squishy) (?:in the (?:middle|centre|center)|inside|centres?|centers?)\b|"
+    r"\b(?:condensation|fogg(?:ed|y)|misted|steamed up|sweat(?:ed|ing|s|y)?|droplets|"
+    r"(?:drops|beads) (?:of water )?(?:in|inside|on the glass)|water (?:in|got in|inside))\b|"
     r"\b(?:still (?:a (?:bit|little) |rather |quite |slightly )?(?:moist|damp|wet|sticky|tacky|"
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
     r"really |properly |entirely )*dr(?:y|ied)(?! (?:out|in|fruit))|under ?dried|"

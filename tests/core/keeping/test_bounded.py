@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.core.keeping.descent import Bound, How, bounded, suspected
+from pantry_tui.core.keeping.bounds import Bound, How, bounded, suspected
 from pantry_tui.core.keeping.ladder import Assessment, Fixed
 from pantry_tui.core.keeping.rules import THAWED_ONE_DAY
 from pantry_tui.core.words import Verdict

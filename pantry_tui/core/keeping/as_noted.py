@@ -1,0 +1,126 @@
+"""Food that its note says is something else by now is judged as that, too: no milder than either.
+
+What is cooked is held to the figures of cooked food, what was cut to those of cut crops, an opened
+or thawed pack to those of opened or thawed food, each from the day it was made, since a note has
+no day. Only a note that is put right, or the record, takes that away again.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+
+from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.bounds import stricter
+from pantry_tui.core.keeping.harm import can_hurt, is_dry
+from pantry_tui.core.keeping.ladder import Assessment
+from pantry_tui.core.keeping.wording import BEST, DISCARD
+from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.note_states import Now, Told, states
+from pantry_tui.core.safety.prepared import PREPARED
+from pantry_tui.core.vessels import Vessel
+from pantry_tui.core.words import Method, State
+
+#: What is said of it, and what a person does.
+_SAYS = {
+    Now.COOKED: "judged as cooked food, too. What was cooked is a batch of its own: `repack {}`",
+    Now.CUT: "judged as cut, too. If it is, record it: `correct {} --process prepared=...`",
+    Now.FLAVOURED: (
+        "judged as flavoured vinegar, too. If it is, record it: `correct {} --food 'herb vinegar' "
+        "--method 'flavoured vinegar'`"
+    ),
+    Now.HURT: "whole, dry crops alone have figures. Take out what is hurt or wet, and use it first",
+    Now.WET: "what is wet has no published figure. Cook it, or put it right: `correct {} --note`",
+    Now.OPENED: (
+        "by its record it is shut. Book when it was opened, `open {} --at DAY`, and put the note "
+        "right. Until then nobody knows how long it has been open"
+    ),
+    Now.THAWED: (
+        "by its record it is frozen. Book how and when it thawed, `thaw {}`, and put the note "
+        "right. Until then nobody knows how long it was thawed"
+    ),
+}
+#: Nobody knows since when, whatever the figures are.
+_SINCE_WHEN = frozenset({Now.OPENED, Now.THAWED})
+
+
+def told_of(batch: Batch) -> tuple[Told, ...]:
+    """What its note says that it is by now, and its record does not."""
+    if not batch.note:
+        return ()
+    return states(batch.method, batch.food, batch.note, dry=is_dry(batch.food))
+
+
+def as_noted(
+    batch: Batch,
+    container: Container,
+    own: Assessment,
+    assess: Callable[[Batch, Container], Assessment],
+) -> Assessment:
+    """Its own assessment, no milder than what it is by its note; `assess` judges a batch and its
+    container as if they were all that is known."""
+    silent = replace(batch, note="")
+    bare = replace(container, signs=())
+    for told in told_of(batch):
+        for meant, as_it_is in _meant(silent, bare, told):
+            says = _SAYS[told.now].format(batch.code) if batch.code else _without_command(told.now)
+            why = f"Its note says {told.typed!r}: {says}."
+            own = _no_milder(own, assess(meant, as_it_is), told.now, meant, why)
+    return own
+
+
+def _without_command(now: Now) -> str:
+    """The same before there is a lid code: a dry run names no batch to a command."""
+    return _SAYS[now].partition(". ")[0]
+
+
+def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Batch, Container]]:
+    match told.now:
+        case Now.COOKED:
+            classes = batch.food.classes - {"dry"} | {"cooked"}
+            food = replace(batch.food, classes=classes)
+            yield replace(batch, food=food, method=Method.MEAL, doubt=()), container
+        case Now.FLAVOURED:
+            food = replace(batch.food, name="herb vinegar")
+            yield replace(batch, food=food, method=Method.FLAVOURED_VINEGAR), container
+        case Now.CUT:
+            record = dict(batch.process)
+            record[PREPARED] = f"{record.get(PREPARED, '')} {told.how}".strip()
+            yield replace(batch, process=tuple(record.items())), container
+        case Now.OPENED | Now.THAWED:
+            shut = container.state is State.SEALED and container.vessel is Vessel.CLOSED
+            if shut or (container.state is State.SEALED and told.now is Now.THAWED):
+                state = State.OPEN if told.now is Now.OPENED else State.THAWED
+                yield batch, _from_the_first(container, state)
+        case _:
+            yield batch, container
+
+
+def _from_the_first(container: Container, state: State) -> Container:
+    first, *later = container.turns
+    return replace(container, state=state, turns=(first._replace(state=state), *later))
+
+
+def _no_milder(own: Assessment, other: Assessment, now: Now, meant: Batch, why: str) -> Assessment:
+    found = stricter(own, other, why)
+    unknown = now in (Now.WET, Now.HURT)
+    # An open jar of honey or of oil stands as it stood shut; of what has days nobody knows which.
+    if now in _SINCE_WHEN:
+        unknown = other.discard_after is not None or other.doubt or other.fixed is not None
+    if unknown:
+        hurts = now is Now.WET or can_hurt(meant)
+        found = replace(found, doubt=True, harmless=found.harmless and not hurts)
+    last, over = found.discard_after, False
+    if last is not None and found.best_by is not None and found.best_by > last:
+        over = meant.made is not None and last < meant.made
+        found = replace(found, best_by=None if over else last)
+    old = [one for one in own.reasons if not _of_a_day_gone(one, own, found)]
+    new = [one for one in other.reasons if one.startswith((DISCARD, BEST)) and found != own]
+    new = [one for one in new if not _of_a_day_gone(one, other, found) and not over]
+    return replace(found, reasons=tuple(dict.fromkeys((why, *new, *old))))
+
+
+def _of_a_day_gone(reason: str, judged: Assessment, found: Assessment) -> bool:
+    """Whether a reason names a day of an assessment that is not the day found."""
+    return (reason.startswith(BEST) and judged.best_by != found.best_by) or (
+        reason.startswith(DISCARD) and judged.discard_after != found.discard_after
+    )

@@ -1,0 +1,227 @@
+"""What food is by its note, where its record says otherwise: cooked, cut, wet, opened, thawed.
+
+What was done to the batch is told from what is to be done with it by the form of the verb and by
+what leads it: "peeled in October" was done; "peel before use", "lovely mashed", "to be opened at
+Christmas", "if cooked" were not. A sample ("sliced one, white inside") is not the batch. Which
+words are listened for is a choice of our own, the stricter one.
+"""
+
+from __future__ import annotations
+
+import re
+from enum import StrEnum
+from functools import lru_cache
+from typing import NamedTuple
+
+from pantry_tui.core.canned import ANIMAL
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.safety.note_added import plants_in
+from pantry_tui.core.safety.note_words import PURPOSE
+from pantry_tui.core.safety.notes import clauses
+from pantry_tui.core.words import Group, Method
+
+
+class Now(StrEnum):
+    """What food is by its note."""
+
+    COOKED = "cooked"
+    CUT = "cut"
+    HURT = "hurt"
+    WET = "wet"
+    OPENED = "opened"
+    THAWED = "thawed"
+    FLAVOURED = "flavoured"
+
+
+class Told(NamedTuple):
+    """One of them, with the words of the note; of what was cut the word that says how."""
+
+    now: Now
+    typed: str
+    how: str = ""
+
+
+_PAST = (
+    r" (?:it|they|i|we|she|he|you|this|that|the \w+|\w+)(?: \w+)? (?:came|arrived|got|found|opened|"
+    r"was|were|went|unpacked|checked|looked|fetched|bought|did|took|left|packed)\b"
+)
+#: What is meant for it, wished or asked, and all that follows: none of it was done.
+_MEANT = (
+    rf"{PURPOSE}|\bwhen(?!{_PAST})\b.*|\b(?:if|once|until|till|unless|whenever|should|must|may|might|could|would|shall|"
+    r"want(?:s|ed)? to be|needs?|ha(?:ve|s) to|ought|planned|meant|intended|waiting|likes?|loves?|"
+    r"prefers?|better|perfect|ideal|excellent|delicious|tasty|wonderful|super|eaten|enjoyed|"
+    r"wants?|to be|ready to|do not|next|always|usually)\b.*"
+)
+#: Advice that stands behind: "peeled before use", "opened if needed".
+_ADVICE = (
+    r"\b(?:before|just before|prior to) (?:use|using|eating|serving|cooking|the meal)\b|"
+    r"\b(?:when|once|as) (?:needed|wanted|required|necessary|used|using|eating|cooking|desired)\b|"
+    r"(?<!even )\bif\b|\bunless\b|\bwhenever\b"
+)
+_SAMPLE = r"(?! (?:1|a|an|some|few|another|off|back|down)\b(?! (?:cm|mm|in|inch|day|week|month)))"
+_HEATED = (
+    r"(?:pre ?|par ?|over ?|under ?|half |slow |well )?(?:cooked|boiled|steamed|stewed|fried|"
+    r"saut[eé]ed|braised|caramell?i[sz]ed|grilled|microwaved|simmered|poached|blanched|scalded|"
+    r"confit|deep fried|stir fried|pressure cooked)"
+)
+#: Of dry food this leaves it dry.
+_DRY_HEAT = r"(?:baked|roasted|toasted|charred)"
+_MASHED = r"(?:mashed|pur[eé]ed|blended|souped)"
+_DISH = r"(?:porridge|mash|pur[eé]e|soup|stew|compote|gruel|congee|risotto|pilaf|mush|stock|gratin)"
+_NOW_A_DISH = (
+    rf"^(?:(?:is|it is|now|already|all|as|a|by now) )*{_DISH}$|"
+    rf"\b(?:made|turned|cooked|boiled|done) (?:up )?(?:in)?to (?:a )?{_DISH}\b"
+)
+#: Another thing that was heated before, or beside it.
+_OF_ELSE = r"\b(?:jars?|lids?|water|bottles?|syrup|brine|sauce|milled|parboiled rice|soil)\b"
+_CUT = (
+    r"(?:sliced|diced|cubed|chopped|halved|quartered|shredded|grated|julienned|peeled|cored|"
+    r"podded|pitted|stoned|minced|crushed|spiralised|spiralized|hollowed|cut (?:up|open|"
+    r"half|through|small|in(?:to)? (?:half|halves|pieces|chunks|quarters|wedges|strips|slices|"
+    r"cubes|rings|\d+))|riced|zested)"
+)
+_CUT_ALONE = r"^(?:(?:all|some|already|is|are|was|were|it|they|half|now) )*cut$"
+#: Whole crops keep, hurt ones do not (USDA Handbook 66 stores sound ones alone; from memory).
+_HURT = (
+    r"(?:bruised|damaged|nicked|speared|split|cracked|frosted|frost bitten|frost damaged|"
+    r"frozen (?:in|by|on)|gnawed|slug eaten|worm ?eaten|wormy|scuffed|stabbed)"
+)
+#: Wet skins rot: of these the publications say that they go in dry and unwashed (from memory).
+_WASHED = frozenset(
+    {"potatoes", "new potatoes", "sweet potatoes", "onions", "shallots", "garlic"}
+)  # fmt: skip
+_SOAKED = r"(?:soaked|soaking|re ?hydrated|hydrated|re ?constituted|sprouted|sprouting|germinat\w+)"
+#: Before it was dried, or a dip.
+_DRIED_SINCE = (
+    r"\b(?:before|then|and) (?:\w+ )?(?:dr(?:y|ied|ying)|dehydrat\w+)|"
+    r"\bdried (?:again|after|since)|\bdip\b|"
+    r"\bin (?:\w+ )?(?:lemon|acid|ascorbic|juice|pineapple|brine|salt|honey|syrup|sugar|"
+    r"vinegar|rum|brandy|spirit|soy|marinade)"
+)
+_OPENED = (
+    r"(?:opened|unsealed|(?:is|was|been|already|stands|stood|left|now|half) open|"
+    r"open(?: (?:since|for|in the fridge|now|already))|seal (?:is |was )?broken|broke the seal|"
+    r"(?:bag|pack|packet|carton|box|foil|lid|pouch|wrapper|packaging) (?:is |was |got )?"
+    r"(?:torn|ripped|split|punctured|open|holed)|punctured|"
+    r"(?:half|part|partly|nearly) (?:used|drunk|eaten|empty|gone))"
+)
+_OPENED_ALONE = r"^(?:already |now |is )?open$"
+#: What else is opened.
+_OTHER_DOOR = (
+    r" (?:the |our |its |a |up )*(?:(?!in|at|on|from|by|for)\w+ )?"
+    r"(?:clamp|door|window|cellar|shed|shop|store|pit|bin|crate|barn|"
+    r"season|garden|bed|flowers?|buds?|shells?|house|market|hatch|vent|damper|1|some|another|"
+    r"lid|daily|every|to (?:skim|stir|burp|release|let))\b"
+)
+_THAWED = (
+    r"(?:(?:half |partly |part |fully |nearly |all )?(?:thawed|defrosted|melted|un ?frozen)|"
+    r"soft when|no longer (?:hard|frozen|solid)|slushy|"
+    r"not (?:quite |fully |completely )?(?:frozen|solid|hard)(?: any ?more)? when)"
+)
+#: Of meat and dishes; fruit is soft when it is ripe.
+_SOFTENED = (
+    r"(?:(?:was|were|gone|went|got|came|arrived|felt|turned) (?:\w+ )?(?:soft|limp|squishy))"
+)
+#: It was cooked since, or made of what had thawed.
+_THAWED_BEFORE = (
+    r"\b(?:from|of|with|using) (?:thawed|defrosted)|\bbutter\b|\bchocolate\b|"
+    r"\b(?:then|and|before) (?:\w+ )?(?:cook|roast|brais|stew|bak|fr[yi]|boil|smok)\w*"
+)
+_RAW = frozenset({Method.FRESH, Method.CELLAR, Method.BOUGHT})
+_DRIED = frozenset({Method.DRIED, Method.FREEZE_DRIED})
+_COOKABLE = ANIMAL | {Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT, Group.GRAIN}
+_GREENS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
+#: What was cooked or made already, so that its record says so.
+_MADE = frozenset({"cooked", "dish", "stock", "soup", "baked", "bread", "jam", "pickle"})
+
+
+@lru_cache(maxsize=512)
+def states(method: Method, food: FoodFacts, note: str, *, dry: bool) -> tuple[Told, ...]:
+    """What the note says that the food is by now, each state once; `dry`: it is dry as it is
+    bought. What its record and its name say already is not told again."""
+    found: dict[Now, Told] = {}
+    for typed, clause in clauses(note):
+        done = _done(clause)
+        if not done:
+            continue
+        alone = done == clause
+        for now, how in _of_clause(method, food, done, dry=dry, alone=alone):
+            found.setdefault(now, Told(now, typed, how))
+    return tuple(found.values())
+
+
+def _done(clause: str) -> str:
+    """What of a clause was done to the batch: without what it is for, and what is wished of it."""
+    if re.search(_ADVICE, clause):
+        return ""
+    return " ".join(re.sub(_MEANT, " ", clause).split())
+
+
+def _of_clause(
+    method: Method, food: FoodFacts, done: str, *, dry: bool, alone: bool
+) -> list[tuple[Now, str]]:
+    found = []
+    if _may_be_cooked(method, food, dry=dry) and _is_cooked(food, done, dry=dry):
+        found.append((Now.COOKED, ""))
+    whole = method in _RAW and food.group in _GREENS and not dry and not food.classes & _MADE
+    if whole and (cut := _is_cut(food, done)):
+        found.append((Now.CUT, cut))
+    if whole and method is Method.CELLAR and _is_hurt(food, done):
+        found.append((Now.HURT, ""))
+    if food.name == "vinegar" and method is not Method.FLAVOURED_VINEGAR and plants_in(done):
+        found.append((Now.FLAVOURED, ""))
+    if (dry or method in _DRIED) and _is_soaked(done, dry=dry):
+        found.append((Now.WET, ""))
+    if method is not Method.CELLAR and _is_opened(done, alone=alone):
+        found.append((Now.OPENED, ""))
+    if method is Method.FROZEN and _is_thawed(food, done):
+        found.append((Now.THAWED, ""))
+    return found
+
+
+def _may_be_cooked(method: Method, food: FoodFacts, *, dry: bool) -> bool:
+    if food.group not in _COOKABLE or food.classes & _MADE:
+        return False
+    return method in _RAW or (dry and method in _DRIED)
+
+
+def _is_cooked(food: FoodFacts, done: str, *, dry: bool) -> bool:
+    if re.search(_OF_ELSE, done) or (dry and re.search(_DRIED_SINCE, done)):
+        return False
+    heated = _HEATED if dry or food.group is Group.NUT else rf"(?:{_HEATED}|{_DRY_HEAT}|{_MASHED})"
+    if dry:  # nuts and pulses are scalded for their skins, and rice is parboiled in its husk
+        heated = heated.replace("blanched|scalded|", "").replace("par ?|", "")
+    return affirmed(done, rf"\b{heated}\b{_SAMPLE}") or affirmed(done, _NOW_A_DISH)
+
+
+def _is_cut(food: FoodFacts, done: str) -> str:
+    told = re.sub(rf"\b{re.escape(food.name)}\b", " ", done)
+    if not affirmed(told, rf"\b{_CUT}\b{_SAMPLE}") and not affirmed(told, _CUT_ALONE):
+        return ""
+    found = re.search(rf"\b{_CUT}\b", told)
+    return found[0].split()[0] if found else "cut"
+
+
+def _is_hurt(food: FoodFacts, done: str) -> bool:
+    washed = food.name in _WASHED and affirmed(done, r"\bwashed\b(?! (?:crate|box|sand|bin|sack))")
+    return washed or affirmed(done, rf"\b{_HURT}\b(?! (?:ones|1))")
+
+
+def _is_soaked(done: str, *, dry: bool) -> bool:
+    told = _SOAKED if dry else _SOAKED.replace("soaked|soaking|", "")
+    return not re.search(_DRIED_SINCE, done) and affirmed(done, rf"\b{told}\b{_SAMPLE}")
+
+
+def _is_opened(done: str, *, alone: bool) -> bool:
+    if alone and affirmed(done, _OPENED_ALONE):
+        return True
+    return affirmed(done, rf"\b{_OPENED}\b(?!{_OTHER_DOOR})")
+
+
+def _is_thawed(food: FoodFacts, done: str) -> bool:
+    if re.search(_THAWED_BEFORE, done):
+        return False
+    soft = food.group in ANIMAL | {Group.MEAL}
+    told = rf"(?:{_THAWED}|{_SOFTENED})" if soft else _THAWED
+    return affirmed(done, rf"\b{told}\b{_SAMPLE}")

@@ -1,0 +1,252 @@
+"""Food that its note says is something else by now is judged as that, too: cooked, cut, wet,
+opened, thawed, damp, eaten into, with another food in it. What is meant for it is not done to it.
+"""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+import pytest
+
+from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import PutUp
+from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock.correct import correct
+
+RICE = "2 lb rice, bought in, larder"
+OATS = "2 lb oats, bought in, larder"
+PASTA = "1 lb pasta, bought in, larder"
+LENTILS = "2 lb lentils, bought in, larder"
+DRY_BEANS = "2 lb dry beans, dried, larder"
+FLOUR = "3 lb flour, bought in, larder"
+WALNUTS = "1 lb walnuts, bought in, larder"
+APPLES = "2 jars dried apples, larder"
+POTATOES = "20 lb potatoes, cellar-stored, cellar"
+BEETS = "10 lb beets, cellar-stored, cellar"
+ONIONS = "10 lb onions, cellar-stored, cellar"
+CABBAGES = "5 heads cabbages, cellar-stored, cellar"
+FRESH_APPLES = "10 lb apples, cellar-stored, cellar"
+BEEF = "2 packs ground beef, frozen, freezer"
+PIE = "2 boxes beef stew, frozen, freezer"
+PEAS = "3 bags peas, frozen, freezer"
+MILK = "2 bottles milk, fridge"
+CREAM = "1 carton cream, fridge"
+STOCK = "3 pint jars chicken stock, pressure canned, larder, minutes=20, psi=11, altitude=500ft"
+HONEY = "2 jars honey, larder"
+OIL = "1 bottle olive oil, larder"
+BUTTER = "2 packs butter, fridge"
+VINEGAR = "1 bottle vinegar, bought in, larder"
+CHICKEN = "1 lb chicken breasts, fresh, fridge"
+EGGS = "12 eggs, fridge"
+
+#: Not sound as the record alone would have it, and the note is quoted.
+RAISED = {
+    RICE: (
+        "cooked", "boiled this morning", "already cooked", "made into congee", "soaked overnight",
+        "weevils", "mouse", "mice got at it", "got damp", "bag was wet", "some weevils in it",
+    ),
+    OATS: ("porridge", "now porridge", "cooked to porridge", "soaked in milk overnight"),
+    PASTA: ("cooked", "boiled 8 minutes, cooked", "overcooked"),
+    LENTILS: ("soaked overnight", "soaking since noon", "sprouted", "cooked with bay"),
+    DRY_BEANS: ("soaked", "cooked", "rehydrated", "pressure cooked on sunday"),
+    FLOUR: ("weevils", "moths", "mouse droppings", "got wet", "felt damp", "gnawed corner"),
+    WALNUTS: ("soaked", "damp", "moths", "boiled"),
+    APPLES: (
+        "still bendy and damp", "felt moist", "a bit soft in the middle", "rehydrated",
+        "condensation in the jar", "mouldy ones picked out", "went sticky", "jar is sweating",
+        "weevils",
+    ),
+    POTATOES: (
+        "boiled", "mashed", "baked in foil", "roasted", "peeled", "diced", "grated", "washed",
+        "washed and bagged", "bruised", "speared with the fork, nicked", "cut in half",
+        "peeled in October", "frosted", "blanched",
+    ),
+    BEETS: ("boiled", "roasted", "baked in foil", "grated", "steamed and peeled"),
+    ONIONS: ("caramelised", "peeled", "sliced", "fried", "chopped fine", "washed"),
+    CABBAGES: ("halved", "shredded", "cut into quarters", "cut", "braised with apple"),
+    FRESH_APPLES: ("sliced", "peeled and cored", "bruised", "stewed", "cut", "wormy"),
+    BEEF: (
+        "on the counter overnight", "soft when it came home", "was warm when I found it",
+        "thawed on the way", "marinated at room temperature", "half thawed", "was soft",
+        "in the car for 3 hours", "defrosted", "not frozen any more when I looked",
+    ),
+    PIE: ("thawed on the way", "gone soft", "slushy", "on the worktop all day"),
+    PEAS: ("thawed on the way home", "melted", "half defrosted"),
+    MILK: (
+        "opened a week ago", "open since monday", "opened at christmas", "already open",
+        "half drunk", "was warm when I got home", "on the table all morning",
+    ),
+    CREAM: ("opened", "half used", "opened on tuesday", "carton torn"),
+    STOCK: ("opened a week ago", "open since monday", "half used"),
+    HONEY: (
+        "fermented garlic honey", "mit Knoblauch", "à l'ail", "con ajo", "con aglio",
+        "met knoflook", "garlic honey", "with egg", "mit Zwiebeln", "avec du thym",
+    ),
+    OIL: (
+        "mit Rosmarin", "con aglio", "ail", "al basilico", "met kruiden", "con funghi",
+        "anchovies in it", "with feta in it", "con ajo y tomillo",
+    ),
+    BUTTER: ("with fresh garlic", "with ramps", "with herbs", "mit Kräutern", "garlic butter"),
+    VINEGAR: ("with garlic", "con ajo", "tarragon and shallots", "with egg in it"),
+    CHICKEN: ("on the counter overnight", "was warm when I found it", "not cold when it arrived"),
+}  # fmt: skip
+
+#: As the record alone has it.
+GOOD = {
+    RICE: (
+        "good cooked with onions", "not cooked", "to be cooked at Easter", "cook 20 minutes",
+        "for porridge", "soak before use", "never got damp", "no weevils", "mouse proof tin",
+        "lovely boiled", "keep dry", "frozen first against weevils", "best soaked", "parboiled",
+        "if cooked keeps a day", "once cooked eat at once", "from the dry shelf",
+    ),
+    OATS: ("for porridge", "good porridge oats", "makes lovely porridge", "rolled"),
+    LENTILS: ("soak overnight", "need to be soaked", "not soaked", "should be cooked soft"),
+    DRY_BEANS: ("boil 10 min before eating", "soak before cooking", "picked dry", "soaked if old"),
+    FLOUR: ("no moths", "stone ground", "for bread", "dry and cool", "not damp"),
+    WALNUTS: ("roasted", "toasted", "soaked and dried", "cracked in november", "for a cake"),
+    APPLES: (
+        "soaked in lemon juice", "blanched", "soft and leathery", "pliable", "picked in the damp",
+        "mouldy ones picked out before drying", "no condensation", "not moist", "for stewing",
+        "good stewed", "wiped with a damp cloth", "sliced thin", "peeled and cored", "cut in rings",
+    ),
+    POTATOES: (
+        "for roasting at Easter", "peel before use", "lovely mashed", "never peeled", "unwashed",
+        "opened the clamp in march", "threw out two rotten ones", "not washed", "good boiled",
+        "cooked some the same night, lovely", "best roasted", "sliced one, white inside",
+        "small ones for mashing", "to be peeled", "peeled before use", "none bruised",
+        "no bruised ones", "brush before cooking", "should be baked", "dug in dry weather",
+        "great in soup", "cut when needed", "boiled a few, waxy",
+    ),
+    BEETS: ("leaves cut off", "tops twisted off", "for borscht", "good roasted", "not boiled"),
+    ONIONS: ("for french onion soup", "good cooked with lamb", "cut from the string as needed",
+             "cured in the sun", "skins dry", "better fried"),
+    CABBAGES: ("cut in october", "cut with long stalks", "for kraut", "outer leaves removed",
+               "to be shredded", "uncut", "harvested before the frost"),
+    FRESH_APPLES: ("for stewing", "lovely stewed", "not bruised", "bruised ones eaten first",
+                   "wrapped in paper", "no wormy ones", "pick over monthly", "peel if waxed"),
+    BEEF: (
+        "thaw overnight in the fridge", "not thawed", "froze at once", "never thawed",
+        "for marinating", "brought home in a cool box", "packed flat", "thawed if needed",
+        "serve warm", "soft when cooked", "bring to room temperature before cooking",
+    ),
+    PIE: ("put in cold", "was frozen warm from the pot", "warm through before serving",
+          "not thawed", "crust goes soft", "made with thawed beef"),
+    PEAS: ("very soft when cooked", "not thawed", "picked young", "to be thawed"),
+    MILK: ("to be opened at christmas", "not opened", "unopened", "open by friday",
+           "opened the new shop on monday", "nothing opened", "never opened"),
+    CREAM: ("for whipping", "open when needed", "to be opened last", "unopened"),
+    STOCK: ("to be opened at christmas", "open and boil", "opened one, lovely", "never opened"),
+    HONEY: ("ohne Knoblauch", "thyme honey", "lavender honey", "sans ail", "for garlic sauce",
+            "milk thistle", "met Anna at the market", "good with cheese"),
+    OIL: ("good with fish", "senza aglio", "met tom in rome", "for frying eggs", "dried chilli"),
+    BUTTER: ("salted", "unsalted", "for garlic bread", "no herbs", "with sea salt", "from Mary"),
+    VINEGAR: ("for salad with garlic", "ohne Knoblauch", "5 percent", "no herbs"),
+    CHICKEN: ("to be cooked by friday", "from the market, in a cool box", "for the barbecue",
+              "cook through", "kept cold", "not warm"),
+    EGGS: ("for boiling", "to be boiled", "good poached", "brown", "never boiled"),
+}  # fmt: skip
+
+
+@pytest.fixture
+def larder(larder: Pantry) -> Pantry:
+    for name, climate in (("freezer", "freezer"), ("cellar", "cellar")):
+        places.add(larder, name, climate)
+    return larder
+
+
+def _put_up(p: Pantry, line: str, note: str = "") -> PutUp:
+    return putup.preview(p, putup.read(p, f'{line}, note="{note}"' if note else line))
+
+
+def _quotes(found: PutUp) -> bool:
+    return any("Its note says" in one for one in found.reasons)
+
+
+@pytest.mark.parametrize("line", RAISED)
+def test_what_the_note_says_it_is_counts(larder: Pantry, line: str) -> None:
+    bare = _put_up(larder, line)
+    found = {note: _put_up(larder, line, note) for note in RAISED[line]}
+    assert [note for note, one in found.items() if not _quotes(one)] == []
+    assert [note for note, one in found.items() if one.note_aside] == []
+    same = bare.verdict, bare.best_by, bare.discard_after
+    assert [
+        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) == same
+    ] == []
+
+
+@pytest.mark.parametrize("line", RAISED)
+def test_a_note_never_makes_any_day_later(larder: Pantry, line: str) -> None:
+    bare = _put_up(larder, line)
+    for note in (*RAISED[line], *GOOD.get(line, ())):
+        one = _put_up(larder, line, note)
+        assert (one.best_by or date.min) <= (bare.best_by or date.max), note
+        if one.discard_after is None and bare.discard_after is not None:
+            assert one.verdict in (Verdict.UNKNOWN, Verdict.DISCARD), note
+        else:
+            assert (one.discard_after or date.max) <= (bare.discard_after or date.max), note
+
+
+@pytest.mark.parametrize("line", GOOD)
+def test_what_is_meant_for_it_says_nothing(larder: Pantry, line: str) -> None:
+    bare = _put_up(larder, line)
+    found = {note: _put_up(larder, line, note) for note in GOOD[line]}
+    assert {note: one.reasons for note, one in found.items() if _quotes(one)} == {}
+    same = bare.verdict, bare.best_by, bare.discard_after
+    assert [
+        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
+    ] == []
+    assert [note for note, one in found.items() if not one.note_aside] == []
+
+
+def test_cooked_rice_has_the_day_of_cooked_rice(larder: Pantry) -> None:
+    """United Kingdom NHS: a day in the refrigerator; this figure is the one in use."""
+    made = _put_up(larder, "2 boxes rice, bought in, fridge", "cooked")
+    cooked = _put_up(larder, "2 boxes cooked rice, cooked meal, fridge")
+    assert cooked.discard_after == larder.today + timedelta(days=1)
+    code = putup.put_up(
+        larder, putup.read(larder, '2 boxes rice, bought in, fridge, note="cooked"')
+    ).code
+    (batch,) = (one for one in larder.stock.batches.values() if one.code == code)
+    assert larder.judge(larder.containers_of(batch)[0]).discard_after == cooked.discard_after
+    assert made.verdict in (Verdict.UNKNOWN, Verdict.EAT_SOON)
+
+
+@pytest.mark.parametrize("line", [RICE, POTATOES, CABBAGES])
+def test_what_is_cooked_may_not_stand_out_of_the_cold(larder: Pantry, line: str) -> None:
+    assert _put_up(larder, line, "boiled").verdict is Verdict.DISCARD
+    assert _put_up(larder, line, "boiled").best_by is None
+
+
+def test_rice_that_is_cooked_on_the_way_to_the_refrigerator(larder: Pantry) -> None:
+    code = putup.put_up(larder, putup.read(larder, RICE)).code
+    from pantry_tui.services.batchwork.repack import repack
+
+    made = repack(larder, code, "1 box, fridge, note=cooked", "1 lb")
+    assert made.discard_after == larder.today + timedelta(days=1)
+    assert any("cooked rice" in one.lower() for one in made.reasons)
+    assert not any("6 months" in one for one in made.reasons)
+
+
+def test_a_state_goes_with_a_note_that_is_put_right_and_that_is_said(larder: Pantry) -> None:
+    code = putup.put_up(larder, putup.read(larder, f'{MILK}, note="opened a week ago"')).code
+    (batch,) = larder.stock.batches.values()
+    first = larder.containers_of(batch)[0]
+    assert larder.judge(first).verdict is Verdict.UNKNOWN
+    assert not larder.judge(first).usable
+    assert f"`open {code} --at DAY`" in larder.judge(first).reasons[0]
+    told = correct(larder, code, note="from Anna").message
+    assert "That makes it milder" in told
+    now = larder.containers_of(larder.stock.batches[batch.id])
+    assert [larder.judge(one).usable for one in now] == [True, True]
+
+
+def test_to_open_one_lifts_nothing_of_its_note(larder: Pantry) -> None:
+    code = putup.put_up(larder, putup.read(larder, f'{HONEY}, note="opened at christmas"')).code
+    (batch,) = larder.stock.batches.values()
+    before = [larder.judge(one) for one in larder.containers_of(batch)]
+    act.open_(larder, code)
+    after = [larder.judge(one) for one in larder.containers_of(larder.stock.batches[batch.id])]
+    assert [one.best_by or date.max for one in after] <= [one.best_by or date.max for one in before]
+    assert after[1].verdict is before[1].verdict
