@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import takewhile
+
 from pantry_tui.cli.call import Call, key_values
 from pantry_tui.cli.fields import (
     flag,
@@ -16,6 +18,7 @@ from pantry_tui.cli.fields import (
     words,
 )
 from pantry_tui.cli.verb import Act, Verb
+from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.errors import BadInput
 from pantry_tui.services.stock import act
 
@@ -27,6 +30,20 @@ def _much(typed: str, all_: bool) -> str | None:
     return "all" if all_ else typed or None
 
 
+#: With what an amount begins that is no number.
+_PARTS = frozenset({"half", "all", "a", "an", "one", "two", "three", "dozen", "quarter", "third"})
+
+
+def _parted(ref: str, rest: str) -> tuple[str, str]:
+    """("lentil", "soup 2 lb") -> ("lentil soup", "2 lb"): what is meant, and how much of it, where
+    the name of a food was typed without quotes."""
+    words = rest.split()
+    if is_code(normal_code(ref.partition("/")[0])):
+        return ref, rest
+    name = list(takewhile(lambda one: not one[:1].isnumeric() and one not in _PARTS, words))
+    return " ".join([ref, *name]), " ".join(words[len(name) :])
+
+
 class Use(Act):
     code: str = word("7C, or 7C/3 for that very jar, or a food")
     amount: str = maybe_words("how many, 2 lb, half or 2 servings")
@@ -34,7 +51,8 @@ class Use(Act):
     any: bool = flag("--any", "say nothing of older jars")
 
     def run(self, call: Call) -> int:
-        return call.act(self.at, act.use, self.code, _much(self.amount, self.all), self.any)
+        what, much = _parted(self.code, self.amount)
+        return call.act(self.at, act.use, what, _much(much, self.all), self.any)
 
 
 class Open(Act):

@@ -145,3 +145,41 @@ def test_hostile_text_never_reaches_the_terminal(kitchen: Kitchen, words: tuple[
     after += kitchen.run("household", "dish", "list")[1] + kitchen.run("log")[1]
     for text in (out, err, after):
         assert not {"\x1b", "\x07", "\u202e"} & set(text)
+
+
+@pytest.mark.parametrize(
+    ("words", "left"),
+    [
+        (("runner", "beans"), 5),
+        (("runner", "beans", "2"), 4),
+        (("runner beans", "2"), 4),
+        (("{beans}", "2"), 4),
+        (("{beans}", "half"), None),
+    ],
+)
+def test_a_food_of_two_words_needs_no_quotes(
+    kitchen: Kitchen, words: tuple[str, ...], left: int | None
+) -> None:
+    code, out, err = kitchen.run("use", *words)
+    assert code == 0, err
+    assert left is None or f"{left} left of this batch" in out
+
+
+def test_a_place_is_called_by_what_it_is_without_where_it_is(kitchen: Kitchen) -> None:
+    kitchen.run("place", "add", "chest freezer by the door", "--climate", "deep freezer")
+    read = kitchen.answer("putup", "2 bags peas, frozen, chest freezer")["reading"]
+    assert read["place"] == "chest freezer by the door"
+    kitchen.run("place", "add", "chest freezer", "--climate", "freezer")
+    read = kitchen.answer("putup", "2 bags peas, frozen, chest freezer")["reading"]
+    assert read["place"] == "chest freezer"
+
+
+def test_a_climate_is_named_by_a_place_that_surely_has_it(kitchen: Kitchen) -> None:
+    assert kitchen.run("place", "add", "box", "--climate", "refrigerator")[0] == 0
+    code, _, err = kitchen.run("place", "add", "under the roof", "--climate", "attic")
+    assert (code, "is no climate" in err) == (2, True)
+
+
+def test_a_tin_is_asked_about_as_bought_first(kitchen: Kitchen) -> None:
+    _, _, err = kitchen.run("putup", "6 tins chickpeas, shelf 2")
+    assert "for example: bought" in err

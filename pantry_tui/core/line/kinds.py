@@ -52,6 +52,15 @@ def kind_of(name: str) -> Climate | None:
     return KINDS.get(plain) or ALONE.get(plain)
 
 
+def surely_of(word: str) -> Climate | None:
+    """("fridge", "refrigerator") The climate by its own word, or by that of a place whose climate
+    is the same in every house; None for an attic."""
+    plain = " ".join(word.casefold().split())
+    if plain in tuple(Climate):
+        return Climate(plain)
+    return None if plain in _VARIES else kind_of(plain)
+
+
 def sensible(name: str) -> tuple[Climate, ...]:
     """The climates that a place of that name may have, the likeliest first."""
     plain = " ".join(name.casefold().split())

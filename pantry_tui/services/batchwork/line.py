@@ -44,6 +44,8 @@ _WORKED = frozenset(
     {"salt", "sugar", "vinegar", "acid", "minutes", "psi", "canner", "pack", "cure"}
 )
 #: Pots of jam are jars, others are tubs.
+#: What nobody fills at home.
+_OF_A_SHOP = frozenset({"tin", "tins", "can", "cans", "carton", "cartons"})
 _POTS = re.compile(r"\bpot(?=s?\b)")
 _NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
 
@@ -247,6 +249,8 @@ def _reading(
         if raw and climate in (Climate.FRIDGE, Climate.ROOM):
             usual = (Method.FRESH.value, *(one for one in usual if one != Method.FRESH.value))
         ways = usual[:4] or (_COLD if climate is Climate.FRIDGE else _WARM)
+        if set(held.vessel.casefold().split()) & _OF_A_SHOP:
+            ways = tuple(dict.fromkeys((Method.BOUGHT.value, *ways)))
         problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
     note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
     if held.amount:

@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 _LONGEST = 8
 _IDLE = frozenset({"a", "an", "some", "of", "own"})
 _LEADS = frozenset({"in", "on", "at", "into", "to", "the", "my", "our", "from"})
+#: What begins the words that say where a place is: the freezer in the garage, a shelf by the door.
+_WHERE = frozenset({"in", "on", "at", "under", "by", "near", "behind", "beside", "above", "below"})
 #: Where a household has one of them, whatever it is called, it is meant: there is no other.
 _ONLY = frozenset({"fridge", "refrigerator", "freezer"})
 #: They are where such a place usually is: the one named by the last word alone is meant.
@@ -72,14 +74,26 @@ def _words(path: str) -> tuple[str, ...]:
 def _tails(places: dict[str, str]) -> dict[tuple[str, ...], list[str]]:
     """Every run of whole names that ends a place's path -> the places it could be."""
     found: dict[tuple[str, ...], list[str]] = defaultdict(list)
+    heads: dict[tuple[str, ...], list[str]] = defaultdict(list)
     for id_, path in places.items():
         names = [_words(name) for name in path.split("›")]
         for i in range(len(names)):
             found[tuple(word for name in names[i:] for word in name)].append(id_)
+    for id_, path in places.items():
+        # "Chest freezer" of a "chest freezer in the garage", unless that is another one's name.
+        head = _before_where(_words(path.split("›")[-1]))
+        if head and head not in found:
+            heads[head].append(id_)
+    found |= heads
     for tail, ids in found.items():
         exact = [id_ for id_ in ids if _words(places[id_]) == tail]
         found[tail] = exact or ids
     return found
+
+
+def _before_where(name: tuple[str, ...]) -> tuple[str, ...]:
+    """A name without the words that say where it stands; () where it has none, or nothing else."""
+    return next((name[:i] for i, word in enumerate(name) if word in _WHERE), ())
 
 
 def take_place(line: Line, kitchen: Kitchen) -> Stands:

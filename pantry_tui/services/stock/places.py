@@ -7,7 +7,7 @@ import re
 from pantry_tui.core.keeping.meant import meant_f
 from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.lidcode import is_code, normal_code
-from pantry_tui.core.line.kinds import kind_of, sensible
+from pantry_tui.core.line.kinds import kind_of, sensible, surely_of
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Place
 from pantry_tui.core.text import agreed, counted, has_name
@@ -24,14 +24,15 @@ from pantry_tui.services.stock.view import shelves
 
 
 def read_climate(text: str | None, name: str = "") -> Climate:
-    """A climate by its word. Raises BadInput naming those that a place called `name` may have."""
-    try:
-        return Climate((text or "").strip().lower())
-    except ValueError:
-        known = ", ".join(sensible(name))
-        if not text:
-            raise BadInput(f"Say what climate it has: --climate and one of {known}.") from None
-        raise BadInput(f"{text[:40]!r} is no climate: write one of {known}.") from None
+    """A climate by its word, or by what a place that surely has it is called: "refrigerator".
+    Raises BadInput naming those that a place called `name` may have."""
+    meant = surely_of(text or "")
+    if meant is not None:
+        return meant
+    known = ", ".join(sensible(name))
+    if not text:
+        raise BadInput(f"Say what climate it has: --climate and one of {known}.")
+    raise BadInput(f"{text[:40]!r} is no climate: write one of {known}.")
 
 
 def climate_of(p: Pantry, name: str, text: str | None, inside: str | None) -> Climate:
