@@ -167,11 +167,11 @@ def test_a_food_of_two_words_needs_no_quotes(
 
 def test_a_place_is_called_by_what_it_is_without_where_it_is(kitchen: Kitchen) -> None:
     kitchen.run("place", "add", "chest freezer by the door", "--climate", "deep freezer")
-    read = kitchen.answer("putup", "2 bags peas, frozen, chest freezer")["reading"]
-    assert read["place"] == "chest freezer by the door"
+    made = kitchen.answer("putup", "2 bags peas, frozen, chest freezer")
+    assert made["read_as"]["place"] == "chest freezer by the door"
     kitchen.run("place", "add", "chest freezer", "--climate", "freezer")
-    read = kitchen.answer("putup", "2 bags peas, frozen, chest freezer")["reading"]
-    assert read["place"] == "chest freezer"
+    made = kitchen.answer("putup", "2 bags peas, frozen, chest freezer")
+    assert made["read_as"]["place"] == "chest freezer"
 
 
 def test_a_climate_is_named_by_a_place_that_surely_has_it(kitchen: Kitchen) -> None:
