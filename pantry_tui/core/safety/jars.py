@@ -67,8 +67,9 @@ _OTHER_SIZE = r"(?i)\b(?:and|or|to)\b|[,/](?!\d)|[;+&]"
 def ounces(text: str) -> float | None:
     """("pint jars", "pints and quarts") -> 16.0, 32.0, what a jar holds in US fluid ounces, of
     several sizes the largest; None without a unit."""
-    if not text:
-        return None
+    plain = text.removesuffix("s").removesuffix(" jar")
+    if not plain or plain in JARS:  # as nearly all are written, and no pattern need be made
+        return float(JARS[plain]) if plain else None
     several = [size for size in map(read_size, re.split(_OTHER_SIZE, text)) if size is not None]
     # "A pint and a half" is of one size.
     sizes = several if len(several) > 1 else [size for size in [read_size(text)] if size]

@@ -6,6 +6,7 @@ import re
 
 import pytest
 
+from pantry_tui.core.safety.jars import JARS, ounces
 from pantry_tui.core.safety.record import KEYS, read_details
 from pantry_tui.core.safety.values import HINTS, READERS, says
 
@@ -103,3 +104,11 @@ def test_a_record_says_a_thing_of_its_own_key_in_any_letters() -> None:
     assert not says(record, "sold", "chilled")
     assert not says(record, "vacuum", "shelf")
     assert not says((), "sold", "shelf")
+
+
+@pytest.mark.parametrize("jar", JARS)
+def test_a_jar_by_its_name_holds_what_it_does_among_other_words(jar: str) -> None:
+    said = {
+        ounces(text) for text in (jar, f"{jar} jar", f"{jar} jars", f"in {jar} jars, tall ones")
+    }
+    assert said == {float(JARS[jar])}
