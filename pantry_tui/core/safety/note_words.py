@@ -4,21 +4,57 @@ most starts of the program read none. A choice of our own."""
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.safety.denial import DENIED, LEFT_OUT, NONE
+from pantry_tui.core.words import Method
 
 
-def _any(words: str) -> str:
+class Stage(NamedTuple):
+    """One way in which a stage goes wrong."""
+
+    about: tuple[str, ...]
+    """Beginnings of words, one of which a clause must have."""
+    wrong: str
+    """The pattern of what is doubted."""
+    well: str = ""
+    """The pattern of what is no part of it, or is well."""
+    key: str = ""
+    """What of a record it speaks of, "" of nothing that a key says."""
+    methods: frozenset[Method] = LIDDED
+
+
+def speaks(clause: str, of: tuple[str, ...]) -> bool:
+    """Whether a word of the clause begins with one of these: asked first, so that a note which
+    speaks of nothing is read without a pattern."""
+    return any(word.startswith(of) for word in clause.split())
+
+
+def any_of(words: str) -> str:
+    """A pattern of any of these at the beginning of a word."""
     return rf"\b(?:{words})"
 
 
-#: Of another year's batch, or of the next.
-EARLIER = r"(?<!from )(?<!from the )" + _any(
+#: A proud word that says no more than the figure beside it.
+AS_PUBLISHED = (
+    r"(?:\b(?:just |exactly )?(?:as|like|by) (?:in |per )?(?:always|usual|ever|(?:the|my|our) "
+    r"(?:book|guide|recipe|leaflet|table|chart)s?(?: says?)?|told)|\bexactly)(?!\w)"
+)
+NUMBER = r"\d+(?:\.\d+)?"
+DEGREES = rf"(?<![\d.])({NUMBER})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b"
+#: In place of a key: what no record of a process can put right.
+SPOILT = "spoilt"
+#: Of another year's batch, or of the next; last year's lids are of this one.
+EARLIER = r"(?<!from )(?<!from the )" + any_of(
     r"(?:next|last|other|another) (?:time|year|batch|season|autumn|summer|fall)\b"
+    r"(?!'s (?:lid|seal|flat|brine|vinegar|lemon|gasket))"
 )
 #: What it is for: "for mashed potatoes", "goes well with mushrooms", "to be pureed".
 PURPOSE = (
     r"\b(?:for|to (?:eat|serve|go|be|use|make|put)|goes?|good|great|nice|lovely|best|serve[ds]?|"
-    r"eat|use in|will|can be|before serving)\b(?! a while).*"
+    r"eat|use in|went (?:in)?to (?:the )?(?:jam|sauce|juice|compost|hens|pigs|freezer)|will|"
+    r"can be|before serving)\b(?! a while).*"
 )
 #: What was denied, and so is well: "never dropped below 11", "no trouble with the gauge".
 NO_HARM = (
@@ -28,23 +64,25 @@ NO_HARM = (
     r"(?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
     r"problems?|troubles?|issues?|interrupt\w*|stop(?:ped)?|fail\w*|leak\w*|off|low|wrong|broken|"
     r"unsealed|loose(?:ned)?|flex\w*|soft|siphon\w*|fresh|skip\w*|forg\w+|miss\w*|faulty|weak|"
-    r"vinegar (?:smell|taste)|short|early|late)\b"
+    r"vinegar (?:smell|taste)|short|early|late|float\w*|mov\w*|budg\w*)\b"
     r"(?: (?:below|under|in pressure|of pressure))?"
 )
 #: A sealed jar that lost some of its liquid is sound, unless half of it is gone (National Center
 #: for Home Food Preservation, from memory).
 LITTLE_LOST = (
     r"\b(?:(?:a )?(?:little|bit of|touch of)|slight|slightly|minor|minimal|hardly any|some)"
-    r" siphon\w*\b(?! (?:half|out half))|\bsiphon\w* (?:a )?(?:little|bit|slightly|tad)\b"
+    r" siphon\w*\b(?! (?:half|out half))|\bsiphon\w* (?:a )?(?:nothing|none|little|bit|slightly|"
+    r"tad)\b"
 )
 #: What a process is made of. A timer that was misread is why a record was put right.
-SUBJECT = _any(
+SUBJECT = any_of(
     r"pressure|psi|kpa|gauges?|dials?|canners?|steam|burner|stove|flame|propane|gas|power|"
     r"timer(?! misread)|timing|clock|the run|regulator|rocker|jiggler|petcock|"
     r"(?:process\w*|full|canning|real|run|whole) time|the time (?!to|of|i|we|for)|process(?:ing)?|"
     r"water level|boil(?:ing)? water|rolling boil|the boil"
 )
-TROUBLE = _any(
+TROUBLE = (
+    r"\b(?:"
     r"drop\w*|dip(?:s|ped|ping)?|fell|falls?|falling|fallen|los[et]|loss|losing|low|lower|sank|"
     r"sinks?|went down|below|under|short|shorter|wander\w*|fluctuat\w*|swung|unsteady|uneven|"
     r"wrong|off|out|broken?|fail\w*|stuck|sticks|faulty|inaccurate|error|too (?:high|low)|reads?|"
@@ -52,7 +90,7 @@ TROUBLE = _any(
     r"cut|died|misread|guess\w*|unsure|uncertain|doubt\w*|not|never|no|none|cannot|without|"
     r"barely|hardly|almost|nearly|not quite|leak\w*|hiss\w*|"
     rf"(?:is|are|was|were|do|does|did|ca|could|wo|would|has|had)n'?t|{LEFT_OUT}|ran out|blew|"
-    r"trouble|problem\w*|struggl\w*|counted from|only"
+    r"trouble|problem\w*|struggl\w*|counted from|only)(?:\b|(?<!\w))"
 )
 #: What needs no other word.
 WITHOUT_MORE = (
@@ -84,6 +122,20 @@ WATER_LOW = (
     r"(?:the )?(?:lids?|tops?|jars?|rims?|necks?|shoulders?)\b|\bwater (?:level )?(?:was |is )?"
     r"(?:too |very )?(?:low|shallow)\b|\b(?:too little|not enough|low) water in the canner"
 )
+#: Beginnings of words, one of which is in whatever the pattern of that name finds.
+OF_DENIAL = ("no", "never", "without", "zero", "minus", "sans", "w/o", "cannot")
+OF_LOSS = (
+    "came", "went", "fell", "stop", "quit", "barely", "only", "hardly", "simmer", "under", "lost",
+    "losing", "miscount", "forgot", "cut", "early", "too", "very", "short", "long", "min", "took",
+    "taken", "pulled", "removed", "lifted", "siphon", "half", "liquid", "water", "stood", "sat",
+    "left", "waited", "quick", "force", "open", "brim", "over", "full", "tight", "un", "no",
+    "never", "without", "skip", "omit", "forg", "miss", "lack", "ran", "run", "leav", "tap",
+)  # fmt: skip
+OF_WATER = ("dry", "water", "under")
+OF_TIME = (
+    "tim", "min", "hour", "long", "early", "clock", "count", "start", "less", "few", "short",
+    "half", "third", "quarter", "part", "guess", "cut", "last",
+)  # fmt: skip
 #: It had less time than it should, or nobody knows how much.
 TIME_SHORT = (
     r"\b(?:not (?:for )?the (?:full|whole) (?:\w+ )?time|"
@@ -107,8 +159,9 @@ TIMED_FROM = (
     r"(?: \w+)? (?:started|start|set|ran|running|on))\b(?: \w+)* (?:too early|early|"
     r"before (?:it |they |the |we |i )?(?:\w+ ){0,2}(?:boil|pressure|steam|vent|came|reached|full)|"
     r"(?:from|since|as soon as|when)\b(?! (?:when |it |the |a |they |full |rolling |water |canner "
-    r"|pot |had |was |at )*"
-    r"(?:boil|full|rolling|came|come|reached|pressure|steam|vent|\d+ (?:psi|lb|p))))"
+    r"|pot |had |was |at |needle |dial |gauge |weight |rocker )*"
+    r"(?:boil|full|rolling|came|come|reached|pressure|steam|vent|jiggl|rock|danc|hit|showed|read|"
+    r"\d+(?! min))))"
 )
 #: Time that is of something else, or is well: a quick day, and no quick process.
 TIME_ELSEWHERE = (
@@ -117,7 +170,7 @@ TIME_ELSEWHERE = (
     r"before serving|set in|stir|wash|chop|spent|for next|vent)"
 )
 #: Time, weight and warmth that are of something else.
-OTHER_TIME = _any(
+OTHER_TIME = any_of(
     r"rest\w*|stand\w*|stood|sat|sit|soak\w*|simmer\w*|blanch\w*|cook\w*|cool\w*|steep\w*|stir\w*|"
     r"roast\w*|bak\w*|boil(?:ed|s)?|pick\w*|prep\w*|peel\w*|drain\w*|driv\w*|walk\w*|took|takes|"
     r"heated|steril\w*|reheat\w*|serv\w*|wash\w*|chill\w*|freez\w*|marinat\w*|ago|later|until|"
@@ -125,21 +178,21 @@ OTHER_TIME = _any(
     r"wait\w*|dry|dried|drying|dehydrat\w*"
 )
 #: Time in the canner after its heat was off (NCHFP rests jars in it for ten minutes).
-RESTED = _any(r"rest\w*|stood|stand\w*|sat|sit|cool\w*")
-OF_PROCESS = _any(r"process\w*|canner|canned|pressur\w*|psi|water bath|in the (?:bath|pot)")
-ONLY = _any(r"only|really|actually|real|instead|truth|not \d|just|under|less than|short")
-OTHER_WEIGHT = _any(
+RESTED = any_of(r"rest\w*|stood|stand\w*|sat|sit|cool\w*")
+OF_PROCESS = any_of(r"process\w*|canner|canned|pressur\w*|psi|water bath|in the (?:bath|pot)")
+ONLY = any_of(r"only|really|actually|real|instead|truth|not \d|just|under|less than|short")
+OTHER_WEIGHT = any_of(
     r"pick\w*|harvest\w*|bought|from|yield\w*|weigh\w*|of (?!pressure)|box|bag|bushel|used|made|"
     r"sugar|salt|per|each|bucket|total"
 )
-FILLED_FROM = _any(r"pick\w*|harvest\w*|bought|from|yield\w*|made|bucket|total|used")
-OTHER_DEGREES = _any(
+FILLED_FROM = any_of(r"pick\w*|harvest\w*|bought|from|yield\w*|made|bucket|total|used")
+OTHER_DEGREES = any_of(
     r"kept|stor\w*|pantry|cellar|room|shelf|outside|outdoors|day|weather|oven|roast\w*|fridge|"
     r"kitchen|freez\w*|jam|set|candy|sheet"
 )
 #: Of what lay in a dryer before it went into jars.
-DRIED_BEFORE = _any(r"dried|drying|dehydrat\w*")
-ALTITUDE = _any(r"altitude|elevation|above sea|sea level|up at")
+DRIED_BEFORE = any_of(r"dried|drying|dehydrat\w*")
+ALTITUDE = any_of(r"altitude|elevation|above sea|sea level|up at")
 #: Nobody thought of it: "forgot the altitude", "did not adjust for altitude".
 ALTITUDE_LEFT_OUT = (
     rf"\b(?:{DENIED}|{LEFT_OUT}|without|ignor\w*|unsure|wrong|guess\w*)\b(?: \w+){{0,4}} "
@@ -155,7 +208,7 @@ AWAY = (
     r"|\d|an?\b|my\b|our\b|half\b|batches|time\b|quarts|pints|jars|spring|summer|autumn|fall|"
     r"winter|(?:jan|febr)uary|march|april|may\b|june|july|august|(?:sept|nov|dec)ember|october)\w+"
 )
-HIGH_UP = _any(
+HIGH_UP = any_of(
     r"high altitude|high elevation|in the mountains|up in the (?:mountains|hills)|"
     r"(?:at|up at) (?:the |our )?(?:cabin|lodge)|different altitude|higher up"
 )
@@ -164,13 +217,13 @@ BATH = (
     r"(?<!with )(?<!added )(?<!poured )(?<!filled )(?<!of )(?<!on )(?<!over )(?<!cup )"
     r"\bboiling water\b(?! (?:over|poured|on top|added|to cover))|\bwater ?bath(?:ed)?\b"
 )
-LIDS = _any(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
+LIDS = any_of(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 #: Said of lids, and no failure; nobody looked yet; rings are taken off what is well sealed; and a
 #: lid pops down as its jar seals.
 LIDS_MAY_BE = (
     r"\b(?:rings?|bands?|label\w*|check\w*|machine|sealer|bag|"
     r"pop\w* (?:down|as|while|in the|right)|one[ -]piece|new lids|colou?r|brand|"
-    r"not boiled|canner lid|recycl\w*)\b|\bhear\w*|"
+    r"not boiled|canner lid|recycl\w*|away from (?:me|us|you|my|the face))\b|\bhear\w*|"
     # The canner's own lid comes off before jars are lifted out (USDA AIB 539, guide 1).
     r"(?<!\ba )(?<!\b1 )(?<!came )(?<!is )(?<!was )\blid off\b(?! (?:a|1|the|in|by|of)\b)|"
     r"\b(?:every|each|all)\b(?: \w+){0,3} popp?(?:ed|ing|s)\b(?! (?:back |right )?(?:up|off|open))"
@@ -191,12 +244,21 @@ ACID = (
 )
 ACID_SHORT = (
     r"\b(?:half|halved|less|only|some|few|last|fresh|freshly|tree|home ?made|own|weak\w*|"
-    r"dilut\w*|water(?:ed)?|short|too little|little|instead|first|second|third|except|all but|most|"
+    r"dilut\w*|water(?:ed)?|short|too little|little|instead|the first|first (?:few|load|batch|"
+    r"ones|jars?|\d)|second|third|except|all but|most|"
     r"substitut\w*|swapp\w*|not (?:in )?(?:all|every|each|enough)|(?:1|2|3) (?:jars?|of)|scant|"
     rf"expired|old|unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
 )
-FROST_KILLED = _any(r"frost|frozen vines?|dead vines?|dying vines?|frost killed|killed vines?")
-NO_LIQUID_ADDED = _any(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
+#: Bottled juice is what is asked for.
+AS_ASKED = r"\b(?:only )?bottled (?:lemon|lime)(?: juice)?(?: only)?$|^only bottled$"
+LOW_ACID = (
+    r"\b(?:low(?:er)? (?:in )?acid\w*|less acid\w*|acid free|not (?:very |at all )?acidic)\b"
+    r"(?! (?:foods?|vegetables?|beans))"
+)
+FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_of(
+    r"frost|frozen vines?|dead vines?|dying vines?|frost killed|killed vines?"
+)
+NO_LIQUID_ADDED = any_of(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
 FAT_REMOVED = r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b"
 #: No thickener but the published one (clear modified starch, in pie fillings) is in a tested
 #: process (USDA AIB 539, guides 1 and 2), and fat shields spores from heat.

@@ -1,0 +1,127 @@
+"""What a note says against jars: how full they were and what they lost, their lids, their looks
+when they came out, and that nobody knows how it went. Which words are doubted is a choice of our
+own, the stricter one; that a lid serves once is of USDA AIB 539, guide 1, from memory.
+"""
+
+from __future__ import annotations
+
+from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.safety.denial import DENIED, LEFT_OUT, NONE
+from pantry_tui.core.safety.note_words import SPOILT, Stage
+from pantry_tui.core.words import Method
+
+_LOST = r"(?:gone|lost|missing|came out|boiled out|ran out|spilled|out of the jars?|escaped)"
+_LIQUID = r"(?:water|liquid|brine|juice|syrup|broth|stock)"
+
+OF_JARS: tuple[Stage, ...] = (
+    # What was lost, and how full they were.
+    Stage(
+        ("half", "lost", "lot", "empty", "most", "much", "third", "liquid", "out", "hardly",
+         "barely", "scarcely", "little", "enough", "no"),
+        r"\b(?:lost|losing) (?:a (?:lot|third|good bit|fair bit)|lots|most|plenty|too much|much|"
+        r"quite "
+        rf"a (?:bit|lot)|(?:a )?(?:half|third|quarter))\b(?: \w+){{0,3}} {_LIQUID}\b|"
+        r"\b(?:half|third|most|much|lots|a lot)(?: of)? (?:the |their |its |my )?"
+        rf"{_LIQUID} (?:\w+ )?{_LOST}\b|"
+        r"\b(?:jars?|came out|they|1|some)\b(?: \w+){0,3} (?:half|nearly|almost) (?:empty|full|"
+        r"dry)\b|"
+        rf"\b(?:stick|stuck|pok|peek)\w* out\b|\bst[oa]n?d\w* out of (?:the |their )?{_LIQUID}\b|"
+        rf"\b(?:hardly|barely|scarcely|almost no|very little|too little|"
+        rf"not enough)(?: any)? {_LIQUID} "
+        r"in (?:the |them|each)|\b(?:top half|half of (?:them|it)) (?:is |are )?(?:dry|bare|"
+        r"uncovered)",
+        rf"\b(?:drank|drunk|poured off|drained|boiled down|cooked down|{_LIQUID} for)\b",
+    ),
+    Stage(
+        ("fill", "pack", "cram", "stuff", "jam", "rim", "top", "brim", "squeez", "full", "lid"),
+        r"\b(?:fill|pack|top|heap|ladl|pour)\w*\b(?: \w+){0,4} (?:to|up to|at|with|over) the "
+        r"(?:very )?(?:rims?|top|brim|lids?|edge|neck)(?! (?:of the (?:beans|fruit|peaches)|"
+        r"line))\b|"
+        r"\bto the brim\b|\b(?:very|too|so|really|extra) (?:tight|full|dense)\w*\b|"
+        r"\bcramm\w*|\bjam packed\b|\bas (?:tight|full|many|much) as (?:i|we|would|could|they|"
+        r"it)\b|"
+        r"\bsqueez\w* in (?:as|more|extra)|\btouch\w* the lids?\b",
+        r"\b(?:rims? (?:wiped|clean)|seal\w*|lids? (?:are|is|were|all)|wip\w*|screw\w*|ring|band|"
+        r"canner|shelf|freezer|basket|bucket|crate|kettle)\b",
+        methods=LIDDED,
+    ),
+    # The lids.
+    Stage(
+        ("lid", "ring", "band", "flats", "seals", "screw", "tight", "retight", "crank"),
+        r"\b(?:re ?us\w*|used (?:again|once|twice|before|already)|second ?hand|old(?! fashioned)|"
+        r"last year's|(?:from )?(?:the )?(?:jam|shop|bought|store) jars?|once used|been used|saved|"
+        r"wobbl\w*|mov(?:e|es|ed)|lift\w* (?:off|easily|right)|dent\w*|bent|buckl\w*|warp\w*|"
+        r"rust\w*|"
+        r"chipp\w*|scratch\w*|slid\w*|crooked|askew)\b.*|"
+        r"\b(?:push|press)(?:ed)?\b(?: \w+){0,3} (?:down|back)\b|"
+        r"\b(?:re ?)?tighten\w*|\bscrew\w*(?: \w+){0,3} (?:hard|tight\w*|down|as (?:tight|hard))\b|"
+        r"\b(?:hard|tight\w*|full force|wrench|pliers)\b.*\bscrew|\bcrank\w*",
+        r"\b(?:rings?|bands?) (?:\w+ )?(?:off|rust\w*|re ?us\w*|old|wash\w*)\b|\bfinger ?(?:tip)? ?"
+        r"tight|\bfingertip|\b(?:no|not 1|none)(?: of)?(?: the| them)? (?:\w+ )?(?:mov|dent|rust|"
+        r"bent)"
+        r"\w*|\bcheck\w*|\btest\w*|\bcanner lid|\bold (?:rings?|bands?)|\b(?:tight|down|"
+        r"firm)$(?<!ed "
+        r"tight)(?<!ed down)",
+        key="seal",
+    ),
+    Stage(
+        ("ping", "pop", "suck", "click", "pull", "seal", "concave", "down", "hold"),
+        r"(?:\b(?:1|2|3|few|some|several|half|most|many|one|any)\b(?: \w+){0,3} |\blids? |"
+        r"\bjars? |^)"
+        rf"(?:{DENIED}|cannot)(?: \w+)? (?:ping\w*|pop\w*|suck\w*|click\w*|pull(?:ed)? down|"
+        rf"seal\w*|"
+        r"go(?:ne)? down|concave|come down|hold)\b(?! (?:up|off|open|back))|"
+        r"\b(?:all|every(?: 1)?|most)\b(?: \w+)* (?:ping|pop|suck|seal|click)\w*(?: \w+)? "
+        r"(?:but|except|bar|apart from|save)\b",
+        r"\bto (?:ping|pop|seal)$",
+        key="seal",
+    ),
+    Stage(
+        ("seal", "lid"),
+        r"\bseal\w* (?:broke|came|let|gave|slipp|went|lift|peel|is soft|weak)\w*|"
+        r"\blids?\b(?: \w+){0,2} (?:peel\w*|came (?:off|away)|slid|in my hand)\b",
+        key="seal",
+    ),
+    Stage(
+        ("cloud", "milk", "murk", "turbid"),
+        r"\b(?:cloud(?:y|ed)|milky|murky|turbid)\b",
+        rf"\b(?:{DENIED}|{NONE}|glass|outside|hard water|day|sky|weather|canner|starch\w*|"
+        r"vinegar|apple|cider|less|hardly|a little sediment|milky way)\b",
+        key=SPOILT,
+        methods=PROCESSED | {Method.VINEGAR_PICKLE},
+    ),
+    # Lime that stays in a pickle takes the acid from it (National Center for Home Food
+    # Preservation, from memory).
+    Stage(
+        ("lime", "limed", "liming"),
+        rf"\blim(?:e|ed|ing)\b.*\b(?:{DENIED}|{LEFT_OUT}|{NONE}|only|barely|hardly) (?:\w+ ){{0,2}}"
+        r"rins\w*|\bun ?rinsed\b|\brins\w* (?:only )?(?:once|1)\b",
+        r"\blime (?:juice|zest|leaves)\b",
+        methods=frozenset({Method.VINEGAR_PICKLE}),
+    ),
+    Stage(
+        ("smell", "smelt", "odo", "whiff"),
+        r"\b(?:smell\w*|smelt|odou?r|whiff)(?: \w+){1,3} (?:off|bad|foul|funny|weird|odd|strange|"
+        r"wrong|"
+        r"awful|nasty|rotten|rancid|musty|yeasty|egg\w*|sulphur\w*)\b",
+        rf"\b(?:{DENIED}|{NONE})\b",
+        key=SPOILT,
+    ),
+    # Nobody knows, or somebody hopes.
+    Stage(
+        ("hope", "should", "probab", "guess", "think", "finger", "sure", "unsure", "remember",
+         "recall", "know", "risk", "worr", "wonder", "forget", "may", "might", "idea", "doubt"),
+        r"\b(?:should|hope\w*|hopefully|probabl[ey]|guess\w*|think|might|may)(?: \w+){0,4} (?:be |"
+        r"was |were )?(?:fine|ok(?:ay)?|safe|enough|all ?right|alright|do)\b(?! (?:well|nicely|"
+        r"until|till|for (?:the|a) (?:year|winter)))|\bfingers crossed\b|\b(?:bit |little )?"
+        r"(?:risky|worried|worrying)\b|"
+        rf"\b(?:{DENIED} (?:quite |really |too |entirely )?(?:sure|certain|remember|recall|know)|"
+        r"cannot (?:remember|recall|say|be sure)|unsure|no idea|forget|doubt\w*|wonder\w*|"
+        r"may have|might have)\b.*\b(?:time\w*|tim(?:ed|ing)|minutes?|long|pressure|psi|lemon|acid|"
+        r"vinegar|vent\w*|boil\w*|seal\w*|enough|process\w*|altitude|hot|covered|full|heat|"
+        r"start\w*|"
+        r"count\w*|canner|lids?|right)\b",
+        r"\b(?:salt|jars|sugar|spic\w*|set|enough (?:for|to (?:last|eat|share|give))|winter|"
+        r"year)\b",
+    ),
+)  # fmt: skip
