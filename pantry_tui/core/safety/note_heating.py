@@ -22,7 +22,7 @@ _FAILED = (
 _SO = (
     r"(?: (?:get|got|gotten|getting|round|around|to|bother\w*|with|the|any|them|these|those|it|"
     r"really|even|actually|ever|quite|having|have|had|time|for|manage\w*|been|be|was|were|all|a|an|"
-    r"jars?|need\w*|find|found|chance|in|of|up|full|rolling|real|proper(?:ly)?|on)){0,6}"
+    r"jars?|need\w*|find|found|chance|in|of|up|full|rolling|real|proper(?:ly)?|on|hot)){0,6}"
 )
 _HEATED = (
     r"(?:process(?:ed|ing)?|(?:water )?bath(?:ed|ing)?|can(?:ned|ning)?(?! \w+ ?more)|canner|"
@@ -46,29 +46,40 @@ _SOMEBODY = (
 )
 _OVER_NIGHT = (
     r"\b(?:over ?night|all night|(?:un)?till? (?:the )?(?:next )?(?:morning|day|evening)|"
-    r"next (?:day|morning)|(?:the )?(?:day|morning) after|for (?:hours|days)|all (?:day|afternoon)|"
+    r"next (?:day|morning)|(?:un)?till? (?:mon|tues|wednes|thurs|fri|satur|sun)day|"
+    r"(?:the )?(?:day|morning) after|for (?:hours|days)|all (?:day|afternoon)|"
     r"(?:a|1|2|3) days?)\b"
 )
 
 HEATING: tuple[Stage, ...] = (
     # No process at all.
     Stage(
-        ("process", "bath", "can", "boil", "water", "steril", "pasteur", "heat"),
+        ("process", "bath", "can", "boil", "water", "steril", "pasteur", "heat", "only", "thought"),
         rf"\b{_FAILED}{_SO} {_HEATED}\b{_NO_MORE}|"
         r"\b(?:meant|intend\w*|plann\w*|wanted|supposed|going|hoped|(?:should|ought to|could) have)"
         rf"(?: to)?{_SO} (?:process\w*|can|canned|boil\w*|bath\w*|pressure|heat\w*|vent\w*)\b"
         r"(?! (?:more|another|also|some|twice|the rest|less|fewer|\d+|extra|early|earlier|quarts|"
-        r"pints))|\bno (?:boiling|bath|process\w*|cann\w*) (?:need|necess|requir)\w*",
+        r"pints))|\bthought (?:that )?(?:i|we|they|these) (?:had|were|did)\b|"
+        r"\bonly (?:blanch|cook|heat|boil|scald)\w* (?:and|then) (?:bottl|jarr|pack|fill)|"
+        r"\b(?:bath|process\w*|boil\w*|canner)\b.*\b(?:unnecess\w*|not need\w*|superfluous|"
+        r"overkill|"
+        r"pointless|needless)|\bno (?:boiling|bath|process\w*|cann\w*) (?:need|necess|requir)\w*",
         rf"\b{DENIED} (?:boil\w*|heat\w*) (?:the )?(?:lids?|rings?)|\bneed to (?:can|process)\b",
     ),
     Stage(
-        ("seal",),
+        ("seal", "self", "lid"),
         r"\bseal\w*\b.*\b(?:(?:on|of) (?:their|its) own|by (?:them|it)sel\w+|themselves|"
         r"without (?:boil|process|cann|heat|a bath|bath|water)\w*|from (?:the|their) (?:own )?heat|"
-        r"with (?:the|their) (?:own )?heat)|\blet (?:them|the jars|it|the lids|these) seal\b",
+        r"with (?:the|their) (?:own )?heat|(?:its|their) own heat|without$)|\bself ?seal\w*|"
+        r"\bleft to seal\b|\b(?:went|popped|pulled|sucked) down (?:alone|by themselves|"
+        r"on their own|"
+        r"without)\b|\blet (?:them|the jars|it|the lids|these) seal\b",
     ),
     Stage(
-        ("just", "simply", "shelf", "shelves", "larder", "pantry", "cupboard", "cellar"),
+        ("just", "simply", "done", "that", "shelf", "shelves", "larder", "pantry", "cupboard",
+         "cellar"),
+        r"\b(?:just|only) (?:hot )?(?:brine|jam|syrup|juice|liquid) and (?:a )?lids?\b|"
+        r"\b(?:lids?|lidded|jars?|brine|poured)\b.*\b(?:that was (?:it|that|all)|and done)\b|"
         r"\b(?:just|simply|only) (?:pour|fill|ladl|jarr|bottl|spoon|lidd|capp|screw)\w*\b|"
         r"\b(?:straight|directly|right|hot|still hot|warm) (?:on|on ?to|to|in|into|"
         r"off to) (?:the |a "
@@ -84,8 +95,15 @@ HEATING: tuple[Stage, ...] = (
         r"dragg|put)\w*\b(?: \w+){0,4} (?:off|down|away|(?:flame|fire|gas|"
         r"burner|heat) out)\b",
         r"\b(?:after|once|when) (?:\d+|the (?:full|time|timer|end|\d+)|it was done|they were done|"
-        r"done|time)|\bat the end\b|\bdone\b|\b(?:fan|radio|light|phone|oven|labels?|lids?|"
-        r"rings?)\b",
+        r"done|time)|\bat the end\b|\bdone\b|\b(?:fan|radio|light|phone|oven|labels?)\b|"
+        r"\b(?:took|pulled|knocked|put|slid) (?:the |all )?(?:lids?|rings?|bands?)\b",
+    ),
+    Stage(
+        ("fiddl", "tamper", "mess", "knob", "it", "canner", "pot"),
+        r"\b(?:fiddl|tamper|mess)\w* with (?:the )?(?:knobs?|controls?|stove|hob|heat|dial|gauge|"
+        r"valve|"
+        r"weight|canner)|\b(?:it|canner|pot) (?:went|had gone|was|got) (?:stone |quite )?cold\b",
+        r"\b(?:until|till|before|when) (?:it|the)\b|\bday\b|\bnight\b|\boutside\b",
     ),
     Stage(
         ("power", "electric", "current", "fuse", "gas", "flame", "burner", "stove", "hob", "heat",
@@ -93,7 +111,8 @@ HEATING: tuple[Stage, ...] = (
         r"\b(?:power|electric\w*|current|fuses?|gas(?: bottle)?|flame|burner|stove|hob|heat|fire|"
         r"fuel|propane|element|generator|range)(?: \w+){0,2} (?:went(?! (?:off|down|up|on|well|"
         r"straight) after)|gone|died|dies|dying|cut|failed|tripped|flicker\w*|blew|quit|stopped|"
-        r"dropped|fell|sputter\w*|faded|lost|ran|weak\w*|tripping|too low|low|off and on|twice|"
+        r"dropped|fell|sputter\w*|faded|lost|ran|weak\w*|tripping|(?:was|too|ran|got|running|"
+        r"going) low|off and on|twice|"
         r"up and down|came back|blown|dead|empty)\b|"
         r"\b(?:ran|run|running|was|were) (?:clean )?out of (?:gas|propane|fuel|power|wood|steam|"
         r"heat|electric\w*)\b|\b(?:lost|no) (?:the )?(?:power|gas|flame|heat|electric\w*|"
@@ -108,14 +127,19 @@ HEATING: tuple[Stage, ...] = (
         r"\b(?:re ?start|resum|carr(?:y|ied) on|continu|picked up|kept on|"
         r"went on)\w*(?: \w+){0,3}? "
         r"(?:where|from where|count\w*|timing|regardless|any ?way|as if|timer|clock)\b|"
-        r"\bbrought (?:it|the pressure|her|them) back\b|\bcount\w* (?:on|through|regardless|"
+        r"\bbrought (?:it|the pressure|her|them) back\b|\bcount\w* (?:on\b|through|regardless|"
         r"any ?way)|"
         r"\bback up (?:to \d+|again|to (?:pressure|the boil))\b",
     ),
     # Pressure, and what shows or holds it.
     Stage(
         ("needle", "dial", "gauge", "pressure", "psi", "rocker", "weight", "jiggl", "petcock",
-         "plug", "gasket", "valve", "regulator", "ring", "vent", "steam", "clamp"),
+         "plug", "gasket", "valve", "regulator", "ring", "vent", "steam", "clamp", "pipe", "handle",
+         "lug", "wing", "canner"),
+        r"\bgasket\b.*\b(?:old(?:er)?|hard|brittle|dried|dry|leak\w*|shrunk\w*)\b|"
+        r"\b(?:gauges?|dials?|weight)\b.*\b(?:disagree\w*|differ\w*|apart|argue\w*)|"
+        r"\b(?:pipe|handle|lugs?|wing ?nuts?|canner)\b(?: \w+){0,4} (?:snapp\w*|broke\w*|block\w*|"
+        r"clog\w*|bent|crack\w*|plugged)\b|"
         r"\b(?:needle|dial|gauge|pressure(?! (?:can|cook))|psi|rocker|weight|jiggler|petcock|plug|"
         r"gasket|valve|regulator|sealing ring|vent pipe|steam vent|clamps?)\b.*\b(?:sagg?\w*|"
         r"slipp?\w*|split|crack\w*|torn|tore|perish\w*|worn|missing|makeshift|tape\w*|home ?made|"
@@ -133,7 +157,8 @@ HEATING: tuple[Stage, ...] = (
         methods=_PRESSURE,
     ),
     Stage(
-        ("vent", "exhaust", "weight", "regulator", "petcock", "steam", "rocker", "purg"),
+        ("vent", "exhaust", "weight", "regulator", "petcock", "steam", "rocker", "purg",
+         "air"),
         r"\b(?:vent|exhaust|purg)\w*\b(?: \w+){0,2} \b(?:[0-9]|few|short\w*|quick\w*|brief\w*|"
         r"barely|"
         r"hardly|bit|moment|seconds?|couple|less|half)\b(?! times)|"
@@ -143,14 +168,16 @@ HEATING: tuple[Stage, ...] = (
         r"as soon|from the (?:start|beginning)|too (?:soon|early)|before (?:the |any )?(?:steam|"
         r"vent)\w*|"
         r"without)\b|\b(?:forgot|missed|skipped) (?:the )?(?:vent|exhaust|weight|petcock)\w*|"
-        rf"\b{DENIED} (?:\w+ )?wait\w* (?:for|until|till) (?:the )?(?:steam|vent)",
+        rf"\b{DENIED} (?:\w+ )?wait\w* (?:for|until|till) (?:the )?(?:steam|vent)|"
+        rf"\b(?:{DENIED}|{NONE}) (?:\w+ )?(?:purg|driv|clear|exhaust)\w*\b|"
+        rf"\bair (?:was )?{DENIED} (?:driven|purged|let|vented|out|cleared)",
         r"\b(?:jiggl\w*|rock\w*) (?:straight|at once|right|as soon)|\b(?:room|window|kitchen)\b|"
         r"\b[7-9] (?:jars|pints|quarts)\b|\bafter\b.*\bvent",
         methods=_PRESSURE,
     ),
     Stage(
         ("open", "weight", "lid", "cold", "sink", "snow", "tap", "pressure", "steam", "fan", "wet",
-         "quick", "rush", "hurr", "forc"),
+         "quick", "rush", "hurr", "forc", "hos", "damp", "iced"),
         r"\b(?:open|unlock|unload|unlatch)\w*\b(?: \w+){0,4} (?:straight|at once|immediately|"
         r"right (?:away|after|then)|too soon|early|soon|while|under pressure|still)\b|"
         r"\b(?:took|lift\w*|pull\w*|flick\w*|knock\w*|remov\w*|tipp\w*) (?:off )?(?:the |its )?"
@@ -159,10 +186,12 @@ HEATING: tuple[Stage, ...] = (
         r"release|get|bleed))|\b(?:cold |iced? )?water over (?:it|the (?:canner|lid|pot|top))\b|"
         r"\b(?:canner|it|pot|thing) (?:\w+ ){0,3}(?:in|into|under) (?:the |a |some )?(?:cold )?"
         r"(?:sink|snow|tap|stream|pond|water trough|bath of)\b|"
-        r"\b(?:wet|cold) (?:cloths?|towels?) (?:on|over|round)\b|\b(?:bled|let out|released?) "
+        r"\b(?:wet|damp|cold|iced?) (?:cloths?|towels?|rags?)\b|\bhos(?:e|ed|ing)\b|"
+        r"\bforc(?:ed|ing) (?:the |it |open |off )*(?:lid|open|off|cool)|"
+        r"\brush\w* (?:the )?cool\w*|\b(?:bled|let out|released?) "
         r"(?:off )?(?:the |its )?(?:steam|pressure)\b|\bfan on (?:it|the canner)\b",
         r"\bblanch\w*|\bjars? (?:were )?(?:rins|wash)\w*|\bbefore (?:it|filling|use)|\bby itself|"
-        r"\bon its own|\bwash\w*|\bscrub\w*",
+        r"\bon its own|\bwash\w*|\bscrub\w*|\bwip\w*|\bice bath\b|\bgarden\b",
         methods=_PRESSURE,
     ),
     Stage(
@@ -195,7 +224,8 @@ HEATING: tuple[Stage, ...] = (
         r"\b(?:topp\w*|re ?fill\w*|fill\w*|add\w*)(?: \w+){0,5} cold (?:tap )?water\b|"
         r"\b(?:topp|re ?fill)\w*(?: \w+){0,4} cold\b|"
         r"\b(?:canner|pot|kettle)\b(?: \w+){0,2} (?:half|quarter) (?:full|empty)\b|"
-        r"\bno water (?:left )?in (?:it|the (?:canner|pot))\b",
+        r"\bwater (?:had |all |has )?boil\w* (?:off|away)\b|\bno water (?:left )?in (?:it|"
+        r"the (?:canner|pot))\b",
         r"\b(?:soak|rins|wash|blanch|chill|cool(?:ed)? in|before heating|to start|beans|cucumbers|"
         r"peaches)\w*\b",
         methods=LIDDED,
@@ -230,6 +260,7 @@ HEATING: tuple[Stage, ...] = (
         r"(?: \w+){0,4} (?:in|inside) (?:the |my |its |hot )?(?:canner|bath|water bath|"
         r"closed canner|"
         rf"(?:canning )?(?:pot|water|kettle))\b.*{_OVER_NIGHT}|"
+        r"\b(?:unload|empti)\w* (?:\w+ ){0,3}(?:next|following) (?:day|morning)|"
         r"\bin (?:the |my )?(?:canner|water bath) (?:over ?night|all night|(?:un)?till? (?:the )?"
         r"(?:next )?(?:morning|day))",
         r"\b(?:soak|steep|macerat|sugar|salt|brin|marinat|ice|beans|cucumbers)\w*\b",

@@ -17,7 +17,9 @@ OF_JARS: tuple[Stage, ...] = (
     # What was lost, and how full they were.
     Stage(
         ("half", "lost", "lot", "empty", "most", "much", "third", "liquid", "out", "hardly",
-         "barely", "scarcely", "little", "enough", "no"),
+         "barely", "scarcely", "little", "enough", "no", "above", "proud", "dry", "down", "2",
+         "3", "0",
+         "stick", "stuck", "pok", "peek"),
         r"\b(?:lost|losing) (?:a (?:lot|third|good bit|fair bit)|lots|most|plenty|too much|much|"
         r"quite "
         rf"a (?:bit|lot)|(?:a )?(?:half|third|quarter))\b(?: \w+){{0,3}} {_LIQUID}\b|"
@@ -25,20 +27,40 @@ OF_JARS: tuple[Stage, ...] = (
         rf"{_LIQUID} (?:\w+ )?{_LOST}\b|"
         r"\b(?:jars?|came out|they|1|some)\b(?: \w+){0,3} (?:half|nearly|almost) (?:empty|full|"
         r"dry)\b|"
+        rf"\b{_LIQUID}\b(?: \w+){{0,4}} (?:down|dropped|fell|sank) (?:by )?(?:half|0\.\d|a third|"
+        rf"a lot|"
+        r"a quarter|2|3)|\b(?:2 thirds|2/3|3/4|0\.\d+|3 quarters|half|0\.5) (?:full|empty)\b|"
+        r"\b(?:above|proud of|higher than|out of) (?:the |their )?(?:liquid|brine|syrup|juice)\b|"
+        r"\bdry (?:at|on) (?:the )?top\b|"
         rf"\b(?:stick|stuck|pok|peek)\w* out\b|\bst[oa]n?d\w* out of (?:the |their )?{_LIQUID}\b|"
         rf"\b(?:hardly|barely|scarcely|almost no|very little|too little|"
         rf"not enough)(?: any)? {_LIQUID} "
         r"in (?:the |them|each)|\b(?:top half|half of (?:them|it)) (?:is |are )?(?:dry|bare|"
         r"uncovered)",
-        rf"\b(?:drank|drunk|poured off|drained|boiled down|cooked down|{_LIQUID} for)\b",
+        rf"\b(?:fridge|ate|eaten|freezer|none|drank|drunk|poured off|drained|boiled down|"
+        rf"cooked down|{_LIQUID} for)\b",
     ),
     Stage(
-        ("fill", "pack", "cram", "stuff", "jam", "rim", "top", "brim", "squeez", "full", "lid"),
+        ("head", "room", "space", "hair", "brim"),
+        rf"\b(?:{DENIED}|{NONE}|{LEFT_OUT}|little|hardly|barely|scarcely|tiny|hair|too little|"
+        rf"less)\b.*"
+        r"\b(?:head ?space|head ?room|(?:room|space) (?:on|at|above) )|\bhead ?(?:space|room)\b"
+        r"(?: \w+){0,2} (?:forg\w+|skipp?\w*|too (?:small|little)|tight|missing|uneven|"
+        r"un ?measured)|"
+        r"\b(?:only )?a hair\b|\bbrim ?ful",
+        r"\b(?:problem|trouble|cellar|shelf|shelves|freezer|did not forget|lost)\b",
+        key="headspace",
+    ),
+    Stage(
+        ("fill", "pack", "cram", "stuff", "jam", "rim", "top", "brim", "squeez", "full", "lid",
+         "bigger", "larger", "thicker"),
         r"\b(?:fill|pack|top|heap|ladl|pour)\w*\b(?: \w+){0,4} (?:to|up to|at|with|over) the "
         r"(?:very )?(?:rims?|top|brim|lids?|edge|neck)(?! (?:of the (?:beans|fruit|peaches)|"
         r"line))\b|"
         r"\bto the brim\b|\b(?:very|too|so|really|extra) (?:tight|full|dense)\w*\b|"
-        r"\bcramm\w*|\bjam packed\b|\bas (?:tight|full|many|much) as (?:i|we|would|could|they|"
+        r"\bcramm\w*|\bjam packed\b|\bpacked (?:\w+ )?solid\b|"
+        r"\b(?:bigger|larger|thicker) (?:chunks?|pieces?|cubes?|cuts?)\b|\bas (?:tight|full|many|"
+        r"much) as (?:i|we|would|could|they|"
         r"it)\b|"
         r"\bsqueez\w* in (?:as|more|extra)|\btouch\w* the lids?\b",
         r"\b(?:rims? (?:wiped|clean)|seal\w*|lids? (?:are|is|were|all)|wip\w*|screw\w*|ring|band|"
@@ -47,13 +69,17 @@ OF_JARS: tuple[Stage, ...] = (
     ),
     # The lids.
     Stage(
-        ("lid", "ring", "band", "flats", "seals", "screw", "tight", "retight", "crank"),
+        ("lid", "ring", "band", "flats", "seals", "screw", "tight", "retight", "crank", "weights"),
         r"\b(?:re ?us\w*|used (?:again|once|twice|before|already)|second ?hand|old(?! fashioned)|"
         r"last year's|(?:from )?(?:the )?(?:jam|shop|bought|store) jars?|once used|been used|saved|"
         r"wobbl\w*|mov(?:e|es|ed)|lift\w* (?:off|easily|right)|dent\w*|bent|buckl\w*|warp\w*|"
         r"rust\w*|"
         r"chipp\w*|scratch\w*|slid\w*|crooked|askew)\b.*|"
-        r"\b(?:push|press)(?:ed)?\b(?: \w+){0,3} (?:down|back)\b|"
+        r"\b(?:push|press)(?:ed)?\b(?: \w+){0,3} (?:down|back)\b|\bsame lids\b|"
+        r"\bweights? on (?:top of )?(?:the )?(?:lids?|jars?)|"
+        r"\b(?:rings?|bands?)\b(?: \w+){0,4} (?:tight as (?:i|we|it|they)|(?:too|very|full\w*|"
+        r"really) "
+        r"(?:tight\w*|loose)|loose|slack)\b|"
         r"\b(?:re ?)?tighten\w*|\bscrew\w*(?: \w+){0,3} (?:hard|tight\w*|down|as (?:tight|hard))\b|"
         r"\b(?:hard|tight\w*|full force|wrench|pliers)\b.*\bscrew|\bcrank\w*",
         r"\b(?:rings?|bands?) (?:\w+ )?(?:off|rust\w*|re ?us\w*|old|wash\w*)\b|\bfinger ?(?:tip)? ?"
@@ -77,6 +103,55 @@ OF_JARS: tuple[Stage, ...] = (
         key="seal",
     ),
     Stage(
+        ("push", "press", "give", "click", "pop", "move", "spring", "cent"),
+        r"\b(?:gives?|clicks?|clicked|pops?|moves?|springs?|flex\w*|bounces?) (?:\w+ )?(?:when|"
+        r"if|as|"
+        r"under)\b.*\b(?:press|push|touch|tapp?)\w*|\bcent(?:re|er)s? (?:\w+ )?(?:pops?|moves?|"
+        r"gives?|"
+        r"springs?|clicks?|flex\w*|up)\b|"
+        r"\b(?:push|press)(?:ed)?\b(?: \w+){0,4} down (?:until|till|by hand|myself|so|and) ",
+        r"\b(?:under|into|beans|fruit|food|cabbage|cucumbers|liquid|brine|air)\b|"
+        rf"\b(?:{DENIED}|{NONE})\b",
+        key="seal",
+    ),
+    Stage(
+        ("rim", "caught", "trapp", "between", "under"),
+        r"\brims?\b.*\b(?:greas\w*|dirty|sticky|sugary|oily|messy|un ?wiped|chipp\w*|nick\w*|"
+        r"rough)\b|"
+        r"\b(?:greas\w*|dirty|sticky|sugary|oily|messy|un ?wiped) rims?\b|"
+        rf"\b(?:{DENIED}|{LEFT_OUT}|{NONE})\b(?: \w+){{0,3}} (?:wip\w*|"
+        rf"clean\w*)(?: \w+){{0,2}} rims?\b|"
+        rf"\brims?\b(?: \w+){{0,2}} {DENIED} (?:\w+ )?(?:wip|clean)\w*|"
+        r"\b(?:caught|trapped|stuck|seeds?|pulp|food|bit|string|beans?)\b(?: \w+){0,3} (?:under|"
+        r"between|"
+        r"beneath) (?:the |1 |a |2 )?(?:lids?|seals?|rims?)\b",
+        rf"\b(?:{DENIED}|{NONE}) (?:\w+ )?(?:greas|dirt|stick|food|bit|chip|nick)\w*",
+        key="seal",
+    ),
+    Stage(
+        ("open", "fail"),
+        r"\b(?:1|2|3|4|few|some|several|jars?)\b(?: \w+){0,2} open (?:next|in the|by|over ?night|"
+        r"this|"
+        r"when|on)\b|\b(?:1|2|3|4|few|some|several)(?: jars?)? (?:is|was|are|were) (?:\w+ )?open\b|"
+        r"^(?:\w+ ){0,2}(?:\d+|some|few|half|several)(?: of (?:them|the \w+))?(?: (?:have|"
+        r"had))? failed\b",
+        r"\b(?:already|to eat|0 failed|for (?:dinner|lunch|supper))\b",
+        key="seal",
+    ),
+    Stage(
+        ("jar", "bottle"),
+        r"\b(?:mayo\w*|commercial|shop|store|coffee|baby ?food|(?:pasta|spaghetti) sauce|"
+        r"peanut butter|"
+        r"jam|pickle|honey) (?:\w+ )?(?:jars?|bottles?)\b",
+        r"\bpickle jars? (?:from|by)\b|\bfrom\b.*\bshop\b|\border\w*\b|\bof (?:jam|pickle)",
+        methods=frozenset({Method.PRESSURE}),
+    ),
+    Stage(
+        ("jar",),
+        r"\b(?:bigger|larger) jars\b|\bin(?:to)? (?:the )?(?:big|large|huge|tall|giant) jars\b",
+        key="jar",
+    ),
+    Stage(
         ("seal", "lid"),
         r"\bseal\w* (?:broke|came|let|gave|slipp|went|lift|peel|is soft|weak)\w*|"
         r"\blids?\b(?: \w+){0,2} (?:peel\w*|came (?:off|away)|slid|in my hand)\b",
@@ -95,7 +170,7 @@ OF_JARS: tuple[Stage, ...] = (
     Stage(
         ("lime", "limed", "liming"),
         rf"\blim(?:e|ed|ing)\b.*\b(?:{DENIED}|{LEFT_OUT}|{NONE}|only|barely|hardly) (?:\w+ ){{0,2}}"
-        r"rins\w*|\bun ?rinsed\b|\brins\w* (?:only )?(?:once|1)\b",
+        r"(?:rins|wash)\w*|\bun ?(?:rinsed|washed)\b|\brins\w* (?:only )?(?:once|1)\b",
         r"\blime (?:juice|zest|leaves)\b",
         methods=frozenset({Method.VINEGAR_PICKLE}),
     ),
@@ -110,11 +185,12 @@ OF_JARS: tuple[Stage, ...] = (
     # Nobody knows, or somebody hopes.
     Stage(
         ("hope", "should", "probab", "guess", "think", "finger", "sure", "unsure", "remember",
-         "recall", "know", "risk", "worr", "wonder", "forget", "may", "might", "idea", "doubt"),
+         "recall", "know", "certain", "risk", "worr", "wonder", "forget", "may", "might", "idea",
+         "doubt"),
         r"\b(?:should|hope\w*|hopefully|probabl[ey]|guess\w*|think|might|may)(?: \w+){0,4} (?:be |"
         r"was |were )?(?:fine|ok(?:ay)?|safe|enough|all ?right|alright|do)\b(?! (?:well|nicely|"
         r"until|till|for (?:the|a) (?:year|winter)))|\bfingers crossed\b|\b(?:bit |little )?"
-        r"(?:risky|worried|worrying)\b|"
+        r"(?:risky|worried|worrying)\b|^(?:\w+ ){0,2}guess(?:ed|work)?$|"
         rf"\b(?:{DENIED} (?:quite |really |too |entirely )?(?:sure|certain|remember|recall|know)|"
         r"cannot (?:remember|recall|say|be sure)|unsure|no idea|forget|doubt\w*|wonder\w*|"
         r"may have|might have)\b.*\b(?:time\w*|tim(?:ed|ing)|minutes?|long|pressure|psi|lemon|acid|"

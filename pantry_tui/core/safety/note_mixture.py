@@ -29,6 +29,7 @@ _DILUTED = (
     r"(?:brine|vinegar) (?:was )?(?:thin|thinned|weak|weakened|stretched))\b"
 )
 _USED_BRINE = (
+    r"\blast year's brine\b|\b(?:half|quarter|third|low(?:er)?|reduced) strength\b|"
     r"\b(?:re ?us\w*|old|left ?over|second hand|same|used)\b(?: \w+){0,2} (?:brine|pickle juice)\b|"
     r"\bbrine\b(?: \w+){0,2} (?:from (?:last|the last|a|another|the (?:jar|first))|again|re ?used|"
     r"twice|a second time)\b"

@@ -38,7 +38,8 @@ _JAR = (
     r"(?<!per )(?<!each )(?<!every )\b((?:half )?gallon|gal|(?<!half )pint|(?<!half )pt|quart|qt|"
     r"lit(?:re|er))s?\b"
     r"(?=\s*(?:$|jars?\b|and\b|were\b|was\b|size|not\b|did\b|among|in(?:stead)?\b|too\b|as\b|"
-    r"really\b|actually\b|this time\b|mostly\b|all\b|rather\b|by mistake\b|that\b))"
+    r"bottles?\b|after all\b|really\b|actually\b|this time\b|mostly\b|all\b|rather\b|"
+    r"by mistake\b|that\b))"
 )
 _AMOUNT_OF_ACID = rf"(?:\d+/\d+|{_N})\s*(?:tsp|tbsp|tbs|teaspoons?|tablespoons?)\b"
 
@@ -47,7 +48,14 @@ _UNTIL_THERE = (
     r"\b(?:took|takes|needed|after)\b.*\b(?:to (?:come|get|heat|reach|build|warm|cool|fall|drop)|"
     r"until|before)\b|\b(?:came|come|fell|dropped|went|goes|back) (?:back )?(?:down|to (?:zero|"
     r"0))\b"
-    r".*\b(?:in|after|within)\b|\b(?:cool|heat)\w* (?:down|up)\b"
+    r".*\b(?:in|after|within)\b|\b(?:zero|at 0)\b|\bwithin\b.*\bof (?:pick|harvest|cutt|com)|"
+    r"\bice bath\b|\b(?:cool|heat)\w* (?:down|up)\b"
+)
+_UNDER = r"\b(?:under|below|beneath|short of) \d{1,2}\b"
+#: The weight that was on it, by the pounds that it holds.
+_WEIGHT = (
+    r"\b(5|10|15)(?: ?(?:lbs?|pounds?|psi))? (?:weight|rocker|ring|regulator)\b(?! of)|"
+    r"\b(?:put|had|used|with|left) (?:the|a) (5|10) on\b"
 )
 #: Where a steam canner is, at the heat of boiling water.
 _STEAMED = (
@@ -55,10 +63,16 @@ _STEAMED = (
 )
 #: What shows a pressure, and how it is read.
 _SHOWN = terms.any_of(
+    r"(?:hover|peak|read|sink|sank|slip|slid|sagg|dipp|topp|climb|settl|bottom|plateau|crept|"
+    r"hung)\w*|"
+    r"(?:stay|sat|kept|held|hold|keep|got|get|went|go|drop|fell|fall|stuck|was|manag)\w* (?:it |"
+    r"them |"
+    r"only |just |up |down |out )*(?:at|to|near|around|under|below|beyond|past|above|about)|"
     r"needle|dial|gauge|pressure\b(?! can| cook)|psi|rocker|it$|(?:it|her|them) (?:to|at|past)"
 )
 _SHOWN_AT = (
-    r"\b(?:at|to|past|above|over|below|under|around|about|near|reach\w*|h[eo]ld|reads?|reading|"
+    r"\b(?:at|to|past|above|over|below|under|around|about|near|beyond|beneath|reach\w*|h[eo]ld|"
+    r"reads?|reading|"
     r"show\w*|was|only|like|of|between|hit|touched|on) (\d{1,2}(?:\.\d+)?)"
     r"(?=$| (?!min|h\b|hours?|am\b|pm\b|jars|pints|quarts|o'clock|degrees|f\b|c\b|%|in\b|inch|of|"
     r"times|lids|high|low|off|out|pounds?|lbs?|psi|kpa|bar\b|years?|weeks?|days?|second))"
@@ -67,8 +81,14 @@ _OF_DOUBT = (
     "needle", "dial", "gauge", "pressure", "psi", "rocker", "it", "more", "close", "near", "about",
     "around", "rough", "only", "really", "actual", "barely", "at", "maybe", "perhaps", "prob",
     "poss", "up", "down", "almost", "hardly", "just", "not", "say", "i", "tops", "max", "if", "or",
-    "ish", "give", "pulled", "took", "quit", "stopped", "lifted", "ended", "cut", "called", "out", "off",
-    "her", "them",
+    "ish", "give", "pulled", "took", "quit", "stopped", "lifted", "ended", "cut", "called", "out",
+    "off",
+    "her", "them", "hover", "peak", "read", "sink", "sank", "slip", "slid", "sag", "dip", "top",
+    "climb",
+    "settl", "stay", "sat", "kept", "keep", "held", "hold", "got", "get", "went", "go", "drop",
+    "fell",
+    "fall", "stuck", "was", "manag", "used", "weight", "might", "may", "could", "somewhere", "a",
+    "between", "short", "did", "gave", "so", "settled", "crept", "hung", "bottom", "put",
 )  # fmt: skip
 #: A number without its unit that somebody is not sure of.
 _HEDGED = (
@@ -76,9 +96,12 @@ _HEDGED = (
     r"at most|"
     r"at best|maybe|perhaps|probably|possibly|up to|down to|nearly|almost|hardly|just (?:under|"
     r"over|"
-    r"shy of)|not quite|say|i think|i guess|just) (\d{1,3}(?:\.\d+)?)(?=$| (?:min(?:ute)?s?\b|"
+    r"shy of|short of)|short of|shy of|(?:might|may|could) have been|between|did|gave (?:them|"
+    r"it)|so|"
+    r"settled for|not quite|say|i think|i guess|just) (\d{1,3}(?:\.\d+)?)(?=$| (?:min(?:ute)?s?\b|"
     r"psi\b|"
-    r"pounds?$|lbs?$|than|not|instead|really|actually|i think|at (?:most|best)|tops|or so|"
+    r"pounds?$|lbs?$|than|and \d|though|because|as they|since|not|instead|really|actually|"
+    r"i think|at (?:most|best)|tops|or so|"
     r"if that|max|"
     r"in the end|by the clock|rather|too))"
 )
@@ -89,7 +112,8 @@ _HEDGED_BEHIND = (
 )
 #: With a number of the record they leave it in doubt; "about 20 minutes" are 20.
 _UNSURE = terms.any_of(
-    r"nearly|almost|barely|hardly|not quite|just (?:under|shy of)|at (?:the )?(?:most|best)|maybe|"
+    r"short of|shy of|nearly|almost|barely|hardly|not quite|just (?:under|shy of)|"
+    r"at (?:the )?(?:most|best)|maybe|"
     r"perhaps|probably|possibly|up to|tops|if that|or less|max(?:imum)?|i think|i guess|say|ish|"
     r"give or take|or thereabouts"
 )
@@ -178,7 +202,8 @@ def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
         minutes = all_minutes(f"{typed} {unit}")
         if not minutes or (unit == "m" and min(minutes) >= _LEAST_HIGH):
             continue
-        if re.search(r"\b(?:vent|exhaust)", clause):
+        vented = r"\b(?:vent|exhaust|purg)|\bsteam (?!canner)|\bof steam\b"
+        if re.search(vented if method is Method.PRESSURE else r"\b(?:vent|exhaust)", clause):
             if method is Method.PRESSURE and min(minutes) < _VENT_MINUTES:
                 yield "", None
             continue
@@ -249,13 +274,19 @@ def _nearly(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
     unit that is none of the record, or one of which somebody is not sure."""
     if not terms.speaks(clause, _OF_DOUBT) or not re.search(r"\d", clause):
         return
+    minutes, psi = all_minutes(said.get("minutes", "")), read_psi(said.get("psi", ""))
+    if method is Method.PRESSURE and psi is not None:
+        weights = [float(one) for pair in re.findall(_WEIGHT, clause) for one in pair if one]
+        if any(one < psi for one in weights):
+            yield "psi", None
+            return
     if re.search(_OTHER_NUMBER, clause):
         return
-    minutes, psi = all_minutes(said.get("minutes", "")), read_psi(said.get("psi", ""))
     pressed = method is Method.PRESSURE and re.search(_SHOWN, clause)
     if pressed:
         read = [float(one) for one in re.findall(_SHOWN_AT, clause)]
-        if low := [one for one in read if one > 0 and (psi is None or one < psi)]:
+        under = re.search(_UNDER, re.sub(terms.NO_HARM, " fine ", clause))
+        if low := [one for one in read if one > 0 and (psi is None or one < psi or under)]:
             yield "psi", f"{min(low):g}" if psi is None else None
             return
     bare = re.search(_HEDGED, clause) or re.search(_HEDGED_BEHIND, clause)

@@ -14,17 +14,21 @@ from pantry_tui.core.words import Method
 #: time is tested from hot jars. Common practice, no source; the stricter one.
 _FULL = r"\b(?:fill|pack|jarr|bottl|ladl|put up)\w*\b"
 _EARLIER_DAY = (
-    r"\b(?:evening|night|yesterday|afternoon|day before|last thing|(?:mon|tues|wednes|thurs|fri|"
+    r"\b(?:evening|night|yesterday|afternoon|noon|lunch\w*|mid ?day|breakfast|morning|dawn|"
+    r"day before|last thing|(?:mon|tues|wednes|thurs|fri|"
     r"satur|sun)day)\b"
 )
 _HEATED_LATER = (
     r"\b(?:process|cann|bath|boil|heat)\w*\b(?: \w+){0,4}? (?:(?:the )?(?:next|following) (?:day|"
     r"morning|evening)|tomorrow|(?:the )?(?:day|morning) after|later|in the morning|first thing|"
+    r"after (?:dinner|supper|lunch|tea|dark)|at night|in the evening|that (?:night|evening)|"
     r"(?:mon|tues|wednes|thurs|fri|satur|sun)day|after work|over ?night)\b"
 )
 _STOOD_FULL = (
     r"\b(?:filled|full|packed|loaded|waiting|raw packed|cold packed)(?: (?:the|my))? jars\b(?: \w+)"
     r"{0,4} (?:sat|stood|stand|wait\w*|left|rested|in the fridge|out)\b|"
+    r"\bwait\w*\b.*\b(?:next day|morning|hours|tomorrow|evening|night)\b.*\bto (?:process|can|"
+    r"bath)\b|"
     r"\bjars (?:sat|stood|wait\w*|were left|rested)(?: \w+){0,3} (?:filled|full|packed|before)\b|"
     r"\b(?:fill|pack|jarr)\w*\b(?: \w+){0,5} (?:then|and) (?:left|waited|sat|stood|slept|forgot|"
     r"went (?:to bed|out|to work|off))\b"
@@ -46,7 +50,7 @@ def gone_wrong(method: Method, clause: str) -> Iterator[str]:
 
 def delayed(note: str) -> str:
     """The words of a whole note, in small letters, that jars were filled and heated much later."""
-    if not re.search(r"\b(?:fill|full|pack|jar|bottl|load|ladl|process)", note):
+    if not re.search(r"\b(?:fill|full|pack|jar|bottl|load|ladl|process|wait)", note):
         return ""
     if found := re.search(_STOOD_FULL, note):
         return found[0]

@@ -43,6 +43,7 @@ _NO_CANNER = (
     r"steam oven|egg cooker)\b"
 )
 _OTHERWISE = (
+    r"\bpressure fryer\b|\brubber bands?\b(?! (?:on|round|around) the labels?)|"
     r"\b(?:rebel|amish|outlaw) (?:cann\w*|way|method|style)\b|"
     r"\b(?:untested|unapproved|unsafe|unproven) (?:\w+ )?(?:recipe|way|method|process|times?)\b|"
     r"\b(?:recipe|method|way|process|times?) (?:is |was |were |are )?(?:untested|not tested|unsafe)"

@@ -36,9 +36,16 @@ def any_of(words: str) -> str:
     return rf"\b(?:{words})"
 
 
-#: A proud word that says no more than the figure beside it.
+#: A proud word that says no more than the figure beside it, and a fault that there was none of.
 AS_PUBLISHED = (
-    r"(?:\b(?:just |exactly )?(?:as|like|by) (?:in |per )?(?:always|usual|ever|(?:the|my|our) "
+    r"\b(?:hardly|barely|scarcely) lost (?:any|a drop)(?: of)?(?: the| their)?(?: \w+)?|"
+    r"\b(?:no|not any) (?:liquid|water|juice|brine|syrup) (?:was |is )?(?:lost|gone|missing)|"
+    r"\bmore vinegar than water|(?<=steam) (?:\w+ )?(?:poured|came|flow\w*|stream\w*|billow\w*|"
+    r"puff\w*) out"
+    r"(?! (?:of|at|round|around|from))|\b(?:turn|switch|"
+    r"shut)\w*(?: \w+){0,3} off(?: \w+)? (?:after the (?:full )?"
+    r"time|when the timer|when (?:it was|they were|time was)|at the end)(?: \w+)*|(?:\b(?:just |"
+    r"exactly )?(?:as|like|by) (?:in |per )?(?:always|usual|ever|(?:the|my|our) "
     r"(?:book|guide|recipe|leaflet|table|chart)s?(?: says?)?|told)|\bexactly)(?!\w)"
 )
 NUMBER = r"\d+(?:\.\d+)?"
@@ -58,7 +65,8 @@ PURPOSE = (
 )
 #: What was denied, and so is well: "never dropped below 11", "no trouble with the gauge".
 NO_HARM = (
-    rf"\b(?:{DENIED}|{NONE})(?: (?:a|an|any|once|1|1s|ever|even|really|the|of|them|at|all|"
+    rf"(?<!timer )(?<!alarm )(?<!clock )\b(?:{DENIED}|{NONE})(?: (?:a|an|any|once|1|1s|ever|even|"
+    rf"really|the|of|them|at|all|"
     r"seals?|lids?|psi|pressure|gauge|jars?|it|to|need|use|using|used|from|with|went|go|gone|"
     r"came))* "
     r"(?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
@@ -83,9 +91,11 @@ SUBJECT = any_of(
 )
 TROUBLE = (
     r"\b(?:"
-    r"drop\w*|dip(?:s|ped|ping)?|fell|falls?|falling|fallen|los[et]|loss|losing|low|lower|sank|"
+    r"drop\w*|dip(?:s|ped|ping)?|fell|falls?|falling|fallen|los[et]|loss|losing|(?<!on )low|"
+    r"lower|sank|"
     r"sinks?|went down|below|under|short|shorter|wander\w*|fluctuat\w*|swung|unsteady|uneven|"
-    r"wrong|off|out|broken?|fail\w*|stuck|sticks|faulty|inaccurate|error|too (?:high|low)|reads?|"
+    r"wrong|off|out|broken?|fail\w*|stuck|sticks|faulty|inaccurate|error|too (?:high|low)|"
+    r"reads?(?! (?:true|right|well|correct|accurat|spot|\d))|"
     r"reading|untested|unchecked|paus\w*|interrupt\w*|stop\w*|restart\w*|earl(?:y|ier)|late|"
     r"cut|died|misread|guess\w*|unsure|uncertain|doubt\w*|not|never|no|none|cannot|without|"
     r"barely|hardly|almost|nearly|not quite|leak\w*|hiss\w*|"
@@ -102,7 +112,9 @@ WITHOUT_MORE = (
     r"(?:took|taken|pulled|removed|lifted)(?: \w+){0,4} early(?! (?:in|this|morning|evening)))|"
     r"siphon\w*|half (?:of )?(?:their|its|the) (?:water|liquid|brine|juice)|(?:lost|losing) half|"
     r"(?:liquid|water) (?:was |is )?(?:lost|low)|lost (?:\w+ )?(?:of the )?liquid|"
-    r"(?:stood|sat|left|waited)\b.*\bbefore (?:process|cann|(?:i|we) (?!lift|took|take|open|"
+    r"(?:stood|sat|left|waited)\b.*\bbefore (?:(?:they|the jars|it) (?:went|got|could go) in|"
+    r"going in|"
+    r"process|cann|(?:i|we) (?!lift|took|take|open|"
     r"remov|unload|pull))\w*|quick releas\w*|"
     r"under (?:the )?(?:cold )?tap|force[ds]? cool\w*|opened (?:\w+ ){0,2}(?:early|soon|hot)|"
     r"to the brim|over ?(?:fill|pack)\w*|too (?:full|tight)\w*|un ?vented|"
@@ -134,7 +146,7 @@ OF_LOSS = (
 OF_WATER = ("dry", "water", "under")
 OF_TIME = (
     "tim", "min", "hour", "long", "early", "clock", "count", "start", "less", "few", "short",
-    "half", "third", "quarter", "part", "guess", "cut", "last",
+    "half", "third", "quarter", "part", "guess", "cut", "last", "round",
 )  # fmt: skip
 #: It had less time than it should, or nobody knows how much.
 TIME_SHORT = (
@@ -144,7 +156,13 @@ TIME_SHORT = (
     r"(?:few|less|fewer) (?:minutes|mins|time)|"
     r"(?:half|third|quarter|part) (?:of )?the (?:\w+ )?time|"
     r"(?:half|less|nearly|almost|not quite) (?:as |so )long|"
-    r"(?:cut|halved|shortened|reduced) the (?:\w+ )?time|shorter (?:time|than)|"
+    r"(?:cut|halved|shortened|reduced|trimmed|shaved|docked|skimped) (?:on )?the (?:\w+ )?time|"
+    r"(?:shav|knock|trimm?|drop|dock)\w* (?:\w+ ){1,3}(?:minutes?|mins?) off|"
+    r"short of (?:the )?(?:\w+ )?time|"
+    r"rounded? (?:it )?down|shorter (?:time|than)|"
+    r"used (?:the )?(?:\w+ ){0,3}?times? (?:for|of|from|off)|used (?:the )?(?:\w+ ){1,2}times?$|"
+    r"times? for \w+ by mistake|(?:gran\w*|mum|mom|nan|aunt\w*|neighbou?r|friend|mother|granny)'s "
+    r"(?:old )?(?:times?|timing|minutes)|"
     r"(?:skipp?ed|left off|left out|missed) the last (?:\d|few|minute|part|quarter|half)\w*)\b"
 )
 TIME_GUESSED = (
@@ -165,7 +183,8 @@ TIMED_FROM = (
 )
 #: Time that is of something else, or is well: a quick day, and no quick process.
 TIME_ELSEWHERE = (
-    r"\b(?:blanch|soak|steep|roast|cook|simmer|took\b|takes\b|peel|pick|driv|drain|brown|fry|fri|"
+    r"\b(?:blanch|soak|steep|roast|cook(?! ?book)|simmer|took\b|takes\b|peel|pick|driv|drain|"
+    r"brown|fry|fri|"
     r"rest(?:ed|ing)?\b|macerat|in half the time|prep|work|than (?:last|the year|in )|"
     r"before serving|set in|stir|wash|chop|spent|for next|vent)"
 )
@@ -185,7 +204,10 @@ OTHER_WEIGHT = any_of(
     r"pick\w*|harvest\w*|bought|from|yield\w*|weigh\w*|of (?!pressure)|box|bag|bushel|used|made|"
     r"sugar|salt|per|each|bucket|total"
 )
-FILLED_FROM = any_of(r"pick\w*|harvest\w*|bought|from|yield\w*|made|bucket|total|used")
+FILLED_FROM = any_of(
+    r"pick\w*|harvest\w*|bought|from|yield\w*|made|bucket|total|"
+    r"used(?! (?:the |a |half )*(?:quart|lit|gallon))"
+)
 OTHER_DEGREES = any_of(
     r"kept|stor\w*|pantry|cellar|room|shelf|outside|outdoors|day|weather|oven|roast\w*|fridge|"
     r"kitchen|freez\w*|jam|set|candy|sheet"
@@ -209,7 +231,8 @@ AWAY = (
     r"winter|(?:jan|febr)uary|march|april|may\b|june|july|august|(?:sept|nov|dec)ember|october)\w+"
 )
 HIGH_UP = any_of(
-    r"high altitude|high elevation|in the mountains|up in the (?:mountains|hills)|"
+    r"(?:made|canned|done|put up|processed|live) at altitude|high altitude|high elevation|"
+    r"in the mountains|up in the (?:mountains|hills)|"
     r"(?:at|up at) (?:the |our )?(?:cabin|lodge)|different altitude|higher up"
 )
 #: Jars that stood in water that boils, not food that was covered with it.
@@ -222,7 +245,9 @@ LIDS = any_of(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 #: lid pops down as its jar seals.
 LIDS_MAY_BE = (
     r"\b(?:rings?|bands?|label\w*|check\w*|machine|sealer|bag|"
-    r"pop\w* (?:down|as|while|in the|right)|one[ -]piece|new lids|colou?r|brand|"
+    r"pop\w* (?:down|as|while|in the|right|at (?:midnight|breakfast|\d+|lunch|supper|dinner|last|"
+    r"dawn))|"
+    r"not (?:touched|moved|disturbed)|one[ -]piece|new lids|colou?r|brand|"
     r"not boiled|canner lid|recycl\w*|away from (?:me|us|you|my|the face))\b|\bhear\w*|"
     # The canner's own lid comes off before jars are lifted out (USDA AIB 539, guide 1).
     r"(?<!\ba )(?<!\b1 )(?<!came )(?<!is )(?<!was )\blid off\b(?! (?:a|1|the|in|by|of)\b)|"
@@ -247,7 +272,8 @@ ACID_SHORT = (
     r"dilut\w*|water(?:ed)?|short|too little|little|instead|the first|first (?:few|load|batch|"
     r"ones|jars?|\d)|second|third|except|all but|most|"
     r"substitut\w*|swapp\w*|not (?:in )?(?:all|every|each|enough)|(?:1|2|3) (?:jars?|of)|scant|"
-    rf"expired|old|unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
+    rf"squeeze|splash|dash|drop|wedge|unknown|un ?label\w*|un ?mark\w*|mystery|expired|old|"
+    rf"unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
 )
 #: Bottled juice is what is asked for.
 AS_ASKED = r"\b(?:only )?bottled (?:lemon|lime)(?: juice)?(?: only)?$|^only bottled$"
@@ -256,7 +282,7 @@ LOW_ACID = (
     r"(?! (?:foods?|vegetables?|beans))"
 )
 FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_of(
-    r"frost|frozen vines?|dead vines?|dying vines?|frost killed|killed vines?"
+    r"frost|blight\w*|frozen vines?|dead vines?|dying vines?|frost killed|killed vines?"
 )
 NO_LIQUID_ADDED = any_of(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
 FAT_REMOVED = r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b"

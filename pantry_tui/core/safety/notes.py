@@ -116,6 +116,8 @@ def _plain(typed: str) -> str:
     """In small letters, every number in figures."""
     plain = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", typed.casefold().replace("’", "'"))
     plain = spelled_not(re.sub(r"(?<=\d),(?=\d{3}\b)", "", plain))
+    plain = re.sub(r"\b(?:three|3) quarters? of an hour\b", "45 minutes", plain)
+    plain = re.sub(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b", "15 minutes", plain)
     plain = in_decimals(spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain)))
     plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
     return " ".join(plain.split())
@@ -172,12 +174,12 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
     sour = re.sub(terms.AS_ASKED, "lemon", told)
     if acid and re.search(terms.ACID, sour) and re.search(terms.ACID_SHORT, sour):
         yield "acid"
-    # Above pH 4.6 a process for acid food is none (USDA AIB 539); which kinds are, nobody can see.
-    if food.acidity is not Acidity.LOW_ACID and affirmed(plain, terms.LOW_ACID):
-        yield ""
-    if "tomato" in food.classes and re.search(terms.FROST_KILLED, plain):
+    if "tomato" in food.classes and affirmed(plain, terms.FROST_KILLED):
         yield ""
     mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", clause))
+    # Above pH 4.6 a process for acid food is none (USDA AIB 539); which kinds are, nobody can see.
+    if food.acidity is not Acidity.LOW_ACID and affirmed(mixed, terms.LOW_ACID):
+        yield ""
     if another_form(method, food, mixed) or another_food(method, food, mixed, named):
         yield ""
     if method is not Method.JAM and "pie" not in food.name and affirmed(mixed, terms.THICKENED):
