@@ -58,7 +58,7 @@ _LITTLE_VINEGAR = (
 _WEAK_KINDS = (
     r"\b(?:rice|sushi|coconut|cane|palm|date|honey|beer|"
     r"black) (?:\w+ )?vinegar\b(?!.*\b[5-9]\s*(?:%|per))|"
-    r"\b(?:wine|sherry|champagne|balsamic|raspberry|fruit|berry|tarragon|herb) vinegar\b"
+    r"\b(?:wine|sherry|champagne|raspberry|fruit|berry|tarragon|herb) vinegar\b|\bbalsamic\b"
 )
 _EQUAL_PARTS = (
     r"(?:the )?(?:brine )?(?:was |at |of |is )?(?:1 ?(?:to|:) ?1|half (?:and )?half|50/50|50:50|"

@@ -41,17 +41,25 @@ _JAR = (
     r"bottles?\b|after all\b|really\b|actually\b|this time\b|mostly\b|all\b|rather\b|"
     r"by mistake\b|that\b))"
 )
+_SIZED = (
+    r"\b(\d+(?:\.\d+)?\s*(?:ml|oz|l|lit(?:re|er)s?)|\d\.\d+\s*(?:pint|quart|qt|pt)s?) "
+    r"(?:jars?|bottles?|ones)\b"
+)
 _AMOUNT_OF_ACID = rf"(?:\d+/\d+|{_N})\s*(?:tsp|tbsp|tbs|teaspoons?|tablespoons?)\b"
 
 #: On the way to a process, or after it.
 _UNTIL_THERE = (
     r"\b(?:took|takes|needed|after)\b.*\b(?:to (?:come|get|heat|reach|build|warm|cool|fall|drop)|"
     r"until|before)\b|\b(?:came|come|fell|dropped|went|goes|back) (?:back )?(?:down|to (?:zero|"
-    r"0))\b"
-    r".*\b(?:in|after|within)\b|\b(?:zero|at 0)\b|\bwithin\b.*\bof (?:pick|harvest|cutt|com)|"
+    r"0))\b.*\b(?:in|after|within)\b|\b(?:zero|at 0)\b|\bwithin\b.*\bof (?:pick|harvest|cutt|com)|"
     r"\bice bath\b|\b(?:cool|heat)\w* (?:down|up)\b"
 )
 _UNDER = r"\b(?:under|below|beneath|short of) \d{1,2}\b"
+#: ("10 instead of 11", "40 of the 85 minutes")
+_INSTEAD = (
+    r"\b(\d{1,3}(?:\.\d+)?)(?: (?:min\w*|psi|lbs?|pounds?))? (?:instead of|rather than|"
+    r"in place of|not|(?:out )?of (?:the )?)(?: ?the)? ?(\d{1,3}(?:\.\d+)?)\b"
+)
 #: The weight that was on it, by the pounds that it holds.
 _WEIGHT = (
     r"\b(5|10|15)(?: ?(?:lbs?|pounds?|psi))? (?:weight|rocker|ring|regulator)\b(?! of)|"
@@ -66,14 +74,12 @@ _SHOWN = terms.any_of(
     r"(?:hover|peak|read|sink|sank|slip|slid|sagg|dipp|topp|climb|settl|bottom|plateau|crept|"
     r"hung)\w*|"
     r"(?:stay|sat|kept|held|hold|keep|got|get|went|go|drop|fell|fall|stuck|was|manag)\w* (?:it |"
-    r"them |"
-    r"only |just |up |down |out )*(?:at|to|near|around|under|below|beyond|past|above|about)|"
+    r"them |only |just |up |down |out )*(?:at|to|near|around|under|below|beyond|past|above|about)|"
     r"needle|dial|gauge|pressure\b(?! can| cook)|psi|rocker|it$|(?:it|her|them) (?:to|at|past)"
 )
 _SHOWN_AT = (
     r"\b(?:at|to|past|above|over|below|under|around|about|near|beyond|beneath|reach\w*|h[eo]ld|"
-    r"reads?|reading|"
-    r"show\w*|was|only|like|of|between|hit|touched|on) (\d{1,2}(?:\.\d+)?)"
+    r"reads?|reading|show\w*|was|only|like|of|between|hit|touched|on) (\d{1,2}(?:\.\d+)?)"
     r"(?=$| (?!min|h\b|hours?|am\b|pm\b|jars|pints|quarts|o'clock|degrees|f\b|c\b|%|in\b|inch|of|"
     r"times|lids|high|low|off|out|pounds?|lbs?|psi|kpa|bar\b|years?|weeks?|days?|second))"
 )
@@ -83,7 +89,8 @@ _OF_DOUBT = (
     "poss", "up", "down", "almost", "hardly", "just", "not", "say", "i", "tops", "max", "if", "or",
     "ish", "give", "pulled", "took", "quit", "stopped", "lifted", "ended", "cut", "called", "out",
     "off",
-    "her", "them", "hover", "peak", "read", "sink", "sank", "slip", "slid", "sag", "dip", "top",
+    "her", "them", "of", "instead", "rather", "hover", "peak", "read", "sink", "sank", "slip",
+    "slid", "sag", "dip", "top",
     "climb",
     "settl", "stay", "sat", "kept", "keep", "held", "hold", "got", "get", "went", "go", "drop",
     "fell",
@@ -95,15 +102,11 @@ _HEDGED = (
     r"\b(?:more like|closer to|nearer(?: to)?|about|around|roughly|only|really|actually|barely|"
     r"at most|"
     r"at best|maybe|perhaps|probably|possibly|up to|down to|nearly|almost|hardly|just (?:under|"
-    r"over|"
-    r"shy of|short of)|short of|shy of|(?:might|may|could) have been|between|did|gave (?:them|"
+    r"over|shy of|short of)|short of|shy of|(?:might|may|could) have been|between|did|gave (?:them|"
     r"it)|so|"
     r"settled for|not quite|say|i think|i guess|just) (\d{1,3}(?:\.\d+)?)(?=$| (?:min(?:ute)?s?\b|"
-    r"psi\b|"
-    r"pounds?$|lbs?$|than|and \d|though|because|as they|since|not|instead|really|actually|"
-    r"i think|at (?:most|best)|tops|or so|"
-    r"if that|max|"
-    r"in the end|by the clock|rather|too))"
+    r"psi\b|pounds?$|lbs?$|than|and \d|though|because|as they|since|not|instead|really|actually|"
+    r"i think|at (?:most|best)|tops|or so|if that|max|in the end|by the clock|rather|too))"
 )
 _HEDGED_BEHIND = (
     r"\b(\d{1,3}(?:\.\d+)?)(?: (?:min(?:ute)?s?|psi|pounds?|lbs?))? (?:tops|at most|at best|at the "
@@ -119,7 +122,8 @@ _UNSURE = terms.any_of(
 )
 #: They were taken out, or it was turned off, at a number.
 _ENDED_AT = (
-    r"\b(?:pulled|took|quit|stopped|lifted|ended|cut|called|out|off)\b(?: \w+){0,3}? (?:at|after) "
+    r"\b(?:pulled|took|quit|stopped|lifted|ended|cut|called|out|off|done|"
+    r"finished)\b(?: \w+){0,3}? (?:at|after|in) "
     r"(\d{1,3})(?=$| (?:min(?:ute)?s?\b|instead|not|rather|already|as|because|since|when|so)\b)"
 )
 #: A number of something else.
@@ -159,13 +163,10 @@ def differs(
             yield "headspace", inches[0]
     if re.search(terms.ACID, clause) and re.search(_AMOUNT_OF_ACID, clause):
         yield "acid", clause
+    sized = [holds for one in re.findall(_SIZED, clause) if (holds := ounces(one)) is not None]
     own, other = ounces(of_one_jar(said, size)), re.search(_JAR, clause)
-    if (
-        own
-        and other
-        and (ounces(other[1]) or 0) > own * 1.1
-        and not re.search(terms.FILLED_FROM, clause)
-    ):
+    sized += [ounces(other[1]) or 0] if other and not re.search(terms.FILLED_FROM, clause) else []
+    if own and max(sized, default=0) > own * 1.1:
         yield "jar", None
     bathed = method is Method.PRESSURE and re.search(terms.BATH, clause)
     if bathed or (method is Method.PRESSURE and re.search(_STEAMED, clause)):
@@ -292,6 +293,10 @@ def _nearly(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
     bare = re.search(_HEDGED, clause) or re.search(_HEDGED_BEHIND, clause)
     ended = re.search(_ENDED_AT, clause)
     found = bare or ended
+    for first, other in re.findall(_INSTEAD, clause):
+        if float(other) in (*minutes, psi) and float(first) < float(other):
+            yield "minutes" if float(other) in minutes else "psi", None
+            return
     if found is None:
         return
     number = float(found[1])
@@ -303,10 +308,11 @@ def _nearly(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
 def _packed(said: Mapping[str, str], clause: str) -> _Differs:
     """A pack that is not that of the record: the two have times of their own."""
     has = said.get("pack", "")
-    if "pack" not in clause:
+    if not terms.speaks(clause, ("pack", "fill", "jarred", "bottled", "raw", "cold", "hot")):
         return
     for pack, other in (("raw", r"(?:raw|cold)"), ("hot", r"hot")):
-        if not affirmed(clause, rf"\b{other} ?pack(?:ed|ing)?\b|\bpacked (?:them |it )?{other}\b"):
+        into = rf"\b(?:packed|filled|jarred|bottled) (?:them |it |in )?{other}\b(?! (?:jars|pack))"
+        if not affirmed(clause, rf"\b{other} ?pack(?:ed|ing)?\b|{into}"):
             continue
         if not has:
             yield "pack", pack

@@ -15,8 +15,7 @@ from pantry_tui.core.words import Method
 _FULL = r"\b(?:fill|pack|jarr|bottl|ladl|put up)\w*\b"
 _EARLIER_DAY = (
     r"\b(?:evening|night|yesterday|afternoon|noon|lunch\w*|mid ?day|breakfast|morning|dawn|"
-    r"day before|last thing|(?:mon|tues|wednes|thurs|fri|"
-    r"satur|sun)day)\b"
+    r"day before|last thing|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
 )
 _HEATED_LATER = (
     r"\b(?:process|cann|bath|boil|heat)\w*\b(?: \w+){0,4}? (?:(?:the )?(?:next|following) (?:day|"
@@ -29,6 +28,9 @@ _STOOD_FULL = (
     r"{0,4} (?:sat|stood|stand|wait\w*|left|rested|in the fridge|out)\b|"
     r"\bwait\w*\b.*\b(?:next day|morning|hours|tomorrow|evening|night)\b.*\bto (?:process|can|"
     r"bath)\b|"
+    r"\b(?:jars|them|they)(?: \w+){0,2} (?:full|packed|filled) (?:since|for (?!the winter)|all)\b|"
+    r"\blet (?:the )?(?:filled|packed|full) jars (?:cool|sit|stand|wait|rest)|\b(?:sat|stood|"
+    r"stayed) full\b|"
     r"\bjars (?:sat|stood|wait\w*|were left|rested)(?: \w+){0,3} (?:filled|full|packed|before)\b|"
     r"\b(?:fill|pack|jarr)\w*\b(?: \w+){0,5} (?:then|and) (?:left|waited|sat|stood|slept|forgot|"
     r"went (?:to bed|out|to work|off))\b"

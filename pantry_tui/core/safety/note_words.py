@@ -40,8 +40,8 @@ def any_of(words: str) -> str:
 AS_PUBLISHED = (
     r"\b(?:hardly|barely|scarcely) lost (?:any|a drop)(?: of)?(?: the| their)?(?: \w+)?|"
     r"\b(?:no|not any) (?:liquid|water|juice|brine|syrup) (?:was |is )?(?:lost|gone|missing)|"
-    r"\bmore vinegar than water|(?<=steam) (?:\w+ )?(?:poured|came|flow\w*|stream\w*|billow\w*|"
-    r"puff\w*) out"
+    r"\bnot (?:a|1) drop(?: of \w+)? lost|\bmore vinegar than water|(?<=steam) (?:\w+ )?(?:poured|"
+    r"came|flow\w*|stream\w*|billow\w*|puff\w*) out"
     r"(?! (?:of|at|round|around|from))|\b(?:turn|switch|"
     r"shut)\w*(?: \w+){0,3} off(?: \w+)? (?:after the (?:full )?"
     r"time|when the timer|when (?:it was|they were|time was)|at the end)(?: \w+)*|(?:\b(?:just |"
@@ -68,11 +68,11 @@ NO_HARM = (
     rf"(?<!timer )(?<!alarm )(?<!clock )\b(?:{DENIED}|{NONE})(?: (?:a|an|any|once|1|1s|ever|even|"
     rf"really|the|of|them|at|all|"
     r"seals?|lids?|psi|pressure|gauge|jars?|it|to|need|use|using|used|from|with|went|go|gone|"
-    r"came))* "
-    r"(?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
+    r"came))* (?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
     r"problems?|troubles?|issues?|interrupt\w*|stop(?:ped)?|fail\w*|leak\w*|off|low|wrong|broken|"
     r"unsealed|loose(?:ned)?|flex\w*|soft|siphon\w*|fresh|skip\w*|forg\w+|miss\w*|faulty|weak|"
-    r"vinegar (?:smell|taste)|short|early|late|float\w*|mov\w*|budg\w*)\b"
+    r"vinegar (?:smell|taste)|short|early|late|float\w*|mov\w*|budg\w*|waver\w*|"
+    r"falter\w*|stray\w*|flicker\w*|chang\w*|left the (?:stove|kitchen|canner|room))\b"
     r"(?: (?:below|under|in pressure|of pressure))?"
 )
 #: A sealed jar that lost some of its liquid is sound, unless half of it is gone (National Center
@@ -90,12 +90,11 @@ SUBJECT = any_of(
     r"water level|boil(?:ing)? water|rolling boil|the boil"
 )
 TROUBLE = (
-    r"\b(?:"
-    r"drop\w*|dip(?:s|ped|ping)?|fell|falls?|falling|fallen|los[et]|loss|losing|(?<!on )low|"
-    r"lower|sank|"
+    r"\b(?:drop\w*|dip(?:s|ped|ping)?|fell|falls?|falling|fallen|los[et]|loss|losing|"
+    r"(?<!on )low(?! (?:flame|heat|fire))|lower|sank|"
     r"sinks?|went down|below|under|short|shorter|wander\w*|fluctuat\w*|swung|unsteady|uneven|"
     r"wrong|off|out|broken?|fail\w*|stuck|sticks|faulty|inaccurate|error|too (?:high|low)|"
-    r"reads?(?! (?:true|right|well|correct|accurat|spot|\d))|"
+    r"reads?(?! (?:true|right|well|correct|accurat|spot|\d+(?! (?:high|low|too|over|under|off))))|"
     r"reading|untested|unchecked|paus\w*|interrupt\w*|stop\w*|restart\w*|earl(?:y|ier)|late|"
     r"cut|died|misread|guess\w*|unsure|uncertain|doubt\w*|not|never|no|none|cannot|without|"
     r"barely|hardly|almost|nearly|not quite|leak\w*|hiss\w*|"
@@ -110,12 +109,11 @@ WITHOUT_MORE = (
     r"(?:cut (?:it |them )?short|stopped early|(?:too|very) (?:early|soon|short)|"
     r"not long enough|minutes? (?:short|early|counted)|"
     r"(?:took|taken|pulled|removed|lifted)(?: \w+){0,4} early(?! (?:in|this|morning|evening)))|"
-    r"siphon\w*|half (?:of )?(?:their|its|the) (?:water|liquid|brine|juice)|(?:lost|losing) half|"
+    r"siphon\w*|half (?:of )?(?:their|its|the) (?:water|liquid|brine|juice)|(?:lost|"
+    r"losing) half(?!.*(?:crop|plants|harvest|row|bed))|"
     r"(?:liquid|water) (?:was |is )?(?:lost|low)|lost (?:\w+ )?(?:of the )?liquid|"
     r"(?:stood|sat|left|waited)\b.*\bbefore (?:(?:they|the jars|it) (?:went|got|could go) in|"
-    r"going in|"
-    r"process|cann|(?:i|we) (?!lift|took|take|open|"
-    r"remov|unload|pull))\w*|quick releas\w*|"
+    r"going in|process|cann|(?:i|we) (?!lift|took|take|open|remov|unload|pull))\w*|quick releas\w*|"
     r"under (?:the )?(?:cold )?tap|force[ds]? cool\w*|opened (?:\w+ ){0,2}(?:early|soon|hot)|"
     r"to the brim|over ?(?:fill|pack)\w*|too (?:full|tight)\w*|un ?vented|"
     r"(?:not|never)(?: \w+)? (?:cover|submerg)\w*|never (?:came to|reached)|never boiled)\b|"
@@ -128,8 +126,7 @@ WATER_LOW = (
     r"were|is|are)(?: \w+){0,2} (?:out of|above|over) (?:the )?(?:boiling )?water\b|"
     r"(?<!lifted the )(?<!took the )(?<!taken the )(?<!pulled the )(?<!getting the )"
     r"\b(?:lids?|tops?|jars|rims?|caps?|necks?|shoulders?)(?: of the jars)? "
-    r"(?:out of|above) (?:the )?water\b|"
-    r"\bnot(?: \w+){0,2} under ?(?:the )?water|"
+    r"(?:out of|above) (?:the )?water\b|\bnot(?: \w+){0,2} under ?(?:the )?water|"
     r"\bwater\b(?: \w+){0,4} (?:below|under|short of|half ?way up|only to|just to|up to) "
     r"(?:the )?(?:lids?|tops?|jars?|rims?|necks?|shoulders?)\b|\bwater (?:level )?(?:was |is )?"
     r"(?:too |very )?(?:low|shallow)\b|\b(?:too little|not enough|low) water in the canner"
@@ -158,11 +155,10 @@ TIME_SHORT = (
     r"(?:half|less|nearly|almost|not quite) (?:as |so )long|"
     r"(?:cut|halved|shortened|reduced|trimmed|shaved|docked|skimped) (?:on )?the (?:\w+ )?time|"
     r"(?:shav|knock|trimm?|drop|dock)\w* (?:\w+ ){1,3}(?:minutes?|mins?) off|"
-    r"short of (?:the )?(?:\w+ )?time|"
-    r"rounded? (?:it )?down|shorter (?:time|than)|"
+    r"short of (?:the )?(?:\w+ )?time|rounded? (?:it )?down|shorter (?:time|than)|"
     r"used (?:the )?(?:\w+ ){0,3}?times? (?:for|of|from|off)|used (?:the )?(?:\w+ ){1,2}times?$|"
-    r"times? for \w+ by mistake|(?:gran\w*|mum|mom|nan|aunt\w*|neighbou?r|friend|mother|granny)'s "
-    r"(?:old )?(?:times?|timing|minutes)|"
+    r"times? for \w+ (?:by mistake|in \w+)|shortened (?:it|them)|(?:gran\w*|mum|mom|nan|aunt\w*|"
+    r"neighbou?r|friend|mother|granny)'s (?:old )?(?:times?|timing|minutes)|"
     r"(?:skipp?ed|left off|left out|missed) the last (?:\d|few|minute|part|quarter|half)\w*)\b"
 )
 TIME_GUESSED = (
@@ -246,8 +242,7 @@ LIDS = any_of(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 LIDS_MAY_BE = (
     r"\b(?:rings?|bands?|label\w*|check\w*|machine|sealer|bag|"
     r"pop\w* (?:down|as|while|in the|right|at (?:midnight|breakfast|\d+|lunch|supper|dinner|last|"
-    r"dawn))|"
-    r"not (?:touched|moved|disturbed)|one[ -]piece|new lids|colou?r|brand|"
+    r"dawn))|not (?:touched|moved|disturbed)|one[ -]piece|new lids|colou?r|brand|"
     r"not boiled|canner lid|recycl\w*|away from (?:me|us|you|my|the face))\b|\bhear\w*|"
     # The canner's own lid comes off before jars are lifted out (USDA AIB 539, guide 1).
     r"(?<!\ba )(?<!\b1 )(?<!came )(?<!is )(?<!was )\blid off\b(?! (?:a|1|the|in|by|of)\b)|"
@@ -272,7 +267,8 @@ ACID_SHORT = (
     r"dilut\w*|water(?:ed)?|short|too little|little|instead|the first|first (?:few|load|batch|"
     r"ones|jars?|\d)|second|third|except|all but|most|"
     r"substitut\w*|swapp\w*|not (?:in )?(?:all|every|each|enough)|(?:1|2|3) (?:jars?|of)|scant|"
-    rf"squeeze|splash|dash|drop|wedge|unknown|un ?label\w*|un ?mark\w*|mystery|expired|old|"
+    rf"squeeze[ds]?|cordial|not bottled|(?:without|no) (?:a |any )?label|splash|dash|drop|wedge|"
+    rf"unknown|un ?label\w*|un ?mark\w*|mystery|expired|old|"
     rf"unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
 )
 #: Bottled juice is what is asked for.
@@ -282,7 +278,8 @@ LOW_ACID = (
     r"(?! (?:foods?|vegetables?|beans))"
 )
 FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_of(
-    r"frost|blight\w*|frozen vines?|dead vines?|dying vines?|frost killed|killed vines?"
+    r"frost|blight\w*|frozen vines?|(?:dead|dying|dried up) (?:vines?|plants?)|frost killed|"
+    r"killed vines?"
 )
 NO_LIQUID_ADDED = any_of(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
 FAT_REMOVED = r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b"
@@ -291,8 +288,8 @@ FAT_REMOVED = r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|
 THICKENED = (
     r"\b(?:thicken\w*(?! well)|corn ?starch|corn ?flour|flour(?! sack)|roux|arrowroot|tapioca|"
     r"gravy|noodles?|pasta|macaroni|rice|barley|dumplings?|bread ?crumbs?|cream|milk|butter|"
-    r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:beans?|sack|squash|smooth|vinegar|chard|"
-    r"lettuce|corn|yellow))(?<!peanut butter)"
+    r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:ones|pods|cucumbers|ripe|beans?|sack|squash|"
+    r"smooth|vinegar|chard|lettuce|corn|yellow))(?<!peanut butter)"
 )
 ADDED = (
     r"\b(?:with|added|adding|plus|and|extra|threw in|put in|mixed with|topped with)\b"

@@ -125,7 +125,7 @@ def _plain(typed: str) -> str:
 
 def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
-    told = re.sub(terms.PURPOSE, " ", clause)
+    told = re.sub(r"\b(?:far |much )?too ripe\b", "overripe", re.sub(terms.PURPOSE, " ", clause))
     for word in (r"\bwindfalls?\b", r"\bover ?ripe\b"):
         if not affirmed(told, word) or re.search(rf"{word}.*\bwent (?:in)?to\b", clause):
             told = re.sub(word, " ", told)
