@@ -12,16 +12,17 @@ from pantry_tui.core.words import Method
 
 _LOST = r"(?:gone|lost|missing|came out|boiled out|ran out|spilled|out of the jars?|escaped)"
 _LIQUID = r"(?:water|liquid|brine|juice|syrup|broth|stock)"
+_OF_WHAT_IS_OVER = (
+    r"\b(?:fridge|ate|eaten|freezer|none|drank|drunk|poured off|drained|boiled down|cooked down|"
+    rf"{_LIQUID} for)\b"
+)
 
 OF_JARS: tuple[Stage, ...] = (
     # What was lost, and how full they were.
     Stage(
-        ("half", "lost", "lot", "empty", "most", "much", "third", "liquid", "out", "hardly",
-         "brine", "syrup", "juice", "level", "forg", "skip", "omit", "without", "big", "heavy",
-         "bad",
-         "barely", "scarcely", "little", "enough", "no", "above", "proud", "dry", "down", "2",
-         "3", "0",
-         "stick", "stuck", "pok", "peek"),
+        ("lost", "losing", "half", "most", "much", "lot", "third", "quarter", "loss", "full",
+         "empty",
+         "down", "dropped", "sank"),
         r"\b(?:lost|losing) (?:a (?:lot|third|good bit|fair bit)|lots|most|plenty|too much|much|"
         r"quite "
         rf"a (?:bit|lot)|(?:a )?(?:half|third|quarter))\b(?: \w+){{0,3}} {_LIQUID}\b|"
@@ -30,22 +31,27 @@ OF_JARS: tuple[Stage, ...] = (
         r"\b(?:jars?|came out|they|1|some)\b(?: \w+){0,3} (?:half|nearly|almost) (?:empty|full|"
         r"dry)\b|"
         rf"\b{_LIQUID}\b(?: \w+){{0,4}} (?:down|dropped|fell|sank) (?:by )?(?:half|0\.\d|a third|"
-        rf"a lot|"
-        r"a quarter|2|3)|\b(?:2 thirds|2/3|3/4|0\.\d+|3 quarters|half|0\.5) (?:full|empty)\b|"
+        r"a lot|a quarter|2|3)|\b(?:2 thirds|2/3|3/4|3 quarters|half|0\.\d+) (?:full|empty)\b|"
+        r"\b(?:third|quarter) empty\b|"
+        rf"\b(?:big|much|heavy|lots of|bad|huge|massive|serious) {_LIQUID} loss",
+        _OF_WHAT_IS_OVER,
+    ),
+    Stage(
+        ("above", "proud", "higher", "out", "half", "part", "forg", "skip", "omit", "without", "no",
+         "brine", "syrup", "juice", "level", "dry", "stick", "stuck", "pok", "peek", "hardly",
+         "barely",
+         "scarcely", "very", "too", "top"),
         r"\b(?:above|proud of|higher than|out of) (?:the |their )?(?:liquid|brine|syrup|juice)\b|"
-        r"\b(?:a )?(?:third|quarter|half|0\.\d+) empty\b|\b(?:big|much|heavy|lots of|bad|huge|"
-        r"massive|serious) "
-        rf"{_LIQUID} loss|\b{_LIQUID} (?:\w+ ){{0,2}}(?:half ?way|part ?way) (?:up|down)|"
-        rf"\b(?:{LEFT_OUT}|{NONE}|no)(?: \w+){{0,3}} {_LIQUID}(?: \w+){{0,2}} (?:to|in|"
-        rf"into) (?:the )?jars?\b|"
+        rf"\b{_LIQUID} (?:\w+ ){{0,2}}(?:half|part) ?way (?:up|down)|"
+        rf"\b(?:{LEFT_OUT}|{NONE}|no)(?: \w+){{0,3}} {_LIQUID}(?: \w+){{0,2}} (?:to|in|into) "
+        r"(?:the )?jars?\b|"
         r"\b(?:brine|syrup|juice|level) (?:is |was )?(?:too )?low\b|\bdry (?:at|on) (?:the )?top\b|"
         rf"\b(?:stick|stuck|pok|peek)\w* out\b|\bst[oa]n?d\w* out of (?:the |their )?{_LIQUID}\b|"
         rf"\b(?:hardly|barely|scarcely|almost no|very little|too little|"
         rf"not enough)(?: any)? {_LIQUID} "
         r"in (?:the |them|each)|\b(?:top half|half of (?:them|it)) (?:is |are )?(?:dry|bare|"
         r"uncovered)",
-        rf"\b(?:fridge|ate|eaten|freezer|none|drank|drunk|poured off|drained|boiled down|"
-        rf"cooked down|{_LIQUID} for)\b",
+        _OF_WHAT_IS_OVER,
     ),
     Stage(
         ("head", "room", "space", "hair", "brim"),
