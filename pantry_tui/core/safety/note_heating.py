@@ -68,13 +68,13 @@ HEATING: tuple[Stage, ...] = (
         r"\b(?:lids?|rings?|bands?) (?:\w+ )?(?:not|never) boil",
     ),
     Stage(
-        ("seal", "self", "lid", "trust", "rel", "let", "on"),
+        ("seal", "self", "lid", "upend", "trust", "rel", "let", "on"),
         r"\bseal\w*\b.*\b(?:(?:on|of) (?:their|its) own|by (?:them|it)sel\w+|themselves|"
         r"without (?:boil|process|cann|heat|a bath|bath|water)\w*|from (?:the|their) (?:own )?heat|"
         r"with (?:the|their) (?:own )?heat|(?:its|their) own heat|without$)|\bself ?seal\w*|"
         r"^sealed (?:them |it )?hot$|"
         r"\b(?:trust|rel[iy])\w* (?:on |in )?(?:the )?(?:own )?(?:heat|vacuum|seals?|sugar)\b|"
-        r"\blet (?:them|the jars|the lids) (?:pop|ping)\b|\bon (?:its|their) heads?\b|"
+        r"\blet (?:them|the jars|the lids) (?:pop|ping)\b|\bon (?:its|their) heads?\b|\bupend\w*|"
         r"\bleft to seal\b|\b(?:went|popped|pulled|sucked) down (?:alone|by themselves|"
         r"on their own|without)\b|\blet (?:them|the jars|it|the lids|these) seal\b",
     ),
@@ -90,6 +90,12 @@ HEATING: tuple[Stage, ...] = (
         r"(?:shelf|shelves) (?:\w+ )?(?:hot|warm|straight|at once|same (?:day|evening))\b",
         r"\b(?:then|process\w*|bath\w*|canner|tested|checked|24|next day|just filled (?:7|9|"
         r"\d+) )\b",
+    ),
+    Stage(
+        ("boil", "bath", "instead", "like"),
+        r"\b(?:boil|bath|steam)\w*\b(?: \w+){0,3} (?:instead|for a change)\b|\binstead of (?:the )?"
+        r"(?:pressure|canner|canning)|\blike (?:the )?jams?\b",
+        methods=_PRESSURE,
     ),
     # The heat under it.
     Stage(
@@ -124,12 +130,14 @@ HEATING: tuple[Stage, ...] = (
         methods=LIDDED,
     ),
     Stage(
-        ("restart", "resum", "carr", "continu", "picked", "kept", "went", "brought", "back",
+        ("interrupt", "missing", "restart", "resum", "carr", "continu", "picked", "kept", "went",
+         "brought", "back",
          "count"),
         r"\b(?:re ?start|resum|carr(?:y|ied) on|continu|picked up|kept on|"
         r"went on)\w*(?: \w+){0,3}? "
         r"(?:where|from where|count\w*|timing|regardless|any ?way|as if|timer|clock)\b|"
-        r"\bbrought (?:it|the pressure|her|them) back\b|\bcount\w* (?:on\b|through|regardless|"
+        r"\bbrought (?:it|the pressure|her|them) back\b|\binterrupted\b|\bmissing minutes?\b|"
+        r"\bcount\w* (?:on\b|through|regardless|"
         r"any ?way)|"
         rf"\b{DENIED} (?:\w+ )?(?:re ?start|start (?:\w+ ){{0,2}}(?:again|over))\w*|"
         r"\bback up (?:to \d+|again|to (?:pressure|the boil))\b",
@@ -149,7 +157,8 @@ HEATING: tuple[Stage, ...] = (
         r"\b(?:needle|dial|gauge|pressure(?! (?:can|cook))|psi|rocker|weight|jiggler|petcock|plug|"
         r"gasket|valve|regulator|sealing ring|vent pipe|steam vent|clamps?)\b.*\b(?:sagg?\w*|"
         r"slipp?\w*|split|crack\w*|torn|tore|perish\w*|worn|missing|makeshift|tape\w*|home ?made|"
-        r"silent|still as|slump\w*|yo ?yo\w*|jamm\w*|all over|jump\w*|bounc\w*|flicker\w*|"
+        r"silent|still as|patchy|jittery|erratic|shaky|fell|slump\w*|yo ?yo\w*|jamm\w*|all over|"
+        r"jump\w*|bounc\w*|flicker\w*|"
         r"wobbl\w*|crept|creep\w*|drift\w*|hover\w*|"
         r"swing\w*|gone(?! before)|blow\w*|blew|open(?! after)|flea|second hand|bent|loose|stuck|"
         r"block\w*|clog\w*|never|went (?:away|flat)|stopped|up and down|all over|rust\w*|"
@@ -166,7 +175,8 @@ HEATING: tuple[Stage, ...] = (
     Stage(
         ("vent", "exhaust", "weight", "regulator", "petcock", "steam", "rocker", "purg",
          "air"),
-        r"\b(?:vent|exhaust|purg)\w*\b(?: \w+){0,2} \b(?:[0-9]|few|short\w*|quick\w*|brief\w*|"
+        r"\b(?:vent|exhaust|purg)\w*\b(?: \w+){0,2} \b(?:[0-9]|hurr\w*|rush\w*|few|short\w*|"
+        r"quick\w*|brief\w*|"
         r"barely|hardly|bit|moment|seconds?|couple|less|half)\b(?! times)|"
         r"\b(?:barely|hardly|briefly|quickly|scarcely|only) (?:vent|exhaust)\w*|"
         r"\b(?:weight|regulator|rocker|petcock|jiggler)(?: (?:was|went|put|set|shut|closed))? "
@@ -184,17 +194,19 @@ HEATING: tuple[Stage, ...] = (
     ),
     Stage(
         ("open", "weight", "lid", "cold", "sink", "snow", "tap", "pressure", "steam", "fan", "wet",
-         "cool", "creek", "river",
+         "cool", "ice", "pour", "creek", "river",
          "quick", "rush", "hurr", "forc", "hos", "damp", "iced"),
         r"\b(?:open|unlock|unload|unlatch)\w*\b(?: \w+){0,4} (?:straight|at once|immediately|"
         r"right (?:away|after|then)|too soon|early|soon|while|under pressure|still)\b|"
         r"\b(?:took|lift\w*|pull\w*|flick\w*|knock\w*|remov\w*|tipp\w*) (?:off )?(?:the |its )?"
         r"(?:weight|rocker|regulator|jiggler|lid)\b(?: off| up)?(?: \w+){0,2}? (?:straight|at once|"
         r"immediately|right (?:away|after)|too soon|early|while|to (?:save|speed|hurry|cool|let|"
-        r"release|get|bleed))|\b(?:cold |iced? )?water over (?:it|the (?:canner|lid|pot|top))\b|"
+        r"release|get|bleed))|\b(?:cold |iced? )?water (?:over|on|onto) (?:it|the (?:canner|lid|"
+        r"pot|top))\b|"
         r"\b(?:canner|it|pot|thing) (?:\w+ ){0,3}(?:in|into|under) (?:the |a |some )?(?:cold )?"
         r"(?:sink|snow|tap|stream|pond|water trough|bath of)\b|"
-        r"\b(?:wet|damp|cold|iced?) (?:cloths?|towels?|rags?)\b|\bhos(?:e|ed|ing)\b|"
+        r"\b(?:wet|damp|cold|iced?) (?:cloths?|towels?|rags?)\b|\bhos(?:e|ed|ing)\b|\b(?:ice|"
+        r"snow) (?:on|over|round)\b|"
         r"\bcool\w* (?:\w+ )?(?:too )?(?:fast|quick\w*|rapid\w*|under|in (?:the |a |"
         r"some )?(?:snow|creek|"
         r"stream|river|lake|sink|rain|pond))\b|\b(?:canner|it|pot)\b(?: \w+){0,2} (?:in|into|"
@@ -209,9 +221,12 @@ HEATING: tuple[Stage, ...] = (
     ),
     Stage(
         ("get", "keep", "hold", "bring", "reach", "climb", "rise", "made", "make", "come", "came",
-         "go", "got", "went", "build", "built", "stay", "fought", "battl", "strug", "kept",
+         "go", "got", "went", "build", "built", "stay", "refus", "fought", "battl", "strug", "kept",
          "held", "maintain", "coax"),
-        r"\b(?:fought|battled|struggled) (?:to|with) (?:keep|hold|the (?:canner|gauge|pressure))|"
+        r"\b(?:it|canner|she|pressure|they) (?:would|could|did) not (?:hold|build|climb|keep|"
+        r"come up)$|"
+        r"\brefus\w* to (?:build|hold|climb|come up|boil|rise)\b|\b(?:fought|battled|"
+        r"struggled) (?:to|with) (?:keep|hold|the (?:canner|gauge|pressure))|"
         rf"\b{_FAILED}(?: \w+){{0,2}} (?:ke(?:ep|pt)|h[eo]ld|g[eo]t|bring|brought|reach\w*|"
         rf"climb\w*|"
         r"rise|rose|mak\w*|made|c[oa]me|go|went|buil[dt]|stay\w*|maintain\w*|coax\w*)"
@@ -237,8 +252,8 @@ HEATING: tuple[Stage, ...] = (
         methods=LIDDED,
     ),
     Stage(
-        ("cold", "half", "canner", "water", "pot", "pan", "kettle", "under", "short"),
-        r"\b(?:topp\w*|re ?fill\w*|fill\w*|add\w*)(?: \w+){0,5} cold (?:tap )?water\b|"
+        ("cold", "cool", "half", "canner", "water", "pot", "pan", "kettle", "under", "short"),
+        r"\b(?:topp\w*|re ?fill\w*|fill\w*|add\w*)(?: \w+){0,5} (?:cold|cool) (?:tap )?water\b|"
         r"\b(?:topp|re ?fill)\w*(?: \w+){0,4} cold\b|"
         r"\b(?:canner|pot|kettle)\b(?: \w+){0,2} (?:half|quarter) (?:full|empty)\b|"
         r"\b(?:pot|canner|pan|kettle) (?:was |is )?too (?:shallow|small|low)\b|\bhalf (?:submerged|"
@@ -257,6 +272,8 @@ HEATING: tuple[Stage, ...] = (
         r"simmer(?:ed|ing)?(?: (?:only|gently|really|in the (?:canner|bath)))?$|"
         r"^(?:a |at a |only |just |on )*(?:low|weak|gentle|lazy|feeble|soft|poor) boil$|"
         r"\bboil (?:was |is )?(?:too )?(?:weak|low|feeble|gentle|poor|lazy)\b|^(?:just|only) hot$|"
+        r"\b(?:tepid|luke ?warm|"
+        r"hot tap) (?:water )?bath\b|\b(?:bath|water) (?:was )?not (?:\w+ )?(?:hot|warm)\b|"
         r"\bsimmer\w* (?:the jars|them in the (?:canner|bath|water))|"
         r"\bboil\w*(?: \w+)? (?:died|stopped|dropped|fell|ceased|interrupt\w*|slack\w*|faded|lost|"
         r"went off|came and went|on and off|off and on)\b|\blost (?:the|its) boil\b|"
@@ -284,7 +301,8 @@ HEATING: tuple[Stage, ...] = (
         r"closed canner|"
         rf"(?:canning )?(?:pot|water|kettle))\b.*{_OVER_NIGHT}|"
         r"\b(?:unload|empti)\w* (?:\w+ ){0,3}(?:next|following) (?:day|morning)|"
-        rf"{_OVER_NIGHT}(?: \w+){{0,3}} in(?:side)? (?:the |my )?canner|"
+        rf"{_OVER_NIGHT}(?: \w+){{0,3}} in(?:side)? (?:the |my )?(?:canner|pot|bath)\b|"
+        r"\bcanner (?:\w+ )?cold\b|"
         rf"\bcanner (?:\w+ ){{0,2}}(?:shut|closed|locked)\b.*{_OVER_NIGHT}|"
         rf"\bto bed with\b.*\bcanner|"
         r"\bin (?:the |my )?(?:canner|water bath) (?:over ?night|all night|(?:un)?till? (?:the )?"

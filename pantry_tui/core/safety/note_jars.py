@@ -33,6 +33,7 @@ OF_JARS: tuple[Stage, ...] = (
         rf"\b{_LIQUID}\b(?: \w+){{0,4}} (?:down|dropped|fell|sank) (?:by )?(?:half|0\.\d|a third|"
         r"a lot|a quarter|2|3)|\b(?:2 thirds|2/3|3/4|3 quarters|half|0\.\d+) (?:full|empty)\b|"
         r"\b(?:third|quarter) empty\b|"
+        rf"\b{_LIQUID} (?:is |was )?short\b|"
         rf"\b(?:big|much|heavy|lots of|bad|huge|massive|serious) {_LIQUID} loss",
         _OF_WHAT_IS_OVER,
     ),
@@ -58,7 +59,8 @@ OF_JARS: tuple[Stage, ...] = (
         rf"\b(?:{DENIED}|{NONE}|{LEFT_OUT}|little|hardly|barely|scarcely|tiny|hair|too little|"
         rf"less)\b.*"
         r"\b(?:head ?space|head ?room|(?:room|space) (?:on|at|above) )|\bhead ?(?:space|room)\b"
-        r"(?: \w+){0,2} (?:forg\w+|skipp?\w*|too (?:small|little)|tight|missing|uneven|"
+        r"(?: \w+){0,2} (?:forg\w+|skipp?\w*|too (?:small|little)|tight|missing|all over|varied|"
+        r"uneven|"
         r"un ?measured)|"
         r"\bhead ?(?:space|room)\b.*\b(?:only|instead)\b|\bonly\b.*\bhead ?(?:space|room)\b|"
         r"\b(?:only )?a hair\b|\bbrim ?ful",
@@ -66,13 +68,15 @@ OF_JARS: tuple[Stage, ...] = (
         key="headspace",
     ),
     Stage(
-        ("fill", "pack", "cram", "over", "stuff", "jam", "rim", "top", "brim", "squeez", "full",
+        ("fill", "pack", "cram", "over", "too", "like", "stuff", "jam", "rim", "top", "brim",
+         "squeez", "full",
          "lid",
          "bigger", "larger", "thicker"),
         r"\b(?:fill|pack|top|heap|ladl|pour)\w*\b(?: \w+){0,4} (?:to|up to|at|with|over) the "
         r"(?:very )?(?:rims?|top|brim|lids?|edge|neck)(?! (?:of the (?:beans|fruit|peaches)|"
         r"line))\b|\bto the brim\b|\b(?:very|too|so|really|extra) (?:tight|full|dense)\w*\b|"
-        r"\bcramm\w*|\bover ?stuff\w*|\bjam packed\b|\bpacked (?:\w+ )?solid\b|"
+        r"\bcramm\w*|\bover ?stuff\w*|\btoo much in (?:each|the|every)\b|\blike sardines\b|"
+        r"\bjam packed\b|\bpacked (?:\w+ )?solid\b|"
         r"\b(?:bigger|larger|thicker) (?:chunks?|pieces?|cubes?|cuts?)\b|\bas (?:tight|full|many|"
         r"much) as (?:i|we|would|could|they|it)\b|"
         r"\bsqueez\w* in (?:as|more|extra)|\btouch\w* the lids?\b",
@@ -156,11 +160,14 @@ OF_JARS: tuple[Stage, ...] = (
     ),
     Stage(
         ("jar",),
-        r"\b(?:bigger|larger) jars\b|\bin(?:to)? (?:the )?(?:big|large|huge|tall|giant) jars\b",
+        r"\b(?:bigger|larger) jars\b|\bjars? (?:were |are )?(?:bigger|larger) than\b|"
+        r"\bin(?:to)? (?:the )?(?:big|large|huge|tall|giant) jars\b",
         key="jar",
     ),
     Stage(
-        ("seal", "lid"),
+        ("seal", "lid", "ring", "dull", "dimpl"),
+        rf"\bdull\b.*\b(?:tap|sound|thud|ring)|\b{DENIED} ring\b|\b(?:is|are|was|were|"
+        rf"dimpled) up\b|"
         r"\bseal\w* (?:broke|came|let|gave|slipp|went|lift|peel|is soft|weak)\w*|"
         r"\blids?\b(?: \w+){0,2} (?:peel\w*|came (?:off|away)|slid|in my hand)\b",
         key="seal",
@@ -183,7 +190,10 @@ OF_JARS: tuple[Stage, ...] = (
         methods=frozenset({Method.VINEGAR_PICKLE}),
     ),
     Stage(
-        ("smell", "smelt", "odo", "whiff"),
+        ("smell", "smelt", "odo", "whiff", "pong", "stench", "tast", "drip", "streak", "dribbl",
+         "trickl"),
+        r"\b(?:pong|stench)\b|\btast\w* (?:\w+ )?(?:ferment\w*|off|fizzy|yeasty|boozy)\b|"
+        r"\b(?:drips?|streaks?|dribbl\w*|trickl\w*) (?:\w+ ){0,2}down\b|"
         r"\b(?:smell\w*|smelt|odou?r|whiff)(?: \w+){1,3} (?:off|bad|foul|funny|weird|odd|strange|"
         r"wrong|awful|nasty|rotten|rancid|musty|yeasty|egg\w*|sulphur\w*)\b",
         rf"\b(?:{DENIED}|{NONE})\b",
@@ -217,13 +227,15 @@ OF_JARS: tuple[Stage, ...] = (
     # Nobody knows, or somebody hopes.
     Stage(
         ("hope", "should", "probab", "guess", "think", "finger", "sure", "unsure", "remember",
-         "recall", "believe", "suppose", "eye", "know", "certain", "risk", "worr", "wonder",
+         "recall", "believe", "suppose", "eye", "slip", "know", "certain", "risk", "worr", "wonder",
          "forget", "may", "might", "idea",
          "doubt"),
         r"\b(?:should|hope\w*|hopefully|probabl[ey]|guess\w*|think|might|may)(?: \w+){0,4} (?:be |"
-        r"was |were )?(?:fine|ok(?:ay)?|safe|enough|all ?right|alright|do)\b(?! (?:well|nicely|"
+        r"was |were )?(?:fine|ok(?:ay)?|safe|enough|all ?right|alright)\b(?! (?:well|nicely|"
         r"until|till|for (?:the|a) (?:year|winter)))|\bfingers crossed\b|\b(?:bit |little )?"
-        r"(?:risky|worried|worrying)\b|\beye ?ball\w*|\bguessed (?:the|at|it|when)\b|"
+        r"(?:risky|worried|worrying)\b|\beye ?ball\w*|\b(?:timer?|timing|vent\w*|lemon|acid|"
+        r"vinegar|altitude|"
+        r"weight) slipped my mind|\bguessed (?:the|at|it|when)\b|"
         r"\b(?:think|believe|guess|suppose) (?:that )?(?:i|we|it|they) (?:did|had|was|were|gave|"
         r"got|kept|held|"
         r"put|used|added|remembered|boiled|processed|sealed)\b|^(?:\w+ ){0,2}guess(?:ed|work)?$|"

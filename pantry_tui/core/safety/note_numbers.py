@@ -39,7 +39,7 @@ _JAR = (
     r"lit(?:re|er))s?\b"
     r"(?=\s*(?:$|jars?\b|and\b|were\b|was\b|size|not\b|did\b|among|in(?:stead)?\b|too\b|as\b|"
     r"bottles?\b|after all\b|really\b|actually\b|this time\b|mostly\b|all\b|rather\b|"
-    r"by mistake\b|that\b))"
+    r"half\b|by mistake\b|that\b))"
 )
 _SIZED = (
     r"\b(\d+(?:\.\d+)?\s*(?:ml|oz|l|lit(?:re|er)s?)|\d\.\d+\s*(?:pint|quart|qt|pt)s?) "
@@ -51,7 +51,8 @@ _AMOUNT_OF_ACID = rf"(?:\d+/\d+|{_N})\s*(?:tsp|tbsp|tbs|teaspoons?|tablespoons?)
 _UNTIL_THERE = (
     r"\b(?:took|takes|needed|after)\b.*\b(?:to (?:come|get|heat|reach|build|warm|cool|fall|drop)|"
     r"until|before)\b|\b(?:came|come|fell|dropped|went|goes|back) (?:back )?(?:down|to (?:zero|"
-    r"0))\b.*\b(?:in|after|within)\b|\b(?:zero|at 0)\b|\bwithin\b.*\bof (?:pick|harvest|cutt|com)|"
+    r"0))\b.*\b(?:in|after|within)\b|\b(?:zero|(?:at|to) 0)\b|\bwithin\b.*\bof (?:pick|harvest|"
+    r"cutt|com)|"
     r"\bice bath\b|\b(?:cool|heat)\w* (?:down|up)\b"
 )
 _UNDER = r"\b(?:under|below|beneath|short of) \d{1,2}\b"
@@ -129,7 +130,8 @@ _ENDED_AT = (
 #: A number of something else.
 _OTHER_NUMBER = terms.any_of(
     r"pick\w*|harvest\w*|bought|yield\w*|weigh\w*|jars?\b|pints?\b|quarts?\b|made|age|aged|o'clock|"
-    r"people|serv\w*|heads?|rows?|plants?|box|page|no\b|cups?|kids|price|cost|share|gave|ate|"
+    r"people|serv\w*|heads?|rows?|plants?|box|page|no\b|cups?|kids|price|cost|share|gave (?!it|"
+    r"them)|ate|"
     r"vent\w*"
 )
 

@@ -14,13 +14,15 @@ from pantry_tui.core.words import Method
 #: time is tested from hot jars. Common practice, no source; the stricter one.
 _FULL = r"\b(?:fill|pack|jarr|bottl|ladl|put up)\w*\b"
 _EARLIER_DAY = (
-    r"\b(?:evening|night|yesterday|afternoon|noon|lunch\w*|mid ?day|breakfast|morning|dawn|"
+    r"\b(?:evening|night|yesterday|afternoon|noon|supper|dinner|lunch\w*|mid ?day|breakfast|"
+    r"morning|dawn|"
     r"day before|last thing|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
 )
 _HEATED_LATER = (
     r"\b(?:process|cann|bath|boil|heat)\w*\b(?: \w+){0,4}? (?:(?:the )?(?:next|following) (?:day|"
     r"morning|evening)|tomorrow|(?:the )?(?:day|morning) after|later|in the morning|first thing|"
-    r"after (?:dinner|supper|lunch|tea|dark)|at night|in the evening|that (?:night|evening)|"
+    r"at (?:dawn|dusk|midnight)|after (?:midnight|dinner|supper|lunch|tea|dark)|at night|"
+    r"in the evening|that (?:night|evening)|"
     r"(?:mon|tues|wednes|thurs|fri|satur|sun)day|after work|over ?night)\b"
 )
 _STOOD_FULL = (

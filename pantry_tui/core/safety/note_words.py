@@ -44,8 +44,9 @@ AS_PUBLISHED = (
     r"came|flow\w*|stream\w*|billow\w*|puff\w*) out"
     r"(?! (?:of|at|round|around|from))|\b(?:turn|switch|"
     r"shut)\w*(?: \w+){0,3} off(?: \w+)? (?:after the (?:full )?"
-    r"time|when the timer|when (?:it was|they were|time was)|at the end)(?: \w+)*|(?:\b(?:just |"
-    r"exactly )?(?:as|like|by) (?:in |per )?(?:always|usual|ever|(?:the|my|our) "
+    r"time|when the timer|when (?:it was|they were|time was)|at the end)(?: \w+)*|"
+    r"(?:(?<!not )(?<!quite )\b"
+    r"(?:just |exactly )?(?:as|like|by) (?:in |per )?(?:always|usual|ever|(?:the|my|our) "
     r"(?:book|guide|recipe|leaflet|table|chart)s?(?: says?)?|told)|\bexactly)(?!\w)"
 )
 NUMBER = r"\d+(?:\.\d+)?"
@@ -128,7 +129,9 @@ WATER_LOW = (
     r"\b(?:lids?|tops?|jars|rims?|caps?|necks?|shoulders?)(?: of the jars)? "
     r"(?:out of|above) (?:the )?water\b|\bnot(?: \w+){0,2} under ?(?:the )?water|"
     r"\bwater\b(?: \w+){0,4} (?:below|under|short of|half ?way up|only to|just to|up to) "
-    r"(?:the )?(?:lids?|tops?|jars?|rims?|necks?|shoulders?)\b|\bwater (?:level )?(?:was |is )?"
+    r"(?:the )?(?:lids?|tops?|jars?|rims?|necks?|shoulders?)\b|\b(?:at|to) (?:the )?(?:neck|"
+    r"shoulder|lid|rim) (?:height|level)|\bpok\w* through\b|"
+    r"\bboiled down below|\bwater (?:level )?(?:was |is )?"
     r"(?:too |very )?(?:low|shallow)\b|\b(?:too little|not enough|low) water in the canner"
 )
 #: Beginnings of words, one of which is in whatever the pattern of that name finds.
@@ -140,7 +143,7 @@ OF_LOSS = (
     "left", "waited", "quick", "force", "open", "brim", "over", "full", "tight", "un", "no",
     "never", "without", "skip", "omit", "forg", "miss", "lack", "ran", "run", "leav", "tap",
 )  # fmt: skip
-OF_WATER = ("dry", "water", "under")
+OF_WATER = ("dry", "water", "under", "boiled", "pok", "jar")
 OF_TIME = (
     "tim", "min", "hour", "long", "early", "clock", "count", "start", "less", "few", "short",
     "half", "third", "quarter", "part", "guess", "cut", "last", "round",
@@ -149,7 +152,7 @@ OF_TIME = (
 TIME_SHORT = (
     r"\b(?:not (?:for )?the (?:full|whole) (?:\w+ )?time|"
     r"(?:turned|switched|shut)(?: \w+){0,4} early(?! (?:in|this|morning|evening))|"
-    r"(?:minutes?|mins?|hours?|time) (?:too )?(?:short|early|less|fewer|shorter|few)|"
+    r"(?:minutes?|mins?|hours?|time)(?: or \w+)? (?:too )?(?:short|early|less|fewer|shorter|few)|"
     r"(?:few|less|fewer) (?:minutes|mins|time)|"
     r"(?:half|third|quarter|part) (?:of )?the (?:\w+ )?time|"
     r"(?:half|less|nearly|almost|not quite) (?:as |so )long|"
@@ -164,7 +167,7 @@ TIME_SHORT = (
 TIME_GUESSED = (
     r"\b(?:tim(?:e|ed|ing)|minutes)\b.*\b(?:guess\w*|by (?:feel|eye|ear|instinct|nose|heart)|"
     r"roughly|unsure|unknown)\b|\bguess\w* (?:at )?(?:the |its )?(?:time|timing|minutes)|"
-    r"\bnot timed?\b(?= (?:it|them|the)\b|$)|\bnot (?:watch|look at) the clock|"
+    r"\bnot timed?\b(?= (?:it|them|the)\b|$)|\bnot (?:watch|look at) the (?:clock|time)|"
     r"\b(?:no|without a) (?:timer|clock)\b"
 )
 #: The clock runs from the boil, or from full pressure (USDA AIB 539, guide 1).
@@ -194,7 +197,9 @@ OTHER_TIME = any_of(
 )
 #: Time in the canner after its heat was off (NCHFP rests jars in it for ten minutes).
 RESTED = any_of(r"rest\w*|stood|stand\w*|sat|sit|cool\w*")
-OF_PROCESS = any_of(r"process\w*|canner|canned|pressur\w*|psi|water bath|in the (?:bath|pot)")
+OF_PROCESS = any_of(
+    r"bath\b|process\w*|canner|canned|pressur\w*|psi|water bath|in the (?:bath|pot)"
+)
 ONLY = any_of(r"only|really|actually|real|instead|truth|not \d|just|under|less than|short")
 OTHER_WEIGHT = any_of(
     r"pick\w*|harvest\w*|bought|from|yield\w*|weigh\w*|of (?!pressure)|box|bag|bushel|used|made|"
@@ -228,7 +233,7 @@ AWAY = (
 )
 HIGH_UP = any_of(
     r"(?:made|canned|done|put up|processed|live) at altitude|high altitude|high elevation|"
-    r"in the mountains|up in the (?:mountains|hills)|"
+    r"in the (?:\w+ )?mountains|up here|up in the (?:mountains|hills)|"
     r"(?:at|up at) (?:the |our )?(?:cabin|lodge)|different altitude|higher up"
 )
 #: Jars that stood in water that boils, not food that was covered with it.
@@ -241,7 +246,8 @@ LIDS = any_of(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 #: lid pops down as its jar seals.
 LIDS_MAY_BE = (
     r"\b(?:rings?|bands?|label\w*|check\w*|machine|sealer|bag|"
-    r"pop\w* (?:down|as|while|in the|right|at (?:midnight|breakfast|\d+|lunch|supper|dinner|last|"
+    r"pop\w*(?: \w+){0,3} in the (?:night|evening|morning)|pop\w* (?:down|as|while|in the|right|"
+    r"at (?:midnight|breakfast|\d+|lunch|supper|dinner|last|"
     r"dawn))|not (?:touched|moved|disturbed)|one[ -]piece|new lids|colou?r|brand|"
     r"not boiled|canner lid|recycl\w*|away from (?:me|us|you|my|the face))\b|\bhear\w*|"
     # The canner's own lid comes off before jars are lifted out (USDA AIB 539, guide 1).
