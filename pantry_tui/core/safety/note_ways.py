@@ -43,6 +43,7 @@ _NO_CANNER = (
     r"steam oven|egg cooker)\b"
 )
 _OTHERWISE = (
+    r"\bpressure fryer\b|\brubber bands?\b(?! (?:on|round|around) the labels?)|"
     r"\b(?:rebel|amish|outlaw) (?:cann\w*|way|method|style)\b|"
     r"\b(?:untested|unapproved|unsafe|unproven) (?:\w+ )?(?:recipe|way|method|process|times?)\b|"
     r"\b(?:recipe|method|way|process|times?) (?:is |was |were |are )?(?:untested|not tested|unsafe)"
@@ -62,11 +63,20 @@ def another_way(clause: str) -> bool:
         not re.search(_OVEN_FOR_ELSE, clause) or re.search(_OF_FULL_JARS, clause)
     ):
         return True
-    if all(re.search(one, clause) for one in (_INTO_JARS, r"\bhot\b", _CLOSED)) and not (
-        re.search(_HEATED_AFTER, clause)
+    if (
+        "hot" in clause
+        and all(re.search(one, clause) for one in (_INTO_JARS, r"\bhot\b", _CLOSED))
+        and not (re.search(_HEATED_AFTER, clause))
     ):
         return True
-    if re.search(_NOT_BOILED, clause) and not re.search(_LIDS_NOT_BOILED, clause):
+    if (
+        "boil" in clause
+        and re.search(_NOT_BOILED, clause)
+        and not re.search(_LIDS_NOT_BOILED, clause)
+    ):
         return True
-    plain = re.sub(_OTHER_WAX, " ", clause)
-    return any(affirmed(plain, one) for one in (_WAX, _FILM, _SUCKED, _NO_CANNER, _OTHERWISE))
+    if "wax" in clause and affirmed(re.sub(_OTHER_WAX, " ", clause), _WAX):
+        return True
+    if " in " in clause and affirmed(clause, _NO_CANNER):
+        return True
+    return any(affirmed(clause, one) for one in (_FILM, _SUCKED, _OTHERWISE))
