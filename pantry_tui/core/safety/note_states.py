@@ -13,7 +13,7 @@ from enum import StrEnum
 from functools import lru_cache
 from typing import NamedTuple
 
-from pantry_tui.core.canned import ANIMAL
+from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.note_added import plants_in
@@ -128,12 +128,15 @@ _DRIED_SINCE = (
 _OPENED = (
     r"(?:opened|unsealed|(?:is|was|been|already|stands|stood|left|now|half) open|"
     r"open(?: (?:since|for|in the fridge|now|already|pack\w*|bag|carton|bottle|jar|tin|tub))|"
-    r"(?:seal|cap|lid|top) (?:is |was )?(?:broken|off|gone|loose)|broke the seal|broached|"
+    r"broke the seal|broached|"
     r"in use|drunk half|last of the \w+|first (?:glass|slice|cup|spoon\w*) (?:poured|taken|gone)|"
     r"(?:bag|pack|packet|carton|box|foil|lid|pouch|wrapper|packaging) (?:is |was |got )?"
     r"(?:torn|ripped|split|punctured|open|holed)|punctured|"
     r"(?:half|part|partly|nearly) (?:used|drunk|eaten|empty|gone))"
 )
+#: Of a jar that was canned the lid is off the canner, and how it sealed is read elsewhere.
+_LID_OFF = r"\b(?:seal|cap|lid|top) (?:is |was )?(?:broken|off|gone|loose)\b"
+_CANNER = r"\b(?:canner|cooker|petcock|vent|valve|kettle|pan|pot)\b"
 _OPENED_ALONE = (
     r"^(?:already |now |is )?open$|^(?:started|begun) (?:on|in|last|yesterday|today|this|\d|a )"
 )
@@ -206,7 +209,7 @@ def _of_clause(
         found.append((Now.FLAVOURED, ""))
     if (dry or method in _DRIED) and _is_soaked(done, dry=dry):
         found.append((Now.WET, ""))
-    if method is not Method.CELLAR and _is_opened(done, alone=alone):
+    if method is not Method.CELLAR and _is_opened(method, done, alone=alone):
         found.append((Now.OPENED, ""))
     if method is Method.FROZEN and _is_thawed(food, done):
         found.append((Now.THAWED, ""))
@@ -249,7 +252,11 @@ def _is_soaked(done: str, *, dry: bool) -> bool:
     return not re.search(_DRIED_SINCE, done) and affirmed(done, rf"\b{told}\b{_SAMPLE}")
 
 
-def _is_opened(done: str, *, alone: bool) -> bool:
+def _is_opened(method: Method, done: str, *, alone: bool) -> bool:
+    if method in LIDDED and re.search(_CANNER, done):
+        return False
+    if method not in LIDDED and affirmed(done, _LID_OFF):
+        return True
     if alone and affirmed(done, _OPENED_ALONE):
         return True
     return affirmed(done, rf"\b{_OPENED}\b(?!{_OTHER_DOOR})")

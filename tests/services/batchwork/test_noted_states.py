@@ -218,7 +218,8 @@ GOOD = {
         "for whipping", "open when needed", "to be opened last", "unopened",
     ),
     STOCK: (
-        "to be opened at christmas", "open and boil", "opened one, lovely", "never opened",
+        "opened the canner once it was cool", "to be opened at christmas", "open and boil",
+        "opened one, lovely", "never opened",
     ),
     HONEY: (
         "ohne Knoblauch", "thyme honey", "lavender honey", "sans ail", "for garlic sauce",
