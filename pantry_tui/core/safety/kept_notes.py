@@ -120,12 +120,13 @@ def to_look_at(batch: Batch) -> str:
         return ""
     for typed, clause in clauses(batch.note):
         kept_out = re.search(words.NOT_SPOILT, clause) is not None
-        if batch.method not in LIDDED and not kept_out and _says(words.RODENTS, clause):
+        seen = re.sub(PURPOSE, " ", clause)
+        if batch.method not in LIDDED and not kept_out and _says(words.RODENTS, seen):
             return (
                 f"Its note says {typed!r}: discard every pack that is soft, gnawed or soiled, and "
                 "look at what stands beside it. Gloves on: droppings carry disease."
             )
-        insects = (dried or damp) and not kept_out and _says(words.INSECTS, clause)
+        insects = (dried or damp) and not kept_out and _says(words.INSECTS, seen)
         if insects and not re.search(words.BEFORE_PACKING, clause):
             return (
                 f"Its note says {typed!r}: pick it over, freeze it at 0 F for 7 days and pack it "
@@ -272,7 +273,7 @@ def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
     most = HOT_MIN if max(_degrees(clause), default=0.0) > HOT_F else WARM_MIN
     asked = re.match(words.ASKED, clause) is not None
     if not left and not asked and not re.search(words.COOKING, clause):
-        placed = minutes is not None and re.search(words.WARM_PLACE, clause)
+        placed = minutes is not None and re.search(rf"{words.WARM_PLACE}|{words.ROOM}", clause)
         left = bool(placed) or _says(words.AT_ROOM, clause) is not None
     found_warm = _says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
     if found_warm and not asked and perishes():

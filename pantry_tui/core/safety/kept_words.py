@@ -25,6 +25,7 @@ _OF_FLOWERS = (
 PLANTS = (
     rf"(?<!dried )(?<!dry )(?<!powdered )(?<!ground )(?<!smoked )\b{_OF_FLOWERS}{_PLANTS}\b"
     r"(?! (?:powder|flakes?|salt|granules|seeds?|bread|press|bed|harvest|oil|field|patch|flowers?))"
+    r"|\b(?:sun )?dried tomatoes\b"
 )
 _ANIMAL = (
     r"(?:bacon|ham|meat|beef|pork|chicken|duck|sausages?|chorizo|fish|anchov(?:y|ies)|sardines?|"
@@ -91,6 +92,7 @@ STOOD = (
 )
 #: Part of making it: cultured in the warm, or kept hot.
 #: At the warmth of a room, whatever was done there.
+ROOM = r"\b(?:room|ambient) temp\w*"
 AT_ROOM = r"\b(?:at|in) (?:a |the |warm |normal )*(?:room|ambient) temp\w*"
 #: Found warm, for nobody knows how long.
 FOUND_WARM = (
@@ -98,7 +100,8 @@ FOUND_WARM = (
     r"is|are|become|became) (?:quite |very |all |too |rather |still |a bit |a little |half )*"
     r"(?:luke ?)?warm(?! from the (?:oven|cow|pot|goat|stove|smoker))\b|"
     r"\b(?:luke ?)?warm (?:when (?:i|we|they) (?:found|got|opened|came|checked|looked|noticed)|"
-    r"on arrival|to the touch|inside|through|by (?:the time|then|noon|evening))\b|"
+    r"on arrival|to the touch|inside|through|in the (?:bag|car|box|boot|parcel|post|van)|"
+    r"by (?:the time|then|noon|evening))\b|^(?:luke ?)?warm$|"
     rf"\b(?:{DENIED}) (?:\w+ )?cold (?:any ?more|when|enough|to the touch|on arrival|inside)\b|"
     r"\bno longer cold\b"
 )
@@ -109,7 +112,8 @@ WARM_SO_FAR = (
 )
 #: A clause that tells somebody what to do.
 ASKED = (
-    r"(?:please )?(?:thaw|defrost|leave|let|keep|put|take|serve|rest|stand|bring|warm|soak|"
+    r"(?:please )?(?:thaw|defrost|leave|let|keep|put|take|serve|rest|stand|bring|soak|"
+    r"warm (?:through|up|gently|slowly|it|them)|"
     r"marinate|set|store|eat|use)\b"
 )
 #: Cooking, which keeps it hot.
@@ -151,6 +155,7 @@ PRICKED = r"\b(?:prick\w*|pierc\w*|pok(?:ed|ing)|punctur\w*|tooth ?pick\w*|needl
 
 #: What is surely a sign of spoiling, in whatever words the table of signs has for it.
 SPOILT = (
+    r"^musty\b|\b(?:is|are|was|bit|slightly|rather|gone|got|went) musty\b|"
     r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|slim[ey]\w*|ropy|"
     r"rott\w*|putrid|rancid|maggots?|weevils?|moths?|larva\w*|insects?|mice|st[iau]nks?|"
     r"(?:gone|went|going) (?:off|bad)|"
@@ -159,7 +164,7 @@ SPOILT = (
 )
 #: Few of them are picked out and frozen (data/signs.csv, few insects in good dry goods).
 INSECTS = (
-    r"\b(?:weevils?|moths?|mites?|grubs?|beetles?|insects?|bugs?|larva\w*|webbing|webs|ants|"
+    r"\b(?:weevils?|moths?|mites?|grubs?|beetles?|insects?|bugs?|worms|silverfish|larva\w*|webbing|webs|ants|"
     r"maggots?|caterpillars?)\b"
 )
 #: Rodents (data/signs.csv).
@@ -203,7 +208,11 @@ STILL_MOIST = (
     r"towels?|paper|sand|before|from (?:the )?(?:wash|dew|rain)))|"
     r"\b(?:soft|bendy|squishy) (?:in the (?:middle|centre|center)|inside|centres?|centers?)\b|"
     r"\b(?:condensation|fogg(?:ed|y)|misted|steamed up|sweat(?:ed|ing|s|y)?|droplets|"
-    r"(?:drops|beads) (?:of water )?(?:in|inside|on the glass)|water (?:in|got in|inside))\b|"
+    r"(?:drops|beads) (?:of water )?(?:in|inside|on the glass)|water (?:in|got in|inside)|"
+    r"fog (?:on|in|inside)|(?:leaked|rained|spilled|spilt|dripped) (?:on|in|into|through)|flood\w*|"
+    r"clump(?:ed|y|ing|s)|caked|(?:stuck|sticking|sticks) together|"
+    r"(?:gone|went|got|going|turned) soft(?: again)?|soft again|"
+    rf"(?:{DENIED}|no longer)(?: \w+)? (?:crisp|brittle))\b|"
     r"\b(?:still (?:a (?:bit|little) |rather |quite |slightly )?(?:moist|damp|wet|sticky|tacky|"
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
     r"really |properly |entirely )*dr(?:y|ied)(?! (?:out|in|fruit))|under ?dried|"

@@ -13,12 +13,14 @@ from enum import StrEnum
 from functools import lru_cache
 from typing import NamedTuple
 
-from pantry_tui.core.canned import ANIMAL
+from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.note_added import plants_in
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses
+from pantry_tui.core.safety.prepared import is_large
+from pantry_tui.core.safety.prepared_words import CUT, FINER
 from pantry_tui.core.words import Group, Method
 
 
@@ -68,30 +70,54 @@ _HEATED = (
 #: Of dry food this leaves it dry.
 _DRY_HEAT = r"(?:baked|roasted|toasted|charred)"
 _MASHED = r"(?:mashed|pur[eé]ed|blended|souped)"
-_DISH = r"(?:porridge|mash|pur[eé]e|soup|stew|compote|gruel|congee|risotto|pilaf|mush|stock|gratin)"
+_DISH = (
+    r"(?:porridge|mash|pur[eé]e|soup|stew|compote|gruel|congee|risotto|pilaf|mush|stock|gratin|"
+    r"left ?overs?|chips|fries|hash browns?|jackets|jacket potatoes|fritters|stuffing|dumplings|"
+    r"pudding|salad|sauce)"
+)
 _NOW_A_DISH = (
     rf"^(?:(?:is|it is|now|already|all|as|a|by now) )*{_DISH}$|"
-    rf"\b(?:made|turned|cooked|boiled|done) (?:up )?(?:in)?to (?:a )?{_DISH}\b"
+    rf"\b(?:made|turned|cooked|boiled|done) (?:up )?(?:in)?to (?:a )?{_DISH}\b|"
+    r"\bleft ?over (?:from|rice|pasta|porridge)\b"
 )
 #: Another thing that was heated before, or beside it.
 _OF_ELSE = r"\b(?:jars?|lids?|water|bottles?|syrup|brine|sauce|milled|parboiled rice|soil)\b"
 _CUT = (
     r"(?:sliced|diced|cubed|chopped|halved|quartered|shredded|grated|julienned|peeled|cored|"
     r"podded|pitted|stoned|minced|crushed|spiralised|spiralized|hollowed|cut (?:up|open|"
-    r"half|through|small|in(?:to)? (?:half|halves|pieces|chunks|quarters|wedges|strips|slices|"
-    r"cubes|rings|\d+))|riced|zested)"
+    r"half|through|small|sticks|pieces|in(?:to)? (?:half|halves|pieces|chunks|quarters|wedges|"
+    r"strips|slices|cubes|rings|\d+))|riced|zested|skinned|carved|scooped|juiced)"
+)
+_PIECES = (
+    r"(?:halves|quarters|wedges|sticks|batons|pieces|chunks|slices|cubes|strips|rings|florets|"
+    r"spears|matchsticks|coins)"
+)
+_IN_PIECES = (
+    rf"^(?:(?:in|into|as|all|small|big|thick|thin|now|already) )*{_PIECES}$|"
+    rf"\bin (?:(?!to\b)\w+ )?{_PIECES}\b"
+)
+#: Of a crop of which one makes several meals.
+_PART_USED = (
+    r"(?:^half$|\b(?:half|part|partly|a quarter|1/4|1/2|0\.25|0\.5|some)(?: of (?:1|it|this))?"
+    r"(?: (?:is|was|already))? (?:used|gone|eaten|left|cut)\b)"
 )
 _CUT_ALONE = r"^(?:(?:all|some|already|is|are|was|were|it|they|half|now) )*cut$"
 #: Whole crops keep, hurt ones do not (USDA Handbook 66 stores sound ones alone; from memory).
 _HURT = (
     r"(?:bruised|damaged|nicked|speared|split|cracked|frosted|frost bitten|frost damaged|"
-    r"frozen (?:in|by|on)|gnawed|slug eaten|worm ?eaten|wormy|scuffed|stabbed)"
+    r"frozen (?:in|by|on)|gnawed|slug eaten|worm ?eaten|wormy|scuffed|stabbed|forked|soggy|"
+    r"cut (?:by|with) (?:the|a) (?:spade|fork|hoe|plough|shovel)|"
+    r"(?:went|put|packed|bagged|still|were|was|are|stored)(?: in| up| away)? (?:wet|damp)"
+    r"(?! (?:sand|sawdust|moss|peat|leaves|cloth|sack\w*|soil|\w*paper|straw|towels?|burlap)))"
 )
 #: Wet skins rot: of these the publications say that they go in dry and unwashed (from memory).
 _WASHED = frozenset(
     {"potatoes", "new potatoes", "sweet potatoes", "onions", "shallots", "garlic"}
 )  # fmt: skip
-_SOAKED = r"(?:soaked|soaking|re ?hydrated|hydrated|re ?constituted|sprouted|sprouting|germinat\w+)"
+_SOAKED = (
+    r"(?:soaked|soaking|steeped|re ?hydrated|hydrated|re ?constituted|sprouted|sprouting|"
+    r"germinat\w+)"
+)
 #: Before it was dried, or a dip.
 _DRIED_SINCE = (
     r"\b(?:before|then|and) (?:\w+ )?(?:dr(?:y|ied|ying)|dehydrat\w+)|"
@@ -101,12 +127,19 @@ _DRIED_SINCE = (
 )
 _OPENED = (
     r"(?:opened|unsealed|(?:is|was|been|already|stands|stood|left|now|half) open|"
-    r"open(?: (?:since|for|in the fridge|now|already))|seal (?:is |was )?broken|broke the seal|"
+    r"open(?: (?:since|for|in the fridge|now|already|pack\w*|bag|carton|bottle|jar|tin|tub))|"
+    r"broke the seal|broached|"
+    r"in use|drunk half|last of the \w+|first (?:glass|slice|cup|spoon\w*) (?:poured|taken|gone)|"
     r"(?:bag|pack|packet|carton|box|foil|lid|pouch|wrapper|packaging) (?:is |was |got )?"
     r"(?:torn|ripped|split|punctured|open|holed)|punctured|"
     r"(?:half|part|partly|nearly) (?:used|drunk|eaten|empty|gone))"
 )
-_OPENED_ALONE = r"^(?:already |now |is )?open$"
+#: Of a jar that was canned the lid is off the canner, and how it sealed is read elsewhere.
+_LID_OFF = r"\b(?:seal|cap|lid|top) (?:is |was )?(?:broken|off|gone|loose)\b"
+_CANNER = r"\b(?:canner|cooker|petcock|vent|valve|kettle|pan|pot)\b"
+_OPENED_ALONE = (
+    r"^(?:already |now |is )?open$|^(?:started|begun) (?:on|in|last|yesterday|today|this|\d|a )"
+)
 #: What else is opened.
 _OTHER_DOOR = (
     r" (?:the |our |its |a |up )*(?:(?!in|at|on|from|by|for)\w+ )?"
@@ -115,7 +148,10 @@ _OTHER_DOOR = (
     r"lid|daily|every|to (?:skim|stir|burp|release|let))\b"
 )
 _THAWED = (
-    r"(?:(?:half |partly |part |fully |nearly |all )?(?:thawed|defrosted|melted|un ?frozen)|"
+    r"(?:(?:start|beg[au]n)\w* to (?:thaw|melt|defrost|soften)|softened|dripping|"
+    r"(?:was |were |already )(?:thawing|melting|defrosting)|(?:thawing|melting|defrosting) when|"
+    r"not (?:quite |fully |completely )?frozen (?:solid|hard|through)|"
+    r"(?:half |partly |part |fully |nearly |all )?(?:thawed|defrosted|melted|un ?frozen)|"
     r"soft when|no longer (?:hard|frozen|solid)|slushy|"
     r"not (?:quite |fully |completely )?(?:frozen|solid|hard)(?: any ?more)? when)"
 )
@@ -173,7 +209,7 @@ def _of_clause(
         found.append((Now.FLAVOURED, ""))
     if (dry or method in _DRIED) and _is_soaked(done, dry=dry):
         found.append((Now.WET, ""))
-    if method is not Method.CELLAR and _is_opened(done, alone=alone):
+    if method is not Method.CELLAR and _is_opened(method, done, alone=alone):
         found.append((Now.OPENED, ""))
     if method is Method.FROZEN and _is_thawed(food, done):
         found.append((Now.THAWED, ""))
@@ -197,10 +233,13 @@ def _is_cooked(food: FoodFacts, done: str, *, dry: bool) -> bool:
 
 def _is_cut(food: FoodFacts, done: str) -> str:
     told = re.sub(rf"\b{re.escape(food.name)}\b", " ", done)
-    if not affirmed(told, rf"\b{_CUT}\b{_SAMPLE}") and not affirmed(told, _CUT_ALONE):
+    cut = rf"\b{_CUT}\b{_SAMPLE}"
+    part = rf"|{_PART_USED}" if is_large(food) else ""
+    if not affirmed(told, rf"{cut}|{_CUT_ALONE}|{_IN_PIECES}{part}"):
         return ""
-    found = re.search(rf"\b{_CUT}\b", told)
-    return found[0].split()[0] if found else "cut"
+    found = re.search(cut, told)
+    word = found[0].split()[0] if found else ""
+    return word if word in CUT | FINER else "cut"
 
 
 def _is_hurt(food: FoodFacts, done: str) -> bool:
@@ -209,11 +248,15 @@ def _is_hurt(food: FoodFacts, done: str) -> bool:
 
 
 def _is_soaked(done: str, *, dry: bool) -> bool:
-    told = _SOAKED if dry else _SOAKED.replace("soaked|soaking|", "")
+    told = _SOAKED if dry else _SOAKED.replace("soaked|soaking|steeped|", "")
     return not re.search(_DRIED_SINCE, done) and affirmed(done, rf"\b{told}\b{_SAMPLE}")
 
 
-def _is_opened(done: str, *, alone: bool) -> bool:
+def _is_opened(method: Method, done: str, *, alone: bool) -> bool:
+    if method in LIDDED and re.search(_CANNER, done):
+        return False
+    if method not in LIDDED and affirmed(done, _LID_OFF):
+        return True
     if alone and affirmed(done, _OPENED_ALONE):
         return True
     return affirmed(done, rf"\b{_OPENED}\b(?!{_OTHER_DOOR})")
@@ -224,4 +267,4 @@ def _is_thawed(food: FoodFacts, done: str) -> bool:
         return False
     soft = food.group in ANIMAL | {Group.MEAL}
     told = rf"(?:{_THAWED}|{_SOFTENED})" if soft else _THAWED
-    return affirmed(done, rf"\b{told}\b{_SAMPLE}")
+    return affirmed(done, rf"\b{told}\b")

@@ -26,25 +26,37 @@ _FOODS = {
     "egg": "eiern?|œufs?|oeufs?|huevos?|uov[oa]|eieren",
     "milk": "milch|lait|leche|melk",
 }
+#: No words of English, so that they are read beside any food.
+_ALWAYS = {
+    "with": "mit|avec",
+    "without": "ohne|senza|zonder",
+    "in it": "drin|darin|dedans|dentro|erin",
+}
 _SMALL = {
-    "with": "mit|avec|con|met|à l'|a l'|au|aux|à la|all'|al",
-    "without": "ohne|sans|sin|senza|zonder",
+    "in it": "rein",
+    "with": "con|met|à l'|a l'|au|aux|à la|all'|al",
+    "without": "sans|sin",
     "no": "keine?|keinen|kein|geen",
     "fresh": "frische[mnrs]?|frais|fraîche|fresc[ao]|fresco|verse",
     "and": "und|et|en|y|e",
 }
 _ANY_FOOD = re.compile(rf"(?<!\w)(?:{'|'.join(_FOODS.values())})(?!\w)")
-_ALL = tuple(
-    (re.compile(rf"(?<!\w)(?:{words})(?:(?<=')|(?!\w))"), f"{meant} ")
-    for meant, words in (*_SMALL.items(), *_FOODS.items())
-)
+
+
+def _each(words: dict[str, str]) -> tuple[tuple[re.Pattern[str], str], ...]:
+    return tuple(
+        (re.compile(rf"(?<!\w)(?:{word})(?:(?<=')|(?!\w))"), f"{meant} ")
+        for meant, word in words.items()
+    )
+
+
+_PLAIN, _BESIDE = _each(_ALWAYS), _each(_SMALL | _FOODS)
 
 
 def in_english(clause: str) -> str:
-    """("mit frischem knoblauch") -> "with fresh garlic": a clause in small letters; one that names
-    no food of another language stays as it is."""
-    if not _ANY_FOOD.search(clause):
-        return clause
-    for words, meant in _ALL:
+    """("mit frischem knoblauch") -> "with fresh garlic": a clause in small letters; of one that
+    names no food of another language only what is no word of English is put."""
+    pairs = (*_PLAIN, *_BESIDE) if _ANY_FOOD.search(clause) else _PLAIN
+    for words, meant in pairs:
         clause = words.sub(meant, clause)
     return " ".join(clause.split())

@@ -44,74 +44,135 @@ EGGS = "12 eggs, fridge"
 #: Not sound as the record alone would have it, and the note is quoted.
 RAISED = {
     RICE: (
-        "cooked", "boiled this morning", "already cooked", "made into congee", "soaked overnight",
-        "weevils", "mouse", "mice got at it", "got damp", "bag was wet", "some weevils in it",
+        "left over from dinner", "leftovers", "steeped overnight", "roof leaked on it", "musty",
+        "cooked", "boiled this morning", "already cooked", "made into congee",
+        "soaked overnight", "weevils", "mouse", "mice got at it", "got damp", "bag was wet",
+        "some weevils in it",
     ),
-    OATS: ("porridge", "now porridge", "cooked to porridge", "soaked in milk overnight"),
-    PASTA: ("cooked", "boiled 8 minutes, cooked", "overcooked"),
-    LENTILS: ("soaked overnight", "soaking since noon", "sprouted", "cooked with bay"),
-    DRY_BEANS: ("soaked", "cooked", "rehydrated", "pressure cooked on sunday"),
-    FLOUR: ("weevils", "moths", "mouse droppings", "got wet", "felt damp", "gnawed corner"),
-    WALNUTS: ("soaked", "damp", "moths", "boiled"),
+    OATS: (
+        "porridge", "now porridge", "cooked to porridge", "soaked in milk overnight",
+    ),
+    PASTA: (
+        "cooked", "boiled 8 minutes, cooked", "overcooked",
+    ),
+    LENTILS: (
+        "soaked overnight", "soaking since noon", "sprouted", "cooked with bay",
+    ),
+    DRY_BEANS: (
+        "soaked", "cooked", "rehydrated", "pressure cooked on sunday",
+    ),
+    FLOUR: (
+        "worms", "silverfish", "clumped", "musty", "caked", "water got in", "weevils", "moths",
+        "mouse droppings", "got wet", "felt damp", "gnawed corner",
+    ),
+    WALNUTS: (
+        "soaked", "damp", "moths", "boiled",
+    ),
     APPLES: (
-        "still bendy and damp", "felt moist", "a bit soft in the middle", "rehydrated",
-        "condensation in the jar", "mouldy ones picked out", "went sticky", "jar is sweating",
-        "weevils",
+        "fog on the glass", "soft again", "stuck together", "still bendy and damp", "felt moist",
+        "a bit soft in the middle", "rehydrated", "condensation in the jar",
+        "mouldy ones picked out", "went sticky", "jar is sweating", "weevils",
     ),
     POTATOES: (
-        "boiled", "mashed", "baked in foil", "roasted", "peeled", "diced", "grated", "washed",
-        "washed and bagged", "bruised", "speared with the fork, nicked", "cut in half",
-        "peeled in October", "frosted", "blanched",
+        "chips", "halves", "in pieces", "skinned", "soggy", "cut by the spade", "forked",
+        "some peeled", "went in wet", "boiled", "mashed", "baked in foil", "roasted", "peeled",
+        "diced", "grated", "washed", "washed and bagged", "bruised",
+        "speared with the fork, nicked", "cut in half", "peeled in October", "frosted",
+        "blanched",
     ),
-    BEETS: ("boiled", "roasted", "baked in foil", "grated", "steamed and peeled"),
-    ONIONS: ("caramelised", "peeled", "sliced", "fried", "chopped fine", "washed"),
-    CABBAGES: ("halved", "shredded", "cut into quarters", "cut", "braised with apple"),
-    FRESH_APPLES: ("sliced", "peeled and cored", "bruised", "stewed", "cut", "wormy"),
+    BEETS: (
+        "cut in wedges", "sliced into rounds", "boiled", "roasted", "baked in foil", "grated",
+        "steamed and peeled",
+    ),
+    ONIONS: (
+        "caramelised", "peeled", "sliced", "fried", "chopped fine", "washed",
+    ),
+    CABBAGES: (
+        "half of one used", "a quarter is gone", "half", "halved", "shredded",
+        "cut into quarters", "cut", "braised with apple",
+    ),
+    FRESH_APPLES: (
+        "sliced", "peeled and cored", "bruised", "stewed", "cut", "wormy",
+    ),
     BEEF: (
+        "had started to thaw", "bag was dripping", "thawing when we got home",
+        "not frozen solid", "softened", "lukewarm in the bag", "room temp overnight",
         "on the counter overnight", "soft when it came home", "was warm when I found it",
         "thawed on the way", "marinated at room temperature", "half thawed", "was soft",
         "in the car for 3 hours", "defrosted", "not frozen any more when I looked",
     ),
-    PIE: ("thawed on the way", "gone soft", "slushy", "on the worktop all day"),
-    PEAS: ("thawed on the way home", "melted", "half defrosted"),
-    MILK: (
-        "opened a week ago", "open since monday", "opened at christmas", "already open",
-        "half drunk", "was warm when I got home", "on the table all morning",
+    PIE: (
+        "thawed on the way", "gone soft", "slushy", "on the worktop all day",
     ),
-    CREAM: ("opened", "half used", "opened on tuesday", "carton torn"),
-    STOCK: ("opened a week ago", "open since monday", "half used"),
+    PEAS: (
+        "thawed on the way home", "melted", "half defrosted",
+    ),
+    MILK: (
+        "broached last week", "started on friday", "seal off", "cap loose",
+        "in use since friday", "first glass poured on monday", "opened a week ago",
+        "open since monday", "opened at christmas", "already open", "half drunk",
+        "was warm when I got home", "on the table all morning",
+    ),
+    CREAM: (
+        "opened", "half used", "opened on tuesday", "carton torn",
+    ),
+    STOCK: (
+        "opened a week ago", "open since monday", "half used",
+    ),
     HONEY: (
-        "fermented garlic honey", "mit Knoblauch", "à l'ail", "con ajo", "con aglio",
-        "met knoflook", "garlic honey", "with egg", "mit Zwiebeln", "avec du thym",
+        "knoblauch rein", "bacon bits", "avec de l'oignon", "fermented garlic honey",
+        "mit Knoblauch", "à l'ail", "con ajo", "con aglio", "met knoflook", "garlic honey",
+        "with egg", "mit Zwiebeln", "avec du thym",
     ),
     OIL: (
-        "mit Rosmarin", "con aglio", "ail", "al basilico", "met kruiden", "con funghi",
-        "anchovies in it", "with feta in it", "con ajo y tomillo",
+        "mit chili", "sun-dried tomatoes in it", "cloves of garlic", "mit Rosmarin", "con aglio",
+        "ail", "al basilico", "met kruiden", "con funghi", "anchovies in it", "with feta in it",
+        "con ajo y tomillo",
     ),
-    BUTTER: ("with fresh garlic", "with ramps", "with herbs", "mit Kräutern", "garlic butter"),
-    VINEGAR: ("with garlic", "con ajo", "tarragon and shallots", "with egg in it"),
-    CHICKEN: ("on the counter overnight", "was warm when I found it", "not cold when it arrived"),
+    BUTTER: (
+        "with fresh garlic", "with ramps", "with herbs", "mit Kräutern", "garlic butter",
+    ),
+    VINEGAR: (
+        "with garlic", "con ajo", "tarragon and shallots", "with egg in it",
+    ),
+    CHICKEN: (
+        "on the counter overnight", "was warm when I found it", "not cold when it arrived",
+    ),
 }  # fmt: skip
 
 #: As the record alone has it.
 GOOD = {
     RICE: (
+        "for pudding", "no bugs", "checked for worms, none", "leftover bag from 2025",
         "good cooked with onions", "not cooked", "to be cooked at Easter", "cook 20 minutes",
         "for porridge", "soak before use", "never got damp", "no weevils", "mouse proof tin",
         "lovely boiled", "keep dry", "frozen first against weevils", "best soaked", "parboiled",
         "if cooked keeps a day", "once cooked eat at once", "from the dry shelf",
     ),
-    OATS: ("for porridge", "good porridge oats", "makes lovely porridge", "rolled"),
-    LENTILS: ("soak overnight", "need to be soaked", "not soaked", "should be cooked soft"),
-    DRY_BEANS: ("boil 10 min before eating", "soak before cooking", "picked dry", "soaked if old"),
-    FLOUR: ("no moths", "stone ground", "for bread", "dry and cool", "not damp"),
-    WALNUTS: ("roasted", "toasted", "soaked and dried", "cracked in november", "for a cake"),
+    OATS: (
+        "for porridge", "good porridge oats", "makes lovely porridge", "rolled",
+    ),
+    LENTILS: (
+        "soak overnight", "need to be soaked", "not soaked", "should be cooked soft",
+    ),
+    DRY_BEANS: (
+        "boil 10 min before eating", "soak before cooking", "picked dry", "soaked if old",
+    ),
+    FLOUR: (
+        "no moths", "stone ground", "for bread", "dry and cool", "not damp",
+    ),
+    WALNUTS: (
+        "roasted", "toasted", "soaked and dried", "cracked in november", "for a cake",
+    ),
     APPLES: (
-        "soaked in lemon juice", "blanched", "soft and leathery", "pliable", "picked in the damp",
+        "crisp", "not stuck together", "soft but dry", "soaked in lemon juice", "blanched",
+        "soft and leathery", "pliable", "picked in the damp",
         "mouldy ones picked out before drying", "no condensation", "not moist", "for stewing",
-        "good stewed", "wiped with a damp cloth", "sliced thin", "peeled and cored", "cut in rings",
+        "good stewed", "wiped with a damp cloth", "sliced thin", "peeled and cored",
+        "cut in rings",
     ),
     POTATOES: (
+        "packed in straw", "dug wet, then dried", "from the wet field", "chitted", "soft sand",
         "for roasting at Easter", "peel before use", "lovely mashed", "never peeled", "unwashed",
         "opened the clamp in march", "threw out two rotten ones", "not washed", "good boiled",
         "cooked some the same night, lovely", "best roasted", "sliced one, white inside",
@@ -119,33 +180,67 @@ GOOD = {
         "no bruised ones", "brush before cooking", "should be baked", "dug in dry weather",
         "great in soup", "cut when needed", "boiled a few, waxy",
     ),
-    BEETS: ("leaves cut off", "tops twisted off", "for borscht", "good roasted", "not boiled"),
-    ONIONS: ("for french onion soup", "good cooked with lamb", "cut from the string as needed",
-             "cured in the sun", "skins dry", "better fried"),
-    CABBAGES: ("cut in october", "cut with long stalks", "for kraut", "outer leaves removed",
-               "to be shredded", "uncut", "harvested before the frost"),
-    FRESH_APPLES: ("for stewing", "lovely stewed", "not bruised", "bruised ones eaten first",
-                   "wrapped in paper", "no wormy ones", "pick over monthly", "peel if waxed"),
+    BEETS: (
+        "stored in damp sand", "packed in wet sawdust", "tops cut off", "for salad",
+        "leaves cut off", "tops twisted off", "for borscht", "good roasted", "not boiled",
+    ),
+    ONIONS: (
+        "for french onion soup", "good cooked with lamb", "cut from the string as needed",
+        "cured in the sun", "skins dry", "better fried",
+    ),
+    CABBAGES: (
+        "cut in october", "cut with long stalks", "for kraut", "outer leaves removed",
+        "to be shredded", "uncut", "harvested before the frost",
+    ),
+    FRESH_APPLES: (
+        "for stewing", "lovely stewed", "not bruised", "bruised ones eaten first",
+        "wrapped in paper", "no wormy ones", "pick over monthly", "peel if waxed",
+    ),
     BEEF: (
+        "warm it through slowly", "softens in the pan", "soft buns to go with it",
         "thaw overnight in the fridge", "not thawed", "froze at once", "never thawed",
         "for marinating", "brought home in a cool box", "packed flat", "thawed if needed",
         "serve warm", "soft when cooked", "bring to room temperature before cooking",
     ),
-    PIE: ("put in cold", "was frozen warm from the pot", "warm through before serving",
-          "not thawed", "crust goes soft", "made with thawed beef"),
-    PEAS: ("very soft when cooked", "not thawed", "picked young", "to be thawed"),
-    MILK: ("to be opened at christmas", "not opened", "unopened", "open by friday",
-           "opened the new shop on monday", "nothing opened", "never opened"),
-    CREAM: ("for whipping", "open when needed", "to be opened last", "unopened"),
-    STOCK: ("to be opened at christmas", "open and boil", "opened one, lovely", "never opened"),
-    HONEY: ("ohne Knoblauch", "thyme honey", "lavender honey", "sans ail", "for garlic sauce",
-            "milk thistle", "met Anna at the market", "good with cheese"),
-    OIL: ("good with fish", "senza aglio", "met tom in rome", "for frying eggs", "dried chilli"),
-    BUTTER: ("salted", "unsalted", "for garlic bread", "no herbs", "with sea salt", "from Mary"),
-    VINEGAR: ("for salad with garlic", "ohne Knoblauch", "5 percent", "no herbs"),
-    CHICKEN: ("to be cooked by friday", "from the market, in a cool box", "for the barbecue",
-              "cook through", "kept cold", "not warm"),
-    EGGS: ("for boiling", "to be boiled", "good poached", "brown", "never boiled"),
+    PIE: (
+        "put in cold", "was frozen warm from the pot", "warm through before serving",
+        "not thawed", "crust goes soft", "made with thawed beef",
+    ),
+    PEAS: (
+        "very soft when cooked", "not thawed", "picked young", "to be thawed",
+    ),
+    MILK: (
+        "starts to turn by friday", "use first", "cap is blue", "last bottle of the year",
+        "to be opened at christmas", "not opened", "unopened", "open by friday",
+        "opened the new shop on monday", "nothing opened", "never opened",
+    ),
+    CREAM: (
+        "for whipping", "open when needed", "to be opened last", "unopened",
+    ),
+    STOCK: (
+        "opened the canner once it was cool", "to be opened at christmas", "open and boil",
+        "opened one, lovely", "never opened",
+    ),
+    HONEY: (
+        "ohne Knoblauch", "thyme honey", "lavender honey", "sans ail", "for garlic sauce",
+        "milk thistle", "met Anna at the market", "good with cheese",
+    ),
+    OIL: (
+        "good with fish", "senza aglio", "met tom in rome", "for frying eggs", "dried chilli",
+    ),
+    BUTTER: (
+        "salted", "unsalted", "for garlic bread", "no herbs", "with sea salt", "from Mary",
+    ),
+    VINEGAR: (
+        "for salad with garlic", "ohne Knoblauch", "5 percent", "no herbs",
+    ),
+    CHICKEN: (
+        "to be cooked by friday", "from the market, in a cool box", "for the barbecue",
+        "cook through", "kept cold", "not warm",
+    ),
+    EGGS: (
+        "for boiling", "to be boiled", "good poached", "brown", "never boiled",
+    ),
 }  # fmt: skip
 
 
