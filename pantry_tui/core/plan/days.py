@@ -143,9 +143,9 @@ class _Laid:
     all: dict[date, float] = field(default_factory=lambda: defaultdict(float))
     of: dict[tuple[date, str], float] = field(default_factory=lambda: defaultdict(float))
 
-    def put(self, pick: Pick, heads: Callable[[date], int]) -> None:
+    def put(self, pick: Pick) -> None:
         food = pick.candidate
-        for day, share in _shares(pick, heads):
+        for day, share in zip(pick.days, pick.parts, strict=True):
             self.all[day] += share
             for what in (food.group, food.food, f"as {food.at_table}"):
                 self.of[day, what] += share
@@ -155,7 +155,7 @@ class _Laid:
         already: (servings over, days' fill), in halves."""
         role = pick.candidate.at_table
         over = there = 0.0
-        for day, share in _shares(pick, heads):
+        for day, share in zip(pick.days, pick.parts, strict=True):
             enough = A_HEAD.get(role, 1.0) * max(1, heads(day))
             laid = self.of[day, f"as {role}"]
             over += max(0.0, laid + share - enough) / enough
@@ -194,11 +194,11 @@ class _Hurried:
         return worst
 
 
-def _shares(pick: Pick, heads: Callable[[date], int]) -> Iterator[tuple[date, float]]:
-    """What of it is eaten on each of its days: an even part, no more than those at table."""
-    even = pick.candidate.servings / len(pick.days)
-    for day in pick.days:
-        yield day, min(even, float(max(1, heads(day))))
+def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) -> Iterator[float]:
+    """What of it is eaten on each of its days: so many are fed as sit there."""
+    sit = [max(1, heads(day)) for day in days]
+    each = min(1.0, servings / max(1, sum(sit)))
+    return (each * many for many in sit)
 
 
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
@@ -256,7 +256,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
         pick = _pick(replace(one, candidate=food), day, table)
         picks.append(pick)
         drawn[food.container].append(pick.day)
-        laid.put(pick, table.appetite.sit)
+        laid.put(pick)
     _not_finished(picks, left, table.end)
     picks.sort(key=lambda pick: (pick.day, pick.dish == "", pick.dish, pick.candidate.food))
     planned = {pick.candidate.container for pick in picks}
@@ -318,7 +318,8 @@ def _pick(one: Chosen, day: date, table: Table) -> Pick:
     later = min(rest, _next_week(table, last, rest))
     thaw = day - timedelta(days=food.thaw_days) if food.frozen and food.thaw_days else None
     until = None if last == date.max else last
-    return Pick(food, tuple(days), one.why, thaw, one.dish, rest - later, later, until)
+    parts = tuple(_parts(food.servings, days, table.appetite.sit))
+    return Pick(food, tuple(days), parts, one.why, thaw, one.dish, rest - later, later, until)
 
 
 def _next_week(table: Table, last: date, rest: float) -> float:
