@@ -24,6 +24,9 @@ from pantry_tui.core.words import Role
 
 #: What is no more than so many servings a head is not too big for any table.
 BIG = 4.0
+#: What a usual table eats for more than so many meals is better for guests, where so many times as
+#: many sit there. Our own choice.
+_MEALS, _MANY = 2.0, 1.5
 _CRUMB = 1e-9
 
 
@@ -101,6 +104,13 @@ class Table:
             return False
         heads = self.appetite.sit(day)
         return one.servings <= BIG * heads or self.wasted(one, day) <= one.servings / 2
+
+    def for_many(self, one: Candidate, heads: int) -> bool:
+        """Whether it is a main for so many rather than for the usual table."""
+        usual = self.appetite.people
+        if one.bulk or one.at_table is not Role.MAIN or one.servings <= _MEALS * usual:
+            return False
+        return heads > usual and (one.servings > BIG * usual or heads >= _MANY * usual)
 
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go. What has
@@ -196,9 +206,8 @@ class _Hurried:
 
 def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) -> Iterator[float]:
     """What of it is eaten on each of its days: so many are fed as sit there."""
-    sit = [max(1, heads(day)) for day in days]
-    each = min(1.0, servings / max(1, sum(sit)))
-    return (each * many for many in sit)
+    each = min(1.0, servings / max(1, sum(map(heads, days))))
+    return (each * max(1, heads(day)) for day in days)
 
 
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
@@ -218,17 +227,18 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
 
         def full(day: date, food: Candidate = food) -> tuple[float, ...]:
             heads = max(1, table.appetite.sit(day))
-            big = heads if food.servings > 1.5 * table.appetite.people else 0
+            big = food.servings > 1.5 * table.appetite.people
             pick = _pick(Chosen(food, Why.PACE), day, table)
             over, there = laid.beside(pick, table.appetite.sit)
             if 2 * food.servings <= heads and food.at_table is Role.MAIN:
                 there = -laid.of[day, food.food]  # so little is a meal with more of the same
             return (
+                not (table.for_many(food, heads) and pick.spare <= food.servings / 2),
                 round(pick.spare, 6),
                 over,
                 round(hurried.crowded(food, day, laid), 6),
                 day > table.latest(food),
-                -big,
+                -heads * big,
                 there,
                 laid.of[day, food.food],
                 laid.of[day, food.group],

@@ -119,9 +119,9 @@ class Pick:
     """A container and the days on which it is eaten; the first is the day it is opened.
 
     `parts` are the servings that are eaten on each of the days: more where more sit there, and no
-    more than a head each. `thaw_by` is the day to move it to the fridge, never before the week's start. `later` servings
-    are left for the next week, until `until` where it keeps no longer once open; `spare` servings
-    cannot be finished within its opened life.
+    more than one a head. `thaw_by` is the day to move it to the fridge, never before the week's
+    start. `later` servings are left for the next week, until `until` where it keeps no longer once
+    open; `spare` servings cannot be finished within its opened life.
     """
 
     candidate: Candidate
