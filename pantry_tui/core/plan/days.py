@@ -90,16 +90,15 @@ class Table:
         return max(0.0, min(one.servings / 2, one.servings - eaten))
 
     def outsized(self, one: Candidate) -> bool:
-        """Whether more than half of it could not be finished once it is open, on any day of this
-        week."""
+        """Whether on no day of this week more than half of it could be finished once open."""
         if one.bulk or one.servings <= BIG * self.appetite.people:
             return False
         days = self.possible(one)
         return bool(days) and all(self.wasted(one, day) > one.servings / 2 for day in days)
 
     def serves(self, one: Candidate, day: date) -> bool:
-        """Whether it can be opened on that day, and is not too much for those who sit there: for
-        so many it is a meal, or half of it can be finished."""
+        """Whether it can be opened on that day, and is a meal for those who sit there, or half of
+        it can be finished."""
         if day not in self.possible(one):
             return False
         heads = self.appetite.sit(day)
@@ -284,11 +283,13 @@ def _not_finished(picks: list[Pick], left: Mapping[str, float], end: date) -> No
             picks[n] = replace(picks[n], spare=left[container])
 
 
-def _first(one: Chosen, table: Table) -> tuple[bool, date, float]:
-    """What lies on a day already, then the nearest date, then what needs several days on end."""
+def _first(one: Chosen, table: Table) -> tuple[bool, date, date, float]:
+    """What lies on a day already, then the nearest date, of fruit also one beyond the week; then
+    what needs several days on end."""
     food = one.candidate
     several = 0.0 if food.bulk else max(0.0, food.servings - table.appetite.people)
-    return one.day is None, table.latest(food), -several
+    ripest = food.last if food.at_table is Role.FRUIT and food.last else date.max
+    return one.day is None, table.latest(food), ripest, -several
 
 
 def _must(one: Chosen) -> bool:
@@ -302,9 +303,8 @@ def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     if one.day is not None:
         return [day for day in days if day == one.day] or days
     # Past its best it is still safe: better a day late than all on one.
-    if len(meals) >= table.appetite.meals:
-        return [day for day in days if day in meals] or days
-    return days
+    full = len(meals) >= table.appetite.meals
+    return (full and [day for day in days if day in meals]) or days
 
 
 def while_open(food: Candidate, day: date, drawn: Sequence[date]) -> bool:

@@ -51,6 +51,16 @@ def test_fruit_is_even_over_the_days() -> None:
     assert max(fruit.values()) <= 2
 
 
+def test_of_two_fruits_the_one_nearer_its_date_leads() -> None:
+    jars = [one(f"{n}", "peaches", 4.0, 5, group=Group.FRUIT, last=day(300)) for n in range(3)]
+    crate = one("crate", "apples", 60.0, 0, group=Group.FRUIT, last=day(60), bulk=True)
+    found = plan([*jars, crate], TWO, START, Needs())
+    fruit = [pick.candidate.food for pick in found.picks if pick.candidate.group is Group.FRUIT]
+    assert fruit[0] == "apples"
+    assert "peaches" in fruit
+    assert fruit.index("peaches") > fruit.count("apples") - 1
+
+
 def test_a_bird_too_big_for_the_table_waits_while_something_smaller_stands() -> None:
     bird = one("bird", "turkeys", 40.0, last=day(200))
     packs = [one(f"{n}", "ground beef", 4.0, last=day(60)) for n in range(9)]
