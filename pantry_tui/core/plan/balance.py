@@ -63,7 +63,7 @@ def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bo
         return False
     if 2 * one.servings < table.appetite.sit(day):
         return False  # no main for that day
-    rest = sum(p.candidate.servings / len(p.days) for p in beside) - one.servings
+    rest = sum(p.on(pick.day) for p in beside) - pick.parts[0]
     if rest < table.appetite.sit(pick.day) / 2 or not while_open(one, day, [pick.day]):
         return False
     in_time = day in table.possible(one) and day <= table.latest(one)

@@ -24,6 +24,9 @@ from pantry_tui.core.words import Role
 
 #: What is no more than so many servings a head is not too big for any table.
 BIG = 4.0
+#: What a usual table eats for more than so many meals is better for guests, where so many times as
+#: many sit there. Our own choice.
+_MEALS, _MANY = 2.0, 1.5
 _CRUMB = 1e-9
 
 
@@ -87,20 +90,26 @@ class Table:
         return max(0.0, min(one.servings / 2, one.servings - eaten))
 
     def outsized(self, one: Candidate) -> bool:
-        """Whether more than half of it could not be finished once it is open, on any day of this
-        week."""
+        """Whether on no day of this week more than half of it could be finished once open."""
         if one.bulk or one.servings <= BIG * self.appetite.people:
             return False
         days = self.possible(one)
         return bool(days) and all(self.wasted(one, day) > one.servings / 2 for day in days)
 
     def serves(self, one: Candidate, day: date) -> bool:
-        """Whether it can be opened on that day, and is not too much for those who sit there: for
-        so many it is a meal, or half of it can be finished."""
+        """Whether it can be opened on that day, and is a meal for those who sit there, or half of
+        it can be finished."""
         if day not in self.possible(one):
             return False
         heads = self.appetite.sit(day)
         return one.servings <= BIG * heads or self.wasted(one, day) <= one.servings / 2
+
+    def for_many(self, one: Candidate, heads: int) -> bool:
+        """Whether it is a main for so many rather than for the usual table."""
+        usual = self.appetite.people
+        if one.bulk or one.at_table is not Role.MAIN or one.servings <= _MEALS * usual:
+            return False
+        return heads > usual and (one.servings > BIG * usual or heads >= _MANY * usual)
 
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go. What has
@@ -143,9 +152,9 @@ class _Laid:
     all: dict[date, float] = field(default_factory=lambda: defaultdict(float))
     of: dict[tuple[date, str], float] = field(default_factory=lambda: defaultdict(float))
 
-    def put(self, pick: Pick, heads: Callable[[date], int]) -> None:
+    def put(self, pick: Pick) -> None:
         food = pick.candidate
-        for day, share in _shares(pick, heads):
+        for day, share in zip(pick.days, pick.parts, strict=True):
             self.all[day] += share
             for what in (food.group, food.food, f"as {food.at_table}"):
                 self.of[day, what] += share
@@ -155,7 +164,7 @@ class _Laid:
         already: (servings over, days' fill), in halves."""
         role = pick.candidate.at_table
         over = there = 0.0
-        for day, share in _shares(pick, heads):
+        for day, share in zip(pick.days, pick.parts, strict=True):
             enough = A_HEAD.get(role, 1.0) * max(1, heads(day))
             laid = self.of[day, f"as {role}"]
             over += max(0.0, laid + share - enough) / enough
@@ -194,11 +203,10 @@ class _Hurried:
         return worst
 
 
-def _shares(pick: Pick, heads: Callable[[date], int]) -> Iterator[tuple[date, float]]:
-    """What of it is eaten on each of its days: an even part, no more than those at table."""
-    even = pick.candidate.servings / len(pick.days)
-    for day in pick.days:
-        yield day, min(even, float(max(1, heads(day))))
+def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) -> Iterator[float]:
+    """What of it is eaten on each of its days: so many are fed as sit there."""
+    each = min(1.0, servings / max(1, sum(map(heads, days))))
+    return (each * max(1, heads(day)) for day in days)
 
 
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
@@ -218,17 +226,18 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
 
         def full(day: date, food: Candidate = food) -> tuple[float, ...]:
             heads = max(1, table.appetite.sit(day))
-            big = heads if food.servings > 1.5 * table.appetite.people else 0
+            big = food.servings > 1.5 * table.appetite.people
             pick = _pick(Chosen(food, Why.PACE), day, table)
             over, there = laid.beside(pick, table.appetite.sit)
             if 2 * food.servings <= heads and food.at_table is Role.MAIN:
                 there = -laid.of[day, food.food]  # so little is a meal with more of the same
             return (
+                not (table.for_many(food, heads) and pick.spare <= food.servings / 2),
                 round(pick.spare, 6),
                 over,
                 round(hurried.crowded(food, day, laid), 6),
                 day > table.latest(food),
-                -big,
+                -heads * big,
                 there,
                 laid.of[day, food.food],
                 laid.of[day, food.group],
@@ -256,7 +265,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
         pick = _pick(replace(one, candidate=food), day, table)
         picks.append(pick)
         drawn[food.container].append(pick.day)
-        laid.put(pick, table.appetite.sit)
+        laid.put(pick)
     _not_finished(picks, left, table.end)
     picks.sort(key=lambda pick: (pick.day, pick.dish == "", pick.dish, pick.candidate.food))
     planned = {pick.candidate.container for pick in picks}
@@ -274,11 +283,13 @@ def _not_finished(picks: list[Pick], left: Mapping[str, float], end: date) -> No
             picks[n] = replace(picks[n], spare=left[container])
 
 
-def _first(one: Chosen, table: Table) -> tuple[bool, date, float]:
-    """What lies on a day already, then the nearest date, then what needs several days on end."""
+def _first(one: Chosen, table: Table) -> tuple[bool, date, date, float]:
+    """What lies on a day already, then the nearest date, of fruit also one beyond the week; then
+    what needs several days on end."""
     food = one.candidate
     several = 0.0 if food.bulk else max(0.0, food.servings - table.appetite.people)
-    return one.day is None, table.latest(food), -several
+    ripest = food.last if food.at_table is Role.FRUIT and food.last else date.max
+    return one.day is None, table.latest(food), ripest, -several
 
 
 def _must(one: Chosen) -> bool:
@@ -292,9 +303,8 @@ def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
     if one.day is not None:
         return [day for day in days if day == one.day] or days
     # Past its best it is still safe: better a day late than all on one.
-    if len(meals) >= table.appetite.meals:
-        return [day for day in days if day in meals] or days
-    return days
+    full = len(meals) >= table.appetite.meals
+    return (full and [day for day in days if day in meals]) or days
 
 
 def while_open(food: Candidate, day: date, drawn: Sequence[date]) -> bool:
@@ -318,7 +328,8 @@ def _pick(one: Chosen, day: date, table: Table) -> Pick:
     later = min(rest, _next_week(table, last, rest))
     thaw = day - timedelta(days=food.thaw_days) if food.frozen and food.thaw_days else None
     until = None if last == date.max else last
-    return Pick(food, tuple(days), one.why, thaw, one.dish, rest - later, later, until)
+    parts = tuple(_parts(food.servings, days, table.appetite.sit))
+    return Pick(food, tuple(days), parts, one.why, thaw, one.dish, rest - later, later, until)
 
 
 def _next_week(table: Table, last: date, rest: float) -> float:

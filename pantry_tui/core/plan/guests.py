@@ -1,5 +1,5 @@
-"""What is too big for the usual table: a whole bird waits for a day on which many sit there, and is
-measured by the heads of that day."""
+"""What is big for the usual table, a whole bird or a family pack: it waits for a day on which many
+sit there, and is measured by the heads of that day."""
 
 from __future__ import annotations
 
@@ -16,16 +16,18 @@ from pantry_tui.core.words import Role
 
 _CRUMB = 1e-9
 _MAIN = {Role.MAIN}
-#: So far ahead guests are looked at, from the week after on.
-_KNOWN = timedelta(weeks=5)
+#: So far ahead guests are looked at, from the week after on: for what is too big for the usual
+#: table, and for what that could eat.
+_KNOWN, _SOON = timedelta(weeks=5), timedelta(days=6)
 
 
 def too_big(
     free: Mapping[int, Candidate], table: Table, chosen: Iterable[Candidate]
 ) -> dict[int, Candidate]:
-    """What is too big for this week's table waits for guests; when its date is near it comes, one
-    a week."""
+    """What is too big for this week's table waits for guests, and one that is big for it where they
+    come soon after; when its date is near it comes, one a week."""
     big = {n: one for n, one in free.items() if table.outsized(one)}
+    big |= _for_next_week(free, big, table)
     if not any(map(table.outsized, chosen)):
         last = {n: last_week(one.last, table) for n, one in big.items() if not awaited(one, table)}
         near = [n for n, week in last.items() if week is not None and week <= SOON]
@@ -36,15 +38,45 @@ def too_big(
 
 def awaited(one: Candidate, table: Table) -> bool:
     """Whether so many as it serves sit there in the weeks after this one, before its date."""
-    last = table.next_week + _KNOWN
-    if one.last is not None:
-        last = min(last, one.last)
-    sits = table.appetite.table.items()
-    return any(
-        one.servings <= BIG * heads and heads > table.appetite.people
-        for day, heads in sits
-        if table.next_week <= day <= last
-    )
+    return any(_for(one, heads, day, table) for day, heads in _guests_ahead(table))
+
+
+def _guests_ahead(table: Table) -> list[tuple[date, int]]:
+    """The days after this week on which more sit there than usual."""
+    usual, last = table.appetite.people, table.next_week + _KNOWN
+    sits = sorted(table.appetite.table.items())
+    return [(day, sit) for day, sit in sits if table.next_week <= day <= last and sit > usual]
+
+
+def _for(one: Candidate, heads: int, day: date, table: Table) -> bool:
+    """Whether it can wait for so many on a day after this week."""
+    if one.last is not None and day > one.last:
+        return False
+    if one.servings <= BIG * table.appetite.people and day > table.next_week + _SOON:
+        return False
+    return one.servings <= BIG * heads and not one.must and table.for_many(one, heads)
+
+
+def _rank(one: Candidate, heads: int, table: Table) -> tuple[bool, bool]:
+    """What no usual table could eat first, then what feeds all of them."""
+    return one.servings <= BIG * table.appetite.people, one.servings < heads
+
+
+def _for_next_week(
+    free: Mapping[int, Candidate], big: Mapping[int, Candidate], table: Table
+) -> dict[int, Candidate]:
+    """One for each day of guests soon after this week for which nothing `big` waits."""
+    found: dict[int, Candidate] = {}
+    taken: set[int] = set()
+    for day, heads in _guests_ahead(table):
+        ways = [(_rank(one, heads, table), n) for n, one in free.items() if n not in taken]
+        fits = [(rank, n) for rank, n in ways if _for(free[n], heads, day, table)]
+        if fits:
+            _, first = min(fits)
+            taken.add(first)
+            if first not in big:
+                found[first] = free[first]
+    return found
 
 
 def for_guests(
@@ -54,15 +86,18 @@ def for_guests(
     laid: Menu,
     enough: Callable[[Candidate], bool] = lambda _: False,
 ) -> tuple[int, Candidate] | None:
-    """The next main, in the order of eating, that is too big for the usual table and not for the
-    guests of that day, thawing in time from a day on which somebody is there; None where none can,
-    a main is `laid` for them already, or what must be discarded by the end of the week needs that
-    day. `enough` says of which the household wants no more."""
+    """The main that is too big for the usual table, or big for it, and not for the guests of that
+    day, of those alike the next in the order of eating, thawing in time from a day on which
+    somebody is there; None where none can, a main is `laid` for them already, or what must be
+    discarded by the end of the week needs that day. `enough` says of which the household wants no
+    more."""
     sit = table.appetite.sit(day)
     if sit <= table.appetite.people or laid.laid(day, _MAIN) >= sit / 2:
         return None
-    birds = ((n, one) for n, one in free.items() if _waits(one, table) and not enough(one))
-    ready = ((n, _taken_out(one, day, table)) for n, one in birds)
+    many = ((n, one) for n, one in free.items() if table.for_many(one, sit))
+    birds = ((n, one) for n, one in many if not one.must and not enough(one))
+    in_turn = sorted(birds, key=lambda item: _rank(item[1], sit, table))
+    ready = ((n, _taken_out(one, day, table)) for n, one in in_turn)
     fits = ((n, one) for n, one in ready if table.serves(one, day) and one.may_open)
     found = next(fits, None)
     if found is None:
@@ -94,8 +129,3 @@ def _taken_out(one: Candidate, day: date, table: Table) -> Candidate:
         if table.appetite.takes_out(day, thaws):
             return one._replace(thaw_days=thaws, opened=keeps((one.open_days or 0) - sooner))
     return one
-
-
-def _waits(one: Candidate, table: Table) -> bool:
-    big = not one.bulk and one.servings > BIG * table.appetite.people
-    return big and not one.must and one.at_table is Role.MAIN

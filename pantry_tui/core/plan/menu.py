@@ -118,13 +118,15 @@ class Needs:
 class Pick:
     """A container and the days on which it is eaten; the first is the day it is opened.
 
-    `thaw_by` is the day to move it to the fridge, never before the week's start. `later` servings
-    are left for the next week, until `until` where it keeps no longer once open; `spare` servings
-    cannot be finished within its opened life.
+    `parts` are the servings that are eaten on each of the days: more where more sit there, and no
+    more than one a head. `thaw_by` is the day to move it to the fridge, never before the week's
+    start. `later` servings are left for the next week, until `until` where it keeps no longer once
+    open; `spare` servings cannot be finished within its opened life.
     """
 
     candidate: Candidate
     days: tuple[date, ...]
+    parts: tuple[float, ...]
     why: Why
     thaw_by: date | None = None
     dish: str = ""
@@ -135,6 +137,10 @@ class Pick:
     @property
     def day(self) -> date:
         return self.days[0]
+
+    def on(self, day: date) -> float:
+        """Servings of it that are eaten on that day."""
+        return self.parts[self.days.index(day)] if day in self.days else 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +160,5 @@ class Menu:
     over: tuple[Candidate, ...] = ()
 
     def laid(self, day: date, roles: Collection[Role]) -> float:
-        """Servings of these roles on that day, each container shared out over its days."""
-        on = (one for one in self.picks if day in one.days and one.candidate.at_table in roles)
-        return sum(one.candidate.servings / len(one.days) for one in on)
+        """Servings of these roles on that day."""
+        return sum(one.on(day) for one in self.picks if one.candidate.at_table in roles)

@@ -6,7 +6,9 @@ seasonings, baking, drinks and ingredients come only inside a dish, or to be use
 
 from __future__ import annotations
 
-from pantry_tui.core.words import Group, Role
+from collections.abc import Collection
+
+from pantry_tui.core.words import Group, Method, Role
 
 #: Servings of each role a head a day. Common practice, no source: the charts speak of weeks.
 A_HEAD = {Role.MAIN: 1.0, Role.SIDE: 2.0, Role.FRUIT: 1.0}
@@ -57,6 +59,13 @@ def role_said(said: str, group: Group, *, drawn: bool = True) -> Role:
     if said in ("ingredient", "snack"):
         return Role.INGREDIENT
     return Role(said) if said else role_of(group)
+
+
+def eaten_by_the_slice(group: Group, method: Method | None, classes: Collection[str]) -> bool:
+    """Whether it is meat that was dried, or sausage that was cured: no meal is made of it alone.
+    Common practice, no source."""
+    cured = method is Method.SALTED and "sausage" in classes
+    return group is Group.MEAT and (cured or method is Method.DRIED)
 
 
 def a_head(said: str) -> float:

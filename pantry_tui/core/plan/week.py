@@ -28,7 +28,7 @@ from pantry_tui.core.plan.balance import balanced, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import Kitchen
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
-from pantry_tui.core.plan.guests import for_guests, may_come, too_big
+from pantry_tui.core.plan.guests import awaited, for_guests, may_come, too_big
 from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
@@ -230,6 +230,8 @@ class _Week:
         if one is None or one.at_table not in roles or day not in self.table.possible(one):
             return False
         if not self._due(one) and self._said_enough(one):
+            return False
+        if number in self.big and awaited(one, self.table):
             return False
         if not one.may_open or not while_open(one, day, self._begun_on(one)):
             return False

@@ -54,16 +54,18 @@ class Choice(NamedTuple):
 
 
 def to_choose(p: Pantry, ref: str) -> list[Choice]:
-    """The signs that this food in its state may show: first those that are said of it, then those
-    that are said of any, of each the worst first; harmless ones last, and that nothing shows."""
+    """The signs that this food in its state may show: first those that are said of it by its name
+    (of hard cheese before those of dairy), then those of its kind, then those that are said of any,
+    of each the worst first; harmless ones last, and that nothing shows."""
     container = _meant(p, ref)
     food = p.stock.batches[container.batch].food
     closed = last_state(container) is State.SEALED
     method = p.stock.batches[container.batch].method
 
-    def rank(sign: Sign) -> tuple[bool, bool, int]:
+    def rank(sign: Sign) -> tuple[bool, bool, bool, int]:
         worst = SEVERITY.index(verdict_of(sign, method, food, closed))
-        return sign.verdict is SignVerdict.HARMLESS, "*" in sign.foods, worst
+        of_any, by_name = "*" in sign.foods, food.name in sign.foods
+        return sign.verdict is SignVerdict.HARMLESS, of_any, not by_name, worst
 
     found = sorted(possible(p, container), key=rank)
     harmless = {one.words: one.verdict is SignVerdict.HARMLESS for one in reversed(found)}

@@ -4,17 +4,24 @@ from __future__ import annotations
 
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan import roles
-from pantry_tui.core.words import Group, Role
+from pantry_tui.core.words import Group, Method, Role
 from pantry_tui.services.pantry import Pantry
 
 
-def role_at_table(p: Pantry, food: str, group: Group, *, drawn: bool = True) -> Role:
-    """By its row in the table; what is in none is what its group usually is. `drawn`: a meal takes
-    a portion of it and not the whole."""
-    known: dict[tuple[str, Group, bool], Role] = p.once("roles", dict)
-    if (food, group, drawn) not in known:
-        known[food, group, drawn] = roles.role_said(_said(p, food), group, drawn=drawn)
-    return known[food, group, drawn]
+def role_at_table(
+    p: Pantry, food: str, group: Group, method: Method | None = None, *, drawn: bool = True
+) -> Role:
+    """By its row in the table and how it is kept; what is in none is what its group usually is.
+    `drawn`: a meal takes a portion of it and not the whole."""
+    known: dict[tuple[str, Group, Method | None, bool], Role] = p.once("roles", dict)
+    key = food, group, method, drawn
+    if key not in known:
+        row = p.tables.index.named(food)
+        classes = row.classes if row is not None else frozenset()
+        sliced = roles.eaten_by_the_slice(group, method, classes)
+        said = "snack" if sliced else _said(p, food)
+        known[key] = roles.role_said(said, group, drawn=drawn)
+    return known[key]
 
 
 def beside(p: Pantry, entry: Entry) -> bool:

@@ -111,7 +111,7 @@ def _members(p: Pantry, one: Stands, batch: Past) -> list[_Member]:
         care_from=one.care_from,
         frozen=frozen,
         thaw_days=thaws,
-        role=role_at_table(p, batch.food, batch.group, drawn=False),
+        role=role_at_table(p, batch.food, batch.group, batch.method, drawn=False),
     )
     like = alike[1:-1]
     return [
@@ -165,7 +165,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         thaw_days=thaws,
         bulk=bulk,
         ready=thawed_by(p, container),
-        role=role_at_table(p, batch.food.name, batch.food.group, drawn=bulk),
+        role=role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=bulk),
         since=_opened_on(container) if begun else None,
         a_head=a_head(p, batch.food.name),
         piece=servings(p, container) / pieces if pieces else 0.0,

@@ -240,7 +240,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> 
         why=why,
         standing=judged.standing,
         method=batch.method,
-        role=role_at_table(p, batch.food.name, batch.food.group, drawn=first.bulk),
+        role=role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=first.bulk),
         left=first.amount,
         begun=first.state is State.OPEN and first.left == first.first,
     )

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.model import Container
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.store import lines as table
@@ -19,6 +19,16 @@ from pantry_tui.store.store import reading
 _SOME = 16
 #: So many batches are named beside the one that is taken.
 _NAMED = 2
+
+#: Ways to keep a food that are eaten for one another: nobody takes dried apples for fresh ones. Of
+#: any other way only its own. Our own choice.
+_ALIKE = (
+    frozenset({Method.FRESH, Method.CELLAR}),
+    frozenset({Method.BOILING_WATER, Method.PRESSURE}),
+    frozenset({Method.DRIED, Method.FREEZE_DRIED}),
+    frozenset({Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE}),
+    frozenset({Method.JAM, Method.FREEZER_JAM}),
+)
 
 #: As `core.keeping.fitness.usable`.
 _USABLE = (
@@ -55,8 +65,8 @@ def _lines(p: Pantry, where: str, values: dict[str, object]) -> Iterator[table.L
 
 
 def left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
-    """Says where a container of the same food stands that should have gone first, and that an
-    older one is rightly passed over: of two batches at most."""
+    """Says where a container of the same food, kept alike, stands that should have gone first, and
+    that an older one is rightly passed over: of two batches at most."""
     batch = p.stock.batches[taken.batch]
     last, closed, first, _, code, number = order_key(batch, taken, p.judge(taken))
     mine = {
@@ -69,7 +79,10 @@ def left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
         "food": batch.food.name,
         "batch": batch.id,
     }
-    others = f"WHERE food = :food AND batch <> :batch AND reserved = '' AND {_USABLE}"
+    alike = next((some for some in _ALIKE if batch.method in some), (batch.method,))
+    methods = ", ".join(f"'{one}'" for one in sorted(alike))
+    kind = f"food = :food AND method IN ({methods})"
+    others = f"WHERE {kind} AND batch <> :batch AND reserved = '' AND {_USABLE}"
     before = f"({_ORDER}) < (:last, :closed, :first, :made, :code, :number)"
     older = "made <> '' AND made < :made"
     said_of: dict[str, str] = {}

@@ -51,6 +51,16 @@ def test_fruit_is_even_over_the_days() -> None:
     assert max(fruit.values()) <= 2
 
 
+def test_of_two_fruits_the_one_nearer_its_date_leads() -> None:
+    jars = [one(f"{n}", "peaches", 4.0, 5, group=Group.FRUIT, last=day(300)) for n in range(3)]
+    crate = one("crate", "apples", 60.0, 0, group=Group.FRUIT, last=day(60), bulk=True)
+    found = plan([*jars, crate], TWO, START, Needs())
+    fruit = [pick.candidate.food for pick in found.picks if pick.candidate.group is Group.FRUIT]
+    assert fruit[0] == "apples"
+    assert "peaches" in fruit
+    assert fruit.index("peaches") > fruit.count("apples") - 1
+
+
 def test_a_bird_too_big_for_the_table_waits_while_something_smaller_stands() -> None:
     bird = one("bird", "turkeys", 40.0, last=day(200))
     packs = [one(f"{n}", "ground beef", 4.0, last=day(60)) for n in range(9)]
@@ -246,3 +256,60 @@ def test_an_open_bag_of_flour_waits_for_a_dish_or_is_used_up_once() -> None:
         assert {pick.dish for pick in both} == {"cake", ""}
     salad = one("salad", "salad", 8.0, group=Group.VEGETABLE, bulk=True, must=True, last=day(90))
     assert len(plan([salad], TWO, START, Needs()).picks) == 4, "what is eaten at table comes"
+
+
+def test_a_big_pack_is_for_the_day_of_the_guests_though_a_usual_table_could_eat_it() -> None:
+    four, guests = Appetite(4), Appetite(4, table={day(4): 12})
+    roast = one("roast", "beef roasts", 12.0, 3, last=day(200), frozen=True, thaw_days=2)
+    bird = one("bird", "turkeys", 14.0, 2, last=day(200), frozen=True, thaw_days=3)
+    packs = [one(f"{n}", "ground beef", 8.0, 1, last=day(60)) for n in range(6)]
+
+    def lies(found: Menu, name: str) -> list[tuple[date, date | None]]:
+        return [(p.day, p.thaw_by) for p in found.picks if p.candidate.container == name]
+
+    assert lies(plan([*packs, bird], guests, START, Needs()), "bird") == [(day(4), day(1))]
+    assert lies(plan([roast, *packs], guests, START, Needs()), "roast") == [(day(4), day(2))]
+    big = one("big", "turkeys", 20.0, 2, last=day(220))
+    found = plan([bird, roast, big, *packs], guests, START, Needs())
+    assert lies(found, "big") == [(day(4), None)], "no other day could eat it"
+    few = Appetite(4, table={day(4): 5})
+    found = plan([roast, *packs], few, START, Needs())
+    assert Why.GUESTS not in [pick.why for pick in found.picks], "five are nearly the usual table"
+    assert lies(plan([roast], four, START, Needs()), "roast"), "no guests to wait for"
+
+
+def test_a_big_pack_waits_for_guests_of_the_week_after_within_its_date() -> None:
+    roasts = [one(f"r{n}", "beef roasts", 12.0, 3, last=day(200)) for n in range(2)]
+
+    def taken(at: int, last: int = 200) -> int:
+        guests = Appetite(4, table={day(at): 12})
+        some = [roast._replace(last=day(last)) for roast in roasts]
+        found = plan(some, guests, START, Needs())
+        return len(found.picks)
+
+    assert taken(99) == 2
+    assert taken(10) == 1, "one is for them, the other for this week"
+    assert taken(13) == 1
+    assert taken(14) == 2, "two weeks off"
+    assert taken(10, last=9) == 2, "past its date by then"
+
+
+def test_guests_who_have_enough_of_a_bird_get_no_second_main_beside_it() -> None:
+    bird = one("bird", "turkeys", 20.0, 1, last=day(200))
+    packs = [one(f"{n}", "ground beef", 8.0, 1, last=day(12)) for n in range(6)]
+    found = plan([*packs, bird], Appetite(4, table={day(4): 12}), START, Needs())
+    on = [pick.candidate.container for pick in found.picks if day(4) in pick.days]
+    assert on == ["bird"]
+    (pick,) = [pick for pick in found.picks if pick.candidate.container == "bird"]
+    assert list(pick.parts) == [12, 4], "by the heads of each day; four are left"
+    assert pick.spare == 4
+
+
+def test_a_thawed_bird_is_cut_when_the_guests_are_there_and_not_the_day_before() -> None:
+    thawed = one("bird", "turkeys", 20.0, must=True, last=day(5), safe_until=day(5))
+    guests = Appetite(4, table={day(4): 12})
+    (pick,) = plan([thawed], guests, START, Needs()).picks
+    assert pick.day == day(4)
+    late = Appetite(4, table={day(6): 12})
+    (pick,) = plan([thawed], late, START, Needs()).picks
+    assert pick.day < day(5), "no longer than it is safe"

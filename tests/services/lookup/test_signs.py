@@ -21,6 +21,22 @@ from pantry_tui.services.stock.seen import At
 TODAY = date(2026, 11, 25)
 
 
+def offered(p: Pantry, line: str, word: str) -> list[str]:
+    """The signs with that word, in the order in which they are offered."""
+    code = putup.put_up(p, putup.read(p, line)).code
+    return [one.words for one in signs.to_choose(p, code) if word in one.words]
+
+
+def test_what_is_said_of_that_very_food_is_offered_before_what_is_said_of_its_kind(
+    p: Pantry,
+) -> None:
+    hard = offered(p, "1 lb cheddar, fridge, 1 nov", "mould")
+    soft = offered(p, "1 lb cream cheese, fridge, 20 nov", "mould")
+    assert hard[0] == "mould on hard cheese"
+    assert "mould on soft, sliced or shredded cheese" in hard
+    assert soft[0] == "mould on soft, sliced or shredded cheese"
+
+
 @pytest.fixture
 def p(tmp_path: Path) -> Iterator[Pantry]:
     """Beans 2A (4), of which one was given away; sauerkraut 3A in the fridge."""

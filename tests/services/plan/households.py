@@ -338,7 +338,7 @@ def _could(p: Pantry, row: DueRow, found: WeekView, day: date, heads: int, role:
     """Whether a cook could have put it there: of that role, thawed by then, not far too large."""
     batch = p.batch(row.code)
     assert batch is not None
-    if role_at_table(p, batch.food.name, batch.food.group) != role:
+    if role_at_table(p, batch.food.name, batch.food.group, batch.method) != role:
         return False
     if row.discard_after is not None and row.discard_after < day:
         return False
@@ -357,7 +357,7 @@ def _could(p: Pantry, row: DueRow, found: WeekView, day: date, heads: int, role:
 def _ready_without_thawing(p: Pantry, row: DueRow, day: date, heads: int) -> bool:
     batch = p.batch(row.code)
     assert batch is not None
-    if role_at_table(p, batch.food.name, batch.food.group) != Role.MAIN:
+    if role_at_table(p, batch.food.name, batch.food.group, batch.method) != Role.MAIN:
         return False
     last = row.discard_after or date.max
     return last >= day and not row.place.endswith("freezer") and _servings(row) >= heads

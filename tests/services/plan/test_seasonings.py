@@ -93,6 +93,31 @@ def test_an_ingredient_is_one_whatever_its_group() -> None:
     assert role_said("snack", Group.FRUIT) is Role.FRUIT
 
 
+@pytest.mark.parametrize(
+    ("line", "role"),
+    [
+        ("4 1 lb packs bacon, frozen, freezer, 2026-11-10", "side"),
+        ("4 1 lb packs turkey bacon, frozen, freezer, 2026-11-10", "side"),
+        ("2 1 lb packs prosciutto, bought in, fridge, best by 2026-12-10", "side"),
+        ("4 1 lb bags jerky, dried, freezer, 2026-11-10", ""),
+        ("4 1 lb bags venison, dried, freezer, 2026-11-10", ""),
+        ("4 1 lb packs chorizo, salted, fridge, 2026-11-20", ""),
+        ("4 1 lb packs chorizo, frozen, freezer, 2026-11-20", "main"),
+        ("4 1 lb packs venison, frozen, freezer, 2026-11-20", "main"),
+        ("2 half-pint jars garlic in oil, in oil, freezer, 2026-11-20", ""),
+    ],
+)
+def test_cured_and_dried_meat_is_no_main(p: Pantry, line: str, role: str) -> None:
+    for name in ("freezer", "fridge"):
+        places.add(p, name, name)
+    up(p, line)
+    batch = p.batches()[-1]
+    found = role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=False)
+    assert (found if found in ("main", "side", "fruit") else "") == role
+    mains = [one for one in weeks.week(p).take if one.role is Role.MAIN]
+    assert bool(mains) == (role == "main")
+
+
 def test_no_herb_and_no_seasoning_of_the_table_is_a_meal(p: Pantry) -> None:
     meals = (Role.MAIN, Role.SIDE, Role.FRUIT)
     wrong = [

@@ -41,6 +41,18 @@ def test_the_order_of_the_tables_is_that_of_the_judge(demo: Pantry, day: date) -
             assert next(iter(firsts)) == wanted[0]
 
 
+def alike(*methods: str) -> bool:
+    """Whether what is kept in one of two ways is eaten for what is kept in the other."""
+    kinds = (
+        {"fresh", "cellar-stored"},
+        {"boiling-water canned", "pressure canned"},
+        {"dried", "freeze-dried"},
+        {"fridge pickle", "vinegar pickle"},
+        {"jam", "freezer jam"},
+    )
+    return len(set(methods)) == 1 or any(kind >= set(methods) for kind in kinds)
+
+
 def by_the_log(p: Pantry, taken: Container) -> tuple[str, ...]:
     """The same from every container of the food, folded and judged."""
     batch = p.stock.batches[taken.batch]
@@ -49,6 +61,8 @@ def by_the_log(p: Pantry, taken: Container) -> tuple[str, ...]:
     for other in ordered(p, by_food(p)[batch.food.name]):
         theirs, judged = p.stock.batches[other.batch], p.judge(other)
         if theirs.id in (batch.id, *said) or not judged.usable or other.reserved:
+            continue
+        if not alike(theirs.method, batch.method):
             continue
         older = theirs.made is not None and batch.made is not None and theirs.made < batch.made
         what = f"{name_of(p, other)} {theirs.food.name} in {p.where(other)}"
@@ -84,6 +98,22 @@ def test_an_older_jar_that_is_rightly_passed_over_is_named(larder: Pantry) -> No
     act.open_(larder, f"{newer}/1")
     done = act.use(larder, f"{newer}/1")
     assert any("is older, but this one is open: it is rightly first" in w for w in done.warnings)
+
+
+def test_what_is_kept_in_another_way_is_not_taken_for_it(larder: Pantry) -> None:
+    for line in (
+        "6 half-pint jars dried apples, larder, 1 sep 2025",
+        "4 quart jars apples, boiling-water canned, larder, 1 sep 2026",
+        "40 lb apples, cellar-stored, larder, 1 nov 2026",
+        "10 lb apples, cellar-stored, larder, 1 oct 2026",
+    ):
+        putup.put_up(larder, putup.read(larder, line))
+    dried, canned, young, old = (one.code for one in larder.batches()[-4:])
+    said = " ".join(act.use(larder, young, "2 lb").warnings)
+    assert old in said
+    assert dried not in said
+    assert canned not in said
+    assert not any("first" in one for one in act.use(larder, canned).warnings)
 
 
 def test_use_reads_the_batches_that_it_speaks_of_and_no_more(larder: Pantry) -> None:
