@@ -343,7 +343,7 @@ def test_a_state_goes_with_a_note_that_is_put_right_and_that_is_said(larder: Pan
     first = larder.containers_of(batch)[0]
     assert larder.judge(first).verdict is Verdict.UNKNOWN
     assert not larder.judge(first).usable
-    assert f"`open {code} --at DAY`" in larder.judge(first).reasons[0]
+    assert f"`open {code}`" in larder.judge(first).reasons[0]
     told = correct(larder, code, note="from Anna").message
     assert "That makes it milder" in told
     now = larder.containers_of(larder.stock.batches[batch.id])
