@@ -25,17 +25,17 @@ _SAYS = {
     Now.COOKED: "judged as cooked food, too. What was cooked is a batch of its own: `repack {}`",
     Now.CUT: "judged as cut, too. If it is, record it: `correct {} --process prepared=...`",
     Now.FLAVOURED: (
-        "judged as flavoured vinegar, too. If it is, record it: `correct {} --food 'herb vinegar' "
-        "--method 'flavoured vinegar'`"
+        "judged as flavoured vinegar, too. If it is, record it as herb vinegar and as that method, "
+        "`correct {}`"
     ),
     Now.HURT: "whole, dry crops alone have figures. Take out what is hurt or wet, and use it first",
     Now.WET: "what is wet has no published figure. Cook it, or put it right: `correct {} --note`",
     Now.OPENED: (
-        "by its record it is shut. Book when it was opened, `open {} --at DAY`, and put the note "
-        "right. Until then nobody knows how long it has been open"
+        "by its record it is shut. Book it with `open {}` on the day it was opened, and put the "
+        "note right. Until then nobody knows how long it has been open"
     ),
     Now.THAWED: (
-        "by its record it is frozen. Book how and when it thawed, `thaw {}`, and put the note "
+        "by its record it is frozen. Book it with `thaw {}` on the day it thawed, and put the note "
         "right. Until then nobody knows how long it was thawed"
     ),
 }

@@ -116,6 +116,7 @@ def to_look_at(batch: Batch) -> str:
     brined = batch.method in (Method.LACTIC, Method.PASTE)
     dried = batch.method in _DRY
     damp = not dried and is_dry(batch.food) and "sugar" not in batch.food.classes
+    damp = damp and batch.food.group is not Group.FRUIT
     if not batch.note:
         return ""
     for typed, clause in clauses(batch.note):
@@ -166,7 +167,9 @@ def _against(
     sweet = food.name == "honey" or "syrup" in food.name or method is Method.SUGAR
     if sweet and plants_in(clause):
         yield f"{_IN_HONEY}."
-    if (sweet or _is_fat(food) or food.name == "vinegar") and animal_in(clause):
+    # Butter is made of milk and cream.
+    other = re.sub(r"\b(?:milk|cream)\b", " ", clause) if food.name == "butter" else clause
+    if (sweet or _is_fat(food) or food.name == "vinegar") and animal_in(other):
         yield _ANIMAL_IN
     yield from _animal(method, food, clause)
     yield from _dry(method, food, clause)

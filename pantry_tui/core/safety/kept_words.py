@@ -39,7 +39,7 @@ ANIMAL = (
 PUT_IN = (
     r"\b(?:with|plus|added|adding|infus\w*|steep\w*|in (?:it|them|there)|inside|into|cloves?|"
     r"heads?|sprigs?|slices?|sliced|whole|raw|fresh|roasted|chopped|covering|poured over|"
-    r"ferment\w*|mixed|stirred|beaten|worked|bits?|flavou?red)\b"
+    r"ferment\w*|stirred|beaten|worked|bits?|flavou?red)\b"
 )
 _ALONE = r"and|of|some|a|few|raw|fresh|honey|butter|oil|vinegar|&|\+|,|\s"
 ONLY_PLANTS = rf"(?:{_PLANTS}|{_ALONE})+"
@@ -199,22 +199,27 @@ UNHEATED = (
     r"(?:no|without)(?: any)? (?:pre ?)?(?:heat\w*|cooking)|(?:skipp?ed|forgot|left out) (?:the )?"
     r"(?:pre ?)?heat\w*|air dr\w+|sun dr\w+|dried in the sun)\b"
 )
+_WEATHER = (
+    r" (?:weather|days?|weeks?|months?|year|season|spring|summer|autumn|fall|winter|harvest|july|"
+    r"august|september|october|november)\b"
+)
 _MOIST = r"(?:moist|damp|wet|sticky|tacky|clammy|soggy)"
 STILL_MOIST = (
     rf"\b(?:felt|feels?|feeling|seems?|got|gone|went|became|turned|is|was|were|are|bit|little|"
     r"slightly|rather|quite|very|too|bendy and|soft and|some|few|still \w+ and) "
     rf"(?:a (?:bit|little) |rather |quite |slightly |all |very |still )*{_MOIST}\b"
-    r"(?! (?:when|weather|days?|cloths?|autumn|october|september|year|place|cellar|summer|season|"
-    r"towels?|paper|sand|before|from (?:the )?(?:wash|dew|rain)))|"
+    rf"(?!{_WEATHER})(?! (?:when|cloths?|place|cellar|towels?|paper|sand|"
+    r"before|from (?:the |its |their )*(?:sugar|honey|juice|wash|dew|rain)))|"
     r"\b(?:soft|bendy|squishy) (?:in the (?:middle|centre|center)|inside|centres?|centers?)\b|"
     r"\b(?:condensation|fogg(?:ed|y)|misted|steamed up|sweat(?:ed|ing|s|y)?|droplets|"
     r"(?:drops|beads) (?:of water )?(?:in|inside|on the glass)|water (?:in|got in|inside)|"
     r"fog (?:on|in|inside)|(?:leaked|rained|spilled|spilt|dripped) (?:on|in|into|through)|flood\w*|"
     r"clump(?:ed|y|ing|s)|caked|(?:stuck|sticking|sticks) together|"
     r"(?:gone|went|got|going|turned) soft(?: again)?|soft again|"
-    rf"(?:{DENIED}|no longer)(?: \w+)? (?:crisp|brittle))\b|"
+    r"no longer (?:crisp|brittle))\b|"
     r"\b(?:still (?:a (?:bit|little) |rather |quite |slightly )?(?:moist|damp|wet|sticky|tacky|"
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
     r"really |properly |entirely )*dr(?:y|ied)(?! (?:out|in|fruit))|under ?dried|"
-    r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?))\b|^(?:damp|moist|wet)\b"
+    r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?))\b|"
+    rf"^(?:damp|moist|wet)\b(?!{_WEATHER})"
 )

@@ -72,8 +72,7 @@ _DRY_HEAT = r"(?:baked|roasted|toasted|charred)"
 _MASHED = r"(?:mashed|pur[eé]ed|blended|souped)"
 _DISH = (
     r"(?:porridge|mash|pur[eé]e|soup|stew|compote|gruel|congee|risotto|pilaf|mush|stock|gratin|"
-    r"left ?overs?|chips|fries|hash browns?|jackets|jacket potatoes|fritters|stuffing|dumplings|"
-    r"pudding|salad|sauce)"
+    r"left ?overs?|hash browns?|jacket potatoes|fritters)"
 )
 _NOW_A_DISH = (
     rf"^(?:(?:is|it is|now|already|all|as|a|by now) )*{_DISH}$|"
@@ -89,8 +88,8 @@ _CUT = (
     r"strips|slices|cubes|rings|\d+))|riced|zested|skinned|carved|scooped|juiced)"
 )
 _PIECES = (
-    r"(?:halves|quarters|wedges|sticks|batons|pieces|chunks|slices|cubes|strips|rings|florets|"
-    r"spears|matchsticks|coins)"
+    r"(?!pieces of )(?:halves|quarters|wedges|sticks|batons|pieces|chunks|slices|cubes|strips|"
+    r"rings|florets|spears|matchsticks|coins)"
 )
 _IN_PIECES = (
     rf"^(?:(?:in|into|as|all|small|big|thick|thin|now|already) )*{_PIECES}$|"
@@ -110,6 +109,8 @@ _HURT = (
     r"(?:went|put|packed|bagged|still|were|was|are|stored)(?: in| up| away)? (?:wet|damp)"
     r"(?! (?:sand|sawdust|moss|peat|leaves|cloth|sack\w*|soil|\w*paper|straw|towels?|burlap)))"
 )
+#: What else splits, cracks and is damaged.
+_OF_THE_PACK = r"\b(?:bags?|sacks?|box(?:es)?|crates?|stems?|stalks?|leaf|leaves|summer|weather)\b"
 #: Wet skins rot: of these the publications say that they go in dry and unwashed (from memory).
 _WASHED = frozenset(
     {"potatoes", "new potatoes", "sweet potatoes", "onions", "shallots", "garlic"}
@@ -129,16 +130,17 @@ _OPENED = (
     r"(?:opened|unsealed|(?:is|was|been|already|stands|stood|left|now|half) open|"
     r"open(?: (?:since|for|in the fridge|now|already|pack\w*|bag|carton|bottle|jar|tin|tub))|"
     r"broke the seal|broached|"
-    r"in use|drunk half|last of the \w+|first (?:glass|slice|cup|spoon\w*) (?:poured|taken|gone)|"
+    r"in use(?! by)|drunk half|last of the (?:bottle|jar|carton|pack\w*|bag|tub|tin|box)|"
+    r"first (?:glass|slice|cup|spoon\w*) (?:poured|taken|gone)|"
     r"(?:bag|pack|packet|carton|box|foil|lid|pouch|wrapper|packaging) (?:is |was |got )?"
     r"(?:torn|ripped|split|punctured|open|holed)|punctured|"
     r"(?:half|part|partly|nearly) (?:used|drunk|eaten|empty|gone))"
 )
 #: Of a jar that was canned the lid is off the canner, and how it sealed is read elsewhere.
-_LID_OFF = r"\b(?:seal|cap|lid|top) (?:is |was )?(?:broken|off|gone|loose)\b"
+_LID_OFF = r"\b(?:seal|cap|lid) (?:is |was )?(?:broken|off|gone|loose)\b"
 _CANNER = r"\b(?:canner|cooker|petcock|vent|valve|kettle|pan|pot)\b"
 _OPENED_ALONE = (
-    r"^(?:already |now |is )?open$|^(?:started|begun) (?:on|in|last|yesterday|today|this|\d|a )"
+    r"^(?:already |now |is )?open$|^(?:started|begun) (?:on|in|last|yesterday|today|this|\d)"
 )
 #: What else is opened.
 _OTHER_DOOR = (
@@ -147,11 +149,15 @@ _OTHER_DOOR = (
     r"season|garden|bed|flowers?|buds?|shells?|house|market|hatch|vent|damper|1|some|another|"
     r"lid|daily|every|to (?:skim|stir|burp|release|let))\b"
 )
+#: What is soft in a dish before it is frozen.
+_OTHER_SOFT = r" (?:cheese|chocolate|butter|garlic|onion|celery|\w+s\b)"
 _THAWED = (
-    r"(?:(?:start|beg[au]n)\w* to (?:thaw|melt|defrost|soften)|softened|dripping|"
+    r"(?:(?:start|beg[au]n)\w* to (?:thaw|melt|defrost|soften)|dripping|"
+    rf"softened(?!{_OTHER_SOFT})|"
     r"(?:was |were |already )(?:thawing|melting|defrosting)|(?:thawing|melting|defrosting) when|"
     r"not (?:quite |fully |completely )?frozen (?:solid|hard|through)|"
-    r"(?:half |partly |part |fully |nearly |all )?(?:thawed|defrosted|melted|un ?frozen)|"
+    r"(?:half |partly |part |fully |nearly |all )?"
+    rf"(?:thawed|defrosted|un ?frozen|melted(?!{_OTHER_SOFT}))|"
     r"soft when|no longer (?:hard|frozen|solid)|slushy|"
     r"not (?:quite |fully |completely )?(?:frozen|solid|hard)(?: any ?more)? when)"
 )
@@ -243,7 +249,11 @@ def _is_cut(food: FoodFacts, done: str) -> str:
 
 
 def _is_hurt(food: FoodFacts, done: str) -> bool:
-    washed = food.name in _WASHED and affirmed(done, r"\bwashed\b(?! (?:crate|box|sand|bin|sack))")
+    washed = food.name in _WASHED and affirmed(
+        done, r"\bwashed\b(?! (?:away|off|out|crate|box|sand|bin|sack))"
+    )
+    if re.search(_OF_THE_PACK, done):
+        return washed
     return washed or affirmed(done, rf"\b{_HURT}\b(?! (?:ones|1))")
 
 

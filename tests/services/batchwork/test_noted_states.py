@@ -74,11 +74,10 @@ RAISED = {
         "mouldy ones picked out", "went sticky", "jar is sweating", "weevils",
     ),
     POTATOES: (
-        "chips", "halves", "in pieces", "skinned", "soggy", "cut by the spade", "forked",
-        "some peeled", "went in wet", "boiled", "mashed", "baked in foil", "roasted", "peeled",
-        "diced", "grated", "washed", "washed and bagged", "bruised",
-        "speared with the fork, nicked", "cut in half", "peeled in October", "frosted",
-        "blanched",
+        "halves", "in pieces", "skinned", "soggy", "cut by the spade", "forked", "some peeled",
+        "went in wet", "boiled", "mashed", "baked in foil", "roasted", "peeled", "diced",
+        "grated", "washed", "washed and bagged", "bruised", "speared with the fork, nicked",
+        "cut in half", "peeled in October", "frosted", "blanched",
     ),
     BEETS: (
         "cut in wedges", "sliced into rounds", "boiled", "roasted", "baked in foil", "grated",
@@ -143,6 +142,7 @@ RAISED = {
 #: As the record alone has it.
 GOOD = {
     RICE: (
+        "started a new bag", "wet harvest", "split peas mixed in", "half of it for Jo",
         "for pudding", "no bugs", "checked for worms, none", "leftover bag from 2025",
         "good cooked with onions", "not cooked", "to be cooked at Easter", "cook 20 minutes",
         "for porridge", "soak before use", "never got damp", "no weevils", "mouse proof tin",
@@ -165,6 +165,7 @@ GOOD = {
         "roasted", "toasted", "soaked and dried", "cracked in november", "for a cake",
     ),
     APPLES: (
+        "a little sticky from the sugar", "damp spring", "some with skins", "Anna cut them",
         "crisp", "not stuck together", "soft but dry", "soaked in lemon juice", "blanched",
         "soft and leathery", "pliable", "picked in the damp",
         "mouldy ones picked out before drying", "no condensation", "not moist", "for stewing",
@@ -172,13 +173,16 @@ GOOD = {
         "cut in rings",
     ),
     POTATOES: (
-        "packed in straw", "dug wet, then dried", "from the wet field", "chitted", "soft sand",
-        "for roasting at Easter", "peel before use", "lovely mashed", "never peeled", "unwashed",
-        "opened the clamp in march", "threw out two rotten ones", "not washed", "good boiled",
-        "cooked some the same night, lovely", "best roasted", "sliced one, white inside",
-        "small ones for mashing", "to be peeled", "peeled before use", "none bruised",
-        "no bruised ones", "brush before cooking", "should be baked", "dug in dry weather",
-        "great in soup", "cut when needed", "boiled a few, waxy",
+        "bag split", "salad", "chips well", "washed away some soil", "in two pieces of sacking",
+        "was a wet summer", "cut back the tops first", "used half for the party",
+        "frosty morning", "packed in straw", "dug wet, then dried", "from the wet field",
+        "chitted", "soft sand", "for roasting at Easter", "peel before use", "lovely mashed",
+        "never peeled", "unwashed", "opened the clamp in march", "threw out two rotten ones",
+        "not washed", "good boiled", "cooked some the same night, lovely", "best roasted",
+        "sliced one, white inside", "small ones for mashing", "to be peeled",
+        "peeled before use", "none bruised", "no bruised ones", "brush before cooking",
+        "should be baked", "dug in dry weather", "great in soup", "cut when needed",
+        "boiled a few, waxy",
     ),
     BEETS: (
         "stored in damp sand", "packed in wet sawdust", "tops cut off", "for salad",
@@ -189,20 +193,24 @@ GOOD = {
         "cured in the sun", "skins dry", "better fried",
     ),
     CABBAGES: (
-        "cut in october", "cut with long stalks", "for kraut", "outer leaves removed",
-        "to be shredded", "uncut", "harvested before the frost",
+        "outer leaves split", "half kept for seed", "cut with a knife", "cut in october",
+        "cut with long stalks", "for kraut", "outer leaves removed", "to be shredded", "uncut",
+        "harvested before the frost",
     ),
     FRESH_APPLES: (
         "for stewing", "lovely stewed", "not bruised", "bruised ones eaten first",
         "wrapped in paper", "no wormy ones", "pick over monthly", "peel if waxed",
     ),
     BEEF: (
-        "warm it through slowly", "softens in the pan", "soft buns to go with it",
-        "thaw overnight in the fridge", "not thawed", "froze at once", "never thawed",
-        "for marinating", "brought home in a cool box", "packed flat", "thawed if needed",
-        "serve warm", "soft when cooked", "bring to room temperature before cooking",
+        "melted cheese inside", "thaws in a day", "bought frozen", "never frozen before",
+        "warm day when bought", "warm it through slowly", "softens in the pan",
+        "soft buns to go with it", "thaw overnight in the fridge", "not thawed", "froze at once",
+        "never thawed", "for marinating", "brought home in a cool box", "packed flat",
+        "thawed if needed", "serve warm", "soft when cooked",
+        "bring to room temperature before cooking",
     ),
     PIE: (
+        "softened onions first", "with melted butter", "softened leeks", "lid a bit bent",
         "put in cold", "was frozen warm from the pot", "warm through before serving",
         "not thawed", "crust goes soft", "made with thawed beef",
     ),
@@ -210,9 +218,10 @@ GOOD = {
         "very soft when cooked", "not thawed", "picked young", "to be thawed",
     ),
     MILK: (
-        "starts to turn by friday", "use first", "cap is blue", "last bottle of the year",
-        "to be opened at christmas", "not opened", "unopened", "open by friday",
-        "opened the new shop on monday", "nothing opened", "never opened",
+        "in use by date thursday", "cream on top", "half fat", "open market",
+        "started delivery in may", "starts to turn by friday", "use first", "cap is blue",
+        "last bottle of the year", "to be opened at christmas", "not opened", "unopened",
+        "open by friday", "opened the new shop on monday", "nothing opened", "never opened",
     ),
     CREAM: (
         "for whipping", "open when needed", "to be opened last", "unopened",
@@ -222,14 +231,17 @@ GOOD = {
         "opened one, lovely", "never opened",
     ),
     HONEY: (
+        "from the herb garden", "set", "fresh from the hive", "started to set", "mixed flowers",
         "ohne Knoblauch", "thyme honey", "lavender honey", "sans ail", "for garlic sauce",
         "milk thistle", "met Anna at the market", "good with cheese",
     ),
     OIL: (
-        "good with fish", "senza aglio", "met tom in rome", "for frying eggs", "dried chilli",
+        "mixed olives", "al dente", "con amore", "peppery", "good with fish", "senza aglio",
+        "met tom in rome", "for frying eggs", "dried chilli",
     ),
     BUTTER: (
-        "salted", "unsalted", "for garlic bread", "no herbs", "with sea salt", "from Mary",
+        "fresh cream", "sweet cream", "fresh milk taste", "salted", "unsalted",
+        "for garlic bread", "no herbs", "with sea salt", "from Mary",
     ),
     VINEGAR: (
         "for salad with garlic", "ohne Knoblauch", "5 percent", "no herbs",
@@ -239,7 +251,8 @@ GOOD = {
         "cook through", "kept cold", "not warm",
     ),
     EGGS: (
-        "for boiling", "to be boiled", "good poached", "brown", "never boiled",
+        "last of the season", "started laying", "half are brown", "for boiling", "to be boiled",
+        "good poached", "brown", "never boiled",
     ),
 }  # fmt: skip
 
@@ -330,7 +343,7 @@ def test_a_state_goes_with_a_note_that_is_put_right_and_that_is_said(larder: Pan
     first = larder.containers_of(batch)[0]
     assert larder.judge(first).verdict is Verdict.UNKNOWN
     assert not larder.judge(first).usable
-    assert f"`open {code} --at DAY`" in larder.judge(first).reasons[0]
+    assert f"`open {code}`" in larder.judge(first).reasons[0]
     told = correct(larder, code, note="from Anna").message
     assert "That makes it milder" in told
     now = larder.containers_of(larder.stock.batches[batch.id])
