@@ -136,6 +136,11 @@ WATER_LOW = (
 )
 #: Beginnings of words, one of which is in whatever the pattern of that name finds.
 OF_DENIAL = ("no", "never", "without", "zero", "minus", "sans", "w/o", "cannot")
+FAILING = (
+    *OF_DENIAL, "hardly", "barely", "scarcely", "fail", "unable", "struggl", "refus", "neglect",
+    "forg", "skip", "omit", "miss", "lack", "left", "leav", "ran", "run", "gave", "instead",
+    "rather", "too", "fought", "battl", "hard", "difficult", "trouble", "un",
+)  # fmt: skip
 OF_LOSS = (
     "came", "went", "fell", "stop", "quit", "barely", "only", "hardly", "simmer", "under", "lost",
     "losing", "miscount", "forgot", "cut", "early", "too", "very", "short", "long", "min", "took",
