@@ -261,7 +261,8 @@ LIDS_MAY_BE = (
 )
 SEAL_TROUBLE = (
     r"\b(?:soft|spongy|popp?(?:ed|s|ing)?(?: back)? up|popped(?! down)|sank|came up|"
-    r"(?:weak|poor|bad|doubtful|second)(?: \w+)? seal|gave|re ?sealed|re ?used|bent|dented|rust\w*|"
+    r"(?:weak|poor|bad|doubtful|second)(?: \w+)? seals?|"
+    r"gave|re ?sealed|re ?used|bent|dented|rust\w*|"
     rf"unsure|un ?even)\b|\b(?:{DENIED}) (?:\w+ )?(?:hold|held|tight|down|stick|stay|seal)"
 )
 #: Against lime on the glass, and in no jar.
