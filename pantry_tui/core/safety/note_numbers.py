@@ -223,8 +223,10 @@ def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
         if re.search(_UNTIL_THERE, clause) and not re.search(terms.ONLY, clause):
             continue
         whole = method is Method.BOILING_WATER and min(minutes) > _LONGEST_HOT_PACK
-        of_process = of_process or (whole and re.fullmatch(_BOILED, clause) is not None)
-        if not of_process and (re.search(terms.OTHER_TIME, clause) or method is Method.JAM):
+        boiled = whole and re.fullmatch(_BOILED, clause) is not None
+        if not (of_process or boiled) and (
+            re.search(terms.OTHER_TIME, clause) or method is Method.JAM
+        ):
             continue
         recorded = all_minutes(said.get("minutes", ""))
         if not recorded:
