@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.safety.denial import DENIED, NONE
-from pantry_tui.core.safety.note_words import Stage
+from pantry_tui.core.safety.note_words import FAILING, Stage
 from pantry_tui.core.words import Method
 
 _PRESSURE = frozenset({Method.PRESSURE})
@@ -54,7 +54,8 @@ _OVER_NIGHT = (
 HEATING: tuple[Stage, ...] = (
     # No process at all.
     Stage(
-        ("process", "bath", "can", "boil", "water", "steril", "pasteur", "heat", "only", "thought"),
+        (*FAILING, "meant", "intend", "plan", "want", "suppos", "going", "hop", "should", "ought",
+         "thought", "only", "could", "superfluous", "overkill", "pointless"),
         rf"\b{_FAILED}{_SO} {_HEATED}\b{_NO_MORE}|"
         r"\b(?:meant|intend\w*|plann\w*|wanted|supposed|going|hoped|(?:should|ought to|could) have)"
         rf"(?: to)?{_SO} (?:process\w*|can|canned|boil\w*|bath\w*|pressure|heat\w*|vent\w*)\b"
@@ -193,9 +194,11 @@ HEATING: tuple[Stage, ...] = (
         methods=_PRESSURE,
     ),
     Stage(
-        ("open", "weight", "lid", "cold", "sink", "snow", "tap", "pressure", "steam", "fan", "wet",
-         "cool", "ice", "pour", "creek", "river",
-         "quick", "rush", "hurr", "forc", "hos", "damp", "iced"),
+        ("open", "unl", "took", "lift", "flick", "knock", "remov", "tipp", "cold", "sink", "snow",
+         "tap",
+         "ice", "water", "creek", "river", "stream", "pond", "lake", "rain", "running", "fan",
+         "wet",
+         "damp", "hos", "cool", "rush", "forc", "bled", "let", "releas", "pull"),
         r"\b(?:open|unlock|unload|unlatch)\w*\b(?: \w+){0,4} (?:straight|at once|immediately|"
         r"right (?:away|after|then)|too soon|early|soon|while|under pressure|still)\b|"
         r"\b(?:took|lift\w*|pull\w*|flick\w*|knock\w*|remov\w*|tipp\w*) (?:off )?(?:the |its )?"
@@ -220,9 +223,7 @@ HEATING: tuple[Stage, ...] = (
         methods=_PRESSURE,
     ),
     Stage(
-        ("get", "keep", "hold", "bring", "reach", "climb", "rise", "made", "make", "come", "came",
-         "go", "got", "went", "build", "built", "stay", "refus", "fought", "battl", "strug", "kept",
-         "held", "maintain", "coax"),
+        (*FAILING, "could", "would", "did"),
         r"\b(?:it|canner|she|pressure|they) (?:would|could|did) not (?:hold|build|climb|keep|"
         r"come up)$|"
         r"\brefus\w* to (?:build|hold|climb|come up|boil|rise)\b|\b(?:fought|battled|"

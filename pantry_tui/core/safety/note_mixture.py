@@ -24,7 +24,7 @@ _WATER_ADDED = (
     r"\bwater (?:was )?(?:added|on top|instead)\b"
 )
 _DILUTED = (
-    r"\b(?:dilut\w*|water(?:ed|ing) (?:\w+ ){0,3}down|watery|"
+    r"\b(?:weak|thin|watery)(?:er)? brine\b|\b(?:dilut\w*|water(?:ed|ing) (?:\w+ ){0,3}down|watery|"
     r"(?:thinn|stretch|weaken)\w* (?:the )?(?:brine|vinegar|liquid|pickle|it)|"
     r"(?:brine|vinegar) (?:was )?(?:thin|thinned|weak|weakened|stretched))\b"
 )

@@ -22,6 +22,9 @@ from pantry_tui.errors import BadInput
 
 #: A vent of ten minutes precedes every pressure process (USDA AIB 539, guide 1).
 _VENT_MINUTES = 10.0
+#: Food is boiled so long before it is packed hot, at most; jars are boiled longer. Our own line.
+_LONGEST_HOT_PACK = 10.0
+_BOILED = r"(?:only )?boiled (?:them |the jars )?(?:for )?[\d.]+ \w+"
 #: No process of jars is so long: it is of something else, unless it is said to be one.
 _LONGEST = 300.0
 _N = terms.NUMBER
@@ -72,7 +75,8 @@ _STEAMED = (
 )
 #: What shows a pressure, and how it is read.
 _SHOWN = terms.any_of(
-    r"(?:hover|peak|read|sink|sank|slip|slid|sagg|dipp|topp|climb|settl|bottom|plateau|crept|"
+    r"(?:shade|touch|bit|hair|little|just) (?:under|below)|(?:hover|peak|reach|read|sink|sank|"
+    r"slip|slid|sagg|dipp|topp|climb|settl|bottom|plateau|crept|"
     r"hung)\w*|"
     r"(?:stay|sat|kept|held|hold|keep|got|get|went|go|drop|fell|fall|stuck|was|manag)\w* (?:it |"
     r"them |only |just |up |down |out )*(?:at|to|near|around|under|below|beyond|past|above|about)|"
@@ -96,7 +100,7 @@ _OF_DOUBT = (
     "settl", "stay", "sat", "kept", "keep", "held", "hold", "got", "get", "went", "go", "drop",
     "fell",
     "fall", "stuck", "was", "manag", "used", "weight", "might", "may", "could", "somewhere", "a",
-    "between", "short", "did", "gave", "so", "settled", "crept", "hung", "bottom", "put",
+    "between", "reach", "short", "did", "gave", "so", "settled", "crept", "hung", "bottom", "put",
 )  # fmt: skip
 #: A number without its unit that somebody is not sure of.
 _HEDGED = (
@@ -218,7 +222,11 @@ def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
             continue
         if re.search(_UNTIL_THERE, clause) and not re.search(terms.ONLY, clause):
             continue
-        if not of_process and (re.search(terms.OTHER_TIME, clause) or method is Method.JAM):
+        whole = method is Method.BOILING_WATER and min(minutes) > _LONGEST_HOT_PACK
+        boiled = whole and re.fullmatch(_BOILED, clause) is not None
+        if not (of_process or boiled) and (
+            re.search(terms.OTHER_TIME, clause) or method is Method.JAM
+        ):
             continue
         recorded = all_minutes(said.get("minutes", ""))
         if not recorded:

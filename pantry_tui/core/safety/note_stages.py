@@ -20,7 +20,8 @@ _EARLIER_DAY = (
 )
 _HEATED_LATER = (
     r"\b(?:process|cann|bath|boil|heat)\w*\b(?: \w+){0,4}? (?:(?:the )?(?:next|following) (?:day|"
-    r"morning|evening)|tomorrow|(?:the )?(?:day|morning) after|later|in the morning|first thing|"
+    r"morning|evening)|tomorrow|(?:the )?(?:day|morning) after|(?:a|1|2|3) days? (?:after|later)|"
+    r"later|in the morning|first thing|"
     r"at (?:dawn|dusk|midnight)|after (?:midnight|dinner|supper|lunch|tea|dark)|at night|"
     r"in the evening|that (?:night|evening)|"
     r"(?:mon|tues|wednes|thurs|fri|satur|sun)day|after work|over ?night)\b"

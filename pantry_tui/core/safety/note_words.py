@@ -136,6 +136,11 @@ WATER_LOW = (
 )
 #: Beginnings of words, one of which is in whatever the pattern of that name finds.
 OF_DENIAL = ("no", "never", "without", "zero", "minus", "sans", "w/o", "cannot")
+FAILING = (
+    *OF_DENIAL, "hardly", "barely", "scarcely", "fail", "unable", "struggl", "refus", "neglect",
+    "forg", "skip", "omit", "miss", "lack", "left", "leav", "ran", "run", "gave", "instead",
+    "rather", "too", "fought", "battl", "hard", "difficult", "trouble", "un",
+)  # fmt: skip
 OF_LOSS = (
     "came", "went", "fell", "stop", "quit", "barely", "only", "hardly", "simmer", "under", "lost",
     "losing", "miscount", "forgot", "cut", "early", "too", "very", "short", "long", "min", "took",
@@ -256,7 +261,8 @@ LIDS_MAY_BE = (
 )
 SEAL_TROUBLE = (
     r"\b(?:soft|spongy|popp?(?:ed|s|ing)?(?: back)? up|popped(?! down)|sank|came up|"
-    r"(?:weak|poor|bad|doubtful|second)(?: \w+)? seal|gave|re ?sealed|re ?used|bent|dented|rust\w*|"
+    r"(?:weak|poor|bad|doubtful|second)(?: \w+)? seals?|"
+    r"gave|re ?sealed|re ?used|bent|dented|rust\w*|"
     rf"unsure|un ?even)\b|\b(?:{DENIED}) (?:\w+ )?(?:hold|held|tight|down|stick|stay|seal)"
 )
 #: Against lime on the glass, and in no jar.

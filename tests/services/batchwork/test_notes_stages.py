@@ -52,6 +52,8 @@ DOUBTED = {
     )),
     "pressure in figures": (BEANS, (
         "11 psi was more like 8", "closer to 9 psi", "the dial stayed at 9", "peaked at 9",
+
+        "only ever reached 10", "a shade under 11",
         "needle would not climb past 8", "hovered near 9", "it read 10 the whole way",
         "slipped under 11 a few times", "used the 5 pound weight", "put the 5 on by mistake",
         "canned at 10 instead of 11", "ran at 10 pounds",
@@ -123,7 +125,7 @@ DOUBTED = {
         "a gentle simmer", "boil died down for a while", "boil was weak", "tepid bath",
         "bath not hot enough", "lazy boil", "counted the warm up", "40 of the 85 minutes",
         "cold packed into a boiling canner and started counting at once",
-        "85 was too long so 60",
+        "85 was too long so 60", "boiled 45 min",
     )),
     "acid": (TOMATOES, (
         "low acid variety", "sweet low-acid ones", "a squeeze of lemon each", "home squeezed lemon",
@@ -168,7 +170,7 @@ FINE = {
         "kept a kettle on to top up with boiling water", "turned the heat off after 85 min",
         "not one floated", "bottled lemon only", "lemon juice first, then tomatoes",
         "picked before the frost", "no blight this year", "lids not touched until cold",
-        "water two inches over the lids",
+        "water two inches over the lids", "boiled 5 minutes", "boiled 85 min",
     ),
     PEACHES: ("fruit floated a bit", "hot pack, 30 minutes", "overripe ones went into jam"),
     JAM: (
