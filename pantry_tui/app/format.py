@@ -11,10 +11,12 @@ from textwrap import wrap
 from rich.cells import cell_len, set_cell_size
 
 from pantry_tui.core.amounts import kitchen_count
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.no_day import instead_of_best, instead_of_day
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import MARK, State, Verdict
+from pantry_tui.services.plan.rows import REST
 from pantry_tui.services.rows import RoundLine, Take
 from pantry_tui.services.stock.rows import Shelf
 
@@ -165,6 +167,15 @@ def take_cells(take: Take, columns: Sequence[Column], much: str) -> tuple[str, .
     return tuple(
         much if column.field == "count" else keep_indent(fields[column.field], column.width - 1)
         for column in columns
+    )
+
+
+def rest_cells(take: Take, day: date, columns: Sequence[Column]) -> tuple[str, ...]:
+    """The same of a day on which the rest of it is eaten: nothing is fetched for it."""
+    laid = take_cells(replace(take, day=day), columns, REST)
+    bare = ("place", "servings")
+    return tuple(
+        "" if column.field in bare else text for text, column in zip(laid, columns, strict=True)
     )
 
 

@@ -6,11 +6,12 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from pantry_tui.app.format import Column, clip, sentence, take_cells, week_day
+from pantry_tui.app.format import Column, clip, rest_cells, sentence, take_cells, week_day
 from pantry_tui.app.lines import heading
 from pantry_tui.app.roles import MUTED
 from pantry_tui.app.rowtext import count_of, food_and_method
 from pantry_tui.app.widgets.line import Cell, Key, Line
+from pantry_tui.services.plan.rows import OnDay
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock.rows import DueRow
 
@@ -63,34 +64,48 @@ class LeftOutKey(Key):
     food: str
 
 
+@dataclass(frozen=True)
+class RestKey(Key):
+    """What was opened on a day before and is eaten on this one too."""
+
+    container: str
+    day: date
+
+
 def take_lines(
-    takes: Iterable[Take],
+    days: Iterable[OnDay],
     columns: Sequence[Column],
     rows: Mapping[str, DueRow],
     marked: Collection[Key],
     *,
     headed: bool = False,
 ) -> list[Line]:
-    """One line a take, with the row of its container; acts are on that very container.
+    """One line for each day of a take, the first with the row of its container; acts are on that
+    very container. What is eaten of it on the days after is its rest.
 
     A day is named once, on its first line (with `headed`, a dish has a heading that names it).
     """
     lines: list[Line] = []
     named = None
-    for take in takes:
-        key = TakeKey(take.containers[0], take.day if take.amount else None)
+    for day, take, rest in days:
+        key: Key = TakeKey(take.containers[0], day if take.amount else None)
         row = rows.get(take.containers[0])
         texts = list(take_cells(take, columns, _much(take, row)))
-        if take.day == named or (headed and take.dish):
+        if rest:
+            key, row = RestKey(take.containers[0], day), None
+            texts = list(rest_cells(take, day, columns))
+        if day == named or (headed and take.dish):
             texts[0] = ""
-        named = take.day
-        said = f"{week_day(take.day)}: {' '.join(sentence(one) for one in take.reasons)}"
+        named = day
+        said = f"{week_day(day)}: {' '.join(sentence(one) for one in take.reasons)}"
         star = key in marked
         cells = tuple(
-            _food(take, row, column.width - 1, star=star) if column.field == "food" else (text, "")
+            _food(take, row, column.width - 1, star=star, rest=rest)
+            if column.field == "food"
+            else (text, "")
             for text, column in zip(texts, columns, strict=True)
         )
-        lines.append(Line(key, cells, take.containers[0], row, word=said))
+        lines.append(Line(key, cells, "" if rest else take.containers[0], row, word=said))
     return lines
 
 
@@ -102,12 +117,12 @@ def _much(take: Take, row: DueRow | None) -> str:
     return count_of(row, take.count) if row else f"{take.count:>3}"
 
 
-def _food(take: Take, row: DueRow | None, room: int, *, star: bool) -> Cell:
+def _food(take: Take, row: DueRow | None, room: int, *, star: bool, rest: bool) -> Cell:
     """The food, and behind it the day on which it must be taken out to thaw, else how it is kept
     and in which state, as far as that has room."""
     before = "* " if star else "  " if take.dish else ""
     room -= len(before)
-    tail = f", thaw {week_day(take.thaw_by)}" if take.thaw_by else ""
+    tail = f", thaw {week_day(take.thaw_by)}" if take.thaw_by and not rest else ""
     if not tail and row is not None:
         name, tail = food_and_method(row, room)
     elif room - len(tail) >= _LEAST:
@@ -144,14 +159,14 @@ def eaten_lines(eaten: Iterable[tuple[date, str]], columns: Sequence[Column]) ->
     ]
 
 
-def under_dishes(lines: Sequence[Line], takes: Sequence[Take]) -> list[Line]:
+def under_dishes(lines: Sequence[Line], days: Sequence[OnDay]) -> list[Line]:
     """A line with the name of a dish above what it takes."""
     found: list[Line] = []
     named = ("", date.min)
-    for line, take in zip(lines, takes, strict=True):
-        if take.dish and (take.dish, take.day) != named:
-            named = (take.dish, take.day)
-            said = f"{week_day(take.day):<11}{take.dish}, of:"
+    for line, (day, take, _) in zip(lines, days, strict=True):
+        if take.dish and (take.dish, day) != named:
+            named = (take.dish, day)
+            said = f"{week_day(day):<11}{take.dish}, of:"
             may = "e: all of this day is eaten. h: you eat out that day."
             found.append(heading(DishKey(*named), said, may))
         found.append(line)

@@ -7,11 +7,13 @@ from textual.pilot import Pilot
 
 from pantry_tui.app.lines import Heading
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.weeklines import TakeKey
+from pantry_tui.app.weeklines import RestKey, TakeKey
 from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
+from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.stock.pick import batch_named
 from tests.app.screens import painted, table
 
@@ -99,3 +101,23 @@ async def test_the_week_begins_with_food_and_its_notes_stand_below(demo: Pantry)
         assert (*found.urgent, *found.later) == found.notes
         above = [key for key in keys[: food[0]] if isinstance(key, Heading)]
         assert bool(above) == bool(found.urgent), "but for what must be eaten today"
+
+
+async def test_the_rest_of_what_was_opened_stands_on_its_days_as_on_the_page_for_the_kitchen(
+    demo: Pantry,
+) -> None:
+    async with PantryApp(demo).run_test(size=(120, 40)) as pilot:
+        await pilot.press("W")
+        source = table(pilot).source
+        keys = [line.key for line in source.lines(0, source.total)]
+        rests = [(key.container, key.day) for key in keys if isinstance(key, RestKey)]
+        found = weeks.week(demo)
+        wanted = [(one.take.containers[0], one.day) for one in by_day(found.take) if one.rest]
+        assert rests == wanted
+        assert len(rests) > 1
+        assert [row[3] for row in kitchen(demo).rows].count("rest") == len(rests)
+        at = next(n for n, key in enumerate(keys) if isinstance(key, RestKey))
+        table(pilot).move_cursor(at)
+        await pilot.press("x")
+        food = next(t.food for t in found.take if t.containers[0] == rests[0][0])
+        assert food in weeks.week(demo).left_out, "a key for it is for what was opened"

@@ -17,6 +17,7 @@ from pantry_tui.app.weeklines import (
     DishKey,
     EatenKey,
     LeftOutKey,
+    RestKey,
     TakeKey,
     ThawKey,
     eaten_lines,
@@ -30,6 +31,7 @@ from pantry_tui.core.dates import say
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, cooking, dishes, wishes
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.view import rows_named
@@ -61,10 +63,9 @@ class WeekScreen(Acts, RowWords, Beside):
         words = self.sought.lower().split()
         takes = [take for take in found.take if self.fits(take)]
         rows = rows_named(self.host.pantry, {take.containers[0] for take in takes})
-        lines = take_lines(takes, columns, rows, self.marked, headed=not words)
-        self._days = {
-            line.key: take.day for line, take in zip(lines, takes, strict=True) if take.day
-        }
+        laid = by_day(takes)
+        lines = take_lines(laid, columns, rows, self.marked, headed=not words)
+        self._days = {line.key: one.day for line, one in zip(lines, laid, strict=True)}
         if words:
             return Listed(lines)
         self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
@@ -75,7 +76,7 @@ class WeekScreen(Acts, RowWords, Beside):
         first = self._notes(found.urgent, columns)
         rest = self._notes(filter(None, (found.no_main, *found.later)), columns)
         head = [heading(Heading(_NOTES), _NOTES)] if rest else []
-        days = under_dishes(lines, takes)
+        days = under_dishes(lines, laid)
         return Listed([*thaw, *first, *eaten, *days, *head, *rest, *below])
 
     def _notes(self, said: Iterable[str], columns: tuple[Column, ...]) -> list[Line]:
@@ -146,7 +147,7 @@ class WeekScreen(Acts, RowWords, Beside):
     def _taken(self) -> str:
         """The container of the menu under the cursor; "", and said so, where there is none."""
         line = self.table.current
-        if line is not None and isinstance(line.key, TakeKey | ThawKey):
+        if line is not None and isinstance(line.key, TakeKey | ThawKey | RestKey):
             return line.key.container
         self.host.tell("Put the cursor on a line of the menu first.", refused=True)
         return ""

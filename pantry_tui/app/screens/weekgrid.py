@@ -15,6 +15,7 @@ from pantry_tui.app.widgets.line import Line, Source
 from pantry_tui.app.widgets.picture import Drawn, Picture
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.rows import OnDay
 from pantry_tui.services.stock.view import rows_named
 
 
@@ -44,7 +45,9 @@ class WeekGrid(AsList, WeekScreen):
         self.cannot(found)
         takes = [one for one in found.take if self.fits(one)]
         rows = rows_named(pantry, {one.containers[0] for one in takes})
-        lines = take_lines(takes, take_columns(80), rows, self.marked)
+        lines = take_lines(
+            [OnDay(take.day, take) for take in takes], take_columns(80), rows, self.marked
+        )
         self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
         first = max(found.start, pantry.today)
         days = [first + timedelta(n) for n in range((found.end - first).days + 1)]

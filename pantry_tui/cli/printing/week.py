@@ -8,12 +8,13 @@ from pantry_tui.cli.printing.lines import named, table
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dates import say
 from pantry_tui.core.text import agreed, clean, counted
+from pantry_tui.services.plan.rows import REST, by_day
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
-    from datetime import date
+    from collections.abc import Sequence
 
     from pantry_tui.services.plan.cooking import Cooked
+    from pantry_tui.services.plan.rows import OnDay
     from pantry_tui.services.rows import Take, WeekView
 
 
@@ -24,9 +25,7 @@ def week(view: WeekView) -> list[str]:
     lines = [f"{say(view.start)} to {say(view.end)}, for {people}, {state}"]
     lines += [clean(f"Eaten on {say(day)}: {what}.") for day, what in view.eaten]
     lines += map(clean, view.urgent)
-    rows = [
-        row for at, row in sorted(_rows(view.take), key=lambda one: one[0]) if at[0] >= view.first
-    ]
+    rows = [_row(one) for one in by_day(view.take) if one.day >= view.first]
     if rows:
         heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")
         lines += table(heads, rows)
@@ -47,15 +46,14 @@ def week(view: WeekView) -> list[str]:
     return [*lines, *(f"care: {one}" for one in view.cautions)]
 
 
-def _rows(takes: Sequence[Take]) -> Iterator[tuple[tuple[date, bool], tuple[str, ...]]]:
-    """A line for each day on which it is eaten, by day; what was opened before comes last."""
-    for take in takes:
-        thaw = say(take.thaw_by) if take.thaw_by else ""
-        much, some = take.amount or str(take.count), kitchen_count(take.servings)
-        named = take.code, take.food
-        yield (take.day, False), (say(take.day), *named, much, take.place, some, thaw, take.dish)
-        for day in (day for day in take.days if day > take.day):
-            yield (day, True), (say(day), *named, "rest", "", "", "", take.dish)
+def _row(one: OnDay) -> tuple[str, ...]:
+    take = one.take
+    named = say(one.day), take.code, take.food
+    if one.rest:
+        return (*named, REST, "", "", "", take.dish)
+    thaw = say(take.thaw_by) if take.thaw_by else ""
+    much, some = take.amount or str(take.count), kitchen_count(take.servings)
+    return (*named, much, take.place, some, thaw, take.dish)
 
 
 def _listed(head: str, takes: Sequence[Take]) -> list[str]:

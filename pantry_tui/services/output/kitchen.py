@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from itertools import groupby
 
 from pantry_tui.core import dates
 from pantry_tui.core.safety.caution import CAUTION
@@ -11,6 +12,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.services.output.door import BOX
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan.rows import REST, by_day
 from pantry_tui.services.rows import Sheet, Take, WeekView
 
 
@@ -18,21 +20,12 @@ def kitchen(p: Pantry) -> Sheet:
     """The days, with the fetch list on the same paper."""
     view = weeks.week(p)
     taken = sorted((*view.to_come, *view.beside), key=lambda one: (one.day, one.dish, one.role))
-    days: dict[date, list[Take]] = {}
-    rest: dict[date, list[Take]] = {}  # opened on a day before
-    for take in taken:
-        days.setdefault(take.day, []).append(take)
-        for day in () if take in view.beside else take.days:
-            if day > take.day:
-                rest.setdefault(day, []).append(take)
-    lines = {
-        day: [*map(_eaten, days.get(day, ())), *map(_rest, rest.get(day, ()))]
-        for day in sorted(days.keys() | rest.keys())
-    }
-    rows = [line for some in lines.values() for line in some]
+    once = {take.containers for take in view.beside}  # of these nobody counts the days
+    laid = [one for one in by_day(taken) if not (one.rest and one.take.containers in once)]
+    days = {day: list(some) for day, some in groupby(laid, key=lambda one: one.day)}
+    rows = [_rest(one.take) if one.rest else _eaten(one.take) for one in laid]
     parts = tuple(
-        (_day(day, [*days.get(day, ()), *rest.get(day, ())], view), len(some))
-        for day, some in lines.items()
+        (_day(day, [one.take for one in some], view), len(some)) for day, some in days.items()
     )
     title = f"This week, {dates.say(view.start)} to {dates.say(view.end)}"
     standing = dict.fromkeys(f"{take.code}: {one}" for take in taken for one in take.standing)
@@ -65,7 +58,7 @@ def _food(take: Take) -> str:
 
 def _rest(take: Take) -> tuple[str, ...]:
     """Nothing is fetched for it."""
-    return (BOX, take.code, _food(take), "rest", "", "")
+    return (BOX, take.code, _food(take), REST, "", "")
 
 
 def _eaten(take: Take) -> tuple[str, ...]:

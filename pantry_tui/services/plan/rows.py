@@ -11,6 +11,8 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.services.stock.rows import DueRow
 
 EAT_OUT = "you eat out."
+#: How much of it is taken on a day after it was opened.
+REST = "rest"
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +37,21 @@ class Take:
     role: str = ""
     left: str = ""  # what is in it, where it is drawn from
     begun: bool = False  # it stands open, and nobody knows how much of it is left
+
+
+class OnDay(NamedTuple):
+    """A line of a day: what is opened on it, or the `rest` of what was opened on a day before."""
+
+    day: date
+    take: Take
+    rest: bool = False
+
+
+def by_day(takes: Sequence[Take]) -> list[OnDay]:
+    """A line for each day on which each is eaten, by day; what was opened before comes last."""
+    found = [OnDay(take.day, take) for take in takes]
+    found += [OnDay(day, take, True) for take in takes for day in take.days if day > take.day]
+    return sorted(found, key=lambda one: (one.day, one.rest))
 
 
 class Standby(NamedTuple):
