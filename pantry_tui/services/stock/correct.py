@@ -3,7 +3,7 @@ what actually happened. The old record stays in the log."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from datetime import date
 from typing import NamedTuple
 
@@ -14,6 +14,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.log.moments import when
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.note_before import unanswered
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.process import Doubt
 from pantry_tui.core.safety.record import Details, key_named, read_details
@@ -85,11 +86,12 @@ def correct(
     _refuse_unsaid(p, batch, unsaid)
     shown = batch.size if size is None else " ".join(size.split())
     words = None if note is None else " ".join(note.split())
+    keys = dict(details.pairs)
     other = bool(process) or any(one is not None for one in (size, food, method))
     against = None
     if other or note is not None:
-        against = _against(p, batch, _Meant(facts, kept, shown, record), note, other=other)
-    keys = dict(details.pairs)
+        meant = _Meant(facts, kept, shown, record)
+        against = _against(p, batch, meant, note, keys, other=other)
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -157,14 +159,18 @@ def _details(batch: Batch, process: Sequence[tuple[str, str]]) -> Details:
     return details
 
 
-def _against(p: Pantry, batch: Batch, meant: _Meant, note: str | None, *, other: bool) -> Doubt:
-    """What stands against it as it is put right. Where nothing but its note is (no `other`), what
-    stood against it stands: a note lifts nothing."""
+def _against(
+    p: Pantry, batch: Batch, meant: _Meant, note: str | None, keys: Collection[str], *, other: bool
+) -> Doubt:
+    """What stands against it as it is put right, `keys` of its record too. Where nothing but its
+    note is (no `other`), what stood against it stands: a note lifts nothing."""
     feet = strictest_altitude(p, batch)
     told = batch.note if note is None else note
     found = checked(p, meant.method, meant.food, meant.size, meant.record, feet, told) or _NONE
     if other:
-        return found
+        stays = unanswered(batch.doubt, told, batch.code, keys)
+        possible = found.still_possible or (batch.possible if stays else "")
+        return Doubt(tuple(dict.fromkeys((*found.problems, *stays))), possible)
     old = _readable(batch.process)
     was = checked(p, meant.method, meant.food, meant.size, old, feet, batch.note) or _NONE
     every = tuple(dict.fromkeys((*batch.doubt, *was.problems, *found.problems)))

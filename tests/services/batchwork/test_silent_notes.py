@@ -93,3 +93,28 @@ def test_food_thrown_away_by_a_note_stays_so_when_the_note_is_changed(larder: Pa
     (batch,) = larder.stock.batches.values()
     assert batch.doubt[0].startswith("Its note said 'left out overnight' before")
     assert larder.judge(larder.containers_of(batch)[0]).verdict is Verdict.DISCARD
+
+
+def _doubts(larder: Pantry) -> tuple[str, ...]:
+    (batch,) = larder.stock.batches.values()
+    return batch.doubt
+
+
+def test_a_size_that_is_put_right_answers_no_earlier_note(larder: Pantry) -> None:
+    code = _booked(larder, HONEY)
+    correct(larder, code, note="with raw garlic")
+    correct(larder, code, note="lovely", size="pint")
+    assert _doubts(larder)[0].startswith("Its note said 'with raw garlic' before")
+    correct(larder, code, size="half-pint")
+    assert _doubts(larder)[0].startswith("Its note said 'with raw garlic' before")
+
+
+def test_an_earlier_note_is_answered_by_what_it_asks_for_and_by_nothing_else(
+    larder: Pantry,
+) -> None:
+    beans = "3 pint jars green beans, pressure canned, larder, minutes=20 psi=11 canner=dial"
+    code = _booked(larder, f"{beans} altitude=400", "only about 8 psi")
+    correct(larder, code, note="lovely", process=[("headspace", "1 in")])
+    assert any("said 'only about 8 psi' before" in one for one in _doubts(larder))
+    correct(larder, code, process=[("psi", "11")])
+    assert not any("8 psi" in one for one in _doubts(larder))
