@@ -12,7 +12,7 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.descent import carries_state
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.model import Batch
+from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.measures import convert
@@ -21,6 +21,7 @@ from pantry_tui.services.rows import PutUpReading, Source, Took
 from pantry_tui.services.stock.drawing import Part, drawn, pick_of, read_wanted
 from pantry_tui.services.stock.fit import fit, refuse_if_none_fits
 from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.seen import At
 
 #: "2 lb of 2A", "3B/1", "half of 4C".
 _ITEM = re.compile(
@@ -74,12 +75,12 @@ def _sources_at(p: Pantry, line: str, at: int) -> tuple[int, tuple[Source, ...]]
     return stop, tuple(found)
 
 
-def descent_of(p: Pantry, reading: PutUpReading) -> Descent:
-    """What is taken for it: without an amount the whole of one container. Raises BadInput, Unclear,
-    and Refused for what is not fit to be used."""
+def descent_of(p: Pantry, reading: PutUpReading, at: At | None = None) -> Descent:
+    """What is taken for it, at the moment told: without an amount the whole of one container.
+    Raises BadInput, Unclear, and Refused for what is not fit to be used."""
     parts: list[Part] = []
     for source in reading.sources:
-        parts += _taken(p, source, {one.container.id for one in parts})
+        parts += _taken(p, source, {one.container.id for one in parts}, at)
     if not parts:
         return Descent()
     batches = {one.container.batch: p.stock.batches[one.container.batch] for one in parts}
@@ -105,9 +106,13 @@ def _food(p: Pantry, reading: PutUpReading) -> object:
     return p.facts(reading.food)
 
 
-def _taken(p: Pantry, source: Source, before: set[str]) -> Iterable[Part]:
-    refuse_if_none_fits(p, source.ref, ours=True)
-    pick = pick_of(p, source.ref, lambda c: c.id not in before and fit(p, c), "be used", ours=True)
+def _taken(p: Pantry, source: Source, before: set[str], at: At | None) -> Iterable[Part]:
+    refuse_if_none_fits(p, source.ref, ours=True, at=at)
+
+    def fits(one: Container) -> bool:
+        return one.id not in before and fit(p, one, at)
+
+    pick = pick_of(p, source.ref, fits, "be used", ours=True)
     if not source.amount:
         return [Part(pick(1)[0])]
     return drawn(p, source.ref, read_wanted(source.amount), pick)

@@ -36,7 +36,7 @@ from pantry_tui.services.batchwork.understood import read_at as read_at
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import PutUp, PutUpReading
 from pantry_tui.services.stock.room import overfull
-from pantry_tui.services.stock.seen import At, when
+from pantry_tui.services.stock.seen import At, told_moment, when
 from pantry_tui.services.stock.view import cautions
 from pantry_tui.services.stock.where import where_it_keeps
 
@@ -70,7 +70,7 @@ def _judged(
             f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM} {what}"
         )
     state = State.WORKING if reading.method in WORKING else State.SEALED
-    descent = descent_of(p, reading)
+    descent = descent_of(p, reading, at)
     if not descent.carried:  # else it was made when that was of which it is a part
         reading = _told_at(p, reading, at)
     assert reading.method is not None
@@ -101,7 +101,8 @@ def _judged(
     )
     batch = carry_on(batch, descent, reading, p.today)
     since = reading.made or p.today
-    then = p.clock.now if descent.carried else some_time(since, p.clock.recorded, p.today)
+    now = told_moment(p, at) or p.clock.now
+    then = now if descent.carried else some_time(since, p.clock.recorded, p.today)
     turn = Turn(then, "", place.id, state)
     held = reading.contents
     trial = Container("", "", 1, state, place.id, (turn,), held, held)
@@ -228,6 +229,7 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
+    reading = replace(reading, made=booked_as.made)  # what goes on keeps the day it was first made
     answer = _answer(code, names, booked_as, judged, reading, descent)
     return replace(
         answer,
