@@ -178,8 +178,9 @@ def _answer(
         told.append("No publication here names it: judged by the strictest rule of its group.")
     # No day is told of what is not eaten whatever its figures name.
     doubtful = judged.verdict is Verdict.UNKNOWN and not judged.usable
-    thrown = judged.verdict is Verdict.DO_NOT_TASTE
     best, last = judged.best_by, judged.discard_after
+    never = last is not None and batch.made is not None and last < batch.made
+    thrown = never or judged.verdict is Verdict.DO_NOT_TASTE
     why = "" if last else judged.why_no_discard
     if doubtful or thrown:
         why = (NOW if thrown else DOUBT) if best or last else why
