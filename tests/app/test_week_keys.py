@@ -133,7 +133,7 @@ async def test_after_a_refused_key_undo_takes_back_nothing(demo: Pantry) -> None
         thaw = next((n for n, one in enumerate(lines) if isinstance(one.key, ThawKey)), None)
         later = [n for n, one in enumerate(lines) if isinstance(one.key, TakeKey)][-1]
         demo.book(JarsCounted("pint", 7))
-        for at in filter(None.__ne__, (thaw, later)):
+        for at in (one for one in (thaw, later) if one is not None):
             booked = len(demo.events)
             table(pilot).move_cursor(at)
             await pilot.press("e")
