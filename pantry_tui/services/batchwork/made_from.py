@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.descent import carries_state
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
-from pantry_tui.core.words import State
+from pantry_tui.core.words import Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.measures import convert
 from pantry_tui.services.pantry import Pantry
@@ -36,13 +36,15 @@ _AND = re.compile(r"\s*(?:,\s*and\b|,|\+|\band\b)", re.IGNORECASE)
 @dataclass(frozen=True, slots=True)
 class Descent:
     """What a put-up takes of older batches. `carried`: all of it is the same food, kept the same
-    way, which goes on with its days (`made`, the earliest) and its `state`."""
+    way, which goes on with its days (`made`, the earliest) and its `state`. `same`: all of it is
+    the same food, however it is kept."""
 
     parts: tuple[Part, ...] = ()
     carried: bool = False
     made: date | None = None
     state: State = State.SEALED
     of: Batch | None = None  # what is carried on
+    same: bool = False
 
     @property
     def payload(self) -> tuple[said.Part, ...]:
@@ -86,11 +88,11 @@ def descent_of(p: Pantry, reading: PutUpReading, at: At | None = None) -> Descen
     batches = {one.container.batch: p.stock.batches[one.container.batch] for one in parts}
     same = [b for b in batches.values() if b.food == _food(p, reading)]
     if len(same) < len(batches) or any(b.method is not reading.method for b in same):
-        return Descent(tuple(parts))
+        return Descent(tuple(parts), same=len(same) == len(batches))
     days = [b.made for b in same]
     made = None if None in days else min(day for day in days if day is not None)
     states = [carries_state(p.stock.batches[one.container.batch], one.container) for one in parts]
-    return Descent(tuple(parts), True, made, worst(states), same[0])
+    return Descent(tuple(parts), True, made, worst(states), same[0], same=True)
 
 
 #: What is begun stays begun, whatever it is put together with, and whatever it is said to be.
@@ -139,15 +141,17 @@ def carry_on(batch: Batch, descent: Descent, reading: PutUpReading, today: date)
     )
 
 
-#: What is filled may come to so much more than what was taken: nobody measures a jar to the drop.
+#: What is filled may come to so much more than what was taken, or less: nobody measures a jar to
+#: the drop. Our own choice.
 _MEASURED = Fraction(11, 10)
 
 
-def out_of_nothing(descent: Descent, contents: Amount | None, count: int) -> str:
-    """Says where more is filled than is taken of the same food, "" where not; where one is a weight
-    and the other a volume nobody can say."""
+def unlike_taken(descent: Descent, method: Method, contents: Amount | None, count: int) -> str:
+    """Says where more is filled than is taken of the same food, or less of what neither boils down
+    nor dries, "" where not; where one is a weight and the other a volume nobody can say."""
     held = [one.amount or one.container.left for one in descent.parts]
-    if not descent.carried or contents is None or not contents.unit or None in held:
+    as_much = descent.carried or (descent.same and method is Method.FROZEN)
+    if not as_much or contents is None or not contents.unit or None in held:
         return ""
     try:
         taken = sum(
@@ -157,6 +161,13 @@ def out_of_nothing(descent: Descent, contents: Amount | None, count: int) -> str
     except (Refused, BadInput):
         return ""
     filled = contents.number * count
+    if filled * _MEASURED < taken:
+        rest = Amount(taken - filled, contents.unit)
+        return (
+            f"{Amount(taken, contents.unit)} was taken and {Amount(filled, contents.unit)} filled: "
+            f"{rest} of it is booked nowhere. If it is still there, undo it, and say how much was "
+            "taken, or more vessels."
+        )
     if filled <= taken * _MEASURED:
         return ""
     return (

@@ -26,8 +26,8 @@ from pantry_tui.services.batchwork.made_from import (
     Descent,
     carry_on,
     descent_of,
-    out_of_nothing,
     took,
+    unlike_taken,
     worst,
 )
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
@@ -173,7 +173,7 @@ def _answer(
 ) -> PutUp:
     told = list(cautions(batch, [(judged.verdict, judged.usable)]))
     told += judged.standing
-    told += filter(None, [out_of_nothing(descent, reading.contents, reading.count)])
+    told += filter(None, [unlike_taken(descent, batch.method, reading.contents, reading.count)])
     if not batch.food.known:
         told.append("No publication here names it: judged by the strictest rule of its group.")
     # No day is told of what is not eaten whatever its figures name.
