@@ -105,10 +105,12 @@ class Host(InTurn):
     def tell(self, message: str, *, refused: bool = False) -> None:
         """Say it on the screen's own line, which hides no stock; a toast where it has none.
 
-        The only way to either: no markup, so any name may be in it.
+        The only way to either: no markup, so any name may be in it. What is refused did nothing,
+        so that nothing of it can be taken back.
         """
         said = self.said(message)
         text = clip(f"Not done: {said}" if refused else said, 400)
+        self.refused = self.refused or refused
         line = SaidLine.of(self.screen)
         if line is not None:
             line.say(text, refused)
@@ -120,7 +122,6 @@ class Host(InTurn):
         try:
             done = self.doing(do)
         except PantryError as error:
-            self.refused = True
             self.tell(error.message, refused=True)
             return False
         self.report(done)

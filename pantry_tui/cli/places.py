@@ -111,7 +111,7 @@ class Reading(Act):
 
 
 class Outage(Verb):
-    place: str = words("a fridge or freezer")
+    place: str = words("a fridge or freezer, or the room of one")
     start: str = needed("--from", "TIME", "18:00, yesterday 18:00, 2026-11-24 18:00, or unknown")
     end: str = needed("--to", "TIME", "09:00, or 2026-11-25 09:00")
     full: bool = flag("--full", "the freezer was full")
@@ -125,6 +125,7 @@ class Outage(Verb):
     def run(self, call: Call) -> int:
         from pantry_tui.services.stock import outage
         from pantry_tui.services.stock.came_later import came_later
+        from pantry_tui.services.stock.cut_places import reached
         from pantry_tui.services.stock.cut_times import spoken
         from pantry_tui.services.stock.places_ever import begins_with, place_ever, said_otherwise
 
@@ -135,17 +136,24 @@ class Outage(Verb):
         if self.full and self.half:
             raise BadInput("Say --full or --half, not both.")
         with call.pantry() as p:
-            place = place_ever(p, self.place, begins_with(p, start))
+            named = place_ever(p, self.place, begins_with(p, start))
+            told = self.max_temp or self.full or self.half or self.ice or self.no_ice or self.ajar
+            cold = reached(p, named, told=bool(told))
             ice = True if self.ice else False if self.no_ice else None
-            warmest = _warmth(p, place.climate, self.max_temp, "max_temp")
+            warmest = _warmth(p, cold[0].climate, self.max_temp, "max_temp")
             full = True if self.full else False if self.half else None
             cut = outage.cut_of(
-                p, place, start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
+                p, cold[0], start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
             )
-            rows = outage.judge_all(p, place, cut)
-            which = said_otherwise(p, place, self.place), came_later(p, place, cut)
+            rows = [row for place in cold for row in outage.judge_all(p, place, cut)]
+            which = [said_otherwise(p, named, self.place)]
+            which += [came_later(p, place, cut) for place in cold]
             cautions = [*filter(None, which), CAUTION]
-            booked = [] if self.dry_run else done(outage.book(p, place, cut))
+            booked: list[str] = []
+            if not self.dry_run:
+                with p.together():
+                    each = [line for place in cold for line in done(outage.book(p, place, cut))]
+                booked = list(dict.fromkeys(each))
         return call.answer(
             rows,
             lambda found: {"items": jsonable.plain(found), "cautions": cautions},

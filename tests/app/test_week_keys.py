@@ -7,8 +7,9 @@ from textual.pilot import Pilot
 
 from pantry_tui.app.lines import Heading
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.weeklines import RestKey, TakeKey
+from pantry_tui.app.weeklines import RestKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.core.log.payloads import JarsCounted, Undo
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
@@ -121,3 +122,26 @@ async def test_the_rest_of_what_was_opened_stands_on_its_days_as_on_the_page_for
         await pilot.press("x")
         food = next(t.food for t in found.take if t.containers[0] == rests[0][0])
         assert food in weeks.week(demo).left_out, "a key for it is for what was opened"
+
+
+async def test_after_a_refused_key_undo_takes_back_nothing(demo: Pantry) -> None:
+    """The act before it stays until z is pressed once more; nor was the week accepted by it."""
+    async with PantryApp(demo).run_test(size=(100, 30)) as pilot:
+        await pilot.press("W")
+        source = table(pilot).source
+        lines = source.lines(0, source.total)
+        thaw = next((n for n, one in enumerate(lines) if isinstance(one.key, ThawKey)), None)
+        later = [n for n, one in enumerate(lines) if isinstance(one.key, TakeKey)][-1]
+        demo.book(JarsCounted("pint", 7))
+        for at in (one for one in (thaw, later) if one is not None):
+            booked = len(demo.events)
+            table(pilot).move_cursor(at)
+            await pilot.press("e")
+            assert "still to come" in painted(pilot)
+            assert ("takes it out to thaw" in painted(pilot)) == (at == thaw)
+            await pilot.press("z")
+            assert "it did nothing" in " ".join(painted(pilot).split())
+            assert len(demo.events) == booked
+        assert weeks.accepted(demo) is None
+        await pilot.press("z")
+        assert isinstance(demo.events[-1].payload, Undo)

@@ -186,12 +186,13 @@ class WeekScreen(Acts, RowWords, Beside):
     def action_eaten(self) -> None:
         """Everything of the day under the cursor, in one booking."""
         day = self._day()
+        line = self.table.current
         if day is not None and day > self.host.pantry.today:
-            self.host.tell(f"{say(day)} is still to come: mark it when it is eaten.", refused=True)
+            thaw = f" {line.word}" if line is not None and isinstance(line.key, ThawKey) else ""
+            said = f"{say(day)} is still to come: mark it when it is eaten.{thaw}"
+            self.host.tell(said, refused=True)
         elif day is not None:
-            if weeks.accepted(self.host.pantry) is None:
-                weeks.accept(self.host.pantry)
-            self._try(lambda p: weeks.eaten(p, day))
+            self._try(lambda p: _eaten(p, day))
 
     def action_pin(self) -> None:
         day = self._day()
@@ -260,6 +261,15 @@ class WeekScreen(Acts, RowWords, Beside):
             "away 24 dec to 27 dec",
             lambda line: appetite.read_table(self.host.pantry, line),
         )
+
+
+def _eaten(p: Pantry, day: date) -> Done:
+    """What is eaten of a proposed week accepts it; where that is refused the week stays as it was,
+    and one undo takes back both."""
+    with p.together():
+        if weeks.accepted(p) is None:
+            weeks.accept(p)
+        return weeks.eaten(p, day)
 
 
 def _could(row: DueRow) -> str:

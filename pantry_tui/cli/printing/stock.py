@@ -74,9 +74,9 @@ def _no_best(row: DueRow) -> str:
 
 
 def _best(row: DueRow) -> str:
-    """ "best by 2027-03-01", or that it has no such day, and why."""
+    """ "best by Mon 1 Mar 2027", or that it has no such day, and why."""
     return (
-        f"best by {iso(row.good_until)}" if row.good_until else f"no best-by day ({_no_best(row)})"
+        f"best by {say(row.good_until)}" if row.good_until else f"no best-by day ({_no_best(row)})"
     )
 
 

@@ -12,8 +12,8 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.descent import carries_state
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
-from pantry_tui.core.model import Batch
-from pantry_tui.core.words import State
+from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.words import Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.measures import convert
 from pantry_tui.services.pantry import Pantry
@@ -21,6 +21,7 @@ from pantry_tui.services.rows import PutUpReading, Source, Took
 from pantry_tui.services.stock.drawing import Part, drawn, pick_of, read_wanted
 from pantry_tui.services.stock.fit import fit, refuse_if_none_fits
 from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.seen import At
 
 #: "2 lb of 2A", "3B/1", "half of 4C".
 _ITEM = re.compile(
@@ -35,13 +36,15 @@ _AND = re.compile(r"\s*(?:,\s*and\b|,|\+|\band\b)", re.IGNORECASE)
 @dataclass(frozen=True, slots=True)
 class Descent:
     """What a put-up takes of older batches. `carried`: all of it is the same food, kept the same
-    way, which goes on with its days (`made`, the earliest) and its `state`."""
+    way, which goes on with its days (`made`, the earliest) and its `state`. `same`: all of it is
+    the same food, however it is kept."""
 
     parts: tuple[Part, ...] = ()
     carried: bool = False
     made: date | None = None
     state: State = State.SEALED
     of: Batch | None = None  # what is carried on
+    same: bool = False
 
     @property
     def payload(self) -> tuple[said.Part, ...]:
@@ -74,22 +77,22 @@ def _sources_at(p: Pantry, line: str, at: int) -> tuple[int, tuple[Source, ...]]
     return stop, tuple(found)
 
 
-def descent_of(p: Pantry, reading: PutUpReading) -> Descent:
-    """What is taken for it: without an amount the whole of one container. Raises BadInput, Unclear,
-    and Refused for what is not fit to be used."""
+def descent_of(p: Pantry, reading: PutUpReading, at: At | None = None) -> Descent:
+    """What is taken for it, at the moment told: without an amount the whole of one container.
+    Raises BadInput, Unclear, and Refused for what is not fit to be used."""
     parts: list[Part] = []
     for source in reading.sources:
-        parts += _taken(p, source, {one.container.id for one in parts})
+        parts += _taken(p, source, {one.container.id for one in parts}, at)
     if not parts:
         return Descent()
     batches = {one.container.batch: p.stock.batches[one.container.batch] for one in parts}
     same = [b for b in batches.values() if b.food == _food(p, reading)]
     if len(same) < len(batches) or any(b.method is not reading.method for b in same):
-        return Descent(tuple(parts))
+        return Descent(tuple(parts), same=len(same) == len(batches))
     days = [b.made for b in same]
     made = None if None in days else min(day for day in days if day is not None)
     states = [carries_state(p.stock.batches[one.container.batch], one.container) for one in parts]
-    return Descent(tuple(parts), True, made, worst(states), same[0])
+    return Descent(tuple(parts), True, made, worst(states), same[0], same=True)
 
 
 #: What is begun stays begun, whatever it is put together with, and whatever it is said to be.
@@ -105,9 +108,13 @@ def _food(p: Pantry, reading: PutUpReading) -> object:
     return p.facts(reading.food)
 
 
-def _taken(p: Pantry, source: Source, before: set[str]) -> Iterable[Part]:
-    refuse_if_none_fits(p, source.ref, ours=True)
-    pick = pick_of(p, source.ref, lambda c: c.id not in before and fit(p, c), "be used", ours=True)
+def _taken(p: Pantry, source: Source, before: set[str], at: At | None) -> Iterable[Part]:
+    refuse_if_none_fits(p, source.ref, ours=True, at=at)
+
+    def fits(one: Container) -> bool:
+        return one.id not in before and fit(p, one, at)
+
+    pick = pick_of(p, source.ref, fits, "be used", ours=True)
     if not source.amount:
         return [Part(pick(1)[0])]
     return drawn(p, source.ref, read_wanted(source.amount), pick)
@@ -134,15 +141,17 @@ def carry_on(batch: Batch, descent: Descent, reading: PutUpReading, today: date)
     )
 
 
-#: What is filled may come to so much more than what was taken: nobody measures a jar to the drop.
+#: What is filled may come to so much more than what was taken, or less: nobody measures a jar to
+#: the drop. Our own choice.
 _MEASURED = Fraction(11, 10)
 
 
-def out_of_nothing(descent: Descent, contents: Amount | None, count: int) -> str:
-    """Says where more is filled than is taken of the same food, "" where not; where one is a weight
-    and the other a volume nobody can say."""
+def unlike_taken(descent: Descent, method: Method, contents: Amount | None, count: int) -> str:
+    """Says where more is filled than is taken of the same food, or less of what neither boils down
+    nor dries, "" where not; where one is a weight and the other a volume nobody can say."""
     held = [one.amount or one.container.left for one in descent.parts]
-    if not descent.carried or contents is None or not contents.unit or None in held:
+    as_much = descent.carried or (descent.same and method is Method.FROZEN)
+    if not as_much or contents is None or not contents.unit or None in held:
         return ""
     try:
         taken = sum(
@@ -152,6 +161,13 @@ def out_of_nothing(descent: Descent, contents: Amount | None, count: int) -> str
     except (Refused, BadInput):
         return ""
     filled = contents.number * count
+    if filled * _MEASURED < taken:
+        rest = Amount(taken - filled, contents.unit)
+        return (
+            f"{Amount(taken, contents.unit)} was taken and {Amount(filled, contents.unit)} filled: "
+            f"{rest} of it is booked nowhere. If it is still there, undo it, and say how much was "
+            "taken, or more vessels."
+        )
     if filled <= taken * _MEASURED:
         return ""
     return (

@@ -26,8 +26,8 @@ from pantry_tui.services.batchwork.made_from import (
     Descent,
     carry_on,
     descent_of,
-    out_of_nothing,
     took,
+    unlike_taken,
     worst,
 )
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
@@ -36,7 +36,7 @@ from pantry_tui.services.batchwork.understood import read_at as read_at
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import PutUp, PutUpReading
 from pantry_tui.services.stock.room import overfull
-from pantry_tui.services.stock.seen import At, when
+from pantry_tui.services.stock.seen import At, told_moment, when
 from pantry_tui.services.stock.view import cautions
 from pantry_tui.services.stock.where import where_it_keeps
 
@@ -70,7 +70,7 @@ def _judged(
             f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM} {what}"
         )
     state = State.WORKING if reading.method in WORKING else State.SEALED
-    descent = descent_of(p, reading)
+    descent = descent_of(p, reading, at)
     if not descent.carried:  # else it was made when that was of which it is a part
         reading = _told_at(p, reading, at)
     assert reading.method is not None
@@ -101,7 +101,8 @@ def _judged(
     )
     batch = carry_on(batch, descent, reading, p.today)
     since = reading.made or p.today
-    then = p.clock.now if descent.carried else some_time(since, p.clock.recorded, p.today)
+    now = told_moment(p, at) or p.clock.now
+    then = now if descent.carried else some_time(since, p.clock.recorded, p.today)
     turn = Turn(then, "", place.id, state)
     held = reading.contents
     trial = Container("", "", 1, state, place.id, (turn,), held, held)
@@ -172,13 +173,14 @@ def _answer(
 ) -> PutUp:
     told = list(cautions(batch, [(judged.verdict, judged.usable)]))
     told += judged.standing
-    told += filter(None, [out_of_nothing(descent, reading.contents, reading.count)])
+    told += filter(None, [unlike_taken(descent, batch.method, reading.contents, reading.count)])
     if not batch.food.known:
         told.append("No publication here names it: judged by the strictest rule of its group.")
     # No day is told of what is not eaten whatever its figures name.
     doubtful = judged.verdict is Verdict.UNKNOWN and not judged.usable
-    thrown = judged.verdict is Verdict.DO_NOT_TASTE
     best, last = judged.best_by, judged.discard_after
+    never = last is not None and batch.made is not None and last < batch.made
+    thrown = never or judged.verdict is Verdict.DO_NOT_TASTE
     why = "" if last else judged.why_no_discard
     if doubtful or thrown:
         why = (NOW if thrown else DOUBT) if best or last else why
@@ -228,6 +230,7 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
+    reading = replace(reading, made=booked_as.made)  # what goes on keeps the day it was first made
     answer = _answer(code, names, booked_as, judged, reading, descent)
     return replace(
         answer,

@@ -58,8 +58,8 @@ def use(
     """
     still(p, ref, saw)
     wanted = read_wanted(amount)
-    refuse_if_none_fits(p, ref, ours=True)
-    pick = pick_of(p, ref, lambda c: fit(p, c), "be eaten", ours=True)
+    refuse_if_none_fits(p, ref, ours=True, at=at)
+    pick = pick_of(p, ref, lambda c: fit(p, c, at), "be eaten", ours=True)
     parts = drawn(p, ref, wanted, pick)
     taken = [part.container for part in parts]
     batch = p.stock.batches[taken[0].batch]
@@ -84,9 +84,9 @@ def _changed(
     payload: Callable[[Container, str], said.Open | said.Thaw],
     at: At | None,
 ) -> Done:
-    taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c))
+    taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c, at))
     container = taken[0]
-    refuse_unfit(p, container, also="; do not open it")
+    refuse_unfit(p, container, also="; do not open it", at=at)
     place = cold_place(p, container, state)
     if state is State.OPEN and went_on(p, container, at):
         place = ""  # its later places are told already, and say where it stood until then

@@ -13,11 +13,25 @@ from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import containers_named, name_of
+from pantry_tui.services.stock.seen import At, told_moment
 
 
-def fit(p: Pantry, container: Container) -> bool:
-    """Whether it may leave the shelf for a table: the one predicate for it."""
-    return p.judge(container).usable
+def judged_for(p: Pantry, container: Container, at: At | None) -> Judgement:
+    """By which it is decided what may be done with it: its verdict now, or, for what is said of an
+    earlier moment at which it might still be done, the one of then. All that is known today counts
+    for that too, and what came later counts as if it had come by then: only time gives way."""
+    now, then = p.judge(container), told_moment(p, at)
+    if now.usable or then is None:
+        return now
+    batch = p.stock.batches[container.batch]
+    told = p.assess_bare(batch, container, then).on(then.day)
+    return told if told.usable else now
+
+
+def fit(p: Pantry, container: Container, at: At | None = None) -> bool:
+    """Whether it may leave the shelf for a table, or might at the moment told: the one predicate
+    for it."""
+    return judged_for(p, container, at).usable
 
 
 def badness(p: Pantry, container: Container) -> int:
@@ -39,9 +53,9 @@ def doubts(judged: Judgement) -> tuple[str, ...]:
     return (*((said,) if unknown else ()), *judged.standing)
 
 
-def refuse_unfit(p: Pantry, container: Container, also: str = "") -> None:
-    """Raises Refused, with the reason, for what is not usable."""
-    judged = p.judge(container)
+def refuse_unfit(p: Pantry, container: Container, also: str = "", *, at: At | None = None) -> None:
+    """Raises Refused, with the reason, for what is not usable, nor was at the moment told."""
+    judged = judged_for(p, container, at)
     if judged.usable:
         return
     name, reason = name_of(p, container), judged.reasons[0] if judged.reasons else ""
@@ -58,10 +72,16 @@ def refuse_unfit(p: Pantry, container: Container, also: str = "") -> None:
 
 
 def refuse_if_none_fits(
-    p: Pantry, ref: str, *, ours: bool, first: Callable[[Container], int] = lambda _container: 0
+    p: Pantry,
+    ref: str,
+    *,
+    ours: bool,
+    first: Callable[[Container], int] = lambda _container: 0,
+    at: At | None = None,
 ) -> None:
     """Raises Refused, with the reason, where the one meant, or every one of a batch, is unfit."""
     refuse_unfit(
         p,
-        containers_named(p, ref, ours=ours, first=lambda c: 2 * (not fit(p, c)) + first(c))[0],
+        containers_named(p, ref, ours=ours, first=lambda c: 2 * (not fit(p, c, at)) + first(c))[0],
+        at=at,
     )

@@ -46,8 +46,8 @@ def give(
     from pantry_tui.services.stock.view import cautions  # only where something is given
 
     still(p, ref, saw)
-    refuse_if_none_fits(p, ref, ours=False)
-    pick = pick_of(p, ref, lambda c: fit(p, c), "be given", first=lambda c: suits(c, to))
+    refuse_if_none_fits(p, ref, ours=False, at=at)
+    pick = pick_of(p, ref, lambda c: fit(p, c, at), "be given", first=lambda c: suits(c, to))
     parts = drawn(p, ref, _wanted(count), pick)
     taken = [part.container for part in parts]
     told = was_kept(p, [c for c in taken if suits(c, to) == 3])

@@ -17,7 +17,7 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.finding import conditions
 from pantry_tui.services.stock.ready import ready
-from pantry_tui.services.stock.rows import DueRow, Left, Shelf
+from pantry_tui.services.stock.rows import DueRow, Left, Shelf, last_told
 from pantry_tui.store import codes
 from pantry_tui.store import lines as table
 from pantry_tui.store.check import check
@@ -265,7 +265,7 @@ def _by_date(line: table.Line, id_: int) -> tuple[str, str, int]:
 
 def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
     best_by = date.fromisoformat(line.best_by) if line.best_by else None
-    discard_after = date.fromisoformat(line.discard_after) if line.discard_after else None
+    discard_after, why = last_told(line.discard_after, line.made, line.why_no_discard)
     standing, *reasons = json.loads(line.reasons)
     word = SEVERITY[verdict]
     state, method = STATES[line.state], METHODS[line.method]
@@ -288,7 +288,7 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
         reserved=line.reserved,
         head=_head(word, state),
         stamp=stamp(line),
-        discard_after_why=line.why_no_discard,
+        discard_after_why=why,
         usable=usable(word, bool(line.harmless), state is State.IN_PROGRESS),
         standing=tuple(standing),
         left=left,

@@ -128,10 +128,10 @@ def _there(p: Pantry, container: Container, to: Place, state: State, then: When)
     """What should be known of its standing there since then, "" for nothing. It is booked all the
     same, since it stands there, and judged by it."""
     before = p.judge(container)
-    if before.verdict in UNFIT:
+    after = _as_if_moved(p, container, to, state, then)
+    if before.verdict in UNFIT and after.verdict in UNFIT:
         reason = before.reasons[0] if before.reasons else before.verdict.said
         return f"must go, wherever it stands: {reason} {CAUTION}"
-    after = _as_if_moved(p, container, to, state, then)
     why = after.refused or (after.reasons[0] if after.reasons else "")
     if after.verdict in UNFIT:
         if _as_if_moved(p, container, to, state, p.clock.now).verdict not in UNFIT:

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core.keeping.no_day import DOUBT, NOW
 from pantry_tui.core.words import State, Verdict
 
 if TYPE_CHECKING:
-    from datetime import date
-
     from pantry_tui.core.words import Method
 
 
@@ -112,3 +111,11 @@ class Shelf(NamedTuple):
     capacity: int | None
     count: int  # type: ignore[assignment] # the word of the contract; no tuple counts here
     rows: tuple[DueRow, ...]
+
+
+def last_told(last: str | None, made: str, why: str) -> tuple[date | None, str]:
+    """The day after which a line is discarded, or why none is told; ISO days, "" unknown. What was
+    over at once has none: a day before it was there is none on which it might have been eaten."""
+    if last is None:
+        return None, why
+    return (None, NOW) if last < made else (date.fromisoformat(last), why)

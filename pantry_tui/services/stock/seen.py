@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.lidcode import normal_code
-from pantry_tui.core.model import DAY_MIN
+from pantry_tui.core.model import DAY_MIN, When
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.clock import ahead
 from pantry_tui.services.pantry import Pantry
@@ -41,6 +41,15 @@ def first_minute(p: Pantry, at: At) -> int:
     then = p.clock.told(at.day, at.minute or 0, at.zone) or p.clock.told(at.day, _NOON)
     zone = ahead(then[0]) if then else p.clock.now.zone
     return at.day.toordinal() * DAY_MIN + (at.minute or 0) - zone
+
+
+def told_moment(p: Pantry, at: At | None) -> When | None:
+    """The last minute that it may have been, where that is before now; None where it is now."""
+    if at is None:
+        return None
+    now = p.clock.now
+    last = first_minute(p, at) + (DAY_MIN - 1 if at.minute is None else 0)
+    return When(last, last, at.day, now.zone) if last < now.last else None
 
 
 def past(p: Pantry, at: At | None) -> At | None:

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.model import Container
+from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import name_of
@@ -33,7 +35,10 @@ def remaining(p: Pantry, batch_id: str) -> str:
 
 
 def until(judged: Judgement) -> str:
-    """Its nearer end, or why there is none; of what is in doubt the doubt, and no date."""
+    """Its nearer end, or why there is none; of what is in doubt the doubt, and no date. What was
+    done in time and is told late may have to go by now."""
+    if judged.verdict in UNFIT and judged.reasons:
+        return f"By now: {judged.verdict}. {judged.reasons[0]} {CAUTION}"
     if judged.verdict is Verdict.UNKNOWN and judged.reasons:
         return f"In doubt: {judged.reasons[0]}"
     if judged.discard_after is not None:

@@ -392,6 +392,22 @@ def test_nothing_is_filled_out_of_nothing(p: Pantry) -> None:
     assert not any("came out of" in one for one in told)
 
 
+@pytest.mark.parametrize("line", ["2 5-lb bags, cellar", "2 5-lb bags, frozen, freezer"])
+def test_nothing_vanishes_unsaid(p: Pantry, line: str) -> None:
+    """What was taken and is in no vessel is named, but for what a jar is measured to."""
+    carrots = up(p, "1 40 lb crate carrots, cellar-stored, cellar")
+    told = repack.repack(p, carrots, line, "20 lb").cautions
+    assert any("10 lb of it is booked nowhere" in one for one in told)
+    told = repack.repack(p, carrots, line, "10.5 lb").cautions
+    assert not any("booked nowhere" in one for one in told)
+
+
+def test_what_dries_weighs_less(p: Pantry) -> None:
+    carrots = up(p, "1 40 lb crate carrots, cellar-stored, cellar")
+    told = repack.repack(p, carrots, "2 1-lb bags, dried, larder", "20 lb").cautions
+    assert not any("booked nowhere" in one for one in told)
+
+
 @pytest.mark.parametrize("words", ["bulged", "it was swollen", "leaking", "foul smell"])
 def test_a_reason_in_ones_own_words_speaks_for_the_sisters(p: Pantry, words: str) -> None:
     beans = up(p, BEANS)

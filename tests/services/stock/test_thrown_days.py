@@ -3,6 +3,8 @@ then. What cannot hurt and has no figure says so, and never "never taste"."""
 
 from __future__ import annotations
 
+import re
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -10,6 +12,7 @@ import pytest
 from pantry_tui.app.rowtext import caution, row_detail
 from pantry_tui.app.texts import batch_text
 from pantry_tui.cli.printing import stock as printing
+from pantry_tui.core.dates import say
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.putup import preview, put_up, read
@@ -18,7 +21,7 @@ from pantry_tui.services.output import jsonable
 from pantry_tui.services.output.labels import labels
 from pantry_tui.services.output.spreadsheet import export_table
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import view
+from pantry_tui.services.stock import act, view
 from pantry_tui.services.stock.one_batch import show
 
 NEVER = "never taste"
@@ -67,6 +70,27 @@ def test_what_was_discarded_by_its_day_still_names_it_in_json(larder: Pantry) ->
     (row,) = jsonable.due(view.due(larder))
     assert row["verdict"] == "discard"
     assert row["discard_after"] is not None
+
+
+def test_nor_a_day_before_it_was_there(larder: Pantry) -> None:
+    """Over on the day on which it was made: the last day on which it was fit never was."""
+    line = "1 2-lb pack hot smoked salmon, hot smoked, fridge"
+    made = put_up(larder, read(larder, line))
+    act.move(larder, made.code, "larder")
+    (row,) = jsonable.due(view.due(larder))
+    assert (row["verdict"], row["discard_after"]) == ("discard", None)
+    assert row["discard_after_why"] == "must go now"
+    told = "\n".join([*printing.batch(show(larder, made.code)), *printing.due(view.due(larder))])
+    assert "must go now" in told
+    assert say(larder.today - timedelta(days=1)) not in told
+    assert (larder.today - timedelta(days=1)).isoformat() not in told
+
+
+def test_one_answer_has_one_way_to_write_a_day(larder: Pantry) -> None:
+    code = put_up(larder, read(larder, "2 pint jars strawberry jam, jam, larder")).code
+    told = "\n".join(printing.batch(show(larder, code)))
+    assert "best by" in told
+    assert not re.search(r"\d{4}-\d\d-\d\d", told)
 
 
 @pytest.mark.parametrize(
