@@ -20,6 +20,7 @@ from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import DENIAL
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
+from pantry_tui.core.safety.note_spoilage import SOURED
 from pantry_tui.core.safety.note_words import OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import DEGREES, clauses
 from pantry_tui.core.safety.said import meant
@@ -294,7 +295,10 @@ def _spoilt(
     method: Method, food: FoodFacts, clause: str, signs: Callable[[], Iterable[Sign]]
 ) -> _Told:
     """A sign of spoiling that throws it away, as the table of signs has it."""
-    if not _says(words.SPOILT, clause) or re.search(words.NOT_SPOILT, clause):
+    perishes = food.group in ANIMAL or bool(food.classes & _CHILLED)
+    soured = perishes and food.group is not Group.DAIRY and method is not Method.LACTIC
+    told = rf"{words.SPOILT}|{SOURED}" if soured else words.SPOILT
+    if not _says(told, clause) or re.search(words.NOT_SPOILT, clause):
         return
     # Of loose crops the bad ones are taken out; in a jar or a bag mould and insects are in all.
     culled = re.search(words.CULLED, clause) is not None
@@ -302,6 +306,8 @@ def _spoilt(
     if culled and (loose or re.search(words.BEFORE_PACKING, clause)):
         return
     sign = meant(signs_for(signs(), method, food, open_=False), clause, food.name)
+    if sign is None and perishes:
+        yield f"what smells or looks so is spoilt: {_DO[SignVerdict.DISCARD]}."
     if sign is None or sign.verdict not in THROWN:
         return
     means = f"{sign.means[:1].lower()}{sign.means[1:].rstrip('.')}"

@@ -5,6 +5,7 @@ until a note is read. A choice of our own."""
 from __future__ import annotations
 
 from pantry_tui.core.safety.denial import DENIED
+from pantry_tui.core.safety.note_spoilage import OFF
 
 #: Plants that are low in acid and bring their own water.
 _PLANTS = (
@@ -159,7 +160,7 @@ SPOILT = (
     r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|slim[ey]\w*|ropy|"
     r"rott\w*|putrid|rancid|maggots?|weevils?|moths?|larva\w*|insects?|mice|st[iau]nks?|"
     r"(?:gone|went|going) (?:off|bad)|"
-    r"(?:smell\w*|odou?r|stench)(?: \w+)? (?:off|bad|foul|funny|rotten|musty|rancid|odd|strange)|"
+    rf"(?:smell\w*|smelt|odou?r|stench)(?: \w+){{0,3}} {OFF}|"
     r"pink (?:film|scum|yeast|slime|on top|fuzz\w*)|black (?:film|spots? on top))\b"
 )
 #: Few of them are picked out and frozen (data/signs.csv, few insects in good dry goods).

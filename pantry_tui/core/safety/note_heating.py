@@ -226,6 +226,7 @@ HEATING: tuple[Stage, ...] = (
         (*FAILING, "could", "would", "did"),
         r"\b(?:it|canner|she|pressure|they) (?:would|could|did) not (?:hold|build|climb|keep|"
         r"come up)$|"
+        r"\b(?:it|canner|she|pressure|needle) (?:dropped|fell|sank|died|went out)$|"
         r"\brefus\w* to (?:build|hold|climb|come up|boil|rise)\b|\b(?:fought|battled|"
         r"struggled) (?:to|with) (?:keep|hold|the (?:canner|gauge|pressure))|"
         rf"\b{_FAILED}(?: \w+){{0,2}} (?:ke(?:ep|pt)|h[eo]ld|g[eo]t|bring|brought|reach\w*|"

@@ -84,7 +84,7 @@ _SHOWN = terms.any_of(
 )
 _SHOWN_AT = (
     r"\b(?:at|to|past|above|over|below|under|around|about|near|beyond|beneath|reach\w*|h[eo]ld|"
-    r"reads?|reading|show\w*|was|only|like|of|between|hit|touched|on) (\d{1,2}(?:\.\d+)?)"
+    r"reads?|reading|show\w*|said|says|was|only|like|of|between|hit|touched|on) (\d{1,2}(?:\.\d+)?)"
     r"(?=$| (?!min|h\b|hours?|am\b|pm\b|jars|pints|quarts|o'clock|degrees|f\b|c\b|%|in\b|inch|of|"
     r"times|lids|high|low|off|out|pounds?|lbs?|psi|kpa|bar\b|years?|weeks?|days?|second))"
 )

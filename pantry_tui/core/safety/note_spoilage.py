@@ -8,7 +8,8 @@ import re
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.words import Method
 
-_OFF = (
+#: How what is spoilt smells.
+OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
     r"rancid|musty|mou?ldy|yeasty|boozy|(?:like|of) (?:cheese|paint|putty|ammonia|vomit|feet|eggs|"
     r"rot\w*|sulphur|sulfur|sewage|mou?ld|beer|yeast|alcohol))"
@@ -19,9 +20,9 @@ _SPOILT = (
     r"spurt\w*|gush\w*|fizz\w*|spoil(?:ed|t)(?! for)|rott?(?:en|ing|ed)|fermenting|"
     r"(?:start|began|begun)\w* (?:to |of )?ferment\w*|"
     r"(?:gone|going|went) (?:off(?! the)|bad|sour))\b|"
-    rf"\b(?:smell\w*|smelt|odou?r)(?: \w+)? {_OFF}\b|\b{_OFF} (?:smell|odou?r)"
+    rf"\b(?:smell\w*|smelt|odou?r)(?: \w+){{0,3}} {OFF}\b|\b{OFF} (?:smell|odou?r)"
 )
-_SOURED = r"\b(?:smell\w*|smelt)(?: \w+)? sour\b|\bsour smell"
+SOURED = r"\b(?:smell\w*|smelt)(?: \w+){0,3} sour\b|\bsour smell"
 _GAS = r"\b(?:hiss\w*|bubbl\w*|foam(?:s|y|ing)|froth\w*)\b"
 #: Steam hisses, what boils bubbles and foams, and air bubbles are let out with a knife.
 _GAS_OF_ELSE = (
@@ -47,6 +48,6 @@ def spoilt(method: Method, clause: str) -> bool:
         return False
     if affirmed(clause, _SPOILT) or affirmed(clause, _GLASS):
         return True
-    if method is not Method.VINEGAR_PICKLE and affirmed(clause, _SOURED):
+    if method is not Method.VINEGAR_PICKLE and affirmed(clause, SOURED):
         return True
     return affirmed(clause, _GAS) and not re.search(_GAS_OF_ELSE, clause)

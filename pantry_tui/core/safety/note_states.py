@@ -85,7 +85,7 @@ _CUT = (
     r"(?:sliced|diced|cubed|chopped|halved|quartered|shredded|grated|julienned|peeled|cored|"
     r"podded|pitted|stoned|minced|crushed|spiralised|spiralized|hollowed|cut (?:up|open|"
     r"half|through|small|sticks|pieces|in(?:to)? (?:half|halves|pieces|chunks|quarters|wedges|"
-    r"strips|slices|cubes|rings|\d+))|riced|zested|skinned|carved|scooped|juiced)"
+    r"strips|slices|cubes|rings|sticks|batons|matchsticks|coins|florets|spears|\d+))|riced|zested|skinned|carved|scooped|juiced)"
 )
 _PIECES = (
     r"(?!pieces of )(?:halves|quarters|wedges|sticks|batons|pieces|chunks|slices|cubes|strips|"
@@ -104,7 +104,9 @@ _CUT_ALONE = r"^(?:(?:all|some|already|is|are|was|were|it|they|half|now) )*cut$"
 #: Whole crops keep, hurt ones do not (USDA Handbook 66 stores sound ones alone; from memory).
 _HURT = (
     r"(?:bruised|damaged|nicked|speared|split|cracked|frosted|frost bitten|frost damaged|"
-    r"frozen (?:in|by|on)|gnawed|slug eaten|worm ?eaten|wormy|scuffed|stabbed|forked|soggy|"
+    r"frozen (?:in|by|on|overnight|a bit|slightly)|fro(?:ze|st (?:got|reached|hit|nipped|"
+    r"caught|took)) (?:at |to )?(?:it|them|in|on|overnight|the top|some)|"
+    r"gnawed|slug eaten|worm ?eaten|wormy|scuffed|stabbed|forked|soggy|"
     r"cut (?:by|with) (?:the|a) (?:spade|fork|hoe|plough|shovel)|"
     r"(?:went|put|packed|bagged|still|were|was|are|stored)(?: in| up| away)? (?:wet|damp)"
     r"(?! (?:sand|sawdust|moss|peat|leaves|cloth|sack\w*|soil|\w*paper|straw|towels?|burlap)))"
