@@ -58,7 +58,7 @@ from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.warm import made_with, westmost
 from pantry_tui.core.keeping.weather import FOREVER, above
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
-from pantry_tui.core.words import SEVERITY, Climate, Method, State, Verdict
+from pantry_tui.core.words import SEVERITY, Climate, Kind, Method, State, Verdict
 
 PRINTED = "The printed date."
 
@@ -226,7 +226,8 @@ def _weigh(
     rules = [rule for rule in both if rule is not None]
     if doubted is not None:
         rules += [rule for rule in doubted.rules if rule not in rules]
-        reasons += [one.wording for one in doubted.rules]
+        # "No safety end" of all frozen food would say the opposite of what is doubted here.
+        reasons += [one.wording for one in doubted.rules if one.kind is not Kind.SAFETY or one.use]
     return replace(
         start,
         best_by=quality.day if quality else None,

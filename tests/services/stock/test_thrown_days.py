@@ -21,7 +21,7 @@ from pantry_tui.services.output import jsonable
 from pantry_tui.services.output.labels import labels
 from pantry_tui.services.output.spreadsheet import export_table
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import act, view
+from pantry_tui.services.stock import act, places, view
 from pantry_tui.services.stock.one_batch import show
 
 NEVER = "never taste"
@@ -144,3 +144,14 @@ def test_the_figure_for_an_opened_pack_is_for_dry_goods(
     row = show(larder, code).rows[0]
     assert (row.verdict is Verdict.SOUND) == fit, row.reasons
     assert row.usable == fit
+
+
+def test_what_nobody_knows_of_is_not_said_to_last_for_ever(larder: Pantry) -> None:
+    """Frozen food has no safety end at 0 °F, and beside "unknown" that would say the opposite."""
+    places.add(larder, "freezer", "freezer")
+    made = put_up(larder, read(larder, "1 pint jar syrup, frozen, freezer"))
+    assert made.verdict is Verdict.UNKNOWN
+    (row,) = (one for one in view.due(larder) if one.code == made.code)
+    for reasons in (made.reasons, row.reasons):
+        assert any("No published figure" in one for one in reasons)
+        assert not any("No safety end" in one for one in reasons)
