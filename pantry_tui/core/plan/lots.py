@@ -10,9 +10,12 @@ from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.room import Lot, keeps
+from pantry_tui.core.words import Role
 
 #: Days of a week that are most of it.
 _MOST = 4
+#: Of these nobody wants the same food every day.
+_VARIED = frozenset({Role.SIDE, Role.FRUIT})
 _LAID = frozenset({*A_HEAD, *BESIDE})
 #: A meal of bulk is taken from it for one day or the next.
 _A_MEAL = keeps(2)
@@ -61,7 +64,10 @@ def lots_of(some: Iterable[Candidate], table: Table) -> list[Lot]:
             weeks[last] = last_week(last, table)
         opened = _A_MEAL if one.bulk else one.opened
         role = one.role or one.at_table
-        found.append(Lot(one.food, one.group, one.servings, weeks[last], opened, role))
+        meals = 0.0
+        if role in _VARIED:
+            meals = 1.0 if one.bulk else max(1.0, one.servings / table.appetite.people)
+        found.append(Lot(one.food, one.group, one.servings, weeks[last], opened, role, meals))
     return found
 
 

@@ -35,6 +35,7 @@ class Lot(NamedTuple):
     last: int | None
     opened: Callable[[], int | None] = _THREE_DAYS
     role: str = ""
+    meals: float = 0.0  # of what lies on days of its own: on how many a usual table eats of it
 
     @property
     def days(self) -> int:

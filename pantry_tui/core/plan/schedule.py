@@ -50,6 +50,9 @@ MOST_OWED = 12.0
 #: What would be so many weeks of all that is eaten of its kind is not begun but in the last SOON
 #: weeks before its date. Common practice, no source.
 TOO_MUCH, SOON = 2.0, 4
+#: Of a side or fruit that can wait a week has no more than so many days, or as many as its pace
+#: asks for. Our own choice.
+OFTEN = 4.0
 #: So many containers of one food are named beyond the week.
 A_FEW = 4
 #: Where nothing hurries a food and nobody knows of a harvest, it counts as due in two years.
@@ -125,6 +128,7 @@ class _Choice:
         self.after = Room(ceilings, coming[1] if len(coming) > 1 else 1.0)
         self.clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
         self.due = [_UNDATED if lot.last is None else min(lot.last, FAR) for lot in lots]
+        self.meals: dict[str, float] = defaultdict(float)
         for lot in already:
             self._eat(lot, anyway=lot.last == 0)
         self.piles: dict[str, list[int]] = defaultdict(list)
@@ -147,7 +151,7 @@ class _Choice:
         while foods:
             food = min(foods, key=self._turn)
             one = self._next(food)
-            if one is None or (self._waits(food) > CALM and self._enough(self.lots[one])):
+            if one is None or (self._waits(food) > CALM and self._no_more(self.lots[one])):
                 foods.remove(food)
             else:
                 yield self._take(food, one)
@@ -187,6 +191,7 @@ class _Choice:
         """Puts it on the table; what finds no room there is for the next week, or, where it is
         eaten `anyway`, in the place of another main, side or fruit."""
         self.table.laid[lot.food] += lot.servings
+        self.meals[lot.food] += lot.meals
         over = lot.servings - self.table.eat(lot, lot.servings)
         if anyway:
             self.table.role[lot.role] += over
@@ -269,6 +274,14 @@ class _Choice:
         if self.due[one] != _UNDATED:
             return False
         return (mine.servings, mine.role, mine.group) == (its.servings, its.role, its.group)
+
+    def _no_more(self, lot: Lot) -> bool:
+        """Whether its group has given its share, or it lies on enough days for variety."""
+        if self._enough(lot) or not lot.meals:
+            return self._enough(lot)
+        credit = self.credits.get(lot.food)
+        pace = credit.rate * lot.meals / lot.servings if credit is not None and lot.servings else 0
+        return self.meals[lot.food] + lot.meals / 2 > max(OFTEN, pace) + _CRUMB
 
     def _enough(self, lot: Lot) -> bool:
         share = self.shares.get(lot.group, inf)

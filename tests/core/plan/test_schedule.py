@@ -317,7 +317,7 @@ def test_only_what_is_there_is_opened_while_its_share_fits_and_the_rest_fits_the
 def test_no_container_is_left_that_the_week_has_room_for(
     lots: list[Lot], ceilings: Ceilings
 ) -> None:
-    lots = [lot._replace(opened=keeps(30)) for lot in lots]
+    lots = [lot._replace(opened=keeps(30), meals=0.0) for lot in lots]
     chosen = choose(lots, ceilings)
     food: dict[str, float] = defaultdict(float)
     for i in chosen:

@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.room import keeps
+from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
 
@@ -313,3 +314,18 @@ def test_a_thawed_bird_is_cut_when_the_guests_are_there_and_not_the_day_before()
     late = Appetite(4, table={day(6): 12})
     (pick,) = plan([thawed], late, START, Needs()).picks
     assert pick.day < day(5), "no longer than it is safe"
+
+
+def test_no_side_lies_on_more_than_four_days_where_nothing_presses() -> None:
+    sack = one("sack", "potatoes", 60.0, 200, group=Group.VEGETABLE, last=day(300), bulk=True)
+
+    def days(crate: Candidate) -> int:
+        found = plan([crate], TWO, START, Needs())
+        return len({pick.day for pick in found.picks})
+
+    assert days(sack) == 4
+    assert days(sack._replace(last=day(30))) == 7, "some would be lost"
+    rate = 12.0
+    needs = Needs({"potatoes": Credit(0.0, rate)})
+    laid_ = plan([sack], TWO, START, needs).picks
+    assert len({pick.day for pick in laid_}) == 6, "its pace asks for more"
