@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from pantry_tui.core.model import Cut, Held, Place, Read, When
+from pantry_tui.core.words import WARM_TO_COLD
 
 #: The end of what has no end yet.
 FOREVER = 1 << 40
@@ -49,9 +50,16 @@ def _following(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
             continue
         if after.climate is said[-1].climate:
             found.append(said[-1]._replace(when=after.when))
-        elif after.target_f > here.target_f:  # that it became cooler shows nothing
-            found.append(Held(after.when, after.climate, after.target_f, told=False))
+        elif _is_warmer(after, before) or after.target_f > here.target_f:
+            # That the place around it became cooler shows nothing.
+            warmth = max(after.target_f, here.target_f)
+            found.append(Held(after.when, after.climate, warmth, told=False))
     return tuple(sorted((*own, *found), key=_moment)) if found else own
+
+
+def _is_warmer(after: Held, before: Held) -> bool:
+    """Whether it became a place of a warmer kind, however warm it is set to be."""
+    return WARM_TO_COLD.index(after.climate) < WARM_TO_COLD.index(before.climate)
 
 
 def meant(facts: Sequence[Sequence[Fact]]) -> Sequence[Fact]:

@@ -432,3 +432,15 @@ def test_a_box_in_a_refrigerator_that_is_given_up_is_no_refrigerator(p: Pantry) 
     undo.undo(p)
     assert p.find_place("box").climate == p.find_place("fridge").climate == "fridge"
     assert next(row for row in view.due(p) if row.code == code).verdict is not Verdict.DISCARD
+
+
+@pytest.mark.parametrize("set_to", [None, 30, 40, 55])
+def test_a_basket_in_a_chest_that_becomes_a_cellar_is_one_however_it_is_set(
+    p: Pantry, set_to: float | None
+) -> None:
+    places.add(p, "basket", "", "chest", set_to)
+    code = up(p, "2 half-pint jars strawberries, freezer jam, basket")
+    places.change(p, "chest", climate="cellar")
+    assert p.find_place("basket").climate == "cellar"
+    (row,) = (row for row in view.due(p) if row.code == code)
+    assert not row.usable
