@@ -442,5 +442,6 @@ def test_a_basket_in_a_chest_that_becomes_a_cellar_is_one_however_it_is_set(
     code = up(p, "2 half-pint jars strawberries, freezer jam, basket")
     places.change(p, "chest", climate="cellar")
     assert p.find_place("basket").climate == "cellar"
+    p.today += timedelta(days=1)
     (row,) = (row for row in view.due(p) if row.code == code)
     assert not row.usable
