@@ -20,7 +20,7 @@ from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import DENIAL
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
-from pantry_tui.core.safety.note_spoilage import SOURED
+from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED
 from pantry_tui.core.safety.note_words import OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import DEGREES, clauses
 from pantry_tui.core.safety.said import meant
@@ -298,6 +298,9 @@ def _spoilt(
     perishes = food.group in ANIMAL or bool(food.classes & _CHILLED)
     soured = perishes and food.group is not Group.DAIRY and method is not Method.LACTIC
     told = rf"{words.SPOILT}|{SOURED}" if soured else words.SPOILT
+    if _says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
+        yield "what flood water carried cannot be kept out for certain: do not taste it."
+        return
     if not _says(told, clause) or re.search(words.NOT_SPOILT, clause):
         return
     # Of loose crops the bad ones are taken out; in a jar or a bag mould and insects are in all.

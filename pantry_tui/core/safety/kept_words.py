@@ -77,6 +77,8 @@ LEFT_OUT = (
     r"leftovers?|some|one|two|\d+) )(?:left|forgotten|stood|sat) (?:out|outside)"
     r"(?= *(?:$|over|for|on|in|all|too|at|a\b|an\b|\d|to\b|by|since|while|and|un|"
     r"of the (?:fr|re)))|"
+    r"\b(?:back|home|over|left|returned|came|leftovers?) from (?:the |a |our )*(?:buffet|party|"
+    r"picnic|pot ?luck|barbecue|bbq|cook ?out|fair|bake sale|supper|reception|funeral|wedding)\b|"
     r"\b(?:left|stood|sat|forgotten) (?:out|outside)(?: \w+)? (?:over ?night|all (?:night|day)|"
     r"\d+|for|on the|in the|too long)|"
     rf"\b(?:left|stood|standing|sat|sitting|forgot(?:ten)?|kept|stored|stayed|spent|held|was|were|"
@@ -131,13 +133,16 @@ MADE_SO = (
 _THAWED = r"(?:thawed|defrosted|had (?:half |partly )?(?:thawed|melted))"
 THAWED_WARM = rf"\b{_THAWED}\b.*(?:\b(?:over ?night|outside|out|all (?:day|night))\b|{WARM_PLACE})"
 THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
-REFROZEN = r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew))\b"
+REFROZEN = (
+    r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)|"
+    r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b"
+)
 #: The cold itself failed.
 NO_POWER = (
     r"\b(?:fridge|refrigerator|freezer|power|electric\w*|current|plug)(?: \w+)? (?:was |were |had "
     r"been |went |has |had )?(?:off|out|down|dead|died|fail\w*|broke\w*|unplugged|ajar|left open|"
     r"cut)\b|\bpower (?:cut|outage|failure)\b|\b(?:fridge|freezer) door (?:was )?(?:left )?"
-    r"(?:open|ajar)\b"
+    r"(?:open|ajar)\b|\b(?:door|lid)\b(?: \w+){0,2} ajar\b"
 )
 EXPIRED = (
     r"\b(?:past|after|beyond|over)(?: (?:its|the|their|his))? (?:use by|sell by|expir\w*|"
@@ -185,7 +190,8 @@ NOT_SPOILT = (
 )
 GREENED = (
     r"\b(?:turn\w*|gone|went|going|are|is|were|getting|got|bit|some|slightly|very|few|half|mostly) "
-    r"green\b|\bgreen(?:ed|ing| patch\w*| spots?| skins?| ones?| shoulders?| tinge\w*)\b|^green$"
+    r"green\b|\bgreen(?:ed|ing| patch\w*| spots?| skins?| ones?| shoulders?| tinge\w*)\b|^green$|"
+    r"\bgreen (?:and|but|with|all over|where)\b|\band green\b|\bbitter\b"
 )
 #: Potatoes.
 GREENS_POISON = frozenset({"potatoes", "new potatoes"})

@@ -250,7 +250,8 @@ HEATING: tuple[Stage, ...] = (
         r"over|on (?:its|their) sides?|(?:lay|lying|laid) on (?:its|their) sides?|"
         r"half (?:submerged|covered|under)|(?:stuck|stick\w*|poked|poking|stood|stand\w*|peek\w*) "
         r"(?:out|up|proud))\b",
-        r"\b(?:fruit|floating fruit|tops? of the (?:beans|fruit))\b",
+        r"\b(?:fruit|floating fruit|tops? of the (?:beans|fruit))\b|"
+        r"^(?:a )?(?:few|some)(?: of them)? (?:float|bobb)\w*(?: up)?$",
         methods=LIDDED,
     ),
     Stage(

@@ -117,6 +117,23 @@ OF_JARS: tuple[Stage, ...] = (
         r"\bto (?:ping|pop|seal)$",
         key="seal",
     ),
+    # Within a day they hold, or they do not (National Center for Home Food Preservation; from
+    # memory).
+    Stage(
+        ("late", "next", "following", "day", "hour"),
+        r"\b(?:seal\w*|ping\w*|popp?\w*|pull\w*|suck\w*|snapp\w*|click\w*|went)\b(?: \w+){0,3} "
+        r"(?:late\b|(?:a|1|2|3|full|whole) days? (?:later|after)|(?:the )?(?:next|following) "
+        r"(?:evening|night|afternoon)|(?:2[4-9]|[3-9]\d) hours? (?:later|after))",
+        r"\b(?:within|before|tested|checked|washed|wiped|labell?ed|stored|shelved)\b",
+        key="seal",
+    ),
+    Stage(
+        ("froze",),
+        r"\bfroze\b|\b(?:got|was|were|been|had|have|it|they|jars) frozen\b",
+        r"\b(?:from|some|rest|fruit|berries|corn|peas|before|first|vines?|tops?|ground|garden|"
+        r"froze (?:the|what|half|a|our|my|another|more))\b",
+        key="seal",
+    ),
     Stage(
         ("push", "press", "give", "click", "pop", "move", "spring", "cent"),
         r"\b(?:gives?|clicks?|clicked|pops?|moves?|springs?|flex\w*|bounces?) (?:\w+ )?(?:when|"

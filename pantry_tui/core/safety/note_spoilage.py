@@ -42,10 +42,21 @@ _OF_ELSE = (
 )
 
 
+#: What stood in flood water (data/signs.csv); a bed that was flooded is none.
+FLOOD = (
+    r"\bflood\w*|\b(?:creek|river|sea|sewage|sewer|drains?|storm ?water|high water)"
+    r"(?: water)? (?:came|rose|got|went|reached|backed|ran)\b|\b(?:was|were|stood|sat|lay) under "
+    r"(?:the )?water\b"
+)
+OF_THE_LAND = r"\b(?:beds?|garden|fields?|allotment|plot|patch|canner|boil\w*|brine|process\w*)\b"
+
+
 def spoilt(method: Method, clause: str) -> bool:
     """Whether the words say that the food was spoilt, or the glass cracked."""
     if re.search(_OF_ELSE, clause):
         return False
+    if affirmed(clause, FLOOD) and not re.search(OF_THE_LAND, clause):
+        return True
     if affirmed(clause, _SPOILT) or affirmed(clause, _GLASS):
         return True
     if method is not Method.VINEGAR_PICKLE and affirmed(clause, SOURED):

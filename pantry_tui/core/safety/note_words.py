@@ -294,7 +294,10 @@ FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_o
     r"killed vines?"
 )
 NO_LIQUID_ADDED = any_of(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
-FAT_REMOVED = r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b"
+FAT_REMOVED = (
+    r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b|"
+    r"\bfat (?:was |all |is )?(?:trimm|skimm|remov|lift|taken)\w*(?: off)?"
+)
 #: No thickener but the published one (clear modified starch, in pie fillings) is in a tested
 #: process (USDA AIB 539, guides 1 and 2), and fat shields spores from heat.
 THICKENED = (

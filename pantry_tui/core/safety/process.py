@@ -227,7 +227,9 @@ def _against(
     plain = [row for row in fits if not re.search(_BY_ITS_NAME, row.food)]
     fits = plain if plain and not form else fits
     if not fits:
-        return [f"No tested process for {food.name} in the form {form[:30]!r} is known here."]
+        listed = f" Where {form[:30]} {food.name} are listed by themselves, put them up as that."
+        none = f"No tested process for {food.name} in the form {form[:30]!r} is known here."
+        return [none + listed] if len(form.split()) == 1 else [none]
     pack = _pack(said.get("pack", ""))
     fits = [row for row in fits if pack in (None, row.pack)]
     if jar is not None:

@@ -46,13 +46,13 @@ DOUBTED = {
     HONEY: ("with raw garlic", "infused with ginger and onion", "chillies in it", "garlic cloves"),
     BEEF: (
         "was two days past use-by", "expired last week", "refrozen", "froze it again",
-        "freezer was off for a night", "power cut of ten hours",
+        "freezer was off for a night", "power cut of ten hours", "lid was ajar for a day",
     ),
     SOUP: ("fridge was off", "fridge door left open"),
     MILK: ("raw", "unpasteurised", "straight from the cow", "not pasteurized"),
     EGG_PICKLE: ("pricked", "pierced with a toothpick first"),
     KRAUT: ("not covered by brine", "brine was low", "cabbage above the brine"),
-    POTATOES: ("turned green", "some green patches"),
+    POTATOES: ("turned green", "some green patches", "green and sprouting", "long and bitter"),
     APPLES: ("still damp", "not quite dry", "still a bit moist"),
     JERKY: ("not heated, air dried", "still moist", "dried at 110 F", "skipped the heating"),
     TROUT: ("smoked at 120 F", "reached 55 C inside"),
@@ -64,9 +64,12 @@ THROWN = {
         "left out overnight", "stood on the counter 5 hours before it went in",
         "cooled overnight on the stove", "sat out for three hours", "forgotten in the car",
         "was left on the hob all night", "not refrigerated for half a day", "stood 4 hours",
-        "stood 90 minutes in the sun at 95 F", "mouldy", "mold on top",
+        "stood 90 minutes in the sun at 95 F", "mouldy", "mold on top", "back from the picnic",
     ),
-    BEEF: ("thawed on the counter and frozen again", "defrosted overnight, then refrozen"),
+    BEEF: (
+        "thawed on the counter and frozen again", "defrosted overnight, then refrozen",
+        "smelled slightly off", "smelt bad",
+    ),
     EGGS: ("cracked", "washed, left out", "two are cracked", "dirty"),
     EGG_PICKLE: ("stood at room temperature for a week", "kept on the counter a week"),
     APPLES: ("some mould", "fuzzy spots, mould"),
@@ -164,6 +167,12 @@ def test_what_is_surely_over_is_thrown_away_at_once(larder: Pantry, line: str) -
         THROWN[line], Verdict.DISCARD
     )
     assert [note for note, one in found.items() if not _quotes(one)] == []
+
+
+def test_what_smells_sour_or_stood_in_a_flood_is_not_tasted(larder: Pantry) -> None:
+    for note in ("smells sour", "stood in flood water"):
+        assert _put_up(larder, BEEF, note).verdict is Verdict.DO_NOT_TASTE
+    assert not _quotes(_put_up(larder, BEEF, "from the farm where the field was flooded"))
 
 
 @pytest.mark.parametrize("line", FINE)

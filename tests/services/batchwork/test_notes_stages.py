@@ -31,6 +31,10 @@ DOUBTED = {
         "only blanched and bottled", "boiled them instead", "used the water bath for a change",
         "done in a steam canner", "went straight on the shelf",
     )),
+    "after the canner": (BEANS, (
+        "jars sat under flood water", "the creek came up over the shelf", "gauge said 8",
+        "lids popped down a day later", "froze solid in the shed", "sealed late, next evening",
+    )),
     "left to seal": (JAM, (
         "just poured in hot", "let them seal on their own", "sealed by themselves", "self sealed",
         "sealed from the heat of the jam", "paraffin on top", "did not bother with the bath",
@@ -140,6 +144,7 @@ DOUBTED = {
 }  # fmt: skip
 FINE = {
     BEANS: (
+        "all sealed the next morning", "we froze the rest", "the field was flooded in june",
         "weight jiggled all along", "11 psi as always", "held 11 like a rock", "it sat at 11",
         "needle never moved off 11", "pressure never wavered", "no pressure drops",
         "turned the heat off after 20 min and waited", "turned off when the timer rang",
