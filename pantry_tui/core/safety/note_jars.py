@@ -229,7 +229,8 @@ OF_JARS: tuple[Stage, ...] = (
         ("own", "my", "our", "experiment", "trial", "book", "made", "trust", "unsafe", "safe",
          "danger",
          "iffy", "dodg", "suspicious", "suspect", "doubtful", "invent", "improvis"),
-        r"\b(?:my|our|his|her)(?: own)? (?:own|method|invention|experiment|way of (?:cann|"
+        r"\b(?:my|our|his|her)(?: own)? (?:own (?:recipe|times?|version|idea)|"
+        r"method|invention|experiment|way of (?:cann|"
         r"process))\b(?! (?:beans|"
         r"tomatoes|garden|tree|crop|patch|hens))|\bexperiment\w*|\btrial (?:run|batch)|"
         r"\bimprovis\w*|"

@@ -144,7 +144,8 @@ DOUBTED = {
 }  # fmt: skip
 FINE = {
     BEANS: (
-        "all sealed the next morning", "we froze the rest", "the field was flooded in june",
+        "all sealed the next morning", "we froze the rest", "my own",
+        "the field was flooded in june",
         "weight jiggled all along", "11 psi as always", "held 11 like a rock", "it sat at 11",
         "needle never moved off 11", "pressure never wavered", "no pressure drops",
         "turned the heat off after 20 min and waited", "turned off when the timer rang",
