@@ -9,8 +9,8 @@ from collections.abc import Collection, Sequence
 #: How a sentence begins that quotes a note.
 QUOTES = "Its note says "
 _QUOTED = "Its note said "
-_ASKS = re.compile(r"Record what is true as (\w+)=")
-_QUOTE = re.compile(rf"{QUOTES}('(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\")(.*)", re.DOTALL)
+_ASKS = r"Record what is true as (\w+)="
+_QUOTE = rf"(?s){QUOTES}('(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\")(.*)"
 
 
 def of_a_changed_note(doubt: Sequence[str], note: str, code: str) -> tuple[str, ...]:
@@ -30,12 +30,12 @@ def unanswered(
 
 
 def _asks_for_another(sentence: str, keys: Collection[str]) -> bool:
-    asked = _ASKS.search(sentence)
+    asked = re.search(_ASKS, sentence)
     return asked is not None and asked[1] not in keys
 
 
 def _now(sentence: str, note: str, code: str) -> str:
-    quote = _QUOTE.fullmatch(sentence)
+    quote = re.fullmatch(_QUOTE, sentence) if sentence.startswith(QUOTES) else None
     if quote is None or _words(quote[1]) <= _words(note):
         return sentence
     return (

@@ -8,7 +8,6 @@ from collections.abc import Callable, Mapping, Sequence
 from pantry_tui.core.canned import still_possible
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
-from pantry_tui.core.safety.notes import doubted_notes
 from pantry_tui.core.safety.process import Doubt, ProcessRow, doubt
 from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.reference.process import load_not_recommended, processes_named
@@ -43,7 +42,11 @@ def checked(
         return judged(said).problems
 
     found = judged(record)
-    more = doubted_notes(method, food, size, record, altitude_ft, note, doubted, p.tables.named)
+    more: list[str] = []
+    if note:
+        from pantry_tui.core.safety.notes import doubted_notes  # few have one
+
+        more = doubted_notes(method, food, size, record, altitude_ft, note, doubted, p.tables.named)
     processed = (*found.problems, *more)
     # What no process was part of is put right by none.
     possible = found.still_possible if processed else ""
