@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from contextlib import suppress
 from datetime import date, timedelta
 
 from pantry_tui.core.dates import read_date, say
@@ -13,13 +14,17 @@ from pantry_tui.errors import BadInput
 Moment = tuple[date, int | None]
 
 _ISO = r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?:[T ]+([0-9]{1,2}:[0-9]{2}))?"
-_OFFSET = re.compile(r"(.*[0-9]{1,2}:[0-9]{2})([+-])([0-9]{2}:[0-9]{2})", re.DOTALL)
-_AGO = re.compile(r"(an?|[0-9]{1,3}) (hour|minute|min)s? ago", re.IGNORECASE)
-_HOUR = re.compile(r"(?:(.*?)[T ])?\s*([0-9]{1,2}:[0-9]{2})", re.DOTALL)
+# Patterns stay text until they are asked: most starts ask none.
+_OFFSET = r"(?s)(.*[0-9]{1,2}:[0-9]{2})([+-])([0-9]{2}:[0-9]{2})"
+_AGO = r"(?i)(an?|[0-9]{1,3}) (hour|minute|min)s? ago"
+_HOUR = r"(?s)(?:(.*?)[T ])?\s*([0-9]{1,2}:[0-9]{2})"
 
 
 def read_today(text: str) -> Moment:
     """("2026-11-25", "2026-11-25 18:30", "2026-11-25T18:30") -> that moment. Raises BadInput."""
+    if len(text) == 10 and text[7] == "-" and "1900" <= text[:4] <= "2100":
+        with suppress(ValueError):  # a plain day, as every script tells it
+            return date.fromisoformat(text), None
     match = re.fullmatch(_ISO, day_and_hour(text))
     try:
         if match is None:
@@ -35,11 +40,11 @@ def read_at(text: str, now: Moment) -> Moment:
     """The same of what happened by `now`: "yesterday", "24 nov 18:30", "7 am", "2 hours ago".
     Raises BadInput."""
     today, this_minute = now
-    ago = _AGO.fullmatch(" ".join(text.split()))
+    ago = re.fullmatch(_AGO, " ".join(text.split()))
     if ago is not None and this_minute is not None:
         return _before(today, this_minute, ago)
     text = day_and_hour(text)
-    match = _HOUR.fullmatch(text)
+    match = re.fullmatch(_HOUR, text)
     typed = text if match is None else match[1]
     day = read_date(typed, today) if typed and typed.strip() else today
     minute = None if match is None else _minute(match[2])
@@ -58,7 +63,7 @@ def _before(today: date, minute: int, ago: re.Match[str]) -> Moment:
 def offset(text: str) -> tuple[str, int | None]:
     """("25 oct 02:30+01:00") -> "25 oct 02:30", 60: an hour that came twice is told by how far the
     clock was ahead of Greenwich. Raises BadInput."""
-    match = _OFFSET.fullmatch(text.strip())
+    match = re.fullmatch(_OFFSET, text.strip())
     if match is None:
         return text, None
     minutes = _minute(match[3])

@@ -22,6 +22,8 @@ _GRAIN = r"(\d+(?:[.,]\d+)?)[\s-]*grain"
 def weak_vinegar(said: str) -> list[str]:
     """What is wrong with a vinegar by what was written of it ("4 %", "50 grain", "homemade"): a
     sentence, or none."""
+    if not said:
+        return []
     text = in_decimals(said.casefold())
     # How much of it there was says nothing of its strength; every other number does.
     bare = re.sub(rf"{_VOLUME}|{_GRAIN}", " ", text)
