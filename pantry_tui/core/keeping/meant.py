@@ -7,8 +7,7 @@ Only what was said counts here; what was read of a place is weighed in core.keep
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Sequence
-from itertools import pairwise
+from collections.abc import Iterator, Sequence
 
 from pantry_tui.core.model import Cut, Held, Place, Read, When
 from pantry_tui.core.words import WARM_TO_COLD
@@ -40,14 +39,15 @@ def _following(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
     mine = sorted(one for one in own if isinstance(one, Held))
     around = sorted(one for one in outer if isinstance(one, Held))
     found: list[Held] = []
-    for before, after in pairwise(around):
+    for before, after in _changes(around):
         said = [one for one in mine if one.when.first <= after.when.last]
-        surely = before.when.last < after.when.first
-        if after.climate is before.climate or not (surely and said):
+        if after.climate is before.climate or not said:
             continue
-        here = max((said[-1], *found))
+        here = max((said[-1], *(one for one in found if one.when.last < after.when.first)))
         if here.climate is not before.climate:
             continue
+        if any(_at_once(one, after) and one.climate is here.climate for one in around):
+            found.append(here._replace(when=after.when))  # nobody knows which came last
         if after.climate is said[-1].climate:
             found.append(said[-1]._replace(when=after.when))
         elif _is_warmer(after, before) or after.target_f > here.target_f:
@@ -55,6 +55,18 @@ def _following(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
             warmth = max(after.target_f, here.target_f)
             found.append(Held(after.when, after.climate, warmth, told=False))
     return tuple(sorted((*own, *found), key=_moment)) if found else own
+
+
+def _changes(held: Sequence[Held]) -> Iterator[tuple[Held, Held]]:
+    """What was, and what surely followed it; of what may have been in the same minute each."""
+    for after in held:
+        earlier = [one for one in held if one.when.last < after.when.first]
+        yield from ((one, after) for one in earlier if _at_once(one, earlier[-1]))
+
+
+def _at_once(one: Held, other: Held) -> bool:
+    """Whether neither surely came before the other."""
+    return one.when.first <= other.when.last and other.when.first <= one.when.last
 
 
 def _is_warmer(after: Held, before: Held) -> bool:

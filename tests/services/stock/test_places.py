@@ -445,3 +445,13 @@ def test_a_basket_in_a_chest_that_becomes_a_cellar_is_one_however_it_is_set(
     p.today += timedelta(days=1)
     (row,) = (row for row in view.due(p) if row.code == code)
     assert not row.usable
+
+
+def test_a_basket_follows_a_chest_of_which_two_things_were_said_in_one_minute(p: Pantry) -> None:
+    places.add(p, "basket", "", "chest")
+    code = up(p, "2 packs ground beef, frozen, basket")
+    places.change(p, "chest", climate="pantry")
+    places.change(p, "chest", temp_f=32)
+    p.today += timedelta(days=1)
+    (row,) = (row for row in view.due(p) if row.code == code)
+    assert (row.verdict, row.usable) == (Verdict.DISCARD, False)
