@@ -21,6 +21,7 @@ from pantry_tui.cli.verb import Act, Verb
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.errors import BadInput
 from pantry_tui.services.stock import act
+from pantry_tui.services.stock.drawing import begins_amount
 
 
 def _much(typed: str, all_: bool) -> str | None:
@@ -30,17 +31,13 @@ def _much(typed: str, all_: bool) -> str | None:
     return "all" if all_ else typed or None
 
 
-#: With what an amount begins that is no number.
-_PARTS = frozenset({"half", "all", "a", "an", "one", "two", "three", "dozen", "quarter", "third"})
-
-
 def _parted(ref: str, rest: str) -> tuple[str, str]:
     """("lentil", "soup 2 lb") -> ("lentil soup", "2 lb"): what is meant, and how much of it, where
     the name of a food was typed without quotes."""
     words = rest.split()
     if is_code(normal_code(ref.partition("/")[0])):
         return ref, rest
-    name = list(takewhile(lambda one: not one[:1].isnumeric() and one not in _PARTS, words))
+    name = list(takewhile(lambda one: not begins_amount(one), words))
     return " ".join([ref, *name]), " ".join(words[len(name) :])
 
 

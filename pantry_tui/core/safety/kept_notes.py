@@ -21,8 +21,8 @@ from pantry_tui.core.safety.denial import DENIAL
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED
-from pantry_tui.core.safety.note_words import OTHER_DEGREES, PURPOSE
-from pantry_tui.core.safety.notes import DEGREES, clauses
+from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
+from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.said import meant
 from pantry_tui.core.safety.signs import THROWN, Sign, SignVerdict, signs_for
 from pantry_tui.core.words import Group, Method

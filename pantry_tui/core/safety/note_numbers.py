@@ -88,19 +88,16 @@ _SHOWN_AT = (
     r"(?=$| (?!min|h\b|hours?|am\b|pm\b|jars|pints|quarts|o'clock|degrees|f\b|c\b|%|in\b|inch|of|"
     r"times|lids|high|low|off|out|pounds?|lbs?|psi|kpa|bar\b|years?|weeks?|days?|second))"
 )
+#: With what a word begins that leaves a number in doubt, or shows one.
 _OF_DOUBT = (
-    "needle", "dial", "gauge", "pressure", "psi", "rocker", "it", "more", "close", "near", "about",
-    "around", "rough", "only", "really", "actual", "barely", "at", "maybe", "perhaps", "prob",
-    "poss", "up", "down", "almost", "hardly", "just", "not", "say", "i", "tops", "max", "if", "or",
-    "ish", "give", "pulled", "took", "quit", "stopped", "lifted", "ended", "cut", "called", "out",
-    "off",
-    "her", "them", "of", "instead", "rather", "hover", "peak", "read", "sink", "sank", "slip",
-    "slid", "sag", "dip", "top",
-    "climb",
-    "settl", "stay", "sat", "kept", "keep", "held", "hold", "got", "get", "went", "go", "drop",
-    "fell",
-    "fall", "stuck", "was", "manag", "used", "weight", "might", "may", "could", "somewhere", "a",
-    "between", "reach", "short", "did", "gave", "so", "settled", "crept", "hung", "bottom", "put",
+    "needle", "dial", "gauge", "pressure", "psi", "rocker", "more", "close", "near", "rough",
+    "only", "really", "barely", "perhaps", "prob", "poss", "up", "down", "hardly", "just", "not",
+    "say", "i", "max", "or", "give", "pulled", "took", "quit", "stopped", "lifted", "ended", "cut",
+    "called", "out", "her", "them", "of", "rather", "hover", "peak", "read", "sink", "sank", "slip",
+    "slid", "sag", "dip", "top", "climb", "settl", "stay", "sat", "kept", "keep", "held", "hold",
+    "get", "went", "go", "drop", "fell", "fall", "stuck", "was", "manag", "used", "weight", "might",
+    "may", "could", "a", "between", "reach", "short", "did", "gave", "so", "crept", "hung",
+    "bottom", "put",
 )  # fmt: skip
 #: A number without its unit that somebody is not sure of.
 _HEDGED = (

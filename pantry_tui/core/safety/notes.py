@@ -27,7 +27,6 @@ from pantry_tui.core.safety.note_numbers import differs
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_ways import another_way
-from pantry_tui.core.safety.note_words import DEGREES as DEGREES
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
 from pantry_tui.core.safety.seals import record_says_failed, says_none_failed, without_set_apart

@@ -42,15 +42,15 @@ def checked(
         return judged(said).problems
 
     found = judged(record)
-    more: list[str] = []
-    if note:
-        from pantry_tui.core.safety.notes import doubted_notes  # few have one
+    if not note:
+        return found if found.problems else None
+    from pantry_tui.core.safety.notes import doubted_notes  # few have one
 
-        more = doubted_notes(method, food, size, record, altitude_ft, note, doubted, p.tables.named)
+    more = doubted_notes(method, food, size, record, altitude_ft, note, doubted, p.tables.named)
     processed = (*found.problems, *more)
     # What no process was part of is put right by none.
     possible = found.still_possible if processed else ""
-    kept = _kept(p, method, food, record, note, doubted) if note else []
+    kept = _kept(p, method, food, record, note, doubted)
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
 

@@ -58,6 +58,15 @@ class Part:
 Pick = Callable[[int], Sequence[Container]]
 
 
+#: With what an amount begins that is no number.
+_BEGINS = frozenset({one.split()[0] for one in (*_SHARES, *_ALL)} | {"an", "one", "dozen"})
+
+
+def begins_amount(word: str) -> bool:
+    """("2", "½", "half", "a") Whether the words of an amount may begin so."""
+    return word[:1].isnumeric() or word.casefold() in _BEGINS
+
+
 def read_wanted(typed: str | None) -> Wanted:
     """("2 lb") -> that amount; ("") -> one. Raises BadInput."""
     text = " ".join((typed or "").casefold().split())

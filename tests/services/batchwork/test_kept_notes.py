@@ -11,9 +11,8 @@ import pytest
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import PutUp
-from pantry_tui.services.stock import places
 from pantry_tui.services.stock.correct import correct
+from tests.services.batchwork.noting import cold_places, quotes, tried
 
 OIL = "2 bottles olive oil, larder"
 DRIED = "3 jars dried tomatoes, larder"
@@ -137,49 +136,39 @@ FINE = {
 
 @pytest.fixture
 def larder(larder: Pantry) -> Pantry:
-    for name, climate in (("freezer", "freezer"), ("cellar", "cellar")):
-        places.add(larder, name, climate)
-    return larder
-
-
-def _put_up(p: Pantry, line: str, note: str = "") -> PutUp:
-    return putup.preview(p, putup.read(p, f'{line}, note="{note}"' if note else line))
-
-
-def _quotes(found: PutUp) -> bool:
-    return any("Its note says" in one for one in found.reasons)
+    return cold_places(larder)
 
 
 @pytest.mark.parametrize("line", DOUBTED)
 def test_what_a_note_says_is_held_against_it(larder: Pantry, line: str) -> None:
-    found = {note: _put_up(larder, line, note) for note in DOUBTED[line]}
+    found = {note: tried(larder, line, note) for note in DOUBTED[line]}
     assert {note: one.verdict for note, one in found.items()} == dict.fromkeys(
         DOUBTED[line], Verdict.UNKNOWN
     )
-    assert [note for note, one in found.items() if not _quotes(one)] == []
+    assert [note for note, one in found.items() if not quotes(one)] == []
     assert [note for note, one in found.items() if one.discard_after is not None] == []
 
 
 @pytest.mark.parametrize("line", THROWN)
 def test_what_is_surely_over_is_thrown_away_at_once(larder: Pantry, line: str) -> None:
-    found = {note: _put_up(larder, line, note) for note in THROWN[line]}
+    found = {note: tried(larder, line, note) for note in THROWN[line]}
     assert {note: one.verdict for note, one in found.items()} == dict.fromkeys(
         THROWN[line], Verdict.DISCARD
     )
-    assert [note for note, one in found.items() if not _quotes(one)] == []
+    assert [note for note, one in found.items() if not quotes(one)] == []
 
 
 def test_what_smells_sour_or_stood_in_a_flood_is_not_tasted(larder: Pantry) -> None:
     for note in ("smells sour", "stood in flood water"):
-        assert _put_up(larder, BEEF, note).verdict is Verdict.DO_NOT_TASTE
-    assert not _quotes(_put_up(larder, BEEF, "from the farm where the field was flooded"))
+        assert tried(larder, BEEF, note).verdict is Verdict.DO_NOT_TASTE
+    assert not quotes(tried(larder, BEEF, "from the farm where the field was flooded"))
 
 
 @pytest.mark.parametrize("line", FINE)
 def test_a_good_note_says_nothing(larder: Pantry, line: str) -> None:
-    bare = _put_up(larder, line)
-    found = {note: _put_up(larder, line, note) for note in FINE[line]}
-    assert {note: one.reasons for note, one in found.items() if _quotes(one)} == {}
+    bare = tried(larder, line)
+    found = {note: tried(larder, line, note) for note in FINE[line]}
+    assert {note: one.reasons for note, one in found.items() if quotes(one)} == {}
     dates = bare.verdict, bare.best_by, bare.discard_after
     assert {
         n: o for n, o in found.items() if (o.verdict, o.best_by, o.discard_after) != dates
@@ -188,20 +177,20 @@ def test_a_good_note_says_nothing(larder: Pantry, line: str) -> None:
 
 @pytest.mark.parametrize("note", ["vacuum sealed", "vac packed", "in vacuum bags"])
 def test_a_pack_without_air_is_one_by_its_note_too(larder: Pantry, note: str) -> None:
-    airless = _put_up(larder, f"{TROUT}, vacuum=yes")
-    bare, noted = _put_up(larder, TROUT), _put_up(larder, TROUT, note)
+    airless = tried(larder, f"{TROUT}, vacuum=yes")
+    bare, noted = tried(larder, TROUT), tried(larder, TROUT, note)
     assert bare.discard_after is not None
     assert noted.discard_after is not None
     assert noted.discard_after == airless.discard_after
     assert noted.discard_after < bare.discard_after
-    assert _put_up(larder, f"{TROUT}, vacuum=yes", note).discard_after == airless.discard_after
+    assert tried(larder, f"{TROUT}, vacuum=yes", note).discard_after == airless.discard_after
     assert putup.read(larder, f'{TROUT}, vacuum=no, note="{note}"').problems
 
 
 @pytest.mark.parametrize("told", ["note=no salt", "note=unsalted", "salt=none"])
 def test_no_smoked_fish_is_published_without_salt(larder: Pantry, told: str) -> None:
     for way in ("hot", "cold"):
-        found = _put_up(larder, f"3 packs {way} smoked trout, fridge, {told}")
+        found = tried(larder, f"3 packs {way} smoked trout, fridge, {told}")
         assert found.verdict is Verdict.UNKNOWN
         assert "No salt was used" in found.reasons[0]
 
@@ -212,11 +201,11 @@ def test_a_note_makes_nobody_believe_a_later_date_of_a_shop(larder: Pantry) -> N
 
 
 def test_two_hours_are_the_line(larder: Pantry) -> None:
-    sound = _put_up(larder, SOUP).verdict
-    assert _put_up(larder, SOUP, "stood on the counter 2 hours").verdict is sound
-    assert _put_up(larder, SOUP, "stood on the counter 121 minutes").verdict is Verdict.DISCARD
-    assert _put_up(larder, SOUP, "stood outside 60 min at 95 F").verdict is sound
-    assert _put_up(larder, SOUP, "stood outside 61 min at 95 F").verdict is Verdict.DISCARD
+    sound = tried(larder, SOUP).verdict
+    assert tried(larder, SOUP, "stood on the counter 2 hours").verdict is sound
+    assert tried(larder, SOUP, "stood on the counter 121 minutes").verdict is Verdict.DISCARD
+    assert tried(larder, SOUP, "stood outside 60 min at 95 F").verdict is sound
+    assert tried(larder, SOUP, "stood outside 61 min at 95 F").verdict is Verdict.DISCARD
 
 
 def test_a_note_that_is_put_right_alone_lifts_nothing(larder: Pantry) -> None:

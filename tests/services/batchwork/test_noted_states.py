@@ -11,9 +11,9 @@ import pytest
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.rows import PutUp
-from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock import act
 from pantry_tui.services.stock.correct import correct
+from tests.services.batchwork.noting import cold_places, quotes, tried
 
 RICE = "2 lb rice, bought in, larder"
 OATS = "2 lb oats, bought in, larder"
@@ -259,24 +259,14 @@ GOOD = {
 
 @pytest.fixture
 def larder(larder: Pantry) -> Pantry:
-    for name, climate in (("freezer", "freezer"), ("cellar", "cellar")):
-        places.add(larder, name, climate)
-    return larder
-
-
-def _put_up(p: Pantry, line: str, note: str = "") -> PutUp:
-    return putup.preview(p, putup.read(p, f'{line}, note="{note}"' if note else line))
-
-
-def _quotes(found: PutUp) -> bool:
-    return any("Its note says" in one for one in found.reasons)
+    return cold_places(larder)
 
 
 @pytest.mark.parametrize("line", RAISED)
 def test_what_the_note_says_it_is_counts(larder: Pantry, line: str) -> None:
-    bare = _put_up(larder, line)
-    found = {note: _put_up(larder, line, note) for note in RAISED[line]}
-    assert [note for note, one in found.items() if not _quotes(one)] == []
+    bare = tried(larder, line)
+    found = {note: tried(larder, line, note) for note in RAISED[line]}
+    assert [note for note, one in found.items() if not quotes(one)] == []
     assert [note for note, one in found.items() if one.note_aside] == []
     same = bare.verdict, bare.best_by, bare.discard_after
     assert [
@@ -286,9 +276,9 @@ def test_what_the_note_says_it_is_counts(larder: Pantry, line: str) -> None:
 
 @pytest.mark.parametrize("line", RAISED)
 def test_a_note_never_makes_any_day_later(larder: Pantry, line: str) -> None:
-    bare = _put_up(larder, line)
+    bare = tried(larder, line)
     for note in (*RAISED[line], *GOOD.get(line, ())):
-        one = _put_up(larder, line, note)
+        one = tried(larder, line, note)
         assert (one.best_by or date.min) <= (bare.best_by or date.max), note
         if one.discard_after is None and bare.discard_after is not None:
             assert one.verdict in (Verdict.UNKNOWN, Verdict.DISCARD), note
@@ -298,9 +288,9 @@ def test_a_note_never_makes_any_day_later(larder: Pantry, line: str) -> None:
 
 @pytest.mark.parametrize("line", GOOD)
 def test_what_is_meant_for_it_says_nothing(larder: Pantry, line: str) -> None:
-    bare = _put_up(larder, line)
-    found = {note: _put_up(larder, line, note) for note in GOOD[line]}
-    assert {note: one.reasons for note, one in found.items() if _quotes(one)} == {}
+    bare = tried(larder, line)
+    found = {note: tried(larder, line, note) for note in GOOD[line]}
+    assert {note: one.reasons for note, one in found.items() if quotes(one)} == {}
     same = bare.verdict, bare.best_by, bare.discard_after
     assert [
         note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
@@ -310,8 +300,8 @@ def test_what_is_meant_for_it_says_nothing(larder: Pantry, line: str) -> None:
 
 def test_cooked_rice_has_the_day_of_cooked_rice(larder: Pantry) -> None:
     """United Kingdom NHS: a day in the refrigerator; this figure is the one in use."""
-    made = _put_up(larder, "2 boxes rice, bought in, fridge", "cooked")
-    cooked = _put_up(larder, "2 boxes cooked rice, cooked meal, fridge")
+    made = tried(larder, "2 boxes rice, bought in, fridge", "cooked")
+    cooked = tried(larder, "2 boxes cooked rice, cooked meal, fridge")
     assert cooked.discard_after == larder.today + timedelta(days=1)
     code = putup.put_up(
         larder, putup.read(larder, '2 boxes rice, bought in, fridge, note="cooked"')
@@ -323,8 +313,8 @@ def test_cooked_rice_has_the_day_of_cooked_rice(larder: Pantry) -> None:
 
 @pytest.mark.parametrize("line", [RICE, POTATOES, CABBAGES])
 def test_what_is_cooked_may_not_stand_out_of_the_cold(larder: Pantry, line: str) -> None:
-    assert _put_up(larder, line, "boiled").verdict is Verdict.DISCARD
-    assert _put_up(larder, line, "boiled").best_by is None
+    assert tried(larder, line, "boiled").verdict is Verdict.DISCARD
+    assert tried(larder, line, "boiled").best_by is None
 
 
 def test_rice_that_is_cooked_on_the_way_to_the_refrigerator(larder: Pantry) -> None:

@@ -10,8 +10,8 @@ from pantry_tui.core.safety.note_jars import OF_JARS
 from pantry_tui.core.safety.note_words import speaks
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
+from tests.services.batchwork.noting import tried
 
 HERE = "larder, altitude=500ft"
 BEANS = f"3 pint jars green beans, pressure canned, {HERE}, minutes=20 psi=11 canner=dial pack=hot"
@@ -195,7 +195,7 @@ FINE = {
 def _against(p: Pantry, line: str, note: str) -> bool:
     """Whether the note is asked about, or the batch is no longer trusted beside it."""
     try:
-        said = putup.preview(p, putup.read(p, f'{line}, note="{note}"'))
+        said = tried(p, line, note)
     except BadInput:
         return True
     return said.verdict is not Verdict.SOUND or any("not checked" in one for one in said.reasons)
@@ -224,7 +224,7 @@ def test_what_a_proud_canner_writes_raises_nothing(larder: Pantry, line: str) ->
 def test_the_sentence_names_what_of_the_record_it_is_against(
     larder: Pantry, note: str, key: str
 ) -> None:
-    found = putup.preview(larder, putup.read(larder, f'{BEANS}, note="{note}"'))
+    found = tried(larder, BEANS, note)
     assert [one for one in found.reasons if f"as {key}=..." in one and repr(note) in one]
 
 

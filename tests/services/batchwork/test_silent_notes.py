@@ -16,13 +16,14 @@ from pantry_tui.services.stock import one_batch
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.undo import undo
 from pantry_tui.store import log
+from tests.services.batchwork.noting import as_typed, tried
 
 HONEY = "2 half-pint jars honey, larder"
 BEANS = "3 pint jars runner beans, pressure canned, larder, minutes=20, psi=11, altitude=500ft"
 
 
 def _booked(p: Pantry, line: str, note: str = "") -> str:
-    return putup.put_up(p, putup.read(p, f'{line}, note="{note}"' if note else line)).code
+    return putup.put_up(p, putup.read(p, as_typed(line, note))).code
 
 
 def _shown(p: Pantry, code: str) -> tuple[str, str]:
@@ -48,7 +49,7 @@ def test_what_raised_nothing_is_said_to_decide_nothing(larder: Pantry, line: str
     ],
 )  # fmt: skip
 def test_what_raised_something_says_that_alone(larder: Pantry, line: str, note: str) -> None:
-    made = putup.preview(larder, putup.read(larder, f'{line}, note="{note}"'))
+    made = tried(larder, line, note)
     assert any(note in one for one in made.reasons)
     assert made.note_aside == ""
     assert [
@@ -62,7 +63,7 @@ def test_it_is_said_in_the_answer_once(larder: Pantry) -> None:
     assert correct(larder, made.code, note="heather").message.count(NOTE_STANDS) == 1
     assert NOTE_STANDS not in correct(larder, made.code, size="pint").message
     assert NOTE_STANDS not in correct(larder, made.code, note="").message
-    dry = putup.preview(larder, putup.read(larder, f'{HONEY}, note="from Anna"'))
+    dry = tried(larder, HONEY, "from Anna")
     assert dry.note_aside == f"{NOTE_STANDS}."
 
 
