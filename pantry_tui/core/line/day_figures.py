@@ -22,7 +22,8 @@ class Day:
 
 
 def numeric(said: str, today: date) -> Day:
-    days = readings(said, today)
+    read = readings(said, today)
+    days = [day for day in read if day <= today] or read  # nothing was done on a day to come
     if len(days) == 1:
         return Day(days[0])
     if not days:

@@ -28,12 +28,20 @@ from pantry_tui.core.line.tokens import Kind, Line
 _HALVES = (("am",), ("pm",), ("a", ".", "m", "."), ("p", ".", "m", "."), ("a", ".", "m"))
 #: In front of a day on which something else was done than putting up.
 _LATER = frozenset({"opened", "thawed", "defrosted", "eaten", "moved"})
+#: In front of "unknown" it is the day of which nobody knows anything: "bought unknown".
+_DONE_THEN = frozenset({"bought", "canned", "frozen", "dried", "pickled", "salted", "smoked"})
+#: Of such a day.
+_NOT_MADE = (
+    " is not the day it was made or bought: say that one, or unknown, in its place; then book this "
+    "with `--at`."
+)
 
 
 def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
     """Claims the day; `food` are tokens that belong to a food's or method's name ("October
     beans"). Raises nothing."""
     found = Day()
+    later: tuple[str, tuple[str, ...], str] | None = None
     for i in range(len(line.tokens)):
         if not line.free[i] or i in food:
             continue
@@ -56,8 +64,8 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
         if start and line.word(start - 1) in _LATER:
             typed = " ".join(token.said for token in line.tokens[start - 1 : stop])
             line.claim(start - 1, start)
-            why = f"{typed.capitalize()} is not the day it was made: say when that was."
-            day = Day(ask=(typed, (), why))
+            later = (typed, (), f"{typed.capitalize()}{_NOT_MADE}")
+            continue
         if found.said and _says_weekday(found, day):
             found = day if day.weekday is None else found
             found.said, found.weekday = True, None
@@ -72,6 +80,7 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
         elif not found.said:
             found = day
             found.said = True
+    found.ask = found.ask or later
     return found
 
 
@@ -142,8 +151,12 @@ def _hour(line: Line, i: int) -> int:
         if not half and end == at + 1:
             return 0
         end += len(half)
-    ends = line.at(end) is None or line.tokens[end].part != line.tokens[end - 1].part
-    return end - i if end > at and ends else 0
+    return end - i if end > at and _ends(line, end - 1) else 0
+
+
+def _ends(line: Line, i: int) -> bool:
+    """Whether its part of the line ends there."""
+    return line.at(i + 1) is None or line.tokens[i + 1].part != line.tokens[i].part
 
 
 def _mark(line: Line, i: int) -> int:
@@ -177,7 +190,8 @@ def _dated(line: Line, i: int, stop: int, named: Day | None, today: date) -> tup
 
 
 def _unknown(line: Line, i: int, _today: date) -> tuple[int, Day | None]:
-    if line.word(i) == "unknown" and alone(line, i):
+    behind_a_way = i > 0 and line.tokens[i - 1].text in _DONE_THEN
+    if line.word(i) == "unknown" and (alone(line, i) or (behind_a_way and _ends(line, i))):
         return i + 1, Day(unknown=True)
     for said in NOBODY_KNOWS:
         if line.says(i, *said):

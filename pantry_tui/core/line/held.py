@@ -17,6 +17,8 @@ from pantry_tui.core.line.vessels import one as single
 
 #: A weight that one jar or bag holds, rather than all of them together.
 _SMALL = {"g": Fraction(500), "oz": Fraction(16), "lb": Fraction(1), "kg": Fraction(1, 2)}
+#: Exact by what the units are.
+_FINER = {"lb": (16, "oz"), "kg": (1000, "g"), "l": (1000, "ml")}
 
 
 @dataclass
@@ -80,7 +82,11 @@ def settle(found: Found, units: str) -> Held:
     _number(numbers, held)
     if found.a_vessel and held.vessel and found.alone == [held.count]:
         held.count, held.inner = 1, f" of {held.count}"  # "8 celeriac in a box"
-    if found.many and not numbers:
+    parted = _parted(found) if found.many and not numbers else None
+    if parted is not None:
+        held.count = parted
+        found.loose.clear()
+    elif found.many and not numbers:
         each = found.many.replace(" ", "-", 1)
         why = f"{found.many}: how many, and how big? Write 3 {each}, for example."
         held.asks.append(("count", found.many, (), why))
@@ -212,6 +218,22 @@ def _size(found: Found, held: Held) -> None:
         held.size = loose.text
     else:
         held.amount = loose.text
+
+
+def _parted(found: Found) -> int | None:
+    """How many packs so much fills to the last ounce or gram: "12 lb in 1 lb packs"; None where
+    something would be left over, which is asked about."""
+    if len(found.loose) != 1 or len(found.sizes) != 1:
+        return None
+    (whole, kind), (each, other) = (_finer(one) for one in (found.loose[0], found.sizes[0]))
+    many = whole / each if each and kind == other else Fraction(0)
+    return int(many) if many.denominator == 1 and 1 < many <= 999 else None
+
+
+def _finer(one: Measured) -> tuple[Fraction, str]:
+    """In ounces, grams and millilitres; any other unit as it is."""
+    times, unit = _FINER.get(one.unit, (1, one.unit))
+    return one.number * times, unit
 
 
 def _share(loose: Measured, held: Held) -> str:

@@ -198,6 +198,54 @@ def test_a_weight_that_could_be_two_things_is_asked_about(line: str, asked: str)
     assert any(asked in one for one in read(line).problems)
 
 
+@pytest.mark.parametrize(
+    ("line", "count", "size"),
+    [
+        ("12 lb ground beef in 1 lb packs, frozen, chest freezer", 12, "1 lb"),
+        ("3 kg ground beef, 500 g bags, frozen, chest freezer", 6, "500 g"),
+        ("2 lb walnuts, dried, 8 oz bags, north wall", 4, "8 oz"),
+    ],
+)
+def test_so_much_in_packs_of_a_size_is_as_many_as_it_fills(
+    line: str, count: int, size: str
+) -> None:
+    found = read(line)
+    assert (found.count, found.size, found.problems) == (count, size, ())
+    assert "amount" not in dict(found.process)
+
+
+@pytest.mark.parametrize("day", ["10/12/26", "12/10/26", "12.10.2026"])
+def test_of_two_days_that_figures_could_be_one_to_come_is_not_meant(day: str) -> None:
+    found = read(f"5 pints strawberry jam, north wall, {day}")
+    assert (found.made, found.problems) == (date(2026, 10, 12), ())
+
+
+@pytest.mark.parametrize(
+    ("line", "made"),
+    [
+        ("1 jar ketchup, opened nov 1, bought unknown, fridge", None),
+        ("1 jar ketchup, opened nov 1, bought sept 3, fridge", date(2026, 9, 3)),
+    ],
+)
+def test_the_day_on_which_it_was_opened_is_booked_by_itself(line: str, made: date | None) -> None:
+    found = read(line)
+    assert found.made == made
+    assert [one.startswith("Opened nov 1 is not the day it was") for one in found.problems] == [
+        True
+    ]
+
+
+def test_bought_unknown_is_bought_nobody_knows_when() -> None:
+    found = read("1 jar ketchup, bought unknown, fridge")
+    assert (found.made, found.unread, found.problems) == (None, (), ())
+
+
+@pytest.mark.parametrize("each", ["5 lb", "12 lb", "15 lb"])
+def test_what_does_not_come_out_in_packs_is_asked_about(each: str) -> None:
+    found = read(f"12 lb ground beef in {each} packs, frozen, chest freezer")
+    assert any("how many, and how big" in one for one in found.problems)
+
+
 def test_a_comma_ends_a_value_and_a_unit_belongs_to_its_number() -> None:
     line = "3 pint jars tomatoes, boiling-water canned, pack=hot, minutes=35 min, altitude=1800 ft"
     assert process(line) == {"pack": "hot", "minutes": "35 min", "altitude": "1800 ft"}
