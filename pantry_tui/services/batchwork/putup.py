@@ -6,7 +6,6 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
-from pantry_tui.core.keeping.doubt import of_a_silent_note
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.no_day import DOUBT, NOW
@@ -37,7 +36,7 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import PutUp, PutUpReading
 from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, told_moment, when
-from pantry_tui.services.stock.view import cautions
+from pantry_tui.services.stock.view import cautions, note_aside
 from pantry_tui.services.stock.where import where_it_keeps
 
 BOTULISM = "Low-acid food needs a pressure canner: spores live through boiling water."
@@ -160,10 +159,11 @@ def _told_at(p: Pantry, reading: PutUpReading, at: At | None) -> PutUpReading:
 def preview(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
     reading, batch, _, _, judged, descent = _judged(p, reading, at)
-    return _answer("", (), batch, judged, reading, descent)
+    return _answer(p, "", (), batch, judged, reading, descent)
 
 
 def _answer(
+    p: Pantry,
     code: str,
     names: tuple[str, ...],
     batch: Batch,
@@ -196,7 +196,7 @@ def _answer(
         reading,
         why,
         judged.standing,
-        note_aside=of_a_silent_note(batch),
+        note_aside=note_aside(p, batch),
     )
 
 
@@ -231,7 +231,7 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     booked_as = p.stock.batches[id_]
     judged = p.judge(p.containers_of(booked_as)[0])
     reading = replace(reading, made=booked_as.made)  # what goes on keeps the day it was first made
-    answer = _answer(code, names, booked_as, judged, reading, descent)
+    answer = _answer(p, code, names, booked_as, judged, reading, descent)
     return replace(
         answer,
         cautions=(*answer.cautions, *_with_neighbours(p, booked_as, place)),

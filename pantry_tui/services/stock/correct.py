@@ -8,7 +8,6 @@ from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.doubt import of_a_silent_note
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
@@ -30,6 +29,7 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.recheck import strictest_altitude
+from pantry_tui.services.stock.view import note_aside
 from pantry_tui.services.stock.whatitis import (
     food_meant,
     method_meant,
@@ -126,7 +126,7 @@ def correct(
     )
     said_so = "; ".join(filter(None, changed)) or day_made
     told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
-    aside = of_a_silent_note(after) if note is not None else ""
+    aside = note_aside(p, after) if note is not None else ""
     return Done(f"{told}{milder}{f' {aside}' if aside else ''}", after.doubt)
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from pantry_tui.core import dates
-from pantry_tui.core.keeping.doubt import of_a_silent_note
 from pantry_tui.core.keeping.explain import UNTIL, chain
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.keeping.rules import Rule
@@ -21,7 +20,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import BatchView
 from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.services.stock.rows import DueRow
-from pantry_tui.services.stock.view import cautions, rows_of
+from pantry_tui.services.stock.view import cautions, note_aside, rows_of
 from pantry_tui.store.log import of_batch
 from pantry_tui.store.store import reading
 
@@ -52,7 +51,7 @@ def show(p: Pantry, code: str) -> BatchView:
         made=batch.made,
         process=batch.process,
         note=batch.note,
-        note_aside=of_a_silent_note(batch),
+        note_aside=note_aside(p, batch),
         rows=found,
         gone=gone,
         sources=tuple(cited),

@@ -67,6 +67,13 @@ def test_it_is_said_in_the_answer_once(larder: Pantry) -> None:
     assert dry.note_aside == f"{NOTE_STANDS}."
 
 
+def test_the_foods_own_name_as_it_was_typed_is_no_note_to_be_told_of(larder: Pantry) -> None:
+    made = tried(larder, "2 lb mince, bought in, fridge", "")
+    assert (made.reading.food, made.reading.note) == ("ground beef", "mince")
+    assert made.note_aside == ""
+    assert tried(larder, "2 lb mince, bought in, fridge", "from Anna").note_aside
+
+
 def test_a_changed_note_says_what_it_said_before_and_how_that_is_lifted(larder: Pantry) -> None:
     code = _booked(larder, HONEY)
     correct(larder, code, note="with raw garlic")
