@@ -27,7 +27,7 @@ from pantry_tui.core.line.tokens import Kind, Line
 
 _HALVES = (("am",), ("pm",), ("a", ".", "m", "."), ("p", ".", "m", "."), ("a", ".", "m"))
 #: In front of a day on which something else was done than putting up.
-_LATER = frozenset({"opened", "thawed", "defrosted", "eaten", "moved"})
+_LATER = frozenset({"opened", "thawed", "defrosted", "eaten", "moved", "finished", "ready", "done"})
 #: In front of "unknown" it is the day of which nobody knows anything: "bought unknown".
 _DONE_THEN = frozenset({"bought", "canned", "frozen", "dried", "pickled", "salted", "smoked"})
 #: Of such a day.
@@ -108,6 +108,8 @@ def month_or_day(line: Line, i: int) -> tuple[int, str]:
             return i + 1, days[0].isoformat()
         if len(parts) == 2 and days:
             return i + 1, f"{MONTH_WORDS[days[0].month - 1]} {days[0].year}"
+        return i + 1, token.said
+    if token is not None and re.fullmatch(r"\d{1,2}/\d{1,2}", token.said):
         return i + 1, token.said
     at, day = _ordinal(line, i)
     at += line.says(at, "of")

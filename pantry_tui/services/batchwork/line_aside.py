@@ -7,6 +7,7 @@ from collections.abc import Callable
 from datetime import date
 
 from pantry_tui.core.line.amounts import measure_at
+from pantry_tui.core.line.day_figures import alone
 from pantry_tui.core.line.days import is_day_at
 from pantry_tui.core.line.numbers import read_number
 from pantry_tui.core.line.tokens import Kind, Line, Token
@@ -18,6 +19,8 @@ _STATES = {
     "opened": State.OPEN, "reopened": State.OPEN, "thawed": State.THAWED,
     "defrosted": State.THAWED, "unopened": State.SEALED,
 }  # fmt: skip
+#: The same where they are all that their part says: of a ferment it is asked which.
+_OVER = frozenset({"finished", "ready", "done"})
 _NOT = frozenset({"not", "never", "un", "yet"})
 #: As many words name a food that went in.
 _NAMED = 4
@@ -32,6 +35,8 @@ def take_state(found: list[Token], today: date) -> tuple[list[Token], State | No
     said: set[State] = set()
     for i, token in enumerate(found):
         state = _STATES.get(token.text) or (State.OPEN if _is_open(line, i) else None)
+        if token.text in _OVER and alone(line, i):
+            state = State.SEALED
         if token.kind is not Kind.WORD or state is None or is_day_at(line, i + 1, today):
             continue
         start = i
@@ -51,9 +56,7 @@ def _is_open(line: Line, i: int) -> bool:
     """Whether "open" says how a vessel stands: "1 open jar", "mayonnaise, open"."""
     if line.word(i) != "open":
         return False
-    part = line.tokens[i].part
-    alone = sum(token.part == part for token in line.tokens) == 1
-    return alone or bool(vessel(line.word(i + 1)) or vessel(line.word(i - 1)))
+    return alone(line, i) or bool(vessel(line.word(i + 1)) or vessel(line.word(i - 1)))
 
 
 def take_ingredients(line: Line, is_food: Callable[[list[str]], bool]) -> str:

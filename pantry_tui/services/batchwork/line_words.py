@@ -17,7 +17,7 @@ FILLERS = frozenset(
      "i", "we", "my", "our", "a", "an", "is", "are", "was", "it", "some", "just", "putting", "&",
      "stored", "kept", "now", "by", "as", "im", "au", "aux", "des", "del", "della",
      "de", "di", "du", "da", "hung", "hanging", "sitting", "standing", "lying",
-     "them", "there", "i've", "we've", "got"}
+     "them", "there", "i've", "we've", "got", "braided", "plaited", "strung"}
 )  # fmt: skip
 #: Words that begin a remark: where it came from, for whom.
 REMARKS = frozenset({"from", "for", "because", "but", "see", "gift", "thanks", "out"})

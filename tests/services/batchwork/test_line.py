@@ -11,8 +11,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from pantry_tui.core.amounts import read_amount
-from pantry_tui.core.dates import say
+from pantry_tui.core.dates import read_printed, say
 from pantry_tui.core.words import Climate, Method
+from pantry_tui.errors import BadInput
 from pantry_tui.reference.compose import composer
 from pantry_tui.reference.names import find_method
 from pantry_tui.reference.tables import load_tables
@@ -233,6 +234,34 @@ def test_the_day_on_which_it_was_opened_is_booked_by_itself(line: str, made: dat
     assert [one.startswith("Opened nov 1 is not the day it was") for one in found.problems] == [
         True
     ]
+
+
+@pytest.mark.parametrize("day", ["12/20", "20.12.", "3/27"])
+def test_a_printed_date_in_figures_without_its_year_is_asked_about(day: str) -> None:
+    line = f"12 eggs, fridge, bought today, best before {day}"
+    found = read(line)
+    assert (found.made, found.unread, found.problems) == (TODAY, (), ())
+    with pytest.raises(BadInput, match="has no year"):
+        read_printed(dict(found.process)["printed"], TODAY)
+
+
+@pytest.mark.parametrize(
+    ("line", "asked"),
+    [
+        ("1 crock sauerkraut, finished, fridge", "is it still at work"),
+        ("1 crock sauerkraut, ready oct 20, fridge, started sept 20", "is not the day it was made"),
+    ],
+)
+def test_a_ferment_that_is_said_to_be_finished_is_asked_about(line: str, asked: str) -> None:
+    found = read(line)
+    assert any(asked in one for one in found.problems)
+    assert found.unread == ()
+
+
+@pytest.mark.parametrize("how", ["braided onions", "onions, braided", "onions, strung"])
+def test_how_a_crop_hangs_is_no_part_of_its_name(how: str) -> None:
+    found = read(f"20 lb {how}, cellar-stored, sept 12")
+    assert (found.food, found.unread, found.problems) == ("onions", (), ())
 
 
 def test_bought_unknown_is_bought_nobody_knows_when() -> None:
