@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 
 from pantry_tui.app.format import Column, clip, rest_cells, sentence, take_cells, week_day
-from pantry_tui.app.lines import heading
+from pantry_tui.app.lines import heading, headings
 from pantry_tui.app.roles import MUTED
 from pantry_tui.app.rowtext import count_of, food_and_method
 from pantry_tui.app.widgets.line import Cell, Key, Line
-from pantry_tui.services.plan.rows import OnDay
+from pantry_tui.services.plan.rows import Fallen, OnDay
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock.rows import DueRow
 
@@ -62,6 +62,14 @@ class LeftOutKey(Key):
     """A food that is not wanted this week."""
 
     food: str
+
+
+@dataclass(frozen=True)
+class FallenKey(Key):
+    """What an accepted week has on a day and is not sound by now."""
+
+    container: str
+    day: date
 
 
 @dataclass(frozen=True)
@@ -122,7 +130,8 @@ def _food(take: Take, row: DueRow | None, room: int, *, star: bool, rest: bool) 
     and in which state, as far as that has room."""
     before = "* " if star else "  " if take.dish else ""
     room -= len(before)
-    tail = f", thaw {week_day(take.thaw_by)}" if take.thaw_by and not rest else ""
+    tail = f", {take.now}" if take.now else ""
+    tail += f", thaw {week_day(take.thaw_by)}" if take.thaw_by and not rest else ""
     if not tail and row is not None:
         name, tail = food_and_method(row, room)
     elif room - len(tail) >= _LEAST:
@@ -142,6 +151,24 @@ def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -
         said = f"> Thaw today for {week_day(take.day)}: {take.code} {take.food}, {take.place}"
         head = heading(ThawKey(ref), said, "t takes it out to thaw.")
         found.append(Line(head.key, head.cells, ref, rows.get(ref), word=head.word, whole=True))
+    return found
+
+
+def fallen_lines(
+    fallen: Iterable[Fallen],
+    rows: Mapping[str, DueRow],
+    columns: Sequence[Column],
+    said: Callable[[str], str],
+) -> list[Line]:
+    """What of an accepted week is not sound by now, by day, and what could come in its stead; a key
+    acts on that very container."""
+    found: list[Line] = []
+    for one in fallen:
+        ref = one.containers[0]
+        first, *more = headings(f"! {said(one.told)}", columns, 4)
+        key = FallenKey(ref, one.day)
+        found.append(replace(first, key=key, ref=ref, row=rows.get(ref)))
+        found += more
     return found
 
 

@@ -21,6 +21,7 @@ from pantry_tui.app.weeklines import (
     TakeKey,
     ThawKey,
     eaten_lines,
+    fallen_lines,
     take_lines,
     thaw_lines,
     under_dishes,
@@ -74,6 +75,8 @@ class WeekScreen(Acts, RowWords, Beside):
         eaten = eaten_lines(found.eaten, columns)
         # What must be eaten today stands above the days, what else is to be known below them.
         first = self._notes(found.urgent, columns)
+        mine = rows_named(self.host.pantry, {one.containers[0] for one in found.fallen})
+        first += fallen_lines(found.fallen, mine, columns, self.host.said)
         rest = self._notes(filter(None, (found.no_main, *found.later)), columns)
         head = [heading(Heading(_NOTES), _NOTES)] if rest else []
         days = under_dishes(lines, laid)

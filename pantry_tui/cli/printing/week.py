@@ -24,7 +24,7 @@ def week(view: WeekView) -> list[str]:
     people = "1 person" if view.people == 1 else f"{view.people} people"
     lines = [f"{say(view.start)} to {say(view.end)}, for {people}, {state}"]
     lines += [clean(f"Eaten on {say(day)}: {what}.") for day, what in view.eaten]
-    lines += map(clean, view.urgent)
+    lines += map(clean, (*view.urgent, *(one.told for one in view.fallen)))
     rows = [_row(one) for one in by_day(view.take) if one.day >= view.first]
     if rows:
         heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")
@@ -48,7 +48,7 @@ def week(view: WeekView) -> list[str]:
 
 def _row(one: OnDay) -> tuple[str, ...]:
     take = one.take
-    named = say(one.day), take.code, take.food
+    named = say(one.day), take.code, f"{take.food}, {take.now}" if take.now else take.food
     if one.rest:
         return (*named, REST, "", "", "", take.dish)
     thaw = say(take.thaw_by) if take.thaw_by else ""

@@ -26,7 +26,7 @@ from pantry_tui.services.inunits import Units
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import harvest
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.plan.rows import Take
+from pantry_tui.services.plan.rows import Fallen, Take
 from pantry_tui.services.stock import view
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.store import changes
@@ -147,10 +147,16 @@ class _Book:
             for day in take.days:
                 if day >= self.p.today:
                     meals[day].append(take)
-        for day, some in meals.items():
-            codes = [take.code for take in some]
-            said = f"Eat: {', '.join(map(_short, some))}"
-            more = "\n".join(_told(take, day) for take in some)
+        left: dict[date, list[Fallen]] = defaultdict(list)
+        for one in self.units.rows(found.fallen):
+            left[one.day].append(one)
+        for day in sorted({*meals, *left}):
+            some, not_fit = meals[day], left[day]
+            codes = [take.code for take in some] + [one.code for one in not_fit]
+            names = ", ".join(f"{one.code} {clean(one.food)}" for one in not_fit)
+            said = f"Eat: {', '.join(map(_short, some))}" if some else f"Left out: {names}"
+            lines = (*(_told(take, day) for take in some), *(clean(one.told) for one in not_fit))
+            more = "\n".join(lines)
             uid = f"eat-{day:%Y%m%d}-{self._store}"
             yield _Entry(uid, day, said, more, self._changed(codes))
 

@@ -136,6 +136,7 @@ def week(view: WeekView) -> dict[str, Any]:
         "beside": [_take(one) for one in view.beside],
         "more": [_take(one) for one in view.more],
         "kept": [_take(one) for one in view.kept],
+        "fallen": [plain(one) for one in view.fallen],
         "no_thaw": plain(view.no_thaw),
         "no_main": view.no_main,
         "notes": [*view.notes, *(text for _, text in view.table_said)],

@@ -33,7 +33,13 @@ def kitchen(p: Pantry) -> Sheet:
         title,
         ("", "code", "food", "how much", "where", "thaw from"),
         tuple(rows),
-        (*filter(None, (view.no_main,)), *view.notes, *standing, CAUTION),
+        (
+            *(one.told for one in view.fallen),
+            *filter(None, (view.no_main,)),
+            *view.notes,
+            *standing,
+            CAUTION,
+        ),
         parts,
         (_fetch(taken),),
     )
@@ -53,7 +59,8 @@ def _much(take: Take) -> str:
 
 
 def _food(take: Take) -> str:
-    return f"{clean(take.food)}, for {clean(take.dish)}" if take.dish else clean(take.food)
+    said = f"{clean(take.food)}, {take.now}" if take.now else clean(take.food)
+    return f"{said}, for {clean(take.dish)}" if take.dish else said
 
 
 def _rest(take: Take) -> tuple[str, ...]:

@@ -37,6 +37,7 @@ class Take:
     role: str = ""
     left: str = ""  # what is in it, where it is drawn from
     begun: bool = False  # it stands open, and nobody knows how much of it is left
+    now: str = ""  # its verdict, where no plan proposes it by itself: "unknown"
 
 
 class OnDay(NamedTuple):
@@ -52,6 +53,47 @@ def by_day(takes: Sequence[Take]) -> list[OnDay]:
     found = [OnDay(take.day, take) for take in takes]
     found += [OnDay(day, take, True) for take in takes for day in take.days if day > take.day]
     return sorted(found, key=lambda one: (one.day, one.rest))
+
+
+class Instead(NamedTuple):
+    """What could be eaten in the stead of another: a container by its name, "5K/1"."""
+
+    food: str
+    name: str
+    place: str
+    thaw_from: date | None = None
+
+
+class Fallen(NamedTuple):
+    """What of an accepted week is not sound by now, on its next day: what it is instead (`said`)
+    and why. `stays` where it may be eaten all the same: nobody knows, and it cannot hurt."""
+
+    day: date
+    code: str
+    food: str
+    containers: tuple[str, ...]
+    said: str
+    why: str
+    instead: Instead | None = None
+    dish: str = ""
+    stays: bool = False
+
+    @property
+    def told(self) -> str:
+        """As a sentence, with what comes in its stead or that nothing does."""
+        mine = f"{', '.join(self.containers)} {self.food}"
+        left = "is in doubt since this week was accepted" if self.stays else "is left out"
+        head = f"{dates.say(self.day)}: {mine} {left}: {self.said}."
+        return " ".join(filter(None, (head, self.why, self._stead)))
+
+    @property
+    def _stead(self) -> str:
+        if self.instead is None:
+            where = f"in {self.dish}" if self.dish else "that day"
+            return f"Nothing stands in for it {where}."
+        food, name, place, thaw = self.instead
+        thaws = f", to thaw from {dates.say(thaw)}" if thaw else ""
+        return f"In its stead: {name} {food} ({place}{thaws})."
 
 
 class Standby(NamedTuple):
@@ -87,6 +129,7 @@ class WeekView:
     eaten: tuple[tuple[date, str], ...] = ()  # what was eaten on its days: "5K chicken stock, ..."
     first: date = date.min  # the first of its days that is not gone
     urgent: tuple[str, ...] = ()  # what must be eaten today: the first of `notes`
+    fallen: tuple[Fallen, ...] = ()  # of an accepted week: what is not sound by now
 
     @property
     def to_come(self) -> list[Take]:

@@ -22,6 +22,7 @@ from pantry_tui.services.plan.at_risk import at_risk, names_of
 from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.feasts import take_out_ahead
+from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, fit_on, left_of
@@ -57,7 +58,7 @@ def view(
         food = p.stock.batches[left[0].batch].food.name
         so_far[food] += _part(p, entry, left)
         takes.append((_take(p, entry, left, so_far[food]), beside(p, entry)))
-    take = tuple(take for take, aside in takes if not aside)
+    meals = tuple(take for take, aside in takes if not aside)
     aside = tuple(take for take, aside in takes if aside)
     first = max(draft.start, p.today)
     planned = {id_ for entry in entries for id_ in entry.containers}
@@ -71,12 +72,12 @@ def view(
     # A plan that is accepted already has less of them than one that is made now.
     coming = (*picked, *found.more) if draft.plan is not None else found.more
     more, kept = (_but_open(some, aside) for some in (coming, found.kept))
-    no_thaw = standby(p, take, (*found.more, *found.kept, *picked), first)
+    no_thaw = standby(p, meals, (*found.more, *found.kept, *picked), first)
     return WeekView(
         start=draft.start,
         end=draft.end,
         people=p.people,
-        take=take,
+        take=meals,
         beside=aside,
         more=tuple(islice(_more(p, first, more, planned), _MORE)),
         kept=tuple(islice(_more(p, first, kept, planned), _KEPT)),
@@ -88,7 +89,7 @@ def view(
             *not_booked(p, p.today),
             *days_gone(p, draft),
             *told_later(p, draft),
-            *_dropped(p, draft, entries),
+            *_dropped(p, draft),
             *(said for last, said in risks if last > p.today),
             *take_out_ahead(p, draft, planned),
             *mains_last(appetite(p), found.mains, first),
@@ -97,7 +98,7 @@ def view(
             *no_day_until_seen_to(p, draft),
             *_still_open(p, found.over),
         ),
-        no_main=no_main(p, take, found.mains, (*found.more, *found.kept)) if menu else "",
+        no_main=no_main(p, meals, found.mains, (*found.more, *found.kept)) if menu else "",
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(one.usable for one in stands(p)),
@@ -106,6 +107,7 @@ def view(
         eaten=tuple(_eaten(p, draft)),
         first=first,
         urgent=urgent,
+        fallen=tuple(fallen(p, draft, draft.plan or (), (*coming, *found.kept))),
     )
 
 
@@ -153,27 +155,17 @@ def _more(
         )
 
 
-def _dropped(p: Pantry, draft: WeekDraft, entries: Sequence[Entry]) -> Iterable[str]:
-    """What was put on a day, or accepted, and is left out since it is not fit: with the reason."""
-    planned = {id_: days_ahead(p, entry)[0] for entry in entries for id_ in entry.containers}
-    asked = {id_: day or draft.end for id_, day in draft.wishes.pins} | (
-        planned if draft.plan is not None else {}
-    )
-    for id_, day in asked.items():
+def _dropped(p: Pantry, draft: WeekDraft) -> Iterable[str]:
+    """What was put on a day and is left out since it is not fit: with the reason."""
+    for id_, day in draft.wishes.pins:
+        on = day or draft.end
         container = p.stock.containers.get(id_)
-        if container is None or not container.here or fit_on(p, container, day):
+        if container is None or not container.here or fit_on(p, container, on):
             continue
         if of(p, container).line.hurried:
             continue  # said below, of all that stands too warm
-        judged = p.judge(container)
-        why = judged.reasons[0] if judged.reasons else ""
         name = f"{name_of(p, container)} {p.stock.batches[container.batch].food.name}"
-        if judged.usable and of(p, container).needs_care(day):
-            said, why = "see to it first", " ".join((*judged.standing, why))
-        elif judged.usable and judged.discard_after is not None:
-            said = f"its last safe day is {dates.say(judged.discard_after)}"
-        else:
-            said = judged.verdict.said
+        said, why = why_not(p, container, on)
         yield f"{name} is left out of the week: {said}. {why}".strip()
 
 
@@ -243,4 +235,5 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> 
         role=role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=first.bulk),
         left=first.amount,
         begun=first.state is State.OPEN and first.left == first.first,
+        now=judged.verdict.value if judged.verdict is Verdict.UNKNOWN else "",
     )

@@ -19,6 +19,7 @@ from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
 from pantry_tui.services.plan.dishes import named
+from pantry_tui.services.plan.instead import could_come, soonest
 from pantry_tui.services.plan.week import accept_anew, menu_of
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
@@ -39,9 +40,9 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     else:
         changed = _pinned(draft, container, on)
     one = _candidate(p, container)
-    soonest = _soonest(p, draft, one)
-    if on < soonest:
-        raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(soonest)}.")
+    first = soonest(p, draft, one)
+    if on < first:
+        raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(first)}.")
     if not appetite(p).takes_out(on, one.thaw_days):
         thaw = dates.say(on - timedelta(days=one.thaw_days))
         raise Refused(
@@ -74,14 +75,6 @@ def _another(p: Pantry, draft: WeekDraft, ref: str, day: date) -> Container | No
     free = (p.stock.containers[one.container] for one in unasked(p, p.today, unknown=True))
     mine += [c for c in free if c.batch == batch.id and c.id not in today]
     return mine[0] if mine else None
-
-
-def _soonest(p: Pantry, draft: WeekDraft, one: Candidate) -> date:
-    """The first day on which it can be eaten: thawed by then."""
-    first = max(p.today, draft.start)
-    if one.thaw_days:
-        first = appetite(p).thaws_by(first, one.thaw_days)
-    return max(first, one.ready or first)
 
 
 @booked
@@ -166,18 +159,10 @@ def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
 
 def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
     """What could be eaten on its day in its place, the first of each food, in eating order."""
-    eats, day = appetite(p), pick.day
-    planned = {one.candidate.food for one in menu_of(p, draft).picks} | draft.wishes.left_out
+    role = pick.candidate.at_table
+    planned = {one.candidate.food for one in menu_of(p, draft).picks}
     for one in unasked(p, max(draft.start, p.today)):
-        if (
-            one.at_table is pick.candidate.at_table
-            and one.food not in planned
-            and eats.eats(one.food, one.group)
-            and _soonest(p, draft, one) <= day
-            and eats.takes_out(day, one.thaw_days)
-            and one.fit_on(day)
-            and one.may_open
-        ):
+        if one.food not in planned and could_come(p, draft, one, role, pick.day):
             planned.add(one.food)
             yield one
 
