@@ -204,6 +204,7 @@ class Batch:
     possible: str = ""  # what may still be done about it
     suspect: str = ""  # the sign on one container that makes all others be looked at
     suspect_from: int = 0  # and the last minute at which that may have been seen
+    noted: int = 0  # the last minute at which its note may have been changed
     rated: tuple[Rated, ...] = ()  # in the order it was said; the last one stands
     parts: tuple[str, ...] = ()  # containers of other batches that it was made from
     into: tuple[str, ...] = ()  # batches that were made from it

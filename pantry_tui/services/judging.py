@@ -269,6 +269,7 @@ class Judge:
             batch.made,
             batch.doubt,
             batch.note,
+            batch.noted,
             batch.possible,
             batch.printed,
             batch.process,

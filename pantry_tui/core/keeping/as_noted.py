@@ -12,13 +12,16 @@ from collections.abc import Callable, Iterator
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.bounds import stricter
 from pantry_tui.core.keeping.harm import can_hurt, is_dry
-from pantry_tui.core.keeping.ladder import Assessment
+from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, states
+from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import PREPARED
+from pantry_tui.core.safety.sisters import CULL
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import Method, State
+from pantry_tui.core.words import Method, State, Verdict
 
 #: What is said of it, and what a person does.
 _SAYS = {
@@ -65,7 +68,27 @@ def as_noted(
             says = _SAYS[told.now].format(batch.code) if batch.code else _without_command(told.now)
             why = f"Its note says {told.typed!r}: {says}."
             own = _no_milder(own, assess(meant, as_it_is), told.now, meant, why)
+    return _culled(batch, container, own)
+
+
+def _culled(batch: Batch, container: Container, own: Assessment) -> Assessment:
+    """Of a pile the bad pieces are taken out, and the rest is looked over, as a sign on one of them
+    has it: until somebody looked since that note was written."""
+    looked = container.looked is not None and container.looked_at >= batch.noted
+    for typed in culled_of(batch):
+        if looked:
+            old = f"Looked at since its note said {typed!r}."
+            own = replace(own, reasons=(*own.reasons, old))
+            continue
+        why = f"Its note says {typed!r}: {CULL[:1].lower()}{CULL[1:]}"
+        floor = worse(own.floor, Verdict.NEEDS_CARE)
+        own = replace(own, floor=floor, reasons=(why, *own.reasons))
     return own
+
+
+def culled_of(batch: Batch) -> tuple[str, ...]:
+    """What its note says of bad pieces of a pile, as it was typed."""
+    return tuple(typed for typed, clause in clauses(batch.note) if to_cull(batch, clause))
 
 
 def _without_command(now: Now) -> str:

@@ -258,6 +258,8 @@ class _Batch:
             fields["possible"] = payload.possible or self.batch.possible
         if payload.process is not None and (payload.timed or self._retimed(payload.process)):
             self.process.recorded(event, dict(payload.process))
+        if payload.note is not None:
+            fields["noted"] = self.clocks.when(event).last
         if payload.unknown_day:
             fields["made"] = None
         if payload.made is not None:

@@ -20,11 +20,14 @@ from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import DENIAL
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
+from pantry_tui.core.safety.note_before import ASKS_WHICH
+from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED
 from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.said import meant
 from pantry_tui.core.safety.signs import THROWN, Sign, SignVerdict, signs_for
+from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Group, Method
 
 #: Oil that covers food: what keeps for a day or two anyhow, or frozen, needs no word of it.
@@ -81,6 +84,7 @@ def doubted_kept(
     perishes: Callable[[], bool],
     doubted: Callable[[Mapping[str, str]], Sequence[str]],
     signs: Callable[[], Iterable[Sign]],
+    size: str = "",
 ) -> list[str]:
     """What the note says against a batch of any method, a sentence each that quotes it.
 
@@ -90,13 +94,17 @@ def doubted_kept(
         return []
     every = tuple(clauses(note))
     found: list[str] = []
+    batch = Batch("", "", food, method, None, size)
     for typed, clause in every:
+        if to_cull(batch, clause):  # of a pile: judged where it lies (core.keeping.as_noted)
+            continue
         against = (
             _unripe(food, clause)
             if method in LIDDED
             else _against(method, food, clause, perishes, signs)
         )
-        found += [f"Its note says {typed!r}: {told}" for told in islice(against, 1)]
+        which = ASKS_WHICH if is_closed(method, size) and share(clause) else ""
+        found += [f"Its note says {typed!r}: {which}{told}" for told in islice(against, 1)]
     if method in LIDDED:
         return list(dict.fromkeys(found))
     found += _too_cool(method, record, every, doubted)

@@ -163,7 +163,8 @@ PRICKED = r"\b(?:prick\w*|pierc\w*|pok(?:ed|ing)|punctur\w*|tooth ?pick\w*|needl
 SPOILT = (
     r"^musty\b|\b(?:is|are|was|bit|slightly|rather|gone|got|went) musty\b|"
     r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|slim[ey]\w*|ropy|"
-    r"rott\w*|putrid|rancid|maggots?|weevils?|moths?|larva\w*|insects?|mice|st[iau]nks?|"
+    r"rot(?:s|t\w*)?|putrid|rancid|maggots?|weevils?|moths?|larva\w*|insects?|mice|"
+    r"st[iau]nk(?:s|y|ing)?|"
     r"(?:gone|went|going) (?:off|bad)|"
     rf"(?:smell\w*|smelt|odou?r|stench)(?: \w+){{0,3}} {OFF}|"
     r"pink (?:film|scum|yeast|slime|on top|fuzz\w*)|black (?:film|spots? on top))\b"

@@ -9,8 +9,11 @@ from collections.abc import Collection, Sequence
 #: How a sentence begins that quotes a note.
 QUOTES = "Its note says "
 _QUOTED = "Its note said "
+#: What is asked where a note speaks of some jars, and each of the batch may be that one.
+ASKS_WHICH = "which is not said, so none is eaten until it is (`sign` with its number): "
 _ASKS = r"Record what is true as (\w+)="
-_QUOTE = rf"(?s){QUOTES}('(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\")(.*)"
+_STRING = r"'(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\""
+_QUOTE = rf"(?s){QUOTES}({_STRING})(.*)"
 
 
 def of_a_changed_note(doubt: Sequence[str], note: str, code: str) -> tuple[str, ...]:
@@ -20,13 +23,31 @@ def of_a_changed_note(doubt: Sequence[str], note: str, code: str) -> tuple[str, 
 
 
 def unanswered(
-    doubt: Sequence[str], note: str, code: str, keys: Collection[str]
+    doubt: Sequence[str], note: str, code: str, keys: Collection[str], shown: int = 0
 ) -> tuple[str, ...]:
     """What stands of it because of an earlier note, where `keys` of its record are put right: all
     where none is, and what asks for another one. A size or a food that is put right answers none.
+    What was said of some jars stands until so many of them have `shown` it, whatever is recorded.
     """
     before = (one for one in of_a_changed_note(doubt, note, code) if one.startswith(_QUOTED))
-    return tuple(one for one in before if not keys or _asks_for_another(one, keys))
+    return tuple(one for one in before if _stands(one, keys, shown))
+
+
+def _stands(sentence: str, keys: Collection[str], shown: int) -> bool:
+    if ASKS_WHICH in sentence:
+        return not names_enough(sentence, shown)
+    return not keys or _asks_for_another(sentence, keys)
+
+
+def names_enough(sentence: str, shown: int) -> bool:
+    """Whether as many containers have `shown` a sign as the note speaks of that a sentence quotes,
+    one at least."""
+    from pantry_tui.core.safety.note_share import share  # loaded where a note is read
+    from pantry_tui.core.safety.notes import clauses
+
+    quote = re.match(rf"(?s)(?:{QUOTES}|{_QUOTED})({_STRING})", sentence)
+    told = [share(one) for _, one in clauses(quote[1][1:-1])] if quote else []
+    return shown >= max((1, *told))
 
 
 def _asks_for_another(sentence: str, keys: Collection[str]) -> bool:

@@ -18,12 +18,14 @@ from pantry_tui.core.safety import note_words as terms
 from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
+from pantry_tui.core.safety.note_before import ASKS_WHICH
 from pantry_tui.core.safety.note_foods import Named, another_food
 from pantry_tui.core.safety.note_mixture import (
     another_form,
     weakened,
 )
 from pantry_tui.core.safety.note_numbers import differs
+from pantry_tui.core.safety.note_share import share
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_ways import another_way
@@ -37,6 +39,8 @@ from pantry_tui.core.words import Acidity, Method
 
 #: Whose notes are read: what is safe by its process, its acid or its salt.
 READ = LIDDED | IN_VINEGAR | SALTED
+#: What is done when the jars that a note speaks of are named.
+_THEN = "Put the note right then; the others are looked at one by one"
 #: What a record with one detail more is doubted for, sentence by sentence.
 Doubted = Callable[[Mapping[str, str]], Sequence[str]]
 
@@ -78,7 +82,9 @@ def doubted_notes(
         if method in LIDDED:
             told = _prepared(method, food, clause)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
-            against += [_not_checked(words, key) for key in _speaks_of(method, food, clause, named)]
+            some = share(clause) > 0
+            spoken = _speaks_of(method, food, clause, named)
+            against += [_not_checked(words, key, some) for key in spoken]
         found += against[:1]
     if method in LIDDED and (waited := delayed(_plain(note))):
         found.append(_not_checked(waited, ""))
@@ -94,7 +100,10 @@ def clauses(note: str) -> Iterator[tuple[str, str]]:
             yield clean(" ".join(typed.split()))[:80], clause
 
 
-def _not_checked(words: str, key: str) -> str:
+def _not_checked(words: str, key: str, some: bool = False) -> str:
+    """`some`: it is seen on some of the jars, and each may be one of them."""
+    if some and key in (terms.SPOILT, "seal"):
+        return f"Its note says {words!r}: {ASKS_WHICH}not checked. {_THEN}."
     if key == terms.SPOILT:
         return (
             f"Its note says {words!r}, which is a sign of spoilage: not checked. If that is not "

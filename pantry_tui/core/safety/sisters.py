@@ -43,6 +43,11 @@ _OF_ONE = frozenset({Group.MEAT, Group.FISH, Group.DAIRY, Group.MEAL})
 _THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 #: Signs that a lid never sealed, found while the jar may still be saved.
 _WITHIN_A_DAY = ("unsealed within a day",)
+#: What is done with a pile of which some is bad.
+CULL = (
+    "Take out and discard every piece that shows it, and what it touched if that is wet or soft; "
+    "never cut a mouldy piece to save it. Say `looks sound` when the rest is looked over."
+)
 
 
 def lies_loose(batch: Batch) -> bool:

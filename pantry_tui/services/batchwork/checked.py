@@ -50,7 +50,7 @@ def checked(
     processed = (*found.problems, *more)
     # What no process was part of is put right by none.
     possible = found.still_possible if processed else ""
-    kept = _kept(p, method, food, record, note, doubted)
+    kept = _kept(p, method, food, size, record, note, doubted)
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
 
@@ -59,6 +59,7 @@ def _kept(
     p: Pantry,
     method: Method,
     food: FoodFacts,
+    size: str,
     record: Mapping[str, str],
     note: str,
     doubted: Callable[[Mapping[str, str]], Sequence[str]],
@@ -76,7 +77,14 @@ def _kept(
         )
 
     return doubted_kept(
-        method, food, record, note, perishes=must_go, doubted=doubted, signs=load_signs
+        method,
+        food,
+        record,
+        note,
+        perishes=must_go,
+        doubted=doubted,
+        signs=load_signs,
+        size=size,
     )
 
 

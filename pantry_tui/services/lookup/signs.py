@@ -21,7 +21,14 @@ from pantry_tui.core.safety.signs import (
     SignVerdict,
     verdict_of,
 )
-from pantry_tui.core.safety.sisters import Found, Sisters, lies_loose, of_pile, of_sisters
+from pantry_tui.core.safety.sisters import (
+    CULL,
+    Found,
+    Sisters,
+    lies_loose,
+    of_pile,
+    of_sisters,
+)
 from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
@@ -227,12 +234,6 @@ def _answer(
         tuple(dict.fromkeys(sources)),
         tuple(reasons),
     )
-
-
-CULL = (
-    "Take out and discard every piece that shows it, and what it touched if that is wet or soft; "
-    "never cut a mouldy piece to save it. Say `looks sound` when the rest is looked over."
-)
 
 
 def about_sisters(name: str, sisters: Sisters) -> str:

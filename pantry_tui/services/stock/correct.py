@@ -8,12 +8,13 @@ from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.log.moments import when
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.note_before import unanswered
+from pantry_tui.core.safety.note_before import ASKS_WHICH, names_enough, unanswered
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.process import Doubt
 from pantry_tui.core.safety.record import Details, key_named, read_details
@@ -92,6 +93,7 @@ def correct(
     if other or note is not None:
         meant = _Meant(facts, kept, shown, record)
         against = _against(p, batch, meant, note, keys, other=other)
+    named = note is not None and any(_named(one, _shown(p, batch)) for one in batch.doubt)
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -100,7 +102,7 @@ def correct(
             unknown_day=made is not None and day is None,
             size=None if size is None else shown,
             note=words,
-            process=tuple(record.items()) if process or left_out else None,
+            process=tuple(record.items()) if process or left_out or named else None,
             doubt=against.problems if against else None,
             possible=against.still_possible if against else None,
             printed=dates.read_printed(printed, p.today) if printed is not None else None,
@@ -168,13 +170,26 @@ def _against(
     told = batch.note if note is None else note
     found = checked(p, meant.method, meant.food, meant.size, meant.record, feet, told) or _NONE
     if other:
-        stays = unanswered(batch.doubt, told, batch.code, keys)
+        stays = unanswered(batch.doubt, told, batch.code, keys, _shown(p, batch))
         possible = found.still_possible or (batch.possible if stays else "")
         return Doubt(tuple(dict.fromkeys((*found.problems, *stays))), possible)
     old = _readable(batch.process)
     was = checked(p, meant.method, meant.food, meant.size, old, feet, batch.note) or _NONE
-    every = tuple(dict.fromkeys((*batch.doubt, *was.problems, *found.problems)))
+    shown = _shown(p, batch)
+    before = (one for one in (*batch.doubt, *was.problems) if not _named(one, shown))
+    every = tuple(dict.fromkeys((*before, *found.problems)))
     return Doubt(every, found.still_possible or batch.possible or was.still_possible)
+
+
+def _shown(p: Pantry, batch: Batch) -> int:
+    """How many of its containers, here or gone, showed a sign that throws them away."""
+    mine = p.containers_of(batch)
+    return sum(any(seen.verdict in UNFIT for seen in one.signs) for one in mine)
+
+
+def _named(sentence: str, shown: int) -> bool:
+    """Whether it asked which of the jars a note meant, and these have been named."""
+    return ASKS_WHICH in sentence and names_enough(sentence, shown)
 
 
 def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:

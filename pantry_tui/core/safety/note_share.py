@@ -1,0 +1,92 @@
+"""How many a note speaks of: one lid of seven, some potatoes of a sack. For notes in small letters
+with every number in figures, one clause at a time; which words are listened for is our own choice.
+
+What is said of some jars is held against all of them until somebody says which: each may be that
+one. What is said of some pieces of a pile is said of those (core.safety.sisters).
+"""
+
+from __future__ import annotations
+
+import re
+
+from pantry_tui.core.keeping.harm import is_dry
+from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety import kept_words as words
+from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.safety.note_spoilage import FLOOD
+from pantry_tui.core.safety.sisters import lies_loose
+from pantry_tui.core.words import Group
+
+#: Said of so many that nobody sorts them.
+_OF_ALL = (
+    r"\b(?:most(?:ly)?|all|every\w*|each|whole|entire(?:ly)?|nearly|almost|both|throughout|"
+    r"through and through|the lot|(?:more than|over|at least) (?:half|0\.5|1/2)|[5-9]\d ?%|100 ?%)"
+)
+_FEW = (
+    r"(?:some|a few|few|several|a couple|a handful|(?:about )?half|0\.5|1/2|the odd|an odd|"
+    r"the other|(?<![\d.])\d{1,3})"
+)
+#: A figure of something else: days, weights, degrees.
+_NO_MEASURE = (
+    r"(?! ?(?:%|°|days?|weeks?|months?|years?|hours?|minutes?|min|h|d|lbs?|pounds?|oz|kg|g|psi|"
+    r"inch(?:es)?|cm|mm|[cf]|times?|side|end)\b)(?![.\d])"
+)
+_VESSEL = (
+    r"(?:lids?|jars?|pints?|quarts?|bottles?|bags?|packs?|packets?|tubs?|boxes|tins?|cans?|pouch(?:es)?|"
+    r"cartons?|parcels?|seals?|caps?|tops?|ones?|others?)"
+)
+_VERB = (
+    r"(?:is|are|was|were|has|have|had|did|do|does|went|got|gone|came|come|lost|turned|looks?|"
+    r"smell\w*|smelt|popped|pop|bulg\w*|leak\w*|fizz\w*|burst|explod\w*|fail\w*|broke|never|not)"
+)
+#: "One lid", "two of them", "a few have", "mould on one".
+_JARS = (
+    rf"\b{_FEW}{_NO_MEASURE}(?: (?:of (?:them|these|those|the|my|our)\b|"
+    rf"(?:\w+ )?{_VESSEL}\b|{_VERB}\b))|"
+    rf"\b(?:on|in|under|of|with) (?:only |just |about )?{_FEW}(?: of them| {_VESSEL})?$|"
+    rf"\b{_FEW}(?: of (?:them|these|the \w+))?$"
+)
+#: Where on it, or where in the heap.
+_SPOT = (
+    r"\b(?:at|on|in|from|round|around|near|along) (?:the |1 |its |their |a )*(?:very )?"
+    r"(?:tips?|ends?|necks?|bottoms?|top|edges?|corners?|sides?|middle|stem|base|outside)\b|"
+    r"\b(?:here and there|in places|the bottom (?:ones|layer)|patch\w*|spots?|starting|"
+    r"beginning)\b"
+)
+_PIECES = rf"\b{_FEW}{_NO_MEASURE}\b|{_SPOT}"
+#: Soft is ripe of most fruit; of these it is where a rot begins (data/signs.csv).
+_SOFT = (
+    r"\b(?:gone|went|going|goes|getting|got|turn\w*|are|is|were|was|bit|quite|very|few|some|feel\w*|"
+    r"felt|became|become|start\w*|already)(?: (?:a|bit|little|quite|very|all|rather|to|go))* "
+    r"(?:soft\w*|mushy|squishy|spongy)\b|"
+    r"\b(?:soft|mushy|squishy|sunken) (?:spots?|patch\w*|places?|ends?|tips?|necks?|ones?|bits?|at|"
+    r"in places)\b|^(?:all )?(?:soft(?:en\w*)?|mushy|squishy)$|\bcollaps\w*"
+)
+_SOFT_WELL = r"\b(?:when cooked|cooked|boiled|mashed|soil|sand|soften\w* (?:up )?in|skins?)\b"
+
+
+def share(clause: str) -> int:
+    """("1 lid popped up") -> 1, ("some are fizzing") -> 2. At least how many of several containers
+    a clause speaks of; 0 where it speaks of all, or of no number."""
+    if re.search(_OF_ALL, clause) or not (found := re.search(_JARS, clause)):
+        return 0
+    figure = re.search(r"\d+", re.sub(r"0\.5|1/2", " ", found[0]))
+    return int(figure[0]) if figure else 2
+
+
+def to_cull(batch: Batch, clause: str) -> bool:
+    """Whether it is bad pieces of a pile that a clause speaks of, which are taken out."""
+    if not lies_loose(batch) or re.search(rf"{_OF_ALL}|{FLOOD}", clause):
+        return False
+    if is_dry(batch.food) or "nut" in batch.food.classes:  # mouldy kernels are never sorted
+        return False
+    if re.search(_PIECES, clause):
+        seen = words.SHELL_BROKEN if batch.food.group is Group.EGG else words.SPOILT
+        if affirmed(clause, seen) and not re.search(words.NOT_SPOILT, clause):
+            return not re.search(words.CULLED, clause)
+    return _goes_soft(batch.food) and affirmed(clause, _SOFT) and not re.search(_SOFT_WELL, clause)
+
+
+def _goes_soft(food: FoodFacts) -> bool:
+    hard = food.group is Group.VEGETABLE and "tomato" not in food.classes
+    return hard or food.name == "apples"
