@@ -1,5 +1,6 @@
 """What several rules ask of a method and a food: jars with a lid, jars with a process of their own,
-food of animals, and the one thing that no record can put right."""
+what leaves the kitchen still at work, food of animals, and the one thing that no record can put
+right."""
 
 from __future__ import annotations
 
@@ -14,6 +15,13 @@ if TYPE_CHECKING:
 PROCESSED = frozenset({Method.BOILING_WATER, Method.PRESSURE})
 #: What stands under a lid with a vacuum seal.
 LIDDED = PROCESSED | {Method.JAM, Method.VINEGAR_PICKLE}
+#: They leave the kitchen still at work: they need a hand before they keep.
+WORKING = frozenset(
+    {
+        Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE,
+        Method.INFUSION, Method.SALTED,
+    }
+)  # fmt: skip
 ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG, Group.DAIRY, Group.MEAL})
 
 

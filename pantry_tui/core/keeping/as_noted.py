@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
+from pantry_tui.core.canned import WORKING
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.bounds import stricter
 from pantry_tui.core.keeping.harm import can_hurt, is_dry
@@ -16,7 +17,7 @@ from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.note_share import to_cull
-from pantry_tui.core.safety.note_states import Now, Told, states
+from pantry_tui.core.safety.note_states import Now, Told, happened, states
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.safety.sisters import CULL
@@ -42,6 +43,27 @@ _SAYS = {
         "right. Until then nobody knows how long it was thawed"
     ),
 }
+#: The same of what is still in progress by its record.
+_WORKING = {
+    Now.OPENED: (
+        "by its record it is still in progress. If it was ready and opened since, book `ready {0}` "
+        "and `open {0}` on their days, and put the note right. Until then nobody knows how long it "
+        "has been open"
+    ),
+}
+#: What happened while it worked, and what books it.
+_BOOKED = {
+    Now.MOVED: "judged where it stands by its record. Book it with `move {}` on its day",
+    Now.FROZEN: (
+        "nothing is published for what freezes while it works. Look it over, and book where it "
+        "stood with `move {}`"
+    ),
+    Now.THAWED: (
+        "nothing is published for what freezes while it works. Look it over, and book where it "
+        "stood with `move {}`"
+    ),
+    Now.WITHOUT_POWER: "a power cut counts when it is booked. Book it with `outage` and its place",
+}
 #: Nobody knows since when, whatever the figures are.
 _SINCE_WHEN = frozenset({Now.OPENED, Now.THAWED})
 
@@ -65,10 +87,25 @@ def as_noted(
     bare = replace(container, signs=())
     for told in told_of(batch):
         for meant, as_it_is in _meant(silent, bare, told):
-            says = _SAYS[told.now].format(batch.code) if batch.code else _without_command(told.now)
+            working = container.state is State.IN_PROGRESS
+            words = _WORKING.get(told.now, "") if working else ""
+            says = _command(words or _SAYS[told.now], batch.code)
             why = f"Its note says {told.typed!r}: {says}."
             own = _no_milder(own, assess(meant, as_it_is), told.now, meant, why)
+    if container.state is State.IN_PROGRESS:
+        own = _happened(batch, own)
     return _culled(batch, container, own)
+
+
+def _happened(batch: Batch, own: Assessment) -> Assessment:
+    """What a note says that happened while it worked is booked by its own act, and counts then. A
+    place alone leaves what it is; what froze or lost its cold is unknown until then."""
+    for told in happened(batch.note):
+        why = f"Its note says {told.typed!r}: {_command(_BOOKED[told.now], batch.code)}."
+        own = replace(own, reasons=(why, *own.reasons))
+        if told.now is not Now.MOVED:
+            own = replace(own, doubt=True, harmless=False)
+    return own
 
 
 def _culled(batch: Batch, container: Container, own: Assessment) -> Assessment:
@@ -86,14 +123,20 @@ def _culled(batch: Batch, container: Container, own: Assessment) -> Assessment:
     return own
 
 
+def told_beside(batch: Batch) -> bool:
+    """Whether anything is said beside a batch of what its note says."""
+    working = batch.method in WORKING and bool(happened(batch.note))
+    return working or bool(told_of(batch) or culled_of(batch))
+
+
 def culled_of(batch: Batch) -> tuple[str, ...]:
     """What its note says of bad pieces of a pile, as it was typed."""
     return tuple(typed for typed, clause in clauses(batch.note) if to_cull(batch, clause))
 
 
-def _without_command(now: Now) -> str:
-    """The same before there is a lid code: a dry run names no batch to a command."""
-    return _SAYS[now].partition(". ")[0]
+def _command(says: str, code: str) -> str:
+    """The sentence with the lid code; before there is one a dry run names no batch to a command."""
+    return says.format(code) if code else says.partition(". ")[0]
 
 
 def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Batch, Container]]:
@@ -111,7 +154,8 @@ def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Bat
             yield replace(batch, process=tuple(record.items())), container
         case Now.OPENED | Now.THAWED:
             shut = container.state is State.SEALED and container.vessel is Vessel.CLOSED
-            if shut or (container.state is State.SEALED and told.now is Now.THAWED):
+            thawed = container.state is State.SEALED and told.now is Now.THAWED
+            if shut or thawed or container.state is State.IN_PROGRESS:
                 state = State.OPEN if told.now is Now.OPENED else State.THAWED
                 yield batch, _from_the_first(container, state)
         case _:

@@ -142,9 +142,9 @@ def of_a_silent_note(batch: Batch) -> str:
     note, or what it says is told already."""
     if not batch.note or noted(batch) or any(QUOTES in one for one in batch.doubt):
         return ""
-    from pantry_tui.core.keeping.as_noted import culled_of, told_of
+    from pantry_tui.core.keeping.as_noted import told_beside
 
-    if told_of(batch) or culled_of(batch):
+    if told_beside(batch):
         return ""
     return f"{NOTE_STANDS}, `correct {batch.code}`." if batch.code else f"{NOTE_STANDS}."
 

@@ -51,9 +51,11 @@ _IN_HONEY = (
 _ANIMAL_IN = "no figure is published for meat, fish, egg or milk in it, which keep cold alone."
 #: USDA FSIS, the two-hour rule.
 _WARM = "out of the cold, for over two hours in all as far as anybody knows"
-_SALTED_OR_DRY = frozenset(
-    {Method.DRIED, Method.FREEZE_DRIED, Method.SALTED, Method.LACTIC, Method.PASTE, Method.SUGAR}
-)
+#: Made in the warm of a kitchen, or dry, sweet or in spirit: no two hours run on them.
+_NOT_OF_THE_COLD = frozenset(
+    {Method.DRIED, Method.FREEZE_DRIED, Method.SALTED, Method.LACTIC, Method.PASTE, Method.SUGAR,
+     Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.INFUSION}
+)  # fmt: skip
 _DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discard"}
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _BOUGHT = frozenset({Method.BOUGHT, Method.FRESH})
@@ -95,9 +97,8 @@ def doubted_kept(
     every = tuple(clauses(note))
     found: list[str] = []
     batch = Batch("", "", food, method, None, size)
-    for typed, clause in every:
-        if to_cull(batch, clause):  # of a pile: judged where it lies (core.keeping.as_noted)
-            continue
+    # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
+    for typed, clause in (one for one in every if not to_cull(batch, one[1])):
         against = (
             _unripe(food, clause)
             if method in LIDDED
@@ -105,9 +106,8 @@ def doubted_kept(
         )
         which = ASKS_WHICH if is_closed(method, size) and share(clause) else ""
         found += [f"Its note says {typed!r}: {which}{told}" for told in islice(against, 1)]
-    if method in LIDDED:
-        return list(dict.fromkeys(found))
-    found += _too_cool(method, record, every, doubted)
+    if method not in LIDDED:
+        found += _too_cool(method, record, every, doubted)
     return list(dict.fromkeys(found))
 
 
@@ -182,7 +182,7 @@ def _against(
         yield _ANIMAL_IN
     yield from _animal(method, food, clause)
     yield from _dry(method, food, clause)
-    if method not in _SALTED_OR_DRY:
+    if method not in _NOT_OF_THE_COLD:
         yield from _warm(method, clause, perishes)
     yield from _spoilt(method, food, clause, signs)
 

@@ -16,6 +16,7 @@ from typing import NamedTuple
 from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.safety.kept_words import NO_POWER
 from pantry_tui.core.safety.note_added import plants_in
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses
@@ -34,6 +35,9 @@ class Now(StrEnum):
     OPENED = "opened"
     THAWED = "thawed"
     FLAVOURED = "flavoured"
+    MOVED = "moved"
+    FROZEN = "frozen"
+    WITHOUT_POWER = "without power"
 
 
 class Told(NamedTuple):
@@ -172,6 +176,23 @@ _THAWED_BEFORE = (
     r"\b(?:from|of|with|using) (?:thawed|defrosted)|\bbutter\b|\bchocolate\b|"
     r"\b(?:then|and|before) (?:\w+ )?(?:cook|roast|brais|stew|bak|fr[yi]|boil|smok)\w*"
 )
+_ROOMS = (
+    r"(?:fridge|refrigerator|freezer|cellar|basement|kitchen|pantry|larder|garage|shed|porch|"
+    r"counter|cupboard|attic|barn|bathroom|hall(?:way)?|cool(?:er)? room|cold room|"
+    r"room temperature|warmer (?:place|spot)|colder (?:place|spot)|outside|indoors|upstairs|"
+    r"downstairs)"
+)
+#: What happened to a batch that is still at work; what went in frozen did so before.
+_HAPPENED = (
+    (Now.MOVED, rf"\b(?:moved|brought|shifted|carried|transferred|taken|put) (?:\w+ ){{0,4}}"
+                rf"{_ROOMS}\b"),
+    (Now.FROZEN, r"\b(?:(?:it|they|jars?|crock|all|top|bottom|brine|some|1|has|had) froze(?:n)?|"
+                 r"^froze|(?:was|were|got|been) frozen|froze (?:solid|in|on|over|through|up)|"
+                 r"frozen (?:solid|through|overnight))\b(?! (?:berries|fruit))"),
+    (Now.THAWED, r"\b(?:thawed|defrosted)(?! (?:\w+s|fruit|juice)\b)"),
+    (Now.WITHOUT_POWER, NO_POWER),
+)  # fmt: skip
+_BEFORE_IT = r"\b(?:before|first|from|made (?:of|with)|then (?:salted|cured|brined|mixed))\b"
 _RAW = frozenset({Method.FRESH, Method.CELLAR, Method.BOUGHT})
 _DRIED = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _COOKABLE = ANIMAL | {Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT, Group.GRAIN}
@@ -192,6 +213,17 @@ def states(method: Method, food: FoodFacts, note: str, *, dry: bool) -> tuple[To
         alone = done == clause
         for now, how in _of_clause(method, food, done, dry=dry, alone=alone):
             found.setdefault(now, Told(now, typed, how))
+    return tuple(found.values())
+
+
+def happened(note: str) -> tuple[Told, ...]:
+    """What the note says that happened to a batch in progress, and a person books: each once."""
+    found: dict[Now, Told] = {}
+    for typed, clause in clauses(note):
+        done = _done(clause)
+        for now, pattern in _HAPPENED:
+            if done and affirmed(done, pattern) and not re.search(_BEFORE_IT, done):
+                found.setdefault(now, Told(now, typed))
     return tuple(found.values())
 
 

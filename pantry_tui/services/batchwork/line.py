@@ -12,7 +12,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
 
-from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.canned import LIDDED, WORKING
 from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
@@ -28,7 +28,7 @@ from pantry_tui.reference.compose import Composer
 from pantry_tui.services.batchwork.line_as_is import frozen_as_bought, several_of
 from pantry_tui.services.batchwork.line_aside import take_ingredients, take_state
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
-from pantry_tui.services.batchwork.line_method import WORKING, settle
+from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
 from pantry_tui.services.batchwork.line_slips import ask_slip
 from pantry_tui.services.batchwork.prepared import is_raw_crop

@@ -26,13 +26,6 @@ _JAMS = frozenset({"jam", "jams", "marmalade", "marmalades"})
 _BREWS = frozenset({"cider", "wine", "mead", "beer", "elderflower champagne", "sake", "apple wine"})
 #: Out of a canner, out of the fridge, or soured by themselves: their lives differ.
 _PICKLED = (Method.FRIDGE_PICKLE.value, Method.VINEGAR_PICKLE.value, Method.LACTIC.value)
-#: They leave the kitchen still at work: they need a hand before they keep.
-WORKING = frozenset(
-    {
-        Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE,
-        Method.INFUSION, Method.SALTED,
-    }
-)  # fmt: skip
 _SMOKED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED})
 _CURED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED, Method.SALTED})
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pantry_tui.core import dates
-from pantry_tui.core.canned import LIDDED, low_acid_in_water
+from pantry_tui.core.canned import LIDDED, WORKING, low_acid_in_water
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.no_day import DOUBT, NOW
@@ -20,7 +20,6 @@ from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, 
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.contents import booked_amount, size_of
-from pantry_tui.services.batchwork.line_method import WORKING as WORKING
 from pantry_tui.services.batchwork.made_from import (
     Descent,
     carry_on,

@@ -3,14 +3,13 @@ what cannot be without taking back the put-up."""
 
 from __future__ import annotations
 
-from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.canned import LIDDED, PROCESSED, WORKING
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.ambiguous import refuse_either
 from pantry_tui.reference.names import method_named
-from pantry_tui.services.batchwork.putup import WORKING
 from pantry_tui.services.batchwork.recalled import line_of
 from pantry_tui.services.pantry import Pantry
 

@@ -69,7 +69,7 @@ THROWN = {
         "thawed on the counter and frozen again", "defrosted overnight, then refrozen",
         "smelled slightly off", "smelt bad",
     ),
-    EGGS: ("cracked", "washed, left out", "two are cracked", "dirty"),
+    EGGS: ("cracked", "washed, left out", "dirty"),
     EGG_PICKLE: ("stood at room temperature for a week", "kept on the counter a week"),
     APPLES: ("some mould", "fuzzy spots, mould"),
     KRAUT: ("pink and fuzzy on top", "slimy"),

@@ -75,6 +75,11 @@ def test_of_a_pile_the_bad_ones_are_taken_out(larder: Pantry, note: str) -> None
     assert verdicts(larder, code) == [Verdict.NEEDS_CARE], "a look before it says nothing of it"
 
 
+def test_cracked_eggs_are_taken_out_of_the_others(larder: Pantry) -> None:
+    assert tried(larder, "30 eggs, fridge", "two are cracked").verdict is Verdict.NEEDS_CARE
+    assert tried(larder, "30 eggs, fridge", "cracked").verdict is Verdict.DISCARD
+
+
 @pytest.mark.parametrize("note", ["rotting", "most of them are rotten", "all slimy"])
 def test_a_pile_that_is_bad_is_discarded(larder: Pantry, note: str) -> None:
     line = "30 lb carrots, cellar-stored, cellar"
