@@ -51,11 +51,12 @@ _IN_HONEY = (
 _ANIMAL_IN = "no figure is published for meat, fish, egg or milk in it, which keep cold alone."
 #: USDA FSIS, the two-hour rule.
 _WARM = "out of the cold, for over two hours in all as far as anybody knows"
-#: Made in the warm of a kitchen, or dry, sweet or in spirit: no two hours run on them.
-_NOT_OF_THE_COLD = frozenset(
-    {Method.DRIED, Method.FREEZE_DRIED, Method.SALTED, Method.LACTIC, Method.PASTE, Method.SUGAR,
-     Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.INFUSION}
-)  # fmt: skip
+#: Salted, dry or sweet: no two hours run on them.
+_SALTED_OR_DRY = frozenset(
+    {Method.DRIED, Method.FREEZE_DRIED, Method.SALTED, Method.LACTIC, Method.PASTE, Method.SUGAR}
+)
+#: Made in the warm of a kitchen: nor on them, but on an egg or a cream liqueur.
+_BREWED = frozenset({Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.INFUSION})
 _DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discard"}
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _BOUGHT = frozenset({Method.BOUGHT, Method.FRESH})
@@ -182,7 +183,8 @@ def _against(
         yield _ANIMAL_IN
     yield from _animal(method, food, clause)
     yield from _dry(method, food, clause)
-    if method not in _NOT_OF_THE_COLD:
+    brewed = method in _BREWED and not (food.group in ANIMAL or food.classes & _CHILLED)
+    if method not in _SALTED_OR_DRY and not brewed:
         yield from _warm(method, clause, perishes)
     yield from _spoilt(method, food, clause, signs)
 

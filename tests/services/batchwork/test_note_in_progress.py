@@ -61,3 +61,16 @@ def test_what_did_not_happen_has_no_word(larder: Pantry, note: str) -> None:
     bare, found = tried(cold_places(larder), KRAUT), tried(larder, KRAUT, note)
     assert not quotes(found)
     assert found.verdict is bare.verdict
+
+
+@pytest.mark.parametrize(
+    ("line", "verdict"),
+    [
+        ("1 bottle advocaat, alcohol infusion, fridge", Verdict.DISCARD),
+        ("1 bottle cherry brandy, alcohol infusion, fridge", Verdict.NEEDS_CARE),
+    ],
+)
+def test_out_of_the_cold_counts_of_a_liqueur_with_egg_or_cream_alone(
+    larder: Pantry, line: str, verdict: Verdict
+) -> None:
+    assert tried(cold_places(larder), line, "left out overnight").verdict is verdict
