@@ -44,7 +44,7 @@ def test_a_form_with_a_process_stays_a_form(larder: Pantry) -> None:
         "lost half the crop to deer",
         "deer got half the row",
         "rabbits ate some",
-        "half gone to hens",
+        "half lost to pigeons",
     ],
 )
 def test_what_took_some_of_the_crop_is_none_of_the_food(larder: Pantry, note: str) -> None:
