@@ -30,6 +30,23 @@ _OF_NO_WEIGHT = frozenset({"ginger", "water", "sugar", "salt", "vinegar", "honey
 _FISH = r"\b(?:(?:shell ?)?fish|seafood)\b(?! (?:kettle|knife|pond|tank|market|day|meal|fertil\w*))"
 _FROTH = r"\b(?:foam\w*|froth\w*)\b"
 _MOST_WORDS = 3
+#: What took a part of the crop, or was fed with it, is none of the food: "lost half to the deer".
+_TAKER = (
+    r"(?:(?:the|some|our|a|my|local|wild|neighbou?r's|hungry) )*(?:deer|rabbits?|hares?|"
+    r"hens?|chickens?|geese|ducks?|pigeons?|pigs?|goats?|sheep|cows?|elk|boars?|squirrels?|snails?|"
+    r"fish|turkeys?)"
+)
+_TAKEN = (
+    r"\b(?:lost|los(?:e|ing)|eaten|taken|stripped|raided|ruined|nibbled|trampled|gone|went|fed|"
+    rf"gave|given|damage\w*|hit|shared)\b(?: \w+){{0,6}}? (?:to|by|from|with) {_TAKER}\b|"
+    rf"\b{_TAKER} (?:ate|got|had|took|stole|raided|nibbled|found|"
+    r"trampled|stripped|left|broke|damage\w*)\b"
+)
+
+
+def without_takers(clause: str) -> str:
+    """("lost half the crop to deer") -> "": without what animals had of it."""
+    return re.sub(_TAKEN, " ", clause)
 
 
 def another_food(method: Method, food: FoodFacts, clause: str, named: Named) -> bool:
@@ -37,6 +54,7 @@ def another_food(method: Method, food: FoodFacts, clause: str, named: Named) -> 
     with; `clause` in small letters, without what it is for."""
     if method is not Method.JAM and method not in PROCESSED:
         return False
+    clause = without_takers(clause)
     if method is Method.PRESSURE and food.group is not Group.FISH and affirmed(clause, _FISH):
         return True
     mixed = re.search(_MIXED, clause) is not None

@@ -163,9 +163,10 @@ def doubt(
         problems.append(f"No tested process for {food.name} in a {kind} canner is known here.")
     elif not never:
         problems += _beyond_any(method, food, size, said, altitude_ft)
-    problems += too_cool(canners, said, [row for row in usable if _is_form(row, form)], altitude_ft)
+    problems += too_cool(canners, said, [row for row in usable if is_form(row, form)], altitude_ft)
     problems += unacidified(food, [row.acidify for row in mine], said.get("acid", ""))
-    problems += too_weak(method, food, size, said, [row.acidify for row in mine])
+    rooms = {row.headspace_in for row in usable if row.headspace_in is not None}
+    problems += too_weak(method, food, size, said, [row.acidify for row in mine], rooms)
     still = lost or still_possible(food, again=bool(usable) and not never)
     return Doubt(tuple(dict.fromkeys(problems)), still) if problems else None
 
@@ -223,7 +224,7 @@ def _against(
     if jar is not None and order.index(jar) > order.index(largest):
         return [f"The jar is larger than any with a tested process for {food.name} ({largest})."]
     form = said.get("form", "")
-    fits = [row for row in usable if _is_form(row, form)]
+    fits = [row for row in usable if is_form(row, form)]
     plain = [row for row in fits if not re.search(_BY_ITS_NAME, row.food)]
     fits = plain if plain and not form else fits
     if not fits:
@@ -250,7 +251,7 @@ def _pack(text: str) -> str | None:
     return next((one for one in PACKS if re.search(rf"\b{one}\b", words)), None)
 
 
-def _is_form(row: ProcessRow, form: str) -> bool:
+def is_form(row: ProcessRow, form: str) -> bool:
     """Whether the row is for this form of the food: bone-in, boneless, whole, in water."""
     plain = form.casefold().replace("bone-in", "with bones").replace("bone in", "with bones")
     plain = plain.replace("boneless", "without bones").replace("no bones", "without bones")

@@ -6,7 +6,7 @@ A sentence each. Amounts in spoons of salt or sugar say nothing without the weig
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 
 from pantry_tui.core.batchwork.vinegar import weak_vinegar
 from pantry_tui.core.canned import LIDDED
@@ -35,8 +35,20 @@ SUGAR_PERCENT = 65.0
 _HARDLY_PERCENT = 10.0
 _SUGARLESS = "Hardly any sugar was used: the times for jams are tested with the sugar of a recipe"
 #: Inches of the least room above food that any tested process has, of ketchup, and of the most, of
-#: raw lima beans and meats (USDA AIB 539; Michigan State University Extension; both as reprints).
+#: raw lima beans and meats (USDA AIB 539; Michigan State University Extension; both as reprints):
+#: for food that has no process of its own here.
 _HEADSPACE = 0.125, 1.5
+#: Beside those of its own process the inches that are published for all of a kind: jams, fruit and
+#: tomatoes in boiling water, low-acid food under pressure (USDA AIB 539, as a reprint); pickles
+#: (Clemson Cooperative Extension, read).
+_ROOM_OF = {
+    Method.JAM: (0.25, 0.25),
+    Method.BOILING_WATER: (0.5, 0.5),
+    Method.VINEGAR_PICKLE: (0.5, 0.5),
+    Method.PRESSURE: (1.0, 1.25),
+}
+#: Inches that nobody measures in a jar: our own choice.
+_ABOUT = 0.125
 #: °F inside that hot smoking has to reach: fish 160, poultry 165, other meat 145 (USDA FSIS safe
 #: minimum temperatures; fish as core/batchwork says it, from memory, the stricter choice).
 _SMOKED_F = {Group.FISH: 160.0, Group.MEAT: 145.0}
@@ -51,10 +63,16 @@ IN_VINEGAR = frozenset({Method.FRIDGE_PICKLE, Method.FLAVOURED_VINEGAR})
 
 
 def too_weak(
-    method: Method, food: FoodFacts, size: str, said: Mapping[str, str], asked: Sequence[str]
+    method: Method,
+    food: FoodFacts,
+    size: str,
+    said: Mapping[str, str],
+    asked: Sequence[str],
+    rooms: Collection[float] = (),
 ) -> list[str]:
     """What the record of a batch says against it, sentence by sentence; `said` has its understood
-    details by key, `asked` what each of the food's tested processes adds."""
+    details by key, `asked` what each of the food's tested processes adds, `rooms` the inches that
+    they leave above the food."""
     return [
         *_acid(method, food, said),
         *_spoons(size, said, asked),
@@ -63,7 +81,7 @@ def too_weak(
         *_sugar(method, said),
         *_heat(method, food, said),
         *too_little_smoked(method, food, said),
-        *_headspace(method, said),
+        *_headspace(method, food, said, rooms),
         *not_tested(method, food, said),
         *_ph(method, food, said),
     ]
@@ -145,7 +163,9 @@ def _sugar(method: Method, said: Mapping[str, str]) -> list[str]:
     return []
 
 
-def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
+def _headspace(
+    method: Method, food: FoodFacts, said: Mapping[str, str], rooms: Collection[float]
+) -> list[str]:
     """A jar that is filled to its lid pushes food under it, and does not seal; out of one that is
     too empty the air is not driven within the time (USDA AIB 539, guide 1)."""
     room = said.get("headspace", "")
@@ -154,13 +174,19 @@ def _headspace(method: Method, said: Mapping[str, str]) -> list[str]:
     if denies(room):
         return ["No room was left above the food: a jar so full may not seal."]
     least, most = _HEADSPACE
-    inches = next((one for one in all_inches(room) if not least <= one <= most), None)
-    if inches is None:
-        return []
-    return [
-        f"{inches:.3g} inches above the food: so full or so empty a jar may not seal, and no "
-        f"process is published with less than {least:g} or more than {most:g} inches."
-    ]
+    whose, about = "no process is published", 0.0
+    if rooms:
+        least, most = min(*rooms, *_ROOM_OF[method]), max(*rooms, *_ROOM_OF[method])
+        whose, about = f"no process for {food.name} is published", _ABOUT
+    for one in all_inches(room):
+        if not least - about <= one <= most + about:
+            span = f"less than {least:g} or more than {most:g} inches"
+            span = f"other than {least:g} inches" if least == most else span
+            return [
+                f"{one:.3g} inches above the food: so full or so empty a jar may not seal, and "
+                f"{whose} with {span}."
+            ]
+    return []
 
 
 def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:

@@ -65,6 +65,14 @@ _HARMLESS = re.compile(
     r"\b(?:ovens?|microwaved?|electric(?! (?:pressure|canner|cooker|multi))|instant(?! pot)|"
     r"in the sun|wax(?:ed)?(?! seal))\b"
 )
+#: What was cooked in one before it went into its jars: its process is another thing.
+_COOKED_IN = re.compile(
+    r"\b(?:cook(?:ed|ing)?|reduc(?:ed|ing)|simmer(?:ed|ing)?|stew(?:ed|ing)?|thicken(?:ed|ing)?|"
+    r"boil(?:ed|ing)?|made|bubbl(?:ed|ing)|left|overnight|start(?:ed)?|soften(?:ed)?)"
+    r"(?: (?!jars?\b|lids?\b|cann|process|seal)\w+){0,5}? (?:in|with|on) (?:the |an? |my |our )?"
+    r"(?:big |old |new )?(?:(?:electric )?(?:slow|multi|rice) ?cooker|crock ?pot|instant pot|"
+    r"instant|electric (?:pot|pan|cooker))\b"
+)
 #: Empty jars are washed in one.
 _WASHED = re.compile(
     r"\b(?:wash|clean|rins|steril|warm|hot|straight|fresh)\w*(?: \w+){0,2} (?:in|from|out of) "
@@ -98,7 +106,8 @@ def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     found = dict.fromkeys(_left_out(plain, method), "none") | _airless(plain, method)
     if method not in LIDDED:
         return found or ({"process": plain[:60]} if sealed_so(plain) else {})
-    if "process" not in found and (sealed_so(plain) or danger(_HARMLESS.sub(" ", plain))):
+    canned = _HARMLESS.sub(" ", _COOKED_IN.sub(" ", plain))
+    if "process" not in found and (sealed_so(plain) or danger(canned)):
         found["process"] = plain[:60]
     if note_says_unsealed(plain):
         found["seal"] = "failed"

@@ -12,14 +12,16 @@ from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.line.givers import says_given
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.prepared import PREPARED
+from pantry_tui.core.safety.process import is_form
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.safety.values import is_unknown
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import Acidity, Group, Method
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import asked, choices, either
 from pantry_tui.reference.names import method_named, near_methods
+from pantry_tui.reference.process import processes_named
 from pantry_tui.services.batchwork.contents import beyond_any, size_of, with_contents
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
@@ -157,6 +159,25 @@ def _by_others(reading: PutUpReading) -> PutUpReading:
     return replace(reading, process=process, unread=rest)
 
 
+def _by_its_form(p: Pantry, reading: PutUpReading) -> PutUpReading:
+    """As the food that its form makes of it, where that is listed with a process of its own, and
+    the food has none in that form: crushed tomatoes, apple sauce."""
+    form = " ".join(dict(reading.process).get("form", "").casefold().split())
+    if not form or not reading.food or reading.method not in PROCESSED:
+        return reading
+    if any(is_form(row, form) for row in processes_named(reading.food)):
+        return reading
+    listed = p.tables.food_called(reading.food)
+    own = (reading.food, *(listed.aliases if listed is not None else ()))
+    names = (f"{form} {one}" for one in own)
+    for name in (*names, *(f"{singular(one)} {form}" for one in own)):
+        found = p.tables.index.named(name)
+        if found is not None and found.name != reading.food and processes_named(found.name):
+            rest = tuple(pair for pair in reading.process if pair[0] != "form")
+            return replace(reading, food=found.name, process=rest)
+    return reading
+
+
 def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     reading = _by_others(_told_anywhere(_as_prepared(p, reading, typed_food)))
@@ -166,7 +187,7 @@ def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     open_ = {one.about for one in asks}
     pairs = with_degrees(details.pairs, p.bare_degree)
     problems += impossible(reading.method, pairs)
-    reading = replace(reading, process=pairs)
+    reading = _by_its_form(p, replace(reading, process=pairs))
     meant = either(typed_food, reading.method, p.units) if typed_food else None
     if meant is not None and "food" not in open_:
         foods = choices(meant, p.tables)
