@@ -20,6 +20,7 @@ from pantry_tui.app.screens.ask import Offers, TypeLine
 from pantry_tui.app.screens.recalls import Recalls, ask_place
 from pantry_tui.app.texts import reading_text, so_many, why_not
 from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.app.widgets.more import More
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.amounts import read_altitude
@@ -86,8 +87,9 @@ class PutUpScreen(Recalls):
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
         yield LineInput(id="line", placeholder=self.example, suggester=Offers(self.offered))
-        with VerticalScroll(id="below", can_focus=False):
+        with VerticalScroll(id="below", can_focus=False) as text:
             yield Static(id="reading")
+        yield More(text, "Page Down")
         yield KeyLine(self.here)
 
     @property
@@ -117,6 +119,11 @@ class PutUpScreen(Recalls):
     def action_clear(self) -> None:
         """An empty line."""
         self.line.value = ""
+
+    def action_page(self, by: int) -> None:
+        """Read on below, or back, where the reading is longer than its room."""
+        below = self.query_one("#below", VerticalScroll)
+        below.scroll_relative(y=by * max(below.size.height - 1, 1), animate=False)
 
     async def action_book(self) -> None:
         """As Enter on the line."""
