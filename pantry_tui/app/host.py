@@ -26,8 +26,8 @@ if TYPE_CHECKING:
 
     from pantry_tui.services.pantry import Pantry
 
-#: Characters that a toast shows, and that stand over a question, whole.
-_TOAST, OVER_A_QUESTION = 120, 120
+#: Characters that a toast shows whole; lines that may stand over a question, and its margins.
+_TOAST, _OVER, _MARGINS = 120, 3, 6
 
 
 class Host(InTurn):
@@ -137,7 +137,7 @@ class Host(InTurn):
     def say_then(self, words: str, then: Callable[[str], None]) -> None:
         """Go on with a question that has `words`, the answer to the one before, over it; what is
         too long for that is read first."""
-        if len(words) <= OVER_A_QUESTION:
+        if len(words) <= _OVER * (self.size.width - _MARGINS):
             then(words)
         else:
             self.show_page(words, lambda: then(""))

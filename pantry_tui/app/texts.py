@@ -12,7 +12,7 @@ from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_l
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.keeping.no_day import discarded
 from pantry_tui.core.safety.caution import CAUTION, cautioned
-from pantry_tui.core.text import agreed, clean, counted
+from pantry_tui.core.text import agreed, clean, counted, singular
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
@@ -273,3 +273,34 @@ def reading_text(
     lines += [f"not possible:  {clean(refusal)}"] if refusal else []
     lines += ["", *(clip(one, 200) for one in was)] if was else []
     return "\n".join(lines)
+
+
+def said_of(made: PutUp) -> str:
+    """ "4 half-pint jars strawberry jam", how it is kept where the food does not say it, and its
+    state where that was said."""
+    read = made.reading
+    method = read.method.value if read.method else ""
+    kept = "" if not method or method in read.food else f", {method}"
+    one = so_many(read) == "1"
+    state = "".join(f", {value}" for key, value in read.process if key == "state")
+    return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}{state}")
+
+
+def booked_text(made: PutUp) -> str:
+    """What was put up just now, and the code to write on it."""
+    return "\n".join(
+        [
+            f"Write {made.code} on every lid.",
+            "",
+            said_of(made),
+            f"place          {made.reading.place}",
+            f"best by        {best_day_of(made)}",
+            f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
+            f"verdict        {verdict(made.verdict)}",
+            *why_not(made),
+            *made.cautions,
+            *([made.note_aside] if made.note_aside else []),
+            "",
+            "The next one? Type its line; Ctrl+Z takes this one back.",
+        ]
+    )

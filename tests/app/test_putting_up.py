@@ -15,7 +15,8 @@ from textual.widgets import Input, Static
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.of_batch import process_example
-from pantry_tui.app.screens.putup import PutUpScreen, said_of
+from pantry_tui.app.screens.putup import PutUpScreen
+from pantry_tui.app.texts import said_of
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.errors import Refused

@@ -36,6 +36,8 @@ FEW = 4
 LINE_KEYS = "[b]Enter[/b] does it   [@click=screen.dismiss(None)][b]Esc[/b] leaves it[/]"
 #: Characters that stand under a line that was refused.
 WHY = 400
+#: And of a question with the answer to the one before; typed names are cut before it is.
+TITLE = 400
 #: Below this a list leaves more room to what stands under it.
 TIGHT = Size(60, 22)
 
@@ -74,7 +76,7 @@ class Choose(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
+            yield Static(Content(clip(in_units(self, self._title), TITLE)), id="title")
             yield Static(id="number")
             yield OptionList(markup=False)
             if self._note:
@@ -94,7 +96,8 @@ class Choose(ModalScreen[str | None]):
         return "   ".join([*whole[:-1], f"[@click=screen.back]{whole[-1]}[/]"])
 
     def on_mount(self) -> None:
-        self.set_class(bool(self._note), "-noted")
+        tall = len(self._title) > 2 * self.app.size.width
+        self.set_class(bool(self._note) or tall, "-noted")
         self._show()
 
     def on_resize(self) -> None:
@@ -212,7 +215,7 @@ class TypeLine(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
+            yield Static(Content(clip(in_units(self, self._title), TITLE)), id="title")
             yield self.make_input()
             yield Static(id="wrong")
             yield Static(Content.from_markup(self.how), id="how")
