@@ -7,10 +7,13 @@ from contextlib import suppress
 from inspect import signature
 from typing import TYPE_CHECKING, Any
 
-from pantry_tui.app.format import clip, week_day
+from textual.events import Event, Key
+
+from pantry_tui.app.format import week_day
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
 from pantry_tui.services.inunits import Units
 from pantry_tui.services.rows import Done
@@ -22,6 +25,9 @@ if TYPE_CHECKING:
     from textual.dom import DOMNode
 
     from pantry_tui.services.pantry import Pantry
+
+#: Characters that a toast shows whole; lines that may stand over a question, and its margins.
+_TOAST, _OVER, _MARGINS = 120, 3, 6
 
 
 class Host(InTurn):
@@ -103,19 +109,44 @@ class Host(InTurn):
             return True
 
     def tell(self, message: str, *, refused: bool = False) -> None:
-        """Say it on the screen's own line, which hides no stock; a toast where it has none.
+        """Say it on the screen's own line, which hides no stock; a toast where it has none. What is
+        too long for either has a page of its own until a key closes it: nothing is cut off.
 
         The only way to either: no markup, so any name may be in it. What is refused did nothing,
         so that nothing of it can be taken back.
         """
         said = self.said(message)
-        text = clip(f"Not done: {said}" if refused else said, 400)
+        text = clean(f"Not done: {said}" if refused else said)
         self.refused = self.refused or refused
         line = SaidLine.of(self.screen)
-        if line is not None:
+        if line is not None and line.fits(text):
             line.say(text, refused)
-        else:
+        elif line is None and len(text) <= _TOAST:
             self.notify(text, severity="error" if refused else "information", markup=False)
+        else:
+            SaidLine.hush(self.screen)
+            self.show_page(text)
+
+    def show_page(self, text: str, then: Callable[[], None] | None = None) -> None:
+        """A text that is read and closed by a key, and what follows it."""
+        from pantry_tui.app.screens.page import CLOSES, GOES_ON, Page
+
+        page = Page(text, GOES_ON if then else CLOSES)
+        self.push_screen(page, None if then is None else lambda _: then())
+
+    def say_then(self, words: str, then: Callable[[str], None]) -> None:
+        """Go on with a question that has `words`, the answer to the one before, over it; what is
+        too long for that is read first."""
+        if len(words) <= _OVER * (self.size.width - _MARGINS):
+            then(words)
+        else:
+            self.show_page(words, lambda: then(""))
+
+    async def on_event(self, event: Event) -> None:
+        """As ever; a key takes away what was said a while ago."""
+        if isinstance(event, Key) and not event.is_forwarded:
+            SaidLine.key_came(self.screen)
+        await super().on_event(event)
 
     def attempt(self, do: Callable[[], Done]) -> bool:
         """Do it and say what was done, or say in one sentence why not."""

@@ -250,7 +250,7 @@ def caution(row: DueRow) -> str:
     """What to say under the list about food that must not be eaten; empty for all else."""
     if row.verdict not in UNFIT and row.verdict is not Verdict.UNKNOWN:
         return ""
-    why = sentence(clip(row.reasons[0], 140)) if row.reasons else ""
+    why = sentence(clean(row.reasons[0])) if row.reasons else ""
     said = CAUTION if cautioned(row.verdict, row.usable) else ""
     return f"{verdict(row.verdict)}: {row.code}. {why} {said}".strip()
 
@@ -277,7 +277,7 @@ def row_detail(row: DueRow) -> str:
         f"best by        {best_day_of(row)}",
         f"discard after  {last_day(row.last_day, row.why_no_last_day)}",
         "",
-        *(clip(reason, 400) for reason in row.reasons),
+        *map(clean, row.reasons),
     ]
     if cautioned(row.verdict, row.usable):
         lines += ["", CAUTION]

@@ -11,7 +11,8 @@ from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.keeping.no_day import discarded
-from pantry_tui.core.text import agreed, clean, counted
+from pantry_tui.core.safety.caution import CAUTION, cautioned
+from pantry_tui.core.text import agreed, clean, counted, singular
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
@@ -93,13 +94,15 @@ def batch_text(view: BatchView) -> str:
         for row in view.rows
     ]
     why = dict.fromkeys(clean(reason) for row in view.rows for reason in row.reasons)
+    care = [CAUTION] if any(cautioned(row.verdict, row.usable) for row in view.rows) else []
     parts = (
         ("What it is", facts),
         ("Rated", [clean(one) for one in view.tasted]),
         ("Dates", dates),
         ("Why", list(why)),
+        ("Next", list(dict.fromkeys(map(next_step, view.rows)))),
         *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),
-        ("Take care", [clean(one) for one in view.cautions]),
+        ("Take care", [*care, *map(clean, view.cautions)]),
         ("Other published views", [clean(one) for one in view.views]),
         ("Gone", [clean(one) for one in view.gone]),
         ("History", [clean(one) for one in view.history]),
@@ -210,7 +213,7 @@ def outage_text(rows: Sequence[OutageRow]) -> str:
         for number, row in enumerate(alike):
             head = "" if number else action
             lines.append(f"{head:<9} {row.count} of {row.code} {clip(row.food, 40)}")
-        lines += [f"{'':12}{clip(one, 300)}" for one in reasons]
+        lines += [f"{'':12}{clean(one)}" for one in reasons]
     return "\n".join(lines) or "Nothing stood there then."
 
 
@@ -239,7 +242,7 @@ def _one_line(one: OneLine) -> list[str]:
     )
     code = one.made.code if one.made is not None else ""
     lines = [f"{one.number:>4} {code}{' ' if code else ''}{', '.join(parts)}"]
-    return lines + ([f"     mend: {clip(one.why, 300)}"] if one.why else [])
+    return lines + ([f"     mend: {clean(one.why)}"] if one.why else [])
 
 
 def reading_text(
@@ -266,7 +269,38 @@ def reading_text(
         lines += [f"take care      {clean(one)}" for one in made.cautions]
     if reading.unread:
         lines.append("not understood: " + ", ".join(clip(word, 60) for word in reading.unread))
-    lines += [f"still needed:  {clip(one, 400)}" for one in reading.problems]
-    lines += [f"not possible:  {clip(refusal, 400)}"] if refusal else []
+    lines += [f"still needed:  {clean(one)}" for one in reading.problems]
+    lines += [f"not possible:  {clean(refusal)}"] if refusal else []
     lines += ["", *(clip(one, 200) for one in was)] if was else []
     return "\n".join(lines)
+
+
+def said_of(made: PutUp) -> str:
+    """ "4 half-pint jars strawberry jam", how it is kept where the food does not say it, and its
+    state where that was said."""
+    read = made.reading
+    method = read.method.value if read.method else ""
+    kept = "" if not method or method in read.food else f", {method}"
+    one = so_many(read) == "1"
+    state = "".join(f", {value}" for key, value in read.process if key == "state")
+    return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}{state}")
+
+
+def booked_text(made: PutUp) -> str:
+    """What was put up just now, and the code to write on it."""
+    return "\n".join(
+        [
+            f"Write {made.code} on every lid.",
+            "",
+            said_of(made),
+            f"place          {made.reading.place}",
+            f"best by        {best_day_of(made)}",
+            f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
+            f"verdict        {verdict(made.verdict)}",
+            *why_not(made),
+            *made.cautions,
+            *([made.note_aside] if made.note_aside else []),
+            "",
+            "The next one? Type its line; Ctrl+Z takes this one back.",
+        ]
+    )

@@ -15,7 +15,8 @@ from textual.widgets import Input, Static
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.of_batch import process_example
-from pantry_tui.app.screens.putup import PutUpScreen, said_of
+from pantry_tui.app.screens.putup import PutUpScreen
+from pantry_tui.app.texts import said_of
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.errors import Refused
@@ -218,10 +219,11 @@ async def test_a_sentence_under_the_list_that_has_no_room_is_marked(p: Pantry) -
         word = pilot.app.screen.query_one(WordLine)
         shown = str(word.visual).split()
         assert shown[:4] == ["#", "do", "not", "taste:"]
-        assert shown[-1] in ("help.", "…")
+        assert shown[-1] == "once."  # of the last sentence
         await pilot.resize_terminal(40, 20)
         await pilot.pause()
-        assert str(pilot.app.screen.query_one(WordLine).visual).endswith("…")
+        cut = str(pilot.app.screen.query_one(WordLine).visual)
+        assert cut.endswith("… Enter: all of it")
 
 
 @pytest.mark.parametrize(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -21,10 +21,12 @@ from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.widgets.inunits import in_units
 from pantry_tui.app.widgets.keyline import NO_BREAK
+from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
 
 if TYPE_CHECKING:
+    from pantry_tui.app.host import Host
     from pantry_tui.app.screens.listing import ListScreen
 
 #: The first ten options have a digit; what is further down is found by its letters.
@@ -32,6 +34,10 @@ KEYS = "1234567890"
 #: So many options need no letters to find one.
 FEW = 4
 LINE_KEYS = "[b]Enter[/b] does it   [@click=screen.dismiss(None)][b]Esc[/b] leaves it[/]"
+#: Characters that stand under a line that was refused.
+WHY = 400
+#: And of a question with the answer to the one before; typed names are cut before it is.
+TITLE = 400
 #: Below this a list leaves more room to what stands under it.
 TIGHT = Size(60, 22)
 
@@ -70,7 +76,7 @@ class Choose(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
+            yield Static(Content(clip(in_units(self, self._title), TITLE)), id="title")
             yield Static(id="number")
             yield OptionList(markup=False)
             if self._note:
@@ -90,7 +96,8 @@ class Choose(ModalScreen[str | None]):
         return "   ".join([*whole[:-1], f"[@click=screen.back]{whole[-1]}[/]"])
 
     def on_mount(self) -> None:
-        self.set_class(bool(self._note), "-noted")
+        tall = len(self._title) > 2 * self.app.size.width
+        self.set_class(bool(self._note) or tall, "-noted")
         self._show()
 
     def on_resize(self) -> None:
@@ -208,7 +215,7 @@ class TypeLine(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(in_units(self, self._title), 200)), id="title")
+            yield Static(Content(clip(in_units(self, self._title), TITLE)), id="title")
             yield self.make_input()
             yield Static(id="wrong")
             yield Static(Content.from_markup(self.how), id="how")
@@ -233,9 +240,13 @@ class TypeLine(ModalScreen[str | None]):
             self.dismiss(typed)
 
     def _refuse(self, why: str) -> None:
+        """Under the line; what is longer than there is room has a page, and then the line again."""
         wrong = self.query_one("#wrong", Static)
-        wrong.update(Content(clip(f"Not done: {why}", 400)))
+        said = clean(f"Not done: {why}")
+        wrong.update(Content(clip(said, WHY)))
         wrong.display = True
+        if len(said) > WHY:
+            cast("Host", self.app).show_page(said)
 
 
 class Offers(Suggester):

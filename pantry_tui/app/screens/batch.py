@@ -17,6 +17,7 @@ from pantry_tui.app.texts import batch_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Listed, Source
 from pantry_tui.app.widgets.linelist import LineList
+from pantry_tui.app.widgets.more import More
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.errors import PantryError
@@ -40,8 +41,9 @@ class BatchScreen(Acts, Rates, RowWords):
         yield Static(id="batchname")
         yield LineList()
         yield WordLine()
-        with VerticalScroll(id="whole"):
+        with VerticalScroll(id="whole") as text:
             yield Static(id="text")
+        yield More(text, "Enter, then Down or Page Down")
         yield KeyLine(self.here)
 
     def columns(self, width: int) -> tuple[Column, ...]:

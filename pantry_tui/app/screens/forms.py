@@ -51,7 +51,7 @@ def show_form(
 
     def again(told: list[Done]) -> None:
         words = " ".join((told[-1].message, *told[-1].warnings)) if told else ""
-        show_form(host, title, fields, done, words)
+        host.say_then(host.said(words), lambda said: show_form(host, title, fields, done, said))
 
     def chosen(line: str) -> None:
         one = known[lines.index(line)]
@@ -87,4 +87,4 @@ def show_form(
             host.tell(said)
 
     head = f"{said} {title if isinstance(title, str) else title()}".strip()
-    host.push_screen(Choose(clip(host.units.text(head), 190), lines), got)
+    host.push_screen(Choose(host.units.text(head), lines), got)

@@ -159,10 +159,12 @@ class ListScreen(Screen[None]):
         self.look()
 
     def look(self) -> None:
-        """Show the whole batch of the line."""
+        """Show the whole batch of the line, or all of a sentence that is cut under the list."""
         line = self.table.current
         if line is not None and line.ref:
             self.host.show_batch(line.ref)
+        elif cut := self.query_one(WordLine).cut:
+            self.host.show_page(cut)
 
     def action_back(self) -> None:
         """To the first screen."""

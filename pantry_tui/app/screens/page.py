@@ -14,6 +14,7 @@ from textual.widgets import Static
 from pantry_tui.app.commands import BY_NAME, Own, of
 from pantry_tui.app.format import hang
 from pantry_tui.app.widgets.inunits import in_words
+from pantry_tui.app.widgets.more import More
 from pantry_tui.core.words import MARK
 
 VERDICTS = "Verdicts: " + ", ".join(f"{mark} {verdict}" for verdict, mark in MARK.items()) + "."
@@ -53,9 +54,10 @@ class Page(ModalScreen[bool | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            with VerticalScroll(id="words"):
+            with VerticalScroll(id="words") as text:
                 width = min(76, self.app.size.width) - 7  # the box, its padding and a bar to scroll
                 yield Static(Content(hang(in_words(self, self._text), width)))
+            yield More(text, "Down, Page Down")
             yield Static(Content.from_markup("   ".join(map(_answer, self._answers))), id="answers")
 
 

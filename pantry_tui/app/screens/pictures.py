@@ -21,6 +21,7 @@ from pantry_tui.app.screens.stock import Beside, RowWords
 from pantry_tui.app.widgets.line import Key, Line, Source
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.app.widgets.picture import Drawn, Picture
+from pantry_tui.core.text import clean
 from pantry_tui.core.words import MARK
 from pantry_tui.services.batchwork.underway import Underway, underway
 from pantry_tui.services.books.rows import FoodAhead
@@ -94,7 +95,7 @@ class ShelfPicture(Acts, Rates, RowWords, AsList):
             return line.word
         said = f"{MARK[row.verdict]} {line.ref} {row.food}, {row.method}{row.remark}: {until(row)}"
         amount = f", {row.amount} in it" if row.amount else ""
-        return f"{clip(said, 160)}{amount}. {clip(row.reasons[0], 200) if row.reasons else ''}"
+        return f"{clip(said, 160)}{amount}. {clean(row.reasons[0]) if row.reasons else ''}"
 
     def headline(self) -> str:
         line = self.table.current

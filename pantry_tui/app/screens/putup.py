@@ -14,23 +14,23 @@ from textual.screen import ModalScreen
 from textual.widgets import Input, Static
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import hang, last_day, verdict
-from pantry_tui.app.rowtext import best_day_of
+from pantry_tui.app.format import hang
 from pantry_tui.app.screens.ask import Offers, TypeLine
 from pantry_tui.app.screens.recalls import Recalls, ask_place
-from pantry_tui.app.texts import reading_text, so_many, why_not
+from pantry_tui.app.texts import booked_text, reading_text, said_of
 from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.app.widgets.more import More
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
-from pantry_tui.core.text import clean, counted, singular
+from pantry_tui.core.text import counted
 from pantry_tui.core.words import Climate
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup, recalled
-from pantry_tui.services.rows import Ask, Done, PutUp
+from pantry_tui.services.rows import Ask, Done
 from pantry_tui.services.stock import places
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, {}, yesterday"
@@ -86,8 +86,9 @@ class PutUpScreen(Recalls):
         yield RoomLine(self.here)
         yield Static("Put up", id="heading")
         yield LineInput(id="line", placeholder=self.example, suggester=Offers(self.offered))
-        with VerticalScroll(id="below", can_focus=False):
+        with VerticalScroll(id="below", can_focus=False) as text:
             yield Static(id="reading")
+        yield More(text, "Page Down")
         yield KeyLine(self.here)
 
     @property
@@ -117,6 +118,11 @@ class PutUpScreen(Recalls):
     def action_clear(self) -> None:
         """An empty line."""
         self.line.value = ""
+
+    def action_page(self, by: int) -> None:
+        """Read on below, or back, where the reading is longer than its room."""
+        below = self.query_one("#below", VerticalScroll)
+        below.scroll_relative(y=by * max(below.size.height - 1, 1), animate=False)
 
     async def action_book(self) -> None:
         """As Enter on the line."""
@@ -284,7 +290,7 @@ class PutUpScreen(Recalls):
 
     def _put_up(self, line: str) -> Done:
         made = putup.put_up(self.host.pantry, self.read(line))
-        self._idle, self._last = _booked(made), line
+        self._idle, self._last = booked_text(made), line
         self.remember(line, made)
         return Done(f"Put up {made.code}: {said_of(made)}.")
 
@@ -316,33 +322,3 @@ class PutUpScreen(Recalls):
             self.reload()
         else:
             self.host.action_go(self.host.came_from)
-
-
-def said_of(made: PutUp) -> str:
-    """ "4 half-pint jars strawberry jam", how it is kept where the food does not say it, and its
-    state where that was said."""
-    read = made.reading
-    method = read.method.value if read.method else ""
-    kept = "" if not method or method in read.food else f", {method}"
-    one = so_many(read) == "1"
-    state = "".join(f", {value}" for key, value in read.process if key == "state")
-    return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}{state}")
-
-
-def _booked(made: PutUp) -> str:
-    return "\n".join(
-        [
-            f"Write {made.code} on every lid.",
-            "",
-            said_of(made),
-            f"place          {made.reading.place}",
-            f"best by        {best_day_of(made)}",
-            f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
-            f"verdict        {verdict(made.verdict)}",
-            *why_not(made),
-            *made.cautions,
-            *([made.note_aside] if made.note_aside else []),
-            "",
-            "The next one? Type its line; Ctrl+Z takes this one back.",
-        ]
-    )

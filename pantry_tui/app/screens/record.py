@@ -25,6 +25,7 @@ def ask_fields(screen: ListScreen, ref: str) -> None:
     asked = sheet.fields(screen.host.pantry, ref)
 
     def walk(number: int, last: str = "") -> None:
+        last += " " if last else ""
         if number == len(asked):
             screen.settle_list()
             return
@@ -45,7 +46,8 @@ def ask_fields(screen: ListScreen, ref: str) -> None:
             if typed is None:
                 screen.settle_list()
             else:
-                walk(number + 1, f"Wrong: {wrong[0]} " if wrong else "")
+                said = screen.host.said(f"Wrong: {wrong[0]}") if wrong else ""
+                screen.host.say_then(said, lambda last: walk(number + 1, last))
 
         screen.host.push_screen(line, answered)
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from textual.app import ComposeResult
-from textual.containers import Horizontal, VerticalScroll
+from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.content import Content
 from textual.widgets import Static
 
-from pantry_tui.app.format import Column, clip, hang, sentence
+from pantry_tui.app.format import Column, hang, sentence
 from pantry_tui.app.rowtext import (
     ROOMY,
     caution,
@@ -20,8 +20,10 @@ from pantry_tui.app.screens.finds import Finds
 from pantry_tui.app.widgets.inunits import in_words
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Line
+from pantry_tui.app.widgets.more import More
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.wordline import WordLine
+from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
 from pantry_tui.services.stock.lines import ORDERS, lines
 
@@ -33,11 +35,12 @@ WIDE = 118
 PANE = 38
 
 
-class Pane(VerticalScroll, can_focus=False):
+class Pane(Vertical):
     """The line under the cursor in full."""
 
     DEFAULT_CSS = f"""
-    Pane {{ width: {PANE}; height: 100%; padding: 0 1; background: $surface; }}
+    Pane {{ width: {PANE}; height: 100%; background: $surface; }}
+    Pane VerticalScroll {{ height: 1fr; padding: 0 1; }}
     """
 
     def __init__(self) -> None:
@@ -45,7 +48,8 @@ class Pane(VerticalScroll, can_focus=False):
         self._words = Static(id="detail")
 
     def compose(self) -> ComposeResult:
-        yield self._words
+        yield (text := VerticalScroll(self._words, can_focus=False))
+        yield More(text, "Enter shows all of it")
 
     def say(self, text: str) -> None:
         """Show it, from its beginning."""
@@ -59,7 +63,7 @@ class RowWords(Finds):
         row = line.row
         if row is None:
             return line.word
-        why = sentence(clip(row.reasons[0], 300)) if row.reasons else ""
+        why = sentence(clean(row.reasons[0])) if row.reasons else ""
         # Where no column says how much is left, the sentence does.
         narrow = self.app.size.width < ROOMY
         left = " ".join(what_is_left(self.host.units.rows(row)).split())

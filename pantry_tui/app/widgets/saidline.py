@@ -11,14 +11,17 @@ from textual.widgets import Static
 
 from pantry_tui.app.widgets.keyline import KeyLine
 
-STAYS = 12.0  # seconds; long enough to read it with a jar in each hand
+#: Seconds that an answer stands at least; the first key after that takes it away, no clock does.
+STAYS = 12.0
+#: Lines of a screen that are not the list's, and the least that an answer may take of the list.
+_FRAME, _LEAST = 4, 2
 
 
 class SaidLine(Static):
     """Not there before there is something to say, hidden when there is nothing any more."""
 
     DEFAULT_CSS = """
-    SaidLine { height: auto; max-height: 4; padding: 0 1; background: $success 25%; }
+    SaidLine { height: auto; padding: 0 1; background: $success 25%; }
     SaidLine.refused { background: $error 25%; }
     """
 
@@ -36,15 +39,35 @@ class SaidLine(Static):
         return line
 
     _going: Timer | None = None
+    _stood = False  # long enough
+
+    def fits(self, text: str) -> bool:
+        """Whether all of `text` has room: the list keeps at least half of its own."""
+        size = self.app.size
+        height = Content(text).get_height(self.styles.get_rules(), max(size.width - 2, 1))
+        return height <= max((size.height - _FRAME) // 2, _LEAST)
 
     def say(self, text: str, refused: bool = False) -> None:
-        """Show `text` until the next one, or for a while; the same said again stays as long."""
+        """Show `text` until the next one, or until a key comes when it has stood a while; the
+        same said again stays as long."""
         self.update(Content(text))
         self.set_class(refused, "refused")
         self.display = True
         if self._going is not None:
             self._going.stop()
-        self._going = self.set_timer(STAYS, self.hide)
+        self._stood = False
+        self._going = self.set_timer(STAYS, self.stands)
+
+    def stands(self) -> None:
+        """Long enough: the next key takes it away."""
+        self._stood = True
+
+    @classmethod
+    def key_came(cls, screen: Screen[Any]) -> None:
+        """What has stood long enough goes."""
+        for line in screen.query(cls):
+            if line._stood:
+                line.hide()
 
     @classmethod
     def hush(cls, screen: Screen[Any], *, refused: bool = False) -> None:
