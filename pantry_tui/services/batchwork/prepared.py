@@ -73,6 +73,8 @@ _COOKED_IN = re.compile(
     r"(?:big |old |new )?(?:(?:electric )?(?:slow|multi|rice) ?cooker|crock ?pot|instant pot|"
     r"instant|electric (?:pot|pan|cooker))\b"
 )
+#: Such a pot is taken for a canner by households, so of low-acid food its name is not set aside.
+_PRESSES = re.compile(r"\b(?:instant|electric|multi ?cooker)\b")
 #: Empty jars are washed in one.
 _WASHED = re.compile(
     r"\b(?:wash|clean|rins|steril|warm|hot|straight|fresh)\w*(?: \w+){0,2} (?:in|from|out of) "
@@ -106,12 +108,22 @@ def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     found = dict.fromkeys(_left_out(plain, method), "none") | _airless(plain, method)
     if method not in LIDDED:
         return found or ({"process": plain[:60]} if sealed_so(plain) else {})
-    canned = _HARMLESS.sub(" ", _COOKED_IN.sub(" ", plain))
+    canned = _HARMLESS.sub(" ", _without_pots(plain, method))
     if "process" not in found and (sealed_so(plain) or danger(canned)):
         found["process"] = plain[:60]
     if note_says_unsealed(plain):
         found["seal"] = "failed"
     return found
+
+
+def _without_pots(plain: str, method: Method | None) -> str:
+    """Without the pots in which it was cooked before it went into its jars."""
+
+    def kept(found: re.Match[str]) -> str:
+        presses = method is Method.PRESSURE and _PRESSES.search(found[0])
+        return found[0] if presses else " "
+
+    return _COOKED_IN.sub(kept, plain)
 
 
 def _airless(plain: str, method: Method | None) -> dict[str, str]:

@@ -102,3 +102,19 @@ def test_a_pot_that_cooked_it_down_is_no_canner(larder: Pantry, note: str) -> No
 )
 def test_jars_in_such_a_pot_are_not_canned(larder: Pantry, note: str) -> None:
     assert tried(larder, BUTTER, note).verdict is Verdict.UNKNOWN
+
+
+@pytest.mark.parametrize(
+    ("note", "verdict"),
+    [
+        ("stock simmered overnight in the slow cooker", Verdict.SOUND),
+        ("cooked 90 minutes in the instant pot", Verdict.UNKNOWN),
+        ("made in an electric pressure cooker", Verdict.UNKNOWN),
+    ],
+)
+def test_a_pot_that_households_can_in_is_not_set_aside_of_low_acid_food(
+    larder: Pantry, note: str, verdict: Verdict
+) -> None:
+    line = "3 pint jars chicken stock, pressure canned, larder, minutes=20, psi=11, altitude=500ft"
+    assert tried(larder, line).verdict is Verdict.SOUND
+    assert tried(larder, line, note).verdict is verdict
