@@ -50,8 +50,9 @@ def eaten(p: Pantry, day: date) -> Done:
     """Book what the accepted week has for a day, in one transaction. Raises Refused where nothing
     of it can be booked.
 
-    What is finished that day is used; what goes on for days is opened, or set to thaw, and used
-    on its last day, but for what is partly for the next week: that stays open. Of what is never
+    What is finished that day is used; what goes on for days is opened, or thawed since the day on
+    which the plan has it taken out, and used on its last day, but for what is partly for the next
+    week: that stays open, or that day's meal is taken of it where it had to thaw. Of what is never
     opened, or stays frozen, that day's meal is taken. What is open already is named, with nothing
     to book. One thing that cannot be booked holds up none of the others: it is named, and stays in
     the week.
@@ -108,7 +109,15 @@ def _book(p: Pantry, step: _Step, day: date) -> Done:
     if step.verb == "use":
         meal = step.part or step.entry.amount
         return act.use(p, step.name, _meal(p, step.name, meal), any_=True, at=at)
-    return (act.open_ if step.verb == "open" else act.thaw)(p, step.name, at=at)
+    if step.verb == "open":
+        return act.open_(p, step.name, at=at)
+    begun = step.entry.thaw_by
+    if begun is not None and begun < min(day, p.today):  # else it was not eaten on that day
+        try:
+            return act.thaw(p, step.name, at=At(begun))
+        except (Refused, BadInput):  # it stood elsewhere then
+            pass
+    return act.thaw(p, step.name, at=at)
 
 
 def _mark(
@@ -205,6 +214,9 @@ def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
         closed = container.vessel is Vessel.CLOSED
         if frozen and entry.thaw_by:
             yield _Step(entry, container, name, "thaw")
+            goes_on = day == entry.days[-1] and not aside  # a bird, whose rest is for the next week
+            if goes_on and (part := _part_of(p, container, day)):
+                yield _Step(entry, container, name, "use", part)
         elif not aside and (frozen or not closed) and (part := _part_of(p, container, day)):
             yield _Step(entry, container, name, "use", part)
         elif closed and container.state is State.SEALED:

@@ -271,3 +271,30 @@ def test_a_day_that_is_marked_later_counts_from_that_day(p: Pantry, line: str) -
     on_its_day = marked(take.day)
     assert on_its_day is not None
     assert marked(take.day + timedelta(days=2)) == on_its_day
+
+
+def test_a_bird_on_the_last_day_was_thawed_as_told_and_its_meal_is_taken(p: Pantry) -> None:
+    """Its rest is for the next week: it is no raw bird that only begins to thaw."""
+    places.add(p, "freezer", "freezer")
+    sunday = TODAY + timedelta(days=6)
+    code = up(p, "1 16 lb bag turkey, freezer, frozen 2026-10-20")
+    appetite.set_table(p, 7, sunday)
+    wishes.pin(p, f"{code}/1", sunday)
+    weeks.accept(p)
+    (take,) = weeks.week(p).take
+    assert take.days == (sunday,)
+    assert take.thaw_by is not None
+    assert take.thaw_by < sunday
+    p.today = sunday
+    weeks.eaten(p, sunday)
+    (row,) = view.due(p)
+    assert (row.amount, row.state) == ("9 lb", State.OPEN)
+    late = row.discard_after
+    assert late is not None
+    assert late > sunday
+    undo.undo(p)
+    p.today = take.thaw_by
+    act.thaw(p, f"{code}/1")
+    p.today = sunday
+    (row,) = view.due(p)
+    assert row.discard_after == late, "as if it had been booked on its day"
