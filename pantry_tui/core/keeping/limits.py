@@ -212,6 +212,8 @@ def _weigh(
     over = safety is not None and not wording.ahead(safety, now)
     runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
+    if over and safety is not None and wording.over_at_once(safety):
+        limits = limits[:1]  # until when it would have been good is no matter any more
     if runs_out is not None:  # while its two hours run, no later day is said of it
         limits = [one for one in limits if one[1] is not None and one[1].day <= now.day]
     reasons = wording.first_words(doubted, in_progress, outcomes, over)

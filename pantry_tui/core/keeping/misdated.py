@@ -61,7 +61,13 @@ def _no_milder(own: Assessment, strict: Assessment, now: When) -> Assessment:
     new = [one for one in strict.reasons if one.startswith(DISCARD)]
     old = [one for one in own.reasons if not one.startswith(DISCARD)]
     rules = (*own.rules, *(rule for rule in strict.rules if rule not in own.rules))
-    return replace(own, discard_after=last, why_no_discard="", reasons=(*new, *old), rules=rules)
+    return replace(
+        own,
+        discard_after=last,
+        why_no_discard=strict.why_no_discard,
+        reasons=(*new, *old),
+        rules=rules,
+    )
 
 
 def _days_ahead(when: When, now: When) -> bool:
