@@ -22,7 +22,7 @@ from pantry_tui.app.format import (
     verdict,
 )
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import NOW, instead_of_best, instead_of_day
+from pantry_tui.core.keeping.no_day import NOW, instead_of_best, instead_of_day, is_gone
 from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import vessel_word
@@ -34,7 +34,8 @@ from pantry_tui.services.stock.rows import DueRow
 def short_last_day(row: DueRow) -> str:
     """The same where a list has no room for the day of the week."""
     if row.last_day is None:
-        return _SHORT_WHY.get(row.why_no_last_day) or instead_of_day(row.why_no_last_day)
+        why = NOW if is_gone(row.why_no_last_day) else row.why_no_last_day
+        return _SHORT_WHY.get(why) or instead_of_day(why)
     return short_day(row.last_day)
 
 
@@ -259,7 +260,7 @@ def best_day_of(one: PutUp | DueRow) -> str:
     """Its best-by day, or why none is said."""
     doubt = one.verdict is Verdict.UNKNOWN
     why = one.why_no_last_day if isinstance(one, DueRow) else one.discard_after_why
-    return best_day(one.best_by, one.discard_after, why, doubt=doubt or why == NOW)
+    return best_day(one.best_by, one.discard_after, why, doubt=doubt or is_gone(why))
 
 
 def row_detail(row: DueRow) -> str:

@@ -151,9 +151,7 @@ class Outage(Verb):
             cautions = [*filter(None, which), CAUTION]
             booked: list[str] = []
             if not self.dry_run:
-                with p.together():
-                    each = [line for place in cold for line in done(outage.book(p, place, cut))]
-                booked = list(dict.fromkeys(each))
+                booked = done(outage.book_all(p, cold, cut))
         return call.answer(
             rows,
             lambda found: {"items": jsonable.plain(found), "cautions": cautions},

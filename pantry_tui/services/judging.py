@@ -10,6 +10,7 @@ from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import bounds, descent
 from pantry_tui.core.keeping.exposure import as_if, exposures
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
 from pantry_tui.core.keeping.limits import assess
 from pantry_tui.core.keeping.ripens import Ripe, ripe_from
@@ -76,6 +77,8 @@ class Judging:
         """Of a batch, container or places as they might be; nothing is kept."""
         where = self._p.ever if places is None else places
         found = self._unattended(batch, container, now, where)
+        if found.on(now.day).verdict in UNFIT:
+            return found  # nobody tends what has to be discarded
         return with_care(found, self.jobs(batch, container, now, where), now)
 
     def jobs(

@@ -6,6 +6,7 @@ from datetime import date
 from pathlib import Path
 
 from pantry_tui.app.main import PantryApp
+from pantry_tui.core.log.payloads import Outage
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import create, open_pantry
 from pantry_tui.services.stock import places
@@ -57,7 +58,52 @@ async def test_on_a_place_without_cold_it_asks_which_one_is_meant(tmp_path: Path
             places.add(p, "deep freezer", "freezer")
             await pilot.press("x")
             await pilot.pause()
-            assert "1  deep freezer" in painted(pilot)
-            await pilot.press("2")
+            assert "2  deep freezer" in painted(pilot)
+            await pilot.press("3")
             await pilot.pause()
             assert "fridge without cold: what happened?" in painted(pilot)
+
+
+async def test_a_room_is_asked_for_all_of_the_cold_in_it_at_once(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        for line in (
+            "kitchen, room", "fridge, fridge, in kitchen", "crisper, fridge, in fridge",
+            "ice chest, freezer, in kitchen", "woodshed freezer, freezer",
+        ):  # fmt: skip
+            places.add_line(p, line)
+        soup = putup.put_up(p, putup.read(p, "2 tubs chicken soup, cooked meal, fridge")).code
+        putup.put_up(p, putup.read(p, "3 packs pork, frozen, ice chest"))
+        async with PantryApp(p).run_test(size=(80, 40)) as pilot:
+            await pilot.press("S", "x")
+            await pilot.pause()
+            said = painted(pilot)
+            for number, way in enumerate(
+                ("all 2 in kitchen", "kitchen › fridge", "kitchen › fridge › crisper",
+                 "kitchen › ice chest", "woodshed freezer"), 1
+            ):  # fmt: skip
+                assert f"{number}  {way}" in said, said
+            await pilot.press("1", "9", "enter")
+            await pilot.pause()
+            said = painted(pilot)
+            assert "fridge: power cut of 9 h" in said
+            assert "ice chest: power cut of 9 h" in said
+            assert "woodshed" not in said
+            await pilot.press("enter", "1")
+            await pilot.pause()
+            said = " ".join(painted(pilot).split())
+        cut = [p.places[e.payload.place].name for e in p.events if isinstance(e.payload, Outage)]
+    assert cut == ["fridge", "ice chest"]
+    assert f"2 must go. The first of them is {soup}/1 chicken soup in kitchen › fridge: d" in said
+
+
+async def test_where_no_cold_stands_all_of_the_house_is_offered(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        for line in ("cellar, cellar", "fridge, fridge", "ice chest, freezer"):
+            places.add_line(p, line)
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.press("S", "x", "1", "3", "enter", "enter", "1")
+            await pilot.pause()
+        cut = [p.places[e.payload.place].name for e in p.events if isinstance(e.payload, Outage)]
+    assert cut == ["fridge", "ice chest"]

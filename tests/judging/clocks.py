@@ -73,13 +73,14 @@ def _wrongly(f: Fact, ahead: int) -> Fact:
     return replace(f, day=day_of(at), minute=said, booked=f.booked + ahead, what=what)
 
 
-def truly(told: Sequence[Fact], true: History) -> History:
-    """What was taken of the bookings, with the moments of what truly happened."""
+def truly(told: Sequence[Fact], true: History, *, noticed: bool = True) -> History:
+    """What was taken of the bookings, with the moments of what truly happened. Not `noticed`: they
+    are asked about by a clock that is right, and nothing was booked by it."""
     by_id = {f.id: f for f in true.facts}
     facts = []
     for n, f in enumerate(told):
         was = by_id[f.id.partition(",")[0]]
-        if not any(later.booked < f.booked for later in told[n + 1 :]):
+        if noticed and not any(later.booked < f.booked for later in told[n + 1 :]):
             facts.append(f)
             continue
         what = was.what if was.id == f.id else f.what

@@ -11,9 +11,11 @@ import io
 import json
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime, time
+from functools import partial
 from pathlib import Path
 from typing import Any
+from unittest.mock import patch
 
 from pantry_tui.cli.run import main
 from pantry_tui.core.batchwork.tending import jobs_of, with_care
@@ -25,6 +27,7 @@ from pantry_tui.core.log.fold_place import fold_place
 from pantry_tui.core.log.payloads import place_of, touches
 from pantry_tui.reference.tables import load_tables
 from pantry_tui.reference.tending import load_tending
+from pantry_tui.services import clock as clocks
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import open_pantry
 from pantry_tui.services.stock import places
@@ -53,6 +56,8 @@ from tests.judging.world import (
     Undo,
 )
 
+#: A day before any that is told.
+_BEFORE = date(2026, 1, 1).toordinal()
 NOWHERE = Answer("gone", None, False)
 
 
@@ -62,15 +67,22 @@ def say_moment(minute: int) -> str:
     return f"{day} {minute % DAY // 60:02}:{minute % 60:02}"
 
 
+def _local(minute: int) -> datetime:
+    """That minute by the clock of the computer; long before all others where none was said yet."""
+    day, hour = date.fromordinal(minute // DAY or _BEFORE), time(minute % DAY // 60, minute % 60)
+    return datetime.combine(day, hour).astimezone()
+
+
 def _since(minutes: int | None) -> list[str]:
     return [] if minutes is None else ["--since", f"{minutes}m"]
 
 
 class Stored:
-    """A household in a file that is not there yet."""
+    """A household in a file that is not there yet. `by_clock`: the clock of the computer says the
+    moments of booking, which else are typed (`--today`): a word, and no clock."""
 
-    def __init__(self, path: Path) -> None:
-        self.path = path
+    def __init__(self, path: Path, *, by_clock: bool = False) -> None:
+        self.path, self._by_clock = path, by_clock
         self.told: list[Fact] = []
         self._ids: dict[str, str] = {}
         self._codes: dict[str, str] = {}
@@ -85,10 +97,13 @@ class Stored:
 
     def _asked(self, *typed: str) -> tuple[bool, str]:
         words = ["--store", str(self.path)]
-        if self._now:
+        clock: contextlib.AbstractContextManager[object] = contextlib.nullcontext()
+        if self._by_clock:
+            clock = patch.object(clocks, "real", partial(_local, self._now))
+        elif self._now:
             words += ["--today", say_moment(self._now)]
         out, errors = io.StringIO(), io.StringIO()
-        with contextlib.redirect_stdout(out), contextlib.redirect_stderr(errors):
+        with clock, contextlib.redirect_stdout(out), contextlib.redirect_stderr(errors):
             code = main([*words, *typed])
         assert "Something is wrong inside" not in errors.getvalue(), (typed, errors.getvalue())
         return code == 0, out.getvalue()

@@ -17,10 +17,12 @@ from tests.judging.evaluator import judge
 from tests.judging.histories import random_history
 from tests.judging.laws import rebooked
 from tests.judging.stored import Stored
-from tests.judging.world import DAY, History, Moved, PutUp, Redo, Undo
+from tests.judging.world import DAY, History, Moved, PutUp, Redo, Undo, day_of
 
 #: Asked when two hours have run out, on the next day, and when much is over.
 AHEAD = (DAY, 31 * DAY)
+#: Asked by a clock that is right again, while nothing was booked by it.
+BEFORE_ITS_DAY = (1, 300, 2 * DAY, 20 * DAY)
 LATER = (180, DAY, 9 * DAY, 400 * DAY)
 
 
@@ -54,10 +56,19 @@ def lenient(history: History, path: Path) -> Iterator[str]:
 
 
 def ahead_of_the_truth(true: History, told: History, path: Path) -> Iterator[str]:
-    """Where it is more lenient than what truly happened, as it is asked then and later, also once
-    the day of the wrong clock has come."""
-    stored = Stored(path)
-    tell(stored, told)
+    """Where it is more lenient than what truly happened: before anything is booked by a clock that
+    is right, then, and later, also once the day of the wrong clock has come."""
+    stored = Stored(path, by_clock=True)
+    both = list(zip(told.facts, true.facts, strict=True))
+    wrong = [n for n, (f, was) in enumerate(both) if f.booked != was.booked]
+    seen = wrong[-1] + 1 if wrong else 0
+    tell(stored, replace(told, facts=told.facts[:seen]))
+    for later in BEFORE_ITS_DAY if wrong else ():
+        now = true.facts[seen - 1].booked + later
+        if later == 1 or all(day_of(told.facts[n].booked) > day_of(now) for n in wrong):
+            then = replace(truly(stored.told, true, noticed=False), now=now)
+            yield from (f"{one}\nbooked as\n{told}" for one in _of(stored, then))
+    tell(stored, replace(told, facts=told.facts[seen:]))
     for later in (0, *AHEAD):
         then = replace(truly(stored.told, true), now=true.now + later)
         yield from (f"{one}\nbooked as\n{told}" for one in _of(stored, then))

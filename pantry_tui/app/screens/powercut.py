@@ -9,12 +9,14 @@ from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.model import Cut
+from pantry_tui.core.model import Cut, Place
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate
 from pantry_tui.services.stock import outage
 from pantry_tui.services.stock.came_later import came_later
+from pantry_tui.services.stock.cut_places import cold_within, outermost
 from pantry_tui.services.stock.cut_times import Stretch, read_stretch
+from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.readings import read_warmth
 
 LOAD = ("full", "half full or less", "I do not know")
@@ -26,11 +28,12 @@ BOOK, THROWN, NOTHING = (
 
 
 class _Walk:
-    """The answers so far. Every question may be left with Esc; then nothing is booked."""
+    """The answers so far. Every question may be left with Esc; then nothing is booked. Of several
+    places at once only from when to when is asked: what else is known is so of one alone."""
 
-    def __init__(self, host: Host, place: str, done: Callable[[], None]) -> None:
+    def __init__(self, host: Host, cold: Sequence[Place], done: Callable[[], None]) -> None:
         self.host, self.done = host, done
-        self.place = host.pantry.find_place(place)
+        self.cold, self.place = cold, cold[0]
         self.off: Stretch = outage.lasting(host.pantry, 0)  # from when, None: nobody knows; to when
         self.ajar = False
         self.full = False
@@ -44,11 +47,17 @@ class _Walk:
         self.host.push_screen(question, lambda got: then(got) if got else None)
 
     def start(self) -> None:
+        if len(self.cold) > 1:
+            self._ask_hours()
+            return
         title = f"{self.place.name} without cold: what happened?"
         self.choose(title, HAPPENED, self._happened)
 
     def _happened(self, got: str) -> None:
         self.ajar = got == HAPPENED[1]
+        self._ask_hours()
+
+    def _ask_hours(self) -> None:
         title = (
             "For how many hours, until now, or from when to when? unknown: it counts since it was "
             "last read cold."
@@ -64,7 +73,9 @@ class _Walk:
     def _hours(self, typed: str | None) -> None:
         if typed is None:
             return
-        if self.place.climate is Climate.FREEZER and self.ajar:
+        if len(self.cold) > 1:
+            self._show()
+        elif self.place.climate is Climate.FREEZER and self.ajar:
             self._load(LOAD[-1])
         elif self.place.climate is Climate.FREEZER:
             self.choose("How full was it?", LOAD, self._load)
@@ -104,14 +115,16 @@ class _Walk:
         )
 
     def _show(self) -> None:
-        rows = outage.judge_all(self.host.pantry, self.place, self.cut)
-        head = f"{self.place.name}: {outage.of_length(self.cut)}"
-        if self.ajar:
-            head += ", its door ajar"
-        later = came_later(self.host.pantry, self.place, self.cut)
-        text = "\n\n".join(filter(None, (head, outage_text(rows), later, CAUTION)))
-        # Nothing to discard: nothing to offer.
-        goes = any(row.verdict in UNFIT for row in rows)
+        p, cut, goes = self.host.pantry, self.cut, False
+        parts: list[str] = []
+        for place in self.cold:
+            rows = outage.judge_all(p, place, cut)
+            # Nothing to discard: nothing to offer.
+            goes = goes or any(row.verdict in UNFIT for row in rows)
+            ajar = ", its door ajar" if self.ajar else ""
+            parts += [f"{place.name}: {outage.of_length(cut)}{ajar}", outage_text(rows)]
+            parts.append(came_later(p, place, cut))
+        text = "\n\n".join(filter(None, (*parts, CAUTION)))
         ways = (BOOK, THROWN, NOTHING) if goes else (BOOK, NOTHING)
         self.host.push_screen(
             Page(text, GOES_ON), lambda _: self.choose("And now?", ways, self._book, sure=True)
@@ -120,23 +133,38 @@ class _Walk:
     def _book(self, got: str) -> None:
         if got != NOTHING:
             self.host.attempt(
-                lambda: outage.book(self.host.pantry, self.place, self.cut, discard=got == THROWN)
+                lambda: outage.book_all(
+                    self.host.pantry, self.cold, self.cut, discard=got == THROWN
+                )
             )
             self.done()
 
 
 def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
     """Ask, show, book. `done` is called when something was booked. Where the cursor stands on no
-    cold place, which of them is meant is asked first."""
-    walk = _Walk(host, place, done)
-    if walk.place.climate.is_cold:
-        walk.start()
+    cold place, which of them is meant is asked first: those that stand in it, or all of these
+    together, before those that stand elsewhere."""
+    p = host.pantry
+    here = p.find_place(place)
+    if here.climate.is_cold:
+        _Walk(host, [here], done).start()
         return
-    paths = host.pantry.place_paths()
-    cold = sorted(paths[one.id] for one in host.pantry.places.values() if one.climate.is_cold)
+    paths = p.place_paths()
+    cold = sorted(
+        (one for one in p.places.values() if one.climate.is_cold), key=lambda one: paths[one.id]
+    )
     if not cold:
-        name = walk.place.name
-        host.tell(f"{name} is neither refrigerator nor freezer, and no place is.", refused=True)
+        host.tell(
+            f"{here.name} is neither refrigerator nor freezer, and no place is.", refused=True
+        )
         return
-    title = f"{walk.place.name} needs no cold. Where was the power off, or a door ajar?"
-    walk.choose(title, cold, lambda path: _Walk(host, path, done).start())
+    within, all_here = inside(p, here.id), cold_within(p, here)
+    cold.sort(key=lambda one: one.id not in within)
+    ways = {paths[one.id]: [one] for one in cold}
+    if len(all_here) > 1:
+        ways = {f"all {len(all_here)} in {here.name}": all_here, **ways}
+    elif not all_here and len(everywhere := outermost(p)) > 1:
+        ways = {f"all {len(everywhere)}": everywhere, **ways}
+    title = f"{here.name} needs no cold. Where was the power off, or a door ajar?"
+    question = Choose(title, list(ways))
+    host.push_screen(question, lambda got: _Walk(host, ways[got], done).start() if got else None)

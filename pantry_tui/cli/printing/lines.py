@@ -9,7 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.keeping.no_day import instead_of_day
+from pantry_tui.core.keeping.no_day import instead_of_day, is_gone
 from pantry_tui.core.text import clean
 
 if TYPE_CHECKING:
@@ -35,7 +35,9 @@ def iso(day: date | None) -> str:
 
 def last_day(day: date | None, why: str) -> str:
     """The last day on which it may be eaten, or why there is none."""
-    return day.isoformat() if day else instead_of_day(why)
+    if day is None:
+        return why if is_gone(why) else instead_of_day(why)
+    return day.isoformat()
 
 
 def done(what: Done) -> list[str]:

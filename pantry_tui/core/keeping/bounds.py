@@ -53,6 +53,9 @@ def stricter(own: Assessment, other: Assessment, why: str) -> Assessment:
         if other.fixed.then is not None and other.fixed.until is not None:
             over.append(other.fixed.until + timedelta(days=1))
     discard = _earlier(own.discard_after, other.discard_after)
+    why_none = own.why_no_discard or other.why_no_discard
+    if discard is not None:
+        why_none = (own if own.discard_after == discard else other).why_no_discard
     best = _earlier(own.best_by, other.best_by)
     again = [minute for minute in (own.again_at, other.again_at) if minute is not None]
     bound_by = (discard, best, floor, other.doubt) != (
@@ -71,7 +74,7 @@ def stricter(own: Assessment, other: Assessment, why: str) -> Assessment:
         over_from=min(over, default=None),
         again_at=min(again, default=None),
         harmless=own.harmless and other.harmless,
-        why_no_discard="" if discard else own.why_no_discard or other.why_no_discard,
+        why_no_discard=why_none,
         reasons=(why, *own.reasons) if bound_by else own.reasons,
         rules=(*own.rules, *(rule for rule in other.rules if rule not in own.rules)),
         standing=tuple(dict.fromkeys((*own.standing, *other.standing))),
@@ -94,7 +97,7 @@ def _made_of(own: Assessment, bound: Bound, taken: date) -> Assessment:
         own,
         floor=worse(own.floor, judged.verdict if unfit else Verdict.UNKNOWN),
         discard_after=_earlier(own.discard_after, discard),
-        why_no_discard="" if unfit or own.discard_after else own.why_no_discard,
+        why_no_discard="" if unfit else own.why_no_discard,
         harmless=False,
         reasons=_told(own, bound),
     )
@@ -113,7 +116,7 @@ def _running(own: Assessment, bound: Bound) -> Assessment:
         over_from=both.over_from,
         floor=both.floor if unfit else own.floor,
         again_at=both.again_at,
-        why_no_discard="" if both.discard_after else own.why_no_discard,
+        why_no_discard=both.why_no_discard if both.discard_after else own.why_no_discard,
         reasons=(why, *own.reasons),
         rules=both.rules,
         facts_to=both.facts_to,

@@ -65,9 +65,6 @@ OWN_WORD = (
     "it is not offered. Within a day of making it, freeze it; else discard it unopened."
 )
 
-WRONG_CLOCK = "Booked by a clock that was ahead, so nobody knows when: put its day right first."
-
-
 #: Unprocessed pickles keep in the refrigerator (USDA AIB 539, guide 6).
 PICKLE_NOT_CHECKED = (
     "Not said that the jars were processed: not checked. Unprocessed they are for the refrigerator."
@@ -209,12 +206,6 @@ def _may_be_saved(batch: Batch, book: Rulebook) -> bool:
     said = sayings(batch.food, batch.method, book)
     shelf = said.of(State.SEALED, Climate.PANTRY, ASSUMED_F[Climate.PANTRY])
     return shelf.covered or not can_hurt(batch)
-
-
-def of_wrong_clock(container: Container, now: When) -> bool:
-    """Whether something of it was booked by a clock that was days ahead: nobody knows when it
-    happened, and to count it as today every day would keep the food for ever."""
-    return any(turn.when.day > now.day and turn.when.first > now.last for turn in container.turns)
 
 
 def still_to_come(container: Container, places: Mapping[str, Place], now: When) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.fitness import usable
+from pantry_tui.core.keeping.fitness import UNFIT, usable
 from pantry_tui.core.keeping.rules import Rule
 from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import SEVERITY, Verdict
@@ -106,7 +106,9 @@ class Assessment:
         day = max(day, min(self.now, self.facts_to))
         verdict = self._verdict(day)
         aged = tuple(text for since, text in self.later if day > since)
-        late = tuple(care.text for care in self.care if care.on(day))
+        late: tuple[str, ...] = ()
+        if verdict not in UNFIT:  # nobody tends what has to be discarded
+            late = tuple(care.text for care in self.care if care.on(day))
         return Judgement(
             verdict,
             self.best_by,

@@ -27,12 +27,10 @@ from pantry_tui.core.keeping import wording
 from pantry_tui.core.keeping.doubt import (
     CUT_OFF,
     RESCUE_DAYS,
-    WRONG_CLOCK,
     cut_hurts,
     cut_off,
     not_checked,
     noted,
-    of_wrong_clock,
     over_at_once,
     rescued,
     still_to_come,
@@ -47,6 +45,7 @@ from pantry_tui.core.keeping.ladder import Assessment as Assessment
 from pantry_tui.core.keeping.ladder import Fixed, worse
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.latest import caught_up
+from pantry_tui.core.keeping.misdated import WRONG_CLOCK, as_at_any_time, of_wrong_clock
 from pantry_tui.core.keeping.outcome import Outcome, after_cuts
 from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.printed import is_last_safe, too_far
@@ -100,17 +99,15 @@ def assess(
         warm_used=used,
     )
     own = _by_dates(batch, container, start, places, book, now)
+
+    def alone(meant: Batch, box: Container, there: Mapping[str, Place] = places) -> Assessment:
+        return assess(replace(meant, suspect=""), box, there, book, now, used)
+
     if batch.note:
         from pantry_tui.core.keeping.as_noted import as_noted  # few starts read a note
 
-        own = as_noted(
-            batch,
-            container,
-            own,
-            lambda meant, as_it_is: assess(
-                replace(meant, suspect=""), as_it_is, places, book, now, used
-            ),
-        )
+        own = as_noted(batch, container, own, alone)
+    own = as_at_any_time(batch, container, own, places, now, alone)
     return _with_signs(batch, container, own)
 
 
@@ -215,6 +212,8 @@ def _weigh(
     over = safety is not None and not wording.ahead(safety, now)
     runs_out = None if over else reckoning.runs_out(now.last)
     limits = [(wording.DISCARD, safety), (wording.BEST, quality)]
+    if over and safety is not None and wording.over_at_once(safety):
+        limits = limits[:1]  # until when it would have been good is no matter any more
     if runs_out is not None:  # while its two hours run, no later day is said of it
         limits = [one for one in limits if one[1] is not None and one[1].day <= now.day]
     reasons = wording.first_words(doubted, in_progress, outcomes, over)

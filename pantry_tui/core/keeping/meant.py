@@ -1,5 +1,5 @@
-"""What a place is meant to hold where nobody said so of itself: what it stands in is, in the same
-climate, but no less than its climate is assumed to hold.
+"""What a place is meant to hold where nobody said so of itself: what it stands in is told to hold,
+in the same climate.
 
 Only what was said counts here; what was read of a place is weighed in core.keeping.weather.
 """
@@ -21,8 +21,7 @@ Fact = Held | Read | Cut
 def meant_f(chain: Sequence[Place]) -> float:
     """°F that the first of these places, from the inside out and of one climate, is meant to hold
     by now."""
-    told = next((one for one in chain if one.target_f is not None), chain[0])
-    return told.target if told is chain[0] else max(told.target, chain[0].target)
+    return next((one for one in chain if one.target_f is not None), chain[0]).target
 
 
 def followed(facts: Sequence[Sequence[Fact]]) -> list[Sequence[Fact]]:
@@ -100,17 +99,19 @@ def held_until(facts: Sequence[Fact]) -> list[tuple[Held, int]]:
 
 
 def _taken(own: Sequence[Fact], outer: Sequence[Fact]) -> Sequence[Fact]:
-    untold = [(one, end) for one, end in held_until(own) if not one.told]
-    around = held_until(outer)
-    if not any(_of(one, other) != one.target_f for one, _ in untold for other, _ in around):
+    mine, around = held_until(own), held_until(outer)
+    if not any(_of(one, other) != one.target_f for one, _ in mine for other, _ in around):
         return own
-    found = [one for one in own if not isinstance(one, Held) or one.told]
-    for one, end in untold:
+    found: list[Fact] = [one for one in own if not isinstance(one, Held)]
+    for one, end in mine:
         over = [it for it in around if it[0].when.first <= end and it[1] >= one.when.first]
+        if not over:
+            found.append(one)
         same = len({_of(one, other) for other, _ in over}) == 1
         for other, _ in over:
             then = other.when
-            taken = one._replace(target_f=_of(one, other), told=True)
+            told = one.told or (other.told and other.climate is one.climate)
+            taken = one._replace(target_f=_of(one, other), told=told)
             if same or then.first <= one.when.last:
                 found.append(taken)
             since = _within(then, one.when, end)
@@ -126,9 +127,8 @@ def _moment(one: Fact) -> tuple[int, int, bool]:
 
 
 def _of(one: Held, other: Held) -> float:
-    if one.climate is not other.climate:
-        return one.target_f
-    return max(one.target_f, other.target_f)
+    follows = not one.told and other.told and other.climate is one.climate
+    return other.target_f if follows else one.target_f
 
 
 def _within(then: When, since: When, end: int) -> When:

@@ -13,6 +13,7 @@ from pantry_tui.core.keeping.no_day import NO_DAY as NO_DAY
 from pantry_tui.core.keeping.no_day import NO_LIMIT as NO_LIMIT
 from pantry_tui.core.keeping.no_day import NOTHING as NOTHING
 from pantry_tui.core.keeping.no_day import PROCESS as PROCESS
+from pantry_tui.core.keeping.no_day import gone_since
 from pantry_tui.core.keeping.outcome import Outcome
 from pantry_tui.core.keeping.printed import date_stands_alone, days_cover
 from pantry_tui.core.keeping.quality import Spent
@@ -41,6 +42,11 @@ def of_spent(spent: Spent) -> Limit:
     counted = f"what was left of {life} on {day}" if begun else f"{life} from {day}"
     text = f"{counted}{estimate}. {rule.wording}"
     return Limit(spent.day, stretch.day, rule, text)
+
+
+def over_at_once(limit: Limit) -> bool:
+    """Whether it was over at some hour of day 0, so that it has no last day."""
+    return limit.day < limit.start
 
 
 def because(word: str, limit: Limit) -> str:
@@ -79,7 +85,7 @@ def ahead(safety: Limit, now: When) -> bool:
 def why_none(safety: Limit | None, doubted: Trouble | None, in_progress: bool) -> str:
     """Why there is no day after which it is discarded, "" where there is one."""
     if safety is not None:
-        return ""
+        return gone_since(safety.start) if over_at_once(safety) else ""
     if doubted is not None:
         return NOTHING
     return IN_PROGRESS if in_progress else NO_LIMIT

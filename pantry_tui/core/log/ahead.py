@@ -23,7 +23,7 @@ from pantry_tui.core.model import DAY_MIN, Ahead, When
 #: wrong hour comes cannot be told from them.
 SLIGHT = 30
 #: Where nothing was booked before it: before anything that any household has put up.
-_LONG_AGO = date(1900, 1, 1)
+LONG_AGO = date(1900, 1, 1).toordinal() * DAY_MIN
 
 
 class Window(NamedTuple):
@@ -35,7 +35,7 @@ class Window(NamedTuple):
     @property
     def first(self) -> int:
         """The earliest minute at which it may have been booked."""
-        return _LONG_AGO.toordinal() * DAY_MIN if self.since is None else self.since.first
+        return LONG_AGO if self.since is None else self.since.first
 
 
 def windows(events: Iterable[Event]) -> dict[str, Window]:

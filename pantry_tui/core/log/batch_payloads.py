@@ -172,13 +172,15 @@ class Found(NamedTuple):
 
 
 class Count(NamedTuple):
-    """A stock check of one place; `part`: some of its lines were not looked at."""
+    """A stock check of one place; `part`: some of its lines were not looked at. `within`: it was
+    counted with that place around it, whose count says what differed."""
 
     place: str
     gone: tuple[Gone, ...] = ()
     back: tuple[Back, ...] = ()
     new: tuple[Found, ...] = ()
     part: bool = False
+    within: str = ""
 
 
 class Rated(NamedTuple):

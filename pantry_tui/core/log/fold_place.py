@@ -89,10 +89,16 @@ def _cut(event: Event, payload: said.Outage, clocks: Clocks) -> Cut:
         return told
     if told.start == EVER:
         return told._replace(end=no_later(told.end, window.until))
-    long = told.end.last - told.start.first
-    end = min(told.end.last, window.until.last)
     before = max(0, clock_of(event).last - told.start.first)
-    start = min(told.start.first, window.first - before, end - long)
+    return off_within(told, window.first - before, min(told.end.last, window.until.last))
+
+
+def off_within(told: Cut, first: int, end: int) -> Cut:
+    """The power was off for as long as is told, at any time from the minute `first` to `end`."""
+    if told.start == EVER:
+        return told._replace(end=When(min(first, end), end, told.end.day_of(end), told.end.zone))
+    long = told.end.last - told.start.first
+    start = min(told.start.first, first, end - long)
     zone, day = told.start.zone, told.start.day_of(start)
     return told._replace(
         start=When(start, end - long, day, zone), end=When(start, end, told.end.day_of(end), zone)

@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.batchwork.tending import Job, neighbours
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Checked, Tended
 from pantry_tui.core.model import Batch, Container, Place
 from pantry_tui.core.words import Climate, Method, State, Trust
@@ -88,7 +89,12 @@ def of_batch(p: Pantry, batch: Batch) -> Sequence[JobRow]:
 
 
 def _jobs(p: Pantry, batch: Batch, container: Container) -> tuple[Job, ...]:
-    return p.judging.jobs(batch, container, p.clock.now, p.places) if container.here else ()
+    """What it asks for, but nothing on a day on which it has to be discarded."""
+    found = p.judging.jobs(batch, container, p.clock.now, p.places) if container.here else ()
+    if not found:
+        return ()
+    ladder = p.assess(container)
+    return tuple(one for one in found if ladder.on(max(one.due, p.today)).verdict not in UNFIT)
 
 
 #: So many batches that have changed are not asked for by their names.

@@ -156,11 +156,14 @@ def done(p: Pantry, ref: str, early: bool = False) -> Done:
 @booked
 def cancel(p: Pantry, ref: str) -> Done:
     """Stop timing; nothing is recorded. What was broken off before its time is in doubt until a
-    process is recorded."""
-    batch, _ = _timed(p, ref, up=False)
+    process is recorded; of what ran for all of it, it is said how to record that."""
+    batch, timer = _timed(p, ref, up=False)
+    ran = bool(timer.since) and _seconds_left(p, timer) <= 0
     p.book(Timer(batch.id, Clocked.CANCEL))
     told = f"{batch.code} {batch.food.name} is timed no more; nothing was recorded."
-    return Done(told, _in_doubt(p, batch))
+    whole = counted(timer.minutes, "minutes")
+    record = f"All of its {whole} had run: `undo` this, and `timer done {batch.code}` records them."
+    return Done(told, (*((record,) if ran else ()), *_in_doubt(p, batch)))
 
 
 def _in_doubt(p: Pantry, batch: Batch) -> tuple[str, ...]:

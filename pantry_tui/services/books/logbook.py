@@ -196,6 +196,9 @@ def _place(p: Pantry, payload: Any) -> str:
 
 
 def _counted(p: Pantry, payload: said.Count) -> str:
+    if payload.within:
+        around = _place(p, payload._replace(place=payload.within))
+        return f"counted {_place(p, payload)}{' in part' if payload.part else ''}, with {around}"
     found = len(payload.back) + sum(len(one.containers) for one in payload.new)
     fewer = f"{len(payload.gone)} fewer, {found} more than recorded"
     return f"counted {_place(p, payload)}{' in part' if payload.part else ''}: {fewer}"

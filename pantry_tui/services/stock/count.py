@@ -4,6 +4,7 @@ transaction."""
 from __future__ import annotations
 
 import math
+from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from datetime import date
 from fractions import Fraction
@@ -13,6 +14,7 @@ from typing import NamedTuple
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.exposure import as_if
+from pantry_tui.core.keeping.weather import above
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log.fold import EMPTY
 from pantry_tui.core.log.payloads import Back, Count, Fate, Found, Gone
@@ -95,6 +97,8 @@ def finish(
     uncounted = sum(one.seen is None and one.expected > 0 for one in lines(p, place))
     counted = _counted(p, place)._replace(part=uncounted > 0)
     with p.together():
+        for one in _counted_within(p, place):
+            p.book(one, **when(at))
         p.book(counted._replace(gone=(*counted.gone, *weighed)), **when(at))
         for reading in finds:
             putup.put_up(p, reading)
@@ -104,6 +108,21 @@ def finish(
     said = "; ".join(found) or "all as expected"
     part = f"; {_of_lines(uncounted)} not counted" if uncounted else ""
     return Done(f"Checked {p.place_paths()[place.id]}: {said}{part}.")
+
+
+def _counted_within(p: Pantry, place: Place) -> list[Count]:
+    """That what stands in it was counted with it: each place of which any line was looked at."""
+    seen: dict[str, list[bool]] = defaultdict(list)
+    for line in lines(p, place):
+        for one in above(line.key.partition("|")[0], p.places):
+            if one.id == place.id:
+                break
+            seen[one.id].append(line.seen is not None)
+    return [
+        Count(id_, part=not all(looked), within=place.id)
+        for id_, looked in seen.items()
+        if any(looked)
+    ]
 
 
 def _of_lines(number: int) -> str:

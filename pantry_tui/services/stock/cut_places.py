@@ -18,18 +18,29 @@ def reached(p: Pantry, place: Place, *, told: bool = False) -> list[Place]:
     Raises Refused where there is none, BadInput where more was said of several."""
     if place.climate.is_cold:
         return [place]
-    paths = p.place_paths()
-    cold = [one for id_ in inside(p, place.id) if (one := p.places.get(id_)) and _outermost(p, one)]
+    cold = cold_within(p, place)
     if not cold:
         raise Refused(
             f"{place.name} is neither refrigerator nor freezer, and none stands in it: a cut "
             "changes nothing."
         )
-    cold.sort(key=lambda one: paths[one.id])
     if told and len(cold) > 1:
         named = " or ".join(one.name for one in cold)
         raise BadInput(f"Of which in {place.name} is that? Name one: {named}.")
     return cold
+
+
+def cold_within(p: Pantry, place: Place) -> list[Place]:
+    """The refrigerators and freezers in it, the outermost alone, by their paths."""
+    within = inside(p, place.id)
+    return [one for one in outermost(p) if one.id in within]
+
+
+def outermost(p: Pantry) -> list[Place]:
+    """All that stand in no other one, by their paths."""
+    paths = p.place_paths()
+    cold = [one for one in p.places.values() if _outermost(p, one)]
+    return sorted(cold, key=lambda one: paths[one.id])
 
 
 def _outermost(p: Pantry, place: Place) -> bool:

@@ -238,4 +238,6 @@ def today_only(p: Pantry, line: Line, containers: dict[str, Container]) -> Line:
         best_by=judged.best_by.isoformat() if judged.best_by else None,
         discard_after=last.isoformat() if last else None,
         why_no_discard=judged.why_no_discard,
+        harmless=int(found.harmless),
+        hurried=int(found.over_from is not None),
     )

@@ -289,21 +289,45 @@ def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
 
 
 @booked
-def book(p: Pantry, place: Place, cut: Cut, *, discard: bool = False) -> Done:
-    """Book the cut, and with `discard` what must go, in one transaction."""
-    rows = judge_all(p, place, cut)
+def book_all(p: Pantry, cold: Sequence[Place], cut: Cut, *, discard: bool = False) -> Done:
+    """Book the cut in each of these places, and with `discard` what must go, in one transaction.
+    What must go and is not discarded yet is said, the first of it with how that is done."""
     words = of_length(cut)
-    by_name = {name_of(p, c): c for c in p.stock.containers.values()}
+    found = [(place, judge_all(p, place, cut)) for place in cold]
     with p.together():
-        p.book(_payload(place, cut), day=cut.end.day)
-        for row in rows:
-            if discard and row.verdict in UNFIT:
-                taken = [by_name[name] for name in row.container_ids]
-                why = said.Reason.POWER_CUT
-                ids = tuple(c.id for c in taken)
-                p.book(said.Discard(taken[0].batch, ids, None, why, words))
-    hurt = any(row.action != Action.KEEP for row in rows)
-    return Done(f"Booked a {words} in {place.name}: {_sum(rows)}.", (CAUTION,) if hurt else ())
+        for place, rows in found:
+            p.book(_payload(place, cut), day=cut.end.day)
+            if discard:
+                _discard(p, rows, words)
+    told = ", and ".join(f"in {place.name}: {_sum(rows, discard)}" for place, rows in found)
+    hurt = any(row.action != Action.KEEP for _, rows in found for row in rows)
+    go = [row for _, rows in found for row in rows if row.verdict in UNFIT and not discard]
+    return Done(f"Booked a {words} {told}.", (*_next(go), *((CAUTION,) if hurt else ())))
+
+
+def book(p: Pantry, place: Place, cut: Cut, *, discard: bool = False) -> Done:
+    """The same of one place."""
+    return book_all(p, (place,), cut, discard=discard)
+
+
+def _discard(p: Pantry, rows: Sequence[OutageRow], words: str) -> None:
+    by_name = {name_of(p, c): c for c in p.stock.containers.values()}
+    for row in rows:
+        if row.verdict in UNFIT:
+            taken = [by_name[name] for name in row.container_ids]
+            ids = tuple(c.id for c in taken)
+            p.book(said.Discard(taken[0].batch, ids, None, said.Reason.POWER_CUT, words))
+
+
+def _next(go: Sequence[OutageRow]) -> tuple[str, ...]:
+    """What is to be done with what must go."""
+    if not go:
+        return ()
+    first, n = go[0], sum(row.count for row in go)
+    name = first.container_ids[0]
+    which = "It is" if n == 1 else "The first of them is"
+    how = f'`discard {name} --why "{said.Reason.POWER_CUT}"`'
+    return (f"{n} must go. {which} {name} {first.food} in {first.place}: {how}.",)
 
 
 def of_length(cut: Cut) -> str:
@@ -332,8 +356,9 @@ def _local(minute: int, zone: int) -> str:
     return _iso(datetime.combine(date.fromordinal(day), time(rest // 60, rest % 60), there))
 
 
-def _sum(rows: Sequence[OutageRow]) -> str:
+def _sum(rows: Sequence[OutageRow], discarded: bool) -> str:
     counts: dict[str, int] = defaultdict(int)
     for row in rows:
-        counts[row.action] += row.count
+        gone = discarded and row.verdict in UNFIT
+        counts["discarded" if gone else row.action] += row.count
     return ", ".join(f"{n} {action}" for action, n in counts.items()) or "nothing stood there"

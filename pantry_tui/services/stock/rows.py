@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
-from pantry_tui.core.keeping.no_day import DOUBT, NOW
+from pantry_tui.core.keeping.no_day import DOUBT, NOW, is_gone
 from pantry_tui.core.words import State, Verdict
 
 if TYPE_CHECKING:
@@ -74,12 +74,14 @@ class DueRow(NamedTuple):
         """Whether it is thrown away whatever day its figures name: a day beside "do not taste", or
         one still to come beside "discard", would say that it may be eaten until then."""
         ahead = self.days_left is None or self.days_left >= 0
-        thrown = self.verdict is Verdict.DISCARD and ahead
+        thrown = self.verdict is Verdict.DISCARD and (ahead or is_gone(self.discard_after_why))
         return thrown or self.verdict is Verdict.DO_NOT_TASTE
 
     @property
     def why_no_last_day(self) -> str:
         """Why there is no `last_day`."""
+        if is_gone(self.discard_after_why):
+            return self.discard_after_why
         if self.must_go and (self.discard_after or self.best_by):
             return NOW
         return DOUBT if self.in_doubt and self.discard_after else self.discard_after_why
@@ -115,7 +117,10 @@ class Shelf(NamedTuple):
 
 def last_told(last: str | None, made: str, why: str) -> tuple[date | None, str]:
     """The day after which a line is discarded, or why none is told; ISO days, "" unknown. What was
-    over at once has none: a day before it was there is none on which it might have been eaten."""
+    over at once has none: on the day of a power cut it was fit until that came, and before it was
+    there it might have been eaten on none."""
     if last is None:
         return None, why
-    return (None, NOW) if last < made else (date.fromisoformat(last), why)
+    if last < made:
+        return None, NOW
+    return (None, why) if is_gone(why) else (date.fromisoformat(last), why)

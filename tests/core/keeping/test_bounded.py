@@ -145,7 +145,7 @@ def test_of_a_part_of_which_nobody_knew_it_is_unknown_and_not_usable() -> None:
     assert not found.on(day(10)).usable
     assert (found.discard_after, found.why_no_discard) == (None, "no limit")
     dated = of(replace(WHOLE, doubt=True, harmless=False), replace(OWN, why_no_discard="x"))
-    assert (dated.discard_after, dated.why_no_discard) == (day(50), "")
+    assert (dated.discard_after, dated.why_no_discard) == (day(50), "x")
     worse = of(replace(WHOLE, doubt=True, harmless=False), replace(OWN, floor=Verdict.DISCARD))
     assert worse.floor is Verdict.DISCARD
 

@@ -17,7 +17,6 @@ from pantry_tui.core.keeping.doubt import (
     cut_hurts,
     cut_off,
     not_checked,
-    of_wrong_clock,
     rescued,
     still_to_come,
     taken_whole,
@@ -136,22 +135,6 @@ NOW = when(5, 12)
 def turned(*moments: When) -> Container:
     turns = tuple(Turn(moment, f"e{n}", "p") for n, moment in enumerate((when(0, 10), *moments)))
     return Container("b.1", "b", 1, State.SEALED, "p", turns)
-
-
-@pytest.mark.parametrize(
-    ("moment", "wrong"),
-    [
-        (when(5, 12), False), (when(5, 13), False), (when(6, 0), True), (when(700, 8), True),
-        (when(5, None), False), (when(4, 8), False),
-        # Its clock was in a zone where it was the next day already.
-        (When(NOW.first, NOW.last, NOW.day + timedelta(days=1), DAY_MIN), False),
-        (When(NOW.first - 1, NOW.last - 1, NOW.day + timedelta(days=1), DAY_MIN), False),
-    ],
-)  # fmt: skip
-def test_what_was_booked_by_a_clock_days_ahead_happened_nobody_knows_when(
-    moment: When, wrong: bool
-) -> None:
-    assert of_wrong_clock(turned(moment), NOW) is wrong
 
 
 def coming(box: Container, *facts: Held | Read | Cut, parent: bool = False) -> tuple[str, ...]:

@@ -7,9 +7,10 @@ from datetime import timedelta
 
 import pytest
 
-from pantry_tui.core.keeping.doubt import UNKNOWN_ORIGIN, WRONG_CLOCK
+from pantry_tui.core.keeping.doubt import UNKNOWN_ORIGIN
 from pantry_tui.core.keeping.exposure import imagined
 from pantry_tui.core.keeping.limits import as_packed, judge_fresh
+from pantry_tui.core.keeping.misdated import WRONG_CLOCK
 from pantry_tui.core.keeping.rules import Rule, Rulebook, Status
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Trust, Verdict

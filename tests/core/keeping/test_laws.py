@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.keeping.no_day import is_gone
 from pantry_tui.core.model import Cut, Held, Read, Turn
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from tests.core.keeping.told import HOUSE, MADE, Told, when
@@ -238,7 +239,8 @@ def test_past_its_last_day_nothing_is_usable_and_the_ladder_says_what_each_day_s
         assert judged.verdict in UNFIT
         assert not judged.usable
     assert judged.reasons or judged.verdict is Verdict.SOUND
-    assert (judged.discard_after is None) == bool(judged.why_no_discard)
+    why = judged.why_no_discard
+    assert (judged.discard_after is None) == bool(why) or is_gone(why)
     steps = ladder.steps()
     assert len(steps) <= 6
     on = [verdict for since, verdict in steps if since <= then]

@@ -15,6 +15,7 @@ from pantry_tui.core.keeping.no_day import (
     NOW,
     PROCESS,
     discarded,
+    gone_since,
     instead_of_best,
     instead_of_day,
 )
@@ -27,7 +28,7 @@ MAY, JUNE = date(2027, 5, 1), date(2027, 6, 1)
     [
         (NO_LIMIT, "no set day"), ("", "none"), (NOTHING, "nothing published"),
         (IN_PROGRESS, "in progress"), (PROCESS, "process in doubt"), (NO_DAY, "day unknown"),
-        (DOUBT, "in doubt"),
+        (DOUBT, "in doubt"), (gone_since(date(2027, 5, 1)), "must go since Sat 1 May 2027"),
     ],
 )  # fmt: skip
 def test_why_there_is_no_last_day(why: str, said: str) -> None:
@@ -44,6 +45,7 @@ def test_why_there_is_no_last_day(why: str, said: str) -> None:
         (MAY, JUNE, "", "in doubt"), (MAY, None, IN_PROGRESS, "in doubt"),
         # What must go has no day at all.
         (JUNE, MAY, NOW, "must go now"), (None, None, NOW, "must go now"),
+        (JUNE, None, gone_since(MAY), "must go now"),
     ],
 )  # fmt: skip
 def test_why_no_best_by_is_said(best: date | None, last: date | None, why: str, said: str) -> None:
@@ -57,6 +59,7 @@ def test_why_no_best_by_is_said(best: date | None, last: date | None, why: str, 
         (None, "", "no discard date"), (None, NO_LIMIT, "no discard date"),
         (None, NOTHING, "no discard date (nothing published)"),
         (None, DOUBT, "no discard date (in doubt)"), (MAY, NOW, "must go now"),
+        (None, gone_since(MAY), "must go since Sat 1 May 2027"),
     ],
 )  # fmt: skip
 def test_the_last_day_or_why_there_is_none(day: date | None, why: str, said: str) -> None:

@@ -12,10 +12,12 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.batchwork.putup import put_up, read
+from pantry_tui.services.lookup import signs
 from pantry_tui.services.output.calendar import calendar
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
@@ -126,8 +128,8 @@ def test_a_late_job_is_asked_for_no_more_after_its_last_day(p: Pantry) -> None:
         ("1 crock fermented carrots, lactic ferment, larder", {"skim": 3, "taste": 35}),
         ("1 crock fermented carrots, lactic ferment, cellar", {"skim": 3, PH: 35, "warm it": 0}),
         ("1 crock mushrooms, lactic ferment, kitchen", {"skim": 3, PH: 14}),
-        # Too little salt: it is not tasted to find out.
-        ("1 crock sauerkraut, lactic ferment, kitchen, salt=1%", {"skim": 3}),
+        # Too little salt: it has to be discarded before it would be skimmed.
+        ("1 crock sauerkraut, lactic ferment, kitchen, salt=1%", {}),
         # Iowa State: dried fruit is shaken daily, four to ten days.
         ("4 quart jars apples, dried, larder", {"shake the jar": 1}),
         ("4 quart jars carrots, dried, larder", {}),
@@ -196,6 +198,41 @@ def test_a_late_skimming_is_said_beside_the_verdict(p: Pantry) -> None:
     tending.tend(p, code)
     row = next(row for row in view.due(p) if row.code == code)
     assert not any("Late since" in reason for reason in row.reasons)
+
+
+def test_what_has_to_be_discarded_is_not_tended(p: Pantry) -> None:
+    code = made(p, "1 crock sauerkraut, lactic ferment, kitchen")
+    p.today = TODAY + timedelta(days=8)
+    assert days(p)
+    signs.mark(p, code, "slimy")
+    row = next(row for row in view.due(p) if row.code == code)
+    assert row.verdict in UNFIT
+    assert days(p) == {}
+    assert not any("Late since" in one for one in row.reasons)
+    assert list(tending.sentences(p, p.today, p.today + timedelta(days=7))) == []
+    with pytest.raises(Refused):
+        tending.tend(p, code)
+    undo.undo(p)
+    assert days(p)
+
+
+def test_nothing_is_asked_of_a_day_by_which_it_has_to_be_discarded(p: Pantry) -> None:
+    """Doubtful jars are saved within a day, and their seals are checked in that time alone."""
+    code = made(p, "3 pint jars peaches, boiling-water canned, minutes=1, larder")
+    made(p, "3 pint jars plums, boiling-water canned, minutes=30, larder")
+    assert [row.due for row in tending.jobs(p, 60)] == 2 * [TODAY + timedelta(days=1)]
+    p.today = TODAY + timedelta(days=2)
+    assert verdict(p, code) in UNFIT
+    assert [row.food for row in tending.jobs(p)] == ["plums"]
+
+
+def test_of_a_batch_of_which_some_must_go_the_rest_is_tended(p: Pantry) -> None:
+    code = made(p, "2 quart jars kimchi, lactic ferment, kitchen")
+    signs.mark(p, f"{code}/1", "slimy")
+    signs.mark(p, f"{code}/2", "looks sound")
+    rows = {row.container_ids: row.verdict in UNFIT for row in view.due(p)}
+    assert rows == {(f"{code}/1",): True, (f"{code}/2",): False}
+    assert days(p)
 
 
 def test_neighbours_that_spoil_each_other_are_named_on_moving(p: Pantry) -> None:

@@ -11,13 +11,13 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.log.payloads import ClockAhead
-from pantry_tui.core.words import SEVERITY, Verdict
+from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.services import clock as clocks
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, outage, places, readings, undo
+from pantry_tui.services.stock import act, outage, places, readings, undo, view
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.seen import At
 
@@ -129,6 +129,17 @@ def test_a_cut_that_is_still_to_come_by_its_clock_strikes_now(path: Path) -> Non
     at(path, LONG_SINCE, up(ACTS["cut"][0]))
     at(path, Clock(AHEAD, 600), ACTS["cut"][1])
     assert shown(path, AFTER)[0] is Verdict.DISCARD
+
+
+def test_lists_offer_nothing_that_may_be_over_before_its_clock_is_found_out(path: Path) -> None:
+    """Nothing was booked since the clock was put back; what an opened cordial may not have stood
+    in decides, and not the day on which the table was written."""
+    at(path, BEFORE, up("2 pint bottles elderflower cordial, sugar preserve, pantry"))
+    at(path, Clock(AHEAD, 600), lambda p: act.open_(p, "2A/1"))
+    at(path, Clock(AHEAD, 601), lambda p: act.move(p, "2A/1", "pantry"))
+    with open_pantry(path, AFTER) as p:
+        usable = {row.state: row.usable for row in view.due(p)}
+    assert usable == {State.OPEN: False, State.SEALED: True}
 
 
 @pytest.mark.parametrize("wrong", WRONG)

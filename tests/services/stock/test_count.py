@@ -9,9 +9,11 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.app.texts import difference_text
+from pantry_tui.core.log.payloads import Count
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.books import logbook
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, one_batch, places, undo, view
 from pantry_tui.services.stock import count as rounds
@@ -60,7 +62,14 @@ def test_differences_are_booked_by_their_kind(p: Pantry) -> None:
     assert booked == {"2A": "unrecorded use", "3A": "missing", "4A": "found"}
     before = len(p.events)
     rounds.finish(p, cellar)
-    assert len(p.events) == before + 1, "one transaction"
+    done = p.events[before:]
+    assert len({one.together for one in done}) == 1, "one transaction"
+    counted = [one.payload for one in done if isinstance(one.payload, Count)]
+    assert [p.places[one.place].name for one in counted] == ["shelf 1", "shelf 2", "cellar"]
+    assert [one.within for one in counted] == [cellar.id, cellar.id, ""]
+    says = [one.says for one in logbook.entries(p)][-3:]
+    assert says[0] == "counted cellar › shelf 1, with cellar"
+    assert "fewer" in says[-1]
     assert counts(p) == {"2A": 3, "4A": 4}
     assert any("unrecorded use" in one for one in one_batch.show(p, "2A").gone)
     assert rounds.draft(p, cellar).seen == {}
@@ -125,6 +134,26 @@ def test_the_place_remembers_and_the_stalest_fullest_comes_next(p: Pantry) -> No
     p.today += timedelta(days=10)
     following = [(one.place.name, one.days) for one in rounds.next_places(p)]
     assert following == [("shelf 2", None), ("shelf 1", 10)]
+
+
+def test_what_stands_in_a_place_is_counted_with_it(p: Pantry) -> None:
+    """Each shelf as far as its lines were looked at, and no more than was."""
+    putup.put_up(p, putup.read(p, "2 jars plum jam, jam, cellar"))
+    count_all(p, "cellar")
+    assert {one.days for one in rounds.next_places(p)} == {0}
+    undo.undo(p)
+    assert {one.days for one in rounds.next_places(p)} == {None}
+    cellar = p.find_place("cellar")
+    for line in rounds.lines(p, cellar):
+        if line.food in ("runner beans", "strawberry jam"):
+            rounds.count(p, cellar, line.key, line.expected)
+    rounds.finish(p, cellar)
+    said = {one.place.name: rounds.since(one) for one in rounds.next_places(p)}
+    assert said == {
+        "cellar": "never counted whole, in part today",
+        "shelf 1": "never counted whole, in part today",
+        "shelf 2": "counted today",
+    }
 
 
 def count_all(p: Pantry, place: str) -> None:

@@ -9,13 +9,19 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.app.rowtext import row_detail, short_last_day
+from pantry_tui.app.texts import batch_text
+from pantry_tui.cli.printing.stock import batch, due
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
+from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, correct, outage, places, undo, view
 from pantry_tui.services.stock.came_later import came_later
+from pantry_tui.services.stock.one_batch import show
 from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
@@ -95,6 +101,42 @@ def test_it_is_booked_in_one_go_and_taken_back_in_one(p: Pantry) -> None:
     assert not any(row.food == "ground beef" for row in view.due(p))
     undo.undo(p)
     assert p.stock == stock, "one undo takes the whole evening back"
+
+
+def test_what_must_go_is_counted_and_the_first_of_it_named_with_what_to_type(p: Pantry) -> None:
+    where = p.find_place("freezer")
+    cut = outage.cut_of(p, where, *outage.lasting(p, 60), ice=False)
+    gone = [row for row in outage.judge_all(p, where, cut) if row.verdict in UNFIT]
+    done = outage.book(p, where, cut)
+    first, n = gone[0], sum(row.count for row in gone)
+    name = first.container_ids[0]
+    assert n > 1
+    assert done.warnings[0].startswith(f"{n} must go. The first of them is {name} {first.food} in ")
+    assert done.warnings[0].endswith(f'`discard {name} --why "power cut"`.')
+    undo.undo(p)
+    thrown = outage.book(p, where, cut, discard=True)
+    assert f"{n} discarded" in thrown.message
+    assert not any("must go" in one for one in thrown.warnings)
+
+
+def test_what_a_cut_threw_away_has_no_last_day_but_the_day_since_when(p: Pantry) -> None:
+    """The day before the cut was no last day: it was fit until the power went off."""
+    where = p.find_place("freezer")
+    start, end = outage.times("2026-11-22 06:00", "2026-11-24 23:00", TODAY)
+    outage.book(p, where, outage.cut_of(p, where, start, end, ice=False))
+    beef = next(row for row in view.due(p) if row.food == "ground beef")
+    assert (beef.discard_after, beef.last_day, beef.good_until) == (None, None, None)
+    assert beef.why_no_last_day == "must go since 2026-11-22"
+    assert not any("Best by" in one for one in beef.reasons)
+    shown = show(p, beef.code)
+    for told in (batch_text(shown), "\n".join(batch(shown)), row_detail(beef)):
+        assert "must go since Sun 22 Nov 2026" in told
+        assert "21 Nov" not in told
+    assert short_last_day(beef) == "must go now"
+    (row,) = (one for one in jsonable.due(view.due(p)) if one["code"] == beef.code)
+    assert (row["discard_after"], row["days_left"]) == (None, None)
+    assert row["discard_after_why"] == "must go since 2026-11-22"
+    assert "must go since 2026-11-22" in "\n".join(due(view.due(p)))
 
 
 def test_a_cut_changes_nothing_on_a_shelf_and_times_must_be_times(p: Pantry) -> None:

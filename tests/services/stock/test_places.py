@@ -385,6 +385,9 @@ def test_a_shelf_of_which_nothing_was_said_is_as_warm_as_its_room(p: Pantry) -> 
     assert warmer[0] == warmer[1] != on_shelf, "it follows what is said of the room later"
     assert warmer[2] == on_told
     assert shown()["upper"] == 85
+    places.change(p, "store room", temp_f=58)
+    assert [shown()[one] for one in ("upper", "told")] == [58, 60]
+    places.change(p, "store room", temp_f=85)
     assert "85 F" in places.change(p, "upper", climate="pantry").message
     assert verify(p.path, p.today).ok
 
