@@ -7,7 +7,6 @@ from itertools import groupby
 
 from pantry_tui.app.draw.spans import bar
 from pantry_tui.app.format import clip, day, last_day, leaf, verdict
-from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.keeping.no_day import discarded
@@ -199,7 +198,7 @@ def sign_text(said: SignAnswer) -> str:
     )
     head = f"{said.code}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
     body = [
-        heading + "\n" + "\n".join(f"  {in_keys(clean(line))}" for line in lines)
+        heading + "\n" + "\n".join(f"  {clean(line)}" for line in lines)
         for heading, lines in parts
         if lines
     ]
