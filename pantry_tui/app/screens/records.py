@@ -7,13 +7,13 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.app.inkeys import FIELDS
 from pantry_tui.app.screens.forms import Field, show_form
-from pantry_tui.app.screens.of_batch import process_example
 from pantry_tui.app.screens.page import Page
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.meant import meant_f
 from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate, Method
+from pantry_tui.services.batchwork import sheet
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.rows import Done
@@ -59,7 +59,7 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
                 FIELDS["process"], details,
                 f"What of its process is otherwise, for {code}? The rest stays.",
                 lambda typed: correct(p, code, process=read_pairs(typed)),
-                process_example(host.units.metric),
+                sheet.example(p, code),
             ),
         ]  # fmt: skip
         if batch.method is Method.BOUGHT:
