@@ -13,7 +13,7 @@ from rich.cells import cell_len, set_cell_size
 from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import say
-from pantry_tui.core.keeping.no_day import instead_of_best, instead_of_day
+from pantry_tui.core.keeping.no_day import instead_of_day
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.words import MARK, State, Verdict
 from pantry_tui.services.plan.rows import REST
@@ -46,14 +46,6 @@ def day(value: date | None) -> str:
 def short_day(value: date | None) -> str:
     """`31 Mar 2027`: where a list has no room for the day of the week."""
     return "none" if value is None else say(value).split(" ", 1)[-1]
-
-
-def best_day(best: date | None, last: date | None, why: str, *, doubt: bool = False) -> str:
-    """Until when it is at its best, in full, or why that is not said: the food must go before, it
-    is in progress or in `doubt`, nothing is published."""
-    if best is None or doubt or (last is not None and last < best):
-        return instead_of_best(best, last, why)
-    return say(best)
 
 
 def last_day(value: date | None, why: str) -> str:

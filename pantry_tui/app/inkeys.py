@@ -12,6 +12,7 @@ _COMMAND = re.compile(
     r"`(pantry-tui )?([a-z-]+)([^`]*)`"
     r"|\bpantry-tui (?!was\b)([a-z-]+)((?: (?:[a-z-]+\b(?!=)|--?[a-z-]+|[0-9][A-Z]+))*)"
 )
+_KEPT = "\0\0"
 _FLAG = re.compile(r"(?<!\S)--([a-z]+)")
 #: Brackets within brackets are read with trouble: "(u (use): all)" is "(u, use: all)".
 _TWICE = re.compile(r"\((\S+) \(([a-z :]+)\)")
@@ -29,6 +30,13 @@ VERBS = {
     "backup": "backups", "restore": "backups", "record": "process", "tend": "jobs",
     "repack": "ready", "help": "guides", "keys": "help", "cook": ":dishes", "jobs": "jobs",
 }  # fmt: skip
+#: What the form behind w (put right) calls what `correct` has a flag for.
+FIELDS = {
+    "made": "day made", "size": "size of one", "note": "note", "process": "how it was put up",
+    "printed": "printed date", "food": "food", "method": "method", "count": "count",
+}  # fmt: skip
+#: What no key can say: another hour than now, an act of the log by its id.
+_TYPED_ONLY = re.compile(r"--at\b|^undo \S")
 _KEYS = {one.id: one for one in COMMANDS}
 _NAMES = {one.id: one for one in BY_NAME}
 #: Rooms that have keys of their own, and the command that goes there.
@@ -41,11 +49,13 @@ def in_keys(message: str, own: Own | None = None, screen: str = "") -> str:
     if "`" in message or "pantry-tui" in message:
         message = _COMMAND.sub(lambda found: _in_key(found, own or {}, screen), message)
         message = _TWICE.sub(r"(\1, \2", message)
-    return _FLAG.sub(r"\1", message) if "--" in message else message
+    return (_FLAG.sub(r"\1", message) if "--" in message else message).replace(_KEPT, "--")
 
 
 def _in_key(found: re.Match[str], own: Own, screen: str) -> str:
     verb, rest = (found[2], found[3]) if found[2] else (found[4], found[5])
+    if _TYPED_ONLY.search(f"{verb}{rest}"):
+        return f"{_as_typed(found)} (at a command line)"
     said = f"{verb}{rest}".split()
     for size in (3, 2, 1):
         id_ = VERBS.get(" ".join(said[:size]), " ".join(said[:size]))
@@ -55,9 +65,16 @@ def _in_key(found: re.Match[str], own: Own, screen: str) -> str:
         left = " ".join(said[size:])
         words = re.sub(r"\s*(?:--[a-z-]+|\b[0-9][A-Z]+(?:/\d+)?\b)", "", left).strip()
         key = f"{name.word} (with :)" if name else _key_of(_KEYS[id_], own, screen)
+        if id_ == "correct":
+            key = ", ".join([key, *(FIELDS[one] for one in _FLAG.findall(left) if one in FIELDS)])
         return f"{key}: {words}" if words else key
     # It has no key: what the command line calls it stays.
-    return found[0].strip("`")
+    return _as_typed(found)
+
+
+def _as_typed(found: re.Match[str]) -> str:
+    """A command as it is typed, its flags kept from what is said of flags alone."""
+    return found[0].strip("`").replace("--", _KEPT)
 
 
 def _key_of(command: Command, own: Own, screen: str) -> str:

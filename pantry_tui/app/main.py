@@ -196,7 +196,7 @@ class PantryApp(Host):
     def action_go(self, room: str) -> None:
         """Show a room; from a batch, the batch is left. The due list lies under all others."""
         here = self._room(room)
-        stood = getattr(self.screen, "place_here", str)() if room == "putup" else ""
+        stood = getattr(self.screen, "place_meant", str)() if room == "putup" else ""
         while len(self.screen_stack) > 2:
             self.pop_screen()
         if self.screen is here:
@@ -321,14 +321,17 @@ def _make(name: str) -> Screen[None]:
     return made
 
 
-def run(path: Path, clock: Clock) -> int:
-    """The app on the store at `path`. Raises StoreError before anything is painted, and Refused
-    where there is no terminal to paint on."""
+def run(path: Path, clock: Clock, *, make: bool = False) -> int:
+    """The app on the store at `path`, which is made where there is none if `make`: its first
+    question says that it is new. Raises StoreError before anything is painted, and Refused where
+    there is no terminal to paint on."""
     if not (sys.stdin.isatty() and sys.stdout.isatty()):
         raise Refused("The app needs a terminal: `pantry-tui due` lists the same as plain text.")
-    from pantry_tui.services.pantry import open_pantry
+    from pantry_tui.services.pantry import create, open_pantry
     from pantry_tui.store.copies import daily
 
+    if make and not path.exists():
+        create(path, clock=clock)
     with open_pantry(path, clock) as pantry:
         app = PantryApp(pantry)
         app.run()

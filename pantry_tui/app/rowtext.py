@@ -10,7 +10,6 @@ from rich.cells import cell_len
 from pantry_tui.app.format import (
     CODE,
     Column,
-    best_day,
     clip,
     code_column,
     keep_indent,
@@ -22,12 +21,11 @@ from pantry_tui.app.format import (
     verdict,
 )
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import NOW, instead_of_best, instead_of_day, is_gone
+from pantry_tui.core.keeping.no_day import NOW, best_or_why, instead_of_day, is_gone
 from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.text import clean, singular
 from pantry_tui.core.vessels import vessel_word
 from pantry_tui.core.words import MARK, Method, State, Verdict
-from pantry_tui.services.rows import PutUp
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -40,10 +38,10 @@ def short_last_day(row: DueRow) -> str:
 
 
 def short_best_day(row: DueRow) -> str:
-    """As `best_day`, in a column of a list."""
+    """Its last day of good quality, in a column of a list."""
     if row.good_until is not None:
         return short_day(row.good_until)
-    said = instead_of_best(row.best_by, row.discard_after, row.why_no_last_day)
+    said = row.why_no_best
     return {"see discard after": "see discard", "no published figure": "not published"}.get(
         said, said
     )
@@ -70,8 +68,15 @@ def ends(row: DueRow) -> bool:
 
 
 def said_verdict(row: DueRow) -> str:
-    """Its verdict, with the last day where that is what counts: "- past best, eat by 29 Nov"."""
-    return f"{verdict(row.verdict)}, {until(row)}" if ends(row) else verdict(row.verdict)
+    """Its verdict, with the last day where that is what counts: "! past best, eat by 29 Nov"."""
+    said = f"{mark_of(row)} {row.verdict.value}"
+    return f"{said}, {until(row)}" if ends(row) else said
+
+
+def mark_of(row: DueRow) -> str:
+    """That of its verdict; of what has a last day still to come, the mark of all that must be eaten
+    by a day."""
+    return MARK[Verdict.EAT_SOON if ends(row) else row.verdict]
 
 
 def what_is_left(row: DueRow) -> str:
@@ -118,23 +123,30 @@ def safe_day(value: date, days: int) -> str:
 
 #: A list this wide has a column for how much is left.
 ROOMY = 68
+#: Cells of a food and its method that no place takes from them.
+_FOOD = 27
 #: A food is named in no less than this for the sake of where it stands.
 _NARROW_FOOD = 8
 
 
-def due_columns(width: int, beside: str = "place", *, longest: int = CODE) -> tuple[Column, ...]:
+def due_columns(
+    width: int, beside: str = "place", *, longest: int = CODE, named: int = 0
+) -> tuple[Column, ...]:
     """The columns of a stock list, as many as `width` holds. `beside` the food stands its place,
     or its method alone in a list that is by place already. `longest`: the characters of the longest
-    lid code."""
+    lid code; `named`: those of the longest name of a place, which has them where the food can spare
+    them."""
     free = width - 2
     where = beside == "place"
     if width < ROOMY:
         return _narrow_columns(free, longest, where=where)
     worded, dated = width >= 100, width >= 130
-    place = max(14, min(26, free // 6)) if where else 0
     left = 12 if where else 15
     code = code_column(longest)
-    fixed = (15 if worded else 2) + code.width + left + place + (28 if dated else 18)
+    fixed = (15 if worded else 2) + code.width + left + (28 if dated else 18)
+    spare = min(named + 1, free - fixed - _FOOD)
+    place = max(14, min(26, max(free // 6, spare))) if where else 0
+    fixed += place
     columns = [Column("verdict", "verdict", 15) if worded else Column("mark", "", 2)]
     columns += [code, Column("food", "food, method", max(free - fixed, 12))]
     columns += [Column("left", "left", left)]
@@ -165,8 +177,8 @@ def due_cells(row: DueRow, columns: Sequence[Column]) -> tuple[tuple[str, str], 
     wide = next((column.width for column in columns if column.field == "food"), 40) - 1
     name, tail = food_and_method(row, wide)
     fields = {
-        "mark": MARK[row.verdict],
-        "verdict": verdict(row.verdict),
+        "mark": mark_of(row),
+        "verdict": f"{mark_of(row)} {row.verdict.value}",
         "code": row.code,
         "count": what_is_left(row),
         "left": what_is_left(row),
@@ -256,13 +268,6 @@ def caution(row: DueRow) -> str:
     return f"{verdict(row.verdict)}: {row.code}. {why} {said}".strip()
 
 
-def best_day_of(one: PutUp | DueRow) -> str:
-    """Its best-by day, or why none is said."""
-    doubt = one.verdict is Verdict.UNKNOWN
-    why = one.why_no_last_day if isinstance(one, DueRow) else one.discard_after_why
-    return best_day(one.best_by, one.discard_after, why, doubt=doubt or is_gone(why))
-
-
 def row_detail(row: DueRow) -> str:
     """One row in full, for the pane beside a wide list: what it is, where, until when, and why."""
     ids = ", ".join(row.container_ids[:8]) + (" …" if len(row.container_ids) > 8 else "")
@@ -275,7 +280,7 @@ def row_detail(row: DueRow) -> str:
         *([f"left in {'each' if row.count > 1 else 'it'}: {row.amount}"] if row.amount else ()),
         "",
         said_verdict(row),
-        f"best by        {best_day_of(row)}",
+        f"best by        {best_or_why(row.good_until, row.why_no_best)}",
         f"discard after  {last_day(row.last_day, row.why_no_last_day)}",
         "",
         *map(clean, row.reasons),

@@ -7,10 +7,9 @@ from itertools import groupby
 
 from pantry_tui.app.draw.spans import bar
 from pantry_tui.app.format import clip, day, last_day, leaf, verdict
-from pantry_tui.app.inkeys import in_keys
-from pantry_tui.app.rowtext import best_day_of, next_step, row_detail, what_is_left
+from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
-from pantry_tui.core.keeping.no_day import discarded
+from pantry_tui.core.keeping.no_day import best_or_why, best_said, discarded
 from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.text import agreed, clean, counted, singular
 from pantry_tui.core.words import Verdict
@@ -79,7 +78,7 @@ def _made(view: BatchView) -> str:
 
 def _dates_of(row: DueRow) -> str:
     last = discarded(row.last_day, row.why_no_last_day)
-    return last if row.must_go else f"best by {best_day_of(row)}; {last}"
+    return last if row.must_go else f"{best_said(row.good_until, row.why_no_best)}; {last}"
 
 
 def batch_text(view: BatchView) -> str:
@@ -199,7 +198,7 @@ def sign_text(said: SignAnswer) -> str:
     )
     head = f"{said.code}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
     body = [
-        heading + "\n" + "\n".join(f"  {in_keys(clean(line))}" for line in lines)
+        heading + "\n" + "\n".join(f"  {clean(line)}" for line in lines)
         for heading, lines in parts
         if lines
     ]
@@ -261,7 +260,7 @@ def reading_text(
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
     if made is not None:
         lines += [
-            f"best by        {best_day_of(made)}",
+            f"best by        {best_or_why(made.good_until, made.why_no_best)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             f"verdict        {verdict(made.verdict)}",
         ]
@@ -294,7 +293,7 @@ def booked_text(made: PutUp) -> str:
             "",
             said_of(made),
             f"place          {made.reading.place}",
-            f"best by        {best_day_of(made)}",
+            f"best by        {best_or_why(made.good_until, made.why_no_best)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             f"verdict        {verdict(made.verdict)}",
             *why_not(made),

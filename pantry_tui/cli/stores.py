@@ -10,17 +10,12 @@ from pantry_tui.cli.verb import Verb
 
 
 class App(Verb):
-    """The app on the store; a first start makes the default store."""
+    """The app on the store; where there is none yet, on a new, empty one."""
 
     def run(self, call: Call) -> int:
-        from pantry_tui.services.pantry import create
-
-        path = call.path
-        if call.store is None and not path.exists():
-            create(path, clock=call.clock)
         from pantry_tui.app.main import run  # the screen library is loaded only here
 
-        return run(path, call.clock)
+        return run(call.path, call.clock, make=True)
 
 
 class Demo(Verb):

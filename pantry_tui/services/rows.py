@@ -7,6 +7,8 @@ from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.keeping.no_day import NOW, instead_of_best
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.done import Done as Done
 from pantry_tui.services.plan.rows import Take as Take
@@ -231,3 +233,17 @@ class PutUp:
     standing: tuple[str, ...] = ()  # said beside any verdict
     made_from: tuple[Took, ...] = ()
     note_aside: str = ""  # as in BatchView
+
+    @property
+    def good_until(self) -> date | None:
+        """As `DueRow.good_until`."""
+        none = self.verdict is Verdict.UNKNOWN or self.verdict in UNFIT
+        before = self.best_by and self.discard_after and self.discard_after < self.best_by
+        return None if none or before else self.best_by
+
+    @property
+    def why_no_best(self) -> str:
+        """Why there is no `good_until`."""
+        if self.verdict in UNFIT:
+            return NOW
+        return instead_of_best(self.best_by, self.discard_after, self.discard_after_why)

@@ -204,3 +204,18 @@ async def test_what_was_counted_is_forgotten_by_two_keys_and_not_by_one(p: Pantr
         await pilot.pause()
         await pilot.press("1")
         assert counted(pilot) == ["", "", ""]
+
+
+async def test_enter_where_all_is_counted_says_what_is_next_and_changes_no_count(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "enter", "enter", "9", "enter")
+        assert "All is counted here: f books it" in said(pilot)
+        before = counted(pilot)
+        assert before[-1].startswith("9")
+        await pilot.press("enter", "enter")
+        assert counted(pilot) == before
+        assert "All is counted here: f books it" in said(pilot)
+
+
+def said(pilot: Pilot[None]) -> str:
+    return str(pilot.app.screen.query_one("SaidLine", Static).content)

@@ -20,10 +20,13 @@ from pantry_tui.app.rowtext import (
     due_cells,
     due_columns,
     food_and_method,
+    row_detail,
     said_verdict,
+    short_best_day,
     until,
     what_is_left,
 )
+from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.whereabouts import Whereabouts, leave, left_at, state_file
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.batchwork import putup
@@ -162,9 +165,9 @@ async def test_a_bird_that_was_frozen_long_and_is_thawed_says_until_when_it_is_e
         assert thawed.verdict is Verdict.PAST_BEST
         assert thawed.discard_after is not None
         day = short_day(thawed.discard_after).rsplit(" ", 1)[0]
-        assert said_verdict(thawed) == f"- past best, eat by {day}"
+        assert said_verdict(thawed) == f"! past best, eat by {day}"
         async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-            assert f"- past best, eat by {day}: " in painted(pilot)
+            assert f"! past best, eat by {day}: " in painted(pilot)
             line = table(pilot).current
             assert line is not None
             assert line.cells[-1][1] == STYLE[Verdict.EAT_SOON]
@@ -419,3 +422,37 @@ async def test_a_narrow_list_says_code_and_count(p: Pantry, width: int) -> None:
         shown = " ".join(painted(pilot).split())
         assert re.search(rf": {row.row.count} \w+ of {row.row.code}\.", shown)
         assert re.search(rf"[#x!+?~-] {row.row.code} +\w", painted(pilot))
+
+
+def test_what_is_in_doubt_or_must_go_has_no_best_by() -> None:
+    """Also where its best-by day is past already, or still to come."""
+    for verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE, Verdict.UNKNOWN):
+        for last in (None, date(2026, 11, 20), date(2027, 9, 1)):
+            for best in (date(2026, 10, 1), date(2027, 8, 1)):
+                one = row(verdict=verdict, best_by=best, discard_after=last, days_left=-5)
+                assert one.good_until is None
+                assert "best by        none (" in row_detail(one)
+                assert str(best.year) not in short_best_day(one)
+
+
+async def test_one_enter_behind_a_lid_code_in_the_field_shows_its_batch(p: Pantry) -> None:
+    code = next(batch.code for batch in p.stock.batches.values() if batch.food.name == "lasagne")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("slash", *code.lower(), "enter")
+        assert isinstance(pilot.app.screen, BatchScreen)
+        assert f"{code} lasagne" in painted(pilot)
+        await pilot.press("escape")
+        line = table(pilot).current
+        assert line is not None
+        assert line.row is not None
+        assert line.row.code == code
+        assert table(pilot).source.total > 3, "the whole list again"
+
+
+def test_a_place_has_its_whole_name_where_the_food_can_spare_it() -> None:
+    def place(width: int, named: int) -> int:
+        return next(one.width for one in due_columns(width, named=named) if one.field == "place")
+
+    assert place(82, 15) >= 16
+    assert place(82, 15) > place(82, 0)
+    assert place(80, 40) < 18, "not at the cost of the food"

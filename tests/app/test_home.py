@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Iterator
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -10,10 +11,11 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
-from pantry_tui.app.main import PantryApp
+from pantry_tui.app.main import PantryApp, run
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.words import Verdict
+from pantry_tui.errors import Refused, StoreError
 from pantry_tui.services import clock, household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
@@ -67,6 +69,9 @@ async def test_altitude_people_and_units_are_changed_any_time(p: Pantry) -> None
         await pilot.press("enter")
         assert "altitude" in shown(pilot)
         assert pilot.app.screen.query_one(Input).value == "50000 ft", "nothing is lost"
+        pilot.app.screen.query_one(Input).value = "600"
+        await pilot.press("enter")
+        assert "Feet or metres? Write 600 ft or 600 m." in shown(pilot)
         pilot.app.screen.query_one(Input).value = "600 m"
         await pilot.press("enter")
         await pilot.press("comma", "2", "6", "enter")
@@ -166,3 +171,30 @@ async def test_the_same_sentence_said_again_is_not_hidden_by_the_first(
         for _ in range(2):
             pilot.app.tell("Said twice.")  # type: ignore[attr-defined]
         assert [one.stopped for one in begun] == [True, False]
+
+
+def test_the_app_makes_the_store_that_it_is_told_and_its_first_question_says_so(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Not where there is no terminal to ask it on; and without `make` nothing is made."""
+    path = tmp_path / "house" / "new.db"
+    with pytest.raises(Refused):
+        run(path, Clock(TODAY), make=True)
+    assert not path.exists()
+    for stream in (sys.stdin, sys.stdout):
+        monkeypatch.setattr(stream, "isatty", lambda: True)
+    begun: list[Pantry] = []
+    monkeypatch.setattr(PantryApp, "run", lambda app: begun.append(app.pantry))
+    with pytest.raises(StoreError):
+        run(path, Clock(TODAY))
+    run(path, Clock(TODAY), make=True)
+    run(path, Clock(TODAY), make=True)
+    assert [one.path for one in begun] == [path, path]
+
+
+async def test_the_first_question_names_the_new_store(tmp_path: Path) -> None:
+    create(tmp_path / "new.db")
+    with open_pantry(tmp_path / "new.db", TODAY) as p:
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
+            assert "new.db is a new, empty store" in shown(pilot)

@@ -14,14 +14,14 @@ from textual.widgets import Input, Static
 
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.ask import Choose, TypeLine
-from pantry_tui.app.screens.of_batch import process_example
 from pantry_tui.app.screens.putup import PutUpScreen
 from pantry_tui.app.texts import said_of
 from pantry_tui.app.widgets.saidline import SaidLine
 from pantry_tui.app.widgets.wordline import WordLine
-from pantry_tui.errors import Refused
+from pantry_tui.core.safety.record import read_details
+from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services import household
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, sheet
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.inunits import Units
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -113,12 +113,46 @@ async def test_a_refusal_does_not_stand_under_the_line_that_was_mended(p: Pantry
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
-def test_the_example_of_a_record_can_be_typed_as_it_is_shown(units: str) -> None:
-    """Converted as a sentence, its "20 psi=11" was a pressure of 138 kPa."""
-    metric = units == "metric"
-    shown = Units(metric=metric).text(process_example(metric)).replace(" (500 ml)", "")
-    assert dict(read_pairs(shown)).keys() == {"minutes", "psi", "canner", "jar", "pack"}
-    assert Units(metric=metric).text("write minutes=20 psi=11") == "write minutes=20 psi=11"
+@pytest.mark.parametrize(
+    ("line", "keys"),
+    [
+        ("7 pint jars runner beans, pressure canned, larder", "minutes psi canner jar pack"),
+        ("4 half-pint jars strawberry jam, jam, larder", "minutes jar"),
+        ("4 pint jars peaches, boiling-water canned, larder", "minutes jar pack"),
+        ("2 jars dill pickles, fridge pickle, fridge", "vinegar salt"),
+        ("1 jar sauerkraut, lactic ferment, cellar", "salt temperature"),
+        ("2 jars pears, dried, larder", "blanched temperature"),
+        ("2 bags peas, frozen, chest", "blanched headspace"),
+        ("2 jars garlic, in oil, fridge", "temperature"),
+    ],
+)
+def test_the_example_of_a_record_is_of_its_method_and_can_be_typed_as_it_is_shown(
+    p: Pantry, units: str, line: str, keys: str
+) -> None:
+    """Of a jam nobody says psi. Converted as a sentence, its "20 psi=11" was a pressure of 138
+    kPa."""
+    places.add(p, "fridge", "fridge")
+    places.add(p, "chest", "freezer")
+    household.change(p, units="us")
+    code = putup.put_up(p, putup.read(p, line)).code
+    household.change(p, units=units)
+    example = sheet.example(p, code)
+    shown = Units(metric=units == "metric").text(example).replace(" (500 ml)", "")
+    assert list(dict(read_pairs(shown))) == keys.split()
+    assert not read_details(read_pairs(shown)).problems
+    assert Units(metric=True).text("write minutes=20 psi=11") == "write minutes=20 psi=11"
+
+
+def test_the_example_of_a_tested_food_has_its_own_time_and_jar(p: Pantry) -> None:
+    household.change(p, units="us")
+    jam = "4 half-pint jars strawberry jam, jam, larder"
+    assert sheet.example(p, putup.put_up(p, putup.read(p, jam)).code) == "minutes=10 jar=half-pint"
+
+
+@pytest.mark.parametrize(("word", "says"), [("seal", "seal=tight"), ("pack", "pack=raw")])
+def test_a_detail_without_its_value_says_what_values_there_are(word: str, says: str) -> None:
+    with pytest.raises(BadInput, match=says):
+        read_pairs(word)
 
 
 def test_pickles_that_were_said_to_be_processed_are_not_said_to_be_not(p: Pantry) -> None:

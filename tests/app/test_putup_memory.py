@@ -87,7 +87,10 @@ async def test_a_place_under_the_cursor_is_filled_in_and_is_no_line_yet(p: Pantr
     async with PantryApp(p).run_test(size=(100, 30)) as pilot:
         await pilot.press("S", "p")
         await pilot.pause()
-        assert line(pilot).value == "larder, "
+        assert line(pilot).value == "", "nobody went to the first line"
+        await pilot.press("f3", "down", "p")
+        await pilot.pause()
+        assert line(pilot).value == "north wall, "
         assert "Type a line" in below(pilot)
         await pilot.press("f2", "p")
         assert line(pilot).value == ""

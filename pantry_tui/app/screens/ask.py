@@ -19,7 +19,7 @@ from textual.widgets.option_list import Option
 from pantry_tui.app.filenames import rest_of
 from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
-from pantry_tui.app.widgets.inunits import in_units
+from pantry_tui.app.widgets.inunits import in_units, in_words
 from pantry_tui.app.widgets.keyline import NO_BREAK
 from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
@@ -76,11 +76,11 @@ class Choose(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(in_units(self, self._title), TITLE)), id="title")
+            yield Static(Content(clip(in_words(self, self._title), TITLE)), id="title")
             yield Static(id="number")
             yield OptionList(markup=False)
             if self._note:
-                yield Static(Content(in_units(self, self._note)), id="note")
+                yield Static(Content(in_words(self, self._note)), id="note")
             yield Static(Content.from_markup(self._keys()), id="how")
 
     def _keys(self) -> str:
@@ -215,7 +215,7 @@ class TypeLine(ModalScreen[str | None]):
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
-            yield Static(Content(clip(in_units(self, self._title), TITLE)), id="title")
+            yield Static(Content(clip(in_words(self, self._title), TITLE)), id="title")
             yield self.make_input()
             yield Static(id="wrong")
             yield Static(Content.from_markup(self.how), id="how")

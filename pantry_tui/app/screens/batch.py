@@ -12,7 +12,7 @@ from pantry_tui.app.format import Column, clip, hang
 from pantry_tui.app.lines import due_lines
 from pantry_tui.app.rowtext import due_columns
 from pantry_tui.app.screens.acts import Acts, Rates
-from pantry_tui.app.screens.stock import RowWords
+from pantry_tui.app.screens.stock import RowWords, longest_place
 from pantry_tui.app.texts import batch_text
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Listed, Source
@@ -47,7 +47,8 @@ class BatchScreen(Acts, Rates, RowWords):
         yield KeyLine(self.here)
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return due_columns(width, longest=self.host.pantry.longest_code)
+        longest, named = self.host.pantry.longest_code, longest_place(self.host)
+        return due_columns(width, longest=longest, named=named)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         try:

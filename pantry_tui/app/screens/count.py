@@ -64,6 +64,10 @@ class Differences(Page, inherit_bindings=False):
         super().__init__(text, (("f", BOOK, "True"), ("Esc", "go on counting", "None")))
 
 
+#: What Enter says where no line is left to count.
+ALL_COUNTED = "All is counted here: f books it. Backspace takes the count of a line back."
+
+
 class CountScreen(Touches):
     """Every count is kept at once; the count can be left anywhere and goes on later."""
 
@@ -191,10 +195,15 @@ class CountScreen(Touches):
             self._begin(self._places.get(line.key.path))
         if line is None or self.place is None or not isinstance(line.key, CountKey):
             return
+        if not self._left and self._line_name != self._typing:
+            self.host.tell(ALL_COUNTED)  # and what was counted otherwise stays so
+            return
         if self._line_name != self._typing and not self._count(self._line_name, line.number):
             return
         self._typing = ""
         self.table.action_cursor(1)
+        if not self._left:
+            self.host.tell(ALL_COUNTED)
 
     def action_digit(self, digit: str) -> None:
         """A digit begins a count on this line; more digits go on with it."""

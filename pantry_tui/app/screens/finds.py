@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.app.screens.lidcodes import LidCodes
 from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.core.lidcode import normal_code
 from pantry_tui.settings import settings_file
 
 if TYPE_CHECKING:
@@ -73,12 +74,24 @@ class Finds(LidCodes):
             self.say("Nothing matches these words; Esc shows all.")
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
-        self._settle()
+        self.look_up()
+
+    def look_up(self) -> None:
+        """Enter in the field: what was typed stands; a lid code is looked at, with its line under
+        the cursor of the whole list."""
+        code = normal_code(self._bar.value) if self._bar is not None else ""
+        if self.host.pantry.batch(code) is None:
+            self._settle()
+            return
+        self.widen()
+        self.set_focus(self.table)
+        self.show_line(code)
+        self.host.show_batch(code)
 
     def action_detail(self) -> None:
         """Enter: what was typed in the field stands, or the line is looked at."""
         if self._bar is not None and self.focused is self._bar:
-            self._settle()
+            self.look_up()
         else:
             self.look()
 

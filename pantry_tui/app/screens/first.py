@@ -6,6 +6,7 @@ from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.core.amounts import in_digits, read_altitude
 from pantry_tui.core.plan.seats import read_people
+from pantry_tui.core.text import clean
 from pantry_tui.errors import BadInput
 from pantry_tui.services.household import said_of as household
 from pantry_tui.services.household import say_altitude
@@ -31,7 +32,10 @@ class _Questions:
 
     def ask_units(self) -> None:
         """First, as they decide in what the next question speaks and what a bare number means."""
-        title = "Welcome. Three questions. Which units do you cook in?"
+        title = (
+            f"Welcome. {clean(self.host.pantry.path.name)} is a new, empty store. Three questions. "
+            "Which units do you cook in?"
+        )
         known_first = UNITS if self.units == "us" else UNITS[::-1]
         self.host.push_screen(Choose(title, known_first), self._chosen)
 
@@ -65,12 +69,7 @@ class _Questions:
     def _high(self, typed: str) -> None:
         if typed.strip() in ("", self._known):
             return  # nobody knows it: that is said beside every canned batch
-        bare = in_digits(typed.strip())
-        if bare.removeprefix("-").isdecimal() and int(bare) != 0 and not self._metric:
-            raise BadInput(f"Feet or metres? Write {bare} ft or {bare} m.")
-        altitude = read_altitude(typed, "C" if self._metric else "F")
-        household(altitude, self.people, self.units)  # says when no place lies that high
-        self.altitude = altitude
+        self.altitude = read_high(typed, metric=self._metric)
 
     def ask_people(self) -> None:
         title = "How many people eat from the store?"
@@ -86,6 +85,17 @@ class _Questions:
         self.host.hear_units()
         next_ = NEXT_METRIC if self.units == "metric" else NEXT
         self.host.tell(f"Noted: {say_altitude(self.altitude)}, {self.people} at table. {next_}")
+
+
+def read_high(typed: str, *, metric: bool) -> int:
+    """An altitude in feet as it is typed into a field: a bare number is metres in a metric kitchen,
+    and asked about in any other. Raises BadInput, also where no place lies that high."""
+    bare = in_digits(typed.strip())
+    if bare.removeprefix("-").isdecimal() and int(bare) != 0 and not metric:
+        raise BadInput(f"Feet or metres? Write {bare} ft or {bare} m.")
+    altitude = read_altitude(typed, "C" if metric else "F")
+    household(altitude)
+    return altitude
 
 
 def known_altitude(feet: int | None, units: Units) -> str:

@@ -6,8 +6,7 @@ from collections.abc import Callable
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
-from pantry_tui.app.screens.first import UNITS, known_altitude, possible_people
-from pantry_tui.core.amounts import read_altitude
+from pantry_tui.app.screens.first import UNITS, known_altitude, possible_people, read_high
 from pantry_tui.core.safety.metric_jars import JARS_BY
 from pantry_tui.services import household
 from pantry_tui.services.rows import HouseholdFacts
@@ -67,16 +66,17 @@ class _Home:
     def _altitude(self, now: HouseholdFacts) -> None:
         known = known_altitude(now.altitude_ft, self.host.units)
         title = "How high do you live? Canning times depend on it."
-        degree = self.host.pantry.bare_degree
+        metric = self.host.units.metric
 
         def possible(typed: str) -> None:
-            household.said_of(read_altitude(typed, degree))  # says when no place lies so high
+            if typed != known:
+                read_high(typed, metric=metric)
 
         question = TypeLine(title, "900 ft or 300 m", known, accept=possible)
 
         def changed(typed: str) -> None:
             if typed != known:  # metres are rounded: what is left as it stood is as it was
-                self._change(altitude_ft=read_altitude(typed, degree))
+                self._change(altitude_ft=read_high(typed, metric=metric))
 
         then = given(changed)
         self.host.push_screen(question, then)

@@ -146,7 +146,7 @@ class LidCodes(ListScreen):
         if batch is None:
             word = self._how_it_goes_on(typed)
         elif here:
-            word = f"{clip(batch.food.name, 60)}: the next key is for it. Backspace, Esc"
+            word = f"{clip(batch.food.name, 60)}: the next key is for it, Enter shows it. Esc"
         else:
             word = f"{clip(batch.food.name, 60)}: not in this list, Enter shows it"
         bar.say(
@@ -167,14 +167,13 @@ class LidCodes(ListScreen):
         return ", ".join(f"{code} {food}" for code, food in known.items())
 
     def _enter(self, typed: str) -> None:
-        """Stay at the line, or show the batch that is in none of them."""
+        """Show the batch, as Enter does on its line; behind it the cursor stands there."""
         if self._whole(typed) is None:
             self._refuse(f"{typed} is only the beginning of a lid code." if typed else _NOT_TYPED)
             return
-        here = self._go_to_code(typed)
+        self._go_to_code(typed)
         self.end_code()
-        if not here:
-            self.host.show_batch(typed)
+        self.host.show_batch(typed)
 
     def _behind(self, batch: Batch, typed: str, event: Key) -> bool:
         """A key behind a whole lid code: `7Cu` uses 7C. It acts as it always does, on the line of

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
 from pantry_tui.core.words import Rating
+from pantry_tui.services.batchwork import sheet
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.books import rating
 from pantry_tui.services.rows import Done
@@ -13,12 +14,6 @@ from pantry_tui.services.stock.correct import correct
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
-
-
-def process_example(metric: bool) -> str:
-    """A record as this household types it; what was said of a jar is read as it stands."""
-    pressure, jar = ("76kPa", "500ml") if metric else ("11", "pint")
-    return f"minutes=20 psi={pressure} canner=dial jar={jar} pack=hot"
 
 
 def ask_rating(screen: Touches, ref: str) -> None:
@@ -56,5 +51,5 @@ def ask_process(screen: Touches, ref: str) -> None:
         ask_fields(screen, ref)
 
     title = f"How was {ref} put up? What you know of it; empty asks field by field."
-    example = process_example(screen.host.units.metric)
+    example = sheet.example(screen.host.pantry, ref)
     screen.host.push_screen(TypeLine(title, example, empty=True, accept=accept), given(answered))

@@ -22,7 +22,6 @@ from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.more import More
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
-from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.text import counted
@@ -285,8 +284,10 @@ class PutUpScreen(Recalls):
 
     def _high(self, typed: str) -> None:
         if typed.strip():
-            pantry = self.host.pantry
-            household.change(pantry, read_altitude(typed, pantry.bare_degree))
+            from pantry_tui.app.screens.first import read_high
+
+            high = read_high(typed, metric=self.host.units.metric)
+            household.change(self.host.pantry, high)
 
     def _put_up(self, line: str) -> Done:
         made = putup.put_up(self.host.pantry, self.read(line))

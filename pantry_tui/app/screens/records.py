@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
+from pantry_tui.app.inkeys import FIELDS
 from pantry_tui.app.screens.forms import Field, show_form
-from pantry_tui.app.screens.of_batch import process_example
 from pantry_tui.app.screens.page import Page
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.meant import meant_f
 from pantry_tui.core.keeping.weather import around
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate, Method
+from pantry_tui.services.batchwork import sheet
 from pantry_tui.services.batchwork.line import read_pairs
 from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.rows import Done
@@ -42,43 +43,44 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
         shown = f"{many}, with {host.units.text(str(heap))} in it" if heap is not None else many
         found = [
             Field(
-                "day made", made, f"When was {code} made? unknown where nobody knows.",
+                FIELDS["made"], made, f"When was {code} made? unknown where nobody knows.",
                 lambda typed: correct(p, code, made=typed), "yesterday, 12 Aug 2026, or unknown",
             ),
             Field(
-                "size of one", batch.size, f"What is one of {code}?",
+                FIELDS["size"], batch.size, f"What is one of {code}?",
                 lambda typed: correct(p, code, size=typed), "pint jars", batch.size,
             ),
             Field(
-                "note", batch.note, f"The note of {code}, in place of what it says. Empty: none.",
+                FIELDS["note"], batch.note,
+                f"The note of {code}, in place of what it says. Empty: none.",
                 lambda typed: correct(p, code, note=typed), "less salt", batch.note, empty=True,
             ),
             Field(
-                "how it was put up", details,
+                FIELDS["process"], details,
                 f"What of its process is otherwise, for {code}? The rest stays.",
                 lambda typed: correct(p, code, process=read_pairs(typed)),
-                process_example(host.units.metric),
+                sheet.example(p, code),
             ),
         ]  # fmt: skip
         if batch.method is Method.BOUGHT:
             printed = say(batch.printed) if batch.printed else "none"
             found.append(
                 Field(
-                    "printed date", printed, f"Which date is printed on {code}?",
+                    FIELDS["printed"], printed, f"Which date is printed on {code}?",
                     lambda typed: correct(p, code, printed=typed), "2027-03-31",
                 )
             )  # fmt: skip
         found += [
             Field(
-                "food", batch.food.name, f"What is in {code}?",
+                FIELDS["food"], batch.food.name, f"What is in {code}?",
                 lambda typed: correct(p, code, food=typed), "runner beans", batch.food.name,
             ),
             Field(
-                "method", batch.method.value, f"How is {code} kept?",
+                FIELDS["method"], batch.method.value, f"How is {code} kept?",
                 lambda typed: correct(p, code, method=typed), options=tuple(Method),
             ),
             Field(
-                "count", shown, f"How many of {code} were put up?",
+                FIELDS["count"], shown, f"How many of {code} were put up?",
                 lambda typed: correct(p, code, count=_number(typed)), "7", many,
             ),
         ]  # fmt: skip

@@ -47,6 +47,12 @@ class ShelvesScreen(Acts, Rates, StockList):
             return line.row.place
         return line.key.path if line is not None and isinstance(line.key, PlaceKey) else ""
 
+    def place_meant(self) -> str:
+        """That place, where somebody went to it, or there is no other: on the first line the cursor
+        stands by itself."""
+        chosen = self.table.cursor_row > 0 or len(self.host.pantry.places) == 1
+        return self.place_here() if chosen else ""
+
     def _place(self) -> str:
         """The same; where there is none it is said."""
         if place := self.place_here():

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.content import Content
 from textual.widgets import Static
 
 from pantry_tui.app.format import Column, hang, sentence
+from pantry_tui.app.host import Host
 from pantry_tui.app.rowtext import (
     ROOMY,
     caution,
@@ -33,6 +35,11 @@ LOOKED, _AT_ONCE = 1000, 50
 #: From this width on a pane of so many cells stands beside the list.
 WIDE = 118
 PANE = 38
+
+
+def longest_place(host: Host) -> int:
+    """Cells of the longest name of a place."""
+    return max((cell_len(clean(one.name)) for one in host.pantry.places.values()), default=0)
 
 
 class Pane(Vertical):
@@ -157,4 +164,5 @@ class StockList(RowWords, Beside):
         return None
 
     def columns(self, width: int) -> tuple[Column, ...]:
-        return due_columns(width, longest=self.host.pantry.longest_code)
+        longest, named = self.host.pantry.longest_code, longest_place(self.host)
+        return due_columns(width, longest=longest, named=named)

@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.dates import say
-from pantry_tui.core.keeping.no_day import instead_of_best, instead_of_day
+from pantry_tui.core.keeping.no_day import best_or_why, instead_of_day
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.made_from import say_sources
 
 if TYPE_CHECKING:
@@ -47,10 +46,7 @@ def putup(made: PutUp) -> list[str]:
         for one in made.made_from
     ]
     lines.append(f"verdict: {made.verdict}")
-    doubt = made.verdict is Verdict.UNKNOWN
-    best = None if doubt else made.best_by
-    why = instead_of_best(made.best_by, made.discard_after, made.discard_after_why)
-    lines.append(f"best by: {say(best) if best else why}")
+    lines.append(f"best by: {best_or_why(made.good_until, made.why_no_best)}")
     last = say(made.discard_after) if made.discard_after else instead_of_day(made.discard_after_why)
     lines.append(f"discard after: {last}")
     lines += [f"why: {clean(one)}" for one in made.reasons]

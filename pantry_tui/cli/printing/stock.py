@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from pantry_tui.cli.printing.lines import food_of, iso, last_day, table
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import discarded, instead_of_best
+from pantry_tui.core.keeping.no_day import best_said, discarded
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.text import begun, clean, singular
 from pantry_tui.core.words import MARK, Verdict
@@ -69,15 +69,9 @@ def _standing(rows: Sequence[DueRow]) -> list[str]:
     return [f"{', '.join(codes)}: {clean(one)}" for one, codes in said.items()]
 
 
-def _no_best(row: DueRow) -> str:
-    return instead_of_best(row.best_by, row.last_day, row.why_no_last_day)
-
-
 def _best(row: DueRow) -> str:
     """ "best by Mon 1 Mar 2027", or that it has no such day, and why."""
-    return (
-        f"best by {say(row.good_until)}" if row.good_until else f"no best-by day ({_no_best(row)})"
-    )
+    return best_said(row.good_until, row.why_no_best)
 
 
 def _due_cells(row: DueRow) -> tuple[str, ...]:
@@ -91,7 +85,7 @@ def _due_cells(row: DueRow) -> tuple[str, ...]:
         row.method.value,
         _stands(row),
         row.place.rsplit("› ", 1)[-1],
-        iso(row.good_until) if row.good_until else _no_best(row),
+        iso(row.good_until) if row.good_until else row.why_no_best,
         last_day(row.last_day, row.why_no_last_day),
         left,
     )

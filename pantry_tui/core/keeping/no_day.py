@@ -57,6 +57,16 @@ def instead_of_best(best: date | None, last: date | None, why: str) -> str:
     return IN_PROGRESS if why == IN_PROGRESS else "no published figure"
 
 
+def best_or_why(day: date | None, why: str) -> str:
+    """ "Mon 1 Mar 2027" or "none (in progress)", as it stands behind "best by"."""
+    return dates.say(day) if day is not None else f"none ({why})"
+
+
+def best_said(day: date | None, why: str) -> str:
+    """ "best by Mon 1 Mar 2027", or that it has no such day, and why."""
+    return f"best by {dates.say(day)}" if day is not None else f"no best-by day ({why})"
+
+
 def discarded(day: date | None, why: str) -> str:
     """ "discard after Tue 1 Dec 2026", or that it has no such day, and why."""
     if is_gone(why):

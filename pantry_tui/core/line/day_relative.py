@@ -33,13 +33,25 @@ def relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     for phrase, back in VAGUE.items():
         words = phrase.split()
         if line.says(i, *words):
-            earliest = today - timedelta(days=back)
+            earliest = _begins(phrase, today) or today - timedelta(days=back)
             why = (
                 f"{begun(phrase)} could be many days: give one, "
                 f"for example {dates.say(earliest)}, or unknown."
             )
             return i + len(words), Day(ask=(phrase, (earliest.isoformat(),), why))
     return _ago(line, i, today)
+
+
+def _begins(phrase: str, today: date) -> date | None:
+    """The first day of what has a first day: last week's Monday, last weekend's Saturday."""
+    monday, first = today - timedelta(days=today.weekday()), today.replace(day=1)
+    return {
+        "last week": monday - timedelta(days=7),
+        "this week": monday,
+        "last weekend": monday - timedelta(days=2),
+        "last month": (first - timedelta(days=1)).replace(day=1),
+        "this month": first,
+    }.get(phrase)
 
 
 _SPANS = {"fortnight": ("week", 2), "wk": ("week", 1), "mth": ("month", 1), "yr": ("year", 1)}

@@ -61,7 +61,7 @@ def _now(sentence: str, note: str, code: str) -> str:
         return sentence
     return (
         f"{_QUOTED}{quote[1]} before, and another note lifts nothing (if it was never so, "
-        f"take back that line of `log {code}` and those after it, `undo` with their ids){quote[2]}"
+        f"take back that line of `log {code}` and those after it, each by `undo ID`){quote[2]}"
     )
 
 

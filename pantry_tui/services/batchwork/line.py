@@ -20,6 +20,8 @@ from pantry_tui.core.line.left_out import take_cooker, take_left_out
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.safety.prepared import PREPARED, is_large
+from pantry_tui.core.safety.record import key_named
+from pantry_tui.core.safety.values import HINTS
 from pantry_tui.core.text import begun
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Climate, Method, State
@@ -136,6 +138,8 @@ def read_pairs(text: str) -> list[tuple[str, str]]:
     if any(token.kind is Kind.FLAG for token in line.tokens):
         take_process(line, pairs)
     left = " ".join(token.said for token, free in zip(line.tokens, line.free, strict=True) if free)
+    if left and (key := key_named(left)) is not None:
+        raise BadInput(f"{left[:40]!r} alone says nothing: {HINTS[key]}.")
     if left or not pairs:
         raise BadInput(f"{left[:40]!r} is no detail: write minutes=20 psi=11 canner=dial.")
     return list(pairs.items())

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, WORKING, low_acid_in_water
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.no_day import DOUBT, NOW
@@ -171,7 +172,8 @@ def _answer(
     descent: Descent,
 ) -> PutUp:
     told = list(cautions(batch, [(judged.verdict, judged.usable)]))
-    told += judged.standing
+    # Of what is thrown away nobody asks whether its process was checked.
+    told += () if judged.verdict in UNFIT else judged.standing
     told += filter(None, [unlike_taken(descent, batch.method, reading.contents, reading.count)])
     if not batch.food.known:
         told.append("No publication here names it: judged by the strictest rule of its group.")

@@ -41,6 +41,54 @@ FIELDS: dict[Method, tuple[str, ...]] = {
 }  # fmt: skip
 
 
+#: What an example of a record says of each method, in order, and a value for what no publication
+#: has one.
+_EXAMPLE: dict[Method, tuple[str, ...]] = {
+    Method.PRESSURE: ("minutes", "psi", "canner", "jar", "pack"),
+    Method.BOILING_WATER: ("minutes", "jar", "pack"),
+    Method.JAM: ("minutes", "jar"),
+    Method.VINEGAR_PICKLE: ("vinegar", "minutes", "jar", "pack"),
+    Method.FRIDGE_PICKLE: ("vinegar", "salt"),
+    Method.LACTIC: ("salt", "temperature"),
+    Method.VINEGAR_FERMENT: ("temperature", "ph"),
+    Method.DRIED: ("blanched", "temperature"),
+    Method.SALTED: ("salt", "temperature"),
+    Method.HOT_SMOKED: ("salt", "temperature"),
+    Method.COLD_SMOKED: ("salt", "temperature"),
+    Method.FROZEN: ("blanched", "headspace"),
+    Method.SUGAR: ("sugar",),
+    Method.FREEZER_JAM: ("sugar",),
+}
+_VALUES = {
+    "minutes": "20", "psi": "11", "canner": "dial", "jar": "pint", "pack": "hot",
+    "vinegar": "5%", "salt": "2.5%", "temperature": "140F", "ph": "4.1", "blanched": "3min",
+    "headspace": "1/2in", "sugar": "60%",
+}  # fmt: skip
+_METRIC = {"psi": "76kPa", "jar": "500ml", "temperature": "60C", "headspace": "1cm"}
+_METRIC_JAR = {"half-pint": "250ml", "pint": "500ml", "quart": "1l"}
+#: Where the usual warmth is another one.
+_WARM = {Method.LACTIC: ("70F", "21C"), Method.VINEGAR_FERMENT: ("70F", "21C")}
+
+
+def example(p: Pantry, code: str) -> str:
+    """A record of that food and method as this household types it: "minutes=10 jar=half-pint". Of
+    a tested process it has the time, the pressure and the jar. Raises BadInput for an unknown
+    code."""
+    batch, metric = batch_named(p, code), p.bare_degree == "C"
+    values = _VALUES | (_METRIC if metric else {})
+    if batch.method in _WARM:
+        values["temperature"] = _WARM[batch.method][metric]
+    rows = _rows(_Case(p, batch, dict(batch.process)))
+    if rows and p.altitude_ft is not None:
+        row = max(rows, key=lambda one: one.minutes)
+        jar = _METRIC_JAR.get(row.jar, row.jar) if metric else row.jar
+        values |= {"minutes": f"{row.minutes}", "jar": jar.replace(" ", ""), "pack": row.pack}
+        if row.psi and not metric:
+            values |= {"psi": f"{row.psi}", "canner": row.canner}
+    keys = _EXAMPLE.get(batch.method, ("temperature",))
+    return " ".join(f"{key}={values[key]}" for key in keys if values[key])
+
+
 class Asked(NamedTuple):
     """One field of a record: what is published for it, what was written, and what is wrong."""
 

@@ -336,6 +336,8 @@ def test_the_example_of_a_question_is_understood() -> None:
     """ "Last week" gives a day as an example, with its weekday, and "unknown": both are read."""
     [ask] = [one for one in read("4 jars plum jam, last week").asks if one.about == "made"]
     day = date.fromisoformat(ask.choices[0])
+    assert TODAY - timedelta(days=TODAY.weekday() + 7) <= day, "it is in that week"
+    assert day < TODAY - timedelta(days=TODAY.weekday())
     assert read(f"4 jars plum jam, {say(day)}").made == day
     assert read(f"4 jars plum jam, {day:%d %b %Y, %A}").made == day
     assert read("4 jars plum jam, unknown").made is None

@@ -85,7 +85,7 @@ def test_a_changed_note_says_what_it_said_before_and_how_that_is_lifted(larder: 
         assert len(batch.doubt) == 1
         assert batch.doubt[0].startswith("Its note said 'with raw garlic' before")
         assert f"`log {code}`" in batch.doubt[0]
-        assert "`undo` with their ids" in batch.doubt[0]
+        assert "each by `undo ID`" in batch.doubt[0]
     for event in reversed(list(log.of_batch(larder.store.db, batch.id))[1:]):
         judged = larder.judge(larder.containers_of(larder.stock.batches[batch.id])[0])
         assert judged.verdict is Verdict.UNKNOWN

@@ -36,7 +36,7 @@ def test_of_a_ferment_that_was_called_ready_too_soon_no_answer_names_a_date(lard
     _, line = printed.due([row])
     assert "nothing published" in line
     assert "2027" not in line
-    assert "best by        in doubt" in row_detail(row)
+    assert "best by        none (in doubt)" in row_detail(row)
 
 
 def test_the_last_day_of_what_is_in_doubt_is_told_nowhere(larder: Pantry) -> None:
