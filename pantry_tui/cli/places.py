@@ -123,14 +123,14 @@ class Outage(Verb):
     dry_run: bool = flag("--dry-run", "judge and book nothing")
 
     def run(self, call: Call) -> int:
-        from pantry_tui.services.stock import outage
+        from pantry_tui.services.stock import cut_hours, outage
         from pantry_tui.services.stock.came_later import came_later
         from pantry_tui.services.stock.cut_places import reached
         from pantry_tui.services.stock.cut_times import spoken
         from pantry_tui.services.stock.places_ever import begins_with, place_ever, said_otherwise
 
         today = call.today
-        start, end = outage.times(spoken(self.start, today), spoken(self.end, today), today)
+        start, end = cut_hours.times(spoken(self.start, today), spoken(self.end, today), today)
         if self.ice and self.no_ice:
             raise BadInput("Say --ice or --no-ice, not both.")
         if self.full and self.half:

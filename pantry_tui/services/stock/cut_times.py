@@ -10,7 +10,7 @@ from pantry_tui.core.hours import day_and_hour, in_figures
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import outage
+from pantry_tui.services.stock import cut_hours, outage
 
 Stretch = tuple[datetime | None, datetime]
 
@@ -37,13 +37,13 @@ def read_stretch(p: Pantry, typed: str) -> Stretch:
     if span is None and since is not None:
         begun = spoken(since[1], p.today)
         if begun[-3:-2] == ":":
-            return outage.times(begun, f"{now:%H:%M}", p.today)[0], now
+            return cut_hours.times(begun, f"{now:%H:%M}", p.today)[0], now
     if span is None:
         raise BadInput(
             f"{typed[:40]!r} is neither hours nor from when to when: write 6, 09:00 to 17:30, "
             "yesterday 18:00 to 06:00, or unknown."
         )
-    return outage.times(spoken(span[1], p.today), spoken(span[2], p.today), p.today)
+    return cut_hours.times(spoken(span[1], p.today), spoken(span[2], p.today), p.today)
 
 
 def _hours(words: str) -> float | None:

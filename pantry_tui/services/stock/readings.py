@@ -113,8 +113,8 @@ def read_since(text: str, now: datetime | None = None) -> int | None:
     if is_unknown(text) or text.strip().casefold() == "nobody knows":
         return None
     if now is not None and re.search(r"\d:\d\d$", in_figures(text)):
+        from pantry_tui.services.stock.cut_hours import times
         from pantry_tui.services.stock.cut_times import spoken  # few say it by the clock
-        from pantry_tui.services.stock.outage import times
 
         begun, end = times(spoken(text, now.date()), f"{now:%Y-%m-%d %H:%M}", now.date())
         if begun is None:

@@ -13,7 +13,7 @@ from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.lookup.recall import recall
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import act, count, outage, places, readings, undo, view
+from pantry_tui.services.stock import act, count, cut_hours, outage, places, readings, undo, view
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.seen import At
 
@@ -136,7 +136,7 @@ def test_a_power_cut_that_is_booked_late_strikes_what_was_made_of_it(p: Pantry) 
     start = (p.today - timedelta(days=8)).isoformat()
     end = (p.today - timedelta(days=4)).isoformat()
     chest = p.find_place("chest")
-    first, last = outage.times(f"{start} 06:00", f"{end} 06:00", p.today)
+    first, last = cut_hours.times(f"{start} 06:00", f"{end} 06:00", p.today)
     outage.book(p, chest, outage.cut_of(p, chest, first, last, ice=False))
     (row,) = rows(p, stew.code)
     assert row.verdict is Verdict.DISCARD, row.reasons
@@ -353,7 +353,7 @@ def test_a_cut_names_what_was_filled_from_what_stood_there(p: Pantry) -> None:
     frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest").code
     day = (p.today - timedelta(days=1)).isoformat()
     fridge = p.find_place("fridge")
-    first, last = outage.times(f"{day} 06:00", f"{day} 18:00", p.today)
+    first, last = cut_hours.times(f"{day} 06:00", f"{day} 18:00", p.today)
     found = outage.judge_all(p, fridge, outage.cut_of(p, fridge, first, last))
     assert (frozen, Verdict.DISCARD) in {(row.code, row.verdict) for row in found}
 

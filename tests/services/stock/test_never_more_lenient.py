@@ -19,7 +19,17 @@ from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import labels, paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.stock import act, count, one_batch, outage, places, readings, reserve, view
+from pantry_tui.services.stock import (
+    act,
+    count,
+    cut_hours,
+    one_batch,
+    outage,
+    places,
+    readings,
+    reserve,
+    view,
+)
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.seen import At
@@ -331,16 +341,16 @@ def test_a_cut_since_nobody_knows_when_counts_since_the_last_cold_reading(p: Pan
     where = p.find_place("fridge")
     readings.read(p, "fridge", 38)
     later(p, hours=3)
-    start, end = outage.times("unknown", "15:00", TODAY)
+    start, end = cut_hours.times("unknown", "15:00", TODAY)
     (short,) = outage.judge_all(p, where, outage.cut_of(p, where, start, end))
     assert short.action == "keep"
     later(p, hours=9)
-    long_ = outage.cut_of(p, where, *outage.times("unknown", "21:00", TODAY))
+    long_ = outage.cut_of(p, where, *cut_hours.times("unknown", "21:00", TODAY))
     assert outage.judge_all(p, where, long_)[0].action == "discard"
     outage.book(p, where, long_)
     assert row(p, f"{code}/1").verdict is Verdict.DISCARD
     with pytest.raises(BadInput, match="still to come"):
-        outage.cut_of(p, where, *outage.times("20:00", "23:00", TODAY))
+        outage.cut_of(p, where, *cut_hours.times("20:00", "23:00", TODAY))
 
 
 def test_a_door_ajar_promises_no_hours(p: Pantry) -> None:

@@ -19,7 +19,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import act, correct, outage, places, undo, view
+from pantry_tui.services.stock import act, correct, cut_hours, outage, places, undo, view
 from pantry_tui.services.stock.came_later import came_later
 from pantry_tui.services.stock.one_batch import show
 from pantry_tui.services.stock.seen import At
@@ -52,7 +52,7 @@ def actions(p: Pantry, place: str, hours: float, **known: object) -> dict[str, s
 
 
 def hours(start: str, end: str) -> float:
-    first, last = outage.times(start, end, TODAY)
+    first, last = cut_hours.times(start, end, TODAY)
     assert first is not None
     return (last - first).total_seconds() / 3600
 
@@ -122,7 +122,7 @@ def test_what_must_go_is_counted_and_the_first_of_it_named_with_what_to_type(p: 
 def test_what_a_cut_threw_away_has_no_last_day_but_the_day_since_when(p: Pantry) -> None:
     """The day before the cut was no last day: it was fit until the power went off."""
     where = p.find_place("freezer")
-    start, end = outage.times("2026-11-22 06:00", "2026-11-24 23:00", TODAY)
+    start, end = cut_hours.times("2026-11-22 06:00", "2026-11-24 23:00", TODAY)
     outage.book(p, where, outage.cut_of(p, where, start, end, ice=False))
     beef = next(row for row in view.due(p) if row.food == "ground beef")
     assert (beef.discard_after, beef.last_day, beef.good_until) == (None, None, None)
@@ -144,16 +144,16 @@ def test_a_cut_changes_nothing_on_a_shelf_and_times_must_be_times(p: Pantry) -> 
         outage.cut_of(p, p.find_place("larder"), *outage.lasting(p, 10))
     assert hours("22:00", "06:00") == 8
     assert hours("2026-11-24 18:00", "2026-11-25 06:30") == 12.5
-    assert outage.times("unknown", "06:00", TODAY)[0] is None
+    assert cut_hours.times("unknown", "06:00", TODAY)[0] is None
     for start, end in (("soon", "06:00"), ("25:00", "06:00"), ("2026-11-25 07:00", "06:00")):
         with pytest.raises(BadInput):
-            outage.times(start, end, TODAY)
+            cut_hours.times(start, end, TODAY)
 
 
 def test_what_was_written_down_after_a_cut_is_named_and_not_passed_over(p: Pantry) -> None:
     """Whoever takes stock on the evening after a cut is told what the answer leaves out."""
     where = p.find_place("freezer")
-    first, last = outage.times("18:00", "09:00", TODAY)
+    first, last = cut_hours.times("18:00", "09:00", TODAY)
     cut = outage.cut_of(p, where, first, last, ice=False)
     assert came_later(p, where, cut) == ""
     done = putup.put_up(p, putup.read(p, "2 packs pork, frozen, freezer"), at=At(TODAY, 20 * 60))
@@ -164,7 +164,7 @@ def test_what_was_written_down_after_a_cut_is_named_and_not_passed_over(p: Pantr
     correct.correct(p, done.code, made="2026-11-01")
     assert came_later(p, where, cut) == ""
     assert done.code in {row.code for row in outage.judge_all(p, where, cut)}
-    long_ago = outage.times("2026-11-01 18:00", "2026-11-02 09:00", TODAY)
+    long_ago = cut_hours.times("2026-11-01 18:00", "2026-11-02 09:00", TODAY)
     assert came_later(p, where, outage.cut_of(p, where, *long_ago)) == ""
 
 
@@ -187,7 +187,7 @@ def test_a_cut_over_the_night_of_the_change_lasts_as_long_as_it_did(
         noon = Clock(date(2026, 10, 25), 12 * 60)
         with open_pantry(tmp_path / "home.db", noon) as p:
             places.add(p, "fridge", "fridge")
-            first, last = outage.times(start, end, p.today)
+            first, last = cut_hours.times(start, end, p.today)
             cut = outage.cut_of(p, p.find_place("fridge"), first, last)
             assert (cut.end.last - cut.start.first) / 60 == lasted
             assert cut.start.day == date.fromisoformat(start[:10])
