@@ -6,7 +6,6 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from typing import TYPE_CHECKING
 
-from pantry_tui.core.keeping.doubt import of_a_silent_note
 from pantry_tui.core.safety.caution import CAUTION, COOK_IT, cautioned, must_be_cooked
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.services.pantry import Pantry
@@ -23,6 +22,8 @@ if TYPE_CHECKING:
 def note_aside(p: Pantry, batch: Batch) -> str:
     """What is said beside a note that decides nothing; "" also of one that is but the food's own
     name as it was typed (mince, which is ground beef here)."""
+    from pantry_tui.core.keeping.doubt import of_a_silent_note  # which no list needs
+
     named = p.facts(batch.note) if batch.note else None
     if named is not None and named.name == batch.food.name:
         return ""
