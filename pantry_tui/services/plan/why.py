@@ -14,12 +14,12 @@ from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Why
 from pantry_tui.core.plan.pace import Pace
-from pantry_tui.core.plan.pace_words import Unit, a_week, month
+from pantry_tui.core.plan.pace_words import Unit, a_week, month, pressing
 from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.paces import beyond, paced
+from pantry_tui.services.plan.paces import beyond, paced, passing_of
 
 _CRUMB = 1e-9
 
@@ -97,10 +97,8 @@ def _head(
             return f"{much[:1].upper()}{much[1:]}; {over}."
         case _ if _ahead(found, unit, servings, so_far):
             return f"{much[:1].upper()}{much[1:]}; {_faster(entry, found, unit, so_far)}."
-        case _ if found.tight is not None and found.needs > found.can:
-            rate = a_week(found.needs, unit)
-            late = f"or some pass their date on {dates.say(found.tight)}"
-            return f"{much[:1].upper()}{much[1:]}; {rate}, {late}."
+        case _ if hurry := pressing(found, unit, passing_of(p, food.name, food.group)):
+            return f"{much[:1].upper()}{much[1:]}; {hurry}."
         case _:
             rate = a_week(found.can, unit, at_most=True)
             lasts = "lasts" if rate.startswith("one ") else "last"
