@@ -77,7 +77,10 @@ def ahead(
             taken = min(left[index], max(0.0, hungry - late))
             left[index] -= taken
             hungry -= taken
-            if left[index] and not late:
+            if late:
+                lost += left[index]
+                left[index] = 0.0
+            elif left[index]:
                 break  # the later dates wait, and none of them has passed
             if not left[index] and next_ == index:
                 next_ = index + 1
