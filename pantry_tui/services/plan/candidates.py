@@ -24,6 +24,7 @@ from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.at_table import a_head, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
+from pantry_tui.services.plan.one_piece import cooked_days, pieces
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.stock.moving import cold_place
@@ -145,13 +146,18 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     held = [amount for amount in (container.first, container.left) if amount is not None]
     thaws = _thaw_days(batch.food.group, batch.size, *held) if frozen else 0
     # A lump that has to thaw is thawed whole.
-    bulk = container.bulk and not (thaws and container.vessel is Vessel.CLOSED)
+    birds = pieces(p, batch, container)
+    bulk = container.bulk and not (thaws and container.vessel is Vessel.CLOSED) and birds != 1
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
     drawn = container.bulk and container.vessel is not Vessel.CLOSED
     opens = not begun and (thaws > 0 or not drawn)
     left = container.left
-    pieces = float(left.number) if bulk and left and taken_whole(batch, container) else 0.0
+    pieces_left = float(left.number) if bulk and left and taken_whole(batch, container) else 0.0
+    if birds > 1 and left and container.first:  # a meal takes whole ones
+        pieces_left = float(birds * left.number / container.first.number)
     opened = partial(_open_days, p, container.id, thaws) if opens else UNPUBLISHED
+    if birds == 1:
+        opened = partial(cooked_days, p, batch)
     return container.number, Candidate(
         container.id,
         food=batch.food.name,
@@ -168,7 +174,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         role=role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=bulk),
         since=_opened_on(container) if begun else None,
         a_head=a_head(p, batch.food.name),
-        piece=servings(p, container) / pieces if pieces else 0.0,
+        piece=servings(p, container) / pieces_left if pieces_left else 0.0,
         opened=opened,
     )
 
