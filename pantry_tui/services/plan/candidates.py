@@ -36,9 +36,10 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 #: What was bought keeps its printed date; it is proposed only this many days before.
 _BOUGHT_AHEAD = 120
 
-#: What is past its best gets no better by waiting: it is wanted within a quarter of a year, once;
-#: after that nothing hurries it. Common practice, no source.
-_PAST_BEST = timedelta(weeks=13)
+#: What is past its best is safe and gets no better by waiting: the first of each food is wanted
+#: within a quarter of a year, and never before what really presses: it has so many weeks at least.
+#: Nothing hurries the others, nor it after that. Common practice, no source.
+_PAST_BEST, _CALMLY = timedelta(weeks=13), timedelta(weeks=5)
 
 
 def candidates(
@@ -69,16 +70,33 @@ def unasked(
         by_id = batch in called and _may(one, start, unknown=True)
         if freely or by_id:
             some = _members(p, one, batches[batch])
+            if one.best_by is not None and one.best_by < p.today:
+                some = [(n, member._replace(last=one.discard_after)) for n, member in some]
             if batch in called:
                 some = [m for m in some if (by_id if m[1].container in asked else freely)]
             found.append((_turn(one), some))
     found.sort(key=itemgetter(0))
     # What is alike but for its number comes by its number.
-    return [
+    in_turn = [
         member
         for _, some in groupby(found, key=itemgetter(0))
         for _, member in sorted(chain.from_iterable(map(itemgetter(1), some)), key=itemgetter(0))
     ]
+    return _wanted_once(p, in_turn)
+
+
+def _wanted_once(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
+    """With the day by which the first of each food that is past its best is wanted."""
+    wanted: dict[str, date] = {}
+    for past_best in stands(p):
+        best = past_best.best_by
+        if best is not None and best < p.today <= best + _PAST_BEST:
+            wanted[past_best.line.food] = max(best + _PAST_BEST, p.today + _CALMLY)
+    for i, one in enumerate(in_turn) if wanted else ():
+        day = wanted.pop(one.food, None)
+        if day is not None:
+            in_turn[i] = one._replace(last=min(day, one.last or day))
+    return in_turn
 
 
 #: A container of a line: its number and the candidate.
@@ -107,7 +125,7 @@ def _members(p: Pantry, one: Stands, batch: Past) -> list[_Member]:
         food=batch.food,
         group=batch.group,
         servings=holds(p)(batch.food, batch.group, batch.method, whole),
-        last=_wanted_by(one, p.today),
+        last=_wanted_by(one),
         safe_until=one.discard_after,
         care_from=one.care_from,
         frozen=frozen,
@@ -163,7 +181,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         food=batch.food.name,
         group=batch.food.group,
         servings=left_of_week(p, container) if begun else servings(p, container),
-        last=_wanted_by(one, p.today),
+        last=_wanted_by(one),
         must=begun,
         safe_until=one.discard_after,
         care_from=one.care_from,
@@ -179,13 +197,9 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     )
 
 
-def _wanted_by(judged: Judged, today: date) -> date | None:
+def _wanted_by(judged: Judged) -> date | None:
     """The nearer of its dates; None where nothing hurries it."""
-    best = judged.best_by
-    if best is not None and best < today:
-        best += _PAST_BEST
-        best = None if best < today else best
-    return min((day for day in (best, judged.discard_after) if day), default=None)
+    return min((day for day in (judged.best_by, judged.discard_after) if day), default=None)
 
 
 def _thaw_days(group: Group, size: str, *held: Amount) -> int:

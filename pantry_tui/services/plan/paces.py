@@ -107,7 +107,7 @@ def usual_room(p: Pantry, eats: Appetite, food: str, group: Group, until: date |
     """Servings of it in a usual week at most, as the week itself lays them up to a day: its ceiling
     (`Appetite.room`). Of a main where few others stand it is all meals that those leave, as no day
     goes without one for a ceiling of the charts."""
-    role = role_at_table(p, food, group)
+    role = _role(p, food, group)
     most = eats.room(food, group, role)
     if role is not Role.MAIN or food in eats.foods or group.value in eats.groups:
         return most
@@ -120,6 +120,14 @@ def usual_room(p: Pantry, eats: Appetite, food: str, group: Group, until: date |
     return max(most, eats.meals_a_week - taken)
 
 
+def _role(p: Pantry, food: str, group: Group) -> Role:
+    """What it is at table as it stands: dried beef is no main, though beef is one."""
+    methods = {one.method for one in by_food(p).get(food, ())}
+    roles = [role_at_table(p, food, group, method) for method in sorted(methods)]
+    usual = role_at_table(p, food, group)
+    return usual if usual in roles or not roles else roles[0]
+
+
 def _mains(p: Pantry) -> Mapping[str, tuple[Group, float]]:
     """The mains that stand: of which group, and how many servings."""
 
@@ -127,8 +135,10 @@ def _mains(p: Pantry) -> Mapping[str, tuple[Group, float]]:
         found = {}
         for food, some in by_food(p).items():
             group = past(p)[some[0].line.batch].group
-            if role_at_table(p, food, group) is Role.MAIN:
-                found[food] = group, paced(p, food, group)[0].servings
+            mine = [one for one in some if role_at_table(p, food, group, one.method) is Role.MAIN]
+            servings = sum(servings_in(p, group, one) for one in mine if not one.line.reserved)
+            if mine:
+                found[food] = group, servings
         return found
 
     return p.once("mains that stand", find)
