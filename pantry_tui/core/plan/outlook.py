@@ -50,9 +50,9 @@ def ahead(
 ) -> Ahead:
     """Simulates from `today` to `harvest`. What is not eaten on its date is lost; of a week in
     which a date passes so much is eaten by then as of its days are over, but for the first, since
-    what presses comes first in it. `factors` say how much is eaten in each week to come against a
-    usual one; () as usual. More servings are `planned`: they stand, are eaten in the first week,
-    the last of them on their day, and press nobody. `asks` is its pace where that is known."""
+    what presses comes first in it, and the last. `factors` say how much is eaten in each week to
+    come against a usual one; () as usual. More servings are `planned`: they stand, are eaten in the
+    first week, the last of them on their day, and press nobody. `asks` is its pace where known."""
     found = asks or pace(portions, harvest, today, planned)
     rate = rate_of(found, eaten, ceiling)
     stock = sorted((one for one in portions if not one.missed), key=lambda o: o.by or date.max)
@@ -72,7 +72,8 @@ def ahead(
                 lost += left[index]
                 left[index] = 0.0
             late = 0.0  # of this week's days, those after its date
-            if by is not None and today < week <= by < week + timedelta(days=6):
+            before_last = today < week < harvest - timedelta(days=7)
+            if by is not None and before_last and week <= by < week + timedelta(days=6):
                 late = whole * (6 - (by - week).days) / 7
             taken = min(left[index], max(0.0, hungry - late))
             left[index] -= taken

@@ -100,7 +100,7 @@ def _eat(
     for day, servings in stock:
         by = None if day is None else day // 7
         room = wanted[last if by is None else by] - eaten
-        if day is not None and by:
+        if day is not None and by and by < last:
             late = 6 - day % 7  # of its week's days, those after its date
             room -= (wanted[by] - wanted[by - 1]) * late / 7
         taken = min(servings, max(0.0, room))
