@@ -88,17 +88,15 @@ class _Week:
         named = {pick.candidate.container for pick in found.picks}
         more: dict[str, Candidate] = {}
         kept: dict[str, Candidate] = {}
-        for number in (number for number in self.next if number in self.free):
-            one = self.free[number]
+        for number, one in ((n, self.free[n]) for n in self.next if n in self.free):
             if one.container not in named and one.container not in more:
                 (kept if number in self.keeps else more).setdefault(one.container, one)
         stand = (*self.free.values(), *(one.candidate for one in self.chosen))
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
-        ahead = tuple(more.values()), tuple(kept.values())
-        start, paces = self.table.start, self.needs.credits
         on_table = (pick.candidate for pick in found.picks if not pick.dish)
-        over = tuple(one for one in on_table if eaten_up(one, start, paces))
-        return replace(found, more=ahead[0], kept=ahead[1], mains=mains, over=over)
+        over = tuple(one for one in on_table if eaten_up(one, self.table.start, self.needs.credits))
+        after = tuple(more.values()), tuple(kept.values())
+        return replace(found, more=after[0], kept=after[1], mains=mains, over=over)
 
     def _eats(self, food: str, group: Group) -> bool:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
