@@ -12,7 +12,7 @@ from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.doubt import taken_whole
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.rotation import Judged, first_date, rank
+from pantry_tui.core.keeping.rotation import first_date, rank
 from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Container, Turn
@@ -36,10 +36,11 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 #: What was bought keeps its printed date; it is proposed only this many days before.
 _BOUGHT_AHEAD = 120
 
-#: What is past its best is safe and gets no better by waiting: the first of each food is wanted
-#: within a quarter of a year, and never before what really presses: it has so many weeks at least.
-#: Nothing hurries the others, nor it after that. Common practice, no source.
+#: What is past its best is safe and gets no better by waiting: it is wanted within a quarter of a
+#: year. Raw crops go soft, all of them; of what is put up the first of each food is wanted once,
+#: and never before what really presses: it has so many weeks at least. Common practice, no source.
 _PAST_BEST, _CALMLY = timedelta(weeks=13), timedelta(weeks=5)
+_RAW = frozenset({Method.CELLAR, Method.FRESH})
 
 
 def candidates(
@@ -70,8 +71,6 @@ def unasked(
         by_id = batch in called and _may(one, start, unknown=True)
         if freely or by_id:
             some = _members(p, one, batches[batch])
-            if one.best_by is not None and one.best_by < p.today:
-                some = [(n, member._replace(last=one.discard_after)) for n, member in some]
             if batch in called:
                 some = [m for m in some if (by_id if m[1].container in asked else freely)]
             found.append((_turn(one), some))
@@ -88,13 +87,15 @@ def unasked(
 def _wanted_once(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
     """With the day by which the first of each food that is past its best is wanted."""
     wanted: dict[str, date] = {}
+    batches = past(p)
     for past_best in stands(p):
         best = past_best.best_by
-        if best is not None and best < p.today <= best + _PAST_BEST:
+        put_up = past_best.method not in _RAW
+        if put_up and best is not None and best < p.today <= best + _PAST_BEST:
             wanted[past_best.line.food] = max(best + _PAST_BEST, p.today + _CALMLY)
     for i, one in enumerate(in_turn) if wanted else ():
-        day = wanted.pop(one.food, None)
-        if day is not None:
+        if one.food in wanted and batches[batch_of(one.container)].method not in _RAW:
+            day = wanted.pop(one.food)
             in_turn[i] = one._replace(last=min(day, one.last or day))
     return in_turn
 
@@ -125,7 +126,7 @@ def _members(p: Pantry, one: Stands, batch: Past) -> list[_Member]:
         food=batch.food,
         group=batch.group,
         servings=holds(p)(batch.food, batch.group, batch.method, whole),
-        last=_wanted_by(one),
+        last=_wanted_by(one, p.today),
         safe_until=one.discard_after,
         care_from=one.care_from,
         frozen=frozen,
@@ -181,7 +182,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         food=batch.food.name,
         group=batch.food.group,
         servings=left_of_week(p, container) if begun else servings(p, container),
-        last=_wanted_by(one),
+        last=_wanted_by(one, p.today),
         must=begun,
         safe_until=one.discard_after,
         care_from=one.care_from,
@@ -197,9 +198,13 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     )
 
 
-def _wanted_by(judged: Judged) -> date | None:
+def _wanted_by(one: Stands, today: date) -> date | None:
     """The nearer of its dates; None where nothing hurries it."""
-    return min((day for day in (judged.best_by, judged.discard_after) if day), default=None)
+    best = one.best_by
+    if best is not None and best < today:
+        over = best + _PAST_BEST < today or one.method not in _RAW
+        best = None if over else best + _PAST_BEST
+    return min((day for day in (best, one.discard_after) if day), default=None)
 
 
 def _thaw_days(group: Group, size: str, *held: Amount) -> int:

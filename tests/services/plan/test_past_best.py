@@ -67,6 +67,14 @@ def test_the_first_of_it_is_wanted_within_a_quarter_and_no_other(
     assert mine == [wanted, *[None] * 5]
 
 
+def test_of_a_crop_that_goes_soft_all_is_wanted_also_beside_what_is_put_up(p: Pantry) -> None:
+    jars(p, "apples", TODAY - timedelta(days=9), 3)
+    up(p, "2 crates apples, cellar-stored, cellar, 2026-09-20 amount=10lb")
+    crates = [one.last for one in unasked(p, TODAY) if one.food == "apples" and one.bulk]
+    assert len(crates) == 2
+    assert all(day is not None and day <= TODAY + QUARTER for day in crates)
+
+
 def test_the_first_in_is_still_the_first_out_of_a_food(p: Pantry) -> None:
     old = jars(p, "peaches", TODAY - timedelta(days=200), 2)
     jars(p, "peaches", TODAY + timedelta(days=200), 9)
